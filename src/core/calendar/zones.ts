@@ -1,0 +1,103 @@
+// Zones and instants: where a wall clock meets UTC. The only module that knows luxon.
+// A local time inside a daylight-saving gap means the first instant after the gap; one that comes twice means the first.
+
+import { DateTime, Duration, IANAZone, Settings } from "luxon";
+import { fromDayNumber, localDate } from "./arithmetic.ts";
+import type { Instant, LocalDate, LocalTime, Zone } from "./dates.ts";
+
+// Luxon's failed dates would else be values that flow on in silence.
+Settings.throwOnInvalid = true;
+
+/** Is this a time zone of the IANA database? */
+export const isZone = (text: string): text is Zone => text === "UTC" || (text.includes("/") && IANAZone.isValidZone(text));
+
+/** The zone of that name. @throws RangeError when there is none */
+export function zone(text: string): Zone {
+  if (!isZone(text)) throw new RangeError(`not a time zone: ${text}`);
+  return text;
+}
+
+/** An instant in its one spelling, `2026-11-25T08:59:45.000Z`. @throws RangeError when the text names no instant */
+export function instant(text: string): Instant {
+  let read: DateTime;
+  try {
+    read = DateTime.fromISO(text, { zone: "UTC" });
+  } catch (cause) {
+    throw new RangeError(`not an instant: ${text}`, { cause });
+  }
+  return write(read.toMillis());
+}
+
+/** The instant that many milliseconds after 1 January 1970 UTC. */
+export const instantOfMillis = (millis: number): Instant => write(millis);
+export const millisOf = (at: Instant): number => Date.parse(at);
+
+/** The calendar day in a zone at an instant. */
+export function localDateAt(at: Instant, where: Zone): LocalDate {
+  const millis = millisOf(at);
+  return fromDayNumber(Math.floor((millis + offsetAt(millis, where)) / 86_400_000));
+}
+
+/** The wall clock in a zone at an instant, `09:00`. */
+export function localTimeAt(at: Instant, where: Zone): LocalTime {
+  const millis = millisOf(at);
+  const ofDay = (((millis + offsetAt(millis, where)) % 86_400_000) + 86_400_000) % 86_400_000;
+  const minutes = Math.floor(ofDay / 60_000);
+  return `${String(Math.floor(minutes / 60)).padStart(2, "0")}:${String(minutes % 60).padStart(2, "0")}` as LocalTime;
+}
+
+/** The instant at which a wall clock in a zone shows a date and time: after a gap, the first time of two. */
+export function instantOf(date: LocalDate, time: LocalTime, where: Zone): Instant {
+  const wall = Date.parse(`${date}T${time}:00.000Z`);
+  const zoned = IANAZone.create(where);
+  // The offsets in force a day before and a day after are the only candidates around a transition.
+  const offsets = [...new Set([zoned.offset(wall - 86_400_000), zoned.offset(wall + 86_400_000)])].map((minutes) => minutes * 60_000);
+  const candidates = offsets.map((offset) => wall - offset).filter((millis) => millis + offsetAt(millis, where) === wall);
+  if (candidates.length > 0) return write(Math.min(...candidates));
+  return write(firstAfterGap(wall, offsets, where));
+}
+
+/** `at` moved on by an ISO 8601 duration ("P30D", "PT2H"); days and months in UTC. @throws RangeError when it is not a duration */
+export function addDuration(at: Instant, duration: string): Instant {
+  try {
+    return write(DateTime.fromISO(at, { zone: "UTC" }).plus(Duration.fromISO(duration)).toMillis());
+  } catch (cause) {
+    throw new RangeError(`not a duration: ${duration}`, { cause });
+  }
+}
+
+/** `at` moved on by minutes. */
+export const addMinutes = (at: Instant, minutes: number): Instant => write(millisOf(at) + minutes * 60_000);
+
+/** The gap's end is where the earlier offset stops: found by halving between the two readings of the wall clock. */
+function firstAfterGap(wall: number, offsets: readonly number[], where: Zone): number {
+  let before = wall - Math.max(...offsets);
+  let after = wall - Math.min(...offsets);
+  const was = offsetAt(before, where);
+  while (after - before > 1000) {
+    const middle = Math.floor((before + after) / 2000) * 1000;
+    if (middle <= before) break;
+    if (offsetAt(middle, where) === was) before = middle;
+    else after = middle;
+  }
+  return after;
+}
+
+const zones = new Map<string, IANAZone>();
+
+function offsetAt(millis: number, where: Zone): number {
+  if (where === "UTC") return 0;
+  let known = zones.get(where);
+  if (known === undefined) {
+    known = IANAZone.create(where);
+    zones.set(where, known);
+  }
+  return known.offset(millis) * 60_000;
+}
+
+function write(millis: number): Instant {
+  return new Date(millis).toISOString() as Instant;
+}
+
+/** The day written in an instant, in UTC. */
+export const utcDateOf = (at: Instant): LocalDate => localDate(at.slice(0, 10));

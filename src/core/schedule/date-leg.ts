@@ -1,0 +1,64 @@
+// The calendar leg of an item. Months follow the calendar from the anchor day; a vague date runs from the start of its span.
+
+import { addDays, addMonths, daysBetween, grainOf } from "../calendar/arithmetic.ts";
+import type { LocalDate } from "../calendar/dates.ts";
+import type { Condition, PlanItem } from "../plan/plan.ts";
+import type { Anchor, Facts, Leg, LegState, Moment } from "./facts.ts";
+import { type PlacedJob, parkedDays } from "./history.ts";
+import { dayNotice, dayWindow, shortenedBy } from "./intervals.ts";
+
+export type DateLeg = Extract<Leg, { by: "date" }>;
+export type DatedLeg = { readonly leg: DateLeg; readonly shortened: Condition | null };
+
+/** Null when the item has no calendar leg. */
+export function dateLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts, at: Moment): DatedLeg | null {
+  const { months, shortened } = monthsOf(item, facts);
+  if (months === null) return null;
+  const last = jobs.at(-1);
+  const registered = facts.byTheBook?.firstRegistered ?? null;
+  if (registered !== null) return { leg: anniversary(item, registered, months, last ?? null, facts, at), shortened };
+  const grain = last === undefined ? "day" : grainOf(last.job.on);
+  const from = last?.job.on.from ?? facts.knownFrom.date;
+  const anchor: Anchor = last === undefined ? { from: facts.knownFrom.wholeSinceNew ? "new" : "known from" } : { from: "job", job: last.job.id, on: last.job.on, ridden: last.ridden, about: last.about, countsFor: null };
+  const paused = item.parked === "pauses" ? parkedDays(facts, from, at.today, daysBetween) : 0;
+  const dueOn = addDays(addMonths(from, months), paused);
+  return { leg: stand(item, anchor, dueOn, grain, daysBetween(from, addMonths(from, months)), months, paused, at.today), shortened };
+}
+
+function monthsOf(item: PlanItem, facts: Facts): { months: number | null; shortened: Condition | null } {
+  switch (item.repeat.by) {
+    case "interval": {
+      const { interval, monthsBy } = shortenedBy(item, item.repeat.every, facts.conditions, facts.column);
+      return { months: interval.months, shortened: monthsBy };
+    }
+    case "mark list":
+      return { months: item.repeat.then?.months ?? null, shortened: null };
+    default:
+      return { months: item.repeat.months, shortened: null };
+  }
+}
+
+/** By the book from first registration: anniversaries never move; a job inside the window before one counts for it, a late one for all passed. */
+function anniversary(item: PlanItem, registered: LocalDate, months: number, last: PlacedJob | null, facts: Facts, at: Moment): DateLeg {
+  const since = last?.job.on.from ?? (facts.knownFrom.wholeSinceNew ? registered : facts.knownFrom.date);
+  let n = 1;
+  while (addMonths(registered, n * months) <= since) n++;
+  const next = addMonths(registered, n * months);
+  const legDays = daysBetween(addMonths(registered, (n - 1) * months), next);
+  if (last !== null && daysBetween(since, next) <= dayWindow(legDays)) n++;
+  return stand(item, { from: "first registration", on: registered }, addMonths(registered, n * months), "day", legDays, months, 0, at.today);
+}
+
+function stand(item: PlanItem, anchor: Anchor, dueOn: LocalDate, grain: DateLeg["grain"], legDays: number, months: number, pausedDays: number, today: LocalDate): DateLeg {
+  const daysToGo = daysBetween(today, dueOn);
+  const windowDays = item.noLateWindow ? 0 : dayWindow(legDays);
+  return { by: "date", state: stateOf(daysToGo, windowDays, dayNotice(legDays), anchor), anchor, dueOn, grain, daysToGo, months, legDays, windowDays, pausedDays };
+}
+
+function stateOf(daysToGo: number, late: number, notice: number, anchor: Anchor): LegState {
+  if (daysToGo <= 0) return -daysToGo > late ? "overdue" : "due";
+  // Nothing is known of the last time: the interval may have passed before the history began.
+  if (anchor.from === "known from") return "no record";
+  return daysToGo <= notice ? "soon" : "ahead";
+}
+

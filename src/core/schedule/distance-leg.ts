@@ -1,0 +1,105 @@
+// The distance leg of an item: where it falls due, and how it stands by the last reading.
+// Only a reading makes an item due or overdue; a forecast makes it "coming up" at most.
+
+import { addDays } from "../calendar/arithmetic.ts";
+import type { Condition, PlanItem } from "../plan/plan.ts";
+import { type Ridden, type Stretch, ahead, between } from "../quantity/distance.ts";
+import type { Anchor, Facts, Leg, LegState, Moment } from "./facts.ts";
+import type { PlacedJob } from "./history.ts";
+import { distanceWindow, printed, runningInWindow, shortenedBy } from "./intervals.ts";
+import { type Marks, markAfter, markUpTo, marksOf, nextAfterJob, nextByTheBook } from "./marks.ts";
+
+export type DistanceLeg = Extract<Leg, { by: "distance" }>;
+/** The leg, and what its reason needs to know. */
+export type WorkedOut = { readonly leg: DistanceLeg; readonly shortened: Condition | null; readonly runningIn: boolean; readonly passedAt: Ridden | null };
+
+type Target = { readonly dueAt: Ridden; readonly interval: Stretch; readonly anchor: Anchor; readonly window: Stretch; readonly late: Stretch; readonly passedAt: Ridden | null; readonly noRecord: boolean };
+
+const ZERO = 0 as Ridden;
+
+/** Null when the item has no distance leg, or its list of marks has ended. */
+export function distanceLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts, at: Moment): WorkedOut | null {
+  const running = runningInTarget(item, jobs, facts);
+  if (running !== null) return { leg: stand(running.target, running.converted, item, facts, at), shortened: null, runningIn: true, passedAt: null };
+  const every = item.repeat.by === "interval" ? shortenedBy(item, item.repeat.every, facts.conditions, facts.column) : null;
+  const interval = every === null ? null : printed(every.interval, facts.column);
+  const marks = marksOf(item.repeat, interval, facts.column);
+  if (marks === null) return null;
+  const target = item.anchor === "marks" ? markTarget(item, marks, jobs, facts) : lastDoneTarget(item, marks, jobs, facts);
+  return target === null ? null : { leg: stand(target, marks.converted, item, facts, at), shortened: every?.distanceBy ?? null, runningIn: false, passedAt: target.passedAt };
+}
+
+/** Running-in, while it is still to be done: it has a window of its own, and a job inside it counts for nothing else. */
+function runningInTarget(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts): { target: Target; converted: boolean } | null {
+  const first = item.first === null ? null : printed(item.first, facts.column);
+  if (first === null) return null;
+  const window = runningInWindow(facts.column);
+  const dueAt = first.stretch as number as Ridden;
+  // A bike that came to us beyond its running-in is not asked about it.
+  if (!facts.knownFrom.wholeSinceNew && facts.knownFrom.ridden > dueAt + window) return null;
+  if (jobs.some((job) => job.ridden !== null && job.ridden >= dueAt - window)) return null;
+  return { target: { dueAt, interval: first.stretch, anchor: { from: "new" }, window, late: window, passedAt: null, noRecord: false }, converted: first.converted };
+}
+
+function isRunningIn(item: PlanItem, ridden: Ridden, facts: Facts): boolean {
+  const first = item.first === null ? null : printed(item.first, facts.column);
+  return first !== null && Math.abs(ridden - first.stretch) <= runningInWindow(facts.column);
+}
+
+function markTarget(item: PlanItem, marks: Marks, jobs: readonly PlacedJob[], facts: Facts): Target | null {
+  const last = jobs.findLast((job) => job.ridden !== null && !isRunningIn(item, job.ridden, facts));
+  if (last?.ridden !== undefined && last.ridden !== null) {
+    const next = facts.byTheBook === null ? nextAfterJob(marks, last.ridden, facts.column) : nextByTheBook(marks, last.ridden, facts.column);
+    return next === null ? null : targetOf(item, facts, next.dueAt, next.interval, anchorOf(last, next.countsFor));
+  }
+  const start = facts.knownFrom.wholeSinceNew ? ZERO : facts.knownFrom.ridden;
+  const passedAt = start === ZERO ? null : markUpTo(marks, start);
+  const dueAt = markAfter(marks, start);
+  if (dueAt === null) return null;
+  const interval = between(markUpTo(marks, start) ?? ZERO, dueAt);
+  return targetOf(item, facts, dueAt, interval, { from: start === ZERO ? "new" : "known from" }, passedAt, passedAt !== null);
+}
+
+function lastDoneTarget(item: PlanItem, marks: Marks, jobs: readonly PlacedJob[], facts: Facts): Target | null {
+  const interval = marks.then;
+  if (interval === null) return null;
+  const last = jobs.findLast((job) => job.ridden !== null);
+  if (last?.ridden !== undefined && last.ridden !== null) return targetOf(item, facts, ahead(last.ridden, interval), interval, anchorOf(last, null));
+  if (facts.knownFrom.wholeSinceNew) return targetOf(item, facts, ahead(ZERO, interval), interval, { from: "new" });
+  return targetOf(item, facts, ahead(facts.knownFrom.ridden, interval), interval, { from: "known from" }, null, true);
+}
+
+function anchorOf(job: PlacedJob, countsFor: Ridden | null): Anchor {
+  return { from: "job", job: job.job.id, on: job.job.on, ridden: job.ridden, about: job.about, countsFor: countsFor === job.ridden ? null : countsFor };
+}
+
+function targetOf(item: PlanItem, facts: Facts, dueAt: Ridden, interval: Stretch, anchor: Anchor, passedAt: Ridden | null = null, noRecord = false): Target {
+  const window = distanceWindow(interval, facts.column);
+  return { dueAt, interval, anchor, window, late: item.noLateWindow ? (0 as Stretch) : window, passedAt, noRecord };
+}
+
+function stand(target: Target, converted: boolean, item: PlanItem, facts: Facts, at: Moment): DistanceLeg {
+  const toGo = at.ridden === null ? null : between(at.ridden, target.dueAt);
+  const likely = at.ridden === null || (toGo !== null && toGo <= 0) ? null : at.forecast.dateOf(target.dueAt);
+  return {
+    by: "distance",
+    state: stateOf(target, toGo, likely, at),
+    anchor: target.anchor,
+    dueAt: target.dueAt,
+    toGo,
+    interval: target.interval,
+    window: item.noLateWindow ? (0 as Stretch) : distanceWindow(target.interval, facts.column),
+    likely,
+    converted,
+  };
+}
+
+function stateOf(target: Target, toGo: Stretch | null, likely: DistanceLeg["likely"], at: Moment): LegState {
+  if (toGo === null) return "cannot tell";
+  if (toGo <= 0) return -toGo > target.late ? "overdue" : "due";
+  if (target.noRecord) return "no record";
+  if (toGo <= target.window) return "soon";
+  const near = toGo <= target.interval / 4 && likely !== null && likely.on <= addDays(at.today, 30);
+  const passed = likely !== null && likely.on <= at.today;
+  return near || passed ? "soon" : "ahead";
+}

@@ -1,0 +1,117 @@
+// What the schedule knows and what it answers: types only. The rules are in the files beside this one.
+
+import type { LocalDate, VagueDate } from "../calendar/dates.ts";
+import type { Equipment } from "../equipment.ts";
+import type { ItemKey } from "../ids.ts";
+import type { Condition, Plan } from "../plan/plan.ts";
+import type { DistanceUnit, Ridden, Stretch } from "../quantity/distance.ts";
+import type { Forecast } from "../usage/forecast.ts";
+import type { Track } from "../usage/track.ts";
+
+/** What came of working at an item. Only "could not do" leaves it undone. */
+export const OUTCOMES = ["inspected, within limits", "adjusted", "replaced", "done", "could not do"] as const;
+export type Outcome = (typeof OUTCOMES)[number];
+
+/** How we know that work was done. */
+export const HOW_WE_KNOW = ["did it", "receipt", "service book", "seller's word", "guess"] as const;
+export type HowWeKnow = (typeof HOW_WE_KNOW)[number];
+
+/** One item done once. `ridden` is null when the odometer was not noted: the low end of the interpolated range is then used, and the reason says "about". */
+export type Job = {
+  readonly id: string;
+  readonly item: ItemKey;
+  readonly on: VagueDate;
+  readonly ridden: Ridden | null;
+  readonly hours: number | null;
+  readonly outcome: Outcome;
+  readonly how: HowWeKnow;
+};
+
+/** A judgement of a measured value that makes its item due by itself. */
+export type Verdict = { readonly item: ItemKey; readonly on: LocalDate; readonly is: "within" | "near limit" | "at limit" | "beyond limit" | "cannot tell"; readonly reading: string };
+
+/** A one-off look after work, due a distance after it. */
+export type Recheck = { readonly id: string; readonly item: ItemKey; readonly dueAt: Ridden; readonly because: string };
+
+/** Time out of use; `to` null while it lasts. */
+export type LayUp = { readonly from: LocalDate; readonly to: LocalDate | null };
+
+/** From when on the bike's history is known. `wholeSinceNew`: everything since zero is on record. */
+export type KnownFrom = { readonly date: LocalDate; readonly ridden: Ridden; readonly wholeSinceNew: boolean };
+
+/** Marks never move, early work outside the window does not count, late work counts for all marks passed. `firstRegistered`: yearly legs run from it when set. */
+export type ByTheBook = { readonly firstRegistered: LocalDate | null };
+
+/** All that the status of a bike depends on, besides the moment and the forecast. */
+export type Facts = {
+  readonly plan: Plan;
+  readonly equipment: Equipment;
+  /** Which printed column rules the distance legs of this bike. */
+  readonly column: DistanceUnit;
+  readonly conditions: readonly Condition[];
+  readonly jobs: readonly Job[];
+  readonly odometer: Track;
+  /** Engine-hour readings, oldest first; empty when the bike has no meter. */
+  readonly hours: readonly { readonly on: LocalDate; readonly hours: number }[];
+  readonly verdicts: readonly Verdict[];
+  readonly rechecks: readonly Recheck[];
+  readonly layUps: readonly LayUp[];
+  readonly knownFrom: KnownFrom;
+  readonly byTheBook: ByTheBook | null;
+};
+
+/** The moment at which status is asked. `ridden` is the last reading, null when there is none. */
+export type Moment = { readonly today: LocalDate; readonly ridden: Ridden | null; readonly hours: number | null; readonly forecast: Forecast };
+
+export const STATUSES = ["no record", "good", "soon", "due", "overdue"] as const;
+export type Status = (typeof STATUSES)[number];
+export type LegState = "ahead" | "soon" | "due" | "overdue" | "cannot tell" | "no record";
+
+/** What a leg counts from. */
+export type Anchor =
+  | { readonly from: "job"; readonly job: string; readonly on: VagueDate; readonly ridden: Ridden | null; readonly about: boolean; /** the mark that an early or late job counts for */ readonly countsFor: Ridden | null }
+  | { readonly from: "new" }
+  | { readonly from: "known from" }
+  | { readonly from: "first registration"; readonly on: LocalDate };
+
+/** One leg of a trigger, worked out. */
+export type Leg =
+  | {
+      readonly by: "distance";
+      readonly state: LegState;
+      readonly anchor: Anchor;
+      readonly dueAt: Ridden;
+      /** Distance still to go; negative when past; null without a reading. */
+      readonly toGo: Stretch | null;
+      readonly interval: Stretch;
+      readonly window: Stretch;
+      /** The likely date and its 80 % range, by the forecast; null when it cannot tell. */
+      readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
+      /** True when only the other printed column was there and was converted. */
+      readonly converted: boolean;
+    }
+  | { readonly by: "date"; readonly state: LegState; readonly anchor: Anchor; readonly dueOn: LocalDate; /** how coarsely it may be printed */ readonly grain: "day" | "month" | "season" | "year"; readonly daysToGo: number; readonly months: number; /** days of the leg, before any pause */ readonly legDays: number; readonly windowDays: number; readonly pausedDays: number }
+  | { readonly by: "hours"; readonly state: LegState; readonly anchor: Anchor; readonly dueAt: number; readonly toGo: number | null; readonly interval: number }
+  | { readonly by: "times"; readonly state: LegState; readonly anchor: Anchor; readonly of: ItemKey; readonly done: number; readonly nth: number }
+  | { readonly by: "verdict"; readonly state: LegState; readonly verdict: Verdict }
+  | { readonly by: "recheck"; readonly state: LegState; readonly recheck: Recheck; readonly toGo: Stretch | null };
+
+/** Why an item stands as it does, as data; words/ makes it one sentence. */
+export type Reason =
+  | { readonly why: "leg"; /** index into legs of the one that governs */ readonly leg: number; readonly shortenedBy: Condition | null; readonly runningIn: boolean; readonly byTheBook: boolean; /** forecast only: the odometer is asked for */ readonly askOdometer: boolean }
+  | { readonly why: "never recorded"; /** the mark or date passed before the history began */ readonly passedAt: Ridden | null; readonly passedOn: LocalDate | null; /** the next mark at which it will fall due by itself */ readonly nextMark: Ridden | null }
+  | { readonly why: "no reading"; readonly needs: "odometer" | "hours" };
+
+/** The state of one plan item. */
+export type Due = {
+  readonly item: ItemKey;
+  readonly status: Status;
+  /** Short-interval item (under 1,000 mi / 1,600 km or two months): one line in a list, never a reminder. */
+  readonly habit: boolean;
+  /** Index into `legs` of the leg that governs; null when none can. */
+  readonly governs: number | null;
+  readonly legs: readonly Leg[];
+  /** The odometer point of the service it belongs to, if any. */
+  readonly mark: Ridden | null;
+  readonly because: Reason;
+};

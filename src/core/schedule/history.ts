@@ -1,0 +1,51 @@
+// The jobs of each item, in order: its own, and those that cover it.
+
+import type { LocalDate } from "../calendar/dates.ts";
+import type { ItemKey } from "../ids.ts";
+import type { PlanItem } from "../plan/plan.ts";
+import type { Ridden } from "../quantity/distance.ts";
+import { riddenOnDay } from "../usage/track.ts";
+import type { Facts, Job } from "./facts.ts";
+
+/** A job placed on the odometer: `about` when its figure was not noted and is taken at the low end of what it can have been. */
+export type PlacedJob = { readonly job: Job; readonly ridden: Ridden | null; readonly about: boolean };
+
+/** Jobs by item, oldest first. Work that could not be done leaves the item undone. */
+export function jobsByItem(facts: Facts, items: readonly PlanItem[]): ReadonlyMap<ItemKey, readonly PlacedJob[]> {
+  const coveredBy = new Map<ItemKey, readonly ItemKey[]>(items.map((item) => [item.key, item.covers]));
+  const found = new Map<ItemKey, PlacedJob[]>();
+  for (const job of facts.jobs) {
+    if (job.outcome === "could not do") continue;
+    const placed = place(facts, job);
+    for (const key of [job.item, ...(coveredBy.get(job.item) ?? [])]) {
+      const list = found.get(key);
+      if (list === undefined) found.set(key, [placed]);
+      else list.push(placed);
+    }
+  }
+  for (const list of found.values()) if (list.length > 1) list.sort(byTime);
+  return found;
+}
+
+function place(facts: Facts, job: Job): PlacedJob {
+  if (job.ridden !== null) return { job, ridden: job.ridden, about: false };
+  const on = riddenOnDay(facts.odometer, job.on.from);
+  return { job, ridden: on?.low ?? null, about: true };
+}
+
+function byTime(a: PlacedJob, b: PlacedJob): number {
+  return compare(a.job.on.from, b.job.on.from) || (a.ridden ?? -1) - (b.ridden ?? -1) || compare(a.job.id, b.job.id);
+}
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** Days laid up between two days. */
+export function parkedDays(facts: Facts, from: LocalDate, to: LocalDate, between: (a: LocalDate, b: LocalDate) => number): number {
+  let days = 0;
+  for (const layUp of facts.layUps) {
+    const start = layUp.from > from ? layUp.from : from;
+    const end = layUp.to !== null && layUp.to < to ? layUp.to : to;
+    if (start < end) days += between(start, end);
+  }
+  return days;
+}

@@ -1,0 +1,87 @@
+import { describe, expect, test } from "vitest";
+import { addDays, daysBetween, localDate } from "../../../src/core/calendar/arithmetic.ts";
+import { ahead, dialOf, figureIn, stretchOf } from "../../../src/core/quantity/distance.ts";
+import { forecast } from "../../../src/core/usage/forecast.ts";
+import { type Track, buildTrack } from "../../../src/core/usage/track.ts";
+
+const start = localDate("2025-01-04");
+const bought = { id: "e1", from: start, lastOfOld: null, firstOfNew: dialOf(1000, "mi"), unit: "mi", cause: "as bought" } as const;
+const none = { layUps: [], trips: [] };
+
+/** A rider logging every week; miles a week by month. */
+function weekly(weeks: number, milesIn: (month: number) => number): Track {
+  let total = 1000;
+  const readings = [];
+  for (let week = 0; week <= weeks; week++) {
+    const on = addDays(start, week * 7);
+    readings.push({ id: `r${week}`, on, order: week, dial: dialOf(Math.round(total), "mi") });
+    total += milesIn(Number(on.slice(5, 7)));
+  }
+  return buildTrack([bought], readings);
+}
+
+describe("a steady rider of 100 miles a week", () => {
+  const track = weekly(40, () => 100);
+  const last = track.points.at(-1);
+  if (last === undefined) throw new Error("no points");
+  const f = forecast(track, none, { perYear: null }, null, last.on);
+
+  test("rides 400 miles in about four weeks", () => {
+    const reached = f.dateOf(ahead(last.ridden, stretchOf(400, "mi")));
+    expect(Math.abs(daysBetween(last.on, reached?.on ?? last.on) - 28)).toBeLessThanOrEqual(2);
+    expect(reached !== null && reached.from <= reached.on && (reached.to === null || reached.on <= reached.to)).toBe(true);
+    expect(figureIn(f.perWeek ?? stretchOf(0, "mi"), "mi")).toBeCloseTo(100, 0);
+  });
+
+  test("says how it knows", () => {
+    expect(f.basis).toEqual({ from: "readings", readings: 41, days: 280 });
+  });
+
+  test("the odometer ahead never falls with time, nor below the last reading", () => {
+    let before = 0;
+    for (let days = 0; days < 800; days += 5) {
+      const on = f.riddenOn(addDays(last.on, days));
+      if (on === null) throw new Error("no answer");
+      expect(on.low).toBeGreaterThanOrEqual(last.ridden);
+      expect(on.low).toBeLessThanOrEqual(on.likely);
+      expect(on.likely).toBeLessThanOrEqual(on.high);
+      expect(on.likely).toBeGreaterThanOrEqual(before);
+      before = on.likely;
+    }
+  });
+
+  test("a lay-up rides nothing, so the date moves behind it", () => {
+    const parked = { layUps: [{ from: last.on, to: addDays(last.on, 150) }], trips: [] };
+    const reached = forecast(track, parked, { perYear: null }, null, last.on).dateOf(ahead(last.ridden, stretchOf(400, "mi")));
+    expect(daysBetween(last.on, reached?.on ?? last.on)).toBeGreaterThan(170);
+  });
+
+  test("a planned trip rides its own distance", () => {
+    const trip = { layUps: [], trips: [{ from: addDays(last.on, 7), to: addDays(last.on, 16), distance: stretchOf(2000, "mi") }] };
+    const reached = forecast(track, trip, { perYear: null }, null, last.on).dateOf(ahead(last.ridden, stretchOf(1000, "mi")));
+    expect(daysBetween(last.on, reached?.on ?? last.on)).toBeLessThanOrEqual(13);
+  });
+});
+
+test("a rider who parks for the winter is not expected to ride through the next one", () => {
+  const track = weekly(92, (month) => (month >= 4 && month <= 10 ? 120 : 0));
+  const last = track.points.at(-1);
+  if (last === undefined) throw new Error("no points");
+  const f = forecast(track, none, { perYear: null }, null, last.on);
+  const winter = (f.riddenOn(localDate("2027-03-01"))?.likely ?? 0) - (f.riddenOn(localDate("2026-12-01"))?.likely ?? 0);
+  const summer = (f.riddenOn(localDate("2027-08-01"))?.likely ?? 0) - (f.riddenOn(localDate("2027-05-01"))?.likely ?? 0);
+  expect(winter).toBeLessThan(summer / 4);
+});
+
+describe("with too little to learn from", () => {
+  const track = weekly(1, () => 100);
+  const at = track.points.at(-1)?.on ?? start;
+  test("the member's own yearly figure comes first, then the group's, then nothing", () => {
+    const own = { perYear: stretchOf(5200, "mi") };
+    expect(forecast(track, none, own, { perYear: stretchOf(999, "mi") }, at).basis.from).toBe("yearly figure");
+    expect(forecast(track, none, { perYear: null }, { perYear: stretchOf(5200, "mi") }, at).basis.from).toBe("group median");
+    const blank = forecast(track, none, { perYear: null }, null, at);
+    expect(blank.basis.from).toBe("nothing");
+    expect(blank.dateOf(ahead(track.points[0]?.ridden ?? (0 as never), stretchOf(10, "mi")))).toBeNull();
+  });
+});
