@@ -2,7 +2,7 @@
 // A local time inside a daylight-saving gap means the first instant after the gap; one that comes twice means the first.
 
 import { DateTime, Duration, IANAZone, Settings } from "luxon";
-import { fromDayNumber, localDate } from "./arithmetic.ts";
+import { fromDayNumber } from "./arithmetic.ts";
 import type { Instant, LocalDate, LocalTime, Zone } from "./dates.ts";
 
 // Luxon's failed dates would else be values that flow on in silence.
@@ -98,6 +98,3 @@ function offsetAt(millis: number, where: Zone): number {
 function write(millis: number): Instant {
   return new Date(millis).toISOString() as Instant;
 }
-
-/** The day written in an instant, in UTC. */
-export const utcDateOf = (at: Instant): LocalDate => localDate(at.slice(0, 10));

@@ -9,7 +9,19 @@ export const ACTIONS = ["inspect", "measure", "adjust", "clean", "lubricate", "t
 export type WorkAction = (typeof ACTIONS)[number];
 
 /** Where on the bike an item belongs; also the order in which a list is read. */
-export const SYSTEMS = ["engine", "fuel and air", "ignition and electrics", "cooling", "clutch and gearbox", "final drive", "brakes", "wheels and tyres", "steering and suspension", "controls", "frame and stands"] as const;
+export const SYSTEMS = [
+  "engine",
+  "fuel and air",
+  "ignition and electrics",
+  "cooling",
+  "clutch and gearbox",
+  "final drive",
+  "brakes",
+  "wheels and tyres",
+  "steering and suspension",
+  "controls",
+  "frame and stands",
+] as const;
 export type System = (typeof SYSTEMS)[number];
 
 /** Uses of the bike that shorten an interval. They never lengthen one. */
@@ -30,8 +42,8 @@ export type Repeat =
   | { readonly by: "nth mark"; readonly nth: number; readonly base: Columns; readonly months: number | null }
   /** Every `nth` completion of another item since this one was last done. Anchor "last done" only. */
   | { readonly by: "nth time"; readonly nth: number; readonly of: ItemKey; readonly months: number | null }
-  /** Marks as listed, then `then` over and over, counted from zero or from the last mark listed. Anchor "marks" only. */
-  | { readonly by: "mark list"; readonly at: readonly Columns[]; readonly then: Interval | null; readonly thenFrom: "zero" | "last mark" };
+  /** Marks as listed, then `thenEvery` over and over, counted from zero or from the last mark listed. Anchor "marks" only. */
+  | { readonly by: "mark list"; readonly at: readonly Columns[]; readonly thenEvery: Interval | null; readonly thenFrom: "zero" | "last mark" };
 
 /** One line of a plan. */
 export type PlanItem = {

@@ -19,7 +19,10 @@ export function dateLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts
   if (registered !== null) return { leg: anniversary(item, registered, months, last ?? null, facts, at), shortened };
   const grain = last === undefined ? "day" : grainOf(last.job.on);
   const from = last?.job.on.from ?? facts.knownFrom.date;
-  const anchor: Anchor = last === undefined ? { from: facts.knownFrom.wholeSinceNew ? "new" : "known from" } : { from: "job", job: last.job.id, on: last.job.on, ridden: last.ridden, about: last.about, countsFor: null };
+  const anchor: Anchor =
+    last === undefined
+      ? { from: facts.knownFrom.wholeSinceNew ? "new" : "known from" }
+      : { from: "job", job: last.job.id, on: last.job.on, ridden: last.ridden, about: last.about, countsFor: null };
   const paused = item.parked === "pauses" ? parkedDays(facts, from, at.today, daysBetween) : 0;
   const dueOn = addDays(addMonths(from, months), paused);
   return { leg: stand(item, anchor, dueOn, grain, daysBetween(from, addMonths(from, months)), months, paused, at.today), shortened };
@@ -32,7 +35,7 @@ function monthsOf(item: PlanItem, facts: Facts): { months: number | null; shorte
       return { months: interval.months, shortened: monthsBy };
     }
     case "mark list":
-      return { months: item.repeat.then?.months ?? null, shortened: null };
+      return { months: item.repeat.thenEvery?.months ?? null, shortened: null };
     default:
       return { months: item.repeat.months, shortened: null };
   }
@@ -49,10 +52,30 @@ function anniversary(item: PlanItem, registered: LocalDate, months: number, last
   return stand(item, { from: "first registration", on: registered }, addMonths(registered, n * months), "day", legDays, months, 0, at.today);
 }
 
-function stand(item: PlanItem, anchor: Anchor, dueOn: LocalDate, grain: DateLeg["grain"], legDays: number, months: number, pausedDays: number, today: LocalDate): DateLeg {
+function stand(
+  item: PlanItem,
+  anchor: Anchor,
+  dueOn: LocalDate,
+  grain: DateLeg["grain"],
+  legDays: number,
+  months: number,
+  pausedDays: number,
+  today: LocalDate,
+): DateLeg {
   const daysToGo = daysBetween(today, dueOn);
   const windowDays = item.noLateWindow ? 0 : dayWindow(legDays);
-  return { by: "date", state: stateOf(daysToGo, windowDays, dayNotice(legDays), anchor), anchor, dueOn, grain, daysToGo, months, legDays, windowDays, pausedDays };
+  return {
+    by: "date",
+    state: stateOf(daysToGo, windowDays, dayNotice(legDays), anchor),
+    anchor,
+    dueOn,
+    grain,
+    daysToGo,
+    months,
+    legDays,
+    windowDays,
+    pausedDays,
+  };
 }
 
 function stateOf(daysToGo: number, late: number, notice: number, anchor: Anchor): LegState {
@@ -61,4 +84,3 @@ function stateOf(daysToGo: number, late: number, notice: number, anchor: Anchor)
   if (anchor.from === "known from") return "no record";
   return daysToGo <= notice ? "soon" : "ahead";
 }
-

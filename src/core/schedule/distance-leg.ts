@@ -3,17 +3,25 @@
 
 import { addDays } from "../calendar/arithmetic.ts";
 import type { Condition, PlanItem } from "../plan/plan.ts";
-import { type Ridden, type Stretch, ahead, between } from "../quantity/distance.ts";
+import { ahead, between, type Ridden, type Stretch } from "../quantity/distance.ts";
 import type { Anchor, Facts, Leg, LegState, Moment } from "./facts.ts";
 import type { PlacedJob } from "./history.ts";
 import { distanceWindow, printed, runningInWindow, shortenedBy } from "./intervals.ts";
-import { type Marks, markAfter, markUpTo, marksOf, nextAfterJob, nextByTheBook } from "./marks.ts";
+import { type Marks, markAfter, marksOf, markUpTo, nextAfterJob, nextByTheBook } from "./marks.ts";
 
 export type DistanceLeg = Extract<Leg, { by: "distance" }>;
 /** The leg, and what its reason needs to know. */
 export type WorkedOut = { readonly leg: DistanceLeg; readonly shortened: Condition | null; readonly runningIn: boolean; readonly passedAt: Ridden | null };
 
-type Target = { readonly dueAt: Ridden; readonly interval: Stretch; readonly anchor: Anchor; readonly window: Stretch; readonly late: Stretch; readonly passedAt: Ridden | null; readonly noRecord: boolean };
+type Target = {
+  readonly dueAt: Ridden;
+  readonly interval: Stretch;
+  readonly anchor: Anchor;
+  readonly window: Stretch;
+  readonly late: Stretch;
+  readonly passedAt: Ridden | null;
+  readonly noRecord: boolean;
+};
 
 const ZERO = 0 as Ridden;
 
@@ -26,7 +34,9 @@ export function distanceLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: F
   const marks = marksOf(item.repeat, interval, facts.column);
   if (marks === null) return null;
   const target = item.anchor === "marks" ? markTarget(item, marks, jobs, facts) : lastDoneTarget(item, marks, jobs, facts);
-  return target === null ? null : { leg: stand(target, marks.converted, item, facts, at), shortened: every?.distanceBy ?? null, runningIn: false, passedAt: target.passedAt };
+  return target === null
+    ? null
+    : { leg: stand(target, marks.converted, item, facts, at), shortened: every?.distanceBy ?? null, runningIn: false, passedAt: target.passedAt };
 }
 
 /** Running-in, while it is still to be done: it has a window of its own, and a job inside it counts for nothing else. */
@@ -38,7 +48,10 @@ function runningInTarget(item: PlanItem, jobs: readonly PlacedJob[], facts: Fact
   // A bike that came to us beyond its running-in is not asked about it.
   if (!facts.knownFrom.wholeSinceNew && facts.knownFrom.ridden > dueAt + window) return null;
   if (jobs.some((job) => job.ridden !== null && job.ridden >= dueAt - window)) return null;
-  return { target: { dueAt, interval: first.stretch, anchor: { from: "new" }, window, late: window, passedAt: null, noRecord: false }, converted: first.converted };
+  return {
+    target: { dueAt, interval: first.stretch, anchor: { from: "new" }, window, late: window, passedAt: null, noRecord: false },
+    converted: first.converted,
+  };
 }
 
 function isRunningIn(item: PlanItem, ridden: Ridden, facts: Facts): boolean {
@@ -61,7 +74,7 @@ function markTarget(item: PlanItem, marks: Marks, jobs: readonly PlacedJob[], fa
 }
 
 function lastDoneTarget(item: PlanItem, marks: Marks, jobs: readonly PlacedJob[], facts: Facts): Target | null {
-  const interval = marks.then;
+  const interval = marks.thenEvery;
   if (interval === null) return null;
   const last = jobs.findLast((job) => job.ridden !== null);
   if (last?.ridden !== undefined && last.ridden !== null) return targetOf(item, facts, ahead(last.ridden, interval), interval, anchorOf(last, null));

@@ -28,7 +28,12 @@ export type Job = {
 };
 
 /** A judgement of a measured value that makes its item due by itself. */
-export type Verdict = { readonly item: ItemKey; readonly on: LocalDate; readonly is: "within" | "near limit" | "at limit" | "beyond limit" | "cannot tell"; readonly reading: string };
+export type Verdict = {
+  readonly item: ItemKey;
+  readonly on: LocalDate;
+  readonly is: "within" | "near limit" | "at limit" | "beyond limit" | "cannot tell";
+  readonly reading: string;
+};
 
 /** A one-off look after work, due a distance after it. */
 export type Recheck = { readonly id: string; readonly item: ItemKey; readonly dueAt: Ridden; readonly because: string };
@@ -69,7 +74,14 @@ export type LegState = "ahead" | "soon" | "due" | "overdue" | "cannot tell" | "n
 
 /** What a leg counts from. */
 export type Anchor =
-  | { readonly from: "job"; readonly job: string; readonly on: VagueDate; readonly ridden: Ridden | null; readonly about: boolean; /** the mark that an early or late job counts for */ readonly countsFor: Ridden | null }
+  | {
+      readonly from: "job";
+      readonly job: string;
+      readonly on: VagueDate;
+      readonly ridden: Ridden | null;
+      readonly about: boolean /** the mark that an early or late job counts for */;
+      readonly countsFor: Ridden | null;
+    }
   | { readonly from: "new" }
   | { readonly from: "known from" }
   | { readonly from: "first registration"; readonly on: LocalDate };
@@ -90,7 +102,18 @@ export type Leg =
       /** True when only the other printed column was there and was converted. */
       readonly converted: boolean;
     }
-  | { readonly by: "date"; readonly state: LegState; readonly anchor: Anchor; readonly dueOn: LocalDate; /** how coarsely it may be printed */ readonly grain: "day" | "month" | "season" | "year"; readonly daysToGo: number; readonly months: number; /** days of the leg, before any pause */ readonly legDays: number; readonly windowDays: number; readonly pausedDays: number }
+  | {
+      readonly by: "date";
+      readonly state: LegState;
+      readonly anchor: Anchor;
+      readonly dueOn: LocalDate /** how coarsely it may be printed */;
+      readonly grain: "day" | "month" | "season" | "year";
+      readonly daysToGo: number;
+      readonly months: number /** days of the leg, before any pause */;
+      readonly legDays: number;
+      readonly windowDays: number;
+      readonly pausedDays: number;
+    }
   | { readonly by: "hours"; readonly state: LegState; readonly anchor: Anchor; readonly dueAt: number; readonly toGo: number | null; readonly interval: number }
   | { readonly by: "times"; readonly state: LegState; readonly anchor: Anchor; readonly of: ItemKey; readonly done: number; readonly nth: number }
   | { readonly by: "verdict"; readonly state: LegState; readonly verdict: Verdict }
@@ -98,8 +121,20 @@ export type Leg =
 
 /** Why an item stands as it does, as data; words/ makes it one sentence. */
 export type Reason =
-  | { readonly why: "leg"; /** index into legs of the one that governs */ readonly leg: number; readonly shortenedBy: Condition | null; readonly runningIn: boolean; readonly byTheBook: boolean; /** forecast only: the odometer is asked for */ readonly askOdometer: boolean }
-  | { readonly why: "never recorded"; /** the mark or date passed before the history began */ readonly passedAt: Ridden | null; readonly passedOn: LocalDate | null; /** the next mark at which it will fall due by itself */ readonly nextMark: Ridden | null }
+  | {
+      readonly why: "leg" /** index into legs of the one that governs */;
+      readonly leg: number;
+      readonly shortenedBy: Condition | null;
+      readonly runningIn: boolean;
+      readonly byTheBook: boolean /** forecast only: the odometer is asked for */;
+      readonly askOdometer: boolean;
+    }
+  | {
+      readonly why: "never recorded" /** the mark or date passed before the history began */;
+      readonly passedAt: Ridden | null;
+      readonly passedOn: LocalDate | null /** the next mark at which it will fall due by itself */;
+      readonly nextMark: Ridden | null;
+    }
   | { readonly why: "no reading"; readonly needs: "odometer" | "hours" };
 
 /** The state of one plan item. */

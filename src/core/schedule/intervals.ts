@@ -2,7 +2,7 @@
 // A window is 10 % of the interval each way, at most 500 mi / 800 km and one calendar month; running-in has one of its own.
 
 import type { Columns, Condition, Interval, PlanItem } from "../plan/plan.ts";
-import { type DistanceUnit, type Stretch, TENTHS_OF_MM, figureIn, stretchOf } from "../quantity/distance.ts";
+import { type DistanceUnit, figureIn, type Stretch, stretchOf, TENTHS_OF_MM } from "../quantity/distance.ts";
 
 /** A printed distance as this bike counts it; `converted` when only the other column was printed. */
 export type Printed = { readonly stretch: Stretch; readonly converted: boolean };
@@ -23,7 +23,8 @@ const HABIT = { mi: 1000, km: 1600 } as const;
 export const wholeUnits = (stretch: number, column: DistanceUnit): Stretch => (Math.floor(stretch / TENTHS_OF_MM[column]) * TENTHS_OF_MM[column]) as Stretch;
 
 /** How far from the point a job still counts for it. */
-export const distanceWindow = (interval: Stretch, column: DistanceUnit): Stretch => Math.min(wholeUnits(interval / 10, column), stretchOf(MOST[column], column)) as Stretch;
+export const distanceWindow = (interval: Stretch, column: DistanceUnit): Stretch =>
+  Math.min(wholeUnits(interval / 10, column), stretchOf(MOST[column], column)) as Stretch;
 
 export const runningInWindow = (column: DistanceUnit): Stretch => stretchOf(RUNNING_IN[column], column);
 

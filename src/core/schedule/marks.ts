@@ -2,11 +2,11 @@
 // Early work before a trip counts, late work is not followed by an absurdly early mark. By the book, marks never move.
 
 import type { PlanItem } from "../plan/plan.ts";
-import { type DistanceUnit, type Ridden, type Stretch, ahead } from "../quantity/distance.ts";
-import { type Printed, distanceWindow, printed, wholeUnits } from "./intervals.ts";
+import { ahead, type DistanceUnit, type Ridden, type Stretch } from "../quantity/distance.ts";
+import { distanceWindow, type Printed, printed, wholeUnits } from "./intervals.ts";
 
-/** The marks of an item: the ones listed, then one every `then` counted from `from`. */
-export type Marks = { readonly listed: readonly Ridden[]; readonly then: Stretch | null; readonly from: Ridden; readonly converted: boolean };
+/** The marks of an item: the ones listed, then one every `thenEvery` counted from `from`. */
+export type Marks = { readonly listed: readonly Ridden[]; readonly thenEvery: Stretch | null; readonly from: Ridden; readonly converted: boolean };
 
 const ZERO = 0 as Ridden;
 
@@ -14,17 +14,22 @@ const ZERO = 0 as Ridden;
 export function marksOf(repeat: PlanItem["repeat"], interval: Printed | null, column: DistanceUnit): Marks | null {
   switch (repeat.by) {
     case "interval":
-      return interval === null ? null : { listed: [], then: interval.stretch, from: ZERO, converted: interval.converted };
+      return interval === null ? null : { listed: [], thenEvery: interval.stretch, from: ZERO, converted: interval.converted };
     case "nth mark": {
       const base = printed(repeat.base, column);
-      return base === null ? null : { listed: [], then: (base.stretch * repeat.nth) as Stretch, from: ZERO, converted: base.converted };
+      return base === null ? null : { listed: [], thenEvery: (base.stretch * repeat.nth) as Stretch, from: ZERO, converted: base.converted };
     }
     case "mark list": {
       const at = repeat.at.map((columns) => printed(columns, column)).filter((mark) => mark !== null);
-      const then = repeat.then === null ? null : printed(repeat.then, column);
+      const then = repeat.thenEvery === null ? null : printed(repeat.thenEvery, column);
       const listed = at.map((mark) => mark.stretch as number as Ridden).sort((a, b) => a - b);
       const last = listed.at(-1) ?? ZERO;
-      return { listed, then: then?.stretch ?? null, from: repeat.thenFrom === "zero" ? ZERO : last, converted: at.some((mark) => mark.converted) || (then?.converted ?? false) };
+      return {
+        listed,
+        thenEvery: then?.stretch ?? null,
+        from: repeat.thenFrom === "zero" ? ZERO : last,
+        converted: at.some((mark) => mark.converted) || (then?.converted ?? false),
+      };
     }
     case "nth time":
       return null;
@@ -35,19 +40,24 @@ export function marksOf(repeat: PlanItem["repeat"], interval: Printed | null, co
 export function markAfter(marks: Marks, ridden: Ridden): Ridden | null {
   const listed = marks.listed.find((mark) => mark > ridden);
   if (listed !== undefined) return listed;
-  if (marks.then === null) return null;
+  if (marks.thenEvery === null) return null;
   const beyond = Math.max(ridden, marks.listed.at(-1) ?? ZERO);
-  return (marks.from + (Math.floor((beyond - marks.from) / marks.then) + 1) * marks.then) as Ridden;
+  return (marks.from + (Math.floor((beyond - marks.from) / marks.thenEvery) + 1) * marks.thenEvery) as Ridden;
 }
 
 /** The last mark at or before a distance; null when the first lies ahead. */
 export function markUpTo(marks: Marks, ridden: Ridden): Ridden | null {
   const last = marks.listed.at(-1) ?? ZERO;
-  if (marks.then !== null && ridden > last) {
-    const mark = (marks.from + Math.floor((ridden - marks.from) / marks.then) * marks.then) as Ridden;
+  if (marks.thenEvery !== null && ridden > last) {
+    const mark = (marks.from + Math.floor((ridden - marks.from) / marks.thenEvery) * marks.thenEvery) as Ridden;
     if (mark > last) return mark;
   }
-  return marks.listed.findLast((mark) => mark <= ridden) ?? (marks.listed.length === 0 && marks.then !== null && ridden >= marks.then ? ((Math.floor(ridden / marks.then) * marks.then) as Ridden) : null);
+  return (
+    marks.listed.findLast((mark) => mark <= ridden) ??
+    (marks.listed.length === 0 && marks.thenEvery !== null && ridden >= marks.thenEvery
+      ? ((Math.floor(ridden / marks.thenEvery) * marks.thenEvery) as Ridden)
+      : null)
+  );
 }
 
 /** The interval at a point: the gap between the marks either side of it. Null beyond the last mark. */
@@ -80,7 +90,8 @@ export function nextAfterJob(marks: Marks, job: Ridden, column: DistanceUnit): N
 function nearMark(marks: Marks, job: Ridden, column: DistanceUnit): Ridden | null {
   const next = markAfter(marks, job);
   const before = markUpTo(marks, job);
-  const within = (mark: Ridden | null): mark is Ridden => mark !== null && mark > 0 && Math.abs(mark - job) <= distanceWindow(gapAt(marks, mark) ?? gapAt(marks, job) ?? (0 as Stretch), column);
+  const within = (mark: Ridden | null): mark is Ridden =>
+    mark !== null && mark > 0 && Math.abs(mark - job) <= distanceWindow(gapAt(marks, mark) ?? gapAt(marks, job) ?? (0 as Stretch), column);
   const found = [before, next].filter(within);
   return found.sort((a, b) => Math.abs(a - job) - Math.abs(b - job))[0] ?? null;
 }

@@ -31,7 +31,9 @@ export function timesLeg(item: PlanItem, jobs: readonly PlacedJob[], all: Readon
 
 /** The latest verdict since the last job: at or beyond a limit is due now, near it is coming up. */
 export function verdictLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts): Leg | null {
-  const verdict = facts.verdicts.filter((each) => each.item === item.key).reduce<Facts["verdicts"][number] | null>((latest, each) => (latest === null || each.on >= latest.on ? each : latest), null);
+  const verdict = facts.verdicts
+    .filter((each) => each.item === item.key)
+    .reduce<Facts["verdicts"][number] | null>((latest, each) => (latest === null || each.on >= latest.on ? each : latest), null);
   const last = jobs.at(-1);
   if (verdict === null || (last !== undefined && last.job.on.from > verdict.on)) return null;
   if (verdict.is === "at limit" || verdict.is === "beyond limit") return { by: "verdict", state: "due", verdict };
@@ -52,4 +54,5 @@ function anchorOf(last: PlacedJob | undefined): Anchor {
   return last === undefined ? { from: "new" } : { from: "job", job: last.job.id, on: last.job.on, ridden: last.ridden, about: last.about, countsFor: null };
 }
 
-const isAfter = (job: PlacedJob, than: PlacedJob): boolean => job.job.on.from > than.job.on.from || (job.job.on.from === than.job.on.from && (job.ridden ?? 0) > (than.ridden ?? 0));
+const isAfter = (job: PlacedJob, than: PlacedJob): boolean =>
+  job.job.on.from > than.job.on.from || (job.job.on.from === than.job.on.from && (job.ridden ?? 0) > (than.ridden ?? 0));

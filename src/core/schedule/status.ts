@@ -8,7 +8,7 @@ import type { Condition, PlanItem } from "../plan/plan.ts";
 import { dateLeg } from "./date-leg.ts";
 import { distanceLeg } from "./distance-leg.ts";
 import type { Due, Facts, Leg, LegState, Moment, Reason, Status } from "./facts.ts";
-import { type PlacedJob, jobsByItem } from "./history.ts";
+import { jobsByItem, type PlacedJob } from "./history.ts";
 import { isHabit } from "./intervals.ts";
 import { hoursLeg, recheckLegs, timesLeg, verdictLeg } from "./other-legs.ts";
 
@@ -42,7 +42,15 @@ function dueOf(item: PlanItem, jobs: readonly PlacedJob[], all: ReadonlyMap<Item
   const governs = governing(legs, at);
   const chosen = governs === null ? undefined : working[governs];
   const status = chosen === undefined || chosen.leg.state === "cannot tell" ? "no record" : STATUS_OF[chosen.leg.state];
-  return { item: item.key, status, habit: isHabit(item, facts.column), governs, legs, mark: distance !== null && item.anchor === "marks" ? distance.leg.dueAt : null, because: reasonOf(item, status, governs, chosen, distance?.passedAt ?? null, legs, facts, at) };
+  return {
+    item: item.key,
+    status,
+    habit: isHabit(item, facts.column),
+    governs,
+    legs,
+    mark: distance !== null && item.anchor === "marks" ? distance.leg.dueAt : null,
+    because: reasonOf(item, status, governs, chosen, distance?.passedAt ?? null, legs, facts, at),
+  };
 }
 
 /** The leg in the worst state; of two alike, the one expected sooner. Null when none can be judged. */
@@ -51,7 +59,12 @@ function governing(legs: readonly Leg[], at: Moment): number | null {
   legs.forEach((leg, n) => {
     if (leg.state === "cannot tell") return;
     const held = best === null ? undefined : legs[best];
-    if (held === undefined || STATE_RANK[leg.state] > STATE_RANK[held.state] || (STATE_RANK[leg.state] === STATE_RANK[held.state] && daysAway(leg, at) < daysAway(held, at))) best = n;
+    if (
+      held === undefined ||
+      STATE_RANK[leg.state] > STATE_RANK[held.state] ||
+      (STATE_RANK[leg.state] === STATE_RANK[held.state] && daysAway(leg, at) < daysAway(held, at))
+    )
+      best = n;
   });
   return best;
 }
@@ -81,13 +94,35 @@ function nearness(due: Due, at: Moment): number {
   return leg === undefined ? Number.POSITIVE_INFINITY : daysAway(leg, at);
 }
 
-function reasonOf(item: PlanItem, status: Status, governs: number | null, chosen: Working | undefined, passedAt: Due["mark"], legs: readonly Leg[], facts: Facts, at: Moment): Reason {
-  if (governs === null || chosen === undefined) return { why: "no reading", needs: legs.some((leg) => leg.by === "hours") && !legs.some((leg) => leg.by === "distance") ? "hours" : "odometer" };
+function reasonOf(
+  item: PlanItem,
+  status: Status,
+  governs: number | null,
+  chosen: Working | undefined,
+  passedAt: Due["mark"],
+  legs: readonly Leg[],
+  facts: Facts,
+  at: Moment,
+): Reason {
+  if (governs === null || chosen === undefined)
+    return { why: "no reading", needs: legs.some((leg) => leg.by === "hours") && !legs.some((leg) => leg.by === "distance") ? "hours" : "odometer" };
   if (status === "no record") {
     const distance = legs.find((leg) => leg.by === "distance");
-    return { why: "never recorded", passedAt, passedOn: null, nextMark: distance?.by === "distance" && distance.anchor.from === "known from" ? distance.dueAt : null };
+    return {
+      why: "never recorded",
+      passedAt,
+      passedOn: null,
+      nextMark: distance?.by === "distance" && distance.anchor.from === "known from" ? distance.dueAt : null,
+    };
   }
   const leg = chosen.leg;
   const askOdometer = leg.by === "distance" && leg.state === "soon" && leg.likely !== null && leg.likely.on <= at.today;
-  return { why: "leg", leg: governs, shortenedBy: chosen.shortened, runningIn: chosen.runningIn, byTheBook: facts.byTheBook !== null && item.anchor === "marks", askOdometer };
+  return {
+    why: "leg",
+    leg: governs,
+    shortenedBy: chosen.shortened,
+    runningIn: chosen.runningIn,
+    byTheBook: facts.byTheBook !== null && item.anchor === "marks",
+    askOdometer,
+  };
 }

@@ -45,7 +45,13 @@ const FIRST_SPREAD = 1.0;
  * @param groupMedian what bikes of the group ride in a year, used when the member has said nothing
  * @param today the day of asking; the forecast starts at the last reading, and nothing ridden since is assumed beyond the pace
  */
-export function forecast(track: Track, known: Known, own: { readonly perYear: Stretch | null }, groupMedian: { readonly perYear: Stretch } | null, today: LocalDate): Forecast {
+export function forecast(
+  track: Track,
+  known: Known,
+  own: { readonly perYear: Stretch | null },
+  groupMedian: { readonly perYear: Stretch } | null,
+  today: LocalDate,
+): Forecast {
   const learnt = learn(track, known);
   const fallback = own.perYear ?? groupMedian?.perYear ?? null;
   const last = track.points.at(-1);
@@ -63,7 +69,11 @@ export function forecast(track: Track, known: Known, own: { readonly perYear: St
 
 const NOTHING: Forecast = { basis: { from: "nothing" }, perWeek: null, dateOf: () => null, riddenOn: () => null };
 
-type Pace = { readonly byMonth: readonly number[]; /** a typical stint between readings: what chance comes in */ readonly stint: number; readonly spread: number };
+type Pace = {
+  readonly byMonth: readonly number[] /** a typical stint between readings: what chance comes in */;
+  readonly stint: number;
+  readonly spread: number;
+};
 
 /** Learns the pace month by month; null when the readings span less than a fortnight. */
 function learn(track: Track, known: Known): (Pace & { readonly days: number }) | null {
@@ -119,7 +129,8 @@ function surprises(track: Track, byMonth: readonly number[], known: Known): { st
     if (from === undefined || to.on === from.on) continue;
     const start = dayNumber(from.on);
     let expected = 0;
-    for (let day = Math.max(start, dayNumber(to.on) - 400); day < dayNumber(to.on); day++) expected += isLaidUp(day, known) ? 0 : (byMonth[monthOfDayNumber(day) - 1] ?? 0);
+    for (let day = Math.max(start, dayNumber(to.on) - 400); day < dayNumber(to.on); day++)
+      expected += isLaidUp(day, known) ? 0 : (byMonth[monthOfDayNumber(day) - 1] ?? 0);
     stints.push(to.ridden - from.ridden);
     if (expected > 0) misses.push((to.ridden - from.ridden - expected) ** 2 / expected);
     from = to;
@@ -134,7 +145,8 @@ function walk(last: { readonly on: LocalDate; readonly ridden: Ridden }, pace: P
   const start = dayNumber(last.on);
   // Cumulated likely distance by day after the last reading; made as far as it is asked for.
   const likely: number[] = [0];
-  const trip = (day: number): number => known.trips.reduce((total, t) => total + (day >= dayNumber(t.from) && day <= dayNumber(t.to) ? t.distance / (daysBetween(t.from, t.to) + 1) : 0), 0);
+  const trip = (day: number): number =>
+    known.trips.reduce((total, t) => total + (day >= dayNumber(t.from) && day <= dayNumber(t.to) ? t.distance / (daysBetween(t.from, t.to) + 1) : 0), 0);
   const upTo = (days: number): number => {
     while (likely.length <= days) {
       const day = start + likely.length - 1;
@@ -183,7 +195,8 @@ function walk(last: { readonly on: LocalDate; readonly ridden: Ridden }, pace: P
   };
 }
 
-const isLaidUp = (day: number, known: Known): boolean => known.layUps.length > 0 && known.layUps.some((layUp) => day >= dayNumber(layUp.from) && (layUp.to === null || day < dayNumber(layUp.to)));
+const isLaidUp = (day: number, known: Known): boolean =>
+  known.layUps.length > 0 && known.layUps.some((layUp) => day >= dayNumber(layUp.from) && (layUp.to === null || day < dayNumber(layUp.to)));
 
 function countRiding(start: number, length: number, known: Known): number {
   if (known.layUps.length === 0) return length;

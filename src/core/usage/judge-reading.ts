@@ -2,8 +2,8 @@
 
 import { daysBetween } from "../calendar/arithmetic.ts";
 import type { LocalDate } from "../calendar/dates.ts";
-import { type Dial, type Stretch, dialOf, stretchOf } from "../quantity/distance.ts";
-import { type Track, type TrackPoint, riddenAtDial } from "./track.ts";
+import { type Dial, dialOf, type Stretch, stretchOf } from "../quantity/distance.ts";
+import { riddenAtDial, type Track, type TrackPoint } from "./track.ts";
 
 /** A planned or ridden trip: its days may hold any distance. */
 export type Trip = { readonly from: LocalDate; readonly to: LocalDate };

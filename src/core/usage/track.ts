@@ -1,14 +1,21 @@
 // The odometer's history as one line. Stored are dials as typed and epochs as facts; what the bike has ridden is derived here.
 
-import type { LocalDate } from "../calendar/dates.ts";
 import { daysBetween } from "../calendar/arithmetic.ts";
+import type { LocalDate } from "../calendar/dates.ts";
 import type { Dial, DistanceUnit, Ridden } from "../quantity/distance.ts";
 
 /** Why a dial starts again. */
 export type EpochCause = "as bought" | "replaced" | "rolled over" | "unit changed";
 
 /** A stretch of the bike's life under one dial: facts as they were noted. The offset is derived, never stored. */
-export type Epoch = { readonly id: string; readonly from: LocalDate; readonly lastOfOld: Dial | null; readonly firstOfNew: Dial; readonly unit: DistanceUnit; readonly cause: EpochCause };
+export type Epoch = {
+  readonly id: string;
+  readonly from: LocalDate;
+  readonly lastOfOld: Dial | null;
+  readonly firstOfNew: Dial;
+  readonly unit: DistanceUnit;
+  readonly cause: EpochCause;
+};
 
 /** One odometer reading as logged. `order` breaks ties on one day (larger is later). */
 export type OdometerReading = { readonly id: string; readonly on: LocalDate; readonly order: number; readonly dial: Dial };
@@ -66,7 +73,8 @@ function riddenIn(epochs: readonly PlacedEpoch[], dial: Dial, on: LocalDate): Ri
   return (dial + (epoch?.offset ?? 0)) as Ridden;
 }
 
-const belongsToOld = (dial: Dial, epoch: Epoch): boolean => dial !== epoch.firstOfNew && epoch.lastOfOld !== null && dial <= epoch.lastOfOld && Math.abs(dial - epoch.lastOfOld) < Math.abs(dial - epoch.firstOfNew);
+const belongsToOld = (dial: Dial, epoch: Epoch): boolean =>
+  dial !== epoch.firstOfNew && epoch.lastOfOld !== null && dial <= epoch.lastOfOld && Math.abs(dial - epoch.lastOfOld) < Math.abs(dial - epoch.firstOfNew);
 
 /** What the present dial shows when the bike has ridden that far. */
 export const dialAt = (track: Track, ridden: Ridden): Dial => (ridden - (track.epochs.at(-1)?.offset ?? 0)) as Dial;

@@ -1,7 +1,19 @@
 import { Temporal } from "@js-temporal/polyfill";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { addDays, addMonths, daysBetween, fromDayNumber, grainOf, isLocalDate, localDate, monthOf, monthOfDayNumber, vagueDate, weekdayOf } from "../../../src/core/calendar/arithmetic.ts";
+import {
+  addDays,
+  addMonths,
+  daysBetween,
+  fromDayNumber,
+  grainOf,
+  isLocalDate,
+  localDate,
+  monthOf,
+  monthOfDayNumber,
+  vagueDate,
+  weekdayOf,
+} from "../../../src/core/calendar/arithmetic.ts";
 
 const anyDate = fc.integer({ min: -25_000, max: 60_000 }).map(fromDayNumber);
 

@@ -2,15 +2,16 @@ import { describe, expect, test } from "vitest";
 import { addDays, localDate, vagueDate } from "../../../src/core/calendar/arithmetic.ts";
 import type { ItemKey } from "../../../src/core/ids.ts";
 import { ahead, riddenOf, stretchOf } from "../../../src/core/quantity/distance.ts";
-import type { Forecast } from "../../../src/core/usage/forecast.ts";
-import { firstMarks } from "../../../src/core/schedule/marks.ts";
 import { doTheseFirst } from "../../../src/core/schedule/do-these-first.ts";
+import { firstMarks } from "../../../src/core/schedule/marks.ts";
 import { dueList } from "../../../src/core/schedule/status.ts";
+import type { Forecast } from "../../../src/core/usage/forecast.ts";
 import { buildTrack } from "../../../src/core/usage/track.ts";
 import { aJob, anItem, dueMiles, every, facts, moment, noForecast, only, stretchMiles } from "./builders.ts";
 
 const oil = anItem();
-const done = (on: string, at: number, book = false) => only(facts([oil], { jobs: [aJob("oil.replace", on, at)], byTheBook: book ? { firstRegistered: null } : null }), moment("2026-06-01", at + 1));
+const done = (on: string, at: number, book = false) =>
+  only(facts([oil], { jobs: [aJob("oil.replace", on, at)], byTheBook: book ? { firstRegistered: null } : null }), moment("2026-06-01", at + 1));
 const dateOf = (due: ReturnType<typeof done>) => due.legs.find((leg) => leg.by === "date");
 
 describe("oil, every 4,000 mi or 12 months, by marks", () => {
@@ -50,7 +51,9 @@ describe("oil, every 4,000 mi or 12 months, by marks", () => {
     [120, 200],
   ])("by the book an overrun counts into the next interval: due at 100, done at %i, next at %i", (at, next) => {
     const hundred = anItem({ repeat: { by: "interval", every: every(100, null) } });
-    expect(dueMiles(only(facts([hundred], { jobs: [aJob("oil.replace", "2026-05-01", at)], byTheBook: { firstRegistered: null } }), moment("2026-06-01", at)))).toBe(next);
+    expect(
+      dueMiles(only(facts([hundred], { jobs: [aJob("oil.replace", "2026-05-01", at)], byTheBook: { firstRegistered: null } }), moment("2026-06-01", at))),
+    ).toBe(next);
   });
 
   test("yearly legs by the book run from first registration", () => {
@@ -70,7 +73,14 @@ describe("oil, every 4,000 mi or 12 months, by marks", () => {
   test("is due at exactly its distance and overdue strictly beyond the window", () => {
     const f = facts([oil], { jobs: [aJob("oil.replace", "2026-05-01", 8000)] });
     const status = (at: number) => only(f, moment("2026-06-01", at)).status;
-    expect([status(11_599.9), status(11_600), status(11_999.9), status(12_000), status(12_400), status(12_400.1)]).toEqual(["good", "soon", "soon", "due", "due", "overdue"]);
+    expect([status(11_599.9), status(11_600), status(11_999.9), status(12_000), status(12_400), status(12_400.1)]).toEqual([
+      "good",
+      "soon",
+      "soon",
+      "due",
+      "due",
+      "overdue",
+    ]);
   });
 
   test("work that could not be done leaves it undone", () => {
@@ -91,13 +101,18 @@ describe("running-in at 600 mi", () => {
     expect(dueMiles(at(530, [aJob("oil.replace", "2025-02-01", 499)]))).toBe(600);
   });
   test("is not asked of a bike that came with more on the clock", () => {
-    expect(dueMiles(only(facts([first], { knownFrom: { date: localDate("2026-01-01"), ridden: riddenOf(2000, "mi"), wholeSinceNew: false } }), moment("2026-02-01", 2100)))).toBe(4000);
+    expect(
+      dueMiles(
+        only(facts([first], { knownFrom: { date: localDate("2026-01-01"), ridden: riddenOf(2000, "mi"), wholeSinceNew: false } }), moment("2026-02-01", 2100)),
+      ),
+    ).toBe(4000);
   });
 });
 
 describe("windows", () => {
   const window = (miles: number | null, km: number | null, column: "mi" | "km", noLateWindow = false) => {
-    const leg = only(facts([anItem({ noLateWindow, repeat: { by: "interval", every: every(miles, null, km) } })], { column }), moment("2026-01-01", 10, column)).legs[0];
+    const leg = only(facts([anItem({ noLateWindow, repeat: { by: "interval", every: every(miles, null, km) } })], { column }), moment("2026-01-01", 10, column))
+      .legs[0];
     return leg?.by === "distance" ? Math.round(leg.window / stretchOf(1, column)) : null;
   };
   test("are a tenth of the interval, at most 500 mi or 800 km", () => {
@@ -141,7 +156,19 @@ describe("every third mark of 4,000 mi", () => {
 });
 
 test("a mark list goes on from zero or from its last mark, as it says", () => {
-  const list = (thenFrom: "zero" | "last mark") => firstMarks({ by: "mark list", at: [{ miles: 600, km: null }, { miles: 7500, km: null }], then: every(6000, null), thenFrom }, "mi").map((mark) => mark / riddenOf(1, "mi"));
+  const list = (thenFrom: "zero" | "last mark") =>
+    firstMarks(
+      {
+        by: "mark list",
+        at: [
+          { miles: 600, km: null },
+          { miles: 7500, km: null },
+        ],
+        thenEvery: every(6000, null),
+        thenFrom,
+      },
+      "mi",
+    ).map((mark) => mark / riddenOf(1, "mi"));
   expect(list("last mark")).toEqual([600, 7500, 13_500, 19_500, 25_500]);
   expect(list("zero")).toEqual([600, 7500, 12_000, 18_000, 24_000]);
 });
@@ -150,7 +177,9 @@ test("every second oil change counts completions since it was last done", () => 
   const filter = anItem({ key: "filter.replace", anchor: "last done", repeat: { by: "nth time", nth: 2, of: "oil.replace" as ItemKey, months: null } });
   const jobs = [aJob("oil.replace", "2025-03-01", 1000), aJob("filter.replace", "2025-03-01", 1000), aJob("oil.replace", "2025-09-01", 5000)];
   expect(only(facts([oil, filter], { jobs }), moment("2026-01-01", 6000), "filter.replace").status).toBe("good");
-  expect(only(facts([oil, filter], { jobs: [...jobs, aJob("oil.replace", "2026-02-01", 9000)] }), moment("2026-03-01", 9100), "filter.replace").status).toBe("due");
+  expect(only(facts([oil, filter], { jobs: [...jobs, aJob("oil.replace", "2026-02-01", 9000)] }), moment("2026-03-01", 9100), "filter.replace").status).toBe(
+    "due",
+  );
 });
 
 describe("a used bike bought at 11,000 mi with nothing known", () => {
@@ -162,7 +191,10 @@ describe("a used bike bought at 11,000 mi with nothing known", () => {
   ];
   const used = facts(items, { knownFrom: { date: localDate("2026-01-01"), ridden: riddenOf(11_000, "mi"), wholeSinceNew: false } });
   test("shows no record for marks passed before, never good and never overdue", () => {
-    expect(only(used, moment("2026-02-01", 11_900), "valves.inspect")).toMatchObject({ status: "no record", because: { why: "never recorded", passedAt: riddenOf(8000, "mi"), nextMark: riddenOf(12_000, "mi") } });
+    expect(only(used, moment("2026-02-01", 11_900), "valves.inspect")).toMatchObject({
+      status: "no record",
+      because: { why: "never recorded", passedAt: riddenOf(8000, "mi"), nextMark: riddenOf(12_000, "mi") },
+    });
     expect(only(used, moment("2026-02-01", 11_900), "fluid.replace").status).toBe("no record");
   });
   test("a mark that nobody passed yet is simply ahead", () => {
@@ -192,7 +224,8 @@ describe("brake fluid, every 24 months", () => {
 describe("six months laid up", () => {
   const layUps = [{ from: localDate("2025-10-01"), to: localDate("2026-04-01") }];
   const item = (parked: "counts" | "pauses") => anItem({ parked, anchor: "last done", repeat: { by: "interval", every: every(null, 12) } });
-  const dueOn = (parked: "counts" | "pauses") => only(facts([item(parked)], { layUps, jobs: [aJob("oil.replace", "2025-09-01", 100)] }), moment("2026-05-01", 100)).legs[0];
+  const dueOn = (parked: "counts" | "pauses") =>
+    only(facts([item(parked)], { layUps, jobs: [aJob("oil.replace", "2025-09-01", 100)] }), moment("2026-05-01", 100)).legs[0];
   test("fluids and belts count it, lubrication pauses", () => {
     expect(dueOn("counts")).toMatchObject({ dueOn: "2026-09-01", pausedDays: 0 });
     expect(dueOn("pauses")).toMatchObject({ dueOn: addDays(localDate("2026-09-01"), 182), pausedDays: 182 });
@@ -202,14 +235,21 @@ describe("six months laid up", () => {
 describe("dates and odometers that are not known to the day", () => {
   test("a vague date runs from the start of its span and is printed as coarsely", () => {
     const job = aJob("oil.replace", "2023-03-01", null, { on: vagueDate(localDate("2023-03-01"), localDate("2023-05-31"), "spring 2023") });
-    expect(only(facts([anItem({ repeat: { by: "interval", every: every(null, 24) } })], { jobs: [job] }), moment("2024-01-01", 100)).legs[0]).toMatchObject({ dueOn: "2025-03-01", grain: "season" });
+    expect(only(facts([anItem({ repeat: { by: "interval", every: every(null, 24) } })], { jobs: [job] }), moment("2024-01-01", 100)).legs[0]).toMatchObject({
+      dueOn: "2025-03-01",
+      grain: "season",
+    });
   });
   test("a missing odometer is taken at the low end of what it can have been, and said to be about", () => {
-    const odometer = buildTrack([], [
-      { id: "a", on: localDate("2025-03-01"), order: 0, dial: riddenOf(1000, "mi") as never },
-      { id: "b", on: localDate("2025-05-01"), order: 1, dial: riddenOf(3000, "mi") as never },
-    ]);
-    const leg = only(facts([anItem({ anchor: "last done" })], { odometer, jobs: [aJob("oil.replace", "2025-04-01", null)] }), moment("2025-06-01", 3100)).legs[0];
+    const odometer = buildTrack(
+      [],
+      [
+        { id: "a", on: localDate("2025-03-01"), order: 0, dial: riddenOf(1000, "mi") as never },
+        { id: "b", on: localDate("2025-05-01"), order: 1, dial: riddenOf(3000, "mi") as never },
+      ],
+    );
+    const leg = only(facts([anItem({ anchor: "last done" })], { odometer, jobs: [aJob("oil.replace", "2025-04-01", null)] }), moment("2025-06-01", 3100))
+      .legs[0];
     expect(leg).toMatchObject({ dueAt: riddenOf(5000, "mi"), anchor: { about: true } });
   });
 });
@@ -217,17 +257,30 @@ describe("dates and odometers that are not known to the day", () => {
 describe("legs that cannot be judged", () => {
   test("hours unread leave that leg open and the other standing", () => {
     const due = only(facts([anItem({ repeat: { by: "interval", every: { miles: 4000, km: null, months: null, hours: 50 } } })]), moment("2026-01-01", 100));
-    expect(due.legs.map((leg) => [leg.by, leg.state])).toEqual([["distance", "ahead"], ["hours", "cannot tell"]]);
+    expect(due.legs.map((leg) => [leg.by, leg.state])).toEqual([
+      ["distance", "ahead"],
+      ["hours", "cannot tell"],
+    ]);
     expect(due.status).toBe("good");
   });
   test("with none to judge by there is no record, and the reason names what is missing", () => {
-    expect(only(facts([anItem({ repeat: { by: "interval", every: every(4000, null) } })]), moment("2026-01-01", null))).toMatchObject({ status: "no record", governs: null, because: { why: "no reading", needs: "odometer" } });
-    expect(only(facts([anItem({ repeat: { by: "interval", every: { miles: null, km: null, months: null, hours: 50 } } })]), moment("2026-01-01", null)).because).toEqual({ why: "no reading", needs: "hours" });
+    expect(only(facts([anItem({ repeat: { by: "interval", every: every(4000, null) } })]), moment("2026-01-01", null))).toMatchObject({
+      status: "no record",
+      governs: null,
+      because: { why: "no reading", needs: "odometer" },
+    });
+    expect(
+      only(facts([anItem({ repeat: { by: "interval", every: { miles: null, km: null, months: null, hours: 50 } } })]), moment("2026-01-01", null)).because,
+    ).toEqual({ why: "no reading", needs: "hours" });
   });
 });
 
 describe("conditions of use", () => {
-  const filter = anItem({ key: "air-filter.replace", shortened: { dust: every(2000, null), wet: every(9000, 6) }, repeat: { by: "interval", every: every(8000, 24) } });
+  const filter = anItem({
+    key: "air-filter.replace",
+    shortened: { dust: every(2000, null), wet: every(9000, 6) },
+    repeat: { by: "interval", every: every(8000, 24) },
+  });
   test("shorten, and are named in the reason", () => {
     const due = only(facts([filter], { conditions: ["dust"] }), moment("2025-02-01", 1900), "air-filter.replace");
     expect(dueMiles(due)).toBe(2000);
@@ -242,7 +295,8 @@ describe("conditions of use", () => {
 
 describe("the forecast", () => {
   const reaching = (on: string): Forecast => ({ ...noForecast, dateOf: () => ({ on: localDate(on), from: localDate(on), to: null }) });
-  const status = (at: number, today: string, on: string) => only(facts([anItem({ repeat: { by: "interval", every: every(4000, null) } })]), moment(today, at, "mi", reaching(on)));
+  const status = (at: number, today: string, on: string) =>
+    only(facts([anItem({ repeat: { by: "interval", every: every(4000, null) } })]), moment(today, at, "mi", reaching(on)));
   test("makes an item coming up within a month, once the last quarter of the interval has begun", () => {
     expect(status(3000, "2026-03-01", "2026-03-31").status).toBe("soon");
     expect(status(3000, "2026-03-01", "2026-04-01").status).toBe("good");

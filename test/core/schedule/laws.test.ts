@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addDays, localDate } from "../../../src/core/calendar/arithmetic.ts";
 import type { PlanItem } from "../../../src/core/plan/plan.ts";
-import { type Ridden, between, riddenOf, stretchOf } from "../../../src/core/quantity/distance.ts";
+import { between, type Ridden, riddenOf, stretchOf } from "../../../src/core/quantity/distance.ts";
 import type { Facts, Job, Moment, Status } from "../../../src/core/schedule/facts.ts";
 import { lookAgainAt } from "../../../src/core/schedule/look-again.ts";
 import { dueList } from "../../../src/core/schedule/status.ts";
@@ -14,10 +14,19 @@ const RANK: Record<Status, number> = { "no record": 0, good: 0, soon: 1, due: 2,
 const start = localDate("2025-01-01");
 const on = (day: number) => addDays(start, day);
 
-const interval = fc.record({ miles: fc.option(fc.integer({ min: 300, max: 30_000 }), { nil: null }), months: fc.option(fc.integer({ min: 1, max: 60 }), { nil: null }) }).filter((i) => i.miles !== null || i.months !== null);
+const interval = fc
+  .record({ miles: fc.option(fc.integer({ min: 300, max: 30_000 }), { nil: null }), months: fc.option(fc.integer({ min: 1, max: 60 }), { nil: null }) })
+  .filter((i) => i.miles !== null || i.months !== null);
 const item: fc.Arbitrary<PlanItem> = fc
   .record({ i: interval, anchor: fc.constantFrom("marks", "last done"), parked: fc.constantFrom("counts", "pauses"), noLateWindow: fc.boolean() })
-  .map(({ i, anchor, parked, noLateWindow }) => anItem({ anchor: anchor as PlanItem["anchor"], parked: parked as PlanItem["parked"], noLateWindow, repeat: { by: "interval", every: every(i.miles, i.months) } }));
+  .map(({ i, anchor, parked, noLateWindow }) =>
+    anItem({
+      anchor: anchor as PlanItem["anchor"],
+      parked: parked as PlanItem["parked"],
+      noLateWindow,
+      repeat: { by: "interval", every: every(i.miles, i.months) },
+    }),
+  );
 /** Jobs that go forward in time and distance together. */
 const history = fc.array(fc.record({ days: fc.integer({ min: 0, max: 400 }), miles: fc.integer({ min: 0, max: 9000 }) }), { maxLength: 6 }).map((steps) => {
   let [day, miles] = [0, 0];
@@ -29,17 +38,26 @@ const history = fc.array(fc.record({ days: fc.integer({ min: 0, max: 400 }), mil
 });
 const lastOf = (jobs: readonly Job[]) => jobs.at(-1);
 const known = fc.record({ miles: fc.integer({ min: 0, max: 20_000 }), whole: fc.boolean() });
-const factsOf = (i: PlanItem, jobs: readonly Job[], k: { miles: number; whole: boolean }): Facts => facts([i], { jobs, knownFrom: { date: start, ridden: riddenOf(k.whole ? 0 : k.miles, "mi"), wholeSinceNew: k.whole } });
+const factsOf = (i: PlanItem, jobs: readonly Job[], k: { miles: number; whole: boolean }): Facts =>
+  facts([i], { jobs, knownFrom: { date: start, ridden: riddenOf(k.whole ? 0 : k.miles, "mi"), wholeSinceNew: k.whole } });
 const at = (days: number, ridden: Ridden): Moment => ({ today: on(days), ridden, hours: null, forecast: noForecast });
 
 describe("laws", () => {
   test("more distance never makes an item less urgent on a fixed day", () => {
     fc.assert(
-      fc.property(item, history, known, fc.integer({ min: 0, max: 2500 }), fc.integer({ min: 0, max: 60_000 }), fc.integer({ min: 0, max: 20_000 }), (i, jobs, k, day, miles, more) => {
-        const f = factsOf(i, jobs, k);
-        const [now, then] = [dueList(f, at(day, riddenOf(miles, "mi")))[0], dueList(f, at(day, riddenOf(miles + more, "mi")))[0]];
-        expect(RANK[then?.status ?? "good"]).toBeGreaterThanOrEqual(RANK[now?.status ?? "good"]);
-      }),
+      fc.property(
+        item,
+        history,
+        known,
+        fc.integer({ min: 0, max: 2500 }),
+        fc.integer({ min: 0, max: 60_000 }),
+        fc.integer({ min: 0, max: 20_000 }),
+        (i, jobs, k, day, miles, more) => {
+          const f = factsOf(i, jobs, k);
+          const [now, then] = [dueList(f, at(day, riddenOf(miles, "mi")))[0], dueList(f, at(day, riddenOf(miles + more, "mi")))[0]];
+          expect(RANK[then?.status ?? "good"]).toBeGreaterThanOrEqual(RANK[now?.status ?? "good"]);
+        },
+      ),
       { numRuns: 1500 },
     );
   });
@@ -47,7 +65,8 @@ describe("laws", () => {
   test("the next due never falls as the last job's odometer rises", () => {
     fc.assert(
       fc.property(item, fc.integer({ min: 0, max: 50_000 }), fc.integer({ min: 0, max: 3000 }), (i, miles, more) => {
-        const due = (job: number) => only(facts([i], { jobs: [aJob("oil.replace", "2026-01-01", job)] }), moment("2026-01-02", job)).legs.find((leg) => leg.by === "distance");
+        const due = (job: number) =>
+          only(facts([i], { jobs: [aJob("oil.replace", "2026-01-01", job)] }), moment("2026-01-02", job)).legs.find((leg) => leg.by === "distance");
         const [a, b] = [due(miles), due(miles + more)];
         if (a?.by !== "distance" || b?.by !== "distance") return;
         expect(b.dueAt).toBeGreaterThanOrEqual(a.dueAt);
@@ -59,7 +78,9 @@ describe("laws", () => {
   test("the next due lies ahead of the last job, and at most an interval and its window away", () => {
     fc.assert(
       fc.property(item, fc.integer({ min: 0, max: 100_000 }), (i, miles) => {
-        const leg = only(facts([i], { jobs: [aJob("oil.replace", "2026-01-01", miles)] }), moment("2026-01-02", miles)).legs.find((each) => each.by === "distance");
+        const leg = only(facts([i], { jobs: [aJob("oil.replace", "2026-01-01", miles)] }), moment("2026-01-02", miles)).legs.find(
+          (each) => each.by === "distance",
+        );
         if (leg?.by !== "distance" || i.repeat.by !== "interval" || i.repeat.every.miles === null) return;
         const gap = between(riddenOf(miles, "mi"), leg.dueAt);
         const most = i.repeat.every.miles + Math.min(500, Math.floor(i.repeat.every.miles / 10));
@@ -78,7 +99,10 @@ describe("laws", () => {
         const day = on(days + 2500);
         const ridden = riddenOf((last?.ridden ?? 0) / riddenOf(1, "mi") + more, "mi");
         const m: Moment = { today: day, ridden, hours: null, forecast: noForecast };
-        const [before, after] = [dueList(f, m)[0], dueList({ ...f, jobs: [...f.jobs, aJob("oil.replace", day, ridden / riddenOf(1, "mi"), { id: "new" })] }, m)[0]];
+        const [before, after] = [
+          dueList(f, m)[0],
+          dueList({ ...f, jobs: [...f.jobs, aJob("oil.replace", day, ridden / riddenOf(1, "mi"), { id: "new" })] }, m)[0],
+        ];
         expect(RANK[after?.status ?? "good"]).toBeLessThanOrEqual(RANK[before?.status ?? "good"]);
       }),
       { numRuns: 1500 },
@@ -111,9 +135,21 @@ describe("laws", () => {
     fc.assert(
       fc.property(fc.array(item, { minLength: 1, maxLength: 4 }), history, known, fc.integer({ min: 0, max: 1500 }), (items, jobs, k, day) => {
         const named = items.map((i, n) => ({ ...i, key: `item${n}` as never }));
-        const f: Facts = { ...factsOf(anItem(), jobs.map((job, n) => ({ ...job, item: `item${n % items.length}` as never })), k), plan: { items: named } };
+        const f: Facts = {
+          ...factsOf(
+            anItem(),
+            jobs.map((job, n) => ({ ...job, item: `item${n % items.length}` as never })),
+            k,
+          ),
+          plan: { items: named },
+        };
         const ridden = lastOf(jobs)?.ridden ?? riddenOf(0, "mi");
-        const statuses = (d: number) => JSON.stringify(dueList(f, at(d, ridden)).map((due) => [due.item, due.status]).sort());
+        const statuses = (d: number) =>
+          JSON.stringify(
+            dueList(f, at(d, ridden))
+              .map((due) => [due.item, due.status])
+              .sort(),
+          );
         const look = lookAgainAt(f, at(day, ridden));
         const now = statuses(day);
         for (let d = day + 1; d < day + 400; d++) {

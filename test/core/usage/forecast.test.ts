@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { addDays, daysBetween, localDate } from "../../../src/core/calendar/arithmetic.ts";
 import { ahead, dialOf, figureIn, stretchOf } from "../../../src/core/quantity/distance.ts";
 import { forecast } from "../../../src/core/usage/forecast.ts";
-import { type Track, buildTrack } from "../../../src/core/usage/track.ts";
+import { buildTrack, type Track } from "../../../src/core/usage/track.ts";
 
 const start = localDate("2025-01-04");
 const bought = { id: "e1", from: start, lastOfOld: null, firstOfNew: dialOf(1000, "mi"), unit: "mi", cause: "as bought" } as const;

@@ -3,15 +3,27 @@ import { describe, expect, test } from "vitest";
 import { fromDayNumber, localDate } from "../../../src/core/calendar/arithmetic.ts";
 import { dialOf, figureIn, riddenOf } from "../../../src/core/quantity/distance.ts";
 import { judgeReading } from "../../../src/core/usage/judge-reading.ts";
-import { type Epoch, type OdometerReading, buildTrack, dialAt, riddenAtDial, riddenOnDay } from "../../../src/core/usage/track.ts";
+import { buildTrack, dialAt, type Epoch, type OdometerReading, riddenAtDial, riddenOnDay } from "../../../src/core/usage/track.ts";
 
 const bought: Epoch = { id: "e1", from: localDate("2024-01-01"), lastOfOld: null, firstOfNew: dialOf(1000, "mi"), unit: "mi", cause: "as bought" };
 let order = 0;
-const read = (on: string, miles: number, unit: "mi" | "km" = "mi"): OdometerReading => ({ id: `${on}-${miles}`, on: localDate(on), order: order++, dial: dialOf(miles, unit) });
+const read = (on: string, miles: number, unit: "mi" | "km" = "mi"): OdometerReading => ({
+  id: `${on}-${miles}`,
+  on: localDate(on),
+  order: order++,
+  dial: dialOf(miles, unit),
+});
 const miles = (ridden: number) => Math.round(ridden / 1_609_344) / 10;
 
 describe("an odometer that was replaced", () => {
-  const replaced: Epoch = { id: "e2", from: localDate("2025-06-01"), lastOfOld: dialOf(15_300, "mi"), firstOfNew: dialOf(12, "km"), unit: "km", cause: "replaced" };
+  const replaced: Epoch = {
+    id: "e2",
+    from: localDate("2025-06-01"),
+    lastOfOld: dialOf(15_300, "mi"),
+    firstOfNew: dialOf(12, "km"),
+    unit: "km",
+    cause: "replaced",
+  };
   const track = buildTrack([bought, replaced], [read("2025-05-01", 15_000), read("2025-07-01", 1012, "km")]);
 
   test("goes on from where the old dial ended", () => {
@@ -30,7 +42,14 @@ describe("an odometer that was replaced", () => {
 });
 
 test("a dial that rolls over at 99,999.9 starts again at zero and the distance goes on", () => {
-  const rolled: Epoch = { id: "e2", from: localDate("2025-06-01"), lastOfOld: dialOf(100_000, "mi"), firstOfNew: dialOf(0, "mi"), unit: "mi", cause: "rolled over" };
+  const rolled: Epoch = {
+    id: "e2",
+    from: localDate("2025-06-01"),
+    lastOfOld: dialOf(100_000, "mi"),
+    firstOfNew: dialOf(0, "mi"),
+    unit: "mi",
+    cause: "rolled over",
+  };
   const track = buildTrack([bought, rolled], [read("2025-05-30", 99_990), read("2025-06-10", 25)]);
   expect(track.points.map((point) => miles(point.ridden))).toEqual([99_990, 100_025]);
 });
@@ -42,14 +61,17 @@ test("two readings on one day are taken in the order they were logged", () => {
 
 test("the line never falls, and the order in which readings arrive does not matter", () => {
   fc.assert(
-    fc.property(fc.array(fc.record({ day: fc.integer({ min: 20_000, max: 20_400 }), miles: fc.integer({ min: 1000, max: 9000 }) }), { maxLength: 30 }), (raw) => {
-      const readings = raw.map((r, n) => ({ id: `r${n}`, on: fromDayNumber(r.day), order: n, dial: dialOf(r.miles, "mi") }));
-      const track = buildTrack([bought], readings);
-      expect(buildTrack([bought], [...readings].reverse())).toEqual(track);
-      track.points.forEach((point, n) => {
-        expect(point.ridden).toBeGreaterThanOrEqual(track.points[n - 1]?.ridden ?? 0);
-      });
-    }),
+    fc.property(
+      fc.array(fc.record({ day: fc.integer({ min: 20_000, max: 20_400 }), miles: fc.integer({ min: 1000, max: 9000 }) }), { maxLength: 30 }),
+      (raw) => {
+        const readings = raw.map((r, n) => ({ id: `r${n}`, on: fromDayNumber(r.day), order: n, dial: dialOf(r.miles, "mi") }));
+        const track = buildTrack([bought], readings);
+        expect(buildTrack([bought], [...readings].reverse())).toEqual(track);
+        track.points.forEach((point, n) => {
+          expect(point.ridden).toBeGreaterThanOrEqual(track.points[n - 1]?.ridden ?? 0);
+        });
+      },
+    ),
   );
 });
 
@@ -64,7 +86,12 @@ test("between two readings the odometer is taken in proportion, and its range is
 describe("a new reading beside the old ones", () => {
   const track = buildTrack([bought], [read("2025-05-01", 2000), read("2025-06-01", 3000)]);
   const judge = (miles: number, on: string, trips: { from: string; to: string }[] = []) =>
-    judgeReading(track, dialOf(miles, "mi"), localDate(on), trips.map((t) => ({ from: localDate(t.from), to: localDate(t.to) }))).is;
+    judgeReading(
+      track,
+      dialOf(miles, "mi"),
+      localDate(on),
+      trips.map((t) => ({ from: localDate(t.from), to: localDate(t.to) })),
+    ).is;
 
   test("is fine when it goes on, or stays", () => {
     expect(judge(3000, "2025-06-01")).toBe("fine");

@@ -1,0 +1,4 @@
+import { defineConfig } from "vitest/config";
+
+// Proofs that take minutes: not part of check.
+export default defineConfig({ test: { include: ["test/long/**/*.test.ts"], pool: "forks", testTimeout: 600_000 } });

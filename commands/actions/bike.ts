@@ -1,0 +1,90 @@
+// What a bike just added is asked: its past, and what it is fitted with.
+
+import { z } from "zod";
+import { EQUIPMENT, type EquipmentPart } from "../../src/core/equipment.ts";
+import type { BikeId } from "../../src/core/ids.ts";
+import { type BikeShown, setFitted, showBike } from "../../src/usecases/change-bike.ts";
+import type { DueBike } from "../../src/usecases/due.ts";
+import { type History, historyQuestions, recordHistory, wholeSinceNew } from "../../src/usecases/first-history.ts";
+import { refused } from "../../src/usecases/refusals.ts";
+import { handler, shapeOf } from "../define.ts";
+import { sayChanged } from "../replies/bikes.ts";
+import { sayDue } from "../replies/due.ts";
+import { sayHistory } from "../replies/history.ts";
+import { pickOne, said } from "../replies/said.ts";
+import { bikeShown, dueBike } from "../shapes.ts";
+
+const historyData = shapeOf<History>(
+  z.object({
+    nickname: z.string(),
+    recorded: z.array(z.object({ item: z.string(), called: z.string(), on: z.string(), typed: z.string() })),
+    unknown: z.array(z.string()),
+    unread: z.array(z.object({ called: z.string(), typed: z.string() })),
+    due: dueBike,
+  }),
+);
+const shown = shapeOf<BikeShown>(bikeShown);
+
+export const history = handler<History>({
+  kind: "form",
+  visibility: "private",
+  data: historyData,
+  run: (ctx, { subject, fields }) => recordHistory(ctx, { bike: subject as BikeId, answers: fields }),
+  say: sayHistory,
+});
+export const historyUnknown = handler<History>({
+  kind: "press",
+  visibility: "private",
+  data: historyData,
+  run: async (ctx, { subject }) => {
+    const asked = await historyQuestions(ctx, { bike: subject as BikeId });
+    return asked.is === "refused"
+      ? asked
+      : recordHistory(ctx, { bike: subject as BikeId, answers: Object.fromEntries(asked.value.items.map(({ item }) => [item, ""])) });
+  },
+  say: sayHistory,
+});
+export const historyWhole = handler<DueBike>({
+  kind: "press",
+  visibility: "private",
+  data: shapeOf<DueBike>(dueBike),
+  run: (ctx, { subject }) => wholeSinceNew(ctx, { bike: subject as BikeId }),
+  say: (bike, words) => {
+    const list = sayDue([bike], words);
+    return { ...list, lines: [words.bikes.whole(bike.nickname), "", ...list.lines] };
+  },
+});
+
+/** First the part that is different, then what it is. */
+export const fitPart = handler<{ readonly bike: BikeShown; readonly part: EquipmentPart | null }>({
+  kind: "pick",
+  visibility: "private",
+  data: shapeOf(z.object({ bike: bikeShown, part: z.string().nullable() })),
+  run: async (ctx, { subject, values }) => {
+    const bike = await showBike(ctx, { bike: subject });
+    if (bike.is === "refused") return bike;
+    const part = (Object.keys(EQUIPMENT) as EquipmentPart[]).find((each) => each === values[0]) ?? null;
+    return { is: "done", value: { bike: bike.value, part } };
+  },
+  say: ({ bike, part }, words) => {
+    if (part === null) {
+      const parts = (Object.keys(EQUIPMENT) as EquipmentPart[]).map((each) => ({ value: each, label: words.bikes.part(each, bike.equipment[each]) }));
+      return said([words.bikes.pickPart(bike.nickname)], { actions: [pickOne("fit-part", bike.bike, words.bikes.pickPart(bike.nickname), parts)] });
+    }
+    const choices = EQUIPMENT[part].map((choice) => ({ value: choice, label: choice }));
+    return said([words.bikes.pickChoice(bike.nickname, part)], {
+      actions: [pickOne("fit-choice", `${bike.bike}.${part}`, words.bikes.pickChoice(bike.nickname, part), choices)],
+    });
+  },
+});
+export const fitChoice = handler<BikeShown>({
+  kind: "pick",
+  visibility: "private",
+  data: shown,
+  run: async (ctx, { subject, values }) => {
+    const [bike = "", typed] = subject.split(".");
+    const part = (Object.keys(EQUIPMENT) as EquipmentPart[]).find((each) => each === typed);
+    return part === undefined ? refused({ why: "gone" }) : setFitted(ctx, { bike, part, choice: values[0] ?? "" });
+  },
+  say: sayChanged,
+});

@@ -1,0 +1,52 @@
+// Answers to the bot's own questions.
+
+import { z } from "zod";
+import { answerDraft, draftQuestion, letGo as letDraftGo, retypeDraft } from "../../src/usecases/drafts.ts";
+import type { MessageOutcome } from "../../src/usecases/messages.ts";
+import { loggedFrom } from "../../src/usecases/readings.ts";
+import { handler, shapeOf } from "../define.ts";
+import { sayOutcome } from "../replies/message.ts";
+import { said } from "../replies/said.ts";
+import { messageOutcome } from "../shapes.ts";
+
+const data = shapeOf<MessageOutcome>(messageOutcome);
+
+/** A button's subject is the draft and the choice; a list's is the draft, and the choice is what was picked. */
+export const answer = handler<MessageOutcome>({
+  kind: "press",
+  visibility: "private",
+  data,
+  run: (ctx, { subject, rev, values }) => {
+    const [draft = "", choice] = subject.split(".");
+    return answerDraft(ctx, { draft, rev, choice: choice ?? values[0] ?? "" });
+  },
+  say: sayOutcome,
+});
+export const retype = handler<MessageOutcome>({
+  kind: "form",
+  visibility: "private",
+  data,
+  run: (ctx, { subject, fields }) => retypeDraft(ctx, { draft: subject, text: fields["text"] ?? "" }),
+  say: sayOutcome,
+});
+export const letGo = handler<{ readonly typed: string }>({
+  kind: "press",
+  visibility: "private",
+  data: shapeOf(z.object({ typed: z.string() })),
+  run: (ctx, { subject }) => letDraftGo(ctx, { draft: subject }),
+  say: ({ typed }, words) => said([words.readings.letGo(typed)]),
+});
+export const showQuestion = handler<MessageOutcome>({
+  kind: "press",
+  visibility: "private",
+  data,
+  run: (ctx, { subject }) => draftQuestion(ctx, { draft: subject }),
+  say: sayOutcome,
+});
+export const showLogged = handler<MessageOutcome>({
+  kind: "press",
+  visibility: "private",
+  data,
+  run: (ctx, { subject }) => loggedFrom(ctx, { source: subject }),
+  say: sayOutcome,
+});

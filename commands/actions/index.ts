@@ -1,0 +1,28 @@
+// What answers each action. The compiler asks for every name in chat/action-names.ts.
+
+import type { ActionName } from "../../src/chat/action-names.ts";
+import type { BotHandler } from "../define.ts";
+import { fitChoice, fitPart, history, historyUnknown, historyWhole } from "./bike.ts";
+import { answer, letGo, retype, showLogged, showQuestion } from "./drafts.ts";
+import { doneNow, putOffNow, showDue } from "./reminders.ts";
+import { keep, undo, undoOne, withdraw } from "./undo.ts";
+
+export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
+  undo,
+  "undo-reading": undoOne,
+  answer,
+  retype,
+  "let-go": letGo,
+  "show-question": showQuestion,
+  "show-due": showDue,
+  "show-logged": showLogged,
+  history,
+  "history-unknown": historyUnknown,
+  "history-whole": historyWhole,
+  "fit-part": fitPart,
+  "fit-choice": fitChoice,
+  done: doneNow,
+  "put-off": putOffNow,
+  withdraw,
+  keep,
+};

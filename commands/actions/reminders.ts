@@ -1,0 +1,53 @@
+// The buttons of a reminder: done, put off, and the whole list.
+
+import { z } from "zod";
+import { type DueReport, whatIsDue } from "../../src/usecases/due.ts";
+import { given } from "../../src/usecases/given.ts";
+import type { MessageOutcome } from "../../src/usecases/messages.ts";
+import { PUT_OFF_UNTIL, type PutOffDone, putOff } from "../../src/usecases/put-off.ts";
+import { recordItems } from "../../src/usecases/record-work.ts";
+import { refused } from "../../src/usecases/refusals.ts";
+import { remindedItems } from "../../src/usecases/reminded.ts";
+import { handler, shapeOf } from "../define.ts";
+import { sayDue } from "../replies/due.ts";
+import { sayOutcome } from "../replies/message.ts";
+import { press, said } from "../replies/said.ts";
+import { dueReport, localDate, messageOutcome } from "../shapes.ts";
+
+export const showDue = handler<DueReport>({
+  kind: "press",
+  visibility: "private",
+  data: shapeOf<DueReport>(dueReport),
+  run: (ctx, { subject }) => whatIsDue(ctx, { bike: subject }),
+  say: ({ bikes }, words) => sayDue(bikes, words),
+});
+
+/** A reminder's subject is the delivery and the bike; the items are those it told of. */
+export const doneNow = handler<MessageOutcome>({
+  kind: "form",
+  visibility: "private",
+  data: shapeOf<MessageOutcome>(messageOutcome),
+  run: async (ctx, { subject, fields }) => {
+    const told = await remindedItems(ctx, { subject });
+    if (told.is === "refused") return told;
+    const { bike, items } = told.value;
+    const one = items.filter((item) => item === fields["what"]);
+    return recordItems(ctx, { bike, items: one.length > 0 ? one : items, ...given({ on: fields["on"], at: fields["at"] }) });
+  },
+  say: sayOutcome,
+});
+export const putOffNow = handler<PutOffDone>({
+  kind: "pick",
+  visibility: "private",
+  data: shapeOf<PutOffDone>(z.object({ bike: z.string(), nickname: z.string(), items: z.array(z.string()), until: localDate })),
+  run: async (ctx, { subject, values }) => {
+    const told = await remindedItems(ctx, { subject });
+    if (told.is === "refused") return told;
+    const until = PUT_OFF_UNTIL.find((each) => each === values[0]);
+    return until === undefined
+      ? refused({ why: "option", option: "until", problem: "not a choice", choices: PUT_OFF_UNTIL })
+      : putOff(ctx, { ...told.value, until });
+  },
+  say: (put, words) =>
+    said([words.reminders.putOff(put.nickname, put.items, put.until)], { actions: [press("show-due", put.bike, words.reminders.labels.due)] }),
+});

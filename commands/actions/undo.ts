@@ -1,0 +1,50 @@
+// Undo, and what a deleted message's author answers.
+
+import { z } from "zod";
+import type { Said } from "../../src/chat/reply.ts";
+import { type Undone, undoReading, undoSource } from "../../src/usecases/undo.ts";
+import type { Words } from "../../src/words/en/english.ts";
+import { handler, shapeOf } from "../define.ts";
+import { said } from "../replies/said.ts";
+import { undone } from "../shapes.ts";
+
+const data = shapeOf<Undone>(undone);
+
+export const undo = handler<Undone>({
+  kind: "press",
+  visibility: "private",
+  data,
+  run: (ctx, { subject }) => undoSource(ctx, { source: subject }),
+  say: sayUndone,
+});
+export const undoOne = handler<Undone>({
+  kind: "press",
+  visibility: "private",
+  data,
+  run: (ctx, { subject }) => undoReading(ctx, { reading: subject }),
+  say: sayUndone,
+});
+export const withdraw = handler<Undone>({
+  kind: "press",
+  visibility: "private",
+  data,
+  run: (ctx, { subject }) => undoSource(ctx, { source: subject }),
+  say: sayUndone,
+});
+export const keep = handler<{ readonly kept: true }>({
+  kind: "press",
+  visibility: "private",
+  data: shapeOf(z.object({ kept: z.literal(true) })),
+  run: async () => ({ is: "done", value: { kept: true } }),
+  say: (_out, words) => said([words.readings.kept()]),
+});
+
+function sayUndone(out: Undone, words: Words): Said {
+  return said(
+    out.bikes.map((bike) => {
+      const readings = out.readings.filter((r) => r.bike === bike.id).map(words.readings.reading);
+      const work = out.work.filter((w) => w.bike === bike.id).flatMap((w) => w.items.map((item) => item.called));
+      return words.readings.undone(bike.nickname, [...readings, ...work]);
+    }),
+  );
+}

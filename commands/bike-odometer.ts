@@ -1,0 +1,24 @@
+// /bike odometer: a new dial. The bike's own distance goes on; only the figure starts again.
+
+import { type BikeShown, newDial } from "../src/usecases/change-bike.ts";
+import { given } from "../src/usecases/given.ts";
+import { define, shapeOf } from "./define.ts";
+import { sayChanged } from "./replies/bikes.ts";
+import { bikeShown } from "./shapes.ts";
+
+export const bikeOdometer = define({
+  name: "bike",
+  sub: "odometer",
+  options: {
+    now: { takes: "text", required: true },
+    last: { takes: "text", required: false },
+    unit: { takes: "choice", required: false, choices: ["mi", "km"] },
+    why: { takes: "choice", required: false, choices: ["replaced", "rolled over", "unit changed"] },
+    bike: { takes: "text", required: false, complete: "bike" },
+  },
+  adminOnly: false,
+  visibility: () => "private",
+  data: shapeOf<BikeShown>(bikeShown),
+  run: (ctx, { now, last, unit, why, bike }) => newDial(ctx, { now, cause: why ?? "replaced", ...given({ last, unit, bike }) }),
+  say: sayChanged,
+});

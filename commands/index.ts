@@ -1,0 +1,21 @@
+// Every command, in the order in which help lists them. A command is one file and one line here.
+
+import { bikeAdd } from "./bike-add.ts";
+import { bikeChange } from "./bike-change.ts";
+import { bikeFitted } from "./bike-fitted.ts";
+import { bikeList } from "./bike-list.ts";
+import { bikeOdometer } from "./bike-odometer.ts";
+import { convert } from "./convert.ts";
+import type { BotCommand } from "./define.ts";
+import { due } from "./due.ts";
+import { group } from "./group.ts";
+import { helpOver } from "./help.ts";
+import { reading } from "./reading.ts";
+import { remind } from "./remind.ts";
+import { work } from "./work.ts";
+
+const ALL = [bikeAdd, bikeList, bikeChange, bikeFitted, bikeOdometer, reading, work, due, convert, remind, group] as const satisfies readonly BotCommand[];
+
+export const COMMANDS: readonly BotCommand[] = [...ALL, helpOver(ALL)];
+export { HANDLERS } from "./actions/index.ts";
+export { messagesOf } from "./messages.ts";

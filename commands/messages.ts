@@ -1,0 +1,49 @@
+// What answers a plain message, an edit, a delete and the message menu.
+
+import type { Inbound } from "../src/chat/inbound.ts";
+import type { MessageAnswer, Said } from "../src/chat/reply.ts";
+import type { Ctx } from "../src/usecases/context.ts";
+import { hear, type MessageOutcome } from "../src/usecases/messages.ts";
+import { loggedFrom } from "../src/usecases/readings.ts";
+import { deleted, edited } from "../src/usecases/undo.ts";
+import type { Words } from "../src/words/en/english.ts";
+import { answerInChannel, answerInFull } from "./replies/message.ts";
+import { press, said } from "./replies/said.ts";
+
+type Saying = Extract<Inbound, { kind: "say" | "edit" }>;
+
+/** In a group's channel nothing is read unless it is the reading channel, the group lets it be read, or the bot is named. */
+const isRead = (ctx: Ctx, input: Saying): boolean =>
+  input.addressed || input.where.channel === "dm" || (input.where.channel === "reading" && (ctx.who.home?.reads ?? true));
+const isAlone = (input: Saying): boolean => input.where.channel === "dm";
+
+async function say(ctx: Ctx, words: Words, input: Saying): Promise<MessageAnswer | null> {
+  if (!isRead(ctx, input)) return null;
+  const heard = { message: input.message, text: input.text, addressed: input.addressed || isAlone(input) };
+  const outcome = input.kind === "edit" ? await edited(ctx, heard) : await hear(ctx, heard);
+  return isAlone(input) ? answerInFull(outcome, words) : answerInChannel(outcome, words);
+}
+
+/** "Log this message": what it came to, or what already stands as logged from it. */
+async function menu(ctx: Ctx, words: Words, input: Extract<Inbound, { kind: "menu" }>): Promise<MessageAnswer | null> {
+  if (input.author !== ctx.who.member) return answerInFull({ is: "not understood", bikes: [] }, words);
+  const stands = await loggedFrom(ctx, { source: input.message });
+  if (stands.is === "done") return answerInFull(stands.value, words);
+  const outcome: MessageOutcome = await hear(ctx, { message: input.message, text: input.text, addressed: true });
+  return answerInFull(outcome, words);
+}
+
+async function gone(ctx: Ctx, words: Words, input: Extract<Inbound, { kind: "delete" }>): Promise<(Said & { readonly data: unknown }) | null> {
+  const stood = await deleted(ctx, { message: input.message });
+  const [bike] = stood?.bikes ?? [];
+  if (stood === null || bike === undefined) return null;
+  const what = [...stood.readings.map(words.readings.reading), ...stood.work.flatMap((work) => work.items.map((item) => item.called))];
+  return {
+    ...said([words.readings.deleted(bike.nickname, what)], {
+      actions: [press("withdraw", input.message, words.readings.labels.withdraw), press("keep", input.message, words.readings.labels.keep)],
+    }),
+    data: stood,
+  };
+}
+
+export const messagesOf = { say, menu, deleted: gone };

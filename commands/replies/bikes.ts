@@ -1,0 +1,21 @@
+// Bikes as words.
+
+import type { Said } from "../../src/chat/reply.ts";
+import type { BikeShown } from "../../src/usecases/change-bike.ts";
+import type { Words } from "../../src/words/en/english.ts";
+import { press, said } from "./said.ts";
+
+export function sayBikes(bikes: readonly BikeShown[], words: Words): Said {
+  if (bikes.length === 0) return said([words.bikes.none()]);
+  return said(bikes.flatMap((bike) => [...linesOf(bike, words)]));
+}
+
+/** A bike just changed: as it stands now, with what its plan holds. */
+export function sayChanged(bike: BikeShown, words: Words): Said {
+  return said([words.bikes.changed(bike.nickname, bike.items), ...linesOf(bike, words)], { actions: [press("show-due", bike.bike, words.bikes.labels.due)] });
+}
+
+function linesOf(bike: BikeShown, words: Words): string[] {
+  const use = words.bikes.use(bike);
+  return [words.bikes.shown(bike, words.today), words.bikes.fitted(bike.equipment), ...(use === null ? [] : [use])];
+}

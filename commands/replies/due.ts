@@ -1,0 +1,66 @@
+// A due list as words: what is due first, then coming up, then the rest, each with its reason.
+
+import type { Said } from "../../src/chat/reply.ts";
+import type { Status } from "../../src/core/schedule/facts.ts";
+import type { DueBike, DueLine } from "../../src/usecases/due.ts";
+import type { Words } from "../../src/words/en/english.ts";
+import { said } from "./said.ts";
+
+/** Lines that fit a phone before the rest is counted; one bike asked for by name is shown whole. */
+const MOST_OF_ONE = 40;
+const MOST_OF_MANY = 6;
+const ORDER: readonly Status[] = ["overdue", "due", "soon", "no record", "good"];
+
+/** One bike whole, or several in short. */
+export function sayDue(bikes: readonly DueBike[], words: Words): Said {
+  const whole = bikes.length === 1;
+  const lines = bikes.flatMap((bike, n) => [...(n > 0 ? [""] : []), ...linesOf(bike, whole, words)]);
+  return said(lines, { caution: cautionOf(bikes, words) });
+}
+
+function linesOf(bike: DueBike, whole: boolean, words: Words): string[] {
+  const { due } = words;
+  const lines = [due.bike(bike.nickname, bike)];
+  if (bike.laidUp) lines.push(due.laidUp());
+  const habits = bike.dues.filter((line) => line.habit);
+  const marked = bike.dues.filter((line) => !line.habit);
+  if (!marked.some((line) => ["overdue", "due", "soon"].includes(line.status))) lines.push(due.nothingDue());
+  if (bike.first.length > 0) lines.push(due.first(bike.first.map((key) => bike.dues.find((line) => line.item === key)?.name ?? key)));
+  for (const status of ORDER) {
+    const here = marked.filter((line) => line.status === status);
+    if (here.length === 0) continue;
+    lines.push("", `${due.heading(status, here.length)}`);
+    lines.push(...section(here, status, whole, bike, words));
+  }
+  if (habits.length > 0) lines.push("", due.habits(habits.map((line) => line.name)));
+  const basis = due.basis(bike.basis, bike);
+  if (basis !== null) lines.push(basis);
+  return lines;
+}
+
+/** Of several bikes, what is good is counted; of one bike every item has its reason. */
+function section(here: readonly DueLine[], status: Status, whole: boolean, bike: DueBike, words: Words): string[] {
+  if (!whole && (status === "good" || status === "no record")) return [];
+  if (status === "no record") return unrecorded(here, bike, words);
+  const most = whole ? MOST_OF_ONE : MOST_OF_MANY;
+  const lines = here.slice(0, most).map((line) => `- ${words.due.line(line, bike)}`);
+  return here.length > most ? [...lines, words.due.more(here.length - most, status)] : lines;
+}
+
+/** A used bike may have no record of most of its plan: items that share a reason share a line. */
+function unrecorded(here: readonly DueLine[], bike: DueBike, words: Words): string[] {
+  const groups = new Map<string, string[]>();
+  for (const line of here) {
+    const reason = words.due.reason(line, bike);
+    groups.set(reason, [...(groups.get(reason) ?? []), line.name]);
+  }
+  return [...groups].map(([reason, names]) => `- ${words.due.shared(reason, names)}`);
+}
+
+/** One caution, that of the most urgent item which can hurt. */
+function cautionOf(bikes: readonly DueBike[], words: Words): string | null {
+  const urgent = bikes
+    .flatMap((bike) => bike.dues)
+    .find((line) => line.caution !== null && !line.habit && (line.status === "overdue" || line.status === "due" || line.status === "soon"));
+  return words.caution(urgent?.caution ?? null);
+}

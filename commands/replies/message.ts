@@ -1,0 +1,137 @@
+// What a message came to, as words: in full where the member is alone with the bot, almost nothing in a channel.
+
+import type { Action, MessageAnswer, Said } from "../../src/chat/reply.ts";
+import type { MessageOutcome, Question } from "../../src/usecases/messages.ts";
+import type { Words } from "../../src/words/en/english.ts";
+import { formButton, pickOne, press, said } from "./said.ts";
+
+type Logged = Extract<MessageOutcome, { is: "logged" }>;
+
+/** The whole answer: for a command, a direct message, a press. */
+export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
+  switch (outcome.is) {
+    case "silence":
+      return said([]);
+    case "no bikes":
+      return said([words.readings.noBikes()]);
+    case "too long":
+      return said([words.readings.tooLong()]);
+    case "not understood":
+      return said([words.readings.notUnderstood(outcome.bikes)]);
+    case "seen before":
+      return said([words.readings.seenBefore()]);
+    case "logged":
+      return sayLogged(outcome, words);
+    case "asked":
+      return sayQuestion(outcome.question, words);
+  }
+}
+
+/** In a channel: a reaction, and at most one line that names no figure, with a button whose answer is private. */
+export function answerInChannel(outcome: MessageOutcome, words: Words): MessageAnswer | null {
+  switch (outcome.is) {
+    case "silence":
+    case "seen before":
+      return null;
+    case "logged": {
+      const [news] = outcome.news;
+      if (news === undefined) return { react: "logged", reply: null, data: outcome };
+      const reply = {
+        ...said([words.readings.newsInChannel(news.nickname)], { actions: [press("show-logged", outcome.source, words.readings.labels.logged)] }),
+        visibility: "shared",
+        data: outcome,
+      } as const;
+      return { react: "logged", reply, data: outcome };
+    }
+    case "asked": {
+      const reply = {
+        ...said([words.readings.askInChannel()], {
+          actions: [press("show-question", outcome.question.draft, words.readings.labels.question, outcome.question.rev)],
+        }),
+        visibility: "shared",
+        data: outcome,
+      } as const;
+      return { react: "asked", reply, data: outcome };
+    }
+    default:
+      return answerInFull(outcome, words);
+  }
+}
+
+/** Alone with the bot, or by the message menu: always one answer, and only the member sees it. */
+export function answerInFull(outcome: MessageOutcome, words: Words): MessageAnswer | null {
+  if (outcome.is === "silence") return null;
+  const reply = { ...sayOutcome(outcome, words), visibility: "private", data: outcome } as const;
+  return { react: outcome.is === "logged" ? "logged" : outcome.is === "asked" ? "asked" : null, reply, data: outcome };
+}
+
+function sayLogged(outcome: Logged, words: Words): Said {
+  const lines: string[] = [];
+  for (const bike of outcome.bikes) {
+    const readings = outcome.readings.filter((reading) => reading.bike === bike.id && !beside(reading, outcome));
+    if (readings.length > 0) lines.push(words.readings.logged(bike.nickname, readings, words.today));
+    for (const work of outcome.work.filter((each) => each.bike === bike.id)) lines.push(words.readings.worked(bike.nickname, work, bike.unit, words.today));
+  }
+  for (const news of outcome.news.slice(0, 6)) lines.push(words.readings.news(news.nickname, news.called, news.status));
+  if (outcome.news.length > 6) lines.push(words.reminders.more(outcome.news.length - 6));
+  const actions = [press("undo", outcome.source, words.readings.labels.undo)];
+  const [bike] = outcome.bikes;
+  if (bike !== undefined && outcome.news.length > 0) actions.push(press("show-due", bike.id, words.readings.labels.due));
+  return said(lines, { actions });
+}
+
+/** The odometer that came with work is said in the work's own line. */
+const beside = (reading: Logged["readings"][number], outcome: Logged): boolean =>
+  reading.kind === "odometer" && outcome.work.some((work) => work.bike === reading.bike && work.dial === reading.dial);
+
+/** A question with its answers as buttons, or as a list when there are many. */
+export function sayQuestion(question: Question, words: Words): Said {
+  const { intent, gap } = question;
+  const about = intent.do === "log reading" ? words.readings.about(intent) : words.readings.aboutWork(intent.words, intent.odometer?.typed.text ?? null);
+  const ask = words.readings.ask(
+    gap,
+    gap.need === "item" && intent.do === "record work" ? intent.words : intent.do === "log reading" ? intent.typed.text : question.typed,
+    about,
+    question.nickname,
+    question.last === null ? null : { ...question.last, on: question.last.on as typeof words.today },
+    words.today,
+  );
+  return said([ask, words.readings.held()], {
+    actions: [...answers(question, words), retype(question, words), press("let-go", question.draft, words.readings.labels.letGo, question.rev)],
+  });
+}
+
+function answers(question: Question, words: Words): Action[] {
+  const { gap, draft, rev } = question;
+  const { labels } = words.readings;
+  if (gap.need === "sure") {
+    const isDial = question.intent.do === "log reading" && question.intent.kind === "odometer";
+    const yes = press("answer", `${draft}.yes`, labels.yes, rev);
+    switch (gap.because) {
+      case "runs backwards":
+        return isDial ? [press("answer", `${draft}.replaced`, labels.replaced, rev), press("answer", `${draft}.earlier`, labels.earlier, rev)] : [];
+      case "implausible jump":
+        return isDial ? [yes, press("answer", `${draft}.earlier`, labels.earlier, rev)] : [yes];
+      default:
+        return [];
+    }
+  }
+  const named = question.options.map((given, n) => ({ value: String(n), label: words.readings.option(gap, n, given) }));
+  if (named.length === 0) return [];
+  if (named.length > 4) return [pickOne("answer", draft, words.readings.labels.pick, named, rev)];
+  return named.map(({ value, label }) => press("answer", `${draft}.${value}`, label, rev));
+}
+
+function retype(question: Question, words: Words): Action {
+  const { labels } = words.readings;
+  return formButton(
+    "retype",
+    question.draft,
+    labels.retype,
+    {
+      title: labels.retype,
+      fields: [{ name: "text", label: labels.retypeField, kind: "paragraph", required: true, value: question.typed.slice(0, 1000), hint: null, options: [] }],
+    },
+    question.rev,
+  );
+}

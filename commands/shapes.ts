@@ -1,0 +1,110 @@
+// Shapes of the outcomes that several commands share, as scripts find them under `data`.
+
+import { z } from "zod";
+import { EQUIPMENT, type EquipmentPart } from "../src/core/equipment.ts";
+import { OUTCOMES, STATUSES } from "../src/core/schedule/facts.ts";
+
+export const localDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+export const unit = z.enum(["mi", "km"]);
+const place = z.enum(["front", "rear"]).nullable();
+const kind = z.enum(["odometer", "cold pressure", "tread"]);
+export const vagueDate = z.object({ from: localDate, to: localDate, typed: z.string() });
+const odometer = z.object({ figure: z.number(), on: localDate }).nullable();
+export const equipment = z.object(Object.fromEntries((Object.keys(EQUIPMENT) as EquipmentPart[]).map((part) => [part, z.enum(EQUIPMENT[part])])));
+
+/** Distances under `data` are whole tenths of a millimetre: a mile is 16,093,440 of them. */
+export const distance = z.number().int();
+
+export const reading = z.object({
+  id: z.string(),
+  rev: z.number().int(),
+  bike: z.string(),
+  kind,
+  place,
+  dial: distance.nullable(),
+  value: z.number().nullable(),
+  typed: z.string(),
+  unit: z.string(),
+  on: localDate,
+});
+export const work = z.object({
+  id: z.string(),
+  rev: z.number().int(),
+  bike: z.string(),
+  items: z.array(z.object({ item: z.string(), called: z.string(), outcome: z.enum(OUTCOMES) })),
+  words: z.string(),
+  on: vagueDate,
+  dial: distance.nullable(),
+  how: z.string(),
+  doneBy: z.string(),
+});
+const named = z.object({ id: z.string(), nickname: z.string(), unit });
+const news = z.object({ bike: z.string(), nickname: z.string(), item: z.string(), called: z.string(), status: z.enum(STATUSES) });
+const gap = z.object({ need: z.enum(["bike", "place", "unit", "number", "item", "date", "sure"]) });
+export const question = z.object({
+  draft: z.string(),
+  rev: z.number().int(),
+  typed: z.string(),
+  at: z.number().int(),
+  gap,
+  options: z.array(z.string()),
+  last: z.object({ figure: z.number(), unit, on: localDate }).nullable(),
+  nickname: z.string().nullable(),
+});
+
+/** What a message, a typed log or a filled form came to. */
+export const messageOutcome = z.discriminatedUnion("is", [
+  z.object({ is: z.literal("silence") }),
+  z.object({ is: z.literal("no bikes") }),
+  z.object({ is: z.literal("too long") }),
+  z.object({ is: z.literal("not understood"), bikes: z.array(z.string()) }),
+  z.object({ is: z.literal("seen before") }),
+  z.object({ is: z.literal("logged"), source: z.string(), readings: z.array(reading), work: z.array(work), bikes: z.array(named), news: z.array(news) }),
+  z.object({ is: z.literal("asked"), question }),
+]);
+
+export const undone = z.object({ readings: z.array(reading), work: z.array(work), bikes: z.array(named) });
+
+const leg = z.object({ by: z.enum(["distance", "date", "hours", "times", "verdict", "recheck"]), state: z.string().optional() });
+const dueLine = z.object({
+  item: z.string(),
+  name: z.string(),
+  status: z.enum(STATUSES),
+  habit: z.boolean(),
+  governs: z.number().int().nullable(),
+  legs: z.array(leg),
+  mark: distance.nullable(),
+  because: z.object({ why: z.string() }),
+  caution: z.string().nullable(),
+});
+export const dueBike = z.object({
+  bike: z.string(),
+  nickname: z.string(),
+  unit,
+  offset: distance,
+  today: localDate,
+  odometer,
+  perWeek: distance.nullable(),
+  basis: z.object({ from: z.string() }),
+  laidUp: z.boolean(),
+  conditions: z.array(z.string()),
+  dues: z.array(dueLine),
+  first: z.array(z.string()),
+});
+export const dueReport = z.object({ bikes: z.array(dueBike) });
+
+export const bikeShown = z.object({
+  bike: z.string(),
+  nickname: z.string(),
+  kind: z.string(),
+  state: z.enum(["riding", "laid up", "sold", "retired"]),
+  unit,
+  column: unit,
+  odometer,
+  equipment,
+  conditions: z.array(z.string()),
+  perYear: distance.nullable(),
+  byTheBook: z.boolean(),
+  items: z.number().int(),
+  laidUpSince: localDate.nullable(),
+});

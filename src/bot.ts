@@ -1,0 +1,74 @@
+// The bot put together: store, words, conversation and reminders. Wiring without decisions.
+
+import type { ActionName } from "./chat/action-names.ts";
+import type { AnyCommand } from "./chat/command.ts";
+import { conversationOf } from "./chat/conversation.ts";
+import type { AnyHandler } from "./chat/handler.ts";
+import type { Conversation, From, Inbound } from "./chat/inbound.ts";
+import type { MessageAnswer, Said } from "./chat/reply.ts";
+import type { Clock } from "./clock.ts";
+import type { Refusal } from "./core/refusal.ts";
+import type { Log } from "./log.ts";
+import type { Deliver } from "./reminders/deliver.ts";
+import { type Reminders, remindersOf } from "./reminders/tick.ts";
+import type { Store } from "./store/store.ts";
+import { completions } from "./usecases/complete.ts";
+import { actorOf, type Ctx, todayOf } from "./usecases/context.ts";
+import { english, type Words } from "./words/en/english.ts";
+import { englishItemName } from "./words/en/item-names.ts";
+import { ENGLISH_VOCABULARY } from "./words/en/vocabulary.ts";
+
+/** What commands/ supplies. */
+export type Supplied = {
+  readonly commands: readonly AnyCommand<Ctx, Words, Refusal>[];
+  readonly handlers: Readonly<Record<ActionName, AnyHandler<Ctx, Words, Refusal>>>;
+  readonly messages: {
+    readonly say: (ctx: Ctx, words: Words, input: Extract<Inbound, { kind: "say" | "edit" }>) => Promise<MessageAnswer | null>;
+    readonly deleted: (ctx: Ctx, words: Words, input: Extract<Inbound, { kind: "delete" }>) => Promise<(Said & { readonly data: unknown }) | null>;
+    readonly menu: (ctx: Ctx, words: Words, input: Extract<Inbound, { kind: "menu" }>) => Promise<MessageAnswer | null>;
+  };
+};
+
+export type Bot = { readonly conversation: Conversation; readonly reminders: Reminders };
+export type BotParts = Supplied & { readonly store: Store; readonly clock: Clock; readonly newId: () => string; readonly log: Log; readonly deliver: Deliver };
+
+const LOCALE = "en-GB";
+
+/** Puts the bot together on an open store. */
+export function botOf(parts: BotParts): Bot {
+  const { store, clock, newId, log } = parts;
+  const plain = (line: string): Said => ({ title: null, lines: [line], caution: null, actions: [], files: [] });
+  const conversation = conversationOf<Ctx, Words, Refusal>({
+    ...parts,
+    async enter(from: From) {
+      const stored = await store.read((q) => q.members.speaker(from.member, from.where.group));
+      const who = actorOf({ member: from.member, name: from.name, group: from.where.group, channel: from.where.channel, admin: from.admin }, stored);
+      const ctx: Ctx = { store, now: clock.now(), newId, who, event: from.event, vocabulary: ENGLISH_VOCABULARY, itemName: englishItemName };
+      return { ctx, words: english({ locale: LOCALE, distance: who.distance }, todayOf(ctx)), admin: who.admin };
+    },
+    complete: async (ctx, option, typed) => {
+      if (option.takes === "choice") return option.choices.filter((choice) => choice.toLowerCase().startsWith(typed.toLowerCase()));
+      return option.takes === "text" && option.complete !== undefined ? completions(ctx, option.complete, typed) : [];
+    },
+    refuse: (why, words) => plain(words.refusal(why)),
+    problem: (problem) => ({ why: "option", ...problem }),
+    unknownCommand: (typed, nearest) => ({ why: "unknown command", typed, nearest }),
+    gone: () => ({ why: "gone" }),
+    adminsOnly: () => ({ why: "admins only" }),
+    fault(error, input, words) {
+      const id = newId();
+      log.error({ id, kind: input.kind, err: error }, "an input failed");
+      return plain(words.fault(id));
+    },
+  });
+  const reminders = remindersOf(
+    store,
+    {
+      deliver: parts.deliver,
+      itemName: englishItemName,
+      wordsFor: (member, home, today) => english({ locale: LOCALE, distance: member?.distance ?? home?.distance ?? null }, today),
+    },
+    newId,
+  );
+  return { conversation, reminders };
+}

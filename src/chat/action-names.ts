@@ -1,0 +1,45 @@
+// Every action a button, a pick list or a form can name. commands/ supplies the handlers; the compiler asks for each.
+
+import type { ActionId } from "./reply.ts";
+
+export const ACTION_NAMES = [
+  "undo",
+  "undo-reading",
+  "answer",
+  "retype",
+  "let-go",
+  "show-question",
+  "show-due",
+  "show-logged",
+  "history",
+  "history-unknown",
+  "history-whole",
+  "fit-part",
+  "fit-choice",
+  "done",
+  "put-off",
+  "withdraw",
+  "keep",
+] as const;
+export type ActionName = (typeof ACTION_NAMES)[number];
+
+/** The parts of an action id: what to do, to which subject, and the revision of the subject that was shown. */
+export type ParsedAction = { readonly action: ActionName; readonly subject: string; readonly rev: number };
+
+const LONGEST = 100;
+
+/** `1.<action>.<subject>.<rev>`. @throws RangeError when it would be longer than the platform takes */
+export function actionId(action: ActionName, subject: string, rev = 0): ActionId {
+  const id = `1.${action}.${subject}.${rev}`;
+  if (id.length > LONGEST) throw new RangeError(`action id of ${id.length} characters: ${id}`);
+  return id as ActionId;
+}
+
+/** Reads an id back; null when it is none of ours, or of a version that is no longer understood. */
+export function parseAction(id: string): ParsedAction | null {
+  const [version, action, ...rest] = id.split(".");
+  const rev = rest.pop();
+  if (version !== "1" || rev === undefined || rest.length === 0 || !/^\d{1,9}$/.test(rev)) return null;
+  const known = ACTION_NAMES.find((name) => name === action);
+  return known === undefined ? null : { action: known, subject: rest.join("."), rev: Number(rev) };
+}

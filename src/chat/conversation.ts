@@ -1,0 +1,130 @@
+// The conversation: one input in, its answers out, the same for every face.
+// Not here: what is answered (commands/), and how it is shown (discord/, terminal/).
+
+import type { MemberId } from "../core/ids.ts";
+import { type ActionName, parseAction } from "./action-names.ts";
+import type { AnyCommand, Option, Outcome } from "./command.ts";
+import type { AnyHandler, Pressed } from "./handler.ts";
+import type { Answer, Conversation, From, Inbound } from "./inbound.ts";
+import { type OptionProblem, parseOptions } from "./options.ts";
+import type { MessageAnswer, Reply, Said, Visibility } from "./reply.ts";
+
+/** What the conversation is made of. `Ctx` is handed to the work; `W` are the words of the speaker's language. */
+export type Parts<Ctx, W, R> = {
+  readonly commands: readonly AnyCommand<Ctx, W, R>[];
+  readonly handlers: Readonly<Record<ActionName, AnyHandler<Ctx, W, R>>>;
+  readonly messages: {
+    readonly say: (ctx: Ctx, words: W, input: Extract<Inbound, { kind: "say" | "edit" }>) => Promise<MessageAnswer | null>;
+    readonly deleted: (ctx: Ctx, words: W, input: Extract<Inbound, { kind: "delete" }>) => Promise<(Said & { readonly data: unknown }) | null>;
+    readonly menu: (ctx: Ctx, words: W, input: Extract<Inbound, { kind: "menu" }>) => Promise<MessageAnswer | null>;
+  };
+  /** Settles who is speaking, in which words. */
+  readonly enter: (from: From) => Promise<{ readonly ctx: Ctx; readonly words: W; readonly admin: boolean }>;
+  readonly complete: (ctx: Ctx, option: Option, typed: string) => Promise<readonly string[]>;
+  readonly refuse: (why: R, words: W) => Said;
+  readonly problem: (problem: OptionProblem, words: W) => R;
+  readonly unknownCommand: (typed: string, nearest: readonly string[]) => R;
+  readonly gone: () => R;
+  readonly adminsOnly: () => R;
+  /** A fault of ours: logged with an id, and the member hears one plain line. */
+  readonly fault: (error: unknown, input: Inbound, words: W) => Said;
+};
+
+/** Inputs of one member are taken one after another, so that two quick messages cannot cross. */
+export function conversationOf<Ctx, W, R>(parts: Parts<Ctx, W, R>): Conversation {
+  const last = new Map<MemberId, Promise<unknown>>();
+  return {
+    hear(inbound) {
+      const before = last.get(inbound.member) ?? Promise.resolve();
+      const now = before.then(() => answer(parts, inbound));
+      const settled = now
+        .then(
+          () => undefined,
+          () => undefined,
+        )
+        .then(() => {
+          if (last.get(inbound.member) === settled) last.delete(inbound.member);
+        });
+      last.set(inbound.member, settled);
+      return now;
+    },
+  };
+}
+
+async function answer<Ctx, W, R>(parts: Parts<Ctx, W, R>, inbound: Inbound): Promise<readonly Answer[]> {
+  const { ctx, words, admin } = await parts.enter(inbound);
+  const to = (reply: Reply | null, react: Answer["react"] = null, data: unknown = reply?.data ?? null): readonly Answer[] =>
+    reply === null && react === null
+      ? []
+      : [{ to: reply?.visibility === "private" ? inbound.member : null, where: inbound.where, react, reply, data, suggestions: null }];
+  const refusal = (why: R): Reply => ({ ...parts.refuse(why, words), visibility: "private", data: { refused: why } });
+  try {
+    switch (inbound.kind) {
+      case "say":
+      case "edit": {
+        const heard = await parts.messages.say(ctx, words, inbound);
+        return heard === null ? [] : to(heard.reply, heard.react, heard.data);
+      }
+      case "menu": {
+        const heard = await parts.messages.menu(ctx, words, inbound);
+        return heard === null ? [] : to(heard.reply, heard.react, heard.data);
+      }
+      case "delete": {
+        const said = await parts.messages.deleted(ctx, words, inbound);
+        return said === null ? [] : to({ ...said, visibility: "private" });
+      }
+      case "run": {
+        const command = parts.commands.find((each) => each.name === inbound.command && each.sub === inbound.sub);
+        if (command === undefined)
+          return to(
+            refusal(parts.unknownCommand(`/${inbound.command}${inbound.sub === null ? "" : ` ${inbound.sub}`}`, nearest(parts.commands, inbound.command))),
+          );
+        if (command.adminOnly && !admin) return to(refusal(parts.adminsOnly()));
+        const parsed = parseOptions(command.options, inbound.options);
+        if (parsed.is === "problem") return to(refusal(parts.problem(parsed.why, words)));
+        const visibility = command.visibility(parsed.input as never);
+        return to(replyOf(await command.run(ctx, parsed.input as never), visibility, (out) => command.say(out as never, words), refusal));
+      }
+      case "press":
+        return to(await pressed(parts, ctx, words, inbound.action, { values: [], fields: {} }, refusal));
+      case "pick":
+        return to(await pressed(parts, ctx, words, inbound.action, { values: inbound.values, fields: {} }, refusal));
+      case "fill":
+        return to(await pressed(parts, ctx, words, inbound.action, { values: [], fields: inbound.fields }, refusal));
+      case "complete": {
+        const option = parts.commands.find((each) => each.name === inbound.command && each.sub === inbound.sub)?.options[inbound.option];
+        const suggestions = option === undefined ? [] : await parts.complete(ctx, option, inbound.typed);
+        return [{ to: inbound.member, where: inbound.where, react: null, reply: null, data: { suggestions }, suggestions }];
+      }
+    }
+  } catch (error) {
+    return to({ ...parts.fault(error, inbound, words), visibility: "private", data: { fault: true } });
+  }
+}
+
+function replyOf<R>(outcome: Outcome<unknown, R>, visibility: Visibility, say: (out: unknown) => Said, refusal: (why: R) => Reply): Reply {
+  return outcome.is === "refused" ? refusal(outcome.why) : { ...say(outcome.value), visibility, data: outcome.value };
+}
+
+async function pressed<Ctx, W, R>(
+  parts: Parts<Ctx, W, R>,
+  ctx: Ctx,
+  words: W,
+  id: string,
+  given: Pick<Pressed, "values" | "fields">,
+  refusal: (why: R) => Reply,
+): Promise<Reply> {
+  const action = parseAction(id);
+  if (action === null) return refusal(parts.gone());
+  const handler = parts.handlers[action.action];
+  const outcome = await handler.run(ctx, { subject: action.subject, rev: action.rev, ...given });
+  return replyOf(outcome, handler.visibility, (out) => handler.say(out as never, words), refusal);
+}
+
+/** Command names that begin alike or differ by little, for "did you mean". */
+function nearest(commands: readonly { readonly name: string; readonly sub: string | null }[], typed: string): string[] {
+  const names = [...new Set(commands.map((command) => (command.sub === null ? command.name : `${command.name} ${command.sub}`)))];
+  const alike = names.filter((name) => name.startsWith(typed.slice(0, 2)) || name.split(" ")[0] === typed);
+  const close = names.filter((name) => name[0] === typed[0] && Math.abs(name.length - typed.length) < 2);
+  return [...new Set([...alike, ...close])].slice(0, 4);
+}

@@ -1,0 +1,45 @@
+// What reaches the bot from any face: one event, said or pressed by one member in one place.
+
+import type { EventId, GroupId, MemberId } from "../core/ids.ts";
+import type { Reply } from "./reply.ts";
+
+/** Where it happened. `reading` is the group's reading channel, where plain messages are read without a mention. */
+export type Where = { readonly group: GroupId | null; readonly channel: "reading" | "other" | "dm" };
+
+/** `event` makes it act once: a second arrival does nothing. `admin`: the platform's manage-server permission. */
+export type From = {
+  readonly member: MemberId;
+  readonly name: string | null;
+  readonly where: Where;
+  readonly event: EventId;
+  readonly admin: boolean;
+  readonly language: string | null;
+};
+
+export type Inbound = From &
+  (
+    | { readonly kind: "say"; readonly message: string; readonly text: string; readonly addressed: boolean }
+    | { readonly kind: "edit"; readonly message: string; readonly text: string; readonly addressed: boolean }
+    | { readonly kind: "delete"; readonly message: string }
+    /** "Log this message" on a message. */
+    | { readonly kind: "menu"; readonly message: string; readonly text: string; readonly author: MemberId }
+    /** `options` as typed, unparsed; `sub` null for a command without one. */
+    | { readonly kind: "run"; readonly command: string; readonly sub: string | null; readonly options: Readonly<Record<string, string>> }
+    | { readonly kind: "press"; readonly action: string }
+    | { readonly kind: "pick"; readonly action: string; readonly values: readonly string[] }
+    | { readonly kind: "fill"; readonly action: string; readonly fields: Readonly<Record<string, string>> }
+    | { readonly kind: "complete"; readonly command: string; readonly sub: string | null; readonly option: string; readonly typed: string }
+  );
+
+/** One answer, as a face shows it. `to` null: everyone in the place. */
+export type Answer = {
+  readonly to: MemberId | null;
+  readonly where: Where;
+  readonly react: "logged" | "asked" | null;
+  readonly reply: Reply | null /** the outcome as data, even where nothing is said */;
+  readonly data: unknown;
+  readonly suggestions: readonly string[] | null;
+};
+
+/** The bot as a face sees it. */
+export type Conversation = { readonly hear: (inbound: Inbound) => Promise<readonly Answer[]> };

@@ -1,0 +1,76 @@
+// A bike and its member, as every part of the house knows them.
+
+import type { Instant, Zone } from "./calendar/dates.ts";
+import type { Equipment } from "./equipment.ts";
+import type { BikeId, GroupId, MemberId } from "./ids.ts";
+import type { Condition, PlanEdit } from "./plan/plan.ts";
+import type { DistanceUnit, Stretch } from "./quantity/distance.ts";
+import type { UnitId } from "./quantity/units.ts";
+import type { ByTheBook, KnownFrom } from "./schedule/facts.ts";
+
+export const BIKE_STATES = ["riding", "laid up", "sold", "retired"] as const;
+export type BikeState = (typeof BIKE_STATES)[number];
+
+/** One change of a bike's plan, with who made it, when and why. */
+export type SignedEdit = { readonly edit: PlanEdit; readonly by: MemberId; readonly at: Instant; readonly why: string | null };
+
+export type Bike = {
+  readonly id: BikeId;
+  readonly owner: MemberId;
+  /** As typed; unique per owner when case-folded and NFKC-normalised. */
+  readonly nickname: string;
+  /** The kind picked when it was added, a row of trade/kinds. */
+  readonly kind: string;
+  readonly state: BikeState;
+  readonly equipment: Equipment;
+  /** Which printed column of the plan rules; changed only by its owner. */
+  readonly column: DistanceUnit;
+  readonly conditions: readonly Condition[];
+  readonly byTheBook: ByTheBook | null;
+  readonly knownFrom: KnownFrom;
+  /** What the member reckons to ride in a year; null when not said. */
+  readonly perYear: Stretch | null;
+  /** Its zone, season and reminder channel come from here; null for a bike shown in no group. */
+  readonly homeGroup: GroupId | null;
+  readonly planHash: string;
+  readonly edits: readonly SignedEdit[];
+  /** Counts every write that touches the bike's facts. */
+  readonly factsRev: number;
+};
+
+/** How a member likes things; null where nothing was said, and the group's choice or a default serves. */
+export type Member = {
+  readonly id: MemberId;
+  readonly name: string | null;
+  readonly zone: Zone | null;
+  readonly language: "en" | null;
+  readonly distance: DistanceUnit | null;
+  readonly pressure: UnitId | null;
+  readonly depth: UnitId | null;
+  readonly torque: UnitId | null;
+  readonly reminders: ReminderWishes;
+};
+
+/** Where and when reminders come. `quiet`: no message between these wall-clock times. */
+export type ReminderWishes = {
+  readonly by: "direct message" | "channel" | "off";
+  /** 1 Monday to 7 Sunday. */
+  readonly weekday: number;
+  readonly time: string;
+  readonly quiet: { readonly from: string; readonly to: string };
+};
+
+export type Group = {
+  readonly id: GroupId;
+  readonly zone: Zone;
+  readonly language: "en";
+  readonly distance: DistanceUnit | null;
+  readonly pressure: UnitId | null;
+  /** Are plain messages read in the reading channel? */
+  readonly reads: boolean;
+};
+
+/** The name under which nicknames are compared: case-folded, NFKC, outer and doubled spaces gone. */
+export function nicknameKey(nickname: string): string {
+  return nickname.normalize("NFKC").toLowerCase().trim().replace(/\s+/gu, " ");
+}

@@ -1,0 +1,72 @@
+// What a member meant, wherever it was said: a message, a command and a form all end in these.
+// An intent with gaps is kept as a draft until its questions are answered; nothing with a gap is ever saved.
+
+import type { LocalDate, VagueDate } from "../calendar/dates.ts";
+import type { BikeId, ItemKey } from "../ids.ts";
+import type { DistanceUnit } from "../quantity/distance.ts";
+import type { UnitId } from "../quantity/units.ts";
+import type { HowWeKnow, Outcome } from "../schedule/facts.ts";
+import type { Place, ReadingKind } from "./kinds.ts";
+
+/** What the member typed, to the letter, and the unit word if there was one. */
+export type Typed = { readonly text: string; readonly unit: string | null };
+
+/** A value read off the bike. `value` is the figure as typed, in `unit`; it is converted when it is saved, never before. */
+export type LogReading = {
+  readonly do: "log reading";
+  readonly bike: BikeId | null;
+  readonly kind: ReadingKind;
+  readonly place: Place | null;
+  readonly value: number;
+  readonly unit: UnitId | null;
+  readonly typed: Typed;
+  readonly on: LocalDate;
+  /** The member has said that a strange value is right. */
+  readonly sure?: true;
+  readonly gaps: readonly Gap[];
+};
+
+/** Work done. `items` empty while it is not known which plan items were meant. */
+export type RecordWork = {
+  readonly do: "record work";
+  readonly bike: BikeId | null;
+  readonly items: readonly ItemKey[];
+  /** The words that named the work, as typed. */
+  readonly words: string;
+  readonly on: VagueDate;
+  readonly odometer: { readonly value: number; readonly unit: DistanceUnit | null; readonly typed: Typed } | null;
+  readonly outcome: Outcome;
+  readonly how: HowWeKnow;
+  /** The member has said that a strange odometer figure is right. */
+  readonly sure?: true;
+  readonly gaps: readonly Gap[];
+};
+
+export type Intent = LogReading | RecordWork;
+
+/** What is still to be asked, with the answers to offer. */
+export type Gap =
+  | {
+      readonly need: "bike";
+      readonly options: readonly BikeId[] /** the word that named no bike, or several; null when none was named */;
+      readonly named: string | null;
+    }
+  | { readonly need: "place"; readonly options: readonly Place[] }
+  | { readonly need: "unit"; readonly options: readonly UnitId[] }
+  | { readonly need: "number" /** "14.820" may be fourteen thousand or fourteen and a bit */; readonly options: readonly number[] }
+  | { readonly need: "item"; readonly options: readonly ItemKey[] }
+  | { readonly need: "date"; readonly options: readonly LocalDate[]; readonly typed: string }
+  /** Found against the bike's history by usecases, never by the reader. */
+  | { readonly need: "sure"; readonly because: "runs backwards" | "implausible jump" | "out of range" | "future date" };
+
+/** What a message came to. */
+export type Meant = {
+  /** In the order they were said. Empty: not a reading, nothing done. */
+  readonly intents: readonly Intent[];
+  /** Bikes that the message named, in order. */
+  readonly bikes: readonly BikeId[];
+  /** True when nothing was understood but a bike or a unit was named, so that someone who addressed the bot gets a useful answer. */
+  readonly nearMiss: boolean;
+  /** Longer than what is read: answered, not read. */
+  readonly tooLong: boolean;
+};

@@ -1,0 +1,65 @@
+// The words people type, as data. Each language supplies one; the reader knows none by heart.
+
+import type { LocalDate } from "../calendar/dates.ts";
+import type { BikeId, ItemKey } from "../ids.ts";
+import type { WorkAction } from "../plan/plan.ts";
+import type { DistanceUnit } from "../quantity/distance.ts";
+import type { NumberStyle, UnitNames } from "../quantity/parse.ts";
+import type { UnitId } from "../quantity/units.ts";
+import type { HowWeKnow } from "../schedule/facts.ts";
+import type { ReadingKind } from "./kinds.ts";
+
+export type Vocabulary = {
+  readonly units: UnitNames;
+  /** Words that name a kind of reading: "tread", "pressure", "odo". */
+  readonly kinds: Readonly<Record<ReadingKind, readonly string[]>>;
+  readonly places: Readonly<Record<"front" | "rear" | "both", readonly string[]>>;
+  /** What people type for a standard item, by item key: "oil and filter". */
+  readonly items: Readonly<Record<string, readonly string[]>>;
+  /** Words that say work was done, with the actions each can mean; empty: any. */
+  readonly workDone: Readonly<Record<string, readonly WorkAction[]>>;
+  /** Words before a figure at which work was done, or that a dial shows: "at", "@". */
+  readonly at: readonly string[];
+  /** Words before a bike's name: "on", "for". */
+  readonly onBike: readonly string[];
+  /** Words that may stand around a bare reading without changing it: "now", "just hit", "clock". */
+  readonly beside: readonly string[];
+  /** What is planned, wished or denied is not done: "need to", "should", "haven't". */
+  readonly notDone: readonly string[];
+  /** Words that begin a question. */
+  readonly questions: readonly string[];
+  /** A distance with one of these is a ride or a range, not a dial: "rode", "away", "range". */
+  readonly notOdometer: readonly string[];
+  /** Money and the like: a figure beside one of these is none of ours. */
+  readonly notReading: readonly string[];
+  /** Words that are dates by themselves or begin one: "yesterday", "last", weekdays, months. */
+  readonly dateWords: readonly string[];
+  /** Months by name, for vague dates. */
+  readonly months: Readonly<Record<string, number>>;
+  /** Seasons by name, for vague dates: first month, in the north. */
+  readonly seasons: Readonly<Record<string, number>>;
+  /** "last", as in "last May", "last year". */
+  readonly last: readonly string[];
+  /** "don't know", "no idea". */
+  readonly unknown: readonly string[];
+  /** How a member says how they know. */
+  readonly how: Readonly<Record<HowWeKnow, readonly string[]>>;
+};
+
+/** What the reader may know of the member: nothing is fetched. */
+export type KnownBike = {
+  readonly id: BikeId;
+  readonly nickname: string;
+  readonly unit: DistanceUnit /** last figure on the dial, in `unit` */;
+  readonly lastFigure: number | null;
+  readonly items: readonly { readonly key: ItemKey; readonly called: string | null; readonly action: WorkAction }[];
+};
+export type Known = {
+  readonly today: LocalDate;
+  readonly bikes: readonly KnownBike[];
+  readonly numbers: NumberStyle;
+  /** Unit taken for a pressure or a depth typed bare, when the member has said so; null asks. */
+  readonly pressureUnit: UnitId | null;
+  readonly depthUnit: UnitId | null;
+  readonly vocabulary: Vocabulary;
+};

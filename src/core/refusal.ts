@@ -1,0 +1,46 @@
+// Every way in which a member's request can be refused, as data; words/ has one sentence for each.
+
+import type { LocalDate } from "./calendar/dates.ts";
+import type { DistanceUnit } from "./quantity/distance.ts";
+
+export type Refusal =
+  | { readonly why: "no bikes yet" }
+  | { readonly why: "unknown bike"; readonly named: string; readonly bikes: readonly string[] }
+  | { readonly why: "which bike"; readonly bikes: readonly string[] }
+  | { readonly why: "nickname taken"; readonly nickname: string }
+  | { readonly why: "nickname unusable"; readonly because: "empty" | "too long" | "mentions everyone" | "looks like a reading" }
+  | { readonly why: "not a distance"; readonly typed: string; readonly unit: DistanceUnit | null }
+  | { readonly why: "unit missing"; readonly typed: string }
+  | { readonly why: "out of range"; readonly typed: string }
+  | { readonly why: "future date"; readonly on: LocalDate }
+  | { readonly why: "not a date"; readonly typed: string }
+  | { readonly why: "no such item"; readonly typed: string; readonly nearest: readonly string[] }
+  | { readonly why: "which item"; readonly typed: string; readonly items: readonly string[] }
+  | { readonly why: "runs backwards"; readonly typed: string; readonly last: string; readonly on: LocalDate }
+  | { readonly why: "implausible jump"; readonly typed: string; readonly last: string; readonly on: LocalDate }
+  | { readonly why: "not yours" }
+  | { readonly why: "gone" }
+  | { readonly why: "changed meanwhile" }
+  | { readonly why: "already done" }
+  | { readonly why: "not in a group" }
+  | { readonly why: "admins only" }
+  | { readonly why: "not a zone"; readonly typed: string }
+  | { readonly why: "not a time"; readonly typed: string }
+  | { readonly why: "not a weekday"; readonly typed: string }
+  | { readonly why: "nothing to change" }
+  | { readonly why: "already so"; readonly state: string }
+  | {
+      readonly why: "cannot convert";
+      readonly typed: string;
+      readonly because: "not a quantity" | "unknown unit" | "other dimension" | "ambiguous number" | "out of range" | "below absolute zero";
+      readonly to: string | null;
+      readonly candidates: readonly string[];
+    }
+  | { readonly why: "too long"; readonly limit: number }
+  | { readonly why: "unknown command"; readonly typed: string; readonly nearest: readonly string[] }
+  | {
+      readonly why: "option";
+      readonly option: string;
+      readonly problem: "missing" | "unknown" | "not a choice" | "too long";
+      readonly choices: readonly string[];
+    };

@@ -1,0 +1,63 @@
+// Which bikes a text names: by nickname, with one typing slip in a long name.
+
+import type { BikeId } from "../core/ids.ts";
+import type { Known } from "../core/reading/vocabulary.ts";
+import { foldWord, type Token } from "./scan.ts";
+
+/** A bike named at tokens `from` to `to` (both included). */
+export type Named = { readonly bikes: readonly BikeId[]; readonly typed: string; readonly from: number; readonly to: number };
+
+/** Every naming of a bike. An unknown name behind "on" or "for" is kept with no bikes, so that it is asked about rather than passed over. */
+export function bikesNamed(tokens: readonly Token[], known: Known): readonly Named[] {
+  const found: Named[] = [];
+  const names = known.bikes.map((bike) => ({ id: bike.id, words: foldWord(bike.nickname).split(/\s+/u) }));
+  for (let at = 0; at < tokens.length; at++) {
+    const hit = exactAt(tokens, at, names) ?? slipAt(tokens, at, names) ?? unknownAt(tokens, at, known);
+    if (hit === null) continue;
+    found.push(hit);
+    at = hit.to;
+  }
+  return found;
+}
+
+type Name = { readonly id: BikeId; readonly words: readonly string[] };
+
+const folded = (token: Token | undefined): string =>
+  token === undefined || token.is === "break" ? (token?.mark ?? "") : foldWord(token.is === "word" ? token.text.replace(/'s$/u, "") : token.text);
+
+function exactAt(tokens: readonly Token[], at: number, names: readonly Name[]): Named | null {
+  const hits = names.filter((name) => name.words.every((word, n) => folded(tokens[at + n]) === word)).sort((a, b) => b.words.length - a.words.length);
+  const [best] = hits;
+  if (best === undefined) return null;
+  return { bikes: [best.id], typed: best.words.join(" "), from: at, to: at + best.words.length - 1 };
+}
+
+function slipAt(tokens: readonly Token[], at: number, names: readonly Name[]): Named | null {
+  const token = tokens[at];
+  if (token?.is !== "word" || token.text.length < 5) return null;
+  const word = folded(token);
+  const near = names.filter((name) => name.words.length === 1 && (name.words[0]?.length ?? 0) >= 5 && oneSlip(word, name.words[0] ?? ""));
+  return near.length === 0 ? null : { bikes: near.map((name) => name.id), typed: token.text, from: at, to: at };
+}
+
+/** "on Blub": a capitalised word behind "on" or "for" that is no day and no unit is meant as a bike. */
+function unknownAt(tokens: readonly Token[], at: number, known: Known): Named | null {
+  const before = tokens[at - 1];
+  const token = tokens[at];
+  if (before?.is !== "word" || token?.is !== "word") return null;
+  const { vocabulary } = known;
+  if (!vocabulary.onBike.includes(foldWord(before.text)) || !/^\p{Lu}\p{Ll}/u.test(token.text)) return null;
+  const word = foldWord(token.text);
+  const other = vocabulary.dateWords.includes(word) || vocabulary.beside.includes(word) || Object.values(vocabulary.places).some((list) => list.includes(word));
+  return other ? null : { bikes: [], typed: token.text, from: at, to: at };
+}
+
+/** Are two words one insertion, deletion, substitution or swap of neighbours apart? */
+export function oneSlip(a: string, b: string): boolean {
+  if (a === b || Math.abs(a.length - b.length) > 1) return false;
+  let at = 0;
+  while (at < a.length && at < b.length && a[at] === b[at]) at++;
+  const [restA, restB] = [a.slice(at), b.slice(at)];
+  if (restA.slice(1) === restB || restA === restB.slice(1) || restA.slice(1) === restB.slice(1)) return true;
+  return restA[0] === restB[1] && restA[1] === restB[0] && restA.slice(2) === restB.slice(2);
+}

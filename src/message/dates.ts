@@ -1,0 +1,107 @@
+// Date phrases in a text. Our own scanner marks the short spans; the phrase library reads only those.
+
+import * as chrono from "chrono-node";
+import { addDays, addMonths, daysInMonth, isLocalDate, localDate, monthOf, yearOf } from "../core/calendar/arithmetic.ts";
+import type { LocalDate } from "../core/calendar/dates.ts";
+import type { Known } from "../core/reading/vocabulary.ts";
+import { foldWord, type Token } from "./scan.ts";
+
+/** A date at tokens `from` to `to` (both included); several when the figures can be read two ways. */
+export type Dated = { readonly options: readonly LocalDate[]; readonly typed: string; readonly from: number; readonly to: number };
+
+const LONGEST_SPAN = 6;
+
+/** Every date phrase of a text, in order. */
+export function datesIn(text: string, tokens: readonly Token[], known: Known): readonly Dated[] {
+  const found: Dated[] = [];
+  for (let at = 0; at < tokens.length; at++) {
+    const hit = figuresAt(text, tokens, at) ?? phraseAt(text, tokens, at, known);
+    if (hit === null) continue;
+    found.push(hit);
+    at = hit.to;
+  }
+  return found;
+}
+
+/** 2026-05-03, 3.5.2026, 3/5/2026: read from the text itself, since the tokens split them. */
+function figuresAt(text: string, tokens: readonly Token[], at: number): Dated | null {
+  const token = tokens[at];
+  // "3.5.2026" is no number, so the scanner has it as a word.
+  if (token === undefined || token.is === "break" || !/^\d/.test(token.text)) return null;
+  const iso = /^\d{4}-\d{2}-\d{2}(?!\d)/.exec(text.slice(token.start, token.start + 11))?.[0];
+  if (iso !== undefined && isLocalDate(iso)) return spanOf(tokens, at, token.start, iso.length, [iso], iso);
+  const marked = /^(\d{1,2})([./])(\d{1,2})\2(\d{4}|\d{2})(?!\d)/.exec(text.slice(token.start, token.start + 11));
+  if (marked === null) return null;
+  const [a, b] = [Number(marked[1]), Number(marked[3])];
+  const year = Number(marked[4]) + (marked[4]?.length === 2 ? 2000 : 0);
+  // Points are day first wherever they are used; slashes are day first or month first by country, so both are named.
+  const orders: readonly (readonly [number, number])[] =
+    marked[2] === "." || a === b
+      ? [[a, b]]
+      : [
+          [a, b],
+          [b, a],
+        ];
+  const options = orders.map(([day, month]) => `${year}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`).filter(isLocalDate);
+  return options.length === 0 ? null : spanOf(tokens, at, token.start, marked[0].length, options, marked[0]);
+}
+
+function spanOf(tokens: readonly Token[], from: number, start: number, length: number, options: readonly LocalDate[], typed: string): Dated {
+  let to = from;
+  while ((tokens[to + 1]?.start ?? Number.POSITIVE_INFINITY) < start + length) to++;
+  return { options, typed, from, to };
+}
+
+function phraseAt(text: string, tokens: readonly Token[], at: number, known: Known): Dated | null {
+  const token = tokens[at];
+  if (token === undefined || token.is === "break") return null;
+  const words = known.vocabulary.dateWords;
+  const isDateWord = (t: Token | undefined): boolean => t?.is === "word" && words.includes(foldWord(t.text));
+  // "3 May" and "3rd of May" begin with the day's figure; everything else with a word of its own.
+  const dayFirst =
+    (token.is === "number" && token.decimals === 0 && token.value >= 1 && token.value <= 31 && token.units.length === 0) ||
+    (token.is === "word" && /^\d{1,2}(st|nd|rd|th)$/iu.test(token.text));
+  const nextWord = tokens[at + 1];
+  const afterOf = nextWord?.is === "word" && foldWord(nextWord.text) === "of" ? tokens[at + 2] : nextWord;
+  const ordinal = token.is === "word" && /^\d{1,2}(st|nd|rd|th)$/iu.test(token.text);
+  if (!isDateWord(token) && !(dayFirst && isMonth(afterOf, known)) && !ordinal) return null;
+  for (let to = Math.min(tokens.length - 1, at + LONGEST_SPAN - 1); to >= at; to--) {
+    const slice = tokens.slice(at, to + 1);
+    if (slice.some((t) => t.is === "break" && t.mark === "\n")) continue;
+    if (!slice.every((t) => isDateWord(t) || (t.is === "word" && /^(of|the|\d{1,2}(st|nd|rd|th))$/iu.test(t.text)) || isDayOrYear(t))) continue;
+    const typed = text.slice(token.start, tokens[to]?.end);
+    const read = readPhrase(typed, known.today);
+    if (read !== null) return { options: [read], typed, from: at, to };
+  }
+  return null;
+}
+
+const isMonth = (token: Token | undefined, known: Known): boolean => token?.is === "word" && foldWord(token.text) in known.vocabulary.months;
+const isDayOrYear = (token: Token): boolean =>
+  token.is === "number" &&
+  token.units.length === 0 &&
+  token.decimals === 0 &&
+  ((token.value >= 1 && token.value <= 31) || (token.value >= 1990 && token.value <= 2099));
+
+/** One phrase, read by the library against noon of the member's day; the past is meant unless a year says otherwise. */
+function readPhrase(phrase: string, today: LocalDate): LocalDate | null {
+  const noon = new Date(`${today}T12:00:00`);
+  const [found] = chrono.en.GB.parse(phrase.replace(/^on /iu, ""), noon, { forwardDate: false });
+  if (found === undefined || found.text.length < phrase.trim().length - 4) return null;
+  const [year, month, day] = [found.start.get("year"), found.start.get("month"), found.start.get("day")];
+  if (year === null || month === null || day === null || !(found.start.isCertain("day") || found.start.isCertain("weekday"))) return null;
+  let date = localDate(`${String(year).padStart(4, "0")}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`);
+  // Work and readings lie behind us: a bare weekday or day of a month means the last one.
+  if (date > today && found.start.isCertain("weekday")) date = addDays(date, -7);
+  else if (date > today && !found.start.isCertain("year")) date = found.start.isCertain("month") ? addMonths(date, -12) : addMonths(date, -1);
+  return date;
+}
+
+/** First and last day of a month. */
+export function monthSpan(year: number, month: number): readonly [LocalDate, LocalDate] {
+  const text = `${String(year).padStart(4, "0")}-${String(month).padStart(2, "0")}`;
+  return [localDate(`${text}-01`), localDate(`${text}-${daysInMonth(year, month)}`)];
+}
+
+/** The year of the latest month `month` that has begun by today. */
+export const yearOfLast = (month: number, today: LocalDate): number => yearOf(today) - (month > monthOf(today) ? 1 : 0);

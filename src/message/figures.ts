@@ -1,0 +1,64 @@
+// Which numbers of a message can be a figure read off a bike, and as what.
+
+import { unitsNamed } from "../core/quantity/parse.ts";
+import type { UnitId } from "../core/quantity/units.ts";
+import { dimensionOf } from "../core/quantity/units.ts";
+import { wordAt } from "./clauses.ts";
+import type { Layout } from "./layout.ts";
+import type { NumberToken } from "./scan.ts";
+
+/** A number that may be a reading. `units` empty: bare. */
+export type Figure = { readonly at: number; readonly token: NumberToken; readonly units: readonly UnitId[]; readonly place: "front" | "rear" | null };
+
+/** The figure at a token, null when it is a price, a time, a size, a grade, a date or a phone number. */
+export function figureAt(layout: Layout, at: number): Figure | null {
+  const { tokens, text, known } = layout;
+  const token = tokens[at];
+  if (token?.is !== "number" || layout.taken.has(at) || !isFree(text, token)) return null;
+  const { notReading } = known.vocabulary;
+  const [before, after] = [tokens[at - 1], tokens[at + 1]];
+  if (before?.is === "break" && (notReading.includes(before.mark) || before.mark === "#" || (before.mark === ":" && before.end === token.start))) return null;
+  if (after?.is === "break" && (notReading.includes(after.mark) || (after.mark === ":" && text[token.end] === ":"))) return null;
+  if (notReading.includes(wordAt(tokens, at - 1) ?? "") || (token.units.length === 0 && notReading.includes(wordAt(tokens, at + 1) ?? ""))) return null;
+  // A fraction whose denominator no ruler has is a size ("120/70").
+  if (token.fraction !== null && ![2, 4, 8, 16, 32, 64].includes(token.fraction)) return null;
+  return withPlace(layout, at, token);
+}
+
+/** A digit run that touches letters, slashes or further digits is part of a size, a grade or a number of another kind. */
+function isFree(text: string, token: NumberToken): boolean {
+  const before = text[token.start - 1] ?? " ";
+  const after = text[token.end] ?? " ";
+  if (/[-/\p{L}\p{N}_+.]/u.test(before) && !(before === "." && /\s/.test(text[token.start - 2] ?? " "))) return false;
+  if (/[\p{L}\p{N}_]/u.test(after)) return false;
+  return !(/[-/:]/.test(after) && /[\p{L}\p{N}]/u.test(text[token.end + 1] ?? " ")) || token.units.length > 0;
+}
+
+/** "33 f" and "36 in the rear": what looks like a unit is a place or a plain word. */
+function withPlace(layout: Layout, at: number, token: NumberToken): Figure {
+  const typed = token.unitText?.toLowerCase() ?? null;
+  const { places, kinds } = layout.known.vocabulary;
+  const treadSaid = layout.tokens.some((other) => other.is === "word" && kinds.tread.includes(other.text.toLowerCase()));
+  if (typed === "f" && places.front.includes("f")) return { at, token, units: [], place: "front" };
+  if (typed === "r" && places.rear.includes("r")) return { at, token, units: [], place: "rear" };
+  if (typed === "in" && !treadSaid) return { at, token, units: [], place: null };
+  return { at, token, units: token.units, place: null };
+}
+
+/** What a figure with a unit measures; null for a bare one or a unit that several things share. */
+export function measures(figure: Figure): "distance" | "pressure" | "length" | "other" | null {
+  const [unit] = figure.units;
+  if (unit === undefined) return null;
+  const dimension = dimensionOf(unit);
+  return figure.units.length === 1 && (dimension === "distance" || dimension === "pressure" || dimension === "length") ? dimension : "other";
+}
+
+/** A unit that stands by itself in a part ("33 front 36 rear psi"). */
+export function unitAlone(layout: Layout, from: number, to: number, dimension: "pressure" | "length"): UnitId | null {
+  for (let at = from; at <= to; at++) {
+    const word = wordAt(layout.tokens, at);
+    const [unit, ...others] = word === null ? [] : unitsNamed(word, layout.known.vocabulary.units);
+    if (unit !== undefined && others.length === 0 && dimensionOf(unit) === dimension) return unit;
+  }
+  return null;
+}

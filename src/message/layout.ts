@@ -1,0 +1,104 @@
+// What stands where in a message: names of bikes, dates, and the bike and day that each place speaks of.
+
+import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
+import type { Gap } from "../core/reading/intent.ts";
+import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
+import { bikesNamed, type Named } from "./bikes.ts";
+import { type Clause, clausesOf, type Part } from "./clauses.ts";
+import { type Dated, datesIn } from "./dates.ts";
+import type { Token } from "./scan.ts";
+
+export type Layout = {
+  readonly text: string;
+  readonly tokens: readonly Token[];
+  readonly known: Known;
+  readonly clauses: readonly Clause[];
+  readonly named: readonly Named[];
+  readonly dates: readonly Dated[];
+  /** Tokens that belong to a bike's name or a date. */
+  readonly taken: ReadonlySet<number>;
+};
+
+export function layOut(text: string, tokens: readonly Token[], known: Known): Layout {
+  const dates = datesIn(text, tokens, known);
+  const inDate = new Set(dates.flatMap((dated) => range(dated.from, dated.to)));
+  const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));
+  return {
+    text,
+    tokens,
+    known,
+    clauses: clausesOf(tokens, known, inDate),
+    named,
+    dates,
+    taken: new Set([...inDate, ...named.flatMap((name) => range(name.from, name.to))]),
+  };
+}
+
+const range = (from: number, to: number): number[] => Array.from({ length: to - from + 1 }, (_, n) => from + n);
+const inside = (span: { readonly from: number; readonly to: number }, within: Part): boolean => span.from >= within.from && span.to <= within.to;
+
+/** The bike meant at a place: sure, or the question that settles it. */
+export type MeantBike = { readonly bike: KnownBike | null; readonly gap: Extract<Gap, { need: "bike" }> | null };
+
+/** Which bike a span speaks of: the only one named; else the one named in or before it when the message begins with a name, else the one named in or after it; else the only bike there is. */
+export function bikeAt(layout: Layout, span: Part): MeantBike {
+  const { named, known } = layout;
+  const [first] = named;
+  if (first === undefined) {
+    const [only] = known.bikes;
+    return known.bikes.length === 1 && only !== undefined
+      ? { bike: only, gap: null }
+      : { bike: null, gap: { need: "bike", options: known.bikes.map((bike) => bike.id), named: null } };
+  }
+  const distinct = new Set(named.map((name) => name.bikes.join() || name.typed));
+  if (distinct.size === 1) return resolved(first, known);
+  const before = named.findLast((name) => name.from <= span.to);
+  const after = named.find((name) => name.to >= span.from);
+  const begins = first.from <= 1;
+  return resolved((begins ? (before ?? after) : (after ?? before)) ?? first, known);
+}
+
+function resolved(name: Named, known: Known): MeantBike {
+  const [one] = name.bikes;
+  const bike = known.bikes.find((each) => each.id === one) ?? null;
+  if (name.bikes.length === 1 && bike !== null) return { bike, gap: null };
+  const options = name.bikes.length > 0 ? name.bikes : known.bikes.map((each) => each.id);
+  return { bike: null, gap: { need: "bike", options, named: name.typed } };
+}
+
+/** The day meant at a place: its own, or the question between two readings of it; today when none is said. */
+export type MeantDay = { readonly on: LocalDate; readonly gap: Extract<Gap, { need: "date" }> | null; readonly typed: string };
+
+/**
+ * A date belongs to its own part; one that stands alone in a part, or at the very start of the message, to all of it.
+ * @param shared the parts that speak of one thing together (pressures, a list of jobs): a date in any of them is theirs
+ */
+export function dayAt(layout: Layout, part: Part, shared: readonly Part[]): MeantDay {
+  const { dates, tokens, known } = layout;
+  const own = dates.find((dated) => inside(dated, part)) ?? dates.find((dated) => shared.some((other) => inside(dated, other)));
+  const general =
+    dates.find((dated) => dated.from <= 1 && tokens.slice(0, dated.from).every((token) => token.is === "word")) ??
+    dates.find((dated) => layout.clauses.some((clause) => clause.parts.some((each) => inside(dated, each) && holdsOnly(layout, each, dated))));
+  const meant = own ?? general ?? null;
+  if (meant === null) return { on: known.today, gap: null, typed: "" };
+  const [on = known.today] = meant.options;
+  return { on, gap: meant.options.length > 1 ? { need: "date", options: meant.options, typed: meant.typed } : null, typed: meant.typed };
+}
+
+function holdsOnly(layout: Layout, part: Part, dated: Dated): boolean {
+  for (let at = part.from; at <= part.to; at++) {
+    const token = layout.tokens[at];
+    if (at >= dated.from && at <= dated.to) continue;
+    if (token?.is === "number" || layout.taken.has(at)) return false;
+    if (
+      token?.is === "word" &&
+      !layout.known.vocabulary.onBike.includes(token.text.toLowerCase()) &&
+      !["this", "all", "of", "was", "that", "the"].includes(token.text.toLowerCase())
+    )
+      return false;
+  }
+  return true;
+}
+
+/** A day as a span of one. */
+export const asSpan = (day: MeantDay): VagueDate => ({ from: day.on, to: day.on, typed: day.typed });

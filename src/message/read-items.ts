@@ -1,0 +1,95 @@
+// Which plan items a text names, by the trade's words for them and by the member's own.
+
+import type { ItemKey } from "../core/ids.ts";
+import type { WorkAction } from "../core/plan/plan.ts";
+import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
+import { foldWord, scan, type Token } from "./scan.ts";
+
+/** A phrase of the text and the items it can mean, at tokens `from` to `to`. `together`: it means all of them (front and rear pads). */
+export type ItemPhrase = { readonly items: readonly ItemKey[]; readonly together: boolean; readonly from: number; readonly to: number };
+
+const LONGEST_PHRASE = 6;
+
+/** Item phrases in order, the longest at each place. */
+export function itemPhrases(tokens: readonly Token[], known: Known, bike: KnownBike): readonly ItemPhrase[] {
+  const index = phrasesOf(known, bike);
+  const found: ItemPhrase[] = [];
+  for (let at = 0; at < tokens.length; at++) {
+    for (let length = Math.min(LONGEST_PHRASE, tokens.length - at); length > 0; length--) {
+      const items = index.get(phraseAt(tokens, at, length));
+      if (items === undefined) continue;
+      found.push({ items, together: sameAction(items, bike), from: at, to: at + length - 1 });
+      at += length - 1;
+      break;
+    }
+  }
+  return found;
+}
+
+/** What a text names: the items it surely means, and for each phrase that is not sure the items it can mean. */
+export type ItemsNamed = { readonly sure: readonly ItemKey[]; readonly unsure: readonly (readonly ItemKey[])[] };
+
+/** Items named anywhere in a text, with or without a verb. */
+export function readItems(text: string, known: Known, bike: KnownBike): ItemsNamed {
+  const tokens = scan(text, known.vocabulary.units, known.numbers);
+  const verbs = tokens
+    .flatMap((token) => (token.is === "word" ? [known.vocabulary.workDone[foldWord(token.text)]] : []))
+    .filter((actions) => actions !== undefined);
+  const actions = verbs.length === 1 ? (verbs[0] ?? []) : [];
+  const phrases = itemPhrases(tokens, known, bike).map((phrase) => ({ ...phrase, items: chosen(phrase.items, bike, actions) }));
+  const sure = phrases.filter((phrase) => phrase.items.length === 1 || sameAction(phrase.items, bike)).flatMap((phrase) => phrase.items);
+  return {
+    sure: [...new Set(sure)],
+    unsure: phrases.filter((phrase) => phrase.items.length > 1 && !sameAction(phrase.items, bike)).map((phrase) => phrase.items),
+  };
+}
+
+/**
+ * Among items that share a phrase, those whose action the verb can mean; none when it fits none, for then something else was meant.
+ * "Did the oil" is the change, not the look at its level: of one replacement and mere looks, a verb that says nothing means the replacement.
+ */
+export function chosen(items: readonly ItemKey[], bike: KnownBike, actions: readonly WorkAction[]): readonly ItemKey[] {
+  const action = (key: ItemKey): WorkAction => bike.items.find((item) => item.key === key)?.action ?? "inspect";
+  if (actions.length > 0) return items.filter((key) => actions.includes(action(key)));
+  const renewed = items.filter((key) => action(key) === "replace");
+  const looks = items.every((key) => action(key) === "replace" || action(key) === "inspect" || action(key) === "top up");
+  return renewed.length === 1 && looks ? renewed : items;
+}
+
+const sameAction = (items: readonly ItemKey[], bike: KnownBike): boolean =>
+  items.length > 0 && new Set(items.map((key) => bike.items.find((item) => item.key === key)?.action)).size === 1;
+
+const indexes = new WeakMap<KnownBike, ReadonlyMap<string, readonly ItemKey[]>>();
+
+function phrasesOf(known: Known, bike: KnownBike): ReadonlyMap<string, readonly ItemKey[]> {
+  const ready = indexes.get(bike);
+  if (ready !== undefined) return ready;
+  const index = new Map<string, ItemKey[]>();
+  for (const item of bike.items) {
+    const phrases = item.called === null ? (known.vocabulary.items[item.key] ?? []) : [item.called, ...(known.vocabulary.items[item.key] ?? [])];
+    for (const phrase of phrases) {
+      const key = foldPhrase(phrase);
+      const list = index.get(key);
+      if (list === undefined) index.set(key, [item.key]);
+      else if (!list.includes(item.key)) list.push(item.key);
+    }
+  }
+  indexes.set(bike, index);
+  return index;
+}
+
+const foldPhrase = (phrase: string): string =>
+  foldWord(phrase)
+    .replace(/&/gu, "and")
+    .replace(/[^\p{L}\p{N}]+/gu, " ")
+    .trim();
+
+function phraseAt(tokens: readonly Token[], at: number, length: number): string {
+  let text = "";
+  for (let n = at; n < at + length; n++) {
+    const token = tokens[n];
+    if (token === undefined || (token.is === "break" && token.mark !== "&" && token.mark !== "+")) return "";
+    text += `${token.is === "break" ? "and" : token.text} `;
+  }
+  return foldPhrase(text);
+}

@@ -1,0 +1,32 @@
+// read(text, known): what a message meant. Pure: it fetches nothing, and what it is not sure of becomes a question.
+// The worst outcome is a wrong reading logged in silence; a question too many is better, and silence on small talk best.
+
+import type { BikeId } from "../core/ids.ts";
+import type { Intent, Meant } from "../core/reading/intent.ts";
+import type { Known } from "../core/reading/vocabulary.ts";
+import { layOut } from "./layout.ts";
+import { readingsSaid } from "./readings-said.ts";
+import { ownWords, scan } from "./scan.ts";
+import { workSaid } from "./work-said.ts";
+
+/** Longer messages are answered, not read. */
+export const LONGEST_MESSAGE = 2000;
+
+const NOTHING: Meant = { intents: [], bikes: [], nearMiss: false, tooLong: false };
+
+/** Reads a whole message. */
+export function read(text: string, known: Known): Meant {
+  if (text.length > LONGEST_MESSAGE) return { ...NOTHING, tooLong: true };
+  const own = ownWords(text);
+  const layout = layOut(own, scan(own, known.vocabulary.units, known.numbers), known);
+  const intents: Intent[] = [];
+  let heard = false;
+  for (const clause of layout.clauses) {
+    const work = workSaid(layout, clause);
+    heard ||= work.heard;
+    intents.push(...readingsSaid(layout, clause, work.used), ...work.intents);
+  }
+  const bikes = [...new Set(layout.named.flatMap((name): readonly BikeId[] => (name.bikes.length === 1 ? name.bikes : [])))];
+  const nearMiss = intents.length === 0 && (heard || layout.named.length > 0 || layout.tokens.some((token) => token.is === "number" && token.units.length > 0));
+  return { intents, bikes, nearMiss, tooLong: false };
+}

@@ -1,0 +1,96 @@
+// The message as tokens: words and numbers with their places, the parts that are not the member's own words blanked out.
+
+import { type NumberStyle, type ParsedNumber, parseNumber, parseUnit, plain, type UnitNames } from "../core/quantity/parse.ts";
+import type { UnitId } from "../core/quantity/units.ts";
+
+export type WordToken = { readonly is: "word"; readonly text: string; readonly start: number; readonly end: number };
+export type NumberToken = {
+  readonly is: "number";
+  readonly value: number;
+  readonly other: number | null;
+  readonly decimals: number;
+  readonly fraction: number | null;
+  readonly units: readonly UnitId[];
+  /** The figure with its unit as typed. */
+  readonly text: string;
+  /** The unit word as typed, null when there was none. */
+  readonly unitText: string | null;
+  readonly start: number;
+  readonly end: number;
+  /** Ends of the figure alone. */
+  readonly numberEnd: number;
+};
+export type BreakToken = { readonly is: "break"; readonly mark: string; readonly start: number; readonly end: number };
+export type Token = WordToken | NumberToken | BreakToken;
+
+/** Code blocks, inline code, spoilers, quoted lines, links and mentions say nothing about the member's own bike. Lengths stay the same. */
+export function ownWords(text: string): string {
+  const blank = (found: string): string => " ".repeat(found.length);
+  return plain(text)
+    .replace(/```[^`]*(?:```|$)/gu, blank)
+    .replace(/`[^`\n]*`/gu, blank)
+    .replace(/\|\|[^|]*\|\|/gu, blank)
+    .replace(/^ {0,3}>[^\n]*$/gmu, blank)
+    .replace(/https?:\/\/[^\s]*/giu, blank)
+    .replace(/<[@#:a][^>\s]{0,80}>/gu, blank);
+}
+
+/** Splits a text into tokens, in time linear in its length. */
+export function scan(text: string, units: UnitNames, style: NumberStyle): readonly Token[] {
+  const tokens: Token[] = [];
+  let at = 0;
+  while (at < text.length) {
+    const c = text[at] ?? "";
+    if (c === " " || c === "\t") {
+      at++;
+      continue;
+    }
+    const figure = startsNumber(text, at) ? parseNumber(text, at, style) : null;
+    if (figure !== null) {
+      const token = numberToken(text, at, figure, units);
+      tokens.push(token);
+      at = token.end;
+      continue;
+    }
+    const word = /^[\p{L}\p{M}\p{N}][\p{L}\p{M}\p{N}'-]*/u.exec(text.slice(at, at + 60))?.[0];
+    if (word !== undefined) {
+      tokens.push({ is: "word", text: word, start: at, end: at + word.length });
+      at += word.length;
+      continue;
+    }
+    tokens.push({ is: "break", mark: c, start: at, end: at + 1 });
+    at++;
+  }
+  return tokens;
+}
+
+/** A number begins at a digit or a vulgar fraction that is no part of a word before it ("v2", "CB-500"). */
+function startsNumber(text: string, at: number): boolean {
+  const before = text[at - 1] ?? " ";
+  if (/[\p{L}\p{N}_]/u.test(before)) return false;
+  return /[\d½¼¾⅛⅜⅝⅞⅓⅔]/u.test(text[at] ?? "") || (/[.,]/.test(text[at] ?? "") && /\d/.test(text[at + 1] ?? "") && before === " ");
+}
+
+function numberToken(text: string, at: number, figure: ParsedNumber, names: UnitNames): NumberToken {
+  let unitAt = figure.end;
+  if (text[unitAt] === " ") unitAt++;
+  else if (text[unitAt] === "-" && /\p{L}/u.test(text[unitAt + 1] ?? "")) unitAt++;
+  const unit = parseUnit(text, unitAt, names);
+  const end = unit?.end ?? figure.end;
+  return {
+    is: "number",
+    value: figure.value,
+    other: figure.other,
+    decimals: figure.decimals,
+    fraction: figure.fraction,
+    units: unit?.units ?? [],
+    text: text.slice(at, end),
+    unitText: unit === null ? null : text.slice(unitAt, unit.end),
+    start: at,
+    end,
+    numberEnd: figure.end,
+  };
+}
+
+/** How words are compared: case and composed forms do not matter. */
+export const foldWord = (word: string): string => word.normalize("NFKC").toLowerCase();

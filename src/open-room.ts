@@ -1,0 +1,65 @@
+// The terminal's house on one database file: store, clock, bot and room. Wired here for main and for the tests alike.
+
+import { type Bot, botOf, type Supplied } from "./bot.ts";
+import { later, type PracticeClock, practiceClock } from "./clock.ts";
+import type { Instant } from "./core/calendar/dates.ts";
+import { RULES_VERSION } from "./core/schedule/rules-version.ts";
+import { newId } from "./ids.ts";
+import type { Log } from "./log.ts";
+import type { Deliver } from "./reminders/deliver.ts";
+import { type Opened, openSqlite } from "./store/open.ts";
+import { type Store, storeOn } from "./store/store.ts";
+import { placeOf, type Room } from "./terminal/room.ts";
+import { roomOn } from "./terminal/wire.ts";
+
+export type OpenRoom = { readonly room: Room; readonly bot: Bot; readonly store: Store; readonly clock: PracticeClock; readonly close: () => Promise<void> };
+export type RoomParts = {
+  readonly file: string;
+  readonly frozen: Instant | null;
+  readonly log: Log;
+  readonly supplied: Supplied;
+  readonly onQuery?: Parameters<typeof openSqlite>[1];
+};
+
+/** Opens the database and everything on it. @throws StoreRefusal when the file cannot be used */
+export async function openRoom({ file, frozen, log, supplied, onQuery }: RoomParts): Promise<OpenRoom> {
+  const opened: Opened = await openSqlite(file, onQuery);
+  try {
+    return await onOpened(opened, frozen, log, supplied);
+  } catch (error) {
+    await opened.close();
+    throw error;
+  }
+}
+
+async function onOpened(opened: Opened, frozen: Instant | null, log: Log, supplied: Supplied): Promise<OpenRoom> {
+  const store = storeOn(opened.db);
+  await store.change((q) => q.room.claimFace("terminal"));
+  const clock = practiceClock(frozen, Number((await store.read((q) => q.room.meta("clock-offset"))) ?? 0));
+  const deliver: Deliver = {
+    async send(delivery, { member, where }, reply) {
+      await store.change((q) => q.room.deliver({ delivery, place: placeOf(where), member, reply: JSON.stringify(reply), at: clock.now() }));
+      return { is: "sent", message: delivery };
+    },
+  };
+  const bot = botOf({ ...supplied, store, clock, newId, log, deliver });
+  await store.change((q) => q.bikes.rulesChanged(RULES_VERSION, clock.now()));
+  const room = await roomOn({
+    conversation: bot.conversation,
+    commands: supplied.commands,
+    now: clock.now,
+    newId,
+    later,
+    async moveTo(at) {
+      clock.moveTo(at);
+      const ahead = clock.offset();
+      if (ahead !== null) await store.change((q) => q.room.setMeta("clock-offset", String(ahead)));
+    },
+    tick: bot.reminders.tick,
+    next: bot.reminders.next,
+    remember: (said, at) => store.change((q) => q.room.remember(said, at)),
+    said: (id) => store.read((q) => q.room.message(id)),
+    delivered: (from) => store.read((q) => q.room.deliveredSince(from)),
+  });
+  return { room, bot, store, clock, close: opened.close };
+}

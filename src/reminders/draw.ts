@@ -1,0 +1,83 @@
+// A reminder's words, drawn from the facts at the moment of sending: what is no longer true is not said.
+
+import { actionId } from "../chat/action-names.ts";
+import type { Action, Reply } from "../chat/reply.ts";
+import type { Notice } from "../store/notices.ts";
+import type { DueBike, DueLine } from "../usecases/due.ts";
+import { PUT_OFF_UNTIL } from "../usecases/put-off.ts";
+import type { Words } from "../words/en/english.ts";
+
+/** One bike and what is told of it. */
+export type Told = { readonly bike: DueBike; readonly lines: readonly DueLine[]; readonly notices: readonly Notice[] };
+
+/** Lines of one bike that fit a phone before the rest is counted. */
+const MOST = 8;
+
+export function reminderReply(delivery: string, told: readonly Told[], words: Words, shared: boolean): Reply {
+  const lines: string[] = [];
+  const actions: Action[] = [];
+  for (const { bike, lines: dues } of told) {
+    if (told.length > 1) lines.push(words.due.bike(bike.nickname, bike));
+    lines.push(...dues.slice(0, MOST).map((due) => `- ${words.due.lineWithStatus(due, bike)}`));
+    if (dues.length > MOST) lines.push(words.reminders.more(dues.length - MOST));
+    if (dues.some((due) => due.because.why === "leg" && due.because.askOdometer)) lines.push(words.reminders.askOdometer(bike.nickname));
+    // The platform holds five rows of buttons; a pick list takes a row of its own.
+    if (actions.length < 6) actions.push(...actionsOf(delivery, bike, dues, words));
+  }
+  const caution = told.flatMap(({ lines: dues }) => dues).find((due) => due.caution !== null)?.caution ?? null;
+  return {
+    title: words.reminders.title(told.map(({ bike }) => bike.nickname)),
+    lines,
+    caution: words.caution(caution),
+    actions,
+    files: [],
+    visibility: shared ? "shared" : "private",
+    data: {
+      delivery,
+      told: told.map(({ bike, lines: dues }) => ({
+        bike: bike.bike,
+        nickname: bike.nickname,
+        items: dues.map((due) => ({ item: due.item, name: due.name, status: due.status })),
+      })),
+    },
+  };
+}
+
+function actionsOf(delivery: string, bike: DueBike, dues: readonly DueLine[], words: Words): Action[] {
+  const subject = `${delivery}.${bike.bike}`;
+  const which =
+    dues.length < 2
+      ? []
+      : [
+          {
+            name: "what",
+            label: words.reminders.doneWhat,
+            kind: "choice" as const,
+            required: false,
+            value: null,
+            hint: null,
+            options: [
+              { value: "all", label: words.reminders.doneAll },
+              ...dues.slice(0, 24).map((due) => ({ value: due.item, label: due.name.slice(0, 100) })),
+            ],
+          },
+        ];
+  const line = (name: string, label: string) => ({ name, label, kind: "line" as const, required: false, value: null, hint: null, options: [] });
+  return [
+    {
+      id: actionId("done", subject),
+      label: words.reminders.doneTitle(bike.nickname),
+      kind: "form",
+      form: { title: words.reminders.doneTitle(bike.nickname), fields: [...which, line("on", words.reminders.doneOn), line("at", words.reminders.doneAt)] },
+    },
+    {
+      id: actionId("put-off", subject),
+      label: words.reminders.putOffTitle(bike.nickname),
+      kind: "pick",
+      options: PUT_OFF_UNTIL.map((until) => ({ value: until, label: words.reminders.putOffFor[until] })),
+      min: 1,
+      max: 1,
+    },
+    { id: actionId("show-due", bike.bike), label: words.reminders.labels.due, kind: "press" },
+  ];
+}

@@ -1,0 +1,29 @@
+// One tick: look at what has come due to be looked at, then send what is ready. Ticks never overlap.
+
+import type { Instant } from "../core/calendar/dates.ts";
+import type { Store } from "../store/store.ts";
+import { type Sending, sendReady } from "./send.ts";
+import { sweep } from "./sweep.ts";
+
+export type Reminders = {
+  /** Does all that is due by `now`; missed ticks are caught up in one. */
+  readonly tick: (now: Instant) => Promise<{ readonly looked: number; readonly sent: number }>;
+  /** The next moment at which a tick would find something to do; null when nothing is planned. */
+  readonly next: () => Promise<Instant | null>;
+};
+
+export function remindersOf(store: Store, sending: Sending, newId: () => string): Reminders {
+  let running: Promise<unknown> = Promise.resolve();
+  return {
+    tick(now) {
+      const mine = running.then(async () => ({ looked: await sweep(store, now, newId), sent: await sendReady(store, sending, now) }));
+      running = mine.catch(() => undefined);
+      return mine;
+    },
+    next: () =>
+      store.read(async (q) => {
+        const [look, delivery] = [await q.bikes.nextLook(), await q.notices.nextDelivery()];
+        return look === null ? delivery : delivery === null || look < delivery ? look : delivery;
+      }),
+  };
+}

@@ -1,0 +1,210 @@
+// Bikes, the groups they are shown in, their plan bases, and the turns of their lives (odometer epochs, lay-ups).
+
+import { z } from "zod";
+import { BIKE_STATES, type Bike, nicknameKey, type SignedEdit } from "../core/bike.ts";
+import type { Instant, LocalDate } from "../core/calendar/dates.ts";
+import { EQUIPMENT, type Equipment, type EquipmentPart } from "../core/equipment.ts";
+import type { BikeId, GroupId, MemberId } from "../core/ids.ts";
+import type { Condition, PlanBase } from "../core/plan/plan.ts";
+import type { Dial, DistanceUnit, Ridden, Stretch } from "../core/quantity/distance.ts";
+import type { LayUp } from "../core/schedule/facts.ts";
+import { RULES_VERSION } from "../core/schedule/rules-version.ts";
+import type { Epoch, EpochCause } from "../core/usage/track.ts";
+import type { Db } from "./open.ts";
+import type { Tables } from "./tables.ts";
+
+const equipmentShape = z.object(
+  Object.fromEntries((Object.keys(EQUIPMENT) as EquipmentPart[]).map((part) => [part, z.enum(EQUIPMENT[part] as readonly [string, ...string[]])])),
+);
+
+/** Epochs and lay-ups of some bikes, oldest first. */
+export type Turns = { readonly epochs: Map<BikeId, Epoch[]>; readonly layUps: Map<BikeId, LayUpRecord[]> };
+/** A lay-up as stored, with its id so that it can be ended. */
+export type LayUpRecord = LayUp & { readonly id: string };
+
+/** `bases` outlives the repository: a plan base never changes once written, so each is read once. */
+export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
+  return {
+    async ofOwner(owner: MemberId): Promise<Bike[]> {
+      const rows = await db.selectFrom("bikes").selectAll().where("owner", "=", owner).orderBy("added_at").orderBy("id").execute();
+      return rows.map(bikeOf);
+    },
+    async byId(id: BikeId): Promise<Bike | null> {
+      const row = await db.selectFrom("bikes").selectAll().where("id", "=", id).executeTakeFirst();
+      return row === undefined ? null : bikeOf(row);
+    },
+    /** Bikes whose moment to be looked at has come, oldest first; the only bikes that a sweep reads. */
+    async toLookAt(now: Instant, limit: number): Promise<{ readonly bike: Bike; readonly lookAt: Instant }[]> {
+      const rows = await db.selectFrom("bikes").selectAll().where("look_again_at", "<=", now).orderBy("look_again_at").orderBy("id").limit(limit).execute();
+      return rows.map((row) => ({ bike: bikeOf(row), lookAt: (row.look_again_at ?? now) as Instant }));
+    },
+    /** Bikes looked at by older rules are looked at again, in the sweep's slices. */
+    async rulesChanged(version: number, now: Instant): Promise<void> {
+      await db.updateTable("bikes").set({ rules_version: version, look_again_at: now }).where("rules_version", "<", version).execute();
+    },
+    /** The next moment at which some bike wants to be looked at. */
+    async nextLook(): Promise<Instant | null> {
+      const row = await db
+        .selectFrom("bikes")
+        .select("look_again_at")
+        .where("look_again_at", "is not", null)
+        .orderBy("look_again_at")
+        .limit(1)
+        .executeTakeFirst();
+      return (row?.look_again_at ?? null) as Instant | null;
+    },
+    /** Sets the next look only if no write came since the bike was read (compare and set). */
+    async lookAgainAt(bike: BikeId, factsRev: number, at: Instant | null): Promise<boolean> {
+      const done = await db.updateTable("bikes").set({ look_again_at: at }).where("id", "=", bike).where("facts_rev", "=", factsRev).executeTakeFirst();
+      return done.numUpdatedRows === 1n;
+    },
+    /** Every write that touches a bike's facts ends with this. */
+    async touched(ids: readonly BikeId[], now: Instant): Promise<void> {
+      if (ids.length === 0) return;
+      await db
+        .updateTable("bikes")
+        .set((e) => ({ facts_rev: e("facts_rev", "+", 1), look_again_at: now }))
+        .where("id", "in", [...ids])
+        .execute();
+    },
+    /** A member's or a group's choice changed: their bikes are looked at again. */
+    async touchedOf(by: { owner: MemberId } | { homeGroup: GroupId }, now: Instant): Promise<void> {
+      const update = db.updateTable("bikes").set({ look_again_at: now });
+      await ("owner" in by ? update.where("owner", "=", by.owner) : update.where("home_group", "=", by.homeGroup)).execute();
+    },
+    async add(bike: Bike, now: Instant): Promise<void> {
+      await db
+        .insertInto("bikes")
+        .values({ ...rowOf(bike), rules_version: RULES_VERSION, look_again_at: now, added_at: now })
+        .execute();
+      if (bike.homeGroup !== null) await db.insertInto("bike_groups").values({ bike: bike.id, group_id: bike.homeGroup }).execute();
+    },
+    /** Writes all that its owner may change; refused (false) when another write came between. */
+    async change(bike: Bike, now: Instant): Promise<boolean> {
+      const done = await db
+        .updateTable("bikes")
+        .set({ ...rowOf(bike), facts_rev: bike.factsRev + 1, look_again_at: now })
+        .where("id", "=", bike.id)
+        .where("facts_rev", "=", bike.factsRev)
+        .executeTakeFirst();
+      return done.numUpdatedRows === 1n;
+    },
+    async keepBase(hash: string, base: PlanBase): Promise<void> {
+      await db
+        .insertInto("plan_bases")
+        .values({ hash, json: JSON.stringify(base) })
+        .onConflict((c) => c.column("hash").doNothing())
+        .execute();
+    },
+    async base(hash: string): Promise<PlanBase> {
+      const known = bases.get(hash);
+      if (known !== undefined) return known;
+      const row = await db.selectFrom("plan_bases").select("json").where("hash", "=", hash).executeTakeFirstOrThrow();
+      const base = JSON.parse(row.json) as PlanBase;
+      bases.set(hash, base);
+      return base;
+    },
+    async turns(ids: readonly BikeId[]): Promise<Turns> {
+      const epochs = new Map<BikeId, Epoch[]>();
+      const layUps = new Map<BikeId, LayUpRecord[]>();
+      if (ids.length === 0) return { epochs, layUps };
+      const rows = await db
+        .selectFrom("bike_events")
+        .selectAll()
+        .where("bike", "in", [...ids])
+        .orderBy("bike")
+        .orderBy("from_date")
+        .orderBy("at")
+        .execute();
+      for (const row of rows) {
+        const bike = row.bike as BikeId;
+        if (row.what === "epoch") push(epochs, bike, epochOf(row));
+        else push(layUps, bike, { id: row.id, from: row.from_date as LocalDate, to: row.to_date as LocalDate | null });
+      }
+      return { epochs, layUps };
+    },
+    async addEpoch(bike: BikeId, epoch: Epoch, by: MemberId, at: Instant): Promise<void> {
+      const row = {
+        id: epoch.id,
+        bike,
+        what: "epoch",
+        from_date: epoch.from,
+        to_date: null,
+        last_of_old: epoch.lastOfOld,
+        first_of_new: epoch.firstOfNew,
+        unit: epoch.unit,
+        cause: epoch.cause,
+        by,
+        at,
+      };
+      await db.insertInto("bike_events").values(row).execute();
+    },
+    async addLayUp(bike: BikeId, id: string, from: LocalDate, by: MemberId, at: Instant): Promise<void> {
+      const row = { id, bike, what: "lay-up", from_date: from, to_date: null, last_of_old: null, first_of_new: null, unit: null, cause: null, by, at };
+      await db.insertInto("bike_events").values(row).execute();
+    },
+    async endLayUp(id: string, to: LocalDate): Promise<void> {
+      await db.updateTable("bike_events").set({ to_date: to }).where("id", "=", id).where("what", "=", "lay-up").execute();
+    },
+  };
+}
+
+function push<K, V>(map: Map<K, V[]>, key: K, value: V): void {
+  const list = map.get(key);
+  if (list === undefined) map.set(key, [value]);
+  else list.push(value);
+}
+
+function epochOf(row: Tables["bike_events"]): Epoch {
+  return {
+    id: row.id,
+    from: row.from_date as LocalDate,
+    lastOfOld: row.last_of_old as Dial | null,
+    firstOfNew: (row.first_of_new ?? 0) as Dial,
+    unit: row.unit as DistanceUnit,
+    cause: row.cause as EpochCause,
+  };
+}
+
+function bikeOf(row: Tables["bikes"]): Bike {
+  return {
+    id: row.id as BikeId,
+    owner: row.owner as MemberId,
+    nickname: row.nickname,
+    kind: row.kind,
+    state: z.enum(BIKE_STATES).parse(row.state),
+    equipment: equipmentShape.parse(JSON.parse(row.equipment)) as unknown as Equipment,
+    column: row.plan_column as DistanceUnit,
+    conditions: JSON.parse(row.conditions) as Condition[],
+    byTheBook: row.by_the_book === null ? null : JSON.parse(row.by_the_book),
+    knownFrom: { date: row.known_date as LocalDate, ridden: row.known_ridden as Ridden, wholeSinceNew: row.whole_since_new === 1 },
+    perYear: row.per_year as Stretch | null,
+    homeGroup: row.home_group as GroupId | null,
+    planHash: row.plan_hash,
+    edits: JSON.parse(row.edits) as SignedEdit[],
+    factsRev: row.facts_rev,
+  };
+}
+
+function rowOf(bike: Bike) {
+  return {
+    id: bike.id,
+    owner: bike.owner,
+    nickname: bike.nickname,
+    nickname_key: nicknameKey(bike.nickname),
+    kind: bike.kind,
+    state: bike.state,
+    equipment: JSON.stringify(bike.equipment),
+    plan_column: bike.column,
+    conditions: JSON.stringify(bike.conditions),
+    by_the_book: bike.byTheBook === null ? null : JSON.stringify(bike.byTheBook),
+    known_date: bike.knownFrom.date,
+    known_ridden: bike.knownFrom.ridden,
+    whole_since_new: bike.knownFrom.wholeSinceNew ? (1 as const) : (0 as const),
+    per_year: bike.perYear,
+    home_group: bike.homeGroup,
+    plan_hash: bike.planHash,
+    edits: JSON.stringify(bike.edits),
+    facts_rev: bike.factsRev,
+  };
+}

@@ -1,0 +1,122 @@
+// Members and groups: who is speaking, and the choices that govern the place they speak in.
+
+import { sql } from "kysely";
+import type { Group, Member, ReminderWishes } from "../core/bike.ts";
+import type { Zone } from "../core/calendar/dates.ts";
+import type { GroupId, MemberId } from "../core/ids.ts";
+import type { DistanceUnit } from "../core/quantity/distance.ts";
+import type { UnitId } from "../core/quantity/units.ts";
+import type { Db } from "./open.ts";
+import type { Tables } from "./tables.ts";
+
+/** Reminders as they are before a member has said anything: Saturday morning, by direct message, never at night. */
+export const USUAL_WISHES: ReminderWishes = { by: "direct message", weekday: 6, time: "09:00", quiet: { from: "21:00", to: "08:00" } };
+
+/** The speaker and the group spoken in; either is null when nothing is stored of it yet. */
+export type Speaker = { readonly member: Member | null; readonly group: Group | null };
+
+export function membersRepo(db: Db) {
+  return {
+    /** One statement for both. */
+    async speaker(member: MemberId, group: GroupId | null): Promise<Speaker> {
+      const row = await db
+        .selectFrom(sql<{ one: number }>`(select 1 as one)`.as("one"))
+        .leftJoin("members as m", (j) => j.on("m.id", "=", member))
+        .leftJoin("groups as g", (j) => j.on("g.id", "=", group ?? ""))
+        .selectAll("m")
+        .select(["g.id as g_id", "g.zone as g_zone", "g.distance as g_distance", "g.pressure as g_pressure", "g.reads as g_reads"])
+        .executeTakeFirstOrThrow();
+      const { g_id, g_zone, g_distance, g_pressure, g_reads, ...m } = row;
+      return {
+        member: m.id === null ? null : memberOf(m as Tables["members"]),
+        group:
+          g_id === null ? null : groupOf({ id: g_id, zone: g_zone ?? "UTC", language: "en", distance: g_distance, pressure: g_pressure, reads: g_reads ?? 0 }),
+      };
+    },
+    async byIds(ids: readonly MemberId[]): Promise<Map<MemberId, Member>> {
+      if (ids.length === 0) return new Map();
+      const rows = await db
+        .selectFrom("members")
+        .selectAll()
+        .where("id", "in", [...ids])
+        .execute();
+      return new Map(rows.map((row) => [row.id as MemberId, memberOf(row)]));
+    },
+    async groupsByIds(ids: readonly GroupId[]): Promise<Map<GroupId, Group>> {
+      if (ids.length === 0) return new Map();
+      const rows = await db
+        .selectFrom("groups")
+        .selectAll()
+        .where("id", "in", [...ids])
+        .execute();
+      return new Map(rows.map((row) => [row.id as GroupId, groupOf(row)]));
+    },
+    async save(member: Member): Promise<void> {
+      const row = {
+        id: member.id,
+        name: member.name,
+        zone: member.zone,
+        language: member.language,
+        distance: member.distance,
+        pressure: member.pressure,
+        depth: member.depth,
+        torque: member.torque,
+        remind_by: member.reminders.by,
+        remind_weekday: member.reminders.weekday,
+        remind_time: member.reminders.time,
+        quiet_from: member.reminders.quiet.from,
+        quiet_to: member.reminders.quiet.to,
+      };
+      await db
+        .insertInto("members")
+        .values(row)
+        .onConflict((c) => c.column("id").doUpdateSet(row))
+        .execute();
+    },
+    async saveGroup(group: Group): Promise<void> {
+      const row = {
+        id: group.id,
+        zone: group.zone,
+        language: group.language,
+        distance: group.distance,
+        pressure: group.pressure,
+        reads: group.reads ? (1 as const) : (0 as const),
+      };
+      await db
+        .insertInto("groups")
+        .values(row)
+        .onConflict((c) => c.column("id").doUpdateSet(row))
+        .execute();
+    },
+  };
+}
+
+function memberOf(row: Tables["members"]): Member {
+  return {
+    id: row.id as MemberId,
+    name: row.name,
+    zone: row.zone as Zone | null,
+    language: row.language === "en" ? "en" : null,
+    distance: row.distance as DistanceUnit | null,
+    pressure: row.pressure as UnitId | null,
+    depth: row.depth as UnitId | null,
+    torque: row.torque as UnitId | null,
+    reminders: {
+      by: row.remind_by === "off" ? "off" : row.remind_by === "channel" ? "channel" : "direct message",
+      weekday: row.remind_weekday,
+      time: row.remind_time,
+      quiet: { from: row.quiet_from, to: row.quiet_to },
+    },
+  };
+}
+
+function groupOf(row: Tables["groups"]): Group {
+  return {
+    id: row.id as GroupId,
+    zone: row.zone as Zone,
+    language: "en",
+    distance: row.distance as DistanceUnit | null,
+    pressure: row.pressure as UnitId | null,
+    reads: row.reads === 1,
+  };
+}

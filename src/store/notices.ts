@@ -1,0 +1,195 @@
+// Notices (one thing to tell, once) and deliveries (one message that gathers them).
+
+import type { Instant, LocalDate } from "../core/calendar/dates.ts";
+import type { BikeId, GroupId, ItemKey, MemberId } from "../core/ids.ts";
+import type { Db } from "./open.ts";
+import type { Tables } from "./tables.ts";
+
+/** One thing to tell. `key` is unique: the same thing is never told twice. */
+export type Notice = {
+  readonly id: string;
+  readonly key: string;
+  readonly member: MemberId;
+  readonly bike: BikeId;
+  readonly kind: "item soon" | "item due" | "item overdue";
+  readonly item: ItemKey | null;
+  readonly notBefore: Instant;
+  readonly state: "waiting" | "told" | "dropped";
+  readonly delivery: string | null;
+  readonly why: string | null;
+  readonly at: Instant;
+};
+
+/** One message; unique per recipient and window, so that a window is never served twice. */
+export type Delivery = {
+  readonly id: string;
+  readonly recipient: string;
+  readonly window: string;
+  readonly member: MemberId | null;
+  readonly group: GroupId | null;
+  readonly notBefore: Instant;
+  readonly state: "queued" | "sending" | "sent" | "empty" | "failed";
+  readonly attempt: number;
+  readonly sentFrom: Instant | null;
+  readonly leaseUntil: Instant | null;
+  readonly messageId: string | null;
+  readonly why: string | null;
+};
+
+export type PutOff = { readonly bike: BikeId; readonly item: ItemKey; readonly until: LocalDate };
+
+export function noticesRepo(db: Db) {
+  return {
+    /** Adds the notices whose key is new, and takes up again those dropped before they were told; one told stays told. Answers the keys that now wait. */
+    async addNew(notices: readonly Notice[]): Promise<string[]> {
+      if (notices.length === 0) return [];
+      const rows = await db
+        .insertInto("notices")
+        .values(notices.map(noticeRow))
+        .onConflict((c) =>
+          c
+            .column("key")
+            .doUpdateSet((e) => ({ state: "waiting", why: null, not_before: e.ref("excluded.not_before"), at: e.ref("excluded.at") }))
+            .where("notices.state", "=", "dropped"),
+        )
+        .returning("key")
+        .execute();
+      return rows.map((row) => row.key);
+    },
+    async ofDelivery(delivery: string): Promise<Notice[]> {
+      return (await db.selectFrom("notices").selectAll().where("delivery", "=", delivery).orderBy("at").orderBy("id").execute()).map(noticeOf);
+    },
+    async waitingOfMember(member: MemberId, now: Instant): Promise<Notice[]> {
+      const rows = await db
+        .selectFrom("notices")
+        .selectAll()
+        .where("member", "=", member)
+        .where("state", "=", "waiting")
+        .where("not_before", "<=", now)
+        .orderBy("at")
+        .orderBy("id")
+        .execute();
+      return rows.map(noticeOf);
+    },
+    async settle(ids: readonly string[], state: "told" | "dropped", delivery: string | null, why: string | null): Promise<void> {
+      if (ids.length === 0) return;
+      await db
+        .updateTable("notices")
+        .set({ state, delivery, why })
+        .where("id", "in", [...ids])
+        .where("state", "=", "waiting")
+        .execute();
+    },
+
+    /** Makes the deliveries of windows that have none yet; one that found nothing to tell is taken up again. */
+    async queue(deliveries: readonly Delivery[]): Promise<void> {
+      if (deliveries.length === 0) return;
+      await db
+        .insertInto("deliveries")
+        .values(deliveries.map(deliveryRow))
+        .onConflict((c) => c.columns(["recipient", "window"]).doUpdateSet({ state: "queued", why: null }).where("deliveries.state", "=", "empty"))
+        .execute();
+    },
+    /** Gives a claimed delivery back until a later moment. */
+    async postpone(id: string, until: Instant): Promise<void> {
+      await db
+        .updateTable("deliveries")
+        .set({ state: "queued", not_before: until, lease_until: null })
+        .where("id", "=", id)
+        .where("state", "=", "sending")
+        .execute();
+    },
+    /** Takes up to `limit` deliveries whose moment has come, by lease: no other process can take them until it ends. */
+    async claim(now: Instant, leaseUntil: Instant, limit: number): Promise<Delivery[]> {
+      const rows = await db
+        .updateTable("deliveries")
+        .set((e) => ({ state: "sending", attempt: e("attempt", "+", 1), lease_until: leaseUntil, sent_from: e.fn.coalesce("sent_from", e.val(now)) }))
+        .where("id", "in", (e) =>
+          e
+            .selectFrom("deliveries")
+            .select("id")
+            .where((w) =>
+              w.or([w.and([w("state", "=", "queued"), w("not_before", "<=", now)]), w.and([w("state", "=", "sending"), w("lease_until", "<", now)])]),
+            )
+            .orderBy("not_before")
+            .limit(limit),
+        )
+        .returningAll()
+        .execute();
+      return rows.map(deliveryOf);
+    },
+    async finish(id: string, state: "sent" | "empty" | "failed", messageId: string | null, why: string | null): Promise<void> {
+      await db
+        .updateTable("deliveries")
+        .set({ state, message_id: messageId, why, lease_until: null })
+        .where("id", "=", id)
+        .where("state", "=", "sending")
+        .execute();
+    },
+    async nextDelivery(): Promise<Instant | null> {
+      const row = await db.selectFrom("deliveries").select("not_before").where("state", "=", "queued").orderBy("not_before").limit(1).executeTakeFirst();
+      return (row?.not_before ?? null) as Instant | null;
+    },
+
+    async putOffsOf(bikes: readonly BikeId[]): Promise<PutOff[]> {
+      if (bikes.length === 0) return [];
+      const rows = await db
+        .selectFrom("put_offs")
+        .selectAll()
+        .where("bike", "in", [...bikes])
+        .execute();
+      return rows.map((row) => ({ bike: row.bike as BikeId, item: row.item as ItemKey, until: row.until_date as LocalDate }));
+    },
+    async putOff(put: PutOff, by: MemberId, at: Instant): Promise<void> {
+      const row = { bike: put.bike, item: put.item, until_date: put.until, by, at };
+      await db
+        .insertInto("put_offs")
+        .values(row)
+        .onConflict((c) => c.columns(["bike", "item"]).doUpdateSet(row))
+        .execute();
+    },
+  };
+}
+
+function noticeOf(row: Tables["notices"]): Notice {
+  return {
+    id: row.id,
+    key: row.key,
+    member: row.member as MemberId,
+    bike: row.bike as BikeId,
+    kind: row.kind as Notice["kind"],
+    item: row.item as ItemKey | null,
+    notBefore: row.not_before as Instant,
+    state: row.state as Notice["state"],
+    delivery: row.delivery,
+    why: row.why,
+    at: row.at as Instant,
+  };
+}
+
+function noticeRow(n: Notice): Tables["notices"] {
+  const { notBefore, ...same } = n;
+  return { ...same, not_before: notBefore };
+}
+
+function deliveryOf(row: Tables["deliveries"]): Delivery {
+  return {
+    id: row.id,
+    recipient: row.recipient,
+    window: row.window,
+    member: row.member as MemberId | null,
+    group: row.group_id as GroupId | null,
+    notBefore: row.not_before as Instant,
+    state: row.state as Delivery["state"],
+    attempt: row.attempt,
+    sentFrom: row.sent_from as Instant | null,
+    leaseUntil: row.lease_until as Instant | null,
+    messageId: row.message_id,
+    why: row.why,
+  };
+}
+
+function deliveryRow(d: Delivery): Tables["deliveries"] {
+  const { group, notBefore, sentFrom, leaseUntil, messageId, ...same } = d;
+  return { ...same, group_id: group, not_before: notBefore, sent_from: sentFrom, lease_until: leaseUntil, message_id: messageId };
+}

@@ -1,0 +1,137 @@
+// Readings as rows (id, rev): rev 1 as logged, each amendment or undo a new rev. One column may change: `current`.
+
+import type { Instant, LocalDate } from "../core/calendar/dates.ts";
+import type { BikeId, MemberId } from "../core/ids.ts";
+import type { Dial } from "../core/quantity/distance.ts";
+import type { UnitId } from "../core/quantity/units.ts";
+import type { Place, ReadingKind } from "../core/reading/kinds.ts";
+import type { OdometerReading } from "../core/usage/track.ts";
+import type { Db } from "./open.ts";
+import type { Tables } from "./tables.ts";
+
+export type RecordState = "live" | "withdrawn";
+
+/** A reading in one revision. `dial` for an odometer (whole tenths of a millimetre), `value` for the rest (canonical unit of the kind). */
+export type ReadingRecord = {
+  readonly id: string;
+  readonly rev: number;
+  readonly state: RecordState;
+  readonly bike: BikeId;
+  readonly kind: ReadingKind;
+  readonly place: Place | null;
+  readonly dial: Dial | null;
+  readonly value: number | null;
+  readonly typed: string;
+  readonly unit: UnitId;
+  readonly on: LocalDate;
+  readonly message: string | null;
+  readonly ordinal: number;
+  readonly loggedAt: Instant;
+  readonly by: MemberId;
+  readonly at: Instant;
+  readonly why: string | null;
+};
+
+export function readingsRepo(db: Db) {
+  const live = () => db.selectFrom("readings").selectAll().where("current", "=", 1).where("state", "=", "live");
+  return {
+    /** The live odometer readings of some bikes, in the order they were taken. */
+    async odometersOf(ids: readonly BikeId[]): Promise<Map<BikeId, OdometerReading[]>> {
+      const found = new Map<BikeId, OdometerReading[]>(ids.map((id) => [id, []]));
+      if (ids.length === 0) return found;
+      const rows = await db
+        .selectFrom("readings")
+        .select(["bike", "id", "dial", "on_date"])
+        .where("bike", "in", [...ids])
+        .where("kind", "=", "odometer")
+        .where("current", "=", 1)
+        .where("state", "=", "live")
+        .orderBy("bike")
+        .orderBy("on_date")
+        .orderBy("logged_at")
+        .orderBy("ordinal")
+        .orderBy("dial")
+        .execute();
+      rows.forEach((row, order) => {
+        found.get(row.bike as BikeId)?.push({ id: row.id, on: row.on_date as LocalDate, order, dial: (row.dial ?? 0) as Dial });
+      });
+      return found;
+    },
+    /** The latest live readings of a bike, newest first. */
+    async recent(bike: BikeId, limit: number): Promise<ReadingRecord[]> {
+      const rows = await live()
+        .where("bike", "=", bike)
+        .orderBy("on_date", "desc")
+        .orderBy("logged_at", "desc")
+        .orderBy("ordinal", "desc")
+        .orderBy("dial", "desc")
+        .limit(limit)
+        .execute();
+      return rows.map(recordOf);
+    },
+    async byId(id: string): Promise<ReadingRecord | null> {
+      const row = await db.selectFrom("readings").selectAll().where("id", "=", id).where("current", "=", 1).executeTakeFirst();
+      return row === undefined ? null : recordOf(row);
+    },
+    /** All that stands as logged from a message. */
+    async ofMessage(message: string): Promise<ReadingRecord[]> {
+      return (await live().where("message", "=", message).orderBy("ordinal").execute()).map(recordOf);
+    },
+    /** Where to go on counting the records of one source, withdrawn ones included. */
+    async nextOrdinal(message: string): Promise<number> {
+      const row = await db
+        .selectFrom("readings")
+        .select((e) => e.fn.max("ordinal").as("last"))
+        .where("message", "=", message)
+        .executeTakeFirst();
+      return row?.last === null || row?.last === undefined ? 0 : Number(row.last) + 1;
+    },
+    async log(records: readonly ReadingRecord[]): Promise<void> {
+      if (records.length > 0) await db.insertInto("readings").values(records.map(rowOf)).execute();
+    },
+    /** Writes the next revision; false when somebody else's came first. */
+    async revise(next: ReadingRecord): Promise<boolean> {
+      const done = await db
+        .updateTable("readings")
+        .set({ current: 0 })
+        .where("id", "=", next.id)
+        .where("rev", "=", next.rev - 1)
+        .where("current", "=", 1)
+        .executeTakeFirst();
+      if (done.numUpdatedRows !== 1n) return false;
+      await db.insertInto("readings").values(rowOf(next)).execute();
+      return true;
+    },
+    /** Every revision of a reading, oldest first. */
+    async history(id: string): Promise<ReadingRecord[]> {
+      return (await db.selectFrom("readings").selectAll().where("id", "=", id).orderBy("rev").execute()).map(recordOf);
+    },
+  };
+}
+
+function recordOf(row: Tables["readings"]): ReadingRecord {
+  return {
+    id: row.id,
+    rev: row.rev,
+    state: row.state === "withdrawn" ? "withdrawn" : "live",
+    bike: row.bike as BikeId,
+    kind: row.kind as ReadingKind,
+    place: row.place as Place | null,
+    dial: row.dial as Dial | null,
+    value: row.value,
+    typed: row.typed,
+    unit: row.unit as UnitId,
+    on: row.on_date as LocalDate,
+    message: row.message,
+    ordinal: row.ordinal,
+    loggedAt: row.logged_at as Instant,
+    by: row.by as MemberId,
+    at: row.at as Instant,
+    why: row.why,
+  };
+}
+
+function rowOf(r: ReadingRecord): Tables["readings"] {
+  const { on, loggedAt, ...same } = r;
+  return { ...same, current: 1, on_date: on, logged_at: loggedAt };
+}

@@ -1,0 +1,69 @@
+// The store as the use cases see it: repositories in one snapshot or one transaction, and inputs that act once.
+
+import type { Transaction } from "kysely";
+import type { Instant } from "../core/calendar/dates.ts";
+import type { EventId } from "../core/ids.ts";
+import type { PlanBase } from "../core/plan/plan.ts";
+import { bikesRepo } from "./bikes.ts";
+import { draftsRepo } from "./drafts.ts";
+import { membersRepo } from "./members.ts";
+import { noticesRepo } from "./notices.ts";
+import type { Db } from "./open.ts";
+import { readingsRepo } from "./readings.ts";
+import { roomRepo } from "./room.ts";
+import type { Tables } from "./tables.ts";
+import { workRepo } from "./work.ts";
+
+export type Repos = {
+  readonly members: ReturnType<typeof membersRepo>;
+  readonly bikes: ReturnType<typeof bikesRepo>;
+  readonly readings: ReturnType<typeof readingsRepo>;
+  readonly work: ReturnType<typeof workRepo>;
+  readonly drafts: ReturnType<typeof draftsRepo>;
+  readonly notices: ReturnType<typeof noticesRepo>;
+  readonly room: ReturnType<typeof roomRepo>;
+};
+
+/** Thrown inside a transaction to undo all of it, the event included, so that the input may be tried again. */
+export class Conflict extends Error {}
+
+export type Store = {
+  /** Reads one snapshot. Nothing but the store is awaited inside. */
+  read<T>(work: (q: Repos) => Promise<T>): Promise<T>;
+  /** Acts on an input once: all of `work` is kept together with the event's id, or none of it. A second arrival does nothing. */
+  act<T>(event: EventId, now: Instant, work: (q: Repos) => Promise<T>): Promise<{ readonly first: true; readonly value: T } | { readonly first: false }>;
+  /** A transaction of the bot's own, not caused by an input. */
+  change<T>(work: (q: Repos) => Promise<T>): Promise<T>;
+};
+
+/** A store on an open database. */
+export function storeOn(db: Db): Store {
+  const bases = new Map<string, PlanBase>();
+  const inTransaction = <T>(work: (q: Repos, t: Transaction<Tables>) => Promise<T>): Promise<T> => db.transaction().execute((t) => work(reposOn(t, bases), t));
+  return {
+    read: (work) => inTransaction(work),
+    change: (work) => inTransaction(work),
+    act: (event, now, work) =>
+      inTransaction(async (q, t) => {
+        const noted = await t
+          .insertInto("events")
+          .values({ id: event, at: now })
+          .onConflict((c) => c.column("id").doNothing())
+          .executeTakeFirst();
+        if (noted.numInsertedOrUpdatedRows === 0n) return { first: false } as const;
+        return { first: true, value: await work(q) } as const;
+      }),
+  };
+}
+
+function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
+  return {
+    members: membersRepo(db),
+    bikes: bikesRepo(db, bases),
+    readings: readingsRepo(db),
+    work: workRepo(db),
+    drafts: draftsRepo(db),
+    notices: noticesRepo(db),
+    room: roomRepo(db),
+  };
+}

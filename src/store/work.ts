@@ -1,0 +1,146 @@
+// Work records as rows (id, rev), with the items done as they were called that day.
+
+import { z } from "zod";
+import type { Instant, LocalDate, VagueDate } from "../core/calendar/dates.ts";
+import type { BikeId, ItemKey, MemberId } from "../core/ids.ts";
+import type { Dial } from "../core/quantity/distance.ts";
+import { HOW_WE_KNOW, type HowWeKnow, OUTCOMES, type Outcome } from "../core/schedule/facts.ts";
+import type { Db } from "./open.ts";
+import type { RecordState } from "./readings.ts";
+import type { Tables } from "./tables.ts";
+
+/** One item of a work record. `called`: the item's words on the day, kept though the plan may change. */
+export type WorkItem = {
+  readonly item: ItemKey;
+  readonly called: string;
+  readonly outcome: Outcome;
+  readonly found: string | null;
+  readonly left: string | null;
+};
+
+export type WorkRecord = {
+  readonly id: string;
+  readonly rev: number;
+  readonly state: RecordState;
+  readonly bike: BikeId;
+  readonly items: readonly WorkItem[];
+  /** The words that named the work, as typed. */
+  readonly words: string;
+  readonly on: VagueDate;
+  /** The dial at the time as typed; null when it was not noted. */
+  readonly dial: Dial | null;
+  readonly dialTyped: string | null;
+  readonly how: HowWeKnow;
+  readonly doneBy: string;
+  readonly note: string | null;
+  readonly message: string | null;
+  readonly ordinal: number;
+  readonly loggedAt: Instant;
+  readonly by: MemberId;
+  readonly at: Instant;
+  readonly why: string | null;
+};
+
+const itemsShape = z.array(
+  z.object({ item: z.string(), called: z.string(), outcome: z.enum(OUTCOMES), found: z.string().nullable(), left: z.string().nullable() }),
+);
+
+export function workRepo(db: Db) {
+  return {
+    async ofBikes(ids: readonly BikeId[]): Promise<Map<BikeId, WorkRecord[]>> {
+      const found = new Map<BikeId, WorkRecord[]>(ids.map((id) => [id, []]));
+      if (ids.length === 0) return found;
+      const rows = await db
+        .selectFrom("work")
+        .selectAll()
+        .where("bike", "in", [...ids])
+        .where("current", "=", 1)
+        .where("state", "=", "live")
+        .orderBy("bike")
+        .orderBy("from_date")
+        .orderBy("logged_at")
+        .orderBy("ordinal")
+        .execute();
+      for (const row of rows) found.get(row.bike as BikeId)?.push(recordOf(row));
+      return found;
+    },
+    async byId(id: string): Promise<WorkRecord | null> {
+      const row = await db.selectFrom("work").selectAll().where("id", "=", id).where("current", "=", 1).executeTakeFirst();
+      return row === undefined ? null : recordOf(row);
+    },
+    async ofMessage(message: string): Promise<WorkRecord[]> {
+      const rows = await db
+        .selectFrom("work")
+        .selectAll()
+        .where("message", "=", message)
+        .where("current", "=", 1)
+        .where("state", "=", "live")
+        .orderBy("ordinal")
+        .execute();
+      return rows.map(recordOf);
+    },
+    /** Where to go on counting the records of one source, withdrawn ones included. */
+    async nextOrdinal(message: string): Promise<number> {
+      const row = await db
+        .selectFrom("work")
+        .select((e) => e.fn.max("ordinal").as("last"))
+        .where("message", "=", message)
+        .executeTakeFirst();
+      return row?.last === null || row?.last === undefined ? 0 : Number(row.last) + 1;
+    },
+    async log(records: readonly WorkRecord[]): Promise<void> {
+      if (records.length > 0) await db.insertInto("work").values(records.map(rowOf)).execute();
+    },
+    /** Writes the next revision; false when somebody else's came first. */
+    async revise(next: WorkRecord): Promise<boolean> {
+      const done = await db
+        .updateTable("work")
+        .set({ current: 0 })
+        .where("id", "=", next.id)
+        .where("rev", "=", next.rev - 1)
+        .where("current", "=", 1)
+        .executeTakeFirst();
+      if (done.numUpdatedRows !== 1n) return false;
+      await db.insertInto("work").values(rowOf(next)).execute();
+      return true;
+    },
+  };
+}
+
+function recordOf(row: Tables["work"]): WorkRecord {
+  return {
+    id: row.id,
+    rev: row.rev,
+    state: row.state === "withdrawn" ? "withdrawn" : "live",
+    bike: row.bike as BikeId,
+    items: itemsShape.parse(JSON.parse(row.items)) as unknown as WorkItem[],
+    words: row.words,
+    on: { from: row.from_date as LocalDate, to: row.to_date as LocalDate, typed: row.date_typed },
+    dial: row.dial as Dial | null,
+    dialTyped: row.dial_typed,
+    how: z.enum(HOW_WE_KNOW).parse(row.how),
+    doneBy: row.done_by,
+    note: row.note,
+    message: row.message,
+    ordinal: row.ordinal,
+    loggedAt: row.logged_at as Instant,
+    by: row.by as MemberId,
+    at: row.at as Instant,
+    why: row.why,
+  };
+}
+
+function rowOf(r: WorkRecord): Tables["work"] {
+  const { on, dialTyped, doneBy, loggedAt, items, ...same } = r;
+  return {
+    ...same,
+    current: 1,
+    items: JSON.stringify(items),
+    from_date: on.from,
+    to_date: on.to,
+    date_typed: on.typed,
+    dial_typed: dialTyped,
+    done_by: doneBy,
+    logged_at: loggedAt,
+  };
+}

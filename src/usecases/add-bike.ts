@@ -1,0 +1,152 @@
+// Adding a bike: nickname, kind, what the dial shows; the plan and the equipment come with the kind.
+
+import { createHash } from "node:crypto";
+import { type Bike, nicknameKey } from "../core/bike.ts";
+import type { LocalDate } from "../core/calendar/dates.ts";
+import type { Equipment } from "../core/equipment.ts";
+import type { BikeId, ItemKey } from "../core/ids.ts";
+import type { PlanBase } from "../core/plan/plan.ts";
+import { type DistanceUnit, dialOf, riddenOf } from "../core/quantity/distance.ts";
+import type { Refusal } from "../core/refusal.ts";
+import { read } from "../message/read.ts";
+import { readDial } from "../message/read-dial.ts";
+import type { Repos } from "../store/store.ts";
+import { KINDS, type KindId } from "../trade/kinds.ts";
+import { STARTER_PLANS } from "../trade/starter-plans.ts";
+import { type Ctx, todayOf } from "./context.ts";
+import { askedAbout } from "./first-history.ts";
+import { pick } from "./garage.ts";
+import { knownOf, ownGarage } from "./messages.ts";
+import { nameIn } from "./record-work.ts";
+import { done, type Result, refused } from "./refusals.ts";
+
+export type NewBike = { readonly name: string; readonly kind: KindId; readonly odometer: string; readonly unit?: DistanceUnit };
+export type Added = {
+  readonly bike: BikeId;
+  readonly nickname: string;
+  readonly kind: KindId;
+  readonly unit: DistanceUnit;
+  readonly figure: number;
+  readonly equipment: Equipment;
+  readonly items: number;
+  readonly planName: string;
+  readonly firstBike: boolean;
+  /** What is asked about its past. */
+  readonly asks: readonly { readonly item: ItemKey; readonly called: string }[];
+};
+
+const LONGEST_NICKNAME = 32;
+
+/** Adds a bike of the speaker's; it is shown in the group spoken in, which becomes its home. */
+export async function addBike(ctx: Ctx, input: NewBike): Promise<Result<Added>> {
+  const nickname = input.name.normalize("NFKC").trim().replace(/\s+/gu, " ");
+  const unusable = whyUnusable(ctx, nickname);
+  if (unusable !== null) return refused({ why: "nickname unusable", because: unusable });
+  const kind = KINDS[input.kind];
+  const base = STARTER_PLANS[input.kind];
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<Added>> => {
+    const mine = await q.bikes.ofOwner(ctx.who.member);
+    if (mine.some((bike) => nicknameKey(bike.nickname) === nicknameKey(nickname))) return refused({ why: "nickname taken", nickname });
+    const dial = odometerTyped(ctx, knownOf(ctx, []), input);
+    if (dial.is === "refused") return dial;
+    const { figure, unit } = dial.value;
+    const today = todayOf(ctx);
+    const id = ctx.newId() as BikeId;
+    const hash = hashOf(base);
+    const bike: Bike = {
+      id,
+      owner: ctx.who.member,
+      nickname,
+      kind: input.kind,
+      state: "riding",
+      equipment: kind.equipment,
+      column: unit,
+      conditions: [],
+      byTheBook: null,
+      knownFrom: { date: today, ridden: riddenOf(figure, unit), wholeSinceNew: false },
+      perYear: null,
+      homeGroup: ctx.who.group,
+      planHash: hash,
+      edits: [],
+      factsRev: 1,
+    };
+    await keepMember(q, ctx);
+    await q.bikes.keepBase(hash, base);
+    await q.bikes.add(bike, ctx.now);
+    await q.bikes.addEpoch(
+      id,
+      { id: ctx.newId(), from: today, lastOfOld: null, firstOfNew: dialOf(figure, unit), unit, cause: "as bought" },
+      ctx.who.member,
+      ctx.now,
+    );
+    await q.readings.log([firstReading(ctx, id, figure, unit, today, input.odometer)]);
+    const added = pick(await ownGarage(q, ctx), id);
+    if (added === null) throw new Error("a bike just added is not there");
+    const asks = askedAbout(added).map((item) => ({ item, called: nameIn(ctx, added, item) }));
+    return done({
+      bike: id,
+      nickname,
+      kind: input.kind,
+      unit,
+      figure,
+      equipment: kind.equipment,
+      items: added.plan.items.length,
+      planName: base.name,
+      firstBike: mine.length === 0,
+      asks,
+    });
+  });
+  return acted.first ? acted.value : refused({ why: "already done" });
+}
+
+/** Saves the member's row the first time something of theirs is saved. */
+export async function keepMember(q: Repos, ctx: Ctx): Promise<void> {
+  if (!ctx.who.known) await q.members.save(ctx.who.self);
+}
+
+/** The content address of a plan base. */
+export const hashOf = (base: PlanBase): string => createHash("sha256").update(JSON.stringify(base)).digest("hex");
+
+type Unusable = Extract<Refusal, { why: "nickname unusable" }>["because"];
+
+/** Why a nickname cannot serve, null when it can. */
+export function whyUnusable(ctx: Ctx, nickname: string): Unusable | null {
+  if (nickname === "" || !/[\p{L}\p{N}]/u.test(nickname)) return "empty";
+  if ([...nickname].length > LONGEST_NICKNAME) return "too long";
+  if (/@(everyone|here)\b|<[@#]/iu.test(nickname)) return "mentions everyone";
+  // A nickname that reads as a figure would turn every mention of it into a reading.
+  if (/^[\d.,\s]+$/u.test(nickname) || read(nickname, knownOf(ctx, [])).intents.length > 0) return "looks like a reading";
+  return null;
+}
+
+function odometerTyped(ctx: Ctx, known: ReturnType<typeof knownOf>, input: NewBike): Result<{ figure: number; unit: DistanceUnit }> {
+  const unit = input.unit ?? ctx.who.distance;
+  const dial = readDial(input.odometer, known, unit ?? "mi");
+  if (dial === null) return refused({ why: "not a distance", typed: input.odometer, unit });
+  if (dial.value < 0 || dial.value > 999_999) return refused({ why: "out of range", typed: input.odometer });
+  // A bare figure takes the unit chosen before; with none chosen, guessing would misjudge every interval.
+  const said = dial.unitTyped ? dial.unit : unit;
+  return said === null ? refused({ why: "unit missing", typed: input.odometer }) : done({ figure: dial.value, unit: said });
+}
+
+function firstReading(ctx: Ctx, bike: BikeId, figure: number, unit: DistanceUnit, on: LocalDate, typed: string) {
+  return {
+    id: ctx.newId(),
+    rev: 1,
+    state: "live",
+    bike,
+    kind: "odometer",
+    place: null,
+    dial: dialOf(figure, unit),
+    value: null,
+    typed,
+    unit,
+    on,
+    message: ctx.event,
+    ordinal: 0,
+    loggedAt: ctx.now,
+    by: ctx.who.member,
+    at: ctx.now,
+    why: null,
+  } as const;
+}

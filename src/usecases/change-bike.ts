@@ -1,0 +1,201 @@
+// Changing a bike: its name, what it is fitted with, its state, its odometer, how it is used.
+
+import { type Bike, type BikeState, nicknameKey } from "../core/bike.ts";
+import type { LocalDate } from "../core/calendar/dates.ts";
+import { EQUIPMENT, type Equipment, type EquipmentPart } from "../core/equipment.ts";
+import type { BikeId } from "../core/ids.ts";
+import { CONDITIONS, type Condition } from "../core/plan/plan.ts";
+import { type DistanceUnit, dialOf, type Stretch, stretchOf } from "../core/quantity/distance.ts";
+import { readDial } from "../message/read-dial.ts";
+import { Conflict, type Repos } from "../store/store.ts";
+import { keepMember, whyUnusable } from "./add-bike.ts";
+import { type Ctx, todayOf } from "./context.ts";
+import { figureOfLast, type Garaged, garage, pick } from "./garage.ts";
+import { knownOf } from "./messages.ts";
+import { done, type Result, refused } from "./refusals.ts";
+import { whichBike } from "./which-bike.ts";
+
+/** A bike as it is shown. */
+export type BikeShown = {
+  readonly bike: BikeId;
+  readonly nickname: string;
+  readonly kind: string;
+  readonly state: BikeState;
+  readonly unit: DistanceUnit;
+  readonly column: DistanceUnit;
+  readonly odometer: { readonly figure: number; readonly on: LocalDate } | null;
+  readonly equipment: Equipment;
+  readonly conditions: readonly Condition[];
+  readonly perYear: Stretch | null;
+  readonly byTheBook: boolean;
+  readonly items: number;
+  readonly laidUpSince: LocalDate | null;
+};
+
+export function shown(g: Garaged): BikeShown {
+  const last = g.track.points.at(-1);
+  const figure = figureOfLast(g);
+  return {
+    bike: g.bike.id,
+    nickname: g.bike.nickname,
+    kind: g.bike.kind,
+    state: g.bike.state,
+    unit: g.unit,
+    column: g.bike.column,
+    odometer: last === undefined || figure === null ? null : { figure, on: last.on },
+    equipment: g.bike.equipment,
+    conditions: g.bike.conditions,
+    perYear: g.bike.perYear,
+    byTheBook: g.bike.byTheBook !== null,
+    items: g.plan.items.length,
+    laidUpSince: g.layUps.find((layUp) => layUp.to === null)?.from ?? null,
+  };
+}
+
+/** All the speaker's bikes, those sold and retired too. */
+export async function listBikes(ctx: Ctx): Promise<Result<{ readonly bikes: readonly BikeShown[] }>> {
+  return ctx.store.read(async (q) => done({ bikes: (await wholeGarage(q, ctx)).map(shown) }));
+}
+
+export async function wholeGarage(q: Repos, ctx: Ctx): Promise<Garaged[]> {
+  return garage(q, await q.bikes.ofOwner(ctx.who.member), ctx.now, () => ({ member: ctx.who.self, home: ctx.who.home }));
+}
+
+/** One bike of the speaker's as it is shown. */
+export async function showBike(ctx: Ctx, input: { readonly bike: string }): Promise<Result<BikeShown>> {
+  return ctx.store.read(async (q): Promise<Result<BikeShown>> => {
+    const which = whichBike(await wholeGarage(q, ctx), input.bike);
+    return which.is === "refused" ? which : done(shown(which.value));
+  });
+}
+
+export type BikeChange = {
+  readonly bike?: string;
+  readonly name?: string;
+  readonly state?: BikeState;
+  readonly used?: Condition;
+  readonly notUsed?: Condition;
+  readonly perYear?: string;
+  readonly byTheBook?: boolean;
+};
+
+/** Changes what is named and leaves the rest. */
+export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<BikeShown>> {
+  return acting(ctx, input.bike, async (q, all, g) => {
+    const { name, state, used, notUsed, perYear, byTheBook } = input;
+    if ([name, state, used, notUsed, perYear, byTheBook].every((given) => given === undefined)) return refused({ why: "nothing to change" });
+    if (name !== undefined) {
+      const unusable = whyUnusable(ctx, name);
+      if (unusable !== null) return refused({ why: "nickname unusable", because: unusable });
+      if (all.some((other) => other !== g && nicknameKey(other.bike.nickname) === nicknameKey(name))) return refused({ why: "nickname taken", nickname: name });
+    }
+    let yearly = g.bike.perYear;
+    if (perYear !== undefined) {
+      const figure = readDial(perYear, knownOf(ctx, all), g.unit);
+      if (figure === null || figure.value > 200_000) return refused({ why: "not a distance", typed: perYear, unit: g.unit });
+      yearly = stretchOf(figure.value, figure.unit);
+    }
+    if (state !== undefined && state === g.bike.state) return refused({ why: "already so", state });
+    if (state !== undefined) await moved(q, ctx, g, state);
+    const conditions = CONDITIONS.filter((c) => (g.bike.conditions.includes(c) || c === used) && c !== notUsed);
+    const changed: Bike = {
+      ...g.bike,
+      nickname: name?.normalize("NFKC").trim().replace(/\s+/gu, " ") ?? g.bike.nickname,
+      state: state ?? g.bike.state,
+      conditions,
+      perYear: yearly,
+      byTheBook: byTheBook === undefined ? g.bike.byTheBook : byTheBook ? { firstRegistered: null } : null,
+    };
+    return written(q, ctx, changed);
+  });
+}
+
+/** A lay-up begins or ends with the state. */
+async function moved(q: Repos, ctx: Ctx, g: Garaged, state: BikeState): Promise<void> {
+  const open = g.layUps.find((layUp) => layUp.to === null);
+  if (state === "laid up" && open === undefined) await q.bikes.addLayUp(g.bike.id, ctx.newId(), todayOf(ctx), ctx.who.member, ctx.now);
+  if (state !== "laid up" && open !== undefined) await q.bikes.endLayUp(open.id, todayOf(ctx));
+}
+
+/** Sets one thing fitted; the plan follows, since equipment decides which items exist. */
+export async function setFitted(
+  ctx: Ctx,
+  input: { readonly bike?: string; readonly part: EquipmentPart; readonly choice: string },
+): Promise<Result<BikeShown>> {
+  return acting(ctx, input.bike, async (q, _all, g) => {
+    const choices: readonly string[] = EQUIPMENT[input.part];
+    if (!choices.includes(input.choice)) return refused({ why: "option", option: input.part, problem: "not a choice", choices });
+    if (g.bike.equipment[input.part] === input.choice) return refused({ why: "already so", state: input.choice });
+    return written(q, ctx, { ...g.bike, equipment: { ...g.bike.equipment, [input.part]: input.choice } as Equipment });
+  });
+}
+
+/** A new dial: what the old one last showed, what the new one shows now, and in which unit it counts. */
+export async function newDial(
+  ctx: Ctx,
+  input: {
+    readonly bike?: string;
+    readonly last?: string;
+    readonly now: string;
+    readonly unit?: DistanceUnit;
+    readonly cause: "replaced" | "rolled over" | "unit changed";
+  },
+): Promise<Result<BikeShown>> {
+  return acting(ctx, input.bike, async (q, all, g) => {
+    const known = knownOf(ctx, all);
+    const last = input.last === undefined ? null : readDial(input.last, known, g.unit);
+    if (input.last !== undefined && last === null) return refused({ why: "not a distance", typed: input.last, unit: g.unit });
+    const lastOfOld = last === null ? g.lastDial : dialOf(last.value, last.unit);
+    if (lastOfOld !== null && g.lastDial !== null && lastOfOld < g.lastDial) {
+      return refused({ why: "runs backwards", typed: input.last ?? "", last: String(figureOfLast(g) ?? ""), on: g.track.points.at(-1)?.on ?? todayOf(ctx) });
+    }
+    const unit = input.unit ?? g.unit;
+    const first = readDial(input.now, known, unit);
+    if (first === null || first.value > 999_999) return refused({ why: "not a distance", typed: input.now, unit });
+    const firstOfNew = dialOf(first.value, first.unit);
+    const today = todayOf(ctx);
+    await q.bikes.addEpoch(g.bike.id, { id: ctx.newId(), from: today, lastOfOld, firstOfNew, unit, cause: input.cause }, ctx.who.member, ctx.now);
+    await q.readings.log([
+      {
+        id: ctx.newId(),
+        rev: 1,
+        state: "live",
+        bike: g.bike.id,
+        kind: "odometer",
+        place: null,
+        dial: firstOfNew,
+        value: null,
+        typed: input.now,
+        unit: first.unit,
+        on: today,
+        message: ctx.event,
+        ordinal: 0,
+        loggedAt: ctx.now,
+        by: ctx.who.member,
+        at: ctx.now,
+        why: null,
+      },
+    ]);
+    return written(q, ctx, g.bike);
+  });
+}
+
+async function acting(
+  ctx: Ctx,
+  bike: string | undefined,
+  work: (q: Repos, all: readonly Garaged[], g: Garaged) => Promise<Result<BikeShown>>,
+): Promise<Result<BikeShown>> {
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<BikeShown>> => {
+    const all = await wholeGarage(q, ctx);
+    const which = whichBike(all, bike);
+    return which.is === "refused" ? which : work(q, all, which.value);
+  });
+  return acted.first ? acted.value : refused({ why: "already done" });
+}
+
+async function written(q: Repos, ctx: Ctx, bike: Bike): Promise<Result<BikeShown>> {
+  await keepMember(q, ctx);
+  if (!(await q.bikes.change(bike, ctx.now))) throw new Conflict("bike changed meanwhile");
+  const after = pick(await wholeGarage(q, ctx), bike.id);
+  return after === null ? refused({ why: "gone" }) : done(shown(after));
+}

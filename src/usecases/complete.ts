@@ -1,0 +1,35 @@
+// Suggestions while a member types an option.
+
+import { nicknameKey } from "../core/bike.ts";
+import { symbolOf, UNIT_IDS } from "../core/quantity/units.ts";
+import type { Ctx } from "./context.ts";
+import { ownGarage } from "./messages.ts";
+import { nameIn } from "./record-work.ts";
+
+/** The most that the platform shows. */
+const MOST = 25;
+
+/** Values for an option that begin like what is typed, then those that hold it. */
+export async function completions(ctx: Ctx, of: "bike" | "item" | "unit" | "zone", typed: string): Promise<readonly string[]> {
+  return fitting(await valuesOf(ctx, of), typed);
+}
+
+async function valuesOf(ctx: Ctx, of: "bike" | "item" | "unit" | "zone"): Promise<readonly string[]> {
+  switch (of) {
+    case "bike":
+      return ctx.store.read(async (q) => (await q.bikes.ofOwner(ctx.who.member)).map((bike) => bike.nickname));
+    case "item":
+      return ctx.store.read(async (q) => [...new Set((await ownGarage(q, ctx)).flatMap((g) => g.plan.items.map((item) => nameIn(ctx, g, item.key))))]);
+    case "unit":
+      return UNIT_IDS.map(symbolOf);
+    case "zone":
+      return Intl.supportedValuesOf("timeZone");
+  }
+}
+
+function fitting(values: readonly string[], typed: string): readonly string[] {
+  const key = nicknameKey(typed);
+  const begins = values.filter((value) => nicknameKey(value).startsWith(key));
+  const holds = values.filter((value) => !begins.includes(value) && nicknameKey(value).includes(key));
+  return [...begins, ...holds].slice(0, MOST);
+}

@@ -1,0 +1,68 @@
+// What is due: every item of the speaker's bikes with its status and the facts of its reason.
+
+import type { LocalDate } from "../core/calendar/dates.ts";
+import type { BikeId, ItemKey } from "../core/ids.ts";
+import type { Condition } from "../core/plan/plan.ts";
+import type { DistanceUnit, Stretch } from "../core/quantity/distance.ts";
+import { doTheseFirst } from "../core/schedule/do-these-first.ts";
+import type { Due } from "../core/schedule/facts.ts";
+import type { Basis } from "../core/usage/forecast.ts";
+import type { Ctx } from "./context.ts";
+import { duesOf, figureOfLast, type Garaged } from "./garage.ts";
+import { ownGarage } from "./messages.ts";
+import { done, type Result, refused } from "./refusals.ts";
+import { whichBike } from "./which-bike.ts";
+
+export type DueBike = {
+  readonly bike: BikeId;
+  readonly nickname: string;
+  readonly unit: DistanceUnit;
+  /** Subtract from a ridden distance to get what the dial shows. */
+  readonly offset: number;
+  readonly today: LocalDate;
+  readonly odometer: { readonly figure: number; readonly on: LocalDate } | null;
+  readonly perWeek: Stretch | null;
+  readonly basis: Basis;
+  readonly laidUp: boolean;
+  readonly conditions: readonly Condition[];
+  readonly dues: readonly DueLine[];
+  /** Keys of what a used bike with no history wants first. */
+  readonly first: readonly ItemKey[];
+};
+
+export type DueLine = Due & { readonly name: string; readonly caution: string | null };
+
+export type DueReport = { readonly bikes: readonly DueBike[] };
+
+/** Status and reasons of one bike, or of all the speaker's bikes when none is named. */
+export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string }): Promise<Result<DueReport>> {
+  return ctx.store.read(async (q) => {
+    const all = await ownGarage(q, ctx);
+    if (all.length === 0) return refused({ why: "no bikes yet" });
+    if (input.bike === undefined) return done({ bikes: all.map((g) => dueBike(ctx, g)) });
+    const one = whichBike(all, input.bike);
+    return one.is === "refused" ? one : done({ bikes: [dueBike(ctx, one.value)] });
+  });
+}
+
+/** The due list of one bike, ready to be worded. */
+export function dueBike(ctx: Pick<Ctx, "itemName">, g: Garaged): DueBike {
+  const items = new Map(g.plan.items.map((item) => [item.key, item]));
+  const dues = duesOf(g);
+  const last = g.track.points.at(-1);
+  const figure = figureOfLast(g);
+  return {
+    bike: g.bike.id,
+    nickname: g.bike.nickname,
+    unit: g.unit,
+    offset: g.track.epochs.at(-1)?.offset ?? 0,
+    today: g.today,
+    odometer: last === undefined || figure === null ? null : { figure, on: last.on },
+    perWeek: g.at.forecast.perWeek,
+    basis: g.at.forecast.basis,
+    laidUp: g.bike.state === "laid up",
+    conditions: g.bike.conditions,
+    dues: dues.map((due) => ({ ...due, name: ctx.itemName(due.item, items.get(due.item)?.called ?? null), caution: items.get(due.item)?.caution ?? null })),
+    first: doTheseFirst(dues, g.plan),
+  };
+}

@@ -1,0 +1,104 @@
+// "What was done last, and how do you know?", asked once for a bike just added. Vague answers are welcome; "don't know" is an answer too.
+
+import type { Bike } from "../core/bike.ts";
+import type { BikeId, ItemKey } from "../core/ids.ts";
+import { type Ridden, riddenOf } from "../core/quantity/distance.ts";
+import type { RecordWork } from "../core/reading/intent.ts";
+import { readPastWork } from "../message/read-past-work.ts";
+import { Conflict } from "../store/store.ts";
+import { type Ctx, todayOf } from "./context.ts";
+import { type DueBike, dueBike } from "./due.ts";
+import { type Garaged, itemOf, pick } from "./garage.ts";
+import { knownOf, ownGarage } from "./messages.ts";
+import { nameIn } from "./record-work.ts";
+import { done, type Result, refused } from "./refusals.ts";
+import { heldAgainst, save } from "./settle.ts";
+
+/** The jobs asked about, most telling first: at most five, so that one form holds them. */
+export function askedAbout(g: Garaged): readonly ItemKey[] {
+  return g.plan.items
+    .filter((item) => item.firstOnUsedBike !== null && item.action === "replace")
+    .sort((a, b) => (a.firstOnUsedBike ?? 0) - (b.firstOnUsedBike ?? 0))
+    .map((item) => item.key)
+    .slice(0, 5);
+}
+
+export type History = {
+  readonly nickname: string;
+  readonly recorded: readonly { readonly item: ItemKey; readonly called: string; readonly on: string; readonly typed: string }[];
+  readonly unknown: readonly string[];
+  readonly unread: readonly { readonly called: string; readonly typed: string }[];
+  readonly due: DueBike;
+};
+
+/** The form's fields for a bike: item and its name. */
+export async function historyQuestions(
+  ctx: Ctx,
+  input: { readonly bike: BikeId },
+): Promise<Result<{ readonly bike: BikeId; readonly nickname: string; readonly items: readonly { readonly item: ItemKey; readonly called: string }[] }>> {
+  return ctx.store.read(async (q) => {
+    const g = pick(await ownGarage(q, ctx), input.bike);
+    if (g === null) return refused({ why: "not yours" });
+    return done({ bike: input.bike, nickname: g.bike.nickname, items: askedAbout(g).map((item) => ({ item, called: nameIn(ctx, g, item) })) });
+  });
+}
+
+/** Records what is known of the past. What cannot be read is said back, never dropped in silence. */
+export async function recordHistory(ctx: Ctx, input: { readonly bike: BikeId; readonly answers: Readonly<Record<string, string>> }): Promise<Result<History>> {
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<History>> => {
+    const all = await ownGarage(q, ctx);
+    const g = pick(all, input.bike);
+    if (g === null) return refused({ why: "not yours" });
+    const unknown: string[] = [];
+    const unread: { called: string; typed: string }[] = [];
+    const intents: RecordWork[] = [];
+    for (const [key, typed] of Object.entries(input.answers)) {
+      const item = itemOf(g, key as ItemKey);
+      if (item === null) continue;
+      const called = nameIn(ctx, g, item.key);
+      const past = typed.trim() === "" ? "unknown" : readPastWork(typed, knownOf(ctx, all), g.unit);
+      if (past === "unknown") unknown.push(called);
+      else if (past === null || past.on === null || past.on.from > todayOf(ctx)) unread.push({ called, typed });
+      else
+        intents.push({
+          do: "record work",
+          bike: g.bike.id,
+          items: [item.key],
+          words: called,
+          on: past.on,
+          odometer: past.odometer,
+          outcome: "done",
+          how: past.how ?? "did it",
+          gaps: [],
+        });
+    }
+    const held = heldAgainst(intents, all, todayOf(ctx)).filter((intent): intent is RecordWork => intent.do === "record work");
+    for (const intent of held.filter((each) => each.gaps.length > 0))
+      unread.push({ called: intent.words, typed: `${intent.on.typed} ${intent.odometer?.typed.text ?? ""}`.trim() });
+    const sure = held.filter((intent) => intent.gaps.length === 0);
+    if (sure.length > 0) await save(q, ctx, sure, all, ctx.event);
+    const after = pick(await ownGarage(q, ctx), input.bike) ?? g;
+    const due = dueBike(ctx, after);
+    return done({
+      nickname: g.bike.nickname,
+      recorded: sure.map((i) => ({ item: i.items[0] as ItemKey, called: i.words, on: i.on.typed, typed: i.on.typed })),
+      unknown,
+      unread,
+      due,
+    });
+  });
+  return acted.first ? acted.value : refused({ why: "already done" });
+}
+
+/** The bike's whole history is known since it was new: everything counts from zero and from its first day. */
+export async function wholeSinceNew(ctx: Ctx, input: { readonly bike: BikeId }): Promise<Result<DueBike>> {
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<DueBike>> => {
+    const g = pick(await ownGarage(q, ctx), input.bike);
+    if (g === null) return refused({ why: "not yours" });
+    const bike: Bike = { ...g.bike, knownFrom: { date: g.bike.knownFrom.date, ridden: riddenOf(0, g.unit) as Ridden, wholeSinceNew: true } };
+    if (!(await q.bikes.change(bike, ctx.now))) throw new Conflict("bike changed meanwhile");
+    const after = pick(await ownGarage(q, ctx), input.bike) ?? g;
+    return done(dueBike(ctx, after));
+  });
+  return acted.first ? acted.value : refused({ why: "already done" });
+}

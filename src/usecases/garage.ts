@@ -1,0 +1,142 @@
+// Bikes with all their facts: what the schedule, the forecast and the replies work from.
+
+import type { Bike, Group, Member } from "../core/bike.ts";
+import type { Instant, LocalDate } from "../core/calendar/dates.ts";
+import { localDateAt } from "../core/calendar/zones.ts";
+import { isFitted } from "../core/equipment.ts";
+import type { BikeId, ItemKey } from "../core/ids.ts";
+import { type FoldedPlan, fold } from "../core/plan/fold.ts";
+import type { PlanItem } from "../core/plan/plan.ts";
+import { type Dial, type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
+import type { Due, Facts, Job, Moment } from "../core/schedule/facts.ts";
+import { dueList } from "../core/schedule/status.ts";
+import { forecast } from "../core/usage/forecast.ts";
+import { buildTrack, dialAt, type Epoch, lastPoint, type OdometerReading, riddenAtDial, type Track } from "../core/usage/track.ts";
+import type { LayUpRecord } from "../store/bikes.ts";
+import type { Repos } from "../store/store.ts";
+import type { WorkRecord } from "../store/work.ts";
+import { zoneOfBike } from "./context.ts";
+
+/** One bike, whole, at one moment. */
+export type Garaged = {
+  readonly bike: Bike;
+  readonly plan: FoldedPlan;
+  readonly facts: Facts;
+  readonly at: Moment;
+  readonly track: Track;
+  /** Unit of the dial now. */
+  readonly unit: DistanceUnit;
+  readonly lastDial: Dial | null;
+  readonly today: LocalDate;
+  readonly odometers: readonly OdometerReading[];
+  readonly work: readonly WorkRecord[];
+  readonly layUps: readonly LayUpRecord[];
+};
+
+/** Loads bikes with their facts in three statements, however many bikes and however long their history. */
+export async function garage(
+  q: Repos,
+  bikes: readonly Bike[],
+  now: Instant,
+  owner: (bike: Bike) => { readonly member: Member | null; readonly home: Group | null },
+): Promise<Garaged[]> {
+  const ids = bikes.map((bike) => bike.id);
+  const turns = await q.bikes.turns(ids);
+  const odometers = await q.readings.odometersOf(ids);
+  const work = await q.work.ofBikes(ids);
+  const garaged: Garaged[] = [];
+  for (const bike of bikes) {
+    const base = await q.bikes.base(bike.planHash);
+    const { member, home } = owner(bike);
+    const today = localDateAt(now, zoneOfBike(member, home));
+    garaged.push(
+      garagedOf(
+        bike,
+        fold(
+          base,
+          bike.edits.map((signed) => signed.edit),
+        ),
+        {
+          epochs: turns.epochs.get(bike.id) ?? [],
+          layUps: turns.layUps.get(bike.id) ?? [],
+          odometers: odometers.get(bike.id) ?? [],
+          work: work.get(bike.id) ?? [],
+        },
+        today,
+      ),
+    );
+  }
+  return garaged;
+}
+
+type Parts = {
+  readonly epochs: readonly Epoch[];
+  readonly layUps: readonly LayUpRecord[];
+  readonly odometers: readonly OdometerReading[];
+  readonly work: readonly WorkRecord[];
+};
+
+/** Puts a bike together from its parts; pure. */
+export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: LocalDate): Garaged {
+  // Equipment decides which items exist: nothing downstream sees the others.
+  const plan: FoldedPlan = { items: whole.items.filter((item) => isFitted(item.fits, bike.equipment)), dropped: whole.dropped };
+  const track = buildTrack(parts.epochs, parts.odometers);
+  const last = lastPoint(track);
+  const unit = parts.epochs.at(-1)?.unit ?? bike.column;
+  const facts: Facts = {
+    plan,
+    equipment: bike.equipment,
+    column: bike.column,
+    conditions: bike.conditions,
+    jobs: parts.work.flatMap((record) => jobsOf(record, track)),
+    odometer: track,
+    hours: [],
+    verdicts: [],
+    rechecks: [],
+    layUps: parts.layUps,
+    knownFrom: bike.knownFrom,
+    byTheBook: bike.byTheBook,
+  };
+  const ahead = forecast(track, { layUps: parts.layUps, trips: [] }, { perYear: bike.perYear }, null, today);
+  return {
+    bike,
+    plan,
+    facts,
+    at: { today, ridden: last?.ridden ?? null, hours: null, forecast: ahead },
+    track,
+    unit,
+    lastDial: last === null ? null : dialAt(track, last.ridden),
+    today,
+    odometers: parts.odometers,
+    work: parts.work,
+    layUps: parts.layUps,
+  };
+}
+
+/** The jobs of a work record, as the schedule reads them: where the bike had got to by the dial of that day. */
+function jobsOf(record: WorkRecord, track: Track): Job[] {
+  const ridden = record.dial === null ? null : riddenAtDial(track, record.dial, record.on.from);
+  return record.items.map(({ item, outcome }) => ({ id: record.id, item, on: record.on, ridden, hours: null, outcome, how: record.how }));
+}
+
+/** The same bike with more readings or work: what it will be once they are saved. */
+export function withMore(g: Garaged, more: { readonly odometers?: readonly OdometerReading[]; readonly work?: readonly WorkRecord[] }): Garaged {
+  return garagedOf(
+    g.bike,
+    g.plan,
+    { epochs: g.track.epochs, layUps: g.layUps, odometers: [...g.odometers, ...(more.odometers ?? [])], work: [...g.work, ...(more.work ?? [])] },
+    g.today,
+  );
+}
+
+/** Status of every item, most urgent first. */
+export const duesOf = (g: Garaged): readonly Due[] => dueList(g.facts, g.at);
+
+/** The plan line of an item, null when the bike does not have it. */
+export const itemOf = (g: Garaged, key: ItemKey): PlanItem | null => g.plan.items.find((item) => item.key === key) ?? null;
+
+/** The garaged bike of an id. */
+export const pick = (all: readonly Garaged[], id: BikeId): Garaged | null => all.find((g) => g.bike.id === id) ?? null;
+
+/** The last figure on the dial in the unit it counts; null without a reading. */
+export const figureOfLast = (g: Garaged): number | null => (g.lastDial === null ? null : g.lastDial / TENTHS_OF_MM[g.unit]);

@@ -1,0 +1,263 @@
+// A plain message: read, held against history, and either logged whole, asked about, or passed over in silence.
+
+import { nicknameKey } from "../core/bike.ts";
+import type { BikeId, ItemKey } from "../core/ids.ts";
+import type { DistanceUnit } from "../core/quantity/distance.ts";
+import type { Gap, Intent } from "../core/reading/intent.ts";
+import type { Known } from "../core/reading/vocabulary.ts";
+import type { Due, Status } from "../core/schedule/facts.ts";
+import { read } from "../message/read.ts";
+import type { Draft } from "../store/drafts.ts";
+import type { ReadingRecord } from "../store/readings.ts";
+import type { Repos } from "../store/store.ts";
+import type { WorkRecord } from "../store/work.ts";
+import { type Ctx, todayOf } from "./context.ts";
+import { duesOf, figureOfLast, type Garaged, garage, withMore } from "./garage.ts";
+import { asOdometers, heldAgainst, save } from "./settle.ts";
+
+/** An item that this message made more urgent. */
+export type News = { readonly bike: BikeId; readonly nickname: string; readonly item: ItemKey; readonly called: string; readonly status: Status };
+
+/** A bike as an answer names it. */
+export type NamedBike = { readonly id: BikeId; readonly nickname: string; readonly unit: DistanceUnit };
+
+export type Question = {
+  readonly draft: string;
+  readonly rev: number;
+  readonly typed: string;
+  /** The intent asked about, and which of its gaps. */
+  readonly intent: Intent;
+  readonly at: number;
+  readonly gap: Gap;
+  /** What each option of the gap is called. */
+  readonly options: readonly string[];
+  /** For a strange odometer figure: what is on record. */
+  readonly last: { readonly figure: number; readonly unit: DistanceUnit; readonly on: string } | null;
+  readonly nickname: string | null;
+};
+
+export type MessageOutcome =
+  | { readonly is: "silence" }
+  | { readonly is: "no bikes" }
+  | { readonly is: "too long" }
+  | { readonly is: "not understood"; readonly bikes: readonly string[] }
+  | { readonly is: "seen before" }
+  | {
+      readonly is: "logged";
+      readonly source: string;
+      readonly readings: readonly ReadingRecord[];
+      readonly work: readonly WorkRecord[];
+      readonly bikes: readonly NamedBike[];
+      readonly news: readonly News[];
+    }
+  | { readonly is: "asked"; readonly question: Question };
+
+export type Heard = { readonly message: string; readonly text: string; readonly addressed: boolean };
+
+/** The speaker's bikes that are still ridden or kept, with their facts. */
+export async function ownGarage(q: Repos, ctx: Ctx): Promise<Garaged[]> {
+  const bikes = (await q.bikes.ofOwner(ctx.who.member)).filter((bike) => bike.state === "riding" || bike.state === "laid up");
+  return garage(q, bikes, ctx.now, () => ({ member: ctx.who.self, home: ctx.who.home }));
+}
+
+/** What the reader may know of this speaker. */
+export function knownOf(ctx: Ctx, all: readonly Garaged[]): Known {
+  return {
+    today: todayOf(ctx),
+    bikes: all.map((g) => ({
+      id: g.bike.id,
+      nickname: g.bike.nickname,
+      unit: g.unit,
+      lastFigure: figureOfLast(g),
+      items: g.plan.items.map((item) => ({ key: item.key, called: item.called, action: item.action })),
+    })),
+    numbers: ctx.who.numbers,
+    pressureUnit: ctx.who.pressure,
+    depthUnit: ctx.who.depth,
+    vocabulary: ctx.vocabulary,
+  };
+}
+
+/** Reads a message and acts on it once. */
+export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
+  // Small talk is by far the most of what is said in a channel: it is read without touching the database.
+  if (!heard.addressed && !mayHoldAReading(heard.text)) return { is: "silence" };
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<MessageOutcome> => {
+    const all = await ownGarage(q, ctx);
+    if (all.length === 0) return heard.addressed || read(heard.text, { ...knownOf(ctx, []) }).intents.length > 0 ? { is: "no bikes" } : { is: "silence" };
+    const meant = read(heard.text, knownOf(ctx, all));
+    if (meant.tooLong) return heard.addressed ? { is: "too long" } : { is: "silence" };
+    if (meant.intents.length === 0)
+      return (
+        (await answeredPlainly(q, ctx, all, heard.text)) ??
+        (heard.addressed ? { is: "not understood", bikes: all.map((g) => g.bike.nickname) } : { is: "silence" })
+      );
+    return settle(q, ctx, all, meant.intents, { source: heard.message, typed: heard.text, message: heard.message });
+  });
+  return acted.first ? acted.value : { is: "seen before" };
+}
+
+/** Anything with a digit, or long enough to name work; the reader decides the rest. */
+const mayHoldAReading = (text: string): boolean => /\p{Nd}|[¼½¾⅛⅜⅝⅞]/u.test(text) || /\b\w{3,}\s+\w{3,}/u.test(text);
+
+/** Where intents came from: `source` marks the records, `message` is the message to link to. */
+export type Origin = {
+  readonly source: string;
+  readonly typed: string;
+  readonly message: string | null /** records of this source may be there from before */;
+  readonly again?: true;
+};
+
+/** Logs a whole set, or keeps it as a draft and asks the first question. */
+export async function settle(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], origin: Origin): Promise<MessageOutcome> {
+  const held = heldAgainst(intents, all, todayOf(ctx));
+  if (held.every((intent) => intent.gaps.length === 0)) return logged(q, ctx, all, held, origin.source, origin.again ?? false);
+  const draft: Draft = {
+    id: ctx.newId(),
+    owner: ctx.who.member,
+    group: ctx.who.group,
+    channel: ctx.who.channel,
+    message: origin.message,
+    typed: origin.typed,
+    intents: held,
+    state: "open",
+    rev: 1,
+    at: ctx.now,
+  };
+  await q.drafts.add(draft);
+  return { is: "asked", question: questionOf(draft, all) };
+}
+
+/** Saves and says what became more urgent by it. */
+export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], source: string, again: boolean): Promise<MessageOutcome> {
+  const first = again ? Math.max(await q.readings.nextOrdinal(source), await q.work.nextOrdinal(source)) : 0;
+  const saved = await save(q, ctx, intents, all, source, first);
+  const touched = all.filter((g) => saved.readings.some((r) => r.bike === g.bike.id) || saved.work.some((w) => w.bike === g.bike.id));
+  const news = touched.flatMap((g) => {
+    const after = withMore(g, { odometers: asOdometers(saved.readings, g.bike.id), work: saved.work.filter((w) => w.bike === g.bike.id) });
+    return newsBetween(ctx, g, duesOf(g), duesOf(after));
+  });
+  return { is: "logged", source, readings: saved.readings, work: saved.work, bikes: touched.map(named), news };
+}
+
+export const named = (g: Garaged): NamedBike => ({ id: g.bike.id, nickname: g.bike.nickname, unit: g.unit });
+
+const RANK: Record<Status, number> = { "no record": 0, good: 0, soon: 1, due: 2, overdue: 3 };
+
+function newsBetween(ctx: Ctx, g: Garaged, before: readonly Due[], after: readonly Due[]): News[] {
+  const was = new Map(before.map((due) => [due.item, due.status]));
+  return after
+    .filter((due) => !due.habit && RANK[due.status] > RANK[was.get(due.item) ?? "good"])
+    .map((due) => ({
+      bike: g.bike.id,
+      nickname: g.bike.nickname,
+      item: due.item,
+      called: ctx.itemName(due.item, g.plan.items.find((item) => item.key === due.item)?.called ?? null),
+      status: due.status,
+    }));
+}
+
+/** The first open question of a draft, with what is needed to ask it. */
+export function questionOf(draft: Draft, all: readonly Garaged[]): Question {
+  const at = draft.intents.findIndex((intent) => intent.gaps.length > 0);
+  const intent = draft.intents[at];
+  const gap = intent?.gaps[0];
+  if (intent === undefined || gap === undefined) throw new Error("a draft without a question");
+  const g = all.find((each) => each.bike.id === intent.bike) ?? null;
+  const last = g?.track.points.at(-1);
+  return {
+    draft: draft.id,
+    rev: draft.rev,
+    typed: draft.typed,
+    intent,
+    at,
+    gap,
+    options: optionsOf(gap, all),
+    last: g === null || last === undefined || g.lastDial === null ? null : { figure: figureOfLast(g) ?? 0, unit: g.unit, on: last.on },
+    nickname: g?.bike.nickname ?? null,
+  };
+}
+
+function optionsOf(gap: Gap, all: readonly Garaged[]): readonly string[] {
+  if (gap.need === "sure") return [];
+  if (gap.need === "bike") return gap.options.map((id) => all.find((g) => g.bike.id === id)?.bike.nickname ?? id);
+  return gap.options.map(String);
+}
+
+/** A short plain reply to the question asked last: the name of one of its options. */
+async function answeredPlainly(q: Repos, ctx: Ctx, all: readonly Garaged[], text: string): Promise<MessageOutcome | null> {
+  if (text.length > 40) return null;
+  const draft = (await q.drafts.openOf(ctx.who.member)).at(-1);
+  if (draft === undefined) return null;
+  const question = questionOf(draft, all);
+  const chosen = question.options.findIndex(
+    (option) => nicknameKey(option) === nicknameKey(text) || synonyms(ctx, question.gap, option).includes(nicknameKey(text)),
+  );
+  if (chosen < 0) return null;
+  return answered(q, ctx, all, draft, String(chosen));
+}
+
+function synonyms(ctx: Ctx, gap: Gap, option: string): readonly string[] {
+  if (gap.need === "unit") return ctx.vocabulary.units[option as keyof typeof ctx.vocabulary.units] ?? [];
+  if (gap.need === "place") return ctx.vocabulary.places[option as "front" | "rear"] ?? [];
+  if (gap.need === "item") return ctx.vocabulary.items[option] ?? [];
+  return [];
+}
+
+/** Fills the first gap of a draft with the option chosen, and logs the set or asks on. */
+export async function answered(q: Repos, ctx: Ctx, all: readonly Garaged[], draft: Draft, choice: string): Promise<MessageOutcome> {
+  const { at, gap } = questionOf(draft, all);
+  const filled = draft.intents.map((intent, n) => (n === at || sharesGap(intent, gap) ? fill(intent, gap, choice, all) : intent));
+  const held = heldAgainst(filled, all, todayOf(ctx));
+  const open = held.some((intent) => intent.gaps.length > 0);
+  const next: Draft = { ...draft, intents: held, rev: draft.rev + 1, state: open ? "open" : "logged" };
+  await q.drafts.change(next);
+  return open ? { is: "asked", question: questionOf(next, all) } : logged(q, ctx, all, held, draft.message ?? draft.id, true);
+}
+
+/** One answer fills the same gap of every part of the message: the bike, or the unit of both pressures. */
+function sharesGap(intent: Intent, gap: Gap): boolean {
+  const first = intent.gaps[0];
+  if (first === undefined || first.need !== gap.need) return false;
+  if (gap.need === "bike" && first.need === "bike") return first.named === gap.named;
+  return gap.need === "unit" && first.need === "unit" && first.options.join() === gap.options.join();
+}
+
+function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[]): Intent {
+  const rest = intent.gaps.slice(1);
+  const n = Number(choice);
+  switch (gap.need) {
+    case "bike": {
+      const bike = gap.options[n] ?? null;
+      const unit = all.find((g) => g.bike.id === bike)?.unit ?? null;
+      // A unit typed for a dial that counts in another is asked about, as it would have been had the bike been named.
+      const typed = intent.do === "log reading" ? (intent.kind === "odometer" ? intent.unit : null) : (intent.odometer?.unit ?? null);
+      const other: readonly Gap[] = typed !== null && unit !== null && typed !== unit ? [{ need: "unit", options: [typed, unit] }] : [];
+      if (intent.do === "log reading") return { ...intent, bike, unit: intent.unit ?? (intent.kind === "odometer" ? unit : null), gaps: [...rest, ...other] };
+      return { ...intent, bike, gaps: [...rest, ...other] };
+    }
+    case "place":
+      return intent.do === "log reading" ? { ...intent, place: gap.options[n] ?? null, gaps: rest } : intent;
+    case "unit": {
+      const unit = gap.options[n] ?? null;
+      if (intent.do === "log reading") return { ...intent, unit, gaps: rest };
+      return { ...intent, odometer: intent.odometer === null ? null : { ...intent.odometer, unit: unit as DistanceUnit }, gaps: rest };
+    }
+    case "number": {
+      const value = gap.options[n] ?? 0;
+      if (intent.do === "log reading") return { ...intent, value, gaps: rest };
+      return { ...intent, odometer: intent.odometer === null ? null : { ...intent.odometer, value }, gaps: rest };
+    }
+    case "item": {
+      const item = gap.options[n];
+      return intent.do === "record work" && item !== undefined ? { ...intent, items: [item], gaps: rest } : intent;
+    }
+    case "date": {
+      const on = gap.options[n];
+      if (on === undefined) return intent;
+      return intent.do === "log reading" ? { ...intent, on, gaps: rest } : { ...intent, on: { from: on, to: on, typed: gap.typed }, gaps: rest };
+    }
+    case "sure":
+      return { ...intent, sure: true, gaps: rest };
+  }
+}

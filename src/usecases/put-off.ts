@@ -1,0 +1,45 @@
+// Putting an item off: it changes when it is spoken of again, never its status.
+
+import { addDays, addMonths, weekdayOf } from "../core/calendar/arithmetic.ts";
+import type { LocalDate } from "../core/calendar/dates.ts";
+import type { BikeId, ItemKey } from "../core/ids.ts";
+import type { Ctx } from "./context.ts";
+import { pick } from "./garage.ts";
+import { ownGarage } from "./messages.ts";
+import { nameIn } from "./record-work.ts";
+import { done, type Result, refused } from "./refusals.ts";
+
+export const PUT_OFF_UNTIL = ["the weekend", "a week", "two weeks", "a month"] as const;
+export type PutOffUntil = (typeof PUT_OFF_UNTIL)[number];
+
+/** The day on which a put-off item is spoken of again. The weekend is the next Saturday that is not today. */
+export function putOffDate(today: LocalDate, until: PutOffUntil): LocalDate {
+  switch (until) {
+    case "the weekend":
+      return addDays(today, ((6 - weekdayOf(today) + 6) % 7) + 1);
+    case "a week":
+      return addDays(today, 7);
+    case "two weeks":
+      return addDays(today, 14);
+    case "a month":
+      return addMonths(today, 1);
+  }
+}
+
+export type PutOffDone = { readonly bike: BikeId; readonly nickname: string; readonly items: readonly string[]; readonly until: LocalDate };
+
+/** Puts items of one bike off until a day. */
+export async function putOff(
+  ctx: Ctx,
+  input: { readonly bike: BikeId; readonly items: readonly ItemKey[]; readonly until: PutOffUntil },
+): Promise<Result<PutOffDone>> {
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<PutOffDone>> => {
+    const g = pick(await ownGarage(q, ctx), input.bike);
+    if (g === null) return refused({ why: "not yours" });
+    const until = putOffDate(g.today, input.until);
+    for (const item of input.items) await q.notices.putOff({ bike: input.bike, item, until }, ctx.who.member, ctx.now);
+    await q.bikes.touched([input.bike], ctx.now);
+    return done({ bike: input.bike, nickname: g.bike.nickname, items: input.items.map((item) => nameIn(ctx, g, item)), until });
+  });
+  return acted.first ? acted.value : refused({ why: "already done" });
+}

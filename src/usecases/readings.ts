@@ -1,0 +1,55 @@
+// The latest readings of a bike, and the questions still unanswered.
+
+import type { BikeId } from "../core/ids.ts";
+import { read } from "../message/read.ts";
+import type { ReadingRecord } from "../store/readings.ts";
+import type { Ctx } from "./context.ts";
+import { unanswered } from "./drafts.ts";
+import { knownOf, type MessageOutcome, type NamedBike, named, ownGarage, type Question, settle } from "./messages.ts";
+import { done, type Result, refused } from "./refusals.ts";
+import { whichBike } from "./which-bike.ts";
+
+export type ReadingList = { readonly bikes: readonly (NamedBike & { readonly readings: readonly ReadingRecord[] })[]; readonly open: readonly Question[] };
+
+const SHOWN = 5;
+
+/** The last few readings of one bike or of each, newest first, with what is still to be answered. */
+export async function listReadings(ctx: Ctx, input: { readonly bike?: string }): Promise<Result<ReadingList>> {
+  return ctx.store.read(async (q) => {
+    const all = await ownGarage(q, ctx);
+    if (all.length === 0) return refused({ why: "no bikes yet" });
+    const one = input.bike === undefined ? null : whichBike(all, input.bike);
+    if (one?.is === "refused") return one;
+    const bikes = [];
+    for (const g of one === null ? all : [one.value]) bikes.push({ ...named(g), readings: await q.readings.recent(g.bike.id as BikeId, SHOWN) });
+    return done({ bikes, open: await unanswered(q, ctx) });
+  });
+}
+
+/** What stands as logged from one message, for its author. */
+export async function loggedFrom(ctx: Ctx, input: { readonly source: string }): Promise<Result<MessageOutcome>> {
+  return ctx.store.read(async (q) => {
+    const readings = await q.readings.ofMessage(input.source);
+    const work = await q.work.ofMessage(input.source);
+    if (readings.length + work.length === 0) return refused({ why: "gone" });
+    const all = await ownGarage(q, ctx);
+    const bikes = all.filter((g) => [...readings, ...work].some((record) => record.bike === g.bike.id));
+    if (bikes.length === 0) return refused({ why: "not yours" });
+    return done<MessageOutcome>({ is: "logged", source: input.source, readings, work, bikes: bikes.map(named), news: [] });
+  });
+}
+
+/** Logs what is typed in a command's option, as a message of one bike or of any. */
+export async function logTyped(ctx: Ctx, input: { readonly log: string; readonly bike?: string }): Promise<Result<MessageOutcome>> {
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<MessageOutcome>> => {
+    const all = await ownGarage(q, ctx);
+    if (all.length === 0) return refused({ why: "no bikes yet" });
+    const one = input.bike === undefined ? null : whichBike(all, input.bike);
+    if (one?.is === "refused") return one;
+    const meant = read(input.log, knownOf(ctx, one === null ? all : [one.value]));
+    if (meant.tooLong) return done<MessageOutcome>({ is: "too long" });
+    if (meant.intents.length === 0) return done<MessageOutcome>({ is: "not understood", bikes: all.map((g) => g.bike.nickname) });
+    return done(await settle(q, ctx, all, meant.intents, { source: ctx.event, typed: input.log, message: null }));
+  });
+  return acted.first ? acted.value : refused({ why: "already done" });
+}

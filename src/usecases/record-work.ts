@@ -1,0 +1,108 @@
+// Recording work by command or form: the same intents as a message, read from labelled fields.
+
+import { nicknameKey } from "../core/bike.ts";
+import type { VagueDate } from "../core/calendar/dates.ts";
+import type { BikeId, ItemKey } from "../core/ids.ts";
+import type { RecordWork } from "../core/reading/intent.ts";
+import type { HowWeKnow, Outcome } from "../core/schedule/facts.ts";
+import { readDial } from "../message/read-dial.ts";
+import { readItems } from "../message/read-items.ts";
+import { readVagueDate } from "../message/read-vague-date.ts";
+import type { Repos } from "../store/store.ts";
+import { type Ctx, todayOf } from "./context.ts";
+import type { Garaged } from "./garage.ts";
+import { knownOf, type MessageOutcome, ownGarage, settle } from "./messages.ts";
+import { done, type Result, refused } from "./refusals.ts";
+import { whichBike } from "./which-bike.ts";
+
+export type WorkInput = {
+  readonly did: string;
+  readonly bike?: string;
+  readonly at?: string;
+  readonly on?: string;
+  readonly how?: HowWeKnow;
+  readonly outcome?: Outcome;
+};
+
+/** Records work named in a member's own words. */
+export async function recordWork(ctx: Ctx, input: WorkInput): Promise<Result<MessageOutcome>> {
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<MessageOutcome>> => {
+    const all = await ownGarage(q, ctx);
+    const which = whichBike(all, input.bike);
+    if (which.is === "refused") return which;
+    const g = which.value;
+    const items = itemsNamed(ctx, all, g, input.did);
+    if (items.is === "refused") return items;
+    return recorded(q, ctx, all, g, items.value, input);
+  });
+  return acted.first ? acted.value : refused({ why: "already done" });
+}
+
+/** Records known items of a known bike, as the buttons on a reminder and on the due list do. */
+export async function recordItems(
+  ctx: Ctx,
+  input: { readonly bike: BikeId; readonly items: readonly ItemKey[]; readonly at?: string; readonly on?: string },
+): Promise<Result<MessageOutcome>> {
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<MessageOutcome>> => {
+    const all = await ownGarage(q, ctx);
+    const g = all.find((each) => each.bike.id === input.bike);
+    if (g === undefined) return refused({ why: "not yours" });
+    return recorded(q, ctx, all, g, input.items, { did: input.items.map((key) => nameIn(ctx, g, key)).join(", "), ...input, bike: g.bike.nickname });
+  });
+  return acted.first ? acted.value : refused({ why: "already done" });
+}
+
+async function recorded(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, items: readonly ItemKey[], input: WorkInput): Promise<Result<MessageOutcome>> {
+  const on = dateTyped(ctx, all, input.on);
+  if (on.is === "refused") return on;
+  const odometer = dialTyped(ctx, all, g, input.at);
+  if (odometer.is === "refused") return odometer;
+  const intent: RecordWork = {
+    do: "record work",
+    bike: g.bike.id,
+    items,
+    words: input.did,
+    on: on.value,
+    odometer: odometer.value,
+    outcome: input.outcome ?? "done",
+    how: input.how ?? "did it",
+    gaps: [],
+  };
+  return done(await settle(q, ctx, all, [intent], { source: ctx.event, typed: input.did, message: null }));
+}
+
+/** Items a member's words name on this bike; refused with the nearest names. */
+export function itemsNamed(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed: string): Result<readonly ItemKey[]> {
+  const exact = g.plan.items.filter((item) => nicknameKey(nameIn(ctx, g, item.key)) === nicknameKey(typed) || item.key === typed.trim());
+  if (exact.length > 0) return done(exact.map((item) => item.key));
+  const known = knownOf(ctx, all);
+  const bike = known.bikes.find((each) => each.id === g.bike.id);
+  const found = bike === undefined ? { sure: [], unsure: [] } : readItems(typed, known, bike);
+  const [unsure] = found.unsure;
+  if (unsure !== undefined) return refused({ why: "which item", typed, items: unsure.map((key) => nameIn(ctx, g, key)) });
+  if (found.sure.length > 0) return done(found.sure);
+  const words = nicknameKey(typed)
+    .split(" ")
+    .filter((word) => word.length > 2);
+  const nearest = g.plan.items.map((item) => nameIn(ctx, g, item.key)).filter((name) => words.some((word) => nicknameKey(name).includes(word)));
+  return refused({ why: "no such item", typed, nearest: nearest.slice(0, 5) });
+}
+
+/** A date as vague as it was typed; today when nothing was typed. */
+export function dateTyped(ctx: Ctx, all: readonly Garaged[], typed: string | undefined): Result<VagueDate> {
+  const today = todayOf(ctx);
+  if (typed === undefined || typed.trim() === "") return done({ from: today, to: today, typed: "" });
+  const on = readVagueDate(typed, knownOf(ctx, all));
+  if (on === null || on === "unknown") return refused({ why: "not a date", typed });
+  return on.from > today ? refused({ why: "future date", on: on.from }) : done(on);
+}
+
+function dialTyped(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed: string | undefined): Result<RecordWork["odometer"]> {
+  if (typed === undefined || typed.trim() === "") return done(null);
+  const dial = readDial(typed, knownOf(ctx, all), g.unit);
+  if (dial === null || dial.value > 999_999) return refused({ why: "not a distance", typed, unit: g.unit });
+  return done({ value: dial.value, unit: dial.unit, typed: { text: typed, unit: dial.unit } });
+}
+
+export const nameIn = (ctx: Pick<Ctx, "itemName">, g: Garaged, key: ItemKey): string =>
+  ctx.itemName(key, g.plan.items.find((item) => item.key === key)?.called ?? null);

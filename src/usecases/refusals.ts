@@ -1,0 +1,9 @@
+// What a use case comes to: a value, or a refusal as data.
+
+import type { Refusal } from "../core/refusal.ts";
+
+/** What a use case comes to. */
+export type Result<T> = { readonly is: "done"; readonly value: T } | { readonly is: "refused"; readonly why: Refusal };
+
+export const done = <T>(value: T): Result<T> => ({ is: "done", value });
+export const refused = (why: Refusal): { readonly is: "refused"; readonly why: Refusal } => ({ is: "refused", why });

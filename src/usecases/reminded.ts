@@ -1,0 +1,24 @@
+// What a reminder told of, looked up again when one of its buttons is pressed.
+
+import type { BikeId, ItemKey } from "../core/ids.ts";
+import type { Ctx } from "./context.ts";
+import { pick } from "./garage.ts";
+import { ownGarage } from "./messages.ts";
+import { done, type Result, refused } from "./refusals.ts";
+
+/** The bike and the items of one reminder; only the bike's owner may act on them. */
+export async function remindedItems(
+  ctx: Ctx,
+  input: { readonly subject: string },
+): Promise<Result<{ readonly bike: BikeId; readonly items: readonly ItemKey[] }>> {
+  const [delivery = "", bike = ""] = input.subject.split(".");
+  return ctx.store.read(async (q) => {
+    const g = pick(await ownGarage(q, ctx), bike as BikeId);
+    if (g === null) return refused({ why: "not yours" });
+    const notices = (await q.notices.ofDelivery(delivery)).filter((notice) => notice.bike === bike && notice.state === "told");
+    const told = [...new Set(notices.flatMap((notice) => (notice.item === null ? [] : [notice.item])))].filter((key) =>
+      g.plan.items.some((item) => item.key === key),
+    );
+    return told.length === 0 ? refused({ why: "gone" }) : done({ bike: g.bike.id, items: told });
+  });
+}

@@ -1,0 +1,171 @@
+// From intents to records: each is held against the bike's history, and all of a set are saved or none.
+
+import { addDays } from "../core/calendar/arithmetic.ts";
+import type { LocalDate } from "../core/calendar/dates.ts";
+import type { BikeId } from "../core/ids.ts";
+import { type Dial, dialOf } from "../core/quantity/distance.ts";
+import { toCanonical } from "../core/quantity/units.ts";
+import type { Gap, Intent, LogReading, RecordWork } from "../core/reading/intent.ts";
+import { READING_KINDS } from "../core/reading/kinds.ts";
+import { judgeReading } from "../core/usage/judge-reading.ts";
+import type { OdometerReading } from "../core/usage/track.ts";
+import type { ReadingRecord } from "../store/readings.ts";
+import type { Repos } from "../store/store.ts";
+import { Conflict } from "../store/store.ts";
+import type { WorkRecord } from "../store/work.ts";
+import type { Ctx } from "./context.ts";
+import { type Garaged, itemOf, pick } from "./garage.ts";
+
+/** What came of saving: the records, in the order they were said. */
+export type Saved = { readonly readings: readonly ReadingRecord[]; readonly work: readonly WorkRecord[] };
+
+/** The intents with every question that the bikes' histories raise. An intent already asked about is left as it is. */
+export function heldAgainst(intents: readonly Intent[], all: readonly Garaged[], today: LocalDate): Intent[] {
+  return intents.map((intent) => {
+    if (intent.gaps.length > 0 || intent.sure === true) return intent;
+    const g = intent.bike === null ? null : pick(all, intent.bike);
+    if (g === null) return intent;
+    const because = intent.do === "log reading" ? strangeReading(intent, g, today) : strangeWork(intent, g, today);
+    if (because === null) return intent;
+    const gap: Gap = { need: "sure", because };
+    return { ...intent, gaps: [gap] };
+  });
+}
+
+type Strange = Extract<Gap, { need: "sure" }>["because"];
+
+function strangeReading(intent: LogReading, g: Garaged, today: LocalDate): Strange | null {
+  // A day of grace: the bike's clock may be a zone ahead of the member's.
+  if (intent.on > addDays(today, 1)) return "future date";
+  if (intent.unit === null) return null;
+  if (intent.kind === "odometer") return strangeDial(dialOf(intent.value, intent.unit as "mi" | "km"), intent.on, g);
+  const [low, high] = READING_KINDS[intent.kind].plausible;
+  const value = toCanonical(intent.value, intent.unit);
+  return value < low || value > high ? "out of range" : null;
+}
+
+function strangeWork(intent: RecordWork, g: Garaged, today: LocalDate): Strange | null {
+  if (intent.on.from > addDays(today, 1)) return "future date";
+  if (intent.odometer === null) return null;
+  const dial = dialOf(intent.odometer.value, intent.odometer.unit ?? g.unit);
+  // A vague date cannot be held against the days around it.
+  if (intent.on.from !== intent.on.to) return dial > READING_KINDS.odometer.plausible[1] ? "out of range" : null;
+  return strangeDial(dial, intent.on.from, g);
+}
+
+function strangeDial(dial: Dial, on: LocalDate, g: Garaged): Strange | null {
+  if (dial < 0 || dial > READING_KINDS.odometer.plausible[1]) return "out of range";
+  const judged = judgeReading(g.track, dial, on, []);
+  return judged.is === "fine" ? null : judged.is === "implausible jump" ? "implausible jump" : "runs backwards";
+}
+
+/**
+ * Saves a set of intents that have no gaps; all of them inside the caller's transaction.
+ * @param first where to go on counting when records of this source were written before
+ * @param source the message or event they came from: records of one source are undone together, and a replay cannot save them twice
+ */
+export async function save(q: Repos, ctx: Ctx, intents: readonly Intent[], all: readonly Garaged[], source: string, first = 0): Promise<Saved> {
+  const readings: ReadingRecord[] = [];
+  const work: WorkRecord[] = [];
+  let ordinal = first;
+  for (const intent of intents) {
+    const g = intent.bike === null ? null : pick(all, intent.bike);
+    if (g === null || intent.gaps.length > 0) throw new Error("an intent with a gap cannot be saved");
+    if (intent.do === "log reading") readings.push(readingOf(ctx, intent, g, source, ordinal++));
+    else {
+      const record = workOf(ctx, intent, g, source, ordinal++);
+      work.push(record);
+      // An odometer figure given with work is a reading of that day like any other, unless the day is vague or it was said as a reading as well.
+      const said = intents.some(
+        (other) => other.do === "log reading" && other.kind === "odometer" && other.bike === intent.bike && other.on === intent.on.from,
+      );
+      // The same figure on the same day is on record already.
+      const there = g.odometers.some((o) => o.dial === record.dial && o.on === intent.on.from);
+      const beside =
+        intent.odometer !== null && !said && !there && !readings.some((r) => r.bike === record.bike && r.dial === record.dial && r.on === intent.on.from);
+      if (beside && intent.on.from === intent.on.to && record.dial !== null) readings.push(besideOf(ctx, intent, g, record.dial, source, ordinal++));
+    }
+  }
+  const filled = work.map((record) => withDialOfTheDay(record, readings));
+  await q.readings.log(readings);
+  await q.work.log(filled);
+  await touch(q, ctx, [...new Set([...readings, ...filled].map((record) => record.bike))]);
+  return { readings, work: filled };
+}
+
+/** Marks bikes as changed, so that the sweep looks at them; a bike gone meanwhile undoes the whole transaction. */
+export async function touch(q: Repos, ctx: Ctx, bikes: readonly BikeId[]): Promise<void> {
+  if (bikes.length === 0) throw new Conflict("nothing to touch");
+  await q.bikes.touched(bikes, ctx.now);
+}
+
+/** The odometer readings among saved records, as a track takes them. */
+export function asOdometers(readings: readonly ReadingRecord[], bike: BikeId): OdometerReading[] {
+  return readings
+    .filter((r) => r.bike === bike && r.dial !== null)
+    .map((r) => ({ id: r.id, on: r.on, order: Number.MAX_SAFE_INTEGER - 1000 + r.ordinal, dial: r.dial as Dial }));
+}
+
+function signed(ctx: Ctx, source: string, ordinal: number) {
+  return { id: ctx.newId(), rev: 1, state: "live", message: source, ordinal, loggedAt: ctx.now, by: ctx.who.member, at: ctx.now, why: null } as const;
+}
+
+function readingOf(ctx: Ctx, intent: LogReading, g: Garaged, source: string, ordinal: number): ReadingRecord {
+  const unit = intent.unit ?? g.unit;
+  const isDial = intent.kind === "odometer";
+  return {
+    ...signed(ctx, source, ordinal),
+    bike: g.bike.id,
+    kind: intent.kind,
+    place: intent.place,
+    dial: isDial ? dialOf(intent.value, unit as "mi" | "km") : null,
+    value: isDial ? null : toCanonical(intent.value, unit),
+    typed: intent.typed.text,
+    unit,
+    on: intent.on,
+  };
+}
+
+function besideOf(ctx: Ctx, intent: RecordWork, g: Garaged, dial: Dial, source: string, ordinal: number): ReadingRecord {
+  const unit = intent.odometer?.unit ?? g.unit;
+  return {
+    ...signed(ctx, source, ordinal),
+    bike: g.bike.id,
+    kind: "odometer",
+    place: null,
+    dial,
+    value: null,
+    typed: intent.odometer?.typed.text ?? "",
+    unit,
+    on: intent.on.from,
+  };
+}
+
+function workOf(ctx: Ctx, intent: RecordWork, g: Garaged, source: string, ordinal: number): WorkRecord {
+  const dial = intent.odometer === null ? null : dialOf(intent.odometer.value, intent.odometer.unit ?? g.unit);
+  return {
+    ...signed(ctx, source, ordinal),
+    bike: g.bike.id,
+    items: intent.items.map((key) => ({
+      item: key,
+      called: ctx.itemName(key, itemOf(g, key)?.called ?? null),
+      outcome: intent.outcome,
+      found: null,
+      left: null,
+    })),
+    words: intent.words,
+    on: intent.on,
+    dial,
+    dialTyped: intent.odometer?.typed.text ?? null,
+    how: intent.how,
+    doneBy: ctx.who.self.name ?? ctx.who.member,
+    note: null,
+  };
+}
+
+/** Work with no figure of its own takes the odometer read on the same bike on the same day in the same message. */
+function withDialOfTheDay(record: WorkRecord, readings: readonly ReadingRecord[]): WorkRecord {
+  if (record.dial !== null || record.on.from !== record.on.to) return record;
+  const same = readings.find((r) => r.bike === record.bike && r.dial !== null && r.on === record.on.from);
+  return same === undefined ? record : { ...record, dial: same.dial, dialTyped: same.typed };
+}

@@ -1,0 +1,108 @@
+// Bikes in English: added, shown, changed; and the question about their past.
+
+import type { BikeState } from "../../core/bike.ts";
+import type { LocalDate } from "../../core/calendar/dates.ts";
+import type { Equipment, EquipmentPart } from "../../core/equipment.ts";
+import type { DistanceUnit, Stretch } from "../../core/quantity/distance.ts";
+import type { KindId } from "../../trade/kinds.ts";
+import type { Printer } from "../printer.ts";
+
+/** What a kind of bike is called; also what members pick. */
+export const KIND_NAMES = {
+  "chain-drive twin": "chain-drive twin",
+  "belt-drive cruiser": "belt-drive cruiser",
+  "shaft-drive tourer": "shaft-drive tourer",
+  "dual-purpose single": "single-cylinder dual-purpose",
+} as const satisfies Record<KindId, string>;
+
+export const PART_NAMES = {
+  finalDrive: "final drive",
+  wheels: "wheels",
+  tyres: "tyres",
+  cooling: "cooling",
+  throttle: "throttle",
+  clutch: "clutch",
+  frontBrake: "front brake",
+  rearBrake: "rear brake",
+  abs: "ABS",
+  brakeFluid: "brake fluid",
+  fuel: "fuel",
+  ignition: "ignition",
+  valveGear: "valve clearance by",
+  camDrive: "cam drive",
+  battery: "battery",
+  fork: "fork",
+  rearSuspension: "rear suspension",
+  centreStand: "centre stand",
+  sidecar: "sidecar",
+} as const satisfies Record<EquipmentPart, string>;
+
+type Shown = {
+  readonly nickname: string;
+  readonly kind: string;
+  readonly state: BikeState;
+  readonly unit: DistanceUnit;
+  readonly odometer: { readonly figure: number; readonly on: LocalDate } | null;
+  readonly conditions: readonly string[];
+  readonly perYear: Stretch | null;
+  readonly byTheBook: boolean;
+  readonly items: number;
+  readonly laidUpSince: LocalDate | null;
+};
+
+export const bikeWords = (p: Printer) => {
+  const fitted = (e: Equipment): string =>
+    `Fitted with: ${p.list([`${e.finalDrive} drive`, `${e.wheels} wheels`, `${e.tyres} tyres`, `${e.cooling} cooling`, `${e.throttle} throttle`, `${e.clutch} clutch`, `${e.frontBrake} front brake`, `${e.rearBrake} rear brake`, e.abs === "fitted" ? "ABS" : "no ABS", e.fuel, `${e.battery} battery`])}.`;
+  return {
+    fitted,
+    added: (b: {
+      readonly nickname: string;
+      readonly figure: number;
+      readonly unit: DistanceUnit;
+      readonly items: number;
+      readonly planName: string;
+    }): string =>
+      `${b.nickname} is here at ${p.figure(b.figure)} ${b.unit}, with the starter plan “${b.planName}” (${b.items} items for what it is fitted with).`,
+    planSource: (): string => "The plan is common practice. Your maker's manual has the last word: compare the two when you can.",
+    askHistory: (): string => "What was done last, and how do you know? “Spring 2023” will do, and so will “don't know”.",
+    next: (nickname: string): string => `From now on, just write: 14,820 mi on ${nickname}.`,
+    shown: (b: Shown, today: LocalDate): string => {
+      const where =
+        b.odometer === null
+          ? "no odometer reading"
+          : `${p.figure(Math.round(b.odometer.figure * 10) / 10)} ${b.unit}, ${b.odometer.on === today ? "today" : p.date(b.odometer.on, today)}`;
+      const state = b.state === "riding" ? "" : b.laidUpSince === null ? `; ${b.state}` : `; laid up since ${p.date(b.laidUpSince, today)}`;
+      return `${b.nickname}: ${b.kind}, ${where}${state}.`;
+    },
+    use: (b: Shown): string | null => {
+      const parts = [
+        b.conditions.length > 0 ? `used in ${p.list(b.conditions)}` : null,
+        b.perYear === null ? null : `about ${p.distance(b.perYear, { unit: b.unit })} a year`,
+        b.byTheBook ? "kept by the book (marks never move)" : null,
+      ].filter((part) => part !== null);
+      return parts.length === 0 ? null : `${p.list(parts)}.`;
+    },
+    changed: (nickname: string, items: number): string => `${nickname} is changed. Its plan now has ${items} items.`,
+    none: (): string => "No bikes yet. Add one with /bike add.",
+    historyTitle: (nickname: string): string => clip45(`${nickname}: what was done last`),
+    historyHint: (): string => "spring 2023 at 9,800, receipt",
+    recorded: (what: readonly string[]): string => `Recorded: ${p.list(what)}.`,
+    recordedItem: (called: string, on: string): string => `${called} (${on})`,
+    unknown: (what: readonly string[]): string => `No record of: ${p.list(what)}. That is fine; /due shows them so until a job is recorded.`,
+    unread: (called: string, typed: string): string => `I could not read “${typed}” for ${called}. Record it with /work when you can.`,
+    whole: (nickname: string): string => `${nickname}'s history counts from new: everything runs from zero.`,
+    labels: {
+      history: "Fill in what you know",
+      unknown: "Don't know any of it",
+      whole: "It is new: nothing is missing",
+      fit: "Change what it is fitted with",
+      due: "What is due",
+    },
+    pickPart: (nickname: string): string => `${nickname}: which part is different?`,
+    pickChoice: (nickname: string, part: EquipmentPart): string => `${nickname}, ${PART_NAMES[part]}: which one?`,
+    part: (part: EquipmentPart, now: string): string => `${PART_NAMES[part]}: ${now}`,
+  };
+};
+
+/** A form's title holds at most 45 characters. */
+const clip45 = (text: string): string => ([...text].length > 45 ? `${[...text].slice(0, 44).join("")}…` : text);

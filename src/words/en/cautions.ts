@@ -1,0 +1,18 @@
+// One line of caution each, shown where the work can hurt.
+
+import type { CautionKey } from "../../trade/cautions.ts";
+
+export const ENGLISH_CAUTIONS = {
+  brakes: "Brakes: keep pads and discs free of oil, pump the lever hard before riding, and have a licensed mechanic look if you are not sure.",
+  "brake fluid":
+    "Brake fluid harms paint and eyes, and air in the line takes the brake away: use the type named on the cap, from a sealed bottle, and follow the maker's manual.",
+  tyres: "Tyres: set pressures cold, to the maker's plate. Do not ride on cords, cuts or bulges.",
+  lifting: "Lift only at the points the maker's manual names, and make sure the bike cannot tip before you reach under it.",
+  fuel: "Fuel vapour burns: work in fresh air, engine cold, no flame or spark near.",
+  battery: "Battery acid burns and the gas explodes: shield your eyes, no sparks, take the negative lead off first and put it on last.",
+  hot: "Hot oil and coolant scald: let the engine cool as the maker's manual says, and never open a hot radiator cap.",
+  fasteners: "Use the torque in the maker's manual for that fastener; do not guess for brakes, axles and steering.",
+  "moving chain": "Never clean or oil a chain with the engine turning it: it takes fingers. Push the bike or turn the wheel by hand.",
+  steering: "Steering: play or a notch at the head is not to be ridden on. Support the front wheel off the ground safely before you check.",
+  throttle: "The throttle must snap shut by itself at every bar position, engine off and running, before you ride.",
+} as const satisfies Record<CautionKey, string>;

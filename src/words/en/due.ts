@@ -1,0 +1,188 @@
+// What is due, in English: one sentence a rider can check by hand for every item.
+
+import { unreachable } from "../../core/brand.ts";
+import type { LocalDate } from "../../core/calendar/dates.ts";
+import type { DistanceUnit, Ridden, Stretch } from "../../core/quantity/distance.ts";
+import type { Anchor, Due, Leg, Status } from "../../core/schedule/facts.ts";
+import type { Basis } from "../../core/usage/forecast.ts";
+import type { Printer } from "../printer.ts";
+import { capital } from "./text.ts";
+
+/** What a sentence about an item needs to know of its bike. */
+export type OnBike = {
+  readonly unit: DistanceUnit;
+  /** Ridden distance less this is what the dial shows. */
+  readonly offset: number;
+  readonly today: LocalDate;
+  readonly perWeek: Stretch | null;
+  readonly odometer: { readonly figure: number; readonly on: LocalDate } | null;
+};
+type Named = Due & { readonly name: string };
+type DistanceLeg = Extract<Leg, { by: "distance" }>;
+type DateLeg = Extract<Leg, { by: "date" }>;
+
+export const STATUS_WORDS = { "no record": "no record", good: "good", soon: "coming up", due: "due", overdue: "overdue" } as const satisfies Record<
+  Status,
+  string
+>;
+
+export const dueWords = (p: Printer) => {
+  const at = (ridden: Ridden, b: OnBike): string => p.distance((ridden - b.offset) as Ridden, { unit: b.unit });
+  const road = (stretch: number, b: OnBike): string => p.distance(Math.abs(stretch) as Stretch, { unit: b.unit });
+
+  /** "last done at about 7,870 mi, counts for 8,000 mi". */
+  const since = (anchor: Anchor, by: "distance" | "date", b: OnBike): string => {
+    switch (anchor.from) {
+      case "job": {
+        const when = p.vague(anchor.on, b.today);
+        if (by === "date" || anchor.ridden === null) return `last done ${when}`;
+        const where = `${anchor.about ? "about " : ""}${at(anchor.ridden, b)}`;
+        return `last done at ${where}${anchor.countsFor === null ? "" : `, counts for ${at(anchor.countsFor, b)}`}`;
+      }
+      case "new":
+        return "counted from new";
+      case "known from":
+        return "counted from when it came to you";
+      case "first registration":
+        return `counted from first registration, ${p.date(anchor.on)}`;
+    }
+  };
+
+  const distanceMain = (leg: DistanceLeg, b: OnBike): string => {
+    const point = at(leg.dueAt, b);
+    const from = since(leg.anchor, "distance", b);
+    if (leg.toGo === null) return `due at ${point}, ${from}; no odometer reading yet`;
+    if (leg.toGo < 0) return `was due at ${point}, ${from}; now ${road(leg.toGo, b)} past`;
+    if (leg.toGo === 0) return `due now at ${point}, ${from}`;
+    const likely =
+      leg.likely === null
+        ? ""
+        : b.perWeek === null
+          ? `, likely about ${p.date(leg.likely.on, b.today)}`
+          : `; at your ${road(b.perWeek, b)} a week that is about ${p.date(leg.likely.on, b.today)}`;
+    return `due at ${point}, ${from}; ${road(leg.toGo, b)} to go${likely}`;
+  };
+
+  const dateMain = (leg: DateLeg, b: OnBike): string => {
+    const on = p.coarse(leg.dueOn, leg.grain, b.today);
+    const from = since(leg.anchor, "date", b);
+    const paused = leg.pausedDays > 0 ? `, ${leg.pausedDays} days laid up not counted` : "";
+    if (leg.daysToGo < 0) return leg.grain === "day" ? `was due on ${on}, ${from}${paused}; ${p.gap(b.today, leg.dueOn)}` : `was due ${on}, ${from}${paused}`;
+    if (leg.daysToGo === 0) return `due today, ${from}${paused}`;
+    return leg.grain === "day" ? `due on ${on}, ${from}${paused}; ${p.gap(b.today, leg.dueOn)}` : `due ${on}, ${from}${paused}`;
+  };
+
+  const main = (leg: Leg, b: OnBike): string => {
+    switch (leg.by) {
+      case "distance":
+        return distanceMain(leg, b);
+      case "date":
+        return dateMain(leg, b);
+      case "hours":
+        return leg.toGo === null
+          ? `due at ${p.figure(leg.dueAt)} engine hours; no hours read yet`
+          : leg.toGo <= 0
+            ? `was due at ${p.figure(leg.dueAt)} engine hours, now ${p.figure(-leg.toGo)} h past`
+            : `due at ${p.figure(leg.dueAt)} engine hours, ${p.figure(leg.toGo)} h to go`;
+      case "times":
+        return leg.done >= leg.nth
+          ? `due now, every ${ordinal(leg.nth)} time and this is it`
+          : `due every ${ordinal(leg.nth)} time, ${leg.done} of ${leg.nth} so far`;
+      case "verdict":
+        return `measured ${p.date(leg.verdict.on, b.today)} and ${leg.verdict.is}`;
+      case "recheck":
+        return leg.toGo === null || leg.toGo > 0
+          ? `look again at ${at(leg.recheck.dueAt, b)}, ${leg.recheck.because}`
+          : `look again now, since ${at(leg.recheck.dueAt, b)}, ${leg.recheck.because}`;
+      default:
+        return unreachable(leg);
+    }
+  };
+
+  /** Where a leg that does not govern stands. */
+  const beside = (leg: Leg, b: OnBike): string | null => {
+    switch (leg.by) {
+      case "distance":
+        if (leg.toGo === null) return `by distance at ${at(leg.dueAt, b)}, which needs an odometer reading`;
+        return leg.toGo <= 0 ? `by distance it was due at ${at(leg.dueAt, b)}` : `by distance at ${at(leg.dueAt, b)}, ${road(leg.toGo, b)} to go`;
+      case "date":
+        return leg.daysToGo <= 0 ? `by date it was due ${p.coarse(leg.dueOn, leg.grain, b.today)}` : `by date ${p.coarse(leg.dueOn, leg.grain, b.today)}`;
+      case "hours":
+        return leg.toGo === null ? "by engine hours it cannot tell, none read" : `by engine hours at ${p.figure(leg.dueAt)}`;
+      default:
+        return null;
+    }
+  };
+
+  /** The reason of one item as one sentence, without its full stop. */
+  const reason = (due: Due, b: OnBike): string => {
+    const { because } = due;
+    switch (because.why) {
+      case "no reading":
+        return because.needs === "odometer" ? "no odometer reading to judge by" : "no engine hours read to judge by";
+      case "never recorded": {
+        const passed = because.passedAt === null ? "nothing is known of the last time" : `${at(because.passedAt, b)} passed before it came to you`;
+        const next = because.nextMark === null ? "record when it was done, or do it" : `next at ${at(because.nextMark, b)} unless you record when it was done`;
+        return `${passed}; ${next}`;
+      }
+      case "leg": {
+        const governs = due.legs[because.leg];
+        if (governs === undefined) return "";
+        const notes = [
+          because.runningIn ? "running-in" : null,
+          because.shortenedBy === null ? null : `shortened for ${because.shortenedBy}`,
+          because.byTheBook ? "by the book" : null,
+          governs.by === "distance" && governs.converted ? `only the ${b.unit === "mi" ? "km" : "mi"} column is printed; converted` : null,
+        ].filter((note) => note !== null);
+        const others = due.legs.flatMap((leg, n) => (n === because.leg ? [] : [beside(leg, b)])).filter((text) => text !== null);
+        if (because.askOdometer && governs.by === "distance" && governs.likely !== null) {
+          return `${at(governs.dueAt, b)} was probably reached about ${p.date(governs.likely.on, b.today)}, ${since(governs.anchor, "distance", b)}; what does the odometer say`;
+        }
+        return [`${main(governs, b)}${notes.length === 0 ? "" : ` (${notes.join(", ")})`}`, ...others].join("; ");
+      }
+      default:
+        return unreachable(because);
+    }
+  };
+
+  const end = (due: Due): string => (due.because.why === "leg" && due.because.askOdometer ? "?" : ".");
+
+  return {
+    status: (status: Status): string => STATUS_WORDS[status],
+    reason,
+    /** "Engine oil and filter: due at 12,000 mi, last done ...". The reason leads; the heading above says the status. */
+    line: (due: Named, b: OnBike): string => `${due.name}: ${reason(due, b)}${end(due)}`,
+    /** A line under a mixed list, where no heading says the status. */
+    lineWithStatus: (due: Named, b: OnBike): string => `${due.name}: ${reason(due, b)}${end(due)} ${capital(STATUS_WORDS[due.status])}.`,
+    heading: (status: Status, n: number): string => `${capital(STATUS_WORDS[status])}: ${n}`,
+    bike: (nickname: string, b: OnBike): string =>
+      b.odometer === null
+        ? `${nickname}, no odometer reading yet`
+        : `${nickname} at ${p.figure(b.odometer.figure, 0)} ${b.unit}, ${b.odometer.on === b.today ? "today" : p.date(b.odometer.on, b.today)}`,
+    nothingDue: (): string => "Nothing is due or coming up.",
+    /** Items under 1,000 mi or two months: one line, between rides. */
+    habits: (names: readonly string[]): string => `Between rides: ${p.list(names.map(lower))}.`,
+    first: (names: readonly string[]): string => `With nothing on record, do these first: ${p.list(names.map(lower))}.`,
+    /** Items that share one reason: "8,000 mi passed before it came to you; next at 16,000 mi ...: valve clearance and spark plugs." */
+    shared: (reason: string, names: readonly string[]): string => `${capital(reason)}: ${p.list(names.map(lower))}.`,
+    more: (n: number, status: Status): string => `and ${n} more ${STATUS_WORDS[status]}`,
+    laidUp: (): string => "Laid up: reminders rest until it is riding again.",
+    basis: (basis: Basis, b: OnBike): string | null => {
+      switch (basis.from) {
+        case "readings":
+          return b.perWeek === null ? null : `Likely dates from ${basis.readings} readings over ${spanOf(basis.days)}, about ${road(b.perWeek, b)} a week.`;
+        case "yearly figure":
+          return `Likely dates from your own figure, ${road(basis.perYear, b)} a year.`;
+        case "group median":
+          return `Likely dates from the group's usual ${road(basis.perYear, b)} a year.`;
+        case "nothing":
+          return null;
+      }
+    },
+  };
+};
+
+const spanOf = (days: number): string => (days < 60 ? `${days} days` : `${Math.round(days / 30.44)} months`);
+const ordinal = (n: number): string => ["", "first", "second", "third", "fourth", "fifth", "sixth"][n] ?? `${n}th`;
+/** Item names begin with a capital; inside a sentence they do not, unless the word is an abbreviation. */
+const lower = (name: string): string => (/^\p{Lu}{2}/u.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1));

@@ -1,0 +1,36 @@
+// All of the English words, put together for one member: their locale, their units, their day.
+
+import type { LocalDate } from "../../core/calendar/dates.ts";
+import { makePrinter, type PrintStyle } from "../printer.ts";
+import { bikeWords } from "./bikes.ts";
+import { ENGLISH_CAUTIONS } from "./cautions.ts";
+import { COMMAND_WORDS, helpWords } from "./commands.ts";
+import { convertWords } from "./convert.ts";
+import { dueWords } from "./due.ts";
+import { readingWords } from "./readings.ts";
+import { refusalWords } from "./refusals.ts";
+import { reminderWords } from "./reminders.ts";
+import { settingsWords } from "./settings.ts";
+
+/** The words of a language for one member on one day. */
+export type Words = ReturnType<typeof english>;
+
+export function english(style: PrintStyle, today: LocalDate) {
+  const p = makePrinter(style);
+  return {
+    p,
+    today,
+    bikes: bikeWords(p),
+    due: dueWords(p),
+    readings: readingWords(p),
+    convert: convertWords(p, style.locale),
+    reminders: reminderWords(p),
+    settings: settingsWords(p),
+    refusal: refusalWords(p),
+    help: helpWords,
+    commands: COMMAND_WORDS,
+    /** The caution of an item, by the key its plan line names. */
+    caution: (key: string | null): string | null => (key === null ? null : ((ENGLISH_CAUTIONS as Readonly<Record<string, string>>)[key] ?? null)),
+    fault: (id: string): string => `Something went wrong on my side and nothing was changed. Try again; if it stays, tell whoever runs me and name ${id}.`,
+  };
+}

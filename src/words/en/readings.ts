@@ -1,0 +1,143 @@
+// What a message came to, in English: logged, asked about, undone.
+
+import type { LocalDate } from "../../core/calendar/dates.ts";
+import type { Dial, DistanceUnit } from "../../core/quantity/distance.ts";
+import type { UnitId } from "../../core/quantity/units.ts";
+import type { Gap } from "../../core/reading/intent.ts";
+import type { Place, ReadingKind } from "../../core/reading/kinds.ts";
+import type { Status } from "../../core/schedule/facts.ts";
+import type { Printer } from "../printer.ts";
+import { capital } from "./text.ts";
+
+/** A reading as it is said back. */
+export type SaidReading = {
+  readonly kind: ReadingKind;
+  readonly place: Place | null;
+  readonly dial: Dial | null;
+  readonly value: number | null;
+  readonly unit: UnitId;
+  readonly typed: string;
+  readonly on: LocalDate;
+};
+type SaidWork = {
+  readonly items: readonly { readonly called: string }[];
+  readonly on: { readonly from: LocalDate; readonly to: LocalDate; readonly typed: string };
+  readonly dial: Dial | null;
+};
+
+/** One line per kind: its name, and how to measure it. */
+export const KIND_WORDS = {
+  odometer: { name: "odometer", howTo: "Read the total figure on the dial, not the trip meter." },
+  "cold pressure": { name: "cold tyre pressure", howTo: "Before riding, at the temperature where the ride starts." },
+  tread: { name: "tread depth", howTo: "In the main groove at the most worn point, not on a wear bar." },
+} as const satisfies Record<ReadingKind, { name: string; howTo: string }>;
+
+export const readingWords = (p: Printer) => {
+  const value = (r: SaidReading): string => (r.dial === null ? p.amount(r.value ?? 0, r.unit) : p.distance(r.dial, { unit: r.unit as DistanceUnit }));
+  const reading = (r: SaidReading): string => `${r.place === null ? "" : `${r.place} `}${KIND_WORDS[r.kind].name} ${value(r)}`;
+  const day = (on: LocalDate, today: LocalDate): string => (on === today ? "today" : p.date(on, today));
+  return {
+    reading,
+    /** "Heron: odometer 14,820 mi, today." */
+    logged: (nickname: string, readings: readonly SaidReading[], today: LocalDate): string => {
+      const [first] = readings;
+      const same = first !== undefined && readings.every((r) => r.on === first.on);
+      const parts = readings.map((r) => (same ? reading(r) : `${reading(r)} (${day(r.on, today)})`));
+      return `${nickname}: ${p.list(parts)}${same && first !== undefined ? `, ${day(first.on, today)}` : ""}. Logged.`;
+    },
+    worked: (nickname: string, work: SaidWork, unit: DistanceUnit, today: LocalDate): string => {
+      const when = work.on.from === work.on.to ? day(work.on.from, today) : p.vague(work.on);
+      const where = work.dial === null ? "" : ` at ${p.distance(work.dial, { unit })}`;
+      return `${nickname}: ${p.list(work.items.map((item) => item.called))}, done ${when}${where}. Recorded.`;
+    },
+    news: (nickname: string, called: string, status: Status): string => `${nickname}: ${called} is now ${status === "soon" ? "coming up" : status}.`,
+    newsInChannel: (nickname: string): string => `Logged. Something on ${nickname} wants a look.`,
+    undone: (nickname: string, what: readonly string[]): string => `Undone for ${nickname}: ${p.list(what)}. It no longer counts; the record of it stays.`,
+    ask: (
+      gap: Gap,
+      typed: string,
+      about: string,
+      nickname: string | null,
+      last: { readonly figure: number; readonly unit: DistanceUnit; readonly on: LocalDate } | null,
+      today: LocalDate,
+    ): string => {
+      const of = nickname === null ? "" : ` on ${nickname}`;
+      switch (gap.need) {
+        case "bike":
+          return gap.named === null ? `Which bike is ${about} for?` : `I know no bike of yours called “${gap.named}”. Which one is ${about} for?`;
+        case "place":
+          return `${capital(about)}${of}: front or rear?`;
+        case "unit":
+          return `${capital(about)}${of}: in which unit?`;
+        case "number":
+          return `“${typed}”${of}: which figure do you mean?`;
+        case "item":
+          return `“${typed}”${of}: which of these was done?`;
+        case "date":
+          return `“${gap.typed}”: which day is that?`;
+        case "sure":
+          return strange(gap.because, about, of, last === null ? null : { figure: p.figure(last.figure), unit: last.unit, on: day(last.on, today) });
+      }
+    },
+    /** "the odometer at 14,820 mi", "the front pressure of 33": what a question is about. */
+    about: (i: { readonly kind: ReadingKind; readonly place: Place | null; readonly typed: { readonly text: string } }): string =>
+      `the ${i.place === null ? "" : `${i.place} `}${KIND_WORDS[i.kind].name} “${i.typed.text}”`,
+    aboutWork: (words: string, at: string | null): string => `“${words.trim()}”${at === null ? "" : ` at ${at}`}`,
+    askInChannel: (): string => "I have a question about that, and nothing is saved until you answer it.",
+    held: (): string => "Nothing is saved until you answer.",
+    letGo: (typed: string): string => `Let go: “${typed}”. Nothing of it was saved.`,
+    deleted: (nickname: string, what: readonly string[]): string =>
+      `You deleted the message that logged ${p.list(what)} for ${nickname}. The record stands unless you withdraw it.`,
+    kept: (): string => "Kept as it is.",
+    list: (nickname: string): string => `${nickname}, latest readings`,
+    listed: (r: SaidReading, today: LocalDate): string => `${capital(reading(r))}, ${day(r.on, today)}`,
+    undoOne: (nickname: string, r: SaidReading): string => `Undo ${reading(r)} of ${nickname}`.slice(0, 80),
+    questionAbout: (typed: string): string => `Answer “${[...typed].length > 40 ? `${[...typed].slice(0, 40).join("")}…` : typed}”`,
+    none: (nickname: string): string => `${nickname}: no readings yet.`,
+    open: (n: number): string => (n === 1 ? "One question is unanswered:" : `${n} questions are unanswered:`),
+    noBikes: (): string => "You have no bike here yet. Add one with /bike add, and I take it from there.",
+    notUnderstood: (bikes: readonly string[]): string =>
+      `I found no reading and no work in that. Try: 14,820 mi on ${bikes[0] ?? "Heron"}, or 33 psi front 36 rear, or did the oil at 14,820.`,
+    tooLong: (): string => "That is longer than I read. Send the readings by themselves in a short message.",
+    seenBefore: (): string => "I have that one already.",
+    labels: {
+      undo: "Undo",
+      due: "What is due",
+      letGo: "Let it go",
+      retype: "Type it again",
+      yes: "Yes, it is right",
+      replaced: "The odometer was replaced",
+      earlier: "The earlier reading was wrong",
+      question: "Show the question",
+      logged: "Show me",
+      keep: "Keep it",
+      withdraw: "Withdraw it",
+      retypeField: "The message, as it should read",
+      pick: "Pick one",
+    },
+    option: (gap: Gap, n: number, given: string): string =>
+      gap.need === "number" ? p.figure(gap.options[n] ?? 0) : gap.need === "date" ? p.date(given as LocalDate, today0) : given,
+  };
+};
+
+// Dates offered as options always carry their year.
+const today0 = "0001-01-01" as LocalDate;
+
+function strange(
+  because: Extract<Gap, { need: "sure" }>["because"],
+  about: string,
+  of: string,
+  last: { readonly figure: string; readonly unit: string; readonly on: string } | null,
+): string {
+  const before = last === null ? "" : ` The last one was ${last.figure} ${last.unit}, ${last.on}.`;
+  switch (because) {
+    case "runs backwards":
+      return `${capital(about)}${of} is below what the dial showed before.${before} Which is it?`;
+    case "implausible jump":
+      return `${capital(about)}${of} is a long way from the last one.${before} Is it right?`;
+    case "out of range":
+      return `${capital(about)}${of} is outside what a motorcycle shows. Type it again, or let it go.`;
+    case "future date":
+      return `${capital(about)}${of}: that day is still to come. Type it again with the right date, or let it go.`;
+  }
+}

@@ -1,0 +1,117 @@
+// One clear sentence for each way a request can be refused, saying what to do next.
+
+import { unreachable } from "../../core/brand.ts";
+import type { Refusal } from "../../core/refusal.ts";
+import type { Printer } from "../printer.ts";
+
+export const refusalWords = (p: Printer) => {
+  const one = (names: readonly string[]): string => new Intl.ListFormat("en-GB", { type: "disjunction" }).format(names);
+  return (refusal: Refusal): string => {
+    switch (refusal.why) {
+      case "no bikes yet":
+        return "You have no bike here yet. Add one with /bike add.";
+      case "unknown bike":
+        return `You have no bike called “${clip(refusal.named)}”. Yours: ${p.list(refusal.bikes)}.`;
+      case "which bike":
+        return `Which bike: ${one(refusal.bikes)}? Add bike: and its name.`;
+      case "nickname taken":
+        return `You already have a bike called ${refusal.nickname}. Give this one another name.`;
+      case "nickname unusable":
+        return {
+          empty: "A nickname needs at least one letter or digit.",
+          "too long": "A nickname has at most 32 characters. Pick a shorter one.",
+          "mentions everyone": "A nickname cannot mention people or channels. Pick a plain word.",
+          "looks like a reading": "That nickname reads as a figure or a piece of work, so I could not tell it from a reading. Pick a word.",
+        }[refusal.because];
+      case "not a distance":
+        return `I cannot read “${clip(refusal.typed)}” as a distance. Type a figure such as 14,820 ${refusal.unit ?? "mi"}.`;
+      case "unit missing":
+        return `Is “${clip(refusal.typed)}” in miles or kilometres? Type it with mi or km.`;
+      case "out of range":
+        return `“${clip(refusal.typed)}” is outside what an odometer shows. Check the figure and type it again.`;
+      case "future date":
+        return `${p.date(refusal.on)} is still to come. Work is recorded once it is done.`;
+      case "not a date":
+        return `I cannot read “${clip(refusal.typed)}” as a date. Try yesterday, 3 May, spring 2023 or 2026-05-03.`;
+      case "no such item":
+        return refusal.nearest.length === 0
+          ? `I find no “${clip(refusal.typed)}” in this bike's plan. /due lists its items.`
+          : `I find no “${clip(refusal.typed)}” in this bike's plan. Do you mean ${one(refusal.nearest)}?`;
+      case "which item":
+        return `“${clip(refusal.typed)}” could be ${one(refusal.items)}. Name one.`;
+      case "runs backwards":
+        return `“${clip(refusal.typed)}” is below the last reading, ${refusal.last}. Check the figure and type it again.`;
+      case "implausible jump":
+        return `“${clip(refusal.typed)}” is a long way from the last reading, ${refusal.last}. Check the figure and type it again.`;
+      case "not yours":
+        return "Only the bike's owner can do that.";
+      case "gone":
+        return "That is no longer there. Ask again with the command.";
+      case "changed meanwhile":
+        return "That changed while you were looking. Ask again to see it as it stands.";
+      case "already done":
+        return "That was done already, so nothing changed.";
+      case "not in a group":
+        return "That belongs to a group. Say it in the group's server.";
+      case "admins only":
+        return "Only members who may manage the server can change the group's settings.";
+      case "not a zone":
+        return `“${clip(refusal.typed)}” is not a time zone I know. Use a name such as Europe/Berlin or America/Chicago.`;
+      case "not a time":
+        return `I cannot read “${clip(refusal.typed)}” as a time of day. Type it as 18:30.`;
+      case "not a weekday":
+        return `“${clip(refusal.typed)}” is not a day of the week.`;
+      case "nothing to change":
+        return "Say what should change: name one of the command's options.";
+      case "already so":
+        return `It is already so: ${refusal.state}.`;
+      case "cannot convert":
+        return cannotConvert(refusal, one);
+      case "too long":
+        return `That is longer than I read. Keep it under ${p.figure(refusal.limit)} characters.`;
+      case "unknown command":
+        return refusal.nearest.length === 0
+          ? `I know no ${clip(refusal.typed)}. /help lists what I know.`
+          : `I know no ${clip(refusal.typed)}. Do you mean /${one(refusal.nearest)}?`;
+      case "option":
+        return optionProblem(refusal, one);
+      default:
+        return unreachable(refusal);
+    }
+  };
+};
+
+/** Long junk is said back only as far as it helps to recognise it. */
+const clip = (typed: string): string => ([...typed].length > 40 ? `${[...typed].slice(0, 40).join("")}…` : typed);
+
+function cannotConvert(refusal: Extract<Refusal, { why: "cannot convert" }>, one: (names: readonly string[]) => string): string {
+  const typed = clip(refusal.typed);
+  if (refusal.candidates.length > 0) return `“${typed}” could be ${one(refusal.candidates)}. Say which.`;
+  switch (refusal.because) {
+    case "unknown unit":
+      return `I do not know the unit in “${typed}”. Try 60-80 in-lb, 36 psi, 7/16 in or 14,820 mi.`;
+    case "other dimension":
+      return `“${typed}” cannot become ${refusal.to ?? "that"}: they measure different things.`;
+    case "below absolute zero":
+      return `“${typed}” is colder than anything can be.`;
+    case "out of range":
+      return `“${typed}” is too large or too small a figure to convert.`;
+    case "ambiguous number":
+      return `“${typed}” can be read two ways. Write it without the thousands mark.`;
+    case "not a quantity":
+      return `I find no figure with a unit in “${typed}”. Try 60-80 in-lb, 36 psi or 7/16 in.`;
+  }
+}
+
+function optionProblem(refusal: Extract<Refusal, { why: "option" }>, one: (names: readonly string[]) => string): string {
+  switch (refusal.problem) {
+    case "missing":
+      return `Please add ${refusal.option}: ${refusal.choices.length > 0 ? `one of ${one(refusal.choices)}` : "it is needed for this"}.`;
+    case "unknown":
+      return `There is no option “${clip(refusal.option)}” here. Options: ${one(refusal.choices)}.`;
+    case "not a choice":
+      return `${refusal.option} is one of ${one(refusal.choices)}.`;
+    case "too long":
+      return `${refusal.option} is longer than I read. Keep it short.`;
+  }
+}

@@ -1,0 +1,89 @@
+// How figures, distances and dates are printed for one member. The only place where numbers and days become text.
+
+import type { Grain } from "../core/calendar/arithmetic.ts";
+import { addMonths, dayOf, daysBetween, grainOf, monthOf, yearOf } from "../core/calendar/arithmetic.ts";
+import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
+import { type Dial, type DistanceUnit, figureIn, type Ridden, type Stretch } from "../core/quantity/distance.ts";
+import { honestDecimals, printFigure, roundTo } from "../core/quantity/print.ts";
+import { convert, decimalsOf, fromCanonical, symbolOf, type UnitId } from "../core/quantity/units.ts";
+
+/** What decides how figures look. */
+export type PrintStyle = {
+  readonly locale: string /** unit wanted for distances; null prints each as its dial counts */;
+  readonly distance: DistanceUnit | null;
+};
+
+export type Printer = ReturnType<typeof makePrinter>;
+
+/** A printer for one member's locale and units. */
+export function makePrinter(style: PrintStyle) {
+  const months = new Intl.DateTimeFormat(style.locale, { month: "long", timeZone: "UTC" });
+  const lists = new Intl.ListFormat(style.locale, { type: "conjunction" });
+  const monthName = (date: LocalDate): string => months.format(Date.UTC(2000, monthOf(date) - 1, 15));
+  const figure = (value: number, decimals = 1): string => printFigure(roundTo(value, decimals), decimals, style.locale);
+
+  const distance = (d: Dial | Ridden | Stretch, of: { readonly unit: DistanceUnit }): string => {
+    const unit = style.distance ?? of.unit;
+    const value = figureIn(d, unit);
+    // A dial shows whole units; below ten the tenth matters.
+    return `${figure(value, Math.abs(value) < 10 ? 1 : 0)} ${unit}`;
+  };
+
+  /** "8 December"; the year is added when the day is more than eleven months from today. */
+  const date = (on: LocalDate, today?: LocalDate): string => {
+    const near = today !== undefined && on < addMonths(today, 11) && on > addMonths(today, -11);
+    return `${dayOf(on)} ${monthName(on)}${near ? "" : ` ${yearOf(on)}`}`;
+  };
+
+  /** A day as coarsely as it is known: "8 December", "May 2027", "spring 2027", "2027". */
+  const coarse = (on: LocalDate, grain: Grain, today?: LocalDate): string => {
+    switch (grain) {
+      case "day":
+        return date(on, today);
+      case "month":
+        return `${monthName(on)} ${yearOf(on)}`;
+      case "season":
+        return seasonOf(on);
+      case "year":
+        return String(yearOf(on));
+    }
+  };
+
+  return {
+    figure,
+    distance,
+    date,
+    coarse,
+    /** A vague date as it was typed when it is not a day; a day as a day. */
+    vague: (v: VagueDate, today?: LocalDate): string => (v.from === v.to ? date(v.from, today) : v.typed !== "" ? v.typed.trim() : coarse(v.from, grainOf(v))),
+    /** A canonical value in a unit, with no more digits than its tools show. */
+    amount: (canonical: number, unit: UnitId): string =>
+      `${figure(fromCanonical(canonical, unit), decimalsOf(unit))}${symbolOf(unit).startsWith("/") ? "" : " "}${symbolOf(unit)}`,
+    /** A figure typed in one unit, in another; null when it cannot be. */
+    inUnit: (value: number, from: UnitId, to: UnitId): string | null => {
+      const converted = convert(value, from, to);
+      return converted.is === "refused" ? null : `${figure(converted.value, honestDecimals(1, to))} ${symbolOf(to)}`;
+    },
+    list: (items: readonly string[]): string => lists.format(items),
+    /** "in 3 weeks", "tomorrow", "12 days ago". */
+    gap: (from: LocalDate, to: LocalDate): string => gapWords(daysBetween(from, to)),
+  };
+}
+
+const SEASONS = ["winter", "spring", "summer", "autumn"] as const;
+
+/** The season of a day in the north, named with the year in which it begins. */
+function seasonOf(on: LocalDate): string {
+  const month = monthOf(on);
+  const year = month <= 2 ? yearOf(on) - 1 : yearOf(on);
+  return `${SEASONS[Math.floor((month % 12) / 3)]} ${year}`;
+}
+
+function gapWords(days: number): string {
+  if (days === 0) return "today";
+  if (days === 1) return "tomorrow";
+  if (days === -1) return "yesterday";
+  const n = Math.abs(days);
+  const span = n < 21 ? `${n} days` : n < 70 ? `${Math.round(n / 7)} weeks` : n < 730 ? `${Math.round(n / 30.44)} months` : `${Math.round(n / 365.25)} years`;
+  return days > 0 ? `in ${span}` : `${span} ago`;
+}

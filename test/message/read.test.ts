@@ -1,0 +1,151 @@
+// The reader against a corpus of messages, and against figures printed in many styles.
+
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { localDate } from "../../src/core/calendar/arithmetic.ts";
+import { isFitted } from "../../src/core/equipment.ts";
+import type { BikeId } from "../../src/core/ids.ts";
+import type { Intent } from "../../src/core/reading/intent.ts";
+import type { Known, KnownBike } from "../../src/core/reading/vocabulary.ts";
+import { read } from "../../src/message/read.ts";
+import { KINDS, type KindId } from "../../src/trade/kinds.ts";
+import { STARTER_PLANS } from "../../src/trade/starter-plans.ts";
+import { ENGLISH_VOCABULARY } from "../../src/words/en/vocabulary.ts";
+import { NOTHING, ONE_BIKE, THREE_BIKES } from "./corpus.ts";
+
+const TODAY = localDate("2026-11-25");
+
+function bike(nickname: string, kind: KindId, unit: "mi" | "km", lastFigure: number): KnownBike {
+  const items = STARTER_PLANS[kind].items
+    .filter((item) => isFitted(item.fits, KINDS[kind].equipment))
+    .map(({ key, called, action }) => ({ key, called, action }));
+  return { id: nickname as BikeId, nickname, unit, lastFigure, items };
+}
+
+const HERON = bike("Heron", "chain-drive twin", "mi", 14_210);
+const BRAMBLE = bike("Bramble", "dual-purpose single", "km", 8640);
+const OTTER = bike("Otter", "belt-drive cruiser", "mi", 20_450);
+
+const knownWith = (bikes: readonly KnownBike[]): Known => ({
+  today: TODAY,
+  bikes,
+  numbers: { decimal: ".", group: "," },
+  pressureUnit: null,
+  depthUnit: null,
+  vocabulary: ENGLISH_VOCABULARY,
+});
+
+/** An intent in the shorthand of the corpus. */
+function short(intent: Intent): string {
+  const asks = intent.gaps.map((gap) => ` ?${gap.need}`).join("");
+  const bikeOf = `@${intent.bike ?? "?"}`;
+  if (intent.do === "log reading") {
+    const on = intent.on === TODAY ? "" : ` on ${intent.on}`;
+    const value = `${Number(intent.value.toFixed(6))}${intent.unit ?? "?"}`;
+    const what = intent.kind === "odometer" ? value : `${intent.kind === "tread" ? "T" : "P"} ${intent.place ?? "?"} ${value}`;
+    return `${what}${bikeOf}${on}${asks}`;
+  }
+  const at = intent.odometer === null ? "" : ` at ${intent.odometer.value}`;
+  const on = intent.on.from === TODAY ? "" : ` on ${intent.on.from}`;
+  return `W ${intent.items.join(",") || "?"}=${intent.outcome}${at}${on}${bikeOf}${asks}`;
+}
+
+describe("one bike", () => {
+  test.each(ONE_BIKE.map(({ say, means }) => [say, means] as const))("%s", (say, means) => {
+    expect(read(say, knownWith([HERON])).intents.map(short)).toEqual(means);
+  });
+});
+
+describe("three bikes", () => {
+  test.each(THREE_BIKES.map(({ say, means }) => [say, means] as const))("%s", (say, means) => {
+    expect(read(say, knownWith([HERON, BRAMBLE, OTTER])).intents.map(short)).toEqual(means);
+  });
+});
+
+describe("nothing to log", () => {
+  test.each(NOTHING.map((say) => [say] as const))("%s", (say) => {
+    expect(read(say, knownWith([HERON])).intents.map(short)).toEqual([]);
+    expect(read(say, knownWith([HERON, BRAMBLE, OTTER])).intents.map(short)).toEqual([]);
+  });
+});
+
+test("a member's own pressure unit is taken for bare figures that it fits", () => {
+  const own = { ...knownWith([HERON]), pressureUnit: "psi" as const };
+  expect(read("front 33 rear 36", own).intents.map(short)).toEqual(["P front 33psi@Heron", "P rear 36psi@Heron"]);
+  expect(read("front 2.3", own).intents.map(short)).toEqual(["P front 2.3?@Heron ?unit"]);
+});
+
+test("a nickname of several words, and one that is a common word", () => {
+  const bikes = [bike("Old Blue", "chain-drive twin", "mi", 14_210), bike("May", "chain-drive twin", "mi", 3000)];
+  expect(read("14,820 mi on old blue", knownWith(bikes)).intents.map(short)).toEqual(["14820mi@Old Blue"]);
+});
+
+test("odometer figures in any style people write come back as they were", () => {
+  const styles = [
+    (n: number) => `${n}`,
+    (n: number) => n.toLocaleString("en-GB"),
+    (n: number) => n.toLocaleString("en-GB").replace(/,/g, " "),
+    (n: number) => n.toLocaleString("en-GB").replace(/,/g, "'"),
+    (n: number) => n.toLocaleString("en-GB").replace(/,/g, "\u202f"),
+  ];
+  const frames = [
+    (f: string) => `${f} mi on Heron`,
+    (f: string) => `Heron ${f}`,
+    (f: string) => `odo ${f}`,
+    (f: string) => `now at ${f} miles`,
+    (f: string) => `${f}mi`,
+  ];
+  fc.assert(
+    fc.property(fc.integer({ min: 14_211, max: 17_000 }), fc.constantFrom(...styles), fc.constantFrom(...frames), (n, style, frame) => {
+      expect(read(frame(style(n)), knownWith([HERON])).intents.map(short)).toEqual([`${n}mi@Heron`]);
+    }),
+    { numRuns: 2000 },
+  );
+});
+
+test("pressures in any style and order come back as they were", () => {
+  const frames = [
+    (f: string, r: string, u: string) => `${f} ${u} front ${r} ${u} rear`,
+    (f: string, r: string, u: string) => `front ${f}${u}, rear ${r}${u}`,
+    (f: string, r: string, u: string) => `${f}${u} front, ${r}${u} rear on Heron`,
+    (f: string, r: string, u: string) => `tyres: rear ${r} ${u} front ${f} ${u}`,
+    (f: string, r: string, u: string) => `${f} front ${r} rear ${u}`,
+  ];
+  fc.assert(
+    fc.property(fc.integer({ min: 20, max: 45 }), fc.integer({ min: 20, max: 45 }), fc.constantFrom(...frames), (f, r, frame) => {
+      const said = read(frame(String(f), String(r), "psi"), knownWith([HERON]))
+        .intents.map(short)
+        .sort();
+      expect(said).toEqual([`P front ${f}psi@Heron`, `P rear ${r}psi@Heron`]);
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+test("any text is read without a crash, and what is longer than 2,000 characters is not read", () => {
+  fc.assert(
+    fc.property(fc.string({ unit: "grapheme", maxLength: 300 }), (text) => {
+      read(text, knownWith([HERON, BRAMBLE, OTTER]));
+    }),
+    { numRuns: 2000 },
+  );
+  expect(read("1".repeat(2001), knownWith([HERON]))).toMatchObject({ intents: [], tooLong: true });
+});
+
+test("time grows with the length of a text, not with its square", () => {
+  const known = knownWith([HERON, BRAMBLE, OTTER]);
+  const took = (text: string): number => {
+    let least = Number.POSITIVE_INFINITY;
+    for (let n = 0; n < 8; n++) {
+      const start = process.hrtime.bigint();
+      read(text, known);
+      least = Math.min(least, Number(process.hrtime.bigint() - start));
+    }
+    return least;
+  };
+  for (const unit of ["14,820 mi on Heron, ", "the oil and the chain and ", "front 33 rear 36 ", "(((((", "9 9 9 9 ", "a-b-c-d-"]) {
+    const [short400, long2000] = [took(unit.repeat(400 / unit.length)), took(unit.repeat(1990 / unit.length))];
+    // Five times the text in at most fifteen times the time: a square would take twenty-five.
+    expect(long2000, unit).toBeLessThan(short400 * 15 + 2_000_000);
+  }
+});

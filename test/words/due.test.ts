@@ -1,0 +1,136 @@
+// The sentences of a due list: what they say, and that their arithmetic can be checked by hand.
+
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { localDate, vagueDate } from "../../src/core/calendar/arithmetic.ts";
+import type { ItemKey } from "../../src/core/ids.ts";
+import { type Ridden, riddenOf, stretchOf } from "../../src/core/quantity/distance.ts";
+import type { Anchor, Due, Leg } from "../../src/core/schedule/facts.ts";
+import { dueWords } from "../../src/words/en/due.ts";
+import { makePrinter } from "../../src/words/printer.ts";
+
+const TODAY = localDate("2026-11-25");
+const ON = { unit: "mi", offset: 0, today: TODAY, perWeek: stretchOf(95, "mi"), odometer: { figure: 11_820, on: TODAY } } as const;
+const words = dueWords(makePrinter({ locale: "en-GB", distance: null }));
+
+const job = (mi: number, counts: number | null = null, about = false): Anchor => ({
+  from: "job",
+  job: "j",
+  on: vagueDate(localDate("2026-03-03"), localDate("2026-03-03"), ""),
+  ridden: riddenOf(mi, "mi"),
+  about,
+  countsFor: counts === null ? null : riddenOf(counts, "mi"),
+});
+const distance = (dueAt: number, toGo: number | null, anchor: Anchor, more: Partial<Extract<Leg, { by: "distance" }>> = {}): Leg => ({
+  by: "distance",
+  state: "ahead",
+  anchor,
+  dueAt: riddenOf(dueAt, "mi"),
+  toGo: toGo === null ? null : stretchOf(toGo, "mi"),
+  interval: stretchOf(4000, "mi"),
+  window: stretchOf(400, "mi"),
+  likely: null,
+  converted: false,
+  ...more,
+});
+const date = (dueOn: string, daysToGo: number, more: Partial<Extract<Leg, { by: "date" }>> = {}): Leg => ({
+  by: "date",
+  state: "ahead",
+  anchor: job(7870),
+  dueOn: localDate(dueOn),
+  grain: "day",
+  daysToGo,
+  months: 12,
+  legDays: 365,
+  windowDays: 30,
+  pausedDays: 0,
+  ...more,
+});
+const due = (legs: readonly Leg[], because: Partial<Extract<Due["because"], { why: "leg" }>> = {}, status: Due["status"] = "good"): Due & { name: string } => ({
+  item: "engine-oil.replace" as ItemKey,
+  name: "Engine oil and filter",
+  status,
+  habit: false,
+  governs: 0,
+  legs,
+  mark: null,
+  because: { why: "leg", leg: 0, shortenedBy: null, runningIn: false, byTheBook: false, askOdometer: false, ...because },
+});
+
+describe("one sentence each", () => {
+  const likely = { on: localDate("2026-12-08"), from: localDate("2026-12-01"), to: localDate("2026-12-20") };
+  test.each([
+    [
+      due([distance(12_000, 180, job(7870, 8000), { likely })]),
+      "Engine oil and filter: due at 12,000 mi, last done at 7,870 mi, counts for 8,000 mi; 180 mi to go; at your 95 mi a week that is about 8 December.",
+    ],
+    [
+      due([distance(12_000, 180, job(7870, 8000)), date("2027-05-01", 157, { grain: "month" })]),
+      "Engine oil and filter: due at 12,000 mi, last done at 7,870 mi, counts for 8,000 mi; 180 mi to go; by date May 2027.",
+    ],
+    [due([distance(12_000, 0, job(8000))]), "Engine oil and filter: due now at 12,000 mi, last done at 8,000 mi."],
+    [due([distance(11_000, -820, job(7000, null, true))]), "Engine oil and filter: was due at 11,000 mi, last done at about 7,000 mi; now 820 mi past."],
+    [
+      due([distance(12_000, 180, { from: "new" }, { converted: true })], { runningIn: true }),
+      "Engine oil and filter: due at 12,000 mi, counted from new; 180 mi to go (running-in, only the km column is printed; converted).",
+    ],
+    [
+      due([distance(12_000, 180, job(8000))], { shortenedBy: "dust", byTheBook: true }),
+      "Engine oil and filter: due at 12,000 mi, last done at 8,000 mi; 180 mi to go (shortened for dust, by the book).",
+    ],
+    [
+      due([distance(12_000, 180, job(8000), { likely: { ...likely, on: localDate("2026-11-20") } })], { askOdometer: true }),
+      "Engine oil and filter: 12,000 mi was probably reached about 20 November, last done at 8,000 mi; what does the odometer say?",
+    ],
+    [due([date("2026-12-08", 13)]), "Engine oil and filter: due on 8 December, last done 3 March; in 13 days."],
+    [due([date("2026-11-25", 0)]), "Engine oil and filter: due today, last done 3 March."],
+    [
+      due([date("2026-10-01", -55, { pausedDays: 40 }), distance(12_000, 180, job(8000))]),
+      "Engine oil and filter: was due on 1 October, last done 3 March, 40 days laid up not counted; 8 weeks ago; by distance at 12,000 mi, 180 mi to go.",
+    ],
+    [due([date("2028-05-01", 523, { grain: "month" })]), "Engine oil and filter: due May 2028, last done 3 March."],
+    [
+      due([distance(12_000, null, job(8000)), date("2026-12-08", 13)], { leg: 1 }),
+      "Engine oil and filter: due on 8 December, last done 3 March; in 13 days; by distance at 12,000 mi, which needs an odometer reading.",
+    ],
+  ])("%#", (given, sentence) => {
+    expect(words.line(given, ON)).toBe(sentence);
+  });
+
+  test("no record says what passed, and how it ends", () => {
+    const never = (passedAt: Ridden | null, nextMark: Ridden | null): Due & { name: string } => ({
+      ...due([]),
+      status: "no record",
+      because: { why: "never recorded", passedAt, passedOn: null, nextMark },
+    });
+    expect(words.line(never(riddenOf(8000, "mi"), riddenOf(16_000, "mi")), ON)).toBe(
+      "Engine oil and filter: 8,000 mi passed before it came to you; next at 16,000 mi unless you record when it was done.",
+    );
+    expect(words.line(never(null, null), ON)).toBe("Engine oil and filter: nothing is known of the last time; record when it was done, or do it.");
+  });
+  test("after a new dial, figures are the dial's", () => {
+    // Ridden 15,000 when the new dial stood at 0: 16,000 ridden is 1,000 on the dial.
+    expect(words.reason(due([distance(16_000, 800, job(12_000))]), { ...ON, offset: riddenOf(15_000, "mi") })).toContain("due at 1,000 mi");
+  });
+});
+
+test("last done + interval = due, due - now = to go, as printed", () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 0, max: 90_000 }),
+      fc.constantFrom(500, 3000, 4000, 12_000),
+      fc.integer({ min: 0, max: 90_000 }),
+      (done, interval, ridden) => {
+        const sentence = words.reason(due([distance(done + interval, done + interval - ridden, job(done))]), ON);
+        const figures = [...sentence.matchAll(/([\d,]+) mi/g)].map((found) => Number((found[1] ?? "").replace(/,/g, "")));
+        const [dueAt, last, gap = 0] = figures;
+        expect(dueAt).toBe(done + interval);
+        expect(last).toBe(done);
+        expect(Math.abs((dueAt ?? 0) - ridden)).toBe(gap);
+        expect(sentence).not.toMatch(/undefined|NaN|null|!/);
+        expect(sentence.length).toBeLessThan(200);
+      },
+    ),
+    { numRuns: 500 },
+  );
+});
