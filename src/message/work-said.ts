@@ -102,6 +102,8 @@ function phrasesOf(layout: Layout, parts: readonly Part[]): { readonly bike: Mea
 
 /** Phrases that a verb governs, part by part. A part without a verb goes on with the list before it when it holds nothing else. */
 function governed(layout: Layout, parts: readonly Part[], bike: KnownBike): readonly Phrase[] {
+  // Most messages hold no verb of work: their words need not be looked up.
+  if (!parts.some((part) => tokensOf(part).some((at) => isVerb(layout, at)))) return [];
   const found: Phrase[] = [];
   let carried: readonly string[] | null = null;
   for (const part of parts) {

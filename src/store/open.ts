@@ -5,7 +5,7 @@ import fs from "node:fs/promises";
 import path from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import SQLite from "better-sqlite3";
-import { Kysely, type LogEvent, type Migration, type MigrationProvider, Migrator, SqliteDialect } from "kysely";
+import { Kysely, type LogEvent, type Migration, type MigrationProvider, Migrator, type SqliteDatabase, SqliteDialect } from "kysely";
 import { type Columns, columnsFor } from "./columns.ts";
 import type { Tables } from "./tables.ts";
 
@@ -32,7 +32,7 @@ const MIGRATIONS = fileURLToPath(new URL("../../migrations", import.meta.url));
 export async function openSqlite(file: string, onQuery?: (event: LogEvent) => void): Promise<Opened> {
   const existed = file !== ":memory:" && existsSync(file);
   const raw = connect(file);
-  const db: Db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: raw }), ...(onQuery === undefined ? {} : { log: onQuery }) });
+  const db: Db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: remembering(raw) }), ...(onQuery === undefined ? {} : { log: onQuery }) });
   try {
     await migrate(db, existed ? () => copyBeside(raw, file) : null);
   } catch (error) {
@@ -58,6 +58,24 @@ function connect(file: string): SQLite.Database {
       });
     throw new StoreRefusal("cannot open", `${file} cannot be opened. Check that the folder exists and can be written to.`, { cause });
   }
+}
+
+/** Statements asked for most: preparing one anew costs as much as running it. */
+const MOST_PREPARED = 500;
+
+/** The same database, which prepares each statement once. */
+function remembering(raw: SQLite.Database): SqliteDatabase {
+  const prepared = new Map<string, SQLite.Statement>();
+  return {
+    close: () => void raw.close(),
+    prepare(sql) {
+      const ready = prepared.get(sql);
+      if (ready !== undefined) return ready;
+      const made = raw.prepare(sql);
+      if (prepared.size < MOST_PREPARED) prepared.set(sql, made);
+      return made;
+    },
+  };
 }
 
 async function migrate(db: Db, copy: (() => Promise<void>) | null): Promise<void> {

@@ -10,7 +10,7 @@ import type { PlanItem } from "../core/plan/plan.ts";
 import { type Dial, type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import type { Due, Facts, Job, Moment } from "../core/schedule/facts.ts";
 import { dueList } from "../core/schedule/status.ts";
-import { forecast } from "../core/usage/forecast.ts";
+import { type Forecast, forecast } from "../core/usage/forecast.ts";
 import { buildTrack, dialAt, type Epoch, lastPoint, type OdometerReading, riddenAtDial, type Track } from "../core/usage/track.ts";
 import type { LayUpRecord } from "../store/bikes.ts";
 import type { Repos } from "../store/store.ts";
@@ -97,12 +97,22 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     knownFrom: bike.knownFrom,
     byTheBook: bike.byTheBook,
   };
-  const ahead = forecast(track, { layUps: parts.layUps, trips: [] }, { perYear: bike.perYear }, null, today);
+  // A forecast is learnt from the whole track: only when somebody asks for it.
+  let learnt: Forecast | null = null;
+  const at: Moment = {
+    today,
+    ridden: last?.ridden ?? null,
+    hours: null,
+    get forecast() {
+      learnt ??= forecast(track, { layUps: parts.layUps, trips: [] }, { perYear: bike.perYear }, null, today);
+      return learnt;
+    },
+  };
   return {
     bike,
     plan,
     facts,
-    at: { today, ridden: last?.ridden ?? null, hours: null, forecast: ahead },
+    at,
     track,
     unit,
     lastDial: last === null ? null : dialAt(track, last.ridden),

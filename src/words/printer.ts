@@ -17,9 +17,8 @@ export type Printer = ReturnType<typeof makePrinter>;
 
 /** A printer for one member's locale and units. */
 export function makePrinter(style: PrintStyle) {
-  const months = new Intl.DateTimeFormat(style.locale, { month: "long", timeZone: "UTC" });
-  const lists = new Intl.ListFormat(style.locale, { type: "conjunction" });
-  const monthName = (date: LocalDate): string => months.format(Date.UTC(2000, monthOf(date) - 1, 15));
+  const { monthNames, lists } = formatsOf(style.locale);
+  const monthName = (date: LocalDate): string => monthNames[monthOf(date) - 1] ?? "";
   const figure = (value: number, decimals = 1): string => printFigure(roundTo(value, decimals), decimals, style.locale);
 
   const distance = (d: Dial | Ridden | Stretch, of: { readonly unit: DistanceUnit }): string => {
@@ -68,6 +67,22 @@ export function makePrinter(style: PrintStyle) {
     /** "in 3 weeks", "tomorrow", "12 days ago". */
     gap: (from: LocalDate, to: LocalDate): string => gapWords(daysBetween(from, to)),
   };
+}
+
+type Formats = { readonly monthNames: readonly string[]; readonly lists: Intl.ListFormat };
+const formats = new Map<string, Formats>();
+
+/** Formatters cost far more to make than to use, so each locale's are made once. */
+function formatsOf(locale: string): Formats {
+  const ready = formats.get(locale);
+  if (ready !== undefined) return ready;
+  const months = new Intl.DateTimeFormat(locale, { month: "long", timeZone: "UTC" });
+  const made: Formats = {
+    monthNames: Array.from({ length: 12 }, (_, n) => months.format(Date.UTC(2000, n, 15))),
+    lists: new Intl.ListFormat(locale, { type: "conjunction" }),
+  };
+  formats.set(locale, made);
+  return made;
 }
 
 const SEASONS = ["winter", "spring", "summer", "autumn"] as const;

@@ -78,7 +78,14 @@ export function parseNumber(text: string, start: number, style: NumberStyle): Pa
   const scale = thousand ? 1000 : 1;
   const decimals = Math.max(0, whole.decimals - (thousand ? 3 : 0));
   const significant = run.replace(/\D/g, "").replace(/^0+/, "").length || 1;
-  return number(sign(negative) * whole.value * scale, decimals, significant, null, whole.other === null ? null : whole.other * scale, end + (thousand ? 1 : 0));
+  return number(
+    sign(negative) * whole.value * scale,
+    decimals,
+    significant,
+    null,
+    whole.other === null ? null : sign(negative) * whole.other * scale,
+    end + (thousand ? 1 : 0),
+  );
 }
 
 const sign = (negative: boolean): number => (negative ? -1 : 1);

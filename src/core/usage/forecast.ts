@@ -127,10 +127,9 @@ function surprises(track: Track, byMonth: readonly number[], known: Known): { st
   let from = track.points[0];
   for (const to of track.points) {
     if (from === undefined || to.on === from.on) continue;
-    const start = dayNumber(from.on);
+    const [start, stop] = [dayNumber(from.on), dayNumber(to.on)];
     let expected = 0;
-    for (let day = Math.max(start, dayNumber(to.on) - 400); day < dayNumber(to.on); day++)
-      expected += isLaidUp(day, known) ? 0 : (byMonth[monthOfDayNumber(day) - 1] ?? 0);
+    for (let day = Math.max(start, stop - 400); day < stop; day++) expected += isLaidUp(day, known) ? 0 : (byMonth[monthOfDayNumber(day) - 1] ?? 0);
     stints.push(to.ridden - from.ridden);
     if (expected > 0) misses.push((to.ridden - from.ridden - expected) ** 2 / expected);
     from = to;

@@ -73,6 +73,7 @@ describe("amounts as riders type them", () => {
 
   test("three digits behind the other mark can be read two ways, and both are named", () => {
     expect(amount("14.820 km")).toMatchObject({ from: 14_820, other: 14.82 });
+    expect(amount("-1.250 °C")).toMatchObject({ from: -1250, other: -1.25 });
     expect(amount("14.820 km", COMMA)).toMatchObject({ from: 14_820, other: null });
     expect(amount("14,820 km", COMMA)).toMatchObject({ from: 14_820, other: 14.82 });
     expect(amount("14,82 km")).toMatchObject({ from: 14.82, other: null });

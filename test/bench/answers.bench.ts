@@ -1,0 +1,110 @@
+// Answering a command and a message on 1,000 groups, 20,000 bikes and 2 million readings: the whole answer, and store, core and words apart; bare SQL for the same rows beside.
+
+import SQLite from "better-sqlite3";
+import { COMMANDS, HANDLERS, messagesOf } from "../../commands/index.ts";
+import { sayDue } from "../../commands/replies/due.ts";
+import { instant, localDateAt, zone } from "../../src/core/calendar/zones.ts";
+import type { BikeId, EventId, GroupId, MemberId } from "../../src/core/ids.ts";
+import { openRoom } from "../../src/open-room.ts";
+import { openSqlite } from "../../src/store/open.ts";
+import { storeOn } from "../../src/store/store.ts";
+import { dueBike } from "../../src/usecases/due.ts";
+import { duesOf, garage } from "../../src/usecases/garage.ts";
+import { english } from "../../src/words/en/english.ts";
+import { englishItemName } from "../../src/words/en/item-names.ts";
+import { type Bench, compare, rowOf } from "./harness.ts";
+import { seed } from "./seed.ts";
+
+const NOW = "2026-11-25T10:00:00Z";
+const BIKES = 20_000;
+
+export const answers: Bench = {
+  name: "answers",
+  async rows() {
+    const { file } = await seed({ groups: 1000, bikes: BIKES, readingsEach: 100 });
+    const open = await openRoom({
+      file,
+      frozen: instant(NOW),
+      log: { error: (facts) => void process.stderr.write(`${JSON.stringify(facts)}\n`), info: () => undefined },
+      supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf },
+    });
+    let n = 0;
+    const from = (m: number) => ({
+      member: `m${m}` as MemberId,
+      name: null,
+      where: { group: "g1" as GroupId, channel: "reading" } as const,
+      event: `bench-${n++}` as EventId,
+      admin: false,
+      language: null,
+    });
+    const member = (): number => (n * 7919) % (BIKES / 2);
+    const due = () => open.room.hear({ ...from(member()), kind: "run", command: "due", sub: null, options: {} });
+    const say = () => {
+      const m = member();
+      return open.room.hear({ ...from(m), kind: "say", message: `bench-message-${n}`, text: `15,${100 + (n % 800)} mi on Bike ${m * 2}`, addressed: false });
+    };
+    const whole = [await sampled("whole answer", "/due, two bikes", due), await sampled("whole answer", "reading message, logged", say)];
+
+    const opened = await openSqlite(file);
+    const store = storeOn(opened.db);
+    const raw = new SQLite(file, { readonly: true });
+    const now = instant(NOW);
+    const statements = {
+      bikes: raw.prepare("select * from bikes where owner = ? order by added_at, id"),
+      turns: raw.prepare("select * from bike_events where bike in (?, ?) order by bike, from_date, at"),
+      odometers: raw.prepare(
+        "select bike, id, dial, on_date from readings where bike in (?, ?) and kind = 'odometer' and current = 1 and state = 'live' order by bike, on_date, logged_at, ordinal, dial",
+      ),
+      work: raw.prepare("select * from work where bike in (?, ?) and current = 1 and state = 'live' order by bike, from_date, logged_at, ordinal"),
+    };
+    const ids = (): [BikeId, BikeId] => {
+      const m = (n++ * 7919) % (BIKES / 2);
+      return [`b${m * 2}` as BikeId, `b${m * 2 + 1}` as BikeId];
+    };
+    const wide = await compare("200 odometer rows", "bare SQL", {
+      "bare SQL": () => statements.odometers.all(...ids()),
+      store: () => store.read((q) => q.readings.odometersOf(ids())),
+    });
+    const parts = await compare("the parts of /due", "bare SQL", {
+      "bare SQL": () => {
+        const pair = ids();
+        return [
+          statements.bikes.all(`m${Number(pair[0].slice(1)) / 2}`),
+          statements.turns.all(...pair),
+          statements.odometers.all(...pair),
+          statements.work.all(...pair),
+        ];
+      },
+      store: () =>
+        store.read(async (q) => {
+          const pair = ids();
+          return [
+            await q.bikes.ofOwner(`m${Number(pair[0].slice(1)) / 2}` as MemberId),
+            await q.bikes.turns(pair),
+            await q.readings.odometersOf(pair),
+            await q.work.ofBikes(pair),
+          ];
+        }),
+    });
+    const all = await store.read(async (q) => garage(q, await q.bikes.ofOwner("m5" as MemberId), now, () => ({ member: null, home: null })));
+    const shown = all.map((g) => dueBike({ itemName: englishItemName }, g));
+    const words = english({ locale: "en-GB", distance: null }, localDateAt(now, zone("UTC")));
+    const rest = await compare("the parts of /due", null, { core: () => all.map(duesOf), words: () => sayDue(shown, words) });
+    raw.close();
+    await opened.close();
+    await open.close();
+    return [...whole, ...wide, ...parts, ...rest];
+  },
+};
+
+/** One after another, each on another member; in milliseconds. */
+async function sampled(bench: string, subject: string, work: () => Promise<unknown>) {
+  const samples: number[] = [];
+  for (let n = 0; n < 100; n++) await work();
+  for (let n = 0; n < 3000; n++) {
+    const start = performance.now();
+    await work();
+    samples.push(performance.now() - start);
+  }
+  return rowOf(bench, subject, "ms", samples);
+}
