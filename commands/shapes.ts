@@ -2,12 +2,13 @@
 
 import { z } from "zod";
 import { EQUIPMENT, type EquipmentPart } from "../src/core/equipment.ts";
+import { READING_KINDS, type ReadingKind } from "../src/core/reading/kinds.ts";
 import { OUTCOMES, STATUSES } from "../src/core/schedule/facts.ts";
 
 export const localDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 export const unit = z.enum(["mi", "km"]);
 const place = z.enum(["front", "rear"]).nullable();
-const kind = z.enum(["odometer", "cold pressure", "tread"]);
+const kind = z.enum(Object.keys(READING_KINDS) as [ReadingKind, ...ReadingKind[]]);
 export const vagueDate = z.object({ from: localDate, to: localDate, typed: z.string() });
 const odometer = z.object({ figure: z.number(), on: localDate }).nullable();
 export const equipment = z.object(Object.fromEntries((Object.keys(EQUIPMENT) as EquipmentPart[]).map((part) => [part, z.enum(EQUIPMENT[part])])));

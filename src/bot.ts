@@ -11,7 +11,7 @@ import type { Refusal } from "./core/refusal.ts";
 import type { Log } from "./log.ts";
 import type { Deliver } from "./reminders/deliver.ts";
 import { type Reminders, remindersOf } from "./reminders/tick.ts";
-import type { Store } from "./store/store.ts";
+import { Conflict, type Store } from "./store/store.ts";
 import { completions } from "./usecases/complete.ts";
 import { actorOf, type Ctx, todayOf } from "./usecases/context.ts";
 import { english, type Words } from "./words/en/english.ts";
@@ -55,6 +55,7 @@ export function botOf(parts: BotParts): Bot {
     unknownCommand: (typed, nearest) => ({ why: "unknown command", typed, nearest }),
     gone: () => ({ why: "gone" }),
     adminsOnly: () => ({ why: "admins only" }),
+    crossed: (error) => error instanceof Conflict,
     fault(error, input, words) {
       const id = newId();
       log.error({ id, kind: input.kind, err: error }, "an input failed");

@@ -7,7 +7,7 @@ import { RULES_VERSION } from "./core/schedule/rules-version.ts";
 import { newId } from "./ids.ts";
 import type { Log } from "./log.ts";
 import type { Deliver } from "./reminders/deliver.ts";
-import { type Opened, openSqlite } from "./store/open.ts";
+import { type Opened, type OpenOptions, openSqlite } from "./store/open.ts";
 import { type Store, storeOn } from "./store/store.ts";
 import { placeOf, type Room } from "./terminal/room.ts";
 import { roomOn } from "./terminal/wire.ts";
@@ -18,12 +18,12 @@ export type RoomParts = {
   readonly frozen: Instant | null;
   readonly log: Log;
   readonly supplied: Supplied;
-  readonly onQuery?: Parameters<typeof openSqlite>[1];
+  readonly onQuery?: OpenOptions["onQuery"];
 };
 
 /** Opens the database and everything on it. @throws StoreRefusal when the file cannot be used */
 export async function openRoom({ file, frozen, log, supplied, onQuery }: RoomParts): Promise<OpenRoom> {
-  const opened: Opened = await openSqlite(file, onQuery);
+  const opened: Opened = await openSqlite(file, { onQuery });
   try {
     return await onOpened(opened, frozen, log, supplied);
   } catch (error) {

@@ -12,12 +12,12 @@ import { sayChanged } from "../replies/bikes.ts";
 import { sayDue } from "../replies/due.ts";
 import { sayHistory } from "../replies/history.ts";
 import { pickOne, said } from "../replies/said.ts";
-import { bikeShown, dueBike } from "../shapes.ts";
+import { bikeShown, dueBike, vagueDate } from "../shapes.ts";
 
 const historyData = shapeOf<History>(
   z.object({
     nickname: z.string(),
-    recorded: z.array(z.object({ item: z.string(), called: z.string(), on: z.string(), typed: z.string() })),
+    recorded: z.array(z.object({ item: z.string(), called: z.string(), on: vagueDate })),
     unknown: z.array(z.string()),
     unread: z.array(z.object({ called: z.string(), typed: z.string() })),
     due: dueBike,

@@ -49,5 +49,5 @@ export const putOffNow = handler<PutOffDone>({
       : putOff(ctx, { ...told.value, until });
   },
   say: (put, words) =>
-    said([words.reminders.putOff(put.nickname, put.items, put.until)], { actions: [press("show-due", put.bike, words.reminders.labels.due)] }),
+    said([words.reminders.putOff(put.nickname, put.items, put.until)], { actions: [press("show-due", put.bike, words.reminders.dueTitle(put.nickname))] }),
 });

@@ -1,6 +1,7 @@
 // A due list as words: what is due first, then coming up, then the rest, each with its reason.
 
 import type { Said } from "../../src/chat/reply.ts";
+import type { Ridden } from "../../src/core/quantity/distance.ts";
 import type { Status } from "../../src/core/schedule/facts.ts";
 import type { DueBike, DueLine } from "../../src/usecases/due.ts";
 import type { Words } from "../../src/words/en/english.ts";
@@ -47,14 +48,22 @@ function section(here: readonly DueLine[], status: Status, whole: boolean, bike:
   return here.length > most ? [...lines, words.due.more(here.length - most, status)] : lines;
 }
 
-/** A used bike may have no record of most of its plan: items that share a reason share a line. */
+/** A used bike may have no record of most of its plan: items that share a reason share a line, and so do those of which nothing at all is known. */
 function unrecorded(here: readonly DueLine[], bike: DueBike, words: Words): string[] {
   const groups = new Map<string, string[]>();
+  const unknown: { readonly name: string; readonly next: Ridden }[] = [];
   for (const line of here) {
+    if (line.because.why === "never recorded" && line.because.passedAt === null && line.because.nextMark !== null) {
+      unknown.push({ name: line.name, next: line.because.nextMark });
+      continue;
+    }
     const reason = words.due.reason(line, bike);
     groups.set(reason, [...(groups.get(reason) ?? []), line.name]);
   }
-  return [...groups].map(([reason, names]) => `- ${words.due.shared(reason, names)}`);
+  const soonest = unknown.toSorted((a, b) => a.next - b.next);
+  return [...[...groups].map(([reason, names]) => words.due.shared(reason, names)), ...(unknown.length === 0 ? [] : [words.due.unknown(soonest, bike)])].map(
+    (text) => `- ${text}`,
+  );
 }
 
 /** One caution, that of the most urgent item which can hurt. */

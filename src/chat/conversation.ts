@@ -26,6 +26,8 @@ export type Parts<Ctx, W, R> = {
   readonly unknownCommand: (typed: string, nearest: readonly string[]) => R;
   readonly gone: () => R;
   readonly adminsOnly: () => R;
+  /** Another write came between, and all of this input was undone: it may be tried again. */
+  readonly crossed: (error: unknown) => boolean;
   /** A fault of ours: logged with an id, and the member hears one plain line. */
   readonly fault: (error: unknown, input: Inbound, words: W) => Said;
 };
@@ -51,54 +53,67 @@ export function conversationOf<Ctx, W, R>(parts: Parts<Ctx, W, R>): Conversation
   };
 }
 
-async function answer<Ctx, W, R>(parts: Parts<Ctx, W, R>, inbound: Inbound): Promise<readonly Answer[]> {
-  const { ctx, words, admin } = await parts.enter(inbound);
-  const to = (reply: Reply | null, react: Answer["react"] = null, data: unknown = reply?.data ?? null): readonly Answer[] =>
-    reply === null && react === null
-      ? []
-      : [{ to: reply?.visibility === "private" ? inbound.member : null, where: inbound.where, react, reply, data, suggestions: null }];
-  const refusal = (why: R): Reply => ({ ...parts.refuse(why, words), visibility: "private", data: { refused: why } });
+/** An input that crossed with another write is taken once more, from the facts as they are now; a second time it is a fault. */
+async function answer<Ctx, W, R>(parts: Parts<Ctx, W, R>, inbound: Inbound, tries = 2): Promise<readonly Answer[]> {
+  const entered = await parts.enter(inbound);
   try {
-    switch (inbound.kind) {
-      case "say":
-      case "edit": {
-        const heard = await parts.messages.say(ctx, words, inbound);
-        return heard === null ? [] : to(heard.reply, heard.react, heard.data);
-      }
-      case "menu": {
-        const heard = await parts.messages.menu(ctx, words, inbound);
-        return heard === null ? [] : to(heard.reply, heard.react, heard.data);
-      }
-      case "delete": {
-        const said = await parts.messages.deleted(ctx, words, inbound);
-        return said === null ? [] : to({ ...said, visibility: "private" });
-      }
-      case "run": {
-        const command = parts.commands.find((each) => each.name === inbound.command && each.sub === inbound.sub);
-        if (command === undefined)
-          return to(
-            refusal(parts.unknownCommand(`/${inbound.command}${inbound.sub === null ? "" : ` ${inbound.sub}`}`, nearest(parts.commands, inbound.command))),
-          );
-        if (command.adminOnly && !admin) return to(refusal(parts.adminsOnly()));
-        const parsed = parseOptions(command.options, inbound.options);
-        if (parsed.is === "problem") return to(refusal(parts.problem(parsed.why, words)));
-        const visibility = command.visibility(parsed.input as never);
-        return to(replyOf(await command.run(ctx, parsed.input as never), visibility, (out) => command.say(out as never, words), refusal));
-      }
-      case "press":
-        return to(await pressed(parts, ctx, words, inbound.action, { values: [], fields: {} }, refusal));
-      case "pick":
-        return to(await pressed(parts, ctx, words, inbound.action, { values: inbound.values, fields: {} }, refusal));
-      case "fill":
-        return to(await pressed(parts, ctx, words, inbound.action, { values: [], fields: inbound.fields }, refusal));
-      case "complete": {
-        const option = parts.commands.find((each) => each.name === inbound.command && each.sub === inbound.sub)?.options[inbound.option];
-        const suggestions = option === undefined ? [] : await parts.complete(ctx, option, inbound.typed);
-        return [{ to: inbound.member, where: inbound.where, react: null, reply: null, data: { suggestions }, suggestions }];
-      }
-    }
+    return await answered(parts, inbound, entered);
   } catch (error) {
-    return to({ ...parts.fault(error, inbound, words), visibility: "private", data: { fault: true } });
+    if (tries > 1 && parts.crossed(error)) return answer(parts, inbound, tries - 1);
+    return answersOf(inbound, { ...parts.fault(error, inbound, entered.words), visibility: "private", data: { fault: true } });
+  }
+}
+
+function answersOf(inbound: Inbound, reply: Reply | null, react: Answer["react"] = null, data: unknown = reply?.data ?? null): readonly Answer[] {
+  return reply === null && react === null
+    ? []
+    : [{ to: reply?.visibility === "private" ? inbound.member : null, where: inbound.where, react, reply, data, suggestions: null }];
+}
+
+async function answered<Ctx, W, R>(
+  parts: Parts<Ctx, W, R>,
+  inbound: Inbound,
+  { ctx, words, admin }: { readonly ctx: Ctx; readonly words: W; readonly admin: boolean },
+): Promise<readonly Answer[]> {
+  const to = (reply: Reply | null, react: Answer["react"] = null, data: unknown = reply?.data ?? null) => answersOf(inbound, reply, react, data);
+  const refusal = (why: R): Reply => ({ ...parts.refuse(why, words), visibility: "private", data: { refused: why } });
+  switch (inbound.kind) {
+    case "say":
+    case "edit": {
+      const heard = await parts.messages.say(ctx, words, inbound);
+      return heard === null ? [] : to(heard.reply, heard.react, heard.data);
+    }
+    case "menu": {
+      const heard = await parts.messages.menu(ctx, words, inbound);
+      return heard === null ? [] : to(heard.reply, heard.react, heard.data);
+    }
+    case "delete": {
+      const said = await parts.messages.deleted(ctx, words, inbound);
+      return said === null ? [] : to({ ...said, visibility: "private" });
+    }
+    case "run": {
+      const command = parts.commands.find((each) => each.name === inbound.command && each.sub === inbound.sub);
+      if (command === undefined)
+        return to(
+          refusal(parts.unknownCommand(`/${inbound.command}${inbound.sub === null ? "" : ` ${inbound.sub}`}`, nearest(parts.commands, inbound.command))),
+        );
+      if (command.adminOnly && !admin) return to(refusal(parts.adminsOnly()));
+      const parsed = parseOptions(command.options, inbound.options);
+      if (parsed.is === "problem") return to(refusal(parts.problem(parsed.why, words)));
+      const visibility = command.visibility(parsed.input as never);
+      return to(replyOf(await command.run(ctx, parsed.input as never), visibility, (out) => command.say(out as never, words), refusal));
+    }
+    case "press":
+      return to(await pressed(parts, ctx, words, inbound.action, { values: [], fields: {} }, refusal));
+    case "pick":
+      return to(await pressed(parts, ctx, words, inbound.action, { values: inbound.values, fields: {} }, refusal));
+    case "fill":
+      return to(await pressed(parts, ctx, words, inbound.action, { values: [], fields: inbound.fields }, refusal));
+    case "complete": {
+      const option = parts.commands.find((each) => each.name === inbound.command && each.sub === inbound.sub)?.options[inbound.option];
+      const suggestions = option === undefined ? [] : await parts.complete(ctx, option, inbound.typed);
+      return [{ to: inbound.member, where: inbound.where, react: null, reply: null, data: { suggestions }, suggestions }];
+    }
   }
 }
 

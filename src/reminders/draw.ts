@@ -78,6 +78,6 @@ function actionsOf(delivery: string, bike: DueBike, dues: readonly DueLine[], wo
       min: 1,
       max: 1,
     },
-    { id: actionId("show-due", bike.bike), label: words.reminders.labels.due, kind: "press" },
+    { id: actionId("show-due", bike.bike), label: words.reminders.dueTitle(bike.nickname), kind: "press" },
   ];
 }

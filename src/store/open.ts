@@ -5,7 +5,7 @@ import fs from "node:fs/promises";
 import path from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import SQLite from "better-sqlite3";
-import { Kysely, type LogEvent, type Migration, type MigrationProvider, Migrator, type SqliteDatabase, SqliteDialect } from "kysely";
+import { Kysely, type LogEvent, type Migration, type MigrationProvider, Migrator, SqliteAdapter, type SqliteDatabase, SqliteDialect } from "kysely";
 import { type Columns, columnsFor } from "./columns.ts";
 import type { Tables } from "./tables.ts";
 
@@ -24,39 +24,60 @@ export class StoreRefusal extends Error {
 type MigrationFile = { readonly up: (db: Kysely<unknown>, columns: Columns) => Promise<void> };
 const MIGRATIONS = fileURLToPath(new URL("../../migrations", import.meta.url));
 
+export type OpenOptions = {
+  /** Told of every statement, for tests that count them. */
+  readonly onQuery?: ((event: LogEvent) => void) | undefined;
+  /** The folder of migrations, when not the release's own. */
+  readonly migrations?: string;
+};
+
 /**
  * Opens (and makes, and brings up to date) the SQLite database in `file`; ":memory:" for one that is never kept.
- * @param onQuery told of every statement, for tests that count them
  * @throws StoreRefusal with the way forward in its message
  */
-export async function openSqlite(file: string, onQuery?: (event: LogEvent) => void): Promise<Opened> {
+export async function openSqlite(file: string, { onQuery, migrations = MIGRATIONS }: OpenOptions = {}): Promise<Opened> {
   const existed = file !== ":memory:" && existsSync(file);
   const raw = connect(file);
-  const db: Db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: remembering(raw) }), ...(onQuery === undefined ? {} : { log: onQuery }) });
+  const db: Db = new Kysely<Tables>({ dialect: new Dialect({ database: remembering(raw) }), ...(onQuery === undefined ? {} : { log: onQuery }) });
   try {
-    await migrate(db, existed ? () => copyBeside(raw, file) : null);
+    await migrate(db, provider(migrations, columnsFor("sqlite")), existed ? () => copyBeside(raw, file) : null);
   } catch (error) {
     await db.destroy();
-    throw error;
+    throw isDamage(error) ? damaged(file, error) : error;
   }
   return { db, file, close: () => db.destroy() };
 }
 
 function connect(file: string): SQLite.Database {
+  let raw: SQLite.Database | null = null;
   try {
-    const raw = new SQLite(file);
+    raw = new SQLite(file);
     raw.pragma("journal_mode = WAL");
     raw.pragma("synchronous = FULL");
     raw.pragma("foreign_keys = ON");
     raw.pragma("busy_timeout = 5000");
     return raw;
   } catch (cause) {
-    const damaged = cause instanceof SQLite.SqliteError && (cause.code === "SQLITE_NOTADB" || cause.code.startsWith("SQLITE_CORRUPT"));
-    if (damaged)
-      throw new StoreRefusal("damaged", `${file} is not a readable database. Nothing was changed: put a backup in its place, or move it away to start empty.`, {
-        cause,
-      });
+    raw?.close();
+    if (isDamage(cause)) throw damaged(file, cause);
     throw new StoreRefusal("cannot open", `${file} cannot be opened. Check that the folder exists and can be written to.`, { cause });
+  }
+}
+
+const isDamage = (cause: unknown): boolean =>
+  cause instanceof SQLite.SqliteError && (cause.code === "SQLITE_NOTADB" || cause.code.startsWith("SQLITE_CORRUPT"));
+const damaged = (file: string, cause: unknown): StoreRefusal =>
+  new StoreRefusal("damaged", `${file} is not a readable database. Nothing was changed: put a backup in its place, or move it away to start empty.`, { cause });
+
+/** SQLite takes back table changes with their transaction; Kysely does not count on it unless told, and a failed migration would stay half done. */
+class Adapter extends SqliteAdapter {
+  override get supportsTransactionalDdl(): boolean {
+    return true;
+  }
+}
+class Dialect extends SqliteDialect {
+  override createAdapter(): SqliteAdapter {
+    return new Adapter();
   }
 }
 
@@ -78,9 +99,9 @@ function remembering(raw: SQLite.Database): SqliteDatabase {
   };
 }
 
-async function migrate(db: Db, copy: (() => Promise<void>) | null): Promise<void> {
-  const migrator = new Migrator({ db, provider: provider(columnsFor("sqlite")) });
-  const known = new Set(Object.keys(await provider(columnsFor("sqlite")).getMigrations()));
+async function migrate(db: Db, steps: MigrationProvider, copy: (() => Promise<void>) | null): Promise<void> {
+  const migrator = new Migrator({ db, provider: steps });
+  const known = new Set(Object.keys(await steps.getMigrations()));
   const present = await recorded(db);
   const newer = present.filter((name) => !known.has(name));
   if (newer.length > 0)
@@ -101,13 +122,13 @@ async function recorded(db: Db): Promise<string[]> {
   return rows.map((row) => row.name);
 }
 
-/** Reads the files of migrations/ and gives each the column helpers of this database. */
-function provider(columns: Columns): MigrationProvider {
+/** Reads the files of a folder of migrations and gives each the column helpers of this database. */
+function provider(folder: string, columns: Columns): MigrationProvider {
   return {
     async getMigrations() {
       const found: Record<string, Migration> = {};
-      for (const file of (await fs.readdir(MIGRATIONS)).filter((name) => /^\d{12}-[a-z-]+\.(ts|js)$/.test(name))) {
-        const step = (await import(/* @vite-ignore */ pathToFileURL(path.join(MIGRATIONS, file)).href)) as MigrationFile;
+      for (const file of (await fs.readdir(folder)).filter((name) => /^\d{12}-[a-z-]+\.(ts|js)$/.test(name))) {
+        const step = (await import(/* @vite-ignore */ pathToFileURL(path.join(folder, file)).href)) as MigrationFile;
         found[file.replace(/\.(ts|js)$/, "")] = { up: (db) => step.up(db as Kysely<unknown>, columns) };
       }
       return found;

@@ -1,6 +1,7 @@
 // "What was done last, and how do you know?", asked once for a bike just added. Vague answers are welcome; "don't know" is an answer too.
 
 import type { Bike } from "../core/bike.ts";
+import type { VagueDate } from "../core/calendar/dates.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { type Ridden, riddenOf } from "../core/quantity/distance.ts";
 import type { RecordWork } from "../core/reading/intent.ts";
@@ -25,7 +26,7 @@ export function askedAbout(g: Garaged): readonly ItemKey[] {
 
 export type History = {
   readonly nickname: string;
-  readonly recorded: readonly { readonly item: ItemKey; readonly called: string; readonly on: string; readonly typed: string }[];
+  readonly recorded: readonly { readonly item: ItemKey; readonly called: string; readonly on: VagueDate }[];
   readonly unknown: readonly string[];
   readonly unread: readonly { readonly called: string; readonly typed: string }[];
   readonly due: DueBike;
@@ -81,7 +82,7 @@ export async function recordHistory(ctx: Ctx, input: { readonly bike: BikeId; re
     const due = dueBike(ctx, after);
     return done({
       nickname: g.bike.nickname,
-      recorded: sure.map((i) => ({ item: i.items[0] as ItemKey, called: i.words, on: i.on.typed, typed: i.on.typed })),
+      recorded: sure.map((i) => ({ item: i.items[0] as ItemKey, called: i.words, on: i.on })),
       unknown,
       unread,
       due,

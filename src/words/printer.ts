@@ -53,8 +53,9 @@ export function makePrinter(style: PrintStyle) {
     distance,
     date,
     coarse,
-    /** A vague date as it was typed when it is not a day; a day as a day. */
-    vague: (v: VagueDate, today?: LocalDate): string => (v.from === v.to ? date(v.from, today) : v.typed !== "" ? v.typed.trim() : coarse(v.from, grainOf(v))),
+    /** A day as a day; a vague date as it was typed if it names its year ("spring 2023"), since "last May" means another May next year. */
+    vague: (v: VagueDate, today?: LocalDate): string =>
+      v.from === v.to ? date(v.from, today) : /\b\d{4}\b/u.test(v.typed) ? v.typed.trim() : coarse(v.from, grainOf(v)),
     /** A canonical value in a unit, with no more digits than its tools show. */
     amount: (canonical: number, unit: UnitId): string =>
       `${figure(fromCanonical(canonical, unit), decimalsOf(unit))}${symbolOf(unit).startsWith("/") ? "" : " "}${symbolOf(unit)}`,

@@ -194,7 +194,8 @@ describe("what a rider does by mistake", () => {
       const due = await t.one({ as: "Ines", run: "/due" });
       // 14,800 on the old dial, 200 on the new one: tread 2,000 mi after 14,210 falls due at 1,422 on the new dial.
       expect(due.data.bikes[0].odometer.figure).toBe(212);
-      expect(due.text).toContain("next at 1,422 mi");
+      expect(due.text).toContain("tread depth at 1,422 mi");
+      expect(due.text).toContain("- 8,000 mi (ridden, before this dial) passed before it came to you; next at 1,212 mi");
       const slip = await t.one({ ...dm, say: "1,190 mi on Heron" });
       expect(slip.data.is).toBe("logged");
       const lower = await t.one({ ...dm, say: "219 mi on Heron" });

@@ -1,7 +1,7 @@
 // Bikes in English: added, shown, changed; and the question about their past.
 
 import type { BikeState } from "../../core/bike.ts";
-import type { LocalDate } from "../../core/calendar/dates.ts";
+import type { LocalDate, VagueDate } from "../../core/calendar/dates.ts";
 import type { Equipment, EquipmentPart } from "../../core/equipment.ts";
 import type { DistanceUnit, Stretch } from "../../core/quantity/distance.ts";
 import type { KindId } from "../../trade/kinds.ts";
@@ -87,7 +87,7 @@ export const bikeWords = (p: Printer) => {
     historyTitle: (nickname: string): string => clip45(`${nickname}: what was done last`),
     historyHint: (): string => "spring 2023 at 9,800, receipt",
     recorded: (what: readonly string[]): string => `Recorded: ${p.list(what)}.`,
-    recordedItem: (called: string, on: string): string => `${called} (${on})`,
+    recordedItem: (called: string, on: VagueDate): string => `${called} (${p.vague(on)})`,
     unknown: (what: readonly string[]): string => `No record of: ${p.list(what)}. That is fine; /due shows them so until a job is recorded.`,
     unread: (called: string, typed: string): string => `I could not read “${typed}” for ${called}. Record it with /work when you can.`,
     whole: (nickname: string): string => `${nickname}'s history counts from new: everything runs from zero.`,

@@ -18,6 +18,7 @@ export type OnBike = {
   readonly odometer: { readonly figure: number; readonly on: LocalDate } | null;
 };
 type Named = Due & { readonly name: string };
+type Unknown = { readonly name: string; readonly next: Ridden };
 type DistanceLeg = Extract<Leg, { by: "distance" }>;
 type DateLeg = Extract<Leg, { by: "date" }>;
 
@@ -27,7 +28,9 @@ export const STATUS_WORDS = { "no record": "no record", good: "good", soon: "com
 >;
 
 export const dueWords = (p: Printer) => {
-  const at = (ridden: Ridden, b: OnBike): string => p.distance((ridden - b.offset) as Ridden, { unit: b.unit });
+  /** What the dial shows there; a point from before this dial has no figure on it, so the distance ridden in all is given. */
+  const at = (ridden: Ridden, b: OnBike): string =>
+    ridden < b.offset ? `${p.distance(ridden, { unit: b.unit })} (ridden, before this dial)` : p.distance((ridden - b.offset) as Ridden, { unit: b.unit });
   const road = (stretch: number, b: OnBike): string => p.distance(Math.abs(stretch) as Stretch, { unit: b.unit });
 
   /** "last done at about 7,870 mi, counts for 8,000 mi". */
@@ -165,6 +168,9 @@ export const dueWords = (p: Printer) => {
     first: (names: readonly string[]): string => `With nothing on record, do these first: ${p.list(names.map(lower))}.`,
     /** Items that share one reason: "8,000 mi passed before it came to you; next at 16,000 mi ...: valve clearance and spark plugs." */
     shared: (reason: string, names: readonly string[]): string => `${capital(reason)}: ${p.list(names.map(lower))}.`,
+    /** Items of which nothing is known, each with a next point of its own: "...; next: tread depth at 16,210 mi and coolant at 38,210 mi." */
+    unknown: (items: readonly Unknown[], b: OnBike): string =>
+      `Nothing is known of the last time; unless you record it, next: ${p.list(items.map((item) => `${lower(item.name)} at ${at(item.next, b)}`))}.`,
     more: (n: number, status: Status): string => `and ${n} more ${STATUS_WORDS[status]}`,
     laidUp: (): string => "Laid up: reminders rest until it is riding again.",
     basis: (basis: Basis, b: OnBike): string | null => {

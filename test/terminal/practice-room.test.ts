@@ -1,0 +1,106 @@
+// The practice room as somebody sits before it: typed lines in, printed lines out.
+
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { PassThrough } from "node:stream";
+import { text as textOf } from "node:stream/consumers";
+import { expect, test } from "vitest";
+import { COMMANDS, HANDLERS, messagesOf } from "../../commands/index.ts";
+import { instant } from "../../src/core/calendar/zones.ts";
+import { openRoom } from "../../src/open-room.ts";
+import { runPracticeRoom } from "../../src/terminal/practice-room.ts";
+import { roomWords } from "../../src/words/en/room.ts";
+
+/** Types the lines and answers what was printed after each prompt: the first part is the welcome. */
+async function typed(lines: readonly string[], file = ":memory:", fresh = true): Promise<string[]> {
+  const open = await openRoom({
+    file,
+    frozen: instant("2026-11-25T10:00:00Z"),
+    log: { error: (facts) => expect(facts).toBeUndefined(), info: () => undefined },
+    supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf },
+  });
+  const [into, out] = [new PassThrough(), new PassThrough()];
+  const printed = textOf(out);
+  into.end(`${lines.join("\n")}\n`);
+  const today = () => ({ day: open.clock.now().slice(0, 10), time: open.clock.now().slice(11, 16) });
+  await runPracticeRoom(open.room, { words: roomWords, file, fresh, today }, into, out);
+  out.end();
+  await open.close();
+  return (await printed).split(/^> /mu);
+}
+
+const ADD = "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi";
+
+test("a newcomer is told how to begin, adds a bike and answers its form a question at a time", async () => {
+  const [welcome, added, first, ...rest] = await typed([ADD, "1", "spring 2023", "at 12,000, last May, receipt", "don't know", "", "", "/due", ":quit"]);
+  expect(welcome).toContain("Begin with: /bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
+  expect(added).toMatch(/^Heron is here at 14,210 mi/);
+  expect(added).toContain("[1] Fill in what you know");
+  expect(first).toBe("Brake fluid (such as spring 2023 at 9,800, receipt) (Enter leaves it out):\n");
+  expect(rest[4]).toContain("Recorded: Brake fluid (spring 2023) and Engine oil and filter (May 2026).");
+  expect(rest[5]).toContain("Brake fluid: was due spring 2025");
+  expect(rest.at(-1)).toBe("All is kept. See you next time.\n");
+});
+
+test("a reminder arrives with time, is put off by number, and a number with no button says so", async () => {
+  const shown = await typed([ADD, "1", "spring 2023", "", "", "", "", ":advance 8d", "2", "4", "9", ":advance 20d"]);
+  expect(shown[8]).toContain("A message for you:\nFor Heron\n- Brake fluid: was due spring 2025, last done spring 2023. Overdue.");
+  expect(shown[8]).toContain("  [2] Put off on Heron");
+  expect(shown[8]).toMatch(/It is now 2026-12-03, 10:00\.\n$/);
+  expect(shown[9]).toContain("4. for a month");
+  expect(shown[10]).toMatch(/^Heron: Brake fluid put off until 3 January/);
+  expect(shown[11]).toContain("I found no reading");
+  expect(shown[12]).toBe("It is now 2026-12-23, 10:00.\n");
+});
+
+test("an edit amends the last message, a delete asks about it", async () => {
+  const shown = await typed([ADD, "14,802 mi on Heron", ":edit 14,820 mi on Heron", ":delete", "1", "/reading"]);
+  expect(shown[2]).toContain("Heron: odometer 14,802 mi, today. Logged.");
+  expect(shown[3]).toContain("14,820 mi");
+  expect(shown[4]).toContain("You deleted the message");
+  expect(shown[6]).toContain("14,210 mi");
+  expect(shown[6]).not.toContain("14,8");
+});
+
+test("members and places are changed by word; in a group's channel a log is only marked", async () => {
+  const shown = await typed([
+    ":as Tomasz",
+    ":in g1",
+    ADD,
+    "14,820 mi on Heron",
+    "nice day for it",
+    ":in the moon",
+    ":as ???",
+    ":advance soon",
+    ":fly",
+    ":press 7",
+    ":edit x",
+  ]);
+  expect(shown[2]).toBe("You are Tomasz, in g1.\n");
+  expect(shown[4]).toBe("(marked as logged)\n");
+  expect(shown[5]).toBe("(no answer: the bot keeps out of small talk)\n");
+  expect(shown[6]).toBe("“the moon” is no place. Try dm, g1 or g1/other.\n");
+  expect(shown[7]).toBe("“???” cannot be a member's name here. Use letters, digits and dashes.\n");
+  expect(shown[8]).toBe("I cannot read “soon” as a time span. Try 60d, 2w, 3m or P30D.\n");
+  expect(shown[9]).toBe("The room does not know :fly. :help lists its words.\n");
+  expect(shown[10]).toBe("There is no button 7 in the last answer.\n");
+});
+
+test("the demo can be looked around in, added once however often it is asked for", async () => {
+  const shown = await typed([":demo", ":as Ines", "/due", ":demo", "/bike list"]);
+  expect(shown[1]).toBe("Added. Look around with /due, and speak as Ines or Tomasz with :as.\n");
+  expect(shown[3]).toContain("Heron at 14,390 mi");
+  expect(shown[3]).toContain("Bramble at 8,640 km");
+  expect(shown[5]?.match(/Heron/gu)).toHaveLength(1);
+});
+
+test("all is kept when it is left and opened again", async () => {
+  const folder = await mkdtemp(path.join(tmpdir(), "tappet-"));
+  const file = path.join(folder, "practice.sqlite");
+  await typed([ADD, "14,820 mi on Heron", ":quit"], file);
+  const shown = await typed(["/bike list"], file, false);
+  expect(shown[0]).toContain("Practice room, 2026-11-25. You are you.");
+  expect(shown[1]).toContain("14,820 mi");
+  await rm(folder, { recursive: true });
+});
