@@ -1,10 +1,12 @@
 // Readings as rows (id, rev): rev 1 as logged, each amendment or undo a new rev. One column may change: `current`.
 
+import { sql } from "kysely";
 import type { Instant, LocalDate } from "../core/calendar/dates.ts";
 import type { BikeId, MemberId } from "../core/ids.ts";
 import type { Dial } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
-import type { Place, ReadingKind } from "../core/reading/kinds.ts";
+import { type Place, READING_KINDS, type ReadingKind } from "../core/reading/kinds.ts";
+import type { Measured } from "../core/schedule/measured.ts";
 import type { OdometerReading } from "../core/usage/track.ts";
 import type { Db } from "./open.ts";
 import type { Tables } from "./tables.ts";
@@ -32,20 +34,36 @@ export type ReadingRecord = {
   readonly why: string | null;
 };
 
+/** What the schedule needs of a bike's readings. */
+export type ReadHistory = { readonly odometers: readonly OdometerReading[]; readonly measured: readonly Measured[] };
+
+const MEASURED_KINDS = Object.keys(READING_KINDS).filter((kind) => kind !== "odometer");
+
 export function readingsRepo(db: Db) {
   const live = () => db.selectFrom("readings").selectAll().where("current", "=", 1).where("state", "=", "live");
   return {
-    /** The live odometer readings of some bikes, in the order they were taken. */
-    async odometersOf(ids: readonly BikeId[]): Promise<Map<BikeId, OdometerReading[]>> {
-      const found = new Map<BikeId, OdometerReading[]>(ids.map((id) => [id, []]));
+    /** Of some bikes: the live odometer readings in the order they were taken, and the latest day on which each other kind was read at each place. */
+    async historiesOf(ids: readonly BikeId[]): Promise<Map<BikeId, ReadHistory>> {
+      const found = new Map(ids.map((id) => [id, { odometers: [] as OdometerReading[], measured: [] as Measured[] }]));
       if (ids.length === 0) return found;
-      const rows = await db
-        .selectFrom("readings")
-        .select(["bike", "id", "dial", "on_date"])
-        .where("bike", "in", [...ids])
+      const those = () =>
+        db
+          .selectFrom("readings")
+          .where("bike", "in", [...ids])
+          .where("current", "=", 1)
+          .where("state", "=", "live");
+      const rows = await those()
+        .select(["bike", "kind", "place", "id", "dial", "on_date", "logged_at", "ordinal"])
         .where("kind", "=", "odometer")
-        .where("current", "=", 1)
-        .where("state", "=", "live")
+        .unionAll(
+          those()
+            .select((e) => [
+              ...(["bike", "kind", "place"] as const),
+              ...[e.val("").as("id"), sql<null>`null`.as("dial"), e.fn.max("on_date").as("on_date"), e.val("").as("logged_at"), sql<number>`0`.as("ordinal")],
+            ])
+            .where("kind", "in", MEASURED_KINDS)
+            .groupBy(["bike", "kind", "place"]),
+        )
         .orderBy("bike")
         .orderBy("on_date")
         .orderBy("logged_at")
@@ -53,7 +71,10 @@ export function readingsRepo(db: Db) {
         .orderBy("dial")
         .execute();
       rows.forEach((row, order) => {
-        found.get(row.bike as BikeId)?.push({ id: row.id, on: row.on_date as LocalDate, order, dial: (row.dial ?? 0) as Dial });
+        const history = found.get(row.bike as BikeId);
+        const on = row.on_date as LocalDate;
+        if (row.kind === "odometer") history?.odometers.push({ id: row.id, on, order, dial: (row.dial ?? 0) as Dial });
+        else history?.measured.push({ kind: row.kind as ReadingKind, place: row.place as Place | null, on });
       });
       return found;
     },

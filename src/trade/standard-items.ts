@@ -24,6 +24,7 @@ export function planItem(key: StandardItemKey, repeat: Repeat | null): PlanItem 
     parked: row.parked,
     noLateWindow: row.noLateWindow ?? false,
     shortened: row.shortened ?? {},
+    measuredBy: row.measuredBy ?? null,
     covers: (row.covers ?? []) as readonly ItemKey[],
     fits: row.fits ?? {},
     engine: row.engine ?? "any",

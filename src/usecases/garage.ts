@@ -9,6 +9,7 @@ import { type FoldedPlan, fold } from "../core/plan/fold.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
 import { type Dial, type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import type { Due, Facts, Job, Moment } from "../core/schedule/facts.ts";
+import { type Measured, measuredJobs } from "../core/schedule/measured.ts";
 import { dueList } from "../core/schedule/status.ts";
 import { type Forecast, forecast } from "../core/usage/forecast.ts";
 import { buildTrack, dialAt, type Epoch, lastPoint, type OdometerReading, riddenAtDial, type Track } from "../core/usage/track.ts";
@@ -29,6 +30,7 @@ export type Garaged = {
   readonly lastDial: Dial | null;
   readonly today: LocalDate;
   readonly odometers: readonly OdometerReading[];
+  readonly measured: readonly Measured[];
   readonly work: readonly WorkRecord[];
   readonly layUps: readonly LayUpRecord[];
 };
@@ -42,7 +44,7 @@ export async function garage(
 ): Promise<Garaged[]> {
   const ids = bikes.map((bike) => bike.id);
   const turns = await q.bikes.turns(ids);
-  const odometers = await q.readings.odometersOf(ids);
+  const read = await q.readings.historiesOf(ids);
   const work = await q.work.ofBikes(ids);
   const garaged: Garaged[] = [];
   for (const bike of bikes) {
@@ -59,7 +61,8 @@ export async function garage(
         {
           epochs: turns.epochs.get(bike.id) ?? [],
           layUps: turns.layUps.get(bike.id) ?? [],
-          odometers: odometers.get(bike.id) ?? [],
+          odometers: read.get(bike.id)?.odometers ?? [],
+          measured: read.get(bike.id)?.measured ?? [],
           work: work.get(bike.id) ?? [],
         },
         today,
@@ -73,6 +76,7 @@ type Parts = {
   readonly epochs: readonly Epoch[];
   readonly layUps: readonly LayUpRecord[];
   readonly odometers: readonly OdometerReading[];
+  readonly measured: readonly Measured[];
   readonly work: readonly WorkRecord[];
 };
 
@@ -88,7 +92,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     equipment: bike.equipment,
     column: bike.column,
     conditions: bike.conditions,
-    jobs: parts.work.flatMap((record) => jobsOf(record, track)),
+    jobs: [...parts.work.flatMap((record) => jobsOf(record, track)), ...measuredJobs(plan.items, parts.measured)],
     odometer: track,
     hours: [],
     verdicts: [],
@@ -118,6 +122,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     lastDial: last === null ? null : dialAt(track, last.ridden),
     today,
     odometers: parts.odometers,
+    measured: parts.measured,
     work: parts.work,
     layUps: parts.layUps,
   };
@@ -130,11 +135,17 @@ function jobsOf(record: WorkRecord, track: Track): Job[] {
 }
 
 /** The same bike with more readings or work: what it will be once they are saved. */
-export function withMore(g: Garaged, more: { readonly odometers?: readonly OdometerReading[]; readonly work?: readonly WorkRecord[] }): Garaged {
+export function withMore(g: Garaged, more: Pick<Parts, "odometers" | "measured" | "work">): Garaged {
   return garagedOf(
     g.bike,
     g.plan,
-    { epochs: g.track.epochs, layUps: g.layUps, odometers: [...g.odometers, ...(more.odometers ?? [])], work: [...g.work, ...(more.work ?? [])] },
+    {
+      epochs: g.track.epochs,
+      layUps: g.layUps,
+      odometers: [...g.odometers, ...more.odometers],
+      measured: [...g.measured, ...more.measured],
+      work: [...g.work, ...more.work],
+    },
     g.today,
   );
 }

@@ -13,7 +13,7 @@ import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { duesOf, figureOfLast, type Garaged, garage, withMore } from "./garage.ts";
-import { asOdometers, heldAgainst, save } from "./settle.ts";
+import { asMeasured, asOdometers, heldAgainst, save } from "./settle.ts";
 
 /** An item that this message made more urgent. */
 export type News = { readonly bike: BikeId; readonly nickname: string; readonly item: ItemKey; readonly called: string; readonly status: Status };
@@ -134,7 +134,11 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const saved = await save(q, ctx, intents, all, source, first);
   const touched = all.filter((g) => saved.readings.some((r) => r.bike === g.bike.id) || saved.work.some((w) => w.bike === g.bike.id));
   const news = touched.flatMap((g) => {
-    const after = withMore(g, { odometers: asOdometers(saved.readings, g.bike.id), work: saved.work.filter((w) => w.bike === g.bike.id) });
+    const after = withMore(g, {
+      odometers: asOdometers(saved.readings, g.bike.id),
+      measured: asMeasured(saved.readings, g.bike.id),
+      work: saved.work.filter((w) => w.bike === g.bike.id),
+    });
     return newsBetween(ctx, g, duesOf(g), duesOf(after));
   });
   return { is: "logged", source, readings: saved.readings, work: saved.work, bikes: touched.map(named), news };

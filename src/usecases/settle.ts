@@ -7,6 +7,7 @@ import { type Dial, dialOf } from "../core/quantity/distance.ts";
 import { toCanonical } from "../core/quantity/units.ts";
 import type { Gap, Intent, LogReading, RecordWork } from "../core/reading/intent.ts";
 import { READING_KINDS } from "../core/reading/kinds.ts";
+import type { Measured } from "../core/schedule/measured.ts";
 import { judgeReading } from "../core/usage/judge-reading.ts";
 import type { OdometerReading } from "../core/usage/track.ts";
 import type { ReadingRecord } from "../store/readings.ts";
@@ -104,6 +105,11 @@ export function asOdometers(readings: readonly ReadingRecord[], bike: BikeId): O
   return readings
     .filter((r) => r.bike === bike && r.dial !== null)
     .map((r) => ({ id: r.id, on: r.on, order: Number.MAX_SAFE_INTEGER - 1000 + r.ordinal, dial: r.dial as Dial }));
+}
+
+/** The other readings among saved records, as the schedule takes them. */
+export function asMeasured(readings: readonly ReadingRecord[], bike: BikeId): Measured[] {
+  return readings.filter((r) => r.bike === bike && r.kind !== "odometer").map(({ kind, place, on }) => ({ kind, place, on }));
 }
 
 function signed(ctx: Ctx, source: string, ordinal: number) {

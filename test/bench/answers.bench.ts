@@ -63,7 +63,7 @@ export const answers: Bench = {
     };
     const wide = await compare("200 odometer rows", "bare SQL", {
       "bare SQL": () => statements.odometers.all(...ids()),
-      store: () => store.read((q) => q.readings.odometersOf(ids())),
+      store: () => store.read((q) => q.readings.historiesOf(ids())),
     });
     const parts = await compare("the parts of /due", "bare SQL", {
       "bare SQL": () => {
@@ -81,7 +81,7 @@ export const answers: Bench = {
           return [
             await q.bikes.ofOwner(`m${Number(pair[0].slice(1)) / 2}` as MemberId),
             await q.bikes.turns(pair),
-            await q.readings.odometersOf(pair),
+            await q.readings.historiesOf(pair),
             await q.work.ofBikes(pair),
           ];
         }),

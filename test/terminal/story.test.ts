@@ -113,6 +113,19 @@ describe("a rider adds a bike, logs, works, is reminded and comes back", () => {
     });
   });
 
+  test("a tread depth logged is the tread measured, and undone it is not", async () => {
+    await withBike(async (t) => {
+      const tread = async () => status(await t.one({ as: "Ines", run: "/due" }), "tread.measure");
+      expect(await tread()).toBe("no record");
+      await t.one({ ...dm, say: "front tread 4.5 mm" });
+      expect(await tread()).toBe("no record");
+      const rear = await t.one({ ...dm, say: "rear tread 3 mm" });
+      expect(await tread()).toBe("good");
+      await t.one({ ...dm, press: button(rear, "Undo") });
+      expect(await tread()).toBe("no record");
+    });
+  });
+
   test("a bike laid up is quiet, and speaks again when it rides", async () => {
     await withBike(async (t, added) => {
       await t.one({ as: "Ines", fill: button(added, "Fill in"), fields: { "brake-fluid.replace": "spring 2023" } });

@@ -3,6 +3,7 @@
 
 import type { EquipmentRule } from "../equipment.ts";
 import type { ItemKey } from "../ids.ts";
+import type { ReadingKind } from "../reading/kinds.ts";
 
 /** What is done to the thing. */
 export const ACTIONS = ["inspect", "measure", "adjust", "clean", "lubricate", "top up", "bleed", "test", "check tightness", "replace"] as const;
@@ -63,6 +64,8 @@ export type PlanItem = {
   readonly noLateWindow: boolean;
   /** Conditions of use that shorten it, and the interval then. */
   readonly shortened: { readonly [C in Condition]?: Interval };
+  /** The reading that does it: logging one for each place is doing the item. Null when it takes more than a reading. */
+  readonly measuredBy: ReadingKind | null;
   /** Items that are done by doing this one (replace covers inspect). */
   readonly covers: readonly ItemKey[];
   /** The bikes that have it. */

@@ -30,7 +30,7 @@ export function jobsByItem(facts: Facts, items: readonly PlanItem[]): ReadonlyMa
 function place(facts: Facts, job: Job): PlacedJob {
   if (job.ridden !== null) return { job, ridden: job.ridden, about: false };
   const on = riddenOnDay(facts.odometer, job.on.from);
-  return { job, ridden: on?.low ?? null, about: true };
+  return { job, ridden: on?.low ?? null, about: !facts.odometer.points.some((point) => point.on === job.on.from) };
 }
 
 function byTime(a: PlacedJob, b: PlacedJob): number {

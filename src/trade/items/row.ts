@@ -2,6 +2,7 @@
 
 import type { EquipmentRule } from "../../core/equipment.ts";
 import type { Columns, Condition, Interval, PlanItem, Repeat, System, WorkAction } from "../../core/plan/plan.ts";
+import type { ReadingKind } from "../../core/reading/kinds.ts";
 import type { CautionKey } from "../cautions.ts";
 
 export type ItemRow = {
@@ -14,6 +15,7 @@ export type ItemRow = {
   readonly parked: PlanItem["parked"];
   readonly noLateWindow?: true;
   readonly shortened?: { readonly [C in Condition]?: Interval };
+  readonly measuredBy?: ReadingKind;
   readonly covers?: readonly string[];
   readonly fits?: EquipmentRule;
   readonly engine?: "cold" | "warm";

@@ -39,6 +39,8 @@ export const dueWords = (p: Printer) => {
       case "job": {
         const when = p.vague(anchor.on, b.today);
         if (by === "date" || anchor.ridden === null) return `last done ${when}`;
+        // Nothing was read so early: the earliest it can have been is the dial's beginning.
+        if (anchor.about && anchor.ridden === 0) return `last done ${when} at an odometer not known, counted from ${at(anchor.ridden, b)}`;
         const where = `${anchor.about ? "about " : ""}${at(anchor.ridden, b)}`;
         return `last done at ${where}${anchor.countsFor === null ? "" : `, counts for ${at(anchor.countsFor, b)}`}`;
       }

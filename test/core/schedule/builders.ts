@@ -45,6 +45,7 @@ export function anItem(over: Partial<Omit<PlanItem, "key" | "covers">> & { key?:
     parked: "counts",
     noLateWindow: false,
     shortened: {},
+    measuredBy: null,
     fits: {},
     engine: "any",
     position: "any",
