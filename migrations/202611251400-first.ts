@@ -134,7 +134,7 @@ export async function up(db: Kysely<unknown>, { whole, decimal, text, flag, stri
       .addColumn("why", text)
       .addPrimaryKeyConstraint("readings_pk", ["id", "rev"]),
   ).execute();
-  await db.schema.createIndex("readings_of_bike").on("readings").columns(["bike", "kind", "current", "on_date"]).execute();
+  await db.schema.createIndex("readings_of_bike").on("readings").columns(["bike", "kind", "current", "state", "place", "on_date"]).execute();
   await db.schema.createIndex("readings_once").on("readings").columns(["message", "ordinal", "rev"]).unique().execute();
 
   await strict(

@@ -64,12 +64,9 @@ export function readingsRepo(db: Db) {
             .where("kind", "in", MEASURED_KINDS)
             .groupBy(["bike", "kind", "place"]),
         )
-        .orderBy("bike")
-        .orderBy("on_date")
-        .orderBy("logged_at")
-        .orderBy("ordinal")
-        .orderBy("dial")
         .execute();
+      // The index gives each bike's rows by day already; sorting them here costs less than the database's sort of a union.
+      rows.sort((a, b) => compare(a.on_date, b.on_date) || compare(a.logged_at, b.logged_at) || a.ordinal - b.ordinal || (a.dial ?? 0) - (b.dial ?? 0));
       rows.forEach((row, order) => {
         const history = found.get(row.bike as BikeId);
         const on = row.on_date as LocalDate;
@@ -129,6 +126,8 @@ export function readingsRepo(db: Db) {
     },
   };
 }
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 function recordOf(row: Tables["readings"]): ReadingRecord {
   return {

@@ -16,7 +16,7 @@ const AT = "2026-11-01T10:00:00.000Z";
 const LATER = "2026-12-20T00:00:00.000Z";
 const MILE = 16_093_440;
 
-/** Two bikes a member. Every bike has odometer readings over three years and five records of work. */
+/** Two bikes a member. Every bike has readings over three years, nine in ten of them of the odometer, and five records of work. */
 export async function seed(size: Size): Promise<Seeded> {
   const file = path.join(mkdtempSync(path.join(tmpdir(), "tappet-bench-")), "bench.sqlite");
   await (await openSqlite(file)).close();
@@ -51,6 +51,7 @@ export async function seed(size: Size): Promise<Seeded> {
     '"by"',
     "at",
   ]);
+  const measured = into("readings", 'id rev current state bike kind place value typed unit on_date message ordinal logged_at "by" at'.split(" "));
   const work = into("work", [
     "id",
     "rev",
@@ -101,7 +102,28 @@ export async function seed(size: Size): Promise<Seeded> {
       AT,
     );
     event.run(`e${b}`, id, "epoch", "2023-11-01", 3000 * MILE, "mi", "as bought", owner, AT);
-    for (let r = 0; r < size.readingsEach; r++) {
+    for (let r = 0; r < size.readingsEach / 10; r++) {
+      const day = dayOf(Math.floor((r * 10 * 1090) / size.readingsEach));
+      measured.run(
+        `p${b}-${r}`,
+        1,
+        1,
+        "live",
+        id,
+        "cold pressure",
+        r % 2 === 0 ? "front" : "rear",
+        234.4,
+        "34 psi",
+        "psi",
+        day,
+        `p${b}-${r}`,
+        0,
+        `${day}T10:00:00.000Z`,
+        owner,
+        AT,
+      );
+    }
+    for (let r = size.readingsEach / 10; r < size.readingsEach; r++) {
       const day = dayOf(Math.floor((r * 1090) / size.readingsEach));
       const figure = 3000 + Math.floor((r * 12_000) / size.readingsEach);
       reading.run(`r${b}-${r}`, 1, 1, "live", id, "odometer", figure * MILE, `${figure} mi`, "mi", day, `s${b}-${r}`, 0, `${day}T10:00:00.000Z`, owner, AT);

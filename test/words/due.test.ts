@@ -89,6 +89,17 @@ describe("one sentence each", () => {
       "Engine oil and filter: was due on 1 October, last done 3 March, 40 days laid up not counted; 8 weeks ago; by distance at 12,000 mi, 180 mi to go.",
     ],
     [due([date("2028-05-01", 523, { grain: "month" })]), "Engine oil and filter: due May 2028, last done 3 March."],
+    // Autumn 2026 is not over on 25 November.
+    [
+      due([date("2026-09-01", -85, { grain: "season" })]),
+      "Engine oil and filter: due since 1 September, last done 3 March, counted from the first day of that.",
+    ],
+    [due([date("2026-06-01", -177, { grain: "season" })]), "Engine oil and filter: was due summer 2026, last done 3 March."],
+    // Before the first reading the earliest it can have been is the dial's beginning.
+    [
+      due([distance(4000, 2000, job(0, null, true))]),
+      "Engine oil and filter: due at 4,000 mi, last done 3 March at an odometer not known, counted from 0 mi; 2,000 mi to go.",
+    ],
     [
       due([distance(12_000, null, job(8000)), date("2026-12-08", 13)], { leg: 1 }),
       "Engine oil and filter: due on 8 December, last done 3 March; in 13 days; by distance at 12,000 mi, which needs an odometer reading.",

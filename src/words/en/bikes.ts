@@ -3,9 +3,11 @@
 import type { BikeState } from "../../core/bike.ts";
 import type { LocalDate, VagueDate } from "../../core/calendar/dates.ts";
 import type { Equipment, EquipmentPart } from "../../core/equipment.ts";
+import type { Condition } from "../../core/plan/plan.ts";
 import type { DistanceUnit, Stretch } from "../../core/quantity/distance.ts";
 import type { KindId } from "../../trade/kinds.ts";
 import type { Printer } from "../printer.ts";
+import { CONDITION_WORDS } from "./text.ts";
 
 /** What a kind of bike is called; also what members pick. */
 export const KIND_NAMES = {
@@ -43,7 +45,7 @@ type Shown = {
   readonly state: BikeState;
   readonly unit: DistanceUnit;
   readonly odometer: { readonly figure: number; readonly on: LocalDate } | null;
-  readonly conditions: readonly string[];
+  readonly conditions: readonly Condition[];
   readonly perYear: Stretch | null;
   readonly byTheBook: boolean;
   readonly items: number;
@@ -76,11 +78,11 @@ export const bikeWords = (p: Printer) => {
     },
     use: (b: Shown): string | null => {
       const parts = [
-        b.conditions.length > 0 ? `used in ${p.list(b.conditions)}` : null,
+        b.conditions.length > 0 ? p.list(b.conditions.map((each) => CONDITION_WORDS[each])) : null,
         b.perYear === null ? null : `about ${p.distance(b.perYear, { unit: b.unit })} a year`,
         b.byTheBook ? "kept by the book (marks never move)" : null,
       ].filter((part) => part !== null);
-      return parts.length === 0 ? null : `${p.list(parts)}.`;
+      return parts.length === 0 ? null : `Use: ${parts.join("; ")}.`;
     },
     changed: (nickname: string, items: number): string => `${nickname} is changed. Its plan now has ${items} items.`,
     none: (): string => "No bikes yet. Add one with /bike add.",

@@ -6,7 +6,7 @@ import type { DistanceUnit, Ridden, Stretch } from "../../core/quantity/distance
 import type { Anchor, Due, Leg, Status } from "../../core/schedule/facts.ts";
 import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
-import { capital } from "./text.ts";
+import { CONDITION_WORDS, capital } from "./text.ts";
 
 /** What a sentence about an item needs to know of its bike. */
 export type OnBike = {
@@ -71,6 +71,9 @@ export const dueWords = (p: Printer) => {
   const dateMain = (leg: DateLeg, b: OnBike): string => {
     const on = p.coarse(leg.dueOn, leg.grain, b.today);
     const from = since(leg.anchor, "date", b);
+    // A span as wide as a season begins before most of it is over: while it lasts, the day it counts from is named.
+    if (leg.daysToGo <= 0 && leg.grain !== "day" && p.coarse(b.today, leg.grain) === p.coarse(leg.dueOn, leg.grain))
+      return `due since ${p.date(leg.dueOn, b.today)}, ${from}, counted from the first day of that`;
     const paused = leg.pausedDays > 0 ? `, ${leg.pausedDays} days laid up not counted` : "";
     if (leg.daysToGo < 0) return leg.grain === "day" ? `was due on ${on}, ${from}${paused}; ${p.gap(b.today, leg.dueOn)}` : `was due ${on}, ${from}${paused}`;
     if (leg.daysToGo === 0) return `due today, ${from}${paused}`;
@@ -135,7 +138,7 @@ export const dueWords = (p: Printer) => {
         if (governs === undefined) return "";
         const notes = [
           because.runningIn ? "running-in" : null,
-          because.shortenedBy === null ? null : `shortened for ${because.shortenedBy}`,
+          because.shortenedBy === null ? null : `shortened for ${CONDITION_WORDS[because.shortenedBy]}`,
           because.byTheBook ? "by the book" : null,
           governs.by === "distance" && governs.converted ? `only the ${b.unit === "mi" ? "km" : "mi"} column is printed; converted` : null,
         ].filter((note) => note !== null);

@@ -1,4 +1,15 @@
 // Small turns of English that every subject shares.
 
+import type { Condition } from "../../core/plan/plan.ts";
+
 /** A sentence begins with a capital. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Uses of a bike that shorten an interval. */
+export const CONDITION_WORDS = {
+  dust: "dust",
+  wet: "wet roads",
+  "short cold trips": "short cold trips",
+  track: "track days",
+  "two-up": "two-up riding",
+} as const satisfies Record<Condition, string>;
