@@ -3,32 +3,8 @@
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { PassThrough } from "node:stream";
-import { text as textOf } from "node:stream/consumers";
 import { expect, test } from "vitest";
-import { COMMANDS, HANDLERS, messagesOf } from "../../commands/index.ts";
-import { instant } from "../../src/core/calendar/zones.ts";
-import { openRoom } from "../../src/open-room.ts";
-import { runPracticeRoom } from "../../src/terminal/practice-room.ts";
-import { roomWords } from "../../src/words/en/room.ts";
-
-/** Types the lines and answers what was printed after each prompt: the first part is the welcome. */
-async function typed(lines: readonly string[], file = ":memory:", fresh = true): Promise<string[]> {
-  const open = await openRoom({
-    file,
-    frozen: instant("2026-11-25T10:00:00Z"),
-    log: { error: (facts) => expect(facts).toBeUndefined(), info: () => undefined },
-    supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf },
-  });
-  const [into, out] = [new PassThrough(), new PassThrough()];
-  const printed = textOf(out);
-  into.end(`${lines.join("\n")}\n`);
-  const today = () => ({ day: open.clock.now().slice(0, 10), time: open.clock.now().slice(11, 16) });
-  await runPracticeRoom(open.room, { words: roomWords, file, fresh, today }, into, out);
-  out.end();
-  await open.close();
-  return (await printed).split(/^> /mu);
-}
+import { typed } from "../support/practice.ts";
 
 const ADD = "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi";
 
@@ -37,7 +13,7 @@ test("a newcomer is told how to begin, adds a bike and answers its form a questi
   expect(welcome).toContain("Begin with: /bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
   expect(added).toMatch(/^Heron is here at 14,210 mi/);
   expect(added).toContain("[1] Fill in what you know");
-  expect(first).toBe("Brake fluid (such as spring 2023 at 9,800, receipt) (Enter leaves it out):\n");
+  expect(first).toBe("Brake fluid; such as spring 2023 at 9,800, receipt; Enter leaves it out:\n");
   expect(rest[4]).toContain("Recorded: Brake fluid (spring 2023) and Engine oil and filter (May 2026).");
   expect(rest[5]).toContain("Brake fluid: was due spring 2025");
   expect(rest.at(-1)).toBe("All is kept. See you next time.\n");
@@ -47,11 +23,11 @@ test("a reminder arrives with time, is put off by number, and a number with no b
   const shown = await typed([ADD, "1", "spring 2023", "", "", "", "", ":advance 8d", "2", "4", "9", ":advance 20d"]);
   expect(shown[8]).toContain("A message for you:\nFor Heron\n- Brake fluid: was due spring 2025, last done spring 2023. Overdue.");
   expect(shown[8]).toContain("  [2] Put off on Heron");
-  expect(shown[8]).toMatch(/It is now 2026-12-03, 10:00\.\n$/);
+  expect(shown[8]).toMatch(/It is now 3 December 2026, 10:00\.\n$/);
   expect(shown[9]).toContain("4. for a month");
   expect(shown[10]).toMatch(/^Heron: Brake fluid put off until 3 January/);
   expect(shown[11]).toContain("I found no reading");
-  expect(shown[12]).toBe("It is now 2026-12-23, 10:00.\n");
+  expect(shown[12]).toBe("It is now 23 December 2026, 10:00.\n");
 });
 
 test("an edit amends the last message, a delete asks about it", async () => {
@@ -100,7 +76,7 @@ test("all is kept when it is left and opened again", async () => {
   const file = path.join(folder, "practice.sqlite");
   await typed([ADD, "14,820 mi on Heron", ":quit"], file);
   const shown = await typed(["/bike list"], file, false);
-  expect(shown[0]).toContain("Practice room, 2026-11-25. You are you.");
+  expect(shown[0]).toContain("Practice room, 25 November 2026. You are you.");
   expect(shown[1]).toContain("14,820 mi");
   await rm(folder, { recursive: true });
 });
