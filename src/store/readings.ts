@@ -9,6 +9,7 @@ import { type Place, READING_KINDS, type ReadingKind } from "../core/reading/kin
 import type { Measured } from "../core/schedule/measured.ts";
 import type { OdometerReading } from "../core/usage/track.ts";
 import type { Db } from "./open.ts";
+import { closeRevision, nextOrdinal } from "./revisions.ts";
 import type { Tables } from "./tables.ts";
 
 export type RecordState = "live" | "withdrawn";
@@ -95,28 +96,13 @@ export function readingsRepo(db: Db) {
     async ofMessage(message: string): Promise<ReadingRecord[]> {
       return (await live().where("message", "=", message).orderBy("ordinal").execute()).map(recordOf);
     },
-    /** Where to go on counting the records of one source, withdrawn ones included. */
-    async nextOrdinal(message: string): Promise<number> {
-      const row = await db
-        .selectFrom("readings")
-        .select((e) => e.fn.max("ordinal").as("last"))
-        .where("message", "=", message)
-        .executeTakeFirst();
-      return row?.last === null || row?.last === undefined ? 0 : Number(row.last) + 1;
-    },
+    nextOrdinal: (message: string): Promise<number> => nextOrdinal(db, "readings", message),
     async log(records: readonly ReadingRecord[]): Promise<void> {
       if (records.length > 0) await db.insertInto("readings").values(records.map(rowOf)).execute();
     },
     /** Writes the next revision; false when somebody else's came first. */
     async revise(next: ReadingRecord): Promise<boolean> {
-      const done = await db
-        .updateTable("readings")
-        .set({ current: 0 })
-        .where("id", "=", next.id)
-        .where("rev", "=", next.rev - 1)
-        .where("current", "=", 1)
-        .executeTakeFirst();
-      if (done.numUpdatedRows !== 1n) return false;
+      if (!(await closeRevision(db, "readings", next))) return false;
       await db.insertInto("readings").values(rowOf(next)).execute();
       return true;
     },

@@ -7,6 +7,7 @@ import type { Dial } from "../core/quantity/distance.ts";
 import { HOW_WE_KNOW, type HowWeKnow, OUTCOMES, type Outcome } from "../core/schedule/facts.ts";
 import type { Db } from "./open.ts";
 import type { RecordState } from "./readings.ts";
+import { closeRevision, nextOrdinal } from "./revisions.ts";
 import type { Tables } from "./tables.ts";
 
 /** One item of a work record. `called`: the item's words on the day, kept though the plan may change. */
@@ -79,28 +80,13 @@ export function workRepo(db: Db) {
         .execute();
       return rows.map(recordOf);
     },
-    /** Where to go on counting the records of one source, withdrawn ones included. */
-    async nextOrdinal(message: string): Promise<number> {
-      const row = await db
-        .selectFrom("work")
-        .select((e) => e.fn.max("ordinal").as("last"))
-        .where("message", "=", message)
-        .executeTakeFirst();
-      return row?.last === null || row?.last === undefined ? 0 : Number(row.last) + 1;
-    },
+    nextOrdinal: (message: string): Promise<number> => nextOrdinal(db, "work", message),
     async log(records: readonly WorkRecord[]): Promise<void> {
       if (records.length > 0) await db.insertInto("work").values(records.map(rowOf)).execute();
     },
     /** Writes the next revision; false when somebody else's came first. */
     async revise(next: WorkRecord): Promise<boolean> {
-      const done = await db
-        .updateTable("work")
-        .set({ current: 0 })
-        .where("id", "=", next.id)
-        .where("rev", "=", next.rev - 1)
-        .where("current", "=", 1)
-        .executeTakeFirst();
-      if (done.numUpdatedRows !== 1n) return false;
+      if (!(await closeRevision(db, "work", next))) return false;
       await db.insertInto("work").values(rowOf(next)).execute();
       return true;
     },

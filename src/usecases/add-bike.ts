@@ -2,7 +2,6 @@
 
 import { createHash } from "node:crypto";
 import { type Bike, nicknameKey } from "../core/bike.ts";
-import type { LocalDate } from "../core/calendar/dates.ts";
 import type { Equipment } from "../core/equipment.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { PlanBase } from "../core/plan/plan.ts";
@@ -18,6 +17,7 @@ import { askedAbout } from "./first-history.ts";
 import { pick } from "./garage.ts";
 import { knownOf, ownGarage } from "./messages.ts";
 import { nameIn } from "./record-work.ts";
+import { odometerRecord } from "./records.ts";
 import { done, type Result, refused } from "./refusals.ts";
 
 export type NewBike = { readonly name: string; readonly kind: KindId; readonly odometer: string; readonly unit?: DistanceUnit };
@@ -79,7 +79,7 @@ export async function addBike(ctx: Ctx, input: NewBike): Promise<Result<Added>> 
       ctx.who.member,
       ctx.now,
     );
-    await q.readings.log([firstReading(ctx, id, figure, unit, today, input.odometer)]);
+    await q.readings.log([odometerRecord(ctx, { bike: id, dial: dialOf(figure, unit), unit, typed: input.odometer, on: today }, ctx.event, 0)]);
     const added = pick(await ownGarage(q, ctx), id);
     if (added === null) throw new Error("a bike just added is not there");
     const asks = askedAbout(added).map((item) => ({ item, called: nameIn(ctx, added, item) }));
@@ -127,26 +127,4 @@ function odometerTyped(ctx: Ctx, known: ReturnType<typeof knownOf>, input: NewBi
   // A bare figure takes the unit chosen before; with none chosen, guessing would misjudge every interval.
   const said = dial.unitTyped ? dial.unit : unit;
   return said === null ? refused({ why: "unit missing", typed: input.odometer }) : done({ figure: dial.value, unit: said });
-}
-
-function firstReading(ctx: Ctx, bike: BikeId, figure: number, unit: DistanceUnit, on: LocalDate, typed: string) {
-  return {
-    id: ctx.newId(),
-    rev: 1,
-    state: "live",
-    bike,
-    kind: "odometer",
-    place: null,
-    dial: dialOf(figure, unit),
-    value: null,
-    typed,
-    unit,
-    on,
-    message: ctx.event,
-    ordinal: 0,
-    loggedAt: ctx.now,
-    by: ctx.who.member,
-    at: ctx.now,
-    why: null,
-  } as const;
 }

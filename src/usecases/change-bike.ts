@@ -12,6 +12,7 @@ import { keepMember, whyUnusable } from "./add-bike.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { figureOfLast, type Garaged, garage, pick } from "./garage.ts";
 import { knownOf } from "./messages.ts";
+import { odometerRecord } from "./records.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -155,27 +156,7 @@ export async function newDial(
     const firstOfNew = dialOf(first.value, first.unit);
     const today = todayOf(ctx);
     await q.bikes.addEpoch(g.bike.id, { id: ctx.newId(), from: today, lastOfOld, firstOfNew, unit, cause: input.cause }, ctx.who.member, ctx.now);
-    await q.readings.log([
-      {
-        id: ctx.newId(),
-        rev: 1,
-        state: "live",
-        bike: g.bike.id,
-        kind: "odometer",
-        place: null,
-        dial: firstOfNew,
-        value: null,
-        typed: input.now,
-        unit: first.unit,
-        on: today,
-        message: ctx.event,
-        ordinal: 0,
-        loggedAt: ctx.now,
-        by: ctx.who.member,
-        at: ctx.now,
-        why: null,
-      },
-    ]);
+    await q.readings.log([odometerRecord(ctx, { bike: g.bike.id, dial: firstOfNew, unit: first.unit, typed: input.now, on: today }, ctx.event, 0)]);
     return written(q, ctx, g.bike);
   });
 }

@@ -16,6 +16,7 @@ import { Conflict } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import type { Ctx } from "./context.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
+import { odometerRecord, signed } from "./records.ts";
 
 /** What came of saving: the records, in the order they were said. */
 export type Saved = { readonly readings: readonly ReadingRecord[]; readonly work: readonly WorkRecord[] };
@@ -112,10 +113,6 @@ export function asMeasured(readings: readonly ReadingRecord[], bike: BikeId): Me
   return readings.filter((r) => r.bike === bike && r.kind !== "odometer").map(({ kind, place, on }) => ({ kind, place, on }));
 }
 
-function signed(ctx: Ctx, source: string, ordinal: number) {
-  return { id: ctx.newId(), rev: 1, state: "live", message: source, ordinal, loggedAt: ctx.now, by: ctx.who.member, at: ctx.now, why: null } as const;
-}
-
 function readingOf(ctx: Ctx, intent: LogReading, g: Garaged, source: string, ordinal: number): ReadingRecord {
   const unit = intent.unit ?? g.unit;
   const isDial = intent.kind === "odometer";
@@ -133,18 +130,8 @@ function readingOf(ctx: Ctx, intent: LogReading, g: Garaged, source: string, ord
 }
 
 function besideOf(ctx: Ctx, intent: RecordWork, g: Garaged, dial: Dial, source: string, ordinal: number): ReadingRecord {
-  const unit = intent.odometer?.unit ?? g.unit;
-  return {
-    ...signed(ctx, source, ordinal),
-    bike: g.bike.id,
-    kind: "odometer",
-    place: null,
-    dial,
-    value: null,
-    typed: intent.odometer?.typed.text ?? "",
-    unit,
-    on: intent.on.from,
-  };
+  const { unit, typed } = intent.odometer ?? { unit: null, typed: { text: "" } };
+  return odometerRecord(ctx, { bike: g.bike.id, dial, unit: unit ?? g.unit, typed: typed.text, on: intent.on.from }, source, ordinal);
 }
 
 function workOf(ctx: Ctx, intent: RecordWork, g: Garaged, source: string, ordinal: number): WorkRecord {

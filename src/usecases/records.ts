@@ -1,0 +1,24 @@
+// Records as they are first written: signed by whoever said so, in the order they were said.
+
+import type { LocalDate } from "../core/calendar/dates.ts";
+import type { BikeId } from "../core/ids.ts";
+import type { Dial, DistanceUnit } from "../core/quantity/distance.ts";
+import type { ReadingRecord } from "../store/readings.ts";
+import type { Ctx } from "./context.ts";
+
+/** What every first revision carries. `source`: the message or event it came from; `ordinal`: its place in it. */
+export function signed(ctx: Ctx, source: string, ordinal: number) {
+  return { id: ctx.newId(), rev: 1, state: "live", message: source, ordinal, loggedAt: ctx.now, by: ctx.who.member, at: ctx.now, why: null } as const;
+}
+
+/** A dial read on a day. */
+export type DialRead = { readonly bike: BikeId; readonly dial: Dial; readonly unit: DistanceUnit; readonly typed: string; readonly on: LocalDate };
+
+/** An odometer reading as a record. */
+export const odometerRecord = (ctx: Ctx, read: DialRead, source: string, ordinal: number): ReadingRecord => ({
+  ...signed(ctx, source, ordinal),
+  kind: "odometer",
+  place: null,
+  value: null,
+  ...read,
+});
