@@ -1,9 +1,11 @@
 // /bike odometer: a new dial. The bike's own distance goes on; only the figure starts again.
 
-import { type BikeShown, newDial } from "../src/usecases/change-bike.ts";
+import { z } from "zod";
+import { type DialNoted, newDial } from "../src/usecases/change-bike.ts";
 import { given } from "../src/usecases/given.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayChanged } from "./replies/bikes.ts";
+import { press } from "./replies/said.ts";
 import { bikeShown } from "./shapes.ts";
 
 export const bikeOdometer = define({
@@ -18,7 +20,11 @@ export const bikeOdometer = define({
   },
   adminOnly: false,
   visibility: () => "private",
-  data: shapeOf<BikeShown>(bikeShown),
+  data: shapeOf<DialNoted>(bikeShown.extend({ source: z.string(), replaced: z.boolean() })),
   run: (ctx, { now, last, unit, why, bike }) => newDial(ctx, { now, cause: why ?? "replaced", ...given({ last, unit, bike }) }),
-  say: sayChanged,
+  say: (bike, words) => {
+    const changed = sayChanged(bike, words);
+    const lines = [words.bikes.dialNoted(bike.nickname, bike.replaced), ...changed.lines.slice(1)];
+    return { ...changed, lines, actions: [press("undo", bike.source, words.readings.labels.undo), ...changed.actions] };
+  },
 });

@@ -60,11 +60,19 @@ export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("too long") }),
   z.object({ is: z.literal("not understood"), bikes: z.array(z.string()) }),
   z.object({ is: z.literal("seen before") }),
-  z.object({ is: z.literal("logged"), source: z.string(), readings: z.array(reading), work: z.array(work), bikes: z.array(named), news: z.array(news) }),
+  z.object({
+    is: z.literal("logged"),
+    source: z.string(),
+    readings: z.array(reading),
+    work: z.array(work),
+    bikes: z.array(named),
+    news: z.array(news),
+    withdrawn: z.array(reading),
+  }),
   z.object({ is: z.literal("asked"), question }),
 ]);
 
-export const undone = z.object({ readings: z.array(reading), work: z.array(work), bikes: z.array(named) });
+export const undone = z.object({ readings: z.array(reading), work: z.array(work), restored: z.array(reading), bikes: z.array(named) });
 
 const leg = z.object({ by: z.enum(["distance", "date", "hours", "times", "verdict", "recheck"]), state: z.string().optional() });
 const dueLine = z.object({

@@ -106,9 +106,12 @@ export async function up(db: Kysely<unknown>, { whole, decimal, text, flag, stri
       .addColumn("first_of_new", whole)
       .addColumn("unit", text)
       .addColumn("cause", text)
+      .addColumn("source", text)
+      .addColumn("withdrawn_at", text)
       .addColumn("by", text, (c) => c.notNull())
       .addColumn("at", text, (c) => c.notNull()),
   ).execute();
+  await db.schema.createIndex("bike_events_of_source").on("bike_events").column("source").execute();
   await db.schema.createIndex("bike_events_of_bike").on("bike_events").columns(["bike", "from_date"]).execute();
 
   await strict(

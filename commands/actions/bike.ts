@@ -17,7 +17,7 @@ import { bikeShown, dueBike, vagueDate } from "../shapes.ts";
 const historyData = shapeOf<History>(
   z.object({
     nickname: z.string(),
-    recorded: z.array(z.object({ item: z.string(), called: z.string(), on: vagueDate })),
+    recorded: z.array(z.object({ items: z.array(z.string()), called: z.string(), on: vagueDate })),
     unknown: z.array(z.string()),
     unread: z.array(z.object({ called: z.string(), typed: z.string() })),
     due: dueBike,

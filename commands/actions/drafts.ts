@@ -1,7 +1,7 @@
 // Answers to the bot's own questions.
 
 import { z } from "zod";
-import { answerDraft, draftQuestion, letGo as letDraftGo, retypeDraft } from "../../src/usecases/drafts.ts";
+import { answerDraft, draftNewDial, draftQuestion, letGo as letDraftGo, retypeDraft } from "../../src/usecases/drafts.ts";
 import type { MessageOutcome } from "../../src/usecases/messages.ts";
 import { loggedFrom } from "../../src/usecases/readings.ts";
 import { handler, shapeOf } from "../define.ts";
@@ -20,6 +20,14 @@ export const answer = handler<MessageOutcome>({
     const [draft = "", choice] = subject.split(".");
     return answerDraft(ctx, { draft, rev, choice: choice ?? values[0] ?? "" });
   },
+  say: sayOutcome,
+});
+/** The odometer was replaced: what the old one last showed may be filled in. */
+export const newDial = handler<MessageOutcome>({
+  kind: "form",
+  visibility: "private",
+  data,
+  run: (ctx, { subject, fields }) => draftNewDial(ctx, { draft: subject, last: fields["last"] }),
   say: sayOutcome,
 });
 export const retype = handler<MessageOutcome>({

@@ -3,7 +3,7 @@
 import type { ActionName } from "../../src/chat/action-names.ts";
 import type { BotHandler } from "../define.ts";
 import { fitChoice, fitPart, history, historyUnknown, historyWhole } from "./bike.ts";
-import { answer, letGo, retype, showLogged, showQuestion } from "./drafts.ts";
+import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
 import { doneNow, putOffNow, showDue } from "./reminders.ts";
 import { keep, undo, undoOne, withdraw } from "./undo.ts";
 
@@ -11,6 +11,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   undo,
   "undo-reading": undoOne,
   answer,
+  "new-dial": newDial,
   retype,
   "let-go": letGo,
   "show-question": showQuestion,

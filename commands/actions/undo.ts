@@ -44,7 +44,8 @@ function sayUndone(out: Undone, words: Words): Said {
     out.bikes.map((bike) => {
       const readings = out.readings.filter((r) => r.bike === bike.id).map(words.readings.reading);
       const work = out.work.filter((w) => w.bike === bike.id).flatMap((w) => w.items.map((item) => item.called));
-      return words.readings.undone(bike.nickname, [...readings, ...work]);
+      const restored = out.restored.filter((r) => r.bike === bike.id).map(words.readings.reading);
+      return [words.readings.undone(bike.nickname, [...readings, ...work]), ...(restored.length === 0 ? [] : [words.readings.restored(restored)])].join(" ");
     }),
   );
 }

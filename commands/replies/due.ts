@@ -1,6 +1,7 @@
 // A due list as words: what is due first, then coming up, then the rest, each with its reason.
 
 import type { Said } from "../../src/chat/reply.ts";
+import type { LocalDate } from "../../src/core/calendar/dates.ts";
 import type { Ridden } from "../../src/core/quantity/distance.ts";
 import type { Status } from "../../src/core/schedule/facts.ts";
 import type { DueBike, DueLine } from "../../src/usecases/due.ts";
@@ -51,10 +52,11 @@ function section(here: readonly DueLine[], status: Status, whole: boolean, bike:
 /** A used bike may have no record of most of its plan: items that share a reason share a line, and so do those of which nothing at all is known. */
 function unrecorded(here: readonly DueLine[], bike: DueBike, words: Words): string[] {
   const groups = new Map<string, string[]>();
-  const unknown: { readonly name: string; readonly next: Ridden }[] = [];
+  const unknown: { readonly name: string; readonly next: Ridden; readonly on: LocalDate | null }[] = [];
   for (const line of here) {
-    if (line.because.why === "never recorded" && line.because.passedAt === null && line.because.nextMark !== null) {
-      unknown.push({ name: line.name, next: line.because.nextMark });
+    const { because } = line;
+    if (because.why === "never recorded" && because.passedAt === null && because.nextMark !== null) {
+      unknown.push({ name: line.name, next: because.nextMark, on: because.nextOn });
       continue;
     }
     const reason = words.due.reason(line, bike);

@@ -72,6 +72,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
     if (readings.length > 0) lines.push(words.readings.logged(bike.nickname, readings, words.today));
     for (const work of outcome.work.filter((each) => each.bike === bike.id)) lines.push(words.readings.worked(bike.nickname, work, bike.unit, words.today));
   }
+  if (outcome.withdrawn.length > 0) lines.push(words.readings.withdrawn(outcome.withdrawn, words.today));
   for (const news of outcome.news.slice(0, 6)) lines.push(words.readings.news(news.nickname, news.called, news.status));
   if (outcome.news.length > 6) lines.push(words.reminders.more(outcome.news.length - 6));
   const actions = [press("undo", outcome.source, words.readings.labels.undo)];
@@ -106,12 +107,16 @@ function answers(question: Question, words: Words): Action[] {
   const { labels } = words.readings;
   if (gap.need === "sure") {
     const isDial = question.intent.do === "log reading" && question.intent.kind === "odometer";
-    const yes = press("answer", `${draft}.yes`, labels.yes, rev);
+    const choice = (value: string, label: string): Action => press("answer", `${draft}.${value}`, label, rev);
     switch (gap.because) {
       case "runs backwards":
-        return isDial ? [press("answer", `${draft}.replaced`, labels.replaced, rev), press("answer", `${draft}.earlier`, labels.earlier, rev)] : [];
+        return isDial ? [newDial(question, words), choice("earlier", labels.earlier)] : [choice("no figure", labels.noFigure)];
+      case "beyond a later one":
+        return isDial ? [choice("earlier", labels.later)] : [choice("no figure", labels.noFigure)];
       case "implausible jump":
-        return isDial ? [yes, press("answer", `${draft}.earlier`, labels.earlier, rev)] : [yes];
+        return isDial ? [choice("yes", labels.yes), choice("earlier", labels.earlier)] : [choice("yes", labels.yes), choice("no figure", labels.noFigure)];
+      case "warm":
+        return [choice("yes", labels.cold)];
       default:
         return [];
     }
@@ -120,6 +125,14 @@ function answers(question: Question, words: Words): Action[] {
   if (named.length === 0) return [];
   if (named.length > 4) return [pickOne("answer", draft, words.readings.labels.pick, named, rev)];
   return named.map(({ value, label }) => press("answer", `${draft}.${value}`, label, rev));
+}
+
+/** A new dial goes on from where the old one ended, which may be beyond its last reading. */
+function newDial(question: Question, words: Words): Action {
+  const { labels } = words.readings;
+  const hint = question.last === null ? null : words.readings.lastFigure(question.last);
+  const field = { name: "last", label: labels.lastOfOld, kind: "line", required: false, value: null, hint, options: [] } as const;
+  return formButton("new-dial", question.draft, labels.replaced, { title: labels.replaced, fields: [field] }, question.rev);
 }
 
 function retype(question: Question, words: Words): Action {

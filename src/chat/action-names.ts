@@ -6,6 +6,7 @@ export const ACTION_NAMES = [
   "undo",
   "undo-reading",
   "answer",
+  "new-dial",
   "retype",
   "let-go",
   "show-question",

@@ -8,7 +8,10 @@ export type Refusal =
   | { readonly why: "unknown bike"; readonly named: string; readonly bikes: readonly string[] }
   | { readonly why: "which bike"; readonly bikes: readonly string[] }
   | { readonly why: "nickname taken"; readonly nickname: string }
-  | { readonly why: "nickname unusable"; readonly because: "empty" | "too long" | "mentions everyone" | "looks like a reading" }
+  | {
+      readonly why: "nickname unusable";
+      readonly because: "empty" | "too long" | "mentions everyone" | "looks like a reading" | "hidden marks" | "word of its own";
+    }
   | { readonly why: "not a distance"; readonly typed: string; readonly unit: DistanceUnit | null }
   | { readonly why: "unit missing"; readonly typed: string }
   | { readonly why: "out of range"; readonly typed: string }

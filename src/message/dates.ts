@@ -1,13 +1,20 @@
 // Date phrases in a text. Our own scanner marks the short spans; the phrase library reads only those.
 
 import * as chrono from "chrono-node";
-import { addDays, addMonths, daysInMonth, isLocalDate, localDate, monthOf, yearOf } from "../core/calendar/arithmetic.ts";
-import type { LocalDate } from "../core/calendar/dates.ts";
+import { addDays, addMonths, isLocalDate, localDate } from "../core/calendar/arithmetic.ts";
+import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import { foldWord, type Token } from "./scan.ts";
+import { seasonOrYear } from "./vague-span.ts";
 
-/** A date at tokens `from` to `to` (both included); several when the figures can be read two ways. */
-export type Dated = { readonly options: readonly LocalDate[]; readonly typed: string; readonly from: number; readonly to: number };
+/** A date at tokens `from` to `to` (both included); several when the figures can be read two ways, a span when no day was named. */
+export type Dated = {
+  readonly options: readonly LocalDate[];
+  readonly span: VagueDate | null;
+  readonly typed: string;
+  readonly from: number;
+  readonly to: number;
+};
 
 const LONGEST_SPAN = 6;
 
@@ -15,7 +22,11 @@ const LONGEST_SPAN = 6;
 export function datesIn(text: string, tokens: readonly Token[], known: Known): readonly Dated[] {
   const found: Dated[] = [];
   for (let at = 0; at < tokens.length; at++) {
-    const hit = figuresAt(text, tokens, at) ?? phraseAt(text, tokens, at, known);
+    const hit =
+      figuresAt(text, tokens, at) ??
+      (isLastSpan(tokens, at, known) ? spanAt(text, tokens, at, known) : null) ??
+      phraseAt(text, tokens, at, known) ??
+      spanAt(text, tokens, at, known);
     if (hit === null) continue;
     found.push(hit);
     at = hit.to;
@@ -49,8 +60,38 @@ function figuresAt(text: string, tokens: readonly Token[], at: number): Dated | 
 function spanOf(tokens: readonly Token[], from: number, start: number, length: number, options: readonly LocalDate[], typed: string): Dated {
   let to = from;
   while ((tokens[to + 1]?.start ?? Number.POSITIVE_INFINITY) < start + length) to++;
-  return { options, typed, from, to };
+  return { options, span: null, typed, from, to };
 }
+
+/** "Last week" is a week, where the phrase library would take a day of it. */
+const isLastSpan = (tokens: readonly Token[], at: number, known: Known): boolean => {
+  const [first, second] = [tokens[at], tokens[at + 1]];
+  const { last, lastSpans } = known.vocabulary;
+  return first?.is === "word" && second?.is === "word" && last.includes(foldWord(first.text)) && lastSpans[foldWord(second.text)] !== undefined;
+};
+
+const LONGEST_VAGUE = 4;
+
+/** "In May 2025", "last spring", "in 2024": a month, a season or a year needs a word before it or a year behind it, since "may" and "spring" are other things too. */
+function spanAt(text: string, tokens: readonly Token[], at: number, known: Known): Dated | null {
+  const token = tokens[at];
+  if (token?.is !== "word") return null;
+  const { months, seasons, last, spanBefore } = known.vocabulary;
+  const first = foldWord(token.text);
+  const opens = spanBefore.includes(first) || last.includes(first);
+  if (!opens && months[first] === undefined && seasons[first] === undefined) return null;
+  for (let to = Math.min(tokens.length - 1, at + LONGEST_VAGUE - 1); to >= (opens ? at + 1 : at); to--) {
+    const slice = tokens.slice(at, to + 1);
+    if (slice.some((t) => t.is === "break" || (t.is === "number" && !isYear(t)))) continue;
+    if (!opens && !slice.some(isYear)) continue;
+    const typed = text.slice(token.start, tokens[to]?.end);
+    const span = seasonOrYear(foldWord(typed), typed, known);
+    if (span !== null) return { options: [], span, typed, from: at, to };
+  }
+  return null;
+}
+
+const isYear = (token: Token): boolean => token.is === "number" && token.units.length === 0 && /^(19|20)\d\d$/.test(token.text);
 
 function phraseAt(text: string, tokens: readonly Token[], at: number, known: Known): Dated | null {
   const token = tokens[at];
@@ -71,7 +112,7 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
     if (!slice.every((t) => isDateWord(t) || (t.is === "word" && /^(of|the|\d{1,2}(st|nd|rd|th))$/iu.test(t.text)) || isDayOrYear(t))) continue;
     const typed = text.slice(token.start, tokens[to]?.end);
     const read = readPhrase(typed, known.today);
-    if (read !== null) return { options: [read], typed, from: at, to };
+    if (read !== null) return { options: [read], span: null, typed, from: at, to };
   }
   return null;
 }
@@ -96,12 +137,3 @@ function readPhrase(phrase: string, today: LocalDate): LocalDate | null {
   else if (date > today && !found.start.isCertain("year")) date = found.start.isCertain("month") ? addMonths(date, -12) : addMonths(date, -1);
   return date;
 }
-
-/** First and last day of a month. */
-export function monthSpan(year: number, month: number): readonly [LocalDate, LocalDate] {
-  const text = `${String(year).padStart(4, "0")}-${String(month).padStart(2, "0")}`;
-  return [localDate(`${text}-01`), localDate(`${text}-${daysInMonth(year, month)}`)];
-}
-
-/** The year of the latest month `month` that has begun by today. */
-export const yearOfLast = (month: number, today: LocalDate): number => yearOf(today) - (month > monthOf(today) ? 1 : 0);

@@ -6,7 +6,7 @@ import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
 import { bikesNamed, type Named } from "./bikes.ts";
 import { type Clause, clausesOf, type Part } from "./clauses.ts";
 import { type Dated, datesIn } from "./dates.ts";
-import type { Token } from "./scan.ts";
+import { foldWord, type Token } from "./scan.ts";
 
 export type Layout = {
   readonly text: string;
@@ -15,6 +15,8 @@ export type Layout = {
   readonly clauses: readonly Clause[];
   readonly named: readonly Named[];
   readonly dates: readonly Dated[];
+  /** True when some word says that the tyres were not cold. */
+  readonly warm: boolean;
   /** Tokens that belong to a bike's name or a date. */
   readonly taken: ReadonlySet<number>;
 };
@@ -30,6 +32,7 @@ export function layOut(text: string, tokens: readonly Token[], known: Known): La
     clauses: clausesOf(tokens, known, inDate),
     named,
     dates,
+    warm: tokens.some((token) => token.is === "word" && known.vocabulary.warm.includes(foldWord(token.text))),
     taken: new Set([...inDate, ...named.flatMap((name) => range(name.from, name.to))]),
   };
 }
@@ -67,7 +70,13 @@ function resolved(name: Named, known: Known): MeantBike {
 }
 
 /** The day meant at a place: its own, or the question between two readings of it; today when none is said. */
-export type MeantDay = { readonly on: LocalDate; readonly gap: Extract<Gap, { need: "date" }> | null; readonly typed: string };
+export type MeantDay = {
+  readonly on: LocalDate;
+  /** The span meant when no day was named; enough for work, while a reading needs its day. */
+  readonly span: VagueDate | null;
+  readonly gap: Extract<Gap, { need: "date" }> | null;
+  readonly typed: string;
+};
 
 /**
  * A date belongs to its own part; one that stands alone in a part, or at the very start of the message, to all of it.
@@ -80,9 +89,10 @@ export function dayAt(layout: Layout, part: Part, shared: readonly Part[]): Mean
     dates.find((dated) => dated.from <= 1 && tokens.slice(0, dated.from).every((token) => token.is === "word")) ??
     dates.find((dated) => layout.clauses.some((clause) => clause.parts.some((each) => inside(dated, each) && holdsOnly(layout, each, dated))));
   const meant = own ?? general ?? null;
-  if (meant === null) return { on: known.today, gap: null, typed: "" };
+  if (meant === null) return { on: known.today, span: null, gap: null, typed: "" };
   const [on = known.today] = meant.options;
-  return { on, gap: meant.options.length > 1 ? { need: "date", options: meant.options, typed: meant.typed } : null, typed: meant.typed };
+  if (meant.span !== null) return { on: meant.span.from, span: meant.span, gap: { need: "date", options: [], typed: meant.typed }, typed: meant.typed };
+  return { on, span: null, gap: meant.options.length > 1 ? { need: "date", options: meant.options, typed: meant.typed } : null, typed: meant.typed };
 }
 
 function holdsOnly(layout: Layout, part: Part, dated: Dated): boolean {
@@ -100,5 +110,5 @@ function holdsOnly(layout: Layout, part: Part, dated: Dated): boolean {
   return true;
 }
 
-/** A day as a span of one. */
-export const asSpan = (day: MeantDay): VagueDate => ({ from: day.on, to: day.on, typed: day.typed });
+/** The span meant, or a day as a span of one. */
+export const asSpan = (day: MeantDay): VagueDate => day.span ?? { from: day.on, to: day.on, typed: day.typed };

@@ -47,16 +47,29 @@ export function readItems(text: string, known: Known, bike: KnownBike): ItemsNam
 /**
  * Among items that share a phrase, those whose action the verb can mean; none when it fits none, for then something else was meant.
  * "Did the oil" is the change, not the look at its level: of one replacement and mere looks, a verb that says nothing means the replacement.
+ * New pads need no look at the old ones: a replacement without an item of its own does the look.
  */
 export function chosen(items: readonly ItemKey[], bike: KnownBike, actions: readonly WorkAction[]): readonly ItemKey[] {
   const action = (key: ItemKey): WorkAction => bike.items.find((item) => item.key === key)?.action ?? "inspect";
-  if (actions.length > 0) return items.filter((key) => actions.includes(action(key)));
+  if (actions.length > 0) {
+    const meant = items.filter((key) => actions.includes(action(key)));
+    return meant.length > 0 || actions[0] !== "replace" ? meant : items.filter((key) => LOOKS.includes(action(key)));
+  }
   const renewed = items.filter((key) => action(key) === "replace");
   const looks = items.every((key) => action(key) === "replace" || action(key) === "inspect" || action(key) === "top up");
   return renewed.length === 1 && looks ? renewed : items;
 }
 
-const sameAction = (items: readonly ItemKey[], bike: KnownBike): boolean =>
+const LOOKS: readonly WorkAction[] = ["inspect", "measure", "test"];
+
+/** What a verb that fits none of a phrase's items may have meant: those items, and the ones near them that it does fit. */
+export function nearby(items: readonly ItemKey[], bike: KnownBike, actions: readonly WorkAction[]): readonly ItemKey[] {
+  const systems = new Set(bike.items.filter((item) => items.includes(item.key)).map((item) => item.system));
+  const fitting = bike.items.filter((item) => systems.has(item.system) && actions.includes(item.action)).map((item) => item.key);
+  return [...new Set([...fitting, ...items])];
+}
+
+export const sameAction = (items: readonly ItemKey[], bike: KnownBike): boolean =>
   items.length > 0 && new Set(items.map((key) => bike.items.find((item) => item.key === key)?.action)).size === 1;
 
 const indexes = new WeakMap<KnownBike, ReadonlyMap<string, readonly ItemKey[]>>();

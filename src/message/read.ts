@@ -24,7 +24,9 @@ export function read(text: string, known: Known): Meant {
   for (const clause of layout.clauses) {
     const work = workSaid(layout, clause);
     heard ||= work.heard;
-    intents.push(...readingsSaid(layout, clause, work.used), ...work.intents);
+    const readings = readingsSaid(layout, clause, work.used);
+    // All of a message or none: a reading is not logged past work that was said with it and not understood.
+    intents.push(...readings, ...work.intents, ...(readings.length > 0 ? work.missing : []));
   }
   const bikes = [...new Set(layout.named.flatMap((name): readonly BikeId[] => (name.bikes.length === 1 ? name.bikes : [])))];
   const nearMiss = intents.length === 0 && (heard || layout.named.length > 0 || layout.tokens.some((token) => token.is === "number" && token.units.length > 0));

@@ -40,14 +40,26 @@ function kindSaid(layout: Layout, part: Part): "cold pressure" | "tread" | null 
   return words.some((word) => kinds["cold pressure"].includes(word)) ? "cold pressure" : null;
 }
 
-const wordsOf = (layout: Layout, part: Part): string[] => {
-  const found: string[] = [];
+/** Worked out once a part: a part of many figures would else be read through again for each. */
+function oncePerPart<T>(work: (layout: Layout, part: Part) => T): (layout: Layout, part: Part) => T {
+  const known = new WeakMap<Part, { readonly of: Layout; readonly value: T }>();
+  return (layout, part) => {
+    const ready = known.get(part);
+    if (ready?.of === layout) return ready.value;
+    const value = work(layout, part);
+    known.set(part, { of: layout, value });
+    return value;
+  };
+}
+
+const wordsOf = oncePerPart((layout, part): readonly string[] => {
+  const found = new Set<string>();
   for (let at = part.from; at <= part.to; at++) {
     const word = wordAt(layout.tokens, at);
-    if (word !== null && !layout.taken.has(at)) found.push(word);
+    if (word !== null && !layout.taken.has(at)) found.add(word);
   }
-  return found;
-};
+  return [...found];
+});
 
 /** How far beyond its last figure a dial is believed without further words. */
 const AHEAD = { mi: 3000, km: 5000 } as const;
@@ -69,6 +81,8 @@ function asDial(layout: Layout, part: Part, figure: Figure, used: ReadonlySet<nu
   if (unit === null && value > 999_999) return null;
   if (!believed || (!strong && words.some((word) => vocabulary.notDone.includes(word) || vocabulary.notReading.includes(word)))) return null;
   const day = dayAt(layout, part, [part]);
+  // "We did 14,820 miles last year" is a distance ridden; a dial of some day in a span is one only when the dial or the bike is named.
+  if (day.span !== null && !named && !words.some((word) => vocabulary.kinds.odometer.includes(word))) return null;
   const dialUnit = meant.bike?.unit ?? null;
   const gaps: Gap[] = [
     ...(meant.gap === null ? [] : [meant.gap]),
@@ -144,7 +158,7 @@ function placeBeside(layout: Layout, part: Part, figure: Figure): boolean {
 
 type PlaceToken = { readonly at: number; readonly place: Place | "both" };
 
-function placeTokens(layout: Layout, part: Part): readonly PlaceToken[] {
+const placeTokens = oncePerPart((layout, part): readonly PlaceToken[] => {
   const { places } = layout.known.vocabulary;
   const found: PlaceToken[] = [];
   for (let at = part.from; at <= part.to; at++) {
@@ -154,7 +168,7 @@ function placeTokens(layout: Layout, part: Part): readonly PlaceToken[] {
     if (place !== undefined) found.push({ at, place });
   }
   return found;
-}
+});
 
 /** Pairs figures with places in order; whichever comes first in the clause says on which side the place stands. */
 function placed(layout: Layout, clause: Clause, small: readonly Small[]): readonly LogReading[] {
@@ -204,6 +218,7 @@ function one(
     ...(place === null ? [{ need: "place" as const, options: ["front", "rear"] as const }] : []),
     ...(unit === null ? [{ need: "unit" as const, options }] : []),
     ...(day.gap === null ? [] : [day.gap]),
+    ...(kind === "cold pressure" && layout.warm ? [{ need: "sure" as const, because: "warm" as const }] : []),
   ];
   return {
     do: "log reading",

@@ -8,12 +8,19 @@ import type { Outcome } from "../core/schedule/facts.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { type Figure, figureAt, measures } from "./figures.ts";
 import { asSpan, bikeAt, dayAt, type Layout, type MeantBike } from "./layout.ts";
-import { chosen, type ItemPhrase, itemPhrases } from "./read-items.ts";
+import { chosen, type ItemPhrase, itemPhrases, nearby, sameAction } from "./read-items.ts";
 
 /** The work of one clause, and which tokens it accounts for. */
-export type WorkSaid = { readonly intents: readonly RecordWork[]; readonly used: ReadonlySet<number>; readonly heard: boolean };
+export type WorkSaid = {
+  readonly intents: readonly RecordWork[];
+  /** Work on something that is not in the plan. */
+  readonly missing: readonly RecordWork[];
+  readonly used: ReadonlySet<number>;
+  readonly heard: boolean;
+};
 
-type Phrase = ItemPhrase & { readonly part: Part; readonly verb: string };
+/** `asks`: the verb fits none of the items, so the member is asked what was meant. */
+type Phrase = ItemPhrase & { readonly part: Part; readonly verb: string; readonly asks: boolean };
 
 const AROUND = [
   "and",
@@ -57,9 +64,14 @@ const AROUND = [
 export function workSaid(layout: Layout, clause: Clause): WorkSaid {
   const used = new Set<number>();
   const intents: RecordWork[] = [];
+  const missing: RecordWork[] = [];
   for (const group of byBike(layout, clause)) {
     const { bike, phrases } = phrasesOf(layout, group);
-    if (phrases.length === 0) continue;
+    if (phrases.length === 0) {
+      const unknown = unknownWork(layout, group, bike);
+      if (unknown !== null) missing.push(unknown);
+      continue;
+    }
     for (const phrase of phrases) for (let at = phrase.from; at <= phrase.to; at++) used.add(at);
     const parts = [...new Set(phrases.map((phrase) => phrase.part))];
     const odometer = odometerOf(layout, parts, bike.bike);
@@ -67,7 +79,20 @@ export function workSaid(layout: Layout, clause: Clause): WorkSaid {
     intents.push(...intentsOf(layout, phrases, bike, odometer, parts));
   }
   const heard = clause.parts.some((part) => tokensOf(part).some((at) => isVerb(layout, at)));
-  return { intents, used, heard };
+  return { intents, missing, used, heard };
+}
+
+/** "Replaced the flux hose": work, but on nothing that the plan names. Kept to be asked about where a reading of the same clause would else be logged alone. */
+function unknownWork(layout: Layout, parts: readonly Part[], bike: MeantBike): RecordWork | null {
+  for (const part of parts) {
+    const at = tokensOf(part).find((each) => isVerb(layout, each) && isWorkshop(layout.known, wordAt(layout.tokens, each) ?? ""));
+    if (at === undefined) continue;
+    const words = layout.text.slice(layout.tokens[at]?.start, layout.tokens[part.to]?.end);
+    const day = dayAt(layout, part, [part]);
+    const gaps: readonly Gap[] = [...(bike.gap === null ? [] : [bike.gap]), { need: "item", options: [] }];
+    return { do: "record work", bike: bike.bike?.id ?? null, items: [], words, on: asSpan(day), odometer: null, outcome: "done", how: "did it", gaps };
+  }
+  return null;
 }
 
 /** Parts that speak of one bike, in order: "lubed the chain on Heron, changed the oil on Otter" are two. */
@@ -103,7 +128,7 @@ function phrasesOf(layout: Layout, parts: readonly Part[]): { readonly bike: Mea
 /** Phrases that a verb governs, part by part. A part without a verb goes on with the list before it when it holds nothing else. */
 function governed(layout: Layout, parts: readonly Part[], bike: KnownBike): readonly Phrase[] {
   // Most messages hold no verb of work: their words need not be looked up.
-  if (!parts.some((part) => tokensOf(part).some((at) => isVerb(layout, at)))) return [];
+  if (!parts.some((part) => tokensOf(part).some((at) => isVerb(layout, at)) || isRenewed(layout, part.from))) return [];
   const found: Phrase[] = [];
   let carried: readonly string[] | null = null;
   for (const part of parts) {
@@ -114,6 +139,12 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike): read
     }));
     const verbs = tokensOf(part).filter((at) => isVerb(layout, at) && !all.some((phrase) => at >= phrase.from && at <= phrase.to));
     const [firstVerb] = verbs;
+    // "New battery, 14,260": nothing but the thing is said, so it is the thing that was fitted.
+    if (firstVerb === undefined && isRenewed(layout, part.from) && all.length > 0 && holdsOnlyItems(layout, part, all)) {
+      for (const phrase of all) push(found, phrase, part, [wordAt(layout.tokens, part.from) ?? ""], layout, bike);
+      carried = [wordAt(layout.tokens, part.from) ?? ""];
+      continue;
+    }
     if (firstVerb === undefined) {
       if (carried !== null && all.length > 0 && holdsOnlyItems(layout, part, all)) for (const phrase of all) push(found, phrase, part, carried, layout, bike);
       continue;
@@ -130,10 +161,19 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike): read
 }
 
 function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly string[], layout: Layout, bike: KnownBike): void {
-  const actions = verbs.map((verb) => actionsOf(layout.known, verb));
-  const items = chosen(phrase.items, bike, actions.some((each) => each.length === 0) ? [] : actions.flat());
-  if (items.length > 0) found.push({ ...phrase, items, part, verb: verbs[0] ?? "" });
+  const each = verbs.map((verb) => actionsOf(layout.known, verb));
+  const actions = each.some((one) => one.length === 0) ? [] : each.flat();
+  const items = chosen(phrase.items, bike, actions);
+  const verb = verbs[0] ?? "";
+  if (items.length > 0) found.push({ ...phrase, items, together: sameAction(items, bike), part, verb, asks: false });
+  else if (isWorkshop(layout.known, verb)) found.push({ ...phrase, items: nearby(phrase.items, bike, actions), together: false, part, verb, asks: true });
 }
+
+const isRenewed = (layout: Layout, at: number): boolean => layout.known.vocabulary.renewed.includes(wordAt(layout.tokens, at) ?? "");
+
+/** Verbs of the workshop and little else: who bled, greased or replaced something worked on the bike. */
+const isWorkshop = (known: Known, verb: string): boolean =>
+  actionsOf(known, verb).some((action) => action === "replace" || action === "bleed" || action === "lubricate");
 
 /** "Cleaned and oiled": verbs joined to the one at a token, the first first. */
 function verbGroup(layout: Layout, at: number, part: Part): readonly string[] {
@@ -148,7 +188,8 @@ function joinAt(layout: Layout, at: number): string {
   return token?.is === "break" ? token.mark : (wordAt(layout.tokens, at) ?? "");
 }
 
-const actionsOf = (known: Known, verb: string): readonly WorkAction[] => known.vocabulary.workDone[verb] ?? [];
+const actionsOf = (known: Known, verb: string): readonly WorkAction[] =>
+  known.vocabulary.workDone[verb] ?? (known.vocabulary.renewed.includes(verb) ? ["replace"] : []);
 
 function holdsOnlyItems(layout: Layout, part: Part, phrases: readonly ItemPhrase[]): boolean {
   return tokensOf(part).every((at) => layout.taken.has(at) || phrases.some((phrase) => at >= phrase.from && at <= phrase.to) || mayStandBeside(layout, at));
@@ -211,7 +252,7 @@ function outcomeOf(known: Known, verb: string): Outcome {
 function intentsOf(layout: Layout, phrases: readonly Phrase[], bike: MeantBike, odometer: AtFigure | null, parts: readonly Part[]): RecordWork[] {
   const day = dayAt(layout, parts[0] ?? { from: 0, to: 0 }, parts);
   const bikeGaps: readonly Gap[] = bike.gap === null ? [] : [bike.gap];
-  const tail = [...unitGaps(odometer, bike.bike), ...numberGaps(odometer, bike.bike), ...(day.gap === null ? [] : [day.gap])];
+  const tail = [...unitGaps(odometer, bike.bike), ...numberGaps(odometer, bike.bike), ...(day.gap === null || day.span !== null ? [] : [day.gap])];
   const make = (items: readonly ItemKey[], verb: string, words: string, gaps: readonly Gap[]): RecordWork => ({
     do: "record work",
     bike: bike.bike?.id ?? null,
@@ -230,7 +271,7 @@ function intentsOf(layout: Layout, phrases: readonly Phrase[], bike: MeantBike, 
   const sure = new Map<Outcome, { verb: string; items: ItemKey[]; words: string[] }>();
   for (const phrase of phrases) {
     const words = layout.text.slice(layout.tokens[phrase.from]?.start, layout.tokens[phrase.to]?.end);
-    if (!phrase.together && phrase.items.length > 1) {
+    if (phrase.asks || (!phrase.together && phrase.items.length > 1)) {
       made.push(make([], phrase.verb, words, [{ need: "item", options: phrase.items }]));
       continue;
     }

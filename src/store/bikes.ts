@@ -112,6 +112,7 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
         .selectFrom("bike_events")
         .selectAll()
         .where("bike", "in", [...ids])
+        .where("withdrawn_at", "is", null)
         .orderBy("bike")
         .orderBy("from_date")
         .orderBy("at")
@@ -123,24 +124,42 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
       }
       return { epochs, layUps };
     },
-    async addEpoch(bike: BikeId, epoch: Epoch, by: MemberId, at: Instant): Promise<void> {
+    /** @param source the message or event that said so: undone with it */
+    async addEpoch(bike: BikeId, epoch: Epoch, source: string, by: MemberId, at: Instant): Promise<void> {
       const row = {
+        ...NOTHING,
         id: epoch.id,
         bike,
         what: "epoch",
         from_date: epoch.from,
-        to_date: null,
         last_of_old: epoch.lastOfOld,
         first_of_new: epoch.firstOfNew,
         unit: epoch.unit,
         cause: epoch.cause,
+        source,
         by,
         at,
       };
       await db.insertInto("bike_events").values(row).execute();
     },
+    /** Takes back the epochs that a source began, or one epoch; answers their bikes and sources. */
+    async withdrawEpochs(
+      which: { readonly source: string } | { readonly id: string },
+      at: Instant,
+    ): Promise<{ readonly bike: BikeId; readonly source: string | null }[]> {
+      const rows = await db
+        .updateTable("bike_events")
+        .set({ withdrawn_at: at })
+        .where("what", "=", "epoch")
+        .where("withdrawn_at", "is", null)
+        .where("cause", "!=", "as bought")
+        .where("source" in which ? "source" : "id", "=", "source" in which ? which.source : which.id)
+        .returning(["bike", "source"])
+        .execute();
+      return rows.map((row) => ({ bike: row.bike as BikeId, source: row.source }));
+    },
     async addLayUp(bike: BikeId, id: string, from: LocalDate, by: MemberId, at: Instant): Promise<void> {
-      const row = { id, bike, what: "lay-up", from_date: from, to_date: null, last_of_old: null, first_of_new: null, unit: null, cause: null, by, at };
+      const row = { ...NOTHING, id, bike, what: "lay-up", from_date: from, by, at };
       await db.insertInto("bike_events").values(row).execute();
     },
     async endLayUp(id: string, to: LocalDate): Promise<void> {
@@ -148,6 +167,9 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
     },
   };
 }
+
+/** What a turn of one kind leaves empty. */
+const NOTHING = { to_date: null, last_of_old: null, first_of_new: null, unit: null, cause: null, source: null, withdrawn_at: null };
 
 function push<K, V>(map: Map<K, V[]>, key: K, value: V): void {
   const list = map.get(key);

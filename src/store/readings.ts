@@ -96,6 +96,19 @@ export function readingsRepo(db: Db) {
     async ofMessage(message: string): Promise<ReadingRecord[]> {
       return (await live().where("message", "=", message).orderBy("ordinal").execute()).map(recordOf);
     },
+    /** Readings withdrawn because a later one showed them to be slips. */
+    async correctedBy(bikes: readonly BikeId[], why: string): Promise<ReadingRecord[]> {
+      if (bikes.length === 0) return [];
+      const rows = await db
+        .selectFrom("readings")
+        .selectAll()
+        .where("bike", "in", [...bikes])
+        .where("current", "=", 1)
+        .where("state", "=", "withdrawn")
+        .where("why", "=", why)
+        .execute();
+      return rows.map(recordOf);
+    },
     nextOrdinal: (message: string): Promise<number> => nextOrdinal(db, "readings", message),
     async log(records: readonly ReadingRecord[]): Promise<void> {
       if (records.length > 0) await db.insertInto("readings").values(records.map(rowOf)).execute();

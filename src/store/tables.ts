@@ -56,6 +56,8 @@ export type Tables = {
     first_of_new: number | null;
     unit: string | null;
     cause: string | null;
+    source: string | null;
+    withdrawn_at: string | null;
     by: string;
     at: string;
   };

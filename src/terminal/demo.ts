@@ -8,7 +8,7 @@ export const DEMO: readonly Step[] = [
   { as: "Ines", run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" },
   { as: "Ines", run: "/work did:oil and filter bike:Heron at:12,080 mi on:last May how:receipt" },
   { as: "Ines", run: "/work did:brake fluid bike:Heron on:spring 2024 how:service book" },
-  { as: "Ines", run: "/work did:tyres.replace bike:Heron on:2022 how:seller's word" },
+  { as: "Ines", run: "/work did:tyres bike:Heron on:2022 how:seller's word" },
   { as: "Ines", run: "/bike change bike:Heron yearly:4,500 mi used:wet" },
   { as: "Ines", say: "14,390 mi on Heron, 34 psi front 38 psi rear, tread 4.5mm front 3mm rear" },
   { as: "Ines", run: "/bike add name:Bramble kind:dual-purpose single odometer:8,640 km" },

@@ -3,7 +3,7 @@
 import { createHash } from "node:crypto";
 import { type Bike, nicknameKey } from "../core/bike.ts";
 import type { Equipment } from "../core/equipment.ts";
-import type { BikeId, ItemKey } from "../core/ids.ts";
+import type { BikeId } from "../core/ids.ts";
 import type { PlanBase } from "../core/plan/plan.ts";
 import { type DistanceUnit, dialOf, riddenOf } from "../core/quantity/distance.ts";
 import type { Refusal } from "../core/refusal.ts";
@@ -13,10 +13,9 @@ import type { Repos } from "../store/store.ts";
 import { KINDS, type KindId } from "../trade/kinds.ts";
 import { STARTER_PLANS } from "../trade/starter-plans.ts";
 import { type Ctx, todayOf } from "./context.ts";
-import { askedAbout } from "./first-history.ts";
+import { type Asked, askedAbout } from "./first-history.ts";
 import { pick } from "./garage.ts";
 import { knownOf, ownGarage } from "./messages.ts";
-import { nameIn } from "./record-work.ts";
 import { odometerRecord } from "./records.ts";
 import { done, type Result, refused } from "./refusals.ts";
 
@@ -32,7 +31,7 @@ export type Added = {
   readonly planName: string;
   readonly firstBike: boolean;
   /** What is asked about its past. */
-  readonly asks: readonly { readonly item: ItemKey; readonly called: string }[];
+  readonly asks: readonly Asked[];
 };
 
 const LONGEST_NICKNAME = 32;
@@ -76,13 +75,14 @@ export async function addBike(ctx: Ctx, input: NewBike): Promise<Result<Added>> 
     await q.bikes.addEpoch(
       id,
       { id: ctx.newId(), from: today, lastOfOld: null, firstOfNew: dialOf(figure, unit), unit, cause: "as bought" },
+      ctx.event,
       ctx.who.member,
       ctx.now,
     );
     await q.readings.log([odometerRecord(ctx, { bike: id, dial: dialOf(figure, unit), unit, typed: input.odometer, on: today }, ctx.event, 0)]);
     const added = pick(await ownGarage(q, ctx), id);
     if (added === null) throw new Error("a bike just added is not there");
-    const asks = askedAbout(added).map((item) => ({ item, called: nameIn(ctx, added, item) }));
+    const asks = askedAbout(ctx, added);
     return done({
       bike: id,
       nickname,
@@ -109,11 +109,21 @@ export const hashOf = (base: PlanBase): string => createHash("sha256").update(JS
 
 type Unusable = Extract<Refusal, { why: "nickname unusable" }>["because"];
 
+/** A bike called "oil" or "front" could not be told from the job or the place. */
+function isVocabulary(ctx: Ctx, nickname: string): boolean {
+  const { items, kinds, places, units, workDone, dateWords, onBike, at, beside, seasons, unknown } = ctx.vocabulary;
+  const key = nicknameKey(nickname);
+  const lists = [items, kinds, places, units].flatMap((group) => Object.values<readonly string[]>(group));
+  return [...lists, Object.keys(workDone), Object.keys(seasons), dateWords, onBike, at, beside, unknown].some((list) => list.includes(key));
+}
+
 /** Why a nickname cannot serve, null when it can. */
 export function whyUnusable(ctx: Ctx, nickname: string): Unusable | null {
   if (nickname === "" || !/[\p{L}\p{N}]/u.test(nickname)) return "empty";
   if ([...nickname].length > LONGEST_NICKNAME) return "too long";
   if (/@(everyone|here)\b|<[@#]/iu.test(nickname)) return "mentions everyone";
+  if (/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/u.test(nickname)) return "hidden marks";
+  if (isVocabulary(ctx, nickname)) return "word of its own";
   // A nickname that reads as a figure would turn every mention of it into a reading.
   if (/^[\d.,\s]+$/u.test(nickname) || read(nickname, knownOf(ctx, [])).intents.length > 0) return "looks like a reading";
   return null;

@@ -10,6 +10,7 @@ import { readDial } from "../message/read-dial.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import { keepMember, whyUnusable } from "./add-bike.ts";
 import { type Ctx, todayOf } from "./context.ts";
+import { beginDial } from "./dials.ts";
 import { figureOfLast, type Garaged, garage, pick } from "./garage.ts";
 import { knownOf } from "./messages.ts";
 import { odometerRecord } from "./records.ts";
@@ -131,6 +132,9 @@ export async function setFitted(
   });
 }
 
+/** A bike with its new dial; `source` undoes it, `replaced` says that it took the place of another noted the same day. */
+export type DialNoted = BikeShown & { readonly source: string; readonly replaced: boolean };
+
 /** A new dial: what the old one last showed, what the new one shows now, and in which unit it counts. */
 export async function newDial(
   ctx: Ctx,
@@ -141,32 +145,22 @@ export async function newDial(
     readonly unit?: DistanceUnit;
     readonly cause: "replaced" | "rolled over" | "unit changed";
   },
-): Promise<Result<BikeShown>> {
-  return acting(ctx, input.bike, async (q, all, g) => {
-    const known = knownOf(ctx, all);
-    const last = input.last === undefined ? null : readDial(input.last, known, g.unit);
-    if (input.last !== undefined && last === null) return refused({ why: "not a distance", typed: input.last, unit: g.unit });
-    const lastOfOld = last === null ? g.lastDial : dialOf(last.value, last.unit);
-    if (lastOfOld !== null && g.lastDial !== null && lastOfOld < g.lastDial) {
-      return refused({ why: "runs backwards", typed: input.last ?? "", last: String(figureOfLast(g) ?? ""), on: g.track.points.at(-1)?.on ?? todayOf(ctx) });
-    }
-    const unit = input.unit ?? g.unit;
-    const first = readDial(input.now, known, unit);
-    if (first === null || first.value > 999_999) return refused({ why: "not a distance", typed: input.now, unit });
+): Promise<Result<DialNoted>> {
+  return acting(ctx, input.bike, async (q, all, g): Promise<Result<DialNoted>> => {
+    const first = readDial(input.now, knownOf(ctx, all), input.unit ?? g.unit);
+    if (first === null || first.value > 999_999) return refused({ why: "not a distance", typed: input.now, unit: input.unit ?? g.unit });
+    const on = todayOf(ctx);
     const firstOfNew = dialOf(first.value, first.unit);
-    const today = todayOf(ctx);
-    await q.bikes.addEpoch(g.bike.id, { id: ctx.newId(), from: today, lastOfOld, firstOfNew, unit, cause: input.cause }, ctx.who.member, ctx.now);
-    await q.readings.log([odometerRecord(ctx, { bike: g.bike.id, dial: firstOfNew, unit: first.unit, typed: input.now, on: today }, ctx.event, 0)]);
-    return written(q, ctx, g.bike);
+    const begun = await beginDial(q, ctx, all, g, { firstOfNew, unit: first.unit, cause: input.cause, on, last: input.last, source: ctx.event });
+    if (begun.is === "refused") return begun;
+    await q.readings.log([odometerRecord(ctx, { bike: g.bike.id, dial: firstOfNew, unit: first.unit, typed: input.now, on }, ctx.event, 0)]);
+    const after = await written(q, ctx, g.bike);
+    return after.is === "refused" ? after : done({ ...after.value, source: ctx.event, replaced: begun.value.replaced });
   });
 }
 
-async function acting(
-  ctx: Ctx,
-  bike: string | undefined,
-  work: (q: Repos, all: readonly Garaged[], g: Garaged) => Promise<Result<BikeShown>>,
-): Promise<Result<BikeShown>> {
-  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<BikeShown>> => {
+async function acting<T>(ctx: Ctx, bike: string | undefined, work: (q: Repos, all: readonly Garaged[], g: Garaged) => Promise<Result<T>>): Promise<Result<T>> {
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<T>> => {
     const all = await wholeGarage(q, ctx);
     const which = whichBike(all, bike);
     return which.is === "refused" ? which : work(q, all, which.value);

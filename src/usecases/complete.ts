@@ -1,6 +1,7 @@
 // Suggestions while a member types an option.
 
 import { nicknameKey } from "../core/bike.ts";
+import { zoneNames } from "../core/calendar/zones.ts";
 import { symbolOf, UNIT_IDS } from "../core/quantity/units.ts";
 import type { Ctx } from "./context.ts";
 import { ownGarage } from "./messages.ts";
@@ -23,7 +24,7 @@ async function valuesOf(ctx: Ctx, of: "bike" | "item" | "unit" | "zone"): Promis
     case "unit":
       return UNIT_IDS.map(symbolOf);
     case "zone":
-      return Intl.supportedValuesOf("timeZone");
+      return zoneNames();
   }
 }
 

@@ -1,24 +1,41 @@
 // Answering, retyping and letting go of a draft; and the list of what is unanswered.
 
-import type { Dial } from "../core/quantity/distance.ts";
-import { dialOf } from "../core/quantity/distance.ts";
+import { type DistanceUnit, dialOf } from "../core/quantity/distance.ts";
 import type { Refusal } from "../core/refusal.ts";
 import { read } from "../message/read.ts";
 import type { Draft } from "../store/drafts.ts";
+import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
-import { answered, knownOf, logged, type MessageOutcome, ownGarage, type Question, questionOf, settle } from "./messages.ts";
+import { withdrawSlips } from "./corrections.ts";
+import { beginDial } from "./dials.ts";
+import { answered, knownOf, logged, type MessageOutcome, ownGarage, type Question, questionOf, settle, sourceOf, withoutOwn } from "./messages.ts";
 import { done, type Result, refused } from "./refusals.ts";
-import { withdrawReading } from "./undo.ts";
 
 /** Answers the open question of a draft. A press on an older question shows the one that stands now. */
 export async function answerDraft(ctx: Ctx, input: { readonly draft: string; readonly rev: number; readonly choice: string }): Promise<Result<MessageOutcome>> {
   return withDraft(ctx, input.draft, async (q, draft) => {
     const all = await ownGarage(q, ctx);
     if (draft.rev !== input.rev) return done<MessageOutcome>({ is: "asked", question: questionOf(draft, all) });
-    if (input.choice === "replaced") return done(await withNewDial(q, ctx, draft));
-    if (input.choice === "earlier") return done(await withoutEarlier(q, ctx, draft));
+    if (input.choice === "earlier") return done(await withoutSlips(q, ctx, draft));
     return done(await answered(q, ctx, all, draft, input.choice));
+  });
+}
+
+/** The dial was replaced: it starts again at the figure typed, and the bike's distance goes on from where the old one ended. */
+export async function draftNewDial(ctx: Ctx, input: { readonly draft: string; readonly last: string | undefined }): Promise<Result<MessageOutcome>> {
+  return withDraft(ctx, input.draft, async (q, draft) => {
+    const { all, g, read } = await dialAsked(q, ctx, draft);
+    if (g === null || read === null) return refused({ why: "gone" });
+    const begun = await beginDial(q, ctx, all, g, {
+      firstOfNew: read.dial,
+      unit: read.unit,
+      cause: "replaced",
+      on: read.on,
+      last: input.last,
+      source: sourceOf(draft),
+    });
+    return begun.is === "refused" ? begun : done(await logSure(q, ctx, draft, []));
   });
 }
 
@@ -71,39 +88,31 @@ async function withDraft<T>(ctx: Ctx, id: string, work: (q: Repos, draft: Draft)
   return acted.first ? acted.value : refused({ why: "already done" });
 }
 
-/** The dial was replaced: it starts again at the figure typed, and the bike's distance goes on. */
-async function withNewDial(q: Repos, ctx: Ctx, draft: Draft): Promise<MessageOutcome> {
-  const all = await ownGarage(q, ctx);
-  const { intent } = questionOf(draft, all);
-  const g = all.find((each) => each.bike.id === intent.bike);
-  if (g === undefined || intent.do !== "log reading" || intent.unit === null) throw new Error("only an odometer reading can start a new dial");
-  const firstOfNew: Dial = dialOf(intent.value, intent.unit as "mi" | "km");
-  await q.bikes.addEpoch(
-    g.bike.id,
-    { id: ctx.newId(), from: intent.on, lastOfOld: g.lastDial, firstOfNew, unit: intent.unit as "mi" | "km", cause: "replaced" },
-    ctx.who.member,
-    ctx.now,
-  );
-  return logSure(q, ctx, draft);
+/** What stood before was the slip: it is withdrawn, and what was typed now stands. */
+async function withoutSlips(q: Repos, ctx: Ctx, draft: Draft): Promise<MessageOutcome> {
+  const { g, read } = await dialAsked(q, ctx, draft);
+  return logSure(q, ctx, draft, g === null || read === null ? [] : await withdrawSlips(q, ctx, g, read, sourceOf(draft)));
 }
 
-/** The reading before was the slip: it is withdrawn, and what was typed now stands. */
-async function withoutEarlier(q: Repos, ctx: Ctx, draft: Draft): Promise<MessageOutcome> {
-  const all = await ownGarage(q, ctx);
+/** The dial figure that a draft's question is about. */
+async function dialAsked(q: Repos, ctx: Ctx, draft: Draft) {
+  const all = await withoutOwn(q, draft, await ownGarage(q, ctx));
   const { intent } = questionOf(draft, all);
-  const last = all.find((each) => each.bike.id === intent.bike)?.track.points.at(-1);
-  const earlier = last === undefined ? null : await q.readings.byId(last.reading);
-  if (earlier !== null) await withdrawReading(q, ctx, earlier, "a later reading showed it was a slip");
-  return logSure(q, ctx, draft);
+  const g = all.find((each) => each.bike.id === intent.bike) ?? null;
+  if (intent.do !== "log reading" || intent.kind !== "odometer" || g === null) return { all, g, read: null };
+  const unit = (intent.unit ?? g.unit) as DistanceUnit;
+  return { all, g, read: { dial: dialOf(intent.value, unit), unit, on: intent.on } };
 }
 
 /** With the cause settled, the set is held against the new history and logged, or asked about again. */
-async function logSure(q: Repos, ctx: Ctx, draft: Draft): Promise<MessageOutcome> {
-  const all = await ownGarage(q, ctx);
+async function logSure(q: Repos, ctx: Ctx, draft: Draft, slips: readonly ReadingRecord[]): Promise<MessageOutcome> {
+  const all = await withoutOwn(q, draft, await ownGarage(q, ctx));
   const { at } = questionOf(draft, all);
   const intents = draft.intents.map((intent, n) => (n === at ? { ...intent, sure: true as const, gaps: intent.gaps.slice(1) } : intent));
   const open = intents.some((intent) => intent.gaps.length > 0);
   const next: Draft = { ...draft, intents, rev: draft.rev + 1, state: open ? "open" : "logged" };
   await q.drafts.change(next);
-  return open ? { is: "asked", question: questionOf(next, all) } : logged(q, ctx, all, intents, draft.message ?? draft.id, true);
+  if (open) return { is: "asked", question: questionOf(next, all) };
+  const outcome = await logged(q, ctx, all, intents, sourceOf(draft), true);
+  return outcome.is === "logged" ? { ...outcome, withdrawn: slips } : outcome;
 }

@@ -15,18 +15,27 @@ import { nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { heldAgainst, save } from "./settle.ts";
 
-/** The jobs asked about, most telling first: at most five, so that one form holds them. */
-export function askedAbout(g: Garaged): readonly ItemKey[] {
-  return g.plan.items
-    .filter((item) => item.firstOnUsedBike !== null && item.action === "replace")
-    .sort((a, b) => (a.firstOnUsedBike ?? 0) - (b.firstOnUsedBike ?? 0))
-    .map((item) => item.key)
-    .slice(0, 5);
+/** A question of the form: the jobs that one answer covers, under one name. `item` names them all, joined by "+". */
+export type Asked = { readonly item: string; readonly called: string };
+
+/** The jobs asked about, most telling first: at most five questions, so that one form holds them. Jobs of one rank (front and rear tyre) share a question. */
+export function askedAbout(ctx: Pick<Ctx, "itemName">, g: Garaged): readonly Asked[] {
+  const ranks = new Map<number, ItemKey[]>();
+  for (const item of g.plan.items) {
+    if (item.firstOnUsedBike === null || item.action !== "replace") continue;
+    const list = ranks.get(item.firstOnUsedBike);
+    if (list === undefined) ranks.set(item.firstOnUsedBike, [item.key]);
+    else list.push(item.key);
+  }
+  return [...ranks]
+    .sort(([a], [b]) => a - b)
+    .slice(0, 5)
+    .map(([, items]) => ({ item: items.join("+"), called: items.map((item) => nameIn(ctx, g, item)).join(" + ") }));
 }
 
 export type History = {
   readonly nickname: string;
-  readonly recorded: readonly { readonly item: ItemKey; readonly called: string; readonly on: VagueDate }[];
+  readonly recorded: readonly { readonly items: readonly ItemKey[]; readonly called: string; readonly on: VagueDate }[];
   readonly unknown: readonly string[];
   readonly unread: readonly { readonly called: string; readonly typed: string }[];
   readonly due: DueBike;
@@ -36,11 +45,11 @@ export type History = {
 export async function historyQuestions(
   ctx: Ctx,
   input: { readonly bike: BikeId },
-): Promise<Result<{ readonly bike: BikeId; readonly nickname: string; readonly items: readonly { readonly item: ItemKey; readonly called: string }[] }>> {
+): Promise<Result<{ readonly bike: BikeId; readonly nickname: string; readonly items: readonly Asked[] }>> {
   return ctx.store.read(async (q) => {
     const g = pick(await ownGarage(q, ctx), input.bike);
     if (g === null) return refused({ why: "not yours" });
-    return done({ bike: input.bike, nickname: g.bike.nickname, items: askedAbout(g).map((item) => ({ item, called: nameIn(ctx, g, item) })) });
+    return done({ bike: input.bike, nickname: g.bike.nickname, items: askedAbout(ctx, g) });
   });
 }
 
@@ -54,9 +63,9 @@ export async function recordHistory(ctx: Ctx, input: { readonly bike: BikeId; re
     const unread: { called: string; typed: string }[] = [];
     const intents: RecordWork[] = [];
     for (const [key, typed] of Object.entries(input.answers)) {
-      const item = itemOf(g, key as ItemKey);
-      if (item === null) continue;
-      const called = nameIn(ctx, g, item.key);
+      const items = (key.split("+") as ItemKey[]).filter((each) => itemOf(g, each) !== null);
+      if (items.length === 0) continue;
+      const called = items.map((item) => nameIn(ctx, g, item)).join(" + ");
       const past = typed.trim() === "" ? "unknown" : readPastWork(typed, knownOf(ctx, all), g.unit);
       if (past === "unknown") unknown.push(called);
       else if (past === null || past.on === null || past.on.from > todayOf(ctx)) unread.push({ called, typed });
@@ -64,7 +73,7 @@ export async function recordHistory(ctx: Ctx, input: { readonly bike: BikeId; re
         intents.push({
           do: "record work",
           bike: g.bike.id,
-          items: [item.key],
+          items,
           words: called,
           on: past.on,
           odometer: past.odometer,
@@ -82,7 +91,7 @@ export async function recordHistory(ctx: Ctx, input: { readonly bike: BikeId; re
     const due = dueBike(ctx, after);
     return done({
       nickname: g.bike.nickname,
-      recorded: sure.map((i) => ({ item: i.items[0] as ItemKey, called: i.words, on: i.on })),
+      recorded: sure.map((i) => ({ items: i.items, called: i.words, on: i.on })),
       unknown,
       unread,
       due,

@@ -150,6 +150,19 @@ export function withMore(g: Garaged, more: Pick<Parts, "odometers" | "measured" 
   );
 }
 
+/** The same bike without some records: what it was before they were logged. What was measured is left, since only the latest is known of it. */
+export function without(g: Garaged, readings: readonly { readonly id: string }[], work: readonly { readonly id: string }[]): Garaged {
+  const gone = new Set([...readings, ...work].map((record) => record.id));
+  const parts = {
+    epochs: g.track.epochs,
+    layUps: g.layUps,
+    odometers: g.odometers.filter((reading) => !gone.has(reading.id)),
+    measured: g.measured,
+    work: g.work.filter((record) => !gone.has(record.id)),
+  };
+  return gone.size === 0 ? g : garagedOf(g.bike, g.plan, parts, g.today);
+}
+
 /** Status of every item, most urgent first. */
 export const duesOf = (g: Garaged): readonly Due[] => dueList(g.facts, g.at);
 

@@ -2,18 +2,20 @@
 
 import { nicknameKey } from "../core/bike.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
-import type { DistanceUnit } from "../core/quantity/distance.ts";
+import { type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import type { Gap, Intent } from "../core/reading/intent.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import type { Due, Status } from "../core/schedule/facts.ts";
+import { dialAt } from "../core/usage/track.ts";
 import { read } from "../message/read.ts";
 import type { Draft } from "../store/drafts.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { type Ctx, todayOf } from "./context.ts";
-import { duesOf, figureOfLast, type Garaged, garage, withMore } from "./garage.ts";
-import { asMeasured, asOdometers, heldAgainst, save } from "./settle.ts";
+import { withdrawAll } from "./corrections.ts";
+import { duesOf, figureOfLast, type Garaged, garage, withMore, without } from "./garage.ts";
+import { asMeasured, asOdometers, heldAgainst, save, strangeAgainst } from "./settle.ts";
 
 /** An item that this message made more urgent. */
 export type News = { readonly bike: BikeId; readonly nickname: string; readonly item: ItemKey; readonly called: string; readonly status: Status };
@@ -49,6 +51,8 @@ export type MessageOutcome =
       readonly work: readonly WorkRecord[];
       readonly bikes: readonly NamedBike[];
       readonly news: readonly News[];
+      /** Earlier readings that were withdrawn as slips for this one's sake. */
+      readonly withdrawn: readonly ReadingRecord[];
     }
   | { readonly is: "asked"; readonly question: Question };
 
@@ -69,7 +73,7 @@ export function knownOf(ctx: Ctx, all: readonly Garaged[]): Known {
       nickname: g.bike.nickname,
       unit: g.unit,
       lastFigure: figureOfLast(g),
-      items: g.plan.items.map((item) => ({ key: item.key, called: item.called, action: item.action })),
+      items: g.plan.items.map((item) => ({ key: item.key, called: item.called, action: item.action, system: item.system })),
     })),
     numbers: ctx.who.numbers,
     pressureUnit: ctx.who.pressure,
@@ -131,6 +135,8 @@ export async function settle(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
 /** Saves and says what became more urgent by it. */
 export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], source: string, again: boolean): Promise<MessageOutcome> {
   const first = again ? Math.max(await q.readings.nextOrdinal(source), await q.work.nextOrdinal(source)) : 0;
+  // What an earlier version of the message logged gives way to this one.
+  if (again) await withdrawAll(q, ctx, await q.readings.ofMessage(source), await q.work.ofMessage(source), "amended");
   const saved = await save(q, ctx, intents, all, source, first);
   const touched = all.filter((g) => saved.readings.some((r) => r.bike === g.bike.id) || saved.work.some((w) => w.bike === g.bike.id));
   const news = touched.flatMap((g) => {
@@ -141,25 +147,34 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
     });
     return newsBetween(ctx, g, duesOf(g), duesOf(after));
   });
-  return { is: "logged", source, readings: saved.readings, work: saved.work, bikes: touched.map(named), news };
+  return { is: "logged", source, readings: saved.readings, work: saved.work, bikes: touched.map(named), news, withdrawn: [] };
 }
 
 export const named = (g: Garaged): NamedBike => ({ id: g.bike.id, nickname: g.bike.nickname, unit: g.unit });
 
 const RANK: Record<Status, number> = { "no record": 0, good: 0, soon: 1, due: 2, overdue: 3 };
 
+/** Items worth a word by themselves: coming up, due or overdue, and no habit. */
+export const isPressing = (due: Due): boolean => !due.habit && RANK[due.status] > 0;
+
 function newsBetween(ctx: Ctx, g: Garaged, before: readonly Due[], after: readonly Due[]): News[] {
   const was = new Map(before.map((due) => [due.item, due.status]));
-  return after
-    .filter((due) => !due.habit && RANK[due.status] > RANK[was.get(due.item) ?? "good"])
-    .map((due) => ({
-      bike: g.bike.id,
-      nickname: g.bike.nickname,
-      item: due.item,
-      called: ctx.itemName(due.item, g.plan.items.find((item) => item.key === due.item)?.called ?? null),
-      status: due.status,
-    }));
+  return newsOf(
+    ctx,
+    g,
+    after.filter((due) => isPressing(due) && RANK[due.status] > RANK[was.get(due.item) ?? "good"]),
+  );
 }
+
+/** Items of a bike as news. */
+export const newsOf = (ctx: Ctx, g: Garaged, dues: readonly Due[]): News[] =>
+  dues.map((due) => ({
+    bike: g.bike.id,
+    nickname: g.bike.nickname,
+    item: due.item,
+    called: ctx.itemName(due.item, g.plan.items.find((item) => item.key === due.item)?.called ?? null),
+    status: due.status,
+  }));
 
 /** The first open question of a draft, with what is needed to ask it. */
 export function questionOf(draft: Draft, all: readonly Garaged[]): Question {
@@ -168,7 +183,7 @@ export function questionOf(draft: Draft, all: readonly Garaged[]): Question {
   const gap = intent?.gaps[0];
   if (intent === undefined || gap === undefined) throw new Error("a draft without a question");
   const g = all.find((each) => each.bike.id === intent.bike) ?? null;
-  const last = g?.track.points.at(-1);
+  const last = g === null ? null : (strangeAgainst(intent, g) ?? g.track.points.at(-1) ?? null);
   return {
     draft: draft.id,
     rev: draft.rev,
@@ -177,7 +192,7 @@ export function questionOf(draft: Draft, all: readonly Garaged[]): Question {
     at,
     gap,
     options: optionsOf(gap, all),
-    last: g === null || last === undefined || g.lastDial === null ? null : { figure: figureOfLast(g) ?? 0, unit: g.unit, on: last.on },
+    last: g === null || last === null ? null : { figure: dialAt(g.track, last.ridden) / TENTHS_OF_MM[g.unit], unit: g.unit, on: last.on },
     nickname: g?.bike.nickname ?? null,
   };
 }
@@ -185,6 +200,7 @@ export function questionOf(draft: Draft, all: readonly Garaged[]): Question {
 function optionsOf(gap: Gap, all: readonly Garaged[]): readonly string[] {
   if (gap.need === "sure") return [];
   if (gap.need === "bike") return gap.options.map((id) => all.find((g) => g.bike.id === id)?.bike.nickname ?? id);
+  if (gap.need === "item") return gap.options.map((key) => all.flatMap((g) => g.plan.items).find((item) => item.key === key)?.called ?? key);
   return gap.options.map(String);
 }
 
@@ -208,15 +224,26 @@ function synonyms(ctx: Ctx, gap: Gap, option: string): readonly string[] {
   return [];
 }
 
+/** What a draft's records are logged under. */
+export const sourceOf = (draft: Draft): string => draft.message ?? draft.id;
+
+/** The bikes without what an earlier version of the draft's own message logged: the new version is not held against the old. */
+export async function withoutOwn(q: Repos, draft: Draft, all: readonly Garaged[]): Promise<readonly Garaged[]> {
+  if (draft.message === null) return all;
+  const [readings, work] = [await q.readings.ofMessage(draft.message), await q.work.ofMessage(draft.message)];
+  return all.map((g) => without(g, readings, work));
+}
+
 /** Fills the first gap of a draft with the option chosen, and logs the set or asks on. */
-export async function answered(q: Repos, ctx: Ctx, all: readonly Garaged[], draft: Draft, choice: string): Promise<MessageOutcome> {
+export async function answered(q: Repos, ctx: Ctx, whole: readonly Garaged[], draft: Draft, choice: string): Promise<MessageOutcome> {
+  const all = await withoutOwn(q, draft, whole);
   const { at, gap } = questionOf(draft, all);
   const filled = draft.intents.map((intent, n) => (n === at || sharesGap(intent, gap) ? fill(intent, gap, choice, all) : intent));
   const held = heldAgainst(filled, all, todayOf(ctx));
   const open = held.some((intent) => intent.gaps.length > 0);
   const next: Draft = { ...draft, intents: held, rev: draft.rev + 1, state: open ? "open" : "logged" };
   await q.drafts.change(next);
-  return open ? { is: "asked", question: questionOf(next, all) } : logged(q, ctx, all, held, draft.message ?? draft.id, true);
+  return open ? { is: "asked", question: questionOf(next, all) } : logged(q, ctx, all, held, sourceOf(draft), true);
 }
 
 /** One answer fills the same gap of every part of the message: the bike, or the unit of both pressures. */
@@ -224,6 +251,7 @@ function sharesGap(intent: Intent, gap: Gap): boolean {
   const first = intent.gaps[0];
   if (first === undefined || first.need !== gap.need) return false;
   if (gap.need === "bike" && first.need === "bike") return first.named === gap.named;
+  if (gap.need === "sure" && first.need === "sure") return gap.because === "warm" && first.because === "warm";
   return gap.need === "unit" && first.need === "unit" && first.options.join() === gap.options.join();
 }
 
@@ -262,6 +290,8 @@ function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[])
       return intent.do === "log reading" ? { ...intent, on, gaps: rest } : { ...intent, on: { from: on, to: on, typed: gap.typed }, gaps: rest };
     }
     case "sure":
-      return { ...intent, sure: true, gaps: rest };
+      if (choice === "no figure" && intent.do === "record work") return { ...intent, odometer: null, gaps: rest };
+      // Read cold after all: the figure itself is still held against what a bike can show.
+      return gap.because === "warm" ? { ...intent, gaps: rest } : { ...intent, sure: true, gaps: rest };
   }
 }

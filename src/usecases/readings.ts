@@ -5,7 +5,8 @@ import { read } from "../message/read.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Ctx } from "./context.ts";
 import { unanswered } from "./drafts.ts";
-import { knownOf, type MessageOutcome, type NamedBike, named, ownGarage, type Question, settle } from "./messages.ts";
+import { duesOf } from "./garage.ts";
+import { isPressing, knownOf, type MessageOutcome, type NamedBike, named, newsOf, ownGarage, type Question, settle } from "./messages.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -33,9 +34,18 @@ export async function loggedFrom(ctx: Ctx, input: { readonly source: string }): 
     const work = await q.work.ofMessage(input.source);
     if (readings.length + work.length === 0) return refused({ why: "gone" });
     const all = await ownGarage(q, ctx);
+    // What stands out on these bikes now is what the note in the channel was about.
     const bikes = all.filter((g) => [...readings, ...work].some((record) => record.bike === g.bike.id));
     if (bikes.length === 0) return refused({ why: "not yours" });
-    return done<MessageOutcome>({ is: "logged", source: input.source, readings, work, bikes: bikes.map(named), news: [] });
+    return done<MessageOutcome>({
+      is: "logged",
+      source: input.source,
+      readings,
+      work,
+      bikes: bikes.map(named),
+      news: bikes.flatMap((g) => newsOf(ctx, g, duesOf(g).filter(isPressing))),
+      withdrawn: [],
+    });
   });
 }
 

@@ -68,8 +68,12 @@ async function recorded(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged,
     how: input.how ?? "did it",
     gaps: [],
   };
-  return done(await settle(q, ctx, all, [intent], { source: ctx.event, typed: input.did, message: null }));
+  return done(await settle(q, ctx, all, [intent], { source: ctx.event, typed: asMessage(input), message: null }));
 }
+
+/** The options as the message that says the same, for typing it again. */
+const asMessage = ({ did, at, on }: WorkInput): string =>
+  [`did ${did}`, ...(at === undefined ? [] : [`at ${at}`]), ...(on === undefined ? [] : [on])].join(" ");
 
 /** Items a member's words name on this bike; refused with the nearest names. */
 export function itemsNamed(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed: string): Result<readonly ItemKey[]> {

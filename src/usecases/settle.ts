@@ -1,15 +1,14 @@
 // From intents to records: each is held against the bike's history, and all of a set are saved or none.
 
-import { addDays } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { BikeId } from "../core/ids.ts";
-import { type Dial, dialOf } from "../core/quantity/distance.ts";
+import { type Dial, type DistanceUnit, dialOf } from "../core/quantity/distance.ts";
 import { toCanonical } from "../core/quantity/units.ts";
 import type { Gap, Intent, LogReading, RecordWork } from "../core/reading/intent.ts";
 import { READING_KINDS } from "../core/reading/kinds.ts";
 import type { Measured } from "../core/schedule/measured.ts";
 import { judgeReading } from "../core/usage/judge-reading.ts";
-import type { OdometerReading } from "../core/usage/track.ts";
+import type { OdometerReading, TrackPoint } from "../core/usage/track.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import { Conflict } from "../store/store.ts";
@@ -37,8 +36,7 @@ export function heldAgainst(intents: readonly Intent[], all: readonly Garaged[],
 type Strange = Extract<Gap, { need: "sure" }>["because"];
 
 function strangeReading(intent: LogReading, g: Garaged, today: LocalDate): Strange | null {
-  // A day of grace: the bike's clock may be a zone ahead of the member's.
-  if (intent.on > addDays(today, 1)) return "future date";
+  if (intent.on > today) return "future date";
   if (intent.unit === null) return null;
   if (intent.kind === "odometer") return strangeDial(dialOf(intent.value, intent.unit as "mi" | "km"), intent.on, g);
   const [low, high] = READING_KINDS[intent.kind].plausible;
@@ -47,7 +45,7 @@ function strangeReading(intent: LogReading, g: Garaged, today: LocalDate): Stran
 }
 
 function strangeWork(intent: RecordWork, g: Garaged, today: LocalDate): Strange | null {
-  if (intent.on.from > addDays(today, 1)) return "future date";
+  if (intent.on.from > today) return "future date";
   if (intent.odometer === null) return null;
   const dial = dialOf(intent.odometer.value, intent.odometer.unit ?? g.unit);
   // A vague date cannot be held against the days around it.
@@ -55,10 +53,19 @@ function strangeWork(intent: RecordWork, g: Garaged, today: LocalDate): Strange 
   return strangeDial(dial, intent.on.from, g);
 }
 
+/** The point of the track that a dial figure does not fit; null when it fits, or is no dial figure. */
+export function strangeAgainst(intent: Intent, g: Garaged): TrackPoint | null {
+  const on = intent.do === "log reading" ? intent.on : intent.on.from;
+  const said = intent.do === "log reading" ? (intent.kind === "odometer" ? intent : null) : intent.odometer;
+  if (said === null) return null;
+  const judged = judgeReading(g.track, dialOf(said.value, (said.unit ?? g.unit) as DistanceUnit), on, []);
+  return judged.is === "fine" ? null : judged.is === "implausible jump" ? judged.since : judged.against;
+}
+
 function strangeDial(dial: Dial, on: LocalDate, g: Garaged): Strange | null {
   if (dial < 0 || dial > READING_KINDS.odometer.plausible[1]) return "out of range";
   const judged = judgeReading(g.track, dial, on, []);
-  return judged.is === "fine" ? null : judged.is === "implausible jump" ? "implausible jump" : "runs backwards";
+  return judged.is === "fine" ? null : judged.is;
 }
 
 /**

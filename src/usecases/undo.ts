@@ -1,25 +1,33 @@
 // Undo, edits and deletes. Nothing is erased: a withdrawn record is one more revision.
 
-import type { BikeId } from "../core/ids.ts";
+import { localDateAt } from "../core/calendar/zones.ts";
 import { read } from "../message/read.ts";
 import type { ReadingRecord } from "../store/readings.ts";
-import type { Repos } from "../store/store.ts";
-import { Conflict } from "../store/store.ts";
+import { Conflict, type Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import type { Ctx } from "./context.ts";
+import { restoreCorrected, withdrawAll } from "./corrections.ts";
+import { pick, without } from "./garage.ts";
 import { type Heard, hear, knownOf, type MessageOutcome, type NamedBike, named, ownGarage, settle } from "./messages.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
 
-/** What was withdrawn. */
-export type Undone = { readonly readings: readonly ReadingRecord[]; readonly work: readonly WorkRecord[]; readonly bikes: readonly NamedBike[] };
+/** What was withdrawn, and what stands again because it was withdrawn for the sake of that. */
+export type Undone = {
+  readonly readings: readonly ReadingRecord[];
+  readonly work: readonly WorkRecord[];
+  readonly restored: readonly ReadingRecord[];
+  readonly bikes: readonly NamedBike[];
+};
 
-/** Withdraws all that stands as logged from one message or command. */
+/** Withdraws all that stands as logged from one message or command: readings, work, a new dial; what was withdrawn for its sake stands again. */
 export async function undoSource(ctx: Ctx, input: { readonly source: string }): Promise<Result<Undone>> {
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q) => {
-    const readings = await q.readings.ofMessage(input.source);
-    const work = await q.work.ofMessage(input.source);
-    return withdrawn(q, ctx, readings, work);
+    const gone = await withdrawn(q, ctx, await q.readings.ofMessage(input.source), await q.work.ofMessage(input.source), "undone");
+    if (gone.is === "refused") return gone;
+    await q.bikes.withdrawEpochs({ source: input.source }, ctx.now);
+    const bikes = gone.value.bikes.map((bike) => bike.id);
+    return done({ ...gone.value, restored: await restoreCorrected(q, ctx, bikes, input.source) });
   });
   return acted.first ? acted.value : refused({ why: "already done" });
 }
@@ -28,48 +36,40 @@ export async function undoSource(ctx: Ctx, input: { readonly source: string }): 
 export async function undoReading(ctx: Ctx, input: { readonly reading: string }): Promise<Result<Undone>> {
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q) => {
     const reading = await q.readings.byId(input.reading);
-    return withdrawn(q, ctx, reading === null || reading.state === "withdrawn" ? [] : [reading], []);
+    return withdrawn(q, ctx, reading === null || reading.state === "withdrawn" ? [] : [reading], [], "undone");
   });
   return acted.first ? acted.value : refused({ why: "already done" });
 }
 
-async function withdrawn(q: Repos, ctx: Ctx, readings: readonly ReadingRecord[], work: readonly WorkRecord[]): Promise<Result<Undone>> {
+async function withdrawn(q: Repos, ctx: Ctx, readings: readonly ReadingRecord[], work: readonly WorkRecord[], why: string): Promise<Result<Undone>> {
   if (readings.length + work.length === 0) return refused({ why: "already done" });
   const all = await ownGarage(q, ctx);
-  const mine = (bike: BikeId): boolean => all.some((g) => g.bike.id === bike);
-  if ([...readings, ...work].some((record) => !mine(record.bike))) return refused({ why: "not yours" });
-  for (const reading of readings) await withdrawReading(q, ctx, reading, "undone");
-  for (const record of work) {
-    if (!(await q.work.revise({ ...record, rev: record.rev + 1, state: "withdrawn", by: ctx.who.member, at: ctx.now, why: "undone" })))
-      throw new Conflict("work changed meanwhile");
-  }
   const bikes = [...new Set([...readings, ...work].map((record) => record.bike))];
+  if (bikes.some((bike) => pick(all, bike) === null)) return refused({ why: "not yours" });
+  await withdrawAll(q, ctx, readings, work, why);
   await touch(q, ctx, bikes);
-  return done({ readings, work, bikes: all.filter((g) => bikes.includes(g.bike.id)).map(named) });
-}
-
-/** Writes the revision that withdraws a reading; the bike is touched by the caller. */
-export async function withdrawReading(q: Repos, ctx: Ctx, reading: ReadingRecord, why: string): Promise<void> {
-  if (!(await q.readings.revise({ ...reading, rev: reading.rev + 1, state: "withdrawn", by: ctx.who.member, at: ctx.now, why })))
-    throw new Conflict("reading changed meanwhile");
+  return done({ readings, work, restored: [], bikes: all.filter((g) => bikes.includes(g.bike.id)).map(named) });
 }
 
 /**
- * An edited message. What still stands as logged from it is replaced by what it says now; if it was amended since, or nothing was logged, it is read like a new one.
+ * An edited message, read as on the day it was written. What still stands as logged from it stands until the new version is sure, and is then replaced by it;
+ * if nothing was logged from it, it is read like a new one.
  */
 export async function edited(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
   const stands = await ctx.store.read(async (q) => (await q.readings.ofMessage(heard.message)).length + (await q.work.ofMessage(heard.message)).length > 0);
-  if (!stands) return hear(ctx, { ...heard, addressed: heard.addressed });
+  if (!stands) return hear(ctx, heard);
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<MessageOutcome> => {
-    const before = await ownGarage(q, ctx);
-    const meant = read(heard.text, knownOf(ctx, before));
-    // An edit that takes the figures out of a message is not a wish to lose them: the member can undo.
-    if (meant.intents.length === 0) return { is: "not understood", bikes: before.map((g) => g.bike.nickname) };
     const readings = await q.readings.ofMessage(heard.message);
     const work = await q.work.ofMessage(heard.message);
-    const gone = await withdrawn(q, ctx, readings, work);
-    if (gone.is === "refused") return { is: "silence" };
-    const all = await ownGarage(q, ctx);
+    const [first] = [...readings, ...work];
+    if (first === undefined) throw new Conflict("undone meanwhile");
+    const whole = await ownGarage(q, ctx);
+    if (pick(whole, first.bike) === null) return { is: "silence" };
+    const all = whole.map((g) => without(g, readings, work));
+    const on = localDateAt(first.loggedAt, ctx.who.zone);
+    const meant = read(heard.text, { ...knownOf(ctx, all), today: on });
+    // An edit that takes the figures out of a message is not a wish to lose them: the member can undo.
+    if (meant.intents.length === 0) return { is: "not understood", bikes: all.map((g) => g.bike.nickname) };
     return settle(q, ctx, all, meant.intents, { source: heard.message, typed: heard.text, message: heard.message, again: true });
   });
   return acted.first ? acted.value : { is: "seen before" };
@@ -82,7 +82,7 @@ export async function deleted(ctx: Ctx, input: { readonly message: string }): Pr
     const work = await q.work.ofMessage(input.message);
     if (readings.length + work.length === 0) return null;
     const all = await ownGarage(q, ctx);
-    return { readings, work, bikes: all.filter((g) => [...readings, ...work].some((record) => record.bike === g.bike.id)).map(named) };
+    return { readings, work, restored: [], bikes: all.filter((g) => [...readings, ...work].some((record) => record.bike === g.bike.id)).map(named) };
   });
   return acted.first ? acted.value : null;
 }

@@ -21,12 +21,13 @@ export function makePrinter(style: PrintStyle) {
   const monthName = (date: LocalDate): string => monthNames[monthOf(date) - 1] ?? "";
   const figure = (value: number, decimals = 1): string => printFigure(roundTo(value, decimals), decimals, style.locale);
 
-  const distance = (d: Dial | Ridden | Stretch, of: { readonly unit: DistanceUnit }): string => {
-    const unit = style.distance ?? of.unit;
+  const inUnit = (d: Dial | Ridden | Stretch, unit: DistanceUnit): string => {
     const value = figureIn(d, unit);
     // A dial shows whole units; below ten the tenth matters.
     return `${figure(value, Math.abs(value) < 10 ? 1 : 0)} ${unit}`;
   };
+  /** A stretch of road in the member's unit, else in that of the dial. */
+  const distance = (d: Stretch, of: { readonly unit: DistanceUnit }): string => inUnit(d, style.distance ?? of.unit);
 
   /** "8 December"; the year is added when the day is more than eleven months from today. */
   const date = (on: LocalDate, today?: LocalDate): string => {
@@ -51,6 +52,8 @@ export function makePrinter(style: PrintStyle) {
   return {
     figure,
     distance,
+    /** A point on a dial, in the unit that the dial counts whatever the member reads distances in: no other figure stands there. */
+    point: (d: Dial | Ridden, dial: DistanceUnit): string => inUnit(d, dial),
     date,
     coarse,
     /** A day as a day; a vague date as it was typed if it names its year ("spring 2023"), since "last May" means another May next year. */

@@ -92,7 +92,7 @@ export const ONE_BIKE: readonly Case[] = [
   c("changed oil, plugs and brake fluid", "W engine-oil.replace,spark-plugs.replace,brake-fluid.replace=replaced@Heron"),
   c("checked the brake pads", "W front-pads.measure,rear-pads.measure=inspected, within limits@Heron"),
   c("checked front pads", "W front-pads.measure=inspected, within limits@Heron"),
-  c("greased the head bearings last Sunday"),
+  c("greased the head bearings last Sunday", "W ?=done on 2026-11-22@Heron ?item"),
   c("bled the brakes on Heron last Sunday", "W brake-fluid.replace=done on 2026-11-22@Heron"),
   c("cables lubed", "W controls.lubricate=done@Heron"),
   c("lubed the throttle cables and adjusted the throttle cable", "W controls.lubricate=done@Heron", "W throttle-cable.adjust=adjusted@Heron"),

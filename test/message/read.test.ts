@@ -18,7 +18,7 @@ const TODAY = localDate("2026-11-25");
 function bike(nickname: string, kind: KindId, unit: "mi" | "km", lastFigure: number): KnownBike {
   const items = STARTER_PLANS[kind].items
     .filter((item) => isFitted(item.fits, KINDS[kind].equipment))
-    .map(({ key, called, action }) => ({ key, called, action }));
+    .map(({ key, called, action, system }) => ({ key, called, action, system }));
   return { id: nickname as BikeId, nickname, unit, lastFigure, items };
 }
 

@@ -21,6 +21,7 @@ const job = (mi: number, counts: number | null = null, about = false): Anchor =>
   about,
   countsFor: counts === null ? null : riddenOf(counts, "mi"),
 });
+const unplaced: Anchor = { ...(job(0) as Extract<Anchor, { from: "job" }>), ridden: null, about: true };
 const distance = (dueAt: number, toGo: number | null, anchor: Anchor, more: Partial<Extract<Leg, { by: "distance" }>> = {}): Leg => ({
   by: "distance",
   state: "ahead",
@@ -95,10 +96,14 @@ describe("one sentence each", () => {
       "Engine oil and filter: due since 1 September, last done 3 March, counted from the first day of that.",
     ],
     [due([date("2026-06-01", -177, { grain: "season" })]), "Engine oil and filter: was due summer 2026, last done 3 March."],
-    // Before the first reading the earliest it can have been is the dial's beginning.
+    // Done before the first reading: only the latest point at which it can fall due is known.
     [
-      due([distance(4000, 2000, job(0, null, true))]),
-      "Engine oil and filter: due at 4,000 mi, last done 3 March at an odometer not known, counted from 0 mi; 2,000 mi to go.",
+      due([date("2026-12-08", 13), distance(18_210, 4000, unplaced, { state: "cannot tell" })]),
+      "Engine oil and filter: due on 8 December, last done 3 March; in 13 days; by distance it cannot tell, since the odometer then is not known: 18,210 mi at the latest.",
+    ],
+    [
+      due([distance(18_210, -10, unplaced)]),
+      "Engine oil and filter: was due at 18,210 mi at the latest, last done 3 March, at what odometer is not known; now 10 mi past.",
     ],
     [
       due([distance(12_000, null, job(8000)), date("2026-12-08", 13)], { leg: 1 }),
@@ -112,7 +117,7 @@ describe("one sentence each", () => {
     const never = (passedAt: Ridden | null, nextMark: Ridden | null): Due & { name: string } => ({
       ...due([]),
       status: "no record",
-      because: { why: "never recorded", passedAt, passedOn: null, nextMark },
+      because: { why: "never recorded", passedAt, nextMark, nextOn: null },
     });
     expect(words.line(never(riddenOf(8000, "mi"), riddenOf(16_000, "mi")), ON)).toBe(
       "Engine oil and filter: 8,000 mi passed before it came to you; next at 16,000 mi unless you record when it was done.",

@@ -11,6 +11,28 @@ Settings.throwOnInvalid = true;
 /** Is this a time zone of the IANA database? */
 export const isZone = (text: string): text is Zone => text === "UTC" || (text.includes("/") && IANAZone.isValidZone(text));
 
+/** Zones under the names of today where the runtime lists only the old ones (IANA time zone database, file "backward"). */
+const RENAMED: Readonly<Record<string, string>> = {
+  "Africa/Asmera": "Africa/Asmara",
+  "America/Buenos_Aires": "America/Argentina/Buenos_Aires",
+  "America/Coral_Harbour": "America/Atikokan",
+  "America/Godthab": "America/Nuuk",
+  "America/Indianapolis": "America/Indiana/Indianapolis",
+  "America/Louisville": "America/Kentucky/Louisville",
+  "Asia/Calcutta": "Asia/Kolkata",
+  "Asia/Katmandu": "Asia/Kathmandu",
+  "Asia/Rangoon": "Asia/Yangon",
+  "Asia/Saigon": "Asia/Ho_Chi_Minh",
+  "Atlantic/Faeroe": "Atlantic/Faroe",
+  "Europe/Kiev": "Europe/Kyiv",
+  "Pacific/Enderbury": "Pacific/Kanton",
+  "Pacific/Ponape": "Pacific/Pohnpei",
+  "Pacific/Truk": "Pacific/Chuuk",
+};
+
+/** Names of zones to suggest; any other name of the database is taken as well. */
+export const zoneNames = (): readonly string[] => [...new Set([...Intl.supportedValuesOf("timeZone").map((name) => RENAMED[name] ?? name), "UTC"])].sort();
+
 /** The zone of that name. @throws RangeError when there is none */
 export function zone(text: string): Zone {
   if (!isZone(text)) throw new RangeError(`not a time zone: ${text}`);

@@ -3,7 +3,7 @@
 
 import type { EquipmentRule } from "../equipment.ts";
 import type { ItemKey } from "../ids.ts";
-import type { ReadingKind } from "../reading/kinds.ts";
+import type { Place, ReadingKind } from "../reading/kinds.ts";
 
 /** What is done to the thing. */
 export const ACTIONS = ["inspect", "measure", "adjust", "clean", "lubricate", "top up", "bleed", "test", "check tightness", "replace"] as const;
@@ -46,6 +46,9 @@ export type Repeat =
   /** Marks as listed, then `thenEvery` over and over, counted from zero or from the last mark listed. Anchor "marks" only. */
   | { readonly by: "mark list"; readonly at: readonly Columns[]; readonly thenEvery: Interval | null; readonly thenFrom: "zero" | "last mark" };
 
+/** A reading at one place, or at both of them. */
+export type MeasuredBy = { readonly kind: ReadingKind; readonly place: Place | "both" };
+
 /** One line of a plan. */
 export type PlanItem = {
   readonly key: ItemKey;
@@ -64,8 +67,8 @@ export type PlanItem = {
   readonly noLateWindow: boolean;
   /** Conditions of use that shorten it, and the interval then. */
   readonly shortened: { readonly [C in Condition]?: Interval };
-  /** The reading that does it: logging one for each place is doing the item. Null when it takes more than a reading. */
-  readonly measuredBy: ReadingKind | null;
+  /** The reading that does it: logging it is doing the item. Null when it takes more than a reading. */
+  readonly measuredBy: MeasuredBy | null;
   /** Items that are done by doing this one (replace covers inspect). */
   readonly covers: readonly ItemKey[];
   /** The bikes that have it. */

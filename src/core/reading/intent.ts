@@ -56,8 +56,8 @@ export type Gap =
   | { readonly need: "number" /** "14.820" may be fourteen thousand or fourteen and a bit */; readonly options: readonly number[] }
   | { readonly need: "item"; readonly options: readonly ItemKey[] }
   | { readonly need: "date"; readonly options: readonly LocalDate[]; readonly typed: string }
-  /** Found against the bike's history by usecases, never by the reader. */
-  | { readonly need: "sure"; readonly because: "runs backwards" | "implausible jump" | "out of range" | "future date" };
+  /** Strange beside the bike's history, as usecases find it; only "warm" is the reader's. */
+  | { readonly need: "sure"; readonly because: "runs backwards" | "beyond a later one" | "implausible jump" | "out of range" | "future date" | "warm" };
 
 /** What a message came to. */
 export type Meant = {

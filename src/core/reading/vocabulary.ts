@@ -2,7 +2,7 @@
 
 import type { LocalDate } from "../calendar/dates.ts";
 import type { BikeId, ItemKey } from "../ids.ts";
-import type { WorkAction } from "../plan/plan.ts";
+import type { System, WorkAction } from "../plan/plan.ts";
 import type { DistanceUnit } from "../quantity/distance.ts";
 import type { NumberStyle, UnitNames } from "../quantity/parse.ts";
 import type { UnitId } from "../quantity/units.ts";
@@ -18,6 +18,10 @@ export type Vocabulary = {
   readonly items: Readonly<Record<string, readonly string[]>>;
   /** Words that say work was done, with the actions each can mean; empty: any. */
   readonly workDone: Readonly<Record<string, readonly WorkAction[]>>;
+  /** Words that stand for "replaced" where a thing and nothing else is named: "new battery". */
+  readonly renewed: readonly string[];
+  /** Words that say a pressure was not read cold. */
+  readonly warm: readonly string[];
   /** Words before a figure at which work was done, or that a dial shows: "at", "@". */
   readonly at: readonly string[];
   /** Words before a bike's name: "on", "for". */
@@ -34,6 +38,10 @@ export type Vocabulary = {
   readonly notReading: readonly string[];
   /** Words that are dates by themselves or begin one: "yesterday", "last", weekdays, months. */
   readonly dateWords: readonly string[];
+  /** Spans that "last" can stand before: "last week". */
+  readonly lastSpans: Readonly<Record<string, "week" | "month" | "year">>;
+  /** Words that may stand before a month, a season or a year and make it a date: "in", "early". */
+  readonly spanBefore: readonly string[];
   /** Months by name, for vague dates. */
   readonly months: Readonly<Record<string, number>>;
   /** Seasons by name, for vague dates: first month, in the north. */
@@ -52,7 +60,7 @@ export type KnownBike = {
   readonly nickname: string;
   readonly unit: DistanceUnit /** last figure on the dial, in `unit` */;
   readonly lastFigure: number | null;
-  readonly items: readonly { readonly key: ItemKey; readonly called: string | null; readonly action: WorkAction }[];
+  readonly items: readonly { readonly key: ItemKey; readonly called: string | null; readonly action: WorkAction; readonly system: System }[];
 };
 export type Known = {
   readonly today: LocalDate;

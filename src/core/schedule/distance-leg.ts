@@ -33,10 +33,27 @@ export function distanceLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: F
   const interval = every === null ? null : printed(every.interval, facts.column);
   const marks = marksOf(item.repeat, interval, facts.column);
   if (marks === null) return null;
+  const last = jobs.at(-1);
+  if (last !== undefined && last.ridden === null) return unplaced(item, marks, last, facts, at);
   const target = item.anchor === "marks" ? markTarget(item, marks, jobs, facts) : lastDoneTarget(item, marks, jobs, facts);
   return target === null
     ? null
     : { leg: stand(target, marks.converted, item, facts, at), shortened: every?.distanceBy ?? null, runningIn: false, passedAt: target.passedAt };
+}
+
+/** Last done at an odometer that nobody knows: it cannot tell, until the latest point at which it can fall due is reached. */
+function unplaced(item: PlanItem, marks: Marks, last: PlacedJob, facts: Facts, at: Moment): WorkedOut | null {
+  const done = last.atMost ?? facts.knownFrom.ridden;
+  const next =
+    item.anchor === "marks"
+      ? nextAfterJob(marks, done, facts.column)
+      : marks.thenEvery === null
+        ? null
+        : { dueAt: ahead(done, marks.thenEvery), interval: marks.thenEvery };
+  if (next === null) return null;
+  const leg = stand(targetOf(item, facts, next.dueAt, next.interval, anchorOf(last, null)), marks.converted, item, facts, at);
+  const reached = leg.state === "due" || leg.state === "overdue";
+  return { leg: reached ? leg : { ...leg, state: "cannot tell", likely: null }, shortened: null, runningIn: false, passedAt: null };
 }
 
 /** Running-in, while it is still to be done: it has a window of its own, and a job inside it counts for nothing else. */
@@ -66,11 +83,17 @@ function markTarget(item: PlanItem, marks: Marks, jobs: readonly PlacedJob[], fa
     return next === null ? null : targetOf(item, facts, next.dueAt, next.interval, anchorOf(last, next.countsFor));
   }
   const start = facts.knownFrom.wholeSinceNew ? ZERO : facts.knownFrom.ridden;
-  const passedAt = start === ZERO ? null : markUpTo(marks, start);
+  const passedAt = start === ZERO ? null : (markUpTo(marks, start) ?? runningInPassed(item, facts));
   const dueAt = markAfter(marks, start);
   if (dueAt === null) return null;
   const interval = between(markUpTo(marks, start) ?? ZERO, dueAt);
   return targetOf(item, facts, dueAt, interval, { from: start === ZERO ? "new" : "known from" }, passedAt, passedAt !== null);
+}
+
+/** The running-in mark, when it passed before the bike came to us and nothing is known of it. */
+function runningInPassed(item: PlanItem, facts: Facts): Ridden | null {
+  const first = item.first === null ? null : printed(item.first, facts.column);
+  return first === null || first.stretch > facts.knownFrom.ridden ? null : (first.stretch as number as Ridden);
 }
 
 function lastDoneTarget(item: PlanItem, marks: Marks, jobs: readonly PlacedJob[], facts: Facts): Target | null {

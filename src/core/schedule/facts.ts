@@ -132,10 +132,13 @@ export type Reason =
   | {
       readonly why: "never recorded" /** the mark or date passed before the history began */;
       readonly passedAt: Ridden | null;
-      readonly passedOn: LocalDate | null /** the next mark at which it will fall due by itself */;
+      /** The next point and the next day at which it will fall due by itself, whichever comes first. */
       readonly nextMark: Ridden | null;
+      readonly nextOn: LocalDate | null;
     }
-  | { readonly why: "no reading"; readonly needs: "odometer" | "hours" };
+  | { readonly why: "no reading"; readonly needs: "odometer" | "hours" }
+  /** Last done at an odometer nobody knows; the leg holds the latest point at which it can fall due. */
+  | { readonly why: "unplaced"; readonly leg: number };
 
 /** The state of one plan item. */
 export type Due = {

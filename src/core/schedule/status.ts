@@ -104,15 +104,19 @@ function reasonOf(
   facts: Facts,
   at: Moment,
 ): Reason {
-  if (governs === null || chosen === undefined)
+  if (governs === null || chosen === undefined) {
+    const unplaced = legs.findIndex((leg) => leg.by === "distance" && leg.anchor.from === "job" && leg.anchor.ridden === null && leg.toGo !== null);
+    if (unplaced >= 0) return { why: "unplaced", leg: unplaced };
     return { why: "no reading", needs: legs.some((leg) => leg.by === "hours") && !legs.some((leg) => leg.by === "distance") ? "hours" : "odometer" };
+  }
   if (status === "no record") {
     const distance = legs.find((leg) => leg.by === "distance");
+    const date = legs.find((leg) => leg.by === "date");
     return {
       why: "never recorded",
       passedAt,
-      passedOn: null,
       nextMark: distance?.by === "distance" && distance.anchor.from === "known from" ? distance.dueAt : null,
+      nextOn: date?.by === "date" && date.anchor.from === "known from" ? date.dueOn : null,
     };
   }
   const leg = chosen.leg;

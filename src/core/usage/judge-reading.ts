@@ -10,8 +10,10 @@ export type Trip = { readonly from: LocalDate; readonly to: LocalDate };
 
 export type Judgement =
   | { readonly is: "fine" }
-  /** Below an earlier reading, or above a later one. */
+  /** Below an earlier reading. */
   | { readonly is: "runs backwards"; readonly against: TrackPoint }
+  /** Above a reading of a later day. */
+  | { readonly is: "beyond a later one"; readonly against: TrackPoint }
   | { readonly is: "implausible jump"; readonly since: TrackPoint; readonly perDay: Stretch };
 
 /** More than this in a day off a trip is a slip more often than a ride. Common practice: long-distance events count 1,000 miles in a day as a feat. */
@@ -24,7 +26,7 @@ export function judgeReading(track: Track, dial: Dial, on: LocalDate, trips: rea
   const before = track.points.findLast((point) => point.on <= on);
   const after = track.points.find((point) => point.on > on);
   if (before !== undefined && ridden < before.ridden) return { is: "runs backwards", against: before };
-  if (after !== undefined && ridden > after.ridden) return { is: "runs backwards", against: after };
+  if (after !== undefined && ridden > after.ridden) return { is: "beyond a later one", against: after };
   if (before === undefined || trips.some((trip) => trip.from <= on && before.on <= trip.to)) return { is: "fine" };
   const days = Math.max(1, daysBetween(before.on, on));
   const perDay = Math.round((ridden - before.ridden) / days) as Stretch;

@@ -4,6 +4,8 @@ import { every, type ItemRow, PRACTICE, RUNNING_IN, repeating } from "./row.ts";
 
 const HYDRAULIC = { brakeFluid: ["DOT 3", "DOT 4", "DOT 5", "DOT 5.1", "mineral oil"] } as const;
 
+const TYRE_AGE = "common practice: tyre makers ask for a yearly look from five years of age; worn tread comes first";
+
 export const CHASSIS_ITEMS = {
   "front-pads.measure": {
     system: "brakes",
@@ -126,19 +128,19 @@ export const CHASSIS_ITEMS = {
     action: "measure",
     anchor: "last done",
     repeat: repeating(500, 800, 1),
-    measuredBy: "cold pressure",
+    measuredBy: { kind: "cold pressure", place: "both" },
     parked: "counts",
     engine: "cold",
     minutes: 5,
     caution: "tyres",
     source: PRACTICE,
   },
-  "tread.measure": {
+  "front-tread.measure": {
     system: "wheels and tyres",
     action: "measure",
     anchor: "last done",
     repeat: repeating(2000, 3000, 6),
-    measuredBy: "tread",
+    measuredBy: { kind: "tread", place: "front" },
     parked: "counts",
     noLateWindow: true,
     minutes: 5,
@@ -146,18 +148,44 @@ export const CHASSIS_ITEMS = {
     firstOnUsedBike: 7,
     source: PRACTICE,
   },
-  "tyres.replace": {
+  "rear-tread.measure": {
+    system: "wheels and tyres",
+    action: "measure",
+    anchor: "last done",
+    repeat: repeating(2000, 3000, 6),
+    measuredBy: { kind: "tread", place: "rear" },
+    parked: "counts",
+    noLateWindow: true,
+    minutes: 5,
+    caution: "tyres",
+    firstOnUsedBike: 7,
+    source: PRACTICE,
+  },
+  "front-tyre.replace": {
     system: "wheels and tyres",
     action: "replace",
     anchor: "last done",
     repeat: repeating(null, null, 72),
     parked: "counts",
     noLateWindow: true,
-    covers: ["tread.measure"],
-    minutes: 120,
+    covers: ["front-tread.measure"],
+    minutes: 60,
     caution: "tyres",
     firstOnUsedBike: 6,
-    source: "common practice: tyre makers ask for a yearly look from five years of age; worn tread comes first",
+    source: TYRE_AGE,
+  },
+  "rear-tyre.replace": {
+    system: "wheels and tyres",
+    action: "replace",
+    anchor: "last done",
+    repeat: repeating(null, null, 72),
+    parked: "counts",
+    noLateWindow: true,
+    covers: ["rear-tread.measure"],
+    minutes: 60,
+    caution: "tyres",
+    firstOnUsedBike: 6,
+    source: TYRE_AGE,
   },
   "spokes.check": {
     system: "wheels and tyres",

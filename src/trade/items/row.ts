@@ -1,8 +1,7 @@
 // The shape of a catalogue row: a plan item without its key, with what most items share left out.
 
 import type { EquipmentRule } from "../../core/equipment.ts";
-import type { Columns, Condition, Interval, PlanItem, Repeat, System, WorkAction } from "../../core/plan/plan.ts";
-import type { ReadingKind } from "../../core/reading/kinds.ts";
+import type { Columns, Condition, Interval, MeasuredBy, PlanItem, Repeat, System, WorkAction } from "../../core/plan/plan.ts";
 import type { CautionKey } from "../cautions.ts";
 
 export type ItemRow = {
@@ -15,7 +14,7 @@ export type ItemRow = {
   readonly parked: PlanItem["parked"];
   readonly noLateWindow?: true;
   readonly shortened?: { readonly [C in Condition]?: Interval };
-  readonly measuredBy?: ReadingKind;
+  readonly measuredBy?: MeasuredBy;
   readonly covers?: readonly string[];
   readonly fits?: EquipmentRule;
   readonly engine?: "cold" | "warm";

@@ -85,6 +85,8 @@ export const bikeWords = (p: Printer) => {
       return parts.length === 0 ? null : `Use: ${parts.join("; ")}.`;
     },
     changed: (nickname: string, items: number): string => `${nickname} is changed. Its plan now has ${items} items.`,
+    dialNoted: (nickname: string, replaced: boolean): string =>
+      `${nickname}'s new odometer is noted; the bike's own distance goes on.${replaced ? " It takes the place of the one noted earlier that day." : ""}`,
     none: (): string => "No bikes yet. Add one with /bike add.",
     historyTitle: (nickname: string): string => clip45(`${nickname}: what was done last`),
     historyHint: (): string => "spring 2023 at 9,800, receipt",

@@ -1,11 +1,13 @@
 // What is due, in English: one sentence a rider can check by hand for every item.
 
 import { unreachable } from "../../core/brand.ts";
+import { addMonths } from "../../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { DistanceUnit, Ridden, Stretch } from "../../core/quantity/distance.ts";
 import type { Anchor, Due, Leg, Status } from "../../core/schedule/facts.ts";
 import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
+import { englishItemName } from "./item-names.ts";
 import { CONDITION_WORDS, capital } from "./text.ts";
 
 /** What a sentence about an item needs to know of its bike. */
@@ -18,7 +20,7 @@ export type OnBike = {
   readonly odometer: { readonly figure: number; readonly on: LocalDate } | null;
 };
 type Named = Due & { readonly name: string };
-type Unknown = { readonly name: string; readonly next: Ridden };
+type Unknown = { readonly name: string; readonly next: Ridden; readonly on: LocalDate | null };
 type DistanceLeg = Extract<Leg, { by: "distance" }>;
 type DateLeg = Extract<Leg, { by: "date" }>;
 
@@ -30,32 +32,31 @@ export const STATUS_WORDS = { "no record": "no record", good: "good", soon: "com
 export const dueWords = (p: Printer) => {
   /** What the dial shows there; a point from before this dial has no figure on it, so the distance ridden in all is given. */
   const at = (ridden: Ridden, b: OnBike): string =>
-    ridden < b.offset ? `${p.distance(ridden, { unit: b.unit })} (ridden, before this dial)` : p.distance((ridden - b.offset) as Ridden, { unit: b.unit });
+    ridden < b.offset ? `${p.point(ridden, b.unit)} (ridden, before this dial)` : p.point((ridden - b.offset) as Ridden, b.unit);
   const road = (stretch: number, b: OnBike): string => p.distance(Math.abs(stretch) as Stretch, { unit: b.unit });
 
   /** "last done at about 7,870 mi, counts for 8,000 mi". */
-  const since = (anchor: Anchor, by: "distance" | "date", b: OnBike): string => {
+  const since = (anchor: Anchor, by: "distance" | "date", b: OnBike, onMarks = false): string => {
     switch (anchor.from) {
       case "job": {
         const when = p.vague(anchor.on, b.today);
-        if (by === "date" || anchor.ridden === null) return `last done ${when}`;
-        // Nothing was read so early: the earliest it can have been is the dial's beginning.
-        if (anchor.about && anchor.ridden === 0) return `last done ${when} at an odometer not known, counted from ${at(anchor.ridden, b)}`;
+        if (by === "date") return `last done ${when}`;
+        if (anchor.ridden === null) return `last done ${when}, at what odometer is not known`;
         const where = `${anchor.about ? "about " : ""}${at(anchor.ridden, b)}`;
         return `last done at ${where}${anchor.countsFor === null ? "" : `, counts for ${at(anchor.countsFor, b)}`}`;
       }
       case "new":
         return "counted from new";
       case "known from":
-        return "counted from when it came to you";
+        return onMarks ? "the first such mark since it came to you" : "counted from when it came to you";
       case "first registration":
         return `counted from first registration, ${p.date(anchor.on)}`;
     }
   };
 
-  const distanceMain = (leg: DistanceLeg, b: OnBike): string => {
-    const point = at(leg.dueAt, b);
-    const from = since(leg.anchor, "distance", b);
+  const distanceMain = (leg: DistanceLeg, b: OnBike, onMarks: boolean): string => {
+    const point = `${at(leg.dueAt, b)}${atTheLatest(leg)}`;
+    const from = since(leg.anchor, "distance", b, onMarks);
     if (leg.toGo === null) return `due at ${point}, ${from}; no odometer reading yet`;
     if (leg.toGo < 0) return `was due at ${point}, ${from}; now ${road(leg.toGo, b)} past`;
     if (leg.toGo === 0) return `due now at ${point}, ${from}`;
@@ -67,6 +68,8 @@ export const dueWords = (p: Printer) => {
           : `; at your ${road(b.perWeek, b)} a week that is about ${p.date(leg.likely.on, b.today)}`;
     return `due at ${point}, ${from}; ${road(leg.toGo, b)} to go${likely}`;
   };
+
+  const atTheLatest = (leg: DistanceLeg): string => (leg.anchor.from === "job" && leg.anchor.ridden === null ? " at the latest" : "");
 
   const dateMain = (leg: DateLeg, b: OnBike): string => {
     const on = p.coarse(leg.dueOn, leg.grain, b.today);
@@ -80,10 +83,10 @@ export const dueWords = (p: Printer) => {
     return leg.grain === "day" ? `due on ${on}, ${from}${paused}; ${p.gap(b.today, leg.dueOn)}` : `due ${on}, ${from}${paused}`;
   };
 
-  const main = (leg: Leg, b: OnBike): string => {
+  const main = (leg: Leg, b: OnBike, onMarks: boolean): string => {
     switch (leg.by) {
       case "distance":
-        return distanceMain(leg, b);
+        return distanceMain(leg, b, onMarks);
       case "date":
         return dateMain(leg, b);
       case "hours":
@@ -94,8 +97,8 @@ export const dueWords = (p: Printer) => {
             : `due at ${p.figure(leg.dueAt)} engine hours, ${p.figure(leg.toGo)} h to go`;
       case "times":
         return leg.done >= leg.nth
-          ? `due now, every ${ordinal(leg.nth)} time and this is it`
-          : `due every ${ordinal(leg.nth)} time, ${leg.done} of ${leg.nth} so far`;
+          ? `due now, with every ${ordinal(leg.nth)} ${itemNamed(leg.of)}, and ${leg.done} were done since`
+          : `due with every ${ordinal(leg.nth)} ${itemNamed(leg.of)}, ${leg.done} done since`;
       case "verdict":
         return `measured ${p.date(leg.verdict.on, b.today)} and ${leg.verdict.is}`;
       case "recheck":
@@ -111,6 +114,8 @@ export const dueWords = (p: Printer) => {
   const beside = (leg: Leg, b: OnBike): string | null => {
     switch (leg.by) {
       case "distance":
+        if (leg.anchor.from === "job" && leg.anchor.ridden === null)
+          return `by distance it cannot tell, since the odometer then is not known: ${at(leg.dueAt, b)} at the latest`;
         if (leg.toGo === null) return `by distance at ${at(leg.dueAt, b)}, which needs an odometer reading`;
         return leg.toGo <= 0 ? `by distance it was due at ${at(leg.dueAt, b)}` : `by distance at ${at(leg.dueAt, b)}, ${road(leg.toGo, b)} to go`;
       case "date":
@@ -122,6 +127,13 @@ export const dueWords = (p: Printer) => {
     }
   };
 
+  /** "at 16,000 mi or on 25 May, whichever comes first"; null when neither is near. A day more than a year off would read as leave to wait. */
+  const nextOf = (point: Ridden | null, day: LocalDate | null, b: OnBike): string | null => {
+    const on = day === null || day > addMonths(b.today, 12) ? null : p.date(day, b.today);
+    if (point === null) return on === null ? null : `on ${on}`;
+    return on === null ? `at ${at(point, b)}` : `at ${at(point, b)} or on ${on}`;
+  };
+
   /** The reason of one item as one sentence, without its full stop. */
   const reason = (due: Due, b: OnBike): string => {
     const { because } = due;
@@ -130,8 +142,13 @@ export const dueWords = (p: Printer) => {
         return because.needs === "odometer" ? "no odometer reading to judge by" : "no engine hours read to judge by";
       case "never recorded": {
         const passed = because.passedAt === null ? "nothing is known of the last time" : `${at(because.passedAt, b)} passed before it came to you`;
-        const next = because.nextMark === null ? "record when it was done, or do it" : `next at ${at(because.nextMark, b)} unless you record when it was done`;
-        return `${passed}; ${next}`;
+        const next = nextOf(because.nextMark, because.nextOn, b);
+        return `${passed}; ${next === null ? "record when it was done, or do it" : `next ${next} unless you record when it was done`}`;
+      }
+      case "unplaced": {
+        const leg = due.legs[because.leg];
+        if (leg?.by !== "distance") return "";
+        return `${since(leg.anchor, "distance", b)}; due at ${at(leg.dueAt, b)} at the latest, or record it with its figure`;
       }
       case "leg": {
         const governs = due.legs[because.leg];
@@ -144,9 +161,9 @@ export const dueWords = (p: Printer) => {
         ].filter((note) => note !== null);
         const others = due.legs.flatMap((leg, n) => (n === because.leg ? [] : [beside(leg, b)])).filter((text) => text !== null);
         if (because.askOdometer && governs.by === "distance" && governs.likely !== null) {
-          return `${at(governs.dueAt, b)} was probably reached about ${p.date(governs.likely.on, b.today)}, ${since(governs.anchor, "distance", b)}; what does the odometer say`;
+          return `${at(governs.dueAt, b)} was probably reached about ${p.date(governs.likely.on, b.today)}, ${since(governs.anchor, "distance", b, due.mark !== null)}; what does the odometer say`;
         }
-        return [`${main(governs, b)}${notes.length === 0 ? "" : ` (${notes.join(", ")})`}`, ...others].join("; ");
+        return [`${main(governs, b, due.mark !== null)}${notes.length === 0 ? "" : ` (${notes.join(", ")})`}`, ...others].join("; ");
       }
       default:
         return unreachable(because);
@@ -173,9 +190,9 @@ export const dueWords = (p: Printer) => {
     first: (names: readonly string[]): string => `With nothing on record, do these first: ${p.list(names.map(lower))}.`,
     /** Items that share one reason: "8,000 mi passed before it came to you; next at 16,000 mi ...: valve clearance and spark plugs." */
     shared: (reason: string, names: readonly string[]): string => `${capital(reason)}: ${p.list(names.map(lower))}.`,
-    /** Items of which nothing is known, each with a next point of its own: "...; next: tread depth at 16,210 mi and coolant at 38,210 mi." */
+    /** Items of which nothing is known, each with a next point or day of its own: "...; next: tread depth at 16,210 mi or on 25 May." */
     unknown: (items: readonly Unknown[], b: OnBike): string =>
-      `Nothing is known of the last time; unless you record it, next: ${p.list(items.map((item) => `${lower(item.name)} at ${at(item.next, b)}`))}.`,
+      `Nothing is known of the last time; unless you record it, next: ${p.list(items.map((item) => `${lower(item.name)} ${nextOf(item.next, item.on, b)}`))}.`,
     more: (n: number, status: Status): string => `and ${n} more ${STATUS_WORDS[status]}`,
     laidUp: (): string => "Laid up: reminders rest until it is riding again.",
     basis: (basis: Basis, b: OnBike): string | null => {
@@ -193,6 +210,7 @@ export const dueWords = (p: Printer) => {
   };
 };
 
+const itemNamed = (key: string): string => lower(englishItemName(key, null));
 const spanOf = (days: number): string => (days < 60 ? `${days} days` : `${Math.round(days / 30.44)} months`);
 const ordinal = (n: number): string => ["", "first", "second", "third", "fourth", "fifth", "sixth"][n] ?? `${n}th`;
 /** Item names begin with a capital; inside a sentence they do not, unless the word is an abbreviation. */

@@ -3,6 +3,8 @@
 
 import type { StandardItemKey } from "../../trade/standard-items.ts";
 
+const TYRES = ["tyres", "tires", "new tyres", "new tires", "both tyres", "both tires", "tyre age", "tire age"];
+
 export const ENGLISH_ITEMS = {
   "engine-oil.replace": {
     name: "Engine oil and filter",
@@ -52,8 +54,10 @@ export const ENGLISH_ITEMS = {
   "brake-hoses.replace": { name: "New brake hoses", synonyms: ["brake hoses", "brake lines", "brake hose"] },
   "calipers.clean": { name: "Brake calipers and pins", synonyms: ["calipers", "caliper pins", "brake calipers"] },
   "tyre-pressure.measure": { name: "Tyre pressures", synonyms: ["tyre pressure", "tire pressures", "tire pressure", "pressures"] },
-  "tread.measure": { name: "Tread depth", synonyms: ["tread", "tyre tread", "tire tread"] },
-  "tyres.replace": { name: "Tyre age", synonyms: ["tyres", "tires", "new tyres", "new tires", "both tyres", "both tires"] },
+  "front-tread.measure": { name: "Front tread depth", synonyms: ["tread", "front tread", "tyre tread", "tire tread", "tread depth"] },
+  "rear-tread.measure": { name: "Rear tread depth", synonyms: ["tread", "rear tread", "back tread", "tyre tread", "tire tread", "tread depth"] },
+  "front-tyre.replace": { name: "Front tyre age", synonyms: [...TYRES, "front tyre", "front tire"] },
+  "rear-tyre.replace": { name: "Rear tyre age", synonyms: [...TYRES, "rear tyre", "rear tire", "back tyre", "back tire"] },
   "spokes.check": { name: "Spokes", synonyms: ["spoke tension", "spoke check"] },
   "wheel-bearings.inspect": { name: "Wheel bearings", synonyms: ["wheel bearing"] },
   "steering-head.inspect": {

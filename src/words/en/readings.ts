@@ -5,8 +5,9 @@ import type { Dial, DistanceUnit } from "../../core/quantity/distance.ts";
 import type { UnitId } from "../../core/quantity/units.ts";
 import type { Gap } from "../../core/reading/intent.ts";
 import type { Place, ReadingKind } from "../../core/reading/kinds.ts";
-import type { Status } from "../../core/schedule/facts.ts";
+import type { Outcome, Status } from "../../core/schedule/facts.ts";
 import type { Printer } from "../printer.ts";
+import { englishItemName } from "./item-names.ts";
 import { capital } from "./text.ts";
 
 /** A reading as it is said back. */
@@ -20,7 +21,7 @@ export type SaidReading = {
   readonly on: LocalDate;
 };
 type SaidWork = {
-  readonly items: readonly { readonly called: string }[];
+  readonly items: readonly { readonly called: string; readonly outcome: Outcome }[];
   readonly on: { readonly from: LocalDate; readonly to: LocalDate; readonly typed: string };
   readonly dial: Dial | null;
 };
@@ -33,7 +34,7 @@ export const KIND_WORDS = {
 } as const satisfies Record<ReadingKind, { name: string; howTo: string }>;
 
 export const readingWords = (p: Printer) => {
-  const value = (r: SaidReading): string => (r.dial === null ? p.amount(r.value ?? 0, r.unit) : p.distance(r.dial, { unit: r.unit as DistanceUnit }));
+  const value = (r: SaidReading): string => (r.dial === null ? p.amount(r.value ?? 0, r.unit) : p.point(r.dial, r.unit as DistanceUnit));
   const reading = (r: SaidReading): string => `${r.place === null ? "" : `${r.place} `}${KIND_WORDS[r.kind].name} ${value(r)}`;
   const day = (on: LocalDate, today: LocalDate): string => (on === today ? "today" : p.date(on, today));
   return {
@@ -47,11 +48,20 @@ export const readingWords = (p: Printer) => {
     },
     worked: (nickname: string, work: SaidWork, unit: DistanceUnit, today: LocalDate): string => {
       const when = work.on.from === work.on.to ? day(work.on.from, today) : p.vague(work.on);
-      const where = work.dial === null ? "" : ` at ${p.distance(work.dial, { unit })}`;
-      return `${nickname}: ${p.list(work.items.map((item) => item.called))}, done ${when}${where}. Recorded.`;
+      const where = work.dial === null ? "" : ` at ${p.point(work.dial, unit)}`;
+      const what = p.list(work.items.map((item) => item.called));
+      const undone = work.items.some((item) => item.outcome === "could not do");
+      return undone
+        ? `${nickname}: ${what}, could not be done ${when}${where}. Noted; it stays as it stood.`
+        : `${nickname}: ${what}, done ${when}${where}. Recorded.`;
     },
-    news: (nickname: string, called: string, status: Status): string => `${nickname}: ${called} is now ${status === "soon" ? "coming up" : status}.`,
+    news: (nickname: string, called: string, status: Status): string => `${nickname}: ${called}, now ${status === "soon" ? "coming up" : status}.`,
     newsInChannel: (nickname: string): string => `Logged. Something on ${nickname} wants a look.`,
+    /** Slips that gave way to the reading just logged. */
+    withdrawn: (readings: readonly SaidReading[], today: LocalDate): string =>
+      `${capital(p.list(readings.map((r) => `${reading(r)} of ${day(r.on, today)}`)))} no longer ${readings.length === 1 ? "counts" : "count"}.`,
+    restored: (what: readonly string[]): string => `${capital(p.list(what))} ${what.length === 1 ? "stands" : "stand"} again.`,
+    lastFigure: (last: { readonly figure: number; readonly unit: DistanceUnit }): string => `${p.figure(last.figure, 0)} ${last.unit}`,
     undone: (nickname: string, what: readonly string[]): string => `Undone for ${nickname}: ${p.list(what)}. It no longer counts; the record of it stays.`,
     ask: (
       gap: Gap,
@@ -72,7 +82,9 @@ export const readingWords = (p: Printer) => {
         case "number":
           return `“${typed}”${of}: which figure do you mean?`;
         case "item":
-          return `“${typed}”${of}: which of these was done?`;
+          return gap.options.length === 0
+            ? `“${typed}”${of}: I find nothing of that name in its plan. Type it again in other words, or without it.`
+            : `“${typed}”${of}: which of these was done?`;
         case "date":
           return `“${gap.typed}”: which day is that?`;
         case "sure":
@@ -107,7 +119,11 @@ export const readingWords = (p: Printer) => {
       retype: "Type it again",
       yes: "Yes, it is right",
       replaced: "The odometer was replaced",
+      lastOfOld: "Last figure on the old odometer",
       earlier: "The earlier reading was wrong",
+      later: "The later reading was wrong",
+      noFigure: "Record it without the figure",
+      cold: "It was read cold after all",
       question: "Show the question",
       logged: "Show me",
       keep: "Keep it",
@@ -116,7 +132,13 @@ export const readingWords = (p: Printer) => {
       pick: "Pick one",
     },
     option: (gap: Gap, n: number, given: string): string =>
-      gap.need === "number" ? p.figure(gap.options[n] ?? 0) : gap.need === "date" ? p.date(given as LocalDate, today0) : given,
+      gap.need === "number"
+        ? p.figure(gap.options[n] ?? 0)
+        : gap.need === "date"
+          ? p.date(given as LocalDate, today0)
+          : gap.need === "item"
+            ? englishItemName(given, null)
+            : given,
   };
 };
 
@@ -133,6 +155,10 @@ function strange(
   switch (because) {
     case "runs backwards":
       return `${capital(about)}${of} is below what the dial showed before.${before} Which is it?`;
+    case "beyond a later one":
+      return `${capital(about)}${of} is above what the dial showed later.${before.replace("The last one", "A later one")} Which is it?`;
+    case "warm":
+      return `${capital(about)}${of} was read warm, and a pressure is judged cold: read it again before a ride, or say that it was cold.`;
     case "implausible jump":
       return `${capital(about)}${of} is a long way from the last one.${before} Is it right?`;
     case "out of range":

@@ -21,6 +21,8 @@ export const refusalWords = (p: Printer) => {
           empty: "A nickname needs at least one letter or digit.",
           "too long": "A nickname has at most 32 characters. Pick a shorter one.",
           "mentions everyone": "A nickname cannot mention people or channels. Pick a plain word.",
+          "hidden marks": "That nickname holds hidden marks that turn text around. Type it in plain letters.",
+          "word of its own": "That nickname is a word that I read as a job, a place, a unit or a day. Pick another.",
           "looks like a reading": "That nickname reads as a figure or a piece of work, so I could not tell it from a reading. Pick a word.",
         }[refusal.because];
       case "not a distance":
@@ -42,7 +44,7 @@ export const refusalWords = (p: Printer) => {
       case "runs backwards":
         return `“${clip(refusal.typed)}” is below the last reading, ${refusal.last}. Check the figure and type it again.`;
       case "implausible jump":
-        return `“${clip(refusal.typed)}” is a long way from the last reading, ${refusal.last}. Check the figure and type it again.`;
+        return `“${clip(refusal.typed)}” is a long way from the last reading, ${refusal.last}. Check the figure; if it is right, log it as a reading first.`;
       case "not yours":
         return "Only the bike's owner can do that.";
       case "gone":

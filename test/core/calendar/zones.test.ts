@@ -3,9 +3,16 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { fromDayNumber, localDate } from "../../../src/core/calendar/arithmetic.ts";
 import type { LocalTime } from "../../../src/core/calendar/dates.ts";
-import { addDuration, instant, instantOf, isZone, localDateAt, localTimeAt, zone } from "../../../src/core/calendar/zones.ts";
+import { addDuration, instant, instantOf, isZone, localDateAt, localTimeAt, zone, zoneNames } from "../../../src/core/calendar/zones.ts";
 
 // Source of the instants: IANA tz database 2025b, reference rows local-to-utc/* (transitions 2026-2027).
+test("zones are suggested under the names of today, and each is one", () => {
+  const names = zoneNames();
+  for (const name of ["UTC", "Europe/Kyiv", "Asia/Kolkata", "America/Argentina/Buenos_Aires", "Europe/Berlin"]) expect(names).toContain(name);
+  for (const old of ["Europe/Kiev", "Asia/Calcutta"]) expect(names).not.toContain(old);
+  expect(names.filter((name) => !isZone(name))).toEqual([]);
+});
+
 describe("a wall-clock time as an instant", () => {
   test.each([
     ["America/New_York", "2026-03-08", "01:59", "2026-03-08T06:59:00.000Z"],

@@ -200,6 +200,16 @@ describe("a used bike bought at 11,000 mi with nothing known", () => {
   test("a mark that nobody passed yet is simply ahead", () => {
     expect(only(used, moment("2026-02-01", 11_900), "far.inspect").status).toBe("good");
   });
+  test("the running-in mark passed unrecorded as well", () => {
+    const late = {
+      ...used,
+      plan: { items: [anItem({ key: "head.inspect", first: every(600, null), repeat: { by: "interval", every: every(16_000, null) } })] },
+    };
+    expect(only(late, moment("2026-02-01", 11_900), "head.inspect")).toMatchObject({
+      status: "no record",
+      because: { why: "never recorded", passedAt: riddenOf(600, "mi"), nextMark: riddenOf(16_000, "mi") },
+    });
+  });
   test("a mark reached after becomes due and then overdue", () => {
     expect(only(used, moment("2026-02-01", 12_000), "valves.inspect").status).toBe("due");
     expect(only(used, moment("2026-02-01", 12_500), "valves.inspect").status).toBe("overdue");

@@ -97,9 +97,9 @@ describe("a new reading beside the old ones", () => {
     expect(judge(3000, "2025-06-01")).toBe("fine");
     expect(judge(3100, "2025-06-05")).toBe("fine");
   });
-  test("runs backwards when below an earlier one, or above a later one", () => {
+  test("does not fit when below an earlier one, or above a later one, and says which", () => {
     expect(judge(2999, "2025-06-02")).toBe("runs backwards");
-    expect(judge(3001, "2025-05-20")).toBe("runs backwards");
+    expect(judge(3001, "2025-05-20")).toBe("beyond a later one");
     expect(judge(2500, "2025-05-20")).toBe("fine");
   });
   test("is held above 1,500 miles a day, exactly, unless a trip explains it", () => {

@@ -1,0 +1,57 @@
+// Spans of time by name: "spring 2023", "May 2023", "last May", "last week", "2023".
+
+import { addDays, addMonths, daysInMonth, localDate, monthOf, vagueDate, weekdayOf, yearOf } from "../core/calendar/arithmetic.ts";
+import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
+import type { Known } from "../core/reading/vocabulary.ts";
+
+/** The span that a folded text names, null when it names none. @param typed the same as typed, kept with the span */
+export function seasonOrYear(folded: string, typed: string, known: Known): VagueDate | null {
+  const { months, seasons, last, lastSpans } = known.vocabulary;
+  const words = folded.split(/[\s,]+/u).filter((word) => !["in", "of", "the", "about", "around", "early", "late", "mid", "sometime"].includes(word));
+  const [first, second] = words;
+  if (first === undefined || words.length > 2) return null;
+  const year = /^(19|20)\d{2}$/.test(second ?? first) ? Number(second ?? first) : null;
+  if (words.length === 1 && year !== null) return vagueDate(localDate(`${year}-01-01`), localDate(`${year}-12-31`), typed);
+  const isLast = last.includes(first) && second !== undefined;
+  const whole = isLast ? lastSpans[second ?? ""] : undefined;
+  if (whole !== undefined) {
+    const [from, to] = spanBefore(known.today, whole);
+    return vagueDate(from, to, typed);
+  }
+  const name = isLast ? (second ?? "") : first;
+  if (!isLast && second !== undefined && year === null) return null;
+  const month = months[name];
+  if (month !== undefined) {
+    const [from, to] = monthSpan(year ?? yearOfLast(month, known.today), month);
+    return vagueDate(from, to, typed);
+  }
+  const season = seasons[name];
+  if (season === undefined) return null;
+  const begins = year ?? yearOfLast(season, known.today);
+  const [from] = monthSpan(begins, season);
+  const [, to] = monthSpan(season + 2 > 12 ? begins + 1 : begins, ((season + 1) % 12) + 1);
+  return vagueDate(from, to, typed);
+}
+
+/** The week (Monday to Sunday), month or year before the present one. */
+function spanBefore(today: LocalDate, whole: "week" | "month" | "year"): readonly [LocalDate, LocalDate] {
+  switch (whole) {
+    case "week":
+      return [addDays(today, -weekdayOf(today) - 6), addDays(today, -weekdayOf(today))];
+    case "month": {
+      const before = addMonths(today, -1);
+      return monthSpan(yearOf(before), monthOf(before));
+    }
+    case "year":
+      return [localDate(`${yearOf(today) - 1}-01-01`), localDate(`${yearOf(today) - 1}-12-31`)];
+  }
+}
+
+/** First and last day of a month. */
+function monthSpan(year: number, month: number): readonly [LocalDate, LocalDate] {
+  const text = `${String(year).padStart(4, "0")}-${String(month).padStart(2, "0")}`;
+  return [localDate(`${text}-01`), localDate(`${text}-${daysInMonth(year, month)}`)];
+}
+
+/** The year of the latest month `month` that has begun by today. */
+const yearOfLast = (month: number, today: LocalDate): number => yearOf(today) - (month > monthOf(today) ? 1 : 0);
