@@ -1,26 +1,26 @@
-// /group: the group's zone, units and reading channel. Anyone may look; changing needs the manage-server permission.
+// /group: the group's zone, units, seasons, tread law and reading channel. Anyone may look; changing needs the manage-server permission.
 
-import { z } from "zod";
 import { given } from "../src/usecases/given.ts";
-import { type GroupShown, setGroup } from "../src/usecases/settings.ts";
+import { type GroupShown, setGroup, TREAD_PLACES } from "../src/usecases/settings.ts";
 import { define, shapeOf } from "./define.ts";
-import { said } from "./replies/said.ts";
-import { unit } from "./shapes.ts";
+import { sayGroup } from "./replies/group.ts";
+import { groupShown } from "./shapes.ts";
 
 export const group = define({
   name: "group",
   sub: null,
   options: {
+    reading: { takes: "choice", required: false, choices: ["here", "nowhere"] },
     zone: { takes: "text", required: false, complete: "zone" },
     distance: { takes: "choice", required: false, choices: ["mi", "km"] },
     pressure: { takes: "choice", required: false, choices: ["psi", "bar", "kPa"] },
+    place: { takes: "choice", required: false, choices: TREAD_PLACES },
+    season: { takes: "choice", required: false, choices: ["north", "south"] },
     reads: { takes: "flag", required: false },
   },
   adminOnly: false,
   visibility: () => "private",
-  data: shapeOf<GroupShown>(
-    z.object({ zone: z.string(), distance: unit.nullable(), pressure: z.string().nullable(), reads: z.boolean(), changed: z.boolean() }),
-  ),
+  data: shapeOf<GroupShown>(groupShown),
   run: (ctx, input) => setGroup(ctx, given(input)),
-  say: (g, words) => said([...(g.changed ? [words.settings.saved()] : []), ...words.settings.group(g), words.settings.reads(g.reads)]),
+  say: sayGroup,
 });

@@ -13,8 +13,12 @@ import { press, said } from "./replies/said.ts";
 type Saying = Extract<Inbound, { kind: "say" | "edit" }>;
 
 /** In a group's channel nothing is read unless it is the reading channel, the group lets it be read, or the bot is named. */
-const isRead = (ctx: Ctx, input: Saying): boolean =>
-  input.addressed || input.where.channel === "dm" || (input.where.channel === "reading" && (ctx.who.home?.reads ?? true));
+function isRead(ctx: Ctx, input: Saying): boolean {
+  if (input.addressed || input.where.channel === "dm") return true;
+  const { home } = ctx.who;
+  if (home?.reads === false) return false;
+  return home?.readingChannel == null ? input.where.channel === "reading" : input.where.id === home.readingChannel;
+}
 const isAlone = (input: Saying): boolean => input.where.channel === "dm";
 
 async function say(ctx: Ctx, words: Words, input: Saying): Promise<MessageAnswer | null> {

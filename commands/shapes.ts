@@ -4,6 +4,8 @@ import { z } from "zod";
 import { EQUIPMENT, type EquipmentPart } from "../src/core/equipment.ts";
 import { READING_KINDS, type ReadingKind } from "../src/core/reading/kinds.ts";
 import { OUTCOMES, STATUSES } from "../src/core/schedule/facts.ts";
+import type { KindId } from "../src/trade/kinds.ts";
+import { KIND_NAMES } from "../src/words/en/bikes.ts";
 
 export const localDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 export const unit = z.enum(["mi", "km"]);
@@ -100,6 +102,20 @@ export const dueBike = z.object({
   dues: z.array(dueLine),
   first: z.array(z.string()),
 });
+export const KINDS = Object.keys(KIND_NAMES) as KindId[];
+export const addedBike = z.object({
+  bike: z.string(),
+  nickname: z.string(),
+  kind: z.enum(KINDS),
+  unit,
+  figure: z.number(),
+  equipment,
+  items: z.number().int(),
+  planName: z.string(),
+  firstBike: z.boolean(),
+  asks: z.array(z.object({ item: z.string(), called: z.string() })),
+});
+
 export const dueReport = z.object({ bikes: z.array(dueBike) });
 
 export const bikeShown = z.object({
@@ -116,4 +132,17 @@ export const bikeShown = z.object({
   byTheBook: z.boolean(),
   items: z.number().int(),
   laidUpSince: localDate.nullable(),
+});
+
+export const groupShown = z.object({
+  zone: z.string(),
+  distance: unit.nullable(),
+  pressure: z.string().nullable(),
+  reads: z.boolean(),
+  reading: z.enum(["here", "elsewhere", "nowhere"]),
+  hearsChannels: z.boolean(),
+  place: z.string().nullable(),
+  law: z.object({ millimetres: z.number().nullable(), band: z.string(), source: z.string() }).nullable(),
+  south: z.boolean(),
+  changed: z.boolean(),
 });

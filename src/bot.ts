@@ -7,13 +7,14 @@ import type { AnyHandler } from "./chat/handler.ts";
 import type { Conversation, From, Inbound } from "./chat/inbound.ts";
 import type { MessageAnswer, Said } from "./chat/reply.ts";
 import type { Clock } from "./clock.ts";
+import type { GroupId } from "./core/ids.ts";
 import type { Refusal } from "./core/refusal.ts";
 import type { Log } from "./log.ts";
 import type { Deliver } from "./reminders/deliver.ts";
 import { type Reminders, remindersOf } from "./reminders/tick.ts";
 import { Conflict, type Store } from "./store/store.ts";
 import { completions } from "./usecases/complete.ts";
-import { actorOf, type Ctx, todayOf } from "./usecases/context.ts";
+import { actorOf, type Ctx, isSouth, todayOf, zoneOfBike } from "./usecases/context.ts";
 import { english, type Words } from "./words/en/english.ts";
 import { englishItemName } from "./words/en/item-names.ts";
 import { ENGLISH_VOCABULARY } from "./words/en/vocabulary.ts";
@@ -30,7 +31,19 @@ export type Supplied = {
 };
 
 export type Bot = { readonly conversation: Conversation; readonly reminders: Reminders };
-export type BotParts = Supplied & { readonly store: Store; readonly clock: Clock; readonly newId: () => string; readonly log: Log; readonly deliver: Deliver };
+/** What the bot must ask of the face it speaks through. */
+export type FacePowers = {
+  /** Does the face hear whole channels, or only what is addressed to the bot? */
+  readonly hearsChannels: () => boolean;
+  readonly mayManage: (from: From, group: GroupId) => Promise<boolean>;
+};
+export type BotParts = Supplied & {
+  readonly store: Store;
+  readonly clock: Clock;
+  readonly newId: () => string;
+  readonly log: Log;
+  readonly deliver: Deliver;
+} & FacePowers;
 
 const LOCALE = "en-GB";
 
@@ -42,9 +55,22 @@ export function botOf(parts: BotParts): Bot {
     ...parts,
     async enter(from: From) {
       const stored = await store.read((q) => q.members.speaker(from.member, from.where.group));
-      const who = actorOf({ member: from.member, name: from.name, group: from.where.group, channel: from.where.channel, admin: from.admin }, stored);
-      const ctx: Ctx = { store, now: clock.now(), newId, who, event: from.event, vocabulary: ENGLISH_VOCABULARY, itemName: englishItemName };
-      return { ctx, words: english({ locale: LOCALE, distance: who.distance }, todayOf(ctx)), admin: who.admin };
+      const who = actorOf(
+        { member: from.member, name: from.name, group: from.where.group, channel: from.where.channel, place: from.where.id, admin: from.admin },
+        stored,
+      );
+      const ctx: Ctx = {
+        store,
+        now: clock.now(),
+        newId,
+        who,
+        event: from.event,
+        hearsChannels: parts.hearsChannels(),
+        mayManage: (group) => parts.mayManage(from, group),
+        vocabulary: ENGLISH_VOCABULARY,
+        itemName: englishItemName,
+      };
+      return { ctx, words: english({ locale: LOCALE, distance: who.distance, south: who.south }, todayOf(ctx)), admin: who.admin };
     },
     complete: async (ctx, option, typed) => {
       if (option.takes === "choice") return option.choices.filter((choice) => choice.toLowerCase().startsWith(typed.toLowerCase()));
@@ -67,7 +93,8 @@ export function botOf(parts: BotParts): Bot {
     {
       deliver: parts.deliver,
       itemName: englishItemName,
-      wordsFor: (member, home, today) => english({ locale: LOCALE, distance: member?.distance ?? home?.distance ?? null }, today),
+      wordsFor: (member, home, today) =>
+        english({ locale: LOCALE, distance: member?.distance ?? home?.distance ?? null, south: isSouth(home, zoneOfBike(member, home)) }, today),
     },
     newId,
   );

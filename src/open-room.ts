@@ -42,7 +42,7 @@ async function onOpened(opened: Opened, frozen: Instant | null, log: Log, suppli
       return { is: "sent", message: delivery };
     },
   };
-  const bot = botOf({ ...supplied, store, clock, newId, log, deliver });
+  const bot = botOf({ ...supplied, store, clock, newId, log, deliver, hearsChannels: () => true, mayManage: async (from) => from.admin });
   await store.change((q) => q.bikes.rulesChanged(RULES_VERSION, clock.now()));
   const room = await roomOn({
     conversation: bot.conversation,

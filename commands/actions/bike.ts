@@ -3,16 +3,18 @@
 import { z } from "zod";
 import { EQUIPMENT, type EquipmentPart } from "../../src/core/equipment.ts";
 import type { BikeId } from "../../src/core/ids.ts";
+import { type Added, addBike } from "../../src/usecases/add-bike.ts";
 import { type BikeShown, setFitted, showBike } from "../../src/usecases/change-bike.ts";
 import type { DueBike } from "../../src/usecases/due.ts";
 import { type History, historyQuestions, recordHistory, wholeSinceNew } from "../../src/usecases/first-history.ts";
 import { refused } from "../../src/usecases/refusals.ts";
 import { handler, shapeOf } from "../define.ts";
+import { addForm, sayAdded } from "../replies/added.ts";
 import { sayChanged } from "../replies/bikes.ts";
 import { sayDue } from "../replies/due.ts";
-import { sayHistory } from "../replies/history.ts";
+import { historyForm, sayHistory } from "../replies/history.ts";
 import { pickOne, said } from "../replies/said.ts";
-import { bikeShown, dueBike, vagueDate } from "../shapes.ts";
+import { addedBike, bikeShown, dueBike, KINDS, vagueDate } from "../shapes.ts";
 
 const historyData = shapeOf<History>(
   z.object({
@@ -25,8 +27,24 @@ const historyData = shapeOf<History>(
 );
 const shown = shapeOf<BikeShown>(bikeShown);
 
+export const addFirst = handler<Added>({
+  kind: "form",
+  open: async (_ctx, _pressed, words) => ({ is: "done", value: addForm(words) }),
+  visibility: "private",
+  data: shapeOf<Added>(addedBike),
+  run: async (ctx, { fields }) => {
+    const kind = KINDS.find((each) => each === fields["kind"]);
+    if (kind === undefined) return refused({ why: "option", option: "kind", problem: "not a choice", choices: KINDS });
+    return addBike(ctx, { name: fields["name"] ?? "", kind, odometer: fields["odometer"] ?? "" });
+  },
+  say: sayAdded,
+});
 export const history = handler<History>({
   kind: "form",
+  open: async (ctx, { subject }, words) => {
+    const asked = await historyQuestions(ctx, { bike: subject as BikeId });
+    return asked.is === "refused" ? asked : { is: "done", value: historyForm(asked.value.nickname, asked.value.items, words) };
+  },
   visibility: "private",
   data: historyData,
   run: (ctx, { subject, fields }) => recordHistory(ctx, { bike: subject as BikeId, answers: fields }),

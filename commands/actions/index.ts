@@ -2,7 +2,7 @@
 
 import type { ActionName } from "../../src/chat/action-names.ts";
 import type { BotHandler } from "../define.ts";
-import { fitChoice, fitPart, history, historyUnknown, historyWhole } from "./bike.ts";
+import { addFirst, fitChoice, fitPart, history, historyUnknown, historyWhole } from "./bike.ts";
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
 import { doneNow, putOffNow, showDue } from "./reminders.ts";
 import { keep, undo, undoOne, withdraw } from "./undo.ts";
@@ -17,6 +17,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "show-question": showQuestion,
   "show-due": showDue,
   "show-logged": showLogged,
+  "add-bike": addFirst,
   history,
   "history-unknown": historyUnknown,
   "history-whole": historyWhole,

@@ -25,6 +25,10 @@ export const showDue = handler<DueReport>({
 /** A reminder's subject is the delivery and the bike; the items are those it told of. */
 export const doneNow = handler<MessageOutcome>({
   kind: "form",
+  open: async (ctx, { subject }, words) => {
+    const told = await remindedItems(ctx, { subject });
+    return told.is === "refused" ? told : { is: "done", value: words.reminders.doneForm(told.value.nickname, told.value.named) };
+  },
   visibility: "private",
   data: shapeOf<MessageOutcome>(messageOutcome),
   run: async (ctx, { subject, fields }) => {

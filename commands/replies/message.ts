@@ -1,8 +1,9 @@
 // What a message came to, as words: in full where the member is alone with the bot, almost nothing in a channel.
 
-import type { Action, MessageAnswer, Said } from "../../src/chat/reply.ts";
+import type { Action, Form, MessageAnswer, Said } from "../../src/chat/reply.ts";
 import type { MessageOutcome, Question } from "../../src/usecases/messages.ts";
 import type { Words } from "../../src/words/en/english.ts";
+import { firstBike } from "./added.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
 
 type Logged = Extract<MessageOutcome, { is: "logged" }>;
@@ -13,7 +14,7 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
     case "silence":
       return said([]);
     case "no bikes":
-      return said([words.readings.noBikes()]);
+      return said([words.readings.noBikes()], { actions: [firstBike(words)] });
     case "too long":
       return said([words.readings.tooLong()]);
     case "not understood":
@@ -51,6 +52,10 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
         visibility: "shared",
         data: outcome,
       } as const;
+      return { react: "asked", reply, data: outcome };
+    }
+    case "no bikes": {
+      const reply = { ...said([words.readings.noBikesInChannel()], { actions: [firstBike(words)] }), visibility: "shared", data: outcome } as const;
       return { react: "asked", reply, data: outcome };
     }
     default:
@@ -127,24 +132,21 @@ function answers(question: Question, words: Words): Action[] {
   return named.map(({ value, label }) => press("answer", `${draft}.${value}`, label, rev));
 }
 
+const newDial = (question: Question, words: Words): Action =>
+  formButton("new-dial", question.draft, words.readings.labels.replaced, newDialForm(question, words), question.rev);
+
 /** A new dial goes on from where the old one ended, which may be beyond its last reading. */
-function newDial(question: Question, words: Words): Action {
+export function newDialForm(question: Question, words: Words): Form {
   const { labels } = words.readings;
   const hint = question.last === null ? null : words.readings.lastFigure(question.last);
-  const field = { name: "last", label: labels.lastOfOld, kind: "line", required: false, value: null, hint, options: [] } as const;
-  return formButton("new-dial", question.draft, labels.replaced, { title: labels.replaced, fields: [field] }, question.rev);
+  return { title: labels.replaced, fields: [{ name: "last", label: labels.lastOfOld, kind: "line", required: false, value: null, hint, options: [] }] };
 }
 
-function retype(question: Question, words: Words): Action {
+const retype = (question: Question, words: Words): Action =>
+  formButton("retype", question.draft, words.readings.labels.retype, retypeForm(question, words), question.rev);
+
+export function retypeForm(question: Question, words: Words): Form {
   const { labels } = words.readings;
-  return formButton(
-    "retype",
-    question.draft,
-    labels.retype,
-    {
-      title: labels.retype,
-      fields: [{ name: "text", label: labels.retypeField, kind: "paragraph", required: true, value: question.typed.slice(0, 1000), hint: null, options: [] }],
-    },
-    question.rev,
-  );
+  const value = question.typed.slice(0, 1000);
+  return { title: labels.retype, fields: [{ name: "text", label: labels.retypeField, kind: "paragraph", required: true, value, hint: null, options: [] }] };
 }

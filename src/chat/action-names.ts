@@ -12,6 +12,7 @@ export const ACTION_NAMES = [
   "show-question",
   "show-due",
   "show-logged",
+  "add-bike",
   "history",
   "history-unknown",
   "history-whole",

@@ -5,7 +5,7 @@ import type { MemberId } from "../core/ids.ts";
 import { type ActionName, parseAction } from "./action-names.ts";
 import type { AnyCommand, Option, Outcome } from "./command.ts";
 import type { AnyHandler, Pressed } from "./handler.ts";
-import type { Answer, Conversation, From, Inbound } from "./inbound.ts";
+import type { Answer, Conversation, From, Inbound, Opened } from "./inbound.ts";
 import { type OptionProblem, parseOptions } from "./options.ts";
 import type { MessageAnswer, Reply, Said, Visibility } from "./reply.ts";
 
@@ -36,6 +36,8 @@ export type Parts<Ctx, W, R> = {
 export function conversationOf<Ctx, W, R>(parts: Parts<Ctx, W, R>): Conversation {
   const last = new Map<MemberId, Promise<unknown>>();
   return {
+    open: (press) => opened(parts, press),
+    visibilityOf: (inbound) => visibilityOf(parts, inbound),
     hear(inbound) {
       const before = last.get(inbound.member) ?? Promise.resolve();
       const now = before.then(() => answer(parts, inbound));
@@ -53,6 +55,30 @@ export function conversationOf<Ctx, W, R>(parts: Parts<Ctx, W, R>): Conversation
   };
 }
 
+/** Before the work: a command by its options, an action by its handler; whatever is wrong with either is private. */
+function visibilityOf<Ctx, W, R>(parts: Parts<Ctx, W, R>, inbound: Inbound): Visibility {
+  if (inbound.kind === "run") {
+    const command = commandOf(parts, inbound);
+    const parsed = command === undefined ? null : parseOptions(command.options, inbound.options);
+    return command === undefined || parsed?.is !== "parsed" ? "private" : command.visibility(parsed.input as never);
+  }
+  const action = inbound.kind === "press" || inbound.kind === "pick" || inbound.kind === "fill" ? parseAction(inbound.action) : null;
+  return action === null ? "private" : parts.handlers[action.action].visibility;
+}
+
+async function opened<Ctx, W, R>(parts: Parts<Ctx, W, R>, press: From & { readonly action: string }): Promise<Opened> {
+  const action = parseAction(press.action);
+  const handler = action === null ? null : parts.handlers[action.action];
+  if (action === null || handler?.kind !== "form") return null;
+  const { ctx, words } = await parts.enter(press);
+  const outcome = await handler.open(ctx, action, words);
+  if (outcome.is === "done") return { form: outcome.value };
+  return { refused: answersOf(press, { ...parts.refuse(outcome.why, words), visibility: "private", data: { refused: outcome.why } }) };
+}
+
+const commandOf = <Ctx, W, R>(parts: Parts<Ctx, W, R>, run: { readonly command: string; readonly sub: string | null }) =>
+  parts.commands.find((each) => each.name === run.command && each.sub === run.sub);
+
 /** An input that crossed with another write is taken once more, from the facts as they are now; a second time it is a fault. */
 async function answer<Ctx, W, R>(parts: Parts<Ctx, W, R>, inbound: Inbound, tries = 2): Promise<readonly Answer[]> {
   const entered = await parts.enter(inbound);
@@ -64,7 +90,7 @@ async function answer<Ctx, W, R>(parts: Parts<Ctx, W, R>, inbound: Inbound, trie
   }
 }
 
-function answersOf(inbound: Inbound, reply: Reply | null, react: Answer["react"] = null, data: unknown = reply?.data ?? null): readonly Answer[] {
+function answersOf(inbound: From, reply: Reply | null, react: Answer["react"] = null, data: unknown = reply?.data ?? null): readonly Answer[] {
   return reply === null && react === null
     ? []
     : [{ to: reply?.visibility === "private" ? inbound.member : null, where: inbound.where, react, reply, data, suggestions: null }];
@@ -92,7 +118,7 @@ async function answered<Ctx, W, R>(
       return said === null ? [] : to({ ...said, visibility: "private" });
     }
     case "run": {
-      const command = parts.commands.find((each) => each.name === inbound.command && each.sub === inbound.sub);
+      const command = commandOf(parts, inbound);
       if (command === undefined)
         return to(
           refusal(parts.unknownCommand(`/${inbound.command}${inbound.sub === null ? "" : ` ${inbound.sub}`}`, nearest(parts.commands, inbound.command))),
@@ -110,7 +136,7 @@ async function answered<Ctx, W, R>(
     case "fill":
       return to(await pressed(parts, ctx, words, inbound.action, { values: [], fields: inbound.fields }, refusal));
     case "complete": {
-      const option = parts.commands.find((each) => each.name === inbound.command && each.sub === inbound.sub)?.options[inbound.option];
+      const option = commandOf(parts, inbound)?.options[inbound.option];
       const suggestions = option === undefined ? [] : await parts.complete(ctx, option, inbound.typed);
       return [{ to: inbound.member, where: inbound.where, react: null, reply: null, data: { suggestions }, suggestions }];
     }

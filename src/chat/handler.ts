@@ -2,14 +2,19 @@
 
 import type { ZodType } from "zod";
 import type { Outcome } from "./command.ts";
-import type { Said, Visibility } from "./reply.ts";
+import type { Form, Said, Visibility } from "./reply.ts";
 
 /** What the member pressed: the subject of the action, the revision shown, and what was picked or filled in. */
 export type Pressed = { readonly subject: string; readonly rev: number; readonly values: readonly string[]; readonly fields: Readonly<Record<string, string>> };
 
-/** One action's work and words. A form is opened by the press and without prior work; what is filled in comes back here. */
-export type Handler<Ctx, W, R, Out = unknown> = {
-  readonly kind: "press" | "pick" | "form";
+/** How a form is opened: from the facts as they are, by a read and no more, since the platform wants it at once. */
+type Opens<Ctx, W, R> = {
+  readonly kind: "form";
+  readonly open: (ctx: Ctx, pressed: Pick<Pressed, "subject" | "rev">, words: W) => Promise<Outcome<Form, R>>;
+};
+
+/** One action's work and words. What is filled into a form comes back to `run`, which answers with a Reply, never another form. */
+export type Handler<Ctx, W, R, Out = unknown> = ({ readonly kind: "press" | "pick" } | Opens<Ctx, W, R>) & {
   readonly visibility: Visibility;
   readonly data: ZodType<Out>;
   readonly run: (ctx: Ctx, pressed: Pressed) => Promise<Outcome<Out, R>>;
@@ -17,7 +22,8 @@ export type Handler<Ctx, W, R, Out = unknown> = {
 };
 
 /** A handler of any outcome, as the list holds it. */
-export type AnyHandler<Ctx, W, R> = Omit<Handler<Ctx, W, R>, "say" | "run" | "data"> & {
+export type AnyHandler<Ctx, W, R> = ({ readonly kind: "press" | "pick" } | Opens<Ctx, W, R>) & {
+  readonly visibility: Visibility;
   readonly data: ZodType<unknown>;
   readonly run: (ctx: Ctx, pressed: Pressed) => Promise<Outcome<unknown, R>>;
   readonly say: (out: never, words: W) => Said;

@@ -1,10 +1,10 @@
 // What reaches the bot from any face: one event, said or pressed by one member in one place.
 
 import type { EventId, GroupId, MemberId } from "../core/ids.ts";
-import type { Reply } from "./reply.ts";
+import type { Form, Reply, Visibility } from "./reply.ts";
 
-/** Where it happened. `reading` is the group's reading channel, where plain messages are read without a mention. */
-export type Where = { readonly group: GroupId | null; readonly channel: "reading" | "other" | "dm" };
+/** Where it happened. `id` is the platform's name of the channel; `reading` is where plain messages are read while the group has named no channel of its own. */
+export type Where = { readonly group: GroupId | null; readonly channel: "reading" | "other" | "dm"; readonly id: string };
 
 /** `event` makes it act once: a second arrival does nothing. `admin`: the platform's manage-server permission. */
 export type From = {
@@ -41,5 +41,14 @@ export type Answer = {
   readonly suggestions: readonly string[] | null;
 };
 
+/** What a press comes to where forms are opened by the face: the form to show, or null when the press is to be heard. */
+export type Opened = { readonly form: Form } | { readonly refused: readonly Answer[] } | null;
+
 /** The bot as a face sees it. */
-export type Conversation = { readonly hear: (inbound: Inbound) => Promise<readonly Answer[]> };
+export type Conversation = {
+  readonly hear: (inbound: Inbound) => Promise<readonly Answer[]>;
+  /** The form that a press opens. Nothing is written by it. */
+  readonly open: (press: From & { readonly action: string }) => Promise<Opened>;
+  /** Who will see the answer, known before the work: a deferred reply cannot change it. */
+  readonly visibilityOf: (inbound: Inbound) => Visibility;
+};

@@ -68,6 +68,12 @@ export type Group = {
   readonly pressure: UnitId | null;
   /** Are plain messages read in the reading channel? */
   readonly reads: boolean;
+  /** The platform's id of the channel where plain messages are read and reminders by channel go; null while none was named. */
+  readonly readingChannel: string | null;
+  /** Whose tread law is told; a row of trade/tread-law. */
+  readonly place: string | null;
+  /** Which half of the world the seasons are of; null follows the time zone. */
+  readonly season: "north" | "south" | null;
 };
 
 /** The name under which nicknames are compared: case-folded, NFKC, outer and doubled spaces gone. */

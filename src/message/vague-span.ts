@@ -25,8 +25,9 @@ export function seasonOrYear(folded: string, typed: string, known: Known): Vague
     const [from, to] = monthSpan(year ?? yearOfLast(month, known.today), month);
     return vagueDate(from, to, typed);
   }
-  const season = seasons[name];
-  if (season === undefined) return null;
+  const north = seasons[name];
+  if (north === undefined) return null;
+  const season = known.south ? ((north + 5) % 12) + 1 : north;
   const begins = year ?? yearOfLast(season, known.today);
   const [from] = monthSpan(begins, season);
   const [, to] = monthSpan(season + 2 > 12 ? begins + 1 : begins, ((season + 1) % 12) + 1);

@@ -45,30 +45,12 @@ export function reminderReply(delivery: string, told: readonly Told[], words: Wo
 
 function actionsOf(delivery: string, bike: DueBike, dues: readonly DueLine[], words: Words): Action[] {
   const subject = `${delivery}.${bike.bike}`;
-  const which =
-    dues.length < 2
-      ? []
-      : [
-          {
-            name: "what",
-            label: words.reminders.doneWhat,
-            kind: "choice" as const,
-            required: false,
-            value: null,
-            hint: null,
-            options: [
-              { value: "all", label: words.reminders.doneAll },
-              ...dues.slice(0, 24).map((due) => ({ value: due.item, label: due.name.slice(0, 100) })),
-            ],
-          },
-        ];
-  const line = (name: string, label: string) => ({ name, label, kind: "line" as const, required: false, value: null, hint: null, options: [] });
   return [
     {
       id: actionId("done", subject),
       label: words.reminders.doneTitle(bike.nickname),
       kind: "form",
-      form: { title: words.reminders.doneTitle(bike.nickname), fields: [...which, line("on", words.reminders.doneOn), line("at", words.reminders.doneAt)] },
+      form: words.reminders.doneForm(bike.nickname, dues),
     },
     {
       id: actionId("put-off", subject),

@@ -1,6 +1,7 @@
 // Sending: claims the deliveries whose moment has come, gathers what is still true, hands it to the face.
 // What is gathered is marked in the same transaction; a delivery taken up again says the same things under the same id.
 
+import type { Where } from "../chat/inbound.ts";
 import type { Group, Member } from "../core/bike.ts";
 import type { Instant, LocalDate, Zone } from "../core/calendar/dates.ts";
 import { addMinutes, localDateAt } from "../core/calendar/zones.ts";
@@ -42,8 +43,11 @@ export async function sendReady(store: Store, sending: Sending, now: Instant): P
 async function sendOne(store: Store, sending: Sending, delivery: Delivery, now: Instant): Promise<boolean> {
   const drawn = await store.change((q) => gather(q, sending, delivery, now));
   if (drawn === null) return false;
-  const { told, words } = drawn;
-  const where = delivery.group === null ? ({ group: null, channel: "dm" } as const) : ({ group: delivery.group, channel: "reading" } as const);
+  const { told, words, home } = drawn;
+  const where: Where =
+    delivery.group === null
+      ? { group: null, channel: "dm", id: "dm" }
+      : { group: delivery.group, channel: "reading", id: home?.readingChannel ?? delivery.group };
   if (delivery.member === null) throw new Error("a delivery without a member");
   const outcome = await sending.deliver.send(delivery.id, { member: delivery.member, where }, reminderReply(delivery.id, told, words, delivery.group !== null));
   await store.change((q) =>
@@ -58,7 +62,12 @@ async function sendOne(store: Store, sending: Sending, delivery: Delivery, now: 
 }
 
 /** Marks what is still true as told by this delivery, and drops the rest with the reason. Null: nothing to send now. */
-async function gather(q: Repos, sending: Sending, delivery: Delivery, now: Instant): Promise<{ readonly told: readonly Told[]; readonly words: Words } | null> {
+async function gather(
+  q: Repos,
+  sending: Sending,
+  delivery: Delivery,
+  now: Instant,
+): Promise<{ readonly told: readonly Told[]; readonly words: Words; readonly home: Group | null } | null> {
   if (delivery.member === null) return null;
   const member = (await q.members.byIds([delivery.member])).get(delivery.member) ?? null;
   const again = await q.notices.ofDelivery(delivery.id);
@@ -106,7 +115,7 @@ async function gather(q: Repos, sending: Sending, delivery: Delivery, now: Insta
     await q.notices.finish(delivery.id, "empty", null, "nothing left to tell");
     return null;
   }
-  return { told, words: sending.wordsFor(member, home, localDateAt(now, zone)) };
+  return { told, words: sending.wordsFor(member, home, localDateAt(now, zone)), home };
 }
 
 function keyOf(bike: Notice["bike"], due: Parameters<typeof stageOf>[0], until: LocalDate | null, today: LocalDate): [string, string][] {

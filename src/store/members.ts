@@ -24,14 +24,20 @@ export function membersRepo(db: Db) {
         .leftJoin("members as m", (j) => j.on("m.id", "=", member))
         .leftJoin("groups as g", (j) => j.on("g.id", "=", group ?? ""))
         .selectAll("m")
-        .select(["g.id as g_id", "g.zone as g_zone", "g.distance as g_distance", "g.pressure as g_pressure", "g.reads as g_reads"])
+        .select([
+          ...(["g.id as g_id", "g.zone as g_zone", "g.distance as g_distance", "g.pressure as g_pressure", "g.reads as g_reads"] as const),
+          ...(["g.reading_channel as g_reading_channel", "g.place as g_place", "g.season as g_season"] as const),
+        ])
         .executeTakeFirstOrThrow();
-      const { g_id, g_zone, g_distance, g_pressure, g_reads, ...m } = row;
-      return {
-        member: m.id === null ? null : memberOf(m as Tables["members"]),
-        group:
-          g_id === null ? null : groupOf({ id: g_id, zone: g_zone ?? "UTC", language: "en", distance: g_distance, pressure: g_pressure, reads: g_reads ?? 0 }),
-      };
+      const { g_id, g_zone, g_distance, g_pressure, g_reads, g_reading_channel, g_place, g_season, ...m } = row;
+      const stored: Tables["groups"] | null =
+        g_id === null
+          ? null
+          : {
+              ...{ id: g_id, zone: g_zone ?? "UTC", language: "en", distance: g_distance, pressure: g_pressure, reads: g_reads ?? 0 },
+              ...{ reading_channel: g_reading_channel, place: g_place, season: g_season },
+            };
+      return { member: m.id === null ? null : memberOf(m as Tables["members"]), group: stored === null ? null : groupOf(stored) };
     },
     async byIds(ids: readonly MemberId[]): Promise<Map<MemberId, Member>> {
       if (ids.length === 0) return new Map();
@@ -81,6 +87,9 @@ export function membersRepo(db: Db) {
         distance: group.distance,
         pressure: group.pressure,
         reads: group.reads ? (1 as const) : (0 as const),
+        reading_channel: group.readingChannel,
+        place: group.place,
+        season: group.season,
       };
       await db
         .insertInto("groups")
@@ -118,5 +127,8 @@ function groupOf(row: Tables["groups"]): Group {
     distance: row.distance as DistanceUnit | null,
     pressure: row.pressure as UnitId | null,
     reads: row.reads === 1,
+    readingChannel: row.reading_channel,
+    place: row.place,
+    season: row.season === "south" || row.season === "north" ? row.season : null,
   };
 }

@@ -29,18 +29,20 @@ export type OpenOptions = {
   readonly onQuery?: ((event: LogEvent) => void) | undefined;
   /** The folder of migrations, when not the release's own. */
   readonly migrations?: string;
+  /** The last migration to take, for opening a file as an older release did. */
+  readonly upTo?: string;
 };
 
 /**
  * Opens (and makes, and brings up to date) the SQLite database in `file`; ":memory:" for one that is never kept.
  * @throws StoreRefusal with the way forward in its message
  */
-export async function openSqlite(file: string, { onQuery, migrations = MIGRATIONS }: OpenOptions = {}): Promise<Opened> {
+export async function openSqlite(file: string, { onQuery, migrations = MIGRATIONS, upTo = "9" }: OpenOptions = {}): Promise<Opened> {
   const existed = file !== ":memory:" && existsSync(file);
   const raw = connect(file);
   const db: Db = new Kysely<Tables>({ dialect: new Dialect({ database: remembering(raw) }), ...(onQuery === undefined ? {} : { log: onQuery }) });
   try {
-    await migrate(db, provider(migrations, columnsFor("sqlite")), existed ? () => copyBeside(raw, file) : null);
+    await migrate(db, provider(migrations, upTo, columnsFor("sqlite")), existed ? () => copyBeside(raw, file) : null);
   } catch (error) {
     await db.destroy();
     throw isDamage(error) ? damaged(file, error) : error;
@@ -123,11 +125,11 @@ async function recorded(db: Db): Promise<string[]> {
 }
 
 /** Reads the files of a folder of migrations and gives each the column helpers of this database. */
-function provider(folder: string, columns: Columns): MigrationProvider {
+function provider(folder: string, upTo: string, columns: Columns): MigrationProvider {
   return {
     async getMigrations() {
       const found: Record<string, Migration> = {};
-      for (const file of (await fs.readdir(folder)).filter((name) => /^\d{12}-[a-z-]+\.(ts|js)$/.test(name))) {
+      for (const file of (await fs.readdir(folder)).filter((name) => /^\d{12}-[a-z-]+\.(ts|js)$/.test(name) && name.replace(/\.(ts|js)$/, "") <= upTo)) {
         const step = (await import(/* @vite-ignore */ pathToFileURL(path.join(folder, file)).href)) as MigrationFile;
         found[file.replace(/\.(ts|js)$/, "")] = { up: (db) => step.up(db as Kysely<unknown>, columns) };
       }

@@ -20,7 +20,17 @@ export type Tables = {
     quiet_from: string;
     quiet_to: string;
   };
-  groups: { id: string; zone: string; language: string; distance: string | null; pressure: string | null; reads: Flag };
+  groups: {
+    id: string;
+    zone: string;
+    language: string;
+    distance: string | null;
+    pressure: string | null;
+    reads: Flag;
+    reading_channel: string | null;
+    place: string | null;
+    season: string | null;
+  };
   plan_bases: { hash: string; json: string };
   bikes: {
     id: string;

@@ -27,7 +27,7 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
   const { words } = start;
   const print = (...lines: readonly string[]): void => void to.write(`${lines.join("\n")}\n`);
   let member = "you";
-  let where: Where = { group: null, channel: "dm" };
+  let where: Where = { group: null, channel: "dm", id: "dm" };
   let buttons: readonly Action[] = [];
   let waiting = { for: "line" } as Waiting;
   let last: { readonly id: string; readonly text: string } | null = null;
@@ -147,7 +147,7 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
       const as = {
         member: memberOf(step.as),
         name: step.as,
-        where: { group: null, channel: "dm" } as const,
+        where: { group: null, channel: "dm", id: "dm" } as const,
         event: eventOf(`demo-${DEMO.indexOf(step)}`),
         admin: true,
         language: null,

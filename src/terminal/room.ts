@@ -27,12 +27,12 @@ export type Room = {
 
 /** "dm", "g1" (the reading channel of g1) or "g1/other". Null when it is none of them. */
 export function whereOf(place: string): Where | null {
-  if (place === "dm") return { group: null, channel: "dm" };
+  if (place === "dm") return { group: null, channel: "dm", id: place };
   const found = /^([\w-]{1,40})(\/other)?$/u.exec(place);
-  return found === null ? null : { group: found[1] as GroupId, channel: found[2] === undefined ? "reading" : "other" };
+  return found === null ? null : { group: found[1] as GroupId, channel: found[2] === undefined ? "reading" : "other", id: place };
 }
 
-export const placeOf = (where: Where): string => (where.group === null ? "dm" : where.channel === "other" ? `${where.group}/other` : where.group);
+export const placeOf = (where: Where): string => where.id;
 
 /** A reply as plain text: title, lines, caution. */
 export const textOf = (reply: Reply): string =>

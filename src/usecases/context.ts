@@ -2,7 +2,7 @@
 
 import type { Group, Member } from "../core/bike.ts";
 import type { Instant, LocalDate, Zone } from "../core/calendar/dates.ts";
-import { localDateAt, zone } from "../core/calendar/zones.ts";
+import { isSouthern, localDateAt, zone } from "../core/calendar/zones.ts";
 import type { EventId, GroupId, MemberId } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { NumberStyle } from "../core/quantity/parse.ts";
@@ -17,6 +17,8 @@ export type Actor = {
   readonly member: MemberId;
   readonly group: GroupId | null;
   readonly channel: "reading" | "other" | "dm";
+  /** The platform's id of the channel spoken in. */
+  readonly place: string;
   /** May change the group's settings. */
   readonly admin: boolean;
   readonly zone: Zone;
@@ -32,6 +34,8 @@ export type Actor = {
   readonly self: Member;
   readonly known: boolean;
   readonly home: Group | null;
+  /** Is spring in September for this member: by the group spoken in, else by their zone. */
+  readonly south: boolean;
 };
 
 export type Ctx = {
@@ -41,6 +45,10 @@ export type Ctx = {
   readonly who: Actor;
   readonly event: EventId;
   readonly vocabulary: Vocabulary;
+  /** Can the face hear whole channels, or only what is addressed to the bot? */
+  readonly hearsChannels: boolean;
+  /** May the speaker manage another group than the one spoken in: asked of the platform. */
+  readonly mayManage: (group: GroupId) => Promise<boolean>;
   /** A plan item in the member's language: their own words, else the standard ones. */
   readonly itemName: (key: string, called: string | null) => string;
 };
@@ -50,7 +58,7 @@ const UTC = zone("UTC");
 
 /** Settles who is speaking from what is stored of them. */
 export function actorOf(
-  from: { member: MemberId; name: string | null; group: GroupId | null; channel: Actor["channel"]; admin: boolean },
+  from: { member: MemberId; name: string | null; group: GroupId | null; channel: Actor["channel"]; place: string; admin: boolean },
   stored: Speaker,
 ): Actor {
   const self: Member = stored.member ?? {
@@ -68,6 +76,7 @@ export function actorOf(
     member: from.member,
     group: from.group,
     channel: from.channel,
+    place: from.place,
     admin: from.admin,
     zone: self.zone ?? stored.group?.zone ?? UTC,
     language: "en",
@@ -80,8 +89,12 @@ export function actorOf(
     self,
     known: stored.member !== null,
     home: stored.group,
+    south: isSouth(stored.group, self.zone ?? stored.group?.zone ?? UTC),
   };
 }
+
+/** The one rule for seasons: what the group says, else where the zone lies. */
+export const isSouth = (group: Group | null, at: Zone): boolean => (group?.season == null ? isSouthern(at) : group.season === "south");
 
 /** The one rule for a bike's zone: its owner's, else its home group's, else UTC. */
 export function zoneOfBike(owner: Member | null, home: Group | null): Zone {

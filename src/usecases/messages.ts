@@ -68,6 +68,7 @@ export async function ownGarage(q: Repos, ctx: Ctx): Promise<Garaged[]> {
 export function knownOf(ctx: Ctx, all: readonly Garaged[]): Known {
   return {
     today: todayOf(ctx),
+    south: ctx.who.south,
     bikes: all.map((g) => ({
       id: g.bike.id,
       nickname: g.bike.nickname,

@@ -4,13 +4,18 @@ import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { Ctx } from "./context.ts";
 import { pick } from "./garage.ts";
 import { ownGarage } from "./messages.ts";
+import { nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
 
+export type Reminded = {
+  readonly bike: BikeId;
+  readonly nickname: string;
+  readonly items: readonly ItemKey[];
+  readonly named: readonly { readonly item: ItemKey; readonly name: string }[];
+};
+
 /** The bike and the items of one reminder; only the bike's owner may act on them. */
-export async function remindedItems(
-  ctx: Ctx,
-  input: { readonly subject: string },
-): Promise<Result<{ readonly bike: BikeId; readonly items: readonly ItemKey[] }>> {
+export async function remindedItems(ctx: Ctx, input: { readonly subject: string }): Promise<Result<Reminded>> {
   const [delivery = "", bike = ""] = input.subject.split(".");
   return ctx.store.read(async (q) => {
     const g = pick(await ownGarage(q, ctx), bike as BikeId);
@@ -19,6 +24,7 @@ export async function remindedItems(
     const told = [...new Set(notices.flatMap((notice) => (notice.item === null ? [] : [notice.item])))].filter((key) =>
       g.plan.items.some((item) => item.key === key),
     );
-    return told.length === 0 ? refused({ why: "gone" }) : done({ bike: g.bike.id, items: told });
+    if (told.length === 0) return refused({ why: "gone" });
+    return done({ bike: g.bike.id, nickname: g.bike.nickname, items: told, named: told.map((item) => ({ item, name: nameIn(ctx, g, item) })) });
   });
 }

@@ -3,9 +3,11 @@
 import type { Group, Member, ReminderWishes } from "../core/bike.ts";
 import type { Zone } from "../core/calendar/dates.ts";
 import { isZone } from "../core/calendar/zones.ts";
+import type { GroupId } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
-import type { Ctx } from "./context.ts";
+import { TREAD_LAW, type TreadLaw, type TreadLawPlace } from "../trade/tread-law.ts";
+import { type Ctx, isSouth } from "./context.ts";
 import { done, type Result, refused } from "./refusals.ts";
 
 export type RemindChange = {
@@ -78,12 +80,29 @@ export function clockTime(typed: string | undefined): string | null {
   return hour > 23 || minute > 59 ? null : `${String(hour).padStart(2, "0")}:${String(minute).padStart(2, "0")}`;
 }
 
-export type GroupChange = { readonly zone?: string; readonly distance?: DistanceUnit; readonly pressure?: UnitId; readonly reads?: boolean };
+/** Places whose tread law is known. */
+export const TREAD_PLACES = Object.keys(TREAD_LAW) as readonly TreadLawPlace[];
+
+export type GroupChange = {
+  readonly zone?: string;
+  readonly distance?: DistanceUnit;
+  readonly pressure?: UnitId;
+  readonly reads?: boolean;
+  /** The channel spoken in becomes the reading channel, or there is none. */
+  readonly reading?: "here" | "nowhere";
+  readonly place?: TreadLawPlace;
+  readonly season?: "north" | "south";
+};
 export type GroupShown = {
   readonly zone: Zone;
   readonly distance: DistanceUnit | null;
   readonly pressure: UnitId | null;
   readonly reads: boolean;
+  readonly reading: "here" | "elsewhere" | "nowhere";
+  readonly hearsChannels: boolean;
+  readonly place: TreadLawPlace | null;
+  readonly law: TreadLaw | null;
+  readonly south: boolean;
   readonly changed: boolean;
 };
 
@@ -94,20 +113,51 @@ export async function setGroup(ctx: Ctx, input: GroupChange): Promise<Result<Gro
   const changed = Object.values(input).some((given) => given !== undefined);
   if (changed && !admin) return refused({ why: "admins only" });
   if (input.zone !== undefined && !isZone(input.zone)) return refused({ why: "not a zone", typed: input.zone });
-  const before: Group = home ?? { id: group, zone: "UTC" as Zone, language: "en", distance: null, pressure: null, reads: true };
-  const next: Group = {
-    ...before,
-    zone: (input.zone as Zone | undefined) ?? before.zone,
-    distance: input.distance ?? before.distance,
-    pressure: input.pressure ?? before.pressure,
-    reads: input.reads ?? before.reads,
-  };
-  const { zone, distance, pressure, reads } = next;
-  if (!changed) return done({ zone, distance, pressure, reads, changed });
+  if (!changed) return done(groupShown(ctx, home ?? newGroup(group), false));
+  return changeGroup(ctx, group, input);
+}
+
+/** Changes a group from elsewhere, as the set-up message in a direct message does; the platform is asked whether the speaker may. */
+export async function setUpGroup(ctx: Ctx, group: GroupId, input: GroupChange): Promise<Result<GroupShown>> {
+  if (!(await ctx.mayManage(group))) return refused({ why: "admins only" });
+  if (input.zone !== undefined && !isZone(input.zone)) return refused({ why: "not a zone", typed: input.zone });
+  return changeGroup(ctx, group, input);
+}
+
+async function changeGroup(ctx: Ctx, group: GroupId, input: GroupChange): Promise<Result<GroupShown>> {
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q) => {
+    const before = (await q.members.groupsByIds([group])).get(group) ?? newGroup(group);
+    const next: Group = {
+      ...before,
+      zone: (input.zone as Zone | undefined) ?? before.zone,
+      distance: input.distance ?? before.distance,
+      pressure: input.pressure ?? before.pressure,
+      reads: input.reads ?? before.reads,
+      readingChannel: input.reading === undefined ? before.readingChannel : input.reading === "here" ? ctx.who.place : null,
+      place: input.place ?? before.place,
+      season: input.season ?? before.season,
+    };
     await q.members.saveGroup(next);
     await q.bikes.touchedOf({ homeGroup: group }, ctx.now);
-    return done({ zone, distance, pressure, reads, changed });
+    return done(groupShown(ctx, next, true));
   });
   return acted.first ? acted.value : refused({ why: "already done" });
+}
+
+const newGroup = (id: GroupId): Group => ({
+  ...{ id, zone: "UTC" as Zone, language: "en", distance: null, pressure: null, reads: true },
+  ...{ readingChannel: null, place: null, season: null },
+});
+
+function groupShown(ctx: Ctx, g: Group, changed: boolean): GroupShown {
+  const named = g.readingChannel === null ? "nowhere" : g.readingChannel === ctx.who.place ? "here" : "elsewhere";
+  const place = TREAD_PLACES.find((each) => each === g.place) ?? null;
+  return {
+    ...{ zone: g.zone, distance: g.distance, pressure: g.pressure, reads: g.reads, changed },
+    reading: g.readingChannel === null && ctx.who.channel === "reading" ? "here" : named,
+    hearsChannels: ctx.hearsChannels,
+    place,
+    law: place === null ? null : TREAD_LAW[place],
+    south: isSouth(g, g.zone),
+  };
 }

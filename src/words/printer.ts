@@ -11,6 +11,8 @@ import { convert, decimalsOf, fromCanonical, symbolOf, type UnitId } from "../co
 export type PrintStyle = {
   readonly locale: string /** unit wanted for distances; null prints each as its dial counts */;
   readonly distance: DistanceUnit | null;
+  /** Is spring in September? */
+  readonly south?: boolean;
 };
 
 export type Printer = ReturnType<typeof makePrinter>;
@@ -43,7 +45,7 @@ export function makePrinter(style: PrintStyle) {
       case "month":
         return `${monthName(on)} ${yearOf(on)}`;
       case "season":
-        return seasonOf(on);
+        return seasonOf(on, style.south === true);
       case "year":
         return String(yearOf(on));
     }
@@ -91,11 +93,11 @@ function formatsOf(locale: string): Formats {
 
 const SEASONS = ["winter", "spring", "summer", "autumn"] as const;
 
-/** The season of a day in the north, named with the year in which it begins. */
-function seasonOf(on: LocalDate): string {
+/** The season of a day, named with the year in which it begins. */
+function seasonOf(on: LocalDate, south: boolean): string {
   const month = monthOf(on);
   const year = month <= 2 ? yearOf(on) - 1 : yearOf(on);
-  return `${SEASONS[Math.floor((month % 12) / 3)]} ${year}`;
+  return `${SEASONS[(Math.floor((month % 12) / 3) + (south ? 2 : 0)) % 4]} ${year}`;
 }
 
 function gapWords(days: number): string {

@@ -32,7 +32,7 @@ export const answers: Bench = {
     const from = (m: number) => ({
       member: `m${m}` as MemberId,
       name: null,
-      where: { group: "g1" as GroupId, channel: "reading" } as const,
+      where: { group: "g1" as GroupId, channel: "reading", id: "g1" } as const,
       event: `bench-${n++}` as EventId,
       admin: false,
       language: null,

@@ -7,7 +7,14 @@ import type { Answer, Inbound } from "../../src/chat/inbound.ts";
 import type { EventId, MemberId } from "../../src/core/ids.ts";
 
 class Crossed extends Error {}
-const from = { member: "m1" as MemberId, name: null, where: { group: null, channel: "dm" } as const, event: "e1" as EventId, admin: false, language: null };
+const from = {
+  member: "m1" as MemberId,
+  name: null,
+  where: { group: null, channel: "dm", id: "dm" } as const,
+  event: "e1" as EventId,
+  admin: false,
+  language: null,
+};
 const run = (command: string): Inbound => ({ ...from, kind: "run", command, sub: null, options: {} });
 
 /** A bot of one command, which fails as often as told. */

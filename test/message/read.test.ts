@@ -28,6 +28,7 @@ const OTTER = bike("Otter", "belt-drive cruiser", "mi", 20_450);
 
 const knownWith = (bikes: readonly KnownBike[]): Known => ({
   today: TODAY,
+  south: false,
   bikes,
   numbers: { decimal: ".", group: "," },
   pressureUnit: null,

@@ -11,6 +11,17 @@ Settings.throwOnInvalid = true;
 /** Is this a time zone of the IANA database? */
 export const isZone = (text: string): text is Zone => text === "UTC" || (text.includes("/") && IANAZone.isValidZone(text));
 
+/** Places south of the equator that have seasons, by the beginning of their zone's name (IANA time zone database, zone.tab). */
+const SOUTHERN = [
+  ...["Antarctica/", "Australia/", "Pacific/Auckland", "Pacific/Chatham", "Pacific/Norfolk", "America/Argentina/", "America/Santiago", "America/Punta_Arenas"],
+  ...["America/Montevideo", "America/Asuncion", "America/Sao_Paulo", "America/La_Paz", "America/Lima", "Atlantic/Stanley", "Africa/Johannesburg"],
+  ...["Africa/Windhoek", "Africa/Gaborone", "Africa/Maputo", "Africa/Harare", "Africa/Lusaka", "Africa/Maseru", "Africa/Mbabane", "Indian/Antananarivo"],
+  ...["Indian/Mauritius", "Indian/Reunion"],
+];
+
+/** Is spring in September there? */
+export const isSouthern = (name: Zone): boolean => SOUTHERN.some((begins) => name.startsWith(begins));
+
 /** Zones under the names of today where the runtime lists only the old ones (IANA time zone database, file "backward"). */
 const RENAMED: Readonly<Record<string, string>> = {
   "Africa/Asmera": "Africa/Asmara",

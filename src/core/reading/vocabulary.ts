@@ -44,7 +44,7 @@ export type Vocabulary = {
   readonly spanBefore: readonly string[];
   /** Months by name, for vague dates. */
   readonly months: Readonly<Record<string, number>>;
-  /** Seasons by name, for vague dates: first month, in the north. */
+  /** Seasons by name, for vague dates: first month, in the north; half a year later in the south. */
   readonly seasons: Readonly<Record<string, number>>;
   /** "last", as in "last May", "last year". */
   readonly last: readonly string[];
@@ -64,6 +64,8 @@ export type KnownBike = {
 };
 export type Known = {
   readonly today: LocalDate;
+  /** Is spring in September? */
+  readonly south: boolean;
   readonly bikes: readonly KnownBike[];
   readonly numbers: NumberStyle;
   /** Unit taken for a pressure or a depth typed bare, when the member has said so; null asks. */

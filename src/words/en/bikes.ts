@@ -95,7 +95,9 @@ export const bikeWords = (p: Printer) => {
     unknown: (what: readonly string[]): string => `No record of: ${p.list(what)}. That is fine; /due shows them so until a job is recorded.`,
     unread: (called: string, typed: string): string => `I could not read “${typed}” for ${called}. Record it with /work when you can.`,
     whole: (nickname: string): string => `${nickname}'s history counts from new: everything runs from zero.`,
+    fields: { name: "Nickname you will call it by", kind: "Kind of bike", odometer: "What the odometer shows, with its unit", odometerHint: "14,210 mi" },
     labels: {
+      add: "Add your first bike",
       history: "Fill in what you know",
       unknown: "Don't know any of it",
       whole: "It is new: nothing is missing",

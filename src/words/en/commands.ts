@@ -85,14 +85,17 @@ export const COMMAND_WORDS = {
     example: "/remind day:Sunday time:18:00",
   },
   group: {
-    does: "The group's time zone, units and reading channel.",
+    does: "The group's time zone, units, tread law and reading channel.",
     options: {
+      reading: "Make this channel the one where plain messages are read",
+      place: "Whose tread law is told",
+      season: "Which half of the world the seasons are of",
       zone: "Time zone of the group",
       distance: "Unit for distances",
       pressure: "Unit for bare pressures",
       reads: "Read plain messages in the reading channel",
     },
-    example: "/group zone:Europe/Berlin",
+    example: "/group zone:Europe/Berlin reading:here",
   },
   help: { does: "What I can do, and how to say it.", options: { command: "One command to explain" }, example: "/help command:due" },
 } as const satisfies Record<string, { does: string; options: Readonly<Record<string, string>>; example: string }>;

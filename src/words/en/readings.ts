@@ -107,7 +107,8 @@ export const readingWords = (p: Printer) => {
     questionAbout: (typed: string): string => `Answer “${[...typed].length > 40 ? `${[...typed].slice(0, 40).join("")}…` : typed}”`,
     none: (nickname: string): string => `${nickname}: no readings yet.`,
     open: (n: number): string => (n === 1 ? "One question is unanswered:" : `${n} questions are unanswered:`),
-    noBikes: (): string => "You have no bike here yet. Add one with /bike add, and I take it from there.",
+    noBikes: (): string => "You have no bike here yet. Add it, and say that again: from then on a plain message is enough.",
+    noBikesInChannel: (): string => "That reads like something to log, but you have no bike with me yet. Add it, and a plain message is enough.",
     notUnderstood: (bikes: readonly string[]): string =>
       `I found no reading and no work in that. Try: 14,820 mi on ${bikes[0] ?? "Heron"}, or 33 psi front 36 rear, or did the oil at 14,820.`,
     tooLong: (): string => "That is longer than I read. Send the readings by themselves in a short message.",

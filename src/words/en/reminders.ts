@@ -10,14 +10,28 @@ export const reminderWords = (p: Printer) => ({
   putOff: (nickname: string, items: readonly string[], until: LocalDate): string =>
     `${nickname}: ${p.list(items)} put off until ${p.date(until)}. What is due stays due; I say no more until then.`,
   putOffFor: { "the weekend": "until the weekend", "a week": "for a week", "two weeks": "for two weeks", "a month": "for a month" },
-  doneTitle: (nickname: string): string => fitting(`Done on ${nickname}`, "Done"),
-  doneAll: "All of it",
+  doneTitle,
+  /** The form behind Done: what of it (where several things were told), when, at what figure. */
+  doneForm: (nickname: string, items: readonly { readonly item: string; readonly name: string }[]) => ({
+    title: doneTitle(nickname),
+    fields: [
+      ...(items.length < 2
+        ? []
+        : [
+            {
+              ...{ name: "what", label: "What was done", kind: "choice" as const, required: false, value: null, hint: null },
+              options: [{ value: "all", label: "All of it" }, ...items.slice(0, 24).map(({ item, name }) => ({ value: item, label: name.slice(0, 100) }))],
+            },
+          ]),
+      { name: "on", label: "When, if not today", kind: "line" as const, required: false, value: null, hint: null, options: [] },
+      { name: "at", label: "Odometer then", kind: "line" as const, required: false, value: null, hint: null, options: [] },
+    ],
+  }),
   putOffTitle: (nickname: string): string => fitting(`Put off on ${nickname}`, "Put off"),
   dueTitle: (nickname: string): string => fitting(`What is due on ${nickname}`, "What is due"),
-  doneOn: "When, if not today",
-  doneAt: "Odometer then",
-  doneWhat: "What was done",
 });
+
+const doneTitle = (nickname: string): string => fitting(`Done on ${nickname}`, "Done");
 
 /** A title of a form or a button holds 45 characters. */
 const fitting = (long: string, short: string): string => ([...long].length > 45 ? short : long);

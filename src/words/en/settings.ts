@@ -2,9 +2,29 @@
 
 import type { DistanceUnit } from "../../core/quantity/distance.ts";
 import type { UnitId } from "../../core/quantity/units.ts";
+import type { TreadLaw, TreadLawPlace } from "../../trade/tread-law.ts";
 import type { Printer } from "../printer.ts";
 
 export const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"] as const;
+
+type GroupSettings = {
+  readonly zone: string;
+  readonly south: boolean;
+  readonly distance: DistanceUnit | null;
+  readonly pressure: UnitId | null;
+  readonly place: TreadLawPlace | null;
+  readonly law: TreadLaw | null;
+  readonly reads: boolean;
+  readonly reading: "here" | "elsewhere" | "nowhere";
+  readonly hearsChannels: boolean;
+};
+
+const BANDS = {
+  "three quarters of the breadth": "over three quarters of the breadth, all the way round",
+  "main grooves of the middle": "in the main grooves of the middle three quarters, all the way round",
+  "middle three quarters": "over the middle three quarters, all the way round",
+  "moulded bar": "the moulded bar of 1/32 in reached means change the tyre; each state has its own law",
+} as const satisfies Record<TreadLaw["band"], string>;
 
 type Reminders = { readonly by: string; readonly weekday: number; readonly time: string; readonly quiet: { readonly from: string; readonly to: string } };
 
@@ -17,13 +37,25 @@ export const settingsWords = (p: Printer) => ({
   units: (distance: DistanceUnit | null, pressure: UnitId | null, depth: UnitId | null): string =>
     `Units: distance ${distance ?? "as each dial counts"}, pressure ${pressure ?? "asked when you type none"}, tread ${depth ?? "asked when you type none"}.`,
   saved: (): string => "Saved.",
-  group: (g: { readonly zone: string; readonly distance: DistanceUnit | null; readonly pressure: UnitId | null }): readonly string[] => [
-    `Time zone: ${g.zone}.`,
+  group: (g: GroupSettings): readonly string[] => [
+    `Time zone: ${g.zone}. Spring is in ${g.south ? "September" : "March"}.`,
     `Units: distance ${g.distance ?? "as each dial counts"}, pressure ${g.pressure ?? "asked when none is typed"}.`,
+    g.place === null
+      ? "Tread law: no place chosen; the moulded bar reached means change the tyre."
+      : `Tread law, ${g.place}: ${g.law === null || g.law.millimetres === null ? "" : `at least ${p.figure(g.law.millimetres, 1)} mm `}${g.law === null ? "" : BANDS[g.law.band]}. Local law has the last word.`,
   ],
-  reads: (reads: boolean): string =>
-    reads
-      ? "Plain messages in the reading channel are read. Elsewhere: mention me, write to me directly, or use “Log this message”."
-      : "Plain messages in the channel are not read. Mention me, write to me directly, or use “Log this message”.",
+  reads: (g: Pick<GroupSettings, "reads" | "reading" | "hearsChannels">): string => {
+    const always = "mention me, reply to me, write to me directly, or use “Log this message”.";
+    if (!g.hearsChannels) return `Plain messages in channels cannot be heard here, since whoever runs the bot has not switched that on: ${always}`;
+    if (!g.reads) return `Plain messages are not read: ${always}`;
+    switch (g.reading) {
+      case "here":
+        return `Plain messages in this channel are read. Elsewhere: ${always}`;
+      case "elsewhere":
+        return `Plain messages are read in the reading channel, which is another one. Here: ${always}`;
+      case "nowhere":
+        return `No reading channel is named yet: type /group reading:here in the channel where readings belong. Until then, ${always}`;
+    }
+  },
   list: p.list,
 });
