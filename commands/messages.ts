@@ -33,7 +33,7 @@ async function menu(ctx: Ctx, words: Words, input: Extract<Inbound, { kind: "men
   if (input.author !== ctx.who.member) return answerInFull({ is: "not understood", bikes: [] }, words);
   const stands = await loggedFrom(ctx, { source: input.message });
   if (stands.is === "done") return answerInFull(stands.value, words);
-  const outcome: MessageOutcome = await hear(ctx, { message: input.message, text: input.text, addressed: true });
+  const outcome: MessageOutcome = await hear(ctx, { message: input.message, text: input.text, addressed: true, again: true });
   return answerInFull(outcome, words);
 }
 

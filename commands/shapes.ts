@@ -58,7 +58,7 @@ export const question = z.object({
 /** What a message, a typed log or a filled form came to. */
 export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("silence") }),
-  z.object({ is: z.literal("no bikes") }),
+  z.object({ is: z.literal("no bikes"), gone: z.array(z.string()) }),
   z.object({ is: z.literal("too long") }),
   z.object({ is: z.literal("not understood"), bikes: z.array(z.string()) }),
   z.object({ is: z.literal("seen before") }),

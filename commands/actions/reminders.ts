@@ -1,7 +1,8 @@
 // The buttons of a reminder: done, put off, and the whole list.
 
 import { z } from "zod";
-import { type DueReport, whatIsDue } from "../../src/usecases/due.ts";
+import type { BikeId } from "../../src/core/ids.ts";
+import { type DueReport, whatIsDueOn } from "../../src/usecases/due.ts";
 import { given } from "../../src/usecases/given.ts";
 import type { MessageOutcome } from "../../src/usecases/messages.ts";
 import { PUT_OFF_UNTIL, type PutOffDone, putOff } from "../../src/usecases/put-off.ts";
@@ -18,7 +19,7 @@ export const showDue = handler<DueReport>({
   kind: "press",
   visibility: "private",
   data: shapeOf<DueReport>(dueReport),
-  run: (ctx, { subject }) => whatIsDue(ctx, { bike: subject }),
+  run: (ctx, { subject }) => whatIsDueOn(ctx, subject as BikeId),
   say: ({ bikes }, words) => sayDue(bikes, words),
 });
 
@@ -35,8 +36,10 @@ export const doneNow = handler<MessageOutcome>({
     const told = await remindedItems(ctx, { subject });
     if (told.is === "refused") return told;
     const { bike, items } = told.value;
-    const one = items.filter((item) => item === fields["what"]);
-    return recordItems(ctx, { bike, items: one.length > 0 ? one : items, ...given({ on: fields["on"], at: fields["at"] }) });
+    const what = fields["what"]?.trim() ?? "";
+    const chosen = items.length === 1 || what === "all" ? items : items.filter((item) => item === what);
+    if (chosen.length === 0) return refused({ why: "option", option: "what", problem: "not a choice", choices: told.value.named.map(({ name }) => name) });
+    return recordItems(ctx, { bike, items: chosen, ...given({ on: fields["on"], at: fields["at"] }) });
   },
   say: sayOutcome,
 });

@@ -14,7 +14,9 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
     case "silence":
       return said([]);
     case "no bikes":
-      return said([words.readings.noBikes()], { actions: [firstBike(words)] });
+      return outcome.gone.length > 0
+        ? said([words.refusal({ why: "all gone", bikes: outcome.gone })])
+        : said([words.readings.noBikes()], { actions: [firstBike(words)] });
     case "too long":
       return said([words.readings.tooLong()]);
     case "not understood":
@@ -55,6 +57,7 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
       return { react: "asked", reply, data: outcome };
     }
     case "no bikes": {
+      if (outcome.gone.length > 0) return answerInFull(outcome, words);
       const reply = { ...said([words.readings.noBikesInChannel()], { actions: [firstBike(words)] }), visibility: "shared", data: outcome } as const;
       return { react: "asked", reply, data: outcome };
     }

@@ -60,6 +60,12 @@ export type ReminderWishes = {
   readonly quiet: { readonly from: string; readonly to: string };
 };
 
+/** Quiet from the first minute named until before the second; over midnight when it is the earlier one. Equal ends: never quiet. */
+export function isQuiet({ from, to }: ReminderWishes["quiet"], time: string): boolean {
+  if (from === to) return false;
+  return from < to ? time >= from && time < to : time >= from || time < to;
+}
+
 export type Group = {
   readonly id: GroupId;
   readonly zone: Zone;

@@ -19,8 +19,12 @@ export type Refusal =
   | { readonly why: "not a date"; readonly typed: string }
   | { readonly why: "no such item"; readonly typed: string; readonly nearest: readonly string[] }
   | { readonly why: "which item"; readonly typed: string; readonly items: readonly string[] }
-  | { readonly why: "runs backwards"; readonly typed: string; readonly last: string; readonly on: LocalDate }
-  | { readonly why: "implausible jump"; readonly typed: string; readonly last: string; readonly on: LocalDate }
+  | { readonly why: "runs backwards"; readonly typed: string; readonly last: { readonly figure: number; readonly unit: DistanceUnit } | null }
+  | { readonly why: "implausible jump"; readonly typed: string; readonly last: { readonly figure: number; readonly unit: DistanceUnit } | null }
+  /** Readings were logged since on the dial that is to be taken back. */
+  | { readonly why: "later on that dial" }
+  /** All the bikes are sold or retired. */
+  | { readonly why: "all gone"; readonly bikes: readonly string[] }
   | { readonly why: "not yours" }
   | { readonly why: "gone" }
   | { readonly why: "changed meanwhile" }

@@ -34,7 +34,7 @@ function exactAt(tokens: readonly Token[], at: number, names: readonly Name[]): 
 
 function slipAt(tokens: readonly Token[], at: number, names: readonly Name[]): Named | null {
   const token = tokens[at];
-  if (token?.is !== "word" || token.text.length < 5) return null;
+  if (token?.is !== "word" || token.text.length < 4) return null;
   const word = folded(token);
   const near = names.filter((name) => name.words.length === 1 && (name.words[0]?.length ?? 0) >= 5 && oneSlip(word, name.words[0] ?? ""));
   return near.length === 0 ? null : { bikes: near.map((name) => name.id), typed: token.text, from: at, to: at };

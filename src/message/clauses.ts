@@ -9,7 +9,6 @@ export type Part = { readonly from: number; readonly to: number };
 export type Clause = { readonly from: number; readonly to: number; readonly parts: readonly Part[] };
 
 const ENDS = ["\n", ".", ";", "!", "?"];
-const JOINS = ["and", "but", "so", "then", "also"];
 
 export const wordAt = (tokens: readonly Token[], at: number): string | null => {
   const token = tokens[at];
@@ -19,15 +18,16 @@ export const wordAt = (tokens: readonly Token[], at: number): string | null => {
 /**
  * Clauses that are no questions, with the parts of each that are not planned, wished or denied.
  * @param inDate tokens of a date: the stops of "3.5.2026" end nothing
+ * @param taken tokens of a date or a bike's name: a bike called "Oil Can" denies nothing
  */
-export function clausesOf(tokens: readonly Token[], known: Known, inDate: ReadonlySet<number>): readonly Clause[] {
+export function clausesOf(tokens: readonly Token[], known: Known, inDate: ReadonlySet<number>, taken: ReadonlySet<number>): readonly Clause[] {
   const clauses: Clause[] = [];
   let from = 0;
   for (let at = 0; at <= tokens.length; at++) {
     const token = tokens[at];
     if (token !== undefined && (inDate.has(at) || !(token.is === "break" && ENDS.includes(token.mark)))) continue;
     const mark = token?.is === "break" ? token.mark : "";
-    if (at > from && !isQuestion(tokens, from, mark, known)) clauses.push({ from, to: at - 1, parts: partsOf(tokens, from, at - 1, known) });
+    if (at > from && !isQuestion(tokens, from, mark, known)) clauses.push({ from, to: at - 1, parts: partsOf(tokens, from, at - 1, known, taken) });
     from = at + 1;
   }
   return clauses;
@@ -38,31 +38,31 @@ function isQuestion(tokens: readonly Token[], from: number, mark: string, known:
 }
 
 /** Parts stand between commas; "and", "but" and their like begin a new part when what follows is not done. */
-function partsOf(tokens: readonly Token[], from: number, to: number, known: Known): readonly Part[] {
+function partsOf(tokens: readonly Token[], from: number, to: number, known: Known, taken: ReadonlySet<number>): readonly Part[] {
   const parts: Part[] = [];
   let start = from;
   for (let at = from; at <= to + 1; at++) {
     const token = tokens[at];
     const comma = token?.is === "break" && token.mark === ",";
     if (at <= to && !comma) continue;
-    if (at > start) parts.push(...doneOf(tokens, start, at - 1, known));
+    if (at > start) parts.push(...doneOf(tokens, start, at - 1, known, taken));
     start = at + 1;
   }
   return parts;
 }
 
 /** What of a part is done: all of it, or what stands before "and need to ...". */
-function doneOf(tokens: readonly Token[], from: number, to: number, known: Known): readonly Part[] {
-  const denied = firstDenied(tokens, from, to, known);
+function doneOf(tokens: readonly Token[], from: number, to: number, known: Known, taken: ReadonlySet<number>): readonly Part[] {
+  const denied = firstDenied(tokens, from, to, known, taken);
   if (denied === null) return [{ from, to }];
-  for (let at = denied - 1; at > from; at--) if (JOINS.includes(wordAt(tokens, at) ?? "")) return [{ from, to: at - 1 }];
+  for (let at = denied - 1; at > from; at--) if (known.vocabulary.joins.includes(wordAt(tokens, at) ?? "")) return [{ from, to: at - 1 }];
   return [];
 }
 
-function firstDenied(tokens: readonly Token[], from: number, to: number, known: Known): number | null {
+function firstDenied(tokens: readonly Token[], from: number, to: number, known: Known, taken: ReadonlySet<number>): number | null {
   for (let at = from; at <= to; at++) {
     const word = wordAt(tokens, at);
-    if (word !== null && known.vocabulary.notDone.includes(word)) return at;
+    if (word !== null && !taken.has(at) && known.vocabulary.notDone.includes(word)) return at;
   }
   return null;
 }

@@ -25,20 +25,21 @@ export function layOut(text: string, tokens: readonly Token[], known: Known): La
   const dates = datesIn(text, tokens, known);
   const inDate = new Set(dates.flatMap((dated) => range(dated.from, dated.to)));
   const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));
+  const taken = new Set([...inDate, ...named.flatMap((name) => range(name.from, name.to))]);
   return {
     text,
     tokens,
     known,
-    clauses: clausesOf(tokens, known, inDate),
+    clauses: clausesOf(tokens, known, inDate, taken),
     named,
     dates,
     warm: tokens.some((token) => token.is === "word" && known.vocabulary.warm.includes(foldWord(token.text))),
-    taken: new Set([...inDate, ...named.flatMap((name) => range(name.from, name.to))]),
+    taken,
   };
 }
 
 const range = (from: number, to: number): number[] => Array.from({ length: to - from + 1 }, (_, n) => from + n);
-const inside = (span: { readonly from: number; readonly to: number }, within: Part): boolean => span.from >= within.from && span.to <= within.to;
+export const inside = (span: { readonly from: number; readonly to: number }, within: Part): boolean => span.from >= within.from && span.to <= within.to;
 
 /** The bike meant at a place: sure, or the question that settles it. */
 export type MeantBike = { readonly bike: KnownBike | null; readonly gap: Extract<Gap, { need: "bike" }> | null };
@@ -61,7 +62,8 @@ export function bikeAt(layout: Layout, span: Part): MeantBike {
   return resolved((begins ? (before ?? after) : (after ?? before)) ?? first, known);
 }
 
-function resolved(name: Named, known: Known): MeantBike {
+/** The bike that a name means, or the question which. */
+export function resolved(name: Named, known: Known): MeantBike {
   const [one] = name.bikes;
   const bike = known.bikes.find((each) => each.id === one) ?? null;
   if (name.bikes.length === 1 && bike !== null) return { bike, gap: null };
@@ -88,9 +90,13 @@ export function dayAt(layout: Layout, part: Part, shared: readonly Part[]): Mean
   const general =
     dates.find((dated) => dated.from <= 1 && tokens.slice(0, dated.from).every((token) => token.is === "word")) ??
     dates.find((dated) => layout.clauses.some((clause) => clause.parts.some((each) => inside(dated, each) && holdsOnly(layout, each, dated))));
-  const meant = own ?? general ?? null;
-  if (meant === null) return { on: known.today, span: null, gap: null, typed: "" };
-  const [on = known.today] = meant.options;
+  return meantBy(own ?? general ?? null, known.today);
+}
+
+/** The day that a date phrase means; today when there is none. */
+export function meantBy(meant: Dated | null, today: LocalDate): MeantDay {
+  if (meant === null) return { on: today, span: null, gap: null, typed: "" };
+  const [on = today] = meant.options;
   if (meant.span !== null) return { on: meant.span.from, span: meant.span, gap: { need: "date", options: [], typed: meant.typed }, typed: meant.typed };
   return { on, span: null, gap: meant.options.length > 1 ? { need: "date", options: meant.options, typed: meant.typed } : null, typed: meant.typed };
 }

@@ -26,8 +26,8 @@ export function itemPhrases(tokens: readonly Token[], known: Known, bike: KnownB
   return found;
 }
 
-/** What a text names: the items it surely means, and for each phrase that is not sure the items it can mean. */
-export type ItemsNamed = { readonly sure: readonly ItemKey[]; readonly unsure: readonly (readonly ItemKey[])[] };
+/** What a text names: the items it surely means, for each phrase that is not sure the items it can mean, and the words that name nothing. */
+export type ItemsNamed = { readonly sure: readonly ItemKey[]; readonly unsure: readonly (readonly ItemKey[])[]; readonly rest: readonly string[] };
 
 /** Items named anywhere in a text, with or without a verb. */
 export function readItems(text: string, known: Known, bike: KnownBike): ItemsNamed {
@@ -38,7 +38,14 @@ export function readItems(text: string, known: Known, bike: KnownBike): ItemsNam
   const actions = verbs.length === 1 ? (verbs[0] ?? []) : [];
   const phrases = itemPhrases(tokens, known, bike).map((phrase) => ({ ...phrase, items: chosen(phrase.items, bike, actions) }));
   const sure = phrases.filter((phrase) => phrase.items.length === 1 || sameAction(phrase.items, bike)).flatMap((phrase) => phrase.items);
+  const { around, workDone, joins, articles } = known.vocabulary;
+  const rest = tokens.flatMap((token, at) => {
+    if (token.is !== "word" || phrases.some((phrase) => at >= phrase.from && at <= phrase.to)) return [];
+    const word = foldWord(token.text);
+    return around.includes(word) || joins.includes(word) || articles.includes(word) || workDone[word] !== undefined ? [] : [token.text];
+  });
   return {
+    rest,
     sure: [...new Set(sure)],
     unsure: phrases.filter((phrase) => phrase.items.length > 1 && !sameAction(phrase.items, bike)).map((phrase) => phrase.items),
   };

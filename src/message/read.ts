@@ -18,7 +18,14 @@ const NOTHING: Meant = { intents: [], bikes: [], nearMiss: false, tooLong: false
 export function read(text: string, known: Known): Meant {
   if (text.length > LONGEST_MESSAGE) return { ...NOTHING, tooLong: true };
   const own = ownWords(text);
-  const layout = layOut(own, scan(own, known.vocabulary.units, known.numbers), known);
+  const layout = layOut(
+    own,
+    scan(own, known.vocabulary.units, known.numbers, (word) => {
+      const { months, seasons, spanBefore } = known.vocabulary;
+      return months[word] !== undefined || seasons[word] !== undefined || spanBefore.includes(word);
+    }),
+    known,
+  );
   const intents: Intent[] = [];
   let heard = false;
   for (const clause of layout.clauses) {

@@ -36,7 +36,7 @@ export function ownWords(text: string): string {
 }
 
 /** Splits a text into tokens, in time linear in its length. */
-export function scan(text: string, units: UnitNames, style: NumberStyle): readonly Token[] {
+export function scan(text: string, units: UnitNames, style: NumberStyle, isDateWord: (word: string) => boolean = () => false): readonly Token[] {
   const tokens: Token[] = [];
   let at = 0;
   while (at < text.length) {
@@ -47,7 +47,7 @@ export function scan(text: string, units: UnitNames, style: NumberStyle): readon
     }
     const figure = startsNumber(text, at) ? parseNumber(text, at, style) : null;
     if (figure !== null) {
-      const token = numberToken(text, at, figure, units);
+      const token = numberToken(text, at, figure, units, isDateWord);
       tokens.push(token);
       at = token.end;
       continue;
@@ -71,11 +71,15 @@ function startsNumber(text: string, at: number): boolean {
   return /[\d½¼¾⅛⅜⅝⅞⅓⅔]/u.test(text[at] ?? "") || (/[.,]/.test(text[at] ?? "") && /\d/.test(text[at + 1] ?? "") && before === " ");
 }
 
-function numberToken(text: string, at: number, figure: ParsedNumber, names: UnitNames): NumberToken {
+function numberToken(text: string, at: number, figure: ParsedNumber, names: UnitNames, isDateWord: (word: string) => boolean): NumberToken {
   let unitAt = figure.end;
   if (text[unitAt] === " ") unitAt++;
   else if (text[unitAt] === "-" && /\p{L}/u.test(text[unitAt + 1] ?? "")) unitAt++;
-  const unit = parseUnit(text, unitAt, names);
+  const read = parseUnit(text, unitAt, names);
+  // "14,220 in October": a unit word that is a plain word too stands before a date.
+  const next = read === null ? null : /^\s+([\p{L}]+|(?:19|20)\d\d(?!\d))/u.exec(text.slice(read.end, read.end + 40));
+  const unit =
+    next !== null && foldWord(text.slice(unitAt, read?.end)) === "in" && (/^\d/.test(next[1] ?? "") || isDateWord(foldWord(next[1] ?? ""))) ? null : read;
   const end = unit?.end ?? figure.end;
   return {
     is: "number",

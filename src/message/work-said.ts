@@ -6,9 +6,10 @@ import type { Gap, RecordWork } from "../core/reading/intent.ts";
 import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
-import { type Figure, figureAt, measures } from "./figures.ts";
-import { asSpan, bikeAt, dayAt, type Layout, type MeantBike } from "./layout.ts";
+import { asSpan, bikeAt, dayAt, inside, type Layout, type MeantBike, type MeantDay, resolved } from "./layout.ts";
+import { byBike, type Group, isJoin, isVerb, joinAt, tokensOf } from "./pieces.ts";
 import { chosen, type ItemPhrase, itemPhrases, nearby, sameAction } from "./read-items.ts";
+import { type AtFigure, dayOf, figureOf, figuresOf } from "./work-when.ts";
 
 /** The work of one clause, and which tokens it accounts for. */
 export type WorkSaid = {
@@ -22,115 +23,102 @@ export type WorkSaid = {
 /** `asks`: the verb fits none of the items, so the member is asked what was meant. */
 type Phrase = ItemPhrase & { readonly part: Part; readonly verb: string; readonly asks: boolean };
 
-const AROUND = [
-  "and",
-  "&",
-  "with",
-  "again",
-  "too",
-  "also",
-  "myself",
-  "out",
-  "up",
-  "the",
-  "my",
-  "a",
-  "an",
-  "new",
-  "both",
-  "all",
-  "its",
-  "it's",
-  "her",
-  "his",
-  "was",
-  "were",
-  "got",
-  "have",
-  "has",
-  "had",
-  "been",
-  "just",
-  "i",
-  "i've",
-  "ive",
-  "we",
-  "we've",
-  "as",
-  "well",
-  "off",
-];
-
 export function workSaid(layout: Layout, clause: Clause): WorkSaid {
   const used = new Set<number>();
   const intents: RecordWork[] = [];
   const missing: RecordWork[] = [];
+  let carried: readonly string[] | null = null;
   for (const group of byBike(layout, clause)) {
-    const { bike, phrases } = phrasesOf(layout, group);
-    if (phrases.length === 0) {
-      const unknown = unknownWork(layout, group, bike);
+    const meant = phrasesOf(layout, group, carried);
+    carried = meant.carried;
+    const [only] = meant.each;
+    if (only === undefined || only.phrases.length === 0) {
+      const unknown = unknownWork(layout, group.parts, only?.bike ?? { bike: null, gap: null });
       if (unknown !== null) missing.push(unknown);
       continue;
     }
-    for (const phrase of phrases) for (let at = phrase.from; at <= phrase.to; at++) used.add(at);
-    const parts = [...new Set(phrases.map((phrase) => phrase.part))];
-    const odometer = odometerOf(layout, parts, bike.bike);
-    if (odometer !== null) used.add(odometer.figure.at);
-    intents.push(...intentsOf(layout, phrases, bike, odometer, parts));
+    for (const { bike, phrases } of meant.each) {
+      for (const phrase of phrases) for (let at = phrase.from; at <= phrase.to; at++) used.add(at);
+      for (const figure of figuresOf(layout, group.parts, bike.bike)) used.add(figure.figure.at);
+      intents.push(...intentsOf(layout, phrases, bike, group.parts));
+    }
+    intents.push(...strangers(layout, group.parts, only.phrases, only.bike));
   }
   const heard = clause.parts.some((part) => tokensOf(part).some((at) => isVerb(layout, at)));
   return { intents, missing, used, heard };
 }
 
-/** "Replaced the flux hose": work, but on nothing that the plan names. Kept to be asked about where a reading of the same clause would else be logged alone. */
+/** Work on a thing that the plan does not name, to be asked about. */
+function onUnknown(layout: Layout, part: Part, bike: MeantBike, from: number, to: number): RecordWork {
+  const words = layout.text.slice(layout.tokens[from]?.start, layout.tokens[to]?.end);
+  return recordOf(layout, "", bike, dayAt(layout, part, [part]), null, [], words, [{ need: "item", options: [] }]);
+}
+
+/** "Replaced the flux hose", "did the flux hose": kept to be asked about where a reading of the same clause would else be logged alone. */
 function unknownWork(layout: Layout, parts: readonly Part[], bike: MeantBike): RecordWork | null {
   for (const part of parts) {
-    const at = tokensOf(part).find((each) => isVerb(layout, each) && isWorkshop(layout.known, wordAt(layout.tokens, each) ?? ""));
-    if (at === undefined) continue;
-    const words = layout.text.slice(layout.tokens[at]?.start, layout.tokens[part.to]?.end);
-    const day = dayAt(layout, part, [part]);
-    const gaps: readonly Gap[] = [...(bike.gap === null ? [] : [bike.gap]), { need: "item", options: [] }];
-    return { do: "record work", bike: bike.bike?.id ?? null, items: [], words, on: asSpan(day), odometer: null, outcome: "done", how: "did it", gaps };
+    for (const at of tokensOf(part)) {
+      if (!isVerb(layout, at)) continue;
+      if (isWorkshop(layout.known, wordAt(layout.tokens, at) ?? "")) return onUnknown(layout, part, bike, at, part.to);
+      const thing = isArticle(layout, at + 1) ? at + 2 : at + 1;
+      if (isArticle(layout, at + 1) && isUnknown(layout, thing)) return onUnknown(layout, part, bike, at, thing);
+    }
   }
   return null;
 }
 
-/** Parts that speak of one bike, in order: "lubed the chain on Heron, changed the oil on Otter" are two. */
-function byBike(layout: Layout, clause: Clause): readonly (readonly Part[])[] {
-  const groups: Part[][] = [];
-  let last: string | null = null;
-  for (const part of clause.parts) {
-    const bike = bikeAt(layout, part).bike?.id ?? "";
-    if (bike === last) groups.at(-1)?.push(part);
-    else groups.push([part]);
-    last = bike;
-  }
-  return groups;
+/** Unknown things in a list of known ones: "replaced the flux hose and the oil" is held whole. */
+function strangers(layout: Layout, parts: readonly Part[], phrases: readonly Phrase[], bike: MeantBike): RecordWork[] {
+  return parts.flatMap((part) =>
+    tokensOf(part)
+      .filter((at) => isUnknown(layout, at) && isArticle(layout, at - 1) && (isVerb(layout, at - 2) || isJoin(layout, at - 2)))
+      .filter((at) => !phrases.some((phrase) => at >= phrase.from && at <= phrase.to + 1))
+      .map((at) => onUnknown(layout, part, bike, at, at)),
+  );
 }
 
-const isVerb = (layout: Layout, at: number): boolean => layout.known.vocabulary.workDone[wordAt(layout.tokens, at) ?? ""] !== undefined;
+const isArticle = (layout: Layout, at: number): boolean => layout.known.vocabulary.articles.includes(wordAt(layout.tokens, at) ?? "");
 
-const tokensOf = (part: Part): number[] => Array.from({ length: part.to - part.from + 1 }, (_, n) => part.from + n);
+/** A word that neither stands around work nor says how far a ride was. */
+function isUnknown(layout: Layout, at: number): boolean {
+  const word = wordAt(layout.tokens, at);
+  return word !== null && !mayStandBeside(layout, at) && !layout.known.vocabulary.notOdometer.includes(word) && !isPlace(layout, word);
+}
 
-/** The bike meant, and the phrases on it. With no bike named, a job that only one bike can have settles it. */
-function phrasesOf(layout: Layout, parts: readonly Part[]): { readonly bike: MeantBike; readonly phrases: readonly Phrase[] } {
+const isPlace = (layout: Layout, word: string): boolean => Object.values(layout.known.vocabulary.places).some((list) => list.includes(word));
+
+type Spoken = { readonly each: readonly { readonly bike: MeantBike; readonly phrases: readonly Phrase[] }[]; readonly carried: readonly string[] | null };
+
+/** The bikes meant, and the phrases on each. With no bike named, a job that only one bike can have settles it. */
+function phrasesOf(layout: Layout, { names, parts }: Group, before: readonly string[] | null): Spoken {
   const [first = { from: 0, to: 0 }] = parts;
-  const meant = bikeAt(layout, first);
-  if (meant.bike !== null) return { bike: meant, phrases: governed(layout, parts, meant.bike) };
-  const able = layout.known.bikes.map((each) => ({ each, phrases: governed(layout, parts, each) })).filter(({ phrases }) => phrases.length > 0);
+  const meant = names.length > 0 ? names.map((name) => resolved(name, layout.known)) : [bikeAt(layout, first)];
+  if (meant.every(({ bike }) => bike !== null)) {
+    const each = meant.map((bike) => ({ bike, said: bike.bike === null ? NONE : governed(layout, parts, bike.bike, before) }));
+    return { each: each.map(({ bike, said }) => ({ bike, phrases: said.found })), carried: each[0]?.said.carried ?? null };
+  }
+  const asked = meant.find(({ bike }) => bike === null) ?? { bike: null, gap: null };
+  const able = layout.known.bikes.map((each) => ({ each, said: governed(layout, parts, each, before) })).filter(({ said }) => said.found.length > 0);
   const [only] = able;
-  if (only === undefined) return { bike: meant, phrases: [] };
-  if (able.length === 1 && meant.gap?.named === null) return { bike: { bike: only.each, gap: null }, phrases: only.phrases };
+  if (only === undefined) return { each: [{ bike: asked, phrases: [] }], carried: null };
+  const { found: phrases, carried } = only.said;
+  if (able.length === 1 && asked.gap?.named === null) return { each: [{ bike: { bike: only.each, gap: null }, phrases }], carried };
   const options = able.map(({ each }) => each.id);
-  return { bike: { bike: null, gap: meant.gap === null || meant.gap.named !== null ? meant.gap : { ...meant.gap, options } }, phrases: only.phrases };
+  const gap = asked.gap === null || asked.gap.named !== null ? asked.gap : { ...asked.gap, options };
+  return { each: [{ bike: { bike: null, gap }, phrases }], carried };
 }
 
-/** Phrases that a verb governs, part by part. A part without a verb goes on with the list before it when it holds nothing else. */
-function governed(layout: Layout, parts: readonly Part[], bike: KnownBike): readonly Phrase[] {
+type Governed = { readonly found: readonly Phrase[]; readonly carried: readonly string[] | null };
+const NONE: Governed = { found: [], carried: null };
+
+/** Phrases that a verb governs, part by part. A part without a verb goes on with the list before it when it holds nothing else; "oil at 13,900" needs none. */
+function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, before: readonly string[] | null): Governed {
+  const speaks = (part: Part): boolean =>
+    tokensOf(part).some((at) => isVerb(layout, at)) || isRenewed(layout, part.from) || figuresOf(layout, [part], bike).length > 0;
   // Most messages hold no verb of work: their words need not be looked up.
-  if (!parts.some((part) => tokensOf(part).some((at) => isVerb(layout, at)) || isRenewed(layout, part.from))) return [];
+  if (before === null && !parts.some(speaks)) return NONE;
   const found: Phrase[] = [];
-  let carried: readonly string[] | null = null;
+  let carried = before;
   for (const part of parts) {
     const all = itemPhrases(layout.tokens.slice(part.from, part.to + 1), layout.known, bike).map((phrase) => ({
       ...phrase,
@@ -139,14 +127,15 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike): read
     }));
     const verbs = tokensOf(part).filter((at) => isVerb(layout, at) && !all.some((phrase) => at >= phrase.from && at <= phrase.to));
     const [firstVerb] = verbs;
-    // "New battery, 14,260": nothing but the thing is said, so it is the thing that was fitted.
-    if (firstVerb === undefined && isRenewed(layout, part.from) && all.length > 0 && holdsOnlyItems(layout, part, all)) {
-      for (const phrase of all) push(found, phrase, part, [wordAt(layout.tokens, part.from) ?? ""], layout, bike);
-      carried = [wordAt(layout.tokens, part.from) ?? ""];
-      continue;
-    }
     if (firstVerb === undefined) {
-      if (carried !== null && all.length > 0 && holdsOnlyItems(layout, part, all)) for (const phrase of all) push(found, phrase, part, carried, layout, bike);
+      if (all.length === 0 || !holdsOnlyItems(layout, part, all)) continue;
+      // "New battery, 14,260": nothing but the thing is said, so it is the thing that was fitted. "Oil at 13,900" was done then.
+      const said = isRenewed(layout, part.from)
+        ? [wordAt(layout.tokens, part.from) ?? ""]
+        : (carried ?? (figuresOf(layout, [part], bike).length > 0 ? [""] : null));
+      if (said === null) continue;
+      for (const phrase of all) push(found, phrase, part, said, layout, bike);
+      carried = said;
       continue;
     }
     // "Oil changed and chain lubed": when the thing comes first, each belongs to the verb behind it.
@@ -157,7 +146,7 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike): read
     }
     carried = verbBehind ? null : verbGroup(layout, verbs.at(-1) ?? firstVerb, part);
   }
-  return found;
+  return { found, carried };
 }
 
 function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly string[], layout: Layout, bike: KnownBike): void {
@@ -183,11 +172,6 @@ function verbGroup(layout: Layout, at: number, part: Part): readonly string[] {
   return found;
 }
 
-function joinAt(layout: Layout, at: number): string {
-  const token = layout.tokens[at];
-  return token?.is === "break" ? token.mark : (wordAt(layout.tokens, at) ?? "");
-}
-
 const actionsOf = (known: Known, verb: string): readonly WorkAction[] =>
   known.vocabulary.workDone[verb] ?? (known.vocabulary.renewed.includes(verb) ? ["replace"] : []);
 
@@ -207,32 +191,13 @@ function mayStandBeside(layout: Layout, at: number): boolean {
   const word = token.text.toLowerCase();
   const { vocabulary } = layout.known;
   return (
-    AROUND.includes(word) ||
+    vocabulary.around.includes(word) ||
     vocabulary.workDone[word] !== undefined ||
     vocabulary.beside.includes(word) ||
     vocabulary.at.includes(word) ||
     vocabulary.onBike.includes(word) ||
     vocabulary.dateWords.includes(word)
   );
-}
-
-type AtFigure = { readonly figure: Figure; readonly unit: "mi" | "km" | null };
-
-/** "At 14,820": the figure behind an at-word in the same parts. */
-function odometerOf(layout: Layout, parts: readonly Part[], bike: KnownBike | null): AtFigure | null {
-  for (const part of parts) {
-    for (const at of tokensOf(part)) {
-      const figure = figureAt(layout, at);
-      if (figure === null) continue;
-      const of = measures(figure);
-      const unit = of === "distance" ? (figure.units[0] as "mi" | "km") : null;
-      const mark = layout.tokens[at - 1];
-      const behindAt = layout.known.vocabulary.at.includes(wordAt(layout.tokens, at - 1) ?? "") || (mark?.is === "break" && mark.mark === "@");
-      const long = figure.token.value >= 100 && of === null;
-      if (behindAt && (unit !== null || long)) return { figure, unit: unit ?? (bike === null ? null : bike.unit) };
-    }
-  }
-  return null;
 }
 
 const OUTCOME_OF: Partial<Record<WorkAction, Outcome>> = {
@@ -248,39 +213,59 @@ function outcomeOf(known: Known, verb: string): Outcome {
   return (action === undefined ? undefined : OUTCOME_OF[action]) ?? "done";
 }
 
-/** One record for all that is sure and had one outcome; one each for what must be asked about. */
-function intentsOf(layout: Layout, phrases: readonly Phrase[], bike: MeantBike, odometer: AtFigure | null, parts: readonly Part[]): RecordWork[] {
-  const day = dayAt(layout, parts[0] ?? { from: 0, to: 0 }, parts);
-  const bikeGaps: readonly Gap[] = bike.gap === null ? [] : [bike.gap];
-  const tail = [...unitGaps(odometer, bike.bike), ...numberGaps(odometer, bike.bike), ...(day.gap === null || day.span !== null ? [] : [day.gap])];
-  const make = (items: readonly ItemKey[], verb: string, words: string, gaps: readonly Gap[]): RecordWork => ({
+/** One record for all that is sure and was done at one time with one outcome; one each for what must be asked about. */
+function intentsOf(layout: Layout, phrases: readonly Phrase[], bike: MeantBike, parts: readonly Part[]): RecordWork[] {
+  const figures = figuresOf(layout, parts, bike.bike);
+  const dates = new Set(parts.flatMap((part) => layout.dates.filter((dated) => inside(dated, part)).map((dated) => dated.typed))).size;
+  const made: RecordWork[] = [];
+  const sure = new Map<string, { items: ItemKey[]; words: string[]; make: (items: readonly ItemKey[], words: string, gaps: readonly Gap[]) => RecordWork }>();
+  for (const phrase of phrases) {
+    const words = layout.text.slice(layout.tokens[phrase.from]?.start, layout.tokens[phrase.to]?.end);
+    const day = dayOf(layout, phrase, phrases, parts);
+    const odometer = figureOf(phrase, figures, dates);
+    const make = (items: readonly ItemKey[], said: string, gaps: readonly Gap[]): RecordWork =>
+      recordOf(layout, phrase.verb, bike, day, odometer, items, said, gaps);
+    if (phrase.asks || (!phrase.together && phrase.items.length > 1)) {
+      made.push(make([], words, [{ need: "item", options: phrase.items }]));
+      continue;
+    }
+    const key = `${outcomeOf(layout.known, phrase.verb)}/${day.on}/${day.typed}/${day.gap?.typed ?? ""}/${odometer?.figure.at ?? ""}`;
+    const group = sure.get(key) ?? { items: [], words: [], make };
+    group.items.push(...phrase.items.filter((item) => !group.items.includes(item)));
+    group.words.push(words);
+    sure.set(key, group);
+  }
+  return [...[...sure.values()].map((group) => group.make(group.items, group.words.join(", "), [])), ...made];
+}
+
+function recordOf(
+  layout: Layout,
+  verb: string,
+  bike: MeantBike,
+  day: MeantDay,
+  odometer: AtFigure | null,
+  items: readonly ItemKey[],
+  words: string,
+  gaps: readonly Gap[],
+): RecordWork {
+  const token = odometer?.figure.token;
+  return {
     do: "record work",
     bike: bike.bike?.id ?? null,
     items,
     words,
     on: asSpan(day),
-    odometer:
-      odometer === null
-        ? null
-        : { value: odometer.figure.token.value, unit: odometer.unit, typed: { text: odometer.figure.token.text, unit: odometer.figure.token.unitText } },
+    odometer: odometer === null || token === undefined ? null : { value: token.value, unit: odometer.unit, typed: { text: token.text, unit: token.unitText } },
     outcome: outcomeOf(layout.known, verb),
     how: "did it",
-    gaps: [...bikeGaps, ...gaps, ...tail],
-  });
-  const made: RecordWork[] = [];
-  const sure = new Map<Outcome, { verb: string; items: ItemKey[]; words: string[] }>();
-  for (const phrase of phrases) {
-    const words = layout.text.slice(layout.tokens[phrase.from]?.start, layout.tokens[phrase.to]?.end);
-    if (phrase.asks || (!phrase.together && phrase.items.length > 1)) {
-      made.push(make([], phrase.verb, words, [{ need: "item", options: phrase.items }]));
-      continue;
-    }
-    const group = sure.get(outcomeOf(layout.known, phrase.verb)) ?? { verb: phrase.verb, items: [], words: [] };
-    group.items.push(...phrase.items.filter((item) => !group.items.includes(item)));
-    group.words.push(words);
-    sure.set(outcomeOf(layout.known, phrase.verb), group);
-  }
-  return [...[...sure.values()].map((group) => make(group.items, group.verb, group.words.join(", "), [])), ...made];
+    gaps: [
+      ...(bike.gap === null ? [] : [bike.gap]),
+      ...gaps,
+      ...unitGaps(odometer, bike.bike),
+      ...numberGaps(odometer, bike.bike),
+      ...(day.gap === null || day.span !== null ? [] : [day.gap]),
+    ],
+  };
 }
 
 function unitGaps(odometer: AtFigure | null, bike: KnownBike | null): readonly Gap[] {

@@ -13,7 +13,8 @@ export type Told = { readonly bike: DueBike; readonly lines: readonly DueLine[];
 /** Lines of one bike that fit a phone before the rest is counted. */
 const MOST = 8;
 
-export function reminderReply(delivery: string, told: readonly Told[], words: Words, shared: boolean): Reply {
+/** @param rider named in a place that others read; null where the member is alone */
+export function reminderReply(delivery: string, told: readonly Told[], words: Words, rider: string | null): Reply {
   const lines: string[] = [];
   const actions: Action[] = [];
   for (const { bike, lines: dues } of told) {
@@ -26,12 +27,15 @@ export function reminderReply(delivery: string, told: readonly Told[], words: Wo
   }
   const caution = told.flatMap(({ lines: dues }) => dues).find((due) => due.caution !== null)?.caution ?? null;
   return {
-    title: words.reminders.title(told.map(({ bike }) => bike.nickname)),
+    title: words.reminders.title(
+      told.map(({ bike }) => bike.nickname),
+      rider,
+    ),
     lines,
     caution: words.caution(caution),
     actions,
     files: [],
-    visibility: shared ? "shared" : "private",
+    visibility: rider === null ? "private" : "shared",
     data: {
       delivery,
       told: told.map(({ bike, lines: dues }) => ({

@@ -49,7 +49,11 @@ async function sendOne(store: Store, sending: Sending, delivery: Delivery, now: 
       ? { group: null, channel: "dm", id: "dm" }
       : { group: delivery.group, channel: "reading", id: home?.readingChannel ?? delivery.group };
   if (delivery.member === null) throw new Error("a delivery without a member");
-  const outcome = await sending.deliver.send(delivery.id, { member: delivery.member, where }, reminderReply(delivery.id, told, words, delivery.group !== null));
+  const outcome = await sending.deliver.send(
+    delivery.id,
+    { member: delivery.member, where },
+    reminderReply(delivery.id, told, words, delivery.group === null ? null : (drawn.member?.name ?? delivery.member)),
+  );
   await store.change((q) =>
     q.notices.finish(
       delivery.id,
@@ -67,7 +71,7 @@ async function gather(
   sending: Sending,
   delivery: Delivery,
   now: Instant,
-): Promise<{ readonly told: readonly Told[]; readonly words: Words; readonly home: Group | null } | null> {
+): Promise<{ readonly told: readonly Told[]; readonly words: Words; readonly home: Group | null; readonly member: Member | null } | null> {
   if (delivery.member === null) return null;
   const member = (await q.members.byIds([delivery.member])).get(delivery.member) ?? null;
   const again = await q.notices.ofDelivery(delivery.id);
@@ -115,7 +119,7 @@ async function gather(
     await q.notices.finish(delivery.id, "empty", null, "nothing left to tell");
     return null;
   }
-  return { told, words: sending.wordsFor(member, home, localDateAt(now, zone)), home };
+  return { told, words: sending.wordsFor(member, home, localDateAt(now, zone)), home, member };
 }
 
 function keyOf(bike: Notice["bike"], due: Parameters<typeof stageOf>[0], until: LocalDate | null, today: LocalDate): [string, string][] {

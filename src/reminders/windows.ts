@@ -1,6 +1,6 @@
 // When a member's reminders may come: their weekday and time of day in their zone, never in quiet hours.
 
-import type { ReminderWishes } from "../core/bike.ts";
+import { isQuiet, type ReminderWishes } from "../core/bike.ts";
 import { addDays, weekdayOf } from "../core/calendar/arithmetic.ts";
 import type { Instant, LocalDate, LocalTime, Zone } from "../core/calendar/dates.ts";
 import { instantOf, localDateAt, localTimeAt } from "../core/calendar/zones.ts";
@@ -19,17 +19,10 @@ export function nextWindow(wishes: ReminderWishes, zone: Zone, after: Instant): 
 
 /** Now when it is not quiet, else the end of the quiet hours. */
 export const notQuiet = (wishes: ReminderWishes, zone: Zone, now: Instant): Instant =>
-  isQuiet(wishes, localTimeAt(now, zone)) ? outOfQuiet(wishes, zone, localDateAt(now, zone), localTimeAt(now, zone)) : now;
+  isQuiet(wishes.quiet, localTimeAt(now, zone)) ? outOfQuiet(wishes, zone, localDateAt(now, zone), localTimeAt(now, zone)) : now;
 
 function outOfQuiet(wishes: ReminderWishes, zone: Zone, day: LocalDate, time: LocalTime): Instant {
-  if (!isQuiet(wishes, time)) return instantOf(day, time, zone);
+  if (!isQuiet(wishes.quiet, time)) return instantOf(day, time, zone);
   const ends = wishes.quiet.to as LocalTime;
   return instantOf(ends <= time ? addDays(day, 1) : day, ends, zone);
-}
-
-/** Quiet from the first minute named until before the second; over midnight when it is the earlier one. Equal ends: never quiet. */
-export function isQuiet(wishes: ReminderWishes, time: LocalTime): boolean {
-  const { from, to } = wishes.quiet;
-  if (from === to) return false;
-  return from < to ? time >= from && time < to : time >= from || time < to;
 }

@@ -117,6 +117,10 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
         .orderBy("from_date")
         .orderBy("at")
         .execute();
+      // Noted in one moment with the bike itself, the dial it came with is the first.
+      rows.sort((a, b) =>
+        a.bike === b.bike && a.from_date === b.from_date && a.at === b.at ? Number(b.cause === "as bought") - Number(a.cause === "as bought") : 0,
+      );
       for (const row of rows) {
         const bike = row.bike as BikeId;
         if (row.what === "epoch") push(epochs, bike, epochOf(row));
@@ -141,6 +145,21 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
         at,
       };
       await db.insertInto("bike_events").values(row).execute();
+    },
+    async sourceOfEpoch(id: string): Promise<string | null> {
+      return (await db.selectFrom("bike_events").select("source").where("id", "=", id).executeTakeFirst())?.source ?? null;
+    },
+    /** When dials began by a source that stand: their bikes, and nothing when it began none. */
+    async epochsOf(source: string): Promise<readonly BikeId[]> {
+      const rows = await db
+        .selectFrom("bike_events")
+        .select("bike")
+        .where("source", "=", source)
+        .where("what", "=", "epoch")
+        .where("cause", "!=", "as bought")
+        .where("withdrawn_at", "is", null)
+        .execute();
+      return rows.map((row) => row.bike as BikeId);
     },
     /** Takes back the epochs that a source began, or one epoch; answers their bikes and sources. */
     async withdrawEpochs(

@@ -67,8 +67,11 @@ export function readingsRepo(db: Db) {
         )
         .execute();
       // The index gives each bike's rows by day already; sorting them here costs less than the database's sort of a union.
-      rows.sort((a, b) => compare(a.on_date, b.on_date) || compare(a.logged_at, b.logged_at) || a.ordinal - b.ordinal || (a.dial ?? 0) - (b.dial ?? 0));
-      rows.forEach((row, order) => {
+      rows.sort(byTime);
+      let order = 0;
+      rows.forEach((row, n) => {
+        // Logged in one moment they have one place in the order: the track puts them by what the bike had ridden.
+        if (n > 0 && byTime(rows[n - 1] ?? row, row) !== 0) order++;
         const history = found.get(row.bike as BikeId);
         const on = row.on_date as LocalDate;
         if (row.kind === "odometer") history?.odometers.push({ id: row.id, on, order, dial: (row.dial ?? 0) as Dial });
@@ -126,6 +129,8 @@ export function readingsRepo(db: Db) {
   };
 }
 
+type Timed = { readonly on_date: string; readonly logged_at: string; readonly ordinal: number };
+const byTime = (a: Timed, b: Timed): number => compare(a.on_date, b.on_date) || compare(a.logged_at, b.logged_at) || a.ordinal - b.ordinal;
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 function recordOf(row: Tables["readings"]): ReadingRecord {

@@ -81,7 +81,9 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
   const fill = async (line: string, state: Extract<Waiting, { for: "field" }>): Promise<void> => {
     const field = state.action.form.fields[state.at];
     if (field === undefined) return;
-    const chosen = field.options.length > 0 ? (field.options[Number(line) - 1]?.value ?? "") : line;
+    const option = field.options[Number(line) - 1] ?? field.options.find((each) => each.label.toLowerCase() === line.toLowerCase());
+    if (field.options.length > 0 && option === undefined && (line !== "" || field.required)) return ask(field);
+    const chosen = field.options.length > 0 ? (option?.value ?? "") : line;
     const filled = { ...state.filled, [field.name]: chosen };
     const next = state.action.form.fields[state.at + 1];
     waiting = next === undefined ? { for: "line" } : { ...state, at: state.at + 1, filled };

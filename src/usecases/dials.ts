@@ -1,10 +1,11 @@
 // A new dial: where the old one ended, where the new one begins. The bike's own distance goes on.
 
 import type { LocalDate } from "../core/calendar/dates.ts";
-import { type Dial, type DistanceUnit, dialOf } from "../core/quantity/distance.ts";
+import { type Dial, type DistanceUnit, dialOf, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import { judgeReading } from "../core/usage/judge-reading.ts";
 import { buildTrack, type EpochCause } from "../core/usage/track.ts";
 import { readDial } from "../message/read-dial.ts";
+import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
 import { correctedBy, withdrawReading } from "./corrections.ts";
@@ -32,11 +33,11 @@ export async function beginDial(q: Repos, ctx: Ctx, all: readonly Garaged[], g: 
   const typed = input.last?.trim() ?? "";
   const said = typed === "" ? null : readDial(typed, knownOf(ctx, all), unit);
   if (typed !== "" && said === null) return refused({ why: "not a distance", typed, unit });
-  // The slip's own readings go with it.
-  const slips = again === null ? [] : await slipsOf(q, ctx, again.id, input.source);
+  // The slip's own readings go with it; nothing is written before all is known to fit.
+  const slips = again === null ? [] : await slipsOf(q, again.id);
   const old = buildTrack(
     epochs,
-    g.odometers.filter((reading) => !slips.includes(reading.id)),
+    g.odometers.filter((reading) => !slips.some((slip) => slip.id === reading.id)),
   );
   const last = old.points.at(-1);
   const lastOfOld = said === null ? (last === undefined ? null : ((last.ridden - (old.epochs.at(-1)?.offset ?? 0)) as Dial)) : dialOf(said.value, said.unit);
@@ -44,18 +45,18 @@ export async function beginDial(q: Repos, ctx: Ctx, all: readonly Garaged[], g: 
   if (judged.is !== "fine")
     return refused({
       why: judged.is === "implausible jump" ? "implausible jump" : "runs backwards",
-      typed,
-      last: String(figureOfLast(g) ?? ""),
-      on: last?.on ?? input.on,
+      typed: typed === "" ? String(figureOfLast(g) ?? "") : typed,
+      last: last === undefined ? null : { figure: (last.ridden - (old.epochs.at(-1)?.offset ?? 0)) / TENTHS_OF_MM[unit], unit },
     });
+  if (again !== null) await q.bikes.withdrawEpochs({ id: again.id }, ctx.now);
+  for (const slip of slips) await withdrawReading(q, ctx, slip, correctedBy(input.source));
   const epoch = { id: ctx.newId(), from: input.on, lastOfOld, firstOfNew: input.firstOfNew, unit: input.unit, cause: input.cause };
   await q.bikes.addEpoch(g.bike.id, epoch, input.source, ctx.who.member, ctx.now);
   return done({ replaced: again !== null });
 }
 
-async function slipsOf(q: Repos, ctx: Ctx, epoch: string, source: string): Promise<readonly string[]> {
-  const [gone] = await q.bikes.withdrawEpochs({ id: epoch }, ctx.now);
-  const readings = gone?.source == null ? [] : (await q.readings.ofMessage(gone.source)).filter((reading) => reading.kind === "odometer");
-  for (const reading of readings) await withdrawReading(q, ctx, reading, correctedBy(source));
-  return readings.map((reading) => reading.id);
+/** The odometer readings logged with the dial that gives way. */
+async function slipsOf(q: Repos, epoch: string): Promise<readonly ReadingRecord[]> {
+  const source = await q.bikes.sourceOfEpoch(epoch);
+  return source === null ? [] : (await q.readings.ofMessage(source)).filter((reading) => reading.kind === "odometer");
 }

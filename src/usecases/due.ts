@@ -8,8 +8,8 @@ import { doTheseFirst } from "../core/schedule/do-these-first.ts";
 import type { Due } from "../core/schedule/facts.ts";
 import type { Basis } from "../core/usage/forecast.ts";
 import type { Ctx } from "./context.ts";
-import { duesOf, figureOfLast, type Garaged } from "./garage.ts";
-import { ownGarage } from "./messages.ts";
+import { duesOf, figureOfLast, type Garaged, pick } from "./garage.ts";
+import { noneLeft, ownGarage } from "./messages.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -38,10 +38,18 @@ export type DueReport = { readonly bikes: readonly DueBike[] };
 export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string }): Promise<Result<DueReport>> {
   return ctx.store.read(async (q) => {
     const all = await ownGarage(q, ctx);
-    if (all.length === 0) return refused({ why: "no bikes yet" });
+    if (all.length === 0) return noneLeft(q, ctx);
     if (input.bike === undefined) return done({ bikes: all.map((g) => dueBike(ctx, g)) });
     const one = whichBike(all, input.bike);
     return one.is === "refused" ? one : done({ bikes: [dueBike(ctx, one.value)] });
+  });
+}
+
+/** The due list of one bike by its id, as a button names it. */
+export async function whatIsDueOn(ctx: Ctx, bike: BikeId): Promise<Result<DueReport>> {
+  return ctx.store.read(async (q) => {
+    const g = pick(await ownGarage(q, ctx), bike);
+    return g === null ? refused({ why: "not yours" }) : done({ bikes: [dueBike(ctx, g)] });
   });
 }
 

@@ -5,6 +5,7 @@ import type { BikeId, ItemKey } from "../core/ids.ts";
 import { type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import type { Gap, Intent } from "../core/reading/intent.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
+import type { Refusal } from "../core/refusal.ts";
 import type { Due, Status } from "../core/schedule/facts.ts";
 import { dialAt } from "../core/usage/track.ts";
 import { read } from "../message/read.ts";
@@ -15,6 +16,7 @@ import type { WorkRecord } from "../store/work.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { withdrawAll } from "./corrections.ts";
 import { duesOf, figureOfLast, type Garaged, garage, withMore, without } from "./garage.ts";
+import { refused } from "./refusals.ts";
 import { asMeasured, asOdometers, heldAgainst, save, strangeAgainst } from "./settle.ts";
 
 /** An item that this message made more urgent. */
@@ -40,7 +42,8 @@ export type Question = {
 
 export type MessageOutcome =
   | { readonly is: "silence" }
-  | { readonly is: "no bikes" }
+  /** `gone`: bikes there were, now sold or retired. */
+  | { readonly is: "no bikes"; readonly gone: readonly string[] }
   | { readonly is: "too long" }
   | { readonly is: "not understood"; readonly bikes: readonly string[] }
   | { readonly is: "seen before" }
@@ -56,12 +59,19 @@ export type MessageOutcome =
     }
   | { readonly is: "asked"; readonly question: Question };
 
-export type Heard = { readonly message: string; readonly text: string; readonly addressed: boolean };
+/** `again`: the message was heard before, so that records of it may be there, withdrawn ones included. */
+export type Heard = { readonly message: string; readonly text: string; readonly addressed: boolean; readonly again?: true };
 
 /** The speaker's bikes that are still ridden or kept, with their facts. */
 export async function ownGarage(q: Repos, ctx: Ctx): Promise<Garaged[]> {
   const bikes = (await q.bikes.ofOwner(ctx.who.member)).filter((bike) => bike.state === "riding" || bike.state === "laid up");
   return garage(q, bikes, ctx.now, () => ({ member: ctx.who.self, home: ctx.who.home }));
+}
+
+/** Why there is nothing to speak of: no bike was ever added, or all are sold. */
+export async function noneLeft(q: Repos, ctx: Ctx): Promise<{ readonly is: "refused"; readonly why: Refusal }> {
+  const bikes = await q.bikes.ofOwner(ctx.who.member);
+  return refused(bikes.length === 0 ? { why: "no bikes yet" } : { why: "all gone", bikes: bikes.map((bike) => bike.nickname) });
 }
 
 /** What the reader may know of this speaker. */
@@ -89,7 +99,10 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
   if (!heard.addressed && !mayHoldAReading(heard.text)) return { is: "silence" };
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<MessageOutcome> => {
     const all = await ownGarage(q, ctx);
-    if (all.length === 0) return heard.addressed || read(heard.text, { ...knownOf(ctx, []) }).intents.length > 0 ? { is: "no bikes" } : { is: "silence" };
+    if (all.length === 0) {
+      if (!heard.addressed && read(heard.text, knownOf(ctx, [])).intents.length === 0) return { is: "silence" };
+      return { is: "no bikes", gone: (await q.bikes.ofOwner(ctx.who.member)).map((bike) => bike.nickname) };
+    }
     const meant = read(heard.text, knownOf(ctx, all));
     if (meant.tooLong) return heard.addressed ? { is: "too long" } : { is: "silence" };
     if (meant.intents.length === 0)
@@ -97,7 +110,12 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
         (await answeredPlainly(q, ctx, all, heard.text)) ??
         (heard.addressed ? { is: "not understood", bikes: all.map((g) => g.bike.nickname) } : { is: "silence" })
       );
-    return settle(q, ctx, all, meant.intents, { source: heard.message, typed: heard.text, message: heard.message });
+    return settle(q, ctx, all, meant.intents, {
+      source: heard.message,
+      typed: heard.text,
+      message: heard.message,
+      ...(heard.again === true ? { again: true } : {}),
+    });
   });
   return acted.first ? acted.value : { is: "seen before" };
 }

@@ -6,7 +6,7 @@ import type { ReadingRecord } from "../store/readings.ts";
 import type { Ctx } from "./context.ts";
 import { unanswered } from "./drafts.ts";
 import { duesOf } from "./garage.ts";
-import { isPressing, knownOf, type MessageOutcome, type NamedBike, named, newsOf, ownGarage, type Question, settle } from "./messages.ts";
+import { isPressing, knownOf, type MessageOutcome, type NamedBike, named, newsOf, noneLeft, ownGarage, type Question, settle } from "./messages.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -18,7 +18,7 @@ const SHOWN = 5;
 export async function listReadings(ctx: Ctx, input: { readonly bike?: string }): Promise<Result<ReadingList>> {
   return ctx.store.read(async (q) => {
     const all = await ownGarage(q, ctx);
-    if (all.length === 0) return refused({ why: "no bikes yet" });
+    if (all.length === 0) return noneLeft(q, ctx);
     const one = input.bike === undefined ? null : whichBike(all, input.bike);
     if (one?.is === "refused") return one;
     const bikes = [];
@@ -53,7 +53,7 @@ export async function loggedFrom(ctx: Ctx, input: { readonly source: string }): 
 export async function logTyped(ctx: Ctx, input: { readonly log: string; readonly bike?: string }): Promise<Result<MessageOutcome>> {
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<MessageOutcome>> => {
     const all = await ownGarage(q, ctx);
-    if (all.length === 0) return refused({ why: "no bikes yet" });
+    if (all.length === 0) return noneLeft(q, ctx);
     const one = input.bike === undefined ? null : whichBike(all, input.bike);
     if (one?.is === "refused") return one;
     const meant = read(input.log, knownOf(ctx, one === null ? all : [one.value]));

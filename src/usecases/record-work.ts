@@ -81,10 +81,12 @@ export function itemsNamed(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed:
   if (exact.length > 0) return done(exact.map((item) => item.key));
   const known = knownOf(ctx, all);
   const bike = known.bikes.find((each) => each.id === g.bike.id);
-  const found = bike === undefined ? { sure: [], unsure: [] } : readItems(typed, known, bike);
+  const found = bike === undefined ? { sure: [], unsure: [], rest: [] } : readItems(typed, known, bike);
   const [unsure] = found.unsure;
   if (unsure !== undefined) return refused({ why: "which item", typed, items: unsure.map((key) => nameIn(ctx, g, key)) });
-  if (found.sure.length > 0) return done(found.sure);
+  // All of it or none: a job is not recorded past a word that names nothing.
+  if (found.sure.length > 0 && found.rest.length === 0) return done(found.sure);
+  if (found.sure.length > 0) return refused({ why: "no such item", typed: found.rest.join(" "), nearest: [] });
   const words = nicknameKey(typed)
     .split(" ")
     .filter((word) => word.length > 2);

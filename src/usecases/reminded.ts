@@ -21,10 +21,12 @@ export async function remindedItems(ctx: Ctx, input: { readonly subject: string 
     const g = pick(await ownGarage(q, ctx), bike as BikeId);
     if (g === null) return refused({ why: "not yours" });
     const notices = (await q.notices.ofDelivery(delivery)).filter((notice) => notice.bike === bike && notice.state === "told");
-    const told = [...new Set(notices.flatMap((notice) => (notice.item === null ? [] : [notice.item])))].filter((key) =>
-      g.plan.items.some((item) => item.key === key),
-    );
-    if (told.length === 0) return refused({ why: "gone" });
+    const there = notices.filter((notice) => g.plan.items.some((item) => item.key === notice.item));
+    if (there.length === 0) return refused({ why: "gone" });
+    // Done since, by this reminder or otherwise: it is not asked for again.
+    const open = there.filter((notice) => !g.work.some((record) => record.loggedAt > notice.at && record.items.some(({ item }) => item === notice.item)));
+    const told = [...new Set(open.flatMap((notice) => (notice.item === null ? [] : [notice.item])))];
+    if (told.length === 0) return refused({ why: "already done" });
     return done({ bike: g.bike.id, nickname: g.bike.nickname, items: told, named: told.map((item) => ({ item, name: nameIn(ctx, g, item) })) });
   });
 }

@@ -1,6 +1,7 @@
 // Undo, edits and deletes. Nothing is erased: a withdrawn record is one more revision.
 
 import { localDateAt } from "../core/calendar/zones.ts";
+import type { BikeId } from "../core/ids.ts";
 import { read } from "../message/read.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import { Conflict, type Repos } from "../store/store.ts";
@@ -23,6 +24,8 @@ export type Undone = {
 /** Withdraws all that stands as logged from one message or command: readings, work, a new dial; what was withdrawn for its sake stands again. */
 export async function undoSource(ctx: Ctx, input: { readonly source: string }): Promise<Result<Undone>> {
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q) => {
+    const dials = await q.bikes.epochsOf(input.source);
+    if (dials.length > 0 && (await usedSince(q, ctx, dials, input.source))) return refused({ why: "later on that dial" });
     const gone = await withdrawn(q, ctx, await q.readings.ofMessage(input.source), await q.work.ofMessage(input.source), "undone");
     if (gone.is === "refused") return gone;
     await q.bikes.withdrawEpochs({ source: input.source }, ctx.now);
@@ -30,6 +33,18 @@ export async function undoSource(ctx: Ctx, input: { readonly source: string }): 
     return done({ ...gone.value, restored: await restoreCorrected(q, ctx, bikes, input.source) });
   });
   return acted.first ? acted.value : refused({ why: "already done" });
+}
+
+/** Was anything logged on these bikes' dials after what the source logged? */
+async function usedSince(q: Repos, ctx: Ctx, bikes: readonly BikeId[], source: string): Promise<boolean> {
+  const own = await q.readings.ofMessage(source);
+  return (await ownGarage(q, ctx))
+    .filter((g) => bikes.includes(g.bike.id))
+    .some((g) => {
+      const at = g.odometers.findLastIndex((reading) => own.some((each) => each.id === reading.id));
+      const after = g.odometers.slice(at + 1).length > 0;
+      return after || g.work.some((record) => record.message !== source && own.some((each) => record.loggedAt > each.loggedAt && record.dial !== null));
+    });
 }
 
 /** Withdraws one reading. */
@@ -57,7 +72,7 @@ async function withdrawn(q: Repos, ctx: Ctx, readings: readonly ReadingRecord[],
  */
 export async function edited(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
   const stands = await ctx.store.read(async (q) => (await q.readings.ofMessage(heard.message)).length + (await q.work.ofMessage(heard.message)).length > 0);
-  if (!stands) return hear(ctx, heard);
+  if (!stands) return hear(ctx, { ...heard, again: true });
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<MessageOutcome> => {
     const readings = await q.readings.ofMessage(heard.message);
     const work = await q.work.ofMessage(heard.message);

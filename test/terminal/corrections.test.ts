@@ -237,3 +237,161 @@ describe("small things that matter", () => {
     });
   });
 });
+
+describe("several jobs, dates and bikes in one message", () => {
+  const jobs = (shown: Shown): string[] =>
+    shown.data.work.map(
+      (work: { items: { item: string }[]; on: { from: string }; dialTyped?: string; dial: number | null }) =>
+        `${work.items.map((each) => each.item).join("+")} ${work.on.from} ${work.dial === null ? "-" : Math.round(work.dial / 16_093_440)}`,
+    );
+
+  test.each([
+    ["did the oil at 14,100 in October", ["engine-oil.replace 2026-10-01 14100"]],
+    [
+      "did the oil and filter at 13,900 in October, brake fluid spring 2025 and coolant last week; 14,300 mi today",
+      ["engine-oil.replace 2026-10-01 13900", "brake-fluid.replace 2025-03-01 -", "coolant.replace 2026-11-16 -"],
+    ],
+    [
+      "changed the oil in March, coolant last week and the plugs in 2024",
+      ["engine-oil.replace 2026-03-01 -", "coolant.replace 2026-11-16 -", "spark-plugs.replace 2024-01-01 -"],
+    ],
+    ["replaced front tyre yesterday and rear tyre last month", ["front-tyre.replace 2026-11-24 -", "rear-tyre.replace 2026-10-01 -"]],
+    ["oil at 13,900 last May, tyres 2022", ["engine-oil.replace 2026-05-01 13900", "front-tyre.replace+rear-tyre.replace 2022-01-01 -"]],
+  ])("%s", async (text, expected) => {
+    await withHeron(async (t) => {
+      expect(jobs(await say(t, text))).toEqual(expected);
+    });
+  });
+
+  test.each([
+    ["changed the oil on Heron and Wren", ["Heron engine-oil.replace", "Wren engine-oil.replace"]],
+    ["did the oil on Heron and the belt on Wren", ["Heron engine-oil.replace", "Wren drive-belt.replace"]],
+    ["changed the oil on Heron at 14,330 and changed the belt on Wren at 20,070 km", ["Heron engine-oil.replace 14330", "Wren drive-belt.replace 20070"]],
+    ["Heron: oil changed at 14,330, Wren: belt changed at 20,070 km", ["Heron engine-oil.replace 14330", "Wren drive-belt.replace 20070"]],
+  ])("%s", async (text, expected) => {
+    await withHeron(async (t) => {
+      await t.one({ ...dm, run: "/bike add name:Wren kind:belt-drive cruiser odometer:20,000 km" });
+      let answer = await say(t, text);
+      // "The belt" may be a new one or a look at it: asked, and answered.
+      if (answer.data.is === "asked") answer = await t.one({ ...dm, press: button(answer, "New drive belt") });
+      const bikes = new Map(answer.data.bikes.map((bike: { id: string; nickname: string; unit: string }) => [bike.id, bike]));
+      const said = answer.data.work.map((work: { bike: string; items: { item: string }[]; dial: number | null }) => {
+        const bike = bikes.get(work.bike) as { nickname: string; unit: string };
+        const figure = work.dial === null ? "" : ` ${Math.round(work.dial / (bike.unit === "mi" ? 16_093_440 : 10_000_000))}`;
+        return `${bike.nickname} ${work.items.map((each) => each.item).join("+")}${figure}`;
+      });
+      expect(said).toEqual(expected);
+    });
+  });
+
+  test.each([
+    "14,318 mi on Heron, replaced the frobnicator and the oil",
+    "did the widget at 14,317 on Heron",
+    "14,340 mi and 34 psi front, did the frobnicator",
+  ])("%s is held whole", async (text) => {
+    await withHeron(async (t) => {
+      expect((await say(t, text)).data.is).toBe("asked");
+      expect(await typed(t)).toEqual(["14,210 mi"]);
+    });
+  });
+
+  test("a command names what it does not know", async () => {
+    await withHeron(async (t) => {
+      expect((await t.one({ ...dm, run: "/work did:oil and unicorn" })).text).toContain("I find no “unicorn”");
+    });
+  });
+
+  test.each(["32 front 40 rear after ride", "front 35 psi straight off the motorway"])("%s is no cold pressure", async (text) => {
+    await withHeron(async (t) => {
+      expect((await say(t, text)).text).toContain("was read warm");
+    });
+  });
+});
+
+describe("second thoughts", () => {
+  test("a reminder's Done asks which, takes one, and only once", async () => {
+    const t = await talk("2026-11-05T10:00:00Z");
+    const added = await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+    await t.one({ ...dm, fill: button(added, "Fill in"), fields: { "brake-fluid.replace": "10 December 2024", "coolant.replace": "10 December 2024" } });
+    const [reminder] = await t.send({ advance: "P14D" });
+    const done = button(reminder as Shown, "Done");
+    for (const what of ["nonsense", ""]) expect((await t.one({ ...dm, fill: done, fields: { what } })).text).toContain("what is one of");
+    expect((await t.one({ ...dm, fill: done, fields: { what: "coolant.replace" } })).text).toMatch(/^Heron: Coolant, done today/);
+    expect((await t.one({ ...dm, fill: done, fields: { what: "all" } })).text).toMatch(/^Heron: Brake fluid, done today/);
+    expect((await t.one({ ...dm, fill: done, fields: { what: "all" } })).text).toContain("done already");
+    await t.close();
+  });
+
+  test("a refused new odometer changes nothing, and names figures with their unit", async () => {
+    await withHeron(async (t) => {
+      await t.one({ ...dm, run: "/bike odometer last:14,300 mi now:12 km unit:km" });
+      const refused = await t.one({ ...dm, run: "/bike odometer last:11 mi now:0 km unit:km" });
+      expect(refused.text).toBe("“11 mi” is below the last reading, 14,210 mi. Check the figure and type it again.");
+      expect((await typed(t)).toSorted()).toEqual(["12 km", "14,210 mi"]);
+      expect(await figure(t)).toBe(12);
+    });
+  });
+
+  test("a new odometer that was read since is not undone under its readings", async () => {
+    await withHeron(async (t) => {
+      await t.send({ advance: "P2D" });
+      const noted = await t.one({ ...dm, run: "/bike odometer last:14,300 mi now:12 mi" });
+      await t.send({ advance: "P2D" });
+      const later = await say(t, "500 mi");
+      expect((await t.one({ ...dm, press: button(noted, "Undo") })).text).toContain("logged on that new odometer since");
+      await t.one({ ...dm, press: button(later, "Undo") });
+      await t.one({ ...dm, press: button(noted, "Undo") });
+      expect(await figure(t)).toBe(14_210);
+    });
+  });
+
+  test("a message withdrawn and edited, or taken from the menu again, is logged anew", async () => {
+    await withHeron(async (t) => {
+      await say(t, "14,320 mi on Heron", { id: "x3" });
+      const asked = await t.one({ ...dm, delete: "x3" });
+      await t.one({ ...dm, press: button(asked, "Withdraw") });
+      expect((await t.one({ ...dm, edit: "x3", say: "14,330 mi on Heron" })).data.is).toBe("logged");
+      await t.one({ ...dm, press: button(await t.one({ ...dm, menu: "x3" }), "Undo") });
+      expect((await t.one({ ...dm, menu: "x3" })).data.readings[0].typed).toBe("14,330 mi");
+    });
+  });
+
+  test("a sold bike is said to be sold", async () => {
+    await withHeron(async (t) => {
+      await t.one({ ...dm, run: "/bike change bike:Heron state:sold" });
+      for (const input of [{ say: "14,500 mi on Heron" }, { run: "/due" }, { run: "/reading" }])
+        expect((await t.one({ ...dm, ...input })).text).toBe(
+          "Heron: sold or retired. If it is back, say so with /bike change state:riding; a new one comes with /bike add.",
+        );
+    });
+  });
+
+  test("reminders in a channel name their rider; another's button is refused in plain words", async () => {
+    const t = await talk("2026-11-05T10:00:00Z");
+    for (const as of ["Ines", "Tomasz"]) {
+      await t.one({ as, run: "/remind by:channel" });
+      const added = await t.one({ as, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+      await t.one({ as, fill: button(added, "Fill in"), fields: { "brake-fluid.replace": "10 December 2024" } });
+    }
+    const arrived = await t.send({ advance: "P14D" });
+    expect(arrived.map((each) => each.text?.split("\n")[0]).toSorted()).toEqual(["For Ines's Heron", "For Tomasz's Heron"]);
+    const hers = arrived.find((each) => each.text?.startsWith("For Ines")) as Shown;
+    expect((await t.one({ as: "Tomasz", press: button(hers, "What is due") })).text).toBe("Only the bike's owner can do that.");
+    await t.close();
+  });
+
+  test("reminders at a quiet hour say when they really come", async () => {
+    await withHeron(async (t) => {
+      const shown = await t.one({ ...dm, run: "/remind time:23:30 quiet-from:22:00 quiet-to:07:00 day:Sunday" });
+      expect(shown.text).toContain("Sunday at 23:30, held until 07:00 since that is in your quiet hours, 22:00 to 07:00.");
+    });
+  });
+
+  test("a bike whose name holds a word of denial is understood", async () => {
+    await withHeron(async (t) => {
+      await t.one({ ...dm, run: "/bike add name:Oil Can kind:belt-drive cruiser odometer:20,000 km" });
+      const { data } = await say(t, "20,050 km on Oil Can, 14,310 mi on Heron");
+      expect(data.readings.map((r: { typed: string }) => r.typed)).toEqual(["20,050 km", "14,310 mi"]);
+    });
+  });
+});

@@ -18,6 +18,11 @@ export type Vocabulary = {
   readonly items: Readonly<Record<string, readonly string[]>>;
   /** Words that say work was done, with the actions each can mean; empty: any. */
   readonly workDone: Readonly<Record<string, readonly WorkAction[]>>;
+  /** Words that may stand around a job without being one: "and", "the", "myself". */
+  readonly around: readonly string[];
+  readonly articles: readonly string[];
+  /** Words that begin another thought: "and", "but". */
+  readonly joins: readonly string[];
   /** Words that stand for "replaced" where a thing and nothing else is named: "new battery". */
   readonly renewed: readonly string[];
   /** Words that say a pressure was not read cold. */

@@ -66,7 +66,15 @@ function runningInTarget(item: PlanItem, jobs: readonly PlacedJob[], facts: Fact
   if (!facts.knownFrom.wholeSinceNew && facts.knownFrom.ridden > dueAt + window) return null;
   if (jobs.some((job) => job.ridden !== null && job.ridden >= dueAt - window)) return null;
   return {
-    target: { dueAt, interval: first.stretch, anchor: { from: "new" }, window, late: window, passedAt: null, noRecord: false },
+    target: {
+      dueAt,
+      interval: first.stretch,
+      anchor: { from: "new" },
+      window,
+      late: item.noLateWindow ? (0 as Stretch) : window,
+      passedAt: null,
+      noRecord: false,
+    },
     converted: first.converted,
   };
 }
@@ -87,6 +95,9 @@ function markTarget(item: PlanItem, marks: Marks, jobs: readonly PlacedJob[], fa
   const dueAt = markAfter(marks, start);
   if (dueAt === null) return null;
   const interval = between(markUpTo(marks, start) ?? ZERO, dueAt);
+  // After the running-in job the first regular mark is next: the job is what a rider remembers.
+  const runningIn = jobs.at(-1);
+  if (runningIn !== undefined) return targetOf(item, facts, dueAt, interval, anchorOf(runningIn, null));
   return targetOf(item, facts, dueAt, interval, { from: start === ZERO ? "new" : "known from" }, passedAt, passedAt !== null);
 }
 

@@ -69,6 +69,7 @@ export const dueWords = (p: Printer) => {
     return `due at ${point}, ${from}; ${road(leg.toGo, b)} to go${likely}`;
   };
 
+  const about = (leg: DistanceLeg): string => (leg.anchor.from === "job" && leg.anchor.about ? "about " : "");
   const atTheLatest = (leg: DistanceLeg): string => (leg.anchor.from === "job" && leg.anchor.ridden === null ? " at the latest" : "");
 
   const dateMain = (leg: DateLeg, b: OnBike): string => {
@@ -117,7 +118,9 @@ export const dueWords = (p: Printer) => {
         if (leg.anchor.from === "job" && leg.anchor.ridden === null)
           return `by distance it cannot tell, since the odometer then is not known: ${at(leg.dueAt, b)} at the latest`;
         if (leg.toGo === null) return `by distance at ${at(leg.dueAt, b)}, which needs an odometer reading`;
-        return leg.toGo <= 0 ? `by distance it was due at ${at(leg.dueAt, b)}` : `by distance at ${at(leg.dueAt, b)}, ${road(leg.toGo, b)} to go`;
+        return leg.toGo <= 0
+          ? `by distance it was due at ${about(leg)}${at(leg.dueAt, b)}`
+          : `by distance at ${about(leg)}${at(leg.dueAt, b)}, ${road(leg.toGo, b)} to go`;
       case "date":
         return leg.daysToGo <= 0 ? `by date it was due ${p.coarse(leg.dueOn, leg.grain, b.today)}` : `by date ${p.coarse(leg.dueOn, leg.grain, b.today)}`;
       case "hours":

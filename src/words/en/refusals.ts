@@ -5,6 +5,8 @@ import type { Refusal } from "../../core/refusal.ts";
 import type { Printer } from "../printer.ts";
 
 export const refusalWords = (p: Printer) => {
+  const lastOf = (last: { readonly figure: number; readonly unit: string } | null): string =>
+    last === null ? "" : `, ${p.figure(last.figure, 0)} ${last.unit}`;
   const one = (names: readonly string[]): string => new Intl.ListFormat("en-GB", { type: "disjunction" }).format(names);
   return (refusal: Refusal): string => {
     switch (refusal.why) {
@@ -42,9 +44,13 @@ export const refusalWords = (p: Printer) => {
       case "which item":
         return `“${clip(refusal.typed)}” could be ${one(refusal.items)}. Name one.`;
       case "runs backwards":
-        return `“${clip(refusal.typed)}” is below the last reading, ${refusal.last}. Check the figure and type it again.`;
+        return `“${clip(refusal.typed)}” is below the last reading${lastOf(refusal.last)}. Check the figure and type it again.`;
       case "implausible jump":
-        return `“${clip(refusal.typed)}” is a long way from the last reading, ${refusal.last}. Check the figure; if it is right, log it as a reading first.`;
+        return `“${clip(refusal.typed)}” is a long way from the last reading${lastOf(refusal.last)}. Check the figure; if it is right, log it as a reading first.`;
+      case "later on that dial":
+        return "Readings or work were logged on that new odometer since. Undo those first, the latest first.";
+      case "all gone":
+        return `${p.list(refusal.bikes)}: sold or retired. If it is back, say so with /bike change state:riding; a new one comes with /bike add.`;
       case "not yours":
         return "Only the bike's owner can do that.";
       case "gone":

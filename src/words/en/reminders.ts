@@ -4,7 +4,8 @@ import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { Printer } from "../printer.ts";
 
 export const reminderWords = (p: Printer) => ({
-  title: (nicknames: readonly string[]): string => `For ${p.list(nicknames)}`,
+  /** @param rider named where others read it too */
+  title: (nicknames: readonly string[], rider: string | null): string => (rider === null ? `For ${p.list(nicknames)}` : `For ${rider}'s ${p.list(nicknames)}`),
   more: (n: number): string => `And ${n} more: /due lists them all.`,
   askOdometer: (nickname: string): string => `What does the odometer of ${nickname} say now? Just write it.`,
   putOff: (nickname: string, items: readonly string[], until: LocalDate): string =>
@@ -19,7 +20,7 @@ export const reminderWords = (p: Printer) => ({
         ? []
         : [
             {
-              ...{ name: "what", label: "What was done", kind: "choice" as const, required: false, value: null, hint: null },
+              ...{ name: "what", label: "What was done", kind: "choice" as const, required: true, value: null, hint: null },
               options: [{ value: "all", label: "All of it" }, ...items.slice(0, 24).map(({ item, name }) => ({ value: item, label: name.slice(0, 100) }))],
             },
           ]),

@@ -1,5 +1,6 @@
 // A member's and a group's settings in English.
 
+import { isQuiet } from "../../core/bike.ts";
 import type { DistanceUnit } from "../../core/quantity/distance.ts";
 import type { UnitId } from "../../core/quantity/units.ts";
 import type { TreadLaw, TreadLawPlace } from "../../trade/tread-law.ts";
@@ -32,7 +33,7 @@ export const settingsWords = (p: Printer) => ({
   reminders: (r: Reminders): string =>
     r.by === "off"
       ? "Reminders are off. /due still answers."
-      : `Reminders come by ${r.by === "channel" ? "the group's channel" : "direct message"}, ${WEEKDAYS[r.weekday - 1]} at ${r.time}, and never between ${r.quiet.from} and ${r.quiet.to}.`,
+      : `Reminders come by ${r.by === "channel" ? "the group's channel" : "direct message"}, ${WEEKDAYS[r.weekday - 1]} at ${r.time}${isQuiet(r.quiet, r.time) ? `, held until ${r.quiet.to} since that is in your quiet hours, ${r.quiet.from} to ${r.quiet.to}` : `, and never between ${r.quiet.from} and ${r.quiet.to}`}.`,
   zone: (zone: string, own: boolean): string => `Time zone: ${zone}${own ? "" : " (the group's; set your own with zone:)"}.`,
   units: (distance: DistanceUnit | null, pressure: UnitId | null, depth: UnitId | null): string =>
     `Units: distance ${distance ?? "as each dial counts"}, pressure ${pressure ?? "asked when you type none"}, tread ${depth ?? "asked when you type none"}.`,

@@ -1,0 +1,66 @@
+// A clause cut into pieces, each speaking of one bike or of several together.
+
+import type { Named } from "./bikes.ts";
+import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { bikeAt, inside, type Layout } from "./layout.ts";
+
+/** Parts that speak of the same bikes; `names` empty when none is named in them. */
+export type Group = { readonly names: readonly Named[]; readonly parts: readonly Part[] };
+
+/** In order: "lubed the chain on Heron, changed the oil on Otter" are two, and so are two bikes named in one part. */
+export function byBike(layout: Layout, clause: Clause): readonly Group[] {
+  const groups: { names: readonly Named[]; parts: Part[] }[] = [];
+  for (const piece of clause.parts.flatMap((part) => piecesOf(layout, part))) {
+    const last = groups.at(-1);
+    if (last !== undefined && keyOf(layout, last) === keyOf(layout, { names: piece.names, parts: [piece.part] })) last.parts.push(piece.part);
+    else groups.push({ names: piece.names, parts: [piece.part] });
+  }
+  return groups;
+}
+
+const keyOf = (layout: Layout, { names, parts: [part = { from: 0, to: 0 }] }: Group): string =>
+  names.length > 0 ? names.map((name) => name.bikes.join("+") || name.typed).join() : (bikeAt(layout, part).bike?.id ?? "");
+
+/** A part cut between the bikes that it names: behind each when the work comes first, before each when the name does. Names joined by "and" stay together. */
+function piecesOf(layout: Layout, part: Part): readonly { readonly names: readonly Named[]; readonly part: Part }[] {
+  const names = layout.named.filter((name) => inside(name, part));
+  const joined: Named[][] = [];
+  for (const name of names) {
+    const before = joined.at(-1)?.at(-1);
+    if (before !== undefined && tokensOf({ from: before.to + 1, to: name.from - 1 }).every((at) => isJoin(layout, at))) joined.at(-1)?.push(name);
+    else joined.push([name]);
+  }
+  const [first] = names;
+  if (joined.length < 2 || first === undefined) return [{ names: joined[0] ?? [], part }];
+  const verb = tokensOf(part).find((at) => isVerb(layout, at)) ?? part.to;
+  const pieces: { names: readonly Named[]; part: Part }[] = [];
+  let from = part.from;
+  for (const [n, group] of joined.entries()) {
+    const next = joined[n + 1]?.[0];
+    const behind = (group.at(-1)?.to ?? from) + 1;
+    const cut =
+      next === undefined
+        ? part.to + 1
+        : first.from < verb
+          ? next.from
+          : (tokensOf({ from: behind, to: next.from - 1 }).find((at) => isJoin(layout, at)) ?? behind);
+    pieces.push({ names: group, part: { from, to: cut - 1 } });
+    from = cut;
+  }
+  return pieces.filter((piece) => piece.part.to >= piece.part.from);
+}
+
+/** Does a token join two things: "and", a comma, the "on" before a bike's name? */
+export const isJoin = (layout: Layout, at: number): boolean =>
+  ["and", "&", "+", ",", "then"].includes(joinAt(layout, at)) || layout.known.vocabulary.onBike.includes(joinAt(layout, at));
+
+/** A verb of the workshop, or "did". */
+export const isVerb = (layout: Layout, at: number): boolean => layout.known.vocabulary.workDone[wordAt(layout.tokens, at) ?? ""] !== undefined;
+
+export const tokensOf = (part: Part): number[] => Array.from({ length: part.to - part.from + 1 }, (_, n) => part.from + n);
+
+/** A joining word or mark at a token. */
+export function joinAt(layout: Layout, at: number): string {
+  const token = layout.tokens[at];
+  return token?.is === "break" ? token.mark : (wordAt(layout.tokens, at) ?? "");
+}

@@ -1,0 +1,63 @@
+// When and at what figure each job of a message was done: its own part says so, or the only one there is.
+
+import type { KnownBike } from "../core/reading/vocabulary.ts";
+import { type Part, wordAt } from "./clauses.ts";
+import { type Figure, figureAt, measures } from "./figures.ts";
+import { dayAt, inside, type Layout, type MeantDay, meantBy } from "./layout.ts";
+import { tokensOf } from "./pieces.ts";
+import { seasonOrYear } from "./vague-span.ts";
+
+/** A job's phrase, at tokens `from` to `to` of a part. */
+type Phrase = { readonly from: number; readonly to: number; readonly part: Part };
+
+/** A figure at which work was done, and where it was said. */
+export type AtFigure = { readonly figure: Figure; readonly unit: "mi" | "km" | null; readonly part: Part };
+
+/** "At 14,820": the figures behind an at-word. */
+export function figuresOf(layout: Layout, parts: readonly Part[], bike: KnownBike | null): readonly AtFigure[] {
+  return parts.flatMap((part) =>
+    tokensOf(part).flatMap((at) => {
+      const figure = figureAt(layout, at);
+      if (figure === null) return [];
+      const of = measures(figure);
+      const unit = of === "distance" ? (figure.units[0] as "mi" | "km") : null;
+      const mark = layout.tokens[at - 1];
+      const behindAt = layout.known.vocabulary.at.includes(wordAt(layout.tokens, at - 1) ?? "") || (mark?.is === "break" && mark.mark === "@");
+      const long = figure.token.value >= 100 && of === null;
+      return behindAt && (unit !== null || long) ? [{ figure, unit: unit ?? (bike === null ? null : bike.unit), part }] : [];
+    }),
+  );
+}
+
+/** The figure said with a phrase: that of its own part, in order when there are several; else the only one there is. */
+export function figureOf(phrase: Phrase, figures: readonly AtFigure[], dates: number): AtFigure | null {
+  const own = figures.filter((each) => each.part === phrase.part);
+  if (own.length > 0) return own.find((each) => each.figure.at > phrase.to) ?? own.at(-1) ?? null;
+  return figures.length === 1 && dates < 2 ? (figures[0] ?? null) : null;
+}
+
+/** The day of a phrase: that of its own part, in order when there are several. Of several days elsewhere none can be picked, so it is asked. */
+export function dayOf(layout: Layout, phrase: Phrase, phrases: readonly Phrase[], parts: readonly Part[]): MeantDay {
+  const within = (part: Part) => layout.dates.filter((dated) => inside(dated, part));
+  const own = within(phrase.part);
+  if (own.length > 1) {
+    const first = phrases.find((each) => each.part === phrase.part) ?? phrase;
+    const before = (own[0]?.from ?? 0) < first.from;
+    const meant = before ? own.findLast((dated) => dated.to < phrase.from) : (own.find((dated) => dated.from > phrase.to) ?? own.at(-1));
+    return meantBy(meant ?? own[0] ?? null, layout.known.today);
+  }
+  const all = parts.flatMap(within);
+  if (own.length === 0 && new Set(all.map((dated) => dated.typed)).size > 1) {
+    const typed = layout.text.slice(layout.tokens[phrase.from]?.start, layout.tokens[phrase.to]?.end);
+    return { on: layout.known.today, span: null, gap: { need: "date", options: [], typed }, typed: "" };
+  }
+  return own.length === 0 ? (yearBehind(layout, phrase) ?? dayAt(layout, phrase.part, parts)) : dayAt(layout, phrase.part, parts);
+}
+
+/** "Tyres 2022": a bare year that ends a job's part. */
+function yearBehind(layout: Layout, phrase: Phrase): MeantDay | null {
+  const token = layout.tokens[phrase.to + 1];
+  if (token?.is !== "number" || phrase.to + 1 !== phrase.part.to || token.units.length > 0 || !/^(19|20)\d\d$/.test(token.text)) return null;
+  const span = seasonOrYear(token.text, token.text, layout.known);
+  return span === null || span.from > layout.known.today ? null : { on: span.from, span, gap: null, typed: token.text };
+}
