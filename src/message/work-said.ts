@@ -6,7 +6,7 @@ import type { Gap, RecordWork } from "../core/reading/intent.ts";
 import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
-import { asSpan, bikeAt, dayAt, inside, type Layout, type MeantBike, type MeantDay, resolved } from "./layout.ts";
+import { asSpan, bikeAt, dayAt, type Layout, type MeantBike, type MeantDay, resolved } from "./layout.ts";
 import { byBike, type Group, isJoin, isVerb, joinAt, tokensOf } from "./pieces.ts";
 import { chosen, type ItemPhrase, itemPhrases, nearby, sameAction } from "./read-items.ts";
 import { type AtFigure, dayOf, figureOf, figuresOf } from "./work-when.ts";
@@ -216,12 +216,13 @@ function outcomeOf(known: Known, verb: string): Outcome {
 /** One record for all that is sure and was done at one time with one outcome; one each for what must be asked about. */
 function intentsOf(layout: Layout, phrases: readonly Phrase[], bike: MeantBike, parts: readonly Part[]): RecordWork[] {
   const figures = figuresOf(layout, parts, bike.bike);
-  const dates = new Set(parts.flatMap((part) => layout.dates.filter((dated) => inside(dated, part)).map((dated) => dated.typed))).size;
+  const days = phrases.map((phrase) => dayOf(layout, phrase, phrases, parts));
+  const dates = new Set(days.map((day) => day.typed)).size;
   const made: RecordWork[] = [];
   const sure = new Map<string, { items: ItemKey[]; words: string[]; make: (items: readonly ItemKey[], words: string, gaps: readonly Gap[]) => RecordWork }>();
-  for (const phrase of phrases) {
+  for (const [n, phrase] of phrases.entries()) {
     const words = layout.text.slice(layout.tokens[phrase.from]?.start, layout.tokens[phrase.to]?.end);
-    const day = dayOf(layout, phrase, phrases, parts);
+    const day = days[n] ?? dayAt(layout, phrase.part, parts);
     const odometer = figureOf(phrase, figures, dates);
     const make = (items: readonly ItemKey[], said: string, gaps: readonly Gap[]): RecordWork =>
       recordOf(layout, phrase.verb, bike, day, odometer, items, said, gaps);
