@@ -63,13 +63,17 @@ export function fromDayNumber(days: number): LocalDate {
   return write(yearOfEra + era * 400 + (month <= 2 ? 1 : 0), month, dayOfYear - Math.floor((153 * shifted + 2) / 5) + 1);
 }
 
-/** The month (1 to 12) in which the day that is `days` after 1 January 1970 lies; no text is made, for loops over many days. */
-export function monthOfDayNumber(days: number): number {
-  const dayOfEra = (((days + 719_468) % 146_097) + 146_097) % 146_097;
+/** The month (1 to 12) of a day number, and the day number on which the next month begins: for loops that go month by month. */
+export function monthFrom(days: number): { readonly month: number; readonly next: number } {
+  const z = days + 719_468;
+  const era = Math.floor(z / 146_097);
+  const dayOfEra = z - era * 146_097;
   const yearOfEra = Math.floor((dayOfEra - Math.floor(dayOfEra / 1460) + Math.floor(dayOfEra / 36_524) - Math.floor(dayOfEra / 146_096)) / 365);
   const dayOfYear = dayOfEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
   const shifted = Math.floor((5 * dayOfYear + 2) / 153);
-  return shifted + (shifted < 10 ? 3 : -9);
+  const month = shifted + (shifted < 10 ? 3 : -9);
+  const before = dayOfYear - Math.floor((153 * shifted + 2) / 5);
+  return { month, next: days - before + daysInMonth(yearOfEra + era * 400 + (month <= 2 ? 1 : 0), month) };
 }
 
 /** Days in a month of the Gregorian calendar. */

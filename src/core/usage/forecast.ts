@@ -1,7 +1,7 @@
 // What to expect of the odometer: a pace for each month of the year, learnt from the track, shrunk towards the bike's own overall pace, with a range calibrated on the track's own surprises.
 // Not here: what makes a reading believable (judge-reading.ts), nor what falls due (schedule/).
 
-import { addDays, dayNumber, daysBetween, monthOf, monthOfDayNumber } from "../calendar/arithmetic.ts";
+import { addDays, dayNumber, daysBetween, monthFrom, monthOf } from "../calendar/arithmetic.ts";
 import type { LocalDate } from "../calendar/dates.ts";
 import type { Ridden, Stretch } from "../quantity/distance.ts";
 import type { Track } from "./track.ts";
@@ -33,6 +33,10 @@ export type Known = {
 const HORIZON_DAYS = 3653;
 /** Older riding counts half after so many days. */
 const HALF_LIFE = 365;
+/** Only the last three years are walked day by day: older riding weighs under an eighth. */
+const WALKED = 3 * 365;
+/** Weight of a day by its age. */
+const WEIGHTS = Float64Array.from({ length: WALKED + 1 }, (_, age) => 2 ** (-age / HALF_LIFE));
 /** Days of a month that must be seen before the month outweighs the bike's overall pace. */
 const PRIOR_DAYS = 30;
 /** 90th percentile of the standard normal distribution: an 80 % range has 10 % at each end. */
@@ -87,8 +91,7 @@ function learn(track: Track, known: Known): (Pace & { readonly days: number }) |
   const ridden = new Float64Array(12);
   // Counted back from the last reading, not from today: while nothing is read, what was learnt stands still.
   const end = dayNumber(last.on);
-  // Only the last three years are walked day by day: older riding weighs under an eighth.
-  const oldest = end - 3 * 365;
+  const oldest = end - WALKED;
   let from = first;
   for (const to of points) {
     const length = daysBetween(from.on, to.on);
@@ -96,12 +99,12 @@ function learn(track: Track, known: Known): (Pace & { readonly days: number }) |
       const start = dayNumber(from.on);
       const riding = countRiding(start, length, known);
       const perDay = riding === 0 ? 0 : (to.ridden - from.ridden) / riding;
-      for (let day = Math.max(start, oldest); day < start + length; day++) {
-        if (isLaidUp(day, known)) continue;
-        const weight = 2 ** (-(end - day) / HALF_LIFE);
-        const month = monthOfDayNumber(day) - 1;
-        seen[month] = (seen[month] ?? 0) + weight;
-        ridden[month] = (ridden[month] ?? 0) + weight * perDay;
+      for (let day = Math.max(start, oldest); day < start + length; ) {
+        const { month, next } = monthFrom(day);
+        let weight = 0;
+        for (const stop = Math.min(next, start + length); day < stop; day++) if (!isLaidUp(day, known)) weight += WEIGHTS[end - day] ?? 0;
+        seen[month - 1] = (seen[month - 1] ?? 0) + weight;
+        ridden[month - 1] = (ridden[month - 1] ?? 0) + weight * perDay;
       }
       from = to;
     }
@@ -129,7 +132,12 @@ function surprises(track: Track, byMonth: readonly number[], known: Known): { st
     if (from === undefined || to.on === from.on) continue;
     const [start, stop] = [dayNumber(from.on), dayNumber(to.on)];
     let expected = 0;
-    for (let day = Math.max(start, stop - 400); day < stop; day++) expected += isLaidUp(day, known) ? 0 : (byMonth[monthOfDayNumber(day) - 1] ?? 0);
+    for (let day = Math.max(start, stop - 400); day < stop; ) {
+      const { month, next } = monthFrom(day);
+      let riding = 0;
+      for (const ends = Math.min(next, stop); day < ends; day++) if (!isLaidUp(day, known)) riding++;
+      expected += riding * (byMonth[month - 1] ?? 0);
+    }
     stints.push(to.ridden - from.ridden);
     if (expected > 0) misses.push((to.ridden - from.ridden - expected) ** 2 / expected);
     from = to;
@@ -146,11 +154,13 @@ function walk(last: { readonly on: LocalDate; readonly ridden: Ridden }, pace: P
   const likely: number[] = [0];
   const trip = (day: number): number =>
     known.trips.reduce((total, t) => total + (day >= dayNumber(t.from) && day <= dayNumber(t.to) ? t.distance / (daysBetween(t.from, t.to) + 1) : 0), 0);
+  let present = { month: 1, next: Number.NEGATIVE_INFINITY };
   const upTo = (days: number): number => {
     while (likely.length <= days) {
       const day = start + likely.length - 1;
+      if (day >= present.next) present = monthFrom(day);
       const onTrip = known.trips.length === 0 ? 0 : trip(day);
-      const usual = isLaidUp(day, known) ? 0 : (pace.byMonth[monthOfDayNumber(day) - 1] ?? 0);
+      const usual = isLaidUp(day, known) ? 0 : (pace.byMonth[present.month - 1] ?? 0);
       likely.push((likely.at(-1) ?? 0) + (onTrip > 0 ? onTrip : usual));
     }
     return likely[days] ?? 0;
