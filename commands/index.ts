@@ -19,3 +19,4 @@ const ALL = [bikeAdd, bikeList, bikeChange, bikeFitted, bikeOdometer, reading, w
 export const COMMANDS: readonly BotCommand[] = [...ALL, helpOver(ALL)];
 export { HANDLERS } from "./actions/index.ts";
 export { messagesOf } from "./messages.ts";
+export { saySetUp } from "./replies/set-up.ts";

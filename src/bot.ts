@@ -21,6 +21,8 @@ import { ENGLISH_VOCABULARY } from "./words/en/vocabulary.ts";
 
 /** What commands/ supplies. */
 export type Supplied = {
+  /** The message that leads a new server's admin through set-up. */
+  readonly saySetUp: (group: string, hearsChannels: boolean, words: Words) => Said;
   readonly commands: readonly AnyCommand<Ctx, Words, Refusal>[];
   readonly handlers: Readonly<Record<ActionName, AnyHandler<Ctx, Words, Refusal>>>;
   readonly messages: {
@@ -30,7 +32,7 @@ export type Supplied = {
   };
 };
 
-export type Bot = { readonly conversation: Conversation; readonly reminders: Reminders };
+export type Bot = { readonly conversation: Conversation; readonly reminders: Reminders; readonly now: Clock["now"] };
 /** What the bot must ask of the face it speaks through. */
 export type FacePowers = {
   /** Does the face hear whole channels, or only what is addressed to the bot? */
@@ -98,5 +100,5 @@ export function botOf(parts: BotParts): Bot {
     },
     newId,
   );
-  return { conversation, reminders };
+  return { conversation, reminders, now: clock.now };
 }

@@ -2,10 +2,12 @@
 
 import { existsSync } from "node:fs";
 import { schedule } from "node-cron";
-import { COMMANDS, HANDLERS, messagesOf } from "../commands/index.ts";
+import { COMMANDS, HANDLERS, messagesOf, saySetUp } from "../commands/index.ts";
+import { realClock } from "./clock.ts";
 import { localDateAt, localTimeAt, zone } from "./core/calendar/zones.ts";
 import { logTo } from "./log.ts";
 import { openRoom } from "./open-room.ts";
+import { openServer } from "./open-server.ts";
 import { readSettings, type Settings } from "./settings.ts";
 import { StoreRefusal } from "./store/open.ts";
 import { runLines } from "./terminal/lines.ts";
@@ -15,22 +17,56 @@ import { startWords } from "./words/en/start.ts";
 import { makePrinter } from "./words/printer.ts";
 
 const UTC = zone("UTC");
+const SUPPLIED = { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf, saySetUp };
 
 async function main(): Promise<number> {
   const read = readSettings(process.env, process.argv.slice(2));
   if (read.is === "faults") return refuse(read.faults);
-  if (read.settings.face === "discord") return refuse([startWords.noDiscordYet()]);
   try {
-    return await terminal(read.settings);
+    return read.settings.face === "discord" ? await server(read.settings) : await terminal(read.settings);
   } catch (error) {
     if (error instanceof StoreRefusal) return refuse([error.message]);
     throw error;
   }
 }
 
+/** Whoever runs it reads stderr: stdout is for answers. */
+const say = (lines: readonly string[]): void => void process.stderr.write(`${lines.join("\n")}\n`);
+
 function refuse(lines: readonly string[]): number {
-  process.stderr.write(`${lines.join("\n")}\n`);
+  say(lines);
   return 1;
+}
+
+/** The group's server, until it is told to stop or its token is no longer good. */
+async function server({ database, discord, logLevel }: Settings): Promise<number> {
+  const log = logTo(logLevel);
+  let end: (code: number) => void = () => undefined;
+  const ended = new Promise<number>((resolve) => {
+    end = resolve;
+  });
+  for (const signal of ["SIGTERM", "SIGINT"] as const) process.once(signal, () => end(0));
+  const open = await openServer({
+    file: database,
+    connection: discord,
+    clock: realClock,
+    log,
+    supplied: SUPPLIED,
+    fatal: (sentence) => end(refuse([sentence])),
+  });
+  if (open.is === "refused") return refuse([open.sentence]);
+  say([startWords.running(open.client.user.displayName, open.client.guilds.cache.size), ...open.notes]);
+  let ticking: Promise<unknown> = Promise.resolve();
+  const tick = (): void => {
+    ticking = open.bot.reminders.tick(realClock.now()).catch((error: unknown) => log.error({ err: error }, "a tick failed"));
+  };
+  const minutes = schedule("* * * * *", tick, { timezone: "UTC", noOverlap: true });
+  tick();
+  const code = await ended;
+  say([startWords.stopping()]);
+  await minutes.destroy();
+  await open.close(ticking);
+  return code;
 }
 
 /** The practice room and JSON lines: the same bot, the same database, two ways to talk to it. */
@@ -41,7 +77,7 @@ async function terminal(settings: Settings): Promise<number> {
     file: settings.database,
     frozen: settings.clock,
     log,
-    supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf },
+    supplied: SUPPLIED,
   });
   if (settings.face === "lines") await runLines(room, process.stdin, process.stdout);
   else {

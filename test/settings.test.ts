@@ -15,12 +15,23 @@ const faults = (env: Record<string, string>, ...args: string[]) => {
 
 describe("what is chosen", () => {
   test("nothing given opens the practice room on practice.sqlite", () => {
-    expect(settings({})).toEqual({ face: "terminal", database: "practice.sqlite", clock: null, logLevel: "error" });
+    expect(settings({})).toEqual({
+      face: "terminal",
+      database: "practice.sqlite",
+      clock: null,
+      logLevel: "error",
+      discord: { token: "", api: null, readChannels: false },
+    });
   });
   test("a token means the server's face, an empty one does not, and --lines comes before both", () => {
     expect(settings({ DISCORD_TOKEN: "abc" }).face).toBe("discord");
     expect(settings({ DISCORD_TOKEN: "" }).face).toBe("terminal");
     expect(settings({ DISCORD_TOKEN: "abc" }, "--lines").face).toBe("lines");
+  });
+  test("the server's face has a file of its own, another address when one is named, and asks for the privilege only when told to", () => {
+    const { database, discord } = settings({ DISCORD_TOKEN: "abc", DISCORD_API_URL: "http://127.0.0.1:8080/api", TAPPET_READ_CHANNELS: "yes" });
+    expect([database, discord]).toEqual(["tappet.sqlite", { token: "abc", api: "http://127.0.0.1:8080/api", readChannels: true }]);
+    expect(settings({ DISCORD_TOKEN: "abc" }).discord.readChannels).toBe(false);
   });
   test("--db comes before TAPPET_DATABASE", () => {
     expect(settings({ TAPPET_DATABASE: "a.sqlite" }).database).toBe("a.sqlite");

@@ -4,7 +4,8 @@ import type { ActionName } from "../../src/chat/action-names.ts";
 import type { BotHandler } from "../define.ts";
 import { addFirst, fitChoice, fitPart, history, historyUnknown, historyWhole } from "./bike.ts";
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
-import { doneNow, putOffNow, showDue } from "./reminders.ts";
+import { doneNow, putOffNow, showDue, showReminder } from "./reminders.ts";
+import { setUp, setUpZone } from "./set-up.ts";
 import { keep, undo, undoOne, withdraw } from "./undo.ts";
 
 export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
@@ -25,6 +26,9 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "fit-choice": fitChoice,
   done: doneNow,
   "put-off": putOffNow,
+  "set-up": setUp,
+  "set-up-zone": setUpZone,
+  "show-reminder": showReminder,
   withdraw,
   keep,
 };

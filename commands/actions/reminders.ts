@@ -8,7 +8,7 @@ import type { MessageOutcome } from "../../src/usecases/messages.ts";
 import { PUT_OFF_UNTIL, type PutOffDone, putOff } from "../../src/usecases/put-off.ts";
 import { recordItems } from "../../src/usecases/record-work.ts";
 import { refused } from "../../src/usecases/refusals.ts";
-import { remindedItems } from "../../src/usecases/reminded.ts";
+import { remindedItems, whatWasTold } from "../../src/usecases/reminded.ts";
 import { handler, shapeOf } from "../define.ts";
 import { sayDue } from "../replies/due.ts";
 import { sayOutcome } from "../replies/message.ts";
@@ -20,6 +20,15 @@ export const showDue = handler<DueReport>({
   visibility: "private",
   data: shapeOf<DueReport>(dueReport),
   run: (ctx, { subject }) => whatIsDueOn(ctx, subject as BikeId),
+  say: ({ bikes }, words) => sayDue(bikes, words),
+});
+
+/** What a reminder told that could not be delivered to its member: the bikes it spoke of, as they stand now. */
+export const showReminder = handler<DueReport>({
+  kind: "press",
+  visibility: "private",
+  data: shapeOf<DueReport>(dueReport),
+  run: (ctx, { subject }) => whatWasTold(ctx, subject),
   say: ({ bikes }, words) => sayDue(bikes, words),
 });
 

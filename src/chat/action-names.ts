@@ -20,6 +20,9 @@ export const ACTION_NAMES = [
   "fit-choice",
   "done",
   "put-off",
+  "set-up",
+  "set-up-zone",
+  "show-reminder",
   "withdraw",
   "keep",
 ] as const;

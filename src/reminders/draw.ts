@@ -47,6 +47,12 @@ export function reminderReply(delivery: string, told: readonly Told[], words: Wo
   };
 }
 
+/** In a channel, for a member whose direct messages are closed: it names no bike and no figure, and its button answers them alone. */
+export const waitingReply = (delivery: string, words: Words): Reply => ({
+  ...{ title: null, lines: [words.reminders.waiting()], caution: null, files: [], visibility: "shared", data: { delivery, waiting: true } },
+  actions: [{ id: actionId("show-reminder", delivery), label: words.reminders.show(), kind: "press" }],
+});
+
 function actionsOf(delivery: string, bike: DueBike, dues: readonly DueLine[], words: Words): Action[] {
   const subject = `${delivery}.${bike.bike}`;
   return [

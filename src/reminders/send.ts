@@ -5,6 +5,7 @@ import type { Where } from "../chat/inbound.ts";
 import type { Group, Member } from "../core/bike.ts";
 import type { Instant, LocalDate, Zone } from "../core/calendar/dates.ts";
 import { addMinutes, localDateAt } from "../core/calendar/zones.ts";
+import type { MemberId } from "../core/ids.ts";
 import { USUAL_WISHES } from "../store/members.ts";
 import type { Delivery, Notice } from "../store/notices.ts";
 import type { Repos, Store } from "../store/store.ts";
@@ -13,7 +14,7 @@ import { dueBike } from "../usecases/due.ts";
 import { duesOf, garage } from "../usecases/garage.ts";
 import type { Words } from "../words/en/english.ts";
 import type { Deliver } from "./deliver.ts";
-import { reminderReply, type Told } from "./draw.ts";
+import { reminderReply, type Told, waitingReply } from "./draw.ts";
 import { noticeKey, stageOf } from "./keys.ts";
 import { untilOf } from "./sweep.ts";
 import { notQuiet } from "./windows.ts";
@@ -25,6 +26,8 @@ export type Sending = {
   readonly wordsFor: (member: Member | null, home: Group | null, today: LocalDate) => Words;
   readonly itemName: (key: string, called: string | null) => string;
 };
+
+type Drawn = { readonly told: readonly Told[]; readonly words: Words; readonly home: Group | null; readonly member: Member | null };
 
 /** Longer than every HTTP time-out and retry together: no other process takes the delivery meanwhile. */
 const LEASE_MINUTES = 10;
@@ -49,29 +52,35 @@ async function sendOne(store: Store, sending: Sending, delivery: Delivery, now: 
       ? { group: null, channel: "dm", id: "dm" }
       : { group: delivery.group, channel: "reading", id: home?.readingChannel ?? delivery.group };
   if (delivery.member === null) throw new Error("a delivery without a member");
-  const outcome = await sending.deliver.send(
-    delivery.id,
-    { member: delivery.member, where },
-    reminderReply(delivery.id, told, words, delivery.group === null ? null : (drawn.member?.name ?? delivery.member)),
-  );
+  const rider = delivery.group === null ? null : (drawn.member?.name ?? delivery.member);
+  const outcome = await sending.deliver.send(delivery.id, { member: delivery.member, where }, reminderReply(delivery.id, told, words, rider));
+  if (outcome.is === "later") {
+    await store.change((q) => q.notices.postpone(delivery.id, addMinutes(now, Math.min(60, 2 ** delivery.attempt))));
+    return false;
+  }
+  const reached = outcome.is === "sent" ? outcome : await otherwise(sending, delivery, drawn, where);
   await store.change((q) =>
-    q.notices.finish(
-      delivery.id,
-      outcome.is === "sent" ? "sent" : "failed",
-      outcome.is === "sent" ? outcome.message : null,
-      outcome.is === "sent" ? null : outcome.why,
-    ),
+    reached === null
+      ? q.notices.finish(delivery.id, "failed", null, outcome.is === "sent" ? null : outcome.why)
+      : q.notices.finish(delivery.id, "sent", reached.message, outcome.is === "sent" ? null : outcome.why),
   );
-  return outcome.is === "sent";
+  return reached !== null;
+}
+
+/** The other way to a member: a word in their home group's channel where direct messages are closed, a direct message where the channel is gone. */
+async function otherwise(sending: Sending, delivery: Delivery, drawn: Drawn, where: Where): Promise<{ readonly message: string } | null> {
+  const { told, words, home } = drawn;
+  const member = delivery.member as MemberId;
+  const inChannel = where.channel === "dm" ? (home?.readingChannel ?? null) : null;
+  if (where.channel === "dm" && inChannel === null) return null;
+  const next: Where = inChannel === null ? { group: null, channel: "dm", id: "dm" } : { group: home?.id ?? null, channel: "reading", id: inChannel };
+  const reply = inChannel === null ? reminderReply(delivery.id, told, words, null) : waitingReply(delivery.id, words);
+  const outcome = await sending.deliver.send(`${delivery.id}/otherwise`, { member, where: next }, reply);
+  return outcome.is === "sent" ? outcome : null;
 }
 
 /** Marks what is still true as told by this delivery, and drops the rest with the reason. Null: nothing to send now. */
-async function gather(
-  q: Repos,
-  sending: Sending,
-  delivery: Delivery,
-  now: Instant,
-): Promise<{ readonly told: readonly Told[]; readonly words: Words; readonly home: Group | null; readonly member: Member | null } | null> {
+async function gather(q: Repos, sending: Sending, delivery: Delivery, now: Instant): Promise<Drawn | null> {
   if (delivery.member === null) return null;
   const member = (await q.members.byIds([delivery.member])).get(delivery.member) ?? null;
   const again = await q.notices.ofDelivery(delivery.id);

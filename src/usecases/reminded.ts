@@ -2,6 +2,7 @@
 
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { Ctx } from "./context.ts";
+import { type DueReport, dueBike } from "./due.ts";
 import { pick } from "./garage.ts";
 import { ownGarage } from "./messages.ts";
 import { nameIn } from "./record-work.ts";
@@ -28,5 +29,16 @@ export async function remindedItems(ctx: Ctx, input: { readonly subject: string 
     const told = [...new Set(open.flatMap((notice) => (notice.item === null ? [] : [notice.item])))];
     if (told.length === 0) return refused({ why: "already done" });
     return done({ bike: g.bike.id, nickname: g.bike.nickname, items: told, named: told.map((item) => ({ item, name: nameIn(ctx, g, item) })) });
+  });
+}
+
+/** The bikes that a reminder spoke of, whole; for its member only. */
+export async function whatWasTold(ctx: Ctx, delivery: string): Promise<Result<DueReport>> {
+  return ctx.store.read(async (q) => {
+    const notices = await q.notices.ofDelivery(delivery);
+    if (notices.length === 0) return refused({ why: "gone" });
+    if (notices.some((notice) => notice.member !== ctx.who.member)) return refused({ why: "not yours" });
+    const all = (await ownGarage(q, ctx)).filter((g) => notices.some((notice) => notice.bike === g.bike.id));
+    return done({ bikes: all.map((g) => dueBike(ctx, g)) });
   });
 }

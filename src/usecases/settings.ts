@@ -117,6 +117,13 @@ export async function setGroup(ctx: Ctx, input: GroupChange): Promise<Result<Gro
   return changeGroup(ctx, group, input);
 }
 
+/** Changes a group from elsewhere, as the set-up message in a direct message does; the platform is asked whether the speaker may. */
+export async function setUpGroup(ctx: Ctx, group: GroupId, input: GroupChange): Promise<Result<GroupShown>> {
+  if (!(await ctx.mayManage(group))) return refused({ why: "admins only" });
+  if (input.zone !== undefined && !isZone(input.zone)) return refused({ why: "not a zone", typed: input.zone });
+  return changeGroup(ctx, group, input);
+}
+
 async function changeGroup(ctx: Ctx, group: GroupId, input: GroupChange): Promise<Result<GroupShown>> {
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q) => {
     const before = (await q.members.groupsByIds([group])).get(group) ?? newGroup(group);

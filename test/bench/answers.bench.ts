@@ -1,7 +1,7 @@
 // Answering a command and a message on 1,000 groups, 20,000 bikes and 2 million readings: the whole answer, and store, core and words apart; bare SQL for the same rows beside.
 
 import SQLite from "better-sqlite3";
-import { COMMANDS, HANDLERS, messagesOf } from "../../commands/index.ts";
+import { COMMANDS, HANDLERS, messagesOf, saySetUp } from "../../commands/index.ts";
 import { sayDue } from "../../commands/replies/due.ts";
 import { instant, localDateAt, zone } from "../../src/core/calendar/zones.ts";
 import type { BikeId, EventId, GroupId, MemberId } from "../../src/core/ids.ts";
@@ -26,7 +26,7 @@ export const answers: Bench = {
       file,
       frozen: instant(NOW),
       log: { error: (facts) => void process.stderr.write(`${JSON.stringify(facts)}\n`), info: () => undefined },
-      supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf },
+      supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf, saySetUp },
     });
     let n = 0;
     const from = (m: number) => ({

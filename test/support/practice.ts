@@ -2,7 +2,7 @@
 
 import { PassThrough } from "node:stream";
 import { text as textOf } from "node:stream/consumers";
-import { COMMANDS, HANDLERS, messagesOf } from "../../commands/index.ts";
+import { COMMANDS, HANDLERS, messagesOf, saySetUp } from "../../commands/index.ts";
 import { instant, localDateAt, localTimeAt, zone } from "../../src/core/calendar/zones.ts";
 import { openRoom } from "../../src/open-room.ts";
 import { runPracticeRoom } from "../../src/terminal/practice-room.ts";
@@ -18,7 +18,7 @@ export async function typed(lines: readonly string[], file = ":memory:", fresh =
     file,
     frozen: instant("2026-11-25T10:00:00Z"),
     log: { error: (facts) => void faults.push(facts), info: () => undefined },
-    supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf },
+    supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf, saySetUp },
   });
   const [into, out] = [new PassThrough(), new PassThrough()];
   const printed = textOf(out);

@@ -2,7 +2,7 @@
 
 import { createInterface } from "node:readline";
 import { PassThrough } from "node:stream";
-import { COMMANDS, HANDLERS, messagesOf } from "../../commands/index.ts";
+import { COMMANDS, HANDLERS, messagesOf, saySetUp } from "../../commands/index.ts";
 import { instant } from "../../src/core/calendar/zones.ts";
 import { type OpenRoom, openRoom } from "../../src/open-room.ts";
 import { runLines } from "../../src/terminal/lines.ts";
@@ -44,7 +44,7 @@ export async function talk(clock = "2026-11-25T10:00:00Z", file = ":memory:"): P
     file,
     frozen: instant(clock),
     log: { error: (facts) => void faults.push(facts), info: () => undefined },
-    supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf },
+    supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf, saySetUp },
     onQuery: (event) => void statements.push(event.query.sql),
   });
   const [into, out] = [new PassThrough(), new PassThrough()];

@@ -100,6 +100,9 @@ export const COMMAND_WORDS = {
   help: { does: "What I can do, and how to say it.", options: { command: "One command to explain" }, example: "/help command:due" },
 } as const satisfies Record<string, { does: string; options: Readonly<Record<string, string>>; example: string }>;
 
+/** What a command with subcommands is about. */
+export const PARENT_WORDS = { bike: "Your bikes: add, list and change them." } as const;
+
 export const helpWords = {
   intro: "Write readings as you would say them: 14,820 mi on Heron; 33 psi front 36 rear; did the oil at 14,820. Or ask:",
   line: (name: string, does: string): string => `/${name}: ${does}`,

@@ -11,6 +11,8 @@ export const reminderWords = (p: Printer) => ({
   putOff: (nickname: string, items: readonly string[], until: LocalDate): string =>
     `${nickname}: ${p.list(items)} put off until ${p.date(until)}. What is due stays due; I say no more until then.`,
   putOffFor: { "the weekend": "until the weekend", "a week": "for a week", "two weeks": "for two weeks", "a month": "for a month" },
+  waiting: (): string => "I have a reminder for you, but your direct messages are closed to me.",
+  show: (): string => "Show it",
   doneTitle,
   /** The form behind Done: what of it (where several things were told), when, at what figure. */
   doneForm: (nickname: string, items: readonly { readonly item: string; readonly name: string }[]) => ({

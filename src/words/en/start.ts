@@ -1,5 +1,11 @@
-// What whoever starts Tappet reads when it cannot start.
+// What whoever starts Tappet reads.
 
 export const startWords = {
-  noDiscordYet: (): string => "DISCORD_TOKEN is set, but this version has the terminal face only. Unset it to open the practice room.",
+  badToken: (): string =>
+    "The platform does not accept DISCORD_TOKEN. Copy the bot's token again from the platform's developer pages, set it, and start again.",
+  unreachable: (why: string): string => `The platform cannot be reached (${why}). Check the connection and DISCORD_API_URL, then start again.`,
+  noPrivilege: (): string =>
+    "TAPPET_READ_CHANNELS is set, but the platform has not granted the message content privilege, so only what is addressed to the bot is heard. Switch it on in the platform's developer pages, then start again.",
+  running: (name: string, groups: number): string => `Tappet is running as ${name} in ${groups} ${groups === 1 ? "server" : "servers"}.`,
+  stopping: (): string => "Stopping.",
 };

@@ -1,0 +1,54 @@
+// The line to the platform: signing in, with the privilege to read whole channels if it was asked for and is granted.
+
+import { Client, Events, GatewayIntentBits, Options, Partials } from "discord.js";
+
+export type Connection = {
+  readonly token: string;
+  /** Another base address of the HTTP API: a proxy or a stand-in. */
+  readonly api: string | null;
+  /** Ask for the privilege to read messages that are not addressed to the bot. */
+  readonly readChannels: boolean;
+};
+export type Connected = { readonly is: "connected"; readonly client: Client<true>; readonly readsChannels: boolean };
+export type NotConnected = { readonly is: "refused"; readonly why: "token" | "unreachable"; readonly error: unknown };
+
+const INTENTS = [GatewayIntentBits.Guilds, GatewayIntentBits.GuildMessages, GatewayIntentBits.DirectMessages] as const;
+/** The platform closes the line with this number when a privilege was not granted. Source: its documentation, gateway close codes. */
+const DISALLOWED = 4014;
+
+/** Signs in. Where the privilege is refused it signs in again without it. */
+export async function connect(connection: Connection): Promise<Connected | NotConnected> {
+  const client = clientFor(connection);
+  try {
+    const ready = new Promise<void>((resolve) => void client.once(Events.ClientReady, () => resolve()));
+    await client.login(connection.token);
+    await ready;
+    return { is: "connected", client: client as Client<true>, readsChannels: connection.readChannels };
+  } catch (error) {
+    await client.destroy();
+    if (connection.readChannels && isDisallowed(error)) return connect({ ...connection, readChannels: false });
+    return { is: "refused", why: isToken(error) ? "token" : "unreachable", error };
+  }
+}
+
+function clientFor({ api, readChannels }: Connection): Client {
+  return new Client({
+    intents: [...INTENTS, ...(readChannels ? [GatewayIntentBits.MessageContent] : [])],
+    // Direct messages, and edits and deletes of messages from before the start, arrive without their surroundings.
+    partials: [Partials.Channel, Partials.Message],
+    allowedMentions: { parse: [], repliedUser: false },
+    // Tried again by our own back-off: the library would do so at once.
+    rest: { retries: 0, timeout: 10_000, ...(api === null ? {} : { api: api.replace(/\/$/u, "") }) },
+    // Nothing that is said is kept in memory; what a member logged is in the database.
+    makeCache: Options.cacheWithLimits({
+      ...Options.DefaultMakeCacheSettings,
+      MessageManager: 0,
+      ReactionManager: 0,
+      GuildMemberManager: { maxSize: 200, keepOverLimit: (member) => member.id === member.client.user.id },
+    }),
+  });
+}
+
+const isToken = (error: unknown): boolean => error instanceof Error && ("code" in error ? error.code === "TokenInvalid" : false);
+const isDisallowed = (error: unknown): boolean =>
+  error instanceof Error && (("code" in error && error.code === DISALLOWED) || /disallowed intents/iu.test(error.message));

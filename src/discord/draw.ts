@@ -1,0 +1,139 @@
+// A reply as the platform's messages: text in pages, buttons and pick lists in rows, forms as modals.
+// Nothing is cut in silence: what does not fit one message goes on in the next.
+
+import {
+  ActionRowBuilder,
+  AttachmentBuilder,
+  ButtonBuilder,
+  ButtonStyle,
+  LabelBuilder,
+  type MessageActionRowComponentBuilder,
+  ModalBuilder,
+  StringSelectMenuBuilder,
+  TextInputBuilder,
+  TextInputStyle,
+} from "discord.js";
+import type { Action, Field, Form, Said } from "../chat/reply.ts";
+import { escaped, wrapped } from "./plain.ts";
+
+/** Characters of text in one message; the platform takes 2,000. */
+const PAGE = 1900;
+const ROWS = 5;
+const BUTTONS_IN_A_ROW = 5;
+const OPTIONS = 25;
+
+/** One message of a reply; buttons and files come with the last. */
+export type Page = {
+  readonly content: string;
+  readonly components: readonly ActionRowBuilder<MessageActionRowComponentBuilder>[];
+  readonly files: readonly AttachmentBuilder[];
+};
+
+/** The custom id of a list of buttons too many for rows; the value picked is the action. */
+export const MENU = "menu";
+
+/** A reply in pages. @param before a line of the face's own, such as a mention, which is not escaped */
+export function pagesOf(said: Said, moreActions: string, before: string | null = null): readonly Page[] {
+  const texts = paged([
+    ...(before === null ? [] : [before]),
+    ...(said.title === null ? [] : [`**${escaped(said.title)}**`]),
+    ...said.lines.map(escaped),
+    ...(said.caution === null ? [] : [`> ${escaped(said.caution)}`]),
+  ]);
+  const rows = rowsOf(said.actions, moreActions);
+  const files = said.files.map((file) => new AttachmentBuilder(Buffer.from(file.png), { name: file.name, description: file.alt.slice(0, 1024) }));
+  const pages: Page[] = texts.slice(0, -1).map((content) => ({ content, components: [], files: [] }));
+  pages.push({ content: texts.at(-1) ?? BLANK, components: rows.slice(0, ROWS), files });
+  for (let n = ROWS; n < rows.length; n += ROWS) pages.push({ content: moreActions, components: rows.slice(n, n + ROWS), files: [] });
+  return pages;
+}
+
+/** The platform takes no message without text. */
+const BLANK = "\u200b";
+
+function paged(lines: readonly string[]): readonly string[] {
+  const pages: string[] = [];
+  let page = "";
+  for (const line of lines.flatMap((each) => wrapped(each, PAGE))) {
+    const next = page === "" ? line : `${page}\n${line}`;
+    if (next.length <= PAGE) page = next;
+    else {
+      pages.push(page);
+      page = line;
+    }
+  }
+  return page.trim() === "" ? pages : [...pages, page];
+}
+
+type Row = ActionRowBuilder<MessageActionRowComponentBuilder>;
+
+/** Buttons five to a row, a pick list in a row of its own; more buttons than three rows become lists to pick from. */
+function rowsOf(actions: readonly Action[], moreActions: string): readonly Row[] {
+  const rows: Row[] = [];
+  let buttons: Action[] = [];
+  const flush = (): void => {
+    if (buttons.length > 3 * BUTTONS_IN_A_ROW)
+      for (let n = 0; n < buttons.length; n += OPTIONS) rows.push(menu(buttons.slice(n, n + OPTIONS), `${MENU}.${rows.length}`, moreActions));
+    else for (let n = 0; n < buttons.length; n += BUTTONS_IN_A_ROW) rows.push(row(buttons.slice(n, n + BUTTONS_IN_A_ROW).map(button)));
+    buttons = [];
+  };
+  for (const action of actions) {
+    if (action.kind !== "pick") {
+      buttons.push(action);
+      continue;
+    }
+    flush();
+    rows.push(row([pickList(action)]));
+  }
+  flush();
+  return rows;
+}
+
+const row = (components: readonly MessageActionRowComponentBuilder[]): Row =>
+  new ActionRowBuilder<MessageActionRowComponentBuilder>().addComponents(...components);
+const button = (action: Action): ButtonBuilder => new ButtonBuilder().setCustomId(action.id).setLabel(clip(action.label, 80)).setStyle(ButtonStyle.Secondary);
+
+function pickList(action: Extract<Action, { kind: "pick" }>): StringSelectMenuBuilder {
+  return new StringSelectMenuBuilder()
+    .setCustomId(action.id)
+    .setPlaceholder(clip(action.label, 150))
+    .setMinValues(action.min)
+    .setMaxValues(Math.min(action.max, action.options.length))
+    .addOptions(action.options.slice(0, OPTIONS).map(({ value, label }) => ({ value, label: clip(label, 100) })));
+}
+
+const menu = (actions: readonly Action[], id: string, placeholder: string): Row =>
+  row([
+    new StringSelectMenuBuilder()
+      .setCustomId(id)
+      .setPlaceholder(clip(placeholder, 150))
+      .addOptions(actions.map((action) => ({ value: action.id, label: clip(action.label, 100) }))),
+  ]);
+
+/** A form as a modal; what is filled in comes back under the action's id. */
+export function modalOf(action: string, form: Form): ModalBuilder {
+  return new ModalBuilder().setCustomId(action).setTitle(clip(form.title, 45)).addLabelComponents(form.fields.slice(0, 5).map(labelOf));
+}
+
+function labelOf(field: Field): LabelBuilder {
+  const label = new LabelBuilder().setLabel(clip(field.label, 45));
+  if (field.kind === "choice")
+    return label.setStringSelectMenuComponent(
+      new StringSelectMenuBuilder()
+        .setCustomId(field.name)
+        .setRequired(field.required)
+        .setMinValues(field.required ? 1 : 0)
+        .addOptions(field.options.slice(0, OPTIONS).map(({ value, label: text }) => ({ value, label: clip(text, 100), default: value === field.value }))),
+    );
+  const input = new TextInputBuilder()
+    .setCustomId(field.name)
+    .setRequired(field.required)
+    .setStyle(field.kind === "paragraph" ? TextInputStyle.Paragraph : TextInputStyle.Short)
+    .setMaxLength(field.kind === "paragraph" ? 2000 : 200);
+  if (field.hint !== null) input.setPlaceholder(clip(field.hint, 100));
+  if (field.value !== null && field.value !== "") input.setValue(field.value);
+  return label.setTextInputComponent(input);
+}
+
+/** A label as long as the platform takes; what is shortened says so. */
+const clip = (text: string, most: number): string => (text.length > most ? `${text.slice(0, most - 1)}…` : text);

@@ -1,0 +1,141 @@
+// The bot on the group's server: what happens there goes to the conversation, what it answers goes back.
+// Not here: what is answered (commands/), how it is drawn (draw.ts), how it gets through (post.ts, respond.ts).
+
+import { type AutocompleteInteraction, type Client, Events, type Guild, type Interaction, type Message } from "discord.js";
+import type { Answer, Conversation, Inbound } from "../chat/inbound.ts";
+import type { Said } from "../chat/reply.ts";
+import type { MemberId } from "../core/ids.ts";
+import { CODES, codeOf, isUnauthorised } from "./again.ts";
+import { modalOf } from "./draw.ts";
+import { fromInteraction, heardComponent, heardDelete, heardEdit, heardForm, heardMenu, heardMessage, heardRun, heardTyping } from "./hear.ts";
+import { type Post, post } from "./post.ts";
+import { type FaceWords, respond } from "./respond.ts";
+
+export type FaceParts = {
+  readonly client: Client<true>;
+  readonly conversation: Conversation;
+  readonly words: FaceWords;
+  /** Milliseconds before each further try to post. */
+  readonly waits: readonly number[];
+  /** Who logged from a message; null when nothing stands as logged from it. */
+  readonly authorOf: (message: string) => Promise<MemberId | null>;
+  /** The message that leads a new server's admin through set-up; null when it was sent before. */
+  readonly welcome: (guild: string) => Promise<Said | null>;
+  readonly log: {
+    readonly error: (facts: Readonly<Record<string, unknown>>, what: string) => void;
+    readonly info: (facts: Readonly<Record<string, unknown>>, what: string) => void;
+  };
+  /** The token is no longer good. */
+  readonly fatal: (error: unknown) => void;
+};
+
+const REACTIONS = { logged: "✅", asked: "❓" } as const;
+
+/** Listens from now on. Answers how to stop listening and wait for what is under way. */
+export function listen(parts: FaceParts): { readonly stop: () => Promise<void> } {
+  const { client, log } = parts;
+  const underWay = new Set<Promise<void>>();
+  let listening = true;
+  const take = (what: string, work: () => Promise<void>): void => {
+    if (!listening) return;
+    const done = work()
+      .catch((error: unknown) => (isUnauthorised(error) ? parts.fatal(error) : log.error({ err: error, what }, "an event failed")))
+      .finally(() => underWay.delete(done));
+    underWay.add(done);
+  };
+  client.on(Events.InteractionCreate, (i) => take("interaction", () => onInteraction(parts, i)));
+  client.on(Events.MessageCreate, (m) => take("message", () => onMessage(parts, m, heardMessage(m, client.user.id))));
+  client.on(Events.MessageUpdate, (_old, m) => take("edit", async () => void (m.partial ? null : await onMessage(parts, m, heardEdit(m, client.user.id)))));
+  client.on(Events.MessageDelete, (m) =>
+    take("delete", async () => {
+      const author = await parts.authorOf(m.id);
+      if (author !== null)
+        for (const answer of await parts.conversation.hear(heardDelete(m, author))) await directly(parts, author, answer.reply, `${m.id}/delete`);
+    }),
+  );
+  client.on(Events.GuildCreate, (guild) => take("welcome", () => welcome(parts, guild)));
+  client.on(Events.Error, (error) => (isUnauthorised(error) ? parts.fatal(error) : log.error({ err: error }, "the line to the platform failed")));
+  for (const guild of client.guilds.cache.values()) take("welcome", () => welcome(parts, guild));
+  return {
+    async stop() {
+      listening = false;
+      await Promise.allSettled([...underWay]);
+    },
+  };
+}
+
+async function onInteraction(parts: FaceParts, i: Interaction): Promise<void> {
+  if (i.isAutocomplete()) return suggest(parts, i);
+  const how = {
+    conversation: parts.conversation,
+    words: parts.words,
+    directly: (member: string, said: Said, once: string) => directly(parts, member as MemberId, said, once),
+  };
+  if (i.isChatInputCommand()) return respond(how, i, heardRun(i));
+  if (i.isMessageContextMenuCommand()) return respond(how, i, heardMenu(i));
+  if (i.isModalSubmit()) return respond(how, i, heardForm(i));
+  if (!i.isButton() && !i.isStringSelectMenu()) return;
+  const heard = heardComponent(i);
+  const opened = await parts.conversation.open({ ...fromInteraction(i), action: heard.action });
+  if (opened === null) return respond(how, i, heard);
+  if ("form" in opened) return void (await i.showModal(modalOf(heard.action, opened.form)));
+  return respond({ ...how, conversation: { ...parts.conversation, hear: async () => opened.refused } }, i, heard);
+}
+
+/** Suggestions are not worth a second try: the next key asks again. */
+async function suggest({ conversation }: FaceParts, i: AutocompleteInteraction): Promise<void> {
+  const [answer] = await conversation.hear(heardTyping(i));
+  const choices = (answer?.suggestions ?? []).filter((each) => each.length <= 100).slice(0, 25);
+  await i.respond(choices.map((each) => ({ name: each, value: each }))).catch((error: unknown) => {
+    if (codeOf(error) !== CODES.unknownInteraction) throw error;
+  });
+}
+
+async function onMessage(parts: FaceParts, message: Message, heard: Inbound | null): Promise<void> {
+  if (heard === null) return;
+  for (const answer of await parts.conversation.hear(heard)) await answerMessage(parts, message, answer, heard.event);
+}
+
+/** A reaction, and where more is to be said a reply beside the message; what only the member may see goes to them directly. */
+async function answerMessage(parts: FaceParts, message: Message, { react, reply, to }: Answer, once: string): Promise<void> {
+  const marked = react === null || (await mark(message, REACTIONS[react]));
+  const said: Said | null = reply ?? (marked ? null : { title: null, lines: [parts.words.logged], caution: null, actions: [], files: [] });
+  if (said === null) return;
+  if (to !== null && message.guildId !== null) {
+    if (await directly(parts, to, said, once)) return;
+    return beside(parts, message, { title: null, lines: [parts.words.directClosed], caution: null, actions: [], files: [] }, once);
+  }
+  await beside(parts, message, said, once);
+}
+
+async function beside(parts: FaceParts, message: Message, said: Said, once: string): Promise<void> {
+  const posted = await post(postOf(parts), { channel: message.channelId, mention: null, answers: message }, said, `answer/${once}`);
+  if (posted.is !== "sent") parts.log.error({ why: posted.why, channel: message.channelId }, "an answer did not get through");
+}
+
+/** True when the mark is there. Not being allowed to react is no fault. */
+async function mark(message: Message, emoji: string): Promise<boolean> {
+  return message.react(emoji).then(
+    () => true,
+    (error: unknown) => {
+      if (codeOf(error) === null) throw error;
+      return false;
+    },
+  );
+}
+
+/** Writes to a member alone. False when their direct messages are closed. */
+async function directly(parts: FaceParts, member: MemberId, said: Said | null, once: string): Promise<boolean> {
+  if (said === null) return true;
+  const posted = await post(postOf(parts), { member }, said, `direct/${once}`);
+  if (posted.is === "sent") return true;
+  parts.log.error({ why: posted.why }, "a direct message did not get through");
+  return false;
+}
+
+const postOf = ({ client, words, waits }: FaceParts): Post => ({ client, moreActions: words.moreActions, waits });
+
+async function welcome(parts: FaceParts, guild: Guild): Promise<void> {
+  const said = await parts.welcome(guild.id);
+  if (said !== null) await directly(parts, guild.ownerId as MemberId, said, `welcome/${guild.id}`);
+}

@@ -1,0 +1,63 @@
+// Putting messages into channels: each once, however often it is tried, and only the member addressed is pinged.
+
+import { createHash } from "node:crypto";
+import { type Client, type Message, type MessageCreateOptions, MessageFlags, type SendableChannels } from "discord.js";
+import type { Said } from "../chat/reply.ts";
+import { again, CODES, codeOf, isPassing } from "./again.ts";
+import { pagesOf } from "./draw.ts";
+
+/** Where a message goes: to a member alone, or to a channel with the member named or answered. */
+export type To = { readonly member: string } | { readonly channel: string; readonly mention: string | null; readonly answers: Message | null };
+
+export type Posted =
+  | { readonly is: "sent"; readonly message: string }
+  | { readonly is: "failed"; readonly why: "direct messages closed" | "channel gone" | "not allowed" }
+  /** The platform was not there: it may be tried again later. */
+  | { readonly is: "later"; readonly why: string };
+
+/** What posting needs besides the message. `waits`: milliseconds before each further try. */
+export type Post = { readonly client: Client; readonly moreActions: string; readonly waits: readonly number[] };
+
+/** Sends a reply, page by page. @param once names it: the same name is not sent twice while the platform remembers */
+export async function post({ client, moreActions, waits }: Post, to: To, said: Said, once: string): Promise<Posted> {
+  try {
+    const channel = await again(() => channelOf(client, to), waits);
+    if (channel === null) return { is: "failed", why: "channel gone" };
+    const mention = "channel" in to ? to.mention : null;
+    const send = (message: MessageCreateOptions): Promise<Message> => channel.send(message);
+    let sent = "";
+    for (const [n, page] of pagesOf(said, moreActions, mention === null ? null : `<@${mention}>`).entries()) {
+      const answers = "channel" in to && n === 0 ? to.answers : null;
+      const message = await again(
+        () =>
+          send({
+            ...page,
+            nonce: nonceOf(`${once}/${n}`),
+            enforceNonce: true,
+            flags: MessageFlags.SuppressEmbeds,
+            allowedMentions: mention === null || n > 0 ? { parse: [], repliedUser: false } : { parse: [], users: [mention] },
+            ...(answers === null ? {} : { reply: { messageReference: answers.id, failIfNotExists: false } }),
+          }),
+        waits,
+      );
+      sent = message.id;
+    }
+    return { is: "sent", message: sent };
+  } catch (error) {
+    const code = codeOf(error);
+    if (code === CODES.cannotMessageUser || code === CODES.noMutualServer) return { is: "failed", why: "direct messages closed" };
+    if (code === CODES.unknownChannel) return { is: "failed", why: "channel gone" };
+    if (code === CODES.missingAccess || code === CODES.missingPermissions) return { is: "failed", why: "not allowed" };
+    if (isPassing(error)) return { is: "later", why: error instanceof Error ? error.message : String(error) };
+    throw error;
+  }
+}
+
+async function channelOf(client: Client, to: To): Promise<SendableChannels | null> {
+  if ("member" in to) return client.users.createDM(to.member);
+  const channel = await client.channels.fetch(to.channel);
+  return channel?.isSendable() === true ? channel : null;
+}
+
+/** At most 25 characters, the same for the same name. */
+const nonceOf = (once: string): string => createHash("sha256").update(once).digest("base64url").slice(0, 22);

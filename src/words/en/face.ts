@@ -1,0 +1,9 @@
+// What the face on the group's server says of its own accord.
+
+export const faceWords = {
+  menuName: "Log this message",
+  moreActions: "More to choose from",
+  nothing: "I found no reading and no work in that.",
+  logged: "Logged.",
+  directClosed: "I have an answer for you alone, but your direct messages are closed to me. Open them, or ask with a command.",
+} as const;

@@ -1,0 +1,107 @@
+// The whole bot on the stand-in, in this process.
+
+import { COMMANDS, HANDLERS, messagesOf, saySetUp } from "../../commands/index.ts";
+import { addDuration, instant } from "../../src/core/calendar/zones.ts";
+import { type OpenServer, openServer } from "../../src/open-server.ts";
+import { type Json, type Kept, type StandIn, standIn } from "./standin.ts";
+
+export type OnStandIn = {
+  readonly platform: StandIn;
+  readonly open: OpenServer;
+  readonly faults: readonly unknown[];
+  readonly fatal: readonly string[];
+  readonly advance: (span: string) => void;
+  /** Waits until something is so, and answers it. */
+  readonly until: <T>(what: string, look: () => T | undefined | null | false) => Promise<T>;
+  /** The answer to an interaction, once it is complete. */
+  readonly answerTo: (interaction: string) => Promise<Kept>;
+  readonly close: () => Promise<void>;
+};
+
+export type On = {
+  readonly platform?: Parameters<typeof standIn>[0];
+  readonly file?: string;
+  readonly readChannels?: boolean;
+  readonly use?: StandIn;
+  /** Waits before each further try; short ones, unless the waits are what is tested. */
+  readonly waits?: readonly number[];
+  /** Milliseconds that /due takes longer than it does. */
+  readonly slow?: number;
+};
+
+export async function onStandIn({
+  platform: how,
+  file = ":memory:",
+  readChannels = true,
+  use,
+  slow = 0,
+  waits = [20, 40, 60, 80],
+}: On = {}): Promise<OnStandIn> {
+  const platform = use ?? (await standIn(how));
+  const faults: unknown[] = [];
+  const fatal: string[] = [];
+  let now = instant("2026-11-25T10:00:00Z");
+  const open = await openServer({
+    file,
+    connection: { token: "good-token", api: platform.api, readChannels },
+    clock: { now: () => now },
+    log: { error: (facts, what) => void faults.push({ what, ...facts }), info: () => undefined },
+    supplied: {
+      commands: COMMANDS.map((command) => (command.name === "due" && slow > 0 ? slowed(command, slow) : command)),
+      handlers: HANDLERS,
+      messages: messagesOf,
+      saySetUp,
+    },
+    fatal: (sentence) => void fatal.push(sentence),
+    waits,
+  });
+  if (open.is === "refused") throw new Error(open.sentence);
+  const until = async <T>(what: string, look: () => T | undefined | null | false): Promise<T> => {
+    for (let n = 0; n < 1200; n++) {
+      const found = look();
+      if (found !== undefined && found !== null && found !== false) return found;
+      await new Promise((resolve) => setTimeout(resolve, 10));
+    }
+    throw new Error(
+      `it did not come: ${what}; ${JSON.stringify(platform.calls.slice(-5).map(({ method, path, status }) => `${method} ${path} ${status}`))} ${String(faults[0] instanceof Object ? JSON.stringify(faults[0], errors) : "")}`,
+    );
+  };
+  return {
+    platform,
+    open,
+    faults,
+    fatal,
+    until,
+    advance: (span) => {
+      now = addDuration(now, span);
+    },
+    answerTo: (interaction) =>
+      until(`an answer to ${interaction}`, () =>
+        platform.messages.find((each) => each["$token"] === `token-${interaction}` && each["$pending"] !== true && each.deleted !== true),
+      ),
+    async close() {
+      await open.close();
+      if (use === undefined) await platform.close();
+    },
+  };
+}
+
+const slowed = (command: (typeof COMMANDS)[number], slow: number): (typeof COMMANDS)[number] => ({
+  ...command,
+  run: async (ctx, input) => {
+    await new Promise((resolve) => setTimeout(resolve, slow));
+    return command.run(ctx, input);
+  },
+});
+
+const errors = (_key: string, value: unknown): unknown => (value instanceof Error ? `${value.name}: ${value.message} ${value.stack?.split("\n")[1]}` : value);
+
+/** The custom id of the button or list whose label begins so. */
+export function part(message: Json, label: string): string {
+  const parts = (message["components"] as { components: { custom_id: string; label?: string; placeholder?: string }[] }[]).flatMap((row) => row.components);
+  const found = parts.find((each) => (each.label ?? each.placeholder ?? "").startsWith(label));
+  if (found === undefined) throw new Error(`no ${label} among ${parts.map((each) => each.label ?? each.placeholder).join(", ")}`);
+  return found.custom_id;
+}
+/** Only its member sees it. */
+export const isPrivate = (message: Json): boolean => (Number(message["flags"]) & 64) !== 0;

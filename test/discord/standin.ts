@@ -1,0 +1,469 @@
+// A loopback stand-in of the platform: its HTTP API and its gateway, good enough to believe, with bad days on demand.
+// Everything sent to it is held against the published description; what is wrong is kept and makes the test fail.
+
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
+import type { AddressInfo } from "node:net";
+import { type WebSocket, WebSocketServer } from "ws";
+import { faultsOf, type RequestKind } from "./schemas.ts";
+
+export type Json = Record<string, unknown>;
+/** One request as it came, and what it was answered. */
+export type Call = { readonly method: string; readonly path: string; readonly body: Json; readonly status: number; readonly at: number };
+/** A message; what the stand-in keeps beside the platform's own fields begins with "$". */
+export type Kept = Json & { readonly id: string; readonly channel_id: string; readonly content: string; deleted?: boolean };
+
+/** A bad moment of a route. `times` of requests that match fail, before or after their work is done. */
+export type Fault = {
+  readonly route: RegExp;
+  readonly how: "500" | "429" | "cut" | "slow" | "401" | "404 unknown interaction" | "403 closed" | "403 missing" | "404 channel";
+  readonly when: "before" | "after";
+  times: number;
+};
+
+const GUILD = "900000000000000001";
+export const ME = "100000000000000001";
+const APP = "100000000000000001";
+
+const BODIES: Readonly<Record<Fault["how"], readonly [number, Json]>> = {
+  "500": [500, { message: "500: Internal Server Error", code: 0 }],
+  "429": [429, { message: "You are being rate limited.", retry_after: 0.3, global: false }],
+  "401": [401, { message: "401: Unauthorized", code: 0 }],
+  "404 unknown interaction": [404, { message: "Unknown interaction", code: 10_062 }],
+  "403 closed": [403, { message: "Cannot send messages to this user", code: 50_007 }],
+  "403 missing": [403, { message: "Missing Permissions", code: 50_013 }],
+  "404 channel": [404, { message: "Unknown Channel", code: 10_003 }],
+  cut: [0, {}],
+  slow: [0, {}],
+};
+
+const CALLBACKS: Readonly<Record<number, RequestKind>> = {
+  4: "CreateMessageInteractionCallbackRequest",
+  5: "CreateMessageInteractionCallbackRequest",
+  6: "UpdateMessageInteractionCallbackRequest",
+  7: "UpdateMessageInteractionCallbackRequest",
+  8: "ApplicationCommandAutocompleteCallbackRequest",
+  9: "ModalInteractionCallbackRequest",
+};
+
+export type StandIn = Awaited<ReturnType<typeof standIn>>;
+
+/** @param granted whether the message content privilege is granted @param token the only token that is good */
+export async function standIn({ granted = true, token = "good-token", guilds = 1 }: { granted?: boolean; token?: string; guilds?: number } = {}) {
+  const calls: Call[] = [];
+  const wrong: string[] = [];
+  const messages: Kept[] = [];
+  const faults: Fault[] = [];
+  const nonces = new Map<string, Kept>();
+  const acknowledged = new Map<string, { type: number; at: number }>();
+  const interactions = new Map<string, { token: string; channel: string; at: number }>();
+  let registered: readonly Json[] = [];
+  let next = 1_000_000_000_000_000_000n;
+  const id = (): string => String(next++);
+
+  const guildIds = Array.from({ length: guilds }, (_, n) => String(BigInt(GUILD) + BigInt(n)));
+  const channels = new Map<string, Json>();
+  for (const guild of guildIds) {
+    channels.set(`${guild}1`.slice(-19), { id: `${guild}1`.slice(-19), type: 0, guild_id: guild, name: "garage", permission_overwrites: [] });
+    channels.set(`${guild}2`.slice(-19), { id: `${guild}2`.slice(-19), type: 0, guild_id: guild, name: "chatter", permission_overwrites: [] });
+  }
+  const user = (member: string, bot = false): Json => ({
+    id: member,
+    username: `rider${member.slice(-3)}`,
+    global_name: `Rider ${member.slice(-3)}`,
+    discriminator: "0",
+    avatar: null,
+    bot,
+  });
+
+  // ---- the gateway -------------------------------------------------------------------------------------------------
+  const sockets = new Set<WebSocket>();
+  let sequence = 0;
+  let session = "session-1";
+  let sent: { s: number; t: string; d: unknown }[] = [];
+  let identifies = 0;
+  let resumes = 0;
+  let mute = false;
+  const dispatch = (t: string, d: unknown): void => {
+    const event = { op: 0, s: ++sequence, t, d };
+    sent.push(event);
+    for (const socket of sockets) socket.send(JSON.stringify(event));
+  };
+  const guildOf = (guild: string): Json => ({
+    ...{ id: guild, name: `Group ${guild.slice(-2)}`, owner_id: "200000000000000001", unavailable: false, member_count: 3, large: false, premium_tier: 0 },
+    ...{ roles: [{ id: guild, name: "@everyone", permissions: "1071698660929", position: 0, color: 0, hoist: false, managed: false, mentionable: false }] },
+    ...{ channels: [...channels.values()].filter((channel) => channel["guild_id"] === guild), emojis: [], features: [], stickers: [], threads: [] },
+    ...{
+      members: [{ user: user(ME, true), roles: [], joined_at: "2026-01-01T00:00:00Z", flags: 0 }],
+      presences: [],
+      voice_states: [],
+      stage_instances: [],
+      guild_scheduled_events: [],
+    },
+  });
+
+  const http: Server = createServer((request, response) => void answer(request, response));
+  const gateway = new WebSocketServer({ server: http });
+  gateway.on("connection", (socket) => {
+    socket.send(JSON.stringify({ op: 10, d: { heartbeat_interval: 400 } }));
+    socket.on("close", () => sockets.delete(socket));
+    socket.on("message", (raw) => {
+      const { op, d } = JSON.parse(String(raw)) as { op: number; d: Json };
+      if (op === 1 && !mute) socket.send(JSON.stringify({ op: 11 }));
+      if (op === 2) {
+        identifies++;
+        if (d["token"] !== token) return socket.close(4004, "Authentication failed.");
+        if (!granted && (Number(d["intents"]) & (1 << 15)) !== 0) return socket.close(4014, "Disallowed intent(s).");
+        session = `session-${identifies}`;
+        sequence = 0;
+        sent = [];
+        sockets.add(socket);
+        dispatch("READY", {
+          ...{ v: 10, user: user(ME, true), session_id: session, resume_gateway_url: address().replace("http", "ws"), application: { id: APP, flags: 0 } },
+          guilds: guildIds.map((guild) => ({ id: guild, unavailable: true })),
+        });
+        for (const guild of guildIds) dispatch("GUILD_CREATE", guildOf(guild));
+      }
+      if (op === 6) {
+        resumes++;
+        if (d["session_id"] !== session) return void socket.send(JSON.stringify({ op: 9, d: false }));
+        sockets.add(socket);
+        for (const event of sent.filter((each) => each.s > Number(d["seq"]))) socket.send(JSON.stringify({ op: 0, ...event }));
+        socket.send(JSON.stringify({ op: 0, s: ++sequence, t: "RESUMED", d: {} }));
+      }
+    });
+  });
+
+  // ---- the HTTP API ------------------------------------------------------------------------------------------------
+  async function answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
+    const path = decodeURIComponent((request.url ?? "").replace(/^\/api\/v10/u, "").replace(/\?.*$/u, ""));
+    const method = request.method ?? "GET";
+    const body = await bodyOf(request);
+    const reply = (status: number, json: unknown, headers: Readonly<Record<string, string>> = {}): void => {
+      calls.push({ method, path, body: body as Json, status, at: performance.now() });
+      if (status === 204) response.writeHead(204, headers).end();
+      else response.writeHead(status, { "content-type": "application/json", ...headers }).end(JSON.stringify(json));
+    };
+    const fault = faults.find((each) => each.times > 0 && each.route.test(`${method} ${path}`));
+    if (fault !== undefined) {
+      fault.times--;
+      if (fault.how === "slow") await new Promise((resolve) => setTimeout(resolve, 1000));
+      else {
+        if (fault.when === "after") route(method, path, body as Json);
+        if (fault.how === "cut") {
+          request.socket.destroy();
+          return;
+        }
+        const [status, json] = BODIES[fault.how];
+        return reply(status, json, fault.how === "429" ? { "retry-after": "0.3", "x-ratelimit-scope": "user" } : {});
+      }
+    }
+    const authorised = request.headers.authorization === `Bot ${token}` || /^\/(interactions|webhooks)\//u.test(path);
+    if (!authorised) return reply(401, { message: "401: Unauthorized", code: 0 });
+    reply(...route(method, path, body as Json));
+  }
+
+  function check(kind: RequestKind, body: unknown, what: string): boolean {
+    const found = faultsOf(kind, body);
+    wrong.push(...found.map((fault) => `${what}: ${fault}`));
+    return found.length === 0;
+  }
+
+  function keep(channel: string, body: Json, more: Json = {}): Kept {
+    const made = {
+      ...{
+        id: id(),
+        channel_id: channel,
+        author: user(ME, true),
+        content: String(body["content"] ?? ""),
+        components: body["components"] ?? [],
+        flags: body["flags"] ?? 0,
+      },
+      ...{
+        attachments: [],
+        embeds: [],
+        mentions: [],
+        mention_roles: [],
+        mention_everyone: false,
+        pinned: false,
+        tts: false,
+        type: 0,
+        timestamp: "2026-11-25T10:00:00.000Z",
+      },
+      ...{ edited_timestamp: null, allowed_mentions: body["allowed_mentions"], message_reference: body["message_reference"], ...more },
+    } as Kept;
+    messages.push(made);
+    return made;
+  }
+
+  type Answered = readonly [status: number, json: unknown];
+  const UNKNOWN_CHANNEL: Answered = [404, { message: "Unknown Channel", code: 10_003 }];
+  const ROUTES: readonly (readonly [RegExp, (found: readonly string[], body: Json) => Answered])[] = [
+    [
+      /^GET \/gateway\/bot$/u,
+      () => [
+        200,
+        { url: address().replace("http", "ws"), shards: 1, session_start_limit: { total: 1000, remaining: 999, reset_after: 1, max_concurrency: 1 } },
+      ],
+    ],
+    [
+      /^PUT \/applications\/\d+\/commands$/u,
+      (_found, body) => {
+        registered = body as unknown as Json[];
+        for (const command of registered) check("ApplicationCommandUpdateRequest", command, `command ${String(command["name"])}`);
+        return [200, registered];
+      },
+    ],
+    [/^POST \/interactions\/(\d+)\/[^/]+\/callback$/u, ([, interaction = ""], body) => callback(interaction, body)],
+    [/^(PATCH|DELETE|GET) \/webhooks\/\d+\/([^/]+)\/messages\/@original$/u, ([, method = "", itsToken = ""], body) => original(method, itsToken, body)],
+    [
+      /^POST \/webhooks\/\d+\/([^/]+)$/u,
+      ([, itsToken = ""], body) => {
+        check("IncomingWebhookInteractionRequest", body, "further answer");
+        const interaction = [...interactions.values()].find((each) => each.token === itsToken);
+        return [200, keep(interaction?.channel ?? "", body, { $token: itsToken, $interaction: true })];
+      },
+    ],
+    [
+      /^POST \/users\/@me\/channels$/u,
+      (_found, body) => {
+        check("CreatePrivateChannelRequest", body, "direct channel");
+        return [200, directChannel(String(body["recipient_id"]))];
+      },
+    ],
+    [/^GET \/channels\/(\d+)$/u, ([, channel = ""]) => (channels.has(channel) ? [200, channels.get(channel)] : UNKNOWN_CHANNEL)],
+    [
+      /^POST \/channels\/(\d+)\/messages$/u,
+      ([, channel = ""], body) => {
+        check("MessageCreateRequest", body, "message");
+        const nonce = `${channel}/${String(body["nonce"])}`;
+        const made = (body["enforce_nonce"] === true ? nonces.get(nonce) : undefined) ?? keep(channel, body);
+        if (body["nonce"] !== undefined) nonces.set(nonce, made);
+        return [200, made];
+      },
+    ],
+    [/^PUT \/channels\/\d+\/messages\/\d+\/reactions\/[^/]+\/@me$/u, () => [204, null]],
+    [
+      /^GET \/guilds\/\d+\/members\/(\d+)$/u,
+      ([, member = ""]) => [200, { user: user(member), roles: [], joined_at: "2026-01-01T00:00:00Z", flags: 0, deaf: false, mute: false }],
+    ],
+  ];
+  function route(method: string, path: string, body: Json): Answered {
+    for (const [pattern, work] of ROUTES) {
+      const found = pattern.exec(`${method} ${path}`);
+      if (found !== null) return work(found, body);
+    }
+    wrong.push(`no such route: ${method} ${path}`);
+    return [404, { message: "404: Not Found", code: 0 }];
+  }
+
+  function original(method: string, itsToken: string, body: Json): Answered {
+    const message = messages.find((each) => each["$token"] === itsToken && each["$original"] === true);
+    if (message === undefined) return [404, { message: "Unknown Webhook", code: 10_015 }];
+    if (method === "DELETE") {
+      message.deleted = true;
+      return [204, null];
+    }
+    if (method === "PATCH") {
+      check("IncomingWebhookUpdateRequestPartial", body, "edit of an answer");
+      Object.assign(message, body, { $pending: false });
+    }
+    return [200, message];
+  }
+
+  function directChannel(member: string): Json {
+    const channel = `70000000${member.slice(-11)}`;
+    const made = channels.get(channel) ?? { id: channel, type: 1, recipients: [user(member)], last_message_id: null };
+    channels.set(channel, made);
+    return made;
+  }
+
+  function callback(interaction: string, body: Json): Answered {
+    const known = interactions.get(interaction);
+    if (acknowledged.has(interaction)) return [400, { message: "Interaction has already been acknowledged.", code: 40_060 }];
+    if (known === undefined || performance.now() - known.at > 3000) return [404, { message: "Unknown interaction", code: 10_062 }];
+    const type = Number(body["type"]);
+    const kind = CALLBACKS[type];
+    if (kind === undefined) wrong.push(`a callback of type ${type}`);
+    else if (type !== 5 && type !== 6) check(kind, body, "answer");
+    acknowledged.set(interaction, { type, at: performance.now() - known.at });
+    const data = (body["data"] ?? {}) as Json;
+    if (type === 8 || type === 9) answers.set(interaction, data);
+    else keep(known.channel, data, { $token: known.token, $original: true, $interaction: true, $pending: type === 5 || type === 6 });
+    return [204, null];
+  }
+  const answers = new Map<string, Json>();
+
+  await new Promise<void>((resolve) => http.listen(0, "127.0.0.1", resolve));
+  const address = (): string => `http://127.0.0.1:${(http.address() as AddressInfo).port}`;
+
+  // ---- what members do ---------------------------------------------------------------------------------------------
+  const memberOf = (member: string, manages: boolean): Json => ({
+    ...{
+      user: user(member),
+      roles: [],
+      joined_at: "2026-01-01T00:00:00Z",
+      permissions: manages ? "1071698660961" : "1071698660929",
+      flags: 0,
+      deaf: false,
+      mute: false,
+    },
+  });
+  type Place = { readonly member: string; readonly channel: string; readonly manages?: boolean };
+  const interact = (type: number, data: Json, { member, channel, manages = false }: Place, more: Json = {}): string => {
+    const interaction = id();
+    const itsToken = `token-${interaction}`;
+    interactions.set(interaction, { token: itsToken, channel, at: performance.now() });
+    const place = channels.get(channel) ?? {};
+    const who =
+      place["guild_id"] === undefined
+        ? { user: user(member) }
+        : { member: memberOf(member, manages), guild_id: place["guild_id"], guild: { id: place["guild_id"] } };
+    dispatch("INTERACTION_CREATE", {
+      ...{
+        id: interaction,
+        application_id: APP,
+        type,
+        data,
+        token: itsToken,
+        version: 1,
+        channel_id: channel,
+        channel: place,
+        locale: "en-GB",
+        entitlements: [],
+      },
+      ...{
+        authorizing_integration_owners: {},
+        context: place["guild_id"] === undefined ? 1 : 0,
+        attachment_size_limit: 10_485_760,
+        app_permissions: "1071698660929",
+        ...who,
+        ...more,
+      },
+    });
+    return interaction;
+  };
+  const optionsOf = (options: Readonly<Record<string, string | boolean>>, focused?: string): Json[] =>
+    Object.entries(options).map(([name, value]) => ({ name, type: typeof value === "boolean" ? 5 : 3, value, ...(name === focused ? { focused: true } : {}) }));
+  const commandData = (name: string, sub: string | null, options: Json[]): Json => ({
+    ...{ id: "1", name, type: 1 },
+    options: sub === null ? options : [{ name: sub, type: 1, options }],
+  });
+
+  return {
+    api: `${address()}/api`,
+    calls,
+    wrong,
+    messages,
+    acknowledged,
+    answers,
+    guild: GUILD,
+    guilds: guildIds,
+    garage: `${GUILD}1`.slice(-19),
+    chatter: `${GUILD}2`.slice(-19),
+    registered: () => registered,
+    identifies: () => identifies,
+    resumes: () => resumes,
+    directChannel: (member: string): string => String(directChannel(member)["id"]),
+    fault: (route: RegExp, how: Fault["how"], when: Fault["when"] = "before", times = 1) => void faults.push({ route, how, when, times }),
+    run: (place: Place, name: string, sub: string | null = null, options: Readonly<Record<string, string | boolean>> = {}) =>
+      interact(2, commandData(name, sub, optionsOf(options)), place),
+    type: (place: Place, name: string, option: string, typed: string) => interact(4, commandData(name, null, optionsOf({ [option]: typed }, option)), place),
+    press: (place: Place, message: Json, customId: string) => interact(3, { custom_id: customId, component_type: 2 }, place, { message }),
+    pick: (place: Place, message: Json, customId: string, values: readonly string[]) =>
+      interact(3, { custom_id: customId, component_type: 3, values }, place, { message }),
+    fill: (place: Place, customId: string, fields: Readonly<Record<string, string>>, picks: Readonly<Record<string, string>> = {}) =>
+      interact(
+        5,
+        {
+          custom_id: customId,
+          components: [
+            ...Object.entries(fields).map(([name, value], n) => ({ type: 18, id: n, component: { type: 4, id: 10 + n, custom_id: name, value } })),
+            ...Object.entries(picks).map(([name, value], n) => ({
+              type: 18,
+              id: 20 + n,
+              component: { type: 3, id: 30 + n, custom_id: name, values: [value] },
+            })),
+          ],
+        },
+        place,
+      ),
+    menu: (place: Place, message: Json) =>
+      interact(
+        2,
+        { id: "2", name: "Log this message", type: 3, target_id: message["id"], resolved: { messages: { [String(message["id"])]: message } } },
+        place,
+      ),
+    /** Says something; content is hidden from a bot without the privilege unless it is addressed. */
+    say({ member, channel, manages = false }: Place, text: string, { mentions = false, bot = false }: { mentions?: boolean; bot?: boolean } = {}): Json {
+      const place = channels.get(channel) ?? {};
+      const guild = place["guild_id"];
+      const visible = granted || mentions || guild === undefined;
+      const { user: _user, ...there } = memberOf(member, manages);
+      const message = {
+        ...{
+          id: id(),
+          channel_id: channel,
+          author: user(member, bot),
+          content: visible ? text : "",
+          timestamp: "2026-11-25T10:00:00.000Z",
+          edited_timestamp: null,
+          tts: false,
+        },
+        ...{
+          mention_everyone: false,
+          mentions: mentions ? [user(ME, true)] : [],
+          mention_roles: [],
+          attachments: [],
+          embeds: [],
+          pinned: false,
+          type: 0,
+          components: [],
+          flags: 0,
+        },
+        ...(guild === undefined ? { channel_type: 1 } : { guild_id: guild, member: there }),
+      };
+      dispatch("MESSAGE_CREATE", message);
+      return message;
+    },
+    edit: (message: Json, text: string) => dispatch("MESSAGE_UPDATE", { ...message, content: text, edited_timestamp: "2026-11-25T10:05:00.000Z" }),
+    remove: (message: Json) => dispatch("MESSAGE_DELETE", { id: message["id"], channel_id: message["channel_id"], guild_id: message["guild_id"] }),
+    repeatLast: () => {
+      const last = sent.at(-1);
+      for (const socket of sockets) socket.send(JSON.stringify({ op: 0, ...last }));
+    },
+    join: (guild: string) => {
+      guildIds.push(guild);
+      dispatch("GUILD_CREATE", guildOf(guild));
+    },
+    drop: () => {
+      for (const socket of sockets) socket.terminate();
+    },
+    reconnect: () => {
+      for (const socket of sockets) socket.send(JSON.stringify({ op: 7 }));
+    },
+    invalidate: () => {
+      session = "gone";
+      for (const socket of sockets) socket.send(JSON.stringify({ op: 9, d: false }));
+    },
+    mute: (on: boolean) => {
+      mute = on;
+    },
+    async close(): Promise<void> {
+      for (const socket of gateway.clients) socket.terminate();
+      gateway.close();
+      http.closeAllConnections();
+      await new Promise((resolve) => http.close(resolve));
+    },
+  };
+}
+
+async function bodyOf(request: IncomingMessage): Promise<Json | Json[]> {
+  const chunks: Buffer[] = [];
+  for await (const chunk of request) chunks.push(chunk as Buffer);
+  const raw = Buffer.concat(chunks);
+  if (raw.length === 0) return {};
+  const type = request.headers["content-type"] ?? "";
+  if (!type.startsWith("multipart/")) return JSON.parse(raw.toString("utf8")) as Json;
+  const form = await new Response(raw, { headers: { "content-type": type } }).formData();
+  return JSON.parse(String(form.get("payload_json"))) as Json;
+}
