@@ -6,6 +6,7 @@ import path from "node:path";
 import SQLite from "better-sqlite3";
 import { sql } from "kysely";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import type { GroupId } from "../../src/core/ids.ts";
 import { openSqlite, StoreRefusal } from "../../src/store/open.ts";
 import { storeOn } from "../../src/store/store.ts";
 
@@ -146,6 +147,19 @@ describe("a release with a new migration", () => {
     await (await openSqlite(file)).close();
     expect((await readdir(folder)).filter((name) => name.includes("before"))).toEqual([]);
   });
+});
+
+test("a file of the first release, with a group in it, is brought up to date as it stands", async () => {
+  const first = await openSqlite(file, { upTo: "202611251400-first" });
+  await sql`insert into groups (id, zone, language, distance, pressure, reads) values ('g1', 'Europe/Lisbon', 'en', 'mi', null, 1)`.execute(first.db);
+  await first.close();
+  const now = await openSqlite(file);
+  const group = (await storeOn(now.db).read((q) => q.members.groupsByIds(["g1" as GroupId]))).get("g1" as GroupId);
+  expect(group).toEqual({
+    ...{ id: "g1", zone: "Europe/Lisbon", language: "en", distance: "mi", pressure: null, reads: true },
+    ...{ readingChannel: null, place: null, season: null },
+  });
+  await now.close();
 });
 
 describe("a file that cannot be used", () => {
