@@ -56,7 +56,7 @@ export function botOf(parts: BotParts): Bot {
   const conversation = conversationOf<Ctx, Words, Refusal>({
     ...parts,
     async enter(from: From) {
-      const stored = await store.read((q) => q.members.speaker(from.member, from.where.group));
+      const stored = await store.one((q) => q.members.speaker(from.member, from.where.group));
       const who = actorOf(
         { member: from.member, name: from.name, group: from.where.group, channel: from.where.channel, place: from.where.id, admin: from.admin },
         stored,

@@ -30,6 +30,8 @@ export class Conflict extends Error {}
 export type Store = {
   /** Reads one snapshot. Nothing but the store is awaited inside. */
   read<T>(work: (q: Repos) => Promise<T>): Promise<T>;
+  /** One statement by itself, which is a snapshot without a transaction around it. */
+  one<T>(work: (q: Repos) => Promise<T>): Promise<T>;
   /** Acts on an input once: all of `work` is kept together with the event's id, or none of it. A second arrival does nothing. */
   act<T>(event: EventId, now: Instant, work: (q: Repos) => Promise<T>): Promise<{ readonly first: true; readonly value: T } | { readonly first: false }>;
   /** A transaction of the bot's own, not caused by an input. */
@@ -42,6 +44,7 @@ export function storeOn(db: Db): Store {
   const inTransaction = <T>(work: (q: Repos, t: Transaction<Tables>) => Promise<T>): Promise<T> => db.transaction().execute((t) => work(reposOn(t, bases), t));
   return {
     read: (work) => inTransaction(work),
+    one: (work) => work(reposOn(db, bases)),
     change: (work) => inTransaction(work),
     act: (event, now, work) =>
       inTransaction(async (q, t) => {

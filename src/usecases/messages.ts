@@ -164,7 +164,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
       measured: asMeasured(saved.readings, g.bike.id),
       work: saved.work.filter((w) => w.bike === g.bike.id),
     });
-    return newsBetween(ctx, g, duesOf(g), duesOf(after));
+    return newsBetween(ctx, g, after);
   });
   return { is: "logged", source, readings: saved.readings, work: saved.work, bikes: touched.map(named), news, withdrawn: [] };
 }
@@ -176,12 +176,15 @@ const RANK: Record<Status, number> = { "no record": 0, good: 0, soon: 1, due: 2,
 /** Items worth a word by themselves: coming up, due or overdue, and no habit. */
 export const isPressing = (due: Due): boolean => !due.habit && RANK[due.status] > 0;
 
-function newsBetween(ctx: Ctx, g: Garaged, before: readonly Due[], after: readonly Due[]): News[] {
-  const was = new Map(before.map((due) => [due.item, due.status]));
+/** What became more urgent between two states of a bike. Mostly nothing presses after, and what was before need not be worked out. */
+function newsBetween(ctx: Ctx, before: Garaged, after: Garaged): News[] {
+  const pressing = duesOf(after).filter(isPressing);
+  if (pressing.length === 0) return [];
+  const was = new Map(duesOf(before).map((due) => [due.item, due.status]));
   return newsOf(
     ctx,
-    g,
-    after.filter((due) => isPressing(due) && RANK[due.status] > RANK[was.get(due.item) ?? "good"]),
+    before,
+    pressing.filter((due) => RANK[due.status] > RANK[was.get(due.item) ?? "good"]),
   );
 }
 
