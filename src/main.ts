@@ -7,7 +7,6 @@ import { realClock } from "./clock.ts";
 import { localDateAt, localTimeAt, zone } from "./core/calendar/zones.ts";
 import { logTo } from "./log.ts";
 import { openRoom } from "./open-room.ts";
-import { openServer } from "./open-server.ts";
 import { readSettings, type Settings } from "./settings.ts";
 import { StoreRefusal } from "./store/open.ts";
 import { runLines } from "./terminal/lines.ts";
@@ -46,6 +45,8 @@ async function server({ database, discord, logLevel }: Settings): Promise<number
     end = resolve;
   });
   for (const signal of ["SIGTERM", "SIGINT"] as const) process.once(signal, () => end(0));
+  // The platform's library is loaded where it is needed: the practice room starts without it.
+  const { openServer } = await import("./open-server.ts");
   const open = await openServer({
     file: database,
     connection: discord,

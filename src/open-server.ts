@@ -18,7 +18,7 @@ import type { Log } from "./log.ts";
 import type { Deliver } from "./reminders/deliver.ts";
 import { openSqlite } from "./store/open.ts";
 import { type Store, storeOn } from "./store/store.ts";
-import { authorOf, welcomeOnce } from "./usecases/group-life.ts";
+import { authorOf, beginWelcome, forgetWelcome } from "./usecases/group-life.ts";
 import { COMMAND_WORDS, PARENT_WORDS } from "./words/en/commands.ts";
 import { english } from "./words/en/english.ts";
 import { faceWords } from "./words/en/face.ts";
@@ -86,9 +86,8 @@ export async function openServer(parts: ServerParts): Promise<OpenServer | { rea
       waits,
       authorOf: (message) => authorOf(store, message),
       welcome: async (guild) =>
-        (await welcomeOnce(store, clock.now(), guild))
-          ? saySetUp(guild, readsChannels, english({ locale: "en-GB", distance: null }, localDateAt(clock.now(), UTC)))
-          : null,
+        (await beginWelcome(store, guild)) ? saySetUp(guild, readsChannels, english({ locale: "en-GB", distance: null }, localDateAt(clock.now(), UTC))) : null,
+      notWelcomed: (guild) => forgetWelcome(store, guild),
       fatal: () => parts.fatal(startWords.badToken()),
     });
     const notes = connection.readChannels && !readsChannels ? [startWords.noPrivilege()] : [];

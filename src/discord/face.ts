@@ -4,7 +4,7 @@
 import { type AutocompleteInteraction, type Client, Events, type Guild, type Interaction, type Message } from "discord.js";
 import type { Answer, Conversation, Inbound } from "../chat/inbound.ts";
 import type { Said } from "../chat/reply.ts";
-import type { MemberId } from "../core/ids.ts";
+import type { GroupId, MemberId } from "../core/ids.ts";
 import { CODES, codeOf, isUnauthorised } from "./again.ts";
 import { modalOf } from "./draw.ts";
 import { fromInteraction, heardComponent, heardDelete, heardEdit, heardForm, heardMenu, heardMessage, heardRun, heardTyping } from "./hear.ts";
@@ -20,7 +20,9 @@ export type FaceParts = {
   /** Who logged from a message; null when nothing stands as logged from it. */
   readonly authorOf: (message: string) => Promise<MemberId | null>;
   /** The message that leads a new server's admin through set-up; null when it was sent before. */
-  readonly welcome: (guild: string) => Promise<Said | null>;
+  readonly welcome: (guild: GroupId) => Promise<Said | null>;
+  /** The set-up message did not get through, and may be sent at the next start. */
+  readonly notWelcomed: (guild: GroupId) => Promise<void>;
   readonly log: {
     readonly error: (facts: Readonly<Record<string, unknown>>, what: string) => void;
     readonly info: (facts: Readonly<Record<string, unknown>>, what: string) => void;
@@ -55,7 +57,9 @@ export function listen(parts: FaceParts): { readonly stop: () => Promise<void> }
   );
   client.on(Events.GuildCreate, (guild) => take("welcome", () => welcome(parts, guild)));
   client.on(Events.Error, (error) => (isUnauthorised(error) ? parts.fatal(error) : log.error({ err: error }, "the line to the platform failed")));
-  for (const guild of client.guilds.cache.values()) take("welcome", () => welcome(parts, guild));
+  take("welcome", async () => {
+    for (const guild of client.guilds.cache.values()) await welcome(parts, guild);
+  });
   return {
     async stop() {
       listening = false;
@@ -124,7 +128,7 @@ async function mark(message: Message, emoji: string): Promise<boolean> {
   );
 }
 
-/** Writes to a member alone. False when their direct messages are closed. */
+/** Writes to a member alone. False when it did not get through. */
 async function directly(parts: FaceParts, member: MemberId, said: Said | null, once: string): Promise<boolean> {
   if (said === null) return true;
   const posted = await post(postOf(parts), { member }, said, `direct/${once}`);
@@ -135,7 +139,12 @@ async function directly(parts: FaceParts, member: MemberId, said: Said | null, o
 
 const postOf = ({ client, words, waits }: FaceParts): Post => ({ client, moreActions: words.moreActions, waits });
 
+/** One message to the server's owner; where their direct messages are closed, /group shows the same choices. */
 async function welcome(parts: FaceParts, guild: Guild): Promise<void> {
-  const said = await parts.welcome(guild.id);
-  if (said !== null) await directly(parts, guild.ownerId as MemberId, said, `welcome/${guild.id}`);
+  const group = guild.id as GroupId;
+  const said = await parts.welcome(group);
+  if (said === null) return;
+  const posted = await post(postOf(parts), { member: guild.ownerId }, said, `welcome/${group}`);
+  if (posted.is === "later") await parts.notWelcomed(group);
+  if (posted.is !== "sent") parts.log.info({ why: posted.why, guild: group }, "the set-up message did not get through");
 }

@@ -48,6 +48,9 @@ export function roomRepo(db: Db) {
       const row = await db.selectFrom("meta").select("value").where("key", "=", key).executeTakeFirst();
       return row?.value ?? null;
     },
+    async dropMeta(key: string): Promise<void> {
+      await db.deleteFrom("meta").where("key", "=", key).execute();
+    },
     async setMeta(key: string, value: string): Promise<void> {
       await db
         .insertInto("meta")

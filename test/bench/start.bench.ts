@@ -6,6 +6,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { createInterface } from "node:readline";
 import { type Bench, rowOf } from "./harness.ts";
+import { residentMegabytes } from "./memory.ts";
 
 const STORY = [
   '{"as":"m1","run":"/bike add name:Heron kind:chain-drive twin odometer:14,210 mi"}',
@@ -44,9 +45,3 @@ export const start: Bench = {
     return [rowOf("start to first answer", "empty folder, by tsx", "ms", ready), rowOf("resident memory after the story", "one process", "MB", memory)];
   },
 };
-
-async function residentMegabytes(pid: number): Promise<number> {
-  const { readFile } = await import("node:fs/promises");
-  const status = await readFile(`/proc/${pid}/status`, "utf8").catch(() => "");
-  return Number(/VmRSS:\s+(\d+)/.exec(status)?.[1] ?? Number.NaN) / 1024;
-}

@@ -1,5 +1,8 @@
 // Bad days of the platform: what the member and the operator see.
 
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
 import { afterEach, describe, expect, test } from "vitest";
 import { connect } from "../../src/discord/connect.ts";
 import { isPrivate, type On, type OnStandIn, onStandIn } from "./server.ts";
@@ -121,6 +124,32 @@ describe("the line", () => {
     on.platform.say(direct(), "14,300 mi on Heron");
     await on.until("an answer", () => said()[0]);
   });
+});
+
+test("a set-up message that did not get through comes at the next start, and only then", async () => {
+  const platform = await standIn();
+  platform.fault(SEND, "500", "before", 5);
+  const folder = await mkdtemp(path.join(tmpdir(), "tappet-"));
+  const file = path.join(folder, "tappet.sqlite");
+  on = await onStandIn({ file, use: platform });
+  await on.until("five tries", () => platform.calls.filter((call) => call.status === 500).length === 5);
+  await settled();
+  for (const sent of [1, 1]) {
+    await on.open.close();
+    on = await onStandIn({ file, use: platform });
+    await on.until("the set-up message", () => platform.messages.length > 0);
+    await settled();
+    expect(platform.messages).toHaveLength(sent);
+  }
+  await rm(folder, { recursive: true });
+  const last = on;
+  on = {
+    ...last,
+    async close() {
+      await last.close();
+      await platform.close();
+    },
+  };
 });
 
 describe("what was not granted", () => {
