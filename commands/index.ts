@@ -12,9 +12,35 @@ import { group } from "./group.ts";
 import { helpOver } from "./help.ts";
 import { reading } from "./reading.ts";
 import { remind } from "./remind.ts";
+import { torqueEstimate } from "./torque-estimate.ts";
+import { torqueHex } from "./torque-hex.ts";
+import { torqueSetCommand } from "./torque-set.ts";
+import { torqueStages } from "./torque-stages.ts";
+import { torqueWrenchAdd } from "./torque-wrench-add.ts";
+import { torqueWrenchDrop } from "./torque-wrench-drop.ts";
+import { torqueWrenchList } from "./torque-wrench-list.ts";
 import { work } from "./work.ts";
 
-const ALL = [bikeAdd, bikeList, bikeChange, bikeFitted, bikeOdometer, reading, work, due, convert, remind, group] as const satisfies readonly BotCommand[];
+const ALL = [
+  bikeAdd,
+  bikeList,
+  bikeChange,
+  bikeFitted,
+  bikeOdometer,
+  reading,
+  work,
+  due,
+  convert,
+  torqueSetCommand,
+  torqueStages,
+  torqueEstimate,
+  torqueHex,
+  torqueWrenchAdd,
+  torqueWrenchList,
+  torqueWrenchDrop,
+  remind,
+  group,
+] as const satisfies readonly BotCommand[];
 
 export const COMMANDS: readonly BotCommand[] = [...ALL, helpOver(ALL)];
 export { HANDLERS } from "./actions/index.ts";

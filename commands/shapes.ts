@@ -55,6 +55,25 @@ export const question = z.object({
   nickname: z.string().nullable(),
 });
 
+const converted = z.object({
+  unit: z.string(),
+  from: z.number(),
+  to: z.number(),
+  middle: z.number().nullable(),
+  exact: z.array(z.number()).length(2),
+  decimals: z.number().int(),
+});
+export const conversion = z.object({
+  is: z.literal("converted"),
+  typed: z.string(),
+  from: z.number(),
+  to: z.number(),
+  middle: z.number().nullable(),
+  unit: z.string(),
+  answers: z.array(converted),
+  taken: z.boolean(),
+});
+
 /** What a message, a typed log or a filled form came to. */
 export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("silence") }),
@@ -72,6 +91,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     withdrawn: z.array(reading),
   }),
   z.object({ is: z.literal("asked"), question }),
+  z.object({ is: z.literal("converted"), conversion }),
 ]);
 
 export const undone = z.object({ readings: z.array(reading), work: z.array(work), restored: z.array(reading), bikes: z.array(named) });
@@ -145,4 +165,22 @@ export const groupShown = z.object({
   law: z.object({ millimetres: z.number().nullable(), band: z.string(), source: z.string() }).nullable(),
   south: z.boolean(),
   changed: z.boolean(),
+});
+
+export const wrench = z.object({
+  ...{ id: z.string(), name: z.string(), low: z.number(), high: z.number(), step: z.number() },
+  ...{ unit: z.string(), accuracy: z.number() },
+});
+const torqueWindow = z.object({ low: z.number(), high: z.number() });
+export const torqueTarget = z.object({ typed: z.string(), from: z.number(), to: z.number(), unit: z.string(), window: torqueWindow });
+export const torqueSet = z.object({
+  target: torqueTarget,
+  atWrench: torqueWindow,
+  adapted: z.boolean(),
+  fits: z.array(
+    z.object({
+      ...{ wrench, setting: z.number().nullable(), why: z.string(), lowOnScale: z.boolean(), keepsInside: z.boolean() },
+      reach: torqueWindow.nullable(),
+    }),
+  ),
 });

@@ -4,6 +4,7 @@ import type { Action, Form, MessageAnswer, Said } from "../../src/chat/reply.ts"
 import type { MessageOutcome, Question } from "../../src/usecases/messages.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { firstBike } from "./added.ts";
+import { sayConversion } from "./conversion.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
 
 type Logged = Extract<MessageOutcome, { is: "logged" }>;
@@ -27,6 +28,8 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
       return sayLogged(outcome, words);
     case "asked":
       return sayQuestion(outcome.question, words);
+    case "converted":
+      return sayConversion(outcome.conversion, words);
   }
 }
 
@@ -61,6 +64,8 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
       const reply = { ...said([words.readings.noBikesInChannel()], { actions: [firstBike(words)] }), visibility: "shared", data: outcome } as const;
       return { react: "asked", reply, data: outcome };
     }
+    case "converted":
+      return { react: null, reply: { ...sayConversion(outcome.conversion, words), visibility: "shared", data: outcome }, data: outcome };
     default:
       return answerInFull(outcome, words);
   }

@@ -43,6 +43,17 @@ export type Refusal =
       readonly to: string | null;
       readonly candidates: readonly string[];
     }
+  | { readonly why: "not a torque"; readonly typed: string }
+  | { readonly why: "not a range"; readonly typed: string }
+  | { readonly why: "not a length"; readonly typed: string }
+  | { readonly why: "no such wrench"; readonly typed: string; readonly wrenches: readonly string[] }
+  | { readonly why: "adapter geometry"; readonly missing: "lengths" | "angle" | null }
+  | { readonly why: "not a thread"; readonly typed: string }
+  | { readonly why: "never estimated"; readonly joint: string }
+  | { readonly why: "small screw in aluminium" }
+  | { readonly why: "engagement missing" }
+  | { readonly why: "not a hex size"; readonly typed: string }
+  | { readonly why: "not a count"; readonly typed: string }
   | { readonly why: "too long"; readonly limit: number }
   | { readonly why: "unknown command"; readonly typed: string; readonly nearest: readonly string[] }
   | {

@@ -13,6 +13,7 @@ import { readingsRepo } from "./readings.ts";
 import { roomRepo } from "./room.ts";
 import type { Tables } from "./tables.ts";
 import { workRepo } from "./work.ts";
+import { wrenchesRepo } from "./wrenches.ts";
 
 export type Repos = {
   readonly members: ReturnType<typeof membersRepo>;
@@ -21,6 +22,7 @@ export type Repos = {
   readonly work: ReturnType<typeof workRepo>;
   readonly drafts: ReturnType<typeof draftsRepo>;
   readonly notices: ReturnType<typeof noticesRepo>;
+  readonly wrenches: ReturnType<typeof wrenchesRepo>;
   readonly room: ReturnType<typeof roomRepo>;
 };
 
@@ -67,6 +69,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     work: workRepo(db),
     drafts: draftsRepo(db),
     notices: noticesRepo(db),
+    wrenches: wrenchesRepo(db),
     room: roomRepo(db),
   };
 }

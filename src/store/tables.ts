@@ -154,6 +154,18 @@ export type Tables = {
     why: string | null;
     at: string;
   };
+  wrenches: {
+    id: string;
+    owner: string;
+    name: string;
+    name_key: string;
+    low: number;
+    high: number;
+    step: number;
+    unit: string;
+    accuracy: number;
+    at: string;
+  };
   room_messages: { id: string; author: string; place: string; text: string; at: string };
   room_deliveries: { delivery: string; place: string; member: string | null; reply: string; at: string };
 };

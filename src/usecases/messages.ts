@@ -2,6 +2,7 @@
 
 import { nicknameKey } from "../core/bike.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
+import { askConvert, type Conversion } from "../core/quantity/convert-question.ts";
 import { type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import type { Gap, Intent } from "../core/reading/intent.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
@@ -57,7 +58,9 @@ export type MessageOutcome =
       /** Earlier readings that were withdrawn as slips for this one's sake. */
       readonly withdrawn: readonly ReadingRecord[];
     }
-  | { readonly is: "asked"; readonly question: Question };
+  | { readonly is: "asked"; readonly question: Question }
+  /** A question about units, asked of the bot by name. */
+  | { readonly is: "converted"; readonly conversion: Extract<Conversion, { is: "converted" }> };
 
 /** `again`: the message was heard before, so that records of it may be there, withdrawn ones included. */
 export type Heard = { readonly message: string; readonly text: string; readonly addressed: boolean; readonly again?: true };
@@ -99,7 +102,9 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
   if (!heard.addressed && !mayHoldAReading(heard.text)) return { is: "silence" };
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<MessageOutcome> => {
     const all = await ownGarage(q, ctx);
+    const conversion = heard.addressed ? conversionAsked(ctx, heard.text) : null;
     if (all.length === 0) {
+      if (conversion !== null) return { is: "converted", conversion };
       if (!heard.addressed && read(heard.text, knownOf(ctx, [])).intents.length === 0) return { is: "silence" };
       return { is: "no bikes", gone: (await q.bikes.ofOwner(ctx.who.member)).map((bike) => bike.nickname) };
     }
@@ -108,6 +113,7 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
     if (meant.intents.length === 0)
       return (
         (await answeredPlainly(q, ctx, all, heard.text)) ??
+        (conversion !== null ? { is: "converted", conversion } : null) ??
         (heard.addressed ? { is: "not understood", bikes: all.map((g) => g.bike.nickname) } : { is: "silence" })
       );
     return settle(q, ctx, all, meant.intents, {
@@ -119,6 +125,14 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
   });
   return acted.first ? acted.value : { is: "seen before" };
 }
+
+/** "60-80 in-lb in Nm?", "what's 7/16 in metric": answered where it is a question, or says into what. */
+function conversionAsked(ctx: Ctx, text: string): Extract<Conversion, { is: "converted" }> | null {
+  if (text.length > LONGEST_QUESTION || !/\p{Nd}|[¼½¾⅛⅜⅝⅞]/u.test(text)) return null;
+  const asked = askConvert(text, null, ctx.vocabulary.units, ctx.who.numbers);
+  return asked.is === "converted" ? asked : null;
+}
+const LONGEST_QUESTION = 80;
 
 /** Anything with a digit, or long enough to name work; the reader decides the rest. */
 const mayHoldAReading = (text: string): boolean => /\p{Nd}|[¼½¾⅛⅜⅝⅞]/u.test(text) || /\b\w{3,}\s+\w{3,}/u.test(text);

@@ -69,6 +69,45 @@ export const COMMAND_WORDS = {
     options: { what: "Figure and unit, or a range", to: "Unit wanted" },
     example: "/convert what:60-80 in-lb to:N·m",
   },
+  "torque set": {
+    does: "Which of your wrenches to take for a torque, and where to set it.",
+    options: {
+      target: "The maker's value or window",
+      adapter: "Length of an adapter, from the square to the fastener",
+      lever: "Length of the wrench, from the square to the middle of your grip",
+      angle: "Angle between wrench and adapter, 0 in line",
+    },
+    example: "/torque set target:60-80 in-lb",
+  },
+  "torque estimate": {
+    does: "An estimate from the fastener where no maker's value can be found.",
+    options: {
+      thread: "M8, M10x1.25, 5/16-18",
+      grade: "What is marked on the head",
+      threads: "State of the threads",
+      joint: "What it holds",
+      into: "What the thread goes into",
+      engaged: "Length of thread in the hole",
+    },
+    example: "/torque estimate thread:M8 grade:8.8 threads:oiled joint:luggage rack",
+  },
+  "torque stages": {
+    does: "Tighten several fasteners evenly: in stages, across from one another.",
+    options: { target: "The final torque", fasteners: "How many there are", angle: "Degrees turned after the last stage" },
+    example: "/torque stages target:24 Nm fasteners:6",
+  },
+  "torque hex": {
+    does: "Which spanner of the other system fits a hex, and whether to load it.",
+    options: { size: "Width across the flats" },
+    example: "/torque hex size:11 mm",
+  },
+  "torque wrench-add": {
+    does: "List a torque wrench of yours.",
+    options: { name: "What you call it", range: "Both ends of its scale", step: "What one step of its scale is", accuracy: "In percent, 4 if not said" },
+    example: "/torque wrench-add name:Small one range:5-25 Nm step:0.5",
+  },
+  "torque wrench-list": { does: "The torque wrenches you have listed.", options: {}, example: "/torque wrench-list" },
+  "torque wrench-drop": { does: "Take a wrench off your list.", options: { name: "Which one" }, example: "/torque wrench-drop name:Small one" },
   remind: {
     does: "When and where your reminders come, your zone and units.",
     options: {
@@ -101,7 +140,7 @@ export const COMMAND_WORDS = {
 } as const satisfies Record<string, { does: string; options: Readonly<Record<string, string>>; example: string }>;
 
 /** What a command with subcommands is about. */
-export const PARENT_WORDS = { bike: "Your bikes: add, list and change them." } as const;
+export const PARENT_WORDS = { bike: "Your bikes: add, list and change them.", torque: "Torque at the wrench: settings, stages, estimates, spanners." } as const;
 
 export const helpWords = {
   intro: "Write readings as you would say them: 14,820 mi on Heron; 33 psi front 36 rear; did the oil at 14,820. Or ask:",

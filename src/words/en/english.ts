@@ -11,6 +11,7 @@ import { readingWords } from "./readings.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
 import { settingsWords } from "./settings.ts";
+import { torqueWords } from "./torque.ts";
 
 /** The words of a language for one member on one day. */
 export type Words = ReturnType<typeof english>;
@@ -24,6 +25,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     due: dueWords(p),
     readings: readingWords(p),
     convert: convertWords(p, style.locale),
+    torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
     settings: settingsWords(p),
     refusal: refusalWords(p),

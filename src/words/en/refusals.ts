@@ -75,6 +75,34 @@ export const refusalWords = (p: Printer) => {
         return `It is already so: ${refusal.state}.`;
       case "cannot convert":
         return cannotConvert(refusal, one);
+      case "not a torque":
+        return `I cannot read “${clip(refusal.typed)}” as a torque. Try 24 Nm, 60-80 in-lb or 10 ± 1 Nm.`;
+      case "not a range":
+        return `I cannot read “${clip(refusal.typed)}” as a wrench's range. Type both ends of its scale, such as 5-25 Nm.`;
+      case "not a length":
+        return `I cannot read “${clip(refusal.typed)}” as a length. Try 250 mm or 10 in.`;
+      case "no such wrench":
+        return refusal.wrenches.length === 0
+          ? "You have listed no wrench yet. Add one with /torque wrench-add."
+          : `You have no wrench called “${clip(refusal.typed)}”. Yours: ${p.list(refusal.wrenches)}.`;
+      case "adapter geometry":
+        return refusal.missing === null
+          ? "With that geometry no setting is right: the adapter would take the lever away. Turn it to 90° or less."
+          : refusal.missing === "lengths"
+            ? "An adapter needs two lengths: adapter: from the square to the fastener, and lever: from the square to the middle of your grip. Without both I give no figure."
+            : "The angle is between 0° (in line) and 180°.";
+      case "not a thread":
+        return `I cannot read “${clip(refusal.typed)}” as a thread. Try M8, M10x1.25, 5/16-18 or 3/8 UNF.`;
+      case "never estimated":
+        return `No figure without your manual for ${refusal.joint}: look the maker's value up, or have a licensed mechanic do it.`;
+      case "small screw in aluminium":
+        return "No figure without your manual for small screws into aluminium: that is what people strip.";
+      case "engagement missing":
+        return "Into aluminium it matters how much thread is in the hole: add engaged: and its length, such as 16 mm.";
+      case "not a hex size":
+        return `I cannot read “${clip(refusal.typed)}” as a hex size. Try 13 mm or 1/2 in.`;
+      case "not a count":
+        return `“${clip(refusal.typed)}” is no number of fasteners from 3 to 24.`;
       case "too long":
         return `That is longer than I read. Keep it under ${p.figure(refusal.limit)} characters.`;
       case "unknown command":
