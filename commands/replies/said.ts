@@ -11,7 +11,7 @@ export const pickOne = (name: ActionName, subject: string, label: string, option
   id: actionId(name, subject, rev),
   label,
   kind: "pick",
-  options: options.slice(0, 25),
+  options,
   min: 1,
   max: 1,
 });

@@ -13,8 +13,8 @@ import {
   TextInputBuilder,
   TextInputStyle,
 } from "discord.js";
-import type { Action, Field, Form, Said } from "../chat/reply.ts";
-import { escaped, wrapped } from "./plain.ts";
+import type { Action, Choice, Field, Form, Said } from "../chat/reply.ts";
+import { escaped, escapedLines, wrapped } from "./plain.ts";
 
 /** Characters of text in one message; the platform takes 2,000. */
 const PAGE = 1900;
@@ -29,6 +29,11 @@ export type Page = {
   readonly files: readonly AttachmentBuilder[];
 };
 
+/** The custom id of an action's nth list, where it needs more than one. */
+const partId = (action: string, n: number): string => (n === 0 ? action : `part.${n}.${action}`);
+/** The action whose list has that custom id. */
+export const actionOfPart = (customId: string): string => customId.replace(/^part\.\d+\./u, "");
+
 /** The custom id of a list of buttons too many for rows; the value picked is the action. */
 export const MENU = "menu";
 
@@ -36,9 +41,9 @@ export const MENU = "menu";
 export function pagesOf(said: Said, moreActions: string, before: string | null = null): readonly Page[] {
   const texts = paged([
     ...(before === null ? [] : [before]),
-    ...(said.title === null ? [] : [`**${escaped(said.title)}**`]),
-    ...said.lines.map(escaped),
-    ...(said.caution === null ? [] : [`> ${escaped(said.caution)}`]),
+    ...(said.title === null ? [] : [`**${escaped(said.title.replace(/\s+/gu, " "))}**`]),
+    ...said.lines.flatMap(escapedLines),
+    ...(said.caution === null ? [] : escapedLines(said.caution).map((line) => `> ${line}`)),
   ]);
   const rows = rowsOf(said.actions, moreActions);
   const files = said.files.map((file) => new AttachmentBuilder(Buffer.from(file.png), { name: file.name, description: file.alt.slice(0, 1024) }));
@@ -83,23 +88,27 @@ function rowsOf(actions: readonly Action[], moreActions: string): readonly Row[]
       continue;
     }
     flush();
-    rows.push(row([pickList(action)]));
+    for (const [n, options] of chunked(action.options).entries()) rows.push(row([pickList(action, n, options)]));
   }
   flush();
   return rows;
 }
 
+const chunked = <T>(all: readonly T[]): readonly (readonly T[])[] =>
+  Array.from({ length: Math.ceil(all.length / OPTIONS) }, (_, n) => all.slice(n * OPTIONS, (n + 1) * OPTIONS));
+
 const row = (components: readonly MessageActionRowComponentBuilder[]): Row =>
   new ActionRowBuilder<MessageActionRowComponentBuilder>().addComponents(...components);
 const button = (action: Action): ButtonBuilder => new ButtonBuilder().setCustomId(action.id).setLabel(clip(action.label, 80)).setStyle(ButtonStyle.Secondary);
 
-function pickList(action: Extract<Action, { kind: "pick" }>): StringSelectMenuBuilder {
+/** A list holds 25 choices; what is more goes on in further lists of the same action. */
+function pickList(action: Extract<Action, { kind: "pick" }>, n: number, options: readonly Choice[]): StringSelectMenuBuilder {
   return new StringSelectMenuBuilder()
-    .setCustomId(action.id)
+    .setCustomId(partId(action.id, n))
     .setPlaceholder(clip(action.label, 150))
     .setMinValues(action.min)
-    .setMaxValues(Math.min(action.max, action.options.length))
-    .addOptions(action.options.slice(0, OPTIONS).map(({ value, label }) => ({ value, label: clip(label, 100) })));
+    .setMaxValues(Math.min(action.max, options.length))
+    .addOptions(options.map(({ value, label }) => ({ value, label: clip(label, 100) })));
 }
 
 const menu = (actions: readonly Action[], id: string, placeholder: string): Row =>

@@ -15,7 +15,7 @@ import {
 } from "discord.js";
 import type { From, Inbound, Where } from "../chat/inbound.ts";
 import type { EventId, GroupId, MemberId } from "../core/ids.ts";
-import { MENU } from "./draw.ts";
+import { actionOfPart, MENU } from "./draw.ts";
 
 const dm = (channel: string): Where => ({ group: null, channel: "dm", id: channel });
 /** Which of a group's channels is the reading channel is the group's own setting, known by its id. */
@@ -69,7 +69,8 @@ export function heardComponent(i: ButtonInteraction | StringSelectMenuInteractio
   const from = fromInteraction(i);
   if (!i.isStringSelectMenu()) return { ...from, kind: "press", action: i.customId };
   const [only = ""] = i.values;
-  return i.customId.startsWith(`${MENU}.`) ? { ...from, kind: "press", action: only } : { ...from, kind: "pick", action: i.customId, values: i.values };
+  if (i.customId.startsWith(`${MENU}.`)) return { ...from, kind: "press", action: only };
+  return { ...from, kind: "pick", action: actionOfPart(i.customId), values: i.values };
 }
 
 export function heardForm(i: ModalSubmitInteraction): Inbound {
@@ -110,12 +111,12 @@ export const heardDelete = (m: Message | PartialMessage, author: MemberId): Inbo
   message: m.id,
 });
 
-/** May a member manage a group: asked of the platform, since a direct message says nothing of it. */
+/** May a member manage a group: asked of the platform each time, since a direct message says nothing of it and a right may have been taken away. */
 export async function mayManage(client: Client, member: MemberId, group: GroupId): Promise<boolean> {
   const guild = client.guilds.cache.get(group);
   if (guild === undefined) return false;
   if (guild.ownerId === member) return true;
-  const there = await guild.members.fetch(member).catch(() => null);
+  const there = await guild.members.fetch({ user: member, force: true }).catch(() => null);
   return there?.permissions.has(PermissionFlagsBits.ManageGuild) ?? false;
 }
 

@@ -22,8 +22,7 @@ export function reminderReply(delivery: string, told: readonly Told[], words: Wo
     lines.push(...dues.slice(0, MOST).map((due) => `- ${words.due.lineWithStatus(due, bike)}`));
     if (dues.length > MOST) lines.push(words.reminders.more(dues.length - MOST));
     if (dues.some((due) => due.because.why === "leg" && due.because.askOdometer)) lines.push(words.reminders.askOdometer(bike.nickname));
-    // The platform holds five rows of buttons; a pick list takes a row of its own.
-    if (actions.length < 6) actions.push(...actionsOf(delivery, bike, dues, words));
+    actions.push(...actionsOf(delivery, bike, dues, words));
   }
   const caution = told.flatMap(({ lines: dues }) => dues).find((due) => due.caution !== null)?.caution ?? null;
   return {

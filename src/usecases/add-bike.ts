@@ -122,7 +122,7 @@ export function whyUnusable(ctx: Ctx, nickname: string): Unusable | null {
   if (nickname === "" || !/[\p{L}\p{N}]/u.test(nickname)) return "empty";
   if ([...nickname].length > LONGEST_NICKNAME) return "too long";
   if (/@(everyone|here)\b|<[@#]/iu.test(nickname)) return "mentions everyone";
-  if (/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/u.test(nickname)) return "hidden marks";
+  if (/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Default_Ignorable_Code_Point}]/u.test(nickname)) return "hidden marks";
   if (isVocabulary(ctx, nickname)) return "word of its own";
   // A nickname that reads as a figure would turn every mention of it into a reading.
   if (/^[\d.,\s]+$/u.test(nickname) || read(nickname, knownOf(ctx, [])).intents.length > 0) return "looks like a reading";

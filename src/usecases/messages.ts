@@ -104,8 +104,9 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
     const all = await ownGarage(q, ctx);
     const conversion = heard.addressed ? conversionAsked(ctx, heard.text) : null;
     if (all.length === 0) {
-      if (conversion !== null) return { is: "converted", conversion };
-      if (!heard.addressed && read(heard.text, knownOf(ctx, [])).intents.length === 0) return { is: "silence" };
+      const nothing = read(heard.text, knownOf(ctx, [])).intents.length === 0;
+      if (nothing && conversion !== null) return { is: "converted", conversion };
+      if (nothing && !heard.addressed) return { is: "silence" };
       return { is: "no bikes", gone: (await q.bikes.ofOwner(ctx.who.member)).map((bike) => bike.nickname) };
     }
     const meant = read(heard.text, knownOf(ctx, all));
