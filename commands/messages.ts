@@ -30,7 +30,7 @@ async function say(ctx: Ctx, words: Words, input: Saying): Promise<MessageAnswer
 
 /** "Log this message": what it came to, or what already stands as logged from it. */
 async function menu(ctx: Ctx, words: Words, input: Extract<Inbound, { kind: "menu" }>): Promise<MessageAnswer | null> {
-  if (input.author !== ctx.who.member) return answerInFull({ is: "not understood", bikes: [] }, words);
+  if (input.author !== ctx.who.member) return answerInFull({ is: "not yours" }, words);
   const stands = await loggedFrom(ctx, { source: input.message });
   if (stands.is === "done") return answerInFull(stands.value, words);
   const outcome: MessageOutcome = await hear(ctx, { message: input.message, text: input.text, addressed: true, again: true });

@@ -81,6 +81,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("too long") }),
   z.object({ is: z.literal("not understood"), bikes: z.array(z.string()) }),
   z.object({ is: z.literal("seen before") }),
+  z.object({ is: z.literal("not yours") }),
   z.object({
     is: z.literal("logged"),
     source: z.string(),

@@ -94,6 +94,7 @@ export function botOf(parts: BotParts): Bot {
     store,
     {
       deliver: parts.deliver,
+      log,
       itemName: englishItemName,
       wordsFor: (member, home, today) =>
         english({ locale: LOCALE, distance: member?.distance ?? home?.distance ?? null, south: isSouth(home, zoneOfBike(member, home)) }, today),

@@ -40,21 +40,14 @@ function refuse(lines: readonly string[]): number {
 /** The group's server, until it is told to stop or its token is no longer good. */
 async function server({ database, discord, logLevel }: Settings): Promise<number> {
   const log = logTo(logLevel);
-  let end: (code: number) => void = () => undefined;
-  const ended = new Promise<number>((resolve) => {
-    end = resolve;
-  });
-  for (const signal of ["SIGTERM", "SIGINT"] as const) process.once(signal, () => end(0));
+  const { ended, end } = ending();
+  for (const signal of ["SIGTERM", "SIGINT"] as const) process.once(signal, () => end(null));
   // The platform's library is loaded where it is needed: the practice room starts without it.
   const { openServer } = await import("./open-server.ts");
-  const open = await openServer({
-    file: database,
-    connection: discord,
-    clock: realClock,
-    log,
-    supplied: SUPPLIED,
-    fatal: (sentence) => end(refuse([sentence])),
-  });
+  const opening = openServer({ file: database, connection: discord, clock: realClock, log, supplied: SUPPLIED, fatal: end });
+  const open = await Promise.race([opening, ended]);
+  // Told to stop before it was open: nothing is under way that the database would not take back by itself.
+  if (open.is === "ended") process.exit(open.code);
   if (open.is === "refused") return refuse([open.sentence]);
   say([startWords.running(open.client.user.displayName, open.client.guilds.cache.size), ...open.notes]);
   let ticking: Promise<unknown> = Promise.resolve();
@@ -63,11 +56,25 @@ async function server({ database, discord, logLevel }: Settings): Promise<number
   };
   const minutes = schedule("* * * * *", tick, { timezone: "UTC", noOverlap: true });
   tick();
-  const code = await ended;
-  say([startWords.stopping()]);
+  const { code } = await ended;
   await minutes.destroy();
   await open.close(ticking);
   return code;
+}
+
+/** The end of the server, said once: by a signal, or with what went wrong for good. */
+function ending() {
+  let end: (why: string | null) => void = () => undefined;
+  const ended = new Promise<{ readonly is: "ended"; readonly code: number }>((resolve) => {
+    let over = false;
+    end = (why) => {
+      if (over) return;
+      over = true;
+      say([why ?? startWords.stopping()]);
+      resolve({ is: "ended", code: why === null ? 0 : 1 });
+    };
+  });
+  return { ended, end };
 }
 
 /** The practice room and JSON lines: the same bot, the same database, two ways to talk to it. */

@@ -7,8 +7,8 @@ import type { Clock } from "./clock.ts";
 import { localDateAt, zone } from "./core/calendar/zones.ts";
 import type { GroupId } from "./core/ids.ts";
 import { RULES_VERSION } from "./core/schedule/rules-version.ts";
-import { WAITS } from "./discord/again.ts";
-import { type Connected, type Connection, connect } from "./discord/connect.ts";
+import { again, isUnauthorised, WAITS } from "./discord/again.ts";
+import { CLOSED, type Connected, type Connection, connect } from "./discord/connect.ts";
 import { listen } from "./discord/face.ts";
 import { mayManage } from "./discord/hear.ts";
 import { type Post, post } from "./discord/post.ts";
@@ -32,7 +32,7 @@ export type ServerParts = {
   readonly supplied: Supplied;
   /** Milliseconds before each further try to post, when not the usual ones. */
   readonly waits?: readonly number[];
-  /** Told when the bot must end: the token is no longer good. */
+  /** Told, in a sentence for the operator, when the bot must end. */
   readonly fatal: (sentence: string) => void;
 };
 export type OpenServer = {
@@ -51,61 +51,91 @@ const LAST_MILLISECONDS = 4000;
 
 /** Opens everything. @throws StoreRefusal when the database cannot be used */
 export async function openServer(parts: ServerParts): Promise<OpenServer | { readonly is: "refused"; readonly sentence: string }> {
-  const { clock, log, supplied, connection, waits = WAITS } = parts;
   const opened = await openSqlite(parts.file);
   const store = storeOn(opened.db);
   try {
     await store.change((q) => q.room.claimFace("discord"));
-    const connected = await connect(connection);
+    const connected = await connect(parts.connection);
     if (connected.is === "refused") {
       await opened.close();
       return { is: "refused", sentence: connected.why === "token" ? startWords.badToken() : startWords.unreachable(String(connected.error)) };
     }
     const { client, readsChannels } = connected;
-    await registerChanged(client.rest, client.application.id, commandsOf(supplied), {
-      last: () => store.read((q) => q.room.meta("commands")),
-      keep: (mark) => store.change((q) => q.room.setMeta("commands", mark)),
-    });
-    const bot = botOf({
-      ...supplied,
-      store,
-      clock,
-      newId,
-      log,
-      deliver: deliverBy({ client, moreActions: faceWords.moreActions, waits }),
-      hearsChannels: () => readsChannels,
-      mayManage: (from: From, group: GroupId) => mayManage(client, from.member, group),
-    });
-    await store.change((q) => q.bikes.rulesChanged(RULES_VERSION, clock.now()));
-    const { saySetUp } = supplied;
-    const face = listen({
-      client,
-      log,
-      conversation: bot.conversation,
-      words: faceWords,
-      waits,
-      authorOf: (message) => authorOf(store, message),
-      welcome: async (guild) =>
-        (await beginWelcome(store, guild)) ? saySetUp(guild, readsChannels, english({ locale: "en-GB", distance: null }, localDateAt(clock.now(), UTC))) : null,
-      notWelcomed: (guild) => forgetWelcome(store, guild),
-      fatal: () => parts.fatal(startWords.badToken()),
-    });
-    const notes = connection.readChannels && !readsChannels ? [startWords.noPrivilege()] : [];
-    return {
-      is: "open",
-      bot,
-      store,
-      client,
-      notes,
-      async close(also) {
-        await Promise.race([Promise.all([face.stop(), also]), new Promise((resolve) => setTimeout(resolve, LAST_MILLISECONDS).unref())]);
-        await client.destroy();
-        await opened.close();
-      },
-    };
+    try {
+      return await serve(parts, { client, readsChannels, store, letGo: opened.close });
+    } catch (error) {
+      await client.destroy();
+      throw error;
+    }
   } catch (error) {
     await opened.close();
     throw error;
+  }
+}
+
+type Line = { readonly client: Connected["client"]; readonly readsChannels: boolean; readonly store: Store; readonly letGo: () => Promise<void> };
+
+/** From being signed in to being told to stop. */
+async function serve(
+  { clock, log, supplied, connection, waits = WAITS, fatal }: ServerParts,
+  { client, readsChannels, store, letGo }: Line,
+): Promise<OpenServer> {
+  const noToken = (): void => fatal(startWords.badToken());
+  const bot = botOf({
+    ...supplied,
+    store,
+    clock,
+    newId,
+    log,
+    deliver: deliverBy({ client, moreActions: faceWords.moreActions, waits, fatal: noToken }),
+    hearsChannels: () => readsChannels,
+    mayManage: (from: From, group: GroupId) => mayManage(client, from.member, group),
+  });
+  // Listens before anything is waited for: what is said from now on is heard.
+  const face = listen({
+    client,
+    log,
+    conversation: bot.conversation,
+    words: faceWords,
+    waits,
+    authorOf: (message) => authorOf(store, message),
+    welcome: async (guild) =>
+      (await beginWelcome(store, guild)) ? supplied.saySetUp(guild, readsChannels, english(SET_UP_PLACE, localDateAt(clock.now(), UTC))) : null,
+    notWelcomed: (guild) => forgetWelcome(store, guild),
+    fatal: noToken,
+    ended: (code) => fatal(code === CLOSED.token ? startWords.badToken() : code === CLOSED.intents ? startWords.privilegeGone() : startWords.lineEnded(code)),
+  });
+  await store.change((q) => q.bikes.rulesChanged(RULES_VERSION, clock.now()));
+  await register(client, supplied, { store, waits, log, noToken });
+  return {
+    is: "open",
+    bot,
+    store,
+    client,
+    notes: connection.readChannels && !readsChannels ? [startWords.noPrivilege()] : [],
+    async close(also) {
+      await Promise.race([Promise.all([face.stop(), also]), new Promise((resolve) => setTimeout(resolve, LAST_MILLISECONDS).unref())]);
+      await client.destroy();
+      await letGo();
+    },
+  };
+}
+
+const SET_UP_PLACE = { locale: "en-GB", distance: null } as const;
+
+type Registering = { readonly store: Store; readonly waits: readonly number[]; readonly log: Log; readonly noToken: () => void };
+
+/** Commands that could not be registered are those of the last start; the bot answers all the same. */
+async function register(client: Connected["client"], supplied: Supplied, { store, waits, log, noToken }: Registering): Promise<void> {
+  const memory = {
+    last: () => store.read((q) => q.room.meta("commands")),
+    keep: (mark: string) => store.change((q) => q.room.setMeta("commands", mark)),
+  };
+  try {
+    await again(() => registerChanged(client.rest, client.application.id, commandsOf(supplied), memory), waits);
+  } catch (error) {
+    if (isUnauthorised(error)) noToken();
+    log.error({ err: error }, "the commands could not be registered; the next start tries again");
   }
 }
 
@@ -122,8 +152,10 @@ const commandsOf = ({ commands }: Supplied) =>
     faceWords.menuName,
   );
 
-/** Reminders by way of the platform. */
+/** Reminders by way of the platform. A group that named no channel has none: its own id may be that of an old channel, which nobody chose. */
 const deliverBy = (how: Post): Deliver => ({
-  send: (delivery, { member, where }, reply) =>
-    post(how, where.channel === "dm" ? { member } : { channel: where.id, mention: member, answers: null }, reply, `delivery/${delivery}`),
+  async send(delivery, { member, where }, reply) {
+    if (where.channel !== "dm" && where.id === where.group) return { is: "failed", why: "channel gone" };
+    return post(how, where.channel === "dm" ? { member } : { channel: where.id, mention: member, answers: null }, reply, `delivery/${delivery}`);
+  },
 });

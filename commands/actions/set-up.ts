@@ -21,6 +21,7 @@ export const setUp = handler<GroupShown>({
     const change: GroupChange = given({
       place: what === "place" ? oneOf(TREAD_PLACES, value) : undefined,
       distance: what === "distance" ? oneOf(["mi", "km"] as const, value) : undefined,
+      season: what === "season" ? oneOf(["north", "south"] as const, value) : undefined,
       pressure: what === "pressure" ? oneOf(["psi", "bar", "kPa"] as const, value) : undefined,
     });
     return setUpGroup(ctx, group as GroupId, change);

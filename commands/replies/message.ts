@@ -24,6 +24,8 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
       return said([words.readings.notUnderstood(outcome.bikes)]);
     case "seen before":
       return said([words.readings.seenBefore()]);
+    case "not yours":
+      return said([words.readings.notYours()]);
     case "logged":
       return sayLogged(outcome, words);
     case "asked":

@@ -20,6 +20,7 @@ export function saySetUp(group: string, hearsChannels: boolean, words: Words): S
       pick("place", setUp.place, TREAD_PLACES),
       pick("distance", setUp.distance, ["mi", "km"]),
       pick("pressure", setUp.pressure, ["psi", "bar", "kPa"]),
+      pick("season", setUp.season, ["north", "south"]),
       formButton("set-up-zone", group, setUp.zone, zoneForm(words)),
     ],
   });

@@ -5,6 +5,9 @@ import { DiscordAPIError, HTTPError } from "discord.js";
 /** Milliseconds before each further try. */
 export const WAITS: readonly number[] = [400, 1200, 3000, 8000];
 
+/** For what must be answered within three seconds. */
+export const QUICK: readonly number[] = [200, 500];
+
 /** @param waits shorter for what must be answered at once */
 export async function again<T>(work: () => Promise<T>, waits: readonly number[] = WAITS): Promise<T> {
   const [wait, ...rest] = waits;
@@ -28,17 +31,27 @@ export function isPassing(error: unknown): boolean {
 /** The platform's own number for what went wrong; null when it gave none. */
 export const codeOf = (error: unknown): number | null => (error instanceof DiscordAPIError && typeof error.code === "number" ? error.code : null);
 
-/** The token is not, or no longer, good: nothing more can be done until the operator has a new one. */
-export const isUnauthorised = (error: unknown): boolean => (error instanceof DiscordAPIError || error instanceof HTTPError) && error.status === 401;
+/** The token is not, or no longer, good: nothing more can be done until the operator has a new one. After the first refusal the library itself has forgotten it. */
+export const isUnauthorised = (error: unknown): boolean =>
+  error instanceof DiscordAPIError || error instanceof HTTPError
+    ? error.status === 401
+    : error instanceof Error && /^Expected token to be set/u.test(error.message);
+
+/** The platform will not take this request, now or later. */
+export const isRefused = (error: unknown): boolean => error instanceof DiscordAPIError && error.status >= 400 && error.status < 500;
 
 /** Numbers of the platform that are answered differently. Source: its documentation, opcodes and status codes. */
 export const CODES = {
   unknownChannel: 10_003,
+  unknownMessage: 10_008,
+  unknownWebhook: 10_015,
   unknownInteraction: 10_062,
+  directMessagesTooFast: 40_003,
   missingAccess: 50_001,
   cannotMessageUser: 50_007,
   missingPermissions: 50_013,
   invalidToken: 50_027,
   alreadyAcknowledged: 40_060,
   noMutualServer: 50_278,
+  replyNeedsHistory: 160_002,
 } as const;

@@ -13,8 +13,8 @@ export type Connected = { readonly is: "connected"; readonly client: Client<true
 export type NotConnected = { readonly is: "refused"; readonly why: "token" | "unreachable"; readonly error: unknown };
 
 const INTENTS = [GatewayIntentBits.Guilds, GatewayIntentBits.GuildMessages, GatewayIntentBits.DirectMessages] as const;
-/** The platform closes the line with this number when a privilege was not granted. Source: its documentation, gateway close codes. */
-const DISALLOWED = 4014;
+/** Numbers with which the platform closes the line for good. Source: its documentation, gateway close codes. */
+export const CLOSED = { token: 4004, intents: 4014 } as const;
 
 /** Signs in. Where the privilege is refused it signs in again without it. */
 export async function connect(connection: Connection): Promise<Connected | NotConnected> {
@@ -51,4 +51,4 @@ function clientFor({ api, readChannels }: Connection): Client {
 
 const isToken = (error: unknown): boolean => error instanceof Error && ("code" in error ? error.code === "TokenInvalid" : false);
 const isDisallowed = (error: unknown): boolean =>
-  error instanceof Error && (("code" in error && error.code === DISALLOWED) || /disallowed intents/iu.test(error.message));
+  error instanceof Error && (("code" in error && error.code === CLOSED.intents) || /disallowed intents/iu.test(error.message));

@@ -5,11 +5,11 @@ import { type AutocompleteInteraction, type Client, Events, type Guild, type Int
 import type { Answer, Conversation, Inbound } from "../chat/inbound.ts";
 import type { Said } from "../chat/reply.ts";
 import type { GroupId, MemberId } from "../core/ids.ts";
-import { CODES, codeOf, isUnauthorised } from "./again.ts";
+import { again, CODES, codeOf, isUnauthorised, QUICK } from "./again.ts";
 import { modalOf } from "./draw.ts";
 import { fromInteraction, heardComponent, heardDelete, heardEdit, heardForm, heardMenu, heardMessage, heardRun, heardTyping } from "./hear.ts";
-import { type Post, post } from "./post.ts";
-import { type FaceWords, respond } from "./respond.ts";
+import { type Post, type Posted, post } from "./post.ts";
+import { answerable, type FaceWords, respond } from "./respond.ts";
 
 export type FaceParts = {
   readonly client: Client<true>;
@@ -29,6 +29,8 @@ export type FaceParts = {
   };
   /** The token is no longer good. */
   readonly fatal: (error: unknown) => void;
+  /** The platform has ended the line and will not take it up again. */
+  readonly ended: (code: number) => void;
 };
 
 const REACTIONS = { logged: "✅", asked: "❓" } as const;
@@ -52,11 +54,14 @@ export function listen(parts: FaceParts): { readonly stop: () => Promise<void> }
     take("delete", async () => {
       const author = await parts.authorOf(m.id);
       if (author !== null)
-        for (const answer of await parts.conversation.hear(heardDelete(m, author))) await directly(parts, author, answer.reply, `${m.id}/delete`);
+        for (const { reply } of await parts.conversation.hear(heardDelete(m, author)))
+          if (reply !== null) await directly(parts, author, reply, `${m.id}/delete`);
     }),
   );
   client.on(Events.GuildCreate, (guild) => take("welcome", () => welcome(parts, guild)));
   client.on(Events.Error, (error) => (isUnauthorised(error) ? parts.fatal(error) : log.error({ err: error }, "the line to the platform failed")));
+  client.on(Events.ShardError, (error) => log.error({ err: error }, "the line to the platform failed"));
+  client.on(Events.ShardDisconnect, ({ code }) => listening && parts.ended(code));
   take("welcome", async () => {
     for (const guild of client.guilds.cache.values()) await welcome(parts, guild);
   });
@@ -82,7 +87,11 @@ async function onInteraction(parts: FaceParts, i: Interaction): Promise<void> {
   const heard = heardComponent(i);
   const opened = await parts.conversation.open({ ...fromInteraction(i), action: heard.action });
   if (opened === null) return respond(how, i, heard);
-  if ("form" in opened) return void (await i.showModal(modalOf(heard.action, opened.form)));
+  if ("form" in opened) {
+    const modal = modalOf(heard.action, opened.form);
+    if (!(await answerable(i, () => i.showModal(modal)))) await directly(parts, i.user.id as MemberId, plain(parts.words.formLate), i.id);
+    return;
+  }
   return respond({ ...how, conversation: { ...parts.conversation, hear: async () => opened.refused } }, i, heard);
 }
 
@@ -102,42 +111,45 @@ async function onMessage(parts: FaceParts, message: Message, heard: Inbound | nu
 
 /** A reaction, and where more is to be said a reply beside the message; what only the member may see goes to them directly. */
 async function answerMessage(parts: FaceParts, message: Message, { react, reply, to }: Answer, once: string): Promise<void> {
-  const marked = react === null || (await mark(message, REACTIONS[react]));
-  const said: Said | null = reply ?? (marked ? null : { title: null, lines: [parts.words.logged], caution: null, actions: [], files: [] });
+  const marked = react === null || (await mark(parts, message, REACTIONS[react]));
+  const said: Said | null = reply ?? (marked || react === "asked" ? null : plain(parts.words.logged));
   if (said === null) return;
   if (to !== null && message.guildId !== null) {
-    if (await directly(parts, to, said, once)) return;
-    return beside(parts, message, { title: null, lines: [parts.words.directClosed], caution: null, actions: [], files: [] }, once);
+    const posted = await directly(parts, to, said, once);
+    if (posted.is === "failed" && posted.why === "direct messages closed") await beside(parts, message, plain(parts.words.directClosed), once);
+    return;
   }
-  await beside(parts, message, said, once);
+  const posted = await beside(parts, message, said, once);
+  // A channel in which the bot may not write: whoever spoke there is answered by themselves.
+  if (posted.is === "failed" && message.guildId !== null) await directly(parts, message.author.id as MemberId, said, once);
 }
 
-async function beside(parts: FaceParts, message: Message, said: Said, once: string): Promise<void> {
+async function beside(parts: FaceParts, message: Message, said: Said, once: string): Promise<Posted> {
   const posted = await post(postOf(parts), { channel: message.channelId, mention: null, answers: message }, said, `answer/${once}`);
   if (posted.is !== "sent") parts.log.error({ why: posted.why, channel: message.channelId }, "an answer did not get through");
+  return posted;
 }
 
-/** True when the mark is there. Not being allowed to react is no fault. */
-async function mark(message: Message, emoji: string): Promise<boolean> {
-  return message.react(emoji).then(
-    () => true,
-    (error: unknown) => {
-      if (codeOf(error) === null) throw error;
-      return false;
-    },
-  );
+/** True when the mark is there. Where it is not, whatever the reason, a word takes its place. */
+async function mark(parts: FaceParts, message: Message, emoji: string): Promise<boolean> {
+  try {
+    await again(() => message.react(emoji), QUICK);
+    return true;
+  } catch (error) {
+    if (isUnauthorised(error)) parts.fatal(error);
+    return false;
+  }
 }
 
-/** Writes to a member alone. False when it did not get through. */
-async function directly(parts: FaceParts, member: MemberId, said: Said | null, once: string): Promise<boolean> {
-  if (said === null) return true;
+/** Writes to a member alone. */
+async function directly(parts: FaceParts, member: MemberId, said: Said, once: string): Promise<Posted> {
   const posted = await post(postOf(parts), { member }, said, `direct/${once}`);
-  if (posted.is === "sent") return true;
-  parts.log.error({ why: posted.why }, "a direct message did not get through");
-  return false;
+  if (posted.is !== "sent") parts.log.error({ why: posted.why }, "a direct message did not get through");
+  return posted;
 }
 
-const postOf = ({ client, words, waits }: FaceParts): Post => ({ client, moreActions: words.moreActions, waits });
+const plain = (line: string): Said => ({ title: null, lines: [line], caution: null, actions: [], files: [] });
+const postOf = ({ client, words, waits, fatal }: FaceParts): Post => ({ client, moreActions: words.moreActions, waits, fatal });
 
 /** One message to the server's owner; where their direct messages are closed, /group shows the same choices. */
 async function welcome(parts: FaceParts, guild: Guild): Promise<void> {

@@ -3,7 +3,7 @@
 import { createHash } from "node:crypto";
 import { type Client, type Message, type MessageCreateOptions, MessageFlags, type SendableChannels } from "discord.js";
 import type { Said } from "../chat/reply.ts";
-import { again, CODES, codeOf, isPassing } from "./again.ts";
+import { again, CODES, codeOf, isPassing, isRefused, isUnauthorised } from "./again.ts";
 import { pagesOf } from "./draw.ts";
 
 /** Where a message goes: to a member alone, or to a channel with the member named or answered. */
@@ -11,46 +11,66 @@ export type To = { readonly member: string } | { readonly channel: string; reado
 
 export type Posted =
   | { readonly is: "sent"; readonly message: string }
-  | { readonly is: "failed"; readonly why: "direct messages closed" | "channel gone" | "not allowed" }
+  | { readonly is: "failed"; readonly why: "direct messages closed" | "channel gone" | "not allowed" | "refused" }
   /** The platform was not there: it may be tried again later. */
   | { readonly is: "later"; readonly why: string };
 
-/** What posting needs besides the message. `waits`: milliseconds before each further try. */
-export type Post = { readonly client: Client; readonly moreActions: string; readonly waits: readonly number[] };
+/** What posting needs besides the message. */
+export type Post = {
+  readonly client: Client;
+  readonly moreActions: string;
+  /** Milliseconds before each further try. */
+  readonly waits: readonly number[];
+  /** The token is no longer good. */
+  readonly fatal: (error: unknown) => void;
+};
 
-/** Sends a reply, page by page. @param once names it: the same name is not sent twice while the platform remembers */
-export async function post({ client, moreActions, waits }: Post, to: To, said: Said, once: string): Promise<Posted> {
+/** Sends a reply, page by page. Whatever the platform does is an outcome; what is thrown is our own fault. @param once names it: the same name is not sent twice while the platform remembers */
+export async function post(how: Post, to: To, said: Said, once: string): Promise<Posted> {
+  const { client, moreActions, waits } = how;
   try {
     const channel = await again(() => channelOf(client, to), waits);
     if (channel === null) return { is: "failed", why: "channel gone" };
     const mention = "channel" in to ? to.mention : null;
-    const send = (message: MessageCreateOptions): Promise<Message> => channel.send(message);
     let sent = "";
     for (const [n, page] of pagesOf(said, moreActions, mention === null ? null : `<@${mention}>`).entries()) {
+      const message: MessageCreateOptions = {
+        ...page,
+        nonce: nonceOf(`${once}/${n}`),
+        enforceNonce: true,
+        flags: MessageFlags.SuppressEmbeds,
+        allowedMentions: mention === null || n > 0 ? { parse: [], repliedUser: false } : { parse: [], users: [mention] },
+      };
       const answers = "channel" in to && n === 0 ? to.answers : null;
-      const message = await again(
-        () =>
-          send({
-            ...page,
-            nonce: nonceOf(`${once}/${n}`),
-            enforceNonce: true,
-            flags: MessageFlags.SuppressEmbeds,
-            allowedMentions: mention === null || n > 0 ? { parse: [], repliedUser: false } : { parse: [], users: [mention] },
-            ...(answers === null ? {} : { reply: { messageReference: answers.id, failIfNotExists: false } }),
-          }),
-        waits,
-      );
-      sent = message.id;
+      sent = (await again(() => sendTo(channel, message, answers), waits)).id;
     }
     return { is: "sent", message: sent };
   } catch (error) {
-    const code = codeOf(error);
-    if (code === CODES.cannotMessageUser || code === CODES.noMutualServer) return { is: "failed", why: "direct messages closed" };
-    if (code === CODES.unknownChannel) return { is: "failed", why: "channel gone" };
-    if (code === CODES.missingAccess || code === CODES.missingPermissions) return { is: "failed", why: "not allowed" };
-    if (isPassing(error)) return { is: "later", why: error instanceof Error ? error.message : String(error) };
+    if (isUnauthorised(error)) how.fatal(error);
+    return outcomeOf(error);
+  }
+}
+
+/** Beside the message that it answers; where that may not be pointed at, by itself. */
+async function sendTo(channel: SendableChannels, message: MessageCreateOptions, answers: Message | null): Promise<Message> {
+  if (answers === null) return channel.send(message);
+  try {
+    return await channel.send({ ...message, reply: { messageReference: answers.id, failIfNotExists: false } });
+  } catch (error) {
+    if (codeOf(error) === CODES.replyNeedsHistory) return channel.send(message);
     throw error;
   }
+}
+
+function outcomeOf(error: unknown): Posted {
+  const code = codeOf(error);
+  if (code === CODES.cannotMessageUser || code === CODES.noMutualServer) return { is: "failed", why: "direct messages closed" };
+  if (code === CODES.unknownChannel) return { is: "failed", why: "channel gone" };
+  if (code === CODES.missingAccess || code === CODES.missingPermissions) return { is: "failed", why: "not allowed" };
+  const passes = isPassing(error) || isUnauthorised(error) || code === CODES.directMessagesTooFast;
+  if (passes) return { is: "later", why: error instanceof Error ? error.message : String(error) };
+  if (isRefused(error)) return { is: "failed", why: "refused" };
+  throw error;
 }
 
 async function channelOf(client: Client, to: To): Promise<SendableChannels | null> {

@@ -10,7 +10,7 @@ import {
 } from "discord.js";
 import type { Answer, Conversation, Inbound } from "../chat/inbound.ts";
 import type { Said, Visibility } from "../chat/reply.ts";
-import { again, CODES, codeOf } from "./again.ts";
+import { again, CODES, codeOf, isPassing, QUICK } from "./again.ts";
 import { type Page, pagesOf } from "./draw.ts";
 
 /** The sentences of the face itself, from words/. */
@@ -19,8 +19,6 @@ type Answerable = ChatInputCommandInteraction | MessageContextMenuCommandInterac
 
 /** The platform waits three seconds for a first answer; work that is slower is announced after this long. */
 const ANNOUNCE_AFTER = 1500;
-/** What must be answered within three seconds is tried again quickly. */
-const QUICK = [200, 500] as const;
 
 export type Respond = {
   readonly conversation: Pick<Conversation, "hear" | "visibilityOf">;
@@ -35,7 +33,7 @@ export async function respond({ conversation, words, directly }: Respond, i: Ans
   const updates = i.isMessageComponent() && i.message.flags.has(MessageFlags.Ephemeral);
   let announced: Promise<boolean> | null = null;
   const timer = setTimeout(() => {
-    announced = answerable(() => (updates ? i.deferUpdate() : i.deferReply(promised === "private" ? { flags: MessageFlags.Ephemeral } : {})));
+    announced = answerable(i, () => (updates ? i.deferUpdate() : i.deferReply(promised === "private" ? { flags: MessageFlags.Ephemeral } : {})));
   }, ANNOUNCE_AFTER);
   let answers: readonly Answer[];
   try {
@@ -46,34 +44,53 @@ export async function respond({ conversation, words, directly }: Respond, i: Ans
   const reply = answers[0]?.reply ?? null;
   const said: Said = reply ?? { title: null, lines: [words.nothing], caution: null, actions: [], files: [] };
   const visibility = reply?.visibility ?? "private";
-  const pages = pagesOf(said, words.moreActions);
+  const [page, ...further] = pagesOf(said, words.moreActions) as [Page, ...Page[]];
   const open = announced === null || (await announced);
-  const shown = open && (await answerable(() => first(i, pages[0] as Page, { updates, visibility, promised, announced: announced !== null })));
-  if (!shown) return void (await directly(i.user.id, said, i.id));
-  for (const page of pages.slice(1)) await again(() => i.followUp({ ...page, flags: flagsOf(visibility) }));
+  const shown = open && (await first(i, page, { updates, visibility, promised, announced: announced !== null }));
+  if (!shown || !(await follow(i, further, visibility))) await directly(i.user.id, said, i.id);
 }
 
 type First = { readonly updates: boolean; readonly visibility: Visibility; readonly promised: Visibility; readonly announced: boolean };
 
-async function first(i: Answerable, page: Page, { updates, visibility, promised, announced }: First): Promise<unknown> {
-  if (!announced) return updates && i.isMessageComponent() ? i.update(page) : i.reply({ ...page, flags: flagsOf(visibility) });
-  if (visibility === promised || updates) return i.editReply(page);
+/** The first page. False: the platform no longer takes it. */
+async function first(i: Answerable, page: Page, { updates, visibility, promised, announced }: First): Promise<boolean> {
+  if (!announced) return answerable(i, () => (updates && i.isMessageComponent() ? i.update(page) : i.reply({ ...page, flags: flagsOf(visibility) })));
+  if (visibility === promised || updates) return answerable(i, () => i.editReply(page));
   // Announced to all and come to something private: the announcement goes, and the answer is the member's alone.
-  await i.deleteReply();
-  return i.followUp({ ...page, flags: flagsOf(visibility) });
+  await answerable(i, () => i.deleteReply());
+  return follow(i, [page], visibility);
 }
 
-/** Tries at once again while the platform stumbles. False: it no longer takes an answer. An answer that got through before its acknowledgement was lost counts. */
-async function answerable(work: () => Promise<unknown>): Promise<boolean> {
+/** Further messages, each tried once: the platform cannot tell a second try from a second message. False: one of them may not be there. */
+async function follow(i: Answerable, pages: readonly Page[], visibility: Visibility): Promise<boolean> {
+  for (const page of pages) if (!(await answerable(i, () => i.followUp({ ...page, flags: flagsOf(visibility) }), []))) return false;
+  return true;
+}
+
+type Acknowledged = { deferred: boolean | null; replied: boolean | null };
+
+/**
+ * Tries at once again while the platform stumbles. False: it does not take it, or is not there.
+ * What got through before its acknowledgement was lost counts, and the library is told, so that it lets the answer be edited and followed.
+ */
+export async function answerable(i: Acknowledged, work: () => Promise<unknown>, waits: readonly number[] = QUICK): Promise<boolean> {
   try {
-    await again(work, QUICK);
+    await again(work, waits);
     return true;
   } catch (error) {
-    if (codeOf(error) === CODES.alreadyAcknowledged) return true;
-    if (codeOf(error) === CODES.unknownInteraction || codeOf(error) === CODES.invalidToken) return false;
+    const code = codeOf(error);
+    if (code === CODES.alreadyAcknowledged) {
+      i.deferred = true;
+      return true;
+    }
+    if (code !== null && OVER.has(code)) return false;
+    if (isPassing(error)) return false;
     throw error;
   }
 }
+
+/** Too late, or taken away meanwhile. */
+const OVER: ReadonlySet<number> = new Set([CODES.unknownInteraction, CODES.invalidToken, CODES.unknownWebhook, CODES.unknownMessage]);
 
 const flagsOf = (visibility: Visibility) =>
   visibility === "private" ? ([MessageFlags.Ephemeral, MessageFlags.SuppressEmbeds] as const) : ([MessageFlags.SuppressEmbeds] as const);

@@ -9,7 +9,7 @@ export type Address = { readonly member: MemberId; readonly where: Where };
 
 export type Sent =
   | { readonly is: "sent"; readonly message: string }
-  | { readonly is: "failed"; readonly why: "direct messages closed" | "channel gone" | "not allowed" }
+  | { readonly is: "failed"; readonly why: "direct messages closed" | "channel gone" | "not allowed" | "refused" }
   /** The platform was not there. */
   | { readonly is: "later"; readonly why: string };
 

@@ -13,7 +13,7 @@ import { zoneOfBike } from "../usecases/context.ts";
 import { dueBike } from "../usecases/due.ts";
 import { duesOf, garage } from "../usecases/garage.ts";
 import type { Words } from "../words/en/english.ts";
-import type { Deliver } from "./deliver.ts";
+import type { Deliver, Sent } from "./deliver.ts";
 import { reminderReply, type Told, waitingReply } from "./draw.ts";
 import { noticeKey, stageOf } from "./keys.ts";
 import { untilOf } from "./sweep.ts";
@@ -25,6 +25,8 @@ export type Sending = {
   /** Words for a member in their own place, or for a group's channel. */
   readonly wordsFor: (member: Member | null, home: Group | null, today: LocalDate) => Words;
   readonly itemName: (key: string, called: string | null) => string;
+  /** For the operator. */
+  readonly log: { readonly error: (facts: Readonly<Record<string, unknown>>, what: string) => void };
 };
 
 type Drawn = { readonly told: readonly Told[]; readonly words: Words; readonly home: Group | null; readonly member: Member | null };
@@ -32,8 +34,10 @@ type Drawn = { readonly told: readonly Told[]; readonly words: Words; readonly h
 /** Longer than every HTTP time-out and retry together: no other process takes the delivery meanwhile. */
 const LEASE_MINUTES = 10;
 const BATCH = 20;
+/** What goes wrong so often is our own fault, and trying on does not mend it. A platform that is away is waited for without end. */
+const ATTEMPTS = 12;
 
-/** Sends what is ready. Answers how many messages went out. */
+/** Sends what is ready. Answers how many messages went out. One that goes wrong does not hold up the others. */
 export async function sendReady(store: Store, sending: Sending, now: Instant): Promise<number> {
   let sent = 0;
   for (;;) {
@@ -44,39 +48,56 @@ export async function sendReady(store: Store, sending: Sending, now: Instant): P
 }
 
 async function sendOne(store: Store, sending: Sending, delivery: Delivery, now: Instant): Promise<boolean> {
-  const drawn = await store.change((q) => gather(q, sending, delivery, now));
-  if (drawn === null) return false;
-  const { told, words, home } = drawn;
-  const where: Where =
-    delivery.group === null
-      ? { group: null, channel: "dm", id: "dm" }
-      : { group: delivery.group, channel: "reading", id: home?.readingChannel ?? delivery.group };
-  if (delivery.member === null) throw new Error("a delivery without a member");
-  const rider = delivery.group === null ? null : (drawn.member?.name ?? delivery.member);
-  const outcome = await sending.deliver.send(delivery.id, { member: delivery.member, where }, reminderReply(delivery.id, told, words, rider));
-  if (outcome.is === "later") {
+  try {
+    const drawn = await store.change((q) => gather(q, sending, delivery, now));
+    if (drawn === null) return false;
+    return await settle(store, sending, delivery, await reach(sending, delivery, drawn), now);
+  } catch (error) {
+    sending.log.error({ err: error, delivery: delivery.id, attempt: delivery.attempt }, "a reminder went wrong");
+    return settle(store, sending, delivery, delivery.attempt < ATTEMPTS ? { is: "later", why: "went wrong" } : { is: "failed", why: "went wrong" }, now);
+  }
+}
+
+/** How a delivery ended: `first` is why the first way was closed, where there was a second. */
+type Reached = (Sent | { readonly is: "failed"; readonly why: "went wrong" }) & { readonly first?: string };
+
+async function settle(store: Store, sending: Sending, delivery: Delivery, reached: Reached, now: Instant): Promise<boolean> {
+  if (reached.is === "later") {
     await store.change((q) => q.notices.postpone(delivery.id, addMinutes(now, Math.min(60, 2 ** delivery.attempt))));
     return false;
   }
-  const reached = outcome.is === "sent" ? outcome : await otherwise(sending, delivery, drawn, where);
-  await store.change((q) =>
-    reached === null
-      ? q.notices.finish(delivery.id, "failed", null, outcome.is === "sent" ? null : outcome.why)
-      : q.notices.finish(delivery.id, "sent", reached.message, outcome.is === "sent" ? null : outcome.why),
-  );
-  return reached !== null;
+  if (reached.is === "sent") {
+    await store.change((q) => q.notices.finish(delivery.id, "sent", reached.message, reached.first ?? null));
+    return true;
+  }
+  const why = [reached.first, reached.why].filter((each) => each !== undefined).join(", ");
+  await store.change((q) => q.notices.finish(delivery.id, "failed", null, why));
+  sending.log.error({ delivery: delivery.id, member: delivery.member, why }, "a reminder could not be delivered");
+  return false;
 }
 
-/** The other way to a member: a word in their home group's channel where direct messages are closed, a direct message where the channel is gone. */
-async function otherwise(sending: Sending, delivery: Delivery, drawn: Drawn, where: Where): Promise<{ readonly message: string } | null> {
+/** By the way that the member chose, or by the other. */
+async function reach(sending: Sending, delivery: Delivery, drawn: Drawn): Promise<Reached> {
+  const { told, words, home } = drawn;
+  if (delivery.member === null) throw new Error("a delivery without a member");
+  const where: Where = delivery.group === null ? DIRECT : { group: delivery.group, channel: "reading", id: home?.readingChannel ?? delivery.group };
+  const rider = delivery.group === null ? null : (drawn.member?.name ?? delivery.member);
+  const outcome = await sending.deliver.send(delivery.id, { member: delivery.member, where }, reminderReply(delivery.id, told, words, rider));
+  if (outcome.is !== "failed") return outcome;
+  const other = await otherwise(sending, delivery, drawn, where);
+  return other === null ? outcome : { ...other, first: outcome.why };
+}
+
+const DIRECT: Where = { group: null, channel: "dm", id: "dm" };
+
+/** The other way to a member: a word in their home group's channel where direct messages are closed, a direct message where the channel is gone. Null: there is none. */
+async function otherwise(sending: Sending, delivery: Delivery, drawn: Drawn, where: Where): Promise<Sent | null> {
   const { told, words, home } = drawn;
   const member = delivery.member as MemberId;
-  const inChannel = where.channel === "dm" ? (home?.readingChannel ?? null) : null;
-  if (where.channel === "dm" && inChannel === null) return null;
-  const next: Where = inChannel === null ? { group: null, channel: "dm", id: "dm" } : { group: home?.id ?? null, channel: "reading", id: inChannel };
-  const reply = inChannel === null ? reminderReply(delivery.id, told, words, null) : waitingReply(delivery.id, words);
-  const outcome = await sending.deliver.send(`${delivery.id}/otherwise`, { member, where: next }, reply);
-  return outcome.is === "sent" ? outcome : null;
+  if (where.channel !== "dm") return sending.deliver.send(`${delivery.id}/otherwise`, { member, where: DIRECT }, reminderReply(delivery.id, told, words, null));
+  if (home === null || home.readingChannel === null) return null;
+  const channel: Where = { group: home.id, channel: "reading", id: home.readingChannel };
+  return sending.deliver.send(`${delivery.id}/otherwise`, { member, where: channel }, waitingReply(delivery.id, words));
 }
 
 /** Marks what is still true as told by this delivery, and drops the rest with the reason. Null: nothing to send now. */

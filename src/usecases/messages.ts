@@ -48,6 +48,8 @@ export type MessageOutcome =
   | { readonly is: "too long" }
   | { readonly is: "not understood"; readonly bikes: readonly string[] }
   | { readonly is: "seen before" }
+  /** Another member's message. */
+  | { readonly is: "not yours" }
   | {
       readonly is: "logged";
       readonly source: string;

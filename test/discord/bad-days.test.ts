@@ -1,18 +1,16 @@
-// Bad days of the platform: what the member and the operator see.
+// Bad days of the line to the platform: what the member and the operator see.
 
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterEach, describe, expect, test } from "vitest";
 import { connect } from "../../src/discord/connect.ts";
-import { isPrivate, type On, type OnStandIn, onStandIn } from "./server.ts";
+import { HERON, INES, type On, type OnStandIn, onStandIn, SEND, saidBy, settled, started } from "./server.ts";
 import { standIn } from "./standin.ts";
 
-const INES = "200000000000000001";
 let on: OnStandIn;
 const start = async (how: On = {}): Promise<void> => {
-  on = await onStandIn(how);
-  await on.until("the set-up message", () => on.platform.messages.length > 0);
+  on = await started(how);
 };
 afterEach(async () => {
   await on.close();
@@ -21,67 +19,8 @@ afterEach(async () => {
 
 const garage = (manages = false) => ({ member: INES, channel: on.platform.garage, manages });
 const direct = () => ({ member: INES, channel: on.platform.directChannel(INES) });
-const HERON = { name: "Heron", kind: "chain-drive twin", odometer: "14,210 mi" };
 const addHeron = async () => on.answerTo(on.platform.run(garage(), "bike", "add", HERON));
-/** What the bot sent of its own accord, the set-up message aside. */
-const said = () => on.platform.messages.filter((message) => message["$interaction"] !== true && !message.content.startsWith("**Setting up"));
-const settled = () => new Promise((resolve) => setTimeout(resolve, 300));
-const SEND = /^POST \/channels\/\d+\/messages$/u;
-const CALLBACK = /callback$/u;
-describe("answering", () => {
-  test("work slower than the platform waits for is announced, then answered, as private as it was promised", async () => {
-    await start({ slow: 1800 });
-    await addHeron();
-    const due = on.platform.run(garage(), "due");
-    await on.until("an announcement", () => on.platform.acknowledged.get(due));
-    expect(on.platform.acknowledged.get(due)?.type).toBe(5);
-    const answer = await on.answerTo(due);
-    expect([isPrivate(answer), answer.content.includes("Heron at 14,210 mi")]).toEqual([true, true]);
-  });
-
-  test("an answer announced to all that comes to a refusal is the member's alone", async () => {
-    await start({ slow: 1800 });
-    const due = on.platform.run(garage(), "due", null, { share: true });
-    const answer = await on.answerTo(due);
-    expect([isPrivate(answer), answer.content]).toEqual([true, "You have no bike here yet. Add one with /bike add."]);
-  });
-
-  test("the platform no longer takes the answer: it comes by direct message", async () => {
-    await start();
-    await addHeron();
-    on.platform.fault(CALLBACK, "404 unknown interaction");
-    on.platform.run(garage(), "convert", null, { what: "24 Nm" });
-    const answer = await on.until("a direct message", () => said()[0]);
-    expect([answer.channel_id, answer.content.startsWith("24 N·m = ")]).toEqual([on.platform.directChannel(INES), true]);
-  });
-
-  test("an error after the answer was taken: answered once, and nothing is logged as wrong", async () => {
-    await start();
-    await addHeron();
-    on.platform.fault(CALLBACK, "500", "after");
-    const answer = await on.answerTo(on.platform.run(garage(), "work", null, { did: "oil", at: "14,300 mi" }));
-    await settled();
-    expect(answer.content).toContain("Engine oil and filter, done today at 14,300 mi.");
-    expect(on.platform.messages.filter((message) => message.content.includes("Engine oil"))).toHaveLength(1);
-    expect(on.faults).toEqual([]);
-  });
-
-  test("not allowed to react: the mark is a word instead", async () => {
-    await start();
-    await addHeron();
-    on.platform.fault(/reactions/u, "403 missing");
-    on.platform.say(garage(), "<@100000000000000001> 14,300 mi on Heron", { mentions: true });
-    expect((await on.until("a word", () => said()[0])).content).toBe("Logged.");
-  });
-
-  test("an answer for the member alone whose direct messages are closed is said so, without a figure", async () => {
-    await start();
-    await addHeron();
-    on.platform.fault(SEND, "403 closed");
-    on.platform.say(garage(), "<@100000000000000001> hello", { mentions: true });
-    expect((await on.until("a line", () => said()[0])).content).toContain("your direct messages are closed to me");
-  });
-});
+const said = () => saidBy(on);
 
 describe("the line", () => {
   test("dropped and taken up again: what was said meanwhile is heard, once", async () => {
@@ -181,6 +120,33 @@ describe("what was not granted", () => {
     on.platform.say(direct(), "14,300 mi on Heron");
     await on.until("the end", () => on.fatal[0]);
     expect(on.fatal).toEqual([expect.stringContaining("does not accept DISCORD_TOKEN")]);
+  });
+
+  test.each([
+    ["the token is no longer good", 4004, "does not accept DISCORD_TOKEN"],
+    ["the privilege was taken back", 4014, "has taken back the message content privilege"],
+    ["the platform wants something that is not there", 4011, "has ended the connection for good (4011)"],
+  ])("%s while it runs: it ends with one sentence, for its host to start it again", async (_, code, sentence) => {
+    await start();
+    on.platform.end(code);
+    await on.until("the end", () => on.fatal[0]);
+    expect(on.fatal).toEqual([expect.stringContaining(sentence)]);
+  });
+
+  test("commands that could not be registered: it answers all the same, and the next start registers them", async () => {
+    const folder = await mkdtemp(path.join(tmpdir(), "tappet-"));
+    const file = path.join(folder, "tappet.sqlite");
+    const platform = await standIn();
+    platform.fault(/^PUT \/applications/u, "500", "before", 5);
+    on = await onStandIn({ file, use: platform });
+    expect([platform.registered(), on.faults]).toEqual([[], [expect.objectContaining({ what: expect.stringContaining("could not be registered") })]]);
+    expect((await addHeron()).content).toContain("Heron");
+    await on.open.close();
+    on = { ...(await onStandIn({ file, use: platform })) };
+    expect(platform.registered()).toHaveLength(10);
+    await on.close();
+    await rm(folder, { recursive: true });
+    on = { ...on, close: () => platform.close() };
   });
 
   test("a platform that is not there is said so", async () => {

@@ -51,6 +51,17 @@ test("it signs in, registers, says so, and ends within five seconds when told to
   expect(platform.wrong).toEqual([]);
 });
 
+test("told to stop before the platform has answered, it ends at once", async () => {
+  platform.fault(/gateway/u, "hang");
+  const { child, said, ended } = start({ DISCORD_TOKEN: "good-token" });
+  await until(() => platform.asked(/gateway/u) > 0, "signing in");
+  const from = performance.now();
+  child.kill("SIGTERM");
+  expect(await ended).toBe(0);
+  expect(performance.now() - from).toBeLessThan(1000);
+  expect(said()).toBe("Stopping.\n");
+});
+
 test("a token that is not accepted is said in one sentence, and it ends with 1", async () => {
   const { said, ended } = start({ DISCORD_TOKEN: "wrong" });
   expect(await ended).toBe(1);

@@ -74,6 +74,11 @@ type Component = {
   readonly components?: readonly Component[];
   readonly component?: Component;
   readonly label?: string;
+  readonly value?: string;
+  readonly max_length?: number;
+  readonly min_values?: number;
+  readonly max_values?: number;
+  readonly options?: readonly { readonly value: string }[];
 };
 
 /** Documented limits which the published schemas accept. Sources: message.mdx, components/reference.mdx, application-commands.mdx, receiving-and-responding.mdx. */
@@ -86,6 +91,11 @@ function unpublished(kind: RequestKind, body: unknown): readonly string[] {
   const components = (data["components"] ?? []) as readonly Component[];
   if (kind === "ModalInteractionCallbackRequest") {
     if (components.length < 1 || components.length > 5) found.push(`a form of ${components.length} parts`);
+    for (const { component } of components) {
+      found.push(...listFaults(component));
+      if (component?.type === 4 && component.value !== undefined && component.value.length > (component.max_length ?? 4000))
+        found.push("a value longer than its field");
+    }
     const ids = components.map((label) => label.component?.custom_id);
     if (new Set(ids).size !== ids.length) found.push("two fields of one name");
     return found;
@@ -103,12 +113,25 @@ function unpublished(kind: RequestKind, body: unknown): readonly string[] {
     if (buttons.length > 5 || (buttons.length > 0 && inside.length > buttons.length) || (buttons.length === 0 && inside.length !== 1))
       found.push("a row of the wrong make");
     for (const each of inside) {
+      found.push(...listFaults(each));
       if (each.custom_id === undefined || each.custom_id.length < 1 || each.custom_id.length > 100)
         found.push(`a custom id of the wrong length: ${each.custom_id}`);
       ids.push(each.custom_id ?? "");
     }
   }
   if (new Set(ids).size !== ids.length) found.push(`two parts of one custom id: ${ids.join(", ")}`);
+  return found;
+}
+
+/** A list offers at least as many choices as must be picked, and each value once. Source: components/reference.mdx, string select. */
+function listFaults(list: Component | undefined): readonly string[] {
+  if (list?.type !== 3) return [];
+  const options = list.options ?? [];
+  const [least, most] = [list.min_values ?? 1, list.max_values ?? 1];
+  const found = [];
+  if (options.length < 1 || options.length > 25) found.push(`a list of ${options.length}`);
+  if (least > options.length || most > options.length || least > most) found.push(`${least} to ${most} of ${options.length}`);
+  if (new Set(options.map(({ value }) => value)).size !== options.length) found.push("a value that is there twice");
   return found;
 }
 

@@ -2,13 +2,11 @@
 
 import { afterEach, describe, expect, test } from "vitest";
 import { WAITS } from "../../src/discord/again.ts";
-import { isPrivate, type On, type OnStandIn, onStandIn, part } from "./server.ts";
+import { HERON, INES, isPrivate, type On, type OnStandIn, part, SEND, saidBy, settled, started } from "./server.ts";
 
-const INES = "200000000000000001";
 let on: OnStandIn;
 const start = async (how: On = {}): Promise<void> => {
-  on = await onStandIn(how);
-  await on.until("the set-up message", () => on.platform.messages.length > 0);
+  on = await started(how);
 };
 afterEach(async () => {
   await on.close();
@@ -16,17 +14,14 @@ afterEach(async () => {
 });
 
 const garage = (manages = false) => ({ member: INES, channel: on.platform.garage, manages });
-const HERON = { name: "Heron", kind: "chain-drive twin", odometer: "14,210 mi" };
-const addHeron = async () => on.answerTo(on.platform.run(garage(), "bike", "add", HERON));
-/** What the bot sent of its own accord, the set-up message aside. */
-const said = () => on.platform.messages.filter((message) => message["$interaction"] !== true && !message.content.startsWith("**Setting up"));
-const settled = () => new Promise((resolve) => setTimeout(resolve, 300));
-const SEND = /^POST \/channels\/\d+\/messages$/u;
-/** Heron's brake fluid is overdue, and the week of reminders has come. */
-async function reminderDue(): Promise<void> {
-  const added = await addHeron();
-  await on.answerTo(on.platform.fill(garage(), part(added, "Fill in"), { "brake-fluid.replace": "spring 2023" }));
-  on.advance("P4D");
+const said = () => saidBy(on);
+const ROSA = "200000000000000002";
+/** Brake fluid is overdue on a member's bike, and the week of reminders has come. */
+async function reminderDue(member = INES, name = "Heron"): Promise<void> {
+  const at = { member, channel: on.platform.garage };
+  const added = await on.answerTo(on.platform.run(at, "bike", "add", { ...HERON, name }));
+  await on.answerTo(on.platform.fill(at, part(added, "Fill in"), { "brake-fluid.replace": "spring 2023" }));
+  on.advance("P7D");
 }
 const tick = () => on.open.bot.reminders.tick(on.open.bot.now());
 
@@ -107,5 +102,59 @@ describe("sending a reminder", () => {
     on.platform.fault(new RegExp(`^POST /channels/${on.platform.garage}/messages$`, "u"), how);
     expect(await tick()).toMatchObject({ sent: 1 });
     expect(said().map((message) => message.channel_id)).toEqual([on.platform.directChannel(INES)]);
+  });
+
+  test("wished in a channel where the group has named none: it comes by direct message, and no channel is asked for", async () => {
+    await start();
+    await on.answerTo(on.platform.run(garage(), "remind", null, { by: "channel" }));
+    await reminderDue();
+    expect(await tick()).toMatchObject({ sent: 1 });
+    expect(said().map((message) => message.channel_id)).toEqual([on.platform.directChannel(INES)]);
+    expect(on.platform.calls.some((call) => call.path === `/channels/${on.platform.guild}`)).toBe(false);
+  });
+
+  test("the second way is stumbling too: it is tried again minutes later, and told once", async () => {
+    await start();
+    await on.answerTo(on.platform.run(garage(true), "group", null, { reading: "here" }));
+    await reminderDue();
+    const direct = new RegExp(`^POST /channels/${on.platform.directChannel(INES)}/messages$`, "u");
+    on.platform.fault(direct, "403 closed", "before", 2);
+    on.platform.fault(SEND, "500", "before", 5);
+    expect(await tick()).toMatchObject({ sent: 0 });
+    on.advance("PT3M");
+    expect(await tick()).toMatchObject({ sent: 1 });
+    expect(said().map((message) => message.channel_id)).toEqual([on.platform.garage]);
+  });
+
+  test("direct messages opened too fast: it is tried again minutes later", async () => {
+    await start();
+    await reminderDue(ROSA);
+    on.platform.fault(/^POST \/users/u, "400 too fast");
+    expect([(await tick()).sent, said()]).toEqual([0, []]);
+    on.advance("PT3M");
+    expect([(await tick()).sent, said().length]).toEqual([1, 1]);
+  });
+
+  test("a reminder that the platform will not take is listed as failed, the operator is told, and the next one is not held up", async () => {
+    await start();
+    await reminderDue();
+    await reminderDue(ROSA, "Wren");
+    on.platform.fault(SEND, "400 form");
+    expect((await tick()).sent).toBe(1);
+    expect(said()).toHaveLength(1);
+    expect(on.faults).toEqual([expect.objectContaining({ what: "a reminder could not be delivered", why: "refused" })]);
+  });
+
+  test("the token is no longer good: the bot ends with one sentence, and the reminder waits", async () => {
+    await start();
+    await reminderDue();
+    on.platform.fault(SEND, "401");
+    expect((await tick()).sent).toBe(0);
+    expect(on.fatal).toEqual([expect.stringContaining("does not accept DISCORD_TOKEN")]);
+    // The library has forgotten the token by now; that is the same end, not another fault.
+    on.advance("PT3M");
+    expect((await tick()).sent).toBe(0);
+    expect(new Set(on.fatal).size).toBe(1);
+    expect(on.faults).toEqual([]);
   });
 });

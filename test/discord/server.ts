@@ -25,7 +25,7 @@ export type On = {
   readonly use?: StandIn;
   /** Waits before each further try; short ones, unless the waits are what is tested. */
   readonly waits?: readonly number[];
-  /** Milliseconds that /due takes longer than it does. */
+  /** Milliseconds that /due, asked for or pressed for, takes longer than it does. */
   readonly slow?: number;
 };
 
@@ -48,7 +48,7 @@ export async function onStandIn({
     log: { error: (facts, what) => void faults.push({ what, ...facts }), info: () => undefined },
     supplied: {
       commands: COMMANDS.map((command) => (command.name === "due" && slow > 0 ? slowed(command, slow) : command)),
-      handlers: HANDLERS,
+      handlers: slow > 0 ? { ...HANDLERS, "show-due": { ...HANDLERS["show-due"], run: later(slow, HANDLERS["show-due"].run) } } : HANDLERS,
       messages: messagesOf,
       saySetUp,
     },
@@ -86,13 +86,13 @@ export async function onStandIn({
   };
 }
 
-const slowed = (command: (typeof COMMANDS)[number], slow: number): (typeof COMMANDS)[number] => ({
-  ...command,
-  run: async (ctx, input) => {
+const later =
+  <A extends unknown[], R>(slow: number, work: (...args: A) => Promise<R>) =>
+  async (...args: A): Promise<R> => {
     await new Promise((resolve) => setTimeout(resolve, slow));
-    return command.run(ctx, input);
-  },
-});
+    return work(...args);
+  };
+const slowed = (command: (typeof COMMANDS)[number], slow: number): (typeof COMMANDS)[number] => ({ ...command, run: later(slow, command.run) });
 
 const errors = (_key: string, value: unknown): unknown => (value instanceof Error ? `${value.name}: ${value.message} ${value.stack?.split("\n")[1]}` : value);
 
@@ -105,3 +105,20 @@ export function part(message: Json, label: string): string {
 }
 /** Only its member sees it. */
 export const isPrivate = (message: Json): boolean => (Number(message["flags"]) & 64) !== 0;
+
+export const INES = "200000000000000001";
+export const HERON = { name: "Heron", kind: "chain-drive twin", odometer: "14,210 mi" };
+export const SEND = /^POST \/channels\/\d+\/messages$/u;
+export const CALLBACK = /callback$/u;
+export const FOLLOW = /^POST \/webhooks\//u;
+/** Started, and its set-up message sent. */
+export async function started(how: On = {}): Promise<OnStandIn> {
+  const on = await onStandIn(how);
+  await on.until("the set-up message", () => on.platform.messages.length > 0);
+  return on;
+}
+/** What the bot sent of its own accord, the set-up message aside. */
+export const saidBy = (on: OnStandIn): readonly Kept[] =>
+  on.platform.messages.filter((message) => message["$interaction"] !== true && !message.content.startsWith("**Setting up"));
+/** Long enough for what should not come to have come. */
+export const settled = () => new Promise((resolve) => setTimeout(resolve, 300));

@@ -15,7 +15,7 @@ export type Kept = Json & { readonly id: string; readonly channel_id: string; re
 /** A bad moment of a route. `times` of requests that match fail, before or after their work is done. */
 export type Fault = {
   readonly route: RegExp;
-  readonly how: "500" | "429" | "cut" | "slow" | "401" | "404 unknown interaction" | "403 closed" | "403 missing" | "404 channel";
+  readonly how: keyof typeof BODIES;
   readonly when: "before" | "after";
   times: number;
 };
@@ -24,7 +24,7 @@ const GUILD = "900000000000000001";
 export const ME = "100000000000000001";
 const APP = "100000000000000001";
 
-const BODIES: Readonly<Record<Fault["how"], readonly [number, Json]>> = {
+const BODIES = {
   "500": [500, { message: "500: Internal Server Error", code: 0 }],
   "429": [429, { message: "You are being rate limited.", retry_after: 0.3, global: false }],
   "401": [401, { message: "401: Unauthorized", code: 0 }],
@@ -32,9 +32,15 @@ const BODIES: Readonly<Record<Fault["how"], readonly [number, Json]>> = {
   "403 closed": [403, { message: "Cannot send messages to this user", code: 50_007 }],
   "403 missing": [403, { message: "Missing Permissions", code: 50_013 }],
   "404 channel": [404, { message: "Unknown Channel", code: 10_003 }],
+  "404 webhook": [404, { message: "Unknown Webhook", code: 10_015 }],
+  "401 expired": [401, { message: "Invalid Webhook Token", code: 50_027 }],
+  "403 history": [403, { message: "Cannot reply without permission to read message history", code: 160_002 }],
+  "400 too fast": [400, { message: "You are opening direct messages too fast", code: 40_003 }],
+  "400 form": [400, { message: "Invalid Form Body", code: 50_035 }],
   cut: [0, {}],
   slow: [0, {}],
-};
+  hang: [0, {}],
+} as const satisfies Readonly<Record<string, readonly [number, Json]>>;
 
 const CALLBACKS: Readonly<Record<number, RequestKind>> = {
   4: "CreateMessageInteractionCallbackRequest",
@@ -51,10 +57,11 @@ export type StandIn = Awaited<ReturnType<typeof standIn>>;
 export async function standIn({ granted = true, token = "good-token", guilds = 1 }: { granted?: boolean; token?: string; guilds?: number } = {}) {
   const calls: Call[] = [];
   const wrong: string[] = [];
+  const asked: string[] = [];
   const messages: Kept[] = [];
   const faults: Fault[] = [];
   const nonces = new Map<string, Kept>();
-  const acknowledged = new Map<string, { type: number; at: number }>();
+  const acknowledged = new Map<string, { type: number; at: number; flags: number }>();
   const interactions = new Map<string, { token: string; channel: string; at: number }>();
   let registered: readonly Json[] = [];
   let next = 1_000_000_000_000_000_000n;
@@ -143,9 +150,11 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
       if (status === 204) response.writeHead(204, headers).end();
       else response.writeHead(status, { "content-type": "application/json", ...headers }).end(JSON.stringify(json));
     };
+    asked.push(`${method} ${path}`);
     const fault = faults.find((each) => each.times > 0 && each.route.test(`${method} ${path}`));
     if (fault !== undefined) {
       fault.times--;
+      if (fault.how === "hang") return;
       if (fault.how === "slow") await new Promise((resolve) => setTimeout(resolve, 1000));
       else {
         if (fault.when === "after") route(method, path, body as Json);
@@ -219,7 +228,11 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
       /^POST \/webhooks\/\d+\/([^/]+)$/u,
       ([, itsToken = ""], body) => {
         check("IncomingWebhookInteractionRequest", body, "further answer");
-        const interaction = [...interactions.values()].find((each) => each.token === itsToken);
+        const [of, interaction] = [...interactions].find(([, each]) => each.token === itsToken) ?? [];
+        if (of === undefined || !acknowledged.has(of)) {
+          wrong.push("a further answer before the first");
+          return [404, { message: "Unknown Webhook", code: 10_015 }];
+        }
         return [200, keep(interaction?.channel ?? "", body, { $token: itsToken, $interaction: true })];
       },
     ],
@@ -284,9 +297,12 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
     const type = Number(body["type"]);
     const kind = CALLBACKS[type];
     if (kind === undefined) wrong.push(`a callback of type ${type}`);
-    else if (type !== 5 && type !== 6) check(kind, body, "answer");
-    acknowledged.set(interaction, { type, at: performance.now() - known.at });
     const data = (body["data"] ?? {}) as Json;
+    const flags = Number(data["flags"] ?? 0);
+    if (type !== 5 && type !== 6) check(kind ?? "CreateMessageInteractionCallbackRequest", body, "answer");
+    // An announcement says only whether the answer will be the member's alone. Source: the platform's documentation, receiving and responding.
+    else if (Object.keys(data).some((key) => key !== "flags") || (flags !== 0 && flags !== 64)) wrong.push(`an announcement with ${JSON.stringify(data)}`);
+    acknowledged.set(interaction, { type, at: performance.now() - known.at, flags });
     if (type === 8 || type === 9) answers.set(interaction, data);
     else keep(known.channel, data, { $token: known.token, $original: true, $interaction: true, $pending: type === 5 || type === 6 });
     return [204, null];
@@ -352,6 +368,8 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
   return {
     api: `${address()}/api`,
     calls,
+    /** How often a route was asked for, answered or not. */
+    asked: (what: RegExp): number => asked.filter((each) => what.test(each)).length,
     wrong,
     messages,
     acknowledged,
@@ -445,6 +463,12 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
       session = "gone";
       for (const socket of sockets) socket.send(JSON.stringify({ op: 9, d: false }));
     },
+    /** The platform ends the line with a number. */
+    end: (code: number) => {
+      for (const socket of sockets) socket.close(code);
+    },
+    /** The platform remembers a nonce for some minutes only. */
+    forgetNonces: () => nonces.clear(),
     mute: (on: boolean) => {
       mute = on;
     },

@@ -5,5 +5,6 @@ export const faceWords = {
   moreActions: "More to choose from",
   nothing: "I found no reading and no work in that.",
   logged: "Logged.",
+  formLate: "That form could not be opened in time. Press the button again.",
   directClosed: "I have an answer for you alone, but your direct messages are closed to me. Open them, or ask with a command.",
 } as const;

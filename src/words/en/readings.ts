@@ -112,6 +112,7 @@ export const readingWords = (p: Printer) => {
     notUnderstood: (bikes: readonly string[]): string =>
       `I found no reading and no work in that. Try: 14,820 mi on ${bikes[0] ?? "Heron"}, or 33 psi front 36 rear, or did the oil at 14,820.`,
     tooLong: (): string => "That is longer than I read. Send the readings by themselves in a short message.",
+    notYours: (): string => "Only whoever wrote a message can log it. Log the reading yourself with a message of your own, or ask them to.",
     seenBefore: (): string => "I have that one already.",
     labels: {
       undo: "Undo",

@@ -63,13 +63,14 @@ export const settingsWords = (p: Printer) => ({
     lines: (hearsChannels: boolean): readonly string[] => [
       "Members log what they read off their bikes as plain messages; I say what falls due and remind in time. A few choices for the whole group, each changed later with /group:",
       hearsChannels
-        ? "In the channel where readings belong, type /group reading:here: plain messages there are read."
-        : "Members mention me, reply to me, write to me directly, or use “Log this message”. Whole channels are read only if whoever runs me switches that on.",
-      "Seasons follow the time zone. Every member begins with /bike add, or simply by mentioning me with a reading.",
+        ? "In the channel where readings belong, type /group reading:here: plain messages there are read, and reminders that are wished in a channel come there."
+        : "Members mention me, reply to me, write to me directly, or use “Log this message”. Whole channels are read only if whoever runs me switches that on. Type /group reading:here in the channel where reminders that are wished in a channel shall come.",
+      "Seasons follow the time zone, unless you choose the hemisphere. Every member begins with /bike add, or simply by mentioning me with a reading.",
     ],
     place: "Whose tread law is told",
     distance: "Unit for distances, if not as each dial counts",
     pressure: "Unit of a pressure typed without one",
+    season: "Whose seasons, if not the time zone's",
     zone: "Set the time zone",
     zoneField: "Time zone of the group",
     zoneHint: "Europe/Lisbon",

@@ -6,6 +6,10 @@ export const startWords = {
   unreachable: (why: string): string => `The platform cannot be reached (${why}). Check the connection and DISCORD_API_URL, then start again.`,
   noPrivilege: (): string =>
     "TAPPET_READ_CHANNELS is set, but the platform has not granted the message content privilege, so only what is addressed to the bot is heard. Switch it on in the platform's developer pages, then start again.",
+  privilegeGone: (): string =>
+    "The platform has taken back the message content privilege. Start again: Tappet then hears only what is addressed to it, until the privilege is switched on again in the platform's developer pages.",
+  lineEnded: (code: number): string =>
+    `The platform has ended the connection for good (${code}). Start again; if it ends so again, look at the application in the platform's developer pages.`,
   running: (name: string, groups: number): string => `Tappet is running as ${name} in ${groups} ${groups === 1 ? "server" : "servers"}.`,
   stopping: (): string => "Stopping.",
 };
