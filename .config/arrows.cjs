@@ -59,7 +59,9 @@ module.exports = {
     only("commands-know", "^commands/", ["^src/(chat|usecases|words|core|trade|picture)/"]),
     typesOnly("commands-know-trade-by-type", "^commands/", "^src/trade/"),
     only("terminal-knows-chat", "^src/terminal/", ["^src/(chat|core|words)/"]),
-    only("discord-knows-chat", "^src/discord/", ["^src/(chat|core|words)/"]),
+    // A face implements the port that reminders owns.
+    only("discord-knows-chat", "^src/discord/", ["^src/(chat|core|words)/", "^src/reminders/deliver\\.ts$"]),
+    typesOnly("discord-knows-the-port-by-type", "^src/discord/", "^src/reminders/"),
     {
       name: "only-main-knows-the-commands",
       severity: "error",

@@ -6,7 +6,7 @@ import { type MemberShown, remindMe } from "../src/usecases/settings.ts";
 import { WEEKDAYS } from "../src/words/en/settings.ts";
 import { define, shapeOf } from "./define.ts";
 import { said } from "./replies/said.ts";
-import { unit } from "./shapes.ts";
+import { localDate, unit } from "./shapes.ts";
 
 export const remind = define({
   name: "remind",
@@ -37,6 +37,7 @@ export const remind = define({
       distance: unit.nullable(),
       pressure: z.string().nullable(),
       depth: z.string().nullable(),
+      troubles: z.array(z.object({ on: localDate, state: z.enum(["failed", "unconfirmed"]) })),
       changed: z.boolean(),
     }),
   ),
@@ -51,5 +52,6 @@ export const remind = define({
       words.settings.reminders(m.reminders),
       words.settings.zone(m.zone, m.ownZone),
       words.settings.units(m.distance, m.pressure, m.depth),
+      ...m.troubles.map((trouble) => words.settings.trouble(trouble.on, trouble.state)),
     ]),
 });

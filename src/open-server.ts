@@ -10,6 +10,7 @@ import { RULES_VERSION } from "./core/schedule/rules-version.ts";
 import { again, isUnauthorised, WAITS } from "./discord/again.ts";
 import { CLOSED, type Connected, type Connection, connect } from "./discord/connect.ts";
 import { listen } from "./discord/face.ts";
+import { find } from "./discord/find.ts";
 import { mayManage } from "./discord/hear.ts";
 import { type Post, post } from "./discord/post.ts";
 import { commandsJson, registerChanged } from "./discord/register.ts";
@@ -18,7 +19,7 @@ import type { Log } from "./log.ts";
 import type { Deliver } from "./reminders/deliver.ts";
 import { openSqlite } from "./store/open.ts";
 import { type Store, storeOn } from "./store/store.ts";
-import { authorOf, beginWelcome, forgetWelcome } from "./usecases/group-life.ts";
+import { authorOf, welcomeBegun, welcomed, welcomeOf } from "./usecases/group-life.ts";
 import { COMMAND_WORDS, PARENT_WORDS } from "./words/en/commands.ts";
 import { english } from "./words/en/english.ts";
 import { faceWords } from "./words/en/face.ts";
@@ -99,12 +100,17 @@ async function serve(
     words: faceWords,
     waits,
     authorOf: (message) => authorOf(store, message),
-    welcome: async (guild) =>
-      (await beginWelcome(store, guild)) ? supplied.saySetUp(guild, readsChannels, english(SET_UP_PLACE, localDateAt(clock.now(), UTC))) : null,
-    notWelcomed: (guild) => forgetWelcome(store, guild),
+    welcome: {
+      known: (guild) => welcomeOf(store, guild),
+      begun: (guild, trace) => welcomeBegun(store, guild, trace),
+      done: (guild) => welcomed(store, guild),
+      say: (guild) => supplied.saySetUp(guild, readsChannels, english(SET_UP_PLACE, localDateAt(clock.now(), UTC))),
+    },
     fatal: noToken,
     ended: (code) => fatal(code === CLOSED.token ? startWords.badToken() : code === CLOSED.intents ? startWords.privilegeGone() : startWords.lineEnded(code)),
   });
+  // What a process that died had claimed is taken up again at once: a file is one process's own.
+  await store.change((q) => q.notices.release());
   await store.change((q) => q.bikes.rulesChanged(RULES_VERSION, clock.now()));
   await register(client, supplied, { store, waits, log, noToken });
   return {
@@ -154,8 +160,10 @@ const commandsOf = ({ commands }: Supplied) =>
 
 /** Reminders by way of the platform. A group that named no channel has none: its own id may be that of an old channel, which nobody chose. */
 const deliverBy = (how: Post): Deliver => ({
-  async send(delivery, { member, where }, reply) {
+  async send(delivery, once, { member, where }, reply, begin) {
     if (where.channel !== "dm" && where.id === where.group) return { is: "failed", why: "channel gone" };
-    return post(how, where.channel === "dm" ? { member } : { channel: where.id, mention: member, answers: null }, reply, `delivery/${delivery}`);
+    const to = where.channel === "dm" ? { member } : { channel: where.id, mention: member, answers: null };
+    return post(how, to, reply, `delivery/${once}`, { ...begin, mark: delivery });
   },
+  find: (delivery, trace) => find(how, delivery, trace),
 });

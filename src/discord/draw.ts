@@ -37,8 +37,16 @@ export const actionOfPart = (customId: string): string => customId.replace(/^par
 /** The custom id of a list of buttons too many for rows; the value picked is the action. */
 export const MENU = "menu";
 
-/** A reply in pages. @param before a line of the face's own, such as a mention, which is not escaped */
-export function pagesOf(said: Said, moreActions: string, before: string | null = null): readonly Page[] {
+/** What goes onto pages beside the reply. */
+export type Beside = {
+  /** A line of the face's own before the first, such as a mention, which is not escaped. */
+  readonly before?: string | null;
+  /** Named on every page by what can be pressed there, where the reply takes more than one. */
+  readonly mark?: string | null;
+};
+
+/** A reply in pages. */
+export function pagesOf(said: Said, moreActions: string, { before = null, mark = null }: Beside = {}): readonly Page[] {
   const texts = paged([
     ...(before === null ? [] : [before]),
     ...(said.title === null ? [] : [`**${escaped(said.title.replace(/\s+/gu, " "))}**`]),
@@ -47,10 +55,34 @@ export function pagesOf(said: Said, moreActions: string, before: string | null =
   ]);
   const rows = rowsOf(said.actions, moreActions);
   const files = said.files.map((file) => new AttachmentBuilder(Buffer.from(file.png), { name: file.name, description: file.alt.slice(0, 1024) }));
+  if (mark === null || (texts.length < 2 && rows.length <= ROWS)) return laid(texts, rows, ROWS, files, moreActions);
+  const pages = laid(texts, rows, ROWS - 1, files, moreActions);
+  return pages.map((page, n) => ({ ...page, components: [...page.components, pageMark(mark, n, pages.length)] }));
+}
+
+function laid(texts: readonly string[], rows: readonly Row[], rowsOnPage: number, files: Page["files"], moreActions: string): readonly Page[] {
   const pages: Page[] = texts.slice(0, -1).map((content) => ({ content, components: [], files: [] }));
-  pages.push({ content: texts.at(-1) ?? BLANK, components: rows.slice(0, ROWS), files });
-  for (let n = ROWS; n < rows.length; n += ROWS) pages.push({ content: moreActions, components: rows.slice(n, n + ROWS), files: [] });
+  pages.push({ content: texts.at(-1) ?? BLANK, components: rows.slice(0, rowsOnPage), files });
+  for (let n = rowsOnPage; n < rows.length; n += rowsOnPage) pages.push({ content: moreActions, components: rows.slice(n, n + rowsOnPage), files: [] });
   return pages;
+}
+
+/** A button that only says which page of how many this is, and whose id names what the page belongs to. */
+const pageMark = (mark: string, n: number, of: number): Row =>
+  row([
+    new ButtonBuilder()
+      .setCustomId(`page.${n}.${of}.${mark}`)
+      .setLabel(`${n + 1}/${of}`)
+      .setStyle(ButtonStyle.Secondary)
+      .setDisabled(true),
+  ]);
+
+/** What the ids on a message say of a mark: its last or only page, the number of an earlier one, or null: nothing. */
+export function markOf(ids: readonly string[], mark: string): "whole" | number | null {
+  const named = ids.filter((id) => id.split(".").includes(mark));
+  const [, n, of] = named.map((id) => /^page\.(\d+)\.(\d+)\./u.exec(id)).find((found) => found !== null) ?? [];
+  if (n === undefined) return named.length > 0 ? "whole" : null;
+  return Number(n) + 1 === Number(of) ? "whole" : Number(n);
 }
 
 /** The platform takes no message without text. */

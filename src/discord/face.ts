@@ -5,11 +5,22 @@ import { type AutocompleteInteraction, type Client, Events, type Guild, type Int
 import type { Answer, Conversation, Inbound } from "../chat/inbound.ts";
 import type { Said } from "../chat/reply.ts";
 import type { GroupId, MemberId } from "../core/ids.ts";
+import type { Trace } from "../reminders/deliver.ts";
 import { again, CODES, codeOf, isUnauthorised, QUICK } from "./again.ts";
 import { modalOf } from "./draw.ts";
+import { find } from "./find.ts";
 import { fromInteraction, heardComponent, heardDelete, heardEdit, heardForm, heardMenu, heardMessage, heardRun, heardTyping } from "./hear.ts";
 import { type Post, type Posted, post } from "./post.ts";
 import { answerable, type FaceWords, respond } from "./respond.ts";
+
+/** The message that leads a new server's admin through set-up, sent once. */
+export type Welcome = {
+  /** Null when it was sent, or never can be; else where a try at it was begun. */
+  readonly known: (guild: GroupId) => Promise<{ readonly begun: Trace | null } | null>;
+  readonly begun: (guild: GroupId, trace: Trace) => Promise<void>;
+  readonly done: (guild: GroupId) => Promise<void>;
+  readonly say: (guild: GroupId) => Said;
+};
 
 export type FaceParts = {
   readonly client: Client<true>;
@@ -19,10 +30,7 @@ export type FaceParts = {
   readonly waits: readonly number[];
   /** Who logged from a message; null when nothing stands as logged from it. */
   readonly authorOf: (message: string) => Promise<MemberId | null>;
-  /** The message that leads a new server's admin through set-up; null when it was sent before. */
-  readonly welcome: (guild: GroupId) => Promise<Said | null>;
-  /** The set-up message did not get through, and may be sent at the next start. */
-  readonly notWelcomed: (guild: GroupId) => Promise<void>;
+  readonly welcome: Welcome;
   readonly log: {
     readonly error: (facts: Readonly<Record<string, unknown>>, what: string) => void;
     readonly info: (facts: Readonly<Record<string, unknown>>, what: string) => void;
@@ -151,12 +159,26 @@ async function directly(parts: FaceParts, member: MemberId, said: Said, once: st
 const plain = (line: string): Said => ({ title: null, lines: [line], caution: null, actions: [], files: [] });
 const postOf = ({ client, words, waits, fatal }: FaceParts): Post => ({ client, moreActions: words.moreActions, waits, fatal });
 
-/** One message to the server's owner; where their direct messages are closed, /group shows the same choices. */
+/** One message to the server's owner, over restarts and crashes; where their direct messages are closed, /group shows the same choices. */
 async function welcome(parts: FaceParts, guild: Guild): Promise<void> {
   const group = guild.id as GroupId;
-  const said = await parts.welcome(group);
-  if (said === null) return;
-  const posted = await post(postOf(parts), { member: guild.ownerId }, said, `welcome/${group}`);
-  if (posted.is === "later") await parts.notWelcomed(group);
-  if (posted.is !== "sent") parts.log.info({ why: posted.why, guild: group }, "the set-up message did not get through");
+  const known = await parts.welcome.known(group);
+  if (known === null) return;
+  const how = postOf(parts);
+  const found = known.begun === null ? NOT_BEGUN : await find(how, group, known.begun);
+  if (found.is === "later") return;
+  if (found.is !== "not there") return parts.welcome.done(group);
+  const careful = {
+    mark: group,
+    parts: found.parts,
+    begun: async (trace: Trace) => {
+      await parts.welcome.begun(group, trace);
+      return true;
+    },
+  };
+  const posted = await post(how, { member: guild.ownerId }, parts.welcome.say(group), `welcome/${group}`, careful);
+  if (posted.is === "sent" || posted.is === "failed") await parts.welcome.done(group);
+  if (posted.is !== "sent") parts.log.info({ why: posted, guild: group }, "the set-up message did not get through");
 }
+
+const NOT_BEGUN = { is: "not there", parts: [] } as const;

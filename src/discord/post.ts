@@ -3,6 +3,7 @@
 import { createHash } from "node:crypto";
 import { type Client, type Message, type MessageCreateOptions, MessageFlags, type SendableChannels } from "discord.js";
 import type { Said } from "../chat/reply.ts";
+import type { Begin } from "../reminders/deliver.ts";
 import { again, CODES, codeOf, isPassing, isRefused, isUnauthorised } from "./again.ts";
 import { pagesOf } from "./draw.ts";
 
@@ -14,6 +15,14 @@ export type Posted =
   | { readonly is: "failed"; readonly why: "direct messages closed" | "channel gone" | "not allowed" | "refused" }
   /** The platform was not there: it may be tried again later. */
   | { readonly is: "later"; readonly why: string };
+/** Called off before anything was put there. */
+export type Taken = { readonly is: "taken" };
+
+/** What goes with a message that must not be lost, nor sent twice, even if this process dies. */
+export type Careful = Begin & {
+  /** Named by the buttons of its messages, so that they can be found again. */
+  readonly mark: string;
+};
 
 /** What posting needs besides the message. */
 export type Post = {
@@ -26,14 +35,18 @@ export type Post = {
 };
 
 /** Sends a reply, page by page. Whatever the platform does is an outcome; what is thrown is our own fault. @param once names it: the same name is not sent twice while the platform remembers */
-export async function post(how: Post, to: To, said: Said, once: string): Promise<Posted> {
+export async function post(how: Post, to: To, said: Said, once: string): Promise<Posted>;
+export async function post(how: Post, to: To, said: Said, once: string, careful: Careful): Promise<Posted | Taken>;
+export async function post(how: Post, to: To, said: Said, once: string, careful: Careful | null = null): Promise<Posted | Taken> {
   const { client, moreActions, waits } = how;
   try {
     const channel = await again(() => channelOf(client, to), waits);
     if (channel === null) return { is: "failed", why: "channel gone" };
+    if (careful !== null && !(await careful.begun({ channel: channel.id, after: channel.lastMessageId ?? null }))) return { is: "taken" };
     const mention = "channel" in to ? to.mention : null;
     let sent = "";
-    for (const [n, page] of pagesOf(said, moreActions, mention === null ? null : `<@${mention}>`).entries()) {
+    for (const [n, page] of pagesOf(said, moreActions, { before: mention === null ? null : `<@${mention}>`, mark: careful?.mark ?? null }).entries()) {
+      if (careful?.parts.includes(n) === true) continue;
       const message: MessageCreateOptions = {
         ...page,
         nonce: nonceOf(`${once}/${n}`),

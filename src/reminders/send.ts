@@ -5,15 +5,15 @@ import type { Where } from "../chat/inbound.ts";
 import type { Group, Member } from "../core/bike.ts";
 import type { Instant, LocalDate, Zone } from "../core/calendar/dates.ts";
 import { addMinutes, localDateAt } from "../core/calendar/zones.ts";
-import type { MemberId } from "../core/ids.ts";
+import type { GroupId, MemberId } from "../core/ids.ts";
 import { USUAL_WISHES } from "../store/members.ts";
-import type { Delivery, Notice } from "../store/notices.ts";
+import type { Delivery, Ended, Notice } from "../store/notices.ts";
 import type { Repos, Store } from "../store/store.ts";
 import { zoneOfBike } from "../usecases/context.ts";
 import { dueBike } from "../usecases/due.ts";
 import { duesOf, garage } from "../usecases/garage.ts";
 import type { Words } from "../words/en/english.ts";
-import type { Deliver, Sent } from "./deliver.ts";
+import type { Begin, Deliver, Sent } from "./deliver.ts";
 import { reminderReply, type Told, waitingReply } from "./draw.ts";
 import { noticeKey, stageOf } from "./keys.ts";
 import { untilOf } from "./sweep.ts";
@@ -29,94 +29,149 @@ export type Sending = {
   readonly log: { readonly error: (facts: Readonly<Record<string, unknown>>, what: string) => void };
 };
 
-type Drawn = { readonly told: readonly Told[]; readonly words: Words; readonly home: Group | null; readonly member: Member | null };
+type Drawn = {
+  readonly told: readonly Told[];
+  readonly words: Words;
+  readonly home: Group | null;
+  readonly member: Member | null;
+  /** In whose channel; null: to the member alone. */
+  readonly group: GroupId | null;
+  readonly recipient: MemberId;
+};
 
 /** Longer than every HTTP time-out and retry together: no other process takes the delivery meanwhile. */
 const LEASE_MINUTES = 10;
 const BATCH = 20;
 /** What goes wrong so often is our own fault, and trying on does not mend it. A platform that is away is waited for without end. */
 const ATTEMPTS = 12;
+/** So many in a row that did not get out: the platform is away, and the rest waits for the next tick. */
+const AWAY = 3;
+/** A delivery waits so long for the one before it. */
+const BEHIND_MINUTES = 5;
 
 /** Sends what is ready. Answers how many messages went out. One that goes wrong does not hold up the others. */
 export async function sendReady(store: Store, sending: Sending, now: Instant): Promise<number> {
   let sent = 0;
+  let away = 0;
   for (;;) {
     const claimed = await store.change((q) => q.notices.claim(now, addMinutes(now, LEASE_MINUTES), BATCH));
-    for (const delivery of claimed) if (await sendOne(store, sending, delivery, now)) sent++;
+    for (const [n, delivery] of claimed.entries()) {
+      const outcome = await sendOne(store, sending, delivery, now);
+      if (outcome === "sent") sent++;
+      away = outcome === "later" ? away + 1 : 0;
+      if (away < AWAY) continue;
+      await store.change((q) => q.notices.giveBack(claimed.slice(n + 1).map(({ id }) => id)));
+      return sent;
+    }
     if (claimed.length < BATCH) return sent;
   }
 }
 
-async function sendOne(store: Store, sending: Sending, delivery: Delivery, now: Instant): Promise<boolean> {
+type Outcome = Ended | "later" | "waits" | "taken";
+
+async function sendOne(store: Store, sending: Sending, delivery: Delivery, now: Instant): Promise<Outcome> {
   try {
-    const drawn = await store.change((q) => gather(q, sending, delivery, now));
-    if (drawn === null) return false;
-    return await settle(store, sending, delivery, await reach(sending, delivery, drawn), now);
+    return await settle(store, sending, delivery, await reach(store, sending, delivery, now), now);
   } catch (error) {
     sending.log.error({ err: error, delivery: delivery.id, attempt: delivery.attempt }, "a reminder went wrong");
     return settle(store, sending, delivery, delivery.attempt < ATTEMPTS ? { is: "later", why: "went wrong" } : { is: "failed", why: "went wrong" }, now);
   }
 }
 
-/** How a delivery ended: `first` is why the first way was closed, where there was a second. */
-type Reached = (Sent | { readonly is: "failed"; readonly why: "went wrong" }) & { readonly first?: string };
+/** How a try ended: `first` is why the first way was closed, where there was a second. */
+type Reached =
+  | (Sent & { readonly first?: string })
+  | { readonly is: "failed" | "unconfirmed"; readonly why: string; readonly first?: string }
+  /** Nothing to send, or not now; that is written already. */
+  | { readonly is: "empty" | "waits" };
 
-async function settle(store: Store, sending: Sending, delivery: Delivery, reached: Reached, now: Instant): Promise<boolean> {
-  if (reached.is === "later") {
-    await store.change((q) => q.notices.postpone(delivery.id, addMinutes(now, Math.min(60, 2 ** delivery.attempt))));
-    return false;
+async function settle(store: Store, sending: Sending, delivery: Delivery, reached: Reached, now: Instant): Promise<Outcome> {
+  switch (reached.is) {
+    case "empty":
+    case "waits":
+    case "taken":
+      return reached.is;
+    case "later":
+      await store.change((q) => q.notices.postpone(delivery.id, addMinutes(now, Math.min(60, 2 ** delivery.attempt))));
+      return "later";
+    case "sent":
+      await store.change((q) => q.notices.finish(delivery.id, "sent", reached.message, reached.first ?? null));
+      return "sent";
+    default: {
+      const why = [reached.first, reached.why].filter((each) => each !== undefined).join(", ");
+      await store.change((q) => q.notices.finish(delivery.id, reached.is, null, why));
+      sending.log.error({ delivery: delivery.id, member: delivery.member, why }, reached.is === "failed" ? FAILED : UNCONFIRMED);
+      return reached.is;
+    }
   }
-  if (reached.is === "sent") {
-    await store.change((q) => q.notices.finish(delivery.id, "sent", reached.message, reached.first ?? null));
-    return true;
-  }
-  const why = [reached.first, reached.why].filter((each) => each !== undefined).join(", ");
-  await store.change((q) => q.notices.finish(delivery.id, "failed", null, why));
-  sending.log.error({ delivery: delivery.id, member: delivery.member, why }, "a reminder could not be delivered");
-  return false;
 }
 
-/** By the way that the member chose, or by the other. */
-async function reach(sending: Sending, delivery: Delivery, drawn: Drawn): Promise<Reached> {
-  const { told, words, home } = drawn;
-  if (delivery.member === null) throw new Error("a delivery without a member");
-  const where: Where = delivery.group === null ? DIRECT : { group: delivery.group, channel: "reading", id: home?.readingChannel ?? delivery.group };
-  const rider = delivery.group === null ? null : (drawn.member?.name ?? delivery.member);
-  const outcome = await sending.deliver.send(delivery.id, { member: delivery.member, where }, reminderReply(delivery.id, told, words, rider));
+const FAILED = "a reminder could not be delivered";
+const UNCONFIRMED = "a reminder may or may not have arrived; it is not sent again";
+
+/** Looks first for what was begun and not settled, then draws what is still true and sends it. */
+async function reach(store: Store, sending: Sending, delivery: Delivery, now: Instant): Promise<Reached> {
+  let parts: readonly number[] = [];
+  if (delivery.trace !== null) {
+    const found = await sending.deliver.find(delivery.id, delivery.trace);
+    if (found.is === "there") return { is: "sent", message: found.message };
+    if (found.is === "later") return found;
+    if (found.is === "cannot tell") return { is: "unconfirmed", why: found.why };
+    parts = found.parts;
+  }
+  const drawn = await store.change((q) => gather(q, sending, delivery, now));
+  if (typeof drawn === "string") return { is: drawn };
+  const begin: Begin = { parts, begun: (trace) => store.change((q) => q.notices.begun(delivery, trace)) };
+  const { told, words, home, member, group } = drawn;
+  const to: Where = group === null ? DIRECT : { group, channel: "reading", id: home?.readingChannel ?? group };
+  const rider = group === null ? null : (member?.name ?? drawn.recipient);
+  const reply = reminderReply(delivery.id, told, words, rider);
+  const outcome = await sending.deliver.send(delivery.id, delivery.id, { member: drawn.recipient, where: to }, reply, begin);
   if (outcome.is !== "failed") return outcome;
-  const other = await otherwise(sending, delivery, drawn, where);
+  const other = await otherwise(sending, delivery, drawn, begin);
   return other === null ? outcome : { ...other, first: outcome.why };
 }
 
 const DIRECT: Where = { group: null, channel: "dm", id: "dm" };
 
 /** The other way to a member: a word in their home group's channel where direct messages are closed, a direct message where the channel is gone. Null: there is none. */
-async function otherwise(sending: Sending, delivery: Delivery, drawn: Drawn, where: Where): Promise<Sent | null> {
-  const { told, words, home } = drawn;
-  const member = delivery.member as MemberId;
-  if (where.channel !== "dm") return sending.deliver.send(`${delivery.id}/otherwise`, { member, where: DIRECT }, reminderReply(delivery.id, told, words, null));
+async function otherwise(sending: Sending, delivery: Delivery, drawn: Drawn, begin: Begin): Promise<Sent | null> {
+  const { told, words, home, group, recipient } = drawn;
+  const once = `${delivery.id}/otherwise`;
+  const to = (where: Where) => ({ member: recipient, where });
+  if (group !== null) return sending.deliver.send(delivery.id, once, to(DIRECT), reminderReply(delivery.id, told, words, null), begin);
   if (home === null || home.readingChannel === null) return null;
   const channel: Where = { group: home.id, channel: "reading", id: home.readingChannel };
-  return sending.deliver.send(`${delivery.id}/otherwise`, { member, where: channel }, waitingReply(delivery.id, words));
+  return sending.deliver.send(delivery.id, once, to(channel), waitingReply(delivery.id, words), begin);
 }
 
-/** Marks what is still true as told by this delivery, and drops the rest with the reason. Null: nothing to send now. */
-async function gather(q: Repos, sending: Sending, delivery: Delivery, now: Instant): Promise<Drawn | null> {
-  if (delivery.member === null) return null;
+/** Marks what is still true as told by this delivery, and drops the rest with the reason. */
+async function gather(q: Repos, sending: Sending, delivery: Delivery, now: Instant): Promise<Drawn | "empty" | "waits"> {
+  if (delivery.member === null) throw new Error("a delivery without a member");
+  // One word after a long silence, not one for each window that passed.
+  if (await q.notices.isBehind(delivery)) {
+    await q.notices.postpone(delivery.id, addMinutes(now, BEHIND_MINUTES));
+    return "waits";
+  }
   const member = (await q.members.byIds([delivery.member])).get(delivery.member) ?? null;
-  const again = await q.notices.ofDelivery(delivery.id);
-  const waiting = again.length > 0 ? again.filter((notice) => notice.state === "told") : await q.notices.waitingOfMember(delivery.member, now);
-  const bikes = (await q.bikes.ofOwner(delivery.member)).filter((bike) => waiting.some((notice) => notice.bike === bike.id));
-  const groups = await q.members.groupsByIds([...new Set(bikes.flatMap((bike) => (bike.homeGroup === null ? [] : [bike.homeGroup])))]);
-  const homeOf = (group: Group["id"] | null): Group | null => (group === null ? null : (groups.get(group) ?? null));
-  const home = homeOf(delivery.group ?? bikes[0]?.homeGroup ?? null);
-  const zone: Zone = zoneOfBike(member, home);
   const wishes = member?.reminders ?? USUAL_WISHES;
+  const group = wishes.by === "channel" ? delivery.group : null;
+  const begun = await q.notices.ofDelivery(delivery.id);
+  const open = [...begun.filter((notice) => notice.state === "told"), ...(await q.notices.waitingOfMember(delivery.member, now))];
+  const owned = await q.bikes.ofOwner(delivery.member);
+  // In a group's channel nothing is told of a bike that is at home in another.
+  const elsewhere = new Set(owned.filter((bike) => group !== null && bike.homeGroup !== group).map((bike) => bike.id));
+  const waiting = open.filter((notice) => !elsewhere.has(notice.bike));
+  const bikes = owned.filter((bike) => waiting.some((notice) => notice.bike === bike.id));
+  const groups = await q.members.groupsByIds([...new Set(bikes.flatMap((bike) => (bike.homeGroup === null ? [] : [bike.homeGroup])))]);
+  const homeOf = (id: GroupId | null): Group | null => (id === null ? null : (groups.get(id) ?? null));
+  const home = homeOf(group ?? bikes[0]?.homeGroup ?? null);
+  const zone: Zone = zoneOfBike(member, home);
   // A delivery that comes late may fall into quiet hours: it waits for their end.
   const allowed = notQuiet(wishes, zone, now);
   if (allowed > now) {
     await q.notices.postpone(delivery.id, allowed);
-    return null;
+    return "waits";
   }
   const all = await garage(q, bikes, now, (bike) => ({ member, home: homeOf(bike.homeGroup) }));
   const putOffs = await q.notices.putOffsOf(bikes.map((bike) => bike.id));
@@ -132,24 +187,14 @@ async function gather(q: Repos, sending: Sending, delivery: Delivery, now: Insta
     kept.push(...mine);
     told.push({ bike: shown, lines: shown.dues.filter((line) => items.has(line.item)), notices: mine });
   }
-  const gone = waiting.filter((notice) => !kept.includes(notice));
-  await q.notices.settle(
-    kept.map((notice) => notice.id),
-    "told",
-    delivery.id,
-    null,
-  );
-  await q.notices.settle(
-    gone.map((notice) => notice.id),
-    "dropped",
-    null,
-    "no longer so when it was to be told",
-  );
+  const ids = (notices: readonly Notice[]): string[] => notices.map((notice) => notice.id);
+  await q.notices.tell(ids(kept), delivery.id);
+  await q.notices.drop(ids(waiting.filter((notice) => !kept.includes(notice))), delivery.id, "no longer so when it was to be told");
   if (told.length === 0) {
     await q.notices.finish(delivery.id, "empty", null, "nothing left to tell");
-    return null;
+    return "empty";
   }
-  return { told, words: sending.wordsFor(member, home, localDateAt(now, zone)), home, member };
+  return { told, words: sending.wordsFor(member, home, localDateAt(now, zone)), home, member, group, recipient: delivery.member };
 }
 
 function keyOf(bike: Notice["bike"], due: Parameters<typeof stageOf>[0], until: LocalDate | null, today: LocalDate): [string, string][] {

@@ -126,6 +126,7 @@ function deliveriesFor(notices: readonly Notice[], all: readonly Garaged[], owne
         leaseUntil: null,
         messageId: null,
         why: null,
+        trace: null,
       });
   }
   return [...found.values()];

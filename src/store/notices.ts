@@ -28,13 +28,19 @@ export type Delivery = {
   readonly member: MemberId | null;
   readonly group: GroupId | null;
   readonly notBefore: Instant;
-  readonly state: "queued" | "sending" | "sent" | "empty" | "failed";
+  readonly state: "queued" | "sending" | Ended;
   readonly attempt: number;
   readonly sentFrom: Instant | null;
   readonly leaseUntil: Instant | null;
   readonly messageId: string | null;
   readonly why: string | null;
+  /** Where it was begun; null until then. */
+  readonly trace: Trace | null;
 };
+/** `unconfirmed`: it may be there, and it cannot be looked for; it is not sent again. */
+export type Ended = "sent" | "empty" | "failed" | "unconfirmed";
+/** Where a message was to be put, and the newest message there before. */
+export type Trace = { readonly channel: string; readonly after: string | null };
 
 export type PutOff = { readonly bike: BikeId; readonly item: ItemKey; readonly until: LocalDate };
 
@@ -71,13 +77,24 @@ export function noticesRepo(db: Db) {
         .execute();
       return rows.map(noticeOf);
     },
-    async settle(ids: readonly string[], state: "told" | "dropped", delivery: string | null, why: string | null): Promise<void> {
+    /** Marks notices as told by a delivery. */
+    async tell(ids: readonly string[], delivery: string): Promise<void> {
       if (ids.length === 0) return;
       await db
         .updateTable("notices")
-        .set({ state, delivery, why })
+        .set({ state: "told", delivery, why: null })
         .where("id", "in", [...ids])
         .where("state", "=", "waiting")
+        .execute();
+    },
+    /** Drops notices that are no longer true: waiting ones, and those marked by a delivery that did not get out. */
+    async drop(ids: readonly string[], delivery: string, why: string): Promise<void> {
+      if (ids.length === 0) return;
+      await db
+        .updateTable("notices")
+        .set({ state: "dropped", delivery: null, why })
+        .where("id", "in", [...ids])
+        .where((w) => w.or([w("state", "=", "waiting"), w("delivery", "=", delivery)]))
         .execute();
     },
 
@@ -99,6 +116,57 @@ export function noticesRepo(db: Db) {
         .where("state", "=", "sending")
         .execute();
     },
+    /** Gives claimed deliveries back untried, to be taken at the next tick. */
+    async giveBack(ids: readonly string[]): Promise<void> {
+      if (ids.length === 0) return;
+      await db
+        .updateTable("deliveries")
+        .set((e) => ({ state: "queued", lease_until: null, attempt: e("attempt", "-", 1) }))
+        .where("id", "in", [...ids])
+        .where("state", "=", "sending")
+        .execute();
+    },
+    /** What a process that is gone had claimed, when it is certain that no other process is there. Answers how many. */
+    async release(): Promise<number> {
+      const rows = await db.updateTable("deliveries").set({ state: "queued", lease_until: null }).where("state", "=", "sending").returning("id").execute();
+      return rows.length;
+    },
+    /** Keeps where a delivery is begun. False: it has been claimed anew by another process, or is done. */
+    async begun(delivery: Delivery, trace: Trace): Promise<boolean> {
+      const rows = await db
+        .updateTable("deliveries")
+        .set({ trace_channel: trace.channel, trace_after: trace.after })
+        .where("id", "=", delivery.id)
+        .where("state", "=", "sending")
+        .where("attempt", "=", delivery.attempt)
+        .returning("id")
+        .execute();
+      return rows.length === 1;
+    },
+    /** Is an earlier delivery to the same recipient still to be settled? What comes after it waits, and may go with it. */
+    async isBehind(delivery: Delivery): Promise<boolean> {
+      const row = await db
+        .selectFrom("deliveries")
+        .select("id")
+        .where("recipient", "=", delivery.recipient)
+        .where("state", "in", ["queued", "sending"])
+        .where("window", "<", delivery.window)
+        .limit(1)
+        .executeTakeFirst();
+      return row !== undefined;
+    },
+    /** A member's deliveries that did not arrive, or may not have, newest first. */
+    async troubles(member: MemberId, since: Instant): Promise<Delivery[]> {
+      const rows = await db
+        .selectFrom("deliveries")
+        .selectAll()
+        .where("member", "=", member)
+        .where("state", "in", ["failed", "unconfirmed"])
+        .where("not_before", ">=", since)
+        .orderBy("not_before", "desc")
+        .execute();
+      return rows.map(deliveryOf);
+    },
     /** Takes up to `limit` deliveries whose moment has come, by lease: no other process can take them until it ends. */
     async claim(now: Instant, leaseUntil: Instant, limit: number): Promise<Delivery[]> {
       const rows = await db
@@ -118,7 +186,7 @@ export function noticesRepo(db: Db) {
         .execute();
       return rows.map(deliveryOf);
     },
-    async finish(id: string, state: "sent" | "empty" | "failed", messageId: string | null, why: string | null): Promise<void> {
+    async finish(id: string, state: Ended, messageId: string | null, why: string | null): Promise<void> {
       await db
         .updateTable("deliveries")
         .set({ state, message_id: messageId, why, lease_until: null })
@@ -186,10 +254,14 @@ function deliveryOf(row: Tables["deliveries"]): Delivery {
     leaseUntil: row.lease_until as Instant | null,
     messageId: row.message_id,
     why: row.why,
+    trace: row.trace_channel === null ? null : { channel: row.trace_channel, after: row.trace_after },
   };
 }
 
 function deliveryRow(d: Delivery): Tables["deliveries"] {
-  const { group, notBefore, sentFrom, leaseUntil, messageId, ...same } = d;
-  return { ...same, group_id: group, not_before: notBefore, sent_from: sentFrom, lease_until: leaseUntil, message_id: messageId };
+  const { group, notBefore, sentFrom, leaseUntil, messageId, trace, ...same } = d;
+  return {
+    ...{ ...same, group_id: group, not_before: notBefore, sent_from: sentFrom, lease_until: leaseUntil, message_id: messageId },
+    ...{ trace_channel: trace?.channel ?? null, trace_after: trace?.after ?? null },
+  };
 }

@@ -140,6 +140,8 @@ export type Tables = {
     lease_until: string | null;
     message_id: string | null;
     why: string | null;
+    trace_channel: string | null;
+    trace_after: string | null;
   };
   notices: {
     id: string;

@@ -1,21 +1,27 @@
 // What the platform tells of a group and of messages, without a member asking for anything.
 
 import type { GroupId, MemberId } from "../core/ids.ts";
+import type { Trace } from "../store/notices.ts";
 import type { Store } from "../store/store.ts";
 
 /** Who logged from a message; null when nothing stands as logged from it. */
 export const authorOf = (store: Store, message: string): Promise<MemberId | null> =>
   store.read(async (q) => (await q.readings.ofMessage(message))[0]?.by ?? (await q.work.ofMessage(message))[0]?.by ?? null);
 
-/** True the first time that the bot finds itself in a group, over restarts and replays: it is noted before anything is sent, so that nothing is sent twice. */
-export const beginWelcome = (store: Store, group: GroupId): Promise<boolean> =>
-  store.change(async (q) => {
-    if ((await q.room.meta(keyOf(group))) !== null) return false;
-    await q.room.setMeta(keyOf(group), "begun");
-    return true;
+/** What is known of a group's set-up message: null when it was sent, else where a try at it was begun. */
+export const welcomeOf = (store: Store, group: GroupId): Promise<{ readonly begun: Trace | null } | null> =>
+  store.read(async (q) => {
+    const kept = await q.room.meta(keyOf(group));
+    if (kept === null) return { begun: null };
+    return kept === SENT ? null : { begun: JSON.parse(kept) as Trace };
   });
 
-/** It certainly did not get through: the next start tries again. */
-export const forgetWelcome = (store: Store, group: GroupId): Promise<void> => store.change((q) => q.room.dropMeta(keyOf(group)));
+/** Noted before anything is sent, so that it can be looked for after a crash. */
+export const welcomeBegun = (store: Store, group: GroupId, trace: Trace): Promise<void> =>
+  store.change((q) => q.room.setMeta(keyOf(group), JSON.stringify(trace)));
 
+/** It was sent, or never can be. */
+export const welcomed = (store: Store, group: GroupId): Promise<void> => store.change((q) => q.room.setMeta(keyOf(group), SENT));
+
+const SENT = "sent";
 const keyOf = (group: GroupId): string => `welcome/${group}`;

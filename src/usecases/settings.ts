@@ -1,11 +1,12 @@
 // A member's and a group's choices: units, zone, when reminders come.
 
 import type { Group, Member, ReminderWishes } from "../core/bike.ts";
-import type { Zone } from "../core/calendar/dates.ts";
-import { isZone } from "../core/calendar/zones.ts";
+import type { LocalDate, Zone } from "../core/calendar/dates.ts";
+import { addDuration, isZone, localDateAt } from "../core/calendar/zones.ts";
 import type { GroupId } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
+import type { Repos } from "../store/store.ts";
 import { TREAD_LAW, type TreadLaw, type TreadLawPlace } from "../trade/tread-law.ts";
 import { type Ctx, isSouth } from "./context.ts";
 import { done, type Result, refused } from "./refusals.ts";
@@ -29,8 +30,11 @@ export type MemberShown = {
   readonly distance: DistanceUnit | null;
   readonly pressure: UnitId | null;
   readonly depth: UnitId | null;
+  /** Reminders of the last month that did not arrive, or may not have. */
+  readonly troubles: readonly Trouble[];
   readonly changed: boolean;
 };
+export type Trouble = { readonly on: LocalDate; readonly state: "failed" | "unconfirmed" };
 
 /** Changes when and where the member's reminders come and how they see figures; with nothing given, shows them. */
 export async function remindMe(ctx: Ctx, input: RemindChange): Promise<Result<MemberShown>> {
@@ -52,24 +56,31 @@ export async function remindMe(ctx: Ctx, input: RemindChange): Promise<Result<Me
       quiet: { from: clockTime(input.quietFrom) ?? self.reminders.quiet.from, to: clockTime(input.quietTo) ?? self.reminders.quiet.to },
     },
   };
-  const show = (): Result<MemberShown> =>
+  const zone = next.zone ?? ctx.who.zone;
+  const show = async (q: Repos): Promise<Result<MemberShown>> =>
     done({
-      zone: next.zone ?? ctx.who.zone,
+      zone,
       ownZone: next.zone !== null,
       reminders: next.reminders,
       distance: next.distance ?? ctx.who.distance,
       pressure: next.pressure ?? ctx.who.pressure,
       depth: next.depth,
+      troubles: (await q.notices.troubles(self.id, addDuration(ctx.now, TROUBLES_SINCE))).map((delivery) => ({
+        on: localDateAt(delivery.notBefore, zone),
+        state: delivery.state === "failed" ? "failed" : "unconfirmed",
+      })),
       changed,
     });
-  if (!changed) return show();
+  if (!changed) return ctx.store.read(show);
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q) => {
     await q.members.save(next);
     await q.bikes.touchedOf({ owner: self.id }, ctx.now);
-    return show();
+    return show(q);
   });
   return acted.first ? acted.value : refused({ why: "already done" });
 }
+
+const TROUBLES_SINCE = "-P30D";
 
 /** `9:00`, `09.00` or `21h30` as `HH:MM`; null when it is no time of day. */
 export function clockTime(typed: string | undefined): string | null {

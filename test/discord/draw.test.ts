@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from "vitest";
 import type { Action, ActionId, Said } from "../../src/chat/reply.ts";
-import { actionOfPart, modalOf, type Page, pagesOf } from "../../src/discord/draw.ts";
+import { actionOfPart, markOf, modalOf, type Page, pagesOf } from "../../src/discord/draw.ts";
 import { faultsOf } from "./schemas.ts";
 
 const said = (more: Partial<Said>): Said => ({ title: null, lines: [], caution: null, actions: [], files: [], ...more });
@@ -79,6 +79,44 @@ describe("what can be pressed and picked", () => {
   test("a label that is too long says that it goes on", () => {
     const [row] = partsOf(drawn({ actions: [{ ...press(1), label: "x".repeat(200) }] }));
     expect(row?.[0]?.label).toMatch(/^x{79}…$/u);
+  });
+});
+
+describe("a reply that can be found again", () => {
+  const MARK = "0193-delivery";
+  const own: Action = { id: `1.done.${MARK}.bike.0` as ActionId, label: "Done", kind: "press" };
+  const marks = (pages: readonly Page[]) =>
+    pages.map((page) =>
+      markOf(
+        partsOf([page]).flatMap((row) => row.flatMap((part) => [part.custom_id, ...(part.options ?? []).map(({ value }) => value)])),
+        MARK,
+      ),
+    );
+  const marked = (more: Partial<Said>): readonly Page[] => {
+    const pages = pagesOf(said(more), "More", { mark: MARK });
+    for (const page of pages) expect(faultsOf("MessageCreateRequest", sentOf(page))).toEqual([]);
+    return pages;
+  };
+  test("one page is known by its own buttons", () => {
+    expect(marks(marked({ lines: ["x"], actions: [own] }))).toEqual(["whole"]);
+  });
+  test("each of several pages says which it is, and the last that it is the last", () => {
+    const lines = Array.from({ length: 60 }, (_, n) => `${n} ${"x".repeat(90)}`);
+    const pages = marked({ lines, actions: [own] });
+    expect(marks(pages)).toEqual([...pages.slice(1).map((_, n) => n), "whole"]);
+    expect(partsOf(pages.slice(0, 1)).flat()[0]?.label).toBe(`1/${pages.length}`);
+  });
+  test("rows enough to fill a message leave room for the mark", () => {
+    const pages = marked({ lines: ["x"], actions: [...Array.from({ length: 9 }, (_, n) => pick(3, `p${n}`)), own] });
+    expect(marks(pages)).toEqual([0, 1, "whole"]);
+  });
+  test("a list of its buttons is known too", () => {
+    expect(marks(marked({ lines: ["x"], actions: Array.from({ length: 20 }, (_, n) => ({ ...own, id: `1.done.${MARK}.b${n}.0` as ActionId })) }))).toEqual([
+      "whole",
+    ]);
+  });
+  test("another's buttons are not taken for it", () => {
+    expect(markOf(["1.done.0193.bike.0", "page.0.2.0193-delivery2"], MARK)).toBe(null);
   });
 });
 

@@ -64,6 +64,122 @@ describe("sending a reminder", () => {
     expect(said()).toHaveLength(1);
   }, 30_000);
 
+  test.each([
+    ["by direct message", false, 0],
+    ["in a channel where much was said since", true, 250],
+  ] as const)("an answer lost for so long that the platform has forgotten the nonce: it is found %s, and not sent again", async (_, inChannel, since) => {
+    await start();
+    if (inChannel) {
+      await on.answerTo(on.platform.run(garage(true), "group", null, { reading: "here" }));
+      await on.answerTo(on.platform.run(garage(), "remind", null, { by: "channel" }));
+    }
+    await reminderDue();
+    on.platform.talkOn(on.platform.garage, since);
+    on.platform.fault(SEND, "500", "after", 5);
+    expect(await tick()).toMatchObject({ sent: 0 });
+    on.platform.forgetNonces();
+    on.platform.talkOn(on.platform.garage, since);
+    on.advance("PT3M");
+    expect(await tick()).toMatchObject({ sent: 1 });
+    expect(said()).toHaveLength(1);
+    on.advance("PT3M");
+    expect(await tick()).toMatchObject({ sent: 0 });
+  });
+
+  test("a long reminder of which a part is there: the rest follows, and no part comes twice", async () => {
+    await start();
+    const names = Array.from({ length: 14 }, (_, n) => `${"Longtailed-heron-".repeat(2)}${n}`.slice(-32));
+    for (const name of names) {
+      const added = await on.answerTo(on.platform.run(garage(), "bike", "add", { ...HERON, name }));
+      const fields = { "brake-fluid.replace": "spring 2023", "coolant.replace": "spring 2020", "tyre.front": "2015", "tyre.rear": "2015" };
+      await on.answerTo(on.platform.fill(garage(), part(added, "Fill in"), fields));
+    }
+    on.advance("P7D");
+    on.platform.fault(SEND, "500", "before", 5, 1);
+    expect((await tick()).sent).toBe(0);
+    expect(said()).toHaveLength(1);
+    on.platform.forgetNonces();
+    on.advance("PT3M");
+    expect((await tick()).sent).toBe(1);
+    const marks = said().map((message) => /"label":"(\d+\/\d+)"/u.exec(JSON.stringify(message["components"]))?.[1]);
+    expect(marks.length).toBeGreaterThan(2);
+    expect(marks).toEqual(marks.map((_, n) => `${n + 1}/${marks.length}`));
+    for (const name of names) expect(said().some((message) => JSON.stringify(message).includes(name))).toBe(true);
+  });
+
+  test("a platform that is away for two weeks: one reminder after, of all that is so by then", async () => {
+    await start();
+    await reminderDue();
+    on.platform.fault(SEND, "500", "before", 1000);
+    for (let day = 0; day < 15; day++) {
+      await tick();
+      on.advance("P1D");
+      if (day === 3) await on.answerTo(on.platform.run(garage(), "work", null, { did: "brake fluid", at: "14,300 mi", on: "1 December 2023" }));
+    }
+    on.platform.recover();
+    for (let n = 0; n < 4; n++) {
+      await tick();
+      on.advance("PT1H");
+    }
+    expect(said().map(({ content }) => content.split("\n")[0])).toEqual([expect.stringContaining("Heron")]);
+  }, 30_000);
+
+  test("what is at home in another group is not told in this one's channel", async () => {
+    await start({ platform: { guilds: 2 } });
+    const [, second = ""] = on.platform.guilds;
+    const there = { member: INES, channel: `${second}1`.slice(-19), manages: true };
+    for (const place of [garage(true), there]) await on.answerTo(on.platform.run(place, "group", null, { reading: "here" }));
+    await on.answerTo(on.platform.run(garage(), "remind", null, { by: "channel" }));
+    for (const [place, name] of [
+      [garage(), "Heron"],
+      [there, "Wren"],
+    ] as const) {
+      const added = await on.answerTo(on.platform.run(place, "bike", "add", { ...HERON, name }));
+      await on.answerTo(on.platform.fill(place, part(added, "Fill in"), { "brake-fluid.replace": "spring 2023" }));
+    }
+    on.advance("P7D");
+    expect((await tick()).sent).toBe(2);
+    const by = (channel: string) =>
+      said()
+        .filter((message) => message.channel_id === channel)
+        .map(({ content }) => [content.includes("Heron"), content.includes("Wren")]);
+    expect([by(on.platform.garage), by(there.channel)]).toEqual([[[true, false]], [[false, true]]]);
+  });
+
+  test("lost so, and not sent before: it is looked for, and sent", async () => {
+    await start();
+    await reminderDue();
+    on.platform.fault(SEND, "500", "before", 5);
+    await tick();
+    on.platform.forgetNonces();
+    on.advance("PT3M");
+    expect([(await tick()).sent, said().length, on.platform.asked(/^GET .*messages$/u)]).toEqual([1, 1, 1]);
+  });
+
+  test.each([
+    ["the right to read back was withdrawn", "after", "not allowed to read back", (channel: string) => on.platform.closeHistory(channel)],
+    ["the channel is gone", "after", "channel gone", (channel: string) => on.platform.removeChannel(channel)],
+    ["more was said than can be looked through", "before", "too much was said since", (channel: string) => on.platform.talkOn(channel, 5001)],
+  ] as const)("lost so, and %s: it is listed as unconfirmed, to the operator and the member, and not sent again", async (_, when, why, then) => {
+    await start();
+    await on.answerTo(on.platform.run(garage(true), "group", null, { reading: "here" }));
+    await on.answerTo(on.platform.run(garage(), "remind", null, { by: "channel" }));
+    await reminderDue();
+    on.platform.fault(SEND, "500", when, 5);
+    await tick();
+    on.platform.forgetNonces();
+    then(on.platform.garage);
+    await settled();
+    on.advance("PT3M");
+    expect(await tick()).toMatchObject({ sent: 0 });
+    on.advance("P1D");
+    expect(await tick()).toMatchObject({ sent: 0 });
+    expect(said()).toHaveLength(when === "after" ? 1 : 0);
+    expect(on.faults).toEqual([expect.objectContaining({ what: "a reminder may or may not have arrived; it is not sent again", why })]);
+    const shown = await on.answerTo(on.platform.run({ ...garage(), channel: on.platform.chatter }, "remind"));
+    expect(shown.content).toContain("may not have reached you");
+  });
+
   test("direct messages closed: a line without a figure in the group's channel, whose button answers the member alone", async () => {
     await start();
     await on.answerTo(on.platform.run(garage(true), "group", null, { reading: "here" }));

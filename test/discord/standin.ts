@@ -18,6 +18,7 @@ export type Fault = {
   readonly how: keyof typeof BODIES;
   readonly when: "before" | "after";
   times: number;
+  spared: number;
 };
 
 const GUILD = "900000000000000001";
@@ -58,6 +59,7 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
   const calls: Call[] = [];
   const wrong: string[] = [];
   const asked: string[] = [];
+  const closedHistory = new Set<string>();
   const messages: Kept[] = [];
   const faults: Fault[] = [];
   const nonces = new Map<string, Kept>();
@@ -142,7 +144,8 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
 
   // ---- the HTTP API ------------------------------------------------------------------------------------------------
   async function answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
-    const path = decodeURIComponent((request.url ?? "").replace(/^\/api\/v10/u, "").replace(/\?.*$/u, ""));
+    const url = new URL(request.url ?? "", "http://stand-in");
+    const path = decodeURIComponent(url.pathname.replace(/^\/api\/v10/u, ""));
     const method = request.method ?? "GET";
     const body = await bodyOf(request);
     const reply = (status: number, json: unknown, headers: Readonly<Record<string, string>> = {}): void => {
@@ -152,12 +155,13 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
     };
     asked.push(`${method} ${path}`);
     const fault = faults.find((each) => each.times > 0 && each.route.test(`${method} ${path}`));
-    if (fault !== undefined) {
+    if (fault !== undefined && fault.spared > 0) fault.spared--;
+    else if (fault !== undefined) {
       fault.times--;
       if (fault.how === "hang") return;
       if (fault.how === "slow") await new Promise((resolve) => setTimeout(resolve, 1000));
       else {
-        if (fault.when === "after") route(method, path, body as Json);
+        if (fault.when === "after") route(method, path, body as Json, url.searchParams);
         if (fault.how === "cut") {
           request.socket.destroy();
           return;
@@ -168,7 +172,7 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
     }
     const authorised = request.headers.authorization === `Bot ${token}` || /^\/(interactions|webhooks)\//u.test(path);
     if (!authorised) return reply(401, { message: "401: Unauthorized", code: 0 });
-    reply(...route(method, path, body as Json));
+    reply(...route(method, path, body as Json, url.searchParams));
   }
 
   function check(kind: RequestKind, body: unknown, what: string): boolean {
@@ -201,12 +205,14 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
       ...{ edited_timestamp: null, allowed_mentions: body["allowed_mentions"], message_reference: body["message_reference"], ...more },
     } as Kept;
     messages.push(made);
+    const place = channels.get(channel);
+    if (place !== undefined) place["last_message_id"] = made.id;
     return made;
   }
 
   type Answered = readonly [status: number, json: unknown];
   const UNKNOWN_CHANNEL: Answered = [404, { message: "Unknown Channel", code: 10_003 }];
-  const ROUTES: readonly (readonly [RegExp, (found: readonly string[], body: Json) => Answered])[] = [
+  const ROUTES: readonly (readonly [RegExp, (found: readonly string[], body: Json, query: URLSearchParams) => Answered])[] = [
     [
       /^GET \/gateway\/bot$/u,
       () => [
@@ -244,6 +250,7 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
       },
     ],
     [/^GET \/channels\/(\d+)$/u, ([, channel = ""]) => (channels.has(channel) ? [200, channels.get(channel)] : UNKNOWN_CHANNEL)],
+    [/^GET \/channels\/(\d+)\/messages$/u, ([, channel = ""], _body, query) => history(channel, query)],
     [
       /^POST \/channels\/(\d+)\/messages$/u,
       ([, channel = ""], body) => {
@@ -260,13 +267,25 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
       ([, member = ""]) => [200, { user: user(member), roles: [], joined_at: "2026-01-01T00:00:00Z", flags: 0, deaf: false, mute: false }],
     ],
   ];
-  function route(method: string, path: string, body: Json): Answered {
+  function route(method: string, path: string, body: Json, query: URLSearchParams): Answered {
     for (const [pattern, work] of ROUTES) {
       const found = pattern.exec(`${method} ${path}`);
-      if (found !== null) return work(found, body);
+      if (found !== null) return work(found, body, query);
     }
     wrong.push(`no such route: ${method} ${path}`);
     return [404, { message: "404: Not Found", code: 0 }];
+  }
+
+  /** What was said after a message: the oldest of it, newest first, without nonces; nothing at all where the bot may not read back. */
+  function history(channel: string, query: URLSearchParams): Answered {
+    const place = channels.get(channel);
+    if (place === undefined) return UNKNOWN_CHANNEL;
+    const limit = Number(query.get("limit") ?? 50);
+    if (limit < 1 || limit > 100) wrong.push(`${limit} messages asked for`);
+    if (closedHistory.has(channel)) return [200, []];
+    const after = BigInt(query.get("after") ?? 0);
+    const said = messages.filter((each) => each.channel_id === channel && each.deleted !== true && each["$pending"] !== true && BigInt(each.id) > after);
+    return [200, said.slice(0, limit).reverse()];
   }
 
   function original(method: string, itsToken: string, body: Json): Answered {
@@ -382,7 +401,10 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
     identifies: () => identifies,
     resumes: () => resumes,
     directChannel: (member: string): string => String(directChannel(member)["id"]),
-    fault: (route: RegExp, how: Fault["how"], when: Fault["when"] = "before", times = 1) => void faults.push({ route, how, when, times }),
+    /** The next `times` requests of a route fail, after `spared` that do not. */
+    fault: (route: RegExp, how: Fault["how"], when: Fault["when"] = "before", times = 1, spared = 0) => void faults.push({ route, how, when, times, spared }),
+    /** The bad day is over. */
+    recover: () => void faults.splice(0),
     run: (place: Place, name: string, sub: string | null = null, options: Readonly<Record<string, string | boolean>> = {}) =>
       interact(2, commandData(name, sub, optionsOf(options)), place),
     type: (place: Place, name: string, option: string, typed: string) => interact(4, commandData(name, null, optionsOf({ [option]: typed }, option)), place),
@@ -448,6 +470,22 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
     repeatLast: () => {
       const last = sent.at(-1);
       for (const socket of sockets) socket.send(JSON.stringify({ op: 0, ...last }));
+    },
+    /** Others say so much that nothing is read of. */
+    talkOn: (channel: string, count: number) => {
+      for (let n = 0; n < count; n++) keep(channel, { content: `chatter ${n}` }, { author: user("200000000000000009"), $interaction: true });
+    },
+    /** The bot may no longer read what was said before in a channel. */
+    closeHistory: (channel: string) => {
+      closedHistory.add(channel);
+      const place = channels.get(channel) ?? {};
+      place["permission_overwrites"] = [{ id: place["guild_id"], type: 0, allow: "0", deny: String(1 << 16) }];
+      dispatch("CHANNEL_UPDATE", place);
+    },
+    removeChannel: (channel: string) => {
+      const place = channels.get(channel);
+      channels.delete(channel);
+      dispatch("CHANNEL_DELETE", place);
     },
     join: (guild: string) => {
       guildIds.push(guild);

@@ -1,6 +1,7 @@
 // A member's and a group's settings in English.
 
 import { isQuiet } from "../../core/bike.ts";
+import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { DistanceUnit } from "../../core/quantity/distance.ts";
 import type { UnitId } from "../../core/quantity/units.ts";
 import type { TreadLaw, TreadLawPlace } from "../../trade/tread-law.ts";
@@ -38,6 +39,10 @@ export const settingsWords = (p: Printer) => ({
   units: (distance: DistanceUnit | null, pressure: UnitId | null, depth: UnitId | null): string =>
     `Units: distance ${distance ?? "as each dial counts"}, pressure ${pressure ?? "asked when you type none"}, tread ${depth ?? "asked when you type none"}.`,
   saved: (): string => "Saved.",
+  trouble: (on: LocalDate, state: "failed" | "unconfirmed"): string =>
+    state === "failed"
+      ? `A reminder of ${p.date(on)} could not reach you. See /due; open your direct messages to me, or choose by:channel.`
+      : `A reminder of ${p.date(on)} may not have reached you. See /due.`,
   group: (g: GroupSettings): readonly string[] => [
     `Time zone: ${g.zone}. Spring is in ${g.south ? "September" : "March"}.`,
     `Units: distance ${g.distance ?? "as each dial counts"}, pressure ${g.pressure ?? "asked when none is typed"}.`,
