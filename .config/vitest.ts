@@ -1,6 +1,33 @@
 import { defineConfig } from "vitest/config";
 
 // Two cores: forks share them; a test that needs longer than ten seconds belongs in test:long.
+const common = { exclude: ["test/long/**", "test/crash/**"], pool: "forks" as const, testTimeout: 10_000, hookTimeout: 20_000 };
+
+const POSTGRES_ONLY = "test/**/*.postgres.test.ts";
+/** What is done on both databases: all that goes through the store. */
+const STORED = [
+  "test/store/**/*.test.ts",
+  "test/usecases/**/*.test.ts",
+  "test/reminders/**/*.test.ts",
+  "test/terminal/{story,corrections,torque}.test.ts",
+  "test/discord/{story,sending}.test.ts",
+  POSTGRES_ONLY,
+];
+
+const server = process.env["TAPPET_TEST_POSTGRES"];
+if (server === undefined) process.stderr.write("PostgreSQL is left out: TAPPET_TEST_POSTGRES names no server (see DEVELOPERS.md).\n");
+
 export default defineConfig({
-  test: { include: ["test/**/*.test.ts"], exclude: ["test/long/**"], pool: "forks", testTimeout: 10_000, hookTimeout: 20_000 },
+  test: {
+    projects: [
+      { test: { ...common, name: "sqlite", include: ["test/**/*.test.ts"], exclude: [...common.exclude, POSTGRES_ONLY] } },
+      {
+        test: {
+          ...common,
+          ...{ name: "postgres", include: server === undefined ? [] : STORED, env: { TAPPET_TEST_ON: "postgres" } },
+          globalSetup: ["test/support/postgres-setup.ts"],
+        },
+      },
+    ],
+  },
 });

@@ -1,6 +1,5 @@
 // Starts Tappet: reads the settings and hands a face to whoever is there.
 
-import { existsSync } from "node:fs";
 import { schedule } from "node-cron";
 import { COMMANDS, HANDLERS, messagesOf, saySetUp } from "../commands/index.ts";
 import { realClock } from "./clock.ts";
@@ -8,7 +7,7 @@ import { localDateAt, localTimeAt, zone } from "./core/calendar/zones.ts";
 import { logTo } from "./log.ts";
 import { openRoom } from "./open-room.ts";
 import { readSettings, type Settings } from "./settings.ts";
-import { StoreRefusal } from "./store/open.ts";
+import { StoreRefusal } from "./store/refusal.ts";
 import { runLines } from "./terminal/lines.ts";
 import { runPracticeRoom } from "./terminal/practice-room.ts";
 import { roomWords } from "./words/en/room.ts";
@@ -44,7 +43,7 @@ async function server({ database, discord, logLevel }: Settings): Promise<number
   for (const signal of ["SIGTERM", "SIGINT"] as const) process.once(signal, () => end(null));
   // The platform's library is loaded where it is needed: the practice room starts without it.
   const { openServer } = await import("./open-server.ts");
-  const opening = openServer({ file: database, connection: discord, clock: realClock, log, supplied: SUPPLIED, fatal: end });
+  const opening = openServer({ database, connection: discord, clock: realClock, log, supplied: SUPPLIED, fatal: end });
   const open = await Promise.race([opening, ended]);
   // Told to stop before it was open: nothing is under way that the database would not take back by itself.
   if (open.is === "ended") process.exit(open.code);
@@ -79,10 +78,9 @@ function ending() {
 
 /** The practice room and JSON lines: the same bot, the same database, two ways to talk to it. */
 async function terminal(settings: Settings): Promise<number> {
-  const fresh = !existsSync(settings.database);
   const log = logTo(settings.logLevel);
-  const { room, bot, clock, close } = await openRoom({
-    file: settings.database,
+  const { room, bot, clock, name, fresh, close } = await openRoom({
+    database: settings.database,
     frozen: settings.clock,
     log,
     supplied: SUPPLIED,
@@ -93,7 +91,7 @@ async function terminal(settings: Settings): Promise<number> {
     const minutes = schedule("* * * * *", tick, { timezone: "UTC", noOverlap: true });
     const printer = makePrinter({ locale: "en-GB", distance: null });
     const today = () => ({ day: printer.date(localDateAt(clock.now(), UTC)), time: localTimeAt(clock.now(), UTC) });
-    await runPracticeRoom(room, { words: roomWords, file: settings.database, fresh, today }, process.stdin, process.stdout);
+    await runPracticeRoom(room, { words: roomWords, file: name, fresh, today }, process.stdin, process.stdout);
     await minutes.destroy();
   }
   await close();

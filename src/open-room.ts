@@ -7,14 +7,21 @@ import { RULES_VERSION } from "./core/schedule/rules-version.ts";
 import { newId } from "./ids.ts";
 import type { Log } from "./log.ts";
 import type { Deliver } from "./reminders/deliver.ts";
-import { type Opened, type OpenOptions, openSqlite } from "./store/open.ts";
+import type { Opened, OpenOptions } from "./store/db.ts";
+import { openDatabase } from "./store/open.ts";
 import { type Store, storeOn } from "./store/store.ts";
 import { placeOf, type Room } from "./terminal/room.ts";
 import { roomOn } from "./terminal/wire.ts";
 
-export type OpenRoom = { readonly room: Room; readonly bot: Bot; readonly store: Store; readonly clock: PracticeClock; readonly close: () => Promise<void> };
+export type OpenRoom = Pick<Opened, "name" | "fresh" | "close"> & {
+  readonly room: Room;
+  readonly bot: Bot;
+  readonly store: Store;
+  readonly clock: PracticeClock;
+};
 export type RoomParts = {
-  readonly file: string;
+  /** A file of SQLite's, or the address of a PostgreSQL server. */
+  readonly database: string;
   readonly frozen: Instant | null;
   readonly log: Log;
   readonly supplied: Supplied;
@@ -22,8 +29,8 @@ export type RoomParts = {
 };
 
 /** Opens the database and everything on it. @throws StoreRefusal when the file cannot be used */
-export async function openRoom({ file, frozen, log, supplied, onQuery }: RoomParts): Promise<OpenRoom> {
-  const opened: Opened = await openSqlite(file, { onQuery });
+export async function openRoom({ database, frozen, log, supplied, onQuery }: RoomParts): Promise<OpenRoom> {
+  const opened: Opened = await openDatabase(database, { onQuery });
   try {
     return await onOpened(opened, frozen, log, supplied);
   } catch (error) {
@@ -33,7 +40,7 @@ export async function openRoom({ file, frozen, log, supplied, onQuery }: RoomPar
 }
 
 async function onOpened(opened: Opened, frozen: Instant | null, log: Log, supplied: Supplied): Promise<OpenRoom> {
-  const store = storeOn(opened.db);
+  const store = storeOn(opened);
   await store.change((q) => q.room.claimFace("terminal"));
   const clock = practiceClock(frozen, Number((await store.read((q) => q.room.meta("clock-offset"))) ?? 0));
   const deliver: Deliver = {
@@ -63,5 +70,5 @@ async function onOpened(opened: Opened, frozen: Instant | null, log: Log, suppli
     said: (id) => store.read((q) => q.room.message(id)),
     delivered: (from) => store.read((q) => q.room.deliveredSince(from)),
   });
-  return { room, bot, store, clock, close: opened.close };
+  return { room, bot, store, clock, name: opened.name, fresh: opened.fresh, close: opened.close };
 }

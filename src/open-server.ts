@@ -17,7 +17,7 @@ import { commandsJson, registerChanged } from "./discord/register.ts";
 import { newId } from "./ids.ts";
 import type { Log } from "./log.ts";
 import type { Deliver } from "./reminders/deliver.ts";
-import { openSqlite } from "./store/open.ts";
+import { openDatabase } from "./store/open.ts";
 import { type Store, storeOn } from "./store/store.ts";
 import { authorOf, welcomeBegun, welcomed, welcomeOf } from "./usecases/group-life.ts";
 import { COMMAND_WORDS, PARENT_WORDS } from "./words/en/commands.ts";
@@ -26,7 +26,8 @@ import { faceWords } from "./words/en/face.ts";
 import { startWords } from "./words/en/start.ts";
 
 export type ServerParts = {
-  readonly file: string;
+  /** A file of SQLite's, or the address of a PostgreSQL server. */
+  readonly database: string;
   readonly connection: Connection;
   readonly clock: Clock;
   readonly log: Log;
@@ -52,8 +53,8 @@ const LAST_MILLISECONDS = 4000;
 
 /** Opens everything. @throws StoreRefusal when the database cannot be used */
 export async function openServer(parts: ServerParts): Promise<OpenServer | { readonly is: "refused"; readonly sentence: string }> {
-  const opened = await openSqlite(parts.file);
-  const store = storeOn(opened.db);
+  const opened = await openDatabase(parts.database);
+  const store = storeOn(opened);
   try {
     await store.change((q) => q.room.claimFace("discord"));
     const connected = await connect(parts.connection);
@@ -63,7 +64,7 @@ export async function openServer(parts: ServerParts): Promise<OpenServer | { rea
     }
     const { client, readsChannels } = connected;
     try {
-      return await serve(parts, { client, readsChannels, store, letGo: opened.close });
+      return await serve(parts, { client, readsChannels, store, alone: opened.kind === "sqlite", letGo: opened.close });
     } catch (error) {
       await client.destroy();
       throw error;
@@ -74,12 +75,19 @@ export async function openServer(parts: ServerParts): Promise<OpenServer | { rea
   }
 }
 
-type Line = { readonly client: Connected["client"]; readonly readsChannels: boolean; readonly store: Store; readonly letGo: () => Promise<void> };
+type Line = {
+  readonly client: Connected["client"];
+  readonly readsChannels: boolean;
+  readonly store: Store;
+  /** The database is this process's own. */
+  readonly alone: boolean;
+  readonly letGo: () => Promise<void>;
+};
 
 /** From being signed in to being told to stop. */
 async function serve(
   { clock, log, supplied, connection, waits = WAITS, fatal }: ServerParts,
-  { client, readsChannels, store, letGo }: Line,
+  { client, readsChannels, store, alone, letGo }: Line,
 ): Promise<OpenServer> {
   const noToken = (): void => fatal(startWords.badToken());
   const bot = botOf({
@@ -109,8 +117,8 @@ async function serve(
     fatal: noToken,
     ended: (code) => fatal(code === CLOSED.token ? startWords.badToken() : code === CLOSED.intents ? startWords.privilegeGone() : startWords.lineEnded(code)),
   });
-  // What a process that died had claimed is taken up again at once: a file is one process's own.
-  await store.change((q) => q.notices.release());
+  // What a process that died had claimed is taken up again at once where no other process can be at it; else when its lease is over.
+  if (alone) await store.change((q) => q.notices.release());
   await store.change((q) => q.bikes.rulesChanged(RULES_VERSION, clock.now()));
   await register(client, supplied, { store, waits, log, noToken });
   return {

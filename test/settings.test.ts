@@ -20,7 +20,7 @@ describe("what is chosen", () => {
       database: "practice.sqlite",
       clock: null,
       logLevel: "error",
-      discord: { token: "", api: null, readChannels: false },
+      discord: { token: "", api: null, readChannels: false, part: null },
     });
   });
   test("a token means the server's face, an empty one does not, and --lines comes before both", () => {
@@ -30,8 +30,12 @@ describe("what is chosen", () => {
   });
   test("the server's face has a file of its own, another address when one is named, and asks for the privilege only when told to", () => {
     const { database, discord } = settings({ DISCORD_TOKEN: "abc", DISCORD_API_URL: "http://127.0.0.1:8080/api", TAPPET_READ_CHANNELS: "yes" });
-    expect([database, discord]).toEqual(["tappet.sqlite", { token: "abc", api: "http://127.0.0.1:8080/api", readChannels: true }]);
+    expect([database, discord]).toEqual(["tappet.sqlite", { token: "abc", api: "http://127.0.0.1:8080/api", readChannels: true, part: null }]);
     expect(settings({ DISCORD_TOKEN: "abc" }).discord.readChannels).toBe(false);
+  });
+  test("several processes on one PostgreSQL database each serve a part", () => {
+    const { database, discord } = settings({ DISCORD_TOKEN: "abc", TAPPET_DATABASE: "postgres://tappet@localhost/tappet", TAPPET_PART: "1/2" });
+    expect([database, discord.part]).toEqual(["postgres://tappet@localhost/tappet", { nth: 1, of: 2 }]);
   });
   test("--db comes before TAPPET_DATABASE", () => {
     expect(settings({ TAPPET_DATABASE: "a.sqlite" }).database).toBe("a.sqlite");
@@ -48,10 +52,17 @@ describe("what is wrong", () => {
     ["an option that is none", {}, ["--fast"], ["The options are --lines, --db FILE and --clock ISO; something else was given."]],
     ["a log level that is none", { TAPPET_LOG: "loud" }, [], ["TAPPET_LOG is one of silent, error, warn, info, debug; it is loud."]],
     [
-      "PostgreSQL",
-      { TAPPET_DATABASE: "postgres://here/tappet" },
+      "an address of no database we know",
+      { TAPPET_DATABASE: "mysql://here/tappet" },
       [],
-      ["TAPPET_DATABASE names PostgreSQL, which this version does not open yet. Name a SQLite file."],
+      ["TAPPET_DATABASE is the path of a file, or an address such as postgres://tappet@localhost/tappet; it is neither."],
+    ],
+    ["a part that is none", { TAPPET_PART: "3/2" }, [], ["TAPPET_PART says which of how many processes this is, such as 1/2; it is 3/2."]],
+    [
+      "a part of a file",
+      { TAPPET_PART: "1/2", DISCORD_TOKEN: "x" },
+      [],
+      ["TAPPET_PART is for several processes on one PostgreSQL database; a file is one process's own."],
     ],
   ])("%s", (_, env, args, sentences) => {
     expect(faults(env, ...args)).toEqual(sentences);

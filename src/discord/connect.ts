@@ -8,6 +8,8 @@ export type Connection = {
   readonly api: string | null;
   /** Ask for the privilege to read messages that are not addressed to the bot. */
   readonly readChannels: boolean;
+  /** Which part of the groups this process serves, counted from 1; null: all. */
+  readonly part: { readonly nth: number; readonly of: number } | null;
 };
 export type Connected = { readonly is: "connected"; readonly client: Client<true>; readonly readsChannels: boolean };
 export type NotConnected = { readonly is: "refused"; readonly why: "token" | "unreachable"; readonly error: unknown };
@@ -31,8 +33,9 @@ export async function connect(connection: Connection): Promise<Connected | NotCo
   }
 }
 
-function clientFor({ api, readChannels }: Connection): Client {
+function clientFor({ api, readChannels, part }: Connection): Client {
   return new Client({
+    ...(part === null ? {} : { shards: [part.nth - 1], shardCount: part.of }),
     intents: [...INTENTS, ...(readChannels ? [GatewayIntentBits.MessageContent] : [])],
     // Direct messages, and edits and deletes of messages from before the start, arrive without their surroundings.
     partials: [Partials.Channel, Partials.Message],

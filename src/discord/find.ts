@@ -14,9 +14,9 @@ const PAGES = 50;
 /** Looks for the messages that carry a delivery's mark, from the newest message before it was begun. */
 export async function find({ client, waits, fatal }: Pick<Post, "client" | "waits" | "fatal">, delivery: string, trace: Trace): Promise<Found> {
   try {
-    const channel = await again(() => client.channels.fetch(trace.channel), waits);
+    const channel = await again(() => client.channels.fetch(trace.channel, { allowUnknownGuild: true }), waits);
     if (channel?.isTextBased() !== true || !("messages" in channel)) return { is: "cannot tell", why: "channel gone" };
-    if (!mayRead(client, channel)) return { is: "cannot tell", why: "not allowed to read back" };
+    if (!(await mayRead(client, channel, waits))) return { is: "cannot tell", why: "not allowed to read back" };
     const parts: number[] = [];
     let after = trace.after ?? "0";
     for (let n = 0; n < PAGES; n++) {
@@ -45,9 +45,12 @@ function foundOf(error: unknown, fatal: (error: unknown) => void): Found {
 }
 
 /** Without the right to read what was said before, the platform answers an empty list instead of a refusal. */
-function mayRead(client: Client, channel: TextBasedChannel): boolean {
+async function mayRead(client: Client, channel: TextBasedChannel, waits: readonly number[]): Promise<boolean> {
   if (channel.isDMBased()) return true;
-  return client.user !== null && channel.permissionsFor(client.user)?.has([PermissionFlagsBits.ViewChannel, PermissionFlagsBits.ReadMessageHistory]) === true;
+  const rights = client.user === null || !client.guilds.cache.has(channel.guildId) ? null : channel.permissionsFor(client.user);
+  if (rights !== null) return rights.has([PermissionFlagsBits.ViewChannel, PermissionFlagsBits.ReadMessageHistory]);
+  // Of a group that another process serves the rights are not known; a channel in which something was said and nothing is read is closed.
+  return channel.lastMessageId === null || (await again(() => channel.messages.fetch({ limit: 1, cache: false }), waits)).size > 0;
 }
 
 /** The ids of all that can be pressed or picked in a message. */

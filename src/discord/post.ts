@@ -88,7 +88,8 @@ function outcomeOf(error: unknown): Posted {
 
 async function channelOf(client: Client, to: To): Promise<SendableChannels | null> {
   if ("member" in to) return client.users.createDM(to.member);
-  const channel = await client.channels.fetch(to.channel);
+  // A channel of a group that another process serves is written to as well.
+  const channel = await client.channels.fetch(to.channel, { allowUnknownGuild: true });
   return channel?.isSendable() === true ? channel : null;
 }
 

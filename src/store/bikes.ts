@@ -10,7 +10,7 @@ import type { Dial, DistanceUnit, Ridden, Stretch } from "../core/quantity/dista
 import type { LayUp } from "../core/schedule/facts.ts";
 import { RULES_VERSION } from "../core/schedule/rules-version.ts";
 import type { Epoch, EpochCause } from "../core/usage/track.ts";
-import type { Db } from "./open.ts";
+import type { Db } from "./db.ts";
 import type { Tables } from "./tables.ts";
 
 const equipmentShape = z.object(

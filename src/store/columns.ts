@@ -23,7 +23,8 @@ export function columnsFor(kind: DatabaseKind): Columns {
   return {
     whole: sqlite ? sql`integer` : sql`bigint`,
     decimal: sqlite ? sql`real` : sql`double precision`,
-    text: sql`text`,
+    // Compared by character everywhere, so that both databases sort alike.
+    text: sqlite ? sql`text` : sql`text collate "C"`,
     flag: (column) => (sqlite ? sql`integer check (${sql.ref(column)} in (0, 1))` : sql`bigint check (${sql.ref(column)} in (0, 1))`),
     strict: (table) => (sqlite ? table.modifyEnd(sql`strict`) : table),
   };

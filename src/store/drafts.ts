@@ -3,7 +3,7 @@
 import type { Instant } from "../core/calendar/dates.ts";
 import type { GroupId, MemberId } from "../core/ids.ts";
 import type { Intent } from "../core/reading/intent.ts";
-import type { Db } from "./open.ts";
+import type { Db } from "./db.ts";
 import type { Tables } from "./tables.ts";
 
 export type Draft = {

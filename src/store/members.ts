@@ -6,7 +6,7 @@ import type { Zone } from "../core/calendar/dates.ts";
 import type { GroupId, MemberId } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
-import type { Db } from "./open.ts";
+import type { Db } from "./db.ts";
 import type { Tables } from "./tables.ts";
 
 /** Reminders as they are before a member has said anything: Saturday morning, by direct message, never at night. */

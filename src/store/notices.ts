@@ -2,7 +2,7 @@
 
 import type { Instant, LocalDate } from "../core/calendar/dates.ts";
 import type { BikeId, GroupId, ItemKey, MemberId } from "../core/ids.ts";
-import type { Db } from "./open.ts";
+import type { Db } from "./db.ts";
 import type { Tables } from "./tables.ts";
 
 /** One thing to tell. `key` is unique: the same thing is never told twice. */

@@ -8,7 +8,7 @@ import type { UnitId } from "../core/quantity/units.ts";
 import { type Place, READING_KINDS, type ReadingKind } from "../core/reading/kinds.ts";
 import type { Measured } from "../core/schedule/measured.ts";
 import type { OdometerReading } from "../core/usage/track.ts";
-import type { Db } from "./open.ts";
+import type { Db } from "./db.ts";
 import { closeRevision, nextOrdinal } from "./revisions.ts";
 import type { Tables } from "./tables.ts";
 
@@ -86,7 +86,7 @@ export function readingsRepo(db: Db) {
         .orderBy("on_date", "desc")
         .orderBy("logged_at", "desc")
         .orderBy("ordinal", "desc")
-        .orderBy("dial", "desc")
+        .orderBy("dial", (o) => o.desc().nullsLast())
         .limit(limit)
         .execute();
       return rows.map(recordOf);

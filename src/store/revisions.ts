@@ -1,6 +1,6 @@
 // Records as revisions (id, rev), the same for readings and work: one row is current, and the next revision takes its place.
 
-import type { Db } from "./open.ts";
+import type { Db } from "./db.ts";
 
 /** The tables that hold revisions; they share the columns used here. */
 type Revised = "readings" | "work";

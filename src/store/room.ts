@@ -1,7 +1,8 @@
 // The practice room's own channel, kept so that edits, the message menu and delivered reminders outlive a restart.
 
 import type { Instant } from "../core/calendar/dates.ts";
-import { type Db, StoreRefusal } from "./open.ts";
+import type { Db } from "./db.ts";
+import { StoreRefusal } from "./refusal.ts";
 
 export type RoomMessage = { readonly id: string; readonly author: string; readonly place: string; readonly text: string };
 /** A reminder delivered into the room; `reply` is the reply as JSON. */

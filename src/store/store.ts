@@ -5,10 +5,11 @@ import type { Instant } from "../core/calendar/dates.ts";
 import type { EventId } from "../core/ids.ts";
 import type { PlanBase } from "../core/plan/plan.ts";
 import { bikesRepo } from "./bikes.ts";
+import type { DatabaseKind } from "./columns.ts";
+import type { Db, Opened } from "./db.ts";
 import { draftsRepo } from "./drafts.ts";
 import { membersRepo } from "./members.ts";
 import { noticesRepo } from "./notices.ts";
-import type { Db } from "./open.ts";
 import { readingsRepo } from "./readings.ts";
 import { roomRepo } from "./room.ts";
 import type { Tables } from "./tables.ts";
@@ -41,11 +42,12 @@ export type Store = {
 };
 
 /** A store on an open database. */
-export function storeOn(db: Db): Store {
+export function storeOn({ db, kind }: Pick<Opened, "db" | "kind">): Store {
   const bases = new Map<string, PlanBase>();
-  const inTransaction = <T>(work: (q: Repos, t: Transaction<Tables>) => Promise<T>): Promise<T> => db.transaction().execute((t) => work(reposOn(t, bases), t));
+  const inTransaction = <T>(work: (q: Repos, t: Transaction<Tables>) => Promise<T>, how: "read" | "write" = "write"): Promise<T> =>
+    uncrossed(() => begin(db, kind, how).execute((t) => work(reposOn(t, bases), t)));
   return {
-    read: (work) => inTransaction(work),
+    read: (work) => inTransaction(work, "read"),
     one: (work) => work(reposOn(db, bases)),
     change: (work) => inTransaction(work),
     act: (event, now, work) =>
@@ -60,6 +62,31 @@ export function storeOn(db: Db): Store {
       }),
   };
 }
+
+/** SQLite has one writer, so that whatever is done is done in a row. PostgreSQL is told to behave as if it were so. */
+function begin(db: Db, kind: DatabaseKind, how: "read" | "write") {
+  if (kind === "sqlite") return db.transaction();
+  return how === "read" ? db.transaction().setIsolationLevel("repeatable read").setAccessMode("read only") : db.transaction().setIsolationLevel("serializable");
+}
+
+/** Milliseconds before each further try of a transaction that crossed another. */
+const CROSSED = [2, 5, 10, 20, 50, 100, 200, 400] as const;
+
+/** Does it again when it crossed another: nothing of it was kept. */
+async function uncrossed<T>(work: () => Promise<T>): Promise<T> {
+  for (const wait of CROSSED) {
+    try {
+      return await work();
+    } catch (error) {
+      if (!isCrossed(error)) throw error;
+      await new Promise((resolve) => setTimeout(resolve, wait));
+    }
+  }
+  return work();
+}
+
+/** Source: PostgreSQL's documentation, appendix A: serialization_failure, deadlock_detected. */
+const isCrossed = (error: unknown): boolean => error instanceof Error && "code" in error && (error.code === "40001" || error.code === "40P01");
 
 function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
   return {

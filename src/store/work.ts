@@ -5,7 +5,7 @@ import type { Instant, LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { BikeId, ItemKey, MemberId } from "../core/ids.ts";
 import type { Dial } from "../core/quantity/distance.ts";
 import { HOW_WE_KNOW, type HowWeKnow, OUTCOMES, type Outcome } from "../core/schedule/facts.ts";
-import type { Db } from "./open.ts";
+import type { Db } from "./db.ts";
 import type { RecordState } from "./readings.ts";
 import { closeRevision, nextOrdinal } from "./revisions.ts";
 import type { Tables } from "./tables.ts";

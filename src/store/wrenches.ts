@@ -5,7 +5,7 @@ import type { Instant } from "../core/calendar/dates.ts";
 import type { MemberId } from "../core/ids.ts";
 import { toCanonical, type UnitId } from "../core/quantity/units.ts";
 import type { Wrench } from "../core/torque/wrench.ts";
-import type { Db } from "./open.ts";
+import type { Db } from "./db.ts";
 
 export function wrenchesRepo(db: Db) {
   return {

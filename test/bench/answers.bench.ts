@@ -6,7 +6,7 @@ import { sayDue } from "../../commands/replies/due.ts";
 import { instant, localDateAt, zone } from "../../src/core/calendar/zones.ts";
 import type { BikeId, EventId, GroupId, MemberId } from "../../src/core/ids.ts";
 import { openRoom } from "../../src/open-room.ts";
-import { openSqlite } from "../../src/store/open.ts";
+import { openSqlite } from "../../src/store/sqlite.ts";
 import { storeOn } from "../../src/store/store.ts";
 import { dueBike } from "../../src/usecases/due.ts";
 import { duesOf, garage } from "../../src/usecases/garage.ts";
@@ -23,7 +23,7 @@ export const answers: Bench = {
   async rows() {
     const { file } = await seed({ groups: 1000, bikes: BIKES, readingsEach: 100 });
     const open = await openRoom({
-      file,
+      database: file,
       frozen: instant(NOW),
       log: { error: (facts) => void process.stderr.write(`${JSON.stringify(facts)}\n`), info: () => undefined },
       supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf, saySetUp },
@@ -46,7 +46,7 @@ export const answers: Bench = {
     const whole = [await sampled("whole answer", "/due, two bikes", due), await sampled("whole answer", "reading message, logged", say)];
 
     const opened = await openSqlite(file);
-    const store = storeOn(opened.db);
+    const store = storeOn(opened);
     const raw = new SQLite(file, { readonly: true });
     const now = instant(NOW);
     const statements = {

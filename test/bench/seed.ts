@@ -4,7 +4,7 @@ import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import SQLite from "better-sqlite3";
-import { openSqlite } from "../../src/store/open.ts";
+import { openSqlite } from "../../src/store/sqlite.ts";
 import { KINDS, type KindId } from "../../src/trade/kinds.ts";
 import { STARTER_PLANS } from "../../src/trade/starter-plans.ts";
 import { hashOf } from "../../src/usecases/add-bike.ts";

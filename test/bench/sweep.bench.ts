@@ -4,7 +4,7 @@ import SQLite from "better-sqlite3";
 import { instant } from "../../src/core/calendar/zones.ts";
 import { newId } from "../../src/ids.ts";
 import { sweep } from "../../src/reminders/sweep.ts";
-import { openSqlite } from "../../src/store/open.ts";
+import { openSqlite } from "../../src/store/sqlite.ts";
 import { storeOn } from "../../src/store/store.ts";
 import { type Bench, type Row, rowOf } from "./harness.ts";
 import { seed } from "./seed.ts";
@@ -30,7 +30,7 @@ export const sweeps: Bench = {
         raw.close();
         const opened = await openSqlite(file);
         const start = performance.now();
-        const looked = await sweep(storeOn(opened.db), instant("2026-11-25T10:00:00Z"), newId);
+        const looked = await sweep(storeOn(opened), instant("2026-11-25T10:00:00Z"), newId);
         samples.push(performance.now() - start);
         await opened.close();
         if (looked !== CHANGED) throw new Error(`${looked} bikes were looked at, not ${CHANGED}`);

@@ -113,7 +113,7 @@ describe("what was not granted", () => {
   test("a wrong token is refused in one sentence's worth of reason", async () => {
     await start();
     const platform = await standIn({ token: "another" });
-    expect(await connect({ token: "good-token", api: platform.api, readChannels: false })).toMatchObject({ is: "refused", why: "token" });
+    expect(await connect({ token: "good-token", api: platform.api, readChannels: false, part: null })).toMatchObject({ is: "refused", why: "token" });
     await platform.close();
   });
 
@@ -155,7 +155,10 @@ describe("what was not granted", () => {
 
   test("a platform that is not there is said so", async () => {
     await start();
-    expect(await connect({ token: "good-token", api: "http://127.0.0.1:9/api", readChannels: false })).toMatchObject({ is: "refused", why: "unreachable" });
+    expect(await connect({ token: "good-token", api: "http://127.0.0.1:9/api", readChannels: false, part: null })).toMatchObject({
+      is: "refused",
+      why: "unreachable",
+    });
   });
 });
 

@@ -1,8 +1,10 @@
 // The whole bot on the stand-in, in this process.
 
 import { COMMANDS, HANDLERS, messagesOf, saySetUp } from "../../commands/index.ts";
+import type { Instant } from "../../src/core/calendar/dates.ts";
 import { addDuration, instant } from "../../src/core/calendar/zones.ts";
 import { type OpenServer, openServer } from "../../src/open-server.ts";
+import { aDatabase } from "../support/database.ts";
 import { type Json, type Kept, type StandIn, standIn } from "./standin.ts";
 
 export type OnStandIn = {
@@ -23,6 +25,10 @@ export type On = {
   readonly file?: string;
   readonly readChannels?: boolean;
   readonly use?: StandIn;
+  /** The moment to begin with. */
+  readonly now?: Instant;
+  /** Which of how many processes this is; null: the only one. */
+  readonly process?: { readonly nth: number; readonly of: number } | null;
   /** Waits before each further try; short ones, unless the waits are what is tested. */
   readonly waits?: readonly number[];
   /** Milliseconds that /due, asked for or pressed for, takes longer than it does. */
@@ -31,19 +37,22 @@ export type On = {
 
 export async function onStandIn({
   platform: how,
-  file = ":memory:",
+  file,
   readChannels = true,
   use,
   slow = 0,
   waits = [20, 40, 60, 80],
+  process = null,
+  now: from = instant("2026-11-25T10:00:00Z"),
 }: On = {}): Promise<OnStandIn> {
   const platform = use ?? (await standIn(how));
+  const database = file === undefined ? await aDatabase() : { address: file, drop: async () => undefined };
   const faults: unknown[] = [];
   const fatal: string[] = [];
-  let now = instant("2026-11-25T10:00:00Z");
+  let now = from;
   const open = await openServer({
-    file,
-    connection: { token: "good-token", api: platform.api, readChannels },
+    database: database.address,
+    connection: { token: "good-token", api: platform.api, readChannels, part: process },
     clock: { now: () => now },
     log: { error: (facts, what) => void faults.push({ what, ...facts }), info: () => undefined },
     supplied: {
@@ -81,6 +90,7 @@ export async function onStandIn({
       ),
     async close() {
       await open.close();
+      await database.drop();
       if (use === undefined) await platform.close();
     },
   };

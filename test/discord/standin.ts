@@ -3,7 +3,7 @@
 
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
-import { type WebSocket, WebSocketServer } from "ws";
+import { gatewayOn } from "./gateway.ts";
 import { faultsOf, type RequestKind } from "./schemas.ts";
 
 export type Json = Record<string, unknown>;
@@ -21,6 +21,7 @@ export type Fault = {
   spared: number;
 };
 
+const SENDING = /^POST \/channels\/\d+\/messages$/u;
 const GUILD = "900000000000000001";
 export const ME = "100000000000000001";
 const APP = "100000000000000001";
@@ -54,8 +55,23 @@ const CALLBACKS: Readonly<Record<number, RequestKind>> = {
 
 export type StandIn = Awaited<ReturnType<typeof standIn>>;
 
-/** @param granted whether the message content privilege is granted @param token the only token that is good */
-export async function standIn({ granted = true, token = "good-token", guilds = 1 }: { granted?: boolean; token?: string; guilds?: number } = {}) {
+/** A moment of putting a message into a channel. */
+export type Moment = "arrived" | "stored" | "half answered" | "answered";
+/** Told of each moment; what arrived can be lost. */
+export type Watcher = (moment: Moment) => "go on" | "lose";
+
+/** @param from where the ids of what happens begin @param granted whether the message content privilege is granted @param token the only token that is good */
+export async function standIn({
+  granted = true,
+  token = "good-token",
+  guilds = 1,
+  from = 1_000_000_000_000_000_000n,
+}: {
+  granted?: boolean;
+  token?: string;
+  guilds?: number;
+  from?: bigint;
+} = {}) {
   const calls: Call[] = [];
   const wrong: string[] = [];
   const asked: string[] = [];
@@ -66,7 +82,8 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
   const acknowledged = new Map<string, { type: number; at: number; flags: number }>();
   const interactions = new Map<string, { token: string; channel: string; at: number }>();
   let registered: readonly Json[] = [];
-  let next = 1_000_000_000_000_000_000n;
+  let next = from;
+  let watcher: Watcher | null = null;
   const id = (): string => String(next++);
 
   const guildIds = Array.from({ length: guilds }, (_, n) => String(BigInt(GUILD) + BigInt(n)));
@@ -84,19 +101,6 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
     bot,
   });
 
-  // ---- the gateway -------------------------------------------------------------------------------------------------
-  const sockets = new Set<WebSocket>();
-  let sequence = 0;
-  let session = "session-1";
-  let sent: { s: number; t: string; d: unknown }[] = [];
-  let identifies = 0;
-  let resumes = 0;
-  let mute = false;
-  const dispatch = (t: string, d: unknown): void => {
-    const event = { op: 0, s: ++sequence, t, d };
-    sent.push(event);
-    for (const socket of sockets) socket.send(JSON.stringify(event));
-  };
   const guildOf = (guild: string): Json => ({
     ...{ id: guild, name: `Group ${guild.slice(-2)}`, owner_id: "200000000000000001", unavailable: false, member_count: 3, large: false, premium_tier: 0 },
     ...{ roles: [{ id: guild, name: "@everyone", permissions: "1071698660929", position: 0, color: 0, hoist: false, managed: false, mentionable: false }] },
@@ -111,36 +115,15 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
   });
 
   const http: Server = createServer((request, response) => void answer(request, response));
-  const gateway = new WebSocketServer({ server: http });
-  gateway.on("connection", (socket) => {
-    socket.send(JSON.stringify({ op: 10, d: { heartbeat_interval: 400 } }));
-    socket.on("close", () => sockets.delete(socket));
-    socket.on("message", (raw) => {
-      const { op, d } = JSON.parse(String(raw)) as { op: number; d: Json };
-      if (op === 1 && !mute) socket.send(JSON.stringify({ op: 11 }));
-      if (op === 2) {
-        identifies++;
-        if (d["token"] !== token) return socket.close(4004, "Authentication failed.");
-        if (!granted && (Number(d["intents"]) & (1 << 15)) !== 0) return socket.close(4014, "Disallowed intent(s).");
-        session = `session-${identifies}`;
-        sequence = 0;
-        sent = [];
-        sockets.add(socket);
-        dispatch("READY", {
-          ...{ v: 10, user: user(ME, true), session_id: session, resume_gateway_url: address().replace("http", "ws"), application: { id: APP, flags: 0 } },
-          guilds: guildIds.map((guild) => ({ id: guild, unavailable: true })),
-        });
-        for (const guild of guildIds) dispatch("GUILD_CREATE", guildOf(guild));
-      }
-      if (op === 6) {
-        resumes++;
-        if (d["session_id"] !== session) return void socket.send(JSON.stringify({ op: 9, d: false }));
-        sockets.add(socket);
-        for (const event of sent.filter((each) => each.s > Number(d["seq"]))) socket.send(JSON.stringify({ op: 0, ...event }));
-        socket.send(JSON.stringify({ op: 0, s: ++sequence, t: "RESUMED", d: {} }));
-      }
-    });
+  const gateway = gatewayOn({
+    ...{ http, token, granted },
+    ready: (session) => ({
+      ...{ v: 10, user: user(ME, true), session_id: session },
+      ...{ resume_gateway_url: address().replace("http", "ws"), application: { id: APP, flags: 0 } },
+    }),
+    guilds: () => guildIds.map(guildOf),
   });
+  const { dispatch } = gateway;
 
   // ---- the HTTP API ------------------------------------------------------------------------------------------------
   async function answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
@@ -172,7 +155,21 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
     }
     const authorised = request.headers.authorization === `Bot ${token}` || /^\/(interactions|webhooks)\//u.test(path);
     if (!authorised) return reply(401, { message: "401: Unauthorized", code: 0 });
+    if (watcher !== null && SENDING.test(`${method} ${path}`)) return watched(watcher, response, () => route(method, path, body as Json, url.searchParams));
     reply(...route(method, path, body as Json, url.searchParams));
+  }
+
+  /** A message put into a channel, moment by moment. */
+  async function watched(watch: Watcher, response: ServerResponse, work: () => Answered): Promise<void> {
+    if (watch("arrived") === "lose") return void response.destroy();
+    const [status, json] = work();
+    watch("stored");
+    const text = Buffer.from(JSON.stringify(json));
+    response.writeHead(status, { "content-type": "application/json", "content-length": text.length });
+    await new Promise<void>((resolve) => response.write(text.subarray(0, text.length / 2), () => resolve()));
+    watch("half answered");
+    await new Promise<void>((resolve) => response.end(text.subarray(text.length / 2), () => resolve()));
+    watch("answered");
   }
 
   function check(kind: RequestKind, body: unknown, what: string): boolean {
@@ -398,11 +395,14 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
     garage: `${GUILD}1`.slice(-19),
     chatter: `${GUILD}2`.slice(-19),
     registered: () => registered,
-    identifies: () => identifies,
-    resumes: () => resumes,
+    ...gateway,
     directChannel: (member: string): string => String(directChannel(member)["id"]),
     /** The next `times` requests of a route fail, after `spared` that do not. */
     fault: (route: RegExp, how: Fault["how"], when: Fault["when"] = "before", times = 1, spared = 0) => void faults.push({ route, how, when, times, spared }),
+    /** Who is told of each moment of putting a message into a channel; null: nobody. */
+    watch: (who: Watcher | null) => {
+      watcher = who;
+    },
     /** The bad day is over. */
     recover: () => void faults.splice(0),
     run: (place: Place, name: string, sub: string | null = null, options: Readonly<Record<string, string | boolean>> = {}) =>
@@ -465,12 +465,10 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
       dispatch("MESSAGE_CREATE", message);
       return message;
     },
+    /** The platform tells of the same message again, as it may after a dropped line. */
+    sayAgain: (message: Json) => dispatch("MESSAGE_CREATE", message),
     edit: (message: Json, text: string) => dispatch("MESSAGE_UPDATE", { ...message, content: text, edited_timestamp: "2026-11-25T10:05:00.000Z" }),
     remove: (message: Json) => dispatch("MESSAGE_DELETE", { id: message["id"], channel_id: message["channel_id"], guild_id: message["guild_id"] }),
-    repeatLast: () => {
-      const last = sent.at(-1);
-      for (const socket of sockets) socket.send(JSON.stringify({ op: 0, ...last }));
-    },
     /** Others say so much that nothing is read of. */
     talkOn: (channel: string, count: number) => {
       for (let n = 0; n < count; n++) keep(channel, { content: `chatter ${n}` }, { author: user("200000000000000009"), $interaction: true });
@@ -485,33 +483,15 @@ export async function standIn({ granted = true, token = "good-token", guilds = 1
     removeChannel: (channel: string) => {
       const place = channels.get(channel);
       channels.delete(channel);
-      dispatch("CHANNEL_DELETE", place);
+      dispatch("CHANNEL_DELETE", place ?? {});
     },
     join: (guild: string) => {
       guildIds.push(guild);
       dispatch("GUILD_CREATE", guildOf(guild));
     },
-    drop: () => {
-      for (const socket of sockets) socket.terminate();
-    },
-    reconnect: () => {
-      for (const socket of sockets) socket.send(JSON.stringify({ op: 7 }));
-    },
-    invalidate: () => {
-      session = "gone";
-      for (const socket of sockets) socket.send(JSON.stringify({ op: 9, d: false }));
-    },
-    /** The platform ends the line with a number. */
-    end: (code: number) => {
-      for (const socket of sockets) socket.close(code);
-    },
     /** The platform remembers a nonce for some minutes only. */
     forgetNonces: () => nonces.clear(),
-    mute: (on: boolean) => {
-      mute = on;
-    },
     async close(): Promise<void> {
-      for (const socket of gateway.clients) socket.terminate();
       gateway.close();
       http.closeAllConnections();
       await new Promise((resolve) => http.close(resolve));

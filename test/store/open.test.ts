@@ -7,7 +7,8 @@ import SQLite from "better-sqlite3";
 import { sql } from "kysely";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { GroupId } from "../../src/core/ids.ts";
-import { openSqlite, StoreRefusal } from "../../src/store/open.ts";
+import { StoreRefusal } from "../../src/store/refusal.ts";
+import { openSqlite } from "../../src/store/sqlite.ts";
 import { storeOn } from "../../src/store/store.ts";
 
 let folder: string;
@@ -154,7 +155,7 @@ test("a file of the first release, with a group in it, is brought up to date as 
   await sql`insert into groups (id, zone, language, distance, pressure, reads) values ('g1', 'Europe/Lisbon', 'en', 'mi', null, 1)`.execute(first.db);
   await first.close();
   const now = await openSqlite(file);
-  const group = (await storeOn(now.db).read((q) => q.members.groupsByIds(["g1" as GroupId]))).get("g1" as GroupId);
+  const group = (await storeOn(now).read((q) => q.members.groupsByIds(["g1" as GroupId]))).get("g1" as GroupId);
   expect(group).toEqual({
     ...{ id: "g1", zone: "Europe/Lisbon", language: "en", distance: "mi", pressure: null, reads: true },
     ...{ readingChannel: null, place: null, season: null },
@@ -190,7 +191,7 @@ describe("a file that cannot be used", () => {
 
   test("of the other face is refused", async () => {
     const opened = await openSqlite(file);
-    const store = storeOn(opened.db);
+    const store = storeOn(opened);
     await store.change((q) => q.room.claimFace("discord"));
     expect((await refusal(store.change((q) => q.room.claimFace("terminal")))).message).toBe(
       "This database belongs to the discord face. Name another file in TAPPET_DATABASE.",

@@ -15,7 +15,7 @@ const UTC = zone("UTC");
 export async function typed(lines: readonly string[], file = ":memory:", fresh = true): Promise<string[]> {
   const faults: unknown[] = [];
   const open = await openRoom({
-    file,
+    database: file,
     frozen: instant("2026-11-25T10:00:00Z"),
     log: { error: (facts) => void faults.push(facts), info: () => undefined },
     supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf, saySetUp },

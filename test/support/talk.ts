@@ -6,6 +6,7 @@ import { COMMANDS, HANDLERS, messagesOf, saySetUp } from "../../commands/index.t
 import { instant } from "../../src/core/calendar/zones.ts";
 import { type OpenRoom, openRoom } from "../../src/open-room.ts";
 import { runLines } from "../../src/terminal/lines.ts";
+import { aDatabase } from "./database.ts";
 
 export type Shown = {
   readonly line: number;
@@ -37,11 +38,12 @@ export type Talk = {
 };
 
 /** @param clock the frozen moment to begin with */
-export async function talk(clock = "2026-11-25T10:00:00Z", file = ":memory:"): Promise<Talk> {
+export async function talk(clock = "2026-11-25T10:00:00Z", file?: string): Promise<Talk> {
+  const database = file === undefined ? await aDatabase() : { address: file, drop: async () => undefined };
   const statements: string[] = [];
   const faults: unknown[] = [];
   const open = await openRoom({
-    file,
+    database: database.address,
     frozen: instant(clock),
     log: { error: (facts) => void faults.push(facts), info: () => undefined },
     supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf, saySetUp },
@@ -79,6 +81,7 @@ export async function talk(clock = "2026-11-25T10:00:00Z", file = ":memory:"): P
       into.end();
       await running;
       await open.close();
+      await database.drop();
     },
   };
 }

@@ -1,0 +1,15 @@
+import { defineConfig } from "vitest/config";
+
+// The built process killed at each step of sending. One file at a time: each run starts processes of its own.
+const server = process.env["TAPPET_TEST_POSTGRES"];
+const common = { include: ["test/crash/**/*.test.ts"], pool: "forks" as const, testTimeout: 60_000, hookTimeout: 60_000, globalSetup: ["test/crash/build.ts"] };
+
+export default defineConfig({
+  test: {
+    fileParallelism: false,
+    projects: [
+      { test: { ...common, name: "sqlite", exclude: ["**/*.postgres.test.ts"] } },
+      ...(server === undefined ? [] : [{ test: { ...common, name: "postgres", env: { TAPPET_TEST_ON: "postgres" } } }]),
+    ],
+  },
+});
