@@ -72,7 +72,7 @@ module.exports = {
     {
       name: "only-main-builds-the-clock",
       severity: "error",
-      from: { path: "^(src|commands)/", pathNot: ["^src/(main|ids|bot|open-room|open-server)\\.ts$"] },
+      from: { path: "^(src|commands)/", pathNot: ["^src/(main|restore|ids|bot|open-room|open-server)\\.ts$"] },
       to: { path: "^src/clock\\.ts$" },
     },
 

@@ -1,8 +1,10 @@
 // What answers a plain message, an edit, a delete and the message menu.
 
+import { parseAction } from "../src/chat/action-names.ts";
 import type { Inbound } from "../src/chat/inbound.ts";
 import type { MessageAnswer, Said } from "../src/chat/reply.ts";
 import type { Ctx } from "../src/usecases/context.ts";
+import { questionAbout } from "../src/usecases/drafts.ts";
 import { hear, type MessageOutcome } from "../src/usecases/messages.ts";
 import { loggedFrom } from "../src/usecases/readings.ts";
 import { deleted, edited } from "../src/usecases/undo.ts";
@@ -23,19 +25,28 @@ const isAlone = (input: Saying): boolean => input.where.channel === "dm";
 
 async function say(ctx: Ctx, words: Words, input: Saying): Promise<MessageAnswer | null> {
   if (!isRead(ctx, input)) return null;
-  const heard = { message: input.message, text: input.text, addressed: input.addressed || isAlone(input) };
+  const answers =
+    input.answers === null ? null : { message: input.answers.message, subjects: input.answers.actions.flatMap((id) => parseAction(id)?.subject ?? []) };
+  const heard = { message: input.message, text: input.text, addressed: input.addressed || isAlone(input), answers };
   const outcome = input.kind === "edit" ? await edited(ctx, heard) : await hear(ctx, heard);
+  // The platform tells of the same edit again when it shows a message otherwise: pinned, or with a picture of a link.
+  if (input.kind === "edit" && outcome.is === "seen before") return null;
   return isAlone(input) ? answerInFull(outcome, words) : answerInChannel(outcome, words);
 }
 
 /** "Log this message": what it came to, or what already stands as logged from it. */
 async function menu(ctx: Ctx, words: Words, input: Extract<Inbound, { kind: "menu" }>): Promise<MessageAnswer | null> {
   if (input.author !== ctx.who.member) return answerInFull({ is: "not yours" }, words);
+  const heard = { message: input.message, text: input.text, addressed: true, answers: null };
   const stands = await loggedFrom(ctx, { source: input.message });
-  if (stands.is === "done") return answerInFull(stands.value, words);
-  const outcome: MessageOutcome = await hear(ctx, { message: input.message, text: input.text, addressed: true, again: true });
-  return answerInFull(outcome, words);
+  if (stands.is === "done") return answerInFull(!input.edited || isAsWritten(stands.value, input.text) ? stands.value : await edited(ctx, heard), words);
+  const asked = await questionAbout(ctx, heard);
+  return answerInFull(asked ?? (await hear(ctx, { ...heard, again: true })), words);
 }
+
+/** Is what was logged still what the message says? It may have been changed where it was not heard. */
+const isAsWritten = (outcome: MessageOutcome, text: string): boolean =>
+  outcome.is !== "logged" || outcome.readings.every((reading) => text.includes(reading.typed));
 
 async function gone(ctx: Ctx, words: Words, input: Extract<Inbound, { kind: "delete" }>): Promise<(Said & { readonly data: unknown }) | null> {
   const stood = await deleted(ctx, { message: input.message });

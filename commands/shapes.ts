@@ -77,11 +77,18 @@ export const conversion = z.object({
 /** What a message, a typed log or a filled form came to. */
 export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("silence") }),
-  z.object({ is: z.literal("no bikes"), gone: z.array(z.string()) }),
+  z.object({
+    is: z.literal("no bikes"),
+    gone: z.array(z.string()),
+    seen: z.object({ name: z.string().nullable(), odometer: z.string().nullable() }),
+  }),
   z.object({ is: z.literal("too long") }),
   z.object({ is: z.literal("not understood"), bikes: z.array(z.string()) }),
   z.object({ is: z.literal("seen before") }),
   z.object({ is: z.literal("not yours") }),
+  z.object({ is: z.literal("bike gone") }),
+  z.object({ is: z.literal("taken back") }),
+  z.object({ is: z.literal("stands"), source: z.string(), readings: z.array(reading), work: z.array(work), bikes: z.array(named) }),
   z.object({
     is: z.literal("logged"),
     source: z.string(),
@@ -134,6 +141,7 @@ export const addedBike = z.object({
   items: z.number().int(),
   planName: z.string(),
   firstBike: z.boolean(),
+  plainly: z.boolean(),
   asks: z.array(z.object({ item: z.string(), called: z.string() })),
 });
 

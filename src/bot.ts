@@ -13,6 +13,7 @@ import type { Log } from "./log.ts";
 import type { Deliver } from "./reminders/deliver.ts";
 import { type Reminders, remindersOf } from "./reminders/tick.ts";
 import { Conflict, type Store } from "./store/store.ts";
+import { writeTrouble } from "./store/trouble.ts";
 import { completions } from "./usecases/complete.ts";
 import { actorOf, type Ctx, isSouth, todayOf, zoneOfBike } from "./usecases/context.ts";
 import { english, type Words } from "./words/en/english.ts";
@@ -86,8 +87,9 @@ export function botOf(parts: BotParts): Bot {
     crossed: (error) => error instanceof Conflict,
     fault(error, input, words) {
       const id = newId();
-      log.error({ id, kind: input.kind, err: error }, "an input failed");
-      return plain(words.fault(id));
+      const trouble = writeTrouble(error);
+      log.error({ id, kind: input.kind, err: error, trouble }, "an input failed");
+      return plain(trouble === null ? words.fault(id) : words.cannotWrite(trouble));
     },
   });
   const reminders = remindersOf(

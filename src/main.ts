@@ -51,14 +51,17 @@ async function server({ database, discord, logLevel }: Settings): Promise<number
   say([startWords.running(open.client.user.displayName, open.client.guilds.cache.size), ...open.notes]);
   let ticking: Promise<unknown> = Promise.resolve();
   const tick = (): void => {
-    ticking = open.bot.reminders.tick(realClock.now()).catch((error: unknown) => log.error({ err: error }, "a tick failed"));
+    const now = realClock.now();
+    const told = open.bot.reminders.tick(now).catch((error: unknown) => log.error({ err: error }, "a tick failed"));
+    ticking = told.then(() => open.backUp(now));
   };
   const minutes = schedule("* * * * *", tick, { timezone: "UTC", noOverlap: true });
   tick();
   const { code } = await ended;
   await minutes.destroy();
   await open.close(ticking);
-  return code;
+  // What is still waiting for the platform has had its time; the database is closed.
+  process.exit(code);
 }
 
 /** The end of the server, said once: by a signal, or with what went wrong for good. */

@@ -4,7 +4,8 @@ import { type Bot, botOf, type Supplied } from "./bot.ts";
 import type { From } from "./chat/inbound.ts";
 import { registration } from "./chat/registration.ts";
 import type { Clock } from "./clock.ts";
-import { localDateAt, zone } from "./core/calendar/zones.ts";
+import type { Instant } from "./core/calendar/dates.ts";
+import { addDuration, localDateAt, zone } from "./core/calendar/zones.ts";
 import type { GroupId } from "./core/ids.ts";
 import { RULES_VERSION } from "./core/schedule/rules-version.ts";
 import { again, isUnauthorised, WAITS } from "./discord/again.ts";
@@ -17,9 +18,12 @@ import { commandsJson, registerChanged } from "./discord/register.ts";
 import { newId } from "./ids.ts";
 import type { Log } from "./log.ts";
 import type { Deliver } from "./reminders/deliver.ts";
+import { backUpDaily, backupFolder } from "./store/backup.ts";
+import type { Opened } from "./store/db.ts";
 import { openDatabase } from "./store/open.ts";
 import { type Store, storeOn } from "./store/store.ts";
-import { authorOf, welcomeBegun, welcomed, welcomeOf } from "./usecases/group-life.ts";
+import { writeTrouble } from "./store/trouble.ts";
+import { authorOf, forgetWelcome, welcomeBegun, welcomed, welcomeOf } from "./usecases/group-life.ts";
 import { COMMAND_WORDS, PARENT_WORDS } from "./words/en/commands.ts";
 import { english } from "./words/en/english.ts";
 import { faceWords } from "./words/en/face.ts";
@@ -42,6 +46,10 @@ export type OpenServer = {
   readonly bot: Bot;
   readonly store: Store;
   readonly client: Connected["client"];
+  /** Over when the commands are registered, or could not be. */
+  readonly registering: Promise<void>;
+  /** Makes the day's backup where it is not made yet; answers what was made. Tried again an hour after it failed. */
+  readonly backUp: (now: Instant) => Promise<string | null>;
   /** Said once at the start, for whoever runs it. */
   readonly notes: readonly string[];
   /** Takes nothing more, finishes what is under way within the limit, and lets go of everything. @param also what the caller has under way */
@@ -57,14 +65,14 @@ export async function openServer(parts: ServerParts): Promise<OpenServer | { rea
   const store = storeOn(opened);
   try {
     await store.change((q) => q.room.claimFace("discord"));
-    const connected = await connect(parts.connection);
+    const connected = await connect(parts.connection, parts.waits);
     if (connected.is === "refused") {
       await opened.close();
       return { is: "refused", sentence: connected.why === "token" ? startWords.badToken() : startWords.unreachable(String(connected.error)) };
     }
     const { client, readsChannels } = connected;
     try {
-      return await serve(parts, { client, readsChannels, store, alone: opened.kind === "sqlite", letGo: opened.close });
+      return await serve(parts, { client, readsChannels, store, opened });
     } catch (error) {
       await client.destroy();
       throw error;
@@ -79,15 +87,13 @@ type Line = {
   readonly client: Connected["client"];
   readonly readsChannels: boolean;
   readonly store: Store;
-  /** The database is this process's own. */
-  readonly alone: boolean;
-  readonly letGo: () => Promise<void>;
+  readonly opened: Opened;
 };
 
 /** From being signed in to being told to stop. */
 async function serve(
   { clock, log, supplied, connection, waits = WAITS, fatal }: ServerParts,
-  { client, readsChannels, store, alone, letGo }: Line,
+  { client, readsChannels, store, opened }: Line,
 ): Promise<OpenServer> {
   const noToken = (): void => fatal(startWords.badToken());
   const bot = botOf({
@@ -112,26 +118,46 @@ async function serve(
       known: (guild) => welcomeOf(store, guild),
       begun: (guild, trace) => welcomeBegun(store, guild, trace),
       done: (guild) => welcomed(store, guild),
+      forget: (guild) => forgetWelcome(store, guild),
       say: (guild) => supplied.saySetUp(guild, readsChannels, english(SET_UP_PLACE, localDateAt(clock.now(), UTC))),
     },
     fatal: noToken,
     ended: (code) => fatal(code === CLOSED.token ? startWords.badToken() : code === CLOSED.intents ? startWords.privilegeGone() : startWords.lineEnded(code)),
   });
   // What a process that died had claimed is taken up again at once where no other process can be at it; else when its lease is over.
-  if (alone) await store.change((q) => q.notices.release());
+  if (opened.kind === "sqlite") await store.change((q) => q.notices.release());
   await store.change((q) => q.bikes.rulesChanged(RULES_VERSION, clock.now()));
-  await register(client, supplied, { store, waits, log, noToken });
+  // A platform that lets the registration wait does not hold up the reminders.
+  const registering = register(client, supplied, { store, waits, log, noToken });
   return {
     is: "open",
     bot,
     store,
     client,
+    registering,
+    backUp: backingUp(opened, log),
     notes: connection.readChannels && !readsChannels ? [startWords.noPrivilege()] : [],
     async close(also) {
-      await Promise.race([Promise.all([face.stop(), also]), new Promise((resolve) => setTimeout(resolve, LAST_MILLISECONDS).unref())]);
+      await Promise.race([Promise.all([face.stop(), registering, also]), new Promise((resolve) => setTimeout(resolve, LAST_MILLISECONDS).unref())]);
       await client.destroy();
-      await letGo();
+      await opened.close();
     },
+  };
+}
+
+const AN_HOUR = "PT1H";
+
+function backingUp({ name, copyTo }: Opened, log: Log): OpenServer["backUp"] {
+  let notBefore: Instant | null = null;
+  return async (now) => {
+    if (copyTo === null || name === ":memory:" || (notBefore !== null && now < notBefore)) return null;
+    try {
+      return await backUpDaily(copyTo, backupFolder(name), now);
+    } catch (error) {
+      notBefore = addDuration(now, AN_HOUR);
+      log.error({ err: error, trouble: writeTrouble(error) }, "the backup could not be made; it is tried again in an hour");
+      return null;
+    }
   };
 }
 

@@ -3,13 +3,14 @@
 import { z } from "zod";
 import { EQUIPMENT, type EquipmentPart } from "../../src/core/equipment.ts";
 import type { BikeId } from "../../src/core/ids.ts";
+import type { Refusal } from "../../src/core/refusal.ts";
 import { type Added, addBike } from "../../src/usecases/add-bike.ts";
 import { type BikeShown, setFitted, showBike } from "../../src/usecases/change-bike.ts";
 import type { DueBike } from "../../src/usecases/due.ts";
 import { type History, historyQuestions, recordHistory, wholeSinceNew } from "../../src/usecases/first-history.ts";
-import { refused } from "../../src/usecases/refusals.ts";
+import { done, type Result, refused } from "../../src/usecases/refusals.ts";
 import { handler, shapeOf } from "../define.ts";
-import { addForm, sayAdded } from "../replies/added.ts";
+import { addForm, begunOf, firstBike, sayAdded } from "../replies/added.ts";
 import { sayChanged } from "../replies/bikes.ts";
 import { sayDue } from "../replies/due.ts";
 import { historyForm, sayHistory } from "../replies/history.ts";
@@ -27,17 +28,27 @@ const historyData = shapeOf<History>(
 );
 const shown = shapeOf<BikeShown>(bikeShown);
 
-export const addFirst = handler<Added>({
+type FirstAdded = Added | { readonly is: "again"; readonly why: Refusal; readonly name: string; readonly kind: string; readonly odometer: string };
+
+/** A slip in the form is said, and the form is there again as it was filled in. */
+export const addFirst = handler<FirstAdded>({
   kind: "form",
-  open: async (_ctx, _pressed, words) => ({ is: "done", value: addForm(words) }),
+  open: async (_ctx, { subject }, words) => ({ is: "done", value: addForm(words, begunOf(subject)) }),
   visibility: "private",
-  data: shapeOf<Added>(addedBike),
-  run: async (ctx, { fields }) => {
+  data: shapeOf<FirstAdded>(
+    z.union([
+      addedBike,
+      z.object({ is: z.literal("again"), why: z.looseObject({ why: z.string() }), name: z.string(), kind: z.string(), odometer: z.string() }),
+    ]),
+  ),
+  run: async (ctx, { fields }): Promise<Result<FirstAdded>> => {
+    const { name = "", odometer = "" } = fields;
     const kind = KINDS.find((each) => each === fields["kind"]);
     if (kind === undefined) return refused({ why: "option", option: "kind", problem: "not a choice", choices: KINDS });
-    return addBike(ctx, { name: fields["name"] ?? "", kind, odometer: fields["odometer"] ?? "" });
+    const added = await addBike(ctx, { name, kind, odometer });
+    return added.is === "refused" && added.why.why !== "already done" ? done({ is: "again", why: added.why, name, kind, odometer }) : added;
   },
-  say: sayAdded,
+  say: (added, words) => ("is" in added ? said([words.refusal(added.why)], { actions: [firstBike(words, added)] }) : sayAdded(added, words)),
 });
 export const history = handler<History>({
   kind: "form",

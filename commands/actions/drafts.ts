@@ -27,6 +27,7 @@ const opening =
 /** A button's subject is the draft and the choice; a list's is the draft, and the choice is what was picked. */
 export const answer = handler<MessageOutcome>({
   kind: "press",
+  settles: true,
   visibility: "private",
   data,
   run: (ctx, { subject, rev, values }) => {
@@ -38,6 +39,7 @@ export const answer = handler<MessageOutcome>({
 /** The odometer was replaced: what the old one last showed may be filled in. */
 export const newDial = handler<MessageOutcome>({
   kind: "form",
+  settles: true,
   open: opening(newDialForm),
   visibility: "private",
   data,
@@ -46,6 +48,7 @@ export const newDial = handler<MessageOutcome>({
 });
 export const retype = handler<MessageOutcome>({
   kind: "form",
+  settles: true,
   open: opening(retypeForm),
   visibility: "private",
   data,
@@ -54,6 +57,7 @@ export const retype = handler<MessageOutcome>({
 });
 export const letGo = handler<{ readonly typed: string }>({
   kind: "press",
+  settles: true,
   visibility: "private",
   data: shapeOf(z.object({ typed: z.string() })),
   run: (ctx, { subject }) => letDraftGo(ctx, { draft: subject }),

@@ -1,6 +1,7 @@
 // The buttons of a reminder: done, put off, and the whole list.
 
 import { z } from "zod";
+import { reminderActions } from "../../src/chat/reminder-actions.ts";
 import type { BikeId } from "../../src/core/ids.ts";
 import { type DueReport, whatIsDueOn } from "../../src/usecases/due.ts";
 import { given } from "../../src/usecases/given.ts";
@@ -8,7 +9,7 @@ import type { MessageOutcome } from "../../src/usecases/messages.ts";
 import { PUT_OFF_UNTIL, type PutOffDone, putOff } from "../../src/usecases/put-off.ts";
 import { recordItems } from "../../src/usecases/record-work.ts";
 import { refused } from "../../src/usecases/refusals.ts";
-import { remindedItems, whatWasTold } from "../../src/usecases/reminded.ts";
+import { type ReminderShown, remindedItems, whatWasTold } from "../../src/usecases/reminded.ts";
 import { handler, shapeOf } from "../define.ts";
 import { sayDue } from "../replies/due.ts";
 import { sayOutcome } from "../replies/message.ts";
@@ -23,13 +24,23 @@ export const showDue = handler<DueReport>({
   say: ({ bikes }, words) => sayDue(bikes, words),
 });
 
-/** What a reminder told that could not be delivered to its member: the bikes it spoke of, as they stand now. */
-export const showReminder = handler<DueReport>({
+/** A reminder shown again, whole or of one of its bikes: as they stand now, with its buttons. */
+export const showReminder = handler<ReminderShown>({
   kind: "press",
   visibility: "private",
-  data: shapeOf<DueReport>(dueReport),
-  run: (ctx, { subject }) => whatWasTold(ctx, subject),
-  say: ({ bikes }, words) => sayDue(bikes, words),
+  data: shapeOf<ReminderShown>(
+    dueReport.extend({
+      delivery: z.string(),
+      told: z.array(
+        z.object({ bike: z.string(), nickname: z.string(), items: z.array(z.string()), named: z.array(z.object({ item: z.string(), name: z.string() })) }),
+      ),
+    }),
+  ),
+  run: (ctx, { subject, values: [bike] }) => whatWasTold(ctx, subject, bike as BikeId | undefined),
+  say: ({ bikes, delivery, told }, words) => ({
+    ...sayDue(bikes, words),
+    actions: told.flatMap(({ bike, nickname, named }) => reminderActions(delivery, bike, words.reminders.labels(nickname, named, PUT_OFF_UNTIL))),
+  }),
 });
 
 /** A reminder's subject is the delivery and the bike; the items are those it told of. */
@@ -45,7 +56,7 @@ export const doneNow = handler<MessageOutcome>({
     const told = await remindedItems(ctx, { subject });
     if (told.is === "refused") return told;
     const { bike, items } = told.value;
-    const what = fields["what"]?.trim() ?? "";
+    const what = fields["more"]?.trim() || (fields["what"]?.trim() ?? "");
     const chosen = items.length === 1 || what === "all" ? items : items.filter((item) => item === what);
     if (chosen.length === 0) return refused({ why: "option", option: "what", problem: "not a choice", choices: told.value.named.map(({ name }) => name) });
     return recordItems(ctx, { bike, items: chosen, ...given({ on: fields["on"], at: fields["at"] }) });

@@ -12,6 +12,7 @@ const data = shapeOf<Undone>(undone);
 
 export const undo = handler<Undone>({
   kind: "press",
+  settles: true,
   visibility: "private",
   data,
   run: (ctx, { subject }) => undoSource(ctx, { source: subject }),
@@ -26,6 +27,7 @@ export const undoOne = handler<Undone>({
 });
 export const withdraw = handler<Undone>({
   kind: "press",
+  settles: true,
   visibility: "private",
   data,
   run: (ctx, { subject }) => undoSource(ctx, { source: subject }),
@@ -33,6 +35,7 @@ export const withdraw = handler<Undone>({
 });
 export const keep = handler<{ readonly kept: true }>({
   kind: "press",
+  settles: true,
   visibility: "private",
   data: shapeOf(z.object({ kept: z.literal(true) })),
   run: async () => ({ is: "done", value: { kept: true } }),

@@ -14,30 +14,49 @@ export const sayAdded = (added: Added, words: Words): Said =>
       words.bikes.fitted(added.equipment),
       words.bikes.planSource(),
       words.bikes.askHistory(),
-      ...(added.firstBike ? [words.bikes.next(added.nickname)] : []),
+      ...(added.firstBike ? [words.bikes.next(added.nickname, added.plainly)] : []),
     ],
     {
       actions: [
         formButton("history", added.bike, words.bikes.labels.history, historyForm(added.nickname, added.asks, words)),
         press("history-unknown", added.bike, words.bikes.labels.unknown),
-        press("history-whole", added.bike, words.bikes.labels.whole),
+        ...(isNearlyNew(added) ? [press("history-whole", added.bike, words.bikes.labels.whole)] : []),
         press("fit-part", added.bike, words.bikes.labels.fit),
       ],
     },
   );
 
-/** The button that leads someone without a bike to their first one. */
-export const firstBike = (words: Words): Action => formButton("add-bike", "new", words.bikes.labels.add, addForm(words));
+/** Hardly past its running-in: only then can nothing be missing without a word of it. */
+const isNearlyNew = ({ figure, unit }: Added): boolean => figure <= (unit === "mi" ? 1000 : 1600);
 
-export function addForm(words: Words): Form {
+/** What the form of a first bike begins with. */
+export type Begun = { readonly name: string | null; readonly odometer: string | null; readonly kind?: string | null };
+const NOTHING: Begun = { name: null, odometer: null };
+
+/** The button that leads someone without a bike to their first one; what they said already need not be typed again. */
+export function firstBike(words: Words, begun: Begun = NOTHING): Action {
+  const subject = `new.${subjectOf(begun.name)}.${subjectOf(begun.odometer)}`;
+  // An id holds so much and no more; a very long name is typed again.
+  return formButton("add-bike", subject.length > LONGEST_SUBJECT ? "new" : subject, words.bikes.labels.add, addForm(words, begun));
+}
+
+const LONGEST_SUBJECT = 80;
+const subjectOf = (typed: string | null): string => encodeURIComponent(typed ?? "").replace(/\./gu, "%2E");
+/** What a button's subject says of a first bike. */
+export function begunOf(subject: string): Begun {
+  const [name, odometer] = subject.split(".").slice(1).map(decodeURIComponent);
+  return { name: name || null, odometer: odometer || null };
+}
+
+export function addForm(words: Words, begun: Begun = NOTHING): Form {
   const { labels, fields } = words.bikes;
-  const field = { required: true, value: null, hint: null, options: [] } as const;
+  const field = { required: true, hint: null, options: [] } as const;
   return {
     title: labels.add,
     fields: [
-      { ...field, name: "name", label: fields.name, kind: "line" },
-      { ...field, name: "kind", label: fields.kind, kind: "choice", options: KINDS.map((kind) => ({ value: kind, label: kind })) },
-      { ...field, name: "odometer", label: fields.odometer, kind: "line", hint: fields.odometerHint },
+      { ...field, name: "name", label: fields.name, kind: "line", value: begun.name },
+      { ...field, name: "kind", label: fields.kind, kind: "choice", value: begun.kind ?? null, options: KINDS.map((kind) => ({ value: kind, label: kind })) },
+      { ...field, name: "odometer", label: fields.odometer, kind: "line", value: begun.odometer, hint: fields.odometerHint },
     ],
   };
 }

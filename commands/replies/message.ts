@@ -17,7 +17,7 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
     case "no bikes":
       return outcome.gone.length > 0
         ? said([words.refusal({ why: "all gone", bikes: outcome.gone })])
-        : said([words.readings.noBikes()], { actions: [firstBike(words)] });
+        : said([words.readings.noBikes()], { actions: [firstBike(words, outcome.seen)] });
     case "too long":
       return said([words.readings.tooLong()]);
     case "not understood":
@@ -26,6 +26,14 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
       return said([words.readings.seenBefore()]);
     case "not yours":
       return said([words.readings.notYours()]);
+    case "bike gone":
+      return said([words.refusal({ why: "gone" })]);
+    case "taken back":
+      return said([words.readings.takenBack()]);
+    case "stands": {
+      const still = sayLogged({ ...outcome, is: "logged", news: [], withdrawn: [] }, words);
+      return { ...still, lines: [words.readings.stillStands(), ...still.lines] };
+    }
     case "logged":
       return sayLogged(outcome, words);
     case "asked":
@@ -40,6 +48,8 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
   switch (outcome.is) {
     case "silence":
     case "seen before":
+    case "stands":
+    case "taken back":
       return null;
     case "logged": {
       const [news] = outcome.news;
@@ -63,7 +73,11 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
     }
     case "no bikes": {
       if (outcome.gone.length > 0) return answerInFull(outcome, words);
-      const reply = { ...said([words.readings.noBikesInChannel()], { actions: [firstBike(words)] }), visibility: "shared", data: outcome } as const;
+      const reply = {
+        ...said([words.readings.noBikesInChannel()], { actions: [firstBike(words, outcome.seen)] }),
+        visibility: "shared",
+        data: outcome,
+      } as const;
       return { react: "asked", reply, data: outcome };
     }
     case "converted":
@@ -157,6 +171,6 @@ const retype = (question: Question, words: Words): Action =>
 
 export function retypeForm(question: Question, words: Words): Form {
   const { labels } = words.readings;
-  const value = question.typed.slice(0, 1000);
+  const value = question.typed.slice(0, 2000);
   return { title: labels.retype, fields: [{ name: "text", label: labels.retypeField, kind: "paragraph", required: true, value, hint: null, options: [] }] };
 }

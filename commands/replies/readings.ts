@@ -12,11 +12,11 @@ export function sayReadings(list: ReadingList, words: Words): Said {
     if (bike.readings.length === 0) lines.push(words.readings.none(bike.nickname));
     else lines.push(words.readings.list(bike.nickname), ...bike.readings.map((reading) => `- ${words.readings.listed(reading, words.today)}`));
     const [latest] = bike.readings;
-    if (latest !== undefined && actions.length < 5) actions.push(press("undo-reading", latest.id, words.readings.undoOne(bike.nickname, latest), latest.rev));
+    if (latest !== undefined) actions.push(press("undo-reading", latest.id, words.readings.undoOne(bike.nickname, latest), latest.rev));
   }
   if (list.open.length > 0) {
     lines.push("", words.readings.open(list.open.length));
-    for (const question of list.open.slice(0, 5)) {
+    for (const question of list.open) {
       lines.push(`- “${question.typed}”`);
       actions.push(press("show-question", question.draft, words.readings.questionAbout(question.typed), question.rev));
     }

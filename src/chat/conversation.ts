@@ -38,6 +38,7 @@ export function conversationOf<Ctx, W, R>(parts: Parts<Ctx, W, R>): Conversation
   return {
     open: (press) => opened(parts, press),
     visibilityOf: (inbound) => visibilityOf(parts, inbound),
+    settles: (inbound) => handlerOf(parts, inbound)?.settles === true,
     hear(inbound) {
       const before = last.get(inbound.member) ?? Promise.resolve();
       const now = before.then(() => answer(parts, inbound));
@@ -62,8 +63,12 @@ function visibilityOf<Ctx, W, R>(parts: Parts<Ctx, W, R>, inbound: Inbound): Vis
     const parsed = command === undefined ? null : parseOptions(command.options, inbound.options);
     return command === undefined || parsed?.is !== "parsed" ? "private" : command.visibility(parsed.input as never);
   }
+  return handlerOf(parts, inbound)?.visibility ?? "private";
+}
+
+function handlerOf<Ctx, W, R>(parts: Parts<Ctx, W, R>, inbound: Inbound): AnyHandler<Ctx, W, R> | null {
   const action = inbound.kind === "press" || inbound.kind === "pick" || inbound.kind === "fill" ? parseAction(inbound.action) : null;
-  return action === null ? "private" : parts.handlers[action.action].visibility;
+  return action === null ? null : parts.handlers[action.action];
 }
 
 async function opened<Ctx, W, R>(parts: Parts<Ctx, W, R>, press: From & { readonly action: string }): Promise<Opened> {
@@ -73,7 +78,7 @@ async function opened<Ctx, W, R>(parts: Parts<Ctx, W, R>, press: From & { readon
   const { ctx, words } = await parts.enter(press);
   const outcome = await handler.open(ctx, action, words);
   if (outcome.is === "done") return { form: outcome.value };
-  return { refused: answersOf(press, { ...parts.refuse(outcome.why, words), visibility: "private", data: { refused: outcome.why } }) };
+  return { refused: answersOf(press, { ...parts.refuse(outcome.why, words), visibility: "private", data: { refused: outcome.why }, refused: true }) };
 }
 
 const commandOf = <Ctx, W, R>(parts: Parts<Ctx, W, R>, run: { readonly command: string; readonly sub: string | null }) =>
@@ -102,7 +107,7 @@ async function answered<Ctx, W, R>(
   { ctx, words, admin }: { readonly ctx: Ctx; readonly words: W; readonly admin: boolean },
 ): Promise<readonly Answer[]> {
   const to = (reply: Reply | null, react: Answer["react"] = null, data: unknown = reply?.data ?? null) => answersOf(inbound, reply, react, data);
-  const refusal = (why: R): Reply => ({ ...parts.refuse(why, words), visibility: "private", data: { refused: why } });
+  const refusal = (why: R): Reply => ({ ...parts.refuse(why, words), visibility: "private", data: { refused: why }, refused: true });
   switch (inbound.kind) {
     case "say":
     case "edit": {

@@ -16,6 +16,8 @@ type Opens<Ctx, W, R> = {
 /** One action's work and words. What is filled into a form comes back to `run`, which answers with a Reply, never another form. */
 export type Handler<Ctx, W, R, Out = unknown> = ({ readonly kind: "press" | "pick" } | Opens<Ctx, W, R>) & {
   readonly visibility: Visibility;
+  /** With it the message that it was pressed on is settled: the answer takes its place where the member alone sees it. */
+  readonly settles?: true;
   readonly data: ZodType<Out>;
   readonly run: (ctx: Ctx, pressed: Pressed) => Promise<Outcome<Out, R>>;
   readonly say: (out: Out, words: W) => Said;
@@ -24,6 +26,7 @@ export type Handler<Ctx, W, R, Out = unknown> = ({ readonly kind: "press" | "pic
 /** A handler of any outcome, as the list holds it. */
 export type AnyHandler<Ctx, W, R> = ({ readonly kind: "press" | "pick" } | Opens<Ctx, W, R>) & {
   readonly visibility: Visibility;
+  readonly settles?: true;
   readonly data: ZodType<unknown>;
   readonly run: (ctx: Ctx, pressed: Pressed) => Promise<Outcome<unknown, R>>;
   readonly say: (out: never, words: W) => Said;

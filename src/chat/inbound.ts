@@ -16,13 +16,21 @@ export type From = {
   readonly language: string | null;
 };
 
+/** A message, and what it replies to: another message, with the ids of what can be pressed in it. */
+export type Spoken = {
+  readonly message: string;
+  readonly text: string;
+  readonly addressed: boolean;
+  readonly answers: { readonly message: string; readonly actions: readonly string[] } | null;
+};
+
 export type Inbound = From &
   (
-    | { readonly kind: "say"; readonly message: string; readonly text: string; readonly addressed: boolean }
-    | { readonly kind: "edit"; readonly message: string; readonly text: string; readonly addressed: boolean }
+    | ({ readonly kind: "say" } & Spoken)
+    | ({ readonly kind: "edit" } & Spoken)
     | { readonly kind: "delete"; readonly message: string }
     /** "Log this message" on a message. */
-    | { readonly kind: "menu"; readonly message: string; readonly text: string; readonly author: MemberId }
+    | { readonly kind: "menu"; readonly message: string; readonly text: string; readonly author: MemberId; readonly edited: boolean }
     /** `options` as typed, unparsed; `sub` null for a command without one. */
     | { readonly kind: "run"; readonly command: string; readonly sub: string | null; readonly options: Readonly<Record<string, string>> }
     | { readonly kind: "press"; readonly action: string }
@@ -51,4 +59,6 @@ export type Conversation = {
   readonly open: (press: From & { readonly action: string }) => Promise<Opened>;
   /** Who will see the answer, known before the work: a deferred reply cannot change it. */
   readonly visibilityOf: (inbound: Inbound) => Visibility;
+  /** Does the answer take the place of the message that was pressed? A refusal never does. */
+  readonly settles: (inbound: Inbound) => boolean;
 };

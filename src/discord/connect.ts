@@ -2,6 +2,8 @@
 
 import { Client, Events, GatewayIntentBits, Options, Partials } from "discord.js";
 
+import { isPassing, WAITS } from "./again.ts";
+
 export type Connection = {
   readonly token: string;
   /** Another base address of the HTTP API: a proxy or a stand-in. */
@@ -18,8 +20,8 @@ const INTENTS = [GatewayIntentBits.Guilds, GatewayIntentBits.GuildMessages, Gate
 /** Numbers with which the platform closes the line for good. Source: its documentation, gateway close codes. */
 export const CLOSED = { token: 4004, intents: 4014 } as const;
 
-/** Signs in. Where the privilege is refused it signs in again without it. */
-export async function connect(connection: Connection): Promise<Connected | NotConnected> {
+/** Signs in. Where the privilege is refused it signs in again without it; where the platform stumbles it waits and tries again. @param waits milliseconds before each further try */
+export async function connect(connection: Connection, waits: readonly number[] = WAITS): Promise<Connected | NotConnected> {
   const client = clientFor(connection);
   try {
     const ready = new Promise<void>((resolve) => void client.once(Events.ClientReady, () => resolve()));
@@ -28,7 +30,12 @@ export async function connect(connection: Connection): Promise<Connected | NotCo
     return { is: "connected", client: client as Client<true>, readsChannels: connection.readChannels };
   } catch (error) {
     await client.destroy();
-    if (connection.readChannels && isDisallowed(error)) return connect({ ...connection, readChannels: false });
+    if (connection.readChannels && isDisallowed(error)) return connect({ ...connection, readChannels: false }, waits);
+    const [wait, ...rest] = waits;
+    if (wait !== undefined && isPassing(error)) {
+      await new Promise((resolve) => setTimeout(resolve, wait));
+      return connect(connection, rest);
+    }
     return { is: "refused", why: isToken(error) ? "token" : "unreachable", error };
   }
 }

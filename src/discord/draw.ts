@@ -14,7 +14,7 @@ import {
   TextInputStyle,
 } from "discord.js";
 import type { Action, Choice, Field, Form, Said } from "../chat/reply.ts";
-import { escaped, escapedLines, wrapped } from "./plain.ts";
+import { escaped, escapedLines, whole, wrapped } from "./plain.ts";
 
 /** Characters of text in one message; the platform takes 2,000. */
 const PAGE = 1900;
@@ -177,4 +177,4 @@ function labelOf(field: Field): LabelBuilder {
 }
 
 /** A label as long as the platform takes; what is shortened says so. */
-const clip = (text: string, most: number): string => (text.length > most ? `${text.slice(0, most - 1)}…` : text);
+const clip = (text: string, most: number): string => (text.length > most ? `${text.slice(0, whole(text, most - 1))}…` : text);

@@ -1,7 +1,7 @@
 // The bot on the group's server: what happens there goes to the conversation, what it answers goes back.
 // Not here: what is answered (commands/), how it is drawn (draw.ts), how it gets through (post.ts, respond.ts).
 
-import { type AutocompleteInteraction, type Client, Events, type Guild, type Interaction, type Message } from "discord.js";
+import { type AutocompleteInteraction, type Client, Events, type Guild, type Interaction, type Message, type PartialMessage } from "discord.js";
 import type { Answer, Conversation, Inbound } from "../chat/inbound.ts";
 import type { Said } from "../chat/reply.ts";
 import type { GroupId, MemberId } from "../core/ids.ts";
@@ -9,7 +9,19 @@ import type { Trace } from "../reminders/deliver.ts";
 import { again, CODES, codeOf, isUnauthorised, QUICK } from "./again.ts";
 import { modalOf } from "./draw.ts";
 import { find } from "./find.ts";
-import { fromInteraction, heardComponent, heardDelete, heardEdit, heardForm, heardMenu, heardMessage, heardRun, heardTyping } from "./hear.ts";
+import {
+  fromInteraction,
+  heardComponent,
+  heardDelete,
+  heardEdit,
+  heardForm,
+  heardMenu,
+  heardMessage,
+  heardRun,
+  heardTyping,
+  repliesTo,
+  withAnswered,
+} from "./hear.ts";
 import { type Post, type Posted, post } from "./post.ts";
 import { answerable, type FaceWords, respond } from "./respond.ts";
 
@@ -19,6 +31,7 @@ export type Welcome = {
   readonly known: (guild: GroupId) => Promise<{ readonly begun: Trace | null } | null>;
   readonly begun: (guild: GroupId, trace: Trace) => Promise<void>;
   readonly done: (guild: GroupId) => Promise<void>;
+  readonly forget: (guild: GroupId) => Promise<void>;
   readonly say: (guild: GroupId) => Said;
 };
 
@@ -58,15 +71,21 @@ export function listen(parts: FaceParts): { readonly stop: () => Promise<void> }
   client.on(Events.InteractionCreate, (i) => take("interaction", () => onInteraction(parts, i)));
   client.on(Events.MessageCreate, (m) => take("message", () => onMessage(parts, m, heardMessage(m, client.user.id))));
   client.on(Events.MessageUpdate, (_old, m) => take("edit", async () => void (m.partial ? null : await onMessage(parts, m, heardEdit(m, client.user.id)))));
-  client.on(Events.MessageDelete, (m) =>
+  const gone = (m: Message | PartialMessage): void => {
+    // What the message itself set going is finished first, so that its log is there to be asked about.
+    const before = [...underWay];
     take("delete", async () => {
-      const author = await parts.authorOf(m.id);
-      if (author !== null)
-        for (const { reply } of await parts.conversation.hear(heardDelete(m, author)))
-          if (reply !== null) await directly(parts, author, reply, `${m.id}/delete`);
-    }),
-  );
-  client.on(Events.GuildCreate, (guild) => take("welcome", () => welcome(parts, guild)));
+      await Promise.allSettled(before);
+      await onDelete(parts, m);
+    });
+  };
+  client.on(Events.MessageDelete, gone);
+  client.on(Events.MessageBulkDelete, (all) => {
+    for (const m of all.values()) gone(m);
+  });
+  for (const event of [Events.GuildCreate, Events.GuildAvailable] as const) client.on(event, (guild) => take("welcome", () => welcome(parts, guild)));
+  // Invited again after it was sent away, it begins anew.
+  client.on(Events.GuildDelete, (guild) => take("farewell", () => parts.welcome.forget(guild.id as GroupId)));
   client.on(Events.Error, (error) => (isUnauthorised(error) ? parts.fatal(error) : log.error({ err: error }, "the line to the platform failed")));
   client.on(Events.ShardError, (error) => log.error({ err: error }, "the line to the platform failed"));
   client.on(Events.ShardDisconnect, ({ code }) => listening && parts.ended(code));
@@ -112,9 +131,17 @@ async function suggest({ conversation }: FaceParts, i: AutocompleteInteraction):
   });
 }
 
-async function onMessage(parts: FaceParts, message: Message, heard: Inbound | null): Promise<void> {
-  if (heard === null) return;
+async function onMessage(parts: FaceParts, message: Message, spoken: Extract<Inbound, { kind: "say" | "edit" }> | null): Promise<void> {
+  if (spoken === null) return;
+  // Only a reply to the bot waits for what it replies to; everything else keeps its place in the order of what was said.
+  const heard = spoken.answers !== null && repliesTo(message, parts.client.user.id) ? await withAnswered(message, spoken, spoken.answers) : spoken;
   for (const answer of await parts.conversation.hear(heard)) await answerMessage(parts, message, answer, heard.event);
+}
+
+async function onDelete(parts: FaceParts, m: Message | PartialMessage): Promise<void> {
+  const author = await parts.authorOf(m.id);
+  if (author === null) return;
+  for (const { reply } of await parts.conversation.hear(heardDelete(m, author))) if (reply !== null) await directly(parts, author, reply, `${m.id}/delete`);
 }
 
 /** A reaction, and where more is to be said a reply beside the message; what only the member may see goes to them directly. */
@@ -161,6 +188,8 @@ const postOf = ({ client, words, waits, fatal }: FaceParts): Post => ({ client, 
 
 /** One message to the server's owner, over restarts and crashes; where their direct messages are closed, /group shows the same choices. */
 async function welcome(parts: FaceParts, guild: Guild): Promise<void> {
+  // During an outage of its own a server is not told of whole: it comes again.
+  if (!guild.available) return;
   const group = guild.id as GroupId;
   const known = await parts.welcome.known(group);
   if (known === null) return;
@@ -178,7 +207,11 @@ async function welcome(parts: FaceParts, guild: Guild): Promise<void> {
   };
   const posted = await post(how, { member: guild.ownerId }, parts.welcome.say(group), `welcome/${group}`, careful);
   if (posted.is === "sent" || posted.is === "failed") await parts.welcome.done(group);
-  if (posted.is !== "sent") parts.log.info({ why: posted, guild: group }, "the set-up message did not get through");
+  if (posted.is === "sent" || posted.is === "taken") return;
+  parts.log.error({ why: posted.why, guild: group }, "the set-up message did not get through");
+  const line = guild.systemChannel;
+  if (posted.is === "failed" && line !== null)
+    await post(how, { channel: line.id, mention: null, answers: null }, plain(parts.words.setUpByCommand), `welcome/${group}/line`);
 }
 
 const NOT_BEGUN = { is: "not there", parts: [] } as const;

@@ -54,7 +54,7 @@ async function mayRead(client: Client, channel: TextBasedChannel, waits: readonl
 }
 
 /** The ids of all that can be pressed or picked in a message. */
-const idsIn = (message: Message): readonly string[] =>
+export const idsIn = (message: Message): readonly string[] =>
   message.components.flatMap((row) =>
     "components" in row
       ? row.components.flatMap((part) => [

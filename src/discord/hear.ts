@@ -16,6 +16,7 @@ import {
 import type { From, Inbound, Where } from "../chat/inbound.ts";
 import type { EventId, GroupId, MemberId } from "../core/ids.ts";
 import { actionOfPart, MENU } from "./draw.ts";
+import { idsIn } from "./find.ts";
 
 const dm = (channel: string): Where => ({ group: null, channel: "dm", id: channel });
 /** Which of a group's channels is the reading channel is the group's own setting, known by its id. */
@@ -61,7 +62,14 @@ export function heardTyping(i: AutocompleteInteraction): Inbound {
 
 export function heardMenu(i: MessageContextMenuCommandInteraction): Inbound {
   const { targetMessage: message } = i;
-  return { ...fromInteraction(i), kind: "menu", message: message.id, text: message.content, author: message.author.id as MemberId };
+  return {
+    ...fromInteraction(i),
+    kind: "menu",
+    message: message.id,
+    text: message.content,
+    author: message.author.id as MemberId,
+    edited: message.editedTimestamp !== null,
+  };
 }
 
 /** A button, a pick from a list, or a button picked from a list of buttons. */
@@ -86,14 +94,25 @@ export function heardForm(i: ModalSubmitInteraction): Inbound {
 /** A message as said to the bot; null when it is none of a member's. @param me the bot's own id */
 export function heardMessage(m: Message, me: string): Extract<Inbound, { kind: "say" }> | null {
   if (m.author.bot || m.webhookId !== null || m.system) return null;
-  const addressed = m.guildId === null || m.mentions.users.has(me);
+  const named = m.guildId === null || m.mentions.users.has(me);
   const text = m.content.replace(new RegExp(`<@!?${me}>`, "gu"), " ").trim();
-  // Without the privilege to read, an unaddressed message comes empty.
-  return text === "" && !addressed ? null : { ...fromMessage(m, m.id), kind: "say", message: m.id, text, addressed };
+  // Without the privilege to read, a message that does not name the bot comes empty, a reply to the bot without its ping too.
+  if (text === "" && !named) return null;
+  const answers = m.reference?.messageId === undefined ? null : { message: m.reference.messageId, actions: [] };
+  return { ...fromMessage(m, m.id), kind: "say", message: m.id, text, addressed: named || repliesTo(m, me), answers };
+}
+
+export const repliesTo = (m: Message, me: string): boolean => m.mentions.repliedUser?.id === me;
+
+type Spoken = Extract<Inbound, { kind: "say" | "edit" }>;
+/** The same, with what can be pressed in the message of the bot's that it replies to, so that an answer reaches its question. */
+export async function withAnswered(m: Message, heard: Spoken, answers: NonNullable<Spoken["answers"]>): Promise<Spoken> {
+  const asked = await m.channel.messages.fetch({ message: answers.message, cache: false }).catch(() => null);
+  return asked === null ? heard : { ...heard, answers: { message: asked.reference?.messageId ?? asked.id, actions: idsIn(asked) } };
 }
 
 /** An edit by a member; null for what the platform itself changes about a message. */
-export function heardEdit(m: Message | PartialMessage, me: string): Inbound | null {
+export function heardEdit(m: Message | PartialMessage, me: string): Extract<Inbound, { kind: "edit" }> | null {
   if (m.partial || m.author.bot || m.editedTimestamp === null) return null;
   const said = heardMessage(m, me);
   return said === null ? null : { ...said, kind: "edit", event: `${m.id}/edit/${m.editedTimestamp}` as EventId };
@@ -120,11 +139,14 @@ export async function mayManage(client: Client, member: MemberId, group: GroupId
   return there?.permissions.has(PermissionFlagsBits.ManageGuild) ?? false;
 }
 
+/** A thread belongs to the channel that it was begun in. */
+const threadsHome = (m: Message): string | null => (m.channel.isThread() ? m.channel.parentId : null);
+
 function fromMessage(m: Message, event: string): From {
   return {
     member: m.author.id as MemberId,
     name: m.member?.displayName ?? m.author.displayName,
-    where: whereOf(m),
+    where: whereOf({ guildId: m.guildId, channelId: threadsHome(m) ?? m.channelId }),
     event: event as EventId,
     admin: m.member?.permissions.has(PermissionFlagsBits.ManageGuild) ?? false,
     language: null,

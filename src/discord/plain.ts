@@ -33,7 +33,7 @@ export function wrapped(line: string, most: number): readonly string[] {
 }
 
 /** The nearest cut at or before a place that parts neither an escape from its mark nor a pair; at most one character earlier. */
-function whole(text: string, at: number): number {
+export function whole(text: string, at: number): number {
   let marks = 0;
   while (text[at - 1 - marks] === "\\") marks++;
   if (marks % 2 === 1) return at - 1;

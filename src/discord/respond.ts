@@ -5,6 +5,7 @@ import {
   type ChatInputCommandInteraction,
   type MessageContextMenuCommandInteraction,
   MessageFlags,
+  type ModalMessageModalSubmitInteraction,
   type ModalSubmitInteraction,
   type StringSelectMenuInteraction,
 } from "discord.js";
@@ -21,7 +22,7 @@ type Answerable = ChatInputCommandInteraction | MessageContextMenuCommandInterac
 const ANNOUNCE_AFTER = 1500;
 
 export type Respond = {
-  readonly conversation: Pick<Conversation, "hear" | "visibilityOf">;
+  readonly conversation: Pick<Conversation, "hear" | "visibilityOf" | "settles">;
   readonly words: FaceWords;
   /** The way left when the interaction is no longer answerable. */
   readonly directly: (member: string, said: Said, once: string) => Promise<unknown>;
@@ -30,10 +31,13 @@ export type Respond = {
 /** Hears an interaction and answers it. */
 export async function respond({ conversation, words, directly }: Respond, i: Answerable, inbound: Inbound): Promise<void> {
   const promised = conversation.visibilityOf(inbound);
-  const updates = i.isMessageComponent() && i.message.flags.has(MessageFlags.Ephemeral);
+  // What is settled by the press takes the place of what was pressed; everything else leaves its buttons where they are.
+  const updates = "message" in i && i.message?.flags.has(MessageFlags.Ephemeral) === true && conversation.settles(inbound);
   let announced: Promise<boolean> | null = null;
   const timer = setTimeout(() => {
-    announced = answerable(i, () => (updates ? i.deferUpdate() : i.deferReply(promised === "private" ? { flags: MessageFlags.Ephemeral } : {})));
+    announced = answerable(i, () =>
+      updates && canUpdate(i) ? i.deferUpdate() : i.deferReply(promised === "private" ? { flags: MessageFlags.Ephemeral } : {}),
+    );
   }, ANNOUNCE_AFTER);
   let answers: readonly Answer[];
   try {
@@ -46,20 +50,31 @@ export async function respond({ conversation, words, directly }: Respond, i: Ans
   const visibility = reply?.visibility ?? "private";
   const [page, ...further] = pagesOf(said, words.moreActions) as [Page, ...Page[]];
   const open = announced === null || (await announced);
-  const shown = open && (await first(i, page, { updates, visibility, promised, announced: announced !== null }));
+  const shown = open && (await first(i, page, { updates, refused: reply?.refused === true, visibility, promised, announced: announced !== null }));
   if (!shown || !(await follow(i, further, visibility))) await directly(i.user.id, said, i.id);
 }
 
-type First = { readonly updates: boolean; readonly visibility: Visibility; readonly promised: Visibility; readonly announced: boolean };
+type First = {
+  readonly updates: boolean;
+  readonly refused: boolean;
+  readonly visibility: Visibility;
+  readonly promised: Visibility;
+  readonly announced: boolean;
+};
 
 /** The first page. False: the platform no longer takes it. */
-async function first(i: Answerable, page: Page, { updates, visibility, promised, announced }: First): Promise<boolean> {
-  if (!announced) return answerable(i, () => (updates && i.isMessageComponent() ? i.update(page) : i.reply({ ...page, flags: flagsOf(visibility) })));
-  if (visibility === promised || updates) return answerable(i, () => i.editReply(page));
+async function first(i: Answerable, page: Page, { updates, refused, visibility, promised, announced }: First): Promise<boolean> {
+  const replaces = updates && !refused;
+  if (!announced) return answerable(i, () => (replaces && canUpdate(i) ? i.update(page) : i.reply({ ...page, flags: flagsOf(visibility) })));
+  if (replaces || (!updates && visibility === promised)) return answerable(i, () => i.editReply(page));
   // Announced to all and come to something private: the announcement goes, and the answer is the member's alone.
-  await answerable(i, () => i.deleteReply());
+  if (!updates) await answerable(i, () => i.deleteReply());
   return follow(i, [page], visibility);
 }
+
+type Updatable = ButtonInteraction | StringSelectMenuInteraction | ModalMessageModalSubmitInteraction;
+/** Pressed in a message, or filled into a form that was opened from one. */
+const canUpdate = (i: Answerable): i is Updatable => i.isMessageComponent() || (i.isModalSubmit() && i.isFromMessage());
 
 /** Further messages, each tried once: the platform cannot tell a second try from a second message. False: one of them may not be there. */
 async function follow(i: Answerable, pages: readonly Page[], visibility: Visibility): Promise<boolean> {

@@ -9,8 +9,11 @@ export type Db = Kysely<Tables>;
 export type Opened = {
   readonly db: Db;
   readonly kind: DatabaseKind;
-  readonly name: string /** Nothing was in it before. */;
+  readonly name: string;
+  /** Nothing was in it before. */
   readonly fresh: boolean;
+  /** Copies what is in it, as it stands, into a file; null where the server has tools of its own for that. */
+  readonly copyTo: ((target: string) => Promise<void>) | null;
   readonly close: () => Promise<void>;
 };
 

@@ -35,6 +35,15 @@ export function draftsRepo(db: Db) {
       const row = await db.selectFrom("drafts").selectAll().where("message", "=", message).where("state", "=", "open").executeTakeFirst();
       return row === undefined ? null : draftOf(row);
     },
+    /** Lets go of what is still asked about a message: it now reads otherwise, or is gone. */
+    async letGoOfMessage(message: string): Promise<void> {
+      await db
+        .updateTable("drafts")
+        .set((e) => ({ state: "let go", rev: e("rev", "+", 1) }))
+        .where("message", "=", message)
+        .where("state", "=", "open")
+        .execute();
+    },
     async add(draft: Draft): Promise<void> {
       await db.insertInto("drafts").values(rowOf(draft)).execute();
     },

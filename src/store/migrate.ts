@@ -57,3 +57,6 @@ function provider(folder: string, upTo: string, columns: Columns): MigrationProv
     },
   };
 }
+
+/** The steps that this release knows. */
+export const migrationNames = async (): Promise<readonly string[]> => Object.keys(await provider(MIGRATIONS, "9", columnsFor("sqlite")).getMigrations());

@@ -32,7 +32,7 @@ export async function openPostgres(address: string, options: OpenOptions = {}): 
   }
   try {
     const fresh = await migrate(db, "postgres", options, null);
-    return { db, kind: "postgres", name, fresh, close: () => db.destroy() };
+    return { db, kind: "postgres", name, fresh, copyTo: null, close: () => db.destroy() };
   } catch (error) {
     await db.destroy();
     throw error;

@@ -1,30 +1,33 @@
 // A SQLite file: pragmas, a verified copy before migrating, and each statement prepared once.
 
 import { existsSync } from "node:fs";
+import path from "node:path";
 import SQLite from "better-sqlite3";
-import { Kysely, SqliteAdapter, type SqliteDatabase, SqliteDialect } from "kysely";
+import { type DatabaseConnection, Kysely, SqliteAdapter, type SqliteDatabase, SqliteDialect, SqliteDriver } from "kysely";
+import { backupFolder, backupsIn, copyOpen } from "./backup.ts";
 import type { Db, Opened, OpenOptions } from "./db.ts";
 import { migrate } from "./migrate.ts";
 import { StoreRefusal } from "./refusal.ts";
 import type { Tables } from "./tables.ts";
+import { isOutOfRoom } from "./trouble.ts";
 
 /** @throws StoreRefusal with the way forward in its message */
 export async function openSqlite(file: string, options: OpenOptions = {}): Promise<Opened> {
   const { onQuery } = options;
   const existed = file !== ":memory:" && existsSync(file);
-  const raw = connect(file);
-  const db: Db = new Kysely<Tables>({ dialect: new Dialect({ database: remembering(raw) }), ...(onQuery === undefined ? {} : { log: onQuery }) });
+  const raw = await connect(file);
+  const db: Db = new Kysely<Tables>({ dialect: new Dialect(raw), ...(onQuery === undefined ? {} : { log: onQuery }) });
   let fresh = false;
   try {
     fresh = await migrate(db, "sqlite", options, existed ? () => copyBeside(raw, file) : null);
   } catch (error) {
     await db.destroy();
-    throw isDamage(error) ? damaged(file, error) : error;
+    throw isDamage(error) ? await damaged(file, error) : error;
   }
-  return { db, kind: "sqlite", name: file, fresh, close: () => db.destroy() };
+  return { db, kind: "sqlite", name: file, fresh, copyTo: (target) => copyOpen(raw, target), close: () => db.destroy() };
 }
 
-function connect(file: string): SQLite.Database {
+async function connect(file: string): Promise<SQLite.Database> {
   let raw: SQLite.Database | null = null;
   try {
     raw = new SQLite(file);
@@ -35,15 +38,22 @@ function connect(file: string): SQLite.Database {
     return raw;
   } catch (cause) {
     raw?.close();
-    if (isDamage(cause)) throw damaged(file, cause);
+    if (isDamage(cause)) throw await damaged(file, cause);
     throw new StoreRefusal("cannot open", `${file} cannot be opened. Check that the folder exists and can be written to.`, { cause });
   }
 }
 
 const isDamage = (cause: unknown): boolean =>
   cause instanceof SQLite.SqliteError && (cause.code === "SQLITE_NOTADB" || cause.code.startsWith("SQLITE_CORRUPT"));
-const damaged = (file: string, cause: unknown): StoreRefusal =>
-  new StoreRefusal("damaged", `${file} is not a readable database. Nothing was changed: put a backup in its place, or move it away to start empty.`, { cause });
+async function damaged(file: string, cause: unknown): Promise<StoreRefusal> {
+  const folder = backupFolder(file);
+  const newest = (await backupsIn(folder)).at(-1);
+  const way =
+    newest === undefined
+      ? "put a backup in its place, or move it away to start empty"
+      : `go back to the newest backup with npm run restore -- ${path.join(folder, newest)}`;
+  return new StoreRefusal("damaged", `${file} is not a readable database. Nothing was changed: ${way}.`, { cause });
+}
 
 /** SQLite takes back table changes with their transaction; Kysely does not count on it unless told, and a failed migration would stay half done. */
 class Adapter extends SqliteAdapter {
@@ -51,9 +61,28 @@ class Adapter extends SqliteAdapter {
     return true;
   }
 }
+/** A full disk ends the transaction by itself; taking it back once more is then an error, which would hide why. */
+class Driver extends SqliteDriver {
+  readonly #inTransaction: () => boolean;
+  constructor(database: SqliteDatabase, inTransaction: () => boolean) {
+    super({ database });
+    this.#inTransaction = inTransaction;
+  }
+  override async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
+    if (this.#inTransaction()) await super.rollbackTransaction(connection);
+  }
+}
 class Dialect extends SqliteDialect {
+  readonly #raw: SQLite.Database;
+  constructor(raw: SQLite.Database) {
+    super({ database: remembering(raw) });
+    this.#raw = raw;
+  }
   override createAdapter(): SqliteAdapter {
     return new Adapter();
+  }
+  override createDriver(): Driver {
+    return new Driver(remembering(this.#raw), () => this.#raw.inTransaction);
   }
 }
 
@@ -75,12 +104,13 @@ function remembering(raw: SQLite.Database): SqliteDatabase {
   };
 }
 
-/** A copy made while open and then checked: a copy that cannot be read is no copy. */
+/** A copy from before the change, beside the file. @throws StoreRefusal when what there is cannot be copied whole */
 async function copyBeside(raw: SQLite.Database, file: string): Promise<void> {
-  const target = `${file}.before-update`;
-  await raw.backup(target);
-  const check = new SQLite(target, { readonly: true });
-  const verdict = check.pragma("integrity_check", { simple: true });
-  check.close();
-  if (verdict !== "ok") throw new StoreRefusal("damaged", `${file} failed its integrity check. Nothing was changed: restore a backup before updating.`);
+  await copyOpen(raw, `${file}.before-update`).catch((cause: unknown) => {
+    if (isOutOfRoom(cause))
+      throw new StoreRefusal("cannot open", `There is no room for a copy of ${file} before the update. Nothing was changed: make room and start again.`, {
+        cause,
+      });
+    throw new StoreRefusal("damaged", `${file} failed its integrity check. Nothing was changed: restore a backup before updating.`, { cause });
+  });
 }

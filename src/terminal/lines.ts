@@ -18,7 +18,7 @@ const speaker = {
   lang: z.string().nullable().default(null),
 };
 const input = z.union([
-  z.strictObject({ ...speaker, say: z.string() }),
+  z.strictObject({ ...speaker, say: z.string(), reply: id.optional() }),
   z.strictObject({ ...speaker, run: z.string() }),
   z.strictObject({ ...speaker, press: z.string() }),
   z.strictObject({ ...speaker, pick: z.string(), values: z.array(z.string()) }),
@@ -73,11 +73,12 @@ async function inboundOf(room: Room, given: Exclude<Input, { advance: string }>)
   const addressed = given.mention;
   if ("edit" in given) {
     await remember(room, given.as, given.edit, given.in, given.say);
-    return { ...from, event: eventOf(given.id ?? room.newId()), kind: "edit", message: given.edit, text: given.say, addressed };
+    return { ...from, event: eventOf(given.id ?? room.newId()), kind: "edit", message: given.edit, text: given.say, addressed, answers: null };
   }
   if ("say" in given) {
     await remember(room, given.as, said, given.in, given.say);
-    return { ...from, kind: "say", message: said, text: given.say, addressed };
+    const answers = given.reply === undefined ? null : { message: given.reply, actions: [] };
+    return { ...from, kind: "say", message: said, text: given.say, addressed, answers };
   }
   if ("run" in given) return { ...from, kind: "run", ...parseCommandLine(given.run, room.commands) };
   if ("press" in given) return { ...from, kind: "press", action: given.press };
@@ -87,7 +88,7 @@ async function inboundOf(room: Room, given: Exclude<Input, { advance: string }>)
   if ("menu" in given) {
     const message = await room.said(given.menu);
     if (message === null) throw new Error(`no such message: ${given.menu}`);
-    return { ...from, kind: "menu", message: message.id, text: message.text, author: memberOf(message.author) };
+    return { ...from, kind: "menu", message: message.id, text: message.text, author: memberOf(message.author), edited: false };
   }
   const soFar = parseSoFar(given.complete, room.commands);
   return { ...from, kind: "complete", command: soFar.command, sub: soFar.sub, option: soFar.option ?? "", typed: soFar.typed };

@@ -118,7 +118,7 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
         break;
       case "edit":
         if (last === null) print(words.nothingToEdit);
-        else await hear({ ...origin(), kind: "edit", message: last.id, text: given, addressed: false });
+        else await hear({ ...origin(), kind: "edit", message: last.id, text: given, addressed: false, answers: null });
         break;
       case "delete":
         if (last === null) print(words.nothingToEdit);
@@ -155,7 +155,7 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
         language: null,
       };
       if ("run" in step) await room.hear({ ...as, kind: "run", ...parseCommandLine(step.run, room.commands) });
-      else await room.hear({ ...as, kind: "say", message: `demo-${DEMO.indexOf(step)}`, text: step.say, addressed: true });
+      else await room.hear({ ...as, kind: "say", message: `demo-${DEMO.indexOf(step)}`, text: step.say, addressed: true, answers: null });
     }
     print(words.demoDone(DEMO_MEMBERS));
   };
@@ -165,7 +165,7 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
     const event = origin();
     last = { id: event.event, text: line };
     await room.remember({ id: event.event, author: member, place: placeOf(where), text: line });
-    return hear({ ...event, kind: "say", message: event.event, text: line, addressed: false });
+    return hear({ ...event, kind: "say", message: event.event, text: line, addressed: false, answers: null });
   };
 
   const { day } = start.today();

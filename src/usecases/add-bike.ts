@@ -12,7 +12,7 @@ import { readDial } from "../message/read-dial.ts";
 import type { Repos } from "../store/store.ts";
 import { KINDS, type KindId } from "../trade/kinds.ts";
 import { STARTER_PLANS } from "../trade/starter-plans.ts";
-import { type Ctx, todayOf } from "./context.ts";
+import { type Ctx, isPlainlyHeard, todayOf } from "./context.ts";
 import { type Asked, askedAbout } from "./first-history.ts";
 import { pick } from "./garage.ts";
 import { knownOf, ownGarage } from "./messages.ts";
@@ -30,6 +30,8 @@ export type Added = {
   readonly items: number;
   readonly planName: string;
   readonly firstBike: boolean;
+  /** Plain messages are read here, without naming the bot. */
+  readonly plainly: boolean;
   /** What is asked about its past. */
   readonly asks: readonly Asked[];
 };
@@ -93,6 +95,7 @@ export async function addBike(ctx: Ctx, input: NewBike): Promise<Result<Added>> 
       items: added.plan.items.length,
       planName: base.name,
       firstBike: mine.length === 0,
+      plainly: isPlainlyHeard(ctx),
       asks,
     });
   });

@@ -103,3 +103,10 @@ export function zoneOfBike(owner: Member | null, home: Group | null): Zone {
 
 /** Today where the speaker is. */
 export const todayOf = (ctx: Ctx): LocalDate => localDateAt(ctx.now, ctx.who.zone);
+
+/** Is a plain message read where the speaker is, without naming the bot? */
+export function isPlainlyHeard({ who, hearsChannels }: Ctx): boolean {
+  if (who.channel === "dm") return true;
+  if (!hearsChannels || who.home?.reads === false) return false;
+  return who.home?.readingChannel == null ? who.channel === "reading" : who.place === who.home.readingChannel;
+}

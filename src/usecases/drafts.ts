@@ -69,6 +69,15 @@ export async function draftQuestion(ctx: Ctx, input: { readonly draft: string })
   });
 }
 
+/** What is still asked about a message as it reads now; null when nothing is. */
+export async function questionAbout(ctx: Ctx, heard: { readonly message: string; readonly text: string }): Promise<MessageOutcome | null> {
+  return ctx.store.read(async (q): Promise<MessageOutcome | null> => {
+    const draft = await q.drafts.openOfMessage(heard.message);
+    if (draft === null || draft.owner !== ctx.who.member || draft.typed !== heard.text) return null;
+    return { is: "asked", question: questionOf(draft, await ownGarage(q, ctx)) };
+  });
+}
+
 /** Unanswered questions of the speaker, oldest first. */
 export async function unanswered(q: Repos, ctx: Ctx): Promise<Question[]> {
   const drafts = await q.drafts.openOf(ctx.who.member);

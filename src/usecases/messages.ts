@@ -41,13 +41,28 @@ export type Question = {
   readonly nickname: string | null;
 };
 
+/** A nickname and an odometer, as typed. */
+export type FirstSeen = { readonly name: string | null; readonly odometer: string | null };
+
 export type MessageOutcome =
   | { readonly is: "silence" }
-  /** `gone`: bikes there were, now sold or retired. */
-  | { readonly is: "no bikes"; readonly gone: readonly string[] }
+  /** `gone`: bikes there were, now sold or retired. `seen`: what the message says of a first one. */
+  | { readonly is: "no bikes"; readonly gone: readonly string[]; readonly seen: FirstSeen }
   | { readonly is: "too long" }
   | { readonly is: "not understood"; readonly bikes: readonly string[] }
   | { readonly is: "seen before" }
+  /** What was asked is of a bike sold or retired since. */
+  | { readonly is: "bike gone" }
+  /** An edit without anything to log; what the message logged before still stands. */
+  | {
+      readonly is: "stands";
+      readonly source: string;
+      readonly readings: readonly ReadingRecord[];
+      readonly work: readonly WorkRecord[];
+      readonly bikes: readonly NamedBike[];
+    }
+  /** An edit of a message whose log was taken back. */
+  | { readonly is: "taken back" }
   /** Another member's message. */
   | { readonly is: "not yours" }
   | {
@@ -65,7 +80,14 @@ export type MessageOutcome =
   | { readonly is: "converted"; readonly conversion: Extract<Conversion, { is: "converted" }> };
 
 /** `again`: the message was heard before, so that records of it may be there, withdrawn ones included. */
-export type Heard = { readonly message: string; readonly text: string; readonly addressed: boolean; readonly again?: true };
+export type Heard = {
+  readonly message: string;
+  readonly text: string;
+  readonly addressed: boolean;
+  readonly again?: true;
+  /** What it replies to: the message, and the subjects of what can be pressed there. Null: it replies to nothing. */
+  readonly answers: { readonly message: string; readonly subjects: readonly string[] } | null;
+};
 
 /** The speaker's bikes that are still ridden or kept, with their facts. */
 export async function ownGarage(q: Repos, ctx: Ctx): Promise<Garaged[]> {
@@ -106,16 +128,18 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
     const all = await ownGarage(q, ctx);
     const conversion = heard.addressed ? conversionAsked(ctx, heard.text) : null;
     if (all.length === 0) {
-      const nothing = read(heard.text, knownOf(ctx, [])).intents.length === 0;
+      const { intents } = read(heard.text, knownOf(ctx, []));
+      const nothing = intents.length === 0;
       if (nothing && conversion !== null) return { is: "converted", conversion };
       if (nothing && !heard.addressed) return { is: "silence" };
-      return { is: "no bikes", gone: (await q.bikes.ofOwner(ctx.who.member)).map((bike) => bike.nickname) };
+      return { is: "no bikes", gone: (await q.bikes.ofOwner(ctx.who.member)).map((bike) => bike.nickname), seen: firstSeen(intents) };
     }
     const meant = read(heard.text, knownOf(ctx, all));
+    if (heard.again === true && meant.intents.length === 0) await q.drafts.letGoOfMessage(heard.message);
     if (meant.tooLong) return heard.addressed ? { is: "too long" } : { is: "silence" };
     if (meant.intents.length === 0)
       return (
-        (await answeredPlainly(q, ctx, all, heard.text)) ??
+        (await answeredPlainly(q, ctx, all, heard)) ??
         (conversion !== null ? { is: "converted", conversion } : null) ??
         (heard.addressed ? { is: "not understood", bikes: all.map((g) => g.bike.nickname) } : { is: "silence" })
       );
@@ -127,6 +151,12 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
     });
   });
   return acted.first ? acted.value : { is: "seen before" };
+}
+
+function firstSeen(intents: readonly Intent[]): FirstSeen {
+  const odometer = intents.find((intent) => intent.do === "log reading" && intent.kind === "odometer");
+  const named = intents.flatMap((intent) => intent.gaps).find((gap) => gap.need === "bike");
+  return { name: named?.need === "bike" ? named.named : null, odometer: odometer?.do === "log reading" ? odometer.typed.text : null };
 }
 
 /** "60-80 in-lb in Nm?", "what's 7/16 in metric": answered where it is a question, or says into what. */
@@ -151,6 +181,8 @@ export type Origin = {
 /** Logs a whole set, or keeps it as a draft and asks the first question. */
 export async function settle(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], origin: Origin): Promise<MessageOutcome> {
   const held = heldAgainst(intents, all, todayOf(ctx));
+  // What an earlier version of the message left open is asked no more.
+  if (origin.again === true && origin.message !== null) await q.drafts.letGoOfMessage(origin.message);
   if (held.every((intent) => intent.gaps.length === 0)) return logged(q, ctx, all, held, origin.source, origin.again ?? false);
   const draft: Draft = {
     id: ctx.newId(),
@@ -243,18 +275,25 @@ function optionsOf(gap: Gap, all: readonly Garaged[]): readonly string[] {
   return gap.options.map(String);
 }
 
-/** A short plain reply to the question asked last: the name of one of its options. */
-async function answeredPlainly(q: Repos, ctx: Ctx, all: readonly Garaged[], text: string): Promise<MessageOutcome | null> {
+/** A short plain reply to a question: the name of one of its options. Said by itself it answers the one question that it fits; where it fits several, the question is put again. */
+async function answeredPlainly(q: Repos, ctx: Ctx, all: readonly Garaged[], { text, answers }: Heard): Promise<MessageOutcome | null> {
   if (text.length > 40) return null;
-  const draft = (await q.drafts.openOf(ctx.who.member)).at(-1);
-  if (draft === undefined) return null;
-  const question = questionOf(draft, all);
-  const chosen = question.options.findIndex(
-    (option) => nicknameKey(option) === nicknameKey(text) || synonyms(ctx, question.gap, option).includes(nicknameKey(text)),
-  );
-  if (chosen < 0) return null;
-  return answered(q, ctx, all, draft, String(chosen));
+  const open = (await q.drafts.openOf(ctx.who.member)).filter((draft) => answers === null || isAbout(draft, answers));
+  const fitting = open.flatMap((draft) => {
+    const question = questionOf(draft, all);
+    const chosen = question.options.findIndex(
+      (option) => nicknameKey(option) === nicknameKey(text) || synonyms(ctx, question.gap, option).includes(nicknameKey(text)),
+    );
+    return chosen < 0 ? [] : [{ draft, question, chosen }];
+  });
+  const last = fitting.at(-1);
+  if (last === undefined) return null;
+  return fitting.length > 1 ? { is: "asked", question: last.question } : answered(q, ctx, all, last.draft, String(last.chosen));
 }
+
+/** Was the question about the message replied to, or asked in it? */
+const isAbout = (draft: Draft, { message, subjects }: NonNullable<Heard["answers"]>): boolean =>
+  draft.message === message || subjects.some((subject) => subject.split(".")[0] === draft.id);
 
 function synonyms(ctx: Ctx, gap: Gap, option: string): readonly string[] {
   if (gap.need === "unit") return ctx.vocabulary.units[option as keyof typeof ctx.vocabulary.units] ?? [];
@@ -278,6 +317,11 @@ export async function answered(q: Repos, ctx: Ctx, whole: readonly Garaged[], dr
   const all = await withoutOwn(q, draft, whole);
   const { at, gap } = questionOf(draft, all);
   const filled = draft.intents.map((intent, n) => (n === at || sharesGap(intent, gap) ? fill(intent, gap, choice, all) : intent));
+  // A bike sold or retired since the question was asked: nothing more is logged for it.
+  if (filled.some((intent) => intent.bike !== null && !all.some((g) => g.bike.id === intent.bike))) {
+    await q.drafts.change({ ...draft, state: "let go", rev: draft.rev + 1 });
+    return { is: "bike gone" };
+  }
   const held = heldAgainst(filled, all, todayOf(ctx));
   const open = held.some((intent) => intent.gaps.length > 0);
   const next: Draft = { ...draft, intents: held, rev: draft.rev + 1, state: open ? "open" : "logged" };

@@ -1,9 +1,10 @@
 // What a reminder told of, looked up again when one of its buttons is pressed.
 
 import type { BikeId, ItemKey } from "../core/ids.ts";
+import type { Notice } from "../store/notices.ts";
 import type { Ctx } from "./context.ts";
 import { type DueReport, dueBike } from "./due.ts";
-import { pick } from "./garage.ts";
+import { type Garaged, pick } from "./garage.ts";
 import { ownGarage } from "./messages.ts";
 import { nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
@@ -22,23 +23,31 @@ export async function remindedItems(ctx: Ctx, input: { readonly subject: string 
     const g = pick(await ownGarage(q, ctx), bike as BikeId);
     if (g === null) return refused({ why: "not yours" });
     const notices = (await q.notices.ofDelivery(delivery)).filter((notice) => notice.bike === bike && notice.state === "told");
-    const there = notices.filter((notice) => g.plan.items.some((item) => item.key === notice.item));
-    if (there.length === 0) return refused({ why: "gone" });
-    // Done since, by this reminder or otherwise: it is not asked for again.
-    const open = there.filter((notice) => !g.work.some((record) => record.loggedAt > notice.at && record.items.some(({ item }) => item === notice.item)));
-    const told = [...new Set(open.flatMap((notice) => (notice.item === null ? [] : [notice.item])))];
-    if (told.length === 0) return refused({ why: "already done" });
-    return done({ bike: g.bike.id, nickname: g.bike.nickname, items: told, named: told.map((item) => ({ item, name: nameIn(ctx, g, item) })) });
+    if (!notices.some((notice) => g.plan.items.some((item) => item.key === notice.item))) return refused({ why: "gone" });
+    const reminded = remindedOf(ctx, g, notices);
+    return reminded.items.length === 0 ? refused({ why: "already done" }) : done(reminded);
   });
 }
 
-/** The bikes that a reminder spoke of, whole; for its member only. */
-export async function whatWasTold(ctx: Ctx, delivery: string): Promise<Result<DueReport>> {
+/** The bikes that a reminder spoke of, whole, with what of it is still to do. */
+export type ReminderShown = DueReport & { readonly delivery: string; readonly told: readonly Reminded[] };
+
+/** For its member only. @param only one of its bikes */
+export async function whatWasTold(ctx: Ctx, delivery: string, only?: BikeId): Promise<Result<ReminderShown>> {
   return ctx.store.read(async (q) => {
-    const notices = await q.notices.ofDelivery(delivery);
+    const notices = (await q.notices.ofDelivery(delivery)).filter((notice) => only === undefined || notice.bike === only);
     if (notices.length === 0) return refused({ why: "gone" });
     if (notices.some((notice) => notice.member !== ctx.who.member)) return refused({ why: "not yours" });
     const all = (await ownGarage(q, ctx)).filter((g) => notices.some((notice) => notice.bike === g.bike.id));
-    return done({ bikes: all.map((g) => dueBike(ctx, g)) });
+    const told = all.map((g) => remindedOf(ctx, g, notices)).filter(({ items }) => items.length > 0);
+    return done({ bikes: all.map((g) => dueBike(ctx, g)), delivery, told });
   });
+}
+
+/** What a reminder told of a bike and was not done since, by it or otherwise. */
+function remindedOf(ctx: Ctx, g: Garaged, notices: readonly Notice[]): Reminded {
+  const told = notices.filter((notice) => notice.bike === g.bike.id && notice.state === "told" && g.plan.items.some((item) => item.key === notice.item));
+  const open = told.filter((notice) => !g.work.some((record) => record.loggedAt > notice.at && record.items.some(({ item }) => item === notice.item)));
+  const items = [...new Set(open.flatMap((notice) => (notice.item === null ? [] : [notice.item])))];
+  return { bike: g.bike.id, nickname: g.bike.nickname, items, named: items.map((item) => ({ item, name: nameIn(ctx, g, item) })) };
 }

@@ -71,7 +71,12 @@ async function withdrawn(q: Repos, ctx: Ctx, readings: readonly ReadingRecord[],
  * if nothing was logged from it, it is read like a new one.
  */
 export async function edited(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
-  const stands = await ctx.store.read(async (q) => (await q.readings.ofMessage(heard.message)).length + (await q.work.ofMessage(heard.message)).length > 0);
+  const [stands, was] = await ctx.store.read(async (q) => [
+    (await q.readings.ofMessage(heard.message)).length + (await q.work.ofMessage(heard.message)).length > 0,
+    Math.max(await q.readings.nextOrdinal(heard.message), await q.work.nextOrdinal(heard.message)) > 0,
+  ]);
+  // Taken back by its member: a nicer wording does not log it again.
+  if (!stands && was) return { is: "taken back" };
   if (!stands) return hear(ctx, { ...heard, again: true });
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<MessageOutcome> => {
     const readings = await q.readings.ofMessage(heard.message);
@@ -84,7 +89,11 @@ export async function edited(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
     const on = localDateAt(first.loggedAt, ctx.who.zone);
     const meant = read(heard.text, { ...knownOf(ctx, all), today: on });
     // An edit that takes the figures out of a message is not a wish to lose them: the member can undo.
-    if (meant.intents.length === 0) return { is: "not understood", bikes: all.map((g) => g.bike.nickname) };
+    if (meant.intents.length === 0) {
+      await q.drafts.letGoOfMessage(heard.message);
+      const bikes = whole.filter((g) => [...readings, ...work].some((record) => record.bike === g.bike.id)).map(named);
+      return { is: "stands", source: heard.message, readings, work, bikes };
+    }
     return settle(q, ctx, all, meant.intents, { source: heard.message, typed: heard.text, message: heard.message, again: true });
   });
   return acted.first ? acted.value : { is: "seen before" };
@@ -95,6 +104,7 @@ export async function deleted(ctx: Ctx, input: { readonly message: string }): Pr
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Undone | null> => {
     const readings = await q.readings.ofMessage(input.message);
     const work = await q.work.ofMessage(input.message);
+    await q.drafts.letGoOfMessage(input.message);
     if (readings.length + work.length === 0) return null;
     const all = await ownGarage(q, ctx);
     return { readings, work, restored: [], bikes: all.filter((g) => [...readings, ...work].some((record) => record.bike === g.bike.id)).map(named) };

@@ -41,7 +41,14 @@ export const answers: Bench = {
     const due = () => open.room.hear({ ...from(member()), kind: "run", command: "due", sub: null, options: {} });
     const say = () => {
       const m = member();
-      return open.room.hear({ ...from(m), kind: "say", message: `bench-message-${n}`, text: `15,${100 + (n % 800)} mi on Bike ${m * 2}`, addressed: false });
+      return open.room.hear({
+        ...from(m),
+        kind: "say",
+        message: `bench-message-${n}`,
+        text: `15,${100 + (n % 800)} mi on Bike ${m * 2}`,
+        addressed: false,
+        answers: null,
+      });
     };
     const whole = [await sampled("whole answer", "/due, two bikes", due), await sampled("whole answer", "reading message, logged", say)];
 

@@ -7,6 +7,7 @@ import path from "node:path";
 import { sql } from "kysely";
 import { realClock } from "../../src/clock.ts";
 import { addDuration } from "../../src/core/calendar/zones.ts";
+import { backupFolder, backupsIn, whatIsWrong } from "../../src/store/backup.ts";
 import type { Opened } from "../../src/store/db.ts";
 import { openDatabase } from "../../src/store/open.ts";
 import { HERON, INES, onStandIn, part } from "../discord/server.ts";
@@ -19,12 +20,12 @@ const HOUSE = path.join(import.meta.dirname, "..", "..");
 export const OWN_STEPS = [
   ["claim, before the commit", 1],
   ["claim, after the commit", 1],
-  ["gather, before the commit", 4],
-  ["gather, after the commit", 4],
-  ["begun, before the commit", 4],
-  ["begun, after the commit", 4],
-  ["final, before the commit", 4],
-  ["final, after the commit", 4],
+  ["gather, before the commit", 3],
+  ["gather, after the commit", 3],
+  ["begun, before the commit", 3],
+  ["begun, after the commit", 3],
+  ["final, before the commit", 3],
+  ["final, after the commit", 3],
 ] as const;
 /** Moments of a request, seen from the platform. `lost`: it never got there whole. */
 export const FAR_STEPS = ["arrived and lost", "arrived and stored", "stored, unanswered", "half answered", "answered"] as const;
@@ -116,6 +117,8 @@ export async function crashAt(
     if (step === "at random") setTimeout(() => first?.child.kill("SIGKILL"), 700 + nth);
     // A process that its step never comes to ends when all is settled.
     await Promise.race([first.ended, settled(opened, platform)]);
+    // The last step may be the one that settles it; its signal is on the way.
+    await Promise.race([first.ended, new Promise((resolve) => setTimeout(resolve, 100))]);
     const killed = first.child.signalCode === "SIGKILL";
     platform.watch(null);
     platform.forgetNonces();
@@ -234,9 +237,9 @@ export async function crashWhileLogging(
   }
 }
 
-async function until(look: () => boolean): Promise<void> {
-  for (let n = 0; n < 1000 && !look(); n++) await new Promise((resolve) => setTimeout(resolve, 10));
-  if (!look()) throw new Error("it did not come");
+async function until(look: () => boolean | Promise<boolean>): Promise<void> {
+  for (let n = 0; n < 1000 && !(await look()); n++) await new Promise((resolve) => setTimeout(resolve, 10));
+  if (!(await look())) throw new Error("it did not come");
 }
 
 /** An update cut off at its nth change: what stands after the next start. */
@@ -269,5 +272,33 @@ export async function crashWhileUpdating(nth: number): Promise<{ readonly killed
     await platform.close();
     await rm(folder, { recursive: true });
     if (ON_POSTGRES) await asAdmin(`drop database if exists ${name} with (force)`);
+  }
+}
+
+/** A backup cut off at its nth page: what is in its folder after the next start. */
+export async function crashWhileBackingUp(
+  nth: number,
+  from: Template,
+): Promise<{ readonly killed: boolean; readonly left: readonly string[]; readonly whole: boolean }> {
+  base += 1_000_000_000n;
+  const platform = await standIn({ from: base });
+  const place = await from.make();
+  const folder = backupFolder(place.address);
+  try {
+    const first = start(place.address, platform, `backup, midway#${nth}`, null);
+    await Promise.race([first.ended, until(async () => (await backupsIn(folder)).length > 0)]);
+    const killed = first.child.signalCode === "SIGKILL";
+    const again = start(place.address, platform, null, null);
+    await until(async () => (await backupsIn(folder)).length > 0);
+    for (const { child, ended } of [first, again]) {
+      child.kill("SIGTERM");
+      await ended;
+    }
+    const left = await readdir(folder);
+    return { killed, left: left.map((name) => name.replace(/\d.*Z/u, "DATE")), whole: whatIsWrong(path.join(folder, left[0] ?? ""), null) === null };
+  } finally {
+    await platform.close();
+    await rm(folder, { recursive: true, force: true });
+    await place.drop();
   }
 }

@@ -65,17 +65,24 @@ describe("an interaction", () => {
     expect([isPrivate(await on.answerTo(alone)), isPrivate(await on.answerTo(shared))]).toEqual([true, false]);
   });
 
-  test("slow work behind a button of a private message changes that message", async () => {
+  test("a button that settles a private message changes it, slow or not; any other leaves it as it is", async () => {
     await start({ slow: 1800 });
     const added = await addHeron();
     await on.answerTo(on.platform.fill(garage(), part(added, "Fill in"), { "brake-fluid.replace": "spring 2023" }));
     on.advance("P7D");
     await on.open.bot.reminders.tick(on.open.bot.now());
     const reminder = await on.until("a reminder", () => said()[0]);
-    const pressed = on.platform.press(garage(), { ...reminder, flags: 64 }, part(reminder, "What is due"));
-    await on.until("an announcement", () => on.platform.acknowledged.get(pressed));
-    expect(on.platform.acknowledged.get(pressed)?.type).toBe(6);
-    expect((await on.answerTo(pressed)).content).toContain("Heron at 14,210 mi");
+    const shown = on.platform.press(garage(), { ...reminder, flags: 64 }, part(reminder, "What is due"));
+    expect((await on.answerTo(shown)).content).toContain("Heron at 14,210 mi");
+    const worked = await on.answerTo(on.platform.run(garage(), "work", null, { did: "oil", at: "14,300 mi" }));
+    const undo = () => on.platform.press(garage(), { ...worked, flags: 64 }, part(worked, "Undo"));
+    const undone = undo();
+    expect((await on.answerTo(undone)).content).toContain("Undone for Heron");
+    // A second press changes nothing, and leaves the answer to the first where it is.
+    const again = undo();
+    expect((await on.answerTo(again)).content).toContain("already");
+    expect([shown, undone, again].map((each) => on.platform.acknowledged.get(each)?.type)).toEqual([5, 6, 6]);
+    expect(isPrivate(await on.answerTo(again))).toBe(true);
   });
 
   test("an announcement whose acknowledgement was lost: the answer still takes its place", async () => {

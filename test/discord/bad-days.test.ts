@@ -95,6 +95,23 @@ test.each([
   };
 });
 
+test("the owner's direct messages are closed: a line where the server greets newcomers says how to set up, and the operator is told", async () => {
+  const platform = await standIn();
+  platform.fault(SEND, "403 closed");
+  on = await onStandIn({ use: platform });
+  const line = await on.until("a line", () => platform.messages[0]);
+  expect([line.channel_id, line.content]).toEqual([platform.chatter, expect.stringContaining("sets me up with /group")]);
+  expect(on.faults).toEqual([expect.objectContaining({ what: "the set-up message did not get through", why: "direct messages closed" })]);
+  const last = on;
+  on = {
+    ...last,
+    async close() {
+      await last.close();
+      await platform.close();
+    },
+  };
+});
+
 describe("what was not granted", () => {
   test("without the privilege: the operator is told once, the group is told how to be heard, and mentions work", async () => {
     await start({ platform: { granted: false } });
@@ -113,7 +130,7 @@ describe("what was not granted", () => {
   test("a wrong token is refused in one sentence's worth of reason", async () => {
     await start();
     const platform = await standIn({ token: "another" });
-    expect(await connect({ token: "good-token", api: platform.api, readChannels: false, part: null })).toMatchObject({ is: "refused", why: "token" });
+    expect(await connect({ token: "good-token", api: platform.api, readChannels: false, part: null }, [10])).toMatchObject({ is: "refused", why: "token" });
     await platform.close();
   });
 
@@ -155,7 +172,7 @@ describe("what was not granted", () => {
 
   test("a platform that is not there is said so", async () => {
     await start();
-    expect(await connect({ token: "good-token", api: "http://127.0.0.1:9/api", readChannels: false, part: null })).toMatchObject({
+    expect(await connect({ token: "good-token", api: "http://127.0.0.1:9/api", readChannels: false, part: null }, [10])).toMatchObject({
       is: "refused",
       why: "unreachable",
     });

@@ -36,7 +36,7 @@ export function gatewayOn({ http, token, granted, ready, guilds }: GatewayParts)
     session.sent.push(event);
     session.socket?.send(JSON.stringify(event));
   };
-  const guildIn = (t: string, d: Json): unknown => (t === "GUILD_CREATE" ? d["id"] : d["guild_id"]);
+  const guildIn = (t: string, d: Json): unknown => (t.startsWith("GUILD_") ? d["id"] : d["guild_id"]);
   const sockets = (): WebSocket[] => sessions.flatMap(({ socket }) => (socket === null ? [] : [socket]));
 
   function identify(socket: WebSocket, d: Json): void {

@@ -42,7 +42,7 @@ test("it signs in, registers, says so, and ends within five seconds when told to
   await until(() => said().includes("Tappet is running as"), said());
   expect(said()).toContain("in 1 server.");
   expect(said()).toContain("has not granted the message content privilege");
-  expect(platform.registered()).toHaveLength(10);
+  await until(() => platform.registered().length === 10, "the commands");
   const from = performance.now();
   child.kill("SIGTERM");
   expect(await ended).toBe(0);
@@ -75,4 +75,24 @@ test("a database of the practice room is not opened by the server's face", async
   const { said, ended } = start({ DISCORD_TOKEN: "good-token" });
   expect(await ended).toBe(1);
   expect(said()).toBe("This database belongs to the terminal face. Name another file in TAPPET_DATABASE.\n");
+});
+
+test("while it runs the token is taken away: one sentence, and it ends with 1 for its host to see", async () => {
+  const { said, ended } = start({ DISCORD_TOKEN: "good-token" });
+  await until(() => said().includes("Tappet is running as"), said());
+  platform.end(4004);
+  expect(await ended).toBe(1);
+  expect(said()).toContain("The platform does not accept DISCORD_TOKEN.");
+});
+
+test("a platform that hangs does not hold it up: it ends within five seconds", async () => {
+  const { child, said, ended } = start({ DISCORD_TOKEN: "good-token" });
+  await until(() => platform.messages.length > 0, said());
+  platform.fault(/^POST \/channels/u, "hang");
+  platform.say({ member: "200000000000000001", channel: platform.directChannel("200000000000000001") }, "hello");
+  await until(() => platform.asked(/^POST \/channels/u) > 1, "an answer");
+  const from = performance.now();
+  child.kill("SIGTERM");
+  expect(await ended).toBe(0);
+  expect(performance.now() - from).toBeLessThan(5000);
 });

@@ -57,7 +57,7 @@ export async function onStandIn({
     log: { error: (facts, what) => void faults.push({ what, ...facts }), info: () => undefined },
     supplied: {
       commands: COMMANDS.map((command) => (command.name === "due" && slow > 0 ? slowed(command, slow) : command)),
-      handlers: slow > 0 ? { ...HANDLERS, "show-due": { ...HANDLERS["show-due"], run: later(slow, HANDLERS["show-due"].run) } } : HANDLERS,
+      handlers: slow > 0 ? { ...HANDLERS, ...slowedHandlers(slow) } : HANDLERS,
       messages: messagesOf,
       saySetUp,
     },
@@ -65,6 +65,7 @@ export async function onStandIn({
     waits,
   });
   if (open.is === "refused") throw new Error(open.sentence);
+  await open.registering;
   const until = async <T>(what: string, look: () => T | undefined | null | false): Promise<T> => {
     for (let n = 0; n < 1200; n++) {
       const found = look();
@@ -102,6 +103,8 @@ const later =
     await new Promise((resolve) => setTimeout(resolve, slow));
     return work(...args);
   };
+const slowedHandlers = (slow: number) =>
+  Object.fromEntries((["show-due", "undo"] as const).map((name) => [name, { ...HANDLERS[name], run: later(slow, HANDLERS[name].run) }]));
 const slowed = (command: (typeof COMMANDS)[number], slow: number): (typeof COMMANDS)[number] => ({ ...command, run: later(slow, command.run) });
 
 const errors = (_key: string, value: unknown): unknown => (value instanceof Error ? `${value.name}: ${value.message} ${value.stack?.split("\n")[1]}` : value);

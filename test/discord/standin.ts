@@ -76,6 +76,8 @@ export async function standIn({
   const wrong: string[] = [];
   const asked: string[] = [];
   const closedHistory = new Set<string>();
+  const managers = new Set<string>();
+  const MANAGER = "300000000000000009";
   const messages: Kept[] = [];
   const faults: Fault[] = [];
   const nonces = new Map<string, Kept>();
@@ -103,12 +105,18 @@ export async function standIn({
 
   const guildOf = (guild: string): Json => ({
     ...{ id: guild, name: `Group ${guild.slice(-2)}`, owner_id: "200000000000000001", unavailable: false, member_count: 3, large: false, premium_tier: 0 },
-    ...{ roles: [{ id: guild, name: "@everyone", permissions: "1071698660929", position: 0, color: 0, hoist: false, managed: false, mentionable: false }] },
+    ...{
+      roles: [
+        { id: guild, name: "@everyone", permissions: "1071698660929", position: 0, color: 0, hoist: false, managed: false, mentionable: false },
+        { id: MANAGER, name: "keepers", permissions: "32", position: 1, color: 0, hoist: false, managed: false, mentionable: false },
+      ],
+    },
     ...{ channels: [...channels.values()].filter((channel) => channel["guild_id"] === guild), emojis: [], features: [], stickers: [], threads: [] },
     ...{
       members: [{ user: user(ME, true), roles: [], joined_at: "2026-01-01T00:00:00Z", flags: 0 }],
       presences: [],
       voice_states: [],
+      system_channel_id: `${guild}2`.slice(-19),
       stage_instances: [],
       guild_scheduled_events: [],
     },
@@ -247,6 +255,13 @@ export async function standIn({
       },
     ],
     [/^GET \/channels\/(\d+)$/u, ([, channel = ""]) => (channels.has(channel) ? [200, channels.get(channel)] : UNKNOWN_CHANNEL)],
+    [
+      /^GET \/channels\/(\d+)\/messages\/(\d+)$/u,
+      ([, channel, message]) => {
+        const found = messages.find((each) => each.id === message && each.channel_id === channel);
+        return found === undefined ? [404, { message: "Unknown Message", code: 10_008 }] : [200, found];
+      },
+    ],
     [/^GET \/channels\/(\d+)\/messages$/u, ([, channel = ""], _body, query) => history(channel, query)],
     [
       /^POST \/channels\/(\d+)\/messages$/u,
@@ -261,7 +276,10 @@ export async function standIn({
     [/^PUT \/channels\/\d+\/messages\/\d+\/reactions\/[^/]+\/@me$/u, () => [204, null]],
     [
       /^GET \/guilds\/\d+\/members\/(\d+)$/u,
-      ([, member = ""]) => [200, { user: user(member), roles: [], joined_at: "2026-01-01T00:00:00Z", flags: 0, deaf: false, mute: false }],
+      ([, member = ""]) => [
+        200,
+        { user: user(member), roles: managers.has(member) ? [MANAGER] : [], joined_at: "2026-01-01T00:00:00Z", flags: 0, deaf: false, mute: false },
+      ],
     ],
   ];
   function route(method: string, path: string, body: Json, query: URLSearchParams): Answered {
@@ -434,7 +452,11 @@ export async function standIn({
         place,
       ),
     /** Says something; content is hidden from a bot without the privilege unless it is addressed. */
-    say({ member, channel, manages = false }: Place, text: string, { mentions = false, bot = false }: { mentions?: boolean; bot?: boolean } = {}): Json {
+    say(
+      { member, channel, manages = false }: Place,
+      text: string,
+      { mentions = false, bot = false, reply, more = {} }: { mentions?: boolean; bot?: boolean; reply?: Json; more?: Json } = {},
+    ): Json {
       const place = channels.get(channel) ?? {};
       const guild = place["guild_id"];
       const visible = granted || mentions || guild === undefined;
@@ -461,10 +483,24 @@ export async function standIn({
           flags: 0,
         },
         ...(guild === undefined ? { channel_type: 1 } : { guild_id: guild, member: there }),
+        ...(reply === undefined ? {} : { type: 19, message_reference: { message_id: reply["id"], channel_id: channel }, referenced_message: reply }),
+        ...more,
       };
       dispatch("MESSAGE_CREATE", message);
       return message;
     },
+    /** The platform itself changes how a message shows, which is no edit of its author's. */
+    embed: (message: Json) => dispatch("MESSAGE_UPDATE", { ...message, embeds: [], edited_timestamp: null }),
+    /** A member may manage servers from now on, or no more. */
+    promote: (member: string, manages: boolean) => void (manages ? managers.add(member) : managers.delete(member)),
+    /** Many messages deleted at once, as a moderator does. */
+    removeAll: (all: readonly Json[]) =>
+      dispatch("MESSAGE_DELETE_BULK", { ids: all.map(({ id: each }) => each), channel_id: all[0]?.["channel_id"], guild_id: all[0]?.["guild_id"] }),
+    /** A server that its own outage hides, and that comes back whole. */
+    hide: (guild: string) => dispatch("GUILD_DELETE", { id: guild, unavailable: true }),
+    show: (guild: string) => dispatch("GUILD_CREATE", guildOf(guild)),
+    /** The bot is sent away. */
+    leave: (guild: string) => dispatch("GUILD_DELETE", { id: guild }),
     /** The platform tells of the same message again, as it may after a dropped line. */
     sayAgain: (message: Json) => dispatch("MESSAGE_CREATE", message),
     edit: (message: Json, text: string) => dispatch("MESSAGE_UPDATE", { ...message, content: text, edited_timestamp: "2026-11-25T10:05:00.000Z" }),

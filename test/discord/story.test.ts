@@ -114,7 +114,7 @@ describe("the whole story", () => {
     expect(amended.content).toContain("14,820 mi");
     on.platform.remove(message);
     const asked = await on.until("a question", () => said()[2]);
-    expect(asked.content).toContain("You deleted the message");
+    expect(asked.content).toContain("was deleted. The record stands unless you withdraw it");
     const withdrawn = await on.answerTo(on.platform.press(direct(), asked, part(asked, "Withdraw")));
     expect(withdrawn.content).toContain("Undone for Heron");
   });
@@ -194,15 +194,20 @@ describe("the first hour", () => {
 
   test("a member's first message leads to their first bike", async () => {
     await start();
-    on.platform.say(garage(), "<@100000000000000001> 14,820 mi", { mentions: true });
+    on.platform.say(garage(), "<@100000000000000001> 14,820 mi on Heron", { mentions: true });
     const answer = await on.until("an answer", () => said().find((message) => message.channel_id === on.platform.garage));
     expect(answer.content).toContain("you have no bike with me yet");
     const pressed = on.platform.press(garage(), answer, part(answer, "Add your first bike"));
     const form = await on.until("a form", () => on.platform.answers.get(pressed));
-    const added = await on.answerTo(
-      on.platform.fill(garage(), String(form["custom_id"]), { name: "Heron", odometer: "14,210 mi" }, { kind: "chain-drive twin" }),
-    );
-    expect(added.content).toContain("From now on, just write: 14,820 mi on Heron.");
+    // What was said already need not be typed again; a slip is said, and the form is there again.
+    expect(filledIn(form)).toEqual({ name: "Heron", odometer: "14,820 mi" });
+    const fill = (odometer: string) =>
+      on.answerTo(on.platform.fill(garage(), String(form["custom_id"]), { name: "Heron", odometer }, { kind: "chain-drive twin" }));
+    const slip = await fill("14,210");
+    expect(slip.content).toContain("mi or km");
+    const again = await on.until("the form again", () => on.platform.answers.get(on.platform.press(garage(), slip, part(slip, "Add your first bike"))) ?? true);
+    expect(again).toBeTruthy();
+    expect((await fill("14,210 mi")).content).toContain("From now on, mention me with it, or write it to me directly: 14,820 mi on Heron.");
   });
 });
 
@@ -251,3 +256,11 @@ describe("more than a page", () => {
     expect(lists.map((list) => (list["options"] as Json[]).length)).toEqual([25]);
   }, 30_000);
 });
+
+/** The values that a form begins with. */
+const filledIn = (form: Json): unknown =>
+  Object.fromEntries(
+    (form["components"] as { component: { custom_id: string; value?: string } }[]).flatMap(({ component: { custom_id, value } }) =>
+      value === undefined ? [] : [[custom_id, value]],
+    ),
+  );

@@ -345,13 +345,13 @@ describe("second thoughts", () => {
     });
   });
 
-  test("a message withdrawn and edited, or taken from the menu again, is logged anew", async () => {
+  test("a message taken back and edited stays so and says how to log it; taken from the menu it is logged anew", async () => {
     await withHeron(async (t) => {
       await say(t, "14,320 mi on Heron", { id: "x3" });
       const asked = await t.one({ ...dm, delete: "x3" });
       await t.one({ ...dm, press: button(asked, "Withdraw") });
-      expect((await t.one({ ...dm, edit: "x3", say: "14,330 mi on Heron" })).data.is).toBe("logged");
-      await t.one({ ...dm, press: button(await t.one({ ...dm, menu: "x3" }), "Undo") });
+      const edit = await t.one({ ...dm, edit: "x3", say: "14,330 mi on Heron" });
+      expect([edit.data.is, edit.text]).toEqual(["taken back", expect.stringContaining("use “Log this message” on it")]);
       expect((await t.one({ ...dm, menu: "x3" })).data.readings[0].typed).toBe("14,330 mi");
     });
   });

@@ -34,7 +34,7 @@ test("an edit amends the last message, a delete asks about it", async () => {
   const shown = await typed([ADD, "14,802 mi on Heron", ":edit 14,820 mi on Heron", ":delete", "1", "/reading"]);
   expect(shown[2]).toContain("Heron: odometer 14,802 mi, today. Logged.");
   expect(shown[3]).toContain("14,820 mi");
-  expect(shown[4]).toContain("You deleted the message");
+  expect(shown[4]).toContain("was deleted. The record stands unless you withdraw it");
   expect(shown[6]).toContain("14,210 mi");
   expect(shown[6]).not.toContain("14,8");
 });

@@ -281,7 +281,7 @@ describe("once only, and one's own", () => {
       const readings = (await t.one({ as: "Ines", run: "/reading" })).data.bikes[0].readings.map((r: { typed: string }) => r.typed);
       expect(readings).toEqual(["14,820 mi", "14,210 mi"]);
       const asked = await t.one({ ...dm, delete: "60" });
-      expect(asked.text).toContain("You deleted the message");
+      expect(asked.text).toContain("was deleted. The record stands unless you withdraw it");
       expect((await t.one({ ...dm, press: button(asked, "Withdraw") })).data.readings).toHaveLength(1);
     });
   });

@@ -67,7 +67,8 @@ export const bikeWords = (p: Printer) => {
       `${b.nickname} is here at ${p.figure(b.figure)} ${b.unit}, with the starter plan “${b.planName}” (${b.items} items for what it is fitted with).`,
     planSource: (): string => "The plan is common practice. Your maker's manual has the last word: compare the two when you can.",
     askHistory: (): string => "What was done last, and how do you know? “Spring 2023” will do, and so will “don't know”.",
-    next: (nickname: string): string => `From now on, just write: 14,820 mi on ${nickname}.`,
+    next: (nickname: string, plainly: boolean): string =>
+      plainly ? `From now on, just write: 14,820 mi on ${nickname}.` : `From now on, mention me with it, or write it to me directly: 14,820 mi on ${nickname}.`,
     shown: (b: Shown, today: LocalDate): string => {
       const where =
         b.odometer === null

@@ -143,7 +143,8 @@ export const COMMAND_WORDS = {
 export const PARENT_WORDS = { bike: "Your bikes: add, list and change them.", torque: "Torque at the wrench: settings, stages, estimates, spanners." } as const;
 
 export const helpWords = {
-  intro: "Write readings as you would say them: 14,820 mi on Heron; 33 psi front 36 rear; did the oil at 14,820. Or ask:",
+  intro:
+    "Write readings as you would say them, in the reading channel, to me directly or with my name: 14,820 mi on Heron; 33 psi front 36 rear; did the oil at 14,820. Or ask:",
   line: (name: string, does: string): string => `/${name}: ${does}`,
   option: (name: string, what: string, required: boolean): string => `${name}: ${what}${required ? "" : " (may be left out)"}`,
   example: (example: string): string => `For example ${example}`,

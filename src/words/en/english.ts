@@ -33,6 +33,8 @@ export function english(style: PrintStyle, today: LocalDate) {
     commands: COMMAND_WORDS,
     /** The caution of an item, by the key its plan line names. */
     caution: (key: string | null): string | null => (key === null ? null : ((ENGLISH_CAUTIONS as Readonly<Record<string, string>>)[key] ?? null)),
+    cannotWrite: (why: "no room" | "read only"): string =>
+      `${why === "no room" ? "The disk that I keep records on is full" : "The disk that I keep records on cannot be written"}, so nothing of that was saved. Say it again later; whoever runs me can see why.`,
     fault: (id: string): string => `Something went wrong on my side and nothing was changed. Try again; if it stays, tell whoever runs me and name ${id}.`,
   };
 }

@@ -6,5 +6,7 @@ export const faceWords = {
   nothing: "I found no reading and no work in that.",
   logged: "Logged.",
   formLate: "That form could not be opened in time. Press the button again.",
+  setUpByCommand:
+    "Hello. I keep the group's motorcycles on their service schedule. Whoever manages this server sets me up with /group; every member begins with /bike add.",
   directClosed: "I have an answer for you alone, but your direct messages are closed to me. Open them, or ask with a command.",
 } as const;

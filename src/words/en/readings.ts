@@ -99,7 +99,7 @@ export const readingWords = (p: Printer) => {
     held: (): string => "Nothing is saved until you answer.",
     letGo: (typed: string): string => `Let go: “${typed}”. Nothing of it was saved.`,
     deleted: (nickname: string, what: readonly string[]): string =>
-      `You deleted the message that logged ${p.list(what)} for ${nickname}. The record stands unless you withdraw it.`,
+      `The message that logged ${p.list(what)} for ${nickname} was deleted. The record stands unless you withdraw it.`,
     kept: (): string => "Kept as it is.",
     list: (nickname: string): string => `${nickname}, latest readings`,
     listed: (r: SaidReading, today: LocalDate): string => `${capital(reading(r))}, ${day(r.on, today)}`,
@@ -107,11 +107,13 @@ export const readingWords = (p: Printer) => {
     questionAbout: (typed: string): string => `Answer “${[...typed].length > 40 ? `${[...typed].slice(0, 40).join("")}…` : typed}”`,
     none: (nickname: string): string => `${nickname}: no readings yet.`,
     open: (n: number): string => (n === 1 ? "One question is unanswered:" : `${n} questions are unanswered:`),
-    noBikes: (): string => "You have no bike here yet. Add it, and say that again: from then on a plain message is enough.",
-    noBikesInChannel: (): string => "That reads like something to log, but you have no bike with me yet. Add it, and a plain message is enough.",
+    noBikes: (): string => "You have no bike here yet. Add it, and say that again. All that I can do: /help.",
+    noBikesInChannel: (): string => "That reads like something to log, but you have no bike with me yet. Add it, and say that again.",
     notUnderstood: (bikes: readonly string[]): string =>
-      `I found no reading and no work in that. Try: 14,820 mi on ${bikes[0] ?? "Heron"}, or 33 psi front 36 rear, or did the oil at 14,820.`,
+      `I found no reading and no work in that. Try: 14,820 mi on ${bikes[0] ?? "Heron"}, or 33 psi front 36 rear, or did the oil at 14,820. What is due: /due. All that I can do: /help.`,
     tooLong: (): string => "That is longer than I read. Send the readings by themselves in a short message.",
+    takenBack: (): string => "What this message logged was taken back. To log it after all, say it anew, or use “Log this message” on it.",
+    stillStands: (): string => "Nothing to log in that now. What the message logged before still stands:",
     notYours: (): string => "Only whoever wrote a message can log it. Log the reading yourself with a message of your own, or ask them to.",
     seenBefore: (): string => "I have that one already.",
     labels: {

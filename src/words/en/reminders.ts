@@ -3,38 +3,60 @@
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { Printer } from "../printer.ts";
 
-export const reminderWords = (p: Printer) => ({
-  /** @param rider named where others read it too */
-  title: (nicknames: readonly string[], rider: string | null): string => (rider === null ? `For ${p.list(nicknames)}` : `For ${rider}'s ${p.list(nicknames)}`),
-  more: (n: number): string => `And ${n} more: /due lists them all.`,
-  askOdometer: (nickname: string): string => `What does the odometer of ${nickname} say now? Just write it.`,
-  putOff: (nickname: string, items: readonly string[], until: LocalDate): string =>
-    `${nickname}: ${p.list(items)} put off until ${p.date(until)}. What is due stays due; I say no more until then.`,
-  putOffFor: { "the weekend": "until the weekend", "a week": "for a week", "two weeks": "for two weeks", "a month": "for a month" },
-  waiting: (): string => "I have a reminder for you, but your direct messages are closed to me.",
-  show: (): string => "Show it",
-  doneTitle,
-  /** The form behind Done: what of it (where several things were told), when, at what figure. */
-  doneForm: (nickname: string, items: readonly { readonly item: string; readonly name: string }[]) => ({
-    title: doneTitle(nickname),
+export const reminderWords = (p: Printer) => {
+  const names = (nicknames: readonly string[]): string => (nicknames.length > 4 ? `${nicknames.length} bikes` : p.list(nicknames));
+  return {
+    /** @param rider named where others read it too */
+    title: (nicknames: readonly string[], rider: string | null): string => (rider === null ? `For ${names(nicknames)}` : `For ${rider}'s ${names(nicknames)}`),
+    more: (n: number): string => `And ${n} more: /due lists them all.`,
+    askOdometer: (nickname: string): string => `What does the odometer of ${nickname} say now? Just write it.`,
+    putOff: (nickname: string, items: readonly string[], until: LocalDate): string =>
+      `${nickname}: ${p.list(items)} put off until ${p.date(until)}. What is due stays due; I say no more until then.`,
+    waiting: (): string => "I have a reminder for you, but your direct messages are closed to me.",
+    show: (): string => "Show it",
+    whichBike: (): string => "Which bike is done, or put off?",
+    /** The buttons of one bike. @param items what was told of it @param until the spans for which it can be put off */
+    labels: <U extends keyof typeof PUT_OFF_FOR>(
+      nickname: string,
+      items: readonly { readonly item: string; readonly name: string }[],
+      until: readonly U[],
+    ) => ({
+      done: fitting(BUTTON, `Done on ${nickname}`, "Done"),
+      doneForm: doneForm(nickname, items),
+      putOff: fitting(BUTTON, `Put off on ${nickname}`, "Put off"),
+      putOffUntil: until.map((each) => ({ value: each, label: PUT_OFF_FOR[each] })),
+      due: dueTitle(nickname),
+    }),
+    doneForm,
+    dueTitle,
+  };
+};
+
+const PUT_OFF_FOR = { "the weekend": "until the weekend", "a week": "for a week", "two weeks": "for two weeks", "a month": "for a month" } as const;
+
+/** Characters that a button and the title of a form hold. */
+const BUTTON = 80;
+const TITLE = 45;
+const fitting = (most: number, long: string, short: string): string => (long.length > most ? short : long);
+const dueTitle = (nickname: string): string => fitting(BUTTON, `What is due on ${nickname}`, "What is due");
+
+/** Items that one list of a form holds, beside "all of it". */
+const IN_A_LIST = 24;
+
+/** The form behind Done: what of it (where several things were told), when, at what figure. */
+function doneForm(nickname: string, items: readonly { readonly item: string; readonly name: string }[]) {
+  const line = { kind: "line", required: false, value: null, hint: null, options: [] } as const;
+  const list = { kind: "choice", value: null, hint: null } as const;
+  const options = items.map(({ item, name }) => ({ value: item, label: name.slice(0, 100) }));
+  return {
+    title: fitting(TITLE, `Done on ${nickname}`, "Done"),
     fields: [
       ...(items.length < 2
         ? []
-        : [
-            {
-              ...{ name: "what", label: "What was done", kind: "choice" as const, required: true, value: null, hint: null },
-              options: [{ value: "all", label: "All of it" }, ...items.slice(0, 24).map(({ item, name }) => ({ value: item, label: name.slice(0, 100) }))],
-            },
-          ]),
-      { name: "on", label: "When, if not today", kind: "line" as const, required: false, value: null, hint: null, options: [] },
-      { name: "at", label: "Odometer then", kind: "line" as const, required: false, value: null, hint: null, options: [] },
+        : [{ ...list, name: "what", label: "What was done", required: true, options: [{ value: "all", label: "All of it" }, ...options.slice(0, IN_A_LIST)] }]),
+      ...(items.length <= IN_A_LIST ? [] : [{ ...list, name: "more", label: "Or this, instead", required: false, options: options.slice(IN_A_LIST) }]),
+      { ...line, name: "on", label: "When, if not today" },
+      { ...line, name: "at", label: "Odometer then" },
     ],
-  }),
-  putOffTitle: (nickname: string): string => fitting(`Put off on ${nickname}`, "Put off"),
-  dueTitle: (nickname: string): string => fitting(`What is due on ${nickname}`, "What is due"),
-});
-
-const doneTitle = (nickname: string): string => fitting(`Done on ${nickname}`, "Done");
-
-/** A title of a form or a button holds 45 characters. */
-const fitting = (long: string, short: string): string => ([...long].length > 45 ? short : long);
+  };
+}

@@ -34,7 +34,7 @@ export const settingsWords = (p: Printer) => ({
   reminders: (r: Reminders): string =>
     r.by === "off"
       ? "Reminders are off. /due still answers."
-      : `Reminders come by ${r.by === "channel" ? "the group's channel" : "direct message"}, ${WEEKDAYS[r.weekday - 1]} at ${r.time}${isQuiet(r.quiet, r.time) ? `, held until ${r.quiet.to} since that is in your quiet hours, ${r.quiet.from} to ${r.quiet.to}` : `, and never between ${r.quiet.from} and ${r.quiet.to}`}.`,
+      : `Reminders come by ${r.by === "channel" ? "the group's reading channel (by direct message while the group has named none)" : "direct message"}, ${WEEKDAYS[r.weekday - 1]} at ${r.time}${isQuiet(r.quiet, r.time) ? `, held until ${r.quiet.to} since that is in your quiet hours, ${r.quiet.from} to ${r.quiet.to}` : `, and never between ${r.quiet.from} and ${r.quiet.to}`}.`,
   zone: (zone: string, own: boolean): string => `Time zone: ${zone}${own ? "" : " (the group's; set your own with zone:)"}.`,
   units: (distance: DistanceUnit | null, pressure: UnitId | null, depth: UnitId | null): string =>
     `Units: distance ${distance ?? "as each dial counts"}, pressure ${pressure ?? "asked when you type none"}, tread ${depth ?? "asked when you type none"}.`,
@@ -51,8 +51,14 @@ export const settingsWords = (p: Printer) => ({
       : `Tread law, ${g.place}: ${g.law === null || g.law.millimetres === null ? "" : `at least ${p.figure(g.law.millimetres, 1)} mm `}${g.law === null ? "" : BANDS[g.law.band]}. Local law has the last word.`,
   ],
   reads: (g: Pick<GroupSettings, "reads" | "reading" | "hearsChannels">): string => {
+    const channel =
+      g.reading === "here"
+        ? " Reminders wished in a channel come into this one."
+        : g.reading === "elsewhere"
+          ? " Reminders wished in a channel come into the reading channel."
+          : "";
     const always = "mention me, reply to me, write to me directly, or use “Log this message”.";
-    if (!g.hearsChannels) return `Plain messages in channels cannot be heard here, since whoever runs the bot has not switched that on: ${always}`;
+    if (!g.hearsChannels) return `Plain messages in channels cannot be heard here, since whoever runs the bot has not switched that on: ${always}${channel}`;
     if (!g.reads) return `Plain messages are not read: ${always}`;
     switch (g.reading) {
       case "here":

@@ -10,6 +10,24 @@ export const startWords = {
     "The platform has taken back the message content privilege. Start again: Tappet then hears only what is addressed to it, until the privilege is switched on again in the platform's developer pages.",
   lineEnded: (code: number): string =>
     `The platform has ended the connection for good (${code}). Start again; if it ends so again, look at the application in the platform's developer pages.`,
+  restoreHow: (): string => "Name one backup: npm run restore -- backups/FILE",
+  restorePostgres: (): string => "TAPPET_DATABASE names a PostgreSQL database: restore it with the server's own tools (pg_restore, psql).",
+  restored: (backup: string, file: string, aside: string | null): string =>
+    `${file} is now what it was in ${backup}.${aside === null ? "" : ` What was there before is kept as ${aside}.`} Start Tappet again.`,
+  notRestored: (backup: string, file: string, why: "not there" | "in use" | "damaged" | "none of Tappet's" | "of a newer Tappet"): string => {
+    switch (why) {
+      case "not there":
+        return `There is no ${backup}. Nothing was changed.`;
+      case "in use":
+        return `${file} is in use. Stop Tappet first, then restore. Nothing was changed.`;
+      case "damaged":
+        return `${backup} is damaged. Nothing was changed: choose another backup.`;
+      case "none of Tappet's":
+        return `${backup} is no database of Tappet's. Nothing was changed.`;
+      case "of a newer Tappet":
+        return `${backup} is of a newer Tappet. Nothing was changed: start that version, or choose another backup.`;
+    }
+  },
   running: (name: string, groups: number): string => `Tappet is running as ${name} in ${groups} ${groups === 1 ? "server" : "servers"}.`,
   stopping: (): string => "Stopping.",
 };
