@@ -5,16 +5,20 @@ import type { SetAnswer } from "../../src/usecases/torque.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { said } from "./said.ts";
 
-export function sayTorque({ target, atWrench, adapted, fits }: SetAnswer, { torque }: Words): Said {
-  const able = fits.filter((fit) => fit.setting !== null);
-  const [best, ...others] = able;
+const bestOf = ({ fits }: SetAnswer) => fits.find((fit) => fit.setting !== null) ?? null;
+
+export function sayTorque(answer: SetAnswer, { torque }: Words): Said {
+  const { target, atWrench, geometry, fits, borrow } = answer;
+  const best = bestOf(answer);
+  const others = fits.filter((fit) => fit.setting !== null && fit !== best);
   const single = target.from === target.to;
   const lines = [
-    ...(best === undefined ? [] : [torque.set(best), single ? torque.reach(best) : torque.keeps(best), ...(best.lowOnScale ? [torque.lowOnScale(best)] : [])]),
-    ...(adapted ? [torque.adapted(target, atWrench)] : [torque.same(target)]),
+    ...(best === null ? [] : [torque.set(best), single ? torque.reach(best) : torque.keeps(best), ...(best.lowOnScale ? [torque.lowOnScale(best)] : [])]),
+    ...(geometry === null ? [torque.same(target, best?.wrench.unit ?? "N·m")] : [torque.adapted(target, atWrench, geometry), torque.grip()]),
     ...others.map((fit) => `- ${torque.set(fit)}`),
-    ...(best === undefined ? fits.map((fit) => `- ${torque.cannot(fit)}`) : []),
-    ...(fits.length === 0 ? [torque.noneListed()] : best === undefined ? [torque.borrow(atWrench)] : []),
+    ...(best === null ? fits.map((fit) => `- ${torque.cannot(fit)}`) : []),
+    ...(fits.length === 0 ? [torque.noneListed()] : best === null ? [torque.borrow(atWrench, borrow)] : []),
   ];
-  return said(lines, { caution: torque.caution });
+  const clicks = best === null || best.wrench.kind === null || best.wrench.kind === "click";
+  return said(lines, { caution: clicks ? `${torque.caution} ${torque.slack}` : torque.caution });
 }
