@@ -9,6 +9,7 @@ import type { Log } from "./log.ts";
 import type { Deliver } from "./reminders/deliver.ts";
 import { type Opened, type OpenOptions, openSqlite } from "./store/open.ts";
 import { type Store, storeOn } from "./store/store.ts";
+import { picturesBeside } from "./terminal/pictures.ts";
 import { placeOf, type Room } from "./terminal/room.ts";
 import { roomOn } from "./terminal/wire.ts";
 
@@ -25,14 +26,14 @@ export type RoomParts = {
 export async function openRoom({ file, frozen, log, supplied, onQuery }: RoomParts): Promise<OpenRoom> {
   const opened: Opened = await openSqlite(file, { onQuery });
   try {
-    return await onOpened(opened, frozen, log, supplied);
+    return await onOpened(opened, frozen, log, supplied, file);
   } catch (error) {
     await opened.close();
     throw error;
   }
 }
 
-async function onOpened(opened: Opened, frozen: Instant | null, log: Log, supplied: Supplied): Promise<OpenRoom> {
+async function onOpened(opened: Opened, frozen: Instant | null, log: Log, supplied: Supplied, file: string): Promise<OpenRoom> {
   const store = storeOn(opened.db);
   await store.change((q) => q.room.claimFace("terminal"));
   const clock = practiceClock(frozen, Number((await store.read((q) => q.room.meta("clock-offset"))) ?? 0));
@@ -47,6 +48,7 @@ async function onOpened(opened: Opened, frozen: Instant | null, log: Log, suppli
   const room = await roomOn({
     conversation: bot.conversation,
     commands: supplied.commands,
+    keep: picturesBeside(file),
     now: clock.now,
     newId,
     later,

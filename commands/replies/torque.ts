@@ -1,9 +1,14 @@
-// What to set, as words: the best wrench first, then what the others lack.
+// What to set, as words and as a drawing: the best wrench first, then what the others lack.
 
-import type { Said } from "../../src/chat/reply.ts";
+import type { Picture, Said } from "../../src/chat/reply.ts";
+import { drawAdapter } from "../../src/picture/adapter-drawing.ts";
+import { render } from "../../src/picture/render.ts";
 import type { SetAnswer } from "../../src/usecases/torque.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { said } from "./said.ts";
+
+/** Pixels across: sharp on a phone, small to send. */
+const WIDTH = 900;
 
 const bestOf = ({ fits }: SetAnswer) => fits.find((fit) => fit.setting !== null) ?? null;
 
@@ -21,4 +26,13 @@ export function sayTorque(answer: SetAnswer, { torque }: Words): Said {
   ];
   const clicks = best === null || best.wrench.kind === null || best.wrench.kind === "click";
   return said(lines, { caution: clicks ? `${torque.caution} ${torque.slack}` : torque.caution });
+}
+
+/** The wrench and its adapter; nothing without one. */
+export async function drawTorque(answer: SetAnswer, { torque }: Words): Promise<readonly Picture[]> {
+  const { target, atWrench, geometry } = answer;
+  if (geometry === null) return [];
+  const { texts, alt } = torque.drawing(target, atWrench, geometry, bestOf(answer));
+  const svg = drawAdapter({ lever: geometry.lever.millimetres, adapter: geometry.adapter.millimetres, angle: geometry.angle, texts });
+  return [{ name: "adapter.png", png: await render(svg, WIDTH), alt }];
 }

@@ -1,5 +1,6 @@
 // Torque, mid-job: what a member with one clean finger types, and what comes back.
 
+import { readFile } from "node:fs/promises";
 import { expect, test } from "vitest";
 import { COMMANDS } from "../../commands/index.ts";
 import { type Talk, talk } from "../support/talk.ts";
@@ -195,13 +196,21 @@ test("a question about units is no reading, though there is a bike; a figure alo
   });
 });
 
-test("an adapter's answer has its arithmetic", async () => {
+test("an adapter's answer has its arithmetic and a drawing, kept as a file, with the same in words", async () => {
   await withTalk(async (t) => {
     await run(t, "/torque wrench-add name:Middle range:20-100 Nm step:1");
     const answer = await run(t, "/torque set target:65 Nm adapter:50 mm lever:400 mm angle:45");
     // 65 x 400 / (400 + 50 cos 45°) = 59.72.
     expect(answer.text).toContain("With the adapter at 45° the wrench is set lower: 65 N·m × 400 / (400 + 50 × cos 45°) = 59.7 N·m on the wrench.");
     expect(answer.text).toMatch(/^Middle: set 60 N·m/u);
+    const [drawing] = answer.files;
+    expect(drawing?.alt).toBe(
+      "A torque wrench seen from above, L = 400 mm from the middle of the grip to its square, with an adapter of E = 50 mm at α = 45° to it. The wrench is set to 60 N·m; T = 65 N·m reaches the fastener.",
+    );
+    const png = await readFile(drawing?.path ?? "");
+    expect([...png.subarray(0, 8)]).toEqual([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
+    expect(png.readUInt32BE(16)).toBe(900);
+    expect((await run(t, "/torque set target:65 Nm")).files).toEqual([]);
     expect((await run(t, "/torque set target:65 Nm adapter:50 mm lever:400 mm angle:90")).text).toContain("At 90° the adapter changes nothing");
     expect((await run(t, "/torque set target:65 Nm adapter:5 cm lever:400 mm angle:135")).text).toContain(
       "set higher: 65 N·m × 400 / (400 + 50 × cos 135°) = 71.3 N·m",

@@ -32,6 +32,7 @@ export const torqueWords = (p: Printer, locale: string) => {
   const target = (t: Pick<Target, "from" | "to" | "unit">): string => `${span(p.figure(t.from, 3), p.figure(t.to, 3))} ${symbolOf(t.unit)}`;
   const onScale = (wrench: Wrench): string => `${p.figure(wrench.low, 3)} to ${p.figure(wrench.high, 3)} ${symbolOf(wrench.unit)}`;
   const atStep = (setting: number, { step, unit }: Wrench): string => `${fixed(setting, (String(step).split(".")[1] ?? "").length)} ${symbolOf(unit)}`;
+  const length = ({ value, unit }: Length): string => `${p.figure(value, 4)} ${symbolOf(unit)}`;
   const share = (wrench: Wrench): string => `±${p.figure(wrench.accuracy * 100, 1)} %`;
   const described = (wrench: Wrench): string =>
     [
@@ -146,5 +147,22 @@ export const torqueWords = (p: Printer, locale: string) => {
     caution: "The maker's manual has the last word; torque is for clean threads as it says them, dry or oiled.",
     /** Only where it is set beforehand, or nobody said. */
     slack: "Ease off a click wrench to its lowest mark before it is put away.",
+    /** What the drawing of an adapter says, and the same in words for who cannot see it. */
+    drawing: (t: Target, at: Window, geometry: Geometry, best: Fit | null) => {
+      const set = best === null ? inward(at, t.unit) : atStep(best.setting ?? 0, best.wrench);
+      const angle = `${p.figure(geometry.angle, 1)}°`;
+      const where = geometry.angle === 0 ? "in line" : `at α = ${angle} to it`;
+      return {
+        texts: {
+          set: `set ${set}`,
+          wanted: `T = ${target(t)}`,
+          lever: `L = ${length(geometry.lever)}`,
+          adapter: `E = ${length(geometry.adapter)}`,
+          angle: `α = ${angle}`,
+          grip: "pull here",
+        },
+        alt: `A torque wrench seen from above, L = ${length(geometry.lever)} from the middle of the grip to its square, with an adapter of E = ${length(geometry.adapter)} ${where}. The wrench is set to ${set}; T = ${target(t)} reaches the fastener.`,
+      };
+    },
   };
 };
