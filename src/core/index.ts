@@ -7,6 +7,7 @@ export { fold } from "./plan/fold.ts";
 export { ACTIONS, CONDITIONS, type Plan, type PlanBase, type PlanEdit, type PlanItem, SYSTEMS } from "./plan/plan.ts";
 export { askConvert, type Conversion } from "./quantity/convert-question.ts";
 export { type Dial, type DistanceUnit, dialOf, figureIn, type Ridden, riddenOf, type Stretch, stretchOf } from "./quantity/distance.ts";
+export { type Exact, exactly } from "./quantity/exact.ts";
 
 export type { NumberStyle } from "./quantity/number.ts";
 export { type ParsedAmount, parseAmount, type UnitNames } from "./quantity/parse.ts";

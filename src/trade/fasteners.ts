@@ -19,7 +19,10 @@ export const THREADS: ThreadTable = {
 
 const KSI = 6.894_757_293_168_361;
 
-/** Least proof stress. Sources: ISO 898-1 table 3 (metric, up to M16), SAE J429 table 1 (inch, up to 3/4 in). */
+/**
+ * Least proof stress. Sources: ISO 898-1 table 3 (metric, up to M16), SAE J429 table 1 (inch, up to 3/4 in). The metric figures and grade 8 are from memory of the tables;
+ * all agree with the standards' printed proof loads within their rounding (tests).
+ */
 export const GRADES = {
   "8.8": { proof: 580 },
   "10.9": { proof: 830 },
@@ -63,9 +66,9 @@ const mm = (width: number): HexSize => ({ name: `${width} mm`, width });
 const inch = (above: number, below: number): HexSize => ({ name: `${above}/${below} in`, width: (above / below) * 25.4 });
 
 /** Widths across flats that spanners are sold in. Sources: ISO 272 (with the older 17, 19 and 22 mm), ASME B18.2.1. */
-export const METRIC_SPANNERS: readonly HexSize[] = [7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 21, 22, 24, 27, 30, 32].map(mm);
+export const METRIC_SPANNERS: readonly HexSize[] = [5.5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 21, 22, 24, 27, 30, 32].map(mm);
 export const INCH_SPANNERS: readonly HexSize[] = [
-  ...[inch(1, 4), inch(5, 16), inch(11, 32), inch(3, 8), inch(7, 16), inch(1, 2), inch(9, 16), inch(5, 8), inch(11, 16), inch(3, 4), inch(13, 16)],
+  ...[inch(7, 32), inch(1, 4), inch(5, 16), inch(11, 32), inch(3, 8), inch(7, 16), inch(1, 2), inch(9, 16), inch(5, 8), inch(11, 16), inch(3, 4), inch(13, 16)],
   ...[inch(7, 8), inch(15, 16), { name: "1 in", width: 25.4 }, { name: "1 1/16 in", width: (17 / 16) * 25.4 }, { name: "1 1/4 in", width: (5 / 4) * 25.4 }],
 ];
 

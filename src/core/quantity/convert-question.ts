@@ -211,7 +211,12 @@ const inSystem = (unit: UnitId, system: "metric" | "imperial"): readonly UnitId[
   return named ?? usual(unit);
 };
 
-const usual = (unit: UnitId): readonly UnitId[] => USUAL[UNITS[unit].dimension].find(([from]) => from.includes(unit))?.[1] ?? [];
+/** What a unit is usually turned into; into itself only where there is nothing else. */
+function usual(unit: UnitId): readonly UnitId[] {
+  const all = USUAL[UNITS[unit].dimension].find(([from]) => from.includes(unit))?.[1] ?? [unit];
+  const others = all.filter((each) => each !== unit);
+  return others.length > 0 ? others : all;
+}
 
 function answersIn(amount: Amount, unit: UnitId, targets: readonly UnitId[]): readonly Answer[] | Refused {
   const answers: Answer[] = [];

@@ -60,7 +60,7 @@ export function parseNumber(text: string, start: number, style: NumberStyle): Pa
   };
 }
 
-/** A fraction of an inch is a made size: it is known far finer than its denominator. */
+/** The step of a fraction of an inch, which is a made size and known far finer than its denominator. */
 const FINE = 1 / 2048;
 const fractional = (value: number, below: number, end: number): ParsedNumber => ({ value, decimals: 0, step: FINE, fraction: below, other: null, end });
 

@@ -112,7 +112,7 @@ export function parseAmount(text: string, names: UnitNames, style: NumberStyle):
     middle,
     unit: unit?.units[0] ?? null,
     decimals: Math.max(first.decimals, last.decimals),
-    step: Math.min(first.step, last.step),
+    step: stepOf(Math.min(first.step, last.step), last.fraction ?? first.fraction, unit?.units[0] ?? null),
     compound: false,
     fraction: last.fraction ?? first.fraction,
     other: first.other,
@@ -128,6 +128,10 @@ function unitAfter(text: string, at: number, names: UnitNames): UnitAt {
   if (text[start] === "-" && /\p{L}/u.test(text[start + 1] ?? "")) start++;
   return parseUnit(text, start, names);
 }
+
+/** A fraction of an inch is a made size, known far finer than its denominator; a fraction of anything else is as fine as it says. */
+const stepOf = (step: number, fraction: number | null, unit: UnitId | null): number =>
+  fraction === null || unit === null || dimensionOf(unit) === "length" ? step : 1 / fraction;
 
 /** The unit behind a span, or the one behind its first figure: "10 Nm ± 1 in in-lb" is of newton metres. */
 function unitOf(text: string, inside: UnitAt, end: number, names: UnitNames): UnitAt {

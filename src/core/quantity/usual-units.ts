@@ -115,5 +115,5 @@ export const ALSO: Partial<Record<UnitId, Partial<Record<Dimension, readonly Uni
   oz: { volume: ["US fl oz", "imp fl oz"] },
   "°C": { "temperature difference": ["Δ°C"] },
   "°F": { "temperature difference": ["Δ°F"] },
-  m: { distance: ["km"] },
+  "°": { "temperature difference": ["Δ°C", "Δ°F"] },
 };

@@ -96,6 +96,11 @@ describe("questions about units", () => {
     ["10 C difference in F", ["18 Δ°F"]],
     ["a rise of 10 °C in °F", ["18 Δ°F"]],
     ["10 C in F", ["50 °F"]],
+    ["20 degrees warmer", "unknown unit: Δ°C: Δ°F"],
+    // A fraction of anything but an inch is as fine as it says.
+    ["18 1/2 ft-lb in Nm", ["25.1 N·m"]],
+    ["30 inHg", ["102 kPa", "762 mmHg"]],
+    ["1 hour", ["1 h"]],
     // Nonsense.
     ["12 in Nm", "unit missing"],
     ["5 Nm in psi", "other dimension"],
