@@ -9,11 +9,11 @@ import type { Picture } from "../chat/reply.ts";
 /** Keeps a picture and answers where. The same picture is the same file, so that asking again leaves one. */
 export type KeepPicture = (picture: Picture) => Promise<string>;
 
-/** A keeper for the database in `file`; one that is in memory only has its pictures among the system's temporary files. */
+/** A keeper for the database in `file`; one that is no file (in memory, or at an address) has its pictures among the system's temporary files. */
 export function picturesBeside(file: string): KeepPicture {
   let folder: Promise<string> | null = null;
   const made = async (): Promise<string> => {
-    if (file === ":memory:") return mkdtemp(path.join(tmpdir(), "tappet-"));
+    if (file === ":memory:" || file.includes("://")) return mkdtemp(path.join(tmpdir(), "tappet-"));
     const beside = `${file}.pictures`;
     await mkdir(beside, { recursive: true });
     return beside;
