@@ -5,7 +5,18 @@ import { cruise, type ICruiseOptions, type ICruiseResult } from "dependency-crui
 import extractTSConfig from "dependency-cruiser/config-utl/extract-ts-config";
 
 const LEAST = 60;
-const PARTS = ["src/core/", "src/words/", "src/store/", "src/usecases/", "src/chat/", "src/reminders/", "src/terminal/", "commands/", "migrations/"];
+const PARTS = [
+  "src/core/",
+  "src/words/",
+  "src/store/",
+  "src/usecases/",
+  "src/chat/",
+  "src/reminders/",
+  "src/picture/",
+  "src/terminal/",
+  "commands/",
+  "migrations/",
+];
 const rules = createRequire(import.meta.url)("./arrows.cjs") as {
   forbidden: NonNullable<NonNullable<ICruiseOptions["ruleSet"]>["forbidden"]>;
   options: ICruiseOptions;

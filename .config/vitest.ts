@@ -19,6 +19,8 @@ if (server === undefined) process.stderr.write("PostgreSQL is left out: TAPPET_T
 
 export default defineConfig({
   test: {
+    // Tests on the stand-in mostly wait; a third worker uses the time.
+    maxWorkers: 3,
     projects: [
       { test: { ...common, name: "sqlite", include: ["test/**/*.test.ts"], exclude: [...common.exclude, POSTGRES_ONLY] } },
       {

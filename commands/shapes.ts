@@ -4,6 +4,7 @@ import { z } from "zod";
 import { EQUIPMENT, type EquipmentPart } from "../src/core/equipment.ts";
 import { READING_KINDS, type ReadingKind } from "../src/core/reading/kinds.ts";
 import { OUTCOMES, STATUSES } from "../src/core/schedule/facts.ts";
+import { DRIVES, WRENCH_KINDS } from "../src/core/torque/wrench.ts";
 import type { KindId } from "../src/trade/kinds.ts";
 import { KIND_NAMES } from "../src/words/en/bikes.ts";
 
@@ -63,15 +64,35 @@ const converted = z.object({
   exact: z.array(z.number()).length(2),
   decimals: z.number().int(),
 });
+export const wrench = z.object({
+  ...{ id: z.string(), name: z.string(), low: z.number(), high: z.number(), step: z.number() },
+  ...{ unit: z.string(), accuracy: z.number(), drive: z.enum(DRIVES).nullable(), kind: z.enum(WRENCH_KINDS).nullable() },
+});
+const digits = z.object({ digits: z.string().regex(/^-?\d+(\.\d+)?$/), whole: z.boolean() });
 export const conversion = z.object({
   is: z.literal("converted"),
   typed: z.string(),
+  said: z.string().nullable(),
   from: z.number(),
   to: z.number(),
   middle: z.number().nullable(),
+  decimals: z.number().int(),
+  fraction: z.number().int().nullable(),
   unit: z.string(),
   answers: z.array(converted),
-  taken: z.boolean(),
+  taken: z.string().nullable(),
+  named: z.boolean(),
+  exactly: z.boolean(),
+  onTool: z
+    .object({
+      tool: wrench,
+      setting: z.number(),
+      window: z.object({ from: z.number(), to: z.number(), decimals: z.number().int() }),
+      keepsInside: z.boolean(),
+      lowOnScale: z.boolean(),
+    })
+    .nullable(),
+  digits: z.array(z.object({ unit: z.string(), from: digits, to: digits })),
 });
 
 /** What a message, a typed log or a filled form came to. */
@@ -100,6 +121,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
   }),
   z.object({ is: z.literal("asked"), question }),
   z.object({ is: z.literal("converted"), conversion }),
+  z.object({ is: z.literal("cannot convert"), why: z.object({ why: z.literal("cannot convert") }) }),
 ]);
 
 export const undone = z.object({ readings: z.array(reading), work: z.array(work), restored: z.array(reading), bikes: z.array(named) });
@@ -176,20 +198,18 @@ export const groupShown = z.object({
   changed: z.boolean(),
 });
 
-export const wrench = z.object({
-  ...{ id: z.string(), name: z.string(), low: z.number(), high: z.number(), step: z.number() },
-  ...{ unit: z.string(), accuracy: z.number() },
-});
 const torqueWindow = z.object({ low: z.number(), high: z.number() });
 export const torqueTarget = z.object({ typed: z.string(), from: z.number(), to: z.number(), unit: z.string(), window: torqueWindow });
+const length = z.object({ value: z.number(), unit: z.string(), millimetres: z.number() });
 export const torqueSet = z.object({
   target: torqueTarget,
   atWrench: torqueWindow,
-  adapted: z.boolean(),
+  geometry: z.object({ lever: length, adapter: length, angle: z.number() }).nullable(),
   fits: z.array(
     z.object({
       ...{ wrench, setting: z.number().nullable(), why: z.string(), lowOnScale: z.boolean(), keepsInside: z.boolean() },
       reach: torqueWindow.nullable(),
     }),
   ),
+  borrow: z.object({ drive: z.enum(DRIVES), low: z.number(), high: z.number() }).nullable(),
 });

@@ -1,8 +1,8 @@
 // /torque estimate: a figure from the fastener, where nothing depends on it and no manual has one.
 
 import { z } from "zod";
+import { type Estimated, estimateTorque, GRADE_NAMES, MATERIALS, THREAD_STATES } from "../src/usecases/fasteners.ts";
 import { given } from "../src/usecases/given.ts";
-import { type Estimated, estimateTorque, GRADE_NAMES, THREAD_STATES } from "../src/usecases/torque.ts";
 import { define, shapeOf } from "./define.ts";
 import { said } from "./replies/said.ts";
 
@@ -14,17 +14,19 @@ export const torqueEstimate = define({
     grade: { takes: "choice", required: true, choices: GRADE_NAMES },
     threads: { takes: "choice", required: true, choices: THREAD_STATES },
     joint: { takes: "text", required: true },
-    into: { takes: "choice", required: false, choices: ["steel", "aluminium"] },
+    into: { takes: "choice", required: true, choices: MATERIALS },
     engaged: { takes: "text", required: false },
   },
   adminOnly: false,
   visibility: () => "private",
   data: shapeOf<Estimated>(
     z.object({
-      ...{ likely: z.number(), from: z.number(), to: z.number(), preload: z.number(), area: z.number(), atWorst: z.number(), limitedByHole: z.boolean() },
+      ...{ likely: z.number(), from: z.number(), to: z.number(), preload: z.number(), area: z.number(), atWorst: z.number() },
+      ...{ holeAtWorst: z.number().nullable(), limitedByHole: z.boolean(), into: z.enum(MATERIALS) },
       ...{ thread: z.string(), grade: z.string(), threads: z.string() },
     }),
   ),
-  run: async (ctx, { thread, grade, threads, joint, into, engaged }) => estimateTorque(ctx, { thread, grade, threads, joint, ...given({ into, engaged }) }),
-  say: (e, { torque }) => said([torque.estimate(e), torque.range(e), ...(e.limitedByHole ? [torque.byHole()] : [])], { caution: torque.estimateCaution }),
+  run: async (ctx, { thread, grade, threads, joint, into, engaged }) => estimateTorque(ctx, { thread, grade, threads, joint, into, ...given({ engaged }) }),
+  say: (e, { torque }) =>
+    said([torque.estimate(e), torque.range(e), ...(e.limitedByHole ? [torque.byHole()] : []), torque.settles()], { caution: torque.estimateCaution }),
 });

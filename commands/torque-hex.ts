@@ -1,7 +1,7 @@
 // /torque hex: a spanner of the other system.
 
 import { z } from "zod";
-import { hexFits } from "../src/usecases/torque.ts";
+import { hexFits } from "../src/usecases/fasteners.ts";
 import { define, shapeOf } from "./define.ts";
 import { said } from "./replies/said.ts";
 
@@ -16,5 +16,6 @@ export const torqueHex = define({
   visibility: () => "private",
   data: shapeOf<Answer>(z.object({ head: size, fits: z.array(z.object({ spanner: size, clearance: z.number(), grip: z.enum(["safe", "loose", "no"]) })) })),
   run: async (ctx, input) => hexFits(ctx, input),
-  say: ({ head, fits }, { torque }) => said([torque.hex(head.name, head.width), ...(fits.length === 0 ? [torque.noCross()] : fits.map(torque.cross))]),
+  say: ({ head, fits }, { torque }) =>
+    said([torque.hex(head.name, head.width), ...(fits.length === 0 ? [torque.noCross()] : fits.map(torque.cross))], { caution: torque.hexCaution }),
 });

@@ -3,7 +3,7 @@
 import { given } from "../src/usecases/given.ts";
 import { type SetAnswer, setTorque } from "../src/usecases/torque.ts";
 import { define, shapeOf } from "./define.ts";
-import { sayTorque } from "./replies/torque.ts";
+import { drawTorque, sayTorque } from "./replies/torque.ts";
 import { torqueSet } from "./shapes.ts";
 
 export const torqueSetCommand = define({
@@ -20,4 +20,5 @@ export const torqueSetCommand = define({
   data: shapeOf<SetAnswer>(torqueSet),
   run: (ctx, { target, adapter, lever, angle }) => setTorque(ctx, { target, ...given({ adapter, lever, angle }) }),
   say: sayTorque,
+  draw: drawTorque,
 });

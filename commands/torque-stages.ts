@@ -1,11 +1,11 @@
 // /torque stages: several fasteners, evenly.
 
 import { z } from "zod";
+import { type Stages, stagesFor } from "../src/usecases/fasteners.ts";
 import { given } from "../src/usecases/given.ts";
-import { type Stages, stagesFor } from "../src/usecases/torque.ts";
 import { define, shapeOf } from "./define.ts";
 import { said } from "./replies/said.ts";
-import { torqueTarget } from "./shapes.ts";
+import { torqueTarget, wrench } from "./shapes.ts";
 
 export const torqueStages = define({
   name: "torque",
@@ -17,18 +17,20 @@ export const torqueStages = define({
     z.object({
       target: torqueTarget,
       order: z.array(z.number().int()),
-      stages: z.array(z.object({ share: z.number(), low: z.number(), high: z.number() })),
+      stages: z.array(z.object({ share: z.number(), low: z.number(), high: z.number(), setting: z.number().nullable() })),
       angle: z.number().nullable(),
+      wrench: wrench.nullable(),
     }),
   ),
-  run: async (ctx, { target, fasteners, angle }) => stagesFor(ctx, { target, fasteners, ...given({ angle }) }),
+  run: (ctx, { target, fasteners, angle }) => stagesFor(ctx, { target, fasteners, ...given({ angle }) }),
   say: (s, { torque }) =>
     said(
       [
         torque.order(s.order),
-        ...s.stages.map(({ share, low, high }) => torque.stage(share, low, high, s.target.unit)),
+        ...s.stages.map((stage) => torque.stage(stage, s.target.unit, s.wrench)),
         ...(s.angle === null ? [] : [torque.angle(s.angle)]),
         torque.check(),
+        torque.settles(),
       ],
       { caution: torque.caution },
     ),

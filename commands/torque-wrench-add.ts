@@ -1,9 +1,9 @@
-// /torque wrench-add: a torque wrench of the member's.
+// /torque wrench-add: a torque wrench or a pressure gauge of the member's.
 
 import { z } from "zod";
-import type { Wrench } from "../src/core/torque/wrench.ts";
+import { DRIVES, WRENCH_KINDS, type Wrench } from "../src/core/torque/wrench.ts";
 import { given } from "../src/usecases/given.ts";
-import { listWrench } from "../src/usecases/torque.ts";
+import { listWrench } from "../src/usecases/wrenches.ts";
 import { define, shapeOf } from "./define.ts";
 import { said } from "./replies/said.ts";
 import { wrench } from "./shapes.ts";
@@ -16,10 +16,12 @@ export const torqueWrenchAdd = define({
     range: { takes: "text", required: true },
     step: { takes: "text", required: true },
     accuracy: { takes: "text", required: false },
+    drive: { takes: "choice", required: false, choices: DRIVES },
+    type: { takes: "choice", required: false, choices: WRENCH_KINDS },
   },
   adminOnly: false,
   visibility: () => "private",
   data: shapeOf<{ readonly wrench: Wrench }>(z.object({ wrench })),
-  run: (ctx, { name, range, step, accuracy }) => listWrench(ctx, { name, range, step, ...given({ accuracy }) }),
+  run: (ctx, { name, range, step, accuracy, drive, type }) => listWrench(ctx, { name, range, step, ...given({ accuracy, drive, type }) }),
   say: (out, words) => said([words.torque.listed(out.wrench)]),
 });

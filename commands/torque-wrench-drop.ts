@@ -1,7 +1,7 @@
 // /torque wrench-drop: a wrench off the member's list.
 
 import { z } from "zod";
-import { dropWrench } from "../src/usecases/torque.ts";
+import { dropWrench } from "../src/usecases/wrenches.ts";
 import { define, shapeOf } from "./define.ts";
 import { said } from "./replies/said.ts";
 

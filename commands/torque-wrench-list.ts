@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import type { Wrench } from "../src/core/torque/wrench.ts";
-import { wrenchesOf } from "../src/usecases/torque.ts";
+import { wrenchesOf } from "../src/usecases/wrenches.ts";
 import { define, shapeOf } from "./define.ts";
 import { said } from "./replies/said.ts";
 import { wrench } from "./shapes.ts";

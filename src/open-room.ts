@@ -10,6 +10,7 @@ import type { Deliver } from "./reminders/deliver.ts";
 import type { Opened, OpenOptions } from "./store/db.ts";
 import { openDatabase } from "./store/open.ts";
 import { type Store, storeOn } from "./store/store.ts";
+import { picturesBeside } from "./terminal/pictures.ts";
 import { placeOf, type Room } from "./terminal/room.ts";
 import { roomOn } from "./terminal/wire.ts";
 
@@ -32,14 +33,14 @@ export type RoomParts = {
 export async function openRoom({ database, frozen, log, supplied, onQuery }: RoomParts): Promise<OpenRoom> {
   const opened: Opened = await openDatabase(database, { onQuery });
   try {
-    return await onOpened(opened, frozen, log, supplied);
+    return await onOpened(opened, frozen, log, supplied, database);
   } catch (error) {
     await opened.close();
     throw error;
   }
 }
 
-async function onOpened(opened: Opened, frozen: Instant | null, log: Log, supplied: Supplied): Promise<OpenRoom> {
+async function onOpened(opened: Opened, frozen: Instant | null, log: Log, supplied: Supplied, file: string): Promise<OpenRoom> {
   const store = storeOn(opened);
   await store.change((q) => q.room.claimFace("terminal"));
   const clock = practiceClock(frozen, Number((await store.read((q) => q.room.meta("clock-offset"))) ?? 0));
@@ -56,6 +57,7 @@ async function onOpened(opened: Opened, frozen: Instant | null, log: Log, suppli
   const room = await roomOn({
     conversation: bot.conversation,
     commands: supplied.commands,
+    keep: picturesBeside(file),
     now: clock.now,
     newId,
     later,

@@ -15,6 +15,7 @@ import { find } from "./discord/find.ts";
 import { mayManage } from "./discord/hear.ts";
 import { type Post, post } from "./discord/post.ts";
 import { commandsJson, registerChanged } from "./discord/register.ts";
+import { ANNOUNCE_AFTER } from "./discord/respond.ts";
 import { newId } from "./ids.ts";
 import type { Log } from "./log.ts";
 import type { Deliver } from "./reminders/deliver.ts";
@@ -38,6 +39,8 @@ export type ServerParts = {
   readonly supplied: Supplied;
   /** Milliseconds before each further try to post, when not the usual ones. */
   readonly waits?: readonly number[];
+  /** Milliseconds after which work that is not done is announced, when not the usual ones. */
+  readonly announceAfter?: number;
   /** Told, in a sentence for the operator, when the bot must end. */
   readonly fatal: (sentence: string) => void;
 };
@@ -92,7 +95,7 @@ type Line = {
 
 /** From being signed in to being told to stop. */
 async function serve(
-  { clock, log, supplied, connection, waits = WAITS, fatal }: ServerParts,
+  { clock, log, supplied, connection, waits = WAITS, announceAfter = ANNOUNCE_AFTER, fatal }: ServerParts,
   { client, readsChannels, store, opened }: Line,
 ): Promise<OpenServer> {
   const noToken = (): void => fatal(startWords.badToken());
@@ -112,6 +115,7 @@ async function serve(
     log,
     conversation: bot.conversation,
     words: faceWords,
+    announceAfter,
     waits,
     authorOf: (message) => authorOf(store, message),
     welcome: {

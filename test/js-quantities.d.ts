@@ -1,3 +1,3 @@
 declare module "js-quantities" {
-  export default function Qty(value: number, unit: string): { to(unit: string): { scalar: number } };
+  export default function Qty(value: number | string, unit?: string): { to(unit: string): { scalar: number } };
 }

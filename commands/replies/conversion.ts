@@ -1,9 +1,12 @@
 // A conversion as words.
 
 import type { Said } from "../../src/chat/reply.ts";
-import type { Conversion } from "../../src/core/quantity/convert-question.ts";
+import type { ConvertAnswer } from "../../src/usecases/convert.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { said } from "./said.ts";
 
-export const sayConversion = (converted: Extract<Conversion, { is: "converted" }>, words: Words): Said =>
-  said([words.convert.answer(converted), ...words.convert.notes(converted)], { caution: words.convert.caution(converted) });
+/** Where the member's own tool is set comes first: it is what the hand needs. */
+export const sayConversion = (converted: ConvertAnswer, { convert }: Words): Said =>
+  said([...convert.onTool(converted), convert.answer(converted), ...convert.digits(converted), ...convert.notes(converted)], {
+    caution: convert.caution(converted),
+  });

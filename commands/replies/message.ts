@@ -40,6 +40,8 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
       return sayQuestion(outcome.question, words);
     case "converted":
       return sayConversion(outcome.conversion, words);
+    case "cannot convert":
+      return said([words.refusal(outcome.why)]);
   }
 }
 
@@ -81,7 +83,8 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
       return { react: "asked", reply, data: outcome };
     }
     case "converted":
-      return { react: null, reply: { ...sayConversion(outcome.conversion, words), visibility: "shared", data: outcome }, data: outcome };
+    case "cannot convert":
+      return { react: null, reply: { ...sayOutcome(outcome, words), visibility: "shared", data: outcome }, data: outcome };
     default:
       return answerInFull(outcome, words);
   }

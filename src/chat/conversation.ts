@@ -132,7 +132,16 @@ async function answered<Ctx, W, R>(
       const parsed = parseOptions(command.options, inbound.options);
       if (parsed.is === "problem") return to(refusal(parts.problem(parsed.why, words)));
       const visibility = command.visibility(parsed.input as never);
-      return to(replyOf(await command.run(ctx, parsed.input as never), visibility, (out) => command.say(out as never, words), refusal));
+      const outcome = await command.run(ctx, parsed.input as never);
+      const reply = replyOf(outcome, visibility, (out) => command.say(out as never, words), refusal);
+      const { draw } = command;
+      if (outcome.is === "refused" || draw === undefined) return to(reply);
+      // A picture that fails is a fault of ours, logged; the words are no worse for it.
+      const files = await draw(outcome.value as never, words).catch((error: unknown) => {
+        parts.fault(error, inbound, words);
+        return [];
+      });
+      return to({ ...reply, files: [...reply.files, ...files] });
     }
     case "press":
       return to(await pressed(parts, ctx, words, inbound.action, { values: [], fields: {} }, refusal));

@@ -7,7 +7,10 @@ export { fold } from "./plan/fold.ts";
 export { ACTIONS, CONDITIONS, type Plan, type PlanBase, type PlanEdit, type PlanItem, SYSTEMS } from "./plan/plan.ts";
 export { askConvert, type Conversion } from "./quantity/convert-question.ts";
 export { type Dial, type DistanceUnit, dialOf, figureIn, type Ridden, riddenOf, type Stretch, stretchOf } from "./quantity/distance.ts";
-export { type NumberStyle, type ParsedAmount, parseAmount, type UnitNames } from "./quantity/parse.ts";
+export { type Exact, exactly } from "./quantity/exact.ts";
+
+export type { NumberStyle } from "./quantity/number.ts";
+export { type ParsedAmount, parseAmount, type UnitNames } from "./quantity/parse.ts";
 export { convert, dimensionOf, UNITS, type UnitId } from "./quantity/units.ts";
 export { doTheseFirst } from "./schedule/do-these-first.ts";
 export type { Due, Facts, Job, Leg, Moment, Reason, Status } from "./schedule/facts.ts";

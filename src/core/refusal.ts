@@ -39,12 +39,25 @@ export type Refusal =
   | {
       readonly why: "cannot convert";
       readonly typed: string;
-      readonly because: "not a quantity" | "unknown unit" | "other dimension" | "ambiguous number" | "out of range" | "below absolute zero";
+      readonly because:
+        | "not a quantity"
+        | "unknown unit"
+        | "other dimension"
+        | "ambiguous number"
+        | "out of range"
+        | "below absolute zero"
+        | "unit missing"
+        | "below zero";
       readonly to: string | null;
+      /** The word that was not understood, where it was one word. */
+      readonly word: string | null;
       readonly candidates: readonly string[];
     }
   | { readonly why: "not a torque"; readonly typed: string }
   | { readonly why: "not a range"; readonly typed: string }
+  | { readonly why: "not a step"; readonly typed: string; readonly unit: string }
+  | { readonly why: "not an accuracy"; readonly typed: string }
+  | { readonly why: "not an angle"; readonly typed: string }
   | { readonly why: "not a length"; readonly typed: string }
   | { readonly why: "no such wrench"; readonly typed: string; readonly wrenches: readonly string[] }
   | { readonly why: "adapter geometry"; readonly missing: "lengths" | "angle" | null }
@@ -53,7 +66,7 @@ export type Refusal =
   | { readonly why: "small screw in aluminium" }
   | { readonly why: "engagement missing" }
   | { readonly why: "not a hex size"; readonly typed: string }
-  | { readonly why: "not a count"; readonly typed: string }
+  | { readonly why: "not a count"; readonly typed: string; readonly from: number; readonly to: number }
   | { readonly why: "too long"; readonly limit: number }
   | { readonly why: "unknown command"; readonly typed: string; readonly nearest: readonly string[] }
   | {

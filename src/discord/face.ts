@@ -39,6 +39,8 @@ export type FaceParts = {
   readonly client: Client<true>;
   readonly conversation: Conversation;
   readonly words: FaceWords;
+  /** Milliseconds after which work that is not done is announced. */
+  readonly announceAfter: number;
   /** Milliseconds before each further try to post. */
   readonly waits: readonly number[];
   /** Who logged from a message; null when nothing stands as logged from it. */
@@ -105,6 +107,7 @@ async function onInteraction(parts: FaceParts, i: Interaction): Promise<void> {
   const how = {
     conversation: parts.conversation,
     words: parts.words,
+    announceAfter: parts.announceAfter,
     directly: (member: string, said: Said, once: string) => directly(parts, member as MemberId, said, once),
   };
   if (i.isChatInputCommand()) return respond(how, i, heardRun(i));

@@ -19,17 +19,19 @@ export type FaceWords = typeof import("../words/en/face.ts").faceWords;
 type Answerable = ChatInputCommandInteraction | MessageContextMenuCommandInteraction | ButtonInteraction | StringSelectMenuInteraction | ModalSubmitInteraction;
 
 /** The platform waits three seconds for a first answer; work that is slower is announced after this long. */
-const ANNOUNCE_AFTER = 1500;
+export const ANNOUNCE_AFTER = 1500;
 
 export type Respond = {
   readonly conversation: Pick<Conversation, "hear" | "visibilityOf" | "settles">;
   readonly words: FaceWords;
+  /** Milliseconds after which work that is not done is announced. */
+  readonly announceAfter: number;
   /** The way left when the interaction is no longer answerable. */
   readonly directly: (member: string, said: Said, once: string) => Promise<unknown>;
 };
 
 /** Hears an interaction and answers it. */
-export async function respond({ conversation, words, directly }: Respond, i: Answerable, inbound: Inbound): Promise<void> {
+export async function respond({ conversation, words, announceAfter, directly }: Respond, i: Answerable, inbound: Inbound): Promise<void> {
   const promised = conversation.visibilityOf(inbound);
   // What is settled by the press takes the place of what was pressed; everything else leaves its buttons where they are.
   const updates = "message" in i && i.message?.flags.has(MessageFlags.Ephemeral) === true && conversation.settles(inbound);
@@ -38,7 +40,7 @@ export async function respond({ conversation, words, directly }: Respond, i: Ans
     announced = answerable(i, () =>
       updates && canUpdate(i) ? i.deferUpdate() : i.deferReply(promised === "private" ? { flags: MessageFlags.Ephemeral } : {}),
     );
-  }, ANNOUNCE_AFTER);
+  }, announceAfter);
   let answers: readonly Answer[];
   try {
     answers = await conversation.hear(inbound);

@@ -1,6 +1,7 @@
 // The message as tokens: words and numbers with their places, the parts that are not the member's own words blanked out.
 
-import { type NumberStyle, type ParsedNumber, parseNumber, parseUnit, plain, type UnitNames } from "../core/quantity/parse.ts";
+import { type NumberStyle, type ParsedNumber, parseNumber, plain } from "../core/quantity/number.ts";
+import { parseUnit, type UnitNames } from "../core/quantity/parse.ts";
 import type { UnitId } from "../core/quantity/units.ts";
 
 export type WordToken = { readonly is: "word"; readonly text: string; readonly start: number; readonly end: number };

@@ -166,6 +166,8 @@ export type Tables = {
     step: number;
     unit: string;
     accuracy: number;
+    drive: string | null;
+    kind: string | null;
     at: string;
   };
   room_messages: { id: string; author: string; place: string; text: string; at: string };

@@ -1,10 +1,10 @@
-// A member's torque wrenches.
+// A member's torque wrenches and pressure gauges.
 
 import { nicknameKey } from "../core/bike.ts";
 import type { Instant } from "../core/calendar/dates.ts";
 import type { MemberId } from "../core/ids.ts";
 import { toCanonical, type UnitId } from "../core/quantity/units.ts";
-import type { Wrench } from "../core/torque/wrench.ts";
+import type { Drive, Wrench, WrenchKind } from "../core/torque/wrench.ts";
 import type { Db } from "./db.ts";
 
 export function wrenchesRepo(db: Db) {
@@ -12,7 +12,10 @@ export function wrenchesRepo(db: Db) {
     /** From the smallest scale to the largest. */
     async ofOwner(owner: MemberId): Promise<Wrench[]> {
       const rows = await db.selectFrom("wrenches").selectAll().where("owner", "=", owner).orderBy("name_key").execute();
-      const wrenches = rows.map(({ id, name, low, high, step, unit, accuracy }) => ({ id, name, low, high, step, unit: unit as UnitId, accuracy }));
+      const wrenches = rows.map(({ id, name, low, high, step, unit, accuracy, drive, kind }) => ({
+        ...{ id, name, low, high, step, unit: unit as UnitId, accuracy },
+        ...{ drive: drive as Drive | null, kind: kind as WrenchKind | null },
+      }));
       return wrenches.sort((a, b) => toCanonical(a.high, a.unit) - toCanonical(b.high, b.unit));
     },
     /** Lists a wrench, or lists one of the same name anew. */

@@ -52,9 +52,9 @@ async function answered(room: Room, text: string): Promise<readonly object[]> {
   const read = input.safeParse(parsed(text));
   if (!read.success) throw new Error(`not an input: ${z.prettifyError(read.error).split("\n")[0] ?? ""}`);
   const given = read.data;
-  if ("advance" in given) return (await room.advance(given.advance, given.asleep)).map(arrivedLine);
+  if ("advance" in given) return Promise.all((await room.advance(given.advance, given.asleep)).map((arrived) => arrivedLine(room, arrived)));
   const inbound = await inboundOf(room, given);
-  return (await room.hear(inbound)).map(answerLine);
+  return Promise.all((await room.hear(inbound)).map((answer) => answerLine(room, answer)));
 }
 
 function parsed(text: string): unknown {
@@ -100,7 +100,7 @@ async function remember(room: Room, author: string, id: string, place: string, t
   await room.remember({ id, author, place, text });
 }
 
-function answerLine(answer: Answer): object {
+async function answerLine(room: Room, answer: Answer): Promise<object> {
   const { reply } = answer;
   return {
     to: answer.to,
@@ -109,13 +109,13 @@ function answerLine(answer: Answer): object {
     text: reply === null ? null : textOf(reply),
     react: answer.react,
     actions: (reply?.actions ?? []).map(actionLine),
-    files: (reply?.files ?? []).map((file) => ({ name: file.name, path: null })),
+    files: await Promise.all((reply?.files ?? []).map(async (file) => ({ name: file.name, path: await room.keep(file), alt: file.alt }))),
     data: answer.data,
   };
 }
 
-const arrivedLine = (arrived: Arrived): object =>
-  answerLine({
+const arrivedLine = (room: Room, arrived: Arrived): Promise<object> =>
+  answerLine(room, {
     to: arrived.reply.visibility === "shared" ? null : arrived.to,
     where: arrived.where,
     react: null,

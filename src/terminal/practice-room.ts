@@ -33,23 +33,24 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
   let last: { readonly id: string; readonly text: string } | null = null;
 
   const origin = (): From => ({ member: memberOf(member), name: member, where, event: eventOf(room.newId()), admin: true, language: null });
-  const show = (answers: readonly Answer[]): void => {
+  const show = async (answers: readonly Answer[]): Promise<void> => {
     if (answers.length === 0) print(words.silence);
     for (const { react, reply, to: only } of answers) {
       if (react !== null && reply === null) print(words.reactions[react]);
       if (reply === null) continue;
       if (only === null && where.channel !== "dm") print(words.toEveryone);
       print(textOf(reply));
+      for (const file of reply.files) print(words.picture(file.alt, await room.keep(file)));
       buttons = reply.actions;
       reply.actions.forEach((action, n) => {
         print(`  [${n + 1}] ${action.label}`);
       });
     }
   };
-  const arrive = (arrived: readonly Arrived[]): void => {
+  const arrive = async (arrived: readonly Arrived[]): Promise<void> => {
     for (const each of arrived) {
       print("", words.arrived(each.to, placeOf(each.where)));
-      show([{ to: each.to, where: each.where, react: null, reply: each.reply, data: null, suggestions: null }]);
+      await show([{ to: each.to, where: each.where, react: null, reply: each.reply, data: null, suggestions: null }]);
     }
   };
   const hear = async (inbound: Inbound): Promise<void> => show(await room.hear(inbound));
@@ -136,7 +137,7 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
     const asleep = /\sasleep$/u.test(given);
     const span = given.replace(/\sasleep$/u, "");
     try {
-      arrive(await room.advance(span, asleep));
+      await arrive(await room.advance(span, asleep));
       const { day, time } = start.today();
       print(words.now(day, time));
     } catch (error) {
@@ -170,7 +171,7 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
 
   const { day } = start.today();
   print(...(start.fresh ? words.welcome(member, start.file) : words.welcomeBack(member, day)));
-  arrive(await room.tick());
+  await arrive(await room.tick());
   const reader = createInterface({ input: from, output: to, terminal: false, prompt: "> " });
   reader.prompt();
   for await (const raw of reader) {

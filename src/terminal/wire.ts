@@ -9,6 +9,7 @@ import { type Arrived, type Room, type Said, whereOf } from "./room.ts";
 export type Wires = {
   readonly conversation: Conversation;
   readonly commands: Room["commands"];
+  readonly keep: Room["keep"];
   readonly now: () => Instant;
   readonly newId: () => string;
   /** When a span typed by hand ends. @throws RangeError */
@@ -44,6 +45,7 @@ export async function roomOn(wires: Wires): Promise<Room> {
   return {
     hear: wires.conversation.hear,
     commands: wires.commands,
+    keep: wires.keep,
     now: wires.now,
     newId: wires.newId,
     remember: (said) => wires.remember(said, wires.now()),

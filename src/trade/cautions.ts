@@ -9,6 +9,7 @@ export const CAUTIONS = {
   battery: { source: "common practice" },
   hot: { source: "common practice" },
   fasteners: { source: "common practice" },
+  "check tightness": { source: "common practice" },
   "moving chain": { source: "common practice" },
   steering: { source: "common practice" },
   throttle: { source: "common practice" },

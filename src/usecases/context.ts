@@ -5,7 +5,7 @@ import type { Instant, LocalDate, Zone } from "../core/calendar/dates.ts";
 import { isSouthern, localDateAt, zone } from "../core/calendar/zones.ts";
 import type { EventId, GroupId, MemberId } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
-import type { NumberStyle } from "../core/quantity/parse.ts";
+import type { NumberStyle } from "../core/quantity/number.ts";
 import type { UnitId } from "../core/quantity/units.ts";
 import type { Vocabulary } from "../core/reading/vocabulary.ts";
 import type { Speaker } from "../store/members.ts";

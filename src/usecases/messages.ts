@@ -15,6 +15,7 @@ import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { type Ctx, todayOf } from "./context.ts";
+import { type ConvertAnswer, withTools } from "./convert.ts";
 import { withdrawAll } from "./corrections.ts";
 import { duesOf, figureOfLast, type Garaged, garage, withMore, without } from "./garage.ts";
 import { refused } from "./refusals.ts";
@@ -77,7 +78,9 @@ export type MessageOutcome =
     }
   | { readonly is: "asked"; readonly question: Question }
   /** A question about units, asked of the bot by name. */
-  | { readonly is: "converted"; readonly conversion: Extract<Conversion, { is: "converted" }> };
+  | { readonly is: "converted"; readonly conversion: ConvertAnswer }
+  /** A question about units that has no answer as it was put. */
+  | { readonly is: "cannot convert"; readonly why: Refusal };
 
 /** `again`: the message was heard before, so that records of it may be there, withdrawn ones included. */
 export type Heard = {
@@ -126,11 +129,14 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
   if (!heard.addressed && !mayHoldAReading(heard.text)) return { is: "silence" };
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<MessageOutcome> => {
     const all = await ownGarage(q, ctx);
-    const conversion = heard.addressed ? conversionAsked(ctx, heard.text) : null;
+    const question = heard.addressed ? unitsAsked(ctx, heard.text) : null;
+    // Whoever names the unit wanted asks; a figure alone may be a reading.
+    if (question?.is === "converted" && question.named) return answeredIn(q, ctx, question);
     if (all.length === 0) {
       const { intents } = read(heard.text, knownOf(ctx, []));
       const nothing = intents.length === 0;
-      if (nothing && conversion !== null) return { is: "converted", conversion };
+      const answer = nothing && question !== null ? await unitsAnswered(q, ctx, question, heard.text) : null;
+      if (answer !== null) return answer;
       if (nothing && !heard.addressed) return { is: "silence" };
       return { is: "no bikes", gone: (await q.bikes.ofOwner(ctx.who.member)).map((bike) => bike.nickname), seen: firstSeen(intents) };
     }
@@ -140,7 +146,7 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
     if (meant.intents.length === 0)
       return (
         (await answeredPlainly(q, ctx, all, heard)) ??
-        (conversion !== null ? { is: "converted", conversion } : null) ??
+        (question === null ? null : await unitsAnswered(q, ctx, question, heard.text)) ??
         (heard.addressed ? { is: "not understood", bikes: all.map((g) => g.bike.nickname) } : { is: "silence" })
       );
     return settle(q, ctx, all, meant.intents, {
@@ -160,10 +166,21 @@ function firstSeen(intents: readonly Intent[]): FirstSeen {
 }
 
 /** "60-80 in-lb in Nm?", "what's 7/16 in metric": answered where it is a question, or says into what. */
-function conversionAsked(ctx: Ctx, text: string): Extract<Conversion, { is: "converted" }> | null {
-  if (text.length > LONGEST_QUESTION || !/\p{Nd}|[¼½¾⅛⅜⅝⅞]/u.test(text)) return null;
-  const asked = askConvert(text, null, ctx.vocabulary.units, ctx.who.numbers);
-  return asked.is === "converted" ? asked : null;
+function unitsAsked(ctx: Ctx, text: string): Conversion | null {
+  return text.length > LONGEST_QUESTION || !/\p{Nd}|[¼½¾⅛⅜⅝⅞]/u.test(text) ? null : askConvert(text, null, ctx.vocabulary, ctx.who.numbers);
+}
+
+const answeredIn = async (q: Repos, ctx: Ctx, question: Extract<Conversion, { is: "converted" }>): Promise<MessageOutcome> => ({
+  is: "converted",
+  conversion: await withTools(question, () => q.wrenches.ofOwner(ctx.who.member)),
+});
+
+/** A question that cannot be answered says why, if it is certainly one or only the unit is in doubt; else it is none. */
+async function unitsAnswered(q: Repos, ctx: Ctx, question: Conversion, typed: string): Promise<MessageOutcome | null> {
+  if (question.is === "converted") return answeredIn(q, ctx, question);
+  const { why: because, candidates, word, said } = question;
+  if (!question.named && candidates.length === 0) return null;
+  return { is: "cannot convert", why: { why: "cannot convert", typed: said ?? typed, because, to: null, candidates, word } };
 }
 const LONGEST_QUESTION = 80;
 

@@ -4,6 +4,7 @@ import { expect, test } from "vitest";
 import { z } from "zod";
 import { conversationOf, type Parts } from "../../src/chat/conversation.ts";
 import type { Answer, Inbound } from "../../src/chat/inbound.ts";
+import type { Picture } from "../../src/chat/reply.ts";
 import type { EventId, MemberId } from "../../src/core/ids.ts";
 
 class Crossed extends Error {}
@@ -18,7 +19,7 @@ const from = {
 const run = (command: string): Inbound => ({ ...from, kind: "run", command, sub: null, options: {} });
 
 /** A bot of one command, which fails as often as told. */
-function botThat(fails: readonly Error[], faults: unknown[] = []) {
+function botThat(fails: readonly Error[], faults: unknown[] = [], draw?: () => Promise<readonly Picture[]>) {
   const left = [...fails];
   const entered: number[] = [];
   const line = (text: string) => ({ title: null, lines: [text], caution: null, actions: [], files: [] });
@@ -37,6 +38,7 @@ function botThat(fails: readonly Error[], faults: unknown[] = []) {
           return { is: "done", value: ctx };
         },
         say: (n: never) => line(`entered ${n} times`),
+        ...(draw === undefined ? {} : { draw }),
       },
     ],
     handlers: {} as never,
@@ -82,4 +84,15 @@ test("a failure does not stand in the way of the member's next input", async () 
 
 test("a command that is not there is answered with those that are near", async () => {
   expect(text(await botThat([]).hear(run("cuont")))).toEqual([["/cuont? count"]]);
+});
+
+test("a picture goes with the words; one that cannot be drawn is logged, and the words are answered without it", async () => {
+  const picture = { name: "a.png", png: new Uint8Array([1]), alt: "a line" };
+  const [drawn] = await botThat([], [], async () => [picture]).hear(run("count"));
+  expect(drawn?.reply).toMatchObject({ lines: ["entered 1 times"], files: [picture] });
+  const faults: unknown[] = [];
+  const lost = new Error("no ink");
+  const [bare] = await botThat([], faults, () => Promise.reject(lost)).hear(run("count"));
+  expect(bare?.reply).toMatchObject({ lines: ["entered 1 times"], files: [] });
+  expect(faults).toEqual([lost]);
 });

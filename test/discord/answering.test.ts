@@ -20,7 +20,7 @@ const MENTION = "<@100000000000000001>";
 
 describe("an interaction", () => {
   test("work slower than the platform waits for is announced, then answered, as private as it was promised", async () => {
-    await start({ slow: 1800 });
+    await start({ slow: 1800, announceAfter: null });
     await addHeron();
     const due = on.platform.run(garage(), "due");
     await on.until("an announcement", () => on.platform.acknowledged.get(due));
@@ -30,7 +30,7 @@ describe("an interaction", () => {
   });
 
   test("an answer announced to all that comes to a refusal is the member's alone", async () => {
-    await start({ slow: 1800 });
+    await start({ slow: 300 });
     const due = on.platform.run(garage(), "due", null, { share: true });
     const answer = await on.answerTo(due);
     expect([isPrivate(answer), answer.content]).toEqual([true, "You have no bike here yet. Add one with /bike add."]);
@@ -57,7 +57,7 @@ describe("an interaction", () => {
   });
 
   test("an answer is announced to whoever shall see it", async () => {
-    await start({ slow: 1800 });
+    await start({ slow: 300 });
     await addHeron();
     const [alone, shared] = [on.platform.run(garage(), "due"), on.platform.run(garage(), "due", null, { share: true })];
     await on.until("both", () => on.platform.acknowledged.get(alone) && on.platform.acknowledged.get(shared));
@@ -66,7 +66,7 @@ describe("an interaction", () => {
   });
 
   test("a button that settles a private message changes it, slow or not; any other leaves it as it is", async () => {
-    await start({ slow: 1800 });
+    await start({ slow: 300 });
     const added = await addHeron();
     await on.answerTo(on.platform.fill(garage(), part(added, "Fill in"), { "brake-fluid.replace": "spring 2023" }));
     on.advance("P7D");
@@ -86,7 +86,7 @@ describe("an interaction", () => {
   });
 
   test("an announcement whose acknowledgement was lost: the answer still takes its place", async () => {
-    await start({ slow: 1800 });
+    await start({ slow: 300 });
     await addHeron();
     on.platform.fault(CALLBACK, "500", "after");
     expect((await on.answerTo(on.platform.run(garage(), "due"))).content).toContain("Heron at 14,210 mi");
@@ -99,7 +99,7 @@ describe("an interaction", () => {
     ["the token has run out while it worked", ORIGINAL, "401 expired"],
     ["the announcement is gone", ORIGINAL, "404 webhook"],
   ] as const)("%s: the answer comes by direct message", async (_, route, how) => {
-    await start({ slow: route === ORIGINAL ? 1800 : 0 });
+    await start({ slow: route === ORIGINAL ? 300 : 0 });
     await addHeron();
     on.platform.fault(route, how, "before", 3);
     on.platform.run(garage(), "due");

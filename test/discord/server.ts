@@ -33,6 +33,8 @@ export type On = {
   readonly waits?: readonly number[];
   /** Milliseconds that /due, asked for or pressed for, takes longer than it does. */
   readonly slow?: number;
+  /** Milliseconds before slow work is announced; a short time, unless the time is what is tested. */
+  readonly announceAfter?: number | null;
 };
 
 export async function onStandIn({
@@ -43,6 +45,7 @@ export async function onStandIn({
   slow = 0,
   waits = [20, 40, 60, 80],
   process = null,
+  announceAfter = 150,
   now: from = instant("2026-11-25T10:00:00Z"),
 }: On = {}): Promise<OnStandIn> {
   const platform = use ?? (await standIn(how));
@@ -63,6 +66,7 @@ export async function onStandIn({
     },
     fatal: (sentence) => void fatal.push(sentence),
     waits,
+    ...(announceAfter === null ? {} : { announceAfter }),
   });
   if (open.is === "refused") throw new Error(open.sentence);
   await open.registering;

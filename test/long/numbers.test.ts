@@ -3,7 +3,8 @@
 
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type NumberStyle, parseAmount } from "../../src/core/quantity/parse.ts";
+import type { NumberStyle } from "../../src/core/quantity/number.ts";
+import { parseAmount } from "../../src/core/quantity/parse.ts";
 import { printFigure } from "../../src/core/quantity/print.ts";
 import { convert, dimensionOf, UNIT_IDS, type UnitId } from "../../src/core/quantity/units.ts";
 import { ENGLISH_UNIT_NAMES as NAMES } from "../../src/words/en/unit-names.ts";

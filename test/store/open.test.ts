@@ -6,7 +6,8 @@ import path from "node:path";
 import SQLite from "better-sqlite3";
 import { sql } from "kysely";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import type { GroupId } from "../../src/core/ids.ts";
+import { instant } from "../../src/core/calendar/zones.ts";
+import type { GroupId, MemberId } from "../../src/core/ids.ts";
 import { StoreRefusal } from "../../src/store/refusal.ts";
 import { openSqlite } from "../../src/store/sqlite.ts";
 import { storeOn } from "../../src/store/store.ts";
@@ -160,6 +161,20 @@ test("a file of the first release, with a group in it, is brought up to date as 
     ...{ id: "g1", zone: "Europe/Lisbon", language: "en", distance: "mi", pressure: null, reads: true },
     ...{ readingChannel: null, place: null, season: null },
   });
+  await now.close();
+});
+
+test("a file from before wrenches had a drive and a kind, with one in it, is brought up to date as it stands", async () => {
+  const before = await openSqlite(file, { upTo: "202611252300-wrenches" });
+  await sql`insert into wrenches (id, owner, name, name_key, low, high, step, unit, accuracy, at)
+    values ('w1', 'm1', 'Small one', 'small one', 5, 25, 0.5, 'N·m', 0.04, '2026-11-25T10:00:00.000Z')`.execute(before.db);
+  await before.close();
+  const now = await openSqlite(file);
+  const store = storeOn(now);
+  const small = { id: "w1", name: "Small one", low: 5, high: 25, step: 0.5, unit: "N·m", accuracy: 0.04, drive: null, kind: null } as const;
+  expect(await store.read((q) => q.wrenches.ofOwner("m1" as MemberId))).toEqual([small]);
+  await store.change((q) => q.wrenches.put("m1" as MemberId, { ...small, drive: "1/4 in", kind: "click" }, instant("2026-11-25T11:00:00Z")));
+  expect(await store.read((q) => q.wrenches.ofOwner("m1" as MemberId))).toEqual([{ ...small, drive: "1/4 in", kind: "click" }]);
   await now.close();
 });
 

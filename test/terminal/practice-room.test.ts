@@ -1,6 +1,6 @@
 // The practice room as somebody sits before it: typed lines in, printed lines out.
 
-import { mkdtemp, rm } from "node:fs/promises";
+import { mkdtemp, readdir, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { expect, test } from "vitest";
@@ -37,6 +37,17 @@ test("an edit amends the last message, a delete asks about it", async () => {
   expect(shown[4]).toContain("was deleted. The record stands unless you withdraw it");
   expect(shown[6]).toContain("14,210 mi");
   expect(shown[6]).not.toContain("14,8");
+});
+
+test("a drawing is kept beside the database, named with what it shows, and asking again leaves one file", async () => {
+  const folder = await mkdtemp(path.join(tmpdir(), "tappet-"));
+  const file = path.join(folder, "practice.sqlite");
+  const ask = "/torque set target:65 Nm adapter:50 mm lever:400 mm";
+  const [, shown] = await typed([ask, ask], file);
+  const kept = /\(a drawing, in (.*\.png): A torque wrench seen from above, L = 400 mm/u.exec(shown ?? "")?.[1] ?? "";
+  expect(path.dirname(kept)).toBe(`${file}.pictures`);
+  expect(await readdir(`${file}.pictures`)).toEqual([path.basename(kept)]);
+  await rm(folder, { recursive: true });
 });
 
 test("members and places are changed by word; in a group's channel a log is only marked", async () => {

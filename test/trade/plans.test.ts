@@ -131,3 +131,9 @@ test("names differ, so that a list never says one thing for two", () => {
   const names = Object.values(ENGLISH_ITEMS).map((item) => item.name);
   expect(new Set(names).size).toBe(names.length);
 });
+
+test("checking tightness is a look: the fasteners' caution says what is not turned", () => {
+  const key = STANDARD_ITEMS["fasteners.check"].caution;
+  expect([STANDARD_ITEMS["fasteners.check"].action, key]).toEqual(["check tightness", "check tightness"]);
+  expect(ENGLISH_CAUTIONS["check tightness"]).toMatch(/A look, not a second tightening: threadlocked, split-pinned and stretch bolts are not turned\./u);
+});

@@ -168,6 +168,16 @@ export const symbolOf = (unit: UnitId): string => rowOf(unit).symbol;
 /** Decimals that a tool or scale of this unit shows. */
 export const decimalsOf = (unit: UnitId): number => rowOf(unit).decimals;
 
+/** The figures of a unit's definition, for arithmetic without rounding: canonical = value · above / below + offset, or above / below / value. */
+export function figuresOf(unit: UnitId): {
+  readonly factor: readonly [readonly number[], readonly number[]];
+  readonly offset: readonly [number, number] | null;
+  readonly reciprocal: boolean;
+} {
+  const { factor, offset = null, reciprocal = false } = rowOf(unit);
+  return { factor, offset, reciprocal };
+}
+
 /** `value` of `unit` in the canonical unit of its dimension. */
 export function toCanonical(value: number, unit: UnitId): number {
   const row = rowOf(unit);

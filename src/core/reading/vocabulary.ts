@@ -3,14 +3,18 @@
 import type { LocalDate } from "../calendar/dates.ts";
 import type { BikeId, ItemKey } from "../ids.ts";
 import type { System, WorkAction } from "../plan/plan.ts";
+import type { AskingWords } from "../quantity/asking.ts";
 import type { DistanceUnit } from "../quantity/distance.ts";
-import type { NumberStyle, UnitNames } from "../quantity/parse.ts";
+import type { NumberStyle } from "../quantity/number.ts";
+import type { UnitNames } from "../quantity/parse.ts";
 import type { UnitId } from "../quantity/units.ts";
 import type { HowWeKnow } from "../schedule/facts.ts";
 import type { ReadingKind } from "./kinds.ts";
 
 export type Vocabulary = {
   readonly units: UnitNames;
+  /** What stands around a question about units. */
+  readonly asking: AskingWords;
   /** Words that name a kind of reading: "tread", "pressure", "odo". */
   readonly kinds: Readonly<Record<ReadingKind, readonly string[]>>;
   readonly places: Readonly<Record<"front" | "rear" | "both", readonly string[]>>;

@@ -30,6 +30,17 @@ export function readThread(text: string, table: ThreadTable): Thread | null {
   return { name: `${size}-${turns}`, diameter, pitch: INCH / turns };
 }
 
+/**
+ * The least area in mm² that must shear for the thread of a hole to strip, over `engaged` mm of full thread.
+ * Sources: FED-STD-H28/2B (internal thread: n·π·L·d_min·(1/(2n) + 0.57735·(d_min − D2_max))), with the loosest pair that ISO 965-1 allows in 6H/6g;
+ * inch threads of classes 2A/2B are taken alike.
+ */
+export function stripArea({ diameter, pitch }: Thread, engaged: number): number {
+  const bolt = diameter - (15 + 11 * pitch + 180 * pitch ** (2 / 3) - 3.15 / Math.sqrt(pitch)) / 1000;
+  const hole = diameter - 0.649_519 * pitch + (1.32 * 90 * pitch ** 0.4 * diameter ** 0.1) / 1000;
+  return (Math.PI * engaged * bolt * (pitch / 2 + 0.577_35 * (bolt - hole))) / pitch;
+}
+
 /** Tensile stress area in mm². Sources: ISO 898-1 (d − 0.9382 P) and ASME B1.1 (D − 0.9743 / n), which agree to the fourth digit. */
 export function stressArea({ name, diameter, pitch }: Thread): number {
   const depth = name.startsWith("M") ? 0.938_194 : 0.9743;

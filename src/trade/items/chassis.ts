@@ -343,7 +343,7 @@ export const CHASSIS_ITEMS = {
     parked: "pauses",
     noLateWindow: true,
     minutes: 30,
-    caution: "fasteners",
+    caution: "check tightness",
     source: PRACTICE,
   },
 } as const satisfies Record<string, ItemRow>;

@@ -12,6 +12,8 @@ export const ENGLISH_CAUTIONS = {
   battery: "Battery acid burns and the gas explodes: shield your eyes, no sparks, take the negative lead off first and put it on last.",
   hot: "Hot oil and coolant scald: let the engine cool as the maker's manual says, and never open a hot radiator cap.",
   fasteners: "Use the torque in the maker's manual for that fastener; do not guess for brakes, axles and steering.",
+  "check tightness":
+    "A look, not a second tightening: threadlocked, split-pinned and stretch bolts are not turned. What is loose gets the torque in the maker's manual; do not guess for brakes, axles and steering.",
   "moving chain": "Never clean or oil a chain with the engine turning it: it takes fingers. Push the bike or turn the wheel by hand.",
   steering: "Steering: play or a notch at the head is not to be ridden on. Support the front wheel off the ground safely before you check.",
   throttle: "The throttle must snap shut by itself at every bar position, engine off and running, before you ride.",

@@ -66,7 +66,7 @@ export const COMMAND_WORDS = {
   },
   convert: {
     does: "Convert torque, pressure, length, distance, temperature and more.",
-    options: { what: "Figure and unit, or a range", to: "Unit wanted" },
+    options: { what: "Figure and unit, or a range", to: "Unit wanted", exact: "Every digit" },
     example: "/convert what:60-80 in-lb to:N·m",
   },
   "torque set": {
@@ -89,7 +89,7 @@ export const COMMAND_WORDS = {
       into: "What the thread goes into",
       engaged: "Length of thread in the hole",
     },
-    example: "/torque estimate thread:M8 grade:8.8 threads:oiled joint:luggage rack",
+    example: "/torque estimate thread:M8 grade:8.8 threads:oiled into:steel joint:luggage rack",
   },
   "torque stages": {
     does: "Tighten several fasteners evenly: in stages, across from one another.",
@@ -102,11 +102,18 @@ export const COMMAND_WORDS = {
     example: "/torque hex size:11 mm",
   },
   "torque wrench-add": {
-    does: "List a torque wrench of yours.",
-    options: { name: "What you call it", range: "Both ends of its scale", step: "What one step of its scale is", accuracy: "In percent, 4 if not said" },
+    does: "List a torque wrench of yours, or a pressure gauge.",
+    options: {
+      name: "What you call it",
+      range: "Both ends of its scale",
+      step: "What one step of its scale is",
+      accuracy: "In percent; 4 if not said, 6 for one up to 10 N·m",
+      drive: "Its square",
+      type: "What kind it is",
+    },
     example: "/torque wrench-add name:Small one range:5-25 Nm step:0.5",
   },
-  "torque wrench-list": { does: "The torque wrenches you have listed.", options: {}, example: "/torque wrench-list" },
+  "torque wrench-list": { does: "The torque wrenches and gauges you have listed.", options: {}, example: "/torque wrench-list" },
   "torque wrench-drop": { does: "Take a wrench off your list.", options: { name: "Which one" }, example: "/torque wrench-drop name:Small one" },
   remind: {
     does: "When and where your reminders come, your zone and units.",

@@ -1,27 +1,57 @@
-// Conversions in English: the answer first, then what was rounded.
+// Conversions in English: where the member's tool is set, then the answer, then what was rounded.
 
 import type { Answer, Conversion } from "../../core/quantity/convert-question.ts";
+import type { Exact } from "../../core/quantity/exact.ts";
 import { printFigure } from "../../core/quantity/print.ts";
 import { dimensionOf, symbolOf, type UnitId } from "../../core/quantity/units.ts";
+import type { Wrench } from "../../core/torque/wrench.ts";
 import type { Printer } from "../printer.ts";
+import { capital } from "./text.ts";
 
 type Converted = Extract<Conversion, { is: "converted" }>;
+type OnTool = {
+  readonly tool: Wrench;
+  readonly setting: number;
+  readonly window: { readonly from: number; readonly to: number; readonly decimals: number };
+  readonly lowOnScale: boolean;
+};
+type Digits = { readonly unit: UnitId; readonly from: Exact; readonly to: Exact };
 
 export const convertWords = (p: Printer, locale: string) => {
   const fixed = (value: number, decimals: number): string => printFigure(value, decimals, locale, true);
-  const unitOf = (unit: UnitId): string => (symbolOf(unit).startsWith("/") ? symbolOf(unit) : ` ${symbolOf(unit)}`);
+  const unitOf = (unit: UnitId): string => (/^[/°]$|^\//u.test(symbolOf(unit)) ? symbolOf(unit) : ` ${symbolOf(unit)}`);
   const figures = (from: number, to: number, middle: number | null, print: (value: number) => string, unit: UnitId): string =>
     `${from === to ? print(from) : `${print(from)} to ${print(to)}`}${unitOf(unit)}${middle === null ? "" : ` (middle ${print(middle)})`}`;
   const answer = (a: Answer): string => figures(a.from, a.to, a.middle, (value) => fixed(value, a.decimals), a.unit);
+  /** As it was typed: every decimal, and fractions as fractions. */
+  const asked = (c: Converted): string =>
+    c.said === null
+      ? figures(c.from, c.to, c.middle, (value) => fixed(value, Math.max(c.decimals, Math.min(6, decimalsIn(value)))), c.unit)
+      : `${c.said}${c.taken === "in" ? " in" : ""}`;
   return {
     /** "60 to 80 in-lb = 6.8 to 9.0 N·m". */
-    answer: (c: Converted): string => {
-      const plain = (value: number): string => p.figure(value, 6);
-      return `${figures(c.from, c.to, c.middle, plain, c.unit)} = ${p.list(c.answers.map(answer))}`;
+    answer: (c: Converted): string =>
+      `${asked(c)} = ${c.answers.length === 1 && c.answers[0] !== undefined ? answer(c.answers[0]) : p.list(c.answers.map(answer))}`,
+    /** "60 to 80 in-lb: set 8.0 N·m (window 6.78 to 9.03; Small one steps by 0.5)." */
+    onTool: (c: Converted & { readonly onTool: OnTool | null }): readonly string[] => {
+      if (c.onTool === null) return [];
+      const { tool, setting, window, lowOnScale } = c.onTool;
+      const at = `${fixed(setting, decimalsIn(tool.step))}${unitOf(tool.unit)}`;
+      const span =
+        c.from === c.to ? fixed(window.from, window.decimals) : `window ${fixed(window.from, window.decimals)} to ${fixed(window.to, window.decimals)}`;
+      const scale = lowOnScale ? ", in the lowest fifth of its scale" : "";
+      return [`${capital(asked(c))}: set ${at} (${span}; ${tool.name} steps by ${p.figure(tool.step, 3)}${scale}).`];
     },
+    /** Every digit, on request. */
+    digits: (c: { readonly digits: readonly Digits[] }): readonly string[] =>
+      c.digits.map(({ unit, from, to }) => {
+        const span = from.digits === to.digits ? from.digits : `${from.digits} to ${to.digits}`;
+        return from.whole && to.whole ? `Exactly ${span}${unitOf(unit)}.` : `To fifteen figures ${span}${unitOf(unit)}; it goes on.`;
+      }),
     notes: (c: Converted): readonly string[] => {
       const notes: string[] = [];
-      if (c.taken) notes.push("Taken as a fraction of an inch.");
+      if (c.taken === "in") notes.push("Taken as a fraction of an inch.");
+      else if (c.taken !== null) notes.push(`Taken as ${symbolOf(c.taken)}.`);
       if (c.from !== c.to) notes.push("The window is rounded inward, so every value printed lies inside it.");
       return notes;
     },
@@ -32,3 +62,6 @@ export const convertWords = (p: Printer, locale: string) => {
     labels: {},
   };
 };
+
+/** Decimals that a figure has by itself. */
+const decimalsIn = (value: number): number => (String(value).split(".")[1] ?? "").length;

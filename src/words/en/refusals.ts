@@ -78,7 +78,13 @@ export const refusalWords = (p: Printer) => {
       case "not a torque":
         return `I cannot read “${clip(refusal.typed)}” as a torque. Try 24 Nm, 60-80 in-lb or 10 ± 1 Nm.`;
       case "not a range":
-        return `I cannot read “${clip(refusal.typed)}” as a wrench's range. Type both ends of its scale, such as 5-25 Nm.`;
+        return `I cannot read “${clip(refusal.typed)}” as a wrench's range. Type both ends of its scale, such as 5-25 Nm, or 0-4 bar for a pressure gauge.`;
+      case "not a step":
+        return `I cannot read “${clip(refusal.typed)}” as a step of that scale. Type what one step is in ${refusal.unit}, such as 0.5.`;
+      case "not an accuracy":
+        return `I cannot read “${clip(refusal.typed)}” as an accuracy. Type its percent, such as 4 %.`;
+      case "not an angle":
+        return `I cannot read “${clip(refusal.typed)}” as an angle to turn. Type degrees from 1 to 360, such as 90.`;
       case "not a length":
         return `I cannot read “${clip(refusal.typed)}” as a length. Try 250 mm or 10 in.`;
       case "no such wrench":
@@ -102,7 +108,7 @@ export const refusalWords = (p: Printer) => {
       case "not a hex size":
         return `I cannot read “${clip(refusal.typed)}” as a hex size. Try 13 mm or 1/2 in.`;
       case "not a count":
-        return `“${clip(refusal.typed)}” is no number of fasteners from 3 to 24.`;
+        return `“${clip(refusal.typed)}” is no number of fasteners from ${refusal.from} to ${refusal.to}.`;
       case "too long":
         return `That is longer than I read. Keep it under ${p.figure(refusal.limit)} characters.`;
       case "unknown command":
@@ -125,9 +131,13 @@ function cannotConvert(refusal: Extract<Refusal, { why: "cannot convert" }>, one
   if (refusal.candidates.length > 0) return `“${typed}” could be ${one(refusal.candidates)}. Say which.`;
   switch (refusal.because) {
     case "unknown unit":
-      return `I do not know the unit in “${typed}”. Try 60-80 in-lb, 36 psi, 7/16 in or 14,820 mi.`;
+      return `I do not know the unit ${refusal.word === null ? `in “${typed}”` : `“${clip(refusal.word)}”`}. Try 60-80 in-lb, 36 psi, 7/16 in or 14,820 mi.`;
+    case "unit missing":
+      return `“${typed}” has no unit. Type it with the figure, such as 60-80 in-lb, 36 psi or 12 mm.`;
+    case "below zero":
+      return `“${typed}” is less than nothing. Type the figure without the minus.`;
     case "other dimension":
-      return `“${typed}” cannot become ${refusal.to ?? "that"}: they measure different things.`;
+      return `“${typed}” cannot become ${refusal.to ?? refusal.word ?? "that"}: they measure different things.`;
     case "below absolute zero":
       return `“${typed}” is colder than anything can be.`;
     case "out of range":

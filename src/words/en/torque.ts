@@ -1,41 +1,73 @@
 // Torque in English: the setting first, then what speaks for and against it.
 
-import { printFigure } from "../../core/quantity/print.ts";
+import { printFigure, windowInward } from "../../core/quantity/print.ts";
 import { fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
 import type { CrossFit } from "../../core/torque/hex.ts";
-import type { Fit, Window, Wrench } from "../../core/torque/wrench.ts";
+import type { Drive, Fit, Window, Wrench } from "../../core/torque/wrench.ts";
 import type { Printer } from "../printer.ts";
 
 type Target = { readonly from: number; readonly to: number; readonly unit: UnitId; readonly window: Window };
+type Length = { readonly value: number; readonly unit: UnitId; readonly millimetres: number };
+type Geometry = { readonly lever: Length; readonly adapter: Length; readonly angle: number };
 
 export const torqueWords = (p: Printer, locale: string) => {
   const decimalsFor = (value: number): number => (value < 10 ? 2 : value < 100 ? 1 : 0);
-  const nm = (value: number): string => printFigure(value, decimalsFor(value), locale, true);
-  const inUnit = (value: number, unit: UnitId): string => {
-    const there = fromCanonical(value, unit);
-    return printFigure(there, decimalsFor(there), locale, true);
-  };
+  const fixed = (value: number, decimals: number): string => printFigure(value, decimals, locale, true);
+  const nm = (value: number): string => fixed(value, decimalsFor(value));
   const span = (low: string, high: string): string => (low === high ? low : `${low} to ${high}`);
-  const target = (t: Target): string => `${span(p.figure(t.from, 3), p.figure(t.to, 3))} ${symbolOf(t.unit)}`;
+  /** A window in a unit, rounded inward so that no printed end lies outside it; a single figure to the nearest. */
+  const inward = ({ low, high }: Window, unit: UnitId): string => {
+    const [from, to] = [fromCanonical(low, unit), fromCanonical(high, unit)];
+    if (from === to) return `${fixed(from, decimalsFor(from))} ${symbolOf(unit)}`;
+    const rounded = windowInward(from, to, decimalsFor(to));
+    return `${span(fixed(rounded.from, rounded.decimals), fixed(rounded.to, rounded.decimals))} ${symbolOf(unit)}`;
+  };
+  /** What may be on the fastener, rounded outward: nothing is made better than it is. */
+  const outward = ({ low, high }: Window, unit: UnitId): string => {
+    const [from, to] = [fromCanonical(low, unit), fromCanonical(high, unit)];
+    const decimals = decimalsFor(to);
+    const scale = 10 ** decimals;
+    return `${span(fixed(Math.floor(from * scale + 1e-9) / scale, decimals), fixed(Math.ceil(to * scale - 1e-9) / scale, decimals))} ${symbolOf(unit)}`;
+  };
+  const target = (t: Pick<Target, "from" | "to" | "unit">): string => `${span(p.figure(t.from, 3), p.figure(t.to, 3))} ${symbolOf(t.unit)}`;
   const onScale = (wrench: Wrench): string => `${p.figure(wrench.low, 3)} to ${p.figure(wrench.high, 3)} ${symbolOf(wrench.unit)}`;
+  const atStep = (setting: number, { step, unit }: Wrench): string => `${fixed(setting, (String(step).split(".")[1] ?? "").length)} ${symbolOf(unit)}`;
+  const length = ({ value, unit }: Length): string => `${p.figure(value, 4)} ${symbolOf(unit)}`;
+  const share = (wrench: Wrench): string => `±${p.figure(wrench.accuracy * 100, 1)} %`;
+  const described = (wrench: Wrench): string =>
+    [
+      `${wrench.name}: ${onScale(wrench)} in steps of ${p.figure(wrench.step, 3)}, ${share(wrench)}`,
+      ...(wrench.drive === null ? [] : [wrench.drive === "bits" ? "for bits" : `${wrench.drive} drive`]),
+      ...(wrench.kind === null ? [] : [wrench.kind]),
+    ].join(", ");
+  /** "T × 400 / (400 + 50 × cos 45°)", in the units typed where both are of one. */
+  const formula = ({ lever, adapter, angle }: Geometry): string => {
+    const same = lever.unit === adapter.unit;
+    const [long, short] = [same ? lever.value : lever.millimetres, same ? adapter.value : adapter.millimetres].map((value) => p.figure(value, 4));
+    return `× ${long} / (${long} + ${short}${angle === 0 ? "" : ` × cos ${p.figure(angle, 1)}°`})`;
+  };
   return {
     target,
-    /** "60 to 80 in-lb is 6.78 to 9.04 N·m." */
-    same: (t: Target): string => (t.unit === "N·m" ? `For ${target(t)}.` : `For ${target(t)}, which is ${span(nm(t.window.low), nm(t.window.high))} N·m.`),
-    adapted: (t: Target, at: Window): string =>
-      `With the adapter the wrench is set lower: ${span(inUnit(at.low, t.unit), inUnit(at.high, t.unit))} ${symbolOf(t.unit)} on the wrench is ${target(t)} on the fastener.`,
-    set: (fit: Fit): string =>
-      `${fit.wrench.name}: set ${p.figure(fit.setting ?? 0, 3)} ${symbolOf(fit.wrench.unit)} (its steps are ${p.figure(fit.wrench.step, 3)}).`,
+    /** "For 60 to 80 in-lb, which is 6.78 to 9.03 N·m." In the wrench's unit where there is a wrench. */
+    same: (t: Target, unit: UnitId): string => (t.unit === unit ? `For ${target(t)}.` : `For ${target(t)}, which is ${inward(t.window, unit)}.`),
+    /** The adapter's correction, with its arithmetic. */
+    adapted: (t: Target, at: Window, geometry: Geometry): string => {
+      if (geometry.angle === 90) return `At 90° the adapter changes nothing: ${target(t)} on the wrench is ${target(t)} on the fastener.`;
+      const way = geometry.angle < 90 ? "lower" : "higher";
+      const where = geometry.angle === 0 ? "in line" : `at ${p.figure(geometry.angle, 1)}°`;
+      return `With the adapter ${where} the wrench is set ${way}: ${target(t)} ${formula(geometry)} = ${inward(at, t.unit)} on the wrench.`;
+    },
+    /** Where the hand must pull for the lengths to hold. */
+    grip: (): string => "Pull at the middle of the grip, where the wrench's length was measured to, and at a right angle to the wrench.",
+    set: (fit: Fit): string => `${fit.wrench.name}: set ${atStep(fit.setting ?? 0, fit.wrench)} (its steps are ${p.figure(fit.wrench.step, 3)}).`,
     keeps: (fit: Fit): string => {
-      const share = p.figure(fit.wrench.accuracy * 100, 1);
-      const reach = fit.reach === null ? "" : span(nm(fit.reach.low), nm(fit.reach.high));
+      const reach = fit.reach === null ? "" : outward(fit.reach, fit.wrench.unit);
       return fit.keepsInside
-        ? `By its ±${share} % that is ${reach} N·m, all inside the window.`
-        : `By its ±${share} % that is ${reach} N·m; the window does not hold all of it.`;
+        ? `By its ${share(fit.wrench)} that is ${reach}, all inside the window.`
+        : `By its ${share(fit.wrench)} that is ${reach}; the window does not hold all of it.`;
     },
     /** For a single figure there is no window to stay inside. */
-    reach: (fit: Fit): string =>
-      `By its ±${p.figure(fit.wrench.accuracy * 100, 1)} % that is ${fit.reach === null ? "" : span(nm(fit.reach.low), nm(fit.reach.high))} N·m.`,
+    reach: (fit: Fit): string => `By its ${share(fit.wrench)} that is ${fit.reach === null ? "" : outward(fit.reach, fit.wrench.unit)}.`,
     lowOnScale: (fit: Fit): string => `That is in the lowest fifth of ${fit.wrench.name}'s scale, where a wrench is not held to its accuracy.`,
     cannot: (fit: Fit): string => {
       switch (fit.why) {
@@ -44,37 +76,63 @@ export const torqueWords = (p: Printer, locale: string) => {
         case "above its scale":
           return `${fit.wrench.name} ends at ${p.figure(fit.wrench.high, 3)} ${symbolOf(fit.wrench.unit)}: too low.`;
         default:
-          return `${fit.wrench.name} has no step inside it (its steps are ${p.figure(fit.wrench.step, 3)} ${symbolOf(fit.wrench.unit)}).`;
+          return `${fit.wrench.name} has no step that serves (its steps are ${p.figure(fit.wrench.step, 3)} ${symbolOf(fit.wrench.unit)}).`;
       }
     },
     noneListed: (): string => "You have listed no torque wrench yet; add yours with /torque wrench-add, and I say which to take and where to set it.",
-    borrow: (at: Window): string =>
-      `None of yours does it. Borrow one whose scale holds ${span(nm(at.low), nm(at.high))} N·m well above its lowest fifth, ending between ${nm(at.high * 1.2)} and ${nm(at.low * 5)} N·m.`,
-    listed: (wrench: Wrench): string =>
-      `${wrench.name}: ${onScale(wrench)} in steps of ${p.figure(wrench.step, 3)}, ±${p.figure(wrench.accuracy * 100, 1)} %. Listed.`,
-    inList: (wrench: Wrench): string => `${wrench.name}: ${onScale(wrench)} in steps of ${p.figure(wrench.step, 3)}, ±${p.figure(wrench.accuracy * 100, 1)} %`,
+    /** What to borrow, by the sizes that wrenches are sold in. */
+    borrow: (at: Window, usual: { readonly drive: Drive; readonly low: number; readonly high: number } | null): string =>
+      usual === null
+        ? `None of yours does it. ${inward(at, "N·m")} is beyond the usual wrenches: ask a workshop.`
+        : `None of yours does it. Borrow one with a ${usual.drive} drive, such as ${p.figure(usual.low, 1)} to ${p.figure(usual.high, 1)} N·m: ${inward(at, "N·m")} lies well up that scale.`,
+    listed: (wrench: Wrench): string => `${described(wrench)}. Listed.`,
+    inList: described,
     dropped: (name: string): string => `${name} is no longer listed.`,
-    estimate: (e: {
-      readonly thread: string;
-      readonly grade: string;
-      readonly threads: string;
-      readonly likely: number;
+    estimate: (e: { readonly thread: string; readonly grade: string; readonly threads: string; readonly into: string; readonly likely: number }): string =>
+      `An estimate only: ${e.thread}, ${e.grade}, ${e.threads}, into ${e.into}: about ${nm(e.likely)} N·m (${nm(fromCanonical(e.likely, "ft-lb"))} ft-lb).`,
+    /** The same clamping force takes less torque the slipperier the thread is. */
+    range: (e: {
       readonly from: number;
       readonly to: number;
-    }): string => `An estimate only: ${e.thread}, ${e.grade}, ${e.threads}: about ${nm(e.likely)} N·m (${inUnit(e.likely, "ft-lb")} ft-lb).`,
-    /** The same clamping force takes less torque the slipperier the thread is. */
-    range: (e: { readonly from: number; readonly to: number; readonly preload: number; readonly atWorst: number }): string =>
-      `By how threads like that differ, the same clamping force (${p.figure(e.preload / 1000, 1)} kN) takes ${nm(e.from)} to ${nm(e.to)} N·m. On the slipperiest of them the figure above would load the bolt to ${p.figure(e.atWorst * 100, 0)} % of its proof load: begin at ${nm(e.from)}.`,
+      readonly preload: number;
+      readonly atWorst: number;
+      readonly holeAtWorst: number | null;
+    }): string => {
+      const hole = e.holeAtWorst !== null && e.holeAtWorst > e.atWorst;
+      const load = hole
+        ? `load the thread in the hole to ${p.figure((e.holeAtWorst ?? 0) * 100, 0)} % of what strips it`
+        : `load the bolt to ${p.figure(e.atWorst * 100, 0)} % of its proof load`;
+      return `By how threads like that differ, the same clamping force (${p.figure(e.preload / 1000, 1)} kN) takes ${nm(e.from)} to ${nm(e.to)} N·m. On the slipperiest of them the figure above would ${load}: begin at ${nm(e.from)}.`;
+    },
     byHole: (): string => "The thread in the aluminium sets the limit, not the bolt.",
     estimateCaution: "The maker's manual comes first. An estimate is for joints that nothing depends on, with clean, undamaged threads.",
-    order: (order: readonly number[]): string => `Number them round the circle and tighten across: ${order.join(", ")}.`,
-    stage: (share: number, low: number, high: number, unit: UnitId): string =>
-      `- ${p.figure(share * 100, 0)} %: ${span(inUnitOf(low), inUnitOf(high))} ${symbolOf(unit)}, all of them in that order`,
-    angle: (degrees: number): string => `- then each ${p.figure(degrees, 0)}° further, in the same order; bolts tightened by angle are often used once only`,
+    order: (order: readonly number[]): string =>
+      order.length === 2
+        ? "Two fasteners take turns: 1, 2, then 1 again, a little at a time."
+        : `Number them round the circle and tighten across: ${order.join(", ")}.`,
+    /** One stage; with a wrench of the member's, where it is set. */
+    stage: (
+      s: { readonly share: number; readonly low: number; readonly high: number; readonly setting: number | null },
+      unit: UnitId,
+      wrench: Wrench | null,
+    ): string => {
+      const decimals = decimalsFor(s.high);
+      const rounded = s.low === s.high ? { from: s.low, to: s.high, decimals } : windowInward(s.low, s.high, decimals);
+      const figures =
+        s.share === 1
+          ? target({ from: s.low, to: s.high, unit })
+          : `${span(fixed(rounded.from, rounded.decimals), fixed(rounded.to, rounded.decimals))} ${symbolOf(unit)}`;
+      const set = wrench === null || s.setting === null ? "" : `; set ${atStep(s.setting, wrench)} on ${wrench.name}`;
+      return `- ${p.figure(s.share * 100, 0)} %: ${figures}${set}, all of them in that order`;
+    },
+    angle: (degrees: number): string =>
+      `- then each ${p.figure(degrees, 1)}° (${p.figure(degrees / 360, 2)} of a turn) further, in the same order; bolts tightened by angle are often used once only`,
     check: (): string => "A look at tightness later is a look, not a second tightening: threadlocked, split-pinned and stretch bolts are not turned.",
-    hex: (head: string, width: number): string => `A hex of ${head}${/mm$/u.test(head) ? "" : ` (${printFigure(width, 2, locale, true)} mm)`}:`,
+    /** Where the trade sets again. */
+    settles: (): string => "New gaskets, exhaust joints, racks and crash bars settle: set those again, cold, after the first ride, if the manual says so.",
+    hex: (head: string, width: number): string => `A hex of ${head}${/mm$/u.test(head) ? "" : ` (${fixed(width, 2)} mm)`}:`,
     cross: ({ spanner, clearance, grip }: CrossFit): string => {
-      const play = `${printFigure(Math.abs(clearance), 2, locale, true)} mm`;
+      const play = `${fixed(Math.abs(clearance), 2)} mm`;
       switch (grip) {
         case "safe":
           return `- ${spanner.name} fits with ${play} to spare, and may be loaded`;
@@ -85,11 +143,26 @@ export const torqueWords = (p: Printer, locale: string) => {
       }
     },
     noCross: (): string => "No spanner of the other system is near it.",
-    caution:
-      "The maker's manual has the last word; torque is for clean threads as it says them, dry or oiled. Ease off a click wrench to its lowest mark before it is put away.",
+    hexCaution: "By nominal widths: a worn head or spanner has more play. A hex that matters deserves the spanner of its own system.",
+    caution: "The maker's manual has the last word; torque is for clean threads as it says them, dry or oiled.",
+    /** Only where it is set beforehand, or nobody said. */
+    slack: "Ease off a click wrench to its lowest mark before it is put away.",
+    /** What the drawing of an adapter says, and the same in words for who cannot see it. */
+    drawing: (t: Target, at: Window, geometry: Geometry, best: Fit | null) => {
+      const set = best === null ? inward(at, t.unit) : atStep(best.setting ?? 0, best.wrench);
+      const angle = `${p.figure(geometry.angle, 1)}°`;
+      const where = geometry.angle === 0 ? "in line" : `at α = ${angle} to it`;
+      return {
+        texts: {
+          set: `set ${set}`,
+          wanted: `T = ${target(t)}`,
+          lever: `L = ${length(geometry.lever)}`,
+          adapter: `E = ${length(geometry.adapter)}`,
+          angle: `α = ${angle}`,
+          grip: "pull here",
+        },
+        alt: `A torque wrench seen from above, L = ${length(geometry.lever)} from the middle of the grip to its square, with an adapter of E = ${length(geometry.adapter)} ${where}. The wrench is set to ${set}; T = ${target(t)} reaches the fastener.`,
+      };
+    },
   };
-
-  function inUnitOf(value: number): string {
-    return printFigure(value, decimalsFor(value), locale, true);
-  }
 };

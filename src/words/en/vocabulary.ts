@@ -1,6 +1,7 @@
 // What people type, in English, as data for the reader.
 
 import type { Vocabulary } from "../../core/reading/vocabulary.ts";
+import { ENGLISH_ASKING } from "./asking.ts";
 import { ENGLISH_ITEM_SYNONYMS } from "./item-names.ts";
 import { ENGLISH_UNIT_NAMES } from "./unit-names.ts";
 
@@ -51,6 +52,7 @@ const WEEKDAYS = [
 
 export const ENGLISH_VOCABULARY: Vocabulary = {
   units: ENGLISH_UNIT_NAMES,
+  asking: ENGLISH_ASKING,
   kinds: {
     odometer: ["odo", "odometer", "clock", "dial", "mileage", "clocked"],
     "cold pressure": ["pressure", "pressures", "tyre pressure", "tyre pressures", "tire pressure", "tire pressures", "tyres", "tires"],

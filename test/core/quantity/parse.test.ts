@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type NumberStyle, parseAmount, parseNumber } from "../../../src/core/quantity/parse.ts";
+import { type NumberStyle, parseNumber } from "../../../src/core/quantity/number.ts";
+import { parseAmount } from "../../../src/core/quantity/parse.ts";
 import { roundTo, windowInward } from "../../../src/core/quantity/print.ts";
 import { ENGLISH_UNIT_NAMES as NAMES } from "../../../src/words/en/unit-names.ts";
 

@@ -83,47 +83,126 @@ describe("factors", () => {
   ])("%d %s in %s", (value, from, into, expected) => close(to(value, from, into), expected, 1e-9));
 });
 
-/** Names of ours in two independent libraries. js-quantities has no ft-lb as torque and builds pressure and torque from products. */
-const THEIRS: readonly (readonly [UnitId, string, string])[] = [
-  ["mm", "mm", "mm"],
-  ["cm", "cm", "cm"],
-  ["in", "inch", "in"],
-  ["ft", "foot", "ft"],
-  ["mi", "mile", "mi"],
-  ["km", "km", "km"],
-  ["psi", "psi", "psi"],
-  ["bar", "bar", "bar"],
-  ["kPa", "kPa", "kPa"],
-  ["N·m", "N m", "N*m"],
-  ["ft-lb", "lbf foot", "lbf*ft"],
-  ["in-lb", "lbf inch", "lbf*in"],
-  ["kg", "kg", "kg"],
-  ["g", "g", "g"],
-  ["lb", "lb", "lb"],
-  ["oz", "oz", "oz"],
-  ["km/h", "km/h", "km/h"],
-  ["mph", "mi/h", "mi/h"],
-  ["L", "l", "l"],
-  ["mL", "ml", "ml"],
-  ["US gal", "gallon", "gal"],
-  ["US qt", "quart", "qt"],
-  ["N", "N", "N"],
-  ["lbf", "lbf", "lbf"],
-];
+/** One of ours by its definition, in units that both libraries hold exactly: so many times that. */
+type Theirs = readonly [times: number, mathjs: string, jsQuantities: string];
+const G = 9.80665;
+const MERCURY = 13_595.1;
+const THEIRS: Readonly<Record<Exclude<UnitId, "°C" | "°F" | "K" | "L/100 km">, Theirs>> = {
+  mi: [1, "mile", "mi"],
+  km: [1, "km", "km"],
+  mm: [1, "mm", "mm"],
+  cm: [1, "cm", "cm"],
+  m: [1, "m", "m"],
+  in: [1, "inch", "in"],
+  ft: [1, "foot", "ft"],
+  thou: [0.001, "inch", "in"],
+  "1/32 in": [1 / 32, "inch", "in"],
+  "1/64 in": [1 / 64, "inch", "in"],
+  kPa: [1, "kPa", "kPa"],
+  bar: [1, "bar", "bar"],
+  psi: [G, "lb m / (s^2 inch^2)", "lb*m/s2*in2"],
+  "kgf/cm²": [G, "kg m / (s^2 cm^2)", "kg*m/s2*cm2"],
+  inHg: [MERCURY * G, "kg inch / (m^2 s^2)", "kg*in/m2*s2"],
+  mmHg: [MERCURY * G, "kg mm / (m^2 s^2)", "kg*mm/m2*s2"],
+  N·m: [1, "N m", "N*m"],
+  "ft-lb": [G, "lb m foot / s^2", "lb*m*ft/s2"],
+  "in-lb": [G, "lb m inch / s^2", "lb*m*in/s2"],
+  kgf·m: [G, "kg m^2 / s^2", "kg*m2/s2"],
+  kgf·cm: [G, "kg m cm / s^2", "kg*m*cm/s2"],
+  "Δ°C": [1, "K", "degC"],
+  "Δ°F": [1, "degR", "degF"],
+  L: [1, "l", "l"],
+  mL: [1, "ml", "ml"],
+  "US gal": [231, "inch^3", "in3"],
+  "US qt": [231 / 4, "inch^3", "in3"],
+  "US pt": [231 / 8, "inch^3", "in3"],
+  "US fl oz": [231 / 128, "inch^3", "in3"],
+  "imp gal": [4.54609, "l", "l"],
+  "imp qt": [4.54609 / 4, "l", "l"],
+  "imp pt": [4.54609 / 8, "l", "l"],
+  "imp fl oz": [4.54609 / 160, "l", "l"],
+  kg: [1, "kg", "kg"],
+  g: [1, "g", "g"],
+  lb: [1, "lb", "lb"],
+  oz: [1 / 16, "lb", "lb"],
+  "km/h": [1, "km/h", "km/h"],
+  mph: [1, "mi/h", "mi/h"],
+  "m/s": [1, "m/s", "m/s"],
+  kW: [1, "kW", "kW"],
+  PS: [75 * G, "kg m^2 / s^3", "kg*m2/s3"],
+  hp: [550 * G, "lb foot m / s^3", "lb*ft*m/s3"],
+  "km/L": [1, "km/l", "km/l"],
+  "mpg US": [1 / 231, "mile / inch^3", "mi/in3"],
+  "mpg imp": [1 / 4.54609, "mile / l", "mi/l"],
+  V: [1, "V", "V"],
+  mV: [1, "mV", "mV"],
+  h: [1, "hour", "h"],
+  "°": [1, "deg", "deg"],
+  turn: [360, "deg", "deg"],
+  N: [1, "N", "N"],
+  lbf: [G, "lb m / s^2", "lb*m/s2"],
+  kgf: [G, "kg m / s^2", "kg*m/s2"],
+};
+const figures = fc.double({ min: 1e-3, max: 1e6, noNaN: true });
+const defined = Object.keys(THEIRS) as (keyof typeof THEIRS)[];
 
-test("random conversions agree with mathjs and with js-quantities as far as each holds its factors", () => {
-  const pairs = THEIRS.flatMap((a) => THEIRS.filter((b) => a !== b && dimensionOf(a[0]) === dimensionOf(b[0])).map((b) => [a, b] as const));
-  fc.assert(
-    fc.property(fc.constantFrom(...pairs), fc.double({ min: 1e-3, max: 1e6, noNaN: true }), ([a, b], value) => {
-      const ours = to(value, a[0], b[0]);
-      // mathjs holds psi to twelve digits.
-      close(ours, math.unit(value, a[1]).toNumber(b[1]), /psi/.test(a[1] + b[1]) ? 1e-9 : 1e-12);
-      // js-quantities holds pound-force, psi, ounces and gallons rounded to about seven digits, so units built on them agree to that only.
-      const rounded = /psi|lbf|oz|lb|gal|qt/.test(a[2] + b[2]);
-      close(ours, Qty(value, a[2]).to(b[2]).scalar, rounded ? 5e-7 : 2e-12);
-    }),
-    { numRuns: 2000 },
-  );
+describe("random conversions agree with two independent libraries to 1e-12", () => {
+  test("every unit is among them", () => {
+    expect([...defined, "°C", "°F", "K", "L/100 km"].sort()).toEqual([...UNIT_IDS].sort());
+  });
+  const pairs = defined.flatMap((a) => defined.filter((b) => a !== b && dimensionOf(a) === dimensionOf(b)).map((b) => [a, b] as const));
+  test("lengths, forces, pressures and the rest, each by its definition", () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...pairs), figures, ([a, b], value) => {
+        const [ours, [times, mathjs, jsq], [per, intoMathjs, intoJsq]] = [to(value, a, b), THEIRS[a], THEIRS[b]];
+        close(ours, math.unit(value * times, mathjs).toNumber(intoMathjs) / per);
+        close(ours, Qty(value * times, jsq).to(intoJsq).scalar / per);
+      }),
+      { numRuns: 5000 },
+    );
+  });
+  test("consumption, which runs the other way round", () => {
+    fc.assert(
+      fc.property(fc.constantFrom("km/L", "mpg US", "mpg imp"), fc.double({ min: 0.1, max: 1000, noNaN: true }), (unit, value) => {
+        const [times, mathjs, jsq] = THEIRS[unit];
+        close(to(value, unit, "L/100 km"), 100 / math.unit(value * times, mathjs).toNumber("km/l"));
+        close(to(value, unit, "L/100 km"), 100 / Qty(value * times, jsq).to("km/l").scalar);
+      }),
+    );
+  });
+  test("temperatures, judged beside 300 degrees, since an offset takes figures away", () => {
+    const names = { "°C": ["degC", "tempC"], "°F": ["degF", "tempF"], K: ["K", "tempK"] } as const;
+    const all = ["°C", "°F", "K"] as const;
+    fc.assert(
+      fc.property(fc.constantFrom(...all), fc.constantFrom(...all), fc.double({ min: 1, max: 1000, noNaN: true }), (a, b, value) => {
+        const theirs = [math.unit(value, names[a][0]).toNumber(names[b][0]), Qty(value, names[a][1]).to(names[b][1]).scalar];
+        for (const each of theirs) expect(Math.abs(to(value, a, b) - each)).toBeLessThanOrEqual(1e-12 * Math.max(300, Math.abs(each)));
+      }),
+    );
+  });
+  // By their own names both hold some factors rounded: mathjs psi, mmHg and hp, js-quantities whatever stands on pound-force, gallon and ounce.
+  test.each([
+    ["psi", "kPa", "psi", "kPa", 1e-9],
+    ["hp", "kW", "hp", "kW", 1e-9],
+    ["mmHg", "kPa", "mmHg", "kPa", 5e-6],
+    ["lbf", "N", "lbf", "N", 1e-12],
+    ["US gal", "L", "gallon", "l", 1e-12],
+    ["US fl oz", "mL", "fluidounce", "ml", 1e-12],
+    ["oz", "g", "oz", "g", 1e-12],
+  ] as const)("mathjs by its own name: %s in %s", (a, b, mathjs, into, relative) => {
+    close(to(36, a, b), math.unit(36, mathjs).toNumber(into), relative);
+  });
+  test.each([
+    ["psi", "kPa", "psi", "kPa", 5e-7],
+    ["lbf", "N", "lbf", "N", 5e-7],
+    ["hp", "kW", "hp", "kW", 5e-7],
+    ["mmHg", "kPa", "mmHg", "kPa", 5e-7],
+    ["inHg", "kPa", "inHg", "kPa", 5e-7],
+    ["US gal", "L", "gal", "l", 5e-7],
+    ["oz", "g", "oz", "g", 5e-7],
+  ] as const)("js-quantities by its own name: %s in %s", (a, b, jsq, into, relative) => {
+    close(to(36, a, b), Qty(36, jsq).to(into).scalar, relative);
+  });
 });
 
 test("there and back returns the figure", () => {
