@@ -1,6 +1,7 @@
 // One tick: look at what has come due to be looked at, then send what is ready. Ticks never overlap.
 
 import type { Instant } from "../core/calendar/dates.ts";
+import { addMinutes } from "../core/calendar/zones.ts";
 import type { Store } from "../store/store.ts";
 import { type Sending, sendReady } from "./send.ts";
 import { sweep } from "./sweep.ts";
@@ -16,7 +17,10 @@ export function remindersOf(store: Store, sending: Sending, newId: () => string)
   let running: Promise<unknown> = Promise.resolve();
   return {
     tick(now) {
-      const mine = running.then(async () => ({ looked: await sweep(store, now, newId), sent: await sendReady(store, sending, now) }));
+      const mine = running.then(async () => {
+        await setRight(store, now);
+        return { looked: await sweep(store, now, newId), sent: await sendReady(store, sending, now) };
+      });
       running = mine.catch(() => undefined);
       return mine;
     },
@@ -26,4 +30,20 @@ export function remindersOf(store: Store, sending: Sending, newId: () => string)
         return look === null ? delivery : delivery === null || look < delivery ? look : delivery;
       }),
   };
+}
+
+/** Clocks of two processes may differ by so much. */
+const DIFFERENCE_MINUTES = 10;
+
+/** A clock that was ahead has left plans for a time that has not come: they are made anew. */
+async function setRight(store: Store, now: Instant): Promise<void> {
+  await store.change(async (q) => {
+    const last = await q.room.meta("ticked");
+    const until = addMinutes(now, DIFFERENCE_MINUTES);
+    if (last !== null && last > until) {
+      await q.bikes.lookAtAll(now);
+      await q.notices.replanned(now, until);
+    }
+    await q.room.setMeta("ticked", now);
+  });
 }

@@ -42,6 +42,10 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
     async rulesChanged(version: number, now: Instant): Promise<void> {
       await db.updateTable("bikes").set({ rules_version: version, look_again_at: now }).where("rules_version", "<", version).execute();
     },
+    /** Every bike is looked at again, in the sweep's slices. */
+    async lookAtAll(now: Instant): Promise<void> {
+      await db.updateTable("bikes").set({ look_again_at: now }).where("look_again_at", "is not", null).execute();
+    },
     /** The next moment at which some bike wants to be looked at. */
     async nextLook(): Promise<Instant | null> {
       const row = await db

@@ -1,5 +1,6 @@
 // Notices (one thing to tell, once) and deliveries (one message that gathers them).
 
+import { sql } from "kysely";
 import type { Instant, LocalDate } from "../core/calendar/dates.ts";
 import type { BikeId, GroupId, ItemKey, MemberId } from "../core/ids.ts";
 import type { Db } from "./db.ts";
@@ -104,7 +105,12 @@ export function noticesRepo(db: Db) {
       await db
         .insertInto("deliveries")
         .values(deliveries.map(deliveryRow))
-        .onConflict((c) => c.columns(["recipient", "window"]).doUpdateSet({ state: "queued", why: null }).where("deliveries.state", "=", "empty"))
+        .onConflict((c) =>
+          c
+            .columns(["recipient", "window"])
+            .doUpdateSet((e) => ({ state: "queued", why: null, not_before: e.ref("excluded.not_before") }))
+            .where("deliveries.state", "=", "empty"),
+        )
         .execute();
     },
     /** Gives a claimed delivery back until a later moment. */
@@ -142,6 +148,28 @@ export function noticesRepo(db: Db) {
         .returning("id")
         .execute();
       return rows.length === 1;
+    },
+    /**
+     * The clock was ahead and has been set right: what was noted in the time that has not come is taken back, unless it was told already;
+     * what was put off from then, or claimed then, is taken up now. @param until the end of a lease taken now
+     */
+    async replanned(now: Instant, until: Instant): Promise<void> {
+      await db.updateTable("notices").set({ state: "dropped", why: "the clock was set back" }).where("state", "=", "waiting").where("at", ">", now).execute();
+      await db
+        .updateTable("deliveries")
+        .set({ not_before: now })
+        .where("state", "=", "queued")
+        .where("attempt", ">", 0)
+        .where("not_before", ">", until)
+        .execute();
+      await db.updateTable("deliveries").set({ lease_until: now }).where("state", "=", "sending").where("lease_until", ">", until).execute();
+      // A window that is still to come was served too early; it is free again.
+      await db
+        .updateTable("deliveries")
+        .set({ window: sql<string>`${sql.ref("window")} || '~' || ${sql.ref("id")}` })
+        .where("window", ">", now)
+        .where("state", "in", ["sent", "empty", "failed", "unconfirmed"])
+        .execute();
     },
     /** Is an earlier delivery to the same recipient still to be settled? What comes after it waits, and may go with it. */
     async isBehind(delivery: Delivery): Promise<boolean> {
