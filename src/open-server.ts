@@ -12,7 +12,7 @@ import { again, isUnauthorised, WAITS } from "./discord/again.ts";
 import { CLOSED, type Connected, type Connection, connect } from "./discord/connect.ts";
 import { listen } from "./discord/face.ts";
 import { find } from "./discord/find.ts";
-import { mayManage } from "./discord/hear.ts";
+import { isStillIn, mayManage } from "./discord/members.ts";
 import { type Post, post } from "./discord/post.ts";
 import { commandsJson, registerChanged } from "./discord/register.ts";
 import { ANNOUNCE_AFTER } from "./discord/respond.ts";
@@ -200,6 +200,9 @@ const commandsOf = ({ commands }: Supplied) =>
 const deliverBy = (how: Post): Deliver => ({
   async send(delivery, once, { member, where }, reply, begin) {
     if (where.channel !== "dm" && where.id === where.group) return { is: "failed", why: "channel gone" };
+    // Nothing is said in a group about a member who is no longer in it.
+    const still = where.channel === "dm" || where.group === null ? "there" : await isStillIn(how.client, where.group, member, how.waits);
+    if (still !== "there") return still === "left" ? { is: "failed", why: "member left" } : { is: "later", why: "the platform was not there" };
     const to = where.channel === "dm" ? { member } : { channel: where.id, mention: member, answers: null };
     return post(how, to, reply, `delivery/${once}`, { ...begin, mark: delivery });
   },

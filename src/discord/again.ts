@@ -43,6 +43,7 @@ export const isRefused = (error: unknown): boolean => error instanceof DiscordAP
 /** Numbers of the platform that are answered differently. Source: its documentation, opcodes and status codes. */
 export const CODES = {
   unknownChannel: 10_003,
+  unknownMember: 10_007,
   unknownMessage: 10_008,
   unknownWebhook: 10_015,
   unknownInteraction: 10_062,

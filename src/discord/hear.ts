@@ -4,7 +4,6 @@ import {
   type AutocompleteInteraction,
   type ButtonInteraction,
   type ChatInputCommandInteraction,
-  type Client,
   type Interaction,
   type Message,
   type MessageContextMenuCommandInteraction,
@@ -129,15 +128,6 @@ export const heardDelete = (m: Message | PartialMessage, author: MemberId): Inbo
   kind: "delete",
   message: m.id,
 });
-
-/** May a member manage a group: asked of the platform each time, since a direct message says nothing of it and a right may have been taken away. */
-export async function mayManage(client: Client, member: MemberId, group: GroupId): Promise<boolean> {
-  const guild = client.guilds.cache.get(group);
-  if (guild === undefined) return false;
-  if (guild.ownerId === member) return true;
-  const there = await guild.members.fetch({ user: member, force: true }).catch(() => null);
-  return there?.permissions.has(PermissionFlagsBits.ManageGuild) ?? false;
-}
 
 /** A thread belongs to the channel that it was begun in. */
 const threadsHome = (m: Message): string | null => (m.channel.isThread() ? m.channel.parentId : null);

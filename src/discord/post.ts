@@ -12,7 +12,7 @@ export type To = { readonly member: string } | { readonly channel: string; reado
 
 export type Posted =
   | { readonly is: "sent"; readonly message: string }
-  | { readonly is: "failed"; readonly why: "direct messages closed" | "channel gone" | "not allowed" | "refused" }
+  | { readonly is: "failed"; readonly why: "direct messages closed" | "channel gone" | "member left" | "not allowed" | "refused" }
   /** The platform was not there: it may be tried again later. */
   | { readonly is: "later"; readonly why: string };
 /** Called off before anything was put there. */
@@ -77,7 +77,8 @@ async function sendTo(channel: SendableChannels, message: MessageCreateOptions, 
 
 function outcomeOf(error: unknown): Posted {
   const code = codeOf(error);
-  if (code === CODES.cannotMessageUser || code === CODES.noMutualServer) return { is: "failed", why: "direct messages closed" };
+  if (code === CODES.cannotMessageUser) return { is: "failed", why: "direct messages closed" };
+  if (code === CODES.noMutualServer) return { is: "failed", why: "member left" };
   if (code === CODES.unknownChannel) return { is: "failed", why: "channel gone" };
   if (code === CODES.missingAccess || code === CODES.missingPermissions) return { is: "failed", why: "not allowed" };
   const passes = isPassing(error) || isUnauthorised(error) || code === CODES.directMessagesTooFast;

@@ -12,7 +12,7 @@ export type Address = { readonly member: MemberId; readonly where: Where };
 
 export type Sent =
   | { readonly is: "sent"; readonly message: string }
-  | { readonly is: "failed"; readonly why: "direct messages closed" | "channel gone" | "not allowed" | "refused" }
+  | { readonly is: "failed"; readonly why: "direct messages closed" | "channel gone" | "member left" | "not allowed" | "refused" }
   /** The platform was not there; whether it took the message is not known. */
   | { readonly is: "later"; readonly why: string }
   /** Another process has taken the delivery over; nothing was sent. */

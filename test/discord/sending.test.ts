@@ -220,6 +220,32 @@ describe("sending a reminder", () => {
     expect(said().map((message) => message.channel_id)).toEqual([on.platform.directChannel(INES)]);
   });
 
+  test.each(["channel", "direct message"])(
+    "a member who left and was reminded by %s: nothing about them in the group; listed as failed, and not tried for ever",
+    async (by) => {
+      await start();
+      await on.answerTo(on.platform.run(garage(true), "group", null, { reading: "here" }));
+      await on.answerTo(on.platform.run(garage(), "remind", null, { by }));
+      await reminderDue();
+      on.platform.left(INES);
+      expect(await tick()).toMatchObject({ sent: 0 });
+      on.advance("P1D");
+      expect(await tick()).toMatchObject({ sent: 0 });
+      expect(said()).toEqual([]);
+      expect(on.faults).toEqual([expect.objectContaining({ what: "a reminder could not be delivered", why: "member left, member left" })]);
+    },
+  );
+
+  test("a member who left the group and is in another: the reminder comes by direct message", async () => {
+    await start({ platform: { guilds: 2 } });
+    await on.answerTo(on.platform.run(garage(true), "group", null, { reading: "here" }));
+    await on.answerTo(on.platform.run(garage(), "remind", null, { by: "channel" }));
+    await reminderDue();
+    on.platform.fault(/^GET \/guilds\/\d+\/members/u, "404 member");
+    expect(await tick()).toMatchObject({ sent: 1 });
+    expect(said().map((message) => message.channel_id)).toEqual([on.platform.directChannel(INES)]);
+  });
+
   test("wished in a channel where the group has named none: it comes by direct message, and no channel is asked for", async () => {
     await start();
     await on.answerTo(on.platform.run(garage(), "remind", null, { by: "channel" }));

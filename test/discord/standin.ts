@@ -33,6 +33,7 @@ const BODIES = {
   "404 unknown interaction": [404, { message: "Unknown interaction", code: 10_062 }],
   "403 closed": [403, { message: "Cannot send messages to this user", code: 50_007 }],
   "403 missing": [403, { message: "Missing Permissions", code: 50_013 }],
+  "404 member": [404, { message: "Unknown Member", code: 10_007 }],
   "404 channel": [404, { message: "Unknown Channel", code: 10_003 }],
   "404 webhook": [404, { message: "Unknown Webhook", code: 10_015 }],
   "401 expired": [401, { message: "Invalid Webhook Token", code: 50_027 }],
@@ -77,6 +78,7 @@ export async function standIn({
   const asked: string[] = [];
   const closedHistory = new Set<string>();
   const managers = new Set<string>();
+  const left = new Set<string>();
   const MANAGER = "300000000000000009";
   const messages: Kept[] = [];
   const faults: Fault[] = [];
@@ -267,6 +269,9 @@ export async function standIn({
       /^POST \/channels\/(\d+)\/messages$/u,
       ([, channel = ""], body) => {
         check("MessageCreateRequest", body, "message");
+        const [recipient] = (channels.get(channel)?.["recipients"] ?? []) as { id: string }[];
+        if (recipient !== undefined && left.has(recipient.id))
+          return [403, { message: "Cannot send messages to this user due to having no mutual guilds", code: 50_278 }];
         const nonce = `${channel}/${String(body["nonce"])}`;
         const made = (body["enforce_nonce"] === true ? nonces.get(nonce) : undefined) ?? keep(channel, body);
         if (body["nonce"] !== undefined) nonces.set(nonce, made);
@@ -276,10 +281,10 @@ export async function standIn({
     [/^PUT \/channels\/\d+\/messages\/\d+\/reactions\/[^/]+\/@me$/u, () => [204, null]],
     [
       /^GET \/guilds\/\d+\/members\/(\d+)$/u,
-      ([, member = ""]) => [
-        200,
-        { user: user(member), roles: managers.has(member) ? [MANAGER] : [], joined_at: "2026-01-01T00:00:00Z", flags: 0, deaf: false, mute: false },
-      ],
+      ([, member = ""]) =>
+        left.has(member)
+          ? [404, { message: "Unknown Member", code: 10_007 }]
+          : [200, { user: user(member), roles: managers.has(member) ? [MANAGER] : [], joined_at: "2026-01-01T00:00:00Z", flags: 0, deaf: false, mute: false }],
     ],
   ];
   function route(method: string, path: string, body: Json, query: URLSearchParams): Answered {
@@ -493,6 +498,7 @@ export async function standIn({
     embed: (message: Json) => dispatch("MESSAGE_UPDATE", { ...message, embeds: [], edited_timestamp: null }),
     /** A member may manage servers from now on, or no more. */
     promote: (member: string, manages: boolean) => void (manages ? managers.add(member) : managers.delete(member)),
+    left: (member: string) => void left.add(member),
     /** Many messages deleted at once, as a moderator does. */
     removeAll: (all: readonly Json[]) =>
       dispatch("MESSAGE_DELETE_BULK", { ids: all.map(({ id: each }) => each), channel_id: all[0]?.["channel_id"], guild_id: all[0]?.["guild_id"] }),
