@@ -83,6 +83,7 @@ export function botOf(parts: BotParts): Bot {
     problem: (problem) => ({ why: "option", ...problem }),
     unknownCommand: (typed, nearest) => ({ why: "unknown command", typed, nearest }),
     gone: () => ({ why: "gone" }),
+    isRepeat: ({ why }) => why === "heard already",
     adminsOnly: () => ({ why: "admins only" }),
     crossed: (error) => error instanceof Conflict,
     fault(error, input, words) {

@@ -46,7 +46,7 @@ export const addFirst = handler<FirstAdded>({
     const kind = KINDS.find((each) => each === fields["kind"]);
     if (kind === undefined) return refused({ why: "option", option: "kind", problem: "not a choice", choices: KINDS });
     const added = await addBike(ctx, { name, kind, odometer });
-    return added.is === "refused" && added.why.why !== "already done" ? done({ is: "again", why: added.why, name, kind, odometer }) : added;
+    return added.is === "refused" && added.why.why !== "heard already" ? done({ is: "again", why: added.why, name, kind, odometer }) : added;
   },
   say: (added, words) => ("is" in added ? said([words.refusal(added.why)], { actions: [firstBike(words, added)] }) : sayAdded(added, words)),
 });

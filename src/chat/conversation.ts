@@ -25,6 +25,7 @@ export type Parts<Ctx, W, R> = {
   readonly problem: (problem: OptionProblem, words: W) => R;
   readonly unknownCommand: (typed: string, nearest: readonly string[]) => R;
   readonly gone: () => R;
+  readonly isRepeat: (why: R) => boolean;
   readonly adminsOnly: () => R;
   /** Another write came between, and all of this input was undone: it may be tried again. */
   readonly crossed: (error: unknown) => boolean;
@@ -107,7 +108,10 @@ async function answered<Ctx, W, R>(
   { ctx, words, admin }: { readonly ctx: Ctx; readonly words: W; readonly admin: boolean },
 ): Promise<readonly Answer[]> {
   const to = (reply: Reply | null, react: Answer["react"] = null, data: unknown = reply?.data ?? null) => answersOf(inbound, reply, react, data);
-  const refusal = (why: R): Reply => ({ ...parts.refuse(why, words), visibility: "private", data: { refused: why }, refused: true });
+  const refusal = (why: R): Reply => ({
+    ...{ ...parts.refuse(why, words), visibility: "private", data: { refused: why }, refused: true },
+    ...(parts.isRepeat(why) ? { repeated: true } : {}),
+  });
   switch (inbound.kind) {
     case "say":
     case "edit": {

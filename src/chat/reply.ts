@@ -43,7 +43,13 @@ export type Said = {
 };
 
 /** Said, who may see it, and the same outcome as data for scripts and tests. */
-export type Reply = Said & { readonly visibility: Visibility; readonly data: unknown; readonly refused?: true };
+export type Reply = Said & {
+  readonly visibility: Visibility;
+  readonly data: unknown;
+  readonly refused?: true;
+  /** The same input was heard before, here or by another process, which answers it. */
+  readonly repeated?: true;
+};
 
 /** What a message gets: at most a reaction, and a reply only when the member would want one. */
 export type MessageAnswer = {

@@ -29,6 +29,8 @@ export type Refusal =
   | { readonly why: "gone" }
   | { readonly why: "changed meanwhile" }
   | { readonly why: "already done" }
+  /** The same event, told of twice by the platform or to two processes. */
+  | { readonly why: "heard already" }
   | { readonly why: "not in a group" }
   | { readonly why: "admins only" }
   | { readonly why: "not a zone"; readonly typed: string }

@@ -130,7 +130,8 @@ async function suggest({ conversation }: FaceParts, i: AutocompleteInteraction):
   const [answer] = await conversation.hear(heardTyping(i));
   const choices = (answer?.suggestions ?? []).filter((each) => each.length <= 100).slice(0, 25);
   await i.respond(choices.map((each) => ({ name: each, value: each }))).catch((error: unknown) => {
-    if (codeOf(error) !== CODES.unknownInteraction) throw error;
+    const code = codeOf(error);
+    if (code !== CODES.unknownInteraction && code !== CODES.alreadyAcknowledged) throw error;
   });
 }
 

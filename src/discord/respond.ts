@@ -20,6 +20,8 @@ type Answerable = ChatInputCommandInteraction | MessageContextMenuCommandInterac
 
 /** The platform waits three seconds for a first answer; work that is slower is announced after this long. */
 export const ANNOUNCE_AFTER = 1500;
+/** What another process heard too is answered by that one: it has this long, in milliseconds, before this one speaks. */
+const ELSEWHERE = 1000;
 
 export type Respond = {
   readonly conversation: Pick<Conversation, "hear" | "visibilityOf" | "settles">;
@@ -51,9 +53,16 @@ export async function respond({ conversation, words, announceAfter, directly }: 
   const said: Said = reply ?? { title: null, lines: [words.nothing], caution: null, actions: [], files: [] };
   const visibility = reply?.visibility ?? "private";
   const [page, ...further] = pagesOf(said, words.moreActions) as [Page, ...Page[]];
+  if (reply?.repeated === true) return announced === null ? heardElsewhere(i, page) : undefined;
   const open = announced === null || (await announced);
   const shown = open && (await first(i, page, { updates, refused: reply?.refused === true, visibility, promised, announced: announced !== null }));
   if (!shown || !(await follow(i, further, visibility))) await directly(i.user.id, said, i.id);
+}
+
+/** What another process did is answered by that one, in an announcement of ours too; if it does not, because it has ended, this one says that it is done. */
+async function heardElsewhere(i: Answerable, page: Page): Promise<void> {
+  await new Promise((resolve) => setTimeout(resolve, ELSEWHERE));
+  await answerable(i, () => i.reply({ ...page, flags: flagsOf("private") }));
 }
 
 type First = {
@@ -67,7 +76,12 @@ type First = {
 /** The first page. False: the platform no longer takes it. */
 async function first(i: Answerable, page: Page, { updates, refused, visibility, promised, announced }: First): Promise<boolean> {
   const replaces = updates && !refused;
-  if (!announced) return answerable(i, () => (replaces && canUpdate(i) ? i.update(page) : i.reply({ ...page, flags: flagsOf(visibility) })));
+  if (!announced) {
+    const taken = await answerable(i, () => (replaces && canUpdate(i) ? i.update(page) : i.reply({ ...page, flags: flagsOf(visibility) })));
+    // Acknowledged already: by a try of ours whose acknowledgement was lost, or by another process that only announced it. Either way these are the words.
+    if (taken && i.deferred && (replaces || visibility === promised)) await answerable(i, () => i.editReply(page));
+    return taken;
+  }
   if (replaces || (!updates && visibility === promised)) return answerable(i, () => i.editReply(page));
   // Announced to all and come to something private: the announcement goes, and the answer is the member's alone.
   if (!updates) await answerable(i, () => i.deleteReply());

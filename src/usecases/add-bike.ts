@@ -17,7 +17,7 @@ import { type Asked, askedAbout } from "./first-history.ts";
 import { pick } from "./garage.ts";
 import { knownOf, ownGarage } from "./messages.ts";
 import { odometerRecord } from "./records.ts";
-import { done, type Result, refused } from "./refusals.ts";
+import { done, onceHeard, type Result, refused } from "./refusals.ts";
 
 export type NewBike = { readonly name: string; readonly kind: KindId; readonly odometer: string; readonly unit?: DistanceUnit };
 export type Added = {
@@ -99,7 +99,7 @@ export async function addBike(ctx: Ctx, input: NewBike): Promise<Result<Added>> 
       asks,
     });
   });
-  return acted.first ? acted.value : refused({ why: "already done" });
+  return onceHeard(acted);
 }
 
 /** Saves the member's row the first time something of theirs is saved. */

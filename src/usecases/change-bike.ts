@@ -14,7 +14,7 @@ import { beginDial } from "./dials.ts";
 import { figureOfLast, type Garaged, garage, pick } from "./garage.ts";
 import { knownOf } from "./messages.ts";
 import { odometerRecord } from "./records.ts";
-import { done, type Result, refused } from "./refusals.ts";
+import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 
 /** A bike as it is shown. */
@@ -165,7 +165,7 @@ async function acting<T>(ctx: Ctx, bike: string | undefined, work: (q: Repos, al
     const which = whichBike(all, bike);
     return which.is === "refused" ? which : work(q, all, which.value);
   });
-  return acted.first ? acted.value : refused({ why: "already done" });
+  return onceHeard(acted);
 }
 
 async function written(q: Repos, ctx: Ctx, bike: Bike): Promise<Result<BikeShown>> {

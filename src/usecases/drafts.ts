@@ -10,7 +10,7 @@ import type { Ctx } from "./context.ts";
 import { withdrawSlips } from "./corrections.ts";
 import { beginDial } from "./dials.ts";
 import { answered, knownOf, logged, type MessageOutcome, ownGarage, type Question, questionOf, settle, sourceOf, withoutOwn } from "./messages.ts";
-import { done, type Result, refused } from "./refusals.ts";
+import { done, onceHeard, type Result, refused } from "./refusals.ts";
 
 /** Answers the open question of a draft. A press on an older question shows the one that stands now. */
 export async function answerDraft(ctx: Ctx, input: { readonly draft: string; readonly rev: number; readonly choice: string }): Promise<Result<MessageOutcome>> {
@@ -94,7 +94,7 @@ async function withDraft<T>(ctx: Ctx, id: string, work: (q: Repos, draft: Draft)
     if (draft.state !== "open") return refused({ why: "already done" });
     return work(q, draft);
   });
-  return acted.first ? acted.value : refused({ why: "already done" });
+  return onceHeard(acted);
 }
 
 /** What stood before was the slip: it is withdrawn, and what was typed now stands. */

@@ -12,7 +12,7 @@ import { type DueBike, dueBike } from "./due.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
 import { knownOf, ownGarage } from "./messages.ts";
 import { nameIn } from "./record-work.ts";
-import { done, type Result, refused } from "./refusals.ts";
+import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { heldAgainst, save } from "./settle.ts";
 
 /** A question of the form: the jobs that one answer covers, under one name. `item` names them all, joined by "+". */
@@ -97,7 +97,7 @@ export async function recordHistory(ctx: Ctx, input: { readonly bike: BikeId; re
       due,
     });
   });
-  return acted.first ? acted.value : refused({ why: "already done" });
+  return onceHeard(acted);
 }
 
 /** The bike's whole history is known since it was new: everything counts from zero and from its first day. */
@@ -110,5 +110,5 @@ export async function wholeSinceNew(ctx: Ctx, input: { readonly bike: BikeId }):
     const after = pick(await ownGarage(q, ctx), input.bike) ?? g;
     return done(dueBike(ctx, after));
   });
-  return acted.first ? acted.value : refused({ why: "already done" });
+  return onceHeard(acted);
 }

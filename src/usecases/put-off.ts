@@ -7,7 +7,7 @@ import type { Ctx } from "./context.ts";
 import { pick } from "./garage.ts";
 import { ownGarage } from "./messages.ts";
 import { nameIn } from "./record-work.ts";
-import { done, type Result, refused } from "./refusals.ts";
+import { done, onceHeard, type Result, refused } from "./refusals.ts";
 
 export const PUT_OFF_UNTIL = ["the weekend", "a week", "two weeks", "a month"] as const;
 export type PutOffUntil = (typeof PUT_OFF_UNTIL)[number];
@@ -41,5 +41,5 @@ export async function putOff(
     await q.bikes.touched([input.bike], ctx.now);
     return done({ bike: input.bike, nickname: g.bike.nickname, items: input.items.map((item) => nameIn(ctx, g, item)), until });
   });
-  return acted.first ? acted.value : refused({ why: "already done" });
+  return onceHeard(acted);
 }

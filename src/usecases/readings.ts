@@ -7,7 +7,7 @@ import type { Ctx } from "./context.ts";
 import { unanswered } from "./drafts.ts";
 import { duesOf } from "./garage.ts";
 import { isPressing, knownOf, type MessageOutcome, type NamedBike, named, newsOf, noneLeft, ownGarage, type Question, settle } from "./messages.ts";
-import { done, type Result, refused } from "./refusals.ts";
+import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 
 export type ReadingList = { readonly bikes: readonly (NamedBike & { readonly readings: readonly ReadingRecord[] })[]; readonly open: readonly Question[] };
@@ -61,5 +61,5 @@ export async function logTyped(ctx: Ctx, input: { readonly log: string; readonly
     if (meant.intents.length === 0) return done<MessageOutcome>({ is: "not understood", bikes: all.map((g) => g.bike.nickname) });
     return done(await settle(q, ctx, all, meant.intents, { source: ctx.event, typed: input.log, message: null }));
   });
-  return acted.first ? acted.value : refused({ why: "already done" });
+  return onceHeard(acted);
 }

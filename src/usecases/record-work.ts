@@ -12,7 +12,7 @@ import type { Repos } from "../store/store.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import type { Garaged } from "./garage.ts";
 import { knownOf, type MessageOutcome, ownGarage, settle } from "./messages.ts";
-import { done, type Result, refused } from "./refusals.ts";
+import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 
 export type WorkInput = {
@@ -35,7 +35,7 @@ export async function recordWork(ctx: Ctx, input: WorkInput): Promise<Result<Mes
     if (items.is === "refused") return items;
     return recorded(q, ctx, all, g, items.value, input);
   });
-  return acted.first ? acted.value : refused({ why: "already done" });
+  return onceHeard(acted);
 }
 
 /** Records known items of a known bike, as the buttons on a reminder and on the due list do. */
@@ -49,7 +49,7 @@ export async function recordItems(
     if (g === undefined) return refused({ why: "not yours" });
     return recorded(q, ctx, all, g, input.items, { did: input.items.map((key) => nameIn(ctx, g, key)).join(", "), ...input, bike: g.bike.nickname });
   });
-  return acted.first ? acted.value : refused({ why: "already done" });
+  return onceHeard(acted);
 }
 
 async function recorded(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, items: readonly ItemKey[], input: WorkInput): Promise<Result<MessageOutcome>> {

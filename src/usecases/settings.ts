@@ -9,7 +9,7 @@ import type { UnitId } from "../core/quantity/units.ts";
 import type { Repos } from "../store/store.ts";
 import { TREAD_LAW, type TreadLaw, type TreadLawPlace } from "../trade/tread-law.ts";
 import { type Ctx, isSouth } from "./context.ts";
-import { done, type Result, refused } from "./refusals.ts";
+import { done, onceHeard, type Result, refused } from "./refusals.ts";
 
 export type RemindChange = {
   readonly by?: ReminderWishes["by"];
@@ -77,7 +77,7 @@ export async function remindMe(ctx: Ctx, input: RemindChange): Promise<Result<Me
     await q.bikes.touchedOf({ owner: self.id }, ctx.now);
     return show(q);
   });
-  return acted.first ? acted.value : refused({ why: "already done" });
+  return onceHeard(acted);
 }
 
 const TROUBLES_SINCE = "-P30D";
@@ -152,7 +152,7 @@ async function changeGroup(ctx: Ctx, group: GroupId, input: GroupChange): Promis
     await q.bikes.touchedOf({ homeGroup: group }, ctx.now);
     return done(groupShown(ctx, next, true));
   });
-  return acted.first ? acted.value : refused({ why: "already done" });
+  return onceHeard(acted);
 }
 
 const newGroup = (id: GroupId): Group => ({

@@ -10,7 +10,7 @@ import type { Ctx } from "./context.ts";
 import { restoreCorrected, withdrawAll } from "./corrections.ts";
 import { pick, without } from "./garage.ts";
 import { type Heard, hear, knownOf, type MessageOutcome, type NamedBike, named, ownGarage, settle } from "./messages.ts";
-import { done, type Result, refused } from "./refusals.ts";
+import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
 
 /** What was withdrawn, and what stands again because it was withdrawn for the sake of that. */
@@ -32,7 +32,7 @@ export async function undoSource(ctx: Ctx, input: { readonly source: string }): 
     const bikes = gone.value.bikes.map((bike) => bike.id);
     return done({ ...gone.value, restored: await restoreCorrected(q, ctx, bikes, input.source) });
   });
-  return acted.first ? acted.value : refused({ why: "already done" });
+  return onceHeard(acted);
 }
 
 /** Was anything logged on these bikes' dials after what the source logged? */
@@ -53,7 +53,7 @@ export async function undoReading(ctx: Ctx, input: { readonly reading: string })
     const reading = await q.readings.byId(input.reading);
     return withdrawn(q, ctx, reading === null || reading.state === "withdrawn" ? [] : [reading], [], "undone");
   });
-  return acted.first ? acted.value : refused({ why: "already done" });
+  return onceHeard(acted);
 }
 
 async function withdrawn(q: Repos, ctx: Ctx, readings: readonly ReadingRecord[], work: readonly WorkRecord[], why: string): Promise<Result<Undone>> {

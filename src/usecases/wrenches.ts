@@ -4,7 +4,7 @@ import { parseAmount } from "../core/quantity/parse.ts";
 import { dimensionOf } from "../core/quantity/units.ts";
 import { type Drive, usualAccuracy, type Wrench, type WrenchKind } from "../core/torque/wrench.ts";
 import type { Ctx } from "./context.ts";
-import { done, type Result, refused } from "./refusals.ts";
+import { done, onceHeard, type Result, refused } from "./refusals.ts";
 
 export type WrenchInput = {
   readonly name: string;
@@ -36,7 +36,7 @@ export async function listWrench(ctx: Ctx, input: WrenchInput): Promise<Result<{
   const named = { id: ctx.newId(), name: input.name.trim().slice(0, 32), drive: input.drive ?? null, kind: input.type ?? (gauge ? "pressure gauge" : null) };
   const wrench: Wrench = { ...named, low, high, step: step.from, unit, accuracy };
   const acted = await ctx.store.act(ctx.event, ctx.now, (q) => q.wrenches.put(ctx.who.member, wrench, ctx.now));
-  return acted.first ? done({ wrench }) : refused({ why: "already done" });
+  return acted.first ? done({ wrench }) : refused({ why: "heard already" });
 }
 
 /** "4", "±4 %": as a share; null when it is none up to 20 %. */
@@ -55,5 +55,5 @@ export async function dropWrench(ctx: Ctx, input: { readonly name: string }): Pr
     if (await q.wrenches.remove(ctx.who.member, input.name)) return done({ name: input.name.trim() });
     return refused({ why: "no such wrench", typed: input.name, wrenches: (await q.wrenches.ofOwner(ctx.who.member)).map((wrench) => wrench.name) });
   });
-  return acted.first ? acted.value : refused({ why: "already done" });
+  return onceHeard(acted);
 }

@@ -48,6 +48,7 @@ function botThat(fails: readonly Error[], faults: unknown[] = [], draw?: () => P
     refuse: line,
     problem: () => "problem",
     unknownCommand: (typed, nearest) => `${typed}? ${nearest.join(", ")}`,
+    isRepeat: () => false,
     gone: () => "gone",
     adminsOnly: () => "admins only",
     crossed: (error) => error instanceof Crossed,

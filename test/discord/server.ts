@@ -31,7 +31,7 @@ export type On = {
   readonly process?: { readonly nth: number; readonly of: number } | null;
   /** Waits before each further try; short ones, unless the waits are what is tested. */
   readonly waits?: readonly number[];
-  /** Milliseconds that /due, asked for or pressed for, takes longer than it does. */
+  /** Milliseconds that /due, asked for or pressed for, and undoing take to answer after their work is done. */
   readonly slow?: number;
   /** Milliseconds before slow work is announced; a short time, unless the time is what is tested. */
   readonly announceAfter?: number | null;
@@ -104,8 +104,9 @@ export async function onStandIn({
 const later =
   <A extends unknown[], R>(slow: number, work: (...args: A) => Promise<R>) =>
   async (...args: A): Promise<R> => {
+    const done = await work(...args);
     await new Promise((resolve) => setTimeout(resolve, slow));
-    return work(...args);
+    return done;
   };
 const slowedHandlers = (slow: number) =>
   Object.fromEntries((["show-due", "undo"] as const).map((name) => [name, { ...HANDLERS[name], run: later(slow, HANDLERS[name].run) }]));

@@ -45,6 +45,20 @@ describe("two processes", () => {
     expect(both.flatMap(({ faults }) => faults)).toEqual([]);
   });
 
+  test("one of which is slow to answer what it did: its words are what the member reads, not that it was done already", async () => {
+    const slow = await start({ slow: 400 });
+    await start();
+    await slow.answerTo(platform.run(garage(), "bike", "add", HERON));
+    for (let miles = 14_300; miles < 14_800; miles += 100) {
+      const logged = await slow.answerTo(platform.run(garage(), "reading", null, { log: `${miles} mi` }));
+      const undone = platform.press(garage(), logged, part(logged, "Undo"));
+      await slow.until("an answer", () => platform.acknowledged.has(undone));
+      await new Promise((resolve) => setTimeout(resolve, 1200));
+      expect((await slow.answerTo(undone)).content).toContain("Undone for Heron");
+    }
+    expect(both.flatMap(({ faults }) => faults)).toEqual([]);
+  });
+
   test("that look at once: a reminder is sent by one of them", async () => {
     const one = await start();
     await start();

@@ -58,6 +58,7 @@ export const refusalWords = (p: Printer) => {
       case "changed meanwhile":
         return "That changed while you were looking. Ask again to see it as it stands.";
       case "already done":
+      case "heard already":
         return "That was done already, so nothing changed.";
       case "not in a group":
         return "That belongs to a group. Say it in the group's server.";
