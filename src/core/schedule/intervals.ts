@@ -4,22 +4,23 @@
 import type { Columns, Condition, Interval, PlanItem } from "../plan/plan.ts";
 import { type DistanceUnit, figureIn, type Stretch, stretchOf, TENTHS_OF_MM } from "../quantity/distance.ts";
 
-/** A printed distance as this bike counts it; `converted` when only the other column was printed. */
-export type Printed = { readonly stretch: Stretch; readonly converted: boolean };
+/** A printed distance as this bike counts it. `unit`: of the column that it was printed in; `converted` when that is not the bike's own. */
+export type Printed = { readonly stretch: Stretch; readonly unit: DistanceUnit; readonly converted: boolean };
 
 /** The bike's own column, else the other converted; null when the leg has no distance. */
 export function printed(columns: Columns, column: DistanceUnit): Printed | null {
   const own = column === "mi" ? columns.miles : columns.km;
-  if (own !== null) return { stretch: stretchOf(own, column), converted: false };
+  if (own !== null) return { stretch: stretchOf(own, column), unit: column, converted: false };
+  const unit = column === "mi" ? "km" : "mi";
   const other = column === "mi" ? columns.km : columns.miles;
-  return other === null ? null : { stretch: stretchOf(other, column === "mi" ? "km" : "mi"), converted: true };
+  return other === null ? null : { stretch: stretchOf(other, unit), unit, converted: true };
 }
 
 const MOST = { mi: 500, km: 800 } as const;
 const RUNNING_IN = { mi: 100, km: 150 } as const;
 const HABIT = { mi: 1000, km: 1600 } as const;
 
-/** Rounds down to a whole unit of the column. */
+/** Rounds down to a whole unit of the column that is printed: a converted interval keeps the window it was printed with. */
 export const wholeUnits = (stretch: number, column: DistanceUnit): Stretch => (Math.floor(stretch / TENTHS_OF_MM[column]) * TENTHS_OF_MM[column]) as Stretch;
 
 /** How far from the point a job still counts for it. */
@@ -61,6 +62,6 @@ export function shortenedBy(item: PlanItem, every: Interval, conditions: readonl
 export function isHabit(item: PlanItem, column: DistanceUnit): boolean {
   if (item.repeat.by !== "interval") return false;
   const distance = printed(item.repeat.every, column);
-  if (distance !== null && figureIn(distance.stretch, column) < HABIT[column]) return true;
+  if (distance !== null && figureIn(distance.stretch, distance.unit) < HABIT[distance.unit]) return true;
   return item.repeat.every.months !== null && item.repeat.every.months < 2;
 }

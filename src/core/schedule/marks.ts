@@ -5,8 +5,14 @@ import type { PlanItem } from "../plan/plan.ts";
 import { ahead, type DistanceUnit, type Ridden, type Stretch } from "../quantity/distance.ts";
 import { distanceWindow, type Printed, printed, wholeUnits } from "./intervals.ts";
 
-/** The marks of an item: the ones listed, then one every `thenEvery` counted from `from`. */
-export type Marks = { readonly listed: readonly Ridden[]; readonly thenEvery: Stretch | null; readonly from: Ridden; readonly converted: boolean };
+/** The marks of an item: the ones listed, then one every `thenEvery` counted from `from`. `unit`: of the column that they are printed in. */
+export type Marks = {
+  readonly listed: readonly Ridden[];
+  readonly thenEvery: Stretch | null;
+  readonly from: Ridden;
+  readonly unit: DistanceUnit;
+  readonly converted: boolean;
+};
 
 const ZERO = 0 as Ridden;
 
@@ -14,10 +20,10 @@ const ZERO = 0 as Ridden;
 export function marksOf(repeat: PlanItem["repeat"], interval: Printed | null, column: DistanceUnit): Marks | null {
   switch (repeat.by) {
     case "interval":
-      return interval === null ? null : { listed: [], thenEvery: interval.stretch, from: ZERO, converted: interval.converted };
+      return interval === null ? null : { listed: [], thenEvery: interval.stretch, from: ZERO, unit: interval.unit, converted: interval.converted };
     case "nth mark": {
       const base = printed(repeat.base, column);
-      return base === null ? null : { listed: [], thenEvery: (base.stretch * repeat.nth) as Stretch, from: ZERO, converted: base.converted };
+      return base === null ? null : { listed: [], thenEvery: (base.stretch * repeat.nth) as Stretch, from: ZERO, unit: base.unit, converted: base.converted };
     }
     case "mark list": {
       const at = repeat.at.map((columns) => printed(columns, column)).filter((mark) => mark !== null);
@@ -28,6 +34,7 @@ export function marksOf(repeat: PlanItem["repeat"], interval: Printed | null, co
         listed,
         thenEvery: then?.stretch ?? null,
         from: repeat.thenFrom === "zero" ? ZERO : last,
+        unit: (then ?? at[0])?.unit ?? column,
         converted: at.some((mark) => mark.converted) || (then?.converted ?? false),
       };
     }
@@ -70,37 +77,42 @@ export function gapAt(marks: Marks, ridden: Ridden): Stretch | null {
 export type NextMark = { readonly dueAt: Ridden; readonly interval: Stretch; readonly countsFor: Ridden | null };
 
 /**
- * After a job: the first mark that lies at least half an interval and at most interval + window ahead; if there is none, the job + interval.
+ * After a job: the first mark that lies at least half an interval and at most interval + window ahead; if there is none, the job + interval;
+ * and never beyond the second mark ahead, which is where a job done at the first would lead.
  * Null when the list has ended and nothing follows it.
  */
-export function nextAfterJob(marks: Marks, job: Ridden, column: DistanceUnit): NextMark | null {
+export function nextAfterJob(marks: Marks, job: Ridden): NextMark | null {
   // A job just short of a mark that it counts for belongs to the gap beyond that mark.
-  const near = nearMark(marks, job, column);
+  const near = nearMark(marks, job);
   const interval = gapAt(marks, near ?? job) ?? gapAt(marks, job);
   if (interval === null) return null;
-  const least = ahead(job, wholeUnits(interval / 2, column));
-  const most = ahead(job, (interval + distanceWindow(interval, column)) as Stretch);
+  const least = ahead(job, wholeUnits(interval / 2, marks.unit));
+  const most = ahead(job, (interval + distanceWindow(interval, marks.unit)) as Stretch);
   let mark = markAfter(marks, job);
   while (mark !== null && mark < least) mark = markAfter(marks, mark);
-  if (mark !== null && mark <= most) return { dueAt: mark, interval, countsFor: near };
-  return { dueAt: ahead(job, interval), interval, countsFor: null };
+  const dueAt = mark !== null && mark <= most ? mark : ahead(job, interval);
+  // Where the gaps of a list shrink: done before a mark, it is not due later than if it had been done at that mark.
+  const next = markAfter(marks, job);
+  const latest = next === null ? null : markAfter(marks, next);
+  const capped = latest !== null && latest < dueAt ? latest : dueAt;
+  return { dueAt: capped, interval, countsFor: capped === mark ? near : null };
 }
 
 /** The mark within whose window a job lies, the nearer of two. */
-function nearMark(marks: Marks, job: Ridden, column: DistanceUnit): Ridden | null {
+function nearMark(marks: Marks, job: Ridden): Ridden | null {
   const next = markAfter(marks, job);
   const before = markUpTo(marks, job);
   const within = (mark: Ridden | null): mark is Ridden =>
-    mark !== null && mark > 0 && Math.abs(mark - job) <= distanceWindow(gapAt(marks, mark) ?? gapAt(marks, job) ?? (0 as Stretch), column);
+    mark !== null && mark > 0 && Math.abs(mark - job) <= distanceWindow(gapAt(marks, mark) ?? gapAt(marks, job) ?? (0 as Stretch), marks.unit);
   const found = [before, next].filter(within);
   return found.sort((a, b) => Math.abs(a - job) - Math.abs(b - job))[0] ?? null;
 }
 
 /** By the book: a job inside the window before a mark, or after it, counts for every mark up to there; marks never move. */
-export function nextByTheBook(marks: Marks, job: Ridden, column: DistanceUnit): NextMark | null {
+export function nextByTheBook(marks: Marks, job: Ridden): NextMark | null {
   let satisfied = markUpTo(marks, job) ?? ZERO;
   const next = markAfter(marks, satisfied);
-  if (next !== null && next - job <= distanceWindow((next - satisfied) as Stretch, column)) satisfied = next;
+  if (next !== null && next - job <= distanceWindow((next - satisfied) as Stretch, marks.unit)) satisfied = next;
   const dueAt = markAfter(marks, satisfied);
   return dueAt === null ? null : { dueAt, interval: (dueAt - satisfied) as Stretch, countsFor: satisfied > 0 ? satisfied : null };
 }

@@ -143,7 +143,27 @@ describe("printed columns", () => {
   test("a missing column is converted and the leg says so", () => {
     const single = anItem({ repeat: { by: "interval", every: every(4000, null) } });
     const due = only(facts([single], { column: "km" }), moment("2026-01-01", 100, "km"));
-    expect(due.legs[0]).toMatchObject({ converted: true, dueAt: riddenOf(4000, "mi") });
+    expect(due.legs[0]).toMatchObject({ converted: true, dueAt: riddenOf(4000, "mi"), window: stretchOf(400, "mi") });
+  });
+});
+
+describe("an uneven list: 600, 4,000, 10,000, 14,000 mi, then every 4,000", () => {
+  const list = anItem({
+    repeat: {
+      by: "mark list",
+      at: [600, 4000, 10_000, 14_000].map((miles) => ({ miles, km: null })),
+      thenEvery: every(4000, null),
+      thenFrom: "last mark",
+    },
+  });
+  test.each([
+    ["the interval at a job is the gap between the marks either side of it: done at 6,000, half of 6,000 on is 9,000", 6000, 10_000],
+    ["done before a trip at 8,500: an interval of 6,000 on would be 14,500, but a job at 10,000 leads to 14,000", 8500, 14_000],
+    ["done at 9,700, inside the window of the 4,000 that begin there: counts for 10,000", 9700, 14_000],
+    ["done at 3,700 counts for 4,000", 3700, 10_000],
+    ["beyond the list the marks go on from the last", 18_100, 22_000],
+  ])("%s", (_, at, next) => {
+    expect(dueMiles(only(facts([list], { jobs: [aJob("oil.replace", "2026-01-01", at)] }), moment("2026-02-01", at + 1)))).toBe(next);
   });
 });
 
