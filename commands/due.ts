@@ -1,18 +1,29 @@
-// /due: what is due, coming up and good, each with its reason.
+// /due: what is due, coming up and good, each with its reason; or what falls due until a day or an odometer ahead.
 
+import { z } from "zod";
 import { type DueReport, whatIsDue } from "../src/usecases/due.ts";
 import { given } from "../src/usecases/given.ts";
+import { type Outlook, whatFallsDue } from "../src/usecases/outlook.ts";
+import type { Result } from "../src/usecases/refusals.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayDue } from "./replies/due.ts";
-import { dueReport } from "./shapes.ts";
+import { sayOutlook } from "./replies/outlook.ts";
+import { dueReport, outlook } from "./shapes.ts";
+
+type Out = DueReport | Outlook;
 
 export const due = define({
   name: "due",
   sub: null,
-  options: { bike: { takes: "text", required: false, complete: "bike" }, share: { takes: "flag", required: false } },
+  options: {
+    bike: { takes: "text", required: false, complete: "bike" },
+    until: { takes: "text", required: false },
+    share: { takes: "flag", required: false },
+  },
   adminOnly: false,
   visibility: ({ share }) => (share === true ? "shared" : "private"),
-  data: shapeOf<DueReport>(dueReport),
-  run: (ctx, { bike }) => whatIsDue(ctx, given({ bike })),
-  say: ({ bikes }, words) => sayDue(bikes, words),
+  data: shapeOf<Out>(z.union([outlook, dueReport])),
+  run: (ctx, { bike, until }): Promise<Result<Out>> =>
+    until === undefined ? whatIsDue(ctx, given({ bike })) : whatFallsDue(ctx, { until, ...given({ bike }) }),
+  say: (out, words) => ("is" in out ? sayOutlook(out.bikes, words) : sayDue(out.bikes, words)),
 });

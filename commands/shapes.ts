@@ -138,6 +138,7 @@ const dueLine = z.object({
   because: z.object({ why: z.string() }),
   caution: z.string().nullable(),
 });
+const standing = z.object({ until: localDate, items: z.array(z.string()) });
 export const dueBike = z.object({
   bike: z.string(),
   nickname: z.string(),
@@ -151,6 +152,7 @@ export const dueBike = z.object({
   conditions: z.array(z.string()),
   dues: z.array(dueLine),
   first: z.array(z.string()),
+  standing: standing.nullish(),
 });
 export const KINDS = Object.keys(KIND_NAMES) as KindId[];
 export const addedBike = z.object({
@@ -165,6 +167,22 @@ export const addedBike = z.object({
   firstBike: z.boolean(),
   plainly: z.boolean(),
   asks: z.array(z.object({ item: z.string(), called: z.string() })),
+});
+
+const falling = z.object({ likely: z.boolean(), on: localDate.nullable(), at: distance.nullable(), due: dueLine });
+export const outlook = z.object({
+  is: z.literal("outlook"),
+  bikes: z.array(
+    z.object({
+      bike: dueBike.omit({ dues: true, first: true }),
+      on: localDate.nullable(),
+      ridden: z.object({ low: distance, likely: distance, high: distance }).nullable(),
+      byDistance: z.boolean(),
+      evenings: z.array(z.object({ items: z.array(falling), minutes: z.number().nullable() })),
+      perhaps: z.array(falling),
+      unknown: z.number().int(),
+    }),
+  ),
 });
 
 export const dueReport = z.object({ bikes: z.array(dueBike) });
@@ -183,6 +201,7 @@ export const bikeShown = z.object({
   byTheBook: z.boolean(),
   items: z.number().int(),
   laidUpSince: localDate.nullable(),
+  standing: standing.nullish(),
 });
 
 export const groupShown = z.object({

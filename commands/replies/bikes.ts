@@ -12,7 +12,9 @@ export function sayBikes(bikes: readonly BikeShown[], words: Words): Said {
 
 /** A bike just changed: as it stands now, with what its plan holds. */
 export function sayChanged(bike: BikeShown, words: Words): Said {
-  return said([words.bikes.changed(bike.nickname, bike.items), ...linesOf(bike, words)], { actions: [press("show-due", bike.bike, words.bikes.labels.due)] });
+  const lines = [words.bikes.changed(bike.nickname, bike.items), ...linesOf(bike, words)];
+  if (bike.standing != null) lines.push(words.outlook.whileItStands(bike.standing.items, bike.standing.until, words.today));
+  return said(lines, { actions: [press("show-due", bike.bike, words.bikes.labels.due)] });
 }
 
 function linesOf(bike: BikeShown, words: Words): string[] {

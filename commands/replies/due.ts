@@ -17,13 +17,15 @@ const ORDER: readonly Status[] = ["overdue", "due", "soon", "no record", "good"]
 export function sayDue(bikes: readonly DueBike[], words: Words): Said {
   const whole = bikes.length === 1;
   const lines = bikes.flatMap((bike, n) => [...(n > 0 ? [""] : []), ...linesOf(bike, whole, words)]);
-  return said(lines, { caution: cautionOf(bikes, words) });
+  const urgent = bikes.flatMap((bike) => bike.dues).filter((line) => !line.habit && ["overdue", "due", "soon"].includes(line.status));
+  return said(lines, { caution: cautionOf(urgent, words) });
 }
 
 function linesOf(bike: DueBike, whole: boolean, words: Words): string[] {
   const { due } = words;
   const lines = [due.bike(bike.nickname, bike)];
   if (bike.laidUp) lines.push(due.laidUp());
+  if (bike.standing != null) lines.push(words.outlook.whileItStands(bike.standing.items, bike.standing.until, words.today));
   const habits = bike.dues.filter((line) => line.habit);
   const marked = bike.dues.filter((line) => !line.habit);
   if (!marked.some((line) => ["overdue", "due", "soon"].includes(line.status))) lines.push(due.nothingDue());
@@ -50,7 +52,7 @@ function section(here: readonly DueLine[], status: Status, whole: boolean, bike:
 }
 
 /** A used bike may have no record of most of its plan: items that share a reason share a line, and so do those of which nothing at all is known. */
-function unrecorded(here: readonly DueLine[], bike: DueBike, words: Words): string[] {
+export function unrecorded(here: readonly DueLine[], bike: Pick<DueBike, "unit" | "offset" | "today" | "perWeek" | "odometer">, words: Words): string[] {
   const groups = new Map<string, string[]>();
   const unknown: { readonly name: string; readonly next: Ridden; readonly on: LocalDate | null }[] = [];
   for (const line of here) {
@@ -68,10 +70,6 @@ function unrecorded(here: readonly DueLine[], bike: DueBike, words: Words): stri
   );
 }
 
-/** One caution, that of the most urgent item which can hurt. */
-function cautionOf(bikes: readonly DueBike[], words: Words): string | null {
-  const urgent = bikes
-    .flatMap((bike) => bike.dues)
-    .find((line) => line.caution !== null && !line.habit && (line.status === "overdue" || line.status === "due" || line.status === "soon"));
-  return words.caution(urgent?.caution ?? null);
-}
+/** One caution, that of the first item which can hurt. */
+export const cautionOf = (lines: readonly DueLine[], words: Words): string | null =>
+  words.caution(lines.find((line) => line.caution !== null)?.caution ?? null);

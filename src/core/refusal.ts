@@ -25,6 +25,8 @@ export type Refusal =
   | { readonly why: "later on that dial" }
   /** All the bikes are sold or retired. */
   | { readonly why: "all gone"; readonly bikes: readonly string[] }
+  /** How far to look ahead. */
+  | { readonly why: "not ahead"; readonly typed: string; readonly because: "not read" | "past" | "too far" | "no reading" }
   | { readonly why: "not yours" }
   | { readonly why: "gone" }
   | { readonly why: "changed meanwhile" }

@@ -15,6 +15,7 @@ import { figureOfLast, type Garaged, garage, pick } from "./garage.ts";
 import { knownOf } from "./messages.ts";
 import { odometerRecord } from "./records.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
+import { type Standing, whileItStands } from "./standing.ts";
 import { whichBike } from "./which-bike.ts";
 
 /** A bike as it is shown. */
@@ -32,6 +33,7 @@ export type BikeShown = {
   readonly byTheBook: boolean;
   readonly items: number;
   readonly laidUpSince: LocalDate | null;
+  readonly standing?: Standing | null;
 };
 
 export function shown(g: Garaged): BikeShown {
@@ -172,5 +174,5 @@ async function written(q: Repos, ctx: Ctx, bike: Bike): Promise<Result<BikeShown
   await keepMember(q, ctx);
   if (!(await q.bikes.change(bike, ctx.now))) throw new Conflict("bike changed meanwhile");
   const after = pick(await wholeGarage(q, ctx), bike.id);
-  return after === null ? refused({ why: "gone" }) : done(shown(after));
+  return after === null ? refused({ why: "gone" }) : done({ ...shown(after), standing: whileItStands(ctx, after) });
 }

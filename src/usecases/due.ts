@@ -11,6 +11,7 @@ import type { Ctx } from "./context.ts";
 import { duesOf, figureOfLast, type Garaged, pick } from "./garage.ts";
 import { noneLeft, ownGarage } from "./messages.ts";
 import { done, type Result, refused } from "./refusals.ts";
+import { type Standing, whileItStands } from "./standing.ts";
 import { whichBike } from "./which-bike.ts";
 
 export type DueBike = {
@@ -28,6 +29,7 @@ export type DueBike = {
   readonly dues: readonly DueLine[];
   /** Keys of what a used bike with no history wants first. */
   readonly first: readonly ItemKey[];
+  readonly standing?: Standing | null;
 };
 
 export type DueLine = Due & { readonly name: string; readonly caution: string | null };
@@ -39,9 +41,9 @@ export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string }): Pr
   return ctx.store.read(async (q) => {
     const all = await ownGarage(q, ctx);
     if (all.length === 0) return noneLeft(q, ctx);
-    if (input.bike === undefined) return done({ bikes: all.map((g) => dueBike(ctx, g)) });
+    if (input.bike === undefined) return done({ bikes: all.map((g) => ownDueBike(ctx, g)) });
     const one = whichBike(all, input.bike);
-    return one.is === "refused" ? one : done({ bikes: [dueBike(ctx, one.value)] });
+    return one.is === "refused" ? one : done({ bikes: [ownDueBike(ctx, one.value)] });
   });
 }
 
@@ -49,9 +51,11 @@ export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string }): Pr
 export async function whatIsDueOn(ctx: Ctx, bike: BikeId): Promise<Result<DueReport>> {
   return ctx.store.read(async (q) => {
     const g = pick(await ownGarage(q, ctx), bike);
-    return g === null ? refused({ why: "not yours" }) : done({ bikes: [dueBike(ctx, g)] });
+    return g === null ? refused({ why: "not yours" }) : done({ bikes: [ownDueBike(ctx, g)] });
   });
 }
+
+const ownDueBike = (ctx: Ctx, g: Garaged): DueBike => ({ ...dueBike(ctx, g), standing: whileItStands(ctx, g) });
 
 /** The due list of one bike, ready to be worded. */
 export function dueBike(ctx: Pick<Ctx, "itemName">, g: Garaged): DueBike {

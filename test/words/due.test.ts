@@ -84,6 +84,7 @@ describe("one sentence each", () => {
       "Engine oil and filter: 12,000 mi was probably reached about 20 November, last done at 8,000 mi; what does the odometer say?",
     ],
     [due([date("2026-12-08", 13)]), "Engine oil and filter: due on 8 December, last done 3 March; in 13 days."],
+    [due([date("2027-03-03", 98)]), "Engine oil and filter: due on 3 March, last done 3 March 2026; in 3 months."],
     [due([date("2026-11-25", 0)]), "Engine oil and filter: due today, last done 3 March."],
     [
       due([date("2026-10-01", -55, { pausedDays: 40 }), distance(12_000, 180, job(8000))]),

@@ -55,6 +55,8 @@ export type Vocabulary = {
   readonly months: Readonly<Record<string, number>>;
   /** Seasons by name, for vague dates: first month, in the north; half a year later in the south. */
   readonly seasons: Readonly<Record<string, number>>;
+  /** The longest day, as a day that people plan by. */
+  readonly midsummer: readonly string[];
   /** "last", as in "last May", "last year". */
   readonly last: readonly string[];
   /** "don't know", "no idea". */

@@ -60,9 +60,13 @@ export const COMMAND_WORDS = {
     example: "/work did:oil and filter at:14,820 mi on:yesterday bike:Heron",
   },
   due: {
-    does: "What is due, coming up and good, each with its reason.",
-    options: { bike: "Which bike; all of yours when left out", share: "Show the answer to everyone here" },
-    example: "/due bike:Heron",
+    does: "What is due, coming up and good, each with its reason; or what falls due until a day.",
+    options: {
+      bike: "Which bike; all of yours when left out",
+      until: "Look ahead: 1 June, midsummer, in 6 weeks, 18,000 mi, +1,500 mi",
+      share: "Show the answer to everyone here",
+    },
+    example: "/due bike:Heron until:midsummer",
   },
   convert: {
     does: "Convert torque, pressure, length, distance, temperature and more.",

@@ -8,7 +8,7 @@ import type { Anchor, Due, Leg, Status } from "../../core/schedule/facts.ts";
 import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
 import { englishItemName } from "./item-names.ts";
-import { CONDITION_WORDS, capital } from "./text.ts";
+import { CONDITION_WORDS, capital, lowered } from "./text.ts";
 
 /** What a sentence about an item needs to know of its bike. */
 export type OnBike = {
@@ -36,11 +36,12 @@ export const dueWords = (p: Printer) => {
   const road = (stretch: number, b: OnBike): string => p.distance(Math.abs(stretch) as Stretch, { unit: b.unit });
 
   /** "last done at about 7,870 mi, counts for 8,000 mi". */
-  const since = (anchor: Anchor, by: "distance" | "date", b: OnBike, onMarks = false): string => {
+  const since = (anchor: Anchor, by: "distance" | "date", b: OnBike, onMarks = false, beside: string | null = null): string => {
     switch (anchor.from) {
       case "job": {
         const when = p.vague(anchor.on, b.today);
-        if (by === "date") return `last done ${when}`;
+        // A year later to the day: without its year it would read as the same day.
+        if (by === "date") return `last done ${when === beside ? p.vague(anchor.on) : when}`;
         if (anchor.ridden === null) return `last done ${when}, at what odometer is not known`;
         const where = `${anchor.about ? "about " : ""}${at(anchor.ridden, b)}`;
         return `last done at ${where}${anchor.countsFor === null ? "" : `, counts for ${at(anchor.countsFor, b)}`}`;
@@ -74,7 +75,7 @@ export const dueWords = (p: Printer) => {
 
   const dateMain = (leg: DateLeg, b: OnBike): string => {
     const on = p.coarse(leg.dueOn, leg.grain, b.today);
-    const from = since(leg.anchor, "date", b);
+    const from = since(leg.anchor, "date", b, false, on);
     // A span as wide as a season begins before most of it is over: while it lasts, the day it counts from is named.
     if (leg.daysToGo <= 0 && leg.grain !== "day" && p.coarse(b.today, leg.grain) === p.coarse(leg.dueOn, leg.grain))
       return `due since ${p.date(leg.dueOn, b.today)}, ${from}, counted from the first day of that`;
@@ -189,13 +190,13 @@ export const dueWords = (p: Printer) => {
         : `${nickname} at ${p.figure(b.odometer.figure, 0)} ${b.unit}, ${b.odometer.on === b.today ? "today" : p.date(b.odometer.on, b.today)}`,
     nothingDue: (): string => "Nothing is due or coming up.",
     /** Items under 1,000 mi or two months: one line, between rides. */
-    habits: (names: readonly string[]): string => `Between rides: ${p.list(names.map(lower))}.`,
-    first: (names: readonly string[]): string => `With nothing on record, do these first: ${p.list(names.map(lower))}.`,
+    habits: (names: readonly string[]): string => `Between rides: ${p.list(names.map(lowered))}.`,
+    first: (names: readonly string[]): string => `With nothing on record, do these first: ${p.list(names.map(lowered))}.`,
     /** Items that share one reason: "8,000 mi passed before it came to you; next at 16,000 mi ...: valve clearance and spark plugs." */
-    shared: (reason: string, names: readonly string[]): string => `${capital(reason)}: ${p.list(names.map(lower))}.`,
+    shared: (reason: string, names: readonly string[]): string => `${capital(reason)}: ${p.list(names.map(lowered))}.`,
     /** Items of which nothing is known, each with a next point or day of its own: "...; next: tread depth at 16,210 mi or on 25 May." */
     unknown: (items: readonly Unknown[], b: OnBike): string =>
-      `Nothing is known of the last time; unless you record it, next: ${p.list(items.map((item) => `${lower(item.name)} ${nextOf(item.next, item.on, b)}`))}.`,
+      `Nothing is known of the last time; unless you record it, next: ${p.list(items.map((item) => `${lowered(item.name)} ${nextOf(item.next, item.on, b)}`))}.`,
     more: (n: number, status: Status): string => `and ${n} more ${STATUS_WORDS[status]}`,
     laidUp: (): string => "Laid up: reminders rest until it is riding again.",
     basis: (basis: Basis, b: OnBike): string | null => {
@@ -213,8 +214,6 @@ export const dueWords = (p: Printer) => {
   };
 };
 
-const itemNamed = (key: string): string => lower(englishItemName(key, null));
+const itemNamed = (key: string): string => lowered(englishItemName(key, null));
 const spanOf = (days: number): string => (days < 60 ? `${days} days` : `${Math.round(days / 30.44)} months`);
 const ordinal = (n: number): string => ["", "first", "second", "third", "fourth", "fifth", "sixth"][n] ?? `${n}th`;
-/** Item names begin with a capital; inside a sentence they do not, unless the word is an abbreviation. */
-const lower = (name: string): string => (/^\p{Lu}{2}/u.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1));

@@ -7,6 +7,7 @@ import { ENGLISH_CAUTIONS } from "./cautions.ts";
 import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
 import { dueWords } from "./due.ts";
+import { outlookWords } from "./outlook.ts";
 import { readingWords } from "./readings.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
@@ -23,6 +24,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     today,
     bikes: bikeWords(p),
     due: dueWords(p),
+    outlook: outlookWords(p),
     readings: readingWords(p),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),

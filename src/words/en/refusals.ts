@@ -51,6 +51,8 @@ export const refusalWords = (p: Printer) => {
         return "Readings or work were logged on that new odometer since. Undo those first, the latest first.";
       case "all gone":
         return `${p.list(refusal.bikes)}: sold or retired. If it is back, say so with /bike change state:riding; a new one comes with /bike add.`;
+      case "not ahead":
+        return notAhead(refusal);
       case "not yours":
         return "Only the bike's owner can do that.";
       case "gone":
@@ -160,5 +162,19 @@ function optionProblem(refusal: Extract<Refusal, { why: "option" }>, one: (names
       return `${refusal.option} is one of ${one(refusal.choices)}.`;
     case "too long":
       return `${refusal.option} is longer than I read. Keep it short.`;
+  }
+}
+
+function notAhead({ typed, because }: Extract<Refusal, { why: "not ahead" }>): string {
+  const how = "Type a day such as 1 June, midsummer or in 6 weeks, or an odometer such as 18,000 mi or +1,500 mi.";
+  switch (because) {
+    case "not read":
+      return `I cannot read “${clip(typed)}” as a day or a distance ahead. ${how}`;
+    case "past":
+      return `“${clip(typed)}” is not ahead. ${how}`;
+    case "too far":
+      return `“${clip(typed)}” is more than three years ahead, further than I can see. ${how}`;
+    case "no reading":
+      return "I have no odometer reading to count from yet. Write what it says, then ask again; or look ahead to a day.";
   }
 }

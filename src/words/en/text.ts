@@ -13,3 +13,5 @@ export const CONDITION_WORDS = {
   track: "track days",
   "two-up": "two-up riding",
 } as const satisfies Record<Condition, string>;
+/** Item names begin with a capital; inside a sentence they do not, unless the word is an abbreviation. */
+export const lowered = (name: string): string => (/^\p{Lu}{2}/u.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1));

@@ -428,6 +428,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   spanBefore: ["in", "during", "since", "early", "late", "mid"],
   months: MONTHS,
   seasons: { spring: 3, summer: 6, autumn: 9, fall: 9, winter: 12 },
+  midsummer: ["midsummer", "midsummer day", "midsummer's day"],
   last: ["last"],
   lastSpans: { week: "week", month: "month", year: "year" },
   unknown: ["don't know", "dont know", "do not know", "no idea", "unknown", "not sure", "never", "?", "dunno", "no record", "can't say", "-"],

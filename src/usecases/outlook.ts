@@ -1,0 +1,103 @@
+// What falls due until a day or an odometer ahead, and what of it goes together. Nothing is saved.
+
+import { addDays, addMonths } from "../core/calendar/arithmetic.ts";
+import type { LocalDate } from "../core/calendar/dates.ts";
+import { ahead, dialOf, type Ridden, stretchOf } from "../core/quantity/distance.ts";
+import { evenings, type Falling, type Horizon, outlook } from "../core/schedule/outlook.ts";
+import { riddenAtDial } from "../core/usage/track.ts";
+import { readUntil, type Until } from "../message/read-until.ts";
+import type { Ctx } from "./context.ts";
+import { type DueBike, type DueLine, dueBike } from "./due.ts";
+import type { Garaged } from "./garage.ts";
+import { knownOf, noneLeft, ownGarage } from "./messages.ts";
+import { done, type Result, refused } from "./refusals.ts";
+import { whichBike } from "./which-bike.ts";
+
+export type FallingLine = Pick<Falling, "likely" | "on" | "at"> & { readonly due: DueLine };
+/** What can be done in one go; `minutes` is null when not every item says how long it takes. */
+export type Evening = { readonly items: readonly FallingLine[]; readonly minutes: number | null };
+
+export type OutlookBike = {
+  readonly bike: Omit<DueBike, "dues" | "first">;
+  /** The day looked ahead to; null when it is an odometer and nothing says when that comes. */
+  readonly on: LocalDate | null;
+  readonly ridden: Horizon["ridden"];
+  /** By an odometer, not by a day. */
+  readonly byDistance: boolean;
+  readonly evenings: readonly Evening[];
+  /** Falls due only if the bike is ridden more than is likely. */
+  readonly perhaps: readonly FallingLine[];
+  /** Items of which nothing is known, and which do not fall due until then. */
+  readonly unknown: number;
+};
+export type Outlook = { readonly is: "outlook"; readonly bikes: readonly OutlookBike[] };
+
+/** Further than this nobody plans, and a forecast says nothing. */
+const MOST_MONTHS = 36;
+
+/** What falls due on one bike, or on all the speaker's, until what was typed. */
+export async function whatFallsDue(ctx: Ctx, input: { readonly bike?: string; readonly until: string }): Promise<Result<Outlook>> {
+  return ctx.store.read(async (q) => {
+    const all = await ownGarage(q, ctx);
+    if (all.length === 0) return noneLeft(q, ctx);
+    const one = input.bike === undefined ? null : whichBike(all, input.bike);
+    if (one?.is === "refused") return one;
+    const chosen = one === null ? all : [one.value];
+    const looked: OutlookBike[] = [];
+    for (const g of chosen) {
+      const until = readUntil(input.until, knownOf(ctx, all), ctx.who.distance ?? g.unit);
+      if (until === null) return refused({ why: "not ahead", typed: input.until, because: "not read" });
+      // Each bike has an odometer of its own; only a distance more is the same for all.
+      if (until.is === "distance" && !until.more && chosen.length > 1) return whichBike(all, undefined) as Extract<Result<Outlook>, { is: "refused" }>;
+      const horizon = horizonOf(g, until);
+      if (typeof horizon === "string") return refused({ why: "not ahead", typed: input.until, because: horizon });
+      looked.push(outlookOf(ctx, g, horizon, until.is === "distance"));
+    }
+    return done({ is: "outlook", bikes: looked });
+  });
+}
+
+type Looked = Horizon & { readonly named: LocalDate | null };
+
+function horizonOf(g: Garaged, until: Until): Looked | "past" | "too far" | "no reading" {
+  const furthest = addMonths(g.today, MOST_MONTHS);
+  if (until.is === "day") {
+    if (until.on <= g.today) return "past";
+    return until.on > furthest ? "too far" : { on: until.on, named: until.on, ridden: g.at.forecast.riddenOn(until.on) };
+  }
+  if (g.at.ridden === null) return "no reading";
+  const ridden: Ridden = until.more ? ahead(g.at.ridden, stretchOf(until.value, until.unit)) : riddenAtDial(g.track, dialOf(until.value, until.unit), g.today);
+  if (ridden <= g.at.ridden) return "past";
+  const likely = g.at.forecast.dateOf(ridden)?.on ?? null;
+  // Where nothing says when it comes, only what is due by date today is counted.
+  const on = likely === null || likely > furthest ? null : likely <= g.today ? addDays(g.today, 1) : likely;
+  return { on: on ?? g.today, named: on, ridden: { low: ridden, likely: ridden, high: ridden } };
+}
+
+function outlookOf(ctx: Ctx, g: Garaged, horizon: Looked, byDistance: boolean): OutlookBike {
+  const { dues, first: _first, ...bike } = dueBike(ctx, g);
+  const lines = new Map(dues.map((line) => [line.item, line]));
+  const minutes = new Map(g.plan.items.map((item) => [item.key, item.minutes]));
+  const falling = outlook(g.facts, g.at, horizon);
+  const lineOf = ({ item, likely, on, at }: Falling): FallingLine[] => {
+    const due = lines.get(item);
+    return due === undefined ? [] : [{ likely, on, at, due }];
+  };
+  const groups = evenings(
+    falling.filter((each) => each.likely),
+    g.facts.column,
+  );
+  const falls = new Set(falling.map(({ item }) => item));
+  return {
+    bike,
+    on: horizon.named,
+    ridden: horizon.ridden,
+    byDistance,
+    evenings: groups.map((group) => {
+      const each = group.map(({ item }) => minutes.get(item) ?? null);
+      return { items: group.flatMap(lineOf), minutes: each.includes(null) ? null : each.reduce<number>((sum, n) => sum + (n ?? 0), 0) };
+    }),
+    perhaps: falling.filter((each) => !each.likely).flatMap(lineOf),
+    unknown: dues.filter((line) => line.status === "no record" && !falls.has(line.item)).length,
+  };
+}

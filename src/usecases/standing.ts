@@ -1,0 +1,26 @@
+// What falls due by date while a bike stands: to be done at lay-up, or in spring before the first ride.
+
+import { addMonths, localDate, monthOf, yearOf } from "../core/calendar/arithmetic.ts";
+import type { LocalDate } from "../core/calendar/dates.ts";
+import { outlook } from "../core/schedule/outlook.ts";
+import type { Ctx } from "./context.ts";
+import type { Garaged } from "./garage.ts";
+
+export type Standing = { readonly until: LocalDate; readonly items: readonly string[] };
+
+/** The items that fall due until spring begins, by name; null when the bike is not laid up or nothing does. */
+export function whileItStands({ itemName, who }: Pick<Ctx, "itemName" | "who">, g: Garaged): Standing | null {
+  if (g.bike.state !== "laid up") return null;
+  const until = nextSpring(g.today, who.south);
+  const called = new Map(g.plan.items.map((item) => [item.key, item.called]));
+  const items = outlook(g.facts, g.at, { on: until, ridden: null }).flatMap(({ item, on }) =>
+    on !== null && on > g.today ? [itemName(item, called.get(item) ?? null)] : [],
+  );
+  return items.length === 0 ? null : { until, items };
+}
+
+/** The next first of March, of September in the south. */
+function nextSpring(today: LocalDate, south: boolean): LocalDate {
+  const begins = localDate(`${yearOf(today)}-${south ? "09" : "03"}-01`);
+  return monthOf(today) < monthOf(begins) ? begins : addMonths(begins, 12);
+}

@@ -1,0 +1,57 @@
+// Looking ahead, in English: until when, what falls due, and what of it is one evening's work.
+
+import type { LocalDate } from "../../core/calendar/dates.ts";
+import { type Ridden, TENTHS_OF_MM } from "../../core/quantity/distance.ts";
+import type { Printer } from "../printer.ts";
+import type { OnBike } from "./due.ts";
+import { lowered } from "./text.ts";
+
+type Until = {
+  readonly on: LocalDate | null;
+  readonly byDistance: boolean;
+  readonly ridden: { readonly low: Ridden; readonly likely: Ridden; readonly high: Ridden } | null;
+};
+type When = { readonly on: LocalDate | null; readonly at: Ridden | null };
+
+export const outlookWords = (p: Printer) => {
+  const at = (ridden: Ridden, b: OnBike): string => p.point((ridden - b.offset) as Ridden, b.unit);
+  /** A forecast to the single mile would say more than it knows: tens, or hundreds where its range is wide. */
+  const about = (ridden: Ridden, range: number, b: OnBike): string => {
+    const step = TENTHS_OF_MM[b.unit] * (range > 500 * TENTHS_OF_MM[b.unit] ? 100 : 10);
+    return p.point((Math.round((ridden - b.offset) / step) * step) as Ridden, b.unit);
+  };
+  return {
+    /** "Heron until 21 June, then at about 16,900 mi (15,800 mi to 18,300 mi)". */
+    until: (nickname: string, { on, byDistance, ridden }: Until, b: OnBike): string => {
+      if (byDistance && ridden !== null)
+        return `${nickname} until ${at(ridden.likely, b)}${on === null ? ". Nothing says when that comes, so what falls due by date is left out." : `, likely about ${p.date(on, b.today)}.`}`;
+      const until = `${nickname} until ${on === null ? "then" : p.date(on, b.today)}`;
+      if (ridden === null) return `${until}, by date alone: there are too few readings to say how far it will have gone.`;
+      if (ridden.low === ridden.high) return `${until}, then at ${at(ridden.likely, b)}.`;
+      const [low, likely, high] = [ridden.low, ridden.likely, ridden.high].map((each) => about(each, ridden.high - ridden.low, b));
+      return `${until}, then likely at about ${likely} (${low} to ${high}).`;
+    },
+    nothing: (): string => "Nothing falls due until then.",
+    count: (items: number, evenings: number): string =>
+      `${items} ${items === 1 ? "item falls" : "items fall"} due by then${evenings < 2 ? "" : "; what can be done together is listed together"}.`,
+    /** "Now, about 1 h 20 min:", "About 12 April, at 16,000 mi:". */
+    evening: (when: When, items: number, minutes: number | null, b: OnBike): string => {
+      const point = when.at === null ? null : `at ${at(when.at, b)}`;
+      const day = when.on === null ? null : when.on <= b.today ? "now" : `about ${p.date(when.on, b.today)}`;
+      const lead = [day, day === "now" ? null : point].filter((each) => each !== null).join(", ");
+      const time = minutes === null || minutes === 0 ? "" : ` (${items > 1 ? "together " : ""}about ${hours(minutes)})`;
+      return `${lead.charAt(0).toUpperCase()}${lead.slice(1)}${time}:`;
+    },
+    perhaps: (names: readonly string[]): string => `Only if you ride more than is likely: ${p.list(names.map(lowered))}.`,
+    unknown: (n: number): string => `Of ${n} more ${n === 1 ? "item" : "items"} nothing is known; /due names ${n === 1 ? "it" : "them"}.`,
+    standing: (): string => "All of this can be done while it stands.",
+    /** "While it stands, by 1 March, brake fluid and coolant fall due: ..." */
+    whileItStands: (names: readonly string[], until: LocalDate, today: LocalDate): string =>
+      `By ${p.date(until, today)}, while it stands, ${names.length === 1 ? "this falls" : "these fall"} due: ${p.list(names.map(lowered))}. Do ${names.length === 1 ? "it" : "them"} before it stands, or in spring before the first ride.`,
+  };
+};
+
+const hours = (minutes: number): string => {
+  const [h, m] = [Math.floor(minutes / 60), minutes % 60];
+  return [h > 0 ? `${h} h` : "", m > 0 ? `${m} min` : ""].filter((each) => each !== "").join(" ");
+};
