@@ -37,9 +37,11 @@ export function addMonths(anchor: LocalDate, months: number): LocalDate {
 /** 1 Monday to 7 Sunday (ISO 8601). */
 export const weekdayOf = (date: LocalDate): number => ((((dayNumber(date) + 3) % 7) + 7) % 7) + 1;
 
-export const yearOf = (date: LocalDate): number => Number(date.slice(0, 4));
-export const monthOf = (date: LocalDate): number => Number(date.slice(5, 7));
-export const dayOf = (date: LocalDate): number => Number(date.slice(8, 10));
+// Digit by digit: this is asked hundreds of times for one due list.
+export const yearOf = (date: LocalDate): number => two(date, 0) * 100 + two(date, 2);
+export const monthOf = (date: LocalDate): number => two(date, 5);
+export const dayOf = (date: LocalDate): number => two(date, 8);
+const two = (text: string, at: number): number => (text.charCodeAt(at) - 48) * 10 + text.charCodeAt(at + 1) - 48;
 
 /** Days since 1 January 1970. */
 export function dayNumber(date: LocalDate): number {

@@ -17,8 +17,11 @@ export function dueList(facts: Facts, at: Moment): readonly Due[] {
   const items = facts.plan.items.filter((item) => isFitted(item.fits, facts.equipment));
   const jobs = jobsByItem(facts, items);
   return items
-    .map((item, n) => ({ due: dueOf(item, jobs.get(item.key) ?? [], jobs, facts, at), n }))
-    .sort((a, b) => URGENCY[b.due.status] - URGENCY[a.due.status] || nearness(a.due, at) - nearness(b.due, at) || a.n - b.n)
+    .map((item, n) => {
+      const due = dueOf(item, jobs.get(item.key) ?? [], jobs, facts, at);
+      return { due, away: nearness(due, at), n };
+    })
+    .sort((a, b) => URGENCY[b.due.status] - URGENCY[a.due.status] || a.away - b.away || a.n - b.n)
     .map(({ due }) => due);
 }
 
