@@ -52,7 +52,7 @@ export async function post(how: Post, to: To, said: Said, once: string, careful:
         nonce: nonceOf(`${once}/${n}`),
         enforceNonce: true,
         flags: MessageFlags.SuppressEmbeds,
-        allowedMentions: mention === null || n > 0 ? { parse: [], repliedUser: false } : { parse: [], users: [mention] },
+        allowedMentions: mention === null ? { parse: [], repliedUser: false } : { parse: [], users: [mention] },
       };
       const answers = "channel" in to && n === 0 ? to.answers : null;
       sent = (await again(() => sendTo(channel, message, answers), waits)).id;

@@ -92,7 +92,7 @@ async function settle(store: Store, sending: Sending, delivery: Delivery, reache
     case "taken":
       return reached.is;
     case "later":
-      await store.change((q) => q.notices.postpone(delivery.id, addMinutes(now, Math.min(60, 2 ** delivery.attempt))));
+      await store.change((q) => q.notices.postpone(delivery.id, addMinutes(now, Math.min(60, 2 ** delivery.attempt)), true));
       return "later";
     case "sent":
       await store.change((q) => q.notices.finish(delivery.id, "sent", reached.message, reached.first ?? null));
@@ -150,7 +150,7 @@ async function gather(q: Repos, sending: Sending, delivery: Delivery, now: Insta
   if (delivery.member === null) throw new Error("a delivery without a member");
   // One word after a long silence, not one for each window that passed.
   if (await q.notices.isBehind(delivery)) {
-    await q.notices.postpone(delivery.id, addMinutes(now, BEHIND_MINUTES));
+    await q.notices.postpone(delivery.id, addMinutes(now, BEHIND_MINUTES), false);
     return "waits";
   }
   const member = (await q.members.byIds([delivery.member])).get(delivery.member) ?? null;
@@ -170,7 +170,7 @@ async function gather(q: Repos, sending: Sending, delivery: Delivery, now: Insta
   // A delivery that comes late may fall into quiet hours: it waits for their end.
   const allowed = notQuiet(wishes, zone, now);
   if (allowed > now) {
-    await q.notices.postpone(delivery.id, allowed);
+    await q.notices.postpone(delivery.id, allowed, false);
     return "waits";
   }
   const all = await garage(q, bikes, now, (bike) => ({ member, home: homeOf(bike.homeGroup) }));

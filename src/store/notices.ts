@@ -113,11 +113,11 @@ export function noticesRepo(db: Db) {
         )
         .execute();
     },
-    /** Gives a claimed delivery back until a later moment. */
-    async postpone(id: string, until: Instant): Promise<void> {
+    /** Gives a claimed delivery back until a later moment; one that was not tried has not used up a try. */
+    async postpone(id: string, until: Instant, tried: boolean): Promise<void> {
       await db
         .updateTable("deliveries")
-        .set({ state: "queued", not_before: until, lease_until: null })
+        .set((e) => ({ state: "queued", not_before: until, lease_until: null, attempt: e("attempt", "-", tried ? 0 : 1) }))
         .where("id", "=", id)
         .where("state", "=", "sending")
         .execute();
@@ -159,7 +159,7 @@ export function noticesRepo(db: Db) {
         .updateTable("deliveries")
         .set({ not_before: now })
         .where("state", "=", "queued")
-        .where("attempt", ">", 0)
+        .where("sent_from", "is not", null)
         .where("not_before", ">", until)
         .execute();
       await db.updateTable("deliveries").set({ lease_until: now }).where("state", "=", "sending").where("lease_until", ">", until).execute();

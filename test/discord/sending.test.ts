@@ -246,6 +246,18 @@ describe("sending a reminder", () => {
     expect(said().map((message) => message.channel_id)).toEqual([on.platform.directChannel(INES)]);
   });
 
+  test("a platform that will not say whether a member is still there: it is tried again minutes later", async () => {
+    await start();
+    await on.answerTo(on.platform.run(garage(true), "group", null, { reading: "here" }));
+    await on.answerTo(on.platform.run(garage(), "remind", null, { by: "channel" }));
+    await reminderDue();
+    on.platform.fault(/^GET \/guilds\/\d+\/members/u, "500", "before", 5);
+    expect([(await tick()).sent, said()]).toEqual([0, []]);
+    on.advance("PT3M");
+    expect(await tick()).toMatchObject({ sent: 1 });
+    expect(said().map((message) => message.channel_id)).toEqual([on.platform.garage]);
+  });
+
   test("wished in a channel where the group has named none: it comes by direct message, and no channel is asked for", async () => {
     await start();
     await on.answerTo(on.platform.run(garage(), "remind", null, { by: "channel" }));
