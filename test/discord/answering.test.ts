@@ -65,6 +65,16 @@ describe("an interaction", () => {
     expect([isPrivate(await on.answerTo(alone)), isPrivate(await on.answerTo(shared))]).toEqual([true, false]);
   });
 
+  test("announced to all and come to something private: the announcement goes, and the member alone is answered", async () => {
+    await start({ slow: 300 });
+    await addHeron();
+    const shared = on.platform.run(garage(), "due", null, { share: true, bike: "Nobody" });
+    const answer = await on.until("the refusal", () => on.platform.messages.find((each) => each["$token"] === `token-${shared}` && each["$original"] !== true));
+    expect(isPrivate(answer)).toBe(true);
+    await on.until("the end of the announcement", () => on.platform.messages.some((each) => each["$token"] === `token-${shared}` && each.deleted === true));
+    expect(on.faults).toEqual([]);
+  });
+
   test("a button that settles a private message changes it, slow or not; any other leaves it as it is", async () => {
     await start({ slow: 300 });
     const added = await addHeron();

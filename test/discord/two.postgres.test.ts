@@ -59,6 +59,16 @@ describe("two processes", () => {
     expect(both.flatMap(({ faults }) => faults)).toEqual([]);
   });
 
+  test("one of which announced an answer and has none yet: the other's words take its place", async () => {
+    const slow = await start({ slow: 3000, announceAfter: 100 });
+    await start({ slow: 600, announceAfter: null });
+    await slow.answerTo(platform.run(garage(), "bike", "add", HERON));
+    const from = performance.now();
+    const due = await slow.answerTo(platform.run(garage(), "due"));
+    expect([due.content.includes("Heron at 14,210 mi"), performance.now() - from < 2500]).toEqual([true, true]);
+    expect(both.flatMap(({ faults }) => faults)).toEqual([]);
+  });
+
   test("that look at once: a reminder is sent by one of them", async () => {
     const one = await start();
     await start();

@@ -4,6 +4,8 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Instant } from "../../src/core/calendar/dates.ts";
 import { addDuration } from "../../src/core/calendar/zones.ts";
+import { newId } from "../../src/ids.ts";
+import { sweep } from "../../src/reminders/sweep.ts";
 import { button, type Talk, talk } from "../support/talk.ts";
 
 const dm = { as: "Ines", in: "dm" };
@@ -66,6 +68,19 @@ describe("the computer's clock", () => {
     await ticks(addDuration(BEGIN, "PT1H"), days(BEGIN, 60));
     expect((await told()).filter((each) => each === "brake-fluid.replace overdue")).toHaveLength(1);
     expect(await told()).toContain("brake-fluid.replace soon");
+  });
+
+  test("years ahead when a process claimed a reminder and died: it is taken up now, not in years", async () => {
+    await withFluid("10 December 2022");
+    const ahead = "2031-03-04T10:00:00.000Z" as Instant;
+    const now = days(BEGIN, 14);
+    await t.open.store.change(async (q) => {
+      await q.room.setMeta("ticked", ahead);
+    });
+    await sweep(t.open.store, BEGIN, newId);
+    const claimed = await t.open.store.change((q) => q.notices.claim(ahead, addDuration(ahead, "PT10M"), 20));
+    expect(claimed).toHaveLength(1);
+    expect(await ticks(now, addDuration(now, "PT5M"), 1)).toHaveLength(1);
   });
 
   test("ahead by a little less than two processes may differ: nothing is planned anew", async () => {
