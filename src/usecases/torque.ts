@@ -63,9 +63,11 @@ export async function setTorque(ctx: Ctx, input: SetInput): Promise<Result<SetAn
 export const torqueWrenches = async (ctx: Ctx): Promise<readonly Wrench[]> =>
   (await ctx.store.one((q) => q.wrenches.ofOwner(ctx.who.member))).filter((wrench) => dimensionOf(wrench.unit) === "torque");
 
+/** From a fifth of a scale on its reading is good: common practice. */
+const WELL_UP = 5;
 /** The smallest usual wrench that holds a window well up its scale; null where none does. */
 function usualFor({ low, high }: Window): UsualWrench | null {
-  return USUAL_WRENCHES.find((usual) => low >= Math.max(usual.low, usual.high * 0.2) && high <= usual.high) ?? null;
+  return USUAL_WRENCHES.find((usual) => low >= usual.low && low * WELL_UP >= usual.high && high <= usual.high) ?? null;
 }
 
 function geometryTyped(ctx: Ctx, { adapter, lever, angle }: SetInput): Result<Geometry | null> {

@@ -40,6 +40,17 @@ test("a member lists wrenches once, and is told which to take and where to set i
   });
 });
 
+test("nothing is set to nothing, and a wrench at the very end of its scale is not one to borrow", async () => {
+  await withTalk(async (t) => {
+    await run(t, "/torque wrench-add name:Tyre gauge range:0-4 bar step:0.1");
+    expect((await run(t, "/convert what:30 psi to:bar")).text).toContain("Tyre gauge");
+    expect((await run(t, "/convert what:0 psi to:bar")).text).not.toContain("Tyre gauge");
+    await run(t, "/torque wrench-add name:Big one range:20-100 Nm step:1");
+    const borrow = async (target: string) => (await run(t, `/torque set target:${target}`)).data.borrow;
+    expect([await borrow("1.1 Nm"), (await borrow("1.2 Nm"))?.high]).toEqual([null, 6]);
+  });
+});
+
 test("what cannot be read, or must not be guessed, is said in one sentence", async () => {
   await withTalk(async (t) => {
     const cases: readonly (readonly [string, RegExp])[] = [
@@ -58,6 +69,7 @@ test("what cannot be read, or must not be guessed, is said in one sentence", asy
       ["/torque wrench-add name:X range:5-25 Nm step:1 ft-lb", /as a step of that scale. Type what one step is in N·m/],
       ["/torque wrench-add name:X range:5-25 Nm step:30", /as a step of that scale/],
       ["/torque wrench-add name:X range:5-25 Nm step:1 accuracy:good", /as an accuracy/],
+      ["/torque wrench-add name:X range:5-25 Nm step:1 accuracy:25 %", /as an accuracy/],
       ["/torque wrench-add name:X range:5-25 Nm step:1 drive:2 in", /drive is one of/],
       ["/torque wrench-drop name:X", /You have listed no wrench yet/],
       ["/torque estimate thread:M8 grade:8.8 threads:dry into:steel joint:rear axle nut", /No figure without your manual for axles and wheels/],
@@ -69,7 +81,10 @@ test("what cannot be read, or must not be guessed, is said in one sentence", asy
       ["/torque estimate thread:M8 grade:8.8 threads:dry joint:bracket", /add into: one of steel or aluminium/],
       ["/torque stages target:24 Nm fasteners:1", /no number of fasteners from 2 to 24/],
       ["/torque stages target:24 Nm fasteners:4 angle:-5", /as an angle to turn/],
+      ["/torque stages target:24 Nm fasteners:4 angle:400", /as an angle to turn/],
       ["/torque hex size:13", /as a hex size/],
+      ["/convert what:5 ft 13 in", /do not know the unit/],
+      ["/convert what:5.5 ft 3 in", /do not know the unit/],
     ];
     for (const [command, sentence] of cases) expect((await run(t, command)).text, command).toMatch(sentence);
   });

@@ -131,6 +131,6 @@ function mixedAt(text: string, at: number): { value: number; below: number; end:
   const vulgar = VULGAR[text[at] ?? ""] ?? (text[at] === " " ? VULGAR[text[at + 1] ?? ""] : undefined);
   if (vulgar !== undefined) return { value: vulgar[0] / vulgar[1], below: vulgar[1], end: at + (text[at] === " " ? 2 : 1) };
   const found = /^[ -](\d{1,3})\/(\d{1,3})(?![\d/])/.exec(text.slice(at, at + 9));
-  if (found === null || Number(found[2]) === 0 || Number(found[1]) >= Number(found[2])) return null;
+  if (found === null || Number(found[1]) >= Number(found[2])) return null;
   return { value: Number(found[1]) / Number(found[2]), below: Number(found[2]), end: at + found[0].length };
 }

@@ -107,6 +107,11 @@ describe("proof load is area times proof stress, within the standard's rounding 
   });
 });
 
+test("inch threads are read from 4 to 80 turns an inch", () => {
+  expect(["15/16-7", "15/16-4", "1/4-80"].map((name) => readThread(name, THREADS)?.pitch)).toEqual([25.4 / 7, 25.4 / 4, 25.4 / 80]);
+  expect(["15/16-3", "1/4-81"].map((name) => readThread(name, THREADS))).toEqual([null, null]);
+});
+
 // Source: Introduction to the Design and Behavior of Bolted Joints, 4th ed., table of metric thread areas: nut thread strip area over one diameter, 6H/6g, mm².
 describe("least area that strips a hole", () => {
   test.each([
