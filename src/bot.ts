@@ -7,6 +7,7 @@ import type { AnyHandler } from "./chat/handler.ts";
 import type { Conversation, From, Inbound } from "./chat/inbound.ts";
 import type { MessageAnswer, Said } from "./chat/reply.ts";
 import type { Clock } from "./clock.ts";
+import { localDateAt, zone } from "./core/calendar/zones.ts";
 import type { GroupId } from "./core/ids.ts";
 import type { Refusal } from "./core/refusal.ts";
 import type { Log } from "./log.ts";
@@ -56,6 +57,7 @@ export function botOf(parts: BotParts): Bot {
   const plain = (line: string): Said => ({ title: null, lines: [line], caution: null, actions: [], files: [] });
   const conversation = conversationOf<Ctx, Words, Refusal>({
     ...parts,
+    usualWords: () => english({ locale: LOCALE, distance: null }, localDateAt(clock.now(), zone("UTC"))),
     async enter(from: From) {
       const stored = await store.one((q) => q.members.speaker(from.member, from.where.group));
       const who = actorOf(

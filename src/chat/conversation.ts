@@ -18,6 +18,8 @@ export type Parts<Ctx, W, R> = {
     readonly deleted: (ctx: Ctx, words: W, input: Extract<Inbound, { kind: "delete" }>) => Promise<(Said & { readonly data: unknown }) | null>;
     readonly menu: (ctx: Ctx, words: W, input: Extract<Inbound, { kind: "menu" }>) => Promise<MessageAnswer | null>;
   };
+  /** Words for whoever cannot be looked up, since the records cannot be read. */
+  readonly usualWords: () => W;
   /** Settles who is speaking, in which words. */
   readonly enter: (from: From) => Promise<{ readonly ctx: Ctx; readonly words: W; readonly admin: boolean }>;
   readonly complete: (ctx: Ctx, option: Option, typed: string) => Promise<readonly string[]>;
@@ -76,10 +78,17 @@ async function opened<Ctx, W, R>(parts: Parts<Ctx, W, R>, press: From & { readon
   const action = parseAction(press.action);
   const handler = action === null ? null : parts.handlers[action.action];
   if (action === null || handler?.kind !== "form") return null;
-  const { ctx, words } = await parts.enter(press);
-  const outcome = await handler.open(ctx, action, words);
-  if (outcome.is === "done") return { form: outcome.value };
-  return { refused: answersOf(press, { ...parts.refuse(outcome.why, words), visibility: "private", data: { refused: outcome.why }, refused: true }) };
+  let said = parts.usualWords();
+  try {
+    const { ctx, words } = await parts.enter(press);
+    said = words;
+    const outcome = await handler.open(ctx, action, words);
+    if (outcome.is === "done") return { form: outcome.value };
+    return { refused: answersOf(press, { ...parts.refuse(outcome.why, words), visibility: "private", data: { refused: outcome.why }, refused: true }) };
+  } catch (error) {
+    const input: Inbound = { ...press, kind: "press" };
+    return { refused: answersOf(press, { ...parts.fault(error, input, said), visibility: "private", data: { fault: true }, refused: true }) };
+  }
 }
 
 const commandOf = <Ctx, W, R>(parts: Parts<Ctx, W, R>, run: { readonly command: string; readonly sub: string | null }) =>
@@ -87,14 +96,24 @@ const commandOf = <Ctx, W, R>(parts: Parts<Ctx, W, R>, run: { readonly command: 
 
 /** An input that crossed with another write is taken once more, from the facts as they are now; a second time it is a fault. */
 async function answer<Ctx, W, R>(parts: Parts<Ctx, W, R>, inbound: Inbound, tries = 2): Promise<readonly Answer[]> {
-  const entered = await parts.enter(inbound);
+  let words: W | null = null;
   try {
+    const entered = await parts.enter(inbound);
+    words = entered.words;
     return await answered(parts, inbound, entered);
   } catch (error) {
     if (tries > 1 && parts.crossed(error)) return answer(parts, inbound, tries - 1);
-    return answersOf(inbound, { ...parts.fault(error, inbound, entered.words), visibility: "private", data: { fault: true } });
+    const said = parts.fault(error, inbound, words ?? parts.usualWords());
+    // Who knows nobody cannot tell a reading from small talk, and does not answer all of it.
+    return words === null && isOverheard(inbound) ? [] : answersOf(inbound, { ...said, visibility: "private", data: { fault: true } });
   }
 }
+
+/** Said where others talk too, and not to the bot; or nothing that waits for an answer. */
+const isOverheard = (inbound: Inbound): boolean =>
+  inbound.kind === "delete" ||
+  inbound.kind === "complete" ||
+  ((inbound.kind === "say" || inbound.kind === "edit") && !inbound.addressed && inbound.where.channel !== "dm");
 
 function answersOf(inbound: From, reply: Reply | null, react: Answer["react"] = null, data: unknown = reply?.data ?? null): readonly Answer[] {
   return reply === null && react === null

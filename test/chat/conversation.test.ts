@@ -19,7 +19,7 @@ const from = {
 const run = (command: string): Inbound => ({ ...from, kind: "run", command, sub: null, options: {} });
 
 /** A bot of one command, which fails as often as told. */
-function botThat(fails: readonly Error[], faults: unknown[] = [], draw?: () => Promise<readonly Picture[]>) {
+function botThat(fails: readonly Error[], faults: unknown[] = [], draw?: () => Promise<readonly Picture[]>, away = false) {
   const left = [...fails];
   const entered: number[] = [];
   const line = (text: string) => ({ title: null, lines: [text], caution: null, actions: [], files: [] });
@@ -43,12 +43,16 @@ function botThat(fails: readonly Error[], faults: unknown[] = [], draw?: () => P
     ],
     handlers: {} as never,
     messages: { say: async () => null, deleted: async () => null, menu: async () => null },
-    enter: async () => ({ ctx: entered.push(1), words: null, admin: false }),
+    enter: async () => {
+      if (away) throw new Error("away");
+      return { ctx: entered.push(1), words: null, admin: false };
+    },
     complete: async () => [],
     refuse: line,
     problem: () => "problem",
     unknownCommand: (typed, nearest) => `${typed}? ${nearest.join(", ")}`,
     isRepeat: () => false,
+    usualWords: () => null,
     gone: () => "gone",
     adminsOnly: () => "admins only",
     crossed: (error) => error instanceof Crossed,
@@ -96,4 +100,17 @@ test("a picture goes with the words; one that cannot be drawn is logged, and the
   const [bare] = await botThat([], faults, () => Promise.reject(lost)).hear(run("count"));
   expect(bare?.reply).toMatchObject({ lines: ["entered 1 times"], files: [] });
   expect(faults).toEqual([lost]);
+});
+
+test("records that cannot be read are said to whoever asked, and not under everybody's small talk", async () => {
+  const faults: unknown[] = [];
+  const bot = botThat([], faults, undefined, true);
+  expect(text(await bot.hear(run("count")))).toEqual([["my fault"]]);
+  const say = (addressed: boolean, channel: "other" | "dm") => {
+    const { member, name, event, admin, language } = run("count");
+    const where = { group: channel === "dm" ? null : ("g1" as never), channel, id: "c" } as const;
+    return bot.hear({ member, name, event, admin, language, where, kind: "say", message: "1", text: "lovely evening", addressed, answers: null });
+  };
+  expect([await say(false, "other"), text(await say(true, "other")), text(await say(false, "dm"))]).toEqual([[], [["my fault"]], [["my fault"]]]);
+  expect(faults).toHaveLength(4);
 });
