@@ -10,6 +10,8 @@ import type { BotCommand } from "./define.ts";
 import { due } from "./due.ts";
 import { group } from "./group.ts";
 import { helpOver } from "./help.ts";
+import { planChange } from "./plan-change.ts";
+import { planList } from "./plan-list.ts";
 import { reading } from "./reading.ts";
 import { remind } from "./remind.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
@@ -30,6 +32,8 @@ const ALL = [
   reading,
   work,
   due,
+  planList,
+  planChange,
   convert,
   torqueSetCommand,
   torqueStages,

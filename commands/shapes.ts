@@ -185,6 +185,39 @@ export const outlook = z.object({
   ),
 });
 
+const columns = z.object({ miles: z.number().nullable(), km: z.number().nullable() });
+const interval = columns.extend({ months: z.number().nullable(), hours: z.number().nullable() });
+const repeat = z.looseObject({ by: z.enum(["interval", "nth mark", "nth time", "mark list"]) });
+export const planShown = z.object({
+  bike: z.string(),
+  nickname: z.string(),
+  planName: z.string(),
+  column: unit,
+  lines: z.array(
+    z.object({
+      item: z.string(),
+      name: z.string(),
+      system: z.string(),
+      anchor: z.enum(["marks", "last done"]),
+      first: interval.nullable(),
+      repeat,
+      before: repeat.nullable(),
+    }),
+  ),
+});
+const under = z.object({ repeat, marks: z.array(distance), due: dueLine });
+export const intervalChange = z.object({
+  bike: dueBike.omit({ dues: true, first: true }),
+  column: unit,
+  item: z.string(),
+  name: z.string(),
+  was: under,
+  will: under,
+  every: interval,
+  rev: z.number().int(),
+  saved: z.boolean(),
+});
+
 export const dueReport = z.object({ bikes: z.array(dueBike) });
 
 export const bikeShown = z.object({

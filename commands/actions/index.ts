@@ -4,6 +4,7 @@ import type { ActionName } from "../../src/chat/action-names.ts";
 import type { BotHandler } from "../define.ts";
 import { addFirst, fitChoice, fitPart, history, historyUnknown, historyWhole } from "./bike.ts";
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
+import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
 import { doneNow, putOffNow, showDue, showReminder } from "./reminders.ts";
 import { setUp, setUpZone } from "./set-up.ts";
 import { keep, undo, undoOne, withdraw } from "./undo.ts";
@@ -31,4 +32,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "show-reminder": showReminder,
   withdraw,
   keep,
+  "set-interval": setInterval,
+  "undo-interval": takeIntervalBack,
+  "leave-plan": leavePlan,
 };

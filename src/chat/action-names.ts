@@ -25,6 +25,9 @@ export const ACTION_NAMES = [
   "show-reminder",
   "withdraw",
   "keep",
+  "set-interval",
+  "undo-interval",
+  "leave-plan",
 ] as const;
 export type ActionName = (typeof ACTION_NAMES)[number];
 

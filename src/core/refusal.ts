@@ -27,6 +27,7 @@ export type Refusal =
   | { readonly why: "all gone"; readonly bikes: readonly string[] }
   /** How far to look ahead. */
   | { readonly why: "not ahead"; readonly typed: string; readonly because: "not read" | "past" | "too far" | "no reading" }
+  | { readonly why: "not an interval"; readonly typed: string }
   | { readonly why: "not yours" }
   | { readonly why: "gone" }
   | { readonly why: "changed meanwhile" }

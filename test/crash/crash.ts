@@ -285,6 +285,8 @@ export async function crashWhileBackingUp(
   const place = await from.make();
   const folder = backupFolder(place.address);
   try {
+    // What another crash beside it left there would be today's backup.
+    await rm(folder, { recursive: true, force: true });
     const first = start(place.address, platform, `backup, midway#${nth}`, null);
     await Promise.race([first.ended, until(async () => (await backupsIn(folder)).length > 0)]);
     const killed = first.child.signalCode === "SIGKILL";

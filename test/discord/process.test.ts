@@ -42,7 +42,7 @@ test("it signs in, registers, says so, and ends within five seconds when told to
   await until(() => said().includes("Tappet is running as"), said());
   expect(said()).toContain("in 1 server.");
   expect(said()).toContain("has not granted the message content privilege");
-  await until(() => platform.registered().length === 10, "the commands");
+  await until(() => platform.registered().length === 11, "the commands");
   const from = performance.now();
   child.kill("SIGTERM");
   expect(await ended).toBe(0);

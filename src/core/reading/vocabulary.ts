@@ -49,6 +49,8 @@ export type Vocabulary = {
   readonly dateWords: readonly string[];
   /** Spans that "last" can stand before: "last week". */
   readonly lastSpans: Readonly<Record<string, "week" | "month" | "year">>;
+  /** Spans of the calendar in months: "month", "years". */
+  readonly calendarSpans: Readonly<Record<string, number>>;
   /** Words that may stand before a month, a season or a year and make it a date: "in", "early". */
   readonly spanBefore: readonly string[];
   /** Months by name, for vague dates. */

@@ -68,6 +68,16 @@ export const COMMAND_WORDS = {
     },
     example: "/due bike:Heron until:midsummer",
   },
+  "plan list": {
+    does: "Your bike's plan: what is done, and how often.",
+    options: { bike: "Which bike, when you have several", share: "Show the answer to everyone here" },
+    example: "/plan list bike:Heron",
+  },
+  "plan change": {
+    does: "Change an interval to what your manual says; you see both before it is saved.",
+    options: { item: "Which item of the plan", every: "How often: 4,000 mi or 12 months, 6,000 km, 2 years", bike: "Which bike, when you have several" },
+    example: "/plan change item:oil and filter every:3,000 mi or 12 months",
+  },
   convert: {
     does: "Convert torque, pressure, length, distance, temperature and more.",
     options: { what: "Figure and unit, or a range", to: "Unit wanted", exact: "Every digit" },
@@ -151,7 +161,11 @@ export const COMMAND_WORDS = {
 } as const satisfies Record<string, { does: string; options: Readonly<Record<string, string>>; example: string }>;
 
 /** What a command with subcommands is about. */
-export const PARENT_WORDS = { bike: "Your bikes: add, list and change them.", torque: "Torque at the wrench: settings, stages, estimates, spanners." } as const;
+export const PARENT_WORDS = {
+  bike: "Your bikes: add, list and change them.",
+  plan: "What is done to a bike, and how often.",
+  torque: "Torque at the wrench: settings, stages, estimates, spanners.",
+} as const;
 
 export const helpWords = {
   intro:

@@ -8,6 +8,7 @@ import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
 import { dueWords } from "./due.ts";
 import { outlookWords } from "./outlook.ts";
+import { planWords } from "./plan.ts";
 import { readingWords } from "./readings.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
@@ -25,6 +26,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     bikes: bikeWords(p),
     due: dueWords(p),
     outlook: outlookWords(p),
+    plan: planWords(p),
     readings: readingWords(p),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),

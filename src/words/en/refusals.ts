@@ -53,6 +53,8 @@ export const refusalWords = (p: Printer) => {
         return `${p.list(refusal.bikes)}: sold or retired. If it is back, say so with /bike change state:riding; a new one comes with /bike add.`;
       case "not ahead":
         return notAhead(refusal);
+      case "not an interval":
+        return `I cannot read “${clip(refusal.typed)}” as an interval. Type it with its units, such as 4,000 mi or 12 months, 6,000 km, or 2 years.`;
       case "not yours":
         return "Only the bike's owner can do that.";
       case "gone":

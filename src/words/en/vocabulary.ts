@@ -428,6 +428,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   spanBefore: ["in", "during", "since", "early", "late", "mid"],
   months: MONTHS,
   seasons: { spring: 3, summer: 6, autumn: 9, fall: 9, winter: 12 },
+  calendarSpans: { month: 1, months: 1, mo: 1, mos: 1, year: 12, years: 12, yr: 12, yrs: 12, yearly: 12, monthly: 1 },
   midsummer: ["midsummer", "midsummer day", "midsummer's day"],
   last: ["last"],
   lastSpans: { week: "week", month: "month", year: "year" },

@@ -1,0 +1,75 @@
+// Plans in English: what is done how often, and a change beside what it changes.
+
+import { unreachable } from "../../core/brand.ts";
+import type { Columns, Interval, PlanItem, Repeat } from "../../core/plan/plan.ts";
+import { type DistanceUnit, type Ridden, stretchOf, TENTHS_OF_MM } from "../../core/quantity/distance.ts";
+import type { Printer } from "../printer.ts";
+import { englishItemName } from "./item-names.ts";
+import { lowered } from "./text.ts";
+
+type Line = Pick<PlanItem, "anchor" | "first" | "repeat"> & { readonly name: string; readonly before: Repeat | null };
+
+export const planWords = (p: Printer) => {
+  /** The bike's own column as printed, else the other, said as it is printed. */
+  const distance = ({ miles, km }: Columns, column: DistanceUnit): string | null => {
+    const own = column === "mi" ? miles : km;
+    const [value, unit] = own === null ? [column === "mi" ? km : miles, column === "mi" ? "km" : "mi"] : [own, column];
+    return value === null ? null : p.point(stretchOf(value, unit as DistanceUnit) as number as Ridden, unit as DistanceUnit);
+  };
+  const months = (n: number): string => (n % 12 === 0 && n >= 24 ? `${n / 12} years` : n === 1 ? "1 month" : `${n} months`);
+  const legs = (every: Interval, column: DistanceUnit): string =>
+    [distance(every, column), every.months === null ? null : months(every.months), every.hours === null ? null : `${p.figure(every.hours)} engine hours`]
+      .filter((leg) => leg !== null)
+      .join(" or ");
+  const orMonths = (n: number | null): string => (n === null ? "" : ` or ${months(n)}`);
+
+  const repeats = (repeat: Repeat, column: DistanceUnit): string => {
+    switch (repeat.by) {
+      case "interval":
+        return `every ${legs(repeat.every, column).replace(/^1 month$/u, "month")}`;
+      case "nth mark":
+        return `every ${nth(repeat.nth)} ${distance(repeat.base, column)} service${orMonths(repeat.months)}`;
+      case "nth time":
+        return `with every ${nth(repeat.nth)} ${lowered(englishItemName(repeat.of, null))}${orMonths(repeat.months)}`;
+      case "mark list": {
+        const then = repeat.thenEvery === null ? "" : `, then every ${legs(repeat.thenEvery, column)}`;
+        return `at ${p.list(repeat.at.map((mark) => distance(mark, column) ?? ""))}${then}`;
+      }
+      default:
+        return unreachable(repeat);
+    }
+  };
+
+  return {
+    title: (nickname: string, planName: string, items: number): string => `${nickname}'s plan, “${planName}”: ${items} items.`,
+    /** "Engine oil and filter: every 4,000 mi or 12 months; first at 600 mi." */
+    line: ({ name, anchor, first, repeat, before }: Line, column: DistanceUnit): string => {
+      const notes = [
+        first === null ? null : `first at ${legs(first, column)}`,
+        anchor === "last done" && repeat.by === "interval" ? "from the last time" : null,
+        before === null ? null : `the starter plan says ${repeats(before, column)}`,
+      ].filter((note) => note !== null);
+      return `${name}: ${[repeats(repeat, column), ...notes].join("; ")}.`;
+    },
+    how: (): string => "Where your manual says otherwise: /plan change item:oil and filter every:3,000 mi or 12 months",
+    changing: (nickname: string, name: string): string => `${nickname}, ${lowered(name)}`,
+    /** "Now every 4,000 mi or 12 months: at 4,000 mi, 8,000 mi ..." */
+    under: (lead: "now" | "changed" | "before", repeat: Repeat, marks: readonly Ridden[], column: DistanceUnit): string => {
+      const unit = marks.some((mark) => mark % TENTHS_OF_MM[column] !== 0) ? (column === "mi" ? "km" : "mi") : column;
+      const at = marks.length === 0 ? "" : `, at ${marks.map((mark) => p.point(mark, unit)).join(", ")} and so on`;
+      return `${LEADS[lead]} ${repeats(repeat, column)}${at}.`;
+    },
+    /** Null where the bike's own column is printed, or none is. */
+    converted: (every: Interval, column: DistanceUnit): string | null =>
+      (column === "mi" ? every.miles : every.km) !== null || (every.miles ?? every.km) === null
+        ? null
+        : `This bike goes by the ${column} column; with none given, ${column === "mi" ? "km" : "mi"} are converted. If your manual prints both, give both: 4,000 mi / 6,000 km.`,
+    notSaved: (): string => "Nothing is saved yet.",
+    saved: (nickname: string): string => `${nickname}'s plan is changed.`,
+    left: (): string => "Left as it was.",
+    labels: { save: "Save", leave: "Leave it", undo: "Undo" },
+  };
+};
+
+const LEADS = { now: "Now:", changed: "Then:", before: "Before:" } as const;
+const nth = (n: number): string => ["", "", "second", "third", "fourth", "fifth", "sixth"][n] ?? `${n}th`;

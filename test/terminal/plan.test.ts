@@ -1,0 +1,100 @@
+// The plan, and an interval of one's own: seen beside the one in force, saved when said so, taken back.
+
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { button, type Shown, type Talk, talk } from "../support/talk.ts";
+
+let t: Talk;
+beforeEach(async () => {
+  t = await talk("2026-11-25T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
+  await run("/work did:oil and filter at:12,000 mi on:1 May 2026 bike:Heron");
+});
+afterEach(() => t.close());
+const run = (line: string, as = "Ines") => t.one({ as, run: line });
+const press = (shown: Shown, label: string, as = "Ines") => t.one({ as, press: button(shown, label) });
+const CHANGE = "/plan change item:oil and filter every:2,500 mi or 6 months";
+const oil = async () => {
+  const line = (await run("/due")).data.bikes[0].dues.find(({ item }: { item: string }) => item === "engine-oil.replace");
+  return [line.status, line.mark / 16_093_440];
+};
+
+test("a plan is listed by system, in the bike's own column, habits and all", async () => {
+  const shown = await run("/plan list");
+  expect(shown.data.lines).toHaveLength(35);
+  expect(shown.text).toContain("Engine\n- Engine oil and filter: every 4,000 mi or 12 months; first at 600 mi.");
+  expect(shown.text).toContain("- Chain lubrication: every 300 mi; from the last time.");
+  expect(shown.text).toContain("- Lights and horn: every month; from the last time.");
+  await run("/bike add name:Wren kind:chain-drive twin odometer:9,000 km", "Odo");
+  expect((await run("/plan list", "Odo")).text).toContain("- Engine oil and filter: every 6,000 km or 12 months; first at 1,000 km.");
+});
+
+describe("changing an interval", () => {
+  test("shows old and new side by side, with the first five marks and what falls due, and saves nothing by it", async () => {
+    const shown = await run(CHANGE);
+    expect(shown.text?.split("\n").slice(2, 6)).toEqual([
+      "Now: every 4,000 mi or 12 months, at 4,000 mi, 8,000 mi, 12,000 mi, 16,000 mi, 20,000 mi and so on.",
+      "- Engine oil and filter: due on 1 May, last done 1 May 2026; in 5 months; by distance at 16,000 mi, 1,790 mi to go. Good.",
+      "Then: every 2,500 mi or 6 months, at 2,500 mi, 5,000 mi, 7,500 mi, 10,000 mi, 12,500 mi and so on.",
+      expect.stringContaining("Overdue."),
+    ]);
+    expect(shown.text).toContain("Nothing is saved yet.");
+    expect(await oil()).toEqual(["good", 16_000]);
+  });
+
+  test("saved, it rules from then on, is named in the plan, and can be taken back; both changes stay on record", async () => {
+    const saved = await press(await run(CHANGE), "Save");
+    expect(saved.data).toMatchObject({ saved: true, rev: 1 });
+    expect(await oil()).toEqual(["overdue", 14_500]);
+    expect((await run("/plan list")).text).toContain(
+      "- Engine oil and filter: every 2,500 mi or 6 months; first at 600 mi; the starter plan says every 4,000 mi or 12 months.",
+    );
+    await press(saved, "Undo");
+    expect(await oil()).toEqual(["good", 16_000]);
+    const [bike] = await t.open.store.read((q) => q.bikes.ofOwner("Ines" as never));
+    expect(bike?.edits.map(({ by, edit }) => [by, edit.change])).toEqual([
+      ["Ines", "interval"],
+      ["Ines", "interval"],
+    ]);
+    expect((await run("/plan list")).text).not.toContain("the starter plan says");
+  });
+
+  test("a reminder follows it", async () => {
+    expect(await t.send({ advance: "P14D" })).toEqual([]);
+    await press(await run(CHANGE), "Save");
+    const told = await t.send({ advance: "P14D" });
+    expect(told.map(({ text }) => text?.includes("Engine oil and filter"))).toEqual([true]);
+  });
+
+  test("left, nothing changes; on a plan that has changed since, it is to be looked at again", async () => {
+    const [first, second] = [await run(CHANGE), await run("/plan change item:oil and filter every:3,000 mi")];
+    expect((await press(second, "Leave it")).text).toBe("Left as it was.");
+    expect(await oil()).toEqual(["good", 16_000]);
+    await press(second, "Save");
+    expect((await press(first, "Save")).data.refused).toEqual({ why: "changed meanwhile" });
+    expect((await press(second, "Save")).data.refused).toEqual({ why: "changed meanwhile" });
+  });
+
+  test("nobody else can save or take it back", async () => {
+    const shown = await run(CHANGE);
+    expect((await press(shown, "Save", "Odo")).data.refused).toEqual({ why: "not yours" });
+    const saved = await press(shown, "Save");
+    expect((await press(saved, "Undo", "Odo")).data.refused).toEqual({ why: "not yours" });
+  });
+
+  test.each([
+    ["item:oil and filter every:4000", "not an interval"],
+    ["item:oil and filter every:often", "not an interval"],
+    ["item:chain every:400 mi", "which item"],
+    ["item:banana every:400 mi", "no such item"],
+    ["item:oil and filter every:4,000 mi or 12 months bike:Nobody", "unknown bike"],
+  ])("%s is refused with a way on", async (options, why) => {
+    expect((await run(`/plan change ${options}`)).data.refused).toMatchObject({ why });
+  });
+
+  test("a bike that counts kilometres is told that a plan in miles is converted", async () => {
+    await run("/bike add name:Wren kind:chain-drive twin odometer:9,000 km", "Odo");
+    expect((await run("/plan change item:oil and filter every:3,000 mi", "Odo")).text).toContain(
+      "This bike goes by the km column; with none given, mi are converted.",
+    );
+  });
+});
