@@ -39,6 +39,17 @@ const WALKED = 3 * 365;
 const WEIGHTS = Float64Array.from({ length: WALKED + 1 }, (_, age) => 2 ** (-age / HALF_LIFE));
 /** Days of a month that must be seen before the month outweighs the bike's overall pace. */
 const PRIOR_DAYS = 30;
+/** How far off the pace is over two months, as a share of it, before the track has shown: it counts as so many spans. Tuned by npm run backtest. */
+const FIRST_DOUBT = 0.6;
+const FIRST_SPANS = 2;
+/** Days over which the pace is held against what came. */
+const SPAN = 60;
+/** Out of season little is expected and more may come: this share of the usual pace is in doubt as well. Tuned by npm run backtest. */
+const OUT_OF_SEASON = 0.6;
+/** The pace was learnt from the spans that it is held against, and fits them better than those to come. Tuned by npm run backtest. */
+const UNSEEN = 2.5;
+/** The longer a track, the surer its pace: half-way between new and old after so many days. */
+const SETTLED = 180;
 /** 90th percentile of the standard normal distribution: an 80 % range has 10 % at each end. */
 const Z90 = 1.2816;
 /** Spread of what is ridden in a span, as a share of a typical stint, before the track has shown its own. */
@@ -61,7 +72,7 @@ export function forecast(
   const last = track.points.at(-1);
   if (last === undefined || (learnt === null && fallback === null)) return NOTHING;
   const perDay = fallback === null ? 0 : fallback / 365.25;
-  const pace = learnt ?? { byMonth: Array.from({ length: 12 }, () => perDay), stint: perDay * 30, spread: FIRST_SPREAD };
+  const pace = learnt ?? { byMonth: Array.from({ length: 12 }, () => perDay), stint: perDay * 30, spread: FIRST_SPREAD, doubt: FIRST_DOUBT };
   const basis: Basis =
     learnt !== null
       ? { from: "readings", readings: track.points.length, days: learnt.days }
@@ -77,6 +88,8 @@ type Pace = {
   readonly byMonth: readonly number[] /** a typical stint between readings: what chance comes in */;
   readonly stint: number;
   readonly spread: number;
+  /** How far the pace itself has been off over spans of two months, as a share of it. */
+  readonly doubt: number;
 };
 
 /** Learns the pace month by month; null when the readings span less than a fortnight. */
@@ -119,14 +132,16 @@ function learn(track: Track, known: Known): (Pace & { readonly days: number }) |
     const nearRidden = near.reduce((total, m) => total + (ridden[m] ?? 0), 0) / 4;
     return ((ridden[month] ?? 0) + nearRidden + PRIOR_DAYS * 0.5 * overall) / ((seen[month] ?? 0) + nearSeen + PRIOR_DAYS * 0.5);
   });
-  const { stint, spread } = surprises(track, byMonth, known);
-  return { byMonth, stint, spread, days };
+  return { byMonth, ...surprises(track, byMonth, known), days };
 }
 
 /** How far each stint missed what the pace would have said: the track's own measure of chance. */
-function surprises(track: Track, byMonth: readonly number[], known: Known): { stint: number; spread: number } {
+function surprises(track: Track, byMonth: readonly number[], known: Known): { stint: number; spread: number; doubt: number } {
   const misses: number[] = [];
   const stints: number[] = [];
+  const usually = byMonth.reduce((total, perDay) => total + perDay, 0) / 12;
+  const spans: { came: number; expected: number; days: number }[] = [];
+  let span = { came: 0, expected: 0, days: 0 };
   let from = track.points[0];
   for (const to of track.points) {
     if (from === undefined || to.on === from.on) continue;
@@ -140,18 +155,35 @@ function surprises(track: Track, byMonth: readonly number[], known: Known): { st
     }
     stints.push(to.ridden - from.ridden);
     if (expected > 0) misses.push((to.ridden - from.ridden - expected) ** 2 / expected);
+    span = { came: span.came + to.ridden - from.ridden, expected: span.expected + expected, days: span.days + stop - start };
+    if (span.days >= SPAN) {
+      spans.push(span);
+      span = { came: 0, expected: 0, days: 0 };
+    }
     from = to;
   }
   const stint = Math.max(median(stints), 1);
   // Variance grows with distance; the prior counts as three stints, so that two lucky readings do not look like certainty.
   const perDistance = (misses.reduce((total, miss) => total + miss, 0) + 3 * FIRST_SPREAD * stint) / (misses.length + 3);
-  return { stint, spread: Math.sqrt(perDistance / stint) };
+  const off = spans.reduce(
+    (total, { came, expected, days }) => total + Math.min(4, (came - expected) ** 2 / (expected ** 2 + (OUT_OF_SEASON * usually * days) ** 2 + 1)),
+    0,
+  );
+  const doubt = Math.sqrt((UNSEEN * off + FIRST_SPANS * FIRST_DOUBT ** 2) / (spans.length + FIRST_SPANS));
+  return { stint, spread: Math.sqrt(perDistance / stint), doubt };
 }
 
 function walk(last: { readonly on: LocalDate; readonly ridden: Ridden }, pace: Pace, known: Known, basis: Basis, today: LocalDate): Forecast {
   const start = dayNumber(last.on);
   // Cumulated likely distance by day after the last reading; made as far as it is asked for.
   const likely: number[] = [0];
+  const lows: number[] = [0];
+  const usually = pace.byMonth.reduce((total, perDay) => total + perDay, 0) / 12;
+  const seen = basis.from === "readings" ? basis.days : 0;
+  const doubt = Math.sqrt((365 + SETTLED) / (seen + SETTLED));
+  /** Chance in what is ridden, and doubt in the pace itself: the first grows with the root of the distance, the second with the distance and the days. */
+  const sd = (expected: number, days: number): number =>
+    Math.sqrt(pace.spread ** 2 * expected * pace.stint + (doubt * pace.doubt) ** 2 * (expected ** 2 + (OUT_OF_SEASON * usually * days) ** 2));
   const trip = (day: number): number =>
     known.trips.reduce((total, t) => total + (day >= dayNumber(t.from) && day <= dayNumber(t.to) ? t.distance / (daysBetween(t.from, t.to) + 1) : 0), 0);
   let present = { month: 1, next: Number.NEGATIVE_INFINITY };
@@ -162,12 +194,16 @@ function walk(last: { readonly on: LocalDate; readonly ridden: Ridden }, pace: P
       const onTrip = known.trips.length === 0 ? 0 : trip(day);
       const usual = isLaidUp(day, known) ? 0 : (pace.byMonth[present.month - 1] ?? 0);
       likely.push((likely.at(-1) ?? 0) + (onTrip > 0 ? onTrip : usual));
+      // What may be ridden at least never falls with time, though doubt grows.
+      lows.push(Math.max(lows.at(-1) ?? 0, (likely.at(-1) ?? 0) - Z90 * sd(likely.at(-1) ?? 0, likely.length - 1)));
     }
     return likely[days] ?? 0;
   };
-  const range = (expected: number): number => Z90 * pace.spread * Math.sqrt(expected * pace.stint);
-  const low = (days: number): number => Math.max(0, upTo(days) - range(upTo(days)));
-  const high = (days: number): number => upTo(days) + range(upTo(days));
+  const low = (days: number): number => {
+    upTo(days);
+    return lows[days] ?? 0;
+  };
+  const high = (days: number): number => upTo(days) + Z90 * sd(upTo(days), days);
   const reach = (distance: number, by: (days: number) => number): number | null => {
     if (distance <= 0) return 0;
     let [before, after] = [0, 32];
