@@ -37,7 +37,7 @@ export const remind = define({
       distance: unit.nullable(),
       pressure: z.string().nullable(),
       depth: z.string().nullable(),
-      troubles: z.array(z.object({ on: localDate, state: z.enum(["failed", "unconfirmed"]) })),
+      troubles: z.array(z.object({ on: localDate, state: z.enum(["failed", "unconfirmed"]), why: z.string().nullable() })),
       changed: z.boolean(),
     }),
   ),
@@ -52,6 +52,6 @@ export const remind = define({
       words.settings.reminders(m.reminders),
       words.settings.zone(m.zone, m.ownZone),
       words.settings.units(m.distance, m.pressure, m.depth),
-      ...m.troubles.map((trouble) => words.settings.trouble(trouble.on, trouble.state)),
+      ...m.troubles.map((trouble) => words.settings.trouble(trouble.on, trouble.state, trouble.why)),
     ]),
 });

@@ -99,6 +99,7 @@ export function botOf(parts: BotParts): Bot {
     store,
     {
       deliver: parts.deliver,
+      clock: clock.now,
       log,
       itemName: englishItemName,
       wordsFor: (member, home, today) =>

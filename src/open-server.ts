@@ -19,7 +19,9 @@ import { ANNOUNCE_AFTER } from "./discord/respond.ts";
 import { newId } from "./ids.ts";
 import type { Log } from "./log.ts";
 import type { Deliver } from "./reminders/deliver.ts";
-import { backUpDaily, backupFolder } from "./store/backup.ts";
+import { isPostgres } from "./store/address.ts";
+import { holdAlone } from "./store/alone.ts";
+import { backUpDaily, isDamage, newestBackup } from "./store/backup.ts";
 import type { Opened } from "./store/db.ts";
 import { openDatabase } from "./store/open.ts";
 import { type Store, storeOn } from "./store/store.ts";
@@ -64,7 +66,7 @@ const LAST_MILLISECONDS = 4000;
 
 /** Opens everything. @throws StoreRefusal when the database cannot be used */
 export async function openServer(parts: ServerParts): Promise<OpenServer | { readonly is: "refused"; readonly sentence: string }> {
-  const opened = await openDatabase(parts.database);
+  const opened = await openAlone(parts.database);
   const store = storeOn(opened);
   try {
     await store.change((q) => q.room.claimFace("discord"));
@@ -82,6 +84,20 @@ export async function openServer(parts: ServerParts): Promise<OpenServer | { rea
     }
   } catch (error) {
     await opened.close();
+    throw error;
+  }
+}
+
+/** A file is one bot's: two would each take what the other has under way for what a dead one left. */
+async function openAlone(database: string): Promise<Opened> {
+  if (isPostgres(database) || database === ":memory:") return openDatabase(database);
+  const letGo = holdAlone(database);
+  try {
+    const opened = await openDatabase(database);
+    const close = async (): Promise<void> => opened.close().finally(letGo);
+    return { ...opened, close };
+  } catch (error) {
+    letGo();
     throw error;
   }
 }
@@ -156,10 +172,13 @@ function backingUp({ name, copyTo }: Opened, log: Log): OpenServer["backUp"] {
   return async (now) => {
     if (copyTo === null || name === ":memory:" || (notBefore !== null && now < notBefore)) return null;
     try {
-      return await backUpDaily(copyTo, backupFolder(name), now);
+      const { made, ahead } = await backUpDaily(copyTo, name, now);
+      if (made !== null && ahead.length > 0) log.error({ ahead }, "backups are dated after now, by a clock that was wrong; they are left alone");
+      return made;
     } catch (error) {
       notBefore = addDuration(now, AN_HOUR);
-      log.error({ err: error, trouble: writeTrouble(error) }, "the backup could not be made; it is tried again in an hour");
+      if (isDamage(error)) log.error({ err: error }, startWords.damagedInUse(name, await newestBackup(name)));
+      else log.error({ err: error, trouble: writeTrouble(error) }, "the backup could not be made; it is tried again in an hour");
       return null;
     }
   };

@@ -3,7 +3,7 @@
 import { realClock } from "./clock.ts";
 import { readSettings } from "./settings.ts";
 import { isPostgres } from "./store/address.ts";
-import { restore } from "./store/backup.ts";
+import { restore } from "./store/restore.ts";
 import { startWords } from "./words/en/start.ts";
 
 async function main(): Promise<number> {

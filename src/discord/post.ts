@@ -42,10 +42,11 @@ export async function post(how: Post, to: To, said: Said, once: string, careful:
   try {
     const channel = await again(() => channelOf(client, to), waits);
     if (channel === null) return { is: "failed", why: "channel gone" };
-    if (careful !== null && !(await careful.begun({ channel: channel.id, after: channel.lastMessageId ?? null }))) return { is: "taken" };
     const mention = "channel" in to ? to.mention : null;
-    let sent = "";
-    for (const [n, page] of pagesOf(said, moreActions, { before: mention === null ? null : `<@${mention}>`, mark: careful?.mark ?? null }).entries()) {
+    const pages = pagesOf(said, moreActions, { before: mention === null ? null : `<@${mention}>`, mark: careful?.mark ?? null });
+    if (careful !== null && !(await careful.begun({ channel: channel.id, after: channel.lastMessageId ?? null }, pages.length))) return { is: "taken" };
+    let sent: string | null = null;
+    for (const [n, page] of pages.entries()) {
       if (careful?.parts.includes(n) === true) continue;
       const message: MessageCreateOptions = {
         ...page,
@@ -57,6 +58,7 @@ export async function post(how: Post, to: To, said: Said, once: string, careful:
       const answers = "channel" in to && n === 0 ? to.answers : null;
       sent = (await again(() => sendTo(channel, message, answers), waits)).id;
     }
+    if (sent === null) throw new Error("every part was said to be there, and the whole was not");
     return { is: "sent", message: sent };
   } catch (error) {
     if (isUnauthorised(error)) how.fatal(error);

@@ -30,8 +30,11 @@ export type Found =
 export type Begin = {
   /** Parts that are there already and are not sent again. */
   readonly parts: readonly number[];
-  /** Awaited when the place is known, before anything is put there: keeps where to look should this process die. False: another process has taken over. */
-  readonly begun: (trace: Trace) => Promise<boolean>;
+  /**
+   * Awaited when the place is known, before anything is put there: keeps where to look should this process die. False: another process has taken over.
+   * @param messages how many the delivery takes
+   */
+  readonly begun: (trace: Trace, messages: number) => Promise<boolean>;
 };
 
 export type Deliver = {

@@ -2,6 +2,7 @@
 // What is gathered is marked in the same transaction; a delivery taken up again says the same things under the same id.
 
 import type { Where } from "../chat/inbound.ts";
+import type { Reply } from "../chat/reply.ts";
 import type { Group, Member } from "../core/bike.ts";
 import type { Instant, LocalDate, Zone } from "../core/calendar/dates.ts";
 import { addMinutes, localDateAt } from "../core/calendar/zones.ts";
@@ -13,7 +14,7 @@ import { zoneOfBike } from "../usecases/context.ts";
 import { dueBike } from "../usecases/due.ts";
 import { duesOf, garage } from "../usecases/garage.ts";
 import type { Words } from "../words/en/english.ts";
-import type { Begin, Deliver, Sent } from "./deliver.ts";
+import type { Address, Begin, Deliver, Sent } from "./deliver.ts";
 import { reminderReply, type Told, waitingReply } from "./draw.ts";
 import { noticeKey, stageOf } from "./keys.ts";
 import { untilOf } from "./sweep.ts";
@@ -21,6 +22,8 @@ import { notQuiet } from "./windows.ts";
 
 /** What sending needs besides the store. */
 export type Sending = {
+  /** The moment it is: a tick's own stands still while it sends. */
+  readonly clock: () => Instant;
   readonly deliver: Deliver;
   /** Words for a member in their own place, or for a group's channel. */
   readonly wordsFor: (member: Member | null, home: Group | null, today: LocalDate) => Words;
@@ -37,6 +40,7 @@ type Drawn = {
   /** In whose channel; null: to the member alone. */
   readonly group: GroupId | null;
   readonly recipient: MemberId;
+  readonly zone: Zone;
 };
 
 /** Longer than every HTTP time-out and retry together: no other process takes the delivery meanwhile. */
@@ -54,13 +58,15 @@ export async function sendReady(store: Store, sending: Sending, now: Instant): P
   let sent = 0;
   let away = 0;
   for (;;) {
-    const claimed = await store.change((q) => q.notices.claim(now, addMinutes(now, LEASE_MINUTES), BATCH));
+    // A lease counts from the claim: many slow messages before it do not use it up.
+    const at = [now, sending.clock()].reduce((a, b) => (a > b ? a : b));
+    const claimed = await store.change((q) => q.notices.claim(at, addMinutes(at, LEASE_MINUTES), BATCH));
     for (const [n, delivery] of claimed.entries()) {
       const outcome = await sendOne(store, sending, delivery, now);
       if (outcome === "sent") sent++;
       away = outcome === "later" ? away + 1 : 0;
       if (away < AWAY) continue;
-      await store.change((q) => q.notices.giveBack(claimed.slice(n + 1).map(({ id }) => id)));
+      await store.change((q) => q.notices.giveBack(claimed.slice(n + 1)));
       return sent;
     }
     if (claimed.length < BATCH) return sent;
@@ -92,14 +98,14 @@ async function settle(store: Store, sending: Sending, delivery: Delivery, reache
     case "taken":
       return reached.is;
     case "later":
-      await store.change((q) => q.notices.postpone(delivery.id, addMinutes(now, Math.min(60, 2 ** delivery.attempt)), true));
+      await store.change((q) => q.notices.postpone(delivery, addMinutes(now, Math.min(60, 2 ** delivery.attempt)), true));
       return "later";
     case "sent":
-      await store.change((q) => q.notices.finish(delivery.id, "sent", reached.message, reached.first ?? null));
+      await store.change((q) => q.notices.finish(delivery, "sent", reached.message, reached.first ?? null));
       return "sent";
     default: {
       const why = [reached.first, reached.why].filter((each) => each !== undefined).join(", ");
-      await store.change((q) => q.notices.finish(delivery.id, reached.is, null, why));
+      await store.change((q) => q.notices.finish(delivery, reached.is, null, why));
       sending.log.error({ delivery: delivery.id, member: delivery.member, why }, reached.is === "failed" ? FAILED : UNCONFIRMED);
       return reached.is;
     }
@@ -111,38 +117,62 @@ const UNCONFIRMED = "a reminder may or may not have arrived; it is not sent agai
 
 /** Looks first for what was begun and not settled, then draws what is still true and sends it. */
 async function reach(store: Store, sending: Sending, delivery: Delivery, now: Instant): Promise<Reached> {
-  let parts: readonly number[] = [];
   if (delivery.trace !== null) {
     const found = await sending.deliver.find(delivery.id, delivery.trace);
     if (found.is === "there") return { is: "sent", message: found.message };
     if (found.is === "later") return found;
     if (found.is === "cannot tell") return { is: "unconfirmed", why: found.why };
-    parts = found.parts;
+    const went = found.parts.length === 0 ? null : await goOn(store, sending, delivery, found.parts, now);
+    // Where it was begun is closed by now: all of it goes another way.
+    if (went !== null && went.is !== "failed") return went;
   }
   const drawn = await store.change((q) => gather(q, sending, delivery, now));
   if (typeof drawn === "string") return { is: drawn };
-  const begin: Begin = { parts, begun: (trace) => store.change((q) => q.notices.begun(delivery, trace)) };
-  const { told, words, home, member, group } = drawn;
-  const to: Where = group === null ? DIRECT : { group, channel: "reading", id: home?.readingChannel ?? group };
+  const { told, words, home, member, group, zone } = drawn;
+  const where: Where = group === null ? DIRECT : { group, channel: "reading", id: home?.readingChannel ?? group };
   const rider = group === null ? null : (member?.name ?? drawn.recipient);
-  const reply = reminderReply(delivery.id, told, words, rider);
-  const outcome = await sending.deliver.send(delivery.id, delivery.id, { member: drawn.recipient, where: to }, reply, begin);
+  const saying: Saying = { to: { member: drawn.recipient, where }, reply: reminderReply(delivery.id, told, words, rider), zone };
+  const outcome = await sending.deliver.send(delivery.id, delivery.id, saying.to, saying.reply, beginning(store, delivery, saying));
   if (outcome.is !== "failed") return outcome;
-  const other = await otherwise(sending, delivery, drawn, begin);
+  const other = await otherwise(store, sending, delivery, drawn);
   return other === null ? outcome : { ...other, first: outcome.why };
+}
+
+/** What a delivery says, where. A long one is kept so until it is settled: drawn anew, its parts would hold other bikes. `zone`: by which quiet hours are told. */
+type Saying = { readonly to: Address; readonly reply: Reply; readonly zone: Zone };
+
+const beginning = (store: Store, delivery: Delivery, saying: Saying, parts: readonly number[] = []): Begin => ({
+  parts,
+  begun: (trace, messages) => store.change((q) => q.notices.begun(delivery, trace, messages > 1 ? JSON.stringify(saying) : null)),
+});
+
+/** The rest of a delivery of which some parts are there, as it was begun; null where that is not to be, since it was not kept or is no longer wished. */
+async function goOn(store: Store, sending: Sending, delivery: Delivery, parts: readonly number[], now: Instant): Promise<Reached | null> {
+  if (delivery.drawn === null) return null;
+  const saying = JSON.parse(delivery.drawn) as Saying;
+  const { member } = saying.to;
+  const wishes = (await store.read((q) => q.members.byIds([member]))).get(member)?.reminders ?? USUAL_WISHES;
+  if (wishes.by === "off") return null;
+  const allowed = notQuiet(wishes, saying.zone, now);
+  if (allowed > now) {
+    await store.change((q) => q.notices.postpone(delivery, allowed, false));
+    return { is: "waits" };
+  }
+  return sending.deliver.send(delivery.id, delivery.id, saying.to, saying.reply, beginning(store, delivery, saying, parts));
 }
 
 const DIRECT: Where = { group: null, channel: "dm", id: "dm" };
 
 /** The other way to a member: a word in their home group's channel where direct messages are closed, a direct message where the channel is gone. Null: there is none. */
-async function otherwise(sending: Sending, delivery: Delivery, drawn: Drawn, begin: Begin): Promise<Sent | null> {
-  const { told, words, home, group, recipient } = drawn;
-  const once = `${delivery.id}/otherwise`;
-  const to = (where: Where) => ({ member: recipient, where });
-  if (group !== null) return sending.deliver.send(delivery.id, once, to(DIRECT), reminderReply(delivery.id, told, words, null), begin);
+async function otherwise(store: Store, sending: Sending, delivery: Delivery, drawn: Drawn): Promise<Sent | null> {
+  const { told, words, home, group, recipient, zone } = drawn;
+  const by = (where: Where, reply: Reply): Promise<Sent> => {
+    const saying: Saying = { to: { member: recipient, where }, reply, zone };
+    return sending.deliver.send(delivery.id, `${delivery.id}/otherwise`, saying.to, reply, beginning(store, delivery, saying));
+  };
+  if (group !== null) return by(DIRECT, reminderReply(delivery.id, told, words, null));
   if (home === null || home.readingChannel === null) return null;
-  const channel: Where = { group: home.id, channel: "reading", id: home.readingChannel };
-  return sending.deliver.send(delivery.id, once, to(channel), waitingReply(delivery.id, words), begin);
+  return by({ group: home.id, channel: "reading", id: home.readingChannel }, waitingReply(delivery.id, words));
 }
 
 /** Marks what is still true as told by this delivery, and drops the rest with the reason. */
@@ -150,7 +180,7 @@ async function gather(q: Repos, sending: Sending, delivery: Delivery, now: Insta
   if (delivery.member === null) throw new Error("a delivery without a member");
   // One word after a long silence, not one for each window that passed.
   if (await q.notices.isBehind(delivery)) {
-    await q.notices.postpone(delivery.id, addMinutes(now, BEHIND_MINUTES), false);
+    await q.notices.postpone(delivery, addMinutes(now, BEHIND_MINUTES), false);
     return "waits";
   }
   const member = (await q.members.byIds([delivery.member])).get(delivery.member) ?? null;
@@ -170,7 +200,7 @@ async function gather(q: Repos, sending: Sending, delivery: Delivery, now: Insta
   // A delivery that comes late may fall into quiet hours: it waits for their end.
   const allowed = notQuiet(wishes, zone, now);
   if (allowed > now) {
-    await q.notices.postpone(delivery.id, allowed, false);
+    await q.notices.postpone(delivery, allowed, false);
     return "waits";
   }
   const all = await garage(q, bikes, now, (bike) => ({ member, home: homeOf(bike.homeGroup) }));
@@ -191,10 +221,10 @@ async function gather(q: Repos, sending: Sending, delivery: Delivery, now: Insta
   await q.notices.tell(ids(kept), delivery.id);
   await q.notices.drop(ids(waiting.filter((notice) => !kept.includes(notice))), delivery.id, "no longer so when it was to be told");
   if (told.length === 0) {
-    await q.notices.finish(delivery.id, "empty", null, "nothing left to tell");
+    await q.notices.finish(delivery, "empty", null, "nothing left to tell");
     return "empty";
   }
-  return { told, words: sending.wordsFor(member, home, localDateAt(now, zone)), home, member, group, recipient: delivery.member };
+  return { told, words: sending.wordsFor(member, home, localDateAt(now, zone)), home, member, group, recipient: delivery.member, zone };
 }
 
 function keyOf(bike: Notice["bike"], due: Parameters<typeof stageOf>[0], until: LocalDate | null, today: LocalDate): [string, string][] {

@@ -127,6 +127,7 @@ function deliveriesFor(notices: readonly Notice[], all: readonly Garaged[], owne
         messageId: null,
         why: null,
         trace: null,
+        drawn: null,
       });
   }
   return [...found.values()];

@@ -6,21 +6,48 @@ import path from "node:path";
 import SQLite from "better-sqlite3";
 import { addDays, weekdayOf } from "../core/calendar/arithmetic.ts";
 import type { Instant, LocalDate } from "../core/calendar/dates.ts";
-import { migrationNames } from "./migrate.ts";
 
 /** Days of which one backup each is kept, and weeks. */
 const DAYS = 7;
 const WEEKS = 8;
-const NAME = /^tappet-(\d{4})-(\d{2})-(\d{2})T(\d{2})(\d{2})Z\.sqlite$/u;
+const WHEN = /^-(\d{4}-\d{2}-\d{2}T\d{4})Z\.sqlite$/u;
 
-/** The folder beside the database in which its backups are. */
+/** The folder beside a database in which its backups are: databases of one folder share it, and a backup's name begins with its database's. */
 export const backupFolder = (file: string): string => path.join(path.dirname(file), "backups");
-const nameOf = (at: Instant): string => `tappet-${at.slice(0, 13)}${at.slice(14, 16)}Z.sqlite`;
-const dayOf = (name: string): LocalDate => name.slice(7, 17) as LocalDate;
+const stemOf = (file: string): string => path.basename(file).replace(/\.(?:sqlite|sqlite3|db)$/u, "");
+const momentOf = (at: Instant): string => `${at.slice(0, 13)}${at.slice(14, 16)}`;
+/** The moment of a backup, as its name says; null when it is none of this database's. */
+const whenOf = (name: string, stem: string): string | null => (name.startsWith(stem) ? (WHEN.exec(name.slice(stem.length))?.[1] ?? null) : null);
+const dayOf = (name: string): LocalDate => (/(\d{4}-\d{2}-\d{2})T\d{4}Z\.sqlite$/u.exec(name)?.[1] ?? "") as LocalDate;
 
-/** The names of the backups of a folder, oldest first. */
-export async function backupsIn(folder: string): Promise<string[]> {
-  return existsSync(folder) ? (await fs.readdir(folder)).filter((name) => NAME.test(name)).sort() : [];
+/** The names of the backups of a database, oldest first. */
+export async function backupsOf(file: string): Promise<string[]> {
+  const folder = backupFolder(file);
+  return existsSync(folder) ? (await fs.readdir(folder)).filter((name) => whenOf(name, stemOf(file)) !== null).sort() : [];
+}
+
+/** A copy that cannot be read whole; what it was copied from most likely cannot either. */
+export class NotWhole extends Error {
+  constructor() {
+    super("the copy cannot be read whole");
+  }
+}
+
+/** Is it the database that cannot be read? */
+export const isDamage = (error: unknown): boolean =>
+  error instanceof NotWhole || (error instanceof SQLite.SqliteError && (error.code === "SQLITE_NOTADB" || error.code.startsWith("SQLITE_CORRUPT")));
+
+/** What is written is on the disk. A folder is synced so that names in it stay. */
+export async function synced(name: string, flags: "r" | "r+"): Promise<void> {
+  const handle = await fs.open(name, flags);
+  await handle.sync();
+  await handle.close();
+}
+
+/** The newest backup of a database, to go back to; null when there is none. */
+export async function newestBackup(file: string): Promise<string | null> {
+  const newest = (await backupsOf(file)).at(-1);
+  return newest === undefined ? null : path.join(backupFolder(file), newest);
 }
 
 /** Copies an open database into a file, by way of another name, so that a copy cut off is never taken for one. @throws when the copy cannot be read whole */
@@ -28,10 +55,8 @@ export async function copyOpen(raw: SQLite.Database, target: string): Promise<vo
   const part = `${target}.part`;
   try {
     await raw.backup(part);
-    if (!isWhole(part)) throw new Error("the copy cannot be read whole");
-    const handle = await fs.open(part, "r+");
-    await handle.sync();
-    await handle.close();
+    if (!isWhole(part)) throw new NotWhole();
+    await synced(part, "r+");
     await fs.rename(part, target);
   } catch (error) {
     await fs.rm(part, { force: true });
@@ -39,19 +64,26 @@ export async function copyOpen(raw: SQLite.Database, target: string): Promise<vo
   }
 }
 
-/** Makes the backup of a day (by UTC) that has none, and drops those that are no longer of use. Answers the name of what was made. */
-export async function backUpDaily(copyTo: (target: string) => Promise<void>, folder: string, now: Instant): Promise<string | null> {
-  const there = await backupsIn(folder);
+/** What a day's backup came to. `ahead`: backups dated after now, which a wrong clock made: they are left alone and stand for nothing. */
+export type BackedUp = { readonly made: string | null; readonly ahead: readonly string[] };
+
+/** Makes the backup of a day (by UTC) that has none, and drops those that are no longer of use. */
+export async function backUpDaily(copyTo: (target: string) => Promise<void>, file: string, now: Instant): Promise<BackedUp> {
+  const [folder, stem] = [backupFolder(file), stemOf(file)];
+  const moment = momentOf(now);
+  const all = await backupsOf(file);
+  const there = all.filter((name) => (whenOf(name, stem) ?? "") <= moment);
+  const ahead = all.filter((name) => !there.includes(name));
   const newest = there.at(-1);
-  // A clock set back leaves a backup of the future, which is new enough.
-  if (newest !== undefined && dayOf(newest) >= now.slice(0, 10)) return null;
+  if (newest !== undefined && dayOf(newest) >= now.slice(0, 10)) return { made: null, ahead };
   await fs.mkdir(folder, { recursive: true });
   // What a copy that was cut off has left.
-  for (const name of await fs.readdir(folder)) if (/^tappet-.*\.part/u.test(name)) await fs.rm(path.join(folder, name), { force: true });
-  const made = nameOf(now);
+  for (const name of await fs.readdir(folder))
+    if (/\.part(?:-wal|-shm|-journal)?$/u.test(name) && name.startsWith(`${stem}-`)) await fs.rm(path.join(folder, name), { force: true });
+  const made = `${stem}-${moment}Z.sqlite`;
   await copyTo(path.join(folder, made));
   for (const name of noLongerOfUse([...there, made])) await fs.rm(path.join(folder, name), { force: true });
-  return made;
+  return { made, ahead };
 }
 
 /** Of backups, oldest first, those that are neither the newest of one of the last days that have one nor of one of the last weeks. */
@@ -68,71 +100,12 @@ export function noLongerOfUse(names: readonly string[]): readonly string[] {
 }
 
 /** Of a copy of our own, which is made one file by itself: without a log of writes beside it. */
-function isWhole(file: string): boolean {
+export function isWhole(file: string): boolean {
   const raw = new SQLite(file, { fileMustExist: true });
   try {
     raw.pragma("journal_mode = DELETE");
     return raw.pragma("integrity_check", { simple: true }) === "ok";
   } finally {
     raw.close();
-  }
-}
-
-/** What keeps a file from being used as the bot's database; null: nothing. @param known the migrations of this release, when a newer database is to be told */
-export function whatIsWrong(file: string, known: readonly string[] | null): "damaged" | "none of Tappet's" | "of a newer Tappet" | null {
-  let raw: SQLite.Database | null = null;
-  try {
-    raw = new SQLite(file, { readonly: true, fileMustExist: true });
-    if (raw.pragma("integrity_check", { simple: true }) !== "ok") return "damaged";
-    const tables = raw.prepare("select name from sqlite_master where name in ('kysely_migration', 'meta')").all();
-    if (tables.length < 2) return "none of Tappet's";
-    const taken = raw.prepare("select name from kysely_migration").all() as { name: string }[];
-    return known !== null && taken.some(({ name }) => !known.includes(name)) ? "of a newer Tappet" : null;
-  } catch {
-    return "damaged";
-  } finally {
-    raw?.close();
-  }
-}
-
-export type Restored =
-  | { readonly is: "restored"; readonly aside: string | null }
-  | { readonly is: "refused"; readonly why: "not there" | "in use" | NonNullable<ReturnType<typeof whatIsWrong>> };
-
-/** Puts a backup in the place of a database. What was there is moved aside, never deleted. @param now names what is moved aside */
-export async function restore(backup: string, file: string, now: Instant): Promise<Restored> {
-  if (!existsSync(backup)) return { is: "refused", why: "not there" };
-  const wrong = whatIsWrong(backup, await migrationNames());
-  if (wrong !== null) return { is: "refused", why: wrong };
-  if (existsSync(file) && isInUse(file)) return { is: "refused", why: "in use" };
-  const part = `${file}.part`;
-  await fs.copyFile(backup, part);
-  const handle = await fs.open(part, "r+");
-  await handle.sync();
-  await handle.close();
-  if (!isWhole(part)) {
-    await fs.rm(part, { force: true });
-    return { is: "refused", why: "damaged" };
-  }
-  const aside = existsSync(file) ? `${file}.replaced-${now.slice(0, 19).replace(/:/gu, "")}` : null;
-  // What stood in the log of writes belongs to what is moved aside.
-  if (aside !== null) for (const tail of ["", "-wal", "-shm"]) if (existsSync(file + tail)) await fs.rename(file + tail, aside + tail);
-  await fs.rename(part, file);
-  return { is: "restored", aside };
-}
-
-/** Has another process the database open? One that is damaged cannot be. */
-function isInUse(file: string): boolean {
-  let raw: SQLite.Database | null = null;
-  try {
-    raw = new SQLite(file, { timeout: 300, fileMustExist: true });
-    raw.pragma("locking_mode = EXCLUSIVE");
-    raw.exec("begin exclusive");
-    raw.exec("rollback");
-    return false;
-  } catch (error) {
-    return error instanceof SQLite.SqliteError && error.code.startsWith("SQLITE_BUSY");
-  } finally {
-    raw?.close();
   }
 }

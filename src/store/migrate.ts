@@ -7,6 +7,7 @@ import { type Kysely, type Migration, type MigrationProvider, Migrator } from "k
 import { type Columns, columnsFor, type DatabaseKind } from "./columns.ts";
 import type { Db, OpenOptions } from "./db.ts";
 import { StoreRefusal } from "./refusal.ts";
+import { isOutOfRoom } from "./trouble.ts";
 
 type MigrationFile = { readonly up: (db: Kysely<unknown>, columns: Columns) => Promise<void> };
 const MIGRATIONS = fileURLToPath(new URL("../../migrations", import.meta.url));
@@ -31,7 +32,7 @@ export async function migrate(
   if (error !== undefined)
     throw new StoreRefusal(
       "migration failed",
-      `The database could not be brought up to date. It stands as it was${copy === null ? "." : "; a copy from before is beside it."}`,
+      `The database could not be brought up to date${isOutOfRoom(error) ? ", since its disk is full" : ""}. It stands as it was${copy === null ? "." : "; a copy from before is beside it."}`,
       { cause: error },
     );
   return present.length === 0;

@@ -37,7 +37,11 @@ export type Delivery = {
   readonly why: string | null;
   /** Where it was begun; null until then. */
   readonly trace: Trace | null;
+  /** What it says, where that takes several messages and one may be there already; as whoever began it wrote it. */
+  readonly drawn: string | null;
 };
+/** One try at a delivery: what another process has claimed since is not touched by it. */
+export type Claimed = Pick<Delivery, "id" | "attempt">;
 /** `unconfirmed`: it may be there, and it cannot be looked for; it is not sent again. */
 export type Ended = "sent" | "empty" | "failed" | "unconfirmed";
 /** Where a message was to be put, and the newest message there before. */
@@ -114,21 +118,22 @@ export function noticesRepo(db: Db) {
         .execute();
     },
     /** Gives a claimed delivery back until a later moment; one that was not tried has not used up a try. */
-    async postpone(id: string, until: Instant, tried: boolean): Promise<void> {
+    async postpone({ id, attempt }: Claimed, until: Instant, tried: boolean): Promise<void> {
       await db
         .updateTable("deliveries")
         .set((e) => ({ state: "queued", not_before: until, lease_until: null, attempt: e("attempt", "-", tried ? 0 : 1) }))
         .where("id", "=", id)
         .where("state", "=", "sending")
+        .where("attempt", "=", attempt)
         .execute();
     },
     /** Gives claimed deliveries back untried, to be taken at the next tick. */
-    async giveBack(ids: readonly string[]): Promise<void> {
-      if (ids.length === 0) return;
+    async giveBack(all: readonly Claimed[]): Promise<void> {
+      if (all.length === 0) return;
       await db
         .updateTable("deliveries")
         .set((e) => ({ state: "queued", lease_until: null, attempt: e("attempt", "-", 1) }))
-        .where("id", "in", [...ids])
+        .where((w) => w.or(all.map(({ id, attempt }) => w.and([w("id", "=", id), w("attempt", "=", attempt)]))))
         .where("state", "=", "sending")
         .execute();
     },
@@ -137,14 +142,14 @@ export function noticesRepo(db: Db) {
       const rows = await db.updateTable("deliveries").set({ state: "queued", lease_until: null }).where("state", "=", "sending").returning("id").execute();
       return rows.length;
     },
-    /** Keeps where a delivery is begun. False: it has been claimed anew by another process, or is done. */
-    async begun(delivery: Delivery, trace: Trace): Promise<boolean> {
+    /** Keeps where a delivery is begun, and what it says where that takes several messages. False: it has been claimed anew by another process, or is done. */
+    async begun({ id, attempt }: Claimed, trace: Trace, drawn: string | null): Promise<boolean> {
       const rows = await db
         .updateTable("deliveries")
-        .set({ trace_channel: trace.channel, trace_after: trace.after })
-        .where("id", "=", delivery.id)
+        .set({ trace_channel: trace.channel, trace_after: trace.after, drawn })
+        .where("id", "=", id)
         .where("state", "=", "sending")
-        .where("attempt", "=", delivery.attempt)
+        .where("attempt", "=", attempt)
         .returning("id")
         .execute();
       return rows.length === 1;
@@ -214,12 +219,14 @@ export function noticesRepo(db: Db) {
         .execute();
       return rows.map(deliveryOf);
     },
-    async finish(id: string, state: Ended, messageId: string | null, why: string | null): Promise<void> {
+    /** Settles a delivery that is still this try's. */
+    async finish({ id, attempt }: Claimed, state: Ended, messageId: string | null, why: string | null): Promise<void> {
       await db
         .updateTable("deliveries")
-        .set({ state, message_id: messageId, why, lease_until: null })
+        .set({ state, message_id: messageId, why, lease_until: null, drawn: null })
         .where("id", "=", id)
         .where("state", "=", "sending")
+        .where("attempt", "=", attempt)
         .execute();
     },
     async nextDelivery(): Promise<Instant | null> {
@@ -283,6 +290,7 @@ function deliveryOf(row: Tables["deliveries"]): Delivery {
     messageId: row.message_id,
     why: row.why,
     trace: row.trace_channel === null ? null : { channel: row.trace_channel, after: row.trace_after },
+    drawn: row.drawn,
   };
 }
 

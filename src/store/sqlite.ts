@@ -1,10 +1,9 @@
 // A SQLite file: pragmas, a verified copy before migrating, and each statement prepared once.
 
 import { existsSync } from "node:fs";
-import path from "node:path";
 import SQLite from "better-sqlite3";
 import { type DatabaseConnection, Kysely, SqliteAdapter, type SqliteDatabase, SqliteDialect, SqliteDriver } from "kysely";
-import { backupFolder, backupsIn, copyOpen } from "./backup.ts";
+import { copyOpen, isDamage, NotWhole, newestBackup } from "./backup.ts";
 import type { Db, Opened, OpenOptions } from "./db.ts";
 import { migrate } from "./migrate.ts";
 import { StoreRefusal } from "./refusal.ts";
@@ -35,24 +34,22 @@ async function connect(file: string): Promise<SQLite.Database> {
     raw.pragma("synchronous = FULL");
     raw.pragma("foreign_keys = ON");
     raw.pragma("busy_timeout = 5000");
+    // A page that cannot be read is found now, while the backups are still good, and not by whoever asks for it some day.
+    if (raw.pragma("quick_check(1)", { simple: true }) !== "ok") throw new NotWhole();
     return raw;
   } catch (cause) {
     raw?.close();
     if (isDamage(cause)) throw await damaged(file, cause);
+    if (isOutOfRoom(cause))
+      throw new StoreRefusal("cannot open", `The disk that ${file} is on is full. Nothing was changed: make room and start again.`, { cause });
     throw new StoreRefusal("cannot open", `${file} cannot be opened. Check that the folder exists and can be written to.`, { cause });
   }
 }
 
-const isDamage = (cause: unknown): boolean =>
-  cause instanceof SQLite.SqliteError && (cause.code === "SQLITE_NOTADB" || cause.code.startsWith("SQLITE_CORRUPT"));
 async function damaged(file: string, cause: unknown): Promise<StoreRefusal> {
-  const folder = backupFolder(file);
-  const newest = (await backupsIn(folder)).at(-1);
-  const way =
-    newest === undefined
-      ? "put a backup in its place, or move it away to start empty"
-      : `go back to the newest backup with npm run restore -- ${path.join(folder, newest)}`;
-  return new StoreRefusal("damaged", `${file} is not a readable database. Nothing was changed: ${way}.`, { cause });
+  const newest = await newestBackup(file);
+  const way = newest === null ? "put a backup in its place, or move it away to start empty" : `go back to the newest backup with npm run restore -- ${newest}`;
+  return new StoreRefusal("damaged", `${file} cannot be read whole: it is damaged, or no database. Nothing was changed: ${way}.`, { cause });
 }
 
 /** SQLite takes back table changes with their transaction; Kysely does not count on it unless told, and a failed migration would stay half done. */

@@ -142,6 +142,7 @@ export type Tables = {
     why: string | null;
     trace_channel: string | null;
     trace_after: string | null;
+    drawn: string | null;
   };
   notices: {
     id: string;

@@ -10,6 +10,8 @@ const CODES: Readonly<Record<string, WriteTrouble>> = {
   SQLITE_READONLY_DBMOVED: "read only",
   ENOSPC: "no room",
   EROFS: "read only",
+  EACCES: "read only",
+  EPERM: "read only",
   "53100": "no room",
   "25006": "read only",
 };

@@ -86,7 +86,9 @@ export async function recordHistory(ctx: Ctx, input: { readonly bike: BikeId; re
     for (const intent of held.filter((each) => each.gaps.length > 0))
       unread.push({ called: intent.words, typed: `${intent.on.typed} ${intent.odometer?.typed.text ?? ""}`.trim() });
     const sure = held.filter((intent) => intent.gaps.length === 0);
-    if (sure.length > 0) await save(q, ctx, sure, all, ctx.event);
+    // The same answers sent twice, as from two devices, are on record once.
+    const news = sure.filter((intent) => !isOnRecord(g, intent));
+    if (news.length > 0) await save(q, ctx, news, all, ctx.event);
     const after = pick(await ownGarage(q, ctx), input.bike) ?? g;
     const due = dueBike(ctx, after);
     return done({
@@ -99,6 +101,14 @@ export async function recordHistory(ctx: Ctx, input: { readonly bike: BikeId; re
   });
   return onceHeard(acted);
 }
+
+const isOnRecord = ({ work }: Garaged, { items, on, odometer, how }: RecordWork): boolean =>
+  work.some(
+    (record) =>
+      record.items.map(({ item }) => item).join() === items.join() &&
+      [record.on.from, record.on.to, record.how].join() === [on.from, on.to, how].join() &&
+      record.dialTyped === (odometer?.typed.text ?? null),
+  );
 
 /** The bike's whole history is known since it was new: everything counts from zero and from its first day. */
 export async function wholeSinceNew(ctx: Ctx, input: { readonly bike: BikeId }): Promise<Result<DueBike>> {

@@ -34,7 +34,7 @@ export type MemberShown = {
   readonly troubles: readonly Trouble[];
   readonly changed: boolean;
 };
-export type Trouble = { readonly on: LocalDate; readonly state: "failed" | "unconfirmed" };
+export type Trouble = { readonly on: LocalDate; readonly state: "failed" | "unconfirmed"; readonly why: string | null };
 
 /** Changes when and where the member's reminders come and how they see figures; with nothing given, shows them. */
 export async function remindMe(ctx: Ctx, input: RemindChange): Promise<Result<MemberShown>> {
@@ -68,6 +68,7 @@ export async function remindMe(ctx: Ctx, input: RemindChange): Promise<Result<Me
       troubles: (await q.notices.troubles(self.id, addDuration(ctx.now, TROUBLES_SINCE))).map((delivery) => ({
         on: localDateAt(delivery.notBefore, zone),
         state: delivery.state === "failed" ? "failed" : "unconfirmed",
+        why: delivery.why,
       })),
       changed,
     });

@@ -106,7 +106,7 @@ async function measured(place: Place, bikes: number): Promise<{ readonly swept: 
     if (looked < CHANGED) throw new Error(`${looked} bikes were looked at, not ${CHANGED}`);
     const later = addDuration(now, AN_HOUR_FOR_ALL);
     const from = performance.now();
-    const sent = await sendReady(store, sending, later);
+    const sent = await sendReady(store, { ...sending, clock: () => later }, later);
     if (sent < CHANGED) throw new Error(`${sent} reminders were sent, not ${CHANGED}`);
     delivered.push((performance.now() - from) / sent);
     await opened.close();
@@ -117,7 +117,7 @@ async function measured(place: Place, bikes: number): Promise<{ readonly swept: 
 async function deliverAtOnce(
   ...[, once, , , begin]: Parameters<import("../../src/reminders/deliver.ts").Deliver["send"]>
 ): Promise<{ readonly is: "sent"; readonly message: string }> {
-  await begin.begun({ channel: "c", after: null });
+  await begin.begun({ channel: "c", after: null }, 1);
   return { is: "sent", message: once };
 }
 

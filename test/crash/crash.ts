@@ -7,9 +7,10 @@ import path from "node:path";
 import { sql } from "kysely";
 import { realClock } from "../../src/clock.ts";
 import { addDuration } from "../../src/core/calendar/zones.ts";
-import { backupFolder, backupsIn, whatIsWrong } from "../../src/store/backup.ts";
+import { backupFolder, backupsOf } from "../../src/store/backup.ts";
 import type { Opened } from "../../src/store/db.ts";
 import { openDatabase } from "../../src/store/open.ts";
+import { whatIsWrong } from "../../src/store/restore.ts";
 import { HERON, INES, onStandIn, part } from "../discord/server.ts";
 import { type Json, type Moment, type StandIn, standIn } from "../discord/standin.ts";
 import { addressOf, asAdmin, ON_POSTGRES } from "../support/database.ts";
@@ -57,7 +58,7 @@ export async function template(): Promise<Template> {
         await asAdmin(`create database ${copy} template ${name}`);
         return { address: addressOf(copy), drop: () => asAdmin(`drop database if exists ${copy} with (force)`) };
       }
-      const copy = path.join(folder, `${made}.sqlite`);
+      const copy = path.join(folder, `tappet-${made}.sqlite`);
       await copyFile(file, copy);
       return { address: copy, drop: () => rm(copy) };
     },
@@ -288,10 +289,10 @@ export async function crashWhileBackingUp(
     // What another crash beside it left there would be today's backup.
     await rm(folder, { recursive: true, force: true });
     const first = start(place.address, platform, `backup, midway#${nth}`, null);
-    await Promise.race([first.ended, until(async () => (await backupsIn(folder)).length > 0)]);
+    await Promise.race([first.ended, until(async () => (await backupsOf(place.address)).length > 0)]);
     const killed = first.child.signalCode === "SIGKILL";
     const again = start(place.address, platform, null, null);
-    await until(async () => (await backupsIn(folder)).length > 0);
+    await until(async () => (await backupsOf(place.address)).length > 0);
     for (const { child, ended } of [first, again]) {
       child.kill("SIGTERM");
       await ended;

@@ -43,6 +43,10 @@ test("it signs in, registers, says so, and ends within five seconds when told to
   expect(said()).toContain("in 1 server.");
   expect(said()).toContain("has not granted the message content privilege");
   await until(() => platform.registered().length === 11, "the commands");
+  // A second one on the same file would take what the first has under way for what a dead one left.
+  const second = start({ DISCORD_TOKEN: "good-token" });
+  expect(await second.ended).toBe(1);
+  expect(second.said()).toBe("tappet.sqlite is in use by another Tappet. Stop that one first, or give each a database of its own.\n");
   const from = performance.now();
   child.kill("SIGTERM");
   expect(await ended).toBe(0);

@@ -86,10 +86,13 @@ describe("sending a reminder", () => {
     expect(await tick()).toMatchObject({ sent: 0 });
   });
 
-  test("a long reminder of which a part is there: the rest follows, and no part comes twice", async () => {
+  const NAMES = Array.from({ length: 14 }, (_, n) => `${"Longtailed-heron-".repeat(2)}${n}`.slice(-32));
+  /** A reminder that takes several messages, of which the first is there; then the platform forgets the nonces. */
+  async function firstPartSent(by: "channel" | "direct message" = "direct message"): Promise<void> {
     await start();
-    const names = Array.from({ length: 14 }, (_, n) => `${"Longtailed-heron-".repeat(2)}${n}`.slice(-32));
-    for (const name of names) {
+    await on.answerTo(on.platform.run(garage(true), "group", null, { reading: "here" }));
+    await on.answerTo(on.platform.run(garage(), "remind", null, { by }));
+    for (const name of NAMES) {
       const added = await on.answerTo(on.platform.run(garage(), "bike", "add", { ...HERON, name }));
       const fields = { "brake-fluid.replace": "spring 2023", "coolant.replace": "spring 2020", "tyre.front": "2015", "tyre.rear": "2015" };
       await on.answerTo(on.platform.fill(garage(), part(added, "Fill in"), fields));
@@ -100,11 +103,63 @@ describe("sending a reminder", () => {
     expect(said()).toHaveLength(1);
     on.platform.forgetNonces();
     on.advance("PT3M");
-    expect((await tick()).sent).toBe(1);
+  }
+  /** Every part once, in order, all in one place, and every bike told of. */
+  function allPartsIn(channel: string): void {
     const marks = said().map((message) => /"label":"(\d+\/\d+)"/u.exec(JSON.stringify(message["components"]))?.[1]);
     expect(marks.length).toBeGreaterThan(2);
     expect(marks).toEqual(marks.map((_, n) => `${n + 1}/${marks.length}`));
-    for (const name of names) expect(said().some((message) => JSON.stringify(message).includes(name))).toBe(true);
+    expect([...new Set(said().map((message) => message.channel_id))]).toEqual([channel]);
+    for (const name of NAMES) expect(said().some((message) => message.content.includes(name.slice(-8)))).toBe(true);
+  }
+
+  test("a long reminder of which a part is there: the rest follows, and no part comes twice", async () => {
+    await firstPartSent();
+    expect((await tick()).sent).toBe(1);
+    allPartsIn(on.platform.directChannel(INES));
+  });
+
+  test("a long reminder of which a part is there, when some of it was done meanwhile: every bike is told of all the same", async () => {
+    await firstPartSent();
+    for (const bike of NAMES.slice(0, 3)) await on.answerTo(on.platform.run(garage(), "work", null, { did: "brake fluid, coolant", at: "14,300 mi", bike }));
+    const before = said().length;
+    expect(before).toBe(1);
+    expect((await tick()).sent).toBe(1);
+    allPartsIn(on.platform.directChannel(INES));
+  });
+
+  test("a long reminder of which a part is in the channel, when direct messages are wished meanwhile: the rest follows in the channel", async () => {
+    await firstPartSent("channel");
+    await on.answerTo(on.platform.run(garage(), "remind", null, { by: "direct message" }));
+    expect((await tick()).sent).toBe(1);
+    allPartsIn(on.platform.garage);
+  });
+
+  test("a long reminder of which a part is there, when direct messages were closed meanwhile: the channel says that something is waiting", async () => {
+    await firstPartSent();
+    on.platform.fault(new RegExp(`^POST /channels/${on.platform.directChannel(INES)}/messages$`, "u"), "403 closed", "before", 2);
+    expect((await tick()).sent).toBe(1);
+    expect(said().map(({ channel_id }) => channel_id)).toEqual([on.platform.directChannel(INES), on.platform.garage]);
+    expect(said()[1]?.content).toContain("I have a reminder for you, but your direct messages are closed to me.");
+  });
+
+  test("a long reminder of which a part is there, when reminders were switched off meanwhile: no more of it comes", async () => {
+    await firstPartSent();
+    await on.answerTo(on.platform.run(garage(), "remind", null, { by: "off" }));
+    expect((await tick()).sent).toBe(0);
+    expect(said()).toHaveLength(1);
+  });
+
+  test("a long reminder of which a part is there waits out quiet hours with the rest", async () => {
+    await firstPartSent();
+    const now = on.open.bot.now().slice(11, 16);
+    const from = `${String((Number(now.slice(0, 2)) + 23) % 24).padStart(2, "0")}${now.slice(2)}`;
+    const to = `${String((Number(now.slice(0, 2)) + 2) % 24).padStart(2, "0")}${now.slice(2)}`;
+    await on.answerTo(on.platform.run(garage(), "remind", null, { zone: "UTC", "quiet-from": from, "quiet-to": to }));
+    expect([(await tick()).sent, said().length]).toEqual([0, 1]);
+    on.advance("PT2H1M");
+    expect((await tick()).sent).toBe(1);
+    allPartsIn(on.platform.directChannel(INES));
   });
 
   test("a platform that is away for two weeks: one reminder after, of all that is so by then", async () => {
@@ -205,6 +260,10 @@ describe("sending a reminder", () => {
     on.advance("P1D");
     expect(await tick()).toMatchObject({ sent: 0 });
     expect(said()).toEqual([]);
+    const shown = await on.answerTo(on.platform.run(garage(), "remind", null));
+    expect(shown.content).toMatch(
+      /A reminder of .+ could not reach you: your direct messages are closed to me\. See \/due; open them, or choose by:channel\./u,
+    );
   });
 
   test.each([

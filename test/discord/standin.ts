@@ -61,6 +61,8 @@ export type Moment = "arrived" | "stored" | "half answered" | "answered";
 /** Told of each moment; what arrived can be lost. */
 export type Watcher = (moment: Moment) => "go on" | "lose";
 
+const FIRST_EDIT = Date.parse("2026-11-25T10:05:00.000Z");
+
 /** @param from where the ids of what happens begin @param granted whether the message content privilege is granted @param token the only token that is good */
 export async function standIn({
   granted = true,
@@ -81,6 +83,7 @@ export async function standIn({
   const left = new Set<string>();
   const MANAGER = "300000000000000009";
   const messages: Kept[] = [];
+  let edits = 0;
   const faults: Fault[] = [];
   const nonces = new Map<string, Kept>();
   const acknowledged = new Map<string, { type: number; at: number; flags: number }>();
@@ -509,7 +512,9 @@ export async function standIn({
     leave: (guild: string) => dispatch("GUILD_DELETE", { id: guild }),
     /** The platform tells of the same message again, as it may after a dropped line. */
     sayAgain: (message: Json) => dispatch("MESSAGE_CREATE", message),
-    edit: (message: Json, text: string) => dispatch("MESSAGE_UPDATE", { ...message, content: text, edited_timestamp: "2026-11-25T10:05:00.000Z" }),
+    /** Each edit is a second after the one before. */
+    edit: (message: Json, text: string) =>
+      dispatch("MESSAGE_UPDATE", { ...message, content: text, edited_timestamp: new Date(FIRST_EDIT + ++edits * 1000).toISOString() }),
     remove: (message: Json) => dispatch("MESSAGE_DELETE", { id: message["id"], channel_id: message["channel_id"], guild_id: message["guild_id"] }),
     /** Others say so much that nothing is read of. */
     talkOn: (channel: string, count: number) => {

@@ -112,8 +112,11 @@ describe("the whole story", () => {
     on.platform.edit(message, "14,820 mi on Heron");
     const amended = await on.until("the amended one", () => said()[1]);
     expect(amended.content).toContain("14,820 mi");
+    on.platform.edit(message, "14,830 mi on Heron");
+    const again = await on.until("the one amended again", () => said()[2]);
+    expect(again.content).toContain("14,830 mi");
     on.platform.remove(message);
-    const asked = await on.until("a question", () => said()[2]);
+    const asked = await on.until("a question", () => said()[3]);
     expect(asked.content).toContain("was deleted. The record stands unless you withdraw it");
     const withdrawn = await on.answerTo(on.platform.press(direct(), asked, part(asked, "Withdraw")));
     expect(withdrawn.content).toContain("Undone for Heron");

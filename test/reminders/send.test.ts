@@ -19,11 +19,13 @@ const LATER: Sent = { is: "later", why: "away" };
 let t: Talk;
 let tries: { readonly delivery: string; readonly member: string; readonly at: Instant }[];
 let logged: string[];
+/** The moment it is, where a tick takes long. */
+let clock: Instant;
 /** What the face answers to the next tries; "sent" when it has no more to say. */
 let answers: (Sent | (() => Promise<Sent>) | Error)[];
 beforeEach(async () => {
   t = await talk(BEGIN);
-  [tries, logged, answers] = [[], [], []];
+  [tries, logged, answers, clock] = [[], [], [], BEGIN];
 });
 afterEach(() => t.close());
 
@@ -37,7 +39,7 @@ async function tick(now: Instant): Promise<number> {
   const deliver: Deliver = {
     find: async () => ({ is: "not there", parts: [] }),
     async send(delivery, _once, { member }, _reply, begin) {
-      if (!(await begin.begun({ channel: "c", after: null }))) return { is: "taken" };
+      if (!(await begin.begun({ channel: "c", after: null }, 1))) return { is: "taken" };
       tries.push({ delivery, member, at: now });
       const answer = answers.shift() ?? { is: "sent", message: delivery };
       if (answer instanceof Error) throw answer;
@@ -45,7 +47,7 @@ async function tick(now: Instant): Promise<number> {
     },
   };
   const sending = {
-    ...{ deliver, itemName: englishItemName, log: { error: (_: unknown, what: string) => void logged.push(what) } },
+    ...{ deliver, clock: () => clock, itemName: englishItemName, log: { error: (_: unknown, what: string) => void logged.push(what) } },
     wordsFor: (_member: unknown, _home: unknown, today: Parameters<typeof english>[1]) => english({ locale: "en-GB", distance: null }, today),
   };
   await sweep(t.open.store, now, newId);
@@ -78,6 +80,24 @@ describe("a delivery under way", () => {
     expect(await tick(READY)).toBe(0);
     expect([other, tries.length]).toEqual([1, 2]);
   });
+});
+
+test("a lease counts from the claim, however long the messages before it took", async () => {
+  for (let n = 0; n < 21; n++) await overdue(`m${n}`);
+  let other = 0;
+  const slow = async (): Promise<Sent> => {
+    clock = addMinutes(clock < READY ? READY : clock, 1);
+    return { is: "sent", message: "m" };
+  };
+  answers = [
+    ...Array.from({ length: 20 }, () => slow),
+    async () => {
+      other = await tick(clock);
+      return { is: "sent", message: "m" };
+    },
+  ];
+  expect(await tick(READY)).toBe(21);
+  expect([other, tries.length]).toEqual([0, 21]);
 });
 
 describe("a platform that is away", () => {

@@ -1,15 +1,16 @@
 // Backups and the way back: made while the bot runs, checked, rotated; what was there is moved aside, never deleted.
 
 import { existsSync } from "node:fs";
-import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { cp, mkdir, mkdtemp, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import SQLite from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { addDays } from "../../src/core/calendar/arithmetic.ts";
 import type { Instant, LocalDate } from "../../src/core/calendar/dates.ts";
-import { backUpDaily, backupFolder, backupsIn, noLongerOfUse, restore, whatIsWrong } from "../../src/store/backup.ts";
+import { backUpDaily, backupsOf, noLongerOfUse } from "../../src/store/backup.ts";
 import type { Opened } from "../../src/store/db.ts";
+import { restore, whatIsWrong } from "../../src/store/restore.ts";
 import { openSqlite } from "../../src/store/sqlite.ts";
 import { storeOn } from "../../src/store/store.ts";
 import { type Talk, talk } from "../support/talk.ts";
@@ -44,15 +45,14 @@ describe("a backup", () => {
     const writing = (async () => {
       for (; writes < 200; writes++) await store.change((q) => q.room.setMeta("note", String(writes)));
     })();
-    const made = await backUpDaily(copying(opened), backupFolder(file), NOW);
+    const { made } = await backUpDaily(copying(opened), file, NOW);
     await writing;
     expect(made).toBe("tappet-2026-11-26T0415Z.sqlite");
     const copy = path.join(folder, "backups", made ?? "");
     expect(whatIsWrong(copy, null)).toBe(null);
     expect(Number(await note(copy))).toBeLessThan(200);
-    expect(await backUpDaily(copying(opened), backupFolder(file), "2026-11-26T23:59:00.000Z" as Instant)).toBe(null);
-    expect(await backUpDaily(copying(opened), backupFolder(file), "2026-11-25T23:59:00.000Z" as Instant)).toBe(null);
-    expect(await backUpDaily(copying(opened), backupFolder(file), "2026-11-27T00:00:00.000Z" as Instant)).toBe("tappet-2026-11-27T0000Z.sqlite");
+    expect((await backUpDaily(copying(opened), file, "2026-11-26T23:59:00.000Z" as Instant)).made).toBe(null);
+    expect((await backUpDaily(copying(opened), file, "2026-11-27T00:00:00.000Z" as Instant)).made).toBe("tappet-2026-11-27T0000Z.sqlite");
     expect(writes).toBe(200);
     await opened.close();
   });
@@ -60,7 +60,7 @@ describe("a backup", () => {
   test("that fails leaves nothing behind that could be taken for one", async () => {
     const opened = await openSqlite(file);
     await writeFile(path.join(folder, "backups"), "a file in the way");
-    await expect(backUpDaily(copying(opened), backupFolder(file), NOW)).rejects.toThrow();
+    await expect(backUpDaily(copying(opened), file, NOW)).rejects.toThrow();
     await rm(path.join(folder, "backups"));
     await expect(copying(opened)(path.join(folder, "nowhere", "x.sqlite"))).rejects.toThrow();
     await opened.close();
@@ -82,9 +82,59 @@ describe("a backup", () => {
     expect(kept.length).toBeGreaterThanOrEqual(7 + 6);
   });
 
-  test("of another name is not counted as one", async () => {
-    await writeFile(path.join(folder, "tappet-2026-11-26.sqlite"), "");
-    expect(await backupsIn(folder)).toEqual([]);
+  test("dated after now, by a clock that was wrong, stands for nothing and is left alone", async () => {
+    const opened = await openSqlite(file);
+    const far = (await backUpDaily(copying(opened), file, "2040-01-01T04:00:00.000Z" as Instant)).made;
+    for (let n = 0; n < 12; n++) {
+      const { made, ahead } = await backUpDaily(copying(opened), file, `${addDays("2026-11-26" as LocalDate, n)}T04:00:00.000Z` as Instant);
+      expect([made !== null, ahead]).toEqual([true, [far]]);
+    }
+    expect((await backupsOf(file)).at(-1)).toBe(far);
+    await opened.close();
+  });
+
+  test("is its own database's: another one in the same folder has its own, and neither counts for the other", async () => {
+    const mine = await openSqlite(file);
+    const other = await openSqlite(path.join(folder, "tappet-friends.sqlite"));
+    for (const day of ["2026-11-26", "2026-11-27"]) {
+      const at = `${day}T04:00:00.000Z` as Instant;
+      expect((await backUpDaily(copying(mine), mine.name, at)).made).toBe(`tappet-${day}T0400Z.sqlite`);
+      expect((await backUpDaily(copying(other), other.name, at)).made).toBe(`tappet-friends-${day}T0400Z.sqlite`);
+    }
+    for (const each of [mine, other]) await each.close();
+    expect(await backupsOf(file)).toEqual(["tappet-2026-11-26T0400Z.sqlite", "tappet-2026-11-27T0400Z.sqlite"]);
+  });
+
+  test("clears away what a copy that was cut off has left, and nothing else", async () => {
+    const opened = await openSqlite(file);
+    await mkdir(path.join(folder, "backups"));
+    const left = ["tappet-2026-11-20T0400Z.sqlite.part", "tappet-2026-11-20T0400Z.sqlite.part-journal", "tappet-2026-11-26.sqlite", "notes.txt"];
+    for (const name of left) await writeFile(path.join(folder, "backups", name), "");
+    expect(await backupsOf(file)).toEqual([]);
+    const { made } = await backUpDaily(copying(opened), file, NOW);
+    expect((await readdir(path.join(folder, "backups"))).sort()).toEqual(["notes.txt", "tappet-2026-11-26.sqlite", made].sort());
+    await opened.close();
+  });
+
+  test("of a database that is damaged is not made, and the copy is not kept", async () => {
+    await noting("before");
+    const raw = new SQLite(file);
+    // Nothing that a start reads: an index of its own in pages of their own, spoiled.
+    raw.exec("create table ballast (x text); create index ballast_x on ballast (x)");
+    // More than is kept in memory, so that the copy is made from the file.
+    const insert = raw.prepare("insert into ballast values (?)");
+    raw.transaction(() => {
+      for (let n = 0; n < 30_000; n++) insert.run(`${n}`.padStart(300, "x"));
+    })();
+    raw.pragma("wal_checkpoint(TRUNCATE)");
+    raw.close();
+    const opened = await openSqlite(file);
+    const bytes = await readFile(file);
+    await writeFile(file, bytes.fill(0xa5, 1000 * 4096, 1010 * 4096));
+    await expect(backUpDaily(copying(opened), file, NOW)).rejects.toThrow("cannot be read whole");
+    await opened.close();
+    expect(await readdir(path.join(folder, "backups"))).toEqual([]);
+    await expect(openSqlite(file)).rejects.toThrow(/it is damaged, or no database\. Nothing was changed/);
   });
 });
 
@@ -92,7 +142,7 @@ describe("going back", () => {
   async function backedUp(): Promise<string> {
     await noting("before");
     const opened = await openSqlite(file);
-    const made = await backUpDaily(copying(opened), backupFolder(file), NOW);
+    const { made } = await backUpDaily(copying(opened), file, NOW);
     await opened.close();
     await noting("after");
     return path.join(folder, "backups", made ?? "");
@@ -143,6 +193,50 @@ describe("going back", () => {
     await rm(file);
     expect(await restore(backup, file, NOW)).toEqual({ is: "restored", aside: null });
     expect([await note(), existsSync(`${file}-wal`)]).toEqual(["before", false]);
+  });
+
+  /** A bot that died: its newest records are in the log beside the file. */
+  async function died(): Promise<string> {
+    const raw = new SQLite(file);
+    raw.exec("update meta set value = 'in the log' where key = 'note'");
+    const copy = path.join(folder, "died.sqlite");
+    for (const tail of ["", "-wal"]) await cp(file + tail, copy + tail);
+    raw.close();
+    return copy;
+  }
+
+  test("where only the log of what was moved away is left: the log is moved aside too, and not played into the backup", async () => {
+    const backup = await backedUp();
+    const copy = await died();
+    await rm(file);
+    await rename(`${copy}-wal`, `${file}-wal`);
+    const restored = await restore(backup, file, NOW);
+    expect(restored).toEqual({ is: "restored", aside: `${file}.replaced-2026-11-26T041530` });
+    expect([await note(), existsSync(`${file}.replaced-2026-11-26T041530-wal`)]).toEqual(["before", true]);
+  });
+
+  test("to a file taken from a bot that died: what was in its log is there", async () => {
+    await backedUp();
+    expect(await restore(await died(), file, NOW)).toMatchObject({ is: "restored" });
+    expect(await note()).toBe("in the log");
+  });
+
+  test("to the practice room's records is refused for the server's, and nothing is changed", async () => {
+    const backup = await backedUp();
+    const facing = async (of: string, face: "terminal" | "discord"): Promise<void> => {
+      const opened = await openSqlite(of);
+      await storeOn(opened).change((q) => q.room.claimFace(face));
+      await opened.close();
+    };
+    await facing(backup, "terminal");
+    await facing(file, "discord");
+    expect(await restore(backup, file, NOW)).toEqual({ is: "refused", why: "of the other face" });
+    expect(await note()).toBe("after");
+  });
+
+  test("into a folder that is not there is refused", async () => {
+    const backup = await backedUp();
+    expect(await restore(backup, path.join(folder, "nowhere", "tappet.sqlite"), NOW)).toEqual({ is: "refused", why: "no such folder" });
   });
 });
 

@@ -28,7 +28,7 @@ const LEASE = "2026-11-25T10:10:00.000Z" as Instant;
 const LATER = "2026-11-25T10:20:00.000Z" as Instant;
 const delivery = (n: number): Delivery => ({
   ...{ id: `d${n}`, recipient: `member/${n}`, window: NOW, member: `m${n}` as MemberId, group: null, notBefore: NOW, state: "queued", attempt: 0 },
-  ...{ sentFrom: null, leaseUntil: null, messageId: null, why: null, trace: null },
+  ...{ sentFrom: null, leaseUntil: null, messageId: null, why: null, trace: null, drawn: null },
 });
 
 test("200,000 miles in tenths of a millimetre and 0.1 + 0.2 are read back as they were written", async () => {
@@ -84,8 +84,33 @@ describe("at once", () => {
     await store.change((q) => q.notices.queue([delivery(1)]));
     const [slow] = await store.change((q) => q.notices.claim(NOW, LEASE, 1));
     const [quick] = await store.change((q) => q.notices.claim(LATER, LATER, 1));
-    const begun = (mine: Delivery | undefined) => store.change((q) => q.notices.begun(mine as Delivery, { channel: "c", after: null }));
+    const begun = (mine: Delivery | undefined) => store.change((q) => q.notices.begun(mine as Delivery, { channel: "c", after: null }, null));
     expect([await begun(slow), await begun(quick)]).toEqual([false, true]);
+  });
+
+  test("who was too slow does not settle, put off or give back what another has taken over", async () => {
+    await store.change((q) => q.notices.queue([delivery(1)]));
+    const [slow] = (await store.change((q) => q.notices.claim(NOW, LEASE, 1))) as [Delivery];
+    const [quick] = (await store.change((q) => q.notices.claim(LATER, LATER, 1))) as [Delivery];
+    await store.change((q) => q.notices.finish(slow, "failed", null, "went wrong"));
+    await store.change((q) => q.notices.postpone(slow, LATER, true));
+    await store.change((q) => q.notices.giveBack([slow]));
+    const row = () => opened.db.selectFrom("deliveries").select(["state", "attempt", "why"]).executeTakeFirstOrThrow();
+    expect(await row()).toEqual({ state: "sending", attempt: 2, why: null });
+    await store.change((q) => q.notices.finish(quick, "sent", "m", null));
+    for (const late of [slow, quick]) {
+      await store.change((q) => q.notices.postpone(late, LATER, true));
+      await store.change((q) => q.notices.finish(late, "failed", null, "went wrong"));
+    }
+    expect(await row()).toEqual({ state: "sent", attempt: 2, why: null });
+  });
+
+  test("deliveries are claimed in the order of their moments", async () => {
+    const at = ["2026-11-25T09:30:00.000Z", "2026-11-25T09:10:00.000Z", "2026-11-25T09:20:00.000Z"] as Instant[];
+    await store.change((q) => q.notices.queue(at.map((notBefore, n) => ({ ...delivery(n), notBefore }))));
+    const ids: string[] = [];
+    for (let n = 0; n < 3; n++) ids.push(...(await store.change((q) => q.notices.claim(NOW, LEASE, 1))).map(({ id }) => id));
+    expect(ids).toEqual(["d1", "d2", "d0"]);
   });
 
   test("a read sees one moment, whatever is written meanwhile", async () => {

@@ -184,7 +184,9 @@ describe("a file that cannot be used", () => {
     const before = await readFile(file);
     const refused = await refusal(openSqlite(file));
     expect(refused.reason).toBe("damaged");
-    expect(refused.message).toBe(`${file} is not a readable database. Nothing was changed: put a backup in its place, or move it away to start empty.`);
+    expect(refused.message).toBe(
+      `${file} cannot be read whole: it is damaged, or no database. Nothing was changed: put a backup in its place, or move it away to start empty.`,
+    );
     expect(await readFile(file)).toEqual(before);
   });
 

@@ -322,6 +322,21 @@ describe("second thoughts", () => {
     await t.close();
   });
 
+  test("what was filled in about the past and sent twice, as from two devices, is on record once", async () => {
+    const t = await talk("2026-11-05T10:00:00Z");
+    const added = await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+    const fill = button(added, "Fill in");
+    const fields = { "brake-fluid.replace": "spring 2023", "engine-oil.replace": "at 12,080, last May, receipt" };
+    const first = await t.one({ ...dm, fill, fields });
+    expect((await t.one({ ...dm, fill, fields })).text).toBe(first.text);
+    const records = () => t.open.store.read(async (q) => [...(await q.work.ofBikes([added.data.bike])).values()].flat());
+    expect(await records()).toHaveLength(2);
+    // Another answer about the same job is news.
+    await t.one({ ...dm, fill, fields: { "brake-fluid.replace": "spring 2024" } });
+    expect(await records()).toHaveLength(3);
+    await t.close();
+  });
+
   test("a refused new odometer changes nothing, and names figures with their unit", async () => {
     await withHeron(async (t) => {
       await t.one({ ...dm, run: "/bike odometer last:14,300 mi now:12 km unit:km" });

@@ -30,6 +30,18 @@ const BANDS = {
 
 type Reminders = { readonly by: string; readonly weekday: number; readonly time: string; readonly quiet: { readonly from: string; readonly to: string } };
 
+/** Why a reminder did not arrive, and what the member can do, by what the face says of it. */
+const WHY_NOT: Readonly<Record<string, readonly [why: string, next: string]>> = {
+  "direct messages closed": ["your direct messages are closed to me", "open them, or choose by:channel"],
+  "channel gone": ["the channel is gone", "choose by:direct message, or have /group reading:here typed in another"],
+  "not allowed": ["I may not write in the channel", "choose by:direct message, or have my permissions looked at"],
+  "member left": ["we share no server any more", ""],
+  refused: ["the platform would not take it", "whoever runs me finds why in my log"],
+  "went wrong": ["that was my own fault", "whoever runs me finds why in my log"],
+  "not allowed to read back": ["I may not read what I wrote there, so I cannot look", ""],
+  "too much was said since": ["so much was said since that I cannot find it", ""],
+};
+
 export const settingsWords = (p: Printer) => ({
   reminders: (r: Reminders): string =>
     r.by === "off"
@@ -39,10 +51,12 @@ export const settingsWords = (p: Printer) => ({
   units: (distance: DistanceUnit | null, pressure: UnitId | null, depth: UnitId | null): string =>
     `Units: distance ${distance ?? "as each dial counts"}, pressure ${pressure ?? "asked when you type none"}, tread ${depth ?? "asked when you type none"}.`,
   saved: (): string => "Saved.",
-  trouble: (on: LocalDate, state: "failed" | "unconfirmed"): string =>
-    state === "failed"
-      ? `A reminder of ${p.date(on)} could not reach you. See /due; open your direct messages to me, or choose by:channel.`
-      : `A reminder of ${p.date(on)} may not have reached you. See /due.`,
+  trouble: (on: LocalDate, state: "failed" | "unconfirmed", why: string | null): string => {
+    // Of two ways that were closed, the first is the one that the member chose.
+    const [said, next] = WHY_NOT[why?.split(", ")[0] ?? ""] ?? [null, ""];
+    const because = said === null ? "" : `: ${said}`;
+    return `A reminder of ${p.date(on)} ${state === "failed" ? "could not reach you" : "may not have reached you"}${because}. See /due${next === "" ? "" : `; ${next}`}.`;
+  },
   group: (g: GroupSettings): readonly string[] => [
     `Time zone: ${g.zone}. Spring is in ${g.south ? "September" : "March"}.`,
     `Units: distance ${g.distance ?? "as each dial counts"}, pressure ${g.pressure ?? "asked when none is typed"}.`,

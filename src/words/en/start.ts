@@ -1,5 +1,16 @@
 // What whoever starts Tappet reads.
 
+type NotRestored =
+  | "not there"
+  | "in use"
+  | "damaged"
+  | "none of Tappet's"
+  | "of a newer Tappet"
+  | "of the other face"
+  | "no such folder"
+  | "no room"
+  | "read only";
+
 export const startWords = {
   badToken: (): string =>
     "The platform does not accept DISCORD_TOKEN. Copy the bot's token again from the platform's developer pages, set it, and start again.",
@@ -14,7 +25,7 @@ export const startWords = {
   restorePostgres: (): string => "TAPPET_DATABASE names a PostgreSQL database: restore it with the server's own tools (pg_restore, psql).",
   restored: (backup: string, file: string, aside: string | null): string =>
     `${file} is now what it was in ${backup}.${aside === null ? "" : ` What was there before is kept as ${aside}.`} Start Tappet again.`,
-  notRestored: (backup: string, file: string, why: "not there" | "in use" | "damaged" | "none of Tappet's" | "of a newer Tappet"): string => {
+  notRestored: (backup: string, file: string, why: NotRestored): string => {
     switch (why) {
       case "not there":
         return `There is no ${backup}. Nothing was changed.`;
@@ -26,8 +37,18 @@ export const startWords = {
         return `${backup} is no database of Tappet's. Nothing was changed.`;
       case "of a newer Tappet":
         return `${backup} is of a newer Tappet. Nothing was changed: start that version, or choose another backup.`;
+      case "of the other face":
+        return `${backup} is of the practice room, or ${file} is: one does not take the place of the other. Nothing was changed: choose another backup, or name the database in TAPPET_DATABASE.`;
+      case "no such folder":
+        return `There is no folder for ${file}. Make it, or name another file in TAPPET_DATABASE.`;
+      case "no room":
+        return `There is no room for ${file} on its disk. Nothing was changed: make room and try again.`;
+      case "read only":
+        return `The folder of ${file} cannot be written. Nothing was changed: make it writable and try again.`;
     }
   },
+  damagedInUse: (file: string, newest: string | null): string =>
+    `${file} is damaged: no backup could be made of it. Stop Tappet, then ${newest === null ? "put a backup in its place" : `go back with npm run restore -- ${newest}`}; what was logged since then is lost from there on.`,
   running: (name: string, groups: number): string => `Tappet is running as ${name} in ${groups} ${groups === 1 ? "server" : "servers"}.`,
   stopping: (): string => "Stopping.",
 };
