@@ -5,6 +5,7 @@ import { bikeChange } from "./bike-change.ts";
 import { bikeFitted } from "./bike-fitted.ts";
 import { bikeList } from "./bike-list.ts";
 import { bikeOdometer } from "./bike-odometer.ts";
+import { bikeTyres } from "./bike-tyres.ts";
 import { convert } from "./convert.ts";
 import type { BotCommand } from "./define.ts";
 import { due } from "./due.ts";
@@ -29,6 +30,7 @@ const ALL = [
   bikeChange,
   bikeFitted,
   bikeOdometer,
+  bikeTyres,
   reading,
   work,
   due,

@@ -8,14 +8,16 @@ import type { BikeId, ItemKey } from "../core/ids.ts";
 import { type FoldedPlan, fold } from "../core/plan/fold.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
 import { type Dial, type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
-import type { Due, Facts, Job, Moment } from "../core/schedule/facts.ts";
+import type { Due, Facts, Fitting, Job, Moment } from "../core/schedule/facts.ts";
 import { type Measured, measuredJobs } from "../core/schedule/measured.ts";
 import { dueList } from "../core/schedule/status.ts";
+import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
 import { type Forecast, forecast } from "../core/usage/forecast.ts";
 import { buildTrack, dialAt, type Epoch, lastPoint, type OdometerReading, riddenAtDial, type Track } from "../core/usage/track.ts";
 import type { LayUpRecord } from "../store/bikes.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
+import { OF_TYRES } from "../trade/items/chassis.ts";
 import { zoneOfBike } from "./context.ts";
 
 /** One bike, whole, at one moment. */
@@ -100,6 +102,8 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     layUps: parts.layUps,
     knownFrom: bike.knownFrom,
     byTheBook: bike.byTheBook,
+    fittings: fittingsOf(parts.work, track),
+    ofTyres: OF_TYRES_KEYS,
   };
   // A forecast is learnt from the whole track: only when somebody asks for it.
   let learnt: Forecast | null = null;
@@ -132,6 +136,17 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
 function jobsOf(record: WorkRecord, track: Track): Job[] {
   const ridden = record.dial === null ? null : riddenAtDial(track, record.dial, record.on.from);
   return record.items.map(({ item, outcome }) => ({ id: record.id, item, on: record.on, ridden, hours: null, outcome, how: record.how }));
+}
+
+const OF_TYRES_KEYS: ReadonlySet<ItemKey> = new Set(OF_TYRES.map((key) => key as string as ItemKey));
+
+/** The sets of tyres put on, as they stand among the work: its words are the set's name. The first was on when the bike's story began. */
+function fittingsOf(work: readonly WorkRecord[], track: Track): readonly Fitting[] {
+  return work
+    .filter(({ items }) => items.some(({ item }) => item === TYRES_FITTED))
+    .map(({ words, on, dial }) => ({ set: words, on: on.from, ridden: dial === null ? null : riddenAtDial(track, dial, on.from) }))
+    .sort((a, b) => (a.ridden ?? -1) - (b.ridden ?? -1) || (a.on < b.on ? -1 : a.on > b.on ? 1 : 0))
+    .map((fitting, n) => (n === 0 ? { ...fitting, ridden: null } : fitting));
 }
 
 /** The same bike with more readings or work: what it will be once they are saved. */

@@ -7,6 +7,7 @@ import { toCanonical } from "../core/quantity/units.ts";
 import type { Gap, Intent, LogReading, RecordWork } from "../core/reading/intent.ts";
 import { READING_KINDS } from "../core/reading/kinds.ts";
 import type { Measured } from "../core/schedule/measured.ts";
+import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
 import { judgeReading } from "../core/usage/judge-reading.ts";
 import type { OdometerReading, TrackPoint } from "../core/usage/track.ts";
 import type { ReadingRecord } from "../store/readings.ts";
@@ -148,7 +149,7 @@ function workOf(ctx: Ctx, intent: RecordWork, g: Garaged, source: string, ordina
     bike: g.bike.id,
     items: intent.items.map((key) => ({
       item: key,
-      called: ctx.itemName(key, itemOf(g, key)?.called ?? null),
+      called: ctx.itemName(key, key === TYRES_FITTED ? intent.words : (itemOf(g, key)?.called ?? null)),
       outcome: intent.outcome,
       found: null,
       left: null,

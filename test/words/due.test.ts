@@ -20,6 +20,7 @@ const job = (mi: number, counts: number | null = null, about = false): Anchor =>
   ridden: riddenOf(mi, "mi"),
   about,
   countsFor: counts === null ? null : riddenOf(counts, "mi"),
+  off: stretchOf(0, "mi"),
 });
 const unplaced: Anchor = { ...(job(0) as Extract<Anchor, { from: "job" }>), ridden: null, about: true };
 const distance = (dueAt: number, toGo: number | null, anchor: Anchor, more: Partial<Extract<Leg, { by: "distance" }>> = {}): Leg => ({

@@ -22,7 +22,7 @@ export function dateLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts
   const anchor: Anchor =
     last === undefined
       ? { from: facts.knownFrom.wholeSinceNew ? "new" : "known from" }
-      : { from: "job", job: last.job.id, on: last.job.on, ridden: last.ridden, about: last.about, countsFor: null };
+      : { from: "job", job: last.job.id, on: last.job.on, ridden: last.ridden, about: last.about, countsFor: null, off: last.off };
   const paused = item.parked === "pauses" ? parkedDays(facts, from, at.today, daysBetween) : 0;
   const dueOn = addDays(addMonths(from, months), paused);
   return { leg: stand(item, anchor, dueOn, grain, daysBetween(from, addMonths(from, months)), months, paused, at.today), shortened };

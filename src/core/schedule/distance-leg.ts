@@ -109,13 +109,22 @@ function lastDoneTarget(item: PlanItem, marks: Marks, jobs: readonly PlacedJob[]
   const interval = marks.thenEvery;
   if (interval === null) return null;
   const last = jobs.findLast((job) => job.ridden !== null);
-  if (last?.ridden !== undefined && last.ridden !== null) return targetOf(item, marks.unit, ahead(last.ridden, interval), interval, anchorOf(last, null));
+  if (last?.ridden !== undefined && last.ridden !== null)
+    return targetOf(item, marks.unit, ahead(last.ridden, (interval + last.off) as Stretch), interval, anchorOf(last, null));
   if (facts.knownFrom.wholeSinceNew) return targetOf(item, marks.unit, ahead(ZERO, interval), interval, { from: "new" });
   return targetOf(item, marks.unit, ahead(facts.knownFrom.ridden, interval), interval, { from: "known from" }, null, true);
 }
 
 function anchorOf(job: PlacedJob, countsFor: Ridden | null): Anchor {
-  return { from: "job", job: job.job.id, on: job.job.on, ridden: job.ridden, about: job.about, countsFor: countsFor === job.ridden ? null : countsFor };
+  return {
+    from: "job",
+    job: job.job.id,
+    on: job.job.on,
+    ridden: job.ridden,
+    about: job.about,
+    countsFor: countsFor === job.ridden ? null : countsFor,
+    off: job.off,
+  };
 }
 
 function targetOf(

@@ -47,6 +47,9 @@ export type KnownFrom = { readonly date: LocalDate; readonly ridden: Ridden; rea
 /** Marks never move, early work outside the window does not count, late work counts for all marks passed. `firstRegistered`: yearly legs run from it when set. */
 export type ByTheBook = { readonly firstRegistered: LocalDate | null };
 
+/** A set of tyres put on; `ridden` null for the set that was on when the bike's story began. */
+export type Fitting = { readonly set: string; readonly on: LocalDate; readonly ridden: Ridden | null };
+
 /** All that the status of a bike depends on, besides the moment and the forecast. */
 export type Facts = {
   readonly plan: Plan;
@@ -63,6 +66,10 @@ export type Facts = {
   readonly layUps: readonly LayUp[];
   readonly knownFrom: KnownFrom;
   readonly byTheBook: ByTheBook | null;
+  /** Sets of tyres in the order in which they were put on; empty while the rider names none. */
+  readonly fittings: readonly Fitting[];
+  /** Items that go with the tyres when these are taken off. */
+  readonly ofTyres: ReadonlySet<ItemKey>;
 };
 
 /** The moment at which status is asked. `ridden` is the last reading, null when there is none. */
@@ -81,6 +88,8 @@ export type Anchor =
       readonly ridden: Ridden | null;
       readonly about: boolean /** the mark that an early or late job counts for */;
       readonly countsFor: Ridden | null;
+      /** Ridden since on another set of tyres, which does not count. */
+      readonly off: Stretch;
     }
   | { readonly from: "new" }
   | { readonly from: "known from" }

@@ -3,15 +3,16 @@
 import type { LocalDate } from "../calendar/dates.ts";
 import type { ItemKey } from "../ids.ts";
 import type { PlanItem } from "../plan/plan.ts";
-import type { Ridden } from "../quantity/distance.ts";
+import type { Ridden, Stretch } from "../quantity/distance.ts";
 import { riddenOnDay } from "../usage/track.ts";
 import type { Facts, Job } from "./facts.ts";
 
 /**
  * A job placed on the odometer. `about` when its figure was not noted and is taken at the low end of what it can have been.
  * `ridden` is null when there is no low end, from before the first reading; `atMost` is then the most it can have been.
+ * `off`: what was ridden since and does not count, on another set of tyres.
  */
-export type PlacedJob = { readonly job: Job; readonly ridden: Ridden | null; readonly atMost: Ridden | null; readonly about: boolean };
+export type PlacedJob = { readonly job: Job; readonly ridden: Ridden | null; readonly atMost: Ridden | null; readonly about: boolean; readonly off: Stretch };
 
 /** Jobs by item, oldest first. Work that could not be done leaves the item undone. */
 export function jobsByItem(facts: Facts, items: readonly PlanItem[]): ReadonlyMap<ItemKey, readonly PlacedJob[]> {
@@ -30,13 +31,16 @@ export function jobsByItem(facts: Facts, items: readonly PlanItem[]): ReadonlyMa
   return found;
 }
 
+const NONE = 0 as Stretch;
+
 function place(facts: Facts, job: Job): PlacedJob {
-  if (job.ridden !== null) return { job, ridden: job.ridden, atMost: job.ridden, about: false };
+  if (job.ridden !== null) return { job, ridden: job.ridden, atMost: job.ridden, about: false, off: NONE };
   const [first] = facts.odometer.points;
   const on = riddenOnDay(facts.odometer, job.on.from);
-  if (first === undefined || on === null) return { job, ridden: null, atMost: null, about: true };
+  if (first === undefined || on === null) return { job, ridden: null, atMost: null, about: true, off: NONE };
   const bounded = job.on.from >= first.on || facts.knownFrom.wholeSinceNew;
-  return { job, ridden: bounded ? on.low : null, atMost: on.high, about: !facts.odometer.points.some((point) => point.on === job.on.from) };
+  const about = !facts.odometer.points.some((point) => point.on === job.on.from);
+  return { job, ridden: bounded ? on.low : null, atMost: on.high, about, off: NONE };
 }
 
 function byTime(a: PlacedJob, b: PlacedJob): number {

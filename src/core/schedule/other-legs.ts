@@ -51,7 +51,9 @@ export function recheckLegs(item: PlanItem, facts: Facts, at: Moment): Leg[] {
 }
 
 function anchorOf(last: PlacedJob | undefined): Anchor {
-  return last === undefined ? { from: "new" } : { from: "job", job: last.job.id, on: last.job.on, ridden: last.ridden, about: last.about, countsFor: null };
+  return last === undefined
+    ? { from: "new" }
+    : { from: "job", job: last.job.id, on: last.job.on, ridden: last.ridden, about: last.about, countsFor: null, off: last.off };
 }
 
 const isAfter = (job: PlacedJob, than: PlacedJob): boolean =>

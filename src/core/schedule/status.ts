@@ -11,6 +11,7 @@ import type { Due, Facts, Leg, LegState, Moment, Reason, Status } from "./facts.
 import { jobsByItem, type PlacedJob } from "./history.ts";
 import { isHabit } from "./intervals.ts";
 import { hoursLeg, recheckLegs, timesLeg, verdictLeg } from "./other-legs.ts";
+import { ofTheSetFitted } from "./tyre-sets.ts";
 
 /** Every item that the bike's equipment brings, most urgent first; within one status the nearer first, then plan order. */
 export function dueList(facts: Facts, at: Moment): readonly Due[] {
@@ -32,7 +33,8 @@ const STATUS_OF: Record<Exclude<LegState, "cannot tell">, Status> = { overdue: "
 
 type Working = { readonly leg: Leg; readonly shortened: Condition | null; readonly runningIn: boolean };
 
-function dueOf(item: PlanItem, jobs: readonly PlacedJob[], all: ReadonlyMap<ItemKey, readonly PlacedJob[]>, facts: Facts, at: Moment): Due {
+function dueOf(item: PlanItem, done: readonly PlacedJob[], all: ReadonlyMap<ItemKey, readonly PlacedJob[]>, whole: Facts, at: Moment): Due {
+  const { jobs, facts } = ofTheSetFitted(item.key, done, whole);
   const distance = distanceLeg(item, jobs, facts, at);
   const date = dateLeg(item, jobs, facts, at);
   const working: Working[] = [];

@@ -52,6 +52,12 @@ type Shown = {
   readonly laidUpSince: LocalDate | null;
 };
 
+type TyreSets = {
+  readonly nickname: string;
+  readonly unit: DistanceUnit;
+  readonly sets: readonly { readonly set: string; readonly ridden: Stretch; readonly fitted: boolean; readonly since: LocalDate }[];
+};
+
 export const bikeWords = (p: Printer) => {
   const fitted = (e: Equipment): string =>
     `Fitted with: ${p.list([`${e.finalDrive} drive`, `${e.wheels} wheels`, `${e.tyres} tyres`, `${e.cooling} cooling`, `${e.throttle} throttle`, `${e.clutch} clutch`, `${e.frontBrake} front brake`, `${e.rearBrake} rear brake`, e.abs === "fitted" ? "ABS" : "no ABS", e.fuel, `${e.battery} battery`])}.`;
@@ -88,6 +94,21 @@ export const bikeWords = (p: Printer) => {
     changed: (nickname: string, items: number): string => `${nickname} is changed. Its plan now has ${items} items.`,
     dialNoted: (nickname: string, replaced: boolean): string =>
       `${nickname}'s new odometer is noted; the bike's own distance goes on.${replaced ? " It takes the place of the one noted earlier that day." : ""}`,
+    /** "Heron: off-road tyres on since today; 0 mi on them." and what rests. */
+    tyreSets: ({ nickname, unit, sets }: TyreSets, today: LocalDate): readonly string[] => {
+      if (sets.length === 0)
+        return [
+          `${nickname} has one set of tyres as far as I know. Swap sets with /bike tyres set:off-road off:road at:15,200 mi, and each keeps its own distance.`,
+        ];
+      const road = (ridden: Stretch): string => p.distance(ridden, { unit });
+      return sets
+        .toSorted((a, b) => Number(b.fitted) - Number(a.fitted))
+        .map(({ set, ridden, fitted: on, since }) =>
+          on
+            ? `${nickname}: ${set} tyres are on, since ${since === today ? "today" : p.date(since, today)}; ${road(ridden)} on them while they were yours.`
+            : `Resting: ${set}, ${road(ridden)} on them.`,
+        );
+    },
     none: (): string => "No bikes yet. Add one with /bike add.",
     historyTitle: (nickname: string): string => clip45(`${nickname}: what was done last`),
     historyHint: (): string => "spring 2023 at 9,800, receipt",

@@ -42,6 +42,17 @@ export const COMMAND_WORDS = {
     },
     example: "/bike odometer bike:Heron last:15,300 mi now:12 km why:replaced",
   },
+  "bike tyres": {
+    does: "Swap sets of tyres; each keeps its own distance.",
+    options: {
+      set: "The set that goes on, by a name of yours",
+      off: "The set that came off; at the first swap only",
+      at: "What the odometer showed",
+      on: "The day, if not today",
+      bike: "Which bike",
+    },
+    example: "/bike tyres set:off-road off:road at:15,200 mi",
+  },
   reading: {
     does: "Log a reading, or list the latest and what is unanswered.",
     options: { log: "The reading, as you would write it", bike: "Which bike" },

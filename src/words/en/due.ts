@@ -44,7 +44,8 @@ export const dueWords = (p: Printer) => {
         if (by === "date") return `last done ${when === beside ? p.vague(anchor.on) : when}`;
         if (anchor.ridden === null) return `last done ${when}, at what odometer is not known`;
         const where = `${anchor.about ? "about " : ""}${at(anchor.ridden, b)}`;
-        return `last done at ${where}${anchor.countsFor === null ? "" : `, counts for ${at(anchor.countsFor, b)}`}`;
+        const off = anchor.off === 0 ? "" : `, and ${road(anchor.off, b)} since were on other tyres`;
+        return `last done at ${where}${anchor.countsFor === null ? "" : `, counts for ${at(anchor.countsFor, b)}`}${off}`;
       }
       case "new":
         return "counted from new";

@@ -1,12 +1,14 @@
 // Names of plan items, and the phrases that find them.
 
+import { TYRES_FITTED } from "../../core/schedule/tyre-sets.ts";
 import { ENGLISH_ITEMS } from "./items.ts";
 
 type Row = { readonly name: string; readonly synonyms: readonly string[] };
 const ROWS: Readonly<Record<string, Row>> = ENGLISH_ITEMS;
 
 /** A plan item's name: the member's own words, else the standard ones. */
-export const englishItemName = (key: string, called: string | null): string => called ?? ROWS[key]?.name ?? key;
+export const englishItemName = (key: string, called: string | null): string =>
+  key === TYRES_FITTED ? `Tyres fitted: ${called}` : (called ?? ROWS[key]?.name ?? key);
 
 /** What people type for each standard item, its own name first. */
 export const ENGLISH_ITEM_SYNONYMS: Readonly<Record<string, readonly string[]>> = Object.fromEntries(

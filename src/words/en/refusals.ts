@@ -43,6 +43,8 @@ export const refusalWords = (p: Printer) => {
           : `I find no “${clip(refusal.typed)}” in this bike's plan. Do you mean ${one(refusal.nearest)}?`;
       case "which item":
         return `“${clip(refusal.typed)}” could be ${one(refusal.items)}. Name one.`;
+      case "tyres":
+        return TYRES[refusal.because](clip(refusal.set));
       case "runs backwards":
         return `“${clip(refusal.typed)}” is below the last reading${lastOf(refusal.last)}. Check the figure and type it again.`;
       case "implausible jump":
@@ -180,3 +182,11 @@ function notAhead({ typed, because }: Extract<Refusal, { why: "not ahead" }>): s
       return "I have no odometer reading to count from yet. Write what it says, then ask again; or look ahead to a day.";
   }
 }
+
+const TYRES: Readonly<Record<Extract<Refusal, { why: "tyres" }>["because"], (set: string) => string>> = {
+  "what came off": (set) => `Which tyres came off for “${set}”? Name them once, such as off:road; from then on I know.`,
+  "on already": (set) => `“${set}” is on already. Name the set that goes on.`,
+  "other on": (set) => `By my record “${set}” is on. Leave off: out, or note the swap between first.`,
+  earlier: (set) => `“${set}” was put on later than that. Undo that swap first, or check the day.`,
+  name: () => "Give the tyres a short name of up to 32 characters, such as road or off-road.",
+};

@@ -87,6 +87,8 @@ export function facts(items: readonly PlanItem[], over: Partial<Facts> = {}): Fa
     layUps: [],
     knownFrom: { date: localDate("2025-01-01"), ridden: riddenOf(0, "mi"), wholeSinceNew: true },
     byTheBook: null,
+    fittings: [],
+    ofTyres: new Set(),
     ...over,
   };
 }
