@@ -56,13 +56,15 @@ export const question = z.object({
   nickname: z.string().nullable(),
 });
 
+const bound = z.enum(["at most", "at least"]).nullable();
 const converted = z.object({
   unit: z.string(),
   from: z.number(),
   to: z.number(),
-  middle: z.number().nullable(),
+  nominal: z.number().nullable(),
   exact: z.array(z.number()).length(2),
   decimals: z.number().int(),
+  bound,
 });
 export const wrench = z.object({
   ...{ id: z.string(), name: z.string(), low: z.number(), high: z.number(), step: z.number() },
@@ -75,9 +77,11 @@ export const conversion = z.object({
   said: z.string().nullable(),
   from: z.number(),
   to: z.number(),
-  middle: z.number().nullable(),
+  nominal: z.number().nullable(),
   decimals: z.number().int(),
   fraction: z.number().int().nullable(),
+  bound,
+  turn: z.number().nullable(),
   unit: z.string(),
   answers: z.array(converted),
   taken: z.string().nullable(),

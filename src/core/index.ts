@@ -5,7 +5,8 @@ export type { Instant, LocalDate, LocalTime, VagueDate, Zone } from "./calendar/
 export { EQUIPMENT, type Equipment, type EquipmentRule, isFitted } from "./equipment.ts";
 export { fold } from "./plan/fold.ts";
 export { ACTIONS, CONDITIONS, type Plan, type PlanBase, type PlanEdit, type PlanItem, SYSTEMS } from "./plan/plan.ts";
-export { askConvert, type Conversion } from "./quantity/convert-question.ts";
+export type { Conversion } from "./quantity/conversion.ts";
+export { askConvert } from "./quantity/convert-question.ts";
 export { type Dial, type DistanceUnit, dialOf, figureIn, type Ridden, riddenOf, type Stretch, stretchOf } from "./quantity/distance.ts";
 export { type Exact, exactly } from "./quantity/exact.ts";
 

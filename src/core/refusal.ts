@@ -1,6 +1,7 @@
 // Every way in which a member's request can be refused, as data; words/ has one sentence for each.
 
 import type { LocalDate } from "./calendar/dates.ts";
+import type { WhyNot } from "./quantity/conversion.ts";
 import type { DistanceUnit } from "./quantity/distance.ts";
 
 export type Refusal =
@@ -46,15 +47,7 @@ export type Refusal =
   | {
       readonly why: "cannot convert";
       readonly typed: string;
-      readonly because:
-        | "not a quantity"
-        | "unknown unit"
-        | "other dimension"
-        | "ambiguous number"
-        | "out of range"
-        | "below absolute zero"
-        | "unit missing"
-        | "below zero";
+      readonly because: WhyNot;
       readonly to: string | null;
       /** The word that was not understood, where it was one word. */
       readonly word: string | null;

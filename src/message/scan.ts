@@ -77,10 +77,10 @@ function numberToken(text: string, at: number, figure: ParsedNumber, names: Unit
   if (text[unitAt] === " ") unitAt++;
   else if (text[unitAt] === "-" && /\p{L}/u.test(text[unitAt + 1] ?? "")) unitAt++;
   const read = parseUnit(text, unitAt, names);
-  // "14,220 in October": a unit word that is a plain word too stands before a date.
+  // "14,220 in October": a unit word that is a plain word too stands before a date. An apostrophe closes a quotation more often than it means feet.
   const next = read === null ? null : /^\s+([\p{L}]+|(?:19|20)\d\d(?!\d))/u.exec(text.slice(read.end, read.end + 40));
-  const unit =
-    next !== null && foldWord(text.slice(unitAt, read?.end)) === "in" && (/^\d/.test(next[1] ?? "") || isDateWord(foldWord(next[1] ?? ""))) ? null : read;
+  const dated = next !== null && foldWord(text.slice(unitAt, read?.end)) === "in" && (/^\d/.test(next[1] ?? "") || isDateWord(foldWord(next[1] ?? "")));
+  const unit = dated || text[unitAt] === "'" ? null : read;
   const end = unit?.end ?? figure.end;
   return {
     is: "number",

@@ -2,7 +2,8 @@
 
 import { nicknameKey } from "../core/bike.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
-import { askConvert, type Conversion } from "../core/quantity/convert-question.ts";
+import type { Conversion } from "../core/quantity/conversion.ts";
+import { askConvert } from "../core/quantity/convert-question.ts";
 import { type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import type { Gap, Intent } from "../core/reading/intent.ts";
 import type { Known } from "../core/reading/vocabulary.ts";

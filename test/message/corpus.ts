@@ -71,6 +71,8 @@ export const ONE_BIKE: readonly Case[] = [
   c("rear tread 4.5", "T rear 4.5?@Heron ?unit"),
   c("14820 on Heron, 33 psi front 36 psi rear, tread about 3/32 rear", "14820mi@Heron", "P front 33psi@Heron", "P rear 36psi@Heron", "T rear 0.09375in@Heron"),
   c("14,820 mi, 33 psi front", "14820mi@Heron", "P front 33psi@Heron"),
+  // The apostrophe closes the quotation; it makes no feet of the figure.
+  c("'odometer 14,820'", "14820mi@Heron"),
   c("14,820 mi\n33 psi front\n36 psi rear", "14820mi@Heron", "P front 33psi@Heron", "P rear 36psi@Heron"),
 
   c("did the oil at 14,820", "W engine-oil.replace=done at 14820@Heron"),

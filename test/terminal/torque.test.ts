@@ -84,6 +84,11 @@ test("what cannot be read, or must not be guessed, is said in one sentence", asy
       ["/torque stages target:24 Nm fasteners:4 angle:400", /as an angle to turn/],
       ["/torque hex size:13", /as a hex size/],
       ["/convert what:5 ft 13 in", /do not know the unit/],
+      ["/convert what:9 N/mm to:lb/in", /do not know the unit “N\/mm”/],
+      ["/convert what:1e5 kPa", /Write the figure out with its unit/],
+      ["/convert what:33/36 psi", /“33\/36 psi” looks like front and rear\. Ask for one at a time/],
+      ["/convert what:which spanner fits 11 mm", /is for \/torque hex/],
+      ["/convert what:what torque for M8 8.8 bolt", /\/torque set; .*\/torque estimate/],
       ["/convert what:5.5 ft 3 in", /do not know the unit/],
     ];
     for (const [command, sentence] of cases) expect((await run(t, command)).text, command).toMatch(sentence);
@@ -119,6 +124,8 @@ test("every answer's data has the shape its command promises", async () => {
       "/torque hex size:11 mm",
       "/torque wrench-list",
       "/convert what:60-80 in-lb exact:yes",
+      "/convert what:max 10 Nm",
+      "/convert what:20 Nm + 90°",
       "/torque wrench-drop name:Small one",
     ]) {
       const { data, text } = await run(t, line);
@@ -189,6 +196,32 @@ test("the member's own tool comes first: its step, the window rounded inward, in
     expect((await run(t, "/convert 2.5 bar exact:yes")).text).toContain("36.2594344325523 psi; it goes on.");
     expect((await run(t, "/convert 60 in-lb to:Nm exact:yes")).text).toContain("Exactly 6.779089741657002 N·m.");
     expect((await run(t, "/torque set target:2.5 bar")).text).toContain("cannot read “2.5 bar” as a torque");
+  });
+});
+
+test("a tool is never set above a maximum nor below a minimum, and the angle behind a torque is repeated", async () => {
+  await withTalk(async (t) => {
+    await run(t, "/torque wrench-add name:Big one range:5-50 ft-lb step:0.5");
+    await run(t, "/torque wrench-add name:Coarse one range:1-40 Nm step:3");
+    // 11 N·m is 8.113 ft-lb, in the lowest fifth of the big one's scale; the coarse one has 10 N·m, and 13, which is too much.
+    expect((await run(t, "/convert max 11 Nm to:ft-lb")).text).toMatch(
+      /^At most 11 N·m: set 10 N·m \(at most 11\.0; Coarse one steps by 3\)\.\nat most 11 N·m = at most 8\.1 ft-lb\nA maximum is rounded down/u,
+    );
+    expect((await run(t, "/convert at least 16.5 Nm to:ft-lb")).text).toMatch(/^At least 16\.5 N·m: set 12\.5 ft-lb \(at least 12\.17;/u);
+    expect((await run(t, "/convert 24 ft-lb max")).data.onTool).toBeNull();
+    for (const [typed, bound] of [
+      ["max 20 Nm", 20],
+      ["max 30.4 Nm", 30.4],
+      ["max 14.7 Nm", 14.7],
+    ] as const) {
+      const { setting, tool } = (await run(t, `/convert ${typed} to:ft-lb`)).data.onTool;
+      expect(setting * (tool.unit === "ft-lb" ? 1.3558179483314 : 1), typed).toBeLessThanOrEqual(bound);
+    }
+    expect((await run(t, "/convert 20 Nm + 90° to:ft-lb")).text).toMatch(
+      /^20 N·m \+ 90°: set 15\.0 ft-lb \(14\.75; Big one steps by 0\.5\), then turn 90° further\.\n20 N·m \+ 90° = 14\.8 ft-lb \+ 90°\n90° is a quarter turn\./u,
+    );
+    expect((await run(t, "/convert 25 +0/-3 ft-lb to:Nm")).text).toContain("22 to 25 ft-lb = 29.9 to 33.8 N·m\n");
+    expect((await run(t, "/convert 20 +2/-1 Nm to:ft-lb")).text).toContain("19 to 22 N·m (nominal 20) = 14.02 to 16.22 ft-lb (nominal 14.75)");
   });
 });
 

@@ -1,67 +1,15 @@
 // "60-80 in-lb in Nm?", "what's 7/16 in metric", "2.5 bar psi": a question about units, and its answer as data.
 
-import type { AskingWords } from "./asking.ts";
+import { answersIn } from "./answers.ts";
+import type { Typed } from "./asking.ts";
+import { type Conversion, type Refused, refused } from "./conversion.ts";
 import type { NumberStyle } from "./number.ts";
-import { foldUnit, type ParsedAmount, parseAmount, parseUnit, type UnitNames } from "./parse.ts";
-import { honestDecimals, roundTo, windowInward } from "./print.ts";
-import { stripped, tidied, type Words, wordsOf } from "./question-words.ts";
-import { convert, type Dimension, dimensionOf, symbolOf, UNITS, type UnitId } from "./units.ts";
-import { ALSO, INCH, METRIC, USUAL } from "./usual-units.ts";
-
-/** One converted answer. `exact` is as exact as a double; `from` and `to` are what the figure typed supports; a window is rounded inward. */
-export type Answer = {
-  readonly unit: UnitId;
-  readonly from: number;
-  readonly to: number;
-  readonly middle: number | null;
-  readonly exact: readonly [number, number];
-  readonly decimals: number;
-};
-
-export type Conversion =
-  | {
-      readonly is: "converted";
-      readonly typed: string;
-      /** Figure and unit as typed, where they are more than one decimal figure: "5 ft 3 in", "7/16". */
-      readonly said: string | null;
-      readonly from: number;
-      readonly to: number;
-      readonly middle: number | null;
-      readonly decimals: number;
-      readonly fraction: number | null;
-      readonly unit: UnitId;
-      readonly answers: readonly Answer[];
-      /** The unit that was taken for a bare fraction or a bare "lb". */
-      readonly taken: UnitId | null;
-      /** A unit to turn it into was named: certainly a question. */
-      readonly named: boolean;
-      /** Every digit was asked for. */
-      readonly exactly: boolean;
-    }
-  | {
-      readonly is: "refused";
-      readonly why:
-        | "not a quantity"
-        | "unknown unit"
-        | "unit missing"
-        | "other dimension"
-        | "out of range"
-        | "below absolute zero"
-        | "below zero"
-        | "ambiguous number";
-      /** What it could be, where it could be several things. */
-      readonly candidates: readonly string[];
-      /** The word that was not understood, or names what it cannot become. */
-      readonly word: string | null;
-      /** Figure and unit as typed, where they were found. */
-      readonly said: string | null;
-      readonly named: boolean;
-    };
-
-type Refused = Extract<Conversion, { is: "refused" }>;
-type Amount = Extract<ParsedAmount, { is: "amount" }>;
-/** The words people type in one language: names of units, and what stands around them. */
-export type Typed = { readonly units: UnitNames; readonly asking: AskingWords };
+import { type ParsedAmount, parseAmount, parseUnit, type UnitNames } from "./parse.ts";
+import { stripped, type Tidied, tidied, type Words, wordsOf } from "./question-words.ts";
+import { settle } from "./settle.ts";
+import { otherTask, unreadable } from "./unanswerable.ts";
+import { type Dimension, dimensionOf } from "./units.ts";
+import { type Wanted, wantedIn, wantedTyped } from "./wanted.ts";
 
 /** Of these there is none below zero. */
 const NEVER_NEGATIVE: readonly Dimension[] = ["torque", "volume", "mass", "power", "consumption", "engine hours", "distance", "speed"];
@@ -73,13 +21,27 @@ const NEVER_NEGATIVE: readonly Dimension[] = ["torque", "volume", "mass", "power
  */
 export function askConvert(text: string, to: string | null, typed: Typed, style: NumberStyle): Conversion {
   const words = wordsOf(typed.asking);
-  const { asked, exactly, hint } = tidied(text, words);
+  const question = tidied(text, words);
+  const answer = answerTo(question, to, typed, style, words);
+  const task = otherTask(question, text, answer);
+  return task === null ? answer : { ...refused(task), said: answer.is === "refused" ? answer.said : answer.typed, named: true };
+}
+
+function answerTo({ asked, said: roles, hint, bound }: Tidied, to: string | null, typed: Typed, style: NumberStyle, words: Words): Conversion {
   const start = asked.search(FIGURE);
   if (start < 0) return refused("not a quantity");
-  const { amount, said: found, rest } = amountAt(asked.slice(start), typed, style, words);
+  const figure = asked.slice(start);
+  const found = amountAt(figure, typed, style, words);
+  const flipped = to === null ? unitsFirst(asked.slice(0, start), found, typed, words) : null;
+  if (flipped !== null) return answerTo({ asked: flipped, said: roles, hint, bound }, null, typed, style, words);
+  const { amount, said } = found;
+  const { turn, rest } = angleAfter(found, typed.units, style, words);
   const wanted = to === null ? wantedIn(rest, asked.slice(0, start), typed, words) : wantedTyped(tidied(to, words).asked, typed, words);
   const named = wanted.is === "system" || (wanted.is === "units" && wanted.sure);
-  const no = (refusal: Refused): Refused => ({ ...refusal, named: named || (wanted.is === "unknown" && wanted.asked), said: found });
+  const isAsked = named || (wanted.is === "unknown" && wanted.asked) || (amount.is === "refused" && asksFor(figure, amount, typed, words));
+  const no = (refusal: Refused): Refused => ({ ...refusal, named: isAsked, said });
+  const why = unreadable(figure, amount, rest);
+  if (why !== null) return { ...no(refused(why)), named: isAsked || why === "exponent" };
   if (amount.is === "ambiguous") return no(refused("unknown unit", amount.candidates.map(String)));
   if (amount.is === "refused") return no(refused(amount.why, [], amount.why === "unknown unit" ? amount.word : null));
   if (amount.other !== null) return no(refused("ambiguous number", [String(amount.from), String(amount.other)]));
@@ -87,21 +49,13 @@ export function askConvert(text: string, to: string | null, typed: Typed, style:
   const settled = settle(amount, wanted, hint);
   if (settled.is === "refused") return no(settled);
   if (amount.from < 0 && NEVER_NEGATIVE.includes(dimensionOf(settled.unit))) return no(refused("below zero"));
-  const answers = answersIn(amount, settled.unit, settled.targets);
+  const single = amount.from === amount.to ? bound : null;
+  const answers = answersIn(amount, single, settled.unit, settled.targets);
   if ("why" in answers) return no(answers);
-  const { from, to: end, middle, decimals, fraction, compound, said } = amount;
-  const asTyped = { typed: amount.typed, said: compound || fraction !== null ? said : null, from, to: end, middle, decimals, fraction };
-  return { is: "converted", ...asTyped, unit: settled.unit, answers, taken: settled.taken, named, exactly };
+  const { from, to: end, nominal, decimals, fraction, compound } = amount;
+  const asTyped = { typed: amount.typed, said: compound || fraction !== null ? amount.said : null, from, to: end, nominal, decimals, fraction, bound: single };
+  return { is: "converted", ...asTyped, turn, unit: settled.unit, answers, taken: settled.taken, named, exactly: roles.has("exactly") };
 }
-
-const refused = (why: Refused["why"], candidates: readonly string[] = [], word: string | null = null): Refused => ({
-  is: "refused",
-  why,
-  candidates,
-  word,
-  said: null,
-  named: false,
-});
 
 /** A figure that is no part of a word before it ("M8", "5w40"). */
 const FIGURE = /(?<![\p{L}\p{N}_.,/])[-+]?[.,]?[\d½¼¾⅛⅜⅝⅞⅓⅔]/u;
@@ -139,116 +93,29 @@ function unitEnd(text: string, units: UnitNames): number {
   return text.length;
 }
 
-type Wanted =
-  | { readonly is: "nothing" }
-  | { readonly is: "system"; readonly system: "metric" | "imperial" }
-  /** `sure`: nothing but the asking stands between amount and unit. */
-  | { readonly is: "units"; readonly units: readonly UnitId[]; readonly word: string; readonly sure: boolean }
-  /** `asked`: a word such as "in" asked for it. */
-  | { readonly is: "unknown"; readonly word: string; readonly asked: boolean };
-
-/** The unit wanted: behind the amount ("in Nm"), else before it ("how many Nm is"). */
-function wantedIn(rest: string, before: string, typed: Typed, words: Words): Wanted {
-  if (rest.trim() !== "") {
-    const behind = wantedTyped(rest, typed, words);
-    if (behind.is !== "unknown") return behind;
-    // "24 lbs of torque": what is left asks for nothing.
-    if (stripped(rest, words.equals) === "") return { is: "nothing" };
-    // "3 m of hose in feet".
-    const last = words.lastInto.exec(rest)?.[1];
-    const wanted = last === undefined ? behind : wantedTyped(last, typed, words);
-    return wanted.is === "units" ? { ...wanted, sure: false } : behind;
-  }
-  const left = stripped(before, words.opening);
-  for (const from of [left, stripped(left, words.into)]) {
-    const found = parseUnit(from, 0, typed.units);
-    if (found !== null && stripped(from.slice(found.end), words.equals) === "")
-      return { is: "units", units: found.units, word: from.slice(0, found.end), sure: true };
-  }
-  return { is: "nothing" };
+/** "psi to bar 36" as "36 psi to bar"; null where the units do not stand first. */
+function unitsFirst(before: string, { amount, said }: Found, typed: Typed, words: Words): string | null {
+  if (amount.is !== "amount" || amount.unit !== null || amount.rest !== "" || before === "") return null;
+  const left = stripped(before, words.opening).replace(/[\s:=,]+$/u, "");
+  const unit = parseUnit(left, 0, typed.units);
+  if (unit === null) return null;
+  const tail = left.slice(unit.end).trim();
+  const into: Wanted | null = stripped(tail, words.into) === tail ? null : wantedTyped(tail, typed, words);
+  return into?.is === "units" ? `${said} ${left}` : null;
 }
 
-function wantedTyped(text: string, typed: Typed, words: Words): Wanted {
-  const left = stripped(text, words.asks, text);
-  const word = foldUnit(left);
-  if (words.metric.has(word)) return { is: "system", system: "metric" };
-  const units: UnitId[] = [];
-  for (let at = left; at !== ""; ) {
-    const found = parseUnit(at, 0, typed.units);
-    if (found === null) return words.imperial.has(word) ? { is: "system", system: "imperial" } : { is: "unknown", word: left, asked: isAsked(text, left) };
-    units.push(...found.units);
-    at = stripped(at.slice(found.end), words.joins).trim();
-  }
-  return { is: "units", units, word: left, sure: true };
+/** "20 Nm + 90° in ft-lb": the degrees turned after a torque, and what stands behind them. */
+function angleAfter({ amount, rest }: Found, units: UnitNames, style: NumberStyle, words: Words): { readonly turn: number | null; readonly rest: string } {
+  const none = { turn: null, rest };
+  if (rest === "" || amount.is !== "amount" || amount.unit === null || dimensionOf(amount.unit) !== "torque") return none;
+  const angle = parseAmount(stripped(rest, words.plus), units, style);
+  if (angle.is !== "amount" || (angle.unit !== "°" && angle.unit !== "turn") || angle.from !== angle.to || angle.from <= 0) return none;
+  return { turn: angle.unit === "turn" ? angle.from * 360 : angle.from, rest: angle.rest };
 }
 
-/** One word behind an "in" or a "to" was meant as a unit. */
-const isAsked = (text: string, word: string): boolean => text.trim() !== word && /^[\p{L}\d/²³·-]+$/u.test(word);
-
-type Settled = { readonly is: "settled"; readonly unit: UnitId; readonly taken: UnitId | null; readonly targets: readonly UnitId[] };
-
-/** Which unit was typed and which are wanted, once each is held against the other. */
-function settle(amount: Amount, wanted: Wanted, hint: Dimension | null): Settled | Refused {
-  // A bare fraction is a spanner or a drill: inches.
-  const typed = amount.unit ?? (amount.fraction === null ? null : "in");
-  if (typed === null) return refused("unit missing");
-  const bare = amount.unit === null ? typed : null;
-  const dimension = wanted.is === "units" ? (wanted.units.find((unit) => dimensionOf(unit) === dimensionOf(typed)) ?? wanted.units[0]) : undefined;
-  const asked = hint !== null && ALSO[typed]?.[hint] !== undefined ? hint : dimension === undefined ? null : dimensionOf(dimension);
-  const also = asked === null || asked === dimensionOf(typed) ? undefined : ALSO[typed]?.[asked];
-  if (also !== undefined && also.length > 1) return refused("unknown unit", also.map(String));
-  const unit = also?.[0] ?? typed;
-  const taken = also === undefined ? bare : asked === "temperature difference" ? null : unit;
-  if (wanted.is !== "units") return { is: "settled", unit, taken, targets: wanted.is === "system" ? inSystem(unit, wanted.system) : usual(unit) };
-  const targets = wanted.units.flatMap((each) => (dimensionOf(each) === dimensionOf(unit) ? [each] : (ALSO[each]?.[dimensionOf(unit)] ?? [])));
-  if (targets.length > 0) return { is: "settled", unit, taken, targets: [...new Set(targets)] };
-  // "24 in Nm": the word before the unit wanted was no inch.
-  return amount.unit === "in" && /\bin$/u.test(amount.said) ? refused("unit missing") : refused("other dimension", [], wanted.word);
-}
-
-const inSystem = (unit: UnitId, system: "metric" | "imperial"): readonly UnitId[] => {
-  const named = (system === "metric" ? METRIC : INCH)[dimensionOf(unit)];
-  return named ?? usual(unit);
-};
-
-/** What a unit is usually turned into; into itself only where there is nothing else. */
-function usual(unit: UnitId): readonly UnitId[] {
-  const all = USUAL[UNITS[unit].dimension].find(([from]) => from.includes(unit))?.[1] ?? [unit];
-  const others = all.filter((each) => each !== unit);
-  return others.length > 0 ? others : all;
-}
-
-function answersIn(amount: Amount, unit: UnitId, targets: readonly UnitId[]): readonly Answer[] | Refused {
-  const answers: Answer[] = [];
-  for (const target of targets) {
-    const [a, b, middle] = [convert(amount.from, unit, target), convert(amount.to, unit, target), convert(amount.middle ?? amount.from, unit, target)];
-    if (a.is === "refused") return refused(a.why);
-    if (b.is === "refused") return refused(b.why);
-    const [low, high] = [Math.min(a.value, b.value), Math.max(a.value, b.value)];
-    const between = amount.middle === null || middle.is === "refused" ? null : middle.value;
-    answers.push(answerOf(low, high, between, stepIn(amount, unit, target), target));
-  }
-  return answers;
-}
-
-function answerOf(from: number, to: number, middle: number | null, step: number, unit: UnitId): Answer {
-  // A made size that comes out whole is printed so: 3/32 in is 6/64, not 6.00/64.
-  const whole = step > 0 && from === to && Math.abs(from - Math.round(from)) < 1e-9 && symbolOf(unit).startsWith("/");
-  const decimals = whole ? 0 : honestDecimals(step, unit);
-  if (from === to) return { unit, from: roundTo(from, decimals), to: roundTo(to, decimals), middle: null, exact: [from, to], decimals };
-  const window = windowInward(from, to, decimals);
-  return {
-    unit,
-    from: window.from,
-    to: window.to,
-    middle: middle === null ? null : roundTo(middle, window.decimals),
-    exact: [from, to],
-    decimals: window.decimals,
-  };
-}
-
-/** What one step of the last digit typed is worth in the unit asked for. */
-function stepIn(amount: Amount, unit: UnitId, target: UnitId): number {
-  const [at, beside] = [convert(amount.to, unit, target), convert(amount.to + amount.step, unit, target)];
-  return at.is === "converted" && beside.is === "converted" ? Math.abs(beside.value - at.value) : amount.step;
+/** "5 furlongs in km", "9 N/mm": the unit typed is not known, yet another was asked for or this one is nearly a unit. */
+function asksFor(text: string, amount: Extract<ParsedAmount, { is: "refused" }>, typed: Typed, words: Words): boolean {
+  if (amount.why === "unknown unit" && /[/·⋅*.^ ]/u.test(amount.word)) return true;
+  const last = words.lastInto.exec(text)?.[1];
+  return last !== undefined && wantedTyped(last, typed, words).is !== "unknown";
 }

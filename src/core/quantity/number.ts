@@ -64,29 +64,22 @@ export function parseNumber(text: string, start: number, style: NumberStyle): Pa
 const FINE = 1 / 2048;
 const fractional = (value: number, below: number, end: number): ParsedNumber => ({ value, decimals: 0, step: FINE, fraction: below, other: null, end });
 
-/** Digits with the marks that may stand between them; a space only before exactly three digits. */
+/** Digits with the marks that may stand between them; a space or an apostrophe only before exactly three digits, since 5'3" is feet and inches. */
 function digitsAndMarks(text: string, start: number): string {
   let at = start;
   while (at < text.length) {
     const c = text[at] ?? "";
     if (isDigit(c)) at++;
-    else if ((c === "." || c === "," || c === "'") && isDigit(text[at + 1]) && at > start) at++;
-    else if ((c === "." || c === ",") && isDigit(text[at + 1]) && at === start) at++;
-    else if (
-      c === " " &&
-      at > start &&
-      at - start <= 3 + 4 * 3 &&
-      [1, 2, 3].every((n) => isDigit(text[at + n])) &&
-      !isDigit(text[at + 4]) &&
-      groupedSoFar(text.slice(start, at))
-    )
-      at++;
+    else if ((c === "." || c === ",") && isDigit(text[at + 1])) at++;
+    else if (c === "'" && at > start && threeDigitsAt(text, at + 1)) at++;
+    else if (c === " " && at > start && at - start <= 3 + 4 * 3 && threeDigitsAt(text, at + 1) && groupedSoFar(text.slice(start, at))) at++;
     else break;
   }
   return text.slice(start, at);
 }
 
 const isDigit = (c: string | undefined): boolean => c !== undefined && c >= "0" && c <= "9";
+const threeDigitsAt = (text: string, at: number): boolean => isDigit(text[at]) && isDigit(text[at + 1]) && isDigit(text[at + 2]) && !isDigit(text[at + 3]);
 const groupedSoFar = (run: string): boolean => /^\d{1,3}( \d{3}){0,3}$/.test(run);
 
 /** Which marks group and which one is the decimal point. */

@@ -2,6 +2,7 @@
 // What was typed is kept; what cannot be settled is named, never guessed. Time is linear in the length of the text.
 
 import { type NumberStyle, type ParsedNumber, parseNumber, plain } from "./number.ts";
+import { spanAt } from "./span.ts";
 import { dimensionOf, fromCanonical, toCanonical, UNIT_IDS, type UnitId } from "./units.ts";
 
 /** The names that people type for each unit, in one language. */
@@ -16,8 +17,8 @@ export type ParsedAmount =
       readonly from: number;
       /** Equal to `from` for a single value. */
       readonly to: number;
-      /** A single value given with a tolerance: the middle. */
-      readonly middle: number | null;
+      /** A single value given with a tolerance: the value itself, wherever in the window it lies. */
+      readonly nominal: number | null;
       readonly unit: UnitId | null;
       readonly decimals: number;
       /** What the last digit typed is worth, in `unit`. */
@@ -94,14 +95,12 @@ export function parseAmount(text: string, names: UnitNames, style: NumberStyle):
   const single = behind !== null && behind.end === all.length;
   const joined = single ? null : compound(all, first, behind, names, style);
   if (joined !== null) return joined;
-  const span = single ? null : spanAt(all, first, behind, style);
-  const { from, to, middle, last, end: beforeUnit } = span ?? { from: first.value, to: first.value, middle: null, last: first, end: first.end };
+  const span = single ? null : spanAt(all, first, behind?.end ?? null, style);
+  const { from, to, nominal, last, end: beforeUnit } = span ?? { from: first.value, to: first.value, nominal: null, last: first, end: first.end };
   const unit = span === null ? behind : unitOf(all, behind, beforeUnit, names);
   const end = Math.max(beforeUnit, unit?.end ?? 0);
-  if (unit === null) {
-    const word = /^\s*([\p{L}°/µ]+)/u.exec(all.slice(beforeUnit))?.[1];
-    if (word !== undefined) return { is: "refused", why: "unknown unit", word };
-  }
+  const word = unit === null ? /^\s*([\p{L}°/µ]+)/u.exec(all.slice(beforeUnit))?.[1] : wholeWord(all, beforeUnit, unit.end);
+  if (word != null) return { is: "refused", why: "unknown unit", word };
   if (unit !== null && unit.units.length > 1) return { is: "ambiguous", why: "unit", candidates: unit.units };
   return {
     is: "amount",
@@ -109,7 +108,7 @@ export function parseAmount(text: string, names: UnitNames, style: NumberStyle):
     said: all.slice(0, end),
     from,
     to,
-    middle,
+    nominal,
     unit: unit?.units[0] ?? null,
     decimals: Math.max(first.decimals, last.decimals),
     step: stepOf(Math.min(first.step, last.step), last.fraction ?? first.fraction, unit?.units[0] ?? null),
@@ -129,6 +128,14 @@ function unitAfter(text: string, at: number, names: UnitNames): UnitAt {
   return parseUnit(text, start, names);
 }
 
+/** "9 N/mm", "5 L per min", "5 N·mm": a unit with more of its word behind it is another unit, and none that is known. Gives the word whole, else null. */
+function wholeWord(text: string, start: number, end: number): string | null {
+  if (end >= text.length) return null;
+  // "33 psi/36 psi" are two figures, and "10 mm-ish" is ten of them.
+  const more = /^(?:[/·⋅*.]\p{L}|\^)[^\s?!,;]*|^ per +[^\s?!,;]+/u.exec(text.slice(end));
+  return more === null ? null : `${text.slice(start, end).trimStart()}${more[0]}`;
+}
+
 /** A fraction of an inch is a made size, known far finer than its denominator; a fraction of anything else is as fine as it says. */
 const stepOf = (step: number, fraction: number | null, unit: UnitId | null): number =>
   fraction === null || unit === null || dimensionOf(unit) === "length" ? step : 1 / fraction;
@@ -140,47 +147,6 @@ function unitOf(text: string, inside: UnitAt, end: number, names: UnitNames): Un
   return alike ? (behind ?? inside) : inside;
 }
 
-type Span = { readonly from: number; readonly to: number; readonly middle: number | null; readonly last: ParsedNumber; readonly end: number };
-
-/** "60-80", "60 to 80", "10 ± 1", "10 +/- 10 %", "20 +2/-1"; a unit may stand behind the first figure too if it is the same. */
-function spanAt(text: string, first: ParsedNumber, between: UnitAt, style: NumberStyle): Span | null {
-  for (const at of between === null ? [first.end] : [first.end, between.end]) {
-    const uneven = unevenAt(text, at, first, style);
-    if (uneven !== null) return uneven;
-    const found = /^ *(-|to|bis|\.\.\.?|…|±|\+\/-|\+-) *(?=[\d.,½¼¾])/u.exec(text.slice(at, at + 12));
-    if (found === null) continue;
-    const second = parseNumber(text, at + found[0].length, style);
-    if (second === null) continue;
-    const word = found[1] ?? "";
-    if (word === "±" || word.startsWith("+")) return toleranceOf(text, first, second);
-    if (second.value < first.value) continue;
-    return { from: first.value, to: second.value, middle: null, last: second, end: second.end };
-  }
-  return null;
-}
-
-/** "10 ± 1", "10 ± 10 %". */
-function toleranceOf(text: string, first: ParsedNumber, second: ParsedNumber): Span {
-  const percent = /^ ?%/u.exec(text.slice(second.end, second.end + 2));
-  const by = percent === null ? second.value : (Math.abs(first.value) * second.value) / 100;
-  // A percentage says nothing of how finely the figure was typed.
-  const last = percent === null ? second : { ...second, decimals: first.decimals, step: first.step };
-  return { from: sum(first.value, -by), to: sum(first.value, by), middle: first.value, last, end: second.end + (percent?.[0].length ?? 0) };
-}
-
-/** "20 +2/-1", "20 +2 -0". */
-function unevenAt(text: string, at: number, first: ParsedNumber, style: NumberStyle): Span | null {
-  const plus = /^ *\+ *(?=[\d.,])/u.exec(text.slice(at, at + 6));
-  const more = plus === null ? null : parseNumber(text, at + plus[0].length, style);
-  const minus = more === null ? null : /^ *[/,]? *- *(?=[\d.,])/u.exec(text.slice(more.end, more.end + 6));
-  const less = more === null || minus === null ? null : parseNumber(text, more.end + minus[0].length, style);
-  if (more === null || less === null) return null;
-  return { from: sum(first.value, -less.value), to: sum(first.value, more.value), middle: first.value, last: less, end: less.end };
-}
-
-/** Without the dust of binary fractions: 2.2 + 0.1 is 2.3. */
-const sum = (a: number, b: number): number => Number((a + b).toPrecision(15));
-
 /** "5 ft 3 in", "6 lb 2 oz": two units of one dimension, the second the smaller; given in the first. */
 function compound(text: string, first: ParsedNumber, unit: UnitAt, names: UnitNames, style: NumberStyle): ParsedAmount | null {
   const [big] = unit?.units ?? [];
@@ -188,7 +154,10 @@ function compound(text: string, first: ParsedNumber, unit: UnitAt, names: UnitNa
   const gap = /^ *(?=[\d½¼¾⅛⅜⅝⅞])/u.exec(text.slice(unit.end, unit.end + 4));
   if (gap === null) return null;
   const second = parseNumber(text, unit.end + gap[0].length, style);
-  const small = second === null ? null : unitAfter(text, second.end, names);
+  const named = second === null ? null : unitAfter(text, second.end, names);
+  // 5'3 is feet and inches without the second mark.
+  const marked = text[unit.end - 1] === "'" || text[unit.end - 1] === "′";
+  const small = second !== null && named === null && marked ? { units: ["in"] as const, end: second.end } : named;
   const [least] = small?.units ?? [];
   if (second === null || small === null || least === undefined || dimensionOf(least) !== dimensionOf(big) || dimensionOf(big) === "temperature") return null;
   const added = fromCanonical(toCanonical(second.value, least), big);
@@ -200,7 +169,7 @@ function compound(text: string, first: ParsedNumber, unit: UnitAt, names: UnitNa
     said: text.slice(0, small.end),
     from: value,
     to: value,
-    middle: null,
+    nominal: null,
     unit: big,
     decimals: 0,
     step: fromCanonical(toCanonical(second.step, least), big),

@@ -1,12 +1,14 @@
 // The words round a question about units, made ready for looking; and the question without its ornaments.
 
 import type { AskingWords } from "./asking.ts";
+import type { Bound } from "./conversion.ts";
 import { plain } from "./number.ts";
 import type { Dimension } from "./units.ts";
 
 /** Words and signs that may be taken off the beginning of a text. */
 export type Leading = { readonly words: ReadonlySet<string>; readonly signs: readonly string[] };
-type Role = "idle" | "exactly" | "difference" | "torque" | "pressure" | "between";
+/** What a word does wherever it stands; all but "between" are taken out. */
+export type Role = "idle" | "exactly" | "difference" | "torque" | "pressure" | "between" | "fastener" | "spanner" | "fit" | "which";
 
 /** The words of a language, ready. */
 export type Words = {
@@ -19,7 +21,11 @@ export type Words = {
   readonly asks: Leading;
   readonly metric: ReadonlySet<string>;
   readonly imperial: ReadonlySet<string>;
+  readonly plus: Leading;
   readonly between: RegExp;
+  readonly bounds: RegExp;
+  readonly isAtMost: (phrase: string) => boolean;
+  readonly turns: { readonly words: RegExp; readonly figures: ReadonlyMap<string, string> };
   /** What stands behind the last "in" or "to". */
   readonly lastInto: RegExp;
 };
@@ -44,14 +50,22 @@ export function wordsOf(asking: AskingWords): Words {
       ...role("torque", asking.torque),
       ...role("pressure", asking.pressure),
       ...role("between", [between]),
+      ...role("fastener", asking.fastener),
+      ...role("spanner", asking.spanner),
+      ...role("fit", asking.fit),
+      ...role("which", asking.which),
     ]),
     into: leading(asking.into),
     opening: leading(asking.opening),
     equals: leading(asking.equals),
     joins: leading(asking.joins),
+    plus: leading(asking.plus),
     asks: leading([...asking.into, ...asking.equals, ...asking.opening]),
     metric: new Set(asking.metric),
     imperial: new Set(asking.imperial),
+    bounds: boundsOf([...asking.atMost, ...asking.atLeast]),
+    isAtMost: (phrase) => asking.atMost.includes(phrase),
+    turns: { words: new RegExp(asking.turns.map(([said]) => said).join("|"), "giu"), figures: new Map(asking.turns) },
     between: new RegExp(`${between}\\s+([\\d.,/]+)\\s+${and}\\s+`, "iu"),
     lastInto: new RegExp(`\\s(?:${asking.into.filter(isWord).join("|")})\\s+(\\S.*)$`, "iu"),
   };
@@ -59,10 +73,27 @@ export function wordsOf(asking: AskingWords): Words {
   return made;
 }
 
-/** The question without its ornaments, and what they said. */
-export function tidied(text: string, words: Words): { readonly asked: string; readonly exactly: boolean; readonly hint: Dimension | null } {
+/** Phrases with word ends round them, and signs; "max." with its stop, which is no decimal point. Behind a stroke or "per", "min" is a minute. */
+function boundsOf(all: readonly string[]): RegExp {
+  const phrases = all.filter((each) => /^\p{L}/u.test(each));
+  const signs = all.filter((each) => !/^\p{L}/u.test(each));
+  return new RegExp(`(?<![\\p{L}\\p{N}/]|per )(?:(?:${phrases.join("|")})(?![\\p{L}\\p{N}])\\.?|${signs.join("|")})`, "giu");
+}
+
+/** A question without its ornaments, and what they said. */
+export type Tidied = {
+  readonly asked: string;
+  readonly said: ReadonlySet<Role>;
+  /** What is measured, where a word names it. */
+  readonly hint: Dimension | null;
+  readonly bound: Bound | null;
+};
+
+/** Takes the ornaments off a question. */
+export function tidied(text: string, words: Words): Tidied {
   const said = new Set<Role>();
-  let asked = plain(text).replace(/[\p{L}\p{N}]+|[?!]/gu, (word) => {
+  const { bound, left } = bounded(plain(text), words);
+  let asked = left.replace(/[\p{L}\p{N}]+|[?!]/gu, (word) => {
     if (word === "?" || word === "!") return " ";
     const role = words.roles.get(word.toLowerCase());
     if (role === undefined) return word;
@@ -71,9 +102,22 @@ export function tidied(text: string, words: Words): { readonly asked: string; re
   });
   if (said.has("between")) asked = asked.replace(words.between, "$1 to ");
   asked = asked.replace(/\s\s+/gu, " ").trim();
+  if (asked.includes("turn")) asked = asked.replace(words.turns.words, (share) => words.turns.figures.get(share.toLowerCase()) ?? share);
   while (asked.endsWith(".")) asked = asked.slice(0, -1).trimEnd();
   const hint = said.has("difference") ? "temperature difference" : said.has("torque") ? "torque" : said.has("pressure") ? "pressure" : null;
-  return { asked, exactly: said.has("exactly"), hint };
+  return { asked, said, hint, bound };
+}
+
+/** "max 10 Nm", "10 Nm max": the bound and the text without it. Two bounds, and one between two figures, are a window: "min 60 max 80", "60 up to 80". */
+function bounded(text: string, { bounds, isAtMost }: Words): { readonly bound: Bound | null; readonly left: string } {
+  let bound: Bound | null = null;
+  const left = text.replace(bounds, (phrase: string, at: number) => {
+    const between = /\d\s*$/u.test(text.slice(0, at)) && /^\s*\d/u.test(text.slice(at + phrase.length));
+    const first = bound === null;
+    if (!between) bound = isAtMost(phrase.toLowerCase().replace(/\.$/u, "")) ? "at most" : "at least";
+    return between || !first ? " to " : " ";
+  });
+  return { bound, left };
 }
 
 /** A text without the words and signs at its beginning; `last` stands when nothing would be left ("3 mm in" asks for inches). */

@@ -141,6 +141,14 @@ function cannotConvert(refusal: Extract<Refusal, { why: "cannot convert" }>, one
       return `I do not know the unit ${refusal.word === null ? `in “${typed}”` : `“${clip(refusal.word)}”`}. Try 60-80 in-lb, 36 psi, 7/16 in or 14,820 mi.`;
     case "unit missing":
       return `“${typed}” has no unit. Type it with the figure, such as 60-80 in-lb, 36 psi or 12 mm.`;
+    case "exponent":
+      return `I do not read powers of ten such as “${typed}”. Write the figure out with its unit, such as 100 kPa or 14,820 mi.`;
+    case "pair":
+      return `“${typed}” looks like front and rear. Ask for one at a time, such as 33 psi, or for the span between them, 33-36 psi.`;
+    case "torque of a fastener":
+      return "A bolt's torque is in the maker's manual: give that to /torque set; where no value can be found, /torque estimate makes an estimate.";
+    case "spanner for a hex":
+      return "Which spanner goes on which hex is for /torque hex: give it the size across the flats, such as size:11 mm.";
     case "below zero":
       return `“${typed}” is less than nothing. Type the figure without the minus.`;
     case "other dimension":

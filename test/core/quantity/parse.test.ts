@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type NumberStyle, parseNumber } from "../../../src/core/quantity/number.ts";
 import { parseAmount } from "../../../src/core/quantity/parse.ts";
-import { roundTo, windowInward } from "../../../src/core/quantity/print.ts";
+import { figureRounded, honestDecimals, roundTo, windowInward } from "../../../src/core/quantity/print.ts";
 import { ENGLISH_UNIT_NAMES as NAMES } from "../../../src/words/en/unit-names.ts";
 
 const POINT: NumberStyle = { decimal: ".", group: "," };
@@ -56,6 +56,17 @@ describe("amounts as riders type them", () => {
     ["100 km/h", 100, "km/h"],
     ["1 200 000 km", 1_200_000, "km"],
     ['7/16"', 7 / 16, "in"],
+    ["5'3\"", 5.25, "ft"],
+    ["5' 3\"", 5.25, "ft"],
+    ["6'0\"", 6, "ft"],
+    ["5'", 5, "ft"],
+    ["12'", 12, "ft"],
+    ["3''", 3, "in"],
+    ["1'200'000 km", 1_200_000, "km"],
+    ["1.2 m-kg", 1.2, "kgf·m"],
+    ["18 ft/lb", 18, "ft-lb"],
+    ["60 in/lbs", 60, "in-lb"],
+    ["6 64ths of an inch", 6, "1/64 in"],
   ])("%s", (text, value, unit) => {
     expect(amount(text)).toMatchObject({ is: "amount", from: value, to: value, unit });
   });
@@ -68,8 +79,10 @@ describe("amounts as riders type them", () => {
     ["10 ± 1 Nm", 9, 11, 10],
     ["10 +/- 1 Nm", 9, 11, 10],
     ["2.2-2.5 bar", 2.2, 2.5, null],
-  ])("%s is a window", (text, from, to, middle) => {
-    expect(amount(text)).toMatchObject({ is: "amount", from, to, middle });
+    ["80-60 in-lb", 60, 80, null],
+    ["25 +0/-3 ft-lb", 22, 25, 25],
+  ])("%s is a window", (text, from, to, nominal) => {
+    expect(amount(text)).toMatchObject({ is: "amount", from, to, nominal });
   });
 
   test("three digits behind the other mark can be read two ways, and both are named", () => {
@@ -90,6 +103,8 @@ describe("amounts as riders type them", () => {
   });
   test("an unknown unit is said back", () => {
     expect(amount("7 furlongs")).toEqual({ is: "refused", why: "unknown unit", word: "furlongs" });
+    expect(amount("9 N/mm")).toEqual({ is: "refused", why: "unknown unit", word: "N/mm" });
+    expect(amount("5 L per min")).toEqual({ is: "refused", why: "unknown unit", word: "L per min" });
   });
 });
 
@@ -115,6 +130,46 @@ test("a window is rounded inward and never turned over", () => {
       },
     ),
   );
+});
+
+test("a window gives up no more than a fortieth of its width at either end", () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: 0.01, max: 1e4, noNaN: true }),
+      fc.double({ min: 1e-2, max: 1e3, noNaN: true }),
+      fc.integer({ min: 0, max: 3 }),
+      (from, width, decimals) => {
+        const window = windowInward(from, from + width, decimals);
+        expect(Math.max(window.from - from, from + width - window.to)).toBeLessThanOrEqual(width * 0.025 + 1e-9);
+      },
+    ),
+  );
+  // 79.657 to 97.358 in-lb is 17.7 wide: 80 to 97 takes 1.9 % and 2.0 % off.
+  expect(windowInward(79.657, 97.358, 0)).toEqual({ from: 80, to: 97, decimals: 0 });
+  expect(windowInward(29.828, 33.895, 0)).toEqual({ from: 29.9, to: 33.8, decimals: 1 });
+});
+
+test("a figure has two significant digits at least, rounding moves it by a fiftieth at most, and no more digits than it deserves", () => {
+  fc.assert(
+    fc.property(fc.double({ min: 1e-3, max: 1e6, noNaN: true }), fc.constantFrom(1, 0.1, 100), (value, step) => {
+      const { value: rounded } = figureRounded(value, step, "N·m");
+      expect(Math.abs(rounded - value)).toBeLessThanOrEqual(0.02 * value + 1e-12);
+      expect(figureRounded(value, step, "N·m", "down").value).toBeLessThanOrEqual(value * (1 + 1e-14));
+      expect(figureRounded(value, step, "N·m", "up").value).toBeGreaterThanOrEqual(value * (1 - 1e-14));
+    }),
+  );
+  expect(figureRounded(9.80665, 9.8, "N·m")).toEqual({ value: 9.8, decimals: 1 });
+  // 10.4 would be printed as 10, four hundredths off.
+  expect(figureRounded(10.4, 1, "N·m")).toEqual({ value: 10.4, decimals: 1 });
+  expect(figureRounded(23_850.478, 1.6, "km")).toEqual({ value: 23_850, decimals: 0 });
+  expect(figureRounded(1, 1, "h")).toEqual({ value: 1, decimals: 0 });
+  expect(figureRounded(0, 1, "N·m")).toEqual({ value: 0, decimals: 0 });
+  expect(figureRounded(-17.78, 0.6, "°C")).toEqual({ value: -17.8, decimals: 1 });
+});
+
+test("a figure typed finer than any scale shows is printed one decimal finer than the scale, no more", () => {
+  // A bar gauge shows hundredths, a ruler in millimetres tenths.
+  expect([honestDecimals(1e-6, "bar"), honestDecimals(1e-6, "mm"), honestDecimals(0.07, "bar"), honestDecimals(100, "km")]).toEqual([3, 2, 2, 0]);
 });
 
 test("halves round away from zero as typed, not as doubles have them", () => {
