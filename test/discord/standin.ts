@@ -512,9 +512,13 @@ export async function standIn({
     leave: (guild: string) => dispatch("GUILD_DELETE", { id: guild }),
     /** The platform tells of the same message again, as it may after a dropped line. */
     sayAgain: (message: Json) => dispatch("MESSAGE_CREATE", message),
-    /** Each edit is a second after the one before. */
-    edit: (message: Json, text: string) =>
-      dispatch("MESSAGE_UPDATE", { ...message, content: text, edited_timestamp: new Date(FIRST_EDIT + ++edits * 1000).toISOString() }),
+    /** Each edit is a second after the one before; `again`: the platform tells of the latest one once more. */
+    edit: (message: Json, text: string, again = false) =>
+      dispatch("MESSAGE_UPDATE", {
+        ...message,
+        content: text,
+        edited_timestamp: new Date(FIRST_EDIT + (again ? edits : ++edits) * 1000).toISOString(),
+      }),
     remove: (message: Json) => dispatch("MESSAGE_DELETE", { id: message["id"], channel_id: message["channel_id"], guild_id: message["guild_id"] }),
     /** Others say so much that nothing is read of. */
     talkOn: (channel: string, count: number) => {

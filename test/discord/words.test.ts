@@ -105,7 +105,7 @@ describe("an edit", () => {
     await nth(0);
     on.platform.edit(message, "14,830 mi on Heron");
     await nth(1);
-    on.platform.edit(message, "14,830 mi on Heron");
+    on.platform.edit(message, "14,830 mi on Heron", true);
     on.platform.embed(message);
     await settled();
     expect(said()).toHaveLength(2);
