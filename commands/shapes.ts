@@ -267,5 +267,5 @@ export const torqueSet = z.object({
       reach: torqueWindow.nullable(),
     }),
   ),
-  borrow: z.object({ drive: z.enum(DRIVES), low: z.number(), high: z.number() }).nullable(),
+  borrow: z.union([z.object({ drive: z.enum(DRIVES), low: z.number(), high: z.number() }), z.literal("too small")]).nullable(),
 });

@@ -21,12 +21,12 @@ export const torqueEstimate = define({
   visibility: () => "private",
   data: shapeOf<Estimated>(
     z.object({
-      ...{ likely: z.number(), from: z.number(), to: z.number(), preload: z.number(), area: z.number(), atWorst: z.number() },
+      ...{ likely: z.number(), from: z.number(), to: z.number(), upTo: z.number(), preload: z.number(), area: z.number(), atWorst: z.number() },
       ...{ holeAtWorst: z.number().nullable(), limitedByHole: z.boolean(), into: z.enum(MATERIALS) },
       ...{ thread: z.string(), grade: z.string(), threads: z.string() },
     }),
   ),
   run: async (ctx, { thread, grade, threads, joint, into, engaged }) => estimateTorque(ctx, { thread, grade, threads, joint, into, ...given({ engaged }) }),
   say: (e, { torque }) =>
-    said([torque.estimate(e), torque.range(e), ...(e.limitedByHole ? [torque.byHole()] : []), torque.settles()], { caution: torque.estimateCaution }),
+    said([torque.estimate(e), torque.ends(e), ...(e.limitedByHole ? [torque.byHole()] : []), torque.settles()], { caution: torque.estimateCaution }),
 });

@@ -14,7 +14,9 @@ export const torqueHex = define({
   options: { size: { takes: "text", required: true } },
   adminOnly: false,
   visibility: () => "private",
-  data: shapeOf<Answer>(z.object({ head: size, fits: z.array(z.object({ spanner: size, clearance: z.number(), grip: z.enum(["safe", "loose", "no"]) })) })),
+  data: shapeOf<Answer>(
+    z.object({ head: size, fits: z.array(z.object({ spanner: size, clearance: z.number(), grip: z.enum(["safe", "loose", "tight", "no"]) })) }),
+  ),
   run: async (ctx, input) => hexFits(ctx, input),
   say: ({ head, fits }, { torque }) =>
     said([torque.hex(head.name, head.width), ...(fits.length === 0 ? [torque.noCross()] : fits.map(torque.cross))], { caution: torque.hexCaution }),

@@ -5,6 +5,7 @@ import { type Stages, stagesFor } from "../src/usecases/fasteners.ts";
 import { given } from "../src/usecases/given.ts";
 import { define, shapeOf } from "./define.ts";
 import { said } from "./replies/said.ts";
+import { beforehand } from "./replies/torque.ts";
 import { torqueTarget, wrench } from "./shapes.ts";
 
 export const torqueStages = define({
@@ -17,7 +18,7 @@ export const torqueStages = define({
     z.object({
       target: torqueTarget,
       order: z.array(z.number().int()),
-      stages: z.array(z.object({ share: z.number(), low: z.number(), high: z.number(), setting: z.number().nullable() })),
+      stages: z.array(z.object({ share: z.number(), low: z.number(), high: z.number(), setting: z.number().nullable(), lowOnScale: z.boolean() })),
       angle: z.number().nullable(),
       wrench: wrench.nullable(),
     }),
@@ -32,6 +33,6 @@ export const torqueStages = define({
         torque.check(),
         torque.settles(),
       ],
-      { caution: torque.caution },
+      { caution: beforehand(s.wrench) ? `${torque.caution} ${torque.slack}` : torque.caution },
     ),
 });

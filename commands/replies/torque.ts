@@ -1,6 +1,7 @@
 // What to set, as words and as a drawing: the best wrench first, then what the others lack.
 
 import type { Picture, Said } from "../../src/chat/reply.ts";
+import type { Wrench } from "../../src/core/torque/wrench.ts";
 import { drawAdapter } from "../../src/picture/adapter-drawing.ts";
 import { render } from "../../src/picture/render.ts";
 import type { SetAnswer } from "../../src/usecases/torque.ts";
@@ -12,20 +13,23 @@ const WIDTH = 900;
 
 const bestOf = ({ fits }: SetAnswer) => fits.find((fit) => fit.setting !== null) ?? null;
 
+/** Whether it is, or may be, a wrench that is set beforehand and so put away slack. */
+export const beforehand = (wrench: Wrench | null): boolean => wrench === null || wrench.kind === null || wrench.kind === "click";
+
 export function sayTorque(answer: SetAnswer, { torque }: Words): Said {
   const { target, atWrench, geometry, fits, borrow } = answer;
   const best = bestOf(answer);
   const others = fits.filter((fit) => fit.setting !== null && fit !== best);
   const single = target.from === target.to;
   const lines = [
-    ...(best === null ? [] : [torque.set(best), single ? torque.reach(best) : torque.keeps(best), ...(best.lowOnScale ? [torque.lowOnScale(best)] : [])]),
+    ...(best === null ? [] : [torque.set(best), single ? torque.reach(best) : torque.keeps(best)]),
     ...(geometry === null ? [torque.same(target, best?.wrench.unit ?? "N·m")] : [torque.adapted(target, atWrench, geometry), torque.grip()]),
     ...others.map((fit) => `- ${torque.set(fit)}`),
     ...(best === null ? fits.map((fit) => `- ${torque.cannot(fit)}`) : []),
-    ...(fits.length === 0 ? [torque.noneListed()] : best === null ? [torque.borrow(atWrench, borrow)] : []),
+    ...(fits.length === 0 ? [torque.noneListed()] : []),
+    ...(best === null ? [torque.borrow(atWrench, borrow, fits.length > 0)] : []),
   ];
-  const clicks = best === null || best.wrench.kind === null || best.wrench.kind === "click";
-  return said(lines, { caution: clicks ? `${torque.caution} ${torque.slack}` : torque.caution });
+  return said(lines, { caution: beforehand(best?.wrench ?? null) ? `${torque.caution} ${torque.slack}` : torque.caution });
 }
 
 /** The wrench and its adapter; nothing without one. */

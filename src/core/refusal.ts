@@ -60,11 +60,19 @@ export type Refusal =
   | { readonly why: "not an angle"; readonly typed: string }
   | { readonly why: "not a length"; readonly typed: string }
   | { readonly why: "no such wrench"; readonly typed: string; readonly wrenches: readonly string[] }
-  | { readonly why: "adapter geometry"; readonly missing: "lengths" | "angle" | null }
+  | { readonly why: "one end only"; readonly typed: string }
+  /** What is missing: both lengths, the angle, or an angle that can be; null: the lengths and the angle together leave no lever. */
+  | { readonly why: "adapter geometry"; readonly missing: "lengths" | "angle" | "possible angle" | null }
   | { readonly why: "not a thread"; readonly typed: string }
-  | { readonly why: "never estimated"; readonly joint: string }
+  /** `listed`: the threads of that size, else every size of that system. */
+  | { readonly why: "thread not listed"; readonly typed: string; readonly ofSize: boolean; readonly listed: readonly string[] }
+  | { readonly why: "grade of the other system"; readonly grade: string; readonly thread: string; readonly grades: readonly string[] }
+  /** `joint`: the kind it was known as, null for anything that is not named harmless; `estimated`: the kinds that are. */
+  | { readonly why: "never estimated"; readonly joint: string | null; readonly estimated: readonly string[] }
   | { readonly why: "small screw in aluminium" }
   | { readonly why: "engagement missing" }
+  /** `most` in millimetres. */
+  | { readonly why: "engagement too long"; readonly typed: string; readonly thread: string; readonly most: number }
   | { readonly why: "not a hex size"; readonly typed: string }
   | { readonly why: "not a count"; readonly typed: string; readonly from: number; readonly to: number }
   | { readonly why: "too long"; readonly limit: number }

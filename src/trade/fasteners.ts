@@ -5,32 +5,44 @@ import type { HexSize } from "../core/torque/hex.ts";
 import type { ThreadTable } from "../core/torque/thread.ts";
 import type { Drive } from "../core/torque/wrench.ts";
 
-/** Pitches in mm of ISO 261 coarse threads; turns per inch of ASME B1.1. */
+/**
+ * Pitches in mm of ISO 261, the coarse one first, as far as ISO 898-1 lists proof loads for them (tables 4 to 7); turns per inch of ASME B1.1, as far as SAE J429
+ * has one proof stress a grade (1/4 to 3/4 in). Larger ones have other strengths, and hold what no estimate is for.
+ */
 export const THREADS: ThreadTable = {
-  metricCoarse: { "4": 0.7, "5": 0.8, "6": 1, "7": 1, "8": 1.25, "10": 1.5, "12": 1.75, "14": 2, "16": 2 },
+  metric: {
+    ...{ "4": [0.7], "5": [0.8], "6": [1], "7": [1], "8": [1.25, 1], "10": [1.5, 1.25, 1], "12": [1.75, 1.5, 1.25], "14": [2, 1.5], "16": [2, 1.5] },
+    "18": [2.5, 1.5],
+  },
   unified: {
     "1/4": { UNC: 20, UNF: 28 },
     "5/16": { UNC: 18, UNF: 24 },
     "3/8": { UNC: 16, UNF: 24 },
     "7/16": { UNC: 14, UNF: 20 },
     "1/2": { UNC: 13, UNF: 20 },
+    "9/16": { UNC: 12, UNF: 18 },
+    "5/8": { UNC: 11, UNF: 18 },
+    "3/4": { UNC: 10, UNF: 16 },
   },
 };
 
 const KSI = 6.894_757_293_168_361;
 
+/** More thread than this many diameters adds no strength: the first turns carry the load. Common practice. */
+export const MOST_ENGAGED = 2.5;
+
 /**
- * Least proof stress. Sources: ISO 898-1 table 3 (metric, up to M16), SAE J429 table 1 (inch, up to 3/4 in). The metric figures and grade 8 are from memory of the tables;
+ * Least proof stress, and whose heads are marked so. Sources: ISO 898-1 table 3 (metric), SAE J429 table 1 (inch, up to 3/4 in). The metric figures and grade 8 are from memory of the tables;
  * all agree with the standards' printed proof loads within their rounding (tests).
  */
 export const GRADES = {
-  "8.8": { proof: 580 },
-  "10.9": { proof: 830 },
-  "12.9": { proof: 970 },
-  "grade 2": { proof: 55 * KSI },
-  "grade 5": { proof: 85 * KSI },
-  "grade 8": { proof: 120 * KSI },
-} as const satisfies Record<string, Grade>;
+  "8.8": { system: "metric", proof: 580, thicker: { over: 16, proof: 600 } },
+  "10.9": { system: "metric", proof: 830 },
+  "12.9": { system: "metric", proof: 970 },
+  "grade 2": { system: "inch", proof: 55 * KSI },
+  "grade 5": { system: "inch", proof: 85 * KSI },
+  "grade 8": { system: "inch", proof: 120 * KSI },
+} as const satisfies Record<string, Grade & { readonly system: "metric" | "inch" }>;
 export type GradeName = keyof typeof GRADES;
 
 /**
@@ -63,53 +75,18 @@ export const USUAL_WRENCHES = [
 ] as const satisfies readonly { readonly drive: Drive; readonly low: number; readonly high: number }[];
 
 const mm = (width: number): HexSize => ({ name: `${width} mm`, width });
-const inch = (above: number, below: number): HexSize => ({ name: `${above}/${below} in`, width: (above / below) * 25.4 });
+/** "13/16", "1 1/16". */
+const inch = (name: string): HexSize => {
+  const [fraction = "", whole = "0"] = name.split(" ").reverse();
+  const [above = 0, below = 1] = fraction.split("/").map(Number);
+  return { name: `${name} in`, width: (Number(whole) + above / below) * 25.4 };
+};
 
-/** Widths across flats that spanners are sold in. Sources: ISO 272 (with the older 17, 19 and 22 mm), ASME B18.2.1. */
-export const METRIC_SPANNERS: readonly HexSize[] = [5.5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 21, 22, 24, 27, 30, 32].map(mm);
+/** Widths across flats that spanners are sold in. Sources: ISO 272 (with the older 17, 19, 22 and 32 mm), ASME B18.2.1; the sizes between are sold too. Common practice. */
+export const METRIC_SPANNERS: readonly HexSize[] = [
+  ...[5.5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26, 27, 28, 29, 30, 32, 34, 36, 41, 46],
+].map(mm);
 export const INCH_SPANNERS: readonly HexSize[] = [
-  ...[inch(7, 32), inch(1, 4), inch(5, 16), inch(11, 32), inch(3, 8), inch(7, 16), inch(1, 2), inch(9, 16), inch(5, 8), inch(11, 16), inch(3, 4), inch(13, 16)],
-  ...[inch(7, 8), inch(15, 16), { name: "1 in", width: 25.4 }, { name: "1 1/16 in", width: (17 / 16) * 25.4 }, { name: "1 1/4 in", width: (5 / 4) * 25.4 }],
-];
-
-/**
- * Joints for which no figure is estimated, with the words people type for them: what holds the rider, the wheels and the brakes, and what people strip.
- * One word stands for its plural too, and words apart for words together ("side stand", "sidestand"). Common practice: the maker's value or none.
- */
-export const NEVER_ESTIMATED = {
-  "brakes and brake discs": [
-    ...["brake", "break", "caliper", "calliper", "disc", "disk", "rotor", "banjo", "banjo bolt", "master cylinder", "lever", "pedal", "pad pin", "abs", "drum"],
-  ],
-  "axles and wheels": ["axle", "spindle", "wheel", "rim", "hub", "spoke", "pinch", "pinch bolt", "wheel nut"],
-  "steering and fork": [
-    "steering",
-    "head nut",
-    "head bearing",
-    "steering head",
-    "stem",
-    "yoke",
-    "triple",
-    "triple clamp",
-    "triple tree",
-    "fork",
-    "clamp",
-    "damper",
-  ],
-  "handlebars and controls": ["bar", "handlebar", "handle bar", "clip on", "riser", "throttle", "clutch perch", "perch"],
-  "sprockets and final drive": ["sprocket", "drive nut", "chain", "belt pulley", "pulley", "final drive", "shaft drive", "cush drive"],
-  "footrests and stands": [
-    ...["footrest", "foot rest", "footpeg", "foot peg", "peg", "rearset", "footboard", "foot board"],
-    ...["stand", "side stand", "kick stand", "centre stand", "center stand", "main stand", "prop stand"],
-  ],
-  suspension: ["shock", "linkage", "dog bone", "swingarm", "swing arm", "suspension", "strut", "spring"],
-  "frame and engine mounts": ["frame", "subframe", "sub frame", "engine mount", "engine bolt", "motor mount", "tow bar", "sidecar"],
-  "spark plugs": ["spark plug", "plug", "sparkplug"],
-  "drain plugs and covers in aluminium": [
-    ...["drain", "drain plug", "drain bolt", "sump plug", "sump", "sump bolt", "filler", "oil filter", "oil filter cover", "level plug", "dipstick"],
-    ...["cover", "cover screw", "case", "casing", "crankcase", "rocker cover", "cam cover", "clutch cover", "water pump", "thermostat"],
-  ],
-  "engine internals": [
-    ...["head", "cylinder head", "cylinder", "barrel", "conrod", "con rod", "big end", "camshaft", "cam", "cam cap", "cam sprocket", "tensioner"],
-    ...["clutch", "clutch nut", "flywheel", "rotor nut", "alternator", "stator", "crank", "crankshaft", "exhaust stud", "exhaust flange"],
-  ],
-} as const satisfies Record<string, readonly string[]>;
+  ...["7/32", "1/4", "5/16", "11/32", "3/8", "13/32", "7/16", "1/2", "17/32", "9/16", "19/32", "5/8", "11/16", "3/4", "13/16", "7/8", "15/16", "1"],
+  ...["1 1/16", "1 1/8", "1 3/16", "1 1/4", "1 5/16", "1 3/8", "1 7/16", "1 1/2"],
+].map(inch);

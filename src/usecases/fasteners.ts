@@ -4,9 +4,10 @@ import { parseAmount } from "../core/quantity/parse.ts";
 import { dimensionOf, toCanonical, type UnitId } from "../core/quantity/units.ts";
 import { type Estimate, estimate, type Into } from "../core/torque/estimate.ts";
 import { type CrossFit, crossFits, type HexSize } from "../core/torque/hex.ts";
+import { readJoint } from "../core/torque/joint.ts";
 import { crossOrder, FEWEST, MOST, STAGES } from "../core/torque/stages.ts";
-import { readThread } from "../core/torque/thread.ts";
-import { fits, stepAt, type Wrench } from "../core/torque/wrench.ts";
+import { readThread, systemOf, type Thread } from "../core/torque/thread.ts";
+import { fits, isLowOnScale, stepAt, type Wrench } from "../core/torque/wrench.ts";
 import {
   ALUMINIUM_SHEAR,
   FRICTION,
@@ -15,9 +16,10 @@ import {
   type GradeName,
   INCH_SPANNERS,
   METRIC_SPANNERS,
-  NEVER_ESTIMATED,
+  MOST_ENGAGED,
   THREADS,
 } from "../trade/fasteners.ts";
+import { JOINTS } from "../trade/joints.ts";
 import type { Ctx } from "./context.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { degreesTyped, lengthTyped, type Target, targetTyped, torqueWrenches } from "./torque.ts";
@@ -39,40 +41,42 @@ export type Estimated = Estimate & { readonly thread: string; readonly grade: Gr
 /** The smallest bolt that is estimated into aluminium, in mm. */
 const SMALL = 7;
 
-/** An estimate for a joint that nothing depends on; refused for those that hold the rider, the wheels or the brakes. */
+/** An estimate for a joint that is known to be harmless; refused for every other, for threads and grades there is no table of, and for what people strip. */
 export function estimateTorque(ctx: Ctx, input: EstimateInput): Result<Estimated> {
-  const joint = neverEstimated(input.joint);
-  if (joint !== null) return refused({ why: "never estimated", joint });
-  const thread = readThread(input.thread, THREADS);
-  if (thread === null) return refused({ why: "not a thread", typed: input.thread });
+  const joint = readJoint(input.joint, JOINTS);
+  if (joint.is === "refused") return refused({ why: "never estimated", joint: joint.kind, estimated: Object.keys(JOINTS.harmless) });
+  const read = readThread(input.thread, THREADS);
+  if (read.is === "no thread") return refused({ why: "not a thread", typed: input.thread });
+  if (read.is === "not listed") return refused({ why: "thread not listed", typed: input.thread, ofSize: read.ofSize, listed: read.listed });
+  const { thread } = read;
+  const system = systemOf(thread);
+  if (GRADES[input.grade].system !== system) {
+    const grades = GRADE_NAMES.filter((name) => GRADES[name].system === system);
+    return refused({ why: "grade of the other system", grade: input.grade, thread: thread.name, grades });
+  }
+  const into = intoTyped(ctx, input, thread);
+  if (into.is === "refused") return into;
   const named = { grade: input.grade, threads: input.threads, thread: thread.name, into: input.into };
-  const worked = (into: Into): Result<Estimated> => done({ ...estimate(thread, GRADES[input.grade], FRICTION[input.threads], into), ...named });
-  if (input.into === "steel") return worked({ material: "steel" });
+  return done({ ...estimate(thread, GRADES[input.grade], FRICTION[input.threads], into.value), ...named });
+}
+
+function intoTyped(ctx: Ctx, { into, engaged }: EstimateInput, thread: Thread): Result<Into> {
+  if (into === "steel") return done({ material: "steel" });
   if (thread.diameter < SMALL) return refused({ why: "small screw in aluminium" });
-  if (input.engaged === undefined) return refused({ why: "engagement missing" });
-  const engaged = lengthTyped(ctx, input.engaged);
-  return engaged === null
-    ? refused({ why: "not a length", typed: input.engaged })
-    : worked({ material: "aluminium", engaged: engaged.millimetres, shear: ALUMINIUM_SHEAR });
+  if (engaged === undefined) return refused({ why: "engagement missing" });
+  const length = lengthTyped(ctx, engaged);
+  if (length === null) return refused({ why: "not a length", typed: engaged });
+  const most = MOST_ENGAGED * thread.diameter;
+  if (length.millimetres > most + 1e-9) return refused({ why: "engagement too long", typed: engaged, thread: thread.name, most: Math.floor(most * 10) / 10 });
+  return done({ material: "aluminium", engaged: length.millimetres, shear: ALUMINIUM_SHEAR });
 }
 
-/** The kind of joint that is never estimated, or null. "Side stand", "sidestand" and "side-stands" are one. */
-function neverEstimated(joint: string): string | null {
-  const words = joint.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
-  const said = ` ${words.map(singular).join(" ")} `;
-  const named = (word: string): boolean =>
-    said.includes(` ${word.split(" ").map(singular).join(" ")} `) || said.includes(` ${singular(word.replaceAll(" ", ""))} `);
-  return Object.entries(NEVER_ESTIMATED).find(([, all]) => all.some(named))?.[0] ?? null;
-}
-
-/** Enough of English plurals for parts of a motorcycle. */
-const singular = (word: string): string => (word.length > 3 ? word.replace(/(?<=[^s])s$/u, "") : word);
-
+/** `setting`: on the member's wrench, in its unit; null where it is off the scale or there is none. */
+export type Stage = { readonly share: number; readonly low: number; readonly high: number; readonly setting: number | null; readonly lowOnScale: boolean };
 export type Stages = {
   readonly target: Target;
   readonly order: readonly number[];
-  /** `setting`: on the member's wrench, in its unit; null where it is off the scale or there is none. */
-  readonly stages: readonly { readonly share: number; readonly low: number; readonly high: number; readonly setting: number | null }[];
+  readonly stages: readonly Stage[];
   readonly angle: number | null;
   readonly wrench: Wrench | null;
 };
@@ -83,14 +87,15 @@ export async function stagesFor(ctx: Ctx, input: { readonly target: string; read
   if (target.is === "refused") return target;
   const count = Number(/^\s*(\d{1,2})\s*$/u.exec(input.fasteners)?.[1] ?? Number.NaN);
   if (!(count >= FEWEST && count <= MOST)) return refused({ why: "not a count", typed: input.fasteners, from: FEWEST, to: MOST });
-  const angle = input.angle === undefined ? null : degreesTyped(input.angle);
+  const angle = input.angle === undefined ? null : degreesTyped(ctx, input.angle);
   if (input.angle !== undefined && (angle === null || angle <= 0 || angle > 360)) return refused({ why: "not an angle", typed: input.angle });
   const { window, from, to } = target.value;
   const best = fits(window, await torqueWrenches(ctx)).find((fit) => fit.setting !== null) ?? null;
   const stages = STAGES.map((share) => {
     const whole = share === 1;
     const setting = best === null ? null : whole ? best.setting : stepAt(((window.low + window.high) / 2) * share, best.wrench);
-    return { share, low: from * share, high: to * share, setting };
+    const lowOnScale = best !== null && setting !== null && isLowOnScale(setting, best.wrench);
+    return { share, low: from * share, high: to * share, setting, lowOnScale };
   });
   return done({ target: target.value, order: crossOrder(count), stages, angle, wrench: best?.wrench ?? null });
 }

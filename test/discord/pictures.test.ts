@@ -13,7 +13,7 @@ afterEach(async () => {
 test("an adapter's drawing goes with the answer", async () => {
   on = await onStandIn({ announceAfter: null });
   const ines = { member: "200000000000000001", channel: on.platform.garage };
-  const answer = await on.answerTo(on.platform.run(ines, "torque", "set", { target: "65 Nm", adapter: "50 mm", lever: "400 mm" }));
+  const answer = await on.answerTo(on.platform.run(ines, "torque", "set", { target: "65 Nm", adapter: "50 mm", lever: "400 mm", angle: "0" }));
   expect(isPrivate(answer)).toBe(true);
   expect(answer.content).toContain("65 N·m × 400 / (400 + 50) = 57.8 N·m on the wrench.");
   const call = on.platform.calls.find(({ method, path }) => method === "POST" && path.endsWith("/callback"));

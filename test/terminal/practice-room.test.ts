@@ -42,7 +42,7 @@ test("an edit amends the last message, a delete asks about it", async () => {
 test("a drawing is kept beside the database, named with what it shows, and asking again leaves one file", async () => {
   const folder = await mkdtemp(path.join(tmpdir(), "tappet-"));
   const file = path.join(folder, "practice.sqlite");
-  const ask = "/torque set target:65 Nm adapter:50 mm lever:400 mm";
+  const ask = "/torque set target:65 Nm adapter:50 mm lever:400 mm angle:0";
   const [, shown] = await typed([ask, ask], file);
   const kept = /\(a drawing, in (.*\.png): A torque wrench seen from above, L = 400 mm/u.exec(shown ?? "")?.[1] ?? "";
   expect(path.dirname(kept)).toBe(`${file}.pictures`);

@@ -27,7 +27,7 @@ test("a member lists wrenches once, and is told which to take and where to set i
       /^Small one: set 8\.0 N·m \(its steps are 0\.5\)\.\nBy its ±4 % that is 7\.68 to 8\.32 N·m, all inside the window\.\nFor 60 to 80 in-lb, which is 6\.78 to 9\.03 N·m\./u,
     );
     // 65 N·m at the fastener, 400 mm of wrench and 50 mm of adapter: 57.8 at the wrench, 42.6 ft-lb.
-    expect((await run(t, "/torque set target:65 Nm adapter:50 mm lever:400 mm")).text).toMatch(/^Big one: set 43 ft-lb/u);
+    expect((await run(t, "/torque set target:65 Nm adapter:50 mm lever:400 mm angle:0")).text).toMatch(/^Big one: set 43 ft-lb/u);
     const none = (await run(t, "/torque set target:150 Nm")).text;
     expect(none).toContain("Small one ends at 25 N·m: too low.");
     expect(none).toContain("None of yours does it. Borrow one with a 1/2 in drive, such as 40 to 200 N·m: 150 N·m lies well up that scale.");
@@ -47,7 +47,14 @@ test("nothing is set to nothing, and a wrench at the very end of its scale is no
     expect((await run(t, "/convert what:0 psi to:bar")).text).not.toContain("Tyre gauge");
     await run(t, "/torque wrench-add name:Big one range:20-100 Nm step:1");
     const borrow = async (target: string) => (await run(t, `/torque set target:${target}`)).data.borrow;
-    expect([await borrow("1.1 Nm"), (await borrow("1.2 Nm"))?.high]).toEqual([null, 6]);
+    expect([await borrow("1.1 Nm"), (await borrow("1.2 Nm"))?.high]).toEqual(["too small", 6]);
+    // The largest usual scale ends at 500 N·m.
+    expect([(await borrow("500 Nm"))?.high, await borrow("501 Nm")]).toEqual([500, null]);
+    const small = "0.50 N·m is below the usual wrenches: it wants a torque screwdriver.";
+    expect((await run(t, "/torque set target:0.5 Nm")).text).toContain(`None of yours does it. ${small}`);
+    const bare = (await t.one({ as: "Tomasz", in: "dm", run: "/torque set target:0.5 Nm" })).text;
+    expect(bare).toContain(`\n${small}`);
+    expect(bare).not.toContain("workshop");
   });
 });
 
@@ -59,6 +66,13 @@ test("what cannot be read, or must not be guessed, is said in one sentence", asy
       ["/torque set target:24", /as a torque/],
       ["/torque set target:24 Nm adapter:50 mm", /needs two lengths/],
       ["/torque set target:24 Nm adapter:50 mm lever:40 psi", /as a length/],
+      ["/torque set target:24 Nm adapter:50 mm lever:400 mm", /Add angle:0 in line, angle:90 at a right angle/],
+      ["/torque set target:max 10 Nm", /“max 10 Nm” is one end of a window\. Type both, such as 8-10 Nm/],
+      ["/torque set target:10 Nm max", /one end of a window/],
+      ["/torque set target:≤10 Nm", /one end of a window/],
+      ["/torque set target:max bananas", /as a torque/],
+      ["/torque set target:max 8-10 Nm", /as a torque/],
+      ["/torque stages target:at least 10 Nm fasteners:4", /one end of a window/],
       ["/torque set target:24 Nm adapter:50 mm lever:400 mm angle:200", /between 0° \(in line\) and 180°/],
       ["/torque set target:24 Nm adapter:390 mm lever:400 mm angle:180", /take the lever away/],
       ["/torque wrench-add name:X range:25 Nm step:1", /Type both ends/],
@@ -73,15 +87,36 @@ test("what cannot be read, or must not be guessed, is said in one sentence", asy
       ["/torque wrench-add name:X range:5-25 Nm step:1 drive:2 in", /drive is one of/],
       ["/torque wrench-drop name:X", /You have listed no wrench yet/],
       ["/torque estimate thread:M8 grade:8.8 threads:dry into:steel joint:rear axle nut", /No figure without your manual for axles and wheels/],
-      ["/torque estimate thread:M8 grade:8.8 threads:dry into:steel joint:handlebar clamp", /No figure without your manual/],
-      ["/torque estimate thread:M8 grade:8.8 threads:dry into:steel joint:spark plug", /No figure without your manual/],
-      ["/torque estimate thread:M6 grade:8.8 threads:dry joint:bracket into:aluminium engaged:10 mm", /that is what people strip/],
-      ["/torque estimate thread:M8 grade:8.8 threads:dry joint:bracket into:aluminium", /add engaged:/],
-      ["/torque estimate thread:huge grade:8.8 threads:dry into:steel joint:bracket", /as a thread/],
-      ["/torque estimate thread:M8 grade:8.8 threads:dry joint:bracket", /add into: one of steel or aluminium/],
+      ["/torque estimate thread:M8 grade:8.8 threads:dry into:steel joint:spark plug", /No figure without your manual for spark plugs/],
+      [
+        "/torque estimate thread:M8 grade:8.8 threads:dry into:steel joint:bolt",
+        /^No figure without your manual: look .* I estimate for these and nothing else: luggage racks, .* tool trays and workbenches\.$/,
+      ],
+      ["/torque estimate thread:M6 grade:8.8 threads:dry joint:rack into:aluminium engaged:10 mm", /that is what people strip/],
+      ["/torque estimate thread:M8 grade:8.8 threads:dry joint:rack into:aluminium", /add engaged:/],
+      ["/torque estimate thread:M8 grade:8.8 threads:dry joint:rack into:aluminium engaged:100 mm", /two and a half diameters \(20 mm\) adds no strength/],
+      ["/torque estimate thread:M8 grade:8.8 threads:dry joint:rack into:aluminium engaged:20.1 mm", /adds no strength/],
+      ["/torque estimate thread:M8 grade:8.8 threads:dry joint:rack into:aluminium engaged:20 mm", /^An estimate only/],
+      ["/torque estimate thread:huge grade:8.8 threads:dry into:steel joint:rack", /as a thread/],
+      ["/torque estimate thread:M8x3 grade:8.8 threads:dry into:steel joint:rack", /of that size I have M8x1\.25 and M8x1\./],
+      [
+        "/torque estimate thread:M20x1.5 grade:8.8 threads:dry into:steel joint:rack",
+        /They hold M4, .* and M18; for any other size the maker's value is the only one/,
+      ],
+      ["/torque estimate thread:7/8-9 grade:grade 2 threads:dry into:steel joint:rack", /They hold 1\/4, .* and 3\/4;/],
+      [
+        "/torque estimate thread:M8 grade:grade 5 threads:dry into:steel joint:rack",
+        /“grade 5” does not go with M8x1\.25: such bolts are 8\.8, 10\.9 or 12\.9\./,
+      ],
+      ["/torque estimate thread:5/16-18 grade:8.8 threads:dry into:steel joint:rack", /such bolts are grade 2, grade 5 or grade 8\./],
+      ["/torque estimate thread:M8 grade:8.8 threads:dry joint:rack", /add into: one of steel or aluminium/],
       ["/torque stages target:24 Nm fasteners:1", /no number of fasteners from 2 to 24/],
       ["/torque stages target:24 Nm fasteners:4 angle:-5", /as an angle to turn/],
       ["/torque stages target:24 Nm fasteners:4 angle:400", /as an angle to turn/],
+      ["/torque stages target:24 Nm fasteners:4 angle:1/4", /as an angle to turn/],
+      ["/torque stages target:24 Nm fasteners:4 angle:0", /as an angle to turn/],
+      ["/torque stages target:24 Nm fasteners:4 angle:60-90", /as an angle to turn/],
+      ["/torque stages target:24 Nm fasteners:4 angle:10 mm", /as an angle to turn/],
       ["/torque hex size:13", /as a hex size/],
       ["/convert what:5 ft 13 in", /do not know the unit/],
       ["/convert what:9 N/mm to:lb/in", /do not know the unit “N\/mm”/],
@@ -97,10 +132,19 @@ test("what cannot be read, or must not be guessed, is said in one sentence", asy
 
 test("an estimate is called one, says how friction changes it, and puts the manual first", async () => {
   await withTalk(async (t) => {
-    const { text } = await run(t, "/torque estimate thread:M8 grade:8.8 threads:oiled into:steel joint:luggage rack");
-    expect(text).toMatch(/^An estimate only: M8x1\.25, 8\.8, oiled, into steel: about 22\.9 N·m/u);
-    expect(text).toContain("would load the bolt to 135 % of its proof load: begin at 12.7.");
+    const estimate = (rest: string) => run(t, `/torque estimate joint:luggage rack ${rest}`);
+    // 0.75 x 970 MPa x 58.0 mm² x 10 mm x 0.10, and up to 94 % of proof load at that nut factor; the likely figure, 75.9 N·m, would be 135 %.
+    const { text } = await estimate("thread:M10 grade:12.9 threads:oiled into:steel");
+    expect(text).toMatch(
+      /^An estimate only, for M10x1\.5, 12\.9, oiled, into steel: begin at 42\.2 N·m \(31\.1 ft-lb\); go no further than 52\.8 N·m \(38\.9 ft-lb\)\.\n/u,
+    );
+    expect(text).toContain("already gives the whole clamping force (42.2 kN), and the last loads the bolt to 94 % of its proof load; more could stretch it.");
+    expect(text).not.toMatch(/75\.9|135 %/u);
     expect(text).toContain("The maker's manual comes first.");
+    const soft = (await estimate("thread:M8 grade:8.8 threads:oiled into:aluminium engaged:8 mm")).text;
+    expect(soft).toContain("loads the thread in the hole to 94 % of what strips it; more could strip it.");
+    const dry = (await estimate("thread:M8 grade:8.8 threads:dry into:steel")).text;
+    expect(dry).toContain("loads the bolt to 83 % of its proof load.\n");
   });
 });
 
@@ -118,7 +162,8 @@ test("every answer's data has the shape its command promises", async () => {
   await withTalk(async (t) => {
     await run(t, "/torque wrench-add name:Small one range:5-25 Nm step:0.5");
     for (const line of [
-      "/torque set target:60-80 in-lb adapter:50 mm lever:300 mm",
+      "/torque set target:60-80 in-lb adapter:50 mm lever:300 mm angle:0",
+      "/torque set target:0.5 Nm",
       "/torque stages target:20-24 Nm fasteners:4 angle:90",
       "/torque estimate thread:M8 grade:8.8 threads:oiled into:aluminium engaged:12 mm joint:rack",
       "/torque hex size:11 mm",
@@ -170,7 +215,7 @@ test.each([
     expect((await run(t, `/torque estimate thread:M8 grade:8.8 threads:dry into:steel joint:${joint}`)).text).toMatch(/^No figure without your manual for /u);
   });
 });
-test.each(["luggage rack", "headlight bracket", "number plate", "standard bracket", "fairing stay"])("an estimate for %s", async (joint) => {
+test.each(["luggage rack", "headlight bracket", "number plate", "crash bars", "fairing stay"])("an estimate for %s", async (joint) => {
   await withTalk(async (t) => {
     expect((await run(t, `/torque estimate thread:M8 grade:8.8 threads:dry into:steel joint:${joint}`)).text).toMatch(/^An estimate only/u);
   });
@@ -266,19 +311,77 @@ test("an adapter's answer has its arithmetic and a drawing, kept as a file, with
   });
 });
 
+test("a setting in the lowest fifth of a scale is said to be there on every line that names it", async () => {
+  const low = ", in the lowest fifth of its scale, where it is not held to its accuracy";
+  await withTalk(async (t) => {
+    await run(t, "/torque wrench-add name:Quarter range:5-25 Nm step:0.5");
+    await run(t, "/torque wrench-add name:Big range:20-200 Nm step:1");
+    const lines = (await run(t, "/torque set target:24 Nm")).text?.split("\n");
+    expect(lines?.[0]).toBe("Quarter: set 24.0 N·m (its steps are 0.5).");
+    expect(lines).toContain(`- Big: set 24 N·m (its steps are 1)${low}.`);
+    await run(t, "/torque wrench-drop name:Quarter");
+    expect((await run(t, "/torque set target:24 Nm")).text).toMatch(`Big: set 24 N·m (its steps are 1)${low}.\nBy its`);
+  });
+  await withTalk(async (t) => {
+    await run(t, "/torque wrench-add name:Mid range:10-80 ft-lb step:1");
+    // 15 N·m is 11 ft-lb, of 80; the stage below is off the scale.
+    const lines = (await run(t, "/torque stages target:30 Nm fasteners:6")).text?.split("\n");
+    expect(lines?.slice(1, 4)).toEqual([
+      `- 50 %: 15.0 N·m; set 11 ft-lb on Mid${low}; all of them in that order`,
+      "- 75 %: 22.5 N·m; set 17 ft-lb on Mid, all of them in that order",
+      "- 100 %: 30 N·m; set 22 ft-lb on Mid, all of them in that order",
+    ]);
+    expect((await run(t, "/torque stages target:20 Nm fasteners:6")).text).toContain("- 50 %: 10.0 N·m; off Mid's scale, all of them in that order");
+  });
+});
+
+test("an angle to turn may be typed in degrees or as a part of a turn", async () => {
+  await withTalk(async (t) => {
+    const angle = async (typed: string) => (await run(t, `/torque stages target:24 Nm fasteners:4 angle:${typed}`)).data.angle;
+    for (const typed of [
+      "90",
+      "90°",
+      "90 deg",
+      "90 degrees",
+      "1/4 turn",
+      "quarter turn",
+      "a quarter turn",
+      "Quarter-turn",
+      "a quarter of a turn",
+      "0.25 turns",
+    ])
+      expect(await angle(typed), typed).toBe(90);
+    for (const typed of ["180", "1/2 turn", "half turn", "half a turn"]) expect(await angle(typed), typed).toBe(180);
+    expect([await angle("3/4 turn"), await angle("one turn"), await angle("22,5 deg"), await angle("third of a turn")]).toEqual([270, 360, 22.5, 120]);
+  });
+});
+
+test("spanners of the other system: what goes on, what may, what does not", async () => {
+  await withTalk(async (t) => {
+    const hex = async (size: string) => (await run(t, `/torque hex size:${size}`)).text;
+    expect(await hex("36 mm")).toContain("- 1 7/16 in goes on with 0.51 mm to spare: too loose to load");
+    expect(await hex("30 mm")).toContain("- 1 3/16 in fits with 0.16 mm to spare, and may be loaded");
+    expect(await hex("29 mm")).toContain("- 1 1/8 in does not go on: 0.43 mm too small");
+    expect(await hex("27 mm")).toContain("- 1 1/16 in may go on, though by nominal widths it is 0.01 mm too small: do not force it");
+    expect(await hex("1/2 in")).toContain("- 13 mm goes on with 0.30 mm to spare: too loose to load");
+  });
+});
+
 test("several fasteners: each stage on the step of the member's wrench, then the angle, and looked at after, not turned", async () => {
   await withTalk(async (t) => {
     await run(t, "/torque wrench-add name:Small one range:5-25 Nm step:0.5");
     expect((await run(t, "/torque stages target:20-24 Nm fasteners:6 angle:90")).text?.split("\n")).toEqual([
-      "Number them round the circle and tighten across: 1, 4, 2, 5, 3, 6.",
+      "Number them round the circle and tighten across: 1, 4, 2, 5, 3, 6. In two rows, begin in the middle and work outwards by turns.",
       "- 50 %: 10.0 to 12.0 N·m; set 11.0 N·m on Small one, all of them in that order",
       "- 75 %: 15.0 to 18.0 N·m; set 16.5 N·m on Small one, all of them in that order",
       "- 100 %: 20 to 24 N·m; set 22.0 N·m on Small one, all of them in that order",
       "- then each 90° (0.25 of a turn) further, in the same order; bolts tightened by angle are often used once only",
       "A look at tightness later is a look, not a second tightening: threadlocked, split-pinned and stretch bolts are not turned.",
       "New gaskets, exhaust joints, racks and crash bars settle: set those again, cold, after the first ride, if the manual says so.",
-      "The maker's manual has the last word; torque is for clean threads as it says them, dry or oiled.",
+      "The maker's manual has the last word; torque is for clean threads as it says them, dry or oiled. Ease off a click wrench to its lowest mark before it is put away.",
     ]);
+    await run(t, "/torque wrench-add name:Small one range:5-25 Nm step:0.5 type:beam");
+    expect((await run(t, "/torque stages target:20-24 Nm fasteners:4")).text).not.toMatch(/Ease off|two rows/u);
     expect((await run(t, "/torque stages target:24 Nm fasteners:2")).text).toContain("Two fasteners take turns");
   });
 });

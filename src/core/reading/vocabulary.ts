@@ -61,6 +61,10 @@ export type Vocabulary = {
   readonly midsummer: readonly string[];
   /** "last", as in "last May", "last year". */
   readonly last: readonly string[];
+  /** Turns of a fastener in words, in degrees: "quarter turn". */
+  readonly turns: Readonly<Record<string, number>>;
+  /** Words that make a figure one end of a window: "max", "at least". */
+  readonly oneEnd: readonly string[];
   /** "don't know", "no idea". */
   readonly unknown: readonly string[];
   /** How a member says how they know. */

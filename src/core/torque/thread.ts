@@ -3,32 +3,55 @@
 /** One turn of a nut moves it by `pitch`. */
 export type Thread = { readonly name: string; readonly diameter: number; readonly pitch: number };
 
-/** Coarse and fine pitches by nominal size, from trade/. Inch threads by threads per inch. */
+/** Threads there are tables for, from trade/. Metric: pitches in mm by nominal diameter, the coarse one first. Inch: threads per inch by nominal size. */
 export type ThreadTable = {
-  readonly metricCoarse: Readonly<Record<string, number>>;
+  readonly metric: Readonly<Record<string, readonly number[]>>;
   readonly unified: Readonly<Record<string, { readonly UNC: number; readonly UNF: number }>>;
 };
 
+/** What was typed: a thread of the table; one of the system that the table has not, with those it has (of that size, else every size); or none. */
+export type ReadThread =
+  | { readonly is: "thread"; readonly thread: Thread }
+  | { readonly is: "not listed"; readonly ofSize: boolean; readonly listed: readonly string[] }
+  | { readonly is: "no thread" };
+
 const INCH = 25.4;
 
-/** Reads a thread; a metric size alone is coarse, an inch size needs its threads or its series. Null when it is none. */
-export function readThread(text: string, table: ThreadTable): Thread | null {
+/** Reads a thread; a metric size alone is coarse, an inch size needs its threads or its series. Only pairs of size and pitch in the table are threads. */
+export function readThread(text: string, table: ThreadTable): ReadThread {
   const typed = text.trim().replace(/×/gu, "x").replace(/,/gu, ".");
   const metric = /^m\s*(\d{1,2}(?:\.\d)?)(?:\s*[x-]\s*(\d(?:\.\d{1,2})?))?$/iu.exec(typed);
-  if (metric !== null) {
-    const diameter = Number(metric[1]);
-    const pitch = metric[2] === undefined ? table.metricCoarse[String(diameter)] : Number(metric[2]);
-    return pitch === undefined || pitch >= diameter / 2 || pitch <= 0 ? null : { name: `M${diameter}x${pitch}`, diameter, pitch };
-  }
-  const inch = /^(\d{1,2})\/(\d{1,2})(?:\s*(?:in|"))?(?:\s*-\s*(\d{1,2})|\s+(unc|unf))$/iu.exec(typed);
-  if (inch === null) return null;
-  const size = `${inch[1]}/${inch[2]}`;
-  const series = inch[4]?.toUpperCase() as "UNC" | "UNF" | undefined;
-  const turns = inch[3] === undefined ? (series === undefined ? undefined : table.unified[size]?.[series]) : Number(inch[3]);
-  const diameter = (Number(inch[1]) / Number(inch[2])) * INCH;
-  if (turns === undefined || turns < 4 || turns > 80 || !Number.isFinite(diameter) || diameter <= 0) return null;
-  return { name: `${size}-${turns}`, diameter, pitch: INCH / turns };
+  if (metric !== null) return metricThread(Number(metric[1]), metric[2] === undefined ? null : Number(metric[2]), table);
+  const inch = /^(\d{1,2}\/\d{1,2})(?:\s*(?:in|"))?(?:\s*-\s*(\d{1,2}))?(?:\s*(unc|unf))?$/iu.exec(typed);
+  return inch === null ? { is: "no thread" } : inchThread(inch[1] ?? "", inch[2] === undefined ? null : Number(inch[2]), inch[3]?.toUpperCase() ?? null, table);
 }
+
+function metricThread(diameter: number, typed: number | null, { metric }: ThreadTable): ReadThread {
+  const pitches = metric[String(diameter)];
+  if (pitches === undefined) return { is: "not listed", ofSize: false, listed: bySize(metric).map((size) => `M${size}`) };
+  const pitch = typed ?? pitches[0];
+  if (pitch === undefined || !pitches.includes(pitch)) return { is: "not listed", ofSize: true, listed: pitches.map((each) => `M${diameter}x${each}`) };
+  return { is: "thread", thread: { name: `M${diameter}x${pitch}`, diameter, pitch } };
+}
+
+function inchThread(size: string, typed: number | null, series: string | null, { unified }: ThreadTable): ReadThread {
+  const both = unified[size];
+  if (both === undefined) return { is: "not listed", ofSize: false, listed: bySize(unified) };
+  const all = Object.entries(both);
+  // "3/8-24 UNF" says it twice; "3/8" alone does not say which.
+  const [turns] = all.filter(([name, each]) => (typed ?? each) === each && (series ?? name) === name && (typed ?? series) !== null).map(([, each]) => each);
+  if (turns === undefined) return { is: "not listed", ofSize: true, listed: all.map(([, each]) => `${size}-${each}`) };
+  return { is: "thread", thread: { name: `${size}-${turns}`, diameter: inches(size) * INCH, pitch: INCH / turns } };
+}
+
+const inches = (size: string): number => {
+  const [above = 0, below = 1] = size.split("/").map(Number);
+  return above / below;
+};
+const bySize = (sizes: Readonly<Record<string, unknown>>): readonly string[] => Object.keys(sizes).sort((a, b) => inches(a) - inches(b));
+
+/** Which marks are on its head: property classes or grades. */
+export const systemOf = ({ name }: Thread): "metric" | "inch" => (name.startsWith("M") ? "metric" : "inch");
 
 /**
  * The least area in mm² that must shear for the thread of a hole to strip, over `engaged` mm of full thread.
@@ -42,7 +65,8 @@ export function stripArea({ diameter, pitch }: Thread, engaged: number): number 
 }
 
 /** Tensile stress area in mm². Sources: ISO 898-1 (d − 0.9382 P) and ASME B1.1 (D − 0.9743 / n), which agree to the fourth digit. */
-export function stressArea({ name, diameter, pitch }: Thread): number {
-  const depth = name.startsWith("M") ? 0.938_194 : 0.9743;
+export function stressArea(thread: Thread): number {
+  const { diameter, pitch } = thread;
+  const depth = systemOf(thread) === "metric" ? 0.938_194 : 0.9743;
   return (Math.PI / 4) * (diameter - depth * pitch) ** 2;
 }

@@ -45,8 +45,11 @@ export type Fit = {
  */
 export const usualAccuracy = (high: number, unit: UnitId): number => (dimensionOf(unit) === "torque" && toCanonical(high, unit) <= 10 ? 0.06 : 0.04);
 
-/** Setting tools are specified from 20 % of full scale. Source: ISO 6789 test points; ASME B107.300. */
+/** Share of full scale from which setting tools are specified. Source: ISO 6789 test points; ASME B107.300. */
 const LEAST_SHARE = 0.2;
+/** Whether a setting lies so low on a wrench's scale that the wrench is not held to its accuracy there; from exactly a fifth on it is. */
+export const isLowOnScale = (setting: number, { high }: Pick<Wrench, "high">): boolean => setting < high * LEAST_SHARE - 1e-9;
+
 /** A step counts as inside a single figure when it misses it by no more than this. */
 const NEAR_ENOUGH = 0.02;
 
@@ -57,12 +60,15 @@ export function stepAt(torque: number, wrench: Wrench): number | null {
 }
 
 /**
- * Every wrench against the window, the best first: one that keeps inside by its own accuracy, then one that is high enough on its scale, then the finer step.
+ * Every wrench against the window, the best first: one that keeps inside by its own accuracy, then one that is high enough on its scale, then the finer step,
+ * steps of different units compared as torques.
  * @param window what the wrench must be set to, in newton metres; an adapter's correction is already in it
  */
 export function fits(window: Window, wrenches: readonly Wrench[]): readonly Fit[] {
-  return wrenches.map((wrench) => fitOf(window, wrench)).sort((a, b) => rank(b) - rank(a) || a.wrench.step - b.wrench.step);
+  return wrenches.map((wrench) => fitOf(window, wrench)).sort((a, b) => rank(b) - rank(a) || fineness(a.wrench) - fineness(b.wrench));
 }
+
+const fineness = ({ step, unit }: Wrench): number => toCanonical(step, unit);
 
 const rank = (fit: Fit): number => (fit.setting === null ? 0 : 4) + (fit.keepsInside ? 2 : 0) + (fit.lowOnScale ? 0 : 1);
 
@@ -80,7 +86,7 @@ function fitOf(window: Window, wrench: Wrench): Fit {
     wrench,
     setting,
     why: "fits",
-    lowOnScale: setting < wrench.high * LEAST_SHARE,
+    lowOnScale: isLowOnScale(setting, wrench),
     keepsInside: !single && reach.low >= window.low && reach.high <= window.high,
     reach,
   };

@@ -100,7 +100,7 @@ export const COMMAND_WORDS = {
       target: "The maker's value or window",
       adapter: "Length of an adapter, from the square to the fastener",
       lever: "Length of the wrench, from the square to the middle of your grip",
-      angle: "Angle between wrench and adapter, 0 in line",
+      angle: "Angle between wrench and adapter: 0 in line, 90 at a right angle",
     },
     example: "/torque set target:60-80 in-lb",
   },
@@ -110,7 +110,7 @@ export const COMMAND_WORDS = {
       thread: "M8, M10x1.25, 5/16-18",
       grade: "What is marked on the head",
       threads: "State of the threads",
-      joint: "What it holds",
+      joint: "What it holds: a rack, a crash bar",
       into: "What the thread goes into",
       engaged: "Length of thread in the hole",
     },
@@ -118,7 +118,7 @@ export const COMMAND_WORDS = {
   },
   "torque stages": {
     does: "Tighten several fasteners evenly: in stages, across from one another.",
-    options: { target: "The final torque", fasteners: "How many there are", angle: "Degrees turned after the last stage" },
+    options: { target: "The final torque", fasteners: "How many there are", angle: "How far each is turned after the last stage: 90° or 1/4 turn" },
     example: "/torque stages target:24 Nm fasteners:6",
   },
   "torque hex": {

@@ -84,6 +84,8 @@ export const refusalWords = (p: Printer) => {
         return cannotConvert(refusal, one);
       case "not a torque":
         return `I cannot read “${clip(refusal.typed)}” as a torque. Try 24 Nm, 60-80 in-lb or 10 ± 1 Nm.`;
+      case "one end only":
+        return `“${clip(refusal.typed)}” is one end of a window. Type both, such as 8-10 Nm, or the one figure that is to be set.`;
       case "not a range":
         return `I cannot read “${clip(refusal.typed)}” as a wrench's range. Type both ends of its scale, such as 5-25 Nm, or 0-4 bar for a pressure gauge.`;
       case "not a step":
@@ -91,7 +93,7 @@ export const refusalWords = (p: Printer) => {
       case "not an accuracy":
         return `I cannot read “${clip(refusal.typed)}” as an accuracy. Type its percent, such as 4 %.`;
       case "not an angle":
-        return `I cannot read “${clip(refusal.typed)}” as an angle to turn. Type degrees from 1 to 360, such as 90.`;
+        return `I cannot read “${clip(refusal.typed)}” as an angle to turn. Type up to one turn, such as 90° or 1/4 turn.`;
       case "not a length":
         return `I cannot read “${clip(refusal.typed)}” as a length. Try 250 mm or 10 in.`;
       case "no such wrench":
@@ -99,19 +101,29 @@ export const refusalWords = (p: Printer) => {
           ? "You have listed no wrench yet. Add one with /torque wrench-add."
           : `You have no wrench called “${clip(refusal.typed)}”. Yours: ${p.list(refusal.wrenches)}.`;
       case "adapter geometry":
-        return refusal.missing === null
-          ? "With that geometry no setting is right: the adapter would take the lever away. Turn it to 90° or less."
-          : refusal.missing === "lengths"
-            ? "An adapter needs two lengths: adapter: from the square to the fastener, and lever: from the square to the middle of your grip. Without both I give no figure."
-            : "The angle is between 0° (in line) and 180°.";
+        return {
+          none: "With that geometry no setting is right: the adapter would take the lever away. Turn it to 90° or less.",
+          lengths:
+            "An adapter needs two lengths: adapter: from the square to the fastener, and lever: from the square to the middle of your grip. Without both I give no figure.",
+          angle: "An adapter's figure hangs on how it stands to the wrench. Add angle:0 in line, angle:90 at a right angle, or what is between.",
+          "possible angle": "The angle is between 0° (in line) and 180°.",
+        }[refusal.missing ?? "none"];
       case "not a thread":
         return `I cannot read “${clip(refusal.typed)}” as a thread. Try M8, M10x1.25, 5/16-18 or 3/8 UNF.`;
+      case "thread not listed":
+        return refusal.ofSize
+          ? `“${clip(refusal.typed)}” is no thread that I have tables for; of that size I have ${p.list(refusal.listed)}.`
+          : `“${clip(refusal.typed)}” is no thread that I have tables for. They hold ${p.list(refusal.listed)}; for any other size the maker's value is the only one.`;
+      case "grade of the other system":
+        return `“${refusal.grade}” does not go with ${refusal.thread}: such bolts are ${one(refusal.grades)}. Look at the head and the thread again.`;
       case "never estimated":
-        return `No figure without your manual for ${refusal.joint}: look the maker's value up, or have a licensed mechanic do it.`;
+        return `No figure without your manual${refusal.joint === null ? "" : ` for ${refusal.joint}`}: look the maker's value up, or have a licensed mechanic do it. I estimate for these and nothing else: ${p.list(refusal.estimated)}.`;
       case "small screw in aluminium":
         return "No figure without your manual for small screws into aluminium: that is what people strip.";
       case "engagement missing":
         return "Into aluminium it matters how much thread is in the hole: add engaged: and its length, such as 16 mm.";
+      case "engagement too long":
+        return `“${clip(refusal.typed)}” is more than ${refusal.thread} can use: thread beyond two and a half diameters (${p.figure(refusal.most, 1)} mm) adds no strength. Measure again; if it is that deep, type ${p.figure(refusal.most, 1)} mm.`;
       case "not a hex size":
         return `I cannot read “${clip(refusal.typed)}” as a hex size. Try 13 mm or 1/2 in.`;
       case "not a count":

@@ -1,6 +1,6 @@
 // Torque in English: the setting first, then what speaks for and against it.
 
-import { printFigure, windowInward } from "../../core/quantity/print.ts";
+import { printFigure, roundTo, windowInward } from "../../core/quantity/print.ts";
 import { fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
 import type { CrossFit } from "../../core/torque/hex.ts";
 import type { Drive, Fit, Window, Wrench } from "../../core/torque/wrench.ts";
@@ -8,12 +8,18 @@ import type { Printer } from "../printer.ts";
 
 type Target = { readonly from: number; readonly to: number; readonly unit: UnitId; readonly window: Window };
 type Length = { readonly value: number; readonly unit: UnitId; readonly millimetres: number };
+/** Newton metres. */
+type Ends = { readonly from: number; readonly upTo: number };
 type Geometry = { readonly lever: Length; readonly adapter: Length; readonly angle: number };
+
+/** Behind any setting so low on the scale. */
+const LOW = ", in the lowest fifth of its scale, where it is not held to its accuracy";
+/** From so many fasteners on they may stand in two rows that are no circle. */
+const ROWS = 6;
 
 export const torqueWords = (p: Printer, locale: string) => {
   const decimalsFor = (value: number): number => (value < 10 ? 2 : value < 100 ? 1 : 0);
   const fixed = (value: number, decimals: number): string => printFigure(value, decimals, locale, true);
-  const nm = (value: number): string => fixed(value, decimalsFor(value));
   const span = (low: string, high: string): string => (low === high ? low : `${low} to ${high}`);
   /** A window in a unit, rounded inward so that no printed end lies outside it; a single figure to the nearest. */
   const inward = ({ low, high }: Window, unit: UnitId): string => {
@@ -28,6 +34,11 @@ export const torqueWords = (p: Printer, locale: string) => {
     const decimals = decimalsFor(to);
     const scale = 10 ** decimals;
     return `${span(fixed(Math.floor(from * scale + 1e-9) / scale, decimals), fixed(Math.ceil(to * scale - 1e-9) / scale, decimals))} ${symbolOf(unit)}`;
+  };
+  /** In both units; a limit is rounded down, so that it stays one. */
+  const both = (torque: number, way: "nearest" | "down"): string => {
+    const [nm, ftLb] = [torque, fromCanonical(torque, "ft-lb")].map((value) => fixed(roundTo(value, decimalsFor(value), way), decimalsFor(value)));
+    return `${nm} N·m (${ftLb} ft-lb)`;
   };
   const target = (t: Pick<Target, "from" | "to" | "unit">): string => `${span(p.figure(t.from, 3), p.figure(t.to, 3))} ${symbolOf(t.unit)}`;
   const onScale = (wrench: Wrench): string => `${p.figure(wrench.low, 3)} to ${p.figure(wrench.high, 3)} ${symbolOf(wrench.unit)}`;
@@ -59,7 +70,8 @@ export const torqueWords = (p: Printer, locale: string) => {
     },
     /** Where the hand must pull for the lengths to hold. */
     grip: (): string => "Pull at the middle of the grip, where the wrench's length was measured to, and at a right angle to the wrench.",
-    set: (fit: Fit): string => `${fit.wrench.name}: set ${atStep(fit.setting ?? 0, fit.wrench)} (its steps are ${p.figure(fit.wrench.step, 3)}).`,
+    set: (fit: Fit): string =>
+      `${fit.wrench.name}: set ${atStep(fit.setting ?? 0, fit.wrench)} (its steps are ${p.figure(fit.wrench.step, 3)})${fit.lowOnScale ? LOW : ""}.`,
     keeps: (fit: Fit): string => {
       const reach = fit.reach === null ? "" : outward(fit.reach, fit.wrench.unit);
       return fit.keepsInside
@@ -68,7 +80,6 @@ export const torqueWords = (p: Printer, locale: string) => {
     },
     /** For a single figure there is no window to stay inside. */
     reach: (fit: Fit): string => `By its ${share(fit.wrench)} that is ${fit.reach === null ? "" : outward(fit.reach, fit.wrench.unit)}.`,
-    lowOnScale: (fit: Fit): string => `That is in the lowest fifth of ${fit.wrench.name}'s scale, where a wrench is not held to its accuracy.`,
     cannot: (fit: Fit): string => {
       switch (fit.why) {
         case "below its scale":
@@ -81,38 +92,38 @@ export const torqueWords = (p: Printer, locale: string) => {
     },
     noneListed: (): string => "You have listed no torque wrench yet; add yours with /torque wrench-add, and I say which to take and where to set it.",
     /** What to borrow, by the sizes that wrenches are sold in. */
-    borrow: (at: Window, usual: { readonly drive: Drive; readonly low: number; readonly high: number } | null): string =>
-      usual === null
-        ? `None of yours does it. ${inward(at, "N·m")} is beyond the usual wrenches: ask a workshop.`
-        : `None of yours does it. Borrow one with a ${usual.drive} drive, such as ${p.figure(usual.low, 1)} to ${p.figure(usual.high, 1)} N·m: ${inward(at, "N·m")} lies well up that scale.`,
+    borrow: (at: Window, usual: { readonly drive: Drive; readonly low: number; readonly high: number } | "too small" | null, some: boolean): string => {
+      const none = some ? "None of yours does it. " : "";
+      if (usual === null) return `${none}${inward(at, "N·m")} is beyond the usual wrenches: ask a workshop.`;
+      if (usual === "too small") return `${none}${inward(at, "N·m")} is below the usual wrenches: it wants a torque screwdriver.`;
+      const scale = `${p.figure(usual.low, 1)} to ${p.figure(usual.high, 1)} N·m`;
+      return `${none}Borrow one with a ${usual.drive} drive, such as ${scale}: ${inward(at, "N·m")} lies well up that scale.`;
+    },
     listed: (wrench: Wrench): string => `${described(wrench)}. Listed.`,
     inList: described,
     dropped: (name: string): string => `${name} is no longer listed.`,
-    estimate: (e: { readonly thread: string; readonly grade: string; readonly threads: string; readonly into: string; readonly likely: number }): string =>
-      `An estimate only: ${e.thread}, ${e.grade}, ${e.threads}, into ${e.into}: about ${nm(e.likely)} N·m (${nm(fromCanonical(e.likely, "ft-lb"))} ft-lb).`,
+    /** Where to begin, and where to end: never a figure that stretches the bolt or strips the hole on the slipperiest thread of that state. */
+    estimate: (e: { readonly thread: string; readonly grade: string; readonly threads: string; readonly into: string } & Ends): string =>
+      `An estimate only, for ${e.thread}, ${e.grade}, ${e.threads}, into ${e.into}: begin at ${both(e.from, "nearest")}; go no further than ${both(e.upTo, "down")}.`,
     /** The same clamping force takes less torque the slipperier the thread is. */
-    range: (e: {
-      readonly from: number;
-      readonly to: number;
-      readonly preload: number;
-      readonly atWorst: number;
-      readonly holeAtWorst: number | null;
-    }): string => {
+    ends: (e: Ends & { readonly likely: number; readonly preload: number; readonly atWorst: number; readonly holeAtWorst: number | null }): string => {
       const hole = e.holeAtWorst !== null && e.holeAtWorst > e.atWorst;
       const load = hole
-        ? `load the thread in the hole to ${p.figure((e.holeAtWorst ?? 0) * 100, 0)} % of what strips it`
-        : `load the bolt to ${p.figure(e.atWorst * 100, 0)} % of its proof load`;
-      return `By how threads like that differ, the same clamping force (${p.figure(e.preload / 1000, 1)} kN) takes ${nm(e.from)} to ${nm(e.to)} N·m. On the slipperiest of them the figure above would ${load}: begin at ${nm(e.from)}.`;
+        ? `loads the thread in the hole to ${p.figure((e.holeAtWorst ?? 0) * 100, 0)} % of what strips it`
+        : `loads the bolt to ${p.figure(e.atWorst * 100, 0)} % of its proof load`;
+      const why = e.upTo < e.likely * (1 - 1e-9) ? `; more could ${hole ? "strip it" : "stretch it"}` : "";
+      return `On the slipperiest threads of that kind the first figure already gives the whole clamping force (${p.figure(e.preload / 1000, 1)} kN), and the last ${load}${why}.`;
     },
     byHole: (): string => "The thread in the aluminium sets the limit, not the bolt.",
-    estimateCaution: "The maker's manual comes first. An estimate is for joints that nothing depends on, with clean, undamaged threads.",
+    estimateCaution:
+      "The maker's manual comes first. An estimate is for joints that nothing depends on, metal on metal, with clean, undamaged threads: plastic, rubber and thin tube give way long before the bolt.",
     order: (order: readonly number[]): string =>
       order.length === 2
         ? "Two fasteners take turns: 1, 2, then 1 again, a little at a time."
-        : `Number them round the circle and tighten across: ${order.join(", ")}.`,
+        : `Number them round the circle and tighten across: ${order.join(", ")}.${order.length < ROWS ? "" : " In two rows, begin in the middle and work outwards by turns."}`,
     /** One stage; with a wrench of the member's, where it is set. */
     stage: (
-      s: { readonly share: number; readonly low: number; readonly high: number; readonly setting: number | null },
+      s: { readonly share: number; readonly low: number; readonly high: number; readonly setting: number | null; readonly lowOnScale: boolean },
       unit: UnitId,
       wrench: Wrench | null,
     ): string => {
@@ -122,8 +133,8 @@ export const torqueWords = (p: Printer, locale: string) => {
         s.share === 1
           ? target({ from: s.low, to: s.high, unit })
           : `${span(fixed(rounded.from, rounded.decimals), fixed(rounded.to, rounded.decimals))} ${symbolOf(unit)}`;
-      const set = wrench === null || s.setting === null ? "" : `; set ${atStep(s.setting, wrench)} on ${wrench.name}`;
-      return `- ${p.figure(s.share * 100, 0)} %: ${figures}${set}, all of them in that order`;
+      const set = wrench === null ? "" : s.setting === null ? `; off ${wrench.name}'s scale` : `; set ${atStep(s.setting, wrench)} on ${wrench.name}`;
+      return `- ${p.figure(s.share * 100, 0)} %: ${figures}${set}${s.lowOnScale ? `${LOW};` : ","} all of them in that order`;
     },
     angle: (degrees: number): string =>
       `- then each ${p.figure(degrees, 1)}° (${p.figure(degrees / 360, 2)} of a turn) further, in the same order; bolts tightened by angle are often used once only`,
@@ -138,6 +149,8 @@ export const torqueWords = (p: Printer, locale: string) => {
           return `- ${spanner.name} fits with ${play} to spare, and may be loaded`;
         case "loose":
           return `- ${spanner.name} goes on with ${play} to spare: too loose to load, it rounds the corners`;
+        case "tight":
+          return `- ${spanner.name} may go on, though by nominal widths it is ${play} too small: do not force it`;
         case "no":
           return `- ${spanner.name} does not go on: ${play} too small`;
       }

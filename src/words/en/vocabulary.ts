@@ -432,6 +432,15 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   midsummer: ["midsummer", "midsummer day", "midsummer's day"],
   last: ["last"],
   lastSpans: { week: "week", month: "month", year: "year" },
+  turns: {
+    ...{ "quarter turn": 90, "a quarter turn": 90, "quarter of a turn": 90, "a quarter of a turn": 90, "third of a turn": 120, "a third of a turn": 120 },
+    ...{ "half turn": 180, "half a turn": 180, "a half turn": 180, "three quarter turn": 270, "three quarters of a turn": 270 },
+    ...{ "one turn": 360, "a turn": 360, "full turn": 360, "a full turn": 360, "whole turn": 360 },
+  },
+  oneEnd: [
+    ...["max", "max.", "maximum", "at most", "up to", "no more than", "not more than", "less than", "under", "below", "<", "<=", "≤"],
+    ...["min", "min.", "minimum", "at least", "no less than", "not less than", "more than", "over", "above", ">", ">=", "≥"],
+  ],
   unknown: ["don't know", "dont know", "do not know", "no idea", "unknown", "not sure", "never", "?", "dunno", "no record", "can't say", "-"],
   how: {
     "did it": ["did it", "did it myself", "myself", "me", "i did it"],
