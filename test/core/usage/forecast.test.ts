@@ -97,7 +97,7 @@ describe("the member's own yearly figure", () => {
     return inAYear(stretchOf(10_400, "mi")) / inAYear(null);
   };
   test("still counts with readings a few weeks apart, and fades with more of them", () => {
-    expect(sway(3)).toBeGreaterThan(1.15);
+    expect(sway(3)).toBeGreaterThan(1.1);
     expect(sway(60)).toBeLessThan(1.05);
     expect(sway(60)).toBeLessThan(sway(20));
     expect(sway(20)).toBeLessThan(sway(3));
@@ -115,9 +115,9 @@ test("one long trip a year is expected about the same time next year, and not ag
     const track = buildTrack([bought], readings.slice(0, weeks));
     const last = track.points.at(-1);
     if (last === undefined) throw new Error("no points");
-    return figureIn(((forecast(track, none, { perYear: null }, null, last.on).riddenOn(addDays(last.on, days))?.high ?? 0) - last.ridden) as never, "mi");
+    return figureIn(((forecast(track, none, { perYear: null }, null, last.on).riddenOn(addDays(last.on, days))?.likely ?? 0) - last.ridden) as never, "mi");
   };
   // In spring a trip of 2,000 miles is still to come; after it, the rest of the summer holds none.
-  expect(after(66, 120)).toBeGreaterThan(2000);
-  expect(after(30, 120)).toBeLessThan(2000);
+  expect(after(66, 150)).toBeGreaterThan(2000);
+  expect(after(30, 150)).toBeLessThan(1200);
 });
