@@ -3,9 +3,10 @@
 
 import { addDays, dayNumber, daysBetween } from "../calendar/arithmetic.ts";
 import type { LocalDate } from "../calendar/dates.ts";
-import type { Ridden, Stretch } from "../quantity/distance.ts";
+import { type Ridden, type Stretch, stretchOf } from "../quantity/distance.ts";
 import { gammaBelow, normalBelow } from "./chances.ts";
-import { type Habit, learnHabit, worth, YEAR } from "./season.ts";
+import { type Habit, learnHabit, worth } from "./season.ts";
+import { type Trip, YEAR } from "./stints.ts";
 import type { Track } from "./track.ts";
 
 /** How a forecast knows. */
@@ -75,6 +76,9 @@ export function forecast(
       : { from: "group median", perYear: groupMedian?.perYear ?? (0 as Stretch) };
   return look(last, habit, known, basis, today);
 }
+
+/** A first step when a range is looked for. */
+const A_LITTLE = stretchOf(30, "mi");
 
 const NOTHING: Forecast = { basis: { from: "nothing" }, perWeek: null, dateOf: () => null, riddenOn: () => null };
 
@@ -191,7 +195,7 @@ function aheadOf(start: number, habit: Habit, known: Known): (days: number) => (
 /** The smallest distance, at least `least`, below which lies such a share. */
 function quantile(below: (distance: number) => number, share: number, least: number): number {
   if (below(least) >= share) return least;
-  let [low, high] = [least, Math.max(least * 1.3, least + 30 * 16_093_440)];
+  let [low, high] = [least, Math.max(least * 1.3, least + A_LITTLE)];
   while (below(high) < share) [low, high] = [high, high * 2];
   for (let step = 0; step < 9; step++) {
     const middle = (low + high) / 2;
@@ -202,7 +206,7 @@ function quantile(below: (distance: number) => number, share: number, least: num
 }
 
 /** How likely the yearly trip comes within so many days, when it has not come yet. One that is planned stands for it. */
-function tripWithin(trip: NonNullable<Habit["trip"]>, start: number, days: number, known: Known): number {
+function tripWithin(trip: Trip, start: number, days: number, known: Known): number {
   let chance = 0;
   for (let year = Math.floor((start - trip.day) / YEAR) - 1; trip.day + year * YEAR < start + days + YEAR / 2; year++) {
     const about = trip.day + year * YEAR;

@@ -2,11 +2,10 @@
 // Each season that could be is weighed by how well it explains the track (a Poisson count of rides with a gamma prior, which has a closed form);
 // none is chosen: the forecast is the mixture. Not here: what follows for the days ahead (forecast.ts).
 
-import { dayNumber } from "../calendar/arithmetic.ts";
 import { stretchOf } from "../quantity/distance.ts";
+import { type Stint, stintsOf, type Trip, takeTrips, YEAR } from "./stints.ts";
 import type { Track } from "./track.ts";
 
-export const YEAR = 365.25;
 /** Seasons begin and end on tenths of a month, near enough. */
 const BINS = 36;
 const BIN = YEAR / BINS;
@@ -28,13 +27,6 @@ const USUAL_DRIFT = 0.4;
 const USUAL_SPANS = 2;
 const SPAN = 40;
 const CHANCE = 0.6;
-/** A stint that goes so far beyond twice the usual pace holds a long trip. */
-const TRIP = 400 * MILE;
-
-/** Readings before this are too old to say how the bike is ridden. */
-const OLDEST = 4 * YEAR;
-/** Readings nearer than so many days are taken together. */
-const STINT = 6;
 /** Seasons e to this power less likely than the best are left out. */
 const FAR = 12;
 /** Seasons weighed stint by stint, and those that are kept. More gained under 1 %. */
@@ -62,10 +54,8 @@ export type Habit = {
   readonly piece: number;
   /** How far the pace itself may be off, as a share of it. */
   readonly drift: number;
-  readonly trip: { readonly distance: number; readonly day: number; readonly rate: number; readonly seen: readonly number[] } | null;
+  readonly trip: Trip | null;
 };
-type Stint = { readonly from: number; readonly to: number; distance: number };
-
 /** Days in season before a day, counted from any fixed day: differences count. */
 const inSeason = (day: number, from: number, days: number): number => {
   const year = Math.floor((day - from) / YEAR);
@@ -112,58 +102,6 @@ function driftOf(stints: readonly Stint[], seasons: readonly Season[], piece: nu
     [came, expected, days] = [0, 0, 0];
   }
   return Math.sqrt(Math.max(0, beyond / spans));
-}
-
-function stintsOf(track: Track, isLaidUp: ((day: number) => boolean) | null): Stint[] {
-  const stints: Stint[] = [];
-  const { points } = track;
-  const last = points.at(-1);
-  let from = points[0];
-  if (from === undefined || last === undefined) return [];
-  const end = dayNumber(last.on);
-  let start = dayNumber(from.on);
-  for (const point of points) {
-    const day = dayNumber(point.on);
-    if (day - start < STINT && point !== last) continue;
-    if (day > start && start > end - OLDEST) stints.push({ from: start, to: day, distance: point.ridden - from.ridden });
-    [from, start] = [point, day];
-  }
-  return isLaidUp === null ? stints : stints.flatMap((stint) => riddenPart(stint, isLaidUp));
-}
-
-/** The part of a stint outside a lay-up; where it was ridden although laid up, the days are taken as they are. */
-function riddenPart(stint: Stint, isLaidUp: (day: number) => boolean): Stint[] {
-  let [from, to] = [stint.from, stint.to];
-  while (from < to && isLaidUp(from)) from++;
-  while (to > from && isLaidUp(to - 1)) to--;
-  if (from < to) return [{ from, to, distance: stint.distance }];
-  return stint.distance > 0 ? [stint] : [];
-}
-
-/** Takes long trips out of the stints: riding far above the usual. */
-function takeTrips(stints: readonly Stint[]): Habit["trip"] {
-  const paces = stints.map(({ from, to, distance }) => distance / (to - from)).sort((a, b) => a - b);
-  const usual = Math.max(5 * MILE, paces[Math.floor(paces.length * 0.8)] ?? 0);
-  const trips: { day: number; distance: number }[] = [];
-  for (const stint of stints) {
-    const days = stint.to - stint.from;
-    if (stint.distance - 2 * usual * days < TRIP) continue;
-    const beyond = stint.distance - usual * days;
-    const before = trips.at(-1);
-    if (before !== undefined && stint.from - before.day < 25) before.distance += beyond;
-    else trips.push({ day: stint.from + days / 2, distance: beyond });
-    stint.distance = usual * days;
-  }
-  const latest = trips.at(-1);
-  const [first, last] = [stints[0], stints.at(-1)];
-  if (latest === undefined || first === undefined || last === undefined) return null;
-  const around = (day: number): number => ((((day - latest.day) % YEAR) + YEAR * 1.5) % YEAR) - YEAR / 2;
-  return {
-    distance: trips.reduce((sum, { distance }) => sum + distance, 0) / trips.length,
-    day: latest.day + trips.reduce((sum, { day }) => sum + around(day), 0) / trips.length,
-    rate: Math.min(0.95, trips.length / Math.max(trips.length, Math.round((last.to - first.from) / YEAR))),
-    seen: trips.map(({ day }) => day),
-  };
 }
 
 type Candidate = { readonly from: number; readonly days: number; readonly off: number; readonly prior: number };
