@@ -20,6 +20,7 @@ export function chance(seed: number): Chance {
     t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
     return ((t ^ (t >>> 14)) >>> 0) / 4_294_967_296;
   };
+  let [lastMean, limit] = [0, 1];
   const normal = (): number => Math.sqrt(-2 * Math.log(1 - u())) * Math.cos(2 * Math.PI * u());
   return {
     u,
@@ -27,7 +28,7 @@ export function chance(seed: number): Chance {
     around: (median, sigma) => median * Math.exp(sigma * normal()),
     between: (from, to) => from + (to - from) * u(),
     poisson(mean) {
-      const limit = Math.exp(-mean);
+      if (mean !== lastMean) [lastMean, limit] = [mean, Math.exp(-mean)];
       let [n, product] = [0, u()];
       while (product > limit) {
         n++;

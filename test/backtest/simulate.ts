@@ -6,9 +6,11 @@ import { type Chance, chance } from "./random.ts";
 export const POPULATIONS = ["steady commuter", "northern season", "southern season", "tourer", "new owner", "two bikes"] as const;
 export type Population = (typeof POPULATIONS)[number];
 
-/** Days simulated: three years of readings, and what comes after them. */
+/** Days of readings: three years. */
 export const READ_DAYS = 1096;
-export const ALL_DAYS = READ_DAYS + 250;
+/** Days simulated after a day of asking, and so in all. */
+export const FUTURE = 364;
+const ALL_DAYS = READ_DAYS + FUTURE;
 /** 1 January of a year that begins the three. */
 const YEAR = 365.25;
 
@@ -78,34 +80,60 @@ function seasonOf(_c: Chance, from: number, to: number, off: number): number[] {
   return Array.from({ length: 366 }, (_, day) => ((from < to ? day >= from && day < to : day >= from || day < to) ? 1 : off));
 }
 
-/** Miles ridden on each day from `from` on; the days before are zero. Trips are drawn anew for each year. */
-export function daysOf(rider: Rider, c: Chance, from = 0, share = startShare(rider)): Float64Array {
+/** What a rider truly rode, and how things stood on each day: which share of the riding this bike had, and when each year's trip fell. */
+export type Truth = { readonly ridden: Float64Array; readonly shares: Float64Array; readonly trips: readonly Trip[] };
+
+/** A rider's three years and what came after, by miles ridden on each day. */
+export function truthOf(rider: Rider, c: Chance): Truth {
+  const trips = Array.from({ length: Math.ceil(ALL_DAYS / YEAR) }, (_, year) => tripOf(rider, year, -1, c)).filter((trip) => trip !== null);
+  const shares = new Float64Array(ALL_DAYS);
   const ridden = new Float64Array(ALL_DAYS);
-  const trips = tripsOf(rider, c);
+  ridden.set(days(rider, c, rider.begins, ALL_DAYS, trips, 0.2 + 0.6 * ((rider.seed % 97) / 97), shares), rider.begins);
+  return { ridden, shares, trips };
+}
+
+/**
+ * One way in which the days after `day` may go, by miles ridden on each: drawn from what the rider is and how things stand, never from what came.
+ * A trip that has begun or is over stands; one that has not is drawn among the days left for it.
+ */
+export function futureOf(rider: Rider, truth: Truth, day: number, c: Chance): Float64Array {
+  const to = day + 1 + FUTURE;
+  const trips = truth.trips.filter((trip) => trip.from <= day);
+  for (let year = trips.length; rider.trips.aYear > 0 && year * YEAR < to; year++) {
+    const trip = tripOf(rider, year, day, c);
+    if (trip !== null) trips.push(trip);
+  }
+  return days(rider, c, day + 1, to, trips, truth.shares[day] ?? 0.5, null);
+}
+
+/** Miles on the days from `from` to before `to`. */
+function days(rider: Rider, c: Chance, from: number, to: number, trips: readonly Trip[], share: number, shares: Float64Array | null): Float64Array {
+  const ridden = new Float64Array(to - from);
   let bikeShare = share;
-  for (let day = Math.max(from, rider.begins); day < ALL_DAYS; day++) {
+  for (let day = from; day < to; day++) {
     if (rider.population === "two bikes" && day % 30 === 0) bikeShare = Math.min(0.95, Math.max(0.05, bikeShare + 0.12 * c.normal()));
-    const trip = trips.find((each) => day >= each.from && day < each.from + each.days);
+    if (shares !== null) shares[day] = bikeShare;
+    const trip = trips.length === 0 ? undefined : trips.find((each) => day >= each.from && day < each.from + each.days);
     if (trip !== undefined) {
-      ridden[day] = c.around(trip.miles, 0.3);
+      ridden[day - from] = c.around(trip.miles, 0.3);
       continue;
     }
-    const habit = rider.changes.reduce((by, change) => (day >= change.from ? by * change.by : by), 1);
-    const mean = rider.rides * habit * (rider.season[Math.floor(day % YEAR)] ?? 0) * (rider.population === "two bikes" ? 2 * bikeShare : 1);
-    for (let n = mean <= 0 ? 0 : c.poisson(mean); n > 0; n--) ridden[day] = (ridden[day] ?? 0) + c.around(rider.median, rider.sigma);
+    let mean = rider.rides * (rider.season[Math.floor(day % YEAR)] ?? 0) * (rider.population === "two bikes" ? 2 * bikeShare : 1);
+    if (mean <= 0) continue;
+    for (const change of rider.changes) if (day >= change.from) mean *= change.by;
+    let miles = 0;
+    for (let n = c.poisson(mean); n > 0; n--) miles += c.around(rider.median, rider.sigma);
+    ridden[day - from] = miles;
   }
   return ridden;
 }
-const startShare = (rider: Rider): number => 0.2 + 0.6 * ((rider.seed % 97) / 97);
 
 type Trip = { readonly from: number; readonly days: number; readonly miles: number };
-function tripsOf({ trips }: Rider, c: Chance): Trip[] {
-  if (trips.aYear === 0) return [];
-  return Array.from({ length: Math.ceil(ALL_DAYS / YEAR) }, (_, year) => ({
-    from: Math.floor(year * YEAR + c.between(trips.from, trips.to)),
-    days: Math.floor(c.between(7, 16)),
-    miles: c.between(150, 260),
-  }));
+/** A year's trip, begun after a day; null for who makes none. */
+function tripOf({ trips }: Rider, year: number, after: number, c: Chance): Trip | null {
+  if (trips.aYear === 0) return null;
+  const first = Math.max(year * YEAR + trips.from, after + 1);
+  return { from: Math.floor(c.between(first, Math.max(first, year * YEAR + trips.to))), days: Math.floor(c.between(7, 16)), miles: c.between(150, 260) };
 }
 
 export type Typed = { readonly day: number; readonly figure: number; readonly slipped: boolean };

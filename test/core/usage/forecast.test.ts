@@ -85,3 +85,39 @@ describe("with too little to learn from", () => {
     expect(blank.dateOf(ahead(track.points[0]?.ridden ?? (0 as never), stretchOf(10, "mi")))).toBeNull();
   });
 });
+
+describe("the member's own yearly figure", () => {
+  /** What is expected of a year at 100 miles a week, said to be 10,400 miles, beside what is expected when nothing is said. */
+  const sway = (weeks: number): number => {
+    const track = weekly(weeks, () => 100);
+    const last = track.points.at(-1);
+    if (last === undefined) throw new Error("no points");
+    const inAYear = (perYear: ReturnType<typeof stretchOf> | null): number =>
+      (forecast(track, none, { perYear }, null, last.on).riddenOn(addDays(last.on, 364))?.likely ?? 0) - last.ridden;
+    return inAYear(stretchOf(10_400, "mi")) / inAYear(null);
+  };
+  test("still counts with readings a few weeks apart, and fades with more of them", () => {
+    expect(sway(3)).toBeGreaterThan(1.1);
+    expect(sway(60)).toBeLessThan(1.05);
+    expect(sway(60)).toBeLessThan(sway(20));
+    expect(sway(20)).toBeLessThan(sway(3));
+  });
+});
+
+test("one long trip a year is expected about the same time next year, and not again this year", () => {
+  let total = 1000;
+  const readings = Array.from({ length: 80 }, (_, week) => {
+    const on = addDays(start, week * 7);
+    total += week === 26 || week === 78 ? 2000 : 40;
+    return { id: `r${week}`, on, order: week, dial: dialOf(total, "mi") };
+  });
+  const after = (weeks: number, days: number): number => {
+    const track = buildTrack([bought], readings.slice(0, weeks));
+    const last = track.points.at(-1);
+    if (last === undefined) throw new Error("no points");
+    return figureIn(((forecast(track, none, { perYear: null }, null, last.on).riddenOn(addDays(last.on, days))?.likely ?? 0) - last.ridden) as never, "mi");
+  };
+  // In spring a trip of 2,000 miles is still to come; after it, the rest of the summer holds none.
+  expect(after(66, 150)).toBeGreaterThan(2000);
+  expect(after(30, 150)).toBeLessThan(1200);
+});
