@@ -17,6 +17,8 @@ import { seed } from "./seed.ts";
 
 const NOW = "2026-11-25T10:00:00Z";
 const BIKES = 20_000;
+/** Bikes of a large group, two a member. */
+const GROUP = 50;
 
 export const answers: Bench = {
   name: "answers",
@@ -94,10 +96,26 @@ export const answers: Bench = {
     const shown = all.map((g) => dueBike({ itemName: englishItemName }, g));
     const words = english({ locale: "en-GB", distance: null }, localDateAt(now, zone("UTC")));
     const rest = await compare("the parts of /due", null, { core: () => all.map(duesOf), words: () => sayDue(shown, words) });
+    const many = Array.from({ length: GROUP }, (_, n) => `b${n}` as BikeId);
+    const owners = Array.from({ length: GROUP / 2 }, (_, n) => `m${n}` as MemberId);
+    const list = many.map((id) => `'${id}'`).join();
+    const bare = [
+      `select * from bikes where id in (${list})`,
+      `select * from bike_events where bike in (${list}) order by bike, from_date, at`,
+      `select bike, kind, place, id, dial, on_date, logged_at, ordinal from readings where bike in (${list}) and current = 1 and state = 'live' and kind = 'odometer'
+       union all select bike, kind, place, '', null, max(on_date), '', 0 from readings where bike in (${list}) and current = 1 and state = 'live' and kind in ('cold pressure', 'tread') group by bike, kind, place`,
+      `select * from work where bike in (${list}) and current = 1 and state = 'live' order by bike, from_date, logged_at, ordinal`,
+    ].map((text) => raw.prepare(text));
+    const garaged = () => store.read(async (q) => garage(q, (await Promise.all(owners.map((owner) => q.bikes.ofOwner(owner)))).flat(), now, () => ({ member: null, home: null })));
+    const group = await compare(`a group of ${GROUP} bikes`, "bare SQL of the same rows", {
+      "bare SQL of the same rows": () => bare.map((statement) => statement.all()),
+      "from the store, put together": garaged,
+      "due lists, from the store": async () => (await garaged()).map(duesOf),
+    });
     raw.close();
     await opened.close();
     await open.close();
-    return [...whole, ...wide, ...parts, ...rest];
+    return [...whole, ...wide, ...parts, ...rest, ...group];
   },
 };
 
