@@ -11,6 +11,7 @@ import { due } from "./due.ts";
 import { group } from "./group.ts";
 import { helpOver } from "./help.ts";
 import { planChange } from "./plan-change.ts";
+import { planChart } from "./plan-chart.ts";
 import { planList } from "./plan-list.ts";
 import { reading } from "./reading.ts";
 import { remind } from "./remind.ts";
@@ -34,6 +35,7 @@ const ALL = [
   due,
   planList,
   planChange,
+  planChart,
   convert,
   torqueSetCommand,
   torqueStages,

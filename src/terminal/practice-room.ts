@@ -40,7 +40,7 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
       if (reply === null) continue;
       if (only === null && where.channel !== "dm") print(words.toEveryone);
       print(textOf(reply));
-      for (const file of reply.files) print(words.picture(file.alt, await room.keep(file)));
+      for (const file of reply.files) print(words.file(file.type, file.alt, await room.keep(file)));
       buttons = reply.actions;
       reply.actions.forEach((action, n) => {
         print(`  [${n + 1}] ${action.label}`);

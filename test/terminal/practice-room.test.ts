@@ -45,8 +45,8 @@ test("a drawing is kept beside the database, named with what it shows, and askin
   const ask = "/torque set target:65 Nm adapter:50 mm lever:400 mm";
   const [, shown] = await typed([ask, ask], file);
   const kept = /\(a drawing, in (.*\.png): A torque wrench seen from above, L = 400 mm/u.exec(shown ?? "")?.[1] ?? "";
-  expect(path.dirname(kept)).toBe(`${file}.pictures`);
-  expect(await readdir(`${file}.pictures`)).toEqual([path.basename(kept)]);
+  expect(path.dirname(kept)).toBe(`${file}.files`);
+  expect(await readdir(`${file}.files`)).toEqual([path.basename(kept)]);
   await rm(folder, { recursive: true });
 });
 

@@ -4,6 +4,7 @@ import type { LocalDate } from "../../core/calendar/dates.ts";
 import { makePrinter, type PrintStyle } from "../printer.ts";
 import { bikeWords } from "./bikes.ts";
 import { ENGLISH_CAUTIONS } from "./cautions.ts";
+import { chartWords } from "./chart.ts";
 import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
 import { dueWords } from "./due.ts";
@@ -20,13 +21,15 @@ export type Words = ReturnType<typeof english>;
 
 export function english(style: PrintStyle, today: LocalDate) {
   const p = makePrinter(style);
+  const plan = planWords(p);
   return {
     p,
     today,
     bikes: bikeWords(p),
     due: dueWords(p),
     outlook: outlookWords(p),
-    plan: planWords(p),
+    plan,
+    chart: chartWords(p, plan.repeats),
     readings: readingWords(p),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
