@@ -1,9 +1,10 @@
 // The words by which a pasted service chart is read, as data. Each language supplies its own.
 
-import type { WorkAction } from "../plan/plan.ts";
+import { ACTIONS, type WorkAction } from "../plan/plan.ts";
 
 /** What a letter of a chart stands for: work of one kind, whatever the item of the plan does, or nothing that matters. */
 export type Meaning = WorkAction | "as the item" | "nothing";
+export const MEANINGS: readonly Meaning[] = [...ACTIONS, "as the item", "nothing"];
 
 export type ChartWords = {
   /** What a letter can mean where the chart does not say, the commonest first. */

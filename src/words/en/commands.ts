@@ -83,6 +83,11 @@ export const COMMAND_WORDS = {
     options: { bike: "Which bike, when you have several", until: "The last service to show: 24,000 mi", share: "Show the answer to everyone here" },
     example: "/plan chart bike:Heron until:24,000 mi",
   },
+  "plan read-chart": {
+    does: "Paste the service chart of your manual; you see what it changes before anything is saved.",
+    options: { bike: "Which bike, when you have several", chart: "A short chart, its lines parted by \\n; leave it out to paste into a form" },
+    example: "/plan read-chart bike:Heron",
+  },
   convert: {
     does: "Convert torque, pressure, length, distance, temperature and more.",
     options: { what: "Figure and unit, or a range", to: "Unit wanted", exact: "Every digit" },

@@ -10,6 +10,7 @@ import { convertWords } from "./convert.ts";
 import { dueWords } from "./due.ts";
 import { outlookWords } from "./outlook.ts";
 import { planWords } from "./plan.ts";
+import { readChartWords } from "./read-chart.ts";
 import { readingWords } from "./readings.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
@@ -30,6 +31,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     outlook: outlookWords(p),
     plan,
     chart: chartWords(p, plan.repeats),
+    readChart: readChartWords(p, plan),
     readings: readingWords(p),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),

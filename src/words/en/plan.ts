@@ -45,6 +45,7 @@ export const planWords = (p: Printer) => {
 
   return {
     repeats,
+    legs,
     title: (nickname: string, planName: string, items: number): string => `${nickname}'s plan, “${planName}”: ${items} items.`,
     /** "Engine oil and filter: every 4,000 mi or 12 months; first at 600 mi." */
     line: ({ name, anchor, first, repeat, before }: Line, column: DistanceUnit): string => {
