@@ -32,8 +32,8 @@ export const roomWords = {
   toEveryone: "to everyone:",
   arrived: (member: string, place: string): string => (place === "dm" ? `A message for ${member}:` : `In ${place}, for ${member}:`),
   pick: "Type the number of your choice:",
-  field: (label: string, hint: string | null, required: boolean): string =>
-    `${[label, ...(hint === null ? [] : [`such as ${hint}`]), ...(required ? [] : ["Enter leaves it out"])].join("; ")}:`,
+  field: (label: string, hint: string | null, required: boolean, lines: boolean): string =>
+    `${[label, ...(hint === null ? [] : [`such as ${hint}`]), ...(lines ? ["several lines are typed in one, with \\n between them"] : []), ...(required ? [] : ["Enter leaves it out"])].join("; ")}:`,
   nothingToEdit: "You have said nothing yet that could be changed.",
   silence: "(no answer: the bot keeps out of small talk)",
   bye: "All is kept. See you next time.",
