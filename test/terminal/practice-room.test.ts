@@ -93,12 +93,7 @@ test("all is kept when it is left and opened again", async () => {
 });
 
 test("several lines of a form are typed in one", async () => {
-  const shown = await typed([
-    "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi",
-    "/plan read-chart",
-    "1",
-    "item;4,000 mi;8,000\\nSpark plugs;;R",
-  ]);
+  const shown = await typed(["/bike add name:Heron kind:chain-drive twin odometer:14,210 mi", "/plan read-chart", "1", "item;4,000 mi;8,000\\nSpark plugs;;R"]);
   expect(shown.at(-3)).toContain("several lines are typed in one, with \\n between them");
   expect(shown.at(-2)).toContain("Heron: a chart of 1 line and 2 services, 4,000 mi to 8,000 mi.");
 });
