@@ -9,7 +9,7 @@ const STORED = [
   "test/store/**/*.test.ts",
   "test/usecases/**/*.test.ts",
   "test/reminders/**/*.test.ts",
-  "test/terminal/{story,corrections,torque}.test.ts",
+  "test/terminal/{story,corrections,torque,chart}.test.ts",
   "test/discord/{story,sending}.test.ts",
   POSTGRES_ONLY,
 ];

@@ -12,7 +12,9 @@ import { due } from "./due.ts";
 import { group } from "./group.ts";
 import { helpOver } from "./help.ts";
 import { planChange } from "./plan-change.ts";
+import { planChart } from "./plan-chart.ts";
 import { planList } from "./plan-list.ts";
+import { planReadChart } from "./plan-read-chart.ts";
 import { reading } from "./reading.ts";
 import { remind } from "./remind.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
@@ -36,6 +38,8 @@ const ALL = [
   due,
   planList,
   planChange,
+  planChart,
+  planReadChart,
   convert,
   torqueSetCommand,
   torqueStages,

@@ -189,9 +189,9 @@ export const outlook = z.object({
   ),
 });
 
-const columns = z.object({ miles: z.number().nullable(), km: z.number().nullable() });
-const interval = columns.extend({ months: z.number().nullable(), hours: z.number().nullable() });
-const repeat = z.looseObject({ by: z.enum(["interval", "nth mark", "nth time", "mark list"]) });
+export const columns = z.object({ miles: z.number().nullable(), km: z.number().nullable() });
+export const interval = columns.extend({ months: z.number().nullable(), hours: z.number().nullable() });
+export const repeat = z.looseObject({ by: z.enum(["interval", "nth mark", "nth time", "mark list"]) });
 export const planShown = z.object({
   bike: z.string(),
   nickname: z.string(),

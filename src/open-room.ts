@@ -10,7 +10,7 @@ import type { Deliver } from "./reminders/deliver.ts";
 import type { Opened, OpenOptions } from "./store/db.ts";
 import { openDatabase } from "./store/open.ts";
 import { type Store, storeOn } from "./store/store.ts";
-import { picturesBeside } from "./terminal/pictures.ts";
+import { filesBeside } from "./terminal/files.ts";
 import { placeOf, type Room } from "./terminal/room.ts";
 import { roomOn } from "./terminal/wire.ts";
 
@@ -57,7 +57,7 @@ async function onOpened(opened: Opened, frozen: Instant | null, log: Log, suppli
   const room = await roomOn({
     conversation: bot.conversation,
     commands: supplied.commands,
-    keep: picturesBeside(file),
+    keep: filesBeside(file),
     now: clock.now,
     newId,
     later,

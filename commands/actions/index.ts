@@ -3,6 +3,7 @@
 import type { ActionName } from "../../src/chat/action-names.ts";
 import type { BotHandler } from "../define.ts";
 import { addFirst, fitChoice, fitPart, history, historyUnknown, historyWhole } from "./bike.ts";
+import { answerChart, leaveChart, pasteChart, saveChart, showChart, undoChart } from "./chart.ts";
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
 import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
 import { doneNow, putOffNow, showDue, showReminder } from "./reminders.ts";
@@ -35,4 +36,10 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "set-interval": setInterval,
   "undo-interval": takeIntervalBack,
   "leave-plan": leavePlan,
+  "paste-chart": pasteChart,
+  "show-chart": showChart,
+  "answer-chart": answerChart,
+  "save-chart": saveChart,
+  "undo-chart": undoChart,
+  "leave-chart": leaveChart,
 };

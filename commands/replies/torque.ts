@@ -1,6 +1,6 @@
 // What to set, as words and as a drawing: the best wrench first, then what the others lack.
 
-import type { Picture, Said } from "../../src/chat/reply.ts";
+import type { Attached, Said } from "../../src/chat/reply.ts";
 import type { Wrench } from "../../src/core/torque/wrench.ts";
 import { drawAdapter } from "../../src/picture/adapter-drawing.ts";
 import { render } from "../../src/picture/render.ts";
@@ -33,10 +33,10 @@ export function sayTorque(answer: SetAnswer, { torque }: Words): Said {
 }
 
 /** The wrench and its adapter; nothing without one. */
-export async function drawTorque(answer: SetAnswer, { torque }: Words): Promise<readonly Picture[]> {
+export async function drawTorque(answer: SetAnswer, { torque }: Words): Promise<readonly Attached[]> {
   const { target, atWrench, geometry } = answer;
   if (geometry === null) return [];
   const { texts, alt } = torque.drawing(target, atWrench, geometry, bestOf(answer));
   const svg = drawAdapter({ lever: geometry.lever.millimetres, adapter: geometry.adapter.millimetres, angle: geometry.angle, texts });
-  return [{ name: "adapter.png", png: await render(svg, WIDTH), alt }];
+  return [{ name: "adapter.png", type: "image/png", bytes: await render(svg, WIDTH), alt }];
 }

@@ -28,6 +28,12 @@ export const ACTION_NAMES = [
   "set-interval",
   "undo-interval",
   "leave-plan",
+  "paste-chart",
+  "show-chart",
+  "answer-chart",
+  "save-chart",
+  "undo-chart",
+  "leave-chart",
 ] as const;
 export type ActionName = (typeof ACTION_NAMES)[number];
 

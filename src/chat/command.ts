@@ -2,7 +2,7 @@
 // One list of options gives the platform's registration, the parser and the help.
 
 import type { ZodType } from "zod";
-import type { Picture, Said, Visibility } from "./reply.ts";
+import type { Attached, Said, Visibility } from "./reply.ts";
 
 /** What an option takes. "text" with `complete` offers suggestions while the member types. */
 export type Option =
@@ -36,8 +36,8 @@ export type Command<Ctx, W, R, O extends Options = Options, Out = unknown> = {
   readonly data: ZodType<Out>;
   readonly run: (ctx: Ctx, input: InputOf<O>) => Promise<Outcome<Out, R>>;
   readonly say: (out: Out, words: W) => Said;
-  /** Pictures that go with the words. What cannot be drawn is left out; the words stand by themselves. */
-  readonly draw?: (out: Out, words: W) => Promise<readonly Picture[]>;
+  /** Files that go with the words. What cannot be drawn is left out; the words stand by themselves. */
+  readonly draw?: (out: Out, words: W) => Promise<readonly Attached[]>;
 };
 
 /** A command of any options, as lists hold it. */
@@ -46,7 +46,7 @@ export type AnyCommand<Ctx, W, R> = Omit<Command<Ctx, W, R>, "visibility" | "run
   readonly visibility: (input: never) => Visibility;
   readonly run: (ctx: Ctx, input: never) => Promise<Outcome<unknown, R>>;
   readonly say: (out: never, words: W) => Said;
-  readonly draw?: (out: never, words: W) => Promise<readonly Picture[]>;
+  readonly draw?: (out: never, words: W) => Promise<readonly Attached[]>;
 };
 
 /** Help texts of a command, from words/: what it does and what each option takes. */

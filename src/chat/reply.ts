@@ -30,8 +30,8 @@ export type Action = { readonly id: ActionId; readonly label: string } & (
   | { readonly kind: "form"; readonly form: Form }
 );
 
-/** A drawn file with its alternative text. */
-export type Picture = { readonly name: string; readonly png: Uint8Array; readonly alt: string };
+/** A file that goes with the words: a drawing with what it shows in words, or a table to open elsewhere with what it holds. */
+export type Attached = { readonly name: string; readonly type: "image/png" | "text/csv"; readonly bytes: Uint8Array; readonly alt: string };
 
 /** Words ready to show: answer first, reasoning after, one caution line where the work can hurt. */
 export type Said = {
@@ -39,7 +39,7 @@ export type Said = {
   readonly lines: readonly string[];
   readonly caution: string | null;
   readonly actions: readonly Action[];
-  readonly files: readonly Picture[];
+  readonly files: readonly Attached[];
 };
 
 /** Said, who may see it, and the same outcome as data for scripts and tests. */

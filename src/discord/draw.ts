@@ -54,7 +54,7 @@ export function pagesOf(said: Said, moreActions: string, { before = null, mark =
     ...(said.caution === null ? [] : escapedLines(said.caution).map((line) => `> ${line}`)),
   ]);
   const rows = rowsOf(said.actions, moreActions);
-  const files = said.files.map((file) => new AttachmentBuilder(Buffer.from(file.png), { name: file.name, description: file.alt.slice(0, 1024) }));
+  const files = said.files.map((file) => new AttachmentBuilder(Buffer.from(file.bytes), { name: file.name, description: file.alt.slice(0, 1024) }));
   if (mark === null || (texts.length < 2 && rows.length <= ROWS)) return laid(texts, rows, ROWS, files, moreActions);
   const pages = laid(texts, rows, ROWS - 1, files, moreActions);
   return pages.map((page, n) => ({ ...page, components: [...page.components, pageMark(mark, n, pages.length)] }));
@@ -170,7 +170,7 @@ function labelOf(field: Field): LabelBuilder {
     .setCustomId(field.name)
     .setRequired(field.required)
     .setStyle(field.kind === "paragraph" ? TextInputStyle.Paragraph : TextInputStyle.Short)
-    .setMaxLength(field.kind === "paragraph" ? 2000 : 200);
+    .setMaxLength(field.kind === "paragraph" ? 4000 : 200);
   if (field.hint !== null) input.setPlaceholder(clip(field.hint, 100));
   if (field.value !== null && field.value !== "") input.setValue(field.value);
   return label.setTextInputComponent(input);

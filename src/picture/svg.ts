@@ -3,7 +3,7 @@
 export type Point = { readonly x: number; readonly y: number };
 
 /** Colours that colour-blind readers can tell apart (Okabe and Ito's set); width and dashes say the same again. */
-export const INK = { line: "#1a1a1a", quiet: "#6b6b6b", first: "#0072b2", second: "#d55e00" } as const;
+export const INK = { line: "#1a1a1a", quiet: "#6b6b6b", faint: "#b8b8b8", first: "#0072b2", second: "#d55e00" } as const;
 
 /** The point so far along from another. */
 export const at = (from: Point, along: Point, by: number): Point => ({ x: from.x + along.x * by, y: from.y + along.y * by });

@@ -5,6 +5,7 @@ import type { Instant } from "../core/calendar/dates.ts";
 import type { EventId } from "../core/ids.ts";
 import type { PlanBase } from "../core/plan/plan.ts";
 import { bikesRepo } from "./bikes.ts";
+import { chartsRepo } from "./charts.ts";
 import type { DatabaseKind } from "./columns.ts";
 import type { Db, Opened } from "./db.ts";
 import { draftsRepo } from "./drafts.ts";
@@ -22,6 +23,7 @@ export type Repos = {
   readonly readings: ReturnType<typeof readingsRepo>;
   readonly work: ReturnType<typeof workRepo>;
   readonly drafts: ReturnType<typeof draftsRepo>;
+  readonly charts: ReturnType<typeof chartsRepo>;
   readonly notices: ReturnType<typeof noticesRepo>;
   readonly wrenches: ReturnType<typeof wrenchesRepo>;
   readonly room: ReturnType<typeof roomRepo>;
@@ -95,6 +97,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     readings: readingsRepo(db),
     work: workRepo(db),
     drafts: draftsRepo(db),
+    charts: chartsRepo(db),
     notices: noticesRepo(db),
     wrenches: wrenchesRepo(db),
     room: roomRepo(db),

@@ -109,7 +109,7 @@ async function answerLine(room: Room, answer: Answer): Promise<object> {
     text: reply === null ? null : textOf(reply),
     react: answer.react,
     actions: (reply?.actions ?? []).map(actionLine),
-    files: await Promise.all((reply?.files ?? []).map(async (file) => ({ name: file.name, path: await room.keep(file), alt: file.alt }))),
+    files: await Promise.all((reply?.files ?? []).map(async (file) => ({ name: file.name, type: file.type, path: await room.keep(file), alt: file.alt }))),
     data: answer.data,
   };
 }

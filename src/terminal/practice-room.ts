@@ -40,7 +40,7 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
       if (reply === null) continue;
       if (only === null && where.channel !== "dm") print(words.toEveryone);
       print(textOf(reply));
-      for (const file of reply.files) print(words.picture(file.alt, await room.keep(file)));
+      for (const file of reply.files) print(words.file(file.type, file.alt, await room.keep(file)));
       buttons = reply.actions;
       reply.actions.forEach((action, n) => {
         print(`  [${n + 1}] ${action.label}`);
@@ -71,7 +71,10 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
   };
   const ask = (field: Field | undefined): void => {
     if (field === undefined) return;
-    print(words.field(field.label, field.hint, field.required), ...field.options.map((option, at) => `  ${at + 1}. ${option.label}`));
+    print(
+      words.field(field.label, field.hint, field.required, field.kind === "paragraph"),
+      ...field.options.map((option, at) => `  ${at + 1}. ${option.label}`),
+    );
   };
   const choose = async (line: string, action: Extract<Action, { kind: "pick" }>): Promise<void> => {
     waiting = { for: "line" };
@@ -84,7 +87,7 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
     if (field === undefined) return;
     const option = field.options[Number(line) - 1] ?? field.options.find((each) => each.label.toLowerCase() === line.toLowerCase());
     if (field.options.length > 0 && option === undefined && (line !== "" || field.required)) return ask(field);
-    const chosen = field.options.length > 0 ? (option?.value ?? "") : line;
+    const chosen = field.options.length > 0 ? (option?.value ?? "") : field.kind === "paragraph" ? line.replaceAll("\\n", "\n") : line;
     const filled = { ...state.filled, [field.name]: chosen };
     const next = state.action.form.fields[state.at + 1];
     waiting = next === undefined ? { for: "line" } : { ...state, at: state.at + 1, filled };

@@ -5,7 +5,7 @@ import type { Answer, Inbound, Where } from "../chat/inbound.ts";
 import type { Reply } from "../chat/reply.ts";
 import type { Instant } from "../core/calendar/dates.ts";
 import type { EventId, GroupId, MemberId } from "../core/ids.ts";
-import type { KeepPicture } from "./pictures.ts";
+import type { KeepFile } from "./files.ts";
 
 /** A message said in the room, kept for edits and the message menu. */
 export type Said = { readonly id: string; readonly author: string; readonly place: string; readonly text: string };
@@ -22,8 +22,8 @@ export type Room = {
   readonly advance: (duration: string, asleep: boolean) => Promise<readonly Arrived[]>;
   /** Does what is due now. */
   readonly tick: () => Promise<readonly Arrived[]>;
-  /** Keeps a picture as a file, and answers where. */
-  readonly keep: KeepPicture;
+  /** Keeps a file of an answer, and says where. */
+  readonly keep: KeepFile;
   /** The commands, for reading a line. */
   readonly commands: Parameters<typeof import("../chat/command-line.ts").parseCommandLine>[1];
 };

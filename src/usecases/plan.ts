@@ -7,14 +7,14 @@ import type { Interval, PlanItem, Repeat } from "../core/plan/plan.ts";
 import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
 import { firstMarks } from "../core/schedule/marks.ts";
 import { readEvery } from "../message/read-every.ts";
-import { Conflict, type Repos } from "../store/store.ts";
-import { keepMember } from "./add-bike.ts";
+import type { Repos } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
 import { type DueBike, type DueLine, dueBike } from "./due.ts";
-import { type Garaged, garagedOf, pick } from "./garage.ts";
+import { editPlan } from "./edit-plan.ts";
+import { type Garaged, garagedOf } from "./garage.ts";
 import { knownOf, noneLeft, ownGarage } from "./messages.ts";
 import { itemsNamed, nameIn } from "./record-work.ts";
-import { done, onceHeard, type Result, refused } from "./refusals.ts";
+import { done, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 
 /** One line of a plan. `before`: what it said when the bike got it, where that has been changed. */
@@ -104,25 +104,18 @@ export async function undoInterval(ctx: Ctx, input: { readonly bike: BikeId; rea
   });
 }
 
-async function editing(
+function editing(
   ctx: Ctx,
   bike: BikeId,
   rev: number,
   work: (g: Garaged, q: Repos) => Result<IntervalChange> | Promise<Result<IntervalChange>>,
 ): Promise<Result<IntervalChange>> {
-  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<IntervalChange>> => {
-    const g = pick(await ownGarage(q, ctx), bike);
-    if (g === null) return refused({ why: "not yours" });
-    if (g.bike.edits.length !== rev) return refused({ why: "changed meanwhile" });
+  return editPlan<IntervalChange>(ctx, bike, rev, async (g, q) => {
     const change = await work(g, q);
     if (change.is === "refused") return change;
     const { item, will } = change.value;
-    await keepMember(q, ctx);
-    const edit = { edit: { change: "interval", item, repeat: will.repeat }, by: ctx.who.member, at: ctx.now, why: null } as const;
-    if (!(await q.bikes.change({ ...g.bike, edits: [...g.bike.edits, edit] }, ctx.now))) throw new Conflict("bike changed meanwhile");
-    return done({ ...change.value, rev: rev + 1, saved: true });
+    return done({ edits: [{ change: "interval", item, repeat: will.repeat }], value: { ...change.value, rev: rev + 1, saved: true } });
   });
-  return onceHeard(acted);
 }
 
 /** The bike as it is and as it would be. */

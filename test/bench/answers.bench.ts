@@ -106,7 +106,8 @@ export const answers: Bench = {
        union all select bike, kind, place, '', null, max(on_date), '', 0 from readings where bike in (${list}) and current = 1 and state = 'live' and kind in ('cold pressure', 'tread') group by bike, kind, place`,
       `select * from work where bike in (${list}) and current = 1 and state = 'live' order by bike, from_date, logged_at, ordinal`,
     ].map((text) => raw.prepare(text));
-    const garaged = () => store.read(async (q) => garage(q, (await Promise.all(owners.map((owner) => q.bikes.ofOwner(owner)))).flat(), now, () => ({ member: null, home: null })));
+    const garaged = () =>
+      store.read(async (q) => garage(q, (await Promise.all(owners.map((owner) => q.bikes.ofOwner(owner)))).flat(), now, () => ({ member: null, home: null })));
     const group = await compare(`a group of ${GROUP} bikes`, "bare SQL of the same rows", {
       "bare SQL of the same rows": () => bare.map((statement) => statement.all()),
       "from the store, put together": garaged,

@@ -4,7 +4,7 @@ import { expect, test } from "vitest";
 import { z } from "zod";
 import { conversationOf, type Parts } from "../../src/chat/conversation.ts";
 import type { Answer, Inbound } from "../../src/chat/inbound.ts";
-import type { Picture } from "../../src/chat/reply.ts";
+import type { Attached } from "../../src/chat/reply.ts";
 import type { EventId, MemberId } from "../../src/core/ids.ts";
 
 class Crossed extends Error {}
@@ -19,7 +19,7 @@ const from = {
 const run = (command: string): Inbound => ({ ...from, kind: "run", command, sub: null, options: {} });
 
 /** A bot of one command, which fails as often as told. */
-function botThat(fails: readonly Error[], faults: unknown[] = [], draw?: () => Promise<readonly Picture[]>, away = false) {
+function botThat(fails: readonly Error[], faults: unknown[] = [], draw?: () => Promise<readonly Attached[]>, away = false) {
   const left = [...fails];
   const entered: number[] = [];
   const line = (text: string) => ({ title: null, lines: [text], caution: null, actions: [], files: [] });
@@ -92,7 +92,7 @@ test("a command that is not there is answered with those that are near", async (
 });
 
 test("a picture goes with the words; one that cannot be drawn is logged, and the words are answered without it", async () => {
-  const picture = { name: "a.png", png: new Uint8Array([1]), alt: "a line" };
+  const picture = { name: "a.png", type: "image/png" as const, bytes: new Uint8Array([1]), alt: "a line" };
   const [drawn] = await botThat([], [], async () => [picture]).hear(run("count"));
   expect(drawn?.reply).toMatchObject({ lines: ["entered 1 times"], files: [picture] });
   const faults: unknown[] = [];

@@ -121,7 +121,10 @@ describe("a reply that can be found again", () => {
 });
 
 test("a picture comes with the words that stand for it", () => {
-  const [page] = pagesOf(said({ lines: ["x"], files: [{ name: "wear.png", png: new Uint8Array([1]), alt: "Tread over distance, falling" }] }), "More");
+  const [page] = pagesOf(
+    said({ lines: ["x"], files: [{ name: "wear.png", type: "image/png" as const, bytes: new Uint8Array([1]), alt: "Tread over distance, falling" }] }),
+    "More",
+  );
   expect(page?.files.map((file) => [file.name, file.description])).toEqual([["wear.png", "Tread over distance, falling"]]);
 });
 

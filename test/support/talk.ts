@@ -22,7 +22,7 @@ export type Shown = {
     readonly options?: readonly { value: string; label: string }[];
     readonly fields?: readonly { name: string; label: string }[];
   }[];
-  readonly files: readonly { readonly name: string; readonly path: string; readonly alt: string }[];
+  readonly files: readonly { readonly name: string; readonly type: string; readonly path: string; readonly alt: string }[];
   // biome-ignore lint/suspicious/noExplicitAny: scripts see plain JSON here, and so do the tests
   readonly data: any;
   readonly error?: string;

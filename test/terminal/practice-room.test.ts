@@ -45,8 +45,8 @@ test("a drawing is kept beside the database, named with what it shows, and askin
   const ask = "/torque set target:65 Nm adapter:50 mm lever:400 mm angle:0";
   const [, shown] = await typed([ask, ask], file);
   const kept = /\(a drawing, in (.*\.png): A torque wrench seen from above, L = 400 mm/u.exec(shown ?? "")?.[1] ?? "";
-  expect(path.dirname(kept)).toBe(`${file}.pictures`);
-  expect(await readdir(`${file}.pictures`)).toEqual([path.basename(kept)]);
+  expect(path.dirname(kept)).toBe(`${file}.files`);
+  expect(await readdir(`${file}.files`)).toEqual([path.basename(kept)]);
   await rm(folder, { recursive: true });
 });
 
@@ -90,4 +90,10 @@ test("all is kept when it is left and opened again", async () => {
   expect(shown[0]).toContain("Practice room, 25 November 2026. You are you.");
   expect(shown[1]).toContain("14,820 mi");
   await rm(folder, { recursive: true });
+});
+
+test("several lines of a form are typed in one", async () => {
+  const shown = await typed(["/bike add name:Heron kind:chain-drive twin odometer:14,210 mi", "/plan read-chart", "1", "item;4,000 mi;8,000\\nSpark plugs;;R"]);
+  expect(shown.at(-3)).toContain("several lines are typed in one, with \\n between them");
+  expect(shown.at(-2)).toContain("Heron: a chart of 1 line and 2 services, 4,000 mi to 8,000 mi.");
 });

@@ -15,7 +15,8 @@ export function fold(base: PlanBase, edits: readonly PlanEdit[]): FoldedPlan {
     switch (edit.change) {
       case "interval": {
         const item = items.get(edit.item);
-        if (item !== undefined) items.set(edit.item, { ...item, repeat: edit.repeat });
+        const { repeat, first = item?.first ?? null, anchor = item?.anchor ?? "marks" } = edit;
+        if (item !== undefined) items.set(edit.item, { ...item, repeat, first, anchor });
         break;
       }
       case "add":

@@ -9,6 +9,7 @@ import type { NumberStyle } from "../quantity/number.ts";
 import type { UnitNames } from "../quantity/parse.ts";
 import type { UnitId } from "../quantity/units.ts";
 import type { HowWeKnow } from "../schedule/facts.ts";
+import type { ChartWords } from "./chart-words.ts";
 import type { ReadingKind } from "./kinds.ts";
 
 export type Vocabulary = {
@@ -67,6 +68,8 @@ export type Vocabulary = {
   readonly oneEnd: readonly string[];
   /** "don't know", "no idea". */
   readonly unknown: readonly string[];
+  /** How a pasted service chart is read. */
+  readonly chart: ChartWords;
   /** How a member says how they know. */
   readonly how: Readonly<Record<HowWeKnow, readonly string[]>>;
 };

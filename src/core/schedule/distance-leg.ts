@@ -6,8 +6,8 @@ import type { Condition, PlanItem } from "../plan/plan.ts";
 import { ahead, between, type DistanceUnit, type Ridden, type Stretch } from "../quantity/distance.ts";
 import type { Anchor, Facts, Leg, LegState, Moment } from "./facts.ts";
 import type { PlacedJob } from "./history.ts";
-import { distanceWindow, printed, runningInWindow, shortenedBy } from "./intervals.ts";
-import { type Marks, markAfter, marksOf, markUpTo, nextAfterJob, nextByTheBook } from "./marks.ts";
+import { distanceWindow, printed, runningInWindow } from "./intervals.ts";
+import { type Marks, markAfter, marksUnder, markUpTo, nextAfterJob, nextByTheBook } from "./marks.ts";
 
 export type DistanceLeg = Extract<Leg, { by: "distance" }>;
 /** The leg, and what its reason needs to know. */
@@ -32,14 +32,12 @@ const ZERO = 0 as Ridden;
 export function distanceLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts, at: Moment): WorkedOut | null {
   const running = runningInTarget(item, jobs, facts);
   if (running !== null) return { leg: stand(running.target, running.printing, item, at), shortened: null, runningIn: true, passedAt: null };
-  const every = item.repeat.by === "interval" ? shortenedBy(item, item.repeat.every, facts.conditions, facts.column) : null;
-  const interval = every === null ? null : printed(every.interval, facts.column);
-  const marks = marksOf(item.repeat, interval, facts.column);
+  const { marks, shortened } = marksUnder(item, facts.conditions, facts.column);
   if (marks === null) return null;
   const last = jobs.at(-1);
   if (last !== undefined && last.ridden === null) return unplaced(item, marks, last, facts, at);
   const target = item.anchor === "marks" ? markTarget(item, marks, jobs, facts) : lastDoneTarget(item, marks, jobs, facts);
-  return target === null ? null : { leg: stand(target, marks, item, at), shortened: every?.distanceBy ?? null, runningIn: false, passedAt: target.passedAt };
+  return target === null ? null : { leg: stand(target, marks, item, at), shortened, runningIn: false, passedAt: target.passedAt };
 }
 
 /** Last done at an odometer that nobody knows: it cannot tell, until the latest point at which it can fall due is reached. */

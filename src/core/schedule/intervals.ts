@@ -58,6 +58,9 @@ export function shortenedBy(item: PlanItem, every: Interval, conditions: readonl
   return { interval, distanceBy, monthsBy };
 }
 
+/** A distance that is gone through between two services of any table: nobody's service interval. */
+export const isShort = ({ miles, km }: Columns): boolean => (miles !== null && miles < HABIT.mi) || (km !== null && km < HABIT.km);
+
 /** Items under 1,000 mi / 1,600 km or two months are habits: one line in a list, never a reminder of their own. */
 export function isHabit(item: PlanItem, column: DistanceUnit): boolean {
   if (item.repeat.by !== "interval") return false;

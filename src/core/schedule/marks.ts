@@ -1,9 +1,9 @@
 // Marks: fixed points on the odometer at which items fall due.
 // Early work before a trip counts, late work is not followed by an absurdly early mark. By the book, marks never move.
 
-import type { PlanItem } from "../plan/plan.ts";
+import type { Condition, PlanItem } from "../plan/plan.ts";
 import { ahead, type DistanceUnit, type Ridden, type Stretch } from "../quantity/distance.ts";
-import { distanceWindow, type Printed, printed, wholeUnits } from "./intervals.ts";
+import { distanceWindow, type Printed, printed, shortenedBy, wholeUnits } from "./intervals.ts";
 
 /** The marks of an item: the ones listed, then one every `thenEvery` counted from `from`. `unit`: of the column that they are printed in. */
 export type Marks = {
@@ -17,7 +17,7 @@ export type Marks = {
 const ZERO = 0 as Ridden;
 
 /** The marks of an item in this bike's column; null when it has no distance leg. `interval` is what conditions of use have made of it. */
-export function marksOf(repeat: PlanItem["repeat"], interval: Printed | null, column: DistanceUnit): Marks | null {
+function marksOf(repeat: PlanItem["repeat"], interval: Printed | null, column: DistanceUnit): Marks | null {
   switch (repeat.by) {
     case "interval":
       return interval === null ? null : { listed: [], thenEvery: interval.stretch, from: ZERO, unit: interval.unit, converted: interval.converted };
@@ -41,6 +41,16 @@ export function marksOf(repeat: PlanItem["repeat"], interval: Printed | null, co
     case "nth time":
       return null;
   }
+}
+
+/** The marks of an item as the bike's use leaves them, and the condition that shortened their distance. */
+export function marksUnder(
+  item: PlanItem,
+  conditions: readonly Condition[],
+  column: DistanceUnit,
+): { readonly marks: Marks | null; readonly shortened: Condition | null } {
+  const every = item.repeat.by === "interval" ? shortenedBy(item, item.repeat.every, conditions, column) : null;
+  return { marks: marksOf(item.repeat, every === null ? null : printed(every.interval, column), column), shortened: every?.distanceBy ?? null };
 }
 
 /** The first mark strictly beyond a distance; null when there is none. */

@@ -89,6 +89,16 @@ export const COMMAND_WORDS = {
     options: { item: "Which item of the plan", every: "How often: 4,000 mi or 12 months, 6,000 km, 2 years", bike: "Which bike, when you have several" },
     example: "/plan change item:oil and filter every:3,000 mi or 12 months",
   },
+  "plan chart": {
+    does: "The service chart of your bike's plan: which item at which service, as text, drawing and table.",
+    options: { bike: "Which bike, when you have several", until: "The last service to show: 24,000 mi", share: "Show the answer to everyone here" },
+    example: "/plan chart bike:Heron until:24,000 mi",
+  },
+  "plan read-chart": {
+    does: "Paste the service chart of your manual; you see what it changes before anything is saved.",
+    options: { bike: "Which bike, when you have several", chart: "A short chart, its lines parted by \\n; leave it out to paste into a form" },
+    example: "/plan read-chart bike:Heron",
+  },
   convert: {
     does: "Convert torque, pressure, length, distance, temperature and more.",
     options: { what: "Figure and unit, or a range", to: "Unit wanted", exact: "Every digit" },

@@ -4,11 +4,13 @@ import type { LocalDate } from "../../core/calendar/dates.ts";
 import { makePrinter, type PrintStyle } from "../printer.ts";
 import { bikeWords } from "./bikes.ts";
 import { ENGLISH_CAUTIONS } from "./cautions.ts";
+import { chartWords } from "./chart.ts";
 import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
 import { dueWords } from "./due.ts";
 import { outlookWords } from "./outlook.ts";
 import { planWords } from "./plan.ts";
+import { readChartWords } from "./read-chart.ts";
 import { readingWords } from "./readings.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
@@ -20,13 +22,16 @@ export type Words = ReturnType<typeof english>;
 
 export function english(style: PrintStyle, today: LocalDate) {
   const p = makePrinter(style);
+  const plan = planWords(p);
   return {
     p,
     today,
     bikes: bikeWords(p),
     due: dueWords(p),
     outlook: outlookWords(p),
-    plan: planWords(p),
+    plan,
+    chart: chartWords(p, plan.repeats),
+    readChart: readChartWords(p, plan),
     readings: readingWords(p),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),

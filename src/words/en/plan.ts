@@ -32,8 +32,11 @@ export const planWords = (p: Printer) => {
       case "nth time":
         return `with every ${nth(repeat.nth)} ${lowered(englishItemName(repeat.of, null))}${orMonths(repeat.months)}`;
       case "mark list": {
-        const then = repeat.thenEvery === null ? "" : `, then every ${legs(repeat.thenEvery, column)}`;
-        return `at ${p.list(repeat.at.map((mark) => distance(mark, column) ?? ""))}${then}`;
+        const marks = `at ${p.list(repeat.at.map((mark) => distance(mark, column) ?? ""))}`;
+        if (repeat.thenEvery === null) return `${marks}, then no more`;
+        const far = distance(repeat.thenEvery, column);
+        const from = repeat.thenFrom === "zero" ? "zero" : "the last of these";
+        return far === null ? `${marks}${orMonths(repeat.thenEvery.months)}` : `${marks}, then every ${legs(repeat.thenEvery, column)}, counted from ${from}`;
       }
       default:
         return unreachable(repeat);
@@ -41,6 +44,8 @@ export const planWords = (p: Printer) => {
   };
 
   return {
+    repeats,
+    legs,
     title: (nickname: string, planName: string, items: number): string => `${nickname}'s plan, “${planName}”: ${items} items.`,
     /** "Engine oil and filter: every 4,000 mi or 12 months; first at 600 mi." */
     line: ({ name, anchor, first, repeat, before }: Line, column: DistanceUnit): string => {

@@ -27,13 +27,13 @@ export const roomWords = {
   speaking: (member: string, place: string): string => `You are ${member}, ${place === "dm" ? "writing to the bot directly" : `in ${place}`}.`,
   notAPlace: (typed: string): string => `“${typed}” is no place. Try dm, g1 or g1/other.`,
   notAName: (typed: string): string => `“${typed}” cannot be a member's name here. Use letters, digits and dashes.`,
-  picture: (alt: string, file: string): string => `(a drawing, in ${file}: ${alt})`,
+  file: (type: "image/png" | "text/csv", alt: string, path: string): string => `(a ${type === "image/png" ? "drawing" : "table"}, in ${path}: ${alt})`,
   reactions: { logged: "(marked as logged)", asked: "(marked with a question)" },
   toEveryone: "to everyone:",
   arrived: (member: string, place: string): string => (place === "dm" ? `A message for ${member}:` : `In ${place}, for ${member}:`),
   pick: "Type the number of your choice:",
-  field: (label: string, hint: string | null, required: boolean): string =>
-    `${[label, ...(hint === null ? [] : [`such as ${hint}`]), ...(required ? [] : ["Enter leaves it out"])].join("; ")}:`,
+  field: (label: string, hint: string | null, required: boolean, lines: boolean): string =>
+    `${[label, ...(hint === null ? [] : [`such as ${hint}`]), ...(lines ? ["several lines are typed in one, with \\n between them"] : []), ...(required ? [] : ["Enter leaves it out"])].join("; ")}:`,
   nothingToEdit: "You have said nothing yet that could be changed.",
   silence: "(no answer: the bot keeps out of small talk)",
   bye: "All is kept. See you next time.",

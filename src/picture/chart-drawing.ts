@@ -1,0 +1,75 @@
+// A service chart as a grid: services along the top, items down the side, letters in the cells. Thin rules, no colours that judge.
+
+import { INK, type Label, line, type Point, picture } from "./svg.ts";
+
+/** Texts as they stand in the drawing. `cells`: one for each of `marks`; `last`: what stands beside them. */
+export type ChartDrawing = {
+  readonly title: string;
+  readonly corner: string;
+  readonly marks: readonly string[];
+  readonly rows: readonly { readonly name: string; readonly cells: readonly string[]; readonly last: string }[];
+  /** Head of the last column. */
+  readonly last: string;
+  readonly legend: readonly string[];
+};
+
+const TEXT = 26;
+const ROW = 40;
+/** The font's letters are some six tenths as wide as high. */
+const LETTER = TEXT * 0.58;
+/** A grid of few services is not drawn narrower than this: letters would fill the screen. */
+const LEAST = 900;
+const wide = (texts: readonly string[]): number => Math.max(0, ...texts.map((text) => [...text].length)) * LETTER;
+
+/** The drawing as SVG, with its width in pixels at which the letters have their size. */
+export function drawChart(chart: ChartDrawing): { readonly svg: string; readonly width: number } {
+  const names = wide([chart.corner, ...chart.rows.map((row) => row.name)]) + 16;
+  const beside = chart.rows.some((row) => row.last !== "") ? wide([chart.last, ...chart.rows.map((row) => row.last)]) + 24 : 0;
+  const cell = Math.max(wide(chart.marks) + 14, 46, (LEAST - names - beside) / Math.max(1, chart.marks.length));
+  const grid = names + cell * chart.marks.length;
+  const right = grid + beside;
+  const title = lines(chart.title.split(" "), " ", right);
+  const head = ROW * (title.length + 1.2);
+  const bottom = head + ROW * chart.rows.length;
+  const text = (at: Point, said: string, anchor: Label["anchor"], color: string = INK.line): Label => ({ text: said, at, anchor, size: TEXT, color });
+  const middle = (n: number): number => names + cell * (n + 0.5);
+  const base = (n: number): number => head + ROW * (n + 0.7);
+  const legend = lines(chart.legend, ", ", right);
+  const labels = [
+    ...title.map((said, n) => text({ x: 0, y: ROW * (n + 0.4) }, said, "start")),
+    text({ x: 0, y: head - 12 }, chart.corner, "start", INK.quiet),
+    ...chart.marks.map((mark, n) => text({ x: middle(n), y: head - 12 }, mark, "middle")),
+    ...(beside === 0 ? [] : [text({ x: grid + 14, y: head - 12 }, chart.last, "start", INK.quiet)]),
+    ...chart.rows.flatMap((row, r) => [
+      ...(row.last === "" ? [] : [text({ x: grid + 14, y: base(r) }, row.last, "start")]),
+      text({ x: 0, y: base(r) }, row.name, "start"),
+      ...row.cells.flatMap((letter, n) => (letter === "" ? [] : [text({ x: middle(n), y: base(r) }, letter, "middle")])),
+    ]),
+    ...legend.map((said, n) => text({ x: 0, y: bottom + ROW * (n + 1.2) }, said, "start")),
+  ];
+  const rules = [
+    ...chart.rows.map((_, r) => line({ x: 0, y: head + ROW * r }, { x: right, y: head + ROW * r }, r === 0 ? INK.line : INK.faint, r === 0 ? 2 : 1)),
+    line({ x: 0, y: bottom }, { x: right, y: bottom }, INK.line, 2),
+    ...[...chart.marks, ...(beside === 0 ? [] : [chart.last])].map((_, n) => {
+      const x = names + cell * n;
+      return line({ x, y: head - ROW }, { x, y: bottom }, INK.faint, 1);
+    }),
+  ];
+  const svg = picture(rules, labels, [
+    { x: 0, y: -ROW / 2 },
+    { x: right, y: bottom + ROW * legend.length },
+  ]);
+  return { svg, width: Number(/viewBox="\S+ \S+ ([\d.]+)/u.exec(svg)?.[1] ?? LEAST) };
+}
+
+/** Pieces put together into lines no wider than the grid; a piece that is wider is parted at spaces. */
+function lines(pieces: readonly string[], join: string, right: number): readonly string[] {
+  const most = Math.max(20, Math.floor(right / LETTER));
+  const found: string[] = [];
+  for (const piece of pieces.flatMap((each) => ([...each].length > most && each.includes(" ") ? lines(each.split(" "), " ", right) : [each]))) {
+    const last = found.at(-1);
+    if (last !== undefined && join !== "" && [...last, ...join, ...piece].length <= most) found[found.length - 1] = `${last}${join}${piece}`;
+    else found.push(piece);
+  }
+  return found;
+}

@@ -1,0 +1,143 @@
+// The plan as a service chart, and a manual's chart pasted: letters confirmed, changes seen, saved, taken back.
+
+import { readFile } from "node:fs/promises";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { button, type Shown, type Talk, talk } from "../support/talk.ts";
+
+let t: Talk;
+beforeEach(async () => {
+  t = await talk("2026-11-25T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
+});
+afterEach(() => t.close());
+const run = (line: string, as = "Ines") => t.one({ as, run: line });
+const press = (shown: Shown, label: string, as = "Ines") => t.one({ as, press: button(shown, label) });
+const pick = (shown: Shown, label: string, value: string) => t.one({ as: "Ines", pick: button(shown, label), values: [value] });
+const paste = async (chart: string) => t.one({ as: "Ines", fill: button(await run("/plan read-chart"), "Paste"), fields: { chart } });
+const line = async (name: string) => (await run("/plan list")).text?.split("\n").find((each) => each.startsWith(`- ${name}`));
+const CHART =
+  "item;600 mi;4,000;8,000;12,000;\nR = replace\nEngine oil and filter;R;R;R;R;12 months\nValve clearance;;;;I;\nFlux hose;;;I;;\nChain;;I;I;I;\nHorn grease;see note;;;;";
+
+describe("/plan chart", () => {
+  test("says each service in a line, and what comes at all of them once", async () => {
+    const shown = await run("/plan chart");
+    expect(shown.text?.split("\n")[0]).toBe("Heron's service chart to 12,000 mi, from the plan “Chain-drive twin, common practice”.");
+    expect(shown.text).toContain("At every service: engine oil and filter R, clutch free play A,");
+    expect(shown.text).toContain("- 4,000 mi: nothing else\n");
+    expect(shown.text).toContain("- 12,000 mi: new air filter R\n");
+    expect(shown.text).toContain("- Brake fluid R: every 2 years from the last time");
+    expect(shown.data.marks).toEqual([600, 4000, 8000, 12_000]);
+  });
+  test("brings a drawing wide enough for a phone, and a table", async () => {
+    const { files } = await run("/plan chart");
+    const [table, drawing] = [files.find((file) => file.type === "text/csv"), files.find((file) => file.type === "image/png")];
+    expect((await readFile(table?.path ?? "", "utf8")).split("\r\n").slice(0, 3)).toEqual([
+      "service at (mi),600,4000,8000,12000,besides",
+      "Engine oil and filter,R,R,R,R,every 12 months",
+      "Valve clearance,A,,A,,",
+    ]);
+    expect((await readFile(drawing?.path ?? "")).readUInt32BE(16)).toBeGreaterThanOrEqual(900);
+    expect(drawing?.alt).toContain("A table of 17 items against 4 services");
+  });
+  test("goes as far as asked, is shared when asked, and counts the bike's use in", async () => {
+    expect((await run("/plan chart until:24,000 mi")).data.marks.at(-1)).toBe(24_000);
+    expect((await run("/plan chart share:yes")).visibility).toBe("shared");
+    await run("/bike change bike:Heron used:dust");
+    expect((await run("/plan chart")).text).toContain("Your use is counted in: dust.");
+    expect((await run("/plan chart until:soon")).data.refused).toMatchObject({ why: "not a distance" });
+  });
+  test("its own table, pasted, changes nothing", async () => {
+    const table = (await run("/plan chart")).files.find((file) => file.type === "text/csv");
+    const letters = await paste(await readFile(table?.path ?? "", "utf8"));
+    expect(letters.data.letters.every(({ from }: { from: string }) => from === "the chart")).toBe(true);
+    const preview = await press(letters, "The letters are right");
+    expect(preview.data.lines.map(({ is }: { is: string }) => is)).toEqual(Array.from({ length: 35 }, () => "same"));
+    expect(preview.actions.map(({ label }) => label)).not.toContain("Save");
+  });
+});
+
+describe("/plan read-chart", () => {
+  test("prints the letters back, names what it cannot read, and saves nothing by it", async () => {
+    const shown = await paste(CHART);
+    expect(shown.text).toContain("- R = replace, as the chart says\n- I = inspect; some manuals mean adjust or clean by it");
+    expect(shown.text).toContain("Line 7 is not read: “Horn grease;see note;;;;”");
+    expect(shown.actions.map(({ label }) => label)).toEqual(["The letters are right", "Paste it again", "Leave it", "I stands for", "Change another letter"]);
+    expect(await line("Valve clearance")).toBe("- Valve clearance: every 8,000 mi; first at 600 mi.");
+  });
+  test("a letter nobody knows must be said before it goes on", async () => {
+    const shown = await paste("mi;4000;8000\nEngine oil and filter;Q;Q");
+    expect(shown.actions.map(({ label }) => label)).not.toContain("The letters are right");
+    const said = await pick(shown, "Q stands for", "replace");
+    expect(said.text).toContain("- Q = replace, as you say");
+    expect((await press(said, "The letters are right")).data.confirmed).toBe(true);
+  });
+  test("a letter that seemed clear can be changed, and means the new thing", async () => {
+    const asked = await pick(await paste("mi;4000;8000\nChain;A;A"), "Change another letter", "0");
+    const said = await pick(asked, "A stands for", "measure");
+    const preview = await press(said, "The letters are right");
+    expect(preview.data.lines).toMatchObject([{ is: "same", name: "Chain and sprocket wear" }]);
+  });
+  test("shows each interval beside the new one, saves all at once, and takes all back at once", async () => {
+    const preview = await press(await paste(CHART), "The letters are right");
+    expect(preview.text).toContain("Heron: 1 item would change, 1 are as your plan has them");
+    expect(preview.text).toContain("- Now: every 8,000 mi, at 8,000 mi, 16,000 mi, 24,000 mi, 32,000 mi, 40,000 mi and so on; first at 600 mi.");
+    expect(preview.text).toContain("- Then: every 12,000 mi, at 12,000 mi, 24,000 mi, 36,000 mi, 48,000 mi, 60,000 mi and so on.");
+    expect(preview.text).toContain("- Line 5, “Flux hose” (inspect) is not in your plan and is left out.");
+    const own = await pick(preview, "Make an item of my own", String(preview.data.lines.find(({ is }: { is: string }) => is === "unknown").n));
+    const chosen = await pick(own, "Line 6, “Chain”", "chain.measure");
+    const saved = await press(chosen, "Save");
+    expect(saved.data).toMatchObject({ changed: ["Valve clearance"], added: ["Flux hose"], edits: 2 });
+    expect(await line("Valve clearance")).toBe("- Valve clearance: every 12,000 mi; the starter plan says every 8,000 mi.");
+    expect(await line("Flux hose")).toContain("every 8,000 mi");
+    expect((await press(chosen, "Save")).data.refused).toEqual({ why: "already done" });
+    expect((await press(saved, "Undo", "Odo")).data.refused).toEqual({ why: "not yours" });
+    await press(saved, "Undo");
+    expect(await line("Valve clearance")).toBe("- Valve clearance: every 8,000 mi; first at 600 mi.");
+    expect(await line("Flux hose")).toBeUndefined();
+    expect((await press(saved, "Undo")).data.refused).toEqual({ why: "changed meanwhile" });
+  });
+  test("a habit stays one, though the table has it at each service too", async () => {
+    const preview = await press(await paste("mi;4000;8000\nChain lubrication;L;L"), "The letters are right");
+    expect(preview.text).toContain("- Chain lubrication: stays the habit it is, which comes round sooner.");
+  });
+  test("two lines that disagree on an item change nothing", async () => {
+    const preview = await press(await paste("mi;4000;8000\nEngine oil;R;R\nOil filter;;R"), "The letters are right");
+    expect(preview.data.lines.map(({ because }: { because?: string }) => because)).toEqual(["said twice", "said twice"]);
+  });
+  test("what was pasted is kept: gone on with later, pasted again as it was, or left", async () => {
+    await paste(CHART);
+    const asked = await run("/plan read-chart");
+    expect(asked.text).toContain("A chart that you pasted on 25 November still waits for you.");
+    const shown = await press(asked, "Go on with it");
+    expect(shown.data).toMatchObject({ is: "chart", rows: 4 });
+    const form = await t.open.store.read((q) => q.charts.byId(shown.data.draft));
+    expect(form?.typed).toBe(CHART);
+    expect((await press(shown, "Leave it", "Odo")).data.refused).toEqual({ why: "not yours" });
+    expect((await press(shown, "Leave it")).text).toBe("Left as it was.");
+    expect((await run("/plan read-chart")).data.open).toBeNull();
+    expect((await press(shown, "The letters are right")).data.refused).toEqual({ why: "already done" });
+  });
+  test("what is no chart is kept too, and can be put right", async () => {
+    const shown = await paste("my manual is lost");
+    expect(shown.text).toContain("I cannot find the services in that.");
+    expect((await t.one({ as: "Ines", fill: button(shown, "Paste it again"), fields: { chart: CHART } })).data.is).toBe("chart");
+    expect(await t.open.store.read((q) => q.charts.openOf("Ines" as never))).toHaveLength(1);
+    expect((await paste("x".repeat(4001))).data.refused).toEqual({ why: "too long", limit: 4000 });
+  });
+  test("an old press shows how it stands now, and a plan changed meanwhile is looked at again", async () => {
+    const letters = await paste(CHART);
+    const preview = await press(letters, "The letters are right");
+    expect((await press(letters, "The letters are right")).data).toMatchObject({ confirmed: true, rev: preview.data.rev });
+    const change = await run("/plan change item:oil and filter every:3,000 mi");
+    await press(change, "Save");
+    expect((await press(preview, "Save")).data.refused).toEqual({ why: "changed meanwhile" });
+    const again = await press(await run("/plan read-chart"), "Go on with it");
+    expect(again.data.lines.filter(({ is }: { is: string }) => is === "change")).toHaveLength(2);
+    expect((await press(again, "Save")).data.changed).toEqual(["Engine oil and filter", "Valve clearance"]);
+  });
+  test("a short chart can be typed in the command itself; no question about a message is made of it", async () => {
+    const shown = await run("/plan read-chart chart:item;4000 mi;8000\\nSpark plugs;;R");
+    expect(shown.data).toMatchObject({ is: "chart", rows: 1, units: ["mi"] });
+    expect((await run("/reading")).data.open).toEqual([]);
+  });
+});
