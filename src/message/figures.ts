@@ -3,8 +3,9 @@
 import { unitsNamed } from "../core/quantity/parse.ts";
 import type { UnitId } from "../core/quantity/units.ts";
 import { dimensionOf } from "../core/quantity/units.ts";
-import { wordAt } from "./clauses.ts";
+import { type Part, wordAt } from "./clauses.ts";
 import type { Layout } from "./layout.ts";
+import { oncePerPart, tokensOf } from "./pieces.ts";
 import type { NumberToken } from "./scan.ts";
 
 /** A number that may be a reading. `units` empty: bare. */
@@ -37,11 +38,10 @@ function isFree(text: string, token: NumberToken): boolean {
 /** "33 f" and "36 in the rear": what looks like a unit is a place or a plain word. */
 function withPlace(layout: Layout, at: number, token: NumberToken): Figure {
   const typed = token.unitText?.toLowerCase() ?? null;
-  const { places, kinds } = layout.known.vocabulary;
-  const treadSaid = layout.tokens.some((other) => other.is === "word" && kinds.tread.includes(other.text.toLowerCase()));
+  const { places } = layout.known.vocabulary;
   if (typed === "f" && places.front.includes("f")) return { at, token, units: [], place: "front" };
   if (typed === "r" && places.rear.includes("r")) return { at, token, units: [], place: "rear" };
-  if (typed === "in" && !treadSaid) return { at, token, units: [], place: null };
+  if (typed === "in" && !layout.treadSaid) return { at, token, units: [], place: null };
   return { at, token, units: token.units, place: null };
 }
 
@@ -54,11 +54,13 @@ export function measures(figure: Figure): "distance" | "pressure" | "length" | "
 }
 
 /** A unit that stands by itself in a part ("33 front 36 rear psi"). */
-export function unitAlone(layout: Layout, from: number, to: number, dimension: "pressure" | "length"): UnitId | null {
-  for (let at = from; at <= to; at++) {
+export const unitAlone = (layout: Layout, part: Part, dimension: "pressure" | "length"): UnitId | null =>
+  unitsAlone(layout, part).find((unit) => dimensionOf(unit) === dimension) ?? null;
+
+const unitsAlone = oncePerPart((layout, part): readonly UnitId[] =>
+  tokensOf(part).flatMap((at) => {
     const word = wordAt(layout.tokens, at);
     const [unit, ...others] = word === null ? [] : unitsNamed(word, layout.known.vocabulary.units);
-    if (unit !== undefined && others.length === 0 && dimensionOf(unit) === dimension) return unit;
-  }
-  return null;
-}
+    return unit !== undefined && others.length === 0 ? [unit] : [];
+  }),
+);

@@ -17,6 +17,8 @@ export type Layout = {
   readonly dates: readonly Dated[];
   /** True when some word says that the tyres were not cold. */
   readonly warm: boolean;
+  /** True when some word names the tread. */
+  readonly treadSaid: boolean;
   /** Tokens that belong to a bike's name or a date. */
   readonly taken: ReadonlySet<number>;
 };
@@ -34,6 +36,7 @@ export function layOut(text: string, tokens: readonly Token[], known: Known): La
     named,
     dates,
     warm: tokens.some((token) => token.is === "word" && known.vocabulary.warm.includes(foldWord(token.text))),
+    treadSaid: tokens.some((token) => token.is === "word" && known.vocabulary.kinds.tread.includes(token.text.toLowerCase())),
     taken,
   };
 }

@@ -64,3 +64,15 @@ export function joinAt(layout: Layout, at: number): string {
   const token = layout.tokens[at];
   return token?.is === "break" ? token.mark : (wordAt(layout.tokens, at) ?? "");
 }
+
+/** Worked out once a part: a part of many figures would else be read through again for each. */
+export function oncePerPart<T>(work: (layout: Layout, part: Part) => T): (layout: Layout, part: Part) => T {
+  const known = new WeakMap<Part, { readonly of: Layout; readonly value: T }>();
+  return (layout, part) => {
+    const ready = known.get(part);
+    if (ready?.of === layout) return ready.value;
+    const value = work(layout, part);
+    known.set(part, { of: layout, value });
+    return value;
+  };
+}

@@ -7,6 +7,7 @@ import type { KnownBike } from "../core/reading/vocabulary.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { type Figure, figureAt, measures, unitAlone } from "./figures.ts";
 import { bikeAt, dayAt, type Layout } from "./layout.ts";
+import { oncePerPart } from "./pieces.ts";
 
 /** @param used tokens that work has already accounted for */
 export function readingsSaid(layout: Layout, clause: Clause, used: ReadonlySet<number>): readonly LogReading[] {
@@ -38,18 +39,6 @@ function kindSaid(layout: Layout, part: Part): "cold pressure" | "tread" | null 
   const words = wordsOf(layout, part);
   if (words.some((word) => kinds.tread.includes(word))) return "tread";
   return words.some((word) => kinds["cold pressure"].includes(word)) ? "cold pressure" : null;
-}
-
-/** Worked out once a part: a part of many figures would else be read through again for each. */
-function oncePerPart<T>(work: (layout: Layout, part: Part) => T): (layout: Layout, part: Part) => T {
-  const known = new WeakMap<Part, { readonly of: Layout; readonly value: T }>();
-  return (layout, part) => {
-    const ready = known.get(part);
-    if (ready?.of === layout) return ready.value;
-    const value = work(layout, part);
-    known.set(part, { of: layout, value });
-    return value;
-  };
 }
 
 const wordsOf = oncePerPart((layout, part): readonly string[] => {
@@ -147,7 +136,7 @@ function smallKind(layout: Layout, figure: Figure, part: Part, kind: "cold press
   const { value, fraction } = figure.token;
   if (kind === "tread") return value <= 20 ? "tread" : placeBeside(layout, part, figure) ? "cold pressure" : null;
   if (fraction !== null || possibleUnits("cold pressure", value).length === 0) return null;
-  return kind === "cold pressure" || placeBeside(layout, part, figure) || unitAlone(layout, part.from, part.to, "pressure") !== null ? "cold pressure" : null;
+  return kind === "cold pressure" || placeBeside(layout, part, figure) || unitAlone(layout, part, "pressure") !== null ? "cold pressure" : null;
 }
 
 /** Does a place word stand next to the figure (one word between allowed)? */
@@ -196,7 +185,7 @@ function placed(layout: Layout, clause: Clause, small: readonly Small[]): readon
 /** The one unit typed for figures of this kind in the clause. */
 function inheritedUnit(layout: Layout, small: readonly Small[], kind: Small["kind"], parts: readonly Part[]): UnitId | null {
   const typed = [...new Set(small.filter((each) => each.kind === kind).flatMap((each) => each.figure.units))];
-  const alone = parts.map((part) => unitAlone(layout, part.from, part.to, kind === "tread" ? "length" : "pressure")).find((unit) => unit !== null) ?? null;
+  const alone = parts.map((part) => unitAlone(layout, part, kind === "tread" ? "length" : "pressure")).find((unit) => unit !== null) ?? null;
   return typed.length === 1 ? (typed[0] ?? null) : typed.length === 0 ? alone : null;
 }
 
