@@ -130,20 +130,22 @@ function screen(stints: readonly Stint[], piece: number, perDay: number): Candid
   let [best, n] = [Number.NEGATIVE_INFINITY, 0];
   for (const off of OFF) {
     const quiet = Math.log(off);
-    for (let from = 0; from < BINS; from++)
-      for (let length = SHORTEST; length <= LONGEST; length++) {
+    for (let length = SHORTEST; length <= LONGEST; length++) {
+      const first = (FIRM * piece * (length + off * (BINS - length))) / BINS / perDay;
+      const usual = FIRM * Math.log(first);
+      for (let from = 0; from < BINS; from++) {
         const inRides = (rides[from + length] ?? 0) - (rides[from] ?? 0);
         const inDays = (days[from + length] ?? 0) - (days[from] ?? 0);
-        const first = (FIRM * piece * (length + off * (BINS - length))) / BINS / perDay;
-        const fit = (allRides - inRides) * quiet + FIRM * Math.log(first) - (FIRM + allRides) * Math.log(first + inDays + off * (allDays - inDays));
+        const fit = (allRides - inRides) * quiet + usual - (FIRM + allRides) * Math.log(first + inDays + off * (allDays - inDays));
         fits[n++] = fit;
         if (fit > best) best = fit;
       }
+    }
   }
   const found: { season: Candidate; fit: number }[] = [];
   fits.forEach((fit, at) => {
     if (fit < best - FAR) return;
-    const [length, from, off] = [SHORTEST + (at % lengths), Math.floor(at / lengths) % BINS, OFF[Math.floor(at / lengths / BINS)] ?? 1];
+    const [from, length, off] = [at % BINS, SHORTEST + (Math.floor(at / BINS) % lengths), OFF[Math.floor(at / lengths / BINS)] ?? 1];
     found.push({ season: { from: from * BIN, days: length * BIN, off, prior: (1 - ALL_YEAR) / seasons }, fit });
   });
   found.sort((a, b) => b.fit - a.fit);
@@ -153,18 +155,24 @@ function screen(stints: readonly Stint[], piece: number, perDay: number): Candid
 /** Weighs the seasons by how likely each makes every stint. */
 function weigh(candidates: readonly Candidate[], stints: readonly Stint[], end: number, piece: number, perDay: number): Season[] {
   const rides = stints.reduce((sum, { distance }) => sum + distance, 0) / piece;
-  const age = stints.map(({ to }) => 2 ** ((to - end) / LEVEL_HALF_LIFE));
-  const lately = stints.reduce((sum, { distance }, n) => sum + distance * (age[n] ?? 0), 0) / piece;
+  // Plain rows of numbers: they are gone through once for each candidate.
+  const [from, to, ridden, age] = [
+    stints.map((s) => s.from),
+    stints.map((s) => s.to),
+    stints.map((s) => s.distance / piece),
+    stints.map((s) => 2 ** ((s.to - end) / LEVEL_HALF_LIFE)),
+  ].map((row) => Float64Array.from(row)) as [Float64Array, Float64Array, Float64Array, Float64Array];
+  const lately = ridden.reduce((sum, distance, n) => sum + distance * (age[n] ?? 0), 0);
   const fits = candidates.map((season) => {
     const average = worth(0, YEAR, season) / YEAR;
     const first = (FIRM * piece * average) / perDay;
     let [fit, days, late] = [0, 0, 0];
-    stints.forEach(({ from, to, distance }, n) => {
-      const exposed = Math.max(worth(from, to, season), 1e-6);
+    for (let n = 0; n < from.length; n++) {
+      const exposed = Math.max(worth(from[n] ?? 0, to[n] ?? 0, season), 1e-6);
       days += exposed;
       late += exposed * (age[n] ?? 0);
-      fit += (distance / piece) * Math.log(exposed);
-    });
+      fit += (ridden[n] ?? 0) * Math.log(exposed);
+    }
     fit += Math.log(season.prior) + FIRM * Math.log(first) - (FIRM + rides) * Math.log(first + days);
     const shape = FIRM + lately;
     return { season, fit, pace: (piece * shape) / (first + late), unsure: (piece * Math.sqrt(shape)) / (first + late) };
