@@ -23,8 +23,11 @@ export const helpOver = (others: readonly Listed[]) =>
       if (command === undefined) return { is: "done", value: { commands: names, one: null, required: [], optional: [] } };
       const typed = command.toLowerCase().replace(/^\//u, "").trim();
       const one = others.find((each) => fullName(each) === typed);
+      // "/help bike": all that begins so.
+      const below = names.filter((name) => name.startsWith(`${typed} `));
+      if (one === undefined && below.length > 0) return { is: "done", value: { commands: below, one: null, required: [], optional: [] } };
       if (one === undefined && typed !== "help") {
-        const under = names.filter((name) => name.startsWith(`${typed} `) || name.startsWith(typed.slice(0, 2)));
+        const under = names.filter((name) => name.startsWith(typed.slice(0, 2)));
         return { is: "refused", why: { why: "unknown command", typed: `/${typed}`, nearest: under.slice(0, 5) } };
       }
       const options = Object.entries(one?.options ?? {});

@@ -13,6 +13,7 @@ export function sayBikes(bikes: readonly BikeShown[], words: Words): Said {
 /** A bike just changed: as it stands now, with what its plan holds. */
 export function sayChanged(bike: BikeShown, words: Words): Said {
   const lines = [words.bikes.changed(bike.nickname, bike.items), ...linesOf(bike, words)];
+  if (bike.state === "laid up") lines.push(words.bikes.resting(bike.nickname));
   if (bike.standing != null) lines.push(words.outlook.whileItStands(bike.standing.items, bike.standing.until, words.today));
   return said(lines, { actions: [press("show-due", bike.bike, words.bikes.labels.due)] });
 }

@@ -18,12 +18,12 @@ function linesOf(looked: OutlookBike, words: Words): string[] {
   const items = evenings.reduce((sum, evening) => sum + evening.items.length, 0);
   return [
     outlook.until(bike.nickname, looked, bike),
-    items === 0 ? outlook.nothing() : outlook.count(items, evenings.length),
+    items > 0 ? outlook.count(items, evenings.length) : unknown > 0 ? outlook.nothingKnown(unknown) : outlook.nothing(),
     ...(bike.laidUp && items > 0 ? [outlook.standing()] : []),
     ...evenings.flatMap((evening) => ["", heading(evening, looked, words), ...itemsOf(evening, looked, words)]),
-    ...(perhaps.length + unknown > 0 ? [""] : []),
+    ...(perhaps.length > 0 || (unknown > 0 && items > 0) ? [""] : []),
     ...(perhaps.length > 0 ? [outlook.perhaps(perhaps.map((item) => item.due.name))] : []),
-    ...(unknown > 0 ? [outlook.unknown(unknown)] : []),
+    ...(unknown > 0 && items > 0 ? [outlook.unknown(unknown)] : []),
   ];
 }
 

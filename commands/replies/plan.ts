@@ -29,7 +29,7 @@ export function sayChange(change: IntervalChange, words: Words): Said {
     });
   const subject = [bike.bike, item, every.miles ?? "", every.km ?? "", every.months ?? ""].join("/");
   const converted = plan.converted(every, column);
-  const notes = [...(converted === null ? [] : [converted]), plan.notSaved()];
+  const notes = [...plan.warnings(was.repeat, will.repeat, column), ...(converted === null ? [] : [converted]), plan.notSaved()];
   return said([plan.changing(bike.nickname, name), "", ...under("now", was), ...under("changed", will), "", ...notes], {
     caution: words.caution(will.due.caution),
     actions: [press("set-interval", subject, plan.labels.save, rev), press("leave-plan", bike.bike, plan.labels.leave)],

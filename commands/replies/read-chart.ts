@@ -56,7 +56,9 @@ function sayLetters(chart: ChartProposal, words: Words): Said {
     [
       ...headOf(chart, words),
       ...(letters.length === 0 ? [] : ["", readChart.letters, ...letters.map(readChart.letter)]),
-      ...(chart.unread.length === 0 ? [] : ["", ...chart.unread.map(({ line, text }) => readChart.unread(line, text))]),
+      ...(chart.unread.length === 0
+        ? []
+        : ["", ...chart.unread.map(({ line, text }) => readChart.unread(line, text)), readChart.unreadHow(chart.services.length)]),
       ...["", readChart.confirm],
     ],
     {

@@ -27,7 +27,7 @@ export type OutlookBike = {
   readonly evenings: readonly Evening[];
   /** Falls due only if the bike is ridden more than is likely. */
   readonly perhaps: readonly FallingLine[];
-  /** Items of which nothing is known, and which do not fall due until then. */
+  /** Items of which nothing is known, and which do not fall due until then; what is looked at between rides is none of them, as in the due list. */
   readonly unknown: number;
 };
 export type Outlook = { readonly is: "outlook"; readonly bikes: readonly OutlookBike[] };
@@ -98,6 +98,6 @@ function outlookOf(ctx: Ctx, g: Garaged, horizon: Looked, byDistance: boolean): 
       return { items: group.flatMap(lineOf), minutes: each.includes(null) ? null : each.reduce<number>((sum, n) => sum + (n ?? 0), 0) };
     }),
     perhaps: falling.filter((each) => !each.likely).flatMap(lineOf),
-    unknown: dues.filter((line) => line.status === "no record" && !falls.has(line.item)).length,
+    unknown: dues.filter((line) => line.status === "no record" && !line.habit && !falls.has(line.item)).length,
   };
 }

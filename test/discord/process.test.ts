@@ -4,8 +4,11 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { type StandIn, standIn } from "./standin.ts";
+
+// A process of its own takes its time to start where other tests share two cores with it.
+vi.setConfig({ testTimeout: 30_000 });
 
 const HOUSE = path.join(import.meta.dirname, "..", "..");
 let platform: StandIn;
@@ -33,7 +36,7 @@ function start(env: Readonly<Record<string, string>>): { readonly child: ChildPr
   return { child, said: () => text, ended: new Promise((resolve) => child.on("close", resolve)) };
 }
 async function until(look: () => boolean, what: string): Promise<void> {
-  for (let n = 0; n < 1000 && !look(); n++) await new Promise((resolve) => setTimeout(resolve, 10));
+  for (let n = 0; n < 2500 && !look(); n++) await new Promise((resolve) => setTimeout(resolve, 10));
   if (!look()) throw new Error(what);
 }
 

@@ -63,3 +63,12 @@ test("oil that falls due in January while the bike stands is offered at lay-up, 
   await run("/work did:oil and filter at:14,210 mi bike:Heron");
   expect((await run("/due")).text).not.toContain("while it stands, this");
 });
+
+test("a bike of which nothing is known is not said to be in order, and as many items are unknown as the due list says", async () => {
+  await run("/bike add name:Otter kind:chain-drive twin odometer:14,210 mi");
+  const due = await run("/due bike:Otter");
+  const unknown = Number(/^No record: (\d+)$/mu.exec(due.text ?? "")?.[1]);
+  expect((await run("/due until:+1,500 mi bike:Otter")).text).toContain(`but of ${unknown} items nothing is known, so I cannot say for them`);
+  const midsummer = await run("/due until:midsummer bike:Otter");
+  expect(midsummer.text).toContain(`Of ${unknown - names(midsummer).length} more items nothing is known`);
+});

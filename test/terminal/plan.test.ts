@@ -98,3 +98,23 @@ describe("changing an interval", () => {
     );
   });
 });
+
+test.each([
+  ["5,000 mi", ["No longer every 12 months: type it too if it is to stay."]],
+  ["40,000 mi or 12 months", ["That is more than three times as long as now"]],
+  ["48 months", ["No longer every 4,000 mi: type it too", "That is more than three times as long as now"]],
+  ["12,000 mi or 36 months", []],
+])("an interval of %s says what it takes away, and what looks like a slip", async (every, said) => {
+  const text = (await run(`/plan change item:oil and filter every:${every}`)).text ?? "";
+  for (const each of said) expect(text).toContain(each);
+  expect([text.includes("No longer"), text.includes("more than three times")]).toEqual([
+    said.some((each) => each.startsWith("No longer")),
+    said.some((each) => each.startsWith("That")),
+  ]);
+});
+
+test("/help names every command that begins so", async () => {
+  const { text } = await run("/help command:plan");
+  for (const each of ["/plan list", "/plan change", "/plan chart", "/plan read-chart"]) expect(text).toContain(each);
+  expect(text).not.toContain("/bike");
+});

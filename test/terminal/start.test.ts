@@ -5,7 +5,10 @@ import { mkdtemp, readdir, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { text } from "node:stream/consumers";
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { afterEach, beforeEach, expect, test, vi } from "vitest";
+
+// A process of its own takes its time to start where other tests share two cores with it.
+vi.setConfig({ testTimeout: 30_000 });
 
 let folder: string;
 beforeEach(async () => {

@@ -109,7 +109,7 @@ test("what cannot be read, or must not be guessed, is said in one sentence", asy
         /“grade 5” does not go with M8x1\.25: such bolts are 8\.8, 10\.9 or 12\.9\./,
       ],
       ["/torque estimate thread:5/16-18 grade:8.8 threads:dry into:steel joint:rack", /such bolts are grade 2, grade 5 or grade 8\./],
-      ["/torque estimate thread:M8 grade:8.8 threads:dry joint:rack", /add into: one of steel or aluminium/],
+      ["/torque estimate thread:M8 grade:8.8 threads:dry joint:rack", /add the option “into”: one of steel or aluminium/],
       ["/torque stages target:24 Nm fasteners:1", /no number of fasteners from 2 to 24/],
       ["/torque stages target:24 Nm fasteners:4 angle:-5", /as an angle to turn/],
       ["/torque stages target:24 Nm fasteners:4 angle:400", /as an angle to turn/],

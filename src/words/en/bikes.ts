@@ -92,6 +92,9 @@ export const bikeWords = (p: Printer) => {
       return parts.length === 0 ? null : `Use: ${parts.join("; ")}.`;
     },
     changed: (nickname: string, items: number): string => `${nickname} is changed. Its plan now has ${items} items.`,
+    /** Under "changed", for a bike off the road. */
+    resting: (nickname: string): string =>
+      `While ${nickname} stands, what ages by itself still falls due (fluids, belts, tyres, battery); what only riding wears waits, and reminders rest.`,
     dialNoted: (nickname: string, replaced: boolean): string =>
       `${nickname}'s new odometer is noted; the bike's own distance goes on.${replaced ? " It takes the place of the one noted earlier that day." : ""}`,
     /** "Heron: off-road tyres on since today; 0 mi on them." and what rests. */

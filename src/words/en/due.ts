@@ -122,7 +122,7 @@ export const dueWords = (p: Printer) => {
         if (leg.toGo === null) return `by distance at ${at(leg.dueAt, b)}, which needs an odometer reading`;
         return leg.toGo <= 0
           ? `by distance it was due at ${about(leg)}${at(leg.dueAt, b)}`
-          : `by distance at ${about(leg)}${at(leg.dueAt, b)}, ${road(leg.toGo, b)} to go`;
+          : `by distance at ${about(leg)}${at(leg.dueAt, b)}${leg.anchor.from === "job" && leg.anchor.countsFor !== null ? `, since it counts for ${at(leg.anchor.countsFor, b)}` : ""}, ${road(leg.toGo, b)} to go`;
       case "date":
         return leg.daysToGo <= 0 ? `by date it was due ${p.coarse(leg.dueOn, leg.grain, b.today)}` : `by date ${p.coarse(leg.dueOn, leg.grain, b.today)}`;
       case "hours":

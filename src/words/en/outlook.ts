@@ -32,6 +32,9 @@ export const outlookWords = (p: Printer) => {
       return `${until}, then likely at about ${likely} (${low} to ${high}).`;
     },
     nothing: (): string => "Nothing falls due until then.",
+    /** Not to be read as leave to ride on. */
+    nothingKnown: (n: number): string =>
+      `Nothing on record falls due until then, but of ${n} ${n === 1 ? "item" : "items"} nothing is known, so I cannot say for ${n === 1 ? "it" : "them"}; /due names ${n === 1 ? "it" : "them"}, and what to do first.`,
     count: (items: number, evenings: number): string =>
       `${items} ${items === 1 ? "item falls" : "items fall"} due by then${evenings < 2 ? "" : "; what can be done together is listed together"}.`,
     /** "Now, about 1 h 20 min:", "About 12 April, at 16,000 mi:". */

@@ -69,11 +69,39 @@ export const planWords = (p: Printer) => {
       (column === "mi" ? every.miles : every.km) !== null || (every.miles ?? every.km) === null
         ? null
         : `This bike goes by the ${column} column; with none given, ${column === "mi" ? "km" : "mi"} are converted. If your manual prints both, give both: 4,000 mi / 6,000 km.`,
+    /** What the change takes away, or makes far longer: a slip of the pen shows here before it is saved. */
+    warnings: (was: Repeat, will: Repeat, column: DistanceUnit): readonly string[] => {
+      const [before, after] = [legsOf(was), legsOf(will)];
+      if (before === null || after === null) return [];
+      const gone = {
+        ...{ miles: after.miles === null && after.km === null ? before.miles : null, km: after.miles === null && after.km === null ? before.km : null },
+        ...{ months: after.months === null ? before.months : null, hours: after.hours === null ? before.hours : null },
+      };
+      const [old, now] = [stretchIn(before, column), stretchIn(after, column)];
+      const times = old === null || now === null ? 0 : now / old;
+      const longer = Math.max(times, before.months === null || after.months === null ? 0 : after.months / before.months);
+      return [
+        ...(legs(gone, column) === "" ? [] : [`No longer every ${legs(gone, column)}: type it too if it is to stay.`]),
+        ...(longer > 3 ? ["That is more than three times as long as now: check the figure against your manual."] : []),
+      ];
+    },
     notSaved: (): string => "Nothing is saved yet.",
     saved: (nickname: string): string => `${nickname}'s plan is changed.`,
     left: (): string => "Left as it was.",
     labels: { save: "Save", leave: "Leave it", undo: "Undo" },
   };
+};
+
+/** The legs of an interval by itself, or of every nth mark; null where marks are listed one by one. */
+const legsOf = (repeat: Repeat): Interval | null => {
+  if (repeat.by === "interval") return repeat.every;
+  if (repeat.by !== "nth mark") return null;
+  const times = (n: number | null): number | null => (n === null ? null : n * repeat.nth);
+  return { miles: times(repeat.base.miles), km: times(repeat.base.km), months: repeat.months, hours: null };
+};
+const stretchIn = ({ miles, km }: Columns, column: DistanceUnit): number | null => {
+  const [own, other] = column === "mi" ? [miles, km] : [km, miles];
+  return own !== null ? stretchOf(own, column) : other === null ? null : stretchOf(other, column === "mi" ? "km" : "mi");
 };
 
 const LEADS = { now: "Now:", changed: "Then:", before: "Before:" } as const;

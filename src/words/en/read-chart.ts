@@ -77,6 +77,9 @@ export const readChartWords = (p: Printer, plan: ReturnType<typeof planWords>) =
       return `- ${letter} = ${said(meaning)}${from === "the chart" ? ", as the chart says" : from === "chosen" ? ", as you say" : ""}${doubt}`;
     },
     confirm: "Compare them with your manual's own legend. Nothing is saved yet.",
+    /** Under the lines that were not read: what most likely ails them. */
+    unreadHow: (services: number): string =>
+      `Each line needs a name and its letters under the ${services} services: put - where there is none, or part the cells by commas or tabs.`,
     unread: (line: number, text: string): string => `Line ${line} is not read: “${[...text].slice(0, 60).join("")}”`,
     summary: (nickname: string, change: number, same: number, untouched: number): string =>
       `${nickname}: ${items(change)} would change, ${same} are as your plan has them, ${untouched} are not in the chart and stay as they are.`,

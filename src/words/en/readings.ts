@@ -158,7 +158,7 @@ function strange(
   const before = last === null ? "" : ` The last one was ${last.figure} ${last.unit}, ${last.on}.`;
   switch (because) {
     case "runs backwards":
-      return `${capital(about)}${of} is below what the dial showed before.${before} Which is it?`;
+      return `${capital(about)}${of} is below what the dial showed before.${before} Which is it? If it was on an earlier day, say it again with that day, such as “on 3 October”.`;
     case "beyond a later one":
       return `${capital(about)}${of} is above what the dial showed later.${before.replace("The last one", "A later one")} Which is it?`;
     case "warm":

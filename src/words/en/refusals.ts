@@ -179,7 +179,7 @@ function cannotConvert(refusal: Extract<Refusal, { why: "cannot convert" }>, one
 function optionProblem(refusal: Extract<Refusal, { why: "option" }>, one: (names: readonly string[]) => string): string {
   switch (refusal.problem) {
     case "missing":
-      return `Please add ${refusal.option}: ${refusal.choices.length > 0 ? `one of ${one(refusal.choices)}` : "it is needed for this"}.`;
+      return `Please add the option “${refusal.option}”: ${refusal.choices.length > 0 ? `one of ${one(refusal.choices)}` : "it is needed for this"}.`;
     case "unknown":
       return `There is no option “${clip(refusal.option)}” here. Options: ${one(refusal.choices)}.`;
     case "not a choice":

@@ -285,6 +285,17 @@ describe("dates and odometers that are not known to the day", () => {
 });
 
 describe("legs that cannot be judged", () => {
+  test.each([
+    [44, "good"],
+    [45, "soon"],
+    [50, "due"],
+    [55, "due"],
+    [56, "overdue"],
+  ])("every 50 engine hours, at %i h: %s, with a window of a tenth each way", (hours, status) => {
+    const engine = anItem({ repeat: { by: "interval", every: { miles: null, km: null, months: null, hours: 50 } } });
+    expect(only(facts([engine]), { ...moment("2026-01-01", 100), hours }).status).toBe(status);
+  });
+
   test("hours unread leave that leg open and the other standing", () => {
     const due = only(facts([anItem({ repeat: { by: "interval", every: { miles: 4000, km: null, months: null, hours: 50 } } })]), moment("2026-01-01", 100));
     expect(due.legs.map((leg) => [leg.by, leg.state])).toEqual([
@@ -349,6 +360,8 @@ test("a verdict beyond its limit makes the item due, until work is done", () => 
   const verdicts = [{ item: "pads.inspect" as ItemKey, on: localDate("2026-02-01"), is: "beyond limit", reading: "r1" } as const];
   expect(only(facts([pads], { verdicts, jobs: [aJob("pads.inspect", "2026-01-01", 3900)] }), moment("2026-03-01", 4100), "pads.inspect").status).toBe("due");
   expect(only(facts([pads], { verdicts, jobs: [aJob("pads.inspect", "2026-02-02", 3950)] }), moment("2026-03-01", 4100), "pads.inspect").status).toBe("good");
+  // The measuring itself is work of that day, and does not take back what it found.
+  expect(only(facts([pads], { verdicts, jobs: [aJob("pads.inspect", "2026-02-01", 3950)] }), moment("2026-03-01", 4100), "pads.inspect").status).toBe("due");
 });
 
 test("a recheck falls due a distance after the work", () => {
