@@ -34,6 +34,8 @@ export type Known = {
 };
 
 const HORIZON_DAYS = 3653;
+/** What is ridden in a year on average, where nobody has said. Source: NHTSA, DOT HS 813 288 (2022), from odometers: about 2,000 miles. */
+const USUAL_YEAR = stretchOf(2000, "mi");
 /** Readings over fewer days than these say nothing of a pace. */
 const FEWEST_DAYS = 14;
 // Tuned by npm run backtest:
@@ -65,10 +67,9 @@ export function forecast(
   const shown = days >= FEWEST_DAYS;
   const stated = own.perYear ?? groupMedian?.perYear ?? null;
   if (!shown && stated === null) return NOTHING;
-  // Who has stated nothing is taken at the track's own average.
-  const perDay = stated === null ? (last.ridden - first.ridden) / days : stated / YEAR;
+  const perDay = (stated ?? USUAL_YEAR) / YEAR;
   const laidUp = known.layUps.length === 0 ? null : (day: number) => isLaidUp(day, known);
-  const habit = learnHabit(track, laidUp, Math.max(perDay, 1));
+  const habit = learnHabit(track, laidUp, Math.max(perDay, 1), stated !== null);
   const basis: Basis = shown
     ? { from: "readings", readings: track.points.length, days }
     : own.perYear !== null

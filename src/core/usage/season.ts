@@ -20,6 +20,8 @@ const LONGEST = 31;
 const ALL_YEAR = 0.05;
 /** How firmly the yearly figure holds before the track has shown: the shape of a gamma distribution, so a year as far off as 80 % is nothing rare. */
 const FIRM = 1.5;
+/** The same of a figure that nobody stated: it only keeps a few weeks in one season from speaking for the whole year. */
+const LOOSE = 0.6;
 /** What was ridden lately says more of the pace than what was ridden before: it counts half after so many days. */
 const LEVEL_HALF_LIFE = 170;
 /** Usual doubt in the pace over a span of days, as a share of it; it counts as so many spans. The share of a span's miss that chance in the rides explains. */
@@ -70,17 +72,19 @@ export const worth = (from: number, to: number, season: { readonly from: number;
 /**
  * @param isLaidUp days on which the bike was off the road
  * @param perDay what is ridden on an average day of the year, before the track has shown
+ * @param stated by the member or by their group's riding; else it is what is usual anywhere, and holds loosely
  */
-export function learnHabit(track: Track, isLaidUp: ((day: number) => boolean) | null, perDay: number): Habit {
+export function learnHabit(track: Track, isLaidUp: ((day: number) => boolean) | null, perDay: number, stated: boolean): Habit {
+  const firm = stated ? FIRM : LOOSE;
   const stints = stintsOf(track, isLaidUp);
   const end = stints.at(-1)?.to ?? 0;
   const trip = takeTrips(stints);
   let piece = FIRST_PIECE;
   let seasons: Season[] = [];
-  const candidates = screen(stints, piece, perDay);
+  const candidates = screen(stints, piece, perDay, firm);
   // How long the pieces are shows only beside a season: first roughly, with the likeliest ones.
   for (const some of [candidates.slice(0, KEPT), candidates]) {
-    seasons = weigh(some, stints, end, piece, perDay);
+    seasons = weigh(some, stints, end, piece, perDay, firm);
     piece = pieceOf(stints, seasons);
   }
   return { seasons, piece, drift: driftOf(stints, seasons, piece), trip };
@@ -107,7 +111,7 @@ function driftOf(stints: readonly Stint[], seasons: readonly Season[], piece: nu
 type Candidate = { readonly from: number; readonly days: number; readonly off: number; readonly prior: number };
 
 /** The seasons worth weighing, found roughly: each stint is spread evenly over its days. */
-function screen(stints: readonly Stint[], piece: number, perDay: number): Candidate[] {
+function screen(stints: readonly Stint[], piece: number, perDay: number, firm: number): Candidate[] {
   const rides = new Float64Array(BINS * 2 + 1);
   const days = new Float64Array(BINS * 2 + 1);
   for (const { from, to, distance } of stints) {
@@ -131,12 +135,12 @@ function screen(stints: readonly Stint[], piece: number, perDay: number): Candid
   for (const off of OFF) {
     const quiet = Math.log(off);
     for (let length = SHORTEST; length <= LONGEST; length++) {
-      const first = (FIRM * piece * (length + off * (BINS - length))) / BINS / perDay;
-      const usual = FIRM * Math.log(first);
+      const first = (firm * piece * (length + off * (BINS - length))) / BINS / perDay;
+      const usual = firm * Math.log(first);
       for (let from = 0; from < BINS; from++) {
         const inRides = (rides[from + length] ?? 0) - (rides[from] ?? 0);
         const inDays = (days[from + length] ?? 0) - (days[from] ?? 0);
-        const fit = (allRides - inRides) * quiet + usual - (FIRM + allRides) * Math.log(first + inDays + off * (allDays - inDays));
+        const fit = (allRides - inRides) * quiet + usual - (firm + allRides) * Math.log(first + inDays + off * (allDays - inDays));
         fits[n++] = fit;
         if (fit > best) best = fit;
       }
@@ -153,7 +157,7 @@ function screen(stints: readonly Stint[], piece: number, perDay: number): Candid
 }
 
 /** Weighs the seasons by how likely each makes every stint. */
-function weigh(candidates: readonly Candidate[], stints: readonly Stint[], end: number, piece: number, perDay: number): Season[] {
+function weigh(candidates: readonly Candidate[], stints: readonly Stint[], end: number, piece: number, perDay: number, firm: number): Season[] {
   const rides = stints.reduce((sum, { distance }) => sum + distance, 0) / piece;
   // Plain rows of numbers: they are gone through once for each candidate.
   const [from, to, ridden, age] = [
@@ -165,7 +169,7 @@ function weigh(candidates: readonly Candidate[], stints: readonly Stint[], end: 
   const lately = ridden.reduce((sum, distance, n) => sum + distance * (age[n] ?? 0), 0);
   const fits = candidates.map((season) => {
     const average = worth(0, YEAR, season) / YEAR;
-    const first = (FIRM * piece * average) / perDay;
+    const first = (firm * piece * average) / perDay;
     let [fit, days, late] = [0, 0, 0];
     for (let n = 0; n < from.length; n++) {
       const exposed = Math.max(worth(from[n] ?? 0, to[n] ?? 0, season), 1e-6);
@@ -173,8 +177,8 @@ function weigh(candidates: readonly Candidate[], stints: readonly Stint[], end: 
       late += exposed * (age[n] ?? 0);
       fit += (ridden[n] ?? 0) * Math.log(exposed);
     }
-    fit += Math.log(season.prior) + FIRM * Math.log(first) - (FIRM + rides) * Math.log(first + days);
-    const shape = FIRM + lately;
+    fit += Math.log(season.prior) + firm * Math.log(first) - (firm + rides) * Math.log(first + days);
+    const shape = firm + lately;
     return { season, fit, pace: (piece * shape) / (first + late), unsure: (piece * Math.sqrt(shape)) / (first + late) };
   });
   fits.sort((a, b) => b.fit - a.fit);
