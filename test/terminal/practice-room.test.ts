@@ -9,18 +9,18 @@ import { typed } from "../support/practice.ts";
 const ADD = "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi";
 
 test("a newcomer is told how to begin, adds a bike and answers its form a question at a time", async () => {
-  const [welcome, added, first, ...rest] = await typed([ADD, "1", "spring 2023", "at 12,000, last May, receipt", "don't know", "", "", "/due", ":quit"]);
+  const [welcome, added, first, ...rest] = await typed([ADD, "1", "", "spring 2023", "at 12,000, last May, receipt", "don't know", "", "/due", ":quit"]);
   expect(welcome).toContain("Begin with: /bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
   expect(added).toMatch(/^Heron is here at 14,210 mi/);
   expect(added).toContain("[1] Fill in what you know");
-  expect(first).toBe("Brake fluid; such as spring 2023 at 9,800, receipt; Enter leaves it out:\n");
+  expect(first).toBe("Front tyre age + Rear tyre age; such as spring 2023 at 9,800, receipt; Enter leaves it out:\n");
   expect(rest[4]).toContain("Recorded: Brake fluid (spring 2023) and Engine oil and filter (May 2026).");
   expect(rest[5]).toContain("Brake fluid: was due spring 2025");
   expect(rest.at(-1)).toBe("All is kept. See you next time.\n");
 });
 
 test("a reminder arrives with time, is put off by number, and a number with no button says so", async () => {
-  const shown = await typed([ADD, "1", "spring 2023", "", "", "", "", ":advance 8d", "2", "4", "9", ":advance 20d"]);
+  const shown = await typed([ADD, "1", "", "spring 2023", "", "", "", ":advance 8d", "2", "4", "9", ":advance 20d"]);
   expect(shown[8]).toContain("A message for you:\nFor Heron\n- Brake fluid: was due spring 2025, last done spring 2023. Overdue.");
   expect(shown[8]).toContain("  [2] Put off on Heron");
   expect(shown[8]).toMatch(/It is now 3 December 2026, 10:00\.\n$/);

@@ -137,3 +137,15 @@ test("checking tightness is a look: the fasteners' caution says what is not turn
   expect([STANDARD_ITEMS["fasteners.check"].action, key]).toEqual(["check tightness", "check tightness"]);
   expect(ENGLISH_CAUTIONS["check tightness"]).toMatch(/A look, not a second tightening: threadlocked, split-pinned and stretch bolts are not turned\./u);
 });
+
+// Common practice: what is worn out by age and hurts most comes first on a bike of which nothing is known.
+test("what to do first on a used bike: tyre dates, brake fluid, oil and filter, coolant, final drive, timing belt, battery, steering head, tread", () => {
+  const ranked = Object.entries(STANDARD_ITEMS as Readonly<Record<string, { readonly firstOnUsedBike?: number }>>)
+    .flatMap(([key, { firstOnUsedBike: rank }]) => (rank === undefined ? [] : [{ key, rank }]))
+    .sort((a, b) => a.rank - b.rank || (a.key < b.key ? -1 : 1));
+  expect(ranked.map(({ key }) => key)).toEqual([
+    ...["front-tyre.replace", "rear-tyre.replace", "brake-fluid.replace", "engine-oil.replace", "coolant.replace"],
+    ...["chain.replace", "drive-belt.replace", "shaft-oil.replace", "timing-belt.replace", "battery.test", "steering-head.inspect"],
+    ...["front-tread.measure", "rear-tread.measure"],
+  ]);
+});

@@ -85,7 +85,7 @@ export const CHASSIS_ITEMS = {
     position: "upright",
     minutes: 60,
     caution: "brake fluid",
-    firstOnUsedBike: 1,
+    firstOnUsedBike: 2,
     source: PRACTICE,
   },
   "brake-hoses.inspect": {
@@ -148,7 +148,7 @@ export const CHASSIS_ITEMS = {
     noLateWindow: true,
     minutes: 5,
     caution: "tyres",
-    firstOnUsedBike: 7,
+    firstOnUsedBike: 9,
     source: PRACTICE,
   },
   "rear-tread.measure": {
@@ -161,7 +161,7 @@ export const CHASSIS_ITEMS = {
     noLateWindow: true,
     minutes: 5,
     caution: "tyres",
-    firstOnUsedBike: 7,
+    firstOnUsedBike: 9,
     source: PRACTICE,
   },
   "front-tyre.replace": {
@@ -174,7 +174,7 @@ export const CHASSIS_ITEMS = {
     covers: ["front-tread.measure"],
     minutes: 60,
     caution: "tyres",
-    firstOnUsedBike: 6,
+    firstOnUsedBike: 1,
     source: TYRE_AGE,
   },
   "rear-tyre.replace": {
@@ -187,7 +187,7 @@ export const CHASSIS_ITEMS = {
     covers: ["rear-tread.measure"],
     minutes: 60,
     caution: "tyres",
-    firstOnUsedBike: 6,
+    firstOnUsedBike: 1,
     source: TYRE_AGE,
   },
   "spokes.check": {

@@ -25,7 +25,7 @@ export const DRIVE_ITEMS = {
     fits: { battery: ["flooded", "AGM", "gel", "lithium"] },
     minutes: 10,
     caution: "battery",
-    firstOnUsedBike: 9,
+    firstOnUsedBike: 7,
     source: PRACTICE,
   },
   "battery-acid.top-up": {
@@ -134,7 +134,7 @@ export const DRIVE_ITEMS = {
     fits: CHAIN,
     minutes: 120,
     caution: "fasteners",
-    firstOnUsedBike: 4,
+    firstOnUsedBike: 5,
     source: "common practice: chains and sprockets last 15,000 to 20,000 mi when kept; measured wear comes first",
   },
   "drive-belt.inspect": {
@@ -161,7 +161,7 @@ export const DRIVE_ITEMS = {
     fits: { finalDrive: ["belt"] },
     minutes: 240,
     caution: "fasteners",
-    firstOnUsedBike: 4,
+    firstOnUsedBike: 5,
     source: PRACTICE,
   },
   "shaft-oil.inspect": {
@@ -188,7 +188,7 @@ export const DRIVE_ITEMS = {
     position: "upright",
     minutes: 30,
     caution: "hot",
-    firstOnUsedBike: 4,
+    firstOnUsedBike: 5,
     source: PRACTICE,
   },
   "shaft-splines.lubricate": {

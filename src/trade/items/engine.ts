@@ -19,7 +19,7 @@ export const ENGINE_ITEMS = {
     position: "upright",
     minutes: 45,
     caution: "hot",
-    firstOnUsedBike: 2,
+    firstOnUsedBike: 3,
     source: PRACTICE,
   },
   "engine-oil.inspect": {
@@ -67,7 +67,7 @@ export const ENGINE_ITEMS = {
     fits: { camDrive: ["timing belt"] },
     engine: "cold",
     minutes: 120,
-    firstOnUsedBike: 3,
+    firstOnUsedBike: 6,
     source: PRACTICE,
   },
   "breather.clean": {
@@ -176,7 +176,7 @@ export const ENGINE_ITEMS = {
     engine: "cold",
     minutes: 60,
     caution: "hot",
-    firstOnUsedBike: 5,
+    firstOnUsedBike: 4,
     source: PRACTICE,
   },
   "coolant.inspect": {
