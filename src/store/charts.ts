@@ -4,6 +4,7 @@ import type { Instant } from "../core/calendar/dates.ts";
 import type { BikeId, GroupId, ItemKey, MemberId } from "../core/ids.ts";
 import type { Meaning } from "../core/reading/chart-words.ts";
 import type { Db } from "./db.ts";
+import { replaced } from "./drafts.ts";
 import type { Tables } from "./tables.ts";
 
 /** What its owner has said of a pasted chart so far. Lines are numbered as the chart is read. */
@@ -57,15 +58,7 @@ export function chartsRepo(db: Db) {
       await db.insertInto("drafts").values(rowOf(chart)).execute();
     },
     /** Writes it if it still stands at the rev before; false when an answer came first. */
-    async change(next: ChartDraft): Promise<boolean> {
-      const done = await db
-        .updateTable("drafts")
-        .set(rowOf(next))
-        .where("id", "=", next.id)
-        .where("rev", "=", next.rev - 1)
-        .executeTakeFirst();
-      return done.numUpdatedRows === 1n;
-    },
+    change: (next: ChartDraft): Promise<boolean> => replaced(db, rowOf(next)),
   };
 }
 

@@ -48,16 +48,19 @@ export function draftsRepo(db: Db) {
       await db.insertInto("drafts").values(rowOf(draft)).execute();
     },
     /** Writes the draft if it still stands at the rev before; false when an answer came first. */
-    async change(next: Draft): Promise<boolean> {
-      const done = await db
-        .updateTable("drafts")
-        .set(rowOf(next))
-        .where("id", "=", next.id)
-        .where("rev", "=", next.rev - 1)
-        .executeTakeFirst();
-      return done.numUpdatedRows === 1n;
-    },
+    change: (next: Draft): Promise<boolean> => replaced(db, rowOf(next)),
   };
+}
+
+/** Writes a row if it still stands at the rev before; false when something came first. */
+export async function replaced(db: Db, next: Tables["drafts"]): Promise<boolean> {
+  const done = await db
+    .updateTable("drafts")
+    .set(next)
+    .where("id", "=", next.id)
+    .where("rev", "=", next.rev - 1)
+    .executeTakeFirst();
+  return done.numUpdatedRows === 1n;
 }
 
 function draftOf(row: Tables["drafts"]): Draft {
