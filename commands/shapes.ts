@@ -46,7 +46,7 @@ export const work = z.object({
 });
 const named = z.object({ id: z.string(), nickname: z.string(), unit });
 const news = z.object({ bike: z.string(), nickname: z.string(), item: z.string(), called: z.string(), status: z.enum(STATUSES) });
-const gap = z.object({ need: z.enum(["bike", "place", "unit", "number", "item", "date", "sure"]) });
+const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "date", "sure"]) });
 export const question = z.object({
   draft: z.string(),
   rev: z.number().int(),

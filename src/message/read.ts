@@ -3,8 +3,11 @@
 
 import type { BikeId } from "../core/ids.ts";
 import type { Intent, Meant } from "../core/reading/intent.ts";
+import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
+import { kindWordsIn } from "./kind-of.ts";
 import { layOut } from "./layout.ts";
+import { headingOf } from "./measured-said.ts";
 import { readingsSaid } from "./readings-said.ts";
 import { ownWords, scan } from "./scan.ts";
 import { workSaid } from "./work-said.ts";
@@ -28,10 +31,13 @@ export function read(text: string, known: Known): Meant {
   );
   const intents: Intent[] = [];
   let heard = false;
+  let heading: readonly ReadingKind[] = [];
   for (const clause of layout.clauses) {
     const work = workSaid(layout, clause);
     heard ||= work.heard;
-    const readings = readingsSaid(layout, clause, work.used);
+    const readings = readingsSaid(layout, clause, work.used, heading);
+    const own = headingOf(layout, clause);
+    heading = own.length > 0 ? own : readings.length > 0 && clause.parts.every((part) => kindWordsIn(layout, part).length === 0) ? heading : [];
     // All of a message or none: a reading is not logged past work that was said with it and not understood.
     intents.push(...readings, ...work.intents, ...(readings.length > 0 ? work.missing : []));
   }
