@@ -6,12 +6,12 @@ export const ENGLISH_RECHECKS = {
   "front-axle.look-again": {
     name: "Front axle and pinch bolts",
     synonyms: ["front axle", "front axle bolts", "front pinch bolts", "axle bolts", "pinch bolts"],
-    because: "after the first ride on the new front tyre, which is taken gently for its first 100 mi or 160 km",
+    because: "since the wheel was out; take the new tyre gently for its first 100 mi or 160 km",
   },
   "rear-axle.look-again": {
     name: "Rear axle nut",
     synonyms: ["rear axle", "axle nut", "rear axle bolts", "axle bolts"],
-    because: "after the first ride on the new rear tyre, which is taken gently for its first 100 mi or 160 km",
+    because: "since the wheel was out; take the new tyre gently for its first 100 mi or 160 km",
   },
   "new-chain.look-again": { name: "Slack of the new chain", synonyms: ["new chain slack", "slack of the new chain"], because: "since a new chain settles" },
   "new-belt.look-again": { name: "Tension of the new drive belt", synonyms: ["new belt tension"], because: "since a new belt settles" },
