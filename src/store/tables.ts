@@ -90,6 +90,7 @@ export type Tables = {
     by: string;
     at: string;
     why: string | null;
+    detail: string | null;
   };
   work: {
     id: string;

@@ -20,5 +20,6 @@ export const odometerRecord = (ctx: Ctx, read: DialRead, source: string, ordinal
   kind: "odometer",
   place: null,
   value: null,
+  detail: null,
   ...read,
 });
