@@ -2,10 +2,11 @@
 
 import type { Limit } from "../core/judgement/verdict.ts";
 import type { LeakRule } from "../core/tyre/leak.ts";
+import type { MarkTables } from "../core/tyre/marking.ts";
 import type { PressureRule } from "../core/tyre/pressure.ts";
 
 /** Kilograms by load index. Source: UN Regulation No. 75, Annex 4, which is the table of the ETRTO: 42 to 85. */
-export const LOAD_KILOGRAMS: Readonly<Record<number, number>> = Object.fromEntries(
+export const LOAD_KILOGRAMS: MarkTables["loads"] = Object.fromEntries(
   // biome-ignore format: a table of figures
   [
     150, 155, 160, 165, 170, 175, 180, 185, 190, 195, 200, 206, 212, 218, 224, 230, 236, 243, 250, 257, 265, 272,
@@ -16,7 +17,7 @@ export const LOAD_KILOGRAMS: Readonly<Record<number, number>> = Object.fromEntri
 /** Kilometres an hour by speed symbol. Source: UN Regulation No. 75, 2.33. B and G from memory. */
 export const SPEED_KMH = {
   ...{ B: 50, F: 80, G: 90, J: 100, K: 110, L: 120, M: 130, N: 140, P: 150, Q: 160, R: 170, S: 180, T: 190, U: 200, H: 210, V: 240, W: 270, Y: 300 },
-} as const satisfies Readonly<Record<string, number>>;
+} as const satisfies MarkTables["speeds"];
 
 /** 7 kPa is 1 psi, which common gauges are off by. The shares are those at which a car must warn its driver: a quarter below the placard (49 CFR 571.138 S4.2, from memory). */
 export const PRESSURE_RULE: PressureRule = {
