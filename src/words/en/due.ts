@@ -4,10 +4,11 @@ import { unreachable } from "../../core/brand.ts";
 import { addMonths } from "../../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { DistanceUnit, Ridden, Stretch } from "../../core/quantity/distance.ts";
-import type { Anchor, Due, Leg, Status } from "../../core/schedule/facts.ts";
+import type { Anchor, Due, Leg, Recheck, Status } from "../../core/schedule/facts.ts";
 import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
 import { englishItemName } from "./item-names.ts";
+import { recheckBecause } from "./rechecks.ts";
 import { CONDITION_WORDS, capital, lowered } from "./text.ts";
 
 /** What a sentence about an item needs to know of its bike. */
@@ -86,6 +87,10 @@ export const dueWords = (p: Printer) => {
     return leg.grain === "day" ? `due on ${on}, ${from}${paused}; ${p.gap(b.today, leg.dueOn)}` : `due ${on}, ${from}${paused}`;
   };
 
+  /** "100 mi after the work at 14,820 mi, since a new chain settles". */
+  const again = ({ dueAt, after, because }: Recheck, b: OnBike): string =>
+    `${road(dueAt - after, b)} after the work at ${at(after, b)}, ${recheckBecause(because)}`;
+
   const main = (leg: Leg, b: OnBike, onMarks: boolean): string => {
     switch (leg.by) {
       case "distance":
@@ -106,8 +111,8 @@ export const dueWords = (p: Printer) => {
         return `measured ${p.date(leg.verdict.on, b.today)} and ${leg.verdict.is}`;
       case "recheck":
         return leg.toGo === null || leg.toGo > 0
-          ? `look again at ${at(leg.recheck.dueAt, b)}, ${leg.recheck.because}`
-          : `look again now, since ${at(leg.recheck.dueAt, b)}, ${leg.recheck.because}`;
+          ? `look again at ${at(leg.recheck.dueAt, b)}, ${again(leg.recheck, b)}${leg.toGo === null ? "" : `; ${road(leg.toGo, b)} to go`}`
+          : `look again now, since ${at(leg.recheck.dueAt, b)}, ${again(leg.recheck, b)}`;
       default:
         return unreachable(leg);
     }
