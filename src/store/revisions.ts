@@ -1,9 +1,9 @@
-// Records as revisions (id, rev), the same for readings and work: one row is current, and the next revision takes its place.
+// Records as revisions (id, rev), the same for readings, work and defects: one row is current, and the next revision takes its place.
 
 import type { Db } from "./db.ts";
 
 /** The tables that hold revisions; they share the columns used here. */
-type Revised = "readings" | "work";
+type Revised = "readings" | "work" | "defects";
 
 /** Where to go on counting the records of one source, withdrawn ones included. */
 export async function nextOrdinal(db: Db, table: Revised, message: string): Promise<number> {

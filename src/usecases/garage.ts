@@ -3,6 +3,7 @@
 import type { Bike, Group, Member } from "../core/bike.ts";
 import type { Instant, LocalDate } from "../core/calendar/dates.ts";
 import { localDateAt } from "../core/calendar/zones.ts";
+import type { Defect } from "../core/defect.ts";
 import { isFitted } from "../core/equipment.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { type FoldedPlan, fold } from "../core/plan/fold.ts";
@@ -35,9 +36,11 @@ export type Garaged = {
   readonly measured: readonly Measured[];
   readonly work: readonly WorkRecord[];
   readonly layUps: readonly LayUpRecord[];
+  /** What stands open, oldest first. */
+  readonly defects: readonly Defect[];
 };
 
-/** Loads bikes with their facts in three statements, however many bikes and however long their history. */
+/** Loads bikes with their facts in five statements, however many bikes and however long their history. */
 export async function garage(
   q: Repos,
   bikes: readonly Bike[],
@@ -48,6 +51,7 @@ export async function garage(
   const turns = await q.bikes.turns(ids);
   const read = await q.readings.historiesOf(ids);
   const work = await q.work.ofBikes(ids);
+  const defects = await q.defects.openOf(ids);
   const garaged: Garaged[] = [];
   for (const bike of bikes) {
     const base = await q.bikes.base(bike.planHash);
@@ -66,6 +70,7 @@ export async function garage(
           odometers: read.get(bike.id)?.odometers ?? [],
           measured: read.get(bike.id)?.measured ?? [],
           work: work.get(bike.id) ?? [],
+          defects: defects.get(bike.id) ?? [],
         },
         today,
       ),
@@ -80,6 +85,7 @@ type Parts = {
   readonly odometers: readonly OdometerReading[];
   readonly measured: readonly Measured[];
   readonly work: readonly WorkRecord[];
+  readonly defects: readonly Defect[];
 };
 
 /** Puts a bike together from its parts; pure. */
@@ -129,6 +135,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     measured: parts.measured,
     work: parts.work,
     layUps: parts.layUps,
+    defects: parts.defects,
   };
 }
 
@@ -160,6 +167,7 @@ export function withMore(g: Garaged, more: Pick<Parts, "odometers" | "measured" 
       odometers: [...g.odometers, ...more.odometers],
       measured: [...g.measured, ...more.measured],
       work: [...g.work, ...more.work],
+      defects: g.defects,
     },
     g.today,
   );
@@ -174,6 +182,7 @@ export function without(g: Garaged, readings: readonly { readonly id: string }[]
     odometers: g.odometers.filter((reading) => !gone.has(reading.id)),
     measured: g.measured,
     work: g.work.filter((record) => !gone.has(record.id)),
+    defects: g.defects,
   };
   return gone.size === 0 ? g : garagedOf(g.bike, g.plan, parts, g.today);
 }
