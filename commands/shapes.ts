@@ -11,7 +11,8 @@ import { KIND_NAMES } from "../src/words/en/bikes.ts";
 
 export const localDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 export const unit = z.enum(["mi", "km"]);
-const place = z.enum(["front", "rear"]).nullable();
+/** "front", "front left", "intake 2": one of the kind's places, null where there is one only. */
+const place = z.string().nullable();
 const kind = z.enum(Object.keys(READING_KINDS) as [ReadingKind, ...ReadingKind[]]);
 export const vagueDate = z.object({ from: localDate, to: localDate, typed: z.string() });
 const odometer = z.object({ figure: z.number(), on: localDate }).nullable();
@@ -31,6 +32,7 @@ export const reading = z.object({
   typed: z.string(),
   unit: z.string(),
   on: localDate,
+  detail: z.looseObject({}).nullable(),
 });
 export const work = z.object({
   id: z.string(),

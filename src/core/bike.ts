@@ -36,6 +36,8 @@ export type Bike = {
   readonly edits: readonly SignedEdit[];
   /** Counts every write that touches the bike's facts. */
   readonly factsRev: number;
+  /** Make and model as its owner typed them; bikes of one model share specs and plans within a group. Null when not said. */
+  readonly model: string | null;
 };
 
 /** How a member likes things; null where nothing was said, and the group's choice or a default serves. */

@@ -2,7 +2,7 @@
 
 import { toCanonical, type UnitId } from "../core/quantity/units.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
-import { type Place, READING_KINDS, type ReadingKind } from "../core/reading/kinds.ts";
+import { kindRow, type Place, type ReadingKind, type ReadingUnit } from "../core/reading/kinds.ts";
 import type { KnownBike } from "../core/reading/vocabulary.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { type Figure, figureAt, measures, unitAlone } from "./figures.ts";
@@ -222,7 +222,7 @@ function one(
   };
 }
 
-type Unit = { readonly unit: UnitId | null; readonly value: number; readonly options: readonly UnitId[] };
+type Unit = { readonly unit: ReadingUnit | null; readonly value: number; readonly options: readonly ReadingUnit[] };
 
 /** The unit typed, else the one typed beside it, else the member's own when it fits, else the only one that can be meant. */
 function unitOf(figure: Figure, kind: ReadingKind, inherited: UnitId | null, own: UnitId | null): Unit {
@@ -238,22 +238,15 @@ function unitOf(figure: Figure, kind: ReadingKind, inherited: UnitId | null, own
   return {
     unit: inherited === null && own === null && possible.length === 1 && only !== undefined ? only : null,
     value,
-    options: possible.length > 0 ? possible : READING_KINDS[kind].units,
+    options: possible.length > 0 ? possible : kindRow(kind).units,
   };
 }
 
 /** Units in which a bare figure is one that a bike can show. */
-function possibleUnits(kind: ReadingKind, value: number): readonly UnitId[] {
-  const usual: Readonly<Record<string, readonly [number, number]>> = {
-    psi: [8, 60],
-    bar: [0.6, 4.2],
-    kPa: [60, 420],
-    mm: [0, 20],
-    "1/32 in": [1, 20],
-    in: [0.01, 0.6],
-  };
-  return READING_KINDS[kind].units.filter((unit) => {
-    const [low, high] = usual[unit] ?? [0, 0];
-    return value >= low && value <= high;
+function possibleUnits(kind: ReadingKind, value: number): readonly ReadingUnit[] {
+  const { units, usual } = kindRow(kind);
+  return units.filter((unit) => {
+    const range = usual[unit];
+    return range !== undefined && value >= range[0] && value <= range[1];
   });
 }

@@ -9,6 +9,7 @@ import type { Condition, PlanBase } from "../core/plan/plan.ts";
 import type { Dial, DistanceUnit, Ridden, Stretch } from "../core/quantity/distance.ts";
 import type { LayUp } from "../core/schedule/facts.ts";
 import { RULES_VERSION } from "../core/schedule/rules-version.ts";
+import { modelKey } from "../core/spec/spec.ts";
 import type { Epoch, EpochCause } from "../core/usage/track.ts";
 import type { Db } from "./db.ts";
 import type { Tables } from "./tables.ts";
@@ -228,6 +229,7 @@ function bikeOf(row: Tables["bikes"]): Bike {
     planHash: row.plan_hash,
     edits: JSON.parse(row.edits) as SignedEdit[],
     factsRev: row.facts_rev,
+    model: row.model,
   };
 }
 
@@ -251,5 +253,7 @@ function rowOf(bike: Bike) {
     plan_hash: bike.planHash,
     edits: JSON.stringify(bike.edits),
     facts_rev: bike.factsRev,
+    model: bike.model,
+    model_key: bike.model === null ? null : modelKey(bike.model),
   };
 }

@@ -4,8 +4,8 @@ import { sql } from "kysely";
 import type { Instant, LocalDate } from "../core/calendar/dates.ts";
 import type { BikeId, MemberId } from "../core/ids.ts";
 import type { Dial } from "../core/quantity/distance.ts";
-import type { UnitId } from "../core/quantity/units.ts";
-import { type Place, READING_KINDS, type ReadingKind } from "../core/reading/kinds.ts";
+import type { ReadingDetail } from "../core/reading/detail.ts";
+import { KIND_KEYS, type Place, type ReadingKind, type ReadingUnit } from "../core/reading/kinds.ts";
 import type { Measured } from "../core/schedule/measured.ts";
 import type { OdometerReading } from "../core/usage/track.ts";
 import type { Db } from "./db.ts";
@@ -25,7 +25,7 @@ export type ReadingRecord = {
   readonly dial: Dial | null;
   readonly value: number | null;
   readonly typed: string;
-  readonly unit: UnitId;
+  readonly unit: ReadingUnit;
   readonly on: LocalDate;
   readonly message: string | null;
   readonly ordinal: number;
@@ -33,12 +33,13 @@ export type ReadingRecord = {
   readonly by: MemberId;
   readonly at: Instant;
   readonly why: string | null;
+  readonly detail: ReadingDetail | null;
 };
 
 /** What the schedule needs of a bike's readings. */
 export type ReadHistory = { readonly odometers: readonly OdometerReading[]; readonly measured: readonly Measured[] };
 
-const MEASURED_KINDS = Object.keys(READING_KINDS).filter((kind) => kind !== "odometer");
+const MEASURED_KINDS = KIND_KEYS.filter((kind) => kind !== "odometer");
 
 export function readingsRepo(db: Db) {
   const live = () => db.selectFrom("readings").selectAll().where("current", "=", 1).where("state", "=", "live");
@@ -144,7 +145,7 @@ function recordOf(row: Tables["readings"]): ReadingRecord {
     dial: row.dial as Dial | null,
     value: row.value,
     typed: row.typed,
-    unit: row.unit as UnitId,
+    unit: row.unit as ReadingUnit,
     on: row.on_date as LocalDate,
     message: row.message,
     ordinal: row.ordinal,
@@ -152,10 +153,11 @@ function recordOf(row: Tables["readings"]): ReadingRecord {
     by: row.by as MemberId,
     at: row.at as Instant,
     why: row.why,
+    detail: row.detail === null ? null : (JSON.parse(row.detail) as ReadingDetail),
   };
 }
 
 function rowOf(r: ReadingRecord): Tables["readings"] {
-  const { on, loggedAt, ...same } = r;
-  return { ...same, current: 1, on_date: on, logged_at: loggedAt };
+  const { on, loggedAt, detail, ...same } = r;
+  return { ...same, current: 1, on_date: on, logged_at: loggedAt, detail: detail === null ? null : JSON.stringify(detail) };
 }

@@ -14,6 +14,7 @@ import { membersRepo } from "./members.ts";
 import { noticesRepo } from "./notices.ts";
 import { readingsRepo } from "./readings.ts";
 import { roomRepo } from "./room.ts";
+import { specsRepo } from "./specs.ts";
 import type { Tables } from "./tables.ts";
 import { workRepo } from "./work.ts";
 import { wrenchesRepo } from "./wrenches.ts";
@@ -28,6 +29,7 @@ export type Repos = {
   readonly charts: ReturnType<typeof chartsRepo>;
   readonly notices: ReturnType<typeof noticesRepo>;
   readonly wrenches: ReturnType<typeof wrenchesRepo>;
+  readonly specs: ReturnType<typeof specsRepo>;
   readonly room: ReturnType<typeof roomRepo>;
 };
 
@@ -103,6 +105,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     charts: chartsRepo(db),
     notices: noticesRepo(db),
     wrenches: wrenchesRepo(db),
+    specs: specsRepo(db),
     room: roomRepo(db),
   };
 }

@@ -54,6 +54,8 @@ export type Tables = {
     rules_version: number;
     look_again_at: string | null;
     added_at: string;
+    model: string | null;
+    model_key: string | null;
   };
   bike_groups: { bike: string; group_id: string };
   bike_events: {
@@ -90,6 +92,7 @@ export type Tables = {
     by: string;
     at: string;
     why: string | null;
+    detail: string | null;
   };
   work: {
     id: string;
@@ -192,6 +195,27 @@ export type Tables = {
     drive: string | null;
     kind: string | null;
     at: string;
+  };
+  specs: {
+    id: string;
+    rev: number;
+    current: Flag;
+    state: string;
+    bike: string;
+    key: string;
+    for_use: string | null;
+    low: number | null;
+    high: number | null;
+    nominal: number | null;
+    unit: string | null;
+    step: number | null;
+    typed: string;
+    manual: string | null;
+    edition: string | null;
+    page: string | null;
+    by: string;
+    at: string;
+    why: string | null;
   };
   room_messages: { id: string; author: string; place: string; text: string; at: string };
   room_deliveries: { delivery: string; place: string; member: string | null; reply: string; at: string };

@@ -70,6 +70,7 @@ export async function addBike(ctx: Ctx, input: NewBike): Promise<Result<Added>> 
       planHash: hash,
       edits: [],
       factsRev: 1,
+      model: null,
     };
     await keepMember(q, ctx);
     await q.bikes.keepBase(hash, base);

@@ -21,6 +21,7 @@ export const odometerRecord = (ctx: Ctx, read: DialRead, source: string, ordinal
   kind: "odometer",
   place: null,
   value: null,
+  detail: null,
   ...read,
 });
 

@@ -4,9 +4,9 @@ import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { Defect } from "../core/defect.ts";
 import type { BikeId } from "../core/ids.ts";
 import { type Dial, type DistanceUnit, dialOf } from "../core/quantity/distance.ts";
-import { toCanonical } from "../core/quantity/units.ts";
 import type { Gap, Intent, LogReading, NoteDefect, RecordWork } from "../core/reading/intent.ts";
 import { READING_KINDS } from "../core/reading/kinds.ts";
+import { canonicalReading } from "../core/reading/value.ts";
 import type { Measured } from "../core/schedule/measured.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
 import { judgeReading } from "../core/usage/judge-reading.ts";
@@ -50,7 +50,7 @@ function strangeReading(intent: LogReading, g: Garaged, today: LocalDate): Stran
   if (intent.unit === null) return null;
   if (intent.kind === "odometer") return strangeDial(dialOf(intent.value, intent.unit as "mi" | "km"), intent.on, g);
   const [low, high] = READING_KINDS[intent.kind].plausible;
-  const value = toCanonical(intent.value, intent.unit);
+  const value = canonicalReading(intent.value, intent.unit);
   return value < low || value > high ? "out of range" : null;
 }
 
@@ -155,10 +155,11 @@ function readingOf(ctx: Ctx, intent: LogReading, g: Garaged, source: string, ord
     kind: intent.kind,
     place: intent.place,
     dial: isDial ? dialOf(intent.value, unit as "mi" | "km") : null,
-    value: isDial ? null : toCanonical(intent.value, unit),
+    value: isDial ? null : canonicalReading(intent.value, unit),
     typed: intent.typed.text,
     unit,
     on: intent.on,
+    detail: intent.detail ?? null,
   };
 }
 

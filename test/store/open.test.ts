@@ -54,7 +54,16 @@ describe("columns", () => {
     const dial = 200_000 * 16_093_440;
     const row = {
       ...{ id: "r1", rev: 1, current: 1 as const, state: "live", bike: "b1", kind: "tread", place: "front", dial, value: 0.1 + 0.2, typed: "0.3", unit: "mm" },
-      ...{ on_date: "2027-03-01", message: null, ordinal: 0, logged_at: "2027-03-01T09:00:00.000Z", by: "m1", at: "2027-03-01T09:00:00.000Z", why: null },
+      ...{
+        on_date: "2027-03-01",
+        message: null,
+        ordinal: 0,
+        logged_at: "2027-03-01T09:00:00.000Z",
+        by: "m1",
+        at: "2027-03-01T09:00:00.000Z",
+        why: null,
+        detail: null,
+      },
     };
     const opened = await openSqlite(file);
     await expect(opened.db.insertInto("readings").values(row).execute()).rejects.toThrow(/FOREIGN KEY/);
@@ -175,6 +184,26 @@ test("a file from before wrenches had a drive and a kind, with one in it, is bro
   expect(await store.read((q) => q.wrenches.ofOwner("m1" as MemberId))).toEqual([small]);
   await store.change((q) => q.wrenches.put("m1" as MemberId, { ...small, drive: "1/4 in", kind: "click" }, instant("2026-11-25T11:00:00Z")));
   expect(await store.read((q) => q.wrenches.ofOwner("m1" as MemberId))).toEqual([{ ...small, drive: "1/4 in", kind: "click" }]);
+  await now.close();
+});
+
+test("a file from before readings had a detail, with one in it, is brought up to date as it stands", async () => {
+  const before = await openSqlite(file, { upTo: "202611261210-delivery-drawn" });
+  await sql`pragma foreign_keys = off`.execute(before.db);
+  await sql`insert into readings (id, rev, current, state, bike, kind, place, dial, value, typed, unit, on_date, message, ordinal, logged_at, by, at, why)
+    values ('r1', 1, 1, 'live', 'b1', 'tread', 'front', null, 4.5, '4.5', 'mm', '2026-11-25', null, 0, '2026-11-25T10:00:00.000Z', 'm1', '2026-11-25T10:00:00.000Z', null)`.execute(
+    before.db,
+  );
+  await before.close();
+  const now = await openSqlite(file);
+  await sql`pragma foreign_keys = off`.execute(now.db);
+  const store = storeOn(now);
+  const old = await store.read((q) => q.readings.byId("r1"));
+  expect(old).toMatchObject({ kind: "tread", place: "front", value: 4.5, unit: "mm", detail: null });
+  if (old === null) throw new Error("it is gone");
+  const detail = { conditions: ["cold"], points: [4.5, 4.8, 5] } as const;
+  await store.change((q) => q.readings.log([{ ...old, id: "r2", detail }]));
+  expect((await store.read((q) => q.readings.byId("r2")))?.detail).toEqual(detail);
   await now.close();
 });
 

@@ -4,10 +4,10 @@
 import type { LocalDate, VagueDate } from "../calendar/dates.ts";
 import type { BikeId, ItemKey } from "../ids.ts";
 import type { DistanceUnit } from "../quantity/distance.ts";
-import type { UnitId } from "../quantity/units.ts";
 import type { HowWeKnow, Outcome } from "../schedule/facts.ts";
 import type { ItemValue, WorkDetail } from "../work-detail.ts";
-import type { Place, ReadingKind } from "./kinds.ts";
+import type { ReadingDetail } from "./detail.ts";
+import type { Place, ReadingKind, ReadingUnit } from "./kinds.ts";
 
 /** What the member typed, to the letter, and the unit word if there was one. */
 export type Typed = { readonly text: string; readonly unit: string | null };
@@ -19,9 +19,11 @@ export type LogReading = {
   readonly kind: ReadingKind;
   readonly place: Place | null;
   readonly value: number;
-  readonly unit: UnitId | null;
+  readonly unit: ReadingUnit | null;
   readonly typed: Typed;
   readonly on: LocalDate;
+  /** What was said beside the value. */
+  readonly detail?: ReadingDetail;
   /** The member has said that a strange value is right. */
   readonly sure?: true;
   readonly gaps: readonly Gap[];
@@ -75,7 +77,7 @@ export type Gap =
       readonly named: string | null;
     }
   | { readonly need: "place"; readonly options: readonly Place[] }
-  | { readonly need: "unit"; readonly options: readonly UnitId[] }
+  | { readonly need: "unit"; readonly options: readonly ReadingUnit[] }
   | { readonly need: "number" /** "14.820" may be fourteen thousand or fourteen and a bit */; readonly options: readonly number[] }
   | { readonly need: "item"; readonly options: readonly ItemKey[] }
   | { readonly need: "date"; readonly options: readonly LocalDate[]; readonly typed: string }

@@ -2,12 +2,12 @@
 
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { Dial, DistanceUnit } from "../../core/quantity/distance.ts";
-import type { UnitId } from "../../core/quantity/units.ts";
 import type { Gap } from "../../core/reading/intent.ts";
-import type { Place, ReadingKind } from "../../core/reading/kinds.ts";
+import { LEVELS, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
 import type { Outcome, Status } from "../../core/schedule/facts.ts";
 import type { Printer } from "../printer.ts";
 import { englishItemName } from "./item-names.ts";
+import { KIND_WORDS, LEVEL_WORDS } from "./kinds.ts";
 import { capital } from "./text.ts";
 
 /** A reading as it is said back. */
@@ -16,7 +16,7 @@ export type SaidReading = {
   readonly place: Place | null;
   readonly dial: Dial | null;
   readonly value: number | null;
-  readonly unit: UnitId;
+  readonly unit: ReadingUnit;
   readonly typed: string;
   readonly on: LocalDate;
 };
@@ -28,15 +28,11 @@ type SaidWork = {
   readonly dial: Dial | null;
 };
 
-/** One line per kind: its name, and how to measure it. */
-export const KIND_WORDS = {
-  odometer: { name: "odometer", howTo: "Read the total figure on the dial, not the trip meter." },
-  "cold pressure": { name: "cold tyre pressure", howTo: "Before riding, at the temperature where the ride starts." },
-  tread: { name: "tread depth", howTo: "In the main groove at the most worn point, not on a wear bar." },
-} as const satisfies Record<ReadingKind, { name: string; howTo: string }>;
-
 export const readingWords = (p: Printer) => {
-  const value = (r: SaidReading): string => (r.dial === null ? p.amount(r.value ?? 0, r.unit) : p.point(r.dial, r.unit as DistanceUnit));
+  const value = (r: SaidReading): string => {
+    if (r.unit === "level") return LEVEL_WORDS[LEVELS[r.value ?? 0] ?? "between"];
+    return r.dial === null ? p.amount(r.value ?? 0, r.unit) : p.point(r.dial, r.unit as DistanceUnit);
+  };
   const reading = (r: SaidReading): string => `${r.place === null ? "" : `${r.place} `}${KIND_WORDS[r.kind].name} ${value(r)}`;
   const day = (on: LocalDate, today: LocalDate): string => (on === today ? "today" : p.date(on, today));
   return {

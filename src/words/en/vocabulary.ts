@@ -4,6 +4,7 @@ import type { Vocabulary } from "../../core/reading/vocabulary.ts";
 import { ENGLISH_ASKING } from "./asking.ts";
 import { ENGLISH_CHART } from "./chart-letters.ts";
 import { ENGLISH_ITEM_SYNONYMS } from "./item-names.ts";
+import { ENGLISH_KIND_NAMES } from "./kind-names.ts";
 import { ENGLISH_UNIT_NAMES } from "./unit-names.ts";
 
 const MONTHS = {
@@ -54,11 +55,7 @@ const WEEKDAYS = [
 export const ENGLISH_VOCABULARY: Vocabulary = {
   units: ENGLISH_UNIT_NAMES,
   asking: ENGLISH_ASKING,
-  kinds: {
-    odometer: ["odo", "odometer", "clock", "dial", "mileage", "clocked"],
-    "cold pressure": ["pressure", "pressures", "tyre pressure", "tyre pressures", "tire pressure", "tire pressures", "tyres", "tires"],
-    tread: ["tread", "treads", "tread depth", "tread depths"],
-  },
+  kinds: ENGLISH_KIND_NAMES,
   places: { front: ["front", "fr", "f"], rear: ["rear", "back", "rr", "r"], both: ["both", "each", "all round", "front and rear", "both tyres", "both tires"] },
   items: ENGLISH_ITEM_SYNONYMS,
   workDone: {

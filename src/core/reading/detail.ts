@@ -1,0 +1,28 @@
+// What is known of a reading beside its value: under which conditions, at how many points, of which part.
+
+import type { DistanceUnit } from "../quantity/distance.ts";
+
+/** Conditions that a reading can be taken under, where they change what it says. */
+export const CONDITIONS_READ = ["cold", "warm", "upright", "on the side stand", "rested", "at force"] as const;
+export type ConditionRead = (typeof CONDITIONS_READ)[number];
+
+/** Only what was said. In an intent `points` are in the unit typed, in a record in the canonical unit of the kind. */
+export type ReadingDetail = {
+  readonly conditions?: readonly ConditionRead[];
+  /** Every point measured across; the reading's value is the one that governs, the least. */
+  readonly points?: readonly number[];
+  /** Of a pad: which of the pair. */
+  readonly side?: "inner" | "outer";
+  /** Of a chain: over how many pitches it was measured. */
+  readonly pitches?: number;
+  /** Of a charging voltage: engine speed in revolutions a minute. */
+  readonly rpm?: number;
+  /** Of what is set by adjusting: as it was found, or as it was left. */
+  readonly state?: "found" | "left";
+  /** Of fuel: was the tank filled to the same mark as always? */
+  readonly full?: boolean;
+  /** Of fuel: what it cost, in hundredths of the currency, with the currency as typed. */
+  readonly price?: { readonly minor: number; readonly currency: string | null; readonly typed: string };
+  /** Of fuel or of an odometer: the distance since the last fill, or the trip meter, as typed. */
+  readonly trip?: { readonly value: number; readonly unit: DistanceUnit | null; readonly typed: string };
+};

@@ -1,0 +1,169 @@
+// The specs that a bike can have: what each holds, whom it fits, what is typical of it, and what follows where it is used. Values belong to the bikes; none are here.
+// Keys are never renamed nor used again: what members entered refers to them.
+
+import type { EquipmentRule } from "../core/equipment.ts";
+import type { System } from "../core/plan/plan.ts";
+import type { Dimension, UnitId } from "../core/quantity/units.ts";
+import type { CautionKey } from "./cautions.ts";
+
+export type SpecKeyRow = {
+  readonly system: System;
+  readonly holds: Dimension | "words";
+  /** What a single figure means: the value itself, the least that may be left, or the most that may be. */
+  readonly end: "value" | "least" | "most";
+  /** Printed for riding solo, two-up and loaded. */
+  readonly byUse?: true;
+  /** Tyres, brakes and axles: where members differ only a named page settles it. */
+  readonly byPage?: true;
+  readonly fits?: EquipmentRule;
+  /** The unit that a bare figure is in. */
+  readonly unit: UnitId | null;
+  /** Shown as typical where nothing is entered, never used to judge: in `unit`. */
+  readonly typical?: readonly [from: number, to: number];
+  /** What is done next where this torque is used: one of AFTERWARDS. */
+  readonly afterwards?: Afterwards;
+  readonly caution: CautionKey | null;
+};
+
+/** What follows the tightening of a joint; words/ has a sentence for each. */
+export const AFTERWARDS = ["slack again", "pump brake", "spin wheel", "turn steering", "new split pin", "new washer"] as const;
+export type Afterwards = (typeof AFTERWARDS)[number];
+
+/** Where ranges are given as typical. */
+export const TYPICAL_SOURCE = "common practice: typical of road bikes, not of yours";
+
+const BURNS = { fuel: ["carburettor", "injection"] } as const satisfies EquipmentRule;
+const CHAIN = { finalDrive: ["chain"] } as const satisfies EquipmentRule;
+const BELT = { finalDrive: ["belt"] } as const satisfies EquipmentRule;
+const SHAFT = { finalDrive: ["shaft"] } as const satisfies EquipmentRule;
+const LIQUID = { cooling: ["liquid"] } as const satisfies EquipmentRule;
+const VALVES = { valveGear: ["screw", "shim"] } as const satisfies EquipmentRule;
+const SIDECAR = { sidecar: ["fitted"] } as const satisfies EquipmentRule;
+const CABLE_CLUTCH = { clutch: ["cable"] } as const satisfies EquipmentRule;
+const FRONT_DISC = { frontBrake: ["disc"] } as const satisfies EquipmentRule;
+const REAR_DISC = { rearBrake: ["disc"] } as const satisfies EquipmentRule;
+const HAS_BATTERY = { battery: ["flooded", "AGM", "gel", "lithium"] } as const satisfies EquipmentRule;
+
+const words = (system: System, more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({ system, holds: "words", end: "value", unit: null, caution: null, ...more });
+const torque = (system: System, more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
+  ...{ system, holds: "torque", end: "value", unit: null, caution: "fasteners" },
+  ...more,
+});
+const length = (system: System, end: SpecKeyRow["end"], more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
+  ...{ system, holds: "length", end, unit: "mm", caution: null },
+  ...more,
+});
+const volume = (system: System, more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({ system, holds: "volume", end: "value", unit: "L", caution: null, ...more });
+const pressure = (more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
+  ...{ system: "wheels and tyres", holds: "pressure", end: "value", unit: null, byUse: true, byPage: true, caution: "tyres" },
+  ...more,
+});
+
+const ROWS = {
+  // Typical pressures in psi: unit null, so that a bare figure is asked about or taken in the member's own.
+  "front tyre pressure": pressure(),
+  "rear tyre pressure": pressure(),
+  "sidecar tyre pressure": pressure({ fits: SIDECAR }),
+  "front tyre size": words("wheels and tyres", { byPage: true, caution: "tyres" }),
+  "rear tyre size": words("wheels and tyres", { byPage: true, caution: "tyres" }),
+  "front tread limit": length("wheels and tyres", "least", { byPage: true, caution: "tyres" }),
+  "rear tread limit": length("wheels and tyres", "least", { byPage: true, caution: "tyres" }),
+  "front axle torque": torque("wheels and tyres", { byPage: true, afterwards: "pump brake" }),
+  "front axle pinch bolt torque": torque("wheels and tyres", { byPage: true }),
+  "rear axle torque": torque("wheels and tyres", { byPage: true, afterwards: "slack again" }),
+  "rear axle pinch bolt torque": torque("wheels and tyres", { byPage: true }),
+
+  "engine oil with filter": volume("engine", { fits: BURNS, typical: [1, 4.5], caution: "hot" }),
+  "engine oil without filter": volume("engine", { fits: BURNS, typical: [0.9, 4.2], caution: "hot" }),
+  "engine oil dry": volume("engine", { fits: BURNS, typical: [1.1, 5] }),
+  "engine oil grade": words("engine", { fits: BURNS }),
+  "oil filter": words("engine", { fits: BURNS }),
+  "oil drain plug torque": torque("engine", { fits: BURNS, afterwards: "new washer" }),
+  "oil filter torque": torque("engine", { fits: BURNS }),
+  "intake valve clearance": length("engine", "value", { fits: VALVES, typical: [0.05, 0.25] }),
+  "exhaust valve clearance": length("engine", "value", { fits: VALVES, typical: [0.08, 0.35] }),
+  compression: { system: "engine", holds: "pressure", end: "value", unit: null, fits: BURNS, caution: null },
+  "exhaust nut torque": torque("engine", { fits: BURNS }),
+  "valve cover bolt torque": torque("engine", { fits: VALVES }),
+
+  "idle speed": words("fuel and air", { fits: BURNS }),
+  "throttle free play": length("fuel and air", "value", { fits: { throttle: ["cable"] }, typical: [2, 6], caution: "throttle" }),
+  "fuel grade": words("fuel and air", { fits: BURNS, caution: "fuel" }),
+  "fuel tank": volume("fuel and air", { fits: BURNS }),
+  "fuel reserve": volume("fuel and air", { fits: BURNS }),
+  "air filter": words("fuel and air", { fits: BURNS }),
+
+  "spark plug": words("ignition and electrics", { fits: BURNS }),
+  "spark plug gap": length("ignition and electrics", "value", { fits: BURNS, typical: [0.6, 1.1] }),
+  "spark plug torque": torque("ignition and electrics", { fits: BURNS }),
+  "points gap": length("ignition and electrics", "value", { fits: { ignition: ["points"] }, typical: [0.3, 0.4] }),
+  "ignition timing": words("ignition and electrics", { fits: BURNS }),
+  battery: words("ignition and electrics", { fits: HAS_BATTERY, caution: "battery" }),
+  "battery charging voltage": {
+    ...{ system: "ignition and electrics", holds: "voltage", end: "value", unit: "V", fits: HAS_BATTERY, typical: [13.8, 14.8] },
+    caution: "battery",
+  },
+  fuses: words("ignition and electrics"),
+  "headlamp bulb": words("ignition and electrics"),
+  "tail and brake bulb": words("ignition and electrics"),
+  "indicator bulb": words("ignition and electrics"),
+
+  "coolant amount": volume("cooling", { fits: LIQUID, caution: "hot" }),
+  "coolant kind": words("cooling", { fits: LIQUID }),
+
+  "clutch free play": length("clutch and gearbox", "value", { fits: CABLE_CLUTCH, typical: [10, 20] }),
+  "clutch fluid": words("clutch and gearbox", { fits: { clutch: ["hydraulic brake fluid", "hydraulic mineral oil"] }, caution: "brake fluid" }),
+  "gearbox oil": volume("clutch and gearbox", { caution: "hot" }),
+  "gearbox oil grade": words("clutch and gearbox"),
+
+  "chain slack": length("final drive", "value", { fits: CHAIN, typical: [25, 40], caution: "moving chain" }),
+  "chain size": words("final drive", { fits: CHAIN }),
+  "chain length limit": length("final drive", "most", { fits: CHAIN }),
+  sprockets: words("final drive", { fits: CHAIN }),
+  "front sprocket torque": torque("final drive", { fits: CHAIN }),
+  "rear sprocket torque": torque("final drive", { fits: { finalDrive: ["chain", "belt"] } }),
+  "belt deflection": length("final drive", "value", { fits: BELT, typical: [6, 14] }),
+  "shaft drive oil": volume("final drive", { fits: SHAFT, typical: [0.1, 0.3] }),
+  "shaft drive oil grade": words("final drive", { fits: SHAFT }),
+  "shaft drain plug torque": torque("final drive", { fits: SHAFT, afterwards: "new washer" }),
+
+  "brake fluid": words("brakes", { fits: { brakeFluid: ["DOT 3", "DOT 4", "DOT 5", "DOT 5.1", "mineral oil"] }, byPage: true, caution: "brake fluid" }),
+  "front pad limit": length("brakes", "least", { fits: FRONT_DISC, byPage: true, caution: "brakes" }),
+  "rear pad limit": length("brakes", "least", { fits: REAR_DISC, byPage: true, caution: "brakes" }),
+  "front disc limit": length("brakes", "least", { fits: FRONT_DISC, byPage: true, caution: "brakes" }),
+  "rear disc limit": length("brakes", "least", { fits: REAR_DISC, byPage: true, caution: "brakes" }),
+  "front shoe limit": length("brakes", "least", { fits: { frontBrake: ["drum"] }, byPage: true, caution: "brakes" }),
+  "rear shoe limit": length("brakes", "least", { fits: { rearBrake: ["drum"] }, byPage: true, caution: "brakes" }),
+  "front brake free play": length("brakes", "value", { byPage: true, caution: "brakes" }),
+  "rear brake free play": length("brakes", "value", { byPage: true, caution: "brakes" }),
+  "brake pedal height": length("brakes", "value", { byPage: true, caution: "brakes" }),
+  "front caliper bolt torque": torque("brakes", { fits: FRONT_DISC, byPage: true, afterwards: "pump brake" }),
+  "rear caliper bolt torque": torque("brakes", { fits: REAR_DISC, byPage: true, afterwards: "pump brake" }),
+  "brake pad pin torque": torque("brakes", { byPage: true, afterwards: "pump brake" }),
+  "brake disc bolt torque": torque("brakes", { byPage: true }),
+  "brake hose bolt torque": torque("brakes", { byPage: true, afterwards: "new washer" }),
+  "bleed screw torque": torque("brakes", { byPage: true }),
+
+  "steering stem torque": torque("steering and suspension", { afterwards: "turn steering", caution: "steering" }),
+  "triple clamp pinch bolt torque": torque("steering and suspension", { caution: "steering" }),
+  "handlebar clamp torque": torque("controls", { caution: "steering" }),
+  "fork oil": volume("steering and suspension", { unit: "mL", fits: { fork: ["telescopic", "upside-down"] } }),
+  "fork oil grade": words("steering and suspension", { fits: { fork: ["telescopic", "upside-down"] } }),
+  "fork oil height": length("steering and suspension", "value", { fits: { fork: ["telescopic", "upside-down"] } }),
+  "front static sag": length("steering and suspension", "value", { byUse: true }),
+  "rear static sag": length("steering and suspension", "value", { byUse: true }),
+  "front rider sag": length("steering and suspension", "value", { byUse: true, typical: [30, 40] }),
+  "rear rider sag": length("steering and suspension", "value", { byUse: true, typical: [30, 40] }),
+  "rear spring preload": words("steering and suspension", { byUse: true }),
+  "swingarm pivot torque": torque("steering and suspension"),
+  "shock bolt torque": torque("steering and suspension", { fits: { rearSuspension: ["linkage", "twin shock", "direct"] } }),
+  "linkage bolt torque": torque("steering and suspension", { fits: { rearSuspension: ["linkage"] } }),
+  "most load": { system: "frame and stands", holds: "mass", end: "most", unit: null, byPage: true, caution: "tyres" },
+} as const satisfies Record<string, SpecKeyRow>;
+
+export type SpecKey = keyof typeof ROWS;
+export const SPEC_KEYS: Readonly<Record<SpecKey, SpecKeyRow>> = ROWS;
+export const SPEC_KEY_NAMES = Object.keys(ROWS) as SpecKey[];
+
+/** Is it a key of ours? */
+export const isSpecKey = (key: string): key is SpecKey => key in ROWS;

@@ -1,0 +1,20 @@
+// The specs of a bike: its own, and those that others of the same make and model entered in a group where it is shown.
+
+import type { Bike } from "../core/bike.ts";
+import type { GroupId } from "../core/ids.ts";
+import { modelKey, type Settled, type Spec, type SpecUse, settledSpec } from "../core/spec/spec.ts";
+import type { Repos } from "../store/store.ts";
+import { SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
+
+/**
+ * All that is known for a bike, the latest first.
+ * @param group what is shared in this group only, where one is spoken in: nothing of another group shows there. Null: of all groups where the bike is shown
+ */
+export async function specsOf(q: Repos, bike: Pick<Bike, "id" | "model">, group: GroupId | null): Promise<readonly Spec[]> {
+  const others = bike.model === null ? [] : await q.specs.sharing(bike.id, modelKey(bike.model), group);
+  return q.specs.ofBikes([bike.id, ...others]);
+}
+
+/** Which of a bike's specs of one key stands. @param use null: whatever the load */
+export const specFor = (specs: readonly Spec[], bike: Pick<Bike, "id">, key: SpecKey, use: SpecUse | null = null): Settled =>
+  settledSpec(specs, key, use, bike.id, SPEC_KEYS[key].byPage === true);

@@ -1,0 +1,40 @@
+// What people type for a kind of reading, in English. Names of several words stand whole; the reader takes the longest that fits.
+
+import type { ReadingKind } from "../../core/reading/kinds.ts";
+
+export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>> = {
+  odometer: ["odo", "odometer", "clock", "dial", "mileage", "clocked"],
+  "engine hours": ["engine hours", "hour meter", "hours meter", "hourmeter", "running hours"],
+  "cold pressure": ["pressure", "pressures", "tyre pressure", "tyre pressures", "tire pressure", "tire pressures", "tyres", "tires"],
+  tread: ["tread", "treads", "tread depth", "tread depths"],
+  "pad thickness": ["pads", "pad", "brake pads", "brake pad", "lining", "linings", "pad thickness", "friction material"],
+  "disc thickness": ["disc", "discs", "disk", "disks", "rotor", "rotors", "brake disc", "brake discs", "brake rotor", "disc thickness"],
+  "chain slack": ["chain slack", "slack", "chain sag", "chain free play", "chain play", "chain tension"],
+  "chain length": ["chain length", "chain wear", "pitches", "links"],
+  "belt deflection": ["belt deflection", "belt tension", "deflection", "belt slack"],
+  "battery voltage": ["battery", "batt", "battery voltage", "resting voltage", "at rest", "resting"],
+  "charging voltage": ["charging", "charging voltage", "charge voltage", "charging system", "alternator", "stator output"],
+  "brake fluid level": ["brake fluid level", "brake fluid", "brake reservoir", "brake master cylinder"],
+  "clutch fluid level": ["clutch fluid level", "clutch fluid", "clutch reservoir"],
+  "oil level": ["oil level", "oil sight glass", "sight glass", "oil window", "dipstick", "oil"],
+  "coolant level": ["coolant level", "coolant", "overflow tank", "expansion tank", "coolant reservoir", "coolant bottle"],
+  "coolant strength": [
+    "coolant strength",
+    "antifreeze",
+    "antifreeze strength",
+    "frost protection",
+    "freeze protection",
+    "coolant good to",
+    "coolant good down to",
+  ],
+  "clutch free play": ["clutch free play", "clutch freeplay", "clutch play", "clutch lever play", "clutch lever free play", "clutch slack"],
+  "throttle free play": ["throttle free play", "throttle freeplay", "throttle play", "throttle slack", "throttle cable play"],
+  "brake pedal height": ["brake pedal height", "pedal height", "brake pedal"],
+  "static sag": ["static sag", "free sag", "bike sag", "unladen sag"],
+  "rider sag": ["rider sag", "race sag", "laden sag", "sag with me on it", "sag with rider"],
+  "valve clearance": ["valve clearance", "valve clearances", "valves", "valve", "clearance", "clearances", "valve gap", "valve gaps", "tappets", "lash"],
+  compression: ["compression", "compression test", "comp test"],
+  "plug gap": ["plug gap", "plug gaps", "spark plug gap", "sparkplug gap", "gap", "gaps"],
+  fuel: ["fuel", "petrol", "filled up", "fill up", "fillup", "fuelled", "fueled", "refuelled", "refueled", "tanked", "gas", "filled"],
+  "ambient temperature": ["ambient", "ambient temperature", "air temperature", "outside temperature", "garage temperature", "air temp", "outside"],
+};
