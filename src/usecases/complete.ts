@@ -4,6 +4,7 @@ import { nicknameKey } from "../core/bike.ts";
 import { zoneNames } from "../core/calendar/zones.ts";
 import { symbolOf, UNIT_IDS } from "../core/quantity/units.ts";
 import type { Ctx } from "./context.ts";
+import { itemsOf } from "./garage.ts";
 import { ownGarage } from "./messages.ts";
 import { nameIn } from "./record-work.ts";
 
@@ -20,7 +21,7 @@ async function valuesOf(ctx: Ctx, of: "bike" | "item" | "unit" | "zone"): Promis
     case "bike":
       return ctx.store.read(async (q) => (await q.bikes.ofOwner(ctx.who.member)).map((bike) => bike.nickname));
     case "item":
-      return ctx.store.read(async (q) => [...new Set((await ownGarage(q, ctx)).flatMap((g) => g.plan.items.map((item) => nameIn(ctx, g, item.key))))]);
+      return ctx.store.read(async (q) => [...new Set((await ownGarage(q, ctx)).flatMap((g) => itemsOf(g).map((item) => nameIn(ctx, g, item.key))))]);
     case "unit":
       return UNIT_IDS.map(symbolOf);
     case "zone":

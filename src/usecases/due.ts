@@ -10,7 +10,7 @@ import type { Due } from "../core/schedule/facts.ts";
 import type { Basis } from "../core/usage/forecast.ts";
 import type { Ctx } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
-import { duesOf, figureOfLast, type Garaged, pick } from "./garage.ts";
+import { duesOf, figureOfLast, type Garaged, itemsOf, pick } from "./garage.ts";
 import { noneLeft, ownGarage } from "./messages.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { type Standing, whileItStands } from "./standing.ts";
@@ -67,7 +67,7 @@ const ownDueBike = (ctx: Ctx, g: Garaged): DueBike => ({
 
 /** The due list of one bike, ready to be worded. */
 export function dueBike(ctx: Pick<Ctx, "itemName">, g: Garaged): DueBike {
-  const items = new Map(g.plan.items.map((item) => [item.key, item]));
+  const items = new Map(itemsOf(g).map((item) => [item.key, item]));
   const dues = duesOf(g);
   const last = g.track.points.at(-1);
   const figure = figureOfLast(g);

@@ -11,6 +11,7 @@ import type { PlanItem } from "../core/plan/plan.ts";
 import { type Dial, type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import type { Due, Facts, Fitting, Job, Moment } from "../core/schedule/facts.ts";
 import { type Measured, measuredJobs } from "../core/schedule/measured.ts";
+import { ownRules, rechecksOf } from "../core/schedule/rechecks.ts";
 import { dueList } from "../core/schedule/status.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
 import { type Forecast, forecast } from "../core/usage/forecast.ts";
@@ -19,12 +20,14 @@ import type { LayUpRecord } from "../store/bikes.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { OF_TYRES } from "../trade/items/chassis.ts";
+import { RECHECK_RULES } from "../trade/rechecks.ts";
 import { zoneOfBike } from "./context.ts";
 
 /** One bike, whole, at one moment. */
 export type Garaged = {
   readonly bike: Bike;
   readonly plan: FoldedPlan;
+  /** Its plan holds the open looks again too. */
   readonly facts: Facts;
   readonly at: Moment;
   readonly track: Track;
@@ -95,16 +98,23 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   const track = buildTrack(parts.epochs, parts.odometers);
   const last = lastPoint(track);
   const unit = parts.epochs.at(-1)?.unit ?? bike.column;
+  const jobs = [...parts.work.flatMap((record) => jobsOf(record, track)), ...measuredJobs(plan.items, parts.measured)];
+  const own = ownRules(
+    RECHECK_RULES,
+    bike.edits.map((signed) => signed.edit),
+  );
+  const rechecks = rechecksOf(own, jobs, track, bike.column, last?.ridden ?? null);
+  const looks = RECHECK_RULES.map(({ item }) => item).filter((item) => rechecks.some((recheck) => recheck.item === item.key));
   const facts: Facts = {
-    plan,
+    plan: looks.length === 0 ? plan : { items: [...plan.items, ...looks] },
     equipment: bike.equipment,
     column: bike.column,
     conditions: bike.conditions,
-    jobs: [...parts.work.flatMap((record) => jobsOf(record, track)), ...measuredJobs(plan.items, parts.measured)],
+    jobs,
     odometer: track,
     hours: [],
     verdicts: [],
-    rechecks: [],
+    rechecks,
     layUps: parts.layUps,
     knownFrom: bike.knownFrom,
     byTheBook: bike.byTheBook,
@@ -190,8 +200,11 @@ export function without(g: Garaged, readings: readonly { readonly id: string }[]
 /** Status of every item, most urgent first. */
 export const duesOf = (g: Garaged): readonly Due[] => dueList(g.facts, g.at);
 
-/** The plan line of an item, null when the bike does not have it. */
-export const itemOf = (g: Garaged, key: ItemKey): PlanItem | null => g.plan.items.find((item) => item.key === key) ?? null;
+/** What can be worked at: the lines of the plan, and the looks again that are open. */
+export const itemsOf = (g: Garaged): readonly PlanItem[] => g.facts.plan.items;
+
+/** The line of an item, null when the bike does not have it. */
+export const itemOf = (g: Garaged, key: ItemKey): PlanItem | null => itemsOf(g).find((item) => item.key === key) ?? null;
 
 /** The garaged bike of an id. */
 export const pick = (all: readonly Garaged[], id: BikeId): Garaged | null => all.find((g) => g.bike.id === id) ?? null;

@@ -20,7 +20,7 @@ import { type Ctx, todayOf } from "./context.ts";
 import { type ConvertAnswer, withTools } from "./convert.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
-import { duesOf, figureOfLast, type Garaged, garage, pick, withMore, without } from "./garage.ts";
+import { duesOf, figureOfLast, type Garaged, garage, itemOf, itemsOf, pick, withMore, without } from "./garage.ts";
 import { refused } from "./refusals.ts";
 import { asMeasured, asOdometers, heldAgainst, save, strangeAgainst } from "./settle.ts";
 
@@ -122,7 +122,7 @@ export function knownOf(ctx: Ctx, all: readonly Garaged[]): Known {
       nickname: g.bike.nickname,
       unit: g.unit,
       lastFigure: figureOfLast(g),
-      items: g.plan.items.map((item) => ({ key: item.key, called: item.called, action: item.action, system: item.system })),
+      items: itemsOf(g).map((item) => ({ key: item.key, called: item.called, action: item.action, system: item.system })),
     })),
     numbers: ctx.who.numbers,
     pressureUnit: ctx.who.pressure,
@@ -283,7 +283,7 @@ export const newsOf = (ctx: Ctx, g: Garaged, dues: readonly Due[]): News[] =>
     bike: g.bike.id,
     nickname: g.bike.nickname,
     item: due.item,
-    called: ctx.itemName(due.item, g.plan.items.find((item) => item.key === due.item)?.called ?? null),
+    called: ctx.itemName(due.item, itemOf(g, due.item)?.called ?? null),
     status: due.status,
   }));
 
@@ -311,7 +311,7 @@ export function questionOf(draft: Draft, all: readonly Garaged[]): Question {
 function optionsOf(gap: Gap, all: readonly Garaged[]): readonly string[] {
   if (gap.need === "sure" || gap.need === "defect") return [];
   if (gap.need === "bike") return gap.options.map((id) => all.find((g) => g.bike.id === id)?.bike.nickname ?? id);
-  if (gap.need === "item") return gap.options.map((key) => all.flatMap((g) => g.plan.items).find((item) => item.key === key)?.called ?? key);
+  if (gap.need === "item") return gap.options.map((key) => all.flatMap(itemsOf).find((item) => item.key === key)?.called ?? key);
   return gap.options.map(String);
 }
 

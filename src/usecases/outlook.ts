@@ -8,7 +8,7 @@ import { riddenAtDial } from "../core/usage/track.ts";
 import { readUntil, type Until } from "../message/read-until.ts";
 import type { Ctx } from "./context.ts";
 import { type DueBike, type DueLine, dueBike } from "./due.ts";
-import type { Garaged } from "./garage.ts";
+import { type Garaged, itemsOf } from "./garage.ts";
 import { knownOf, noneLeft, ownGarage } from "./messages.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
@@ -77,7 +77,7 @@ function horizonOf(g: Garaged, until: Until): Looked | "past" | "too far" | "no 
 function outlookOf(ctx: Ctx, g: Garaged, horizon: Looked, byDistance: boolean): OutlookBike {
   const { dues, first: _first, ...bike } = dueBike(ctx, g);
   const lines = new Map(dues.map((line) => [line.item, line]));
-  const minutes = new Map(g.plan.items.map((item) => [item.key, item.minutes]));
+  const minutes = new Map(itemsOf(g).map((item) => [item.key, item.minutes]));
   const falling = outlook(g.facts, g.at, horizon);
   const lineOf = ({ item, likely, on, at }: Falling): FallingLine[] => {
     const due = lines.get(item);

@@ -10,7 +10,7 @@ import { readItems } from "../message/read-items.ts";
 import { readVagueDate } from "../message/read-vague-date.ts";
 import type { Repos } from "../store/store.ts";
 import { type Ctx, todayOf } from "./context.ts";
-import { type Garaged, pick } from "./garage.ts";
+import { type Garaged, itemsOf, pick } from "./garage.ts";
 import { knownOf, type MessageOutcome, ownGarage, settle } from "./messages.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
@@ -104,7 +104,7 @@ const asMessage = ({ did, at, on }: WorkInput): string =>
 
 /** Items a member's words name on this bike; refused with the nearest names. */
 export function itemsNamed(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed: string): Result<readonly ItemKey[]> {
-  const exact = g.plan.items.filter((item) => nicknameKey(nameIn(ctx, g, item.key)) === nicknameKey(typed) || item.key === typed.trim());
+  const exact = itemsOf(g).filter((item) => nicknameKey(nameIn(ctx, g, item.key)) === nicknameKey(typed) || item.key === typed.trim());
   if (exact.length > 0) return done(exact.map((item) => item.key));
   const known = knownOf(ctx, all);
   const bike = known.bikes.find((each) => each.id === g.bike.id);
@@ -117,7 +117,9 @@ export function itemsNamed(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed:
   const words = nicknameKey(typed)
     .split(" ")
     .filter((word) => word.length > 2);
-  const nearest = g.plan.items.map((item) => nameIn(ctx, g, item.key)).filter((name) => words.some((word) => nicknameKey(name).includes(word)));
+  const nearest = itemsOf(g)
+    .map((item) => nameIn(ctx, g, item.key))
+    .filter((name) => words.some((word) => nicknameKey(name).includes(word)));
   return refused({ why: "no such item", typed, nearest: nearest.slice(0, 5) });
 }
 
@@ -138,4 +140,4 @@ function dialTyped(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed: string 
 }
 
 export const nameIn = (ctx: Pick<Ctx, "itemName">, g: Garaged, key: ItemKey): string =>
-  ctx.itemName(key, g.plan.items.find((item) => item.key === key)?.called ?? null);
+  ctx.itemName(key, itemsOf(g).find((item) => item.key === key)?.called ?? null);

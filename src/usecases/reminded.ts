@@ -4,7 +4,7 @@ import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { Notice } from "../store/notices.ts";
 import type { Ctx } from "./context.ts";
 import { type DueReport, dueBike } from "./due.ts";
-import { type Garaged, pick } from "./garage.ts";
+import { type Garaged, itemsOf, pick } from "./garage.ts";
 import { ownGarage } from "./messages.ts";
 import { nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
@@ -23,7 +23,7 @@ export async function remindedItems(ctx: Ctx, input: { readonly subject: string 
     const g = pick(await ownGarage(q, ctx), bike as BikeId);
     if (g === null) return refused({ why: "not yours" });
     const notices = (await q.notices.ofDelivery(delivery)).filter((notice) => notice.bike === bike && notice.state === "told");
-    if (!notices.some((notice) => g.plan.items.some((item) => item.key === notice.item))) return refused({ why: "gone" });
+    if (!notices.some((notice) => itemsOf(g).some((item) => item.key === notice.item))) return refused({ why: "gone" });
     const reminded = remindedOf(ctx, g, notices);
     return reminded.items.length === 0 ? refused({ why: "already done" }) : done(reminded);
   });
@@ -46,7 +46,7 @@ export async function whatWasTold(ctx: Ctx, delivery: string, only?: BikeId): Pr
 
 /** What a reminder told of a bike and was not done since, by it or otherwise. */
 function remindedOf(ctx: Ctx, g: Garaged, notices: readonly Notice[]): Reminded {
-  const told = notices.filter((notice) => notice.bike === g.bike.id && notice.state === "told" && g.plan.items.some((item) => item.key === notice.item));
+  const told = notices.filter((notice) => notice.bike === g.bike.id && notice.state === "told" && itemsOf(g).some((item) => item.key === notice.item));
   const open = told.filter((notice) => !g.work.some((record) => record.loggedAt > notice.at && record.items.some(({ item }) => item === notice.item)));
   const items = [...new Set(open.flatMap((notice) => (notice.item === null ? [] : [notice.item])))];
   return { bike: g.bike.id, nickname: g.bike.nickname, items, named: items.map((item) => ({ item, name: nameIn(ctx, g, item) })) };

@@ -4,7 +4,7 @@ import { addMonths, localDate, monthOf, yearOf } from "../core/calendar/arithmet
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { outlook } from "../core/schedule/outlook.ts";
 import type { Ctx } from "./context.ts";
-import type { Garaged } from "./garage.ts";
+import { type Garaged, itemsOf } from "./garage.ts";
 
 export type Standing = { readonly until: LocalDate; readonly items: readonly string[] };
 
@@ -12,7 +12,7 @@ export type Standing = { readonly until: LocalDate; readonly items: readonly str
 export function whileItStands({ itemName, who }: Pick<Ctx, "itemName" | "who">, g: Garaged): Standing | null {
   if (g.bike.state !== "laid up") return null;
   const until = nextSpring(g.today, who.south);
-  const called = new Map(g.plan.items.map((item) => [item.key, item.called]));
+  const called = new Map(itemsOf(g).map((item) => [item.key, item.called]));
   const items = outlook(g.facts, g.at, { on: until, ridden: null }).flatMap(({ item, on }) =>
     on !== null && on > g.today ? [itemName(item, called.get(item) ?? null)] : [],
   );

@@ -35,8 +35,8 @@ export type Verdict = {
   readonly reading: string;
 };
 
-/** A one-off look after work, due a distance after it. */
-export type Recheck = { readonly id: string; readonly item: ItemKey; readonly dueAt: Ridden; readonly because: string };
+/** A one-off look after work, due a distance after it. `because` names the rule that asks for it; `after`: where the work was done. */
+export type Recheck = { readonly id: string; readonly item: ItemKey; readonly dueAt: Ridden; readonly because: string; readonly after: Ridden };
 
 /** Time out of use; `to` null while it lasts. */
 export type LayUp = { readonly from: LocalDate; readonly to: LocalDate | null };

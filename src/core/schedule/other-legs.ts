@@ -40,13 +40,13 @@ export function verdictLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Fa
   return verdict.is === "near limit" ? { by: "verdict", state: "soon", verdict } : null;
 }
 
-/** A one-off look after work. */
+/** A one-off look after work: coming up from the day of the work, since it is soon reached and asked for only once. */
 export function recheckLegs(item: PlanItem, facts: Facts, at: Moment): Leg[] {
   return facts.rechecks
     .filter((recheck) => recheck.item === item.key)
     .map((recheck) => {
       const toGo = at.ridden === null ? null : between(at.ridden, recheck.dueAt);
-      return { by: "recheck", state: toGo === null ? "cannot tell" : toGo <= 0 ? "due" : "ahead", recheck, toGo };
+      return { by: "recheck", state: toGo === null ? "cannot tell" : toGo <= 0 ? "due" : "soon", recheck, toGo };
     });
 }
 

@@ -2,9 +2,10 @@
 
 import { TYRES_FITTED } from "../../core/schedule/tyre-sets.ts";
 import { ENGLISH_ITEMS } from "./items.ts";
+import { ENGLISH_RECHECKS } from "./rechecks.ts";
 
 type Row = { readonly name: string; readonly synonyms: readonly string[] };
-const ROWS: Readonly<Record<string, Row>> = ENGLISH_ITEMS;
+const ROWS: Readonly<Record<string, Row>> = { ...ENGLISH_ITEMS, ...ENGLISH_RECHECKS };
 
 /** A plan item's name: the member's own words, else the standard ones. */
 export const englishItemName = (key: string, called: string | null): string =>

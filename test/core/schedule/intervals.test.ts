@@ -365,9 +365,9 @@ test("a verdict beyond its limit makes the item due, until work is done", () => 
 });
 
 test("a recheck falls due a distance after the work", () => {
-  const rechecks = [{ id: "k1", item: "oil.replace" as ItemKey, dueAt: riddenOf(4100, "mi"), because: "axle" }];
+  const rechecks = [{ id: "k1", item: "oil.replace" as ItemKey, dueAt: riddenOf(4100, "mi"), because: "axle", after: riddenOf(4000, "mi") }];
   const f = facts([oil], { rechecks, jobs: [aJob("oil.replace", "2026-01-01", 4000)] });
-  expect(only(f, moment("2026-02-01", 4099)).status).toBe("good");
+  expect(only(f, moment("2026-02-01", 4099)).status).toBe("soon");
   expect(only(f, moment("2026-02-01", 4100)).status).toBe("due");
 });
 
