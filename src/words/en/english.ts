@@ -10,6 +10,7 @@ import { convertWords } from "./convert.ts";
 import { defectWords } from "./defects.ts";
 import { dueWords } from "./due.ts";
 import { outlookWords } from "./outlook.ts";
+import { pictureWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
 import { readChartWords } from "./read-chart.ts";
 import { readingWords } from "./readings.ts";
@@ -31,6 +32,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     due: dueWords(p),
     defects: defectWords(p),
     outlook: outlookWords(p),
+    pictures: pictureWords(p),
     plan,
     chart: chartWords(p, plan.repeats),
     readChart: readChartWords(p, plan),
