@@ -115,6 +115,21 @@ describe("one sentence each", () => {
     expect(words.line(given, ON)).toBe(sentence);
   });
 
+  test("a pace that makes another day than the likely one is not said to make it; an old reading is named", () => {
+    const to = (on: string, read = TODAY) =>
+      words.reason(due([distance(12_000, 950, job(8000), { likely: { ...likely, on: localDate(on) } })]), { ...ON, odometer: { figure: 11_050, on: read } });
+    // Ten weeks at 95 mi a week are 3 February; nineteen weeks until 7 April make it 50.
+    expect(to("2027-02-03")).toContain("950 mi to go; at your 95 mi a week that is about 3 February");
+    expect(to("2027-04-07")).toContain("950 mi to go; at about 50 mi a week until then that is about 7 April");
+    expect(to("2027-01-13", localDate("2026-11-04"))).toContain("at your 95 mi a week, counted from 4 November, that is about 13 January");
+  });
+
+  test("how it knows: the pace of now, and none while the bike stands", () => {
+    const known = { from: "readings", readings: 14, days: 335 } as const;
+    expect(words.basis(known, ON)).toBe("Likely dates from 14 readings over 11 months, about 95 mi a week now.");
+    expect(words.basis(known, { ...ON, perWeek: stretchOf(0, "mi") })).toBe("Likely dates from 14 readings over 11 months.");
+  });
+
   test("no record says what passed, and how it ends", () => {
     const never = (passedAt: Ridden | null, nextMark: Ridden | null): Due & { name: string } => ({
       ...due([]),

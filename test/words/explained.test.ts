@@ -2,8 +2,10 @@
 
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { addDays, addMonths, localDate } from "../../src/core/calendar/arithmetic.ts";
-import { riddenOf } from "../../src/core/quantity/distance.ts";
+import { addDays, addMonths, daysBetween, localDate } from "../../src/core/calendar/arithmetic.ts";
+import { dialOf, riddenOf, stretchOf } from "../../src/core/quantity/distance.ts";
+import { forecast } from "../../src/core/usage/forecast.ts";
+import { buildTrack } from "../../src/core/usage/track.ts";
 import { dueWords } from "../../src/words/en/due.ts";
 import { makePrinter } from "../../src/words/printer.ts";
 import { aJob, anItem, every, facts, moment, only } from "../core/schedule/builders.ts";
@@ -72,4 +74,50 @@ test("by date: last done and the interval's months make the day, and the days to
     }),
     { numRuns: 1000 },
   );
+});
+
+test("by forecast: what is to go at the pace named, from the day named, makes the day", () => {
+  let [own, until, dated] = [0, 0, 0];
+  const rider = fc.record({
+    summer: fc.integer({ min: 10, max: 200 }),
+    winter: fc.option(fc.integer({ min: 0, max: 100 }), { nil: null }),
+    weeks: fc.integer({ min: 8, max: 90 }),
+    unread: fc.integer({ min: 0, max: 40 }),
+    interval: fc.constantFrom(500, 1000, 4000),
+    laidUp: fc.option(fc.integer({ min: 30, max: 150 }), { nil: null, freq: 3 }),
+  });
+  fc.assert(
+    fc.property(rider, ({ summer, winter, weeks, unread, interval, laidUp }) => {
+      let total = 1000;
+      const readings = Array.from({ length: weeks }, (_, week) => {
+        const on = addDays(START, week * 7);
+        total += on.slice(5, 7) >= "04" && on.slice(5, 7) <= "10" ? summer : (winter ?? summer);
+        return { id: `r${week}`, on, order: week, dial: dialOf(total, "mi") };
+      });
+      const read = readings.at(-1)?.on ?? START;
+      const today = addDays(read, unread);
+      const track = buildTrack([], readings);
+      const layUps = laidUp === null ? [] : [{ from: today, to: addDays(today, laidUp) }];
+      const known = forecast(track, { layUps, trips: [] }, { perYear: stretchOf(3000, "mi") }, null, today);
+      const f = facts([anItem({ anchor: "last done", repeat: { by: "interval", every: every(interval, null) } })], {
+        jobs: [aJob("oil.replace", read, total)],
+      });
+      const due = only(f, { today, ridden: riddenOf(total, "mi"), hours: null, forecast: known });
+      const sentence = words.reason(due, { unit: "mi", offset: 0, today, perWeek: known.perWeek, odometer: { figure: total, on: read } });
+      const found = /([\d,]+) mi to go; at (your|about) ([\d,.]+) mi a week( until then)?(?:, counted from ([^,]+),)? that is about (.+)$/u.exec(sentence);
+      if (found === null) return;
+      const [, toGo, whose, pace, , from, on] = found;
+      if (whose === "your") own++;
+      else until++;
+      if (from !== undefined) dated++;
+      const days = (miles(toGo) / miles(pace)) * 7;
+      const came = daysBetween(from === undefined ? today : localDate(dayIn(from, today, "was")), localDate(dayIn(on ?? "", today, "will be")));
+      // What rounding the pace leaves open, and "about": a twentieth of the way or three days, for the pace and for the day it is counted from.
+      const rounding = (days * (miles(pace) < 10 ? 0.05 : 0.5)) / miles(pace);
+      expect(Math.abs(days - came)).toBeLessThanOrEqual(2 * Math.max(3, came * 0.055) + rounding + 1);
+    }),
+    { numRuns: 120 },
+  );
+  // Each kind of sentence came up.
+  expect([own > 0, until > 0, dated > 0]).toEqual([true, true, true]);
 });

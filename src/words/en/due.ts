@@ -1,7 +1,7 @@
 // What is due, in English: one sentence a rider can check by hand for every item.
 
 import { unreachable } from "../../core/brand.ts";
-import { addMonths } from "../../core/calendar/arithmetic.ts";
+import { addMonths, daysBetween } from "../../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { DistanceUnit, Ridden, Stretch } from "../../core/quantity/distance.ts";
 import type { Anchor, Due, Leg, Recheck, Status } from "../../core/schedule/facts.ts";
@@ -24,6 +24,10 @@ type Named = Due & { readonly name: string };
 type Unknown = { readonly name: string; readonly next: Ridden; readonly on: LocalDate | null };
 type DistanceLeg = Extract<Leg, { by: "distance" }>;
 type DateLeg = Extract<Leg, { by: "date" }>;
+
+/** A pace makes a day when it comes within so many days of it, or within such a share of the way there. */
+const NEAR_DAYS = 3;
+const NEAR_SHARE = 0.05;
 
 export const STATUS_WORDS = { "no record": "no record", good: "good", soon: "coming up", due: "due", overdue: "overdue" } as const satisfies Record<
   Status,
@@ -63,13 +67,19 @@ export const dueWords = (p: Printer) => {
     if (leg.toGo === null) return `due at ${point}, ${from}; no odometer reading yet`;
     if (leg.toGo < 0) return `was due at ${point}, ${from}; now ${road(leg.toGo, b)} past`;
     if (leg.toGo === 0) return `due now at ${point}, ${from}`;
-    const likely =
-      leg.likely === null
-        ? ""
-        : b.perWeek === null
-          ? `, likely about ${p.date(leg.likely.on, b.today)}`
-          : `; at your ${road(b.perWeek, b)} a week that is about ${p.date(leg.likely.on, b.today)}`;
-    return `due at ${point}, ${from}; ${road(leg.toGo, b)} to go${likely}`;
+    return `due at ${point}, ${from}; ${road(leg.toGo, b)} to go${leg.likely === null ? "" : likelyOn(leg.toGo, leg.likely.on, b)}`;
+  };
+
+  /** The pace that makes the day: the present one where it does, else the one reckoned with until then, which seasons and lay-ups make another. */
+  const likelyOn = (toGo: Stretch, on: LocalDate, b: OnBike): string => {
+    if (b.perWeek === null) return `, likely about ${p.date(on, b.today)}`;
+    const read = b.odometer?.on ?? b.today;
+    const days = Math.max(1, daysBetween(read, on));
+    const near = Math.max(NEAR_DAYS, days * NEAR_SHARE);
+    const holds = b.perWeek > 0 && Math.abs((toGo / b.perWeek) * 7 - days) <= near;
+    const pace = holds ? `your ${road(b.perWeek, b)} a week` : `about ${road(Math.round((toGo * 7) / days), b)} a week until then`;
+    const from = daysBetween(read, b.today) > near ? `, counted from ${p.date(read, b.today)},` : "";
+    return `; at ${pace}${from} that is about ${p.date(on, b.today)}`;
   };
 
   const about = (leg: DistanceLeg): string => (leg.anchor.from === "job" && leg.anchor.about ? "about " : "");
@@ -208,7 +218,10 @@ export const dueWords = (p: Printer) => {
     basis: (basis: Basis, b: OnBike): string | null => {
       switch (basis.from) {
         case "readings":
-          return b.perWeek === null ? null : `Likely dates from ${basis.readings} readings over ${spanOf(basis.days)}, about ${road(b.perWeek, b)} a week.`;
+          // Nothing is ridden while it stands: the pace of such a week says nothing.
+          return b.perWeek === null
+            ? null
+            : `Likely dates from ${basis.readings} readings over ${spanOf(basis.days)}${b.perWeek === 0 ? "" : `, about ${road(b.perWeek, b)} a week now`}.`;
         case "yearly figure":
           return `Likely dates from your own figure, ${road(basis.perYear, b)} a year.`;
         case "group median":

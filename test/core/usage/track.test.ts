@@ -111,6 +111,7 @@ describe("a new reading beside the old ones", () => {
 
 test("whole miles and kilometres to 200,000 come back exactly", () => {
   for (let n = 0; n <= 200_000; n++) {
-    expect(figureIn(dialOf(n, "mi"), "mi") === n && figureIn(riddenOf(n, "km"), "km") === n).toBe(true);
+    // Thrown, not expected: 200,000 expectations take longer than what they check.
+    if (figureIn(dialOf(n, "mi"), "mi") !== n || figureIn(riddenOf(n, "km"), "km") !== n) throw new Error(`${n} does not come back`);
   }
 });

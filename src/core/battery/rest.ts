@@ -1,0 +1,85 @@
+// A battery at rest: what its volts say of its charge, how fast it loses it, and whether it can freeze. Volts of a 12 V battery, temperatures in °C.
+
+import { cannotTell, type Judgement, judge, type Limit } from "../judgement/verdict.ts";
+import { lineThrough } from "../wear/line.ts";
+
+/** A table of a chemistry, falling: resting volts, with the charge as a share and the acid's specific gravity where it can be told. */
+export type RestTable = {
+  readonly points: readonly { readonly volts: number; readonly charge: number }[];
+  /** Volts between which published charts disagree too much for a share to be said; null when there are none. */
+  readonly unsure: readonly [number, number] | null;
+  /** Charge it when at rest at or below `min`. */
+  readonly limit: Limit;
+  readonly source: string;
+};
+
+const FINE = 0.01;
+
+export type RestJudgement = {
+  readonly judgement: Judgement;
+  /** Share of its charge, by the table; null where nothing honest can be said. */
+  readonly charge: number | null;
+};
+
+/**
+ * Judges volts read with nothing switched on.
+ * @param rested hours since it was charged or ridden, null when not known. Surface charge only ever lifts the reading: low volts are low whether rested or not
+ */
+export function judgeResting(volts: number, table: RestTable, rested: number | null, enough: number): RestJudgement {
+  const judgement = judge(volts, table.limit, FINE);
+  const settled = rested !== null && rested >= enough;
+  if (!settled && (judgement.is === "within" || judgement.is === "near limit")) return { judgement: cannotTell("rested"), charge: null };
+  const unsure = table.unsure !== null && volts >= table.unsure[0] && volts <= table.unsure[1];
+  return { judgement, charge: unsure || !settled ? null : chargeAt(volts, table) };
+}
+
+/** The share of charge at resting volts, between the table's points in a straight line; full and empty beyond its ends. */
+export function chargeAt(volts: number, { points }: RestTable): number {
+  return between(
+    points.map(({ volts: x, charge: y }) => ({ x, y })),
+    volts,
+  );
+}
+
+/** The freezing point of a lead-acid battery's acid at a share of its charge, in °C. @param gravity specific gravity by charge @param freezing °C by specific gravity */
+export function freezesAt(
+  charge: number,
+  gravity: readonly { readonly x: number; readonly y: number }[],
+  freezing: readonly { readonly x: number; readonly y: number }[],
+): number {
+  return between(freezing, between(gravity, charge));
+}
+
+/** Readings at rest while it stood: the day as a number, and volts. */
+export type Stood = { readonly day: number; readonly volts: number };
+
+/**
+ * The day on which a battery that stands will be down to the volts at which it is charged; null when it is not falling, or cannot be told.
+ * @param readings since it was last charged, oldest first
+ * @param usual volts lost a day by such a battery, with its spread: what is known before two readings tell
+ */
+export function chargeBy(readings: readonly Stood[], least: number, usual: { readonly mean: number; readonly sd: number }): number | null {
+  const last = readings.at(-1);
+  if (last === undefined) return null;
+  if (last.volts <= least) return last.day;
+  const line = lineThrough(
+    readings.map(({ day, volts }) => ({ x: day - last.day, y: volts })),
+    0.02,
+    { start: null, slope: { mean: -usual.mean, sd: usual.sd } },
+  );
+  if (line === null || line.slope >= -1e-6) return null;
+  const day = (least - line.start) / line.slope;
+  return last.day + Math.max(0, Math.floor(day + 1e-6));
+}
+
+/** Straight lines between points in order of x, rising or falling; the end values beyond them. */
+function between(points: readonly { readonly x: number; readonly y: number }[], x: number): number {
+  const sorted = [...points].sort((a, b) => a.x - b.x);
+  const [first, last] = [sorted[0], sorted.at(-1)];
+  if (first === undefined || last === undefined) throw new RangeError("an empty table");
+  if (x <= first.x) return first.y;
+  const above = sorted.findIndex((point) => point.x >= x);
+  const [from, to] = [sorted[above - 1], sorted[above]];
+  if (from === undefined || to === undefined) return last.y;
+  return from.y + ((to.y - from.y) * (x - from.x)) / (to.x - from.x);
+}

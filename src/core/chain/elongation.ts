@@ -1,0 +1,39 @@
+// A chain's wear: how much longer it is than its pitches, in shares of the nominal length. Lengths in mm.
+
+import { cannotTell, type Judgement, judge } from "../judgement/verdict.ts";
+
+/** Nominal pitch by the size printed on the chain: its first digit is the pitch in eighths of an inch. Source: ISO 606, ANSI B29.1 (4xx 1/2 in, 5xx 5/8 in; 6xx 3/4 in from memory). */
+export function pitchOf(size: string): number | null {
+  const eighths = /^\s*([456])\d{2}/u.exec(size)?.[1];
+  return eighths === undefined ? null : (Number(eighths) * 25.4) / 8;
+}
+
+/** How much longer than new: 0.01 is one per cent. N pitches lie between N + 1 pins. */
+export const elongation = (length: number, pitches: number, pitch: number): number => length / (pitches * pitch) - 1;
+
+/** How far it may go, as published: makers of chains and of bikes print from `least` to `most`. */
+export type ElongationRule = { readonly least: number; readonly most: number; readonly fine: number; readonly source: string };
+
+export type ChainWear = {
+  readonly judgement: Judgement;
+  readonly elongation: number;
+  /** The length is that of one pitch fewer: the pins were counted instead of the gaps. */
+  readonly miscounted: boolean;
+};
+
+/**
+ * Judges a length over so many pitches.
+ * @param own the bike's own limit as a share; without one, only what every published limit says can be told
+ */
+export function judgeElongation(length: number, pitches: number, pitch: number, own: number | null, rule: ElongationRule): ChainWear {
+  const longer = elongation(length, pitches, pitch);
+  // No chain is shorter than new by more than its tolerance; one pitch fewer of a worn one is.
+  const fewer = elongation(length, pitches - 1, pitch);
+  if (longer < -0.01) return { judgement: cannotTell("readings"), elongation: longer, miscounted: pitches > 1 && fewer > -0.01 && fewer < rule.most * 1.5 };
+  const told = { elongation: longer, miscounted: false };
+  if (own !== null) return { ...told, judgement: judge(longer, { min: null, max: own, near: own / 4, source: "" }, rule.fine) };
+  if (longer >= rule.most - rule.fine / 2)
+    return { ...told, judgement: judge(longer, { min: null, max: rule.most, near: null, source: rule.source }, rule.fine) };
+  if (longer >= rule.least) return { ...told, judgement: cannotTell("limit") };
+  return { ...told, judgement: judge(longer, { min: null, max: rule.least, near: rule.least / 4, source: rule.source }, rule.fine) };
+}

@@ -1,0 +1,70 @@
+// A measured value against its limit. Which limit, and what it means on the bike, is for others to know.
+// All figures are in the canonical unit of what is measured.
+
+/** What a judgement may come to. "at limit" means: change or set it now. */
+export const VERDICTS = ["within", "near limit", "at limit", "beyond limit", "cannot tell"] as const;
+export type VerdictWord = (typeof VERDICTS)[number];
+
+/** How far a value may go. At least one end is not null; `near` is how close to an end is worth a word, null for nothing before the limit. */
+export type Limit = {
+  readonly min: number | null;
+  readonly max: number | null;
+  readonly near: number | null;
+  /** The manual, the law or the trade that says so. */
+  readonly source: string;
+};
+
+/** What a judgement still lacks. */
+export type Missing =
+  | "limit"
+  | "place"
+  | "cold"
+  | "upright"
+  | "on the side stand"
+  | "at force"
+  | "rested"
+  | "rpm"
+  | "temperature"
+  | "chemistry"
+  | "pitch"
+  | "readings"
+  | "tyre date";
+
+export type Judgement =
+  | {
+      readonly is: Exclude<VerdictWord, "cannot tell">;
+      /** The end of the limit that it is near, at or beyond; null well within. */
+      readonly side: "low" | "high" | null;
+      /** How far inside that end; negative beyond it. Null well within. */
+      readonly room: number | null;
+      readonly limit: Limit;
+    }
+  | { readonly is: "cannot tell"; readonly missing: readonly Missing[] };
+
+export const cannotTell = (...missing: readonly Missing[]): Judgement => ({ is: "cannot tell", missing });
+
+/**
+ * Judges a value by its limit. Of two ends the nearer one tells.
+ * @param fine the finest step that the tool shows: within half of it a value counts as at the limit, since 1/32 in and 0.8 mm are the same bar read twice
+ */
+export function judge(value: number, limit: Limit, fine: number): Judgement {
+  const below = limit.min === null ? Number.POSITIVE_INFINITY : value - limit.min;
+  const above = limit.max === null ? Number.POSITIVE_INFINITY : limit.max - value;
+  const room = Math.min(below, above);
+  const side = below <= above ? "low" : "high";
+  const same = fine / 2 + Math.abs(value) * 1e-9;
+  // A window: the whole of it is meant to be used, so its very end is still good to ride on; a wear limit reached is not.
+  const window = limit.min !== null && limit.max !== null;
+  if (room < -same) return { is: "beyond limit", side, room, limit };
+  if (room <= same) return { is: window ? "near limit" : "at limit", side, room, limit };
+  if (limit.near !== null && room <= limit.near + Math.abs(limit.near) * 1e-9) return { is: "near limit", side, room, limit };
+  return { is: "within", side: null, room: null, limit };
+}
+
+const ORDER: Readonly<Record<VerdictWord, number>> = { within: 0, "cannot tell": 1, "near limit": 2, "at limit": 3, "beyond limit": 4 };
+
+/** The graver of two judgements; what cannot be told outweighs only what is within. */
+export const graver = <J extends { readonly is: VerdictWord }>(a: J, b: J): J => (ORDER[b.is] > ORDER[a.is] ? b : a);
+
+/** Does it call for work now? */
+export const callsForWork = ({ is }: { readonly is: VerdictWord }): boolean => is === "at limit" || is === "beyond limit";

@@ -1,0 +1,28 @@
+// The date moulded into a tyre: week and year of making. Source: 49 CFR 574.5, the last symbols of the tyre identification number.
+
+import { addDays, localDate, weekdayOf } from "../calendar/arithmetic.ts";
+import type { LocalDate } from "../calendar/dates.ts";
+
+export type TyreDate =
+  | { readonly is: "made"; readonly week: number; readonly year: number; readonly from: LocalDate }
+  /** Three digits: before 2000, and the decade is not in the code. `latest` is the last week that it can mean. */
+  | { readonly is: "before 2000"; readonly week: number; readonly digit: number; readonly latest: LocalDate }
+  | { readonly is: "refused"; readonly why: "no code" | "no such week" | "to come" };
+
+/** Reads "0712", "DOT 4B9X ABCD 0712" or "317" as typed off the sidewall. @param today a week still to come is a slip of the eye */
+export function readTyreDate(typed: string, today: LocalDate): TyreDate {
+  const code = /(?:^|\D)(\d{3,4})\D*$/u.exec(typed.trim())?.[1];
+  if (code === undefined) return { is: "refused", why: "no code" };
+  const week = Number(code.slice(0, 2));
+  if (week < 1 || week > 53) return { is: "refused", why: "no such week" };
+  if (code.length === 3) return { is: "before 2000", week, digit: Number(code[2]), latest: startOf(1990 + Number(code[2]), week) };
+  const year = 2000 + Number(code.slice(2));
+  const from = startOf(year, week);
+  return from > today ? { is: "refused", why: "to come" } : { is: "made", week, year, from };
+}
+
+/** The Monday of an ISO 8601 week. The rule counts its weeks from Sunday and may differ by a week, which an age in years does not show. */
+function startOf(year: number, week: number): LocalDate {
+  const fourth = localDate(`${String(year).padStart(4, "0")}-01-04`);
+  return addDays(fourth, 1 - weekdayOf(fourth) + (week - 1) * 7);
+}

@@ -1,0 +1,91 @@
+// Batteries of 12 V: resting volts by chemistry, what freezes when, how fast they lose charge, what the charging circuit should show.
+
+import type { RestTable } from "../core/battery/rest.ts";
+import type { Limit } from "../core/judgement/verdict.ts";
+
+export type Chemistry = "flooded" | "AGM" | "gel" | "lithium";
+
+/** Common practice: charge a lead-acid battery that rests at 12.4 V or less, since it then sulphates. */
+const CHARGE_LEAD: Limit = { min: 12.4, max: null, near: 0.1, source: "common practice" };
+
+/** AGM and gel: typical figures from memory; makers differ by about 0.1 V. */
+const VALVE_REGULATED: RestTable = {
+  points: [
+    { volts: 12.8, charge: 1 },
+    { volts: 12.55, charge: 0.75 },
+    { volts: 12.25, charge: 0.5 },
+    { volts: 12, charge: 0.25 },
+    { volts: 11.75, charge: 0 },
+  ],
+  unsure: null,
+  limit: { ...CHARGE_LEAD, min: 12.5 },
+  source: "typical figures, from memory; makers differ by about 0.1 V",
+};
+
+export const REST_TABLES = {
+  flooded: {
+    points: [
+      { volts: 12.65, charge: 1 },
+      { volts: 12.45, charge: 0.75 },
+      { volts: 12.24, charge: 0.5 },
+      { volts: 12.06, charge: 0.25 },
+      { volts: 11.89, charge: 0 },
+    ],
+    unsure: null,
+    limit: CHARGE_LEAD,
+    source: "Battery Council International table, 12 V at rest, 80 °F",
+  },
+  AGM: VALVE_REGULATED,
+  gel: VALVE_REGULATED,
+  // Charts of lithium iron phosphate disagree by 10 to 20 points of charge on the flat part, so no share is said there.
+  lithium: {
+    points: [
+      { volts: 13.6, charge: 0.99 },
+      { volts: 13.4, charge: 0.9 },
+      { volts: 12.8, charge: 0.2 },
+      { volts: 12, charge: 0.1 },
+      { volts: 10, charge: 0 },
+    ],
+    unsure: [12.8, 13.4],
+    limit: { min: 12.8, max: null, near: 0.1, source: "published charts of four lithium iron phosphate cells put 12.8 V at a fifth of the charge or less" },
+    source: "published charts of lithium iron phosphate",
+  },
+} as const satisfies Record<Chemistry, RestTable>;
+
+/** Hours without charge or load before resting volts mean something. Source: common practice, six hours or more. */
+export const RESTED_HOURS = 6;
+
+/** Specific gravity by share of charge. Source: Battery Council International table, 80 °F. */
+export const GRAVITY = [
+  { x: 1, y: 1.265 },
+  { x: 0.75, y: 1.225 },
+  { x: 0.5, y: 1.19 },
+  { x: 0.25, y: 1.155 },
+  { x: 0, y: 1.12 },
+] as const;
+
+/** Freezing point in °C by specific gravity. Source: US Army TM 5-1185, table III, and OD 1002 (printed in °F: 32, 19, 5, -16, -62, -90). A much-copied other table puts Celsius figures in the Fahrenheit column. */
+export const FREEZING = [
+  { x: 1, y: 0 },
+  { x: 1.1, y: (19 - 32) / 1.8 },
+  { x: 1.15, y: (5 - 32) / 1.8 },
+  { x: 1.2, y: (-16 - 32) / 1.8 },
+  { x: 1.25, y: (-62 - 32) / 1.8 },
+  { x: 1.28, y: (-90 - 32) / 1.8 },
+] as const;
+
+/** Volts lost a day while it stands connected. Common practice: lead-acid loses some 3 to 10 % of its charge a month, more with a clock or an alarm. */
+export const LOST_A_DAY: Readonly<Record<Chemistry, { readonly mean: number; readonly sd: number }>> = {
+  flooded: { mean: 0.0035, sd: 0.003 },
+  AGM: { mean: 0.0025, sd: 0.0025 },
+  gel: { mean: 0.0025, sd: 0.0025 },
+  lithium: { mean: 0.001, sd: 0.0015 },
+};
+
+/** At the battery with the engine at the revolutions the manual names. Common practice, where the manual's own window is not known; lithium makers ask for 14.6 V at most. */
+export const CHARGING: Readonly<Record<Chemistry, Limit>> = {
+  flooded: { min: 13.5, max: 15, near: 0.2, source: "common practice" },
+  AGM: { min: 13.5, max: 14.8, near: 0.2, source: "common practice" },
+  gel: { min: 13.5, max: 14.5, near: 0.1, source: "common practice" },
+  lithium: { min: 13.6, max: 14.6, near: 0.1, source: "common practice" },
+};

@@ -1,0 +1,16 @@
+// Hydraulic fluids by the class on the cap. Boiling points are the least that the standard allows, dry and with 3.70 % of water by weight in the reference fluid.
+
+import type { FluidClass } from "../core/fluid/mixing.ts";
+
+const STANDARD = "49 CFR 571.116 S5.1.1 and S5.1.2";
+
+export const FLUID_CLASSES = {
+  "DOT 3": { base: "glycol", dry: 205, wet: 140, months: 24, source: `${STANDARD}; change: common practice` },
+  "DOT 4": { base: "glycol", dry: 230, wet: 155, months: 24, source: `${STANDARD}; change: common practice` },
+  // The standard has no row of its own for 5.1: it is the label of a fluid without silicone that meets the limits of DOT 5.
+  "DOT 5.1": { base: "glycol", dry: 260, wet: 180, months: 24, source: `${STANDARD}; change: common practice` },
+  "DOT 5": { base: "silicone", dry: 260, wet: 180, months: 48, source: `${STANDARD}; change: common practice` },
+  "mineral oil": { base: "mineral oil", dry: null, wet: null, months: 24, source: "common practice; the bike maker's own fluid" },
+} as const satisfies Record<string, FluidClass>;
+
+export type FluidClassName = keyof typeof FLUID_CLASSES;

@@ -1,0 +1,48 @@
+// Tyres: loads and speeds by their marks, how pressure, leaks and age are judged, and what is seen on a worn one.
+
+import type { Limit } from "../core/judgement/verdict.ts";
+import type { LeakRule } from "../core/tyre/leak.ts";
+import type { MarkTables } from "../core/tyre/marking.ts";
+import type { PressureRule } from "../core/tyre/pressure.ts";
+
+/** Kilograms by load index. Source: UN Regulation No. 75, Annex 4, which is the table of the ETRTO: 42 to 85. */
+export const LOAD_KILOGRAMS: MarkTables["loads"] = Object.fromEntries(
+  // biome-ignore format: a table of figures
+  [
+    150, 155, 160, 165, 170, 175, 180, 185, 190, 195, 200, 206, 212, 218, 224, 230, 236, 243, 250, 257, 265, 272,
+    280, 290, 300, 307, 315, 325, 335, 345, 355, 365, 375, 387, 400, 412, 425, 437, 450, 462, 475, 487, 500, 515,
+  ].map((kilograms, n) => [42 + n, kilograms]),
+);
+
+/** Kilometres an hour by speed symbol. Source: UN Regulation No. 75, 2.33. B and G from memory. */
+export const SPEED_KMH = {
+  ...{ B: 50, F: 80, G: 90, J: 100, K: 110, L: 120, M: 130, N: 140, P: 150, Q: 160, R: 170, S: 180, T: 190, U: 200, H: 210, V: 240, W: 270, Y: 300 },
+} as const satisfies MarkTables["speeds"];
+
+/** 7 kPa is 1 psi, which common gauges are off by. The shares are those at which a car must warn its driver: a quarter below the placard (49 CFR 571.138 S4.2, from memory). */
+export const PRESSURE_RULE: PressureRule = {
+  slack: 7,
+  low: 0.25,
+  high: 0.25,
+  source: "common practice; the quarter from 49 CFR 571.138 S4.2 (cars), from memory",
+};
+
+/** Common practice: a sound tyre loses some 7 to 14 kPa (1 to 2 psi) in a month through its rubber. */
+export const LEAK_RULE: LeakRule = { usual: 14, noise: 3.5, pumped: 10, fewestDays: 14, source: "common practice" };
+
+/** Age in months: tyre makers ask for a yearly look from five years on, and for a change after ten at the latest, whatever the tread. */
+export const TYRE_AGE: Limit = { min: null, max: 120, near: 60, source: "common practice" };
+
+/** What is seen on a tyre, before its depth is looked at, and what it means. */
+export const TYRE_CONDITIONS = {
+  cords: { grade: "do not ride" },
+  bulge: { grade: "do not ride" },
+  cut: { grade: "do not ride" },
+  "deep cracks": { grade: "do not ride" },
+  cracks: { grade: "watch" },
+  "squared off": { grade: "watch" },
+  cupped: { grade: "watch" },
+  plug: { grade: "watch" },
+} as const satisfies Readonly<Record<string, { readonly grade: "do not ride" | "watch" }>>;
+
+export type TyreCondition = keyof typeof TYRE_CONDITIONS;

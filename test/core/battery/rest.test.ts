@@ -1,0 +1,87 @@
+// Batteries against the Battery Council International table and the US Army's table of freezing points.
+
+import { describe, expect, test } from "vitest";
+import { chargeAt, chargeBy, freezesAt, judgeResting } from "../../../src/core/battery/rest.ts";
+import { fromCanonical } from "../../../src/core/quantity/units.ts";
+import { FREEZING, GRAVITY, LOST_A_DAY, REST_TABLES, RESTED_HOURS } from "../../../src/trade/battery.ts";
+
+const judged = (volts: number, chemistry: keyof typeof REST_TABLES, rested: number | null = 12) =>
+  judgeResting(volts, REST_TABLES[chemistry], rested, RESTED_HOURS);
+
+describe("resting volts", () => {
+  // Battery Council International, 12 V at rest, 80 °F: 12.65, 12.45, 12.24, 12.06, 11.89 V for 100, 75, 50, 25, 0 %.
+  test.each([
+    [12.65, 1],
+    [12.45, 0.75],
+    [12.24, 0.5],
+    [12.06, 0.25],
+    [11.89, 0],
+    [12.345, 0.625],
+    [13.1, 1],
+    [11, 0],
+  ])("flooded: %d V is a charge of %d", (volts, charge) => expect(chargeAt(volts, REST_TABLES.flooded)).toBeCloseTo(charge, 9));
+
+  test("12.4 V and less wants charging; a little more is near it", () => {
+    expect(judged(12.7, "flooded").judgement.is).toBe("within");
+    expect(judged(12.45, "flooded").judgement.is).toBe("near limit");
+    expect(judged(12.4, "flooded").judgement.is).toBe("at limit");
+    expect(judged(11.9, "flooded").judgement.is).toBe("beyond limit");
+  });
+  test("fresh off the charger it cannot tell, but low is low", () => {
+    expect(judged(12.9, "AGM", 0.5)).toEqual({ judgement: { is: "cannot tell", missing: ["rested"] }, charge: null });
+    expect(judged(12.9, "AGM", null).judgement.is).toBe("cannot tell");
+    expect(judged(12.1, "AGM", null).judgement.is).toBe("beyond limit");
+  });
+  test("lithium: no share where the published charts disagree", () => {
+    for (const volts of [12.9, 13, 13.1, 13.2, 13.3]) expect(judged(volts, "lithium").charge).toBeNull();
+    expect(judged(13.2, "lithium").judgement.is).toBe("within");
+    expect(judged(12.5, "lithium").judgement.is).toBe("beyond limit");
+  });
+});
+
+describe("freezing", () => {
+  // The US Army's table (TM 5-1185, OD 1002) at the specific gravity of each charge, in °F: -76, -39, -12, 3, 13.
+  test.each([
+    [1, -76],
+    [0.75, -39],
+    [0.5, -12],
+    [0.25, 3],
+    [0, 13],
+  ])("at a charge of %d it freezes at %d °F", (charge, fahrenheit) => {
+    expect(Math.round(fromCanonical(freezesAt(charge, GRAVITY, FREEZING), "°F"))).toBe(fahrenheit);
+  });
+  test("an empty battery freezes at -10 °C, not at the -10 °F (-23 °C) of the much-copied table", () => {
+    expect(freezesAt(0, GRAVITY, FREEZING)).toBeCloseTo((13.4 - 32) / 1.8, 9);
+  });
+});
+
+describe("standing over winter", () => {
+  test("two readings tell when to charge: 12.70 to 12.60 V in 20 days is 12.40 V forty days on", () => {
+    const day = chargeBy(
+      [
+        { day: 0, volts: 12.7 },
+        { day: 20, volts: 12.6 },
+      ],
+      12.4,
+      { mean: 0.005, sd: 1 },
+    );
+    expect(day).toBe(60);
+  });
+  test("one reading goes by what such batteries usually lose", () => {
+    expect(chargeBy([{ day: 100, volts: 12.75 }], 12.4, LOST_A_DAY.flooded)).toBe(200);
+  });
+  test("already down is today; rising is no day at all", () => {
+    expect(chargeBy([{ day: 5, volts: 12.3 }], 12.4, LOST_A_DAY.flooded)).toBe(5);
+    expect(
+      chargeBy(
+        [
+          { day: 0, volts: 12.5 },
+          { day: 20, volts: 12.8 },
+        ],
+        12.4,
+        { mean: 0.0035, sd: 1 },
+      ),
+    ).toBeNull();
+    expect(chargeBy([], 12.4, LOST_A_DAY.flooded)).toBeNull();
+  });
+});

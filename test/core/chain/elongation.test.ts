@@ -1,0 +1,50 @@
+// Chain wear against published lengths over 20 pitches.
+
+import { describe, expect, test } from "vitest";
+import { elongation, judgeElongation, pitchOf } from "../../../src/core/chain/elongation.ts";
+import { ELONGATION } from "../../../src/trade/chain.ts";
+
+describe("a chain's length", () => {
+  // ISO 606, ANSI B29.1: 1/2 in for the 4xx, 5/8 in for the 5xx.
+  test.each([
+    ["415", 12.7],
+    ["428", 12.7],
+    ["520", 15.875],
+    ["525", 15.875],
+    ["530 x-ring", 15.875],
+  ])("%s has a pitch of %d mm", (size, pitch) => expect(pitchOf(size)).toBeCloseTo(pitch, 9));
+  test("what is no size of a motorcycle chain has none", () => expect(pitchOf("chain")).toBeNull());
+
+  // 20 pitches, 21 pins: 317.5 mm new (5xx), 254.0 mm (428); 3 % is 327.0 and 261.6 mm as printed.
+  test.each([
+    ["520", 317.5, 0],
+    ["520", 320.675, 0.01],
+    ["530", 325.4375, 0.025],
+    ["520", 327.025, 0.03],
+    ["428", 254, 0],
+    ["428", 261.62, 0.03],
+  ])("20 pitches of %s at %d mm are longer by %d", (size, length, longer) => {
+    expect(elongation(length, 20, pitchOf(size) ?? 0)).toBeCloseTo(longer, 9);
+  });
+  test("1.5 % is 0.18 in a foot", () => expect(elongation(12.18, 12 / 0.625, 0.625)).toBeCloseTo(0.015, 9));
+});
+
+describe("judged", () => {
+  const of = (length: number, own: number | null = null) => judgeElongation(length, 20, 15.875, own, ELONGATION);
+  test("by the bike's own limit when it is known", () => {
+    expect(of(319, 0.01).judgement).toMatchObject({ is: "within" });
+    expect(of(320, 0.01).judgement).toMatchObject({ is: "near limit", side: "high" });
+    expect(of(321.2, 0.01).judgement).toMatchObject({ is: "beyond limit" });
+  });
+  test("without one: good below every published limit, worn beyond every one, and in between it needs the manual", () => {
+    expect(of(319).judgement.is).toBe("within");
+    expect(of(323).judgement).toEqual({ is: "cannot tell", missing: ["limit"] });
+    expect(of(327.1).judgement.is).toBe("at limit");
+    expect(of(329).judgement.is).toBe("beyond limit");
+  });
+  test("twenty pins counted instead of twenty-one show as a pitch too few", () => {
+    // The usual slip: 19 pitches are 301.625 mm.
+    expect(of(303)).toMatchObject({ judgement: { is: "cannot tell" }, miscounted: true });
+    expect(of(250)).toMatchObject({ miscounted: false });
+  });
+});

@@ -1,0 +1,77 @@
+// What is moulded on a sidewall: dates by 49 CFR 574.5, loads and speeds by UN Regulation No. 75.
+
+import { describe, expect, test } from "vitest";
+import { localDate } from "../../../src/core/calendar/arithmetic.ts";
+import { readTyreDate } from "../../../src/core/tyre/date-code.ts";
+import { builtAlike, readMarking } from "../../../src/core/tyre/marking.ts";
+import { LOAD_KILOGRAMS, SPEED_KMH } from "../../../src/trade/tyres.ts";
+
+const TODAY = localDate("2026-11-26");
+const TABLES = { loads: LOAD_KILOGRAMS, speeds: SPEED_KMH };
+
+describe("the date of a tyre", () => {
+  // Published readings of codes: 0712 week 7 of 2012, 2501 week 25 of 2001, 3109 week 31 of 2009; 3500 by the rule.
+  test.each([
+    ["0712", 7, 2012],
+    ["2501", 25, 2001],
+    ["3109", 31, 2009],
+    ["3500", 35, 2000],
+    ["DOT 4B9X ABCD 0712", 7, 2012],
+    ["dot xyz 2223.", 22, 2023],
+  ])("%s is week %d of %d", (typed, week, year) => {
+    expect(readTyreDate(typed, TODAY)).toMatchObject({ is: "made", week, year });
+  });
+  test.each([
+    ["317", 31, 7],
+    ["DOT ABCD 237", 23, 7],
+  ])("%s has three digits: before 2000, and which decade is not in it", (typed, week, digit) => {
+    expect(readTyreDate(typed, TODAY)).toMatchObject({ is: "before 2000", week, digit });
+  });
+  test("weeks that do not exist, weeks to come and texts without a code are refused", () => {
+    expect(readTyreDate("0012", TODAY)).toEqual({ is: "refused", why: "no such week" });
+    expect(readTyreDate("5412", TODAY)).toEqual({ is: "refused", why: "no such week" });
+    expect(readTyreDate("5026", TODAY)).toEqual({ is: "refused", why: "to come" });
+    expect(readTyreDate("DOT", TODAY)).toEqual({ is: "refused", why: "no code" });
+  });
+  test("the week begins where ISO 8601 begins it", () => {
+    expect(readTyreDate("0712", TODAY)).toMatchObject({ from: "2012-02-13" });
+    expect(readTyreDate("0121", TODAY)).toMatchObject({ from: "2021-01-04" });
+  });
+});
+
+describe("load index and speed symbol", () => {
+  // UN Regulation No. 75, Annex 4 and 2.33; the first two are printed as examples: 73W is 365 kg at 270 km/h, 58W is 236 kg, 80H 450 kg at 210 km/h.
+  test.each([
+    ["73W", 73, 365, 270],
+    ["58W", 58, 236, 270],
+    ["80H", 80, 450, 210],
+    ["120/90-18 65S", 65, 290, 180],
+    ["120/70ZR17 M/C (58W)", 58, 236, 270],
+    ["180/55 ZR 17 M/C (73W)", 73, 365, 270],
+    ["42J", 42, 150, 100],
+    ["85Y", 85, 515, 300],
+  ])("%s", (typed, index, kilograms, kmh) => {
+    const marking = readMarking(typed, TABLES);
+    expect(marking?.load).toEqual({ index, kilograms });
+    expect(marking?.speed?.kmh).toBe(kmh);
+  });
+  test("every row rises with its index, as a load table does", () => {
+    const loads = Object.entries(LOAD_KILOGRAMS).sort(([a], [b]) => Number(a) - Number(b));
+    expect(loads).toHaveLength(44);
+    for (const [n, [, kilograms]] of loads.entries()) if (n > 0) expect(kilograms).toBeGreaterThan(loads[n - 1]?.[1] ?? 0);
+  });
+  test("construction, and whether both ends are built alike", () => {
+    const built = (typed: string) => readMarking(typed, TABLES)?.construction ?? null;
+    expect(built("120/70ZR17 M/C (58W)")).toBe("radial");
+    expect(built("120/70R17 58V")).toBe("radial");
+    expect(built("130/90B16 67H")).toBe("bias belted");
+    expect(built("4.00-18 64S")).toBe("bias ply");
+    expect(builtAlike(built("120/70R17 58V"), built("4.00-18 64S"))).toBe(false);
+    expect(builtAlike(built("120/70R17 58V"), built("180/55ZR17"))).toBe(true);
+    expect(builtAlike(null, "radial")).toBeNull();
+  });
+  test("ZR alone promises more than 240 km/h and says no more", () => {
+    expect(readMarking("180/55ZR17", TABLES)?.speed).toEqual({ symbol: "Z", kmh: 240, above: true });
+    expect(readMarking("hello", TABLES)).toBeNull();
+  });
+});

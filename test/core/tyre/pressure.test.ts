@@ -1,0 +1,112 @@
+// Tyre pressure against the gas law's published examples and the standard atmosphere.
+
+import { describe, expect, test } from "vitest";
+import { toCanonical } from "../../../src/core/quantity/units.ts";
+import { leakOf } from "../../../src/core/tyre/leak.ts";
+import { airAt, atTemperature, judgePressure, setIndoors } from "../../../src/core/tyre/pressure.ts";
+import { LEAK_RULE, PRESSURE_RULE } from "../../../src/trade/tyres.ts";
+
+const psi = (n: number): number => toCanonical(n, "psi");
+const inPsi = (kPa: number): number => kPa / psi(1);
+const fahrenheit = (n: number): number => toCanonical(n, "°F");
+
+describe("pressure at another temperature", () => {
+  // A published worked example rounds to 18.7 and 23.9 psi (20 psi at 70 °F, cooled to 50 °F and warmed to 130 °F, with 14.7 psi and °F + 460); exact factors beside it.
+  // The rest: the same law worked out for exact factors, 14.6959 psi of air and 0 °F = 459.67 °R.
+  test.each([
+    [20, 70, 50, 18.6899],
+    [20, 70, 130, 23.9303],
+    [36, 68, 32, 32.5413],
+    [42, 68, 176, 53.6042],
+    [33, 77, 14, 27.4009],
+  ])("%d psi at %d °F is at %d °F %d psi", (gauge, from, to, there) => {
+    expect(inPsi(atTemperature(psi(gauge), fahrenheit(from), fahrenheit(to)))).toBeCloseTo(there, 3);
+  });
+  test.each([
+    [250, 20, 0, 226.031],
+    [290, 20, 80, 370.094],
+    [220, 25, 5, 198.445],
+  ])("%d kPa at %d °C is at %d °C %d kPa", (gauge, from, to, there) => {
+    expect(atTemperature(gauge, from, to)).toBeCloseTo(there, 3);
+  });
+  test("the rule of thumb, 1 psi per 10 °F, holds near 38 psi and nowhere else", () => {
+    const rise = (gauge: number) => inPsi(atTemperature(psi(gauge), fahrenheit(70), fahrenheit(80)) - psi(gauge));
+    expect(rise(38.271)).toBeCloseTo(1, 4);
+    expect(rise(29)).toBeCloseTo(0.825, 3);
+    expect(rise(42)).toBeCloseTo(1.0704, 3);
+  });
+  test("a garage at 20 °C before a road at 2 °C: 36 psi are set as 39", () => {
+    expect(Math.round(inPsi(setIndoors(psi(36), 20, 2)))).toBe(39);
+    expect(atTemperature(setIndoors(psi(36), 20, 2), 20, 2)).toBeCloseTo(psi(36), 9);
+  });
+  test("the standard atmosphere (ICAO Doc 7488/3): 101 325 Pa at sea level, 89 874.6 at 1000 m, 79 495.2 at 2000 m, 70 108.5 at 3000 m", () => {
+    for (const [metres, pascal] of [
+      [0, 101_325],
+      [1000, 89_874.6],
+      [2000, 79_495.2],
+      [3000, 70_108.5],
+    ] as const)
+      expect(Math.abs(airAt(metres) * 1000 - pascal)).toBeLessThan(0.1);
+  });
+});
+
+describe("a cold pressure", () => {
+  const wanted = { min: psi(34), max: psi(34) };
+  const judged = (gauge: number) => judgePressure(psi(gauge), wanted, PRESSURE_RULE, "plate");
+  test("31 where 34 is wanted is 3 low: add 3 where it stands", () => {
+    const at = judged(31);
+    expect(at).toMatchObject({ is: "at limit", side: "low" });
+    expect(inPsi(at.add)).toBeCloseTo(3, 9);
+  });
+  test("one psi either way is as good as set", () => {
+    expect(judged(33).is).toBe("within");
+    expect(judged(35)).toMatchObject({ is: "within", add: 0 });
+    expect(judged(32.5).is).toBe("at limit");
+  });
+  test("a quarter low is not ridden on (a car must warn its driver there: 49 CFR 571.138, from memory)", () => {
+    expect(judged(34 * 0.75)).toMatchObject({ is: "beyond limit", side: "low" });
+    expect(judged(26).is).toBe("at limit");
+    expect(judged(44)).toMatchObject({ is: "beyond limit", side: "high" });
+  });
+});
+
+describe("a slow leak", () => {
+  const weekly = (loss: number, celsius: (n: number) => number | null) =>
+    Array.from({ length: 6 }, (_, n) => {
+      const t = celsius(n);
+      const at20 = 250 - (loss * n) / 5;
+      return { day: n * 7, gauge: atTemperature(at20, 20, t ?? 20), celsius: t };
+    });
+  test("is none when only autumn came: every loss goes with the temperature", () => {
+    const leak = leakOf(
+      weekly(0, (n) => 25 - 4 * n),
+      LEAK_RULE,
+    );
+    if (leak.is === "cannot tell") throw new Error(leak.missing);
+    expect(leak.is).toBe("sound");
+    expect(leak.per30days).toBeCloseTo(0, 9);
+  });
+  test("shows although spring hides it on the gauge", () => {
+    const readings = weekly(35, (n) => 2 + 4 * n);
+    // On the gauge it lost next to nothing.
+    expect((readings[0]?.gauge ?? 0) - (readings[5]?.gauge ?? 0)).toBeLessThan(14);
+    const leak = leakOf(readings, LEAK_RULE);
+    if (leak.is === "cannot tell") throw new Error(leak.missing);
+    expect(leak.is).toBe("leaks");
+    expect(leak.per30days).toBeCloseTo(30, 6);
+  });
+  test("is counted from the last time it was pumped up", () => {
+    const first = weekly(35, () => 20).slice(0, 3);
+    const then = weekly(5, () => 20).map((each) => ({ ...each, day: each.day + 30 }));
+    expect(leakOf([...first, ...then], LEAK_RULE)).toMatchObject({ is: "sound", readings: 6 });
+  });
+  test("cannot be told without the temperatures, nor from a few days", () => {
+    expect(
+      leakOf(
+        weekly(35, () => null),
+        LEAK_RULE,
+      ),
+    ).toEqual({ is: "cannot tell", missing: "temperature" });
+    expect(leakOf(weekly(35, () => 20).slice(0, 2), LEAK_RULE)).toEqual({ is: "cannot tell", missing: "readings" });
+  });
+});

@@ -1,0 +1,77 @@
+// The line of wear against certified regressions and a general-purpose library.
+
+import { linearRegression } from "simple-statistics";
+import { describe, expect, test } from "vitest";
+import { lineThrough, type Point, valueAt } from "../../../src/core/wear/line.ts";
+
+const NOTHING = { start: null, slope: null };
+
+/** NIST Statistical Reference Datasets, linear regression, "Norris" (lower level of difficulty): 36 observations. */
+// biome-ignore format: a table of figures
+const NORRIS: readonly Point[] = [
+  [0.2, 0.1], [337.4, 338.8], [118.2, 118.1], [884.6, 888], [10.1, 9.2], [226.5, 228.1], [666.3, 668.5], [996.3, 998.5], [448.6, 449.1], [777, 778.9],
+  [558.2, 559.2], [0.4, 0.3], [0.6, 0.1], [775.5, 778.1], [666.9, 668.8], [338, 339.3], [447.5, 448.9], [11.6, 10.8], [556, 557.7], [228.1, 228.3],
+  [995.8, 998], [887.6, 888.8], [120.2, 119.6], [0.3, 0.3], [0.3, 0.6], [556.8, 557.6], [339.1, 339.3], [887.2, 888], [999, 998.5], [779, 778.9],
+  [11.1, 10.2], [118.3, 117.6], [229.2, 228.9], [669.1, 668.4], [448.9, 449.2], [0.5, 0.2],
+].map(([x = 0, y = 0]) => ({ x, y }));
+
+describe("the line through readings", () => {
+  test("NIST StRD Norris: certified estimates and their standard deviations, to nine digits", () => {
+    // Certified residual standard deviation 0.884796396144373.
+    const line = lineThrough(NORRIS, 0.884796396144373, NOTHING);
+    if (line === null) throw new Error("no line");
+    expect(line.start).toBeCloseTo(-0.262323073774029, 9);
+    expect(line.slope).toBeCloseTo(1.00211681802045, 12);
+    expect(Math.sqrt(line.startVar)).toBeCloseTo(0.232818234301152, 9);
+    expect(Math.sqrt(line.slopeVar)).toBeCloseTo(0.000429796848199937, 12);
+  });
+
+  test("prediction intervals of the textbook formula (computed with SciPy 1.17.1 for the same data): 500.79608593645 ± 1.82429 at 500", () => {
+    const noise = 0.8847963961443979;
+    const line = lineThrough(NORRIS, noise, NOTHING);
+    if (line === null) throw new Error("no line");
+    const t = 2.0322445093177186;
+    for (const [x, mean, upper] of [
+      [500, 500.79608593645315, 502.6203778187228],
+      [0, -0.26232307377398456, 1.5970073957281081],
+      [1200, 1202.277858550771, 1204.2241874670367],
+    ] as const) {
+      const at = valueAt(line, x);
+      expect(at.mean).toBeCloseTo(mean, 8);
+      expect(at.mean + t * Math.sqrt(at.variance + noise * noise)).toBeCloseTo(upper, 6);
+    }
+  });
+
+  test("a start known for certain is NIST StRD NoInt1, the line through zero: slope 2.07438016528926 ± 0.0165289256198347", () => {
+    const points = Array.from({ length: 11 }, (_, n) => ({ x: 60 + n, y: 130 + n }));
+    const line = lineThrough(points, Math.sqrt(12.7272727272727), { start: { mean: 0, sd: 1e-4 }, slope: null });
+    if (line === null) throw new Error("no line");
+    expect(line.slope).toBeCloseTo(2.07438016528926, 6);
+    expect(Math.sqrt(line.slopeVar)).toBeCloseTo(0.0165289256198347, 6);
+  });
+
+  test("agrees with a general-purpose library on worn tyres", () => {
+    const points = [0, 1900, 4100, 6050, 8300].map((x, n) => ({ x, y: [6.9, 6.1, 5.0, 4.2, 3.1][n] ?? 0 }));
+    const line = lineThrough(points, 0.2, NOTHING);
+    const { m, b } = linearRegression(points.map(({ x, y }) => [x, y]));
+    expect(line?.slope).toBeCloseTo(m, 12);
+    expect(line?.start).toBeCloseTo(b, 9);
+  });
+
+  test("one reading settles no line by itself, and one with a belief about the slope does", () => {
+    expect(lineThrough([{ x: 100, y: 5 }], 0.2, NOTHING)).toBeNull();
+    expect(
+      lineThrough(
+        [
+          { x: 100, y: 5 },
+          { x: 100, y: 5.2 },
+        ],
+        0.2,
+        NOTHING,
+      ),
+    ).toBeNull();
+    const line = lineThrough([{ x: 100, y: 5 }], 0.2, { start: null, slope: { mean: -0.001, sd: 0.0005 } });
+    expect(line?.slope).toBeCloseTo(-0.001, 12);
+    expect(line?.start).toBeCloseTo(5.1, 9);
+  });
+});

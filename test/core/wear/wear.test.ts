@@ -1,0 +1,115 @@
+// Distance left on tyres and pads: the range must hold as often as it promises, on tyres whose wear nobody told it.
+
+import { describe, expect, test } from "vitest";
+import { type Stretch, stretchOf } from "../../../src/core/quantity/distance.ts";
+import { type WearReading, wearOf } from "../../../src/core/wear/wear.ts";
+import { WEAR_HABITS, type WearKind } from "../../../src/trade/wear.ts";
+import { type Chance, chance } from "../../backtest/random.ts";
+
+const km = (n: number): Stretch => stretchOf(n, "km");
+
+type Worn = { readonly readings: readonly WearReading[]; readonly left: number; readonly sinceNew: boolean };
+
+/** A part ridden down to its limit by its own rider: its wear differs from stretch to stretch, it is read now and then, by a gauge of tenths of a millimetre or of 1/32 in. */
+function ridden(of: { readonly fresh: readonly [number, number]; readonly life: readonly [number, number]; readonly limit: number }, c: Chance): Worn | null {
+  const fresh = c.between(...of.fresh);
+  const rate = (fresh - of.limit) / c.around(of.life[0], of.life[1]);
+  const step = c.u() < 0.25 ? 25.4 / 32 : 0.1;
+  const sinceNew = c.u() < 0.7;
+  const depths: number[] = [fresh];
+  // Every 100 km; the pace of wear is of its own for each 400 to 1,500 km.
+  let [pace, until] = [1, 0];
+  for (let n = 1; (depths.at(-1) ?? 0) > of.limit && n < 3000; n++) {
+    if (n * 100 > until) [pace, until] = [Math.max(0.3, 1 + 0.25 * c.normal()), n * 100 + c.between(400, 1500)];
+    depths.push((depths.at(-1) ?? 0) - rate * pace * 100);
+  }
+  const life = (depths.length - 1) * 100;
+  const begins = sinceNew ? 0 : Math.floor(c.between(0.1, 0.5) * life);
+  const stop = begins + c.between(0.25, 0.9) * (life - begins);
+  const readings: WearReading[] = [];
+  for (let at = begins + c.between(0, 1500); at <= stop; at += c.between(700, 3000)) {
+    const read = (depths[Math.round(at / 100)] ?? 0) + 0.18 * c.normal();
+    const value = Math.max(0, Math.round(read / step) * step);
+    readings.push({ ridden: km(at - begins), value });
+  }
+  const last = readings.at(-1);
+  return last === undefined ? null : { readings, left: life - begins - last.ridden / 10_000_000, sinceNew };
+}
+
+const POPULATIONS = {
+  "rear tread": { fresh: [5.5, 8.5], life: [11_000, 0.4], limit: 1.6 },
+  "front tread": { fresh: [3.8, 6], life: [17_000, 0.4], limit: 1.6 },
+  "front pads": { fresh: [3.6, 5.6], life: [24_000, 0.4], limit: 1.5 },
+} as const satisfies Partial<Record<WearKind, unknown>>;
+
+test.each(Object.keys(POPULATIONS) as (keyof typeof POPULATIONS)[])(
+  "%s: the 80 percent range of the remaining distance covers 77 to 83 percent of 4,000 ridden down",
+  (kind) => {
+    const c = chance(11);
+    const of = POPULATIONS[kind];
+    let [held, told] = [0, 0];
+    for (let n = 0; n < 4000; n++) {
+      const worn = ridden(of, c);
+      if (worn === null) continue;
+      const wear = wearOf(worn.readings, of.limit, WEAR_HABITS[kind], worn.sinceNew);
+      if (wear.is !== "line") continue;
+      told++;
+      const [low, high] = [wear.left.low / 10_000_000, wear.left.high === null ? Number.POSITIVE_INFINITY : wear.left.high / 10_000_000];
+      if (worn.left >= low && worn.left <= high) held++;
+    }
+    expect(told).toBeGreaterThan(2000);
+    expect(held / told).toBeGreaterThan(0.77);
+    expect(held / told).toBeLessThan(0.83);
+  },
+);
+
+describe("what a wear line says", () => {
+  const rear = (...readings: readonly (readonly [number, number])[]) =>
+    wearOf(
+      readings.map(([at, value]) => ({ ridden: km(at), value })),
+      1.6,
+      WEAR_HABITS["rear tread"],
+      true,
+    );
+
+  test("one reading is too few, and so are two close together that say nothing of the pace", () => {
+    expect(rear([0, 7])).toEqual({ is: "too few", readings: 1, wide: false });
+    expect(
+      wearOf(
+        [
+          { ridden: km(0), value: 5 },
+          { ridden: km(20), value: 5 },
+        ],
+        1,
+        { ...WEAR_HABITS["rear tread"], rate: { mean: 0.0005, sd: 0.005 } },
+        false,
+      ),
+    ).toEqual({
+      is: "too few",
+      readings: 2,
+      wide: true,
+    });
+  });
+
+  test("a tyre worn by half a millimetre every thousand kilometres has what the sum says left, and a range round it", () => {
+    const wear = rear([0, 7], [2000, 6], [4000, 5], [6000, 4]);
+    if (wear.is !== "line") throw new Error(wear.is);
+    // (4 - 1.6) mm at 0.5 mm per 1,000 km: 4,800 km by hand; what is known of other tyres may move it a little.
+    expect(wear.left.likely / 10_000_000).toBeGreaterThan(4500);
+    expect(wear.left.likely / 10_000_000).toBeLessThan(5100);
+    expect(wear.left.low).toBeLessThan(wear.left.likely);
+    expect(wear.left.high ?? 0).toBeGreaterThan(wear.left.likely);
+    expect(wear.per1000km).toBeCloseTo(0.5, 1);
+  });
+
+  test("more readings narrow the range", () => {
+    const width = (wear: ReturnType<typeof rear>) => (wear.is === "line" && wear.left.high !== null ? wear.left.high - wear.left.low : Number.NaN);
+    const few = width(rear([0, 7], [6000, 4]));
+    const many = width(rear([0, 7], [1500, 6.3], [3000, 5.5], [4500, 4.7], [6000, 4]));
+    expect(many).toBeLessThan(few);
+  });
+
+  test("at the limit it is worn", () => {
+    expect(rear([0, 7], [9000, 1.6]).is).toBe("worn");
+  });
+});
