@@ -9,6 +9,7 @@ import { chartsRepo } from "./charts.ts";
 import type { DatabaseKind } from "./columns.ts";
 import type { Db, Opened } from "./db.ts";
 import { draftsRepo } from "./drafts.ts";
+import { jobsRepo } from "./jobs.ts";
 import { membersRepo } from "./members.ts";
 import { noticesRepo } from "./notices.ts";
 import { readingsRepo } from "./readings.ts";
@@ -23,6 +24,7 @@ export type Repos = {
   readonly bikes: ReturnType<typeof bikesRepo>;
   readonly readings: ReturnType<typeof readingsRepo>;
   readonly work: ReturnType<typeof workRepo>;
+  readonly jobs: ReturnType<typeof jobsRepo>;
   readonly drafts: ReturnType<typeof draftsRepo>;
   readonly charts: ReturnType<typeof chartsRepo>;
   readonly notices: ReturnType<typeof noticesRepo>;
@@ -98,6 +100,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     bikes: bikesRepo(db, bases),
     readings: readingsRepo(db),
     work: workRepo(db),
+    jobs: jobsRepo(db),
     drafts: draftsRepo(db),
     charts: chartsRepo(db),
     notices: noticesRepo(db),

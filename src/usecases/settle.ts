@@ -152,16 +152,16 @@ function workOf(ctx: Ctx, intent: RecordWork, g: Garaged, source: string, ordina
       item: key,
       called: ctx.itemName(key, key === TYRES_FITTED ? intent.words : (itemOf(g, key)?.called ?? null)),
       outcome: intent.outcome,
-      found: null,
-      left: null,
+      found: intent.found ?? null,
+      left: intent.left ?? null,
     })),
     words: intent.words,
     on: intent.on,
     dial,
     dialTyped: intent.odometer?.typed.text ?? null,
     how: intent.how,
-    doneBy: ctx.who.self.name ?? ctx.who.member,
-    note: null,
+    doneBy: intent.doneBy ?? ctx.who.self.name ?? ctx.who.member,
+    note: intent.note ?? null,
   };
 }
 

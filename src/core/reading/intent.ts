@@ -39,6 +39,11 @@ export type RecordWork = {
   readonly odometer: { readonly value: number; readonly unit: DistanceUnit | null; readonly typed: Typed } | null;
   readonly outcome: Outcome;
   readonly how: HowWeKnow;
+  /** As typed, where it was said: what was found and left, a note, and who did it where it was not the member. */
+  readonly found?: string;
+  readonly left?: string;
+  readonly note?: string;
+  readonly doneBy?: string;
   /** The member has said that a strange odometer figure is right. */
   readonly sure?: true;
   readonly gaps: readonly Gap[];

@@ -70,7 +70,7 @@ class Bench {
     for (;;) {
       let next = this.next(fits);
       if (next === null && !this.hot && this.mayWarm(fits)) {
-        for (const part of [...this.apart]) this.close(part, steps);
+        for (const part of [...this.apart].reverse()) this.close(part, steps);
         steps.push({ step: "warm up" });
         this.hot = true;
         next = this.next(fits);
@@ -92,7 +92,7 @@ class Bench {
       const taken = next;
       this.left = this.left.filter((work) => work !== taken);
       // What nothing more needs before the engine runs again goes back at once.
-      for (const part of [...this.apart]) if (!this.isNeeded(part)) this.close(part, steps);
+      for (const part of [...this.apart].reverse()) if (!this.isNeeded(part)) this.close(part, steps);
     }
     if (brakes) steps.push({ step: "pump brakes" });
     return { starts, steps, items, minutes, unsaid };

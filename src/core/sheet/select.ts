@@ -10,8 +10,8 @@ import type { Due, Facts, Moment } from "../schedule/facts.ts";
 import { type Falling, outlook } from "../schedule/outlook.ts";
 import { dueList } from "../schedule/status.ts";
 
-/** "now": due already. "then": falls due at this service. "near": soon after it. */
-export type SheetWhy = "now" | "then" | "near";
+/** "now": due already. "there": falls due at this service. "near": soon after it. */
+export type SheetWhy = "now" | "there" | "near";
 export type SheetEntry = { readonly item: ItemKey; readonly why: SheetWhy; readonly due: Due };
 
 /** What a service has over the ordinary one: "12,000 is the 4,000 list plus ...". Whole figures of the bike's column. */
@@ -56,16 +56,19 @@ export function sheetAt(facts: Facts, moment: Moment, at: Ridden | "next"): Shee
   return { mark, on: likely, ...apartFromCovered(facts.plan.items, entries), meanwhile, adds: addsAt(facts, mark) };
 }
 
-function whenOf({ item, at, on, now }: Falling, mark: Ridden, near: number, likely: LocalDate, charted: ReadonlySet<ItemKey>): SheetWhy | "before" {
+function whenOf(falling: Falling, mark: Ridden, near: number, likely: LocalDate, charted: ReadonlySet<ItemKey>): SheetWhy | "before" {
+  const { item, on, now } = falling;
   if (now.status === "due" || now.status === "overdue") return "now";
+  // Without a forecast nothing says which day a distance is reached: the distance itself does.
+  const at = falling.at ?? (on === null ? (now.legs.find((leg) => leg.by === "distance")?.dueAt ?? null) : null);
   if (at !== null) {
-    if (Math.abs(at - mark) <= near) return at <= mark || charted.has(item) ? "then" : "near";
+    if (Math.abs(at - mark) <= near) return at <= mark || charted.has(item) ? "there" : "near";
     if (at > mark) return "near";
-    return charted.has(item) ? "then" : "before";
+    return charted.has(item) ? "there" : "before";
   }
-  if (charted.has(item)) return "then";
+  if (charted.has(item)) return "there";
   if (on === null || on > likely) return "near";
-  return on >= addDays(likely, -NEAR_DAYS) ? "then" : "before";
+  return on >= addDays(likely, -NEAR_DAYS) ? "there" : "before";
 }
 
 /** The service that comes next: the first mark at which an item falls due, as the plan prints it where it prints one near. */
@@ -86,7 +89,7 @@ function byDay(facts: Facts, moment: Moment): SheetList | null {
   const entries = falling
     .filter(({ on }) => on !== null && on <= addDays(first, NEAR_DAYS))
     .map(
-      ({ item, now, on }): SheetEntry => ({ item, why: now.status === "due" || now.status === "overdue" ? "now" : on === first ? "then" : "near", due: now }),
+      ({ item, now, on }): SheetEntry => ({ item, why: now.status === "due" || now.status === "overdue" ? "now" : on === first ? "there" : "near", due: now }),
     );
   return { mark: null, on: first, ...apartFromCovered(facts.plan.items, entries), meanwhile: [], adds: null };
 }
