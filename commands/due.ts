@@ -8,6 +8,7 @@ import type { Result } from "../src/usecases/refusals.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayDue } from "./replies/due.ts";
 import { sayOutlook } from "./replies/outlook.ts";
+import { drawNexts } from "./replies/pictures.ts";
 import { dueReport, outlook } from "./shapes.ts";
 
 type Out = DueReport | Outlook;
@@ -18,12 +19,14 @@ export const due = define({
   options: {
     bike: { takes: "text", required: false, complete: "bike" },
     until: { takes: "text", required: false },
+    picture: { takes: "flag", required: false },
     share: { takes: "flag", required: false },
   },
   adminOnly: false,
   visibility: ({ share }) => (share === true ? "shared" : "private"),
   data: shapeOf<Out>(z.union([outlook, dueReport])),
-  run: (ctx, { bike, until }): Promise<Result<Out>> =>
-    until === undefined ? whatIsDue(ctx, given({ bike })) : whatFallsDue(ctx, { until, ...given({ bike }) }),
+  run: (ctx, { bike, until, picture }): Promise<Result<Out>> =>
+    until === undefined ? whatIsDue(ctx, given({ bike, picture })) : whatFallsDue(ctx, { until, ...given({ bike, picture }) }),
   say: (out, words) => ("is" in out ? sayOutlook(out.bikes, words) : sayDue(out.bikes, words)),
+  draw: (out, words) => drawNexts(out.next ?? [], words),
 });

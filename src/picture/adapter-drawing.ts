@@ -1,6 +1,7 @@
 // A torque wrench with an adapter, seen from above: how long each is, at what angle, what is set and what reaches the fastener.
 
-import { arc, around, arrow, at, dot, head, INK, type Label, line, middle, outline, type Point, picture } from "./svg.ts";
+import { INK } from "./look.ts";
+import { arc, around, arrow, at, dot, head, type Label, line, middle, outline, type Point, picture } from "./svg.ts";
 
 /** Lengths in one unit of the caller's, the angle in degrees, 0 in line. The texts stand in the drawing as given. */
 export type AdapterDrawing = {
@@ -45,8 +46,8 @@ export function drawAdapter({ lever, adapter, angle, texts }: AdapterDrawing): s
     ...[lengths.lever.lines, lengths.adapter.lines],
     ...(inLine ? [] : [line(square, { x: reach, y: 0 }, INK.quiet, 2, "7 7"), arc(square, 50, 0, angle, INK.quiet)]),
     line(grip, square, INK.first, 14),
-    ...[line(start, fastener, INK.second, 22), line(start, fastener, "white", 8)],
-    ...[dot(square, 11, INK.line), dot(grip, 6, "white")],
+    ...[line(start, fastener, INK.second, 22), line(start, fastener, INK.ground, 8)],
+    ...[dot(square, 11, INK.line), dot(grip, 6, INK.ground)],
     ...[hexagon(fastener, 17), turning(fastener, angle)],
     arrow(at(grip, below, -14), at(grip, below, -78), INK.line, "last"),
   ];
@@ -89,7 +90,7 @@ function adapterLabel(angle: number, centre: Point, from: Point): Pick<Label, "a
 const hexagon = (centre: Point, radius: number): string =>
   outline(
     [0, 60, 120, 180, 240, 300].map((degrees) => around(centre, radius, degrees)),
-    "white",
+    INK.ground,
     INK.line,
   );
 

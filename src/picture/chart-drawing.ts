@@ -1,6 +1,8 @@
 // A service chart as a grid: services along the top, items down the side, letters in the cells. Thin rules, no colours that judge.
 
-import { INK, type Label, line, type Point, picture } from "./svg.ts";
+import { widthOf, wrapped } from "./letters.ts";
+import { INK } from "./look.ts";
+import { type Label, line, type Point, picture } from "./svg.ts";
 
 /** Texts as they stand in the drawing. `cells`: one for each of `marks`; `last`: what stands beside them. */
 export type ChartDrawing = {
@@ -15,11 +17,9 @@ export type ChartDrawing = {
 
 const TEXT = 26;
 const ROW = 40;
-/** The font's letters are some six tenths as wide as high. */
-const LETTER = TEXT * 0.58;
 /** A grid of few services is not drawn narrower than this: letters would fill the screen. */
 const LEAST = 900;
-const wide = (texts: readonly string[]): number => Math.max(0, ...texts.map((text) => [...text].length)) * LETTER;
+const wide = (texts: readonly string[]): number => Math.max(0, ...texts.map((text) => widthOf(text, TEXT)));
 
 /** The drawing as SVG, with its width in pixels at which the letters have their size. */
 export function drawChart(chart: ChartDrawing): { readonly svg: string; readonly width: number } {
@@ -28,7 +28,7 @@ export function drawChart(chart: ChartDrawing): { readonly svg: string; readonly
   const cell = Math.max(wide(chart.marks) + 14, 46, (LEAST - names - beside) / Math.max(1, chart.marks.length));
   const grid = names + cell * chart.marks.length;
   const right = grid + beside;
-  const title = lines(chart.title.split(" "), " ", right);
+  const title = wrapped(chart.title, TEXT, right);
   const head = ROW * (title.length + 1.2);
   const bottom = head + ROW * chart.rows.length;
   const text = (at: Point, said: string, anchor: Label["anchor"], color: string = INK.line): Label => ({ text: said, at, anchor, size: TEXT, color });
@@ -64,11 +64,10 @@ export function drawChart(chart: ChartDrawing): { readonly svg: string; readonly
 
 /** Pieces put together into lines no wider than the grid; a piece that is wider is parted at spaces. */
 function lines(pieces: readonly string[], join: string, right: number): readonly string[] {
-  const most = Math.max(20, Math.floor(right / LETTER));
   const found: string[] = [];
-  for (const piece of pieces.flatMap((each) => ([...each].length > most && each.includes(" ") ? lines(each.split(" "), " ", right) : [each]))) {
+  for (const piece of pieces.flatMap((each) => wrapped(each, TEXT, right))) {
     const last = found.at(-1);
-    if (last !== undefined && join !== "" && [...last, ...join, ...piece].length <= most) found[found.length - 1] = `${last}${join}${piece}`;
+    if (last !== undefined && widthOf(`${last}${join}${piece}`, TEXT) <= right) found[found.length - 1] = `${last}${join}${piece}`;
     else found.push(piece);
   }
   return found;

@@ -1,16 +1,16 @@
 // The few marks that drawings are made of. Lines and text; no shapes that stand for a state.
 
-export type Point = { readonly x: number; readonly y: number };
+import { widthOf } from "./letters.ts";
+import { INK } from "./look.ts";
 
-/** Colours that colour-blind readers can tell apart (Okabe and Ito's set); width and dashes say the same again. */
-export const INK = { line: "#1a1a1a", quiet: "#6b6b6b", faint: "#b8b8b8", first: "#0072b2", second: "#d55e00" } as const;
+export type Point = { readonly x: number; readonly y: number };
 
 /** The point so far along from another. */
 export const at = (from: Point, along: Point, by: number): Point => ({ x: from.x + along.x * by, y: from.y + along.y * by });
 export const middle = (a: Point, b: Point): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
 
-const n = (value: number): string => String(Math.round(value * 10) / 10);
-const escaped = (text: string): string => text.replace(/[&<>"]/gu, (c) => `&#${c.codePointAt(0)};`);
+export const n = (value: number): string => String(Math.round(value * 10) / 10);
+export const escaped = (text: string): string => text.replace(/[&<>"]/gu, (c) => `&#${c.codePointAt(0)};`);
 
 export function line(a: Point, b: Point, color: string, width: number, dashes = ""): string {
   const dashed = dashes === "" ? "" : ` stroke-dasharray="${dashes}"`;
@@ -57,9 +57,9 @@ export type Label = { readonly text: string; readonly at: Point; readonly anchor
 const label = (l: Label): string =>
   `<text x="${n(l.at.x)}" y="${n(l.at.y)}" font-size="${l.size}" text-anchor="${l.anchor}" fill="${l.color}">${escaped(l.text)}</text>`;
 
-/** About how much room a label takes: the font's letters are some six tenths as wide as high. */
+/** The room that a label takes. */
 function roomOf({ text, at: { x, y }, anchor, size }: Label): readonly [Point, Point] {
-  const wide = [...text].length * size * 0.64;
+  const wide = widthOf(text, size);
   const left = anchor === "start" ? x : anchor === "end" ? x - wide : x - wide / 2;
   return [
     { x: left, y: y - size },
@@ -75,6 +75,7 @@ export function picture(marks: readonly string[], labels: readonly Label[], poin
   const all = [...points, ...labels.flatMap(roomOf)];
   const [left, right] = [Math.min(...all.map(({ x }) => x)), Math.max(...all.map(({ x }) => x))];
   const [top, bottom] = [Math.min(...all.map(({ y }) => y)), Math.max(...all.map(({ y }) => y))];
-  const box = [left - EDGE, top - EDGE, right - left + 2 * EDGE, bottom - top + 2 * EDGE].map(n).join(" ");
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${box}" font-family="DejaVu Sans">${marks.join("")}${labels.map(label).join("")}</svg>`;
+  const [x, y, wide, high] = [left - EDGE, top - EDGE, right - left + 2 * EDGE, bottom - top + 2 * EDGE].map(n);
+  const ground = `<rect x="${x}" y="${y}" width="${wide}" height="${high}" fill="${INK.ground}"/>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${x} ${y} ${wide} ${high}" font-family="DejaVu Sans">${ground}${marks.join("")}${labels.map(label).join("")}</svg>`;
 }

@@ -10,6 +10,7 @@ import type { Basis } from "../core/usage/forecast.ts";
 import type { Ctx } from "./context.ts";
 import { duesOf, figureOfLast, type Garaged, itemsOf, pick } from "./garage.ts";
 import { noneLeft, ownGarage } from "./messages.ts";
+import { type NextShown, nextOf } from "./picture-next.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { type Standing, whileItStands } from "./standing.ts";
 import { whichBike } from "./which-bike.ts";
@@ -34,16 +35,24 @@ export type DueBike = {
 
 export type DueLine = Due & { readonly name: string; readonly caution: string | null };
 
-export type DueReport = { readonly bikes: readonly DueBike[] };
+/** `next`: what its picture shows, where one was asked for. */
+export type DueReport = { readonly bikes: readonly DueBike[]; readonly next?: readonly NextShown[] };
+
+/** More bikes than these are not drawn: one answer holds only so many files. */
+export const MOST_PICTURES = 5;
 
 /** Status and reasons of one bike, or of all the speaker's bikes when none is named. */
-export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string }): Promise<Result<DueReport>> {
+export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string; readonly picture?: boolean }): Promise<Result<DueReport>> {
   return ctx.store.read(async (q) => {
     const all = await ownGarage(q, ctx);
     if (all.length === 0) return noneLeft(q, ctx);
-    if (input.bike === undefined) return done({ bikes: all.map((g) => ownDueBike(ctx, g)) });
-    const one = whichBike(all, input.bike);
-    return one.is === "refused" ? one : done({ bikes: [ownDueBike(ctx, one.value)] });
+    const one = input.bike === undefined ? null : whichBike(all, input.bike);
+    if (one?.is === "refused") return one;
+    const chosen = one === null ? all : [one.value];
+    return done({
+      bikes: chosen.map((g) => ownDueBike(ctx, g)),
+      ...(input.picture === true ? { next: chosen.slice(0, MOST_PICTURES).map((g) => nextOf(ctx, g)) } : {}),
+    });
   });
 }
 

@@ -7,9 +7,10 @@ import { evenings, type Falling, type Horizon, outlook } from "../core/schedule/
 import { riddenAtDial } from "../core/usage/track.ts";
 import { readUntil, type Until } from "../message/read-until.ts";
 import type { Ctx } from "./context.ts";
-import { type DueBike, type DueLine, dueBike } from "./due.ts";
+import { type DueBike, type DueLine, dueBike, MOST_PICTURES } from "./due.ts";
 import { type Garaged, itemsOf } from "./garage.ts";
 import { knownOf, noneLeft, ownGarage } from "./messages.ts";
+import { type NextShown, nextOf } from "./picture-next.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -30,13 +31,13 @@ export type OutlookBike = {
   /** Items of which nothing is known, and which do not fall due until then; what is looked at between rides is none of them, as in the due list. */
   readonly unknown: number;
 };
-export type Outlook = { readonly is: "outlook"; readonly bikes: readonly OutlookBike[] };
+export type Outlook = { readonly is: "outlook"; readonly bikes: readonly OutlookBike[]; readonly next?: readonly NextShown[] };
 
 /** Further than this nobody plans, and a forecast says nothing. */
 const MOST_MONTHS = 36;
 
 /** What falls due on one bike, or on all the speaker's, until what was typed. */
-export async function whatFallsDue(ctx: Ctx, input: { readonly bike?: string; readonly until: string }): Promise<Result<Outlook>> {
+export async function whatFallsDue(ctx: Ctx, input: { readonly bike?: string; readonly until: string; readonly picture?: boolean }): Promise<Result<Outlook>> {
   return ctx.store.read(async (q) => {
     const all = await ownGarage(q, ctx);
     if (all.length === 0) return noneLeft(q, ctx);
@@ -44,6 +45,7 @@ export async function whatFallsDue(ctx: Ctx, input: { readonly bike?: string; re
     if (one?.is === "refused") return one;
     const chosen = one === null ? all : [one.value];
     const looked: OutlookBike[] = [];
+    const next: NextShown[] = [];
     for (const g of chosen) {
       const until = readUntil(input.until, knownOf(ctx, all), ctx.who.distance ?? g.unit);
       if (until === null) return refused({ why: "not ahead", typed: input.until, because: "not read" });
@@ -52,8 +54,9 @@ export async function whatFallsDue(ctx: Ctx, input: { readonly bike?: string; re
       const horizon = horizonOf(g, until);
       if (typeof horizon === "string") return refused({ why: "not ahead", typed: input.until, because: horizon });
       looked.push(outlookOf(ctx, g, horizon, until.is === "distance"));
+      if (input.picture === true && next.length < MOST_PICTURES) next.push(nextOf(ctx, g, horizon.named ?? undefined));
     }
-    return done({ is: "outlook", bikes: looked });
+    return done({ is: "outlook", bikes: looked, ...(input.picture === true ? { next } : {}) });
   });
 }
 

@@ -19,7 +19,7 @@ export type Printer = ReturnType<typeof makePrinter>;
 
 /** A printer for one member's locale and units. */
 export function makePrinter(style: PrintStyle) {
-  const { monthNames, lists } = formatsOf(style.locale);
+  const { monthNames, shortMonths, lists } = formatsOf(style.locale);
   const monthName = (date: LocalDate): string => monthNames[monthOf(date) - 1] ?? "";
   const figure = (value: number, decimals = 1): string => printFigure(roundTo(value, decimals), decimals, style.locale);
 
@@ -58,6 +58,8 @@ export function makePrinter(style: PrintStyle) {
     point: (d: Dial | Ridden, dial: DistanceUnit): string => inUnit(d, dial),
     date,
     coarse,
+    /** A month where there is little room, "Apr"; a January as its year. */
+    axisMonth: (first: LocalDate): string => (monthOf(first) === 1 ? String(yearOf(first)) : (shortMonths[monthOf(first) - 1] ?? "")),
     /** A day as a day; a vague date as it was typed if it names its year ("spring 2023"), since "last May" means another May next year. */
     vague: (v: VagueDate, today?: LocalDate): string =>
       v.from === v.to ? date(v.from, today) : /\b\d{4}\b/u.test(v.typed) ? v.typed.trim() : coarse(v.from, grainOf(v)),
@@ -75,16 +77,19 @@ export function makePrinter(style: PrintStyle) {
   };
 }
 
-type Formats = { readonly monthNames: readonly string[]; readonly lists: Intl.ListFormat };
+type Formats = { readonly monthNames: readonly string[]; readonly shortMonths: readonly string[]; readonly lists: Intl.ListFormat };
 const formats = new Map<string, Formats>();
 
 /** Formatters cost far more to make than to use, so each locale's are made once. */
 function formatsOf(locale: string): Formats {
   const ready = formats.get(locale);
   if (ready !== undefined) return ready;
-  const months = new Intl.DateTimeFormat(locale, { month: "long", timeZone: "UTC" });
+  const named = (month: "long" | "short"): string[] => {
+    const months = new Intl.DateTimeFormat(locale, { month, timeZone: "UTC" });
+    return Array.from({ length: 12 }, (_, n) => months.format(Date.UTC(2000, n, 15)));
+  };
   const made: Formats = {
-    monthNames: Array.from({ length: 12 }, (_, n) => months.format(Date.UTC(2000, n, 15))),
+    ...{ monthNames: named("long"), shortMonths: named("short") },
     lists: new Intl.ListFormat(locale, { type: "conjunction" }),
   };
   formats.set(locale, made);

@@ -75,6 +75,7 @@ export const COMMAND_WORDS = {
     options: {
       bike: "Which bike; all of yours when left out",
       until: "Look ahead: 1 June, midsummer, in 6 weeks, 18,000 mi, +1,500 mi",
+      picture: "Draw what comes next, along days and odometer",
       share: "Show the answer to everyone here",
     },
     example: "/due bike:Heron until:midsummer",

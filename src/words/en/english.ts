@@ -9,6 +9,7 @@ import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
 import { dueWords } from "./due.ts";
 import { outlookWords } from "./outlook.ts";
+import { pictureWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
 import { readChartWords } from "./read-chart.ts";
 import { readingWords } from "./readings.ts";
@@ -30,6 +31,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     bikes: bikeWords(p),
     due: dueWords(p),
     outlook: outlookWords(p),
+    pictures: pictureWords(p),
     plan,
     chart: chartWords(p, plan.repeats),
     readChart: readChartWords(p, plan),

@@ -1,0 +1,90 @@
+// What stands in pictures, and what each shows in words for whoever cannot see it.
+
+import type { Grain } from "../../core/calendar/arithmetic.ts";
+import type { LocalDate } from "../../core/calendar/dates.ts";
+import { type DistanceUnit, figureIn, type Ridden } from "../../core/quantity/distance.ts";
+import type { Status } from "../../core/schedule/facts.ts";
+import type { Printer } from "../printer.ts";
+import { lowered } from "./text.ts";
+
+type OnDial = { readonly nickname: string; readonly unit: DistanceUnit; readonly offset: number; readonly today: LocalDate };
+type Span = { readonly from: LocalDate; readonly to: LocalDate };
+type NextRow = {
+  readonly items: readonly { readonly name: string }[];
+  readonly status: Status;
+  readonly on: LocalDate | null;
+  readonly from: LocalDate | null;
+  readonly to: LocalDate | null;
+  readonly grain: Grain;
+  readonly at: Ridden | null;
+};
+type Next = OnDial & {
+  readonly until: LocalDate;
+  readonly now: Ridden | null;
+  readonly rows: readonly NextRow[];
+  readonly more: number;
+  readonly unknown: number;
+  readonly likely: readonly { readonly on: LocalDate; readonly ridden: Ridden }[];
+  readonly layUps: readonly Span[];
+};
+
+/** What a mark of a lane means, in the legend. */
+const MEANING = { now: "due now", soon: "coming up", later: "later", range: "likely between", rest: "laid up" } as const;
+const NEARNESS = { "no record": "later", good: "later", soon: "soon", due: "now", overdue: "now" } as const satisfies Record<Status, keyof typeof MEANING>;
+/** Texts beside a picture hold at most so many characters on the platform. */
+const ALT = 1000;
+export const altOf = (text: string): string => ([...text].length > ALT ? `${[...text].slice(0, ALT - 1).join("")}…` : text);
+
+export const pictureWords = (p: Printer) => {
+  const onDial = ({ unit, offset }: Pick<OnDial, "unit" | "offset">, ridden: Ridden): number => figureIn((ridden - offset) as Ridden, unit);
+  const whole = (value: number): string => p.figure(value, 0);
+
+  const when = (row: NextRow, b: OnDial): string => {
+    if (row.status === "overdue") return "overdue";
+    if (row.status === "due") return "due now";
+    const point = row.at === null ? null : p.point((row.at - b.offset) as Ridden, b.unit);
+    const day = row.on === null ? null : row.at === null ? p.coarse(row.on, row.grain, b.today) : `about ${p.date(row.on, b.today)}`;
+    return [...(row.status === "soon" ? ["coming up"] : []), ...(point === null ? [] : [point]), ...(day === null ? [] : [day])].join(", ");
+  };
+
+  return {
+    next: (shown: Next) => {
+      const { rows, today, until, nickname } = shown;
+      const placed = rows.map((row) => ({
+        names: row.items.map(({ name }, n) => (n === 0 ? name : lowered(name))),
+        beside: when(row, shown),
+        is: NEARNESS[row.status],
+        row,
+      }));
+      const title =
+        rows.length === 0
+          ? `Nothing on record falls due on ${nickname} until ${p.date(until, today)}`
+          : `What comes next for ${nickname}, until ${p.date(until, today)}`;
+      const notes = [
+        ...(shown.more === 0 ? [] : [`And ${shown.more} more until then; /due lists them all.`]),
+        ...(shown.unknown === 0 ? [] : [`Of ${shown.unknown} more nothing is known; /due names them.`]),
+        ...(rows.some(({ at, on }) => at !== null && on === null) ? ["Too few readings yet to say on which day a distance comes."] : []),
+      ];
+      return {
+        drawing: {
+          ...{ title, today, until, notes, layUps: shown.layUps, meaning: MEANING },
+          month: p.axisMonth,
+          todayText: "today",
+          andMore: (n: number): string => `and ${n} more`,
+          byDay: placed.flatMap(({ row, names, beside, is }) =>
+            row.on === null ? [] : [{ names, beside, is, on: row.on, from: row.from ?? row.on, to: row.to }],
+          ),
+          likely: shown.likely.map(({ on, ridden }) => ({ on, at: onDial(shown, ridden) })),
+          odometerName: `Odometer, likely, ${shown.unit}`,
+          byDistance: placed.flatMap(({ row, names, beside, is }) =>
+            row.on === null && row.at !== null ? [{ names, beside, is, at: onDial(shown, row.at) }] : [],
+          ),
+          distanceName: `By the odometer, ${shown.unit}`,
+          now: shown.now === null ? 0 : onDial(shown, shown.now),
+          figure: whole,
+        },
+        alt: altOf([`${title}.`, ...placed.map(({ names, beside }) => `${names.join(", ")}: ${beside}.`), ...notes].join(" ")),
+      };
+    },
+  };
+};
