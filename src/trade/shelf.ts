@@ -38,6 +38,10 @@ export const TOOLS = {
   "soft brush": "every toolbox",
   torch: "every toolbox",
   rag: "every toolbox",
+  "timing lamp": "brought along",
+  micrometer: "brought along",
+  "straight edges": "brought along",
+  "variator holding tool": "brought along",
 } as const satisfies Record<string, "every toolbox" | "brought along">;
 export type ToolName = keyof typeof TOOLS;
 
@@ -84,5 +88,9 @@ export const CONSUMABLES = {
   "fork seals": "for the job",
   "cable oil": "kept at hand",
   "light grease": "kept at hand",
+  "points set": "for the job",
+  "variator belt": "for the job",
+  "primary case oil": "for the job",
+  "sidecar tyre": "for the job",
 } as const satisfies Record<string, "for the job" | "kept at hand">;
 export type ConsumableName = keyof typeof CONSUMABLES;

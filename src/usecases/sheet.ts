@@ -104,7 +104,7 @@ async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: SheetList, at: stri
   const items = new Map(itemsOf(g).map((item) => [item.key, item]));
   const why = new Map(list.entries.map((entry) => [entry.item, entry.why]));
   const name = (key: ItemKey): string => nameIn(ctx, g, key);
-  const tension = g.bike.equipment.finalDrive === "shaft" ? null : g.bike.equipment.finalDrive;
+  const tension = tensionOf(g);
   const evenings = arrangedOf(g, list).map(({ starts, steps, minutes, unsaid }): SheetEvening => {
     const shown = steps.flatMap((step): SheetStep[] => {
       if (step.step !== "item") return [step];
@@ -143,6 +143,12 @@ async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: SheetList, at: stri
   };
 }
 
+/** What is tensioned after the rear wheel was out. */
+function tensionOf({ bike }: Garaged): SheetShown["tension"] {
+  const { finalDrive } = bike.equipment;
+  return finalDrive === "chain" || finalDrive === "belt" ? finalDrive : null;
+}
+
 /** The evenings of a list on this bike. */
 export function arrangedOf(g: Garaged, list: Pick<SheetList, "entries">) {
   const items = new Map(itemsOf(g).map((item) => [item.key, item]));
@@ -150,7 +156,7 @@ export function arrangedOf(g: Garaged, list: Pick<SheetList, "entries">) {
     const item = items.get(key);
     return item === undefined ? [] : [{ key, engine: item.engine, minutes: item.minutes, system: item.system, how: howWorked(key) ?? PLAIN }];
   });
-  return arrange(works, { tension: g.bike.equipment.finalDrive !== "shaft" });
+  return arrange(works, { tension: tensionOf(g) !== null });
 }
 
 function specOf(specs: readonly Spec[], g: Garaged, key: string): SheetSpec[] {

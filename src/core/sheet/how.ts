@@ -5,7 +5,7 @@ import type { PlanItem } from "../plan/plan.ts";
 import type { ReadingKind } from "../reading/kinds.ts";
 
 /** What is taken off or out to get at an item. What several items need is opened once. */
-export const APART = ["seat", "tank", "air box", "valve cover", "sprocket cover", "front wheel", "rear wheel", "front fork"] as const;
+export const APART = ["seat", "tank", "air box", "valve cover", "sprocket cover", "drive cover", "front wheel", "rear wheel", "front fork"] as const;
 export type Apart = (typeof APART)[number];
 
 /** Something used up. `count` pieces where it is counted; null where the amount is the spec's, or as needed. `spec`: the key of the amount, `kind`: that of grade or part number. */
