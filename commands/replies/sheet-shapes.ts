@@ -37,11 +37,12 @@ export const sheetShown = z.object({
   job: z.string().nullable(),
 });
 
+const value = z.object({ value: z.number(), unit: z.string(), place: z.string().nullable() });
 const ticked = z
   .object({
     ...{ outcome: z.enum(OUTCOMES), on: localDate, dial: distance.nullable() },
-    ...{ found: z.string().nullable(), left: z.string().nullable(), record: z.string().nullable() },
-    ...{ together: z.number().int(), doneBy: z.string().nullable(), note: z.string().nullable() },
+    ...{ found: z.array(value), left: z.array(value), record: z.string().nullable() },
+    ...{ together: z.number().int(), doneBy: z.string().nullable(), note: z.string().nullable(), cost: z.string().nullable() },
   })
   .nullable();
 export const jobShown = z.object({

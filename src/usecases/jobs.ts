@@ -5,17 +5,22 @@ import type { LocalDate } from "../core/calendar/dates.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { WorkAction } from "../core/plan/plan.ts";
 import type { Dial, Ridden } from "../core/quantity/distance.ts";
+import type { UnitId } from "../core/quantity/units.ts";
 import type { RecordWork } from "../core/reading/intent.ts";
+import { READING_KINDS } from "../core/reading/kinds.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
 import { sheetAt } from "../core/sheet/select.ts";
+import { type ItemValue, NO_DETAIL } from "../core/work-detail.ts";
+import { readCost, readValues } from "../message/read-values.ts";
 import type { Job } from "../store/jobs.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
+import { howWorked } from "../trade/workshop.ts";
 import { keepMember } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
 import { type DueBike, dueBike } from "./due.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
-import { type MessageOutcome, noneLeft, ownGarage, settle } from "./messages.ts";
+import { knownOf, type MessageOutcome, noneLeft, ownGarage, settle } from "./messages.ts";
 import { dateTyped, dialTyped, itemsNamed } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
@@ -27,14 +32,15 @@ export type Ticked = {
   readonly outcome: Outcome;
   readonly on: LocalDate;
   readonly dial: Dial | null;
-  readonly found: string | null;
-  readonly left: string | null;
+  readonly found: readonly ItemValue[];
+  readonly left: readonly ItemValue[];
   /** The record, null where a reading did it. */
   readonly record: string | null;
   /** How many items that record holds: a shop's bill is one. */
   readonly together: number;
   readonly doneBy: string | null;
   readonly note: string | null;
+  readonly cost: string | null;
 };
 export type JobLine = {
   readonly item: ItemKey;
@@ -135,9 +141,14 @@ export async function shopDid(
       .lines.filter((line) => !line.gone && line.ticked === null)
       .map((line) => line.item);
     if (items.length === 0) return refused({ why: "already done" });
-    const { shop, cost, at, on } = input;
-    const note = ["not itemised", ...(cost === undefined ? [] : [cost])].join("; ");
-    return worked(q, ctx, all, g, job, items, { ...(at === undefined ? {} : { at }), ...(on === undefined ? {} : { on }), note, doneBy: shop ?? "shop" });
+    const { shop, at, on, cost } = input;
+    return worked(q, ctx, all, g, job, items, {
+      ...(at === undefined ? {} : { at }),
+      ...(on === undefined ? {} : { on }),
+      ...(cost === undefined ? {} : { cost }),
+      note: NOT_ITEMISED,
+      doneBy: shop ?? "shop",
+    });
   });
 }
 
@@ -191,7 +202,10 @@ async function amending(
   });
 }
 
-type Work = Pick<TickInput, "outcome" | "found" | "left" | "at" | "on" | "note"> & { readonly doneBy?: string };
+type Work = Pick<TickInput, "outcome" | "found" | "left" | "at" | "on" | "note"> & { readonly doneBy?: string; readonly cost?: string };
+
+/** What stands with a record of all that was on a sheet, of which the bill says no more. */
+const NOT_ITEMISED = "not itemised";
 
 async function worked(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, job: Job, items: readonly ItemKey[], input: Work): Promise<Result<JobWorked>> {
   if (job.state !== "open") return refused({ why: "job ended" });
@@ -200,13 +214,26 @@ async function worked(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, j
   const odometer = dialTyped(ctx, all, g, input.at);
   if (odometer.is === "refused") return odometer;
   const words = items.map((item) => nameOf(ctx, g, item)).join(", ");
+  const known = knownOf(ctx, all);
+  const usual = items.length === 1 && items[0] !== undefined ? usualUnit(items[0]) : null;
+  const [found, left] = [readValues(input.found ?? "", known, usual), readValues(input.left ?? "", known, usual)];
+  const cost = readCost(input.cost ?? "");
+  // What is no value, and what is no figure of money, is kept as it was typed.
+  const note = [
+    input.note,
+    found.words === null ? null : `found ${found.words}`,
+    left.words === null ? null : `left ${left.words}`,
+    cost === null ? input.cost : null,
+  ]
+    .map((each) => each?.trim() ?? "")
+    .filter((each) => each !== "")
+    .join("; ");
   const intents = byOutcome(g, items, input).map(
     ([outcome, of]): RecordWork => ({
       ...{ do: "record work", bike: g.bike.id, items: of, words, on: on.value, odometer: odometer.value, outcome, how: "did it", gaps: [] },
-      ...textOf("found", input.found),
-      ...textOf("left", input.left),
-      ...textOf("note", input.note),
-      ...textOf("doneBy", input.doneBy),
+      ...(note === "" ? {} : { note }),
+      ...(found.values.length + left.values.length === 0 ? {} : { values: of.map((item) => ({ item, found: found.values, left: left.values })) }),
+      ...(input.doneBy === undefined ? {} : { detail: { ...NO_DETAIL, by: input.doneBy, cost } }),
     }),
   );
   const outcome = await settle(q, ctx, all, intents, { source: ctx.event, typed: words, message: null });
@@ -236,8 +263,12 @@ const USUAL: Readonly<Record<WorkAction, Outcome>> = {
   bleed: "done",
 };
 
-const textOf = <K extends string>(key: K, text: string | undefined): { readonly [P in K]?: string } =>
-  text === undefined || text.trim() === "" ? {} : ({ [key]: text.trim() } as { readonly [P in K]?: string });
+/** The unit of a bare figure at an item: that of what it measures, where it measures one thing. */
+function usualUnit(item: ItemKey): UnitId | null {
+  const [kind, ...more] = howWorked(item)?.measures ?? [];
+  const unit = kind === undefined || more.length > 0 ? "level" : READING_KINDS[kind].units[0];
+  return unit === undefined || unit === "level" ? null : unit;
+}
 
 async function changing(
   ctx: Ctx,
@@ -309,14 +340,15 @@ function tickedOf(g: Garaged, job: Job, item: ItemKey): Ticked | null {
   const record = g.work.findLast((each) => isOf(job, each) && each.items.some((of) => of.item === item));
   const of = record?.items.find((each) => each.item === item);
   if (record !== undefined && of !== undefined) {
-    const { id, on, dial, doneBy, note } = record;
-    return { outcome: of.outcome, on: on.from, dial, found: of.found, left: of.left, record: id, together: record.items.length, doneBy, note };
+    const { id, on, dial, doneBy, note, detail } = record;
+    const cost = detail.cost?.typed ?? null;
+    return { outcome: of.outcome, on: on.from, dial, found: of.found, left: of.left, record: id, together: record.items.length, doneBy, note, cost };
   }
   if (itemOf(g, item)?.measuredBy == null) return null;
   const read = g.facts.jobs.find((each) => each.item === item && each.id.includes("@") && each.on.from >= job.begunOn);
   return read === undefined
     ? null
-    : { outcome: read.outcome, on: read.on.from, dial: null, found: null, left: null, record: null, together: 1, doneBy: null, note: null };
+    : { outcome: read.outcome, on: read.on.from, dial: null, found: [], left: [], record: null, together: 1, doneBy: null, note: null, cost: null };
 }
 
 /** Was it logged while the job was open? What was logged in the moment of its beginning is of it only if it was done since. */

@@ -62,7 +62,7 @@ test("killed and started again after every step, nothing that was ticked is lost
   const job = await press(sheet, "Begin this job");
   await restart();
   const oil = await run("/plan job done:oil and filter at:15,800 mi found:low left:full");
-  expect(oil.text).toContain("- Engine oil and filter: replaced, found low, left full, today at 15,800 mi");
+  expect(oil.text).toContain("- Engine oil and filter: replaced, found low; left full, today at 15,800 mi");
   await restart();
   // The same press again, after the restart: the job that is open, not another.
   expect((await press(sheet, "Begin this job")).data.job).toBe(job.data.job);

@@ -3,11 +3,13 @@
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { WorkAction } from "../../core/plan/plan.ts";
 import type { Dial, DistanceUnit, Ridden } from "../../core/quantity/distance.ts";
+import { symbolOf } from "../../core/quantity/units.ts";
 import type { ReadingKind } from "../../core/reading/kinds.ts";
 import type { Outcome } from "../../core/schedule/facts.ts";
 import { OUTCOMES } from "../../core/schedule/facts.ts";
 import type { Apart } from "../../core/sheet/how.ts";
 import type { SheetWhy } from "../../core/sheet/select.ts";
+import type { ItemValue } from "../../core/work-detail.ts";
 import type { Printer } from "../printer.ts";
 import type { OnBike } from "./due.ts";
 import { hours } from "./outlook.ts";
@@ -21,7 +23,14 @@ type Spec = {
   readonly from: { readonly manual: string; readonly page: string | null } | null;
 };
 type Use = { readonly what: string; readonly count: number | null; readonly amount: string | null; readonly kind: string | null };
-type Ticked = { readonly outcome: Outcome; readonly on: LocalDate; readonly dial: Dial | null; readonly found: string | null; readonly left: string | null };
+type Ticked = {
+  readonly outcome: Outcome;
+  readonly on: LocalDate;
+  readonly dial: Dial | null;
+  readonly found: readonly ItemValue[];
+  readonly left: readonly ItemValue[];
+  readonly note: string | null;
+};
 
 const WHY: Readonly<Record<SheetWhy, string>> = { now: "due already", there: "", near: "soon after, so do it now" };
 const DONE_WORDS: Readonly<Record<Outcome, string>> = {
@@ -60,6 +69,8 @@ export const sheetWords = (p: Printer) => {
   const counted = (n: number, one: string): string => `${n} ${one}${n === 1 ? "" : "s"}`;
   const service = (mark: Ridden | null, on: LocalDate | null, b: OnBike): string =>
     mark === null ? `the sheet for ${on === null ? "then" : p.date(on, b.today)}` : `the ${point(mark, b)} service`;
+  const listed = (values: readonly ItemValue[]): string =>
+    p.list(values.map(({ value, unit, place }) => `${p.figure(value, decimals(value))} ${symbolOf(unit)}${place === null ? "" : ` ${place}`}`));
   const use = ({ what, count, amount, kind }: Use): string => {
     const named = [amount, kind].filter((each) => each !== null).join(" ");
     return `${count !== null && count > 1 ? `${count} × ` : ""}${what}${named === "" ? "" : ` (${named})`}`;
@@ -143,18 +154,20 @@ export const sheetWords = (p: Printer) => {
     standOvernight: (): string => "The engine was worked at warm today: let it stand overnight before the next item, which wants it cold.",
     jobEvening: (n: number, of: number): string => (of === 1 ? "To do:" : `Evening ${n} of ${of}:`),
     jobOpen: (name: string, engine: "cold" | "warm" | "any"): string => `- ${name}${engine === "any" ? "" : `, engine ${engine}`}`,
-    jobDone: (name: string, { outcome, on, dial, found, left }: Ticked, b: OnBike): string => {
-      const values = [found === null ? null : `found ${found}`, left === null ? null : `left ${left}`].filter((each) => each !== null);
+    jobDone: (name: string, { outcome, on, dial, found, left, note }: Ticked, b: OnBike): string => {
+      const values = [found.length === 0 ? null : `found ${listed(found)}`, left.length === 0 ? null : `left ${listed(left)}`, note].filter(
+        (each) => each !== null,
+      );
       const where = dial === null ? "" : ` at ${p.point(dial, b.unit)}`;
       return `- ${name}: ${DONE_WORDS[outcome]}${values.length === 0 ? "" : `, ${values.join(", ")}`}, ${on === b.today ? "today" : p.date(on, b.today)}${where}`;
     },
     /** "By Corner garage (not itemised; 380), today at 12,040 mi: fasteners and spark plugs". */
     jobTogether: (
       names: readonly string[],
-      { on, dial, doneBy, note }: Ticked & { readonly doneBy: string | null; readonly note: string | null },
+      { on, dial, doneBy, note, cost }: Ticked & { readonly doneBy: string | null; readonly cost: string | null },
       b: OnBike,
     ): string =>
-      `- By ${doneBy ?? "a shop"}${note === null ? "" : ` (${note})`}, ${on === b.today ? "today" : p.date(on, b.today)}${dial === null ? "" : ` at ${p.point(dial, b.unit)}`}: ${p.list(names.map(lowered))}`,
+      `- By ${doneBy ?? "a shop"}${note === null && cost === null ? "" : ` (${[note, cost].filter((each) => each !== null).join("; ")})`}, ${on === b.today ? "today" : p.date(on, b.today)}${dial === null ? "" : ` at ${p.point(dial, b.unit)}`}: ${p.list(names.map(lowered))}`,
     jobGone: (name: string): string => `- ${name}: no longer in the plan`,
     later: (n: number): string => `${counted(n, "item")} on later evenings.`,
     ticked: (): string => "Ticked:",
@@ -170,7 +183,7 @@ export const sheetWords = (p: Printer) => {
           false,
           OUTCOMES.map((value) => ({ value, label: capital(DONE_WORDS[value]) })),
         ),
-        field("found", "Found", "line", false, [], "0.09 mm intake 1, or in words"),
+        field("found", "Found", "line", false, [], "0.09 mm intake 1, 0.1 mm intake 2; or in words"),
         field("left", "Left", "line", false, [], "0.15 mm"),
         field("at", "Odometer", "line", false, [], "14,820 mi"),
         field("on", "Day, if not today", "line", false, [], today),
@@ -197,6 +210,9 @@ function specName(key: string): string {
   const name = englishSpecName(key);
   return key.endsWith(" torque") && !/torque|tightening/iu.test(name) ? `${name} torque` : name;
 }
+
+/** As many as were typed. */
+const decimals = (value: number): number => (String(value).split(".")[1] ?? "").length;
 
 const CARD: Readonly<Record<WorkAction, string>> = {
   inspect: "look it over.",
