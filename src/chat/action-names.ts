@@ -34,6 +34,17 @@ export const ACTION_NAMES = [
   "save-chart",
   "undo-chart",
   "leave-chart",
+  "check-begin",
+  "check-show",
+  "check-answer",
+  "check-fault",
+  "check-measure",
+  "check-note",
+  "check-more",
+  "check-section",
+  "check-finish",
+  "check-reopen",
+  "check-state",
 ] as const;
 export type ActionName = (typeof ACTION_NAMES)[number];
 
