@@ -80,6 +80,24 @@ export function readingsRepo(db: Db) {
       });
       return found;
     },
+    /** Of some bikes: every day on which each kind but the odometer was read at each place, oldest first. */
+    async measuredDays(ids: readonly BikeId[]): Promise<Map<BikeId, readonly Measured[]>> {
+      const found = new Map(ids.map((id) => [id, [] as Measured[]]));
+      if (ids.length === 0) return found;
+      const rows = await db
+        .selectFrom("readings")
+        .select(["bike", "kind", "place", "on_date"])
+        .distinct()
+        .where("bike", "in", [...ids])
+        .where("current", "=", 1)
+        .where("state", "=", "live")
+        .where("kind", "in", MEASURED_KINDS)
+        .orderBy("on_date")
+        .execute();
+      for (const { bike, kind, place, on_date } of rows)
+        found.get(bike as BikeId)?.push({ kind: kind as ReadingKind, place: place as Place | null, on: on_date as LocalDate });
+      return found;
+    },
     /** The latest live readings of a bike, newest first. */
     async recent(bike: BikeId, limit: number): Promise<ReadingRecord[]> {
       const rows = await live()

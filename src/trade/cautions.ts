@@ -16,6 +16,7 @@ export const CAUTIONS = {
   "drum dust": { source: "common practice; old linings may hold asbestos" },
   start: { source: "common practice" },
   "first ride": { source: "common practice" },
+  "high voltage": { source: "common practice" },
 } as const satisfies Record<string, { readonly source: string }>;
 
 export type CautionKey = keyof typeof CAUTIONS;

@@ -40,7 +40,7 @@ export type Garaged = {
   readonly layUps: readonly LayUpRecord[];
 };
 
-/** Loads bikes with their facts in three statements, however many bikes and however long their history. */
+/** Loads bikes with their facts in three statements, one more where tyres are swapped, however many bikes and however long their history. */
 export async function garage(
   q: Repos,
   bikes: readonly Bike[],
@@ -51,6 +51,9 @@ export async function garage(
   const turns = await q.bikes.turns(ids);
   const read = await q.readings.historiesOf(ids);
   const work = await q.work.ofBikes(ids);
+  // Where tyres are swapped, what was measured before the last reading may be of the set that is on again.
+  const swapped = ids.filter((id) => work.get(id)?.some(({ items }) => items.some(({ item }) => item === TYRES_FITTED)));
+  const days = await q.readings.measuredDays(swapped);
   const garaged: Garaged[] = [];
   for (const bike of bikes) {
     const base = await q.bikes.base(bike.planHash);
@@ -67,7 +70,7 @@ export async function garage(
           epochs: turns.epochs.get(bike.id) ?? [],
           layUps: turns.layUps.get(bike.id) ?? [],
           odometers: read.get(bike.id)?.odometers ?? [],
-          measured: read.get(bike.id)?.measured ?? [],
+          measured: days.get(bike.id) ?? read.get(bike.id)?.measured ?? [],
           work: work.get(bike.id) ?? [],
         },
         today,

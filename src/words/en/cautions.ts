@@ -20,4 +20,6 @@ export const ENGLISH_CAUTIONS = {
   "drum dust": "Drum dust is not to be breathed, in old linings least of all: never blow it out, wipe it up wet. Pump the brake before riding.",
   start: "Start it in the open, out of gear, front brake held: exhaust gas kills indoors, and the exhaust is hot at once.",
   "first ride": "Pump both brakes first, then ride gently and near home. Where braking or steering was opened, have a licensed mechanic look before you do.",
+  "high voltage":
+    "High voltage kills: look only, touch nothing behind orange covers or cables, switch off first as the maker's manual says, and leave the rest to a trained workshop.",
 } as const satisfies Record<CautionKey, string>;
