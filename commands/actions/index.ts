@@ -17,6 +17,7 @@ import {
   checkShow,
   checkState,
 } from "./check.ts";
+import { defectCloses, defectGrade, defectMended, defectNothing, defectShow } from "./defects.ts";
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
 import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
 import { doneNow, putOffNow, showDue, showReminder } from "./reminders.ts";
@@ -66,4 +67,9 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "check-finish": checkFinish,
   "check-reopen": checkReopen,
   "check-state": checkState,
+  "defect-show": defectShow,
+  "defect-grade": defectGrade,
+  "defect-nothing": defectNothing,
+  "defect-mended": defectMended,
+  "defect-closes": defectCloses,
 };

@@ -45,6 +45,11 @@ export const ACTION_NAMES = [
   "check-finish",
   "check-reopen",
   "check-state",
+  "defect-show",
+  "defect-grade",
+  "defect-nothing",
+  "defect-mended",
+  "defect-closes",
 ] as const;
 export type ActionName = (typeof ACTION_NAMES)[number];
 

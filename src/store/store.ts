@@ -9,6 +9,7 @@ import { chartsRepo } from "./charts.ts";
 import { checksRepo } from "./checks.ts";
 import type { DatabaseKind } from "./columns.ts";
 import type { Db, Opened } from "./db.ts";
+import { defectsRepo } from "./defects.ts";
 import { draftsRepo } from "./drafts.ts";
 import { membersRepo } from "./members.ts";
 import { noticesRepo } from "./notices.ts";
@@ -24,6 +25,7 @@ export type Repos = {
   readonly bikes: ReturnType<typeof bikesRepo>;
   readonly readings: ReturnType<typeof readingsRepo>;
   readonly work: ReturnType<typeof workRepo>;
+  readonly defects: ReturnType<typeof defectsRepo>;
   readonly drafts: ReturnType<typeof draftsRepo>;
   readonly charts: ReturnType<typeof chartsRepo>;
   readonly checks: ReturnType<typeof checksRepo>;
@@ -100,6 +102,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     bikes: bikesRepo(db, bases),
     readings: readingsRepo(db),
     work: workRepo(db),
+    defects: defectsRepo(db),
     drafts: draftsRepo(db),
     charts: chartsRepo(db),
     checks: checksRepo(db),
