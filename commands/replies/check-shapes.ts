@@ -49,6 +49,7 @@ const checkShown = z.object({
   sections: z.array(z.object({ key: z.string(), points: z.array(point) })),
   at: point.nullable(),
   result,
+  standing: z.array(z.object({ defect: z.string(), words: z.string(), grade: z.enum(FAULT_GRADES).nullable() })),
   recorded: z.array(z.object({ item: z.string(), called: z.string() })),
   source: z.string().nullable(),
   bikeState: z.enum(["riding", "laid up", "other"]).nullable(),

@@ -21,6 +21,7 @@ function sayCard(step: CheckStep, words: Words): Said {
   const { checks } = words;
   const { at, result } = step;
   const lines: string[] = [checks.progress(result)];
+  if (step.standing.length > 0 && result.looked === 0) lines.push(checks.standing(), ...step.standing.map(checks.stood));
   const actions: Action[] = [];
   if (step.logged?.is === "asked") {
     lines.push(checks.asked());
@@ -99,7 +100,7 @@ export function faultForm(point: PointShown, words: Words): Form {
   return {
     title: forms.title(point),
     fields: [
-      { ...LINE, name: "what", label: forms.what, kind: "paragraph", value: point.note },
+      { ...LINE, name: "what", label: forms.what, kind: "paragraph", required: true, value: point.note ?? words.checks.name(point) },
       {
         ...LINE,
         name: "grade",
@@ -141,10 +142,12 @@ export function sayResult(step: CheckShown, words: Words, shared = false): Said 
   const of = (keys: readonly string[]): PointShown[] => all.filter(({ key }) => keys.includes(key));
   const [stop, watch, left] = [of(result.stop), of(result.watch), of(result.left)];
   const lines = [checks.when(step.finishedOn ?? step.begunOn, words.today)];
-  if (shared && stop.length > 0) lines.push(checks.inGroup(stop.length));
+  const stops = stop.length + step.standing.filter(({ grade }) => grade === "do not ride").length;
+  if (shared && stops > 0) lines.push(checks.inGroup(stops));
   else {
-    lines.push(checks.says(step.called, result, 0));
+    lines.push(checks.says(step.called, result, step.standing.filter(({ grade }) => grade === "do not ride").length));
     lines.push(...stop.map(checks.stop));
+    if (!shared && step.standing.length > 0) lines.push(checks.standing(), ...step.standing.map(checks.stood));
   }
   if (!shared && result.vitalLeft.length > 0) lines.push(checks.vitalLeft(of(result.vitalLeft.map(({ key }) => key)).map(checks.name)));
   lines.push(checks.looked(result, left.map(checks.name)));

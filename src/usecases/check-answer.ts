@@ -11,6 +11,7 @@ import { readDial } from "../message/read-dial.ts";
 import type { CheckRun, PointAnswer } from "../store/checks.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import { nextPoint } from "./check-begin.ts";
+import { followFault } from "./check-faults.ts";
 import { type CheckShown, checkShown, type PointShown } from "./check-view.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type Garaged, pick } from "./garage.ts";
@@ -54,7 +55,7 @@ export type Answering = {
 
 /** Answers points. */
 export async function answerPoints(ctx: Ctx, input: Answering): Promise<Result<CheckStep>> {
-  return withRun(ctx, input.check, async ({ q, run, shown }) => {
+  return withRun(ctx, input.check, async ({ q, run, g, shown }) => {
     // A plan line records a job as done: it is answered by itself, never among several.
     const points = input.n.map((n) => pointAt(shown, n)).filter((point) => point !== null && (input.n.length === 1 || point.item === null)) as PointShown[];
     if (points.length === 0) return refused({ why: "gone" });
@@ -73,7 +74,7 @@ export async function answerPoints(ctx: Ctx, input: Answering): Promise<Result<C
         ...(input.note === undefined || input.note.trim() === "" ? {} : { note: input.note.trim() }),
         ...(link.value === null ? {} : { link: link.value }),
       };
-      await q.checks.put(run.id, next);
+      await q.checks.put(run.id, g === null ? next : { ...next, defect: await followFault(q, ctx, run, g, next) });
     }
     if (fresh.length > 0) await moved(q, ctx, run, nextPoint(answered(shown, fresh, input.answer), fresh.at(-1)?.key ?? null));
     return done(null);

@@ -43,7 +43,7 @@ export async function reopenCheck(ctx: Ctx, input: { readonly check: string }): 
     if (run.state === "open") return done({ ...shown, logged: null });
     const work = run.source === null ? [] : await q.work.ofMessage(run.source);
     if (work.length > 0) {
-      await withdrawAll(q, ctx, [], work, "check opened again");
+      await withdrawAll(q, ctx, { readings: [], work, defects: [] }, "check opened again");
       await touch(q, ctx, [...new Set(work.map((record) => record.bike))]);
     }
     await moved(q, ctx, run, nextPoint(shown, null), { state: "open", finishedOn: null, source: null });

@@ -5,6 +5,7 @@ import type { LocalDate } from "../core/calendar/dates.ts";
 import type { FaultGrade, Measure, Point } from "../core/check/checklist.ts";
 import { type CheckAnswer, type CheckResult, nextOpen, resultOf } from "../core/check/result.ts";
 import type { RunPoint } from "../core/check/tailor.ts";
+import { worstFirst } from "../core/defect.ts";
 import type { CheckRun, PointAnswer } from "../store/checks.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
@@ -51,6 +52,8 @@ export type CheckShown = {
   /** The point that the member stands at; null when every point has an answer. */
   readonly at: PointShown | null;
   readonly result: CheckResult;
+  /** What stood open on the bike before, and is not of this run. */
+  readonly standing: readonly { readonly defect: string; readonly words: string; readonly grade: FaultGrade | null }[];
   /** What stands in the plan as recorded by it, and under which source that is undone. */
   readonly recorded: readonly { readonly item: string; readonly called: string }[];
   readonly source: string | null;
@@ -92,9 +95,11 @@ function shownOf(
     points: points.map((point) => pointShown(ctx, point, n++, answers.get(point.key), read, g)),
   }));
   const all = sections.flatMap((section) => section.points);
-  const result = resultOf(all, 0);
-  const standing = all.find(({ key }) => key === run.atPoint) ?? null;
-  const next = standing ?? all.find(({ key }) => key === nextOpen(all, null)) ?? null;
+  const old = run.finishedOn === null || run.finishedOn === todayOf(ctx) ? (g?.defects ?? []) : [];
+  const standing = [...old].filter(({ message }) => message !== run.id).sort(worstFirst);
+  const result = resultOf(all, standing.filter(({ grade }) => grade === "do not ride").length);
+  const here = all.find(({ key }) => key === run.atPoint) ?? null;
+  const next = here ?? all.find(({ key }) => key === nextOpen(all, null)) ?? null;
   const state = g?.bike.state ?? null;
   return {
     check: run.id,
@@ -108,6 +113,7 @@ function shownOf(
     sections,
     at: run.state === "open" ? next : null,
     result,
+    standing: standing.map(({ id, words, grade }) => ({ defect: id, words, grade })),
     recorded: work.flatMap(({ items }) => items.map(({ item, called }) => ({ item, called }))),
     source: work.length === 0 ? null : run.source,
     bikeState: state === null || state === "riding" || state === "laid up" ? state : "other",

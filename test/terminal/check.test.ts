@@ -132,6 +132,38 @@ describe("a check out of storage", () => {
   });
 });
 
+describe("what a check finds wrong is a defect", () => {
+  const fault = (t: Talk, card: Shown, what: string, grade = "do not ride") => t.one({ ...dm, fill: button(card, "Needs work"), fields: { what, grade } });
+  const due = async (t: Talk): Promise<string> => (await t.one({ ...dm, run: "/due bike:Heron" })).text ?? "";
+
+  test("it stands on /due at once, follows the answer, and is taken back with it", async () => {
+    const t = await withHeron();
+    const card = await begin(t, "pre-ride");
+    const { n } = stepOf(card).at as Point;
+    const id = stepOf(card).check;
+    const found = await fault(t, card, "drips at the tap");
+    expect(await due(t)).toMatch(/drips at the tap/u);
+    const again = await t.one({ ...dm, fill: `1.check-fault.${id}.${n}.${stepOf(found).rev}`, fields: { what: "weeps at the tap", grade: "watch" } });
+    expect(await due(t)).toContain("weeps at the tap");
+    expect(await due(t)).not.toContain("drips at the tap");
+    await t.one({ ...dm, press: `1.check-answer.${id}.${n}.good.${stepOf(again).rev}` });
+    expect(await due(t)).not.toContain("weeps at the tap");
+    await t.close();
+  });
+
+  test("one that is not to be ridden on weighs on the next check until work closes it", async () => {
+    const t = await withHeron();
+    const card = await begin(t, "after a fall");
+    await press(t, await fault(t, card, "front brake spongy"), "Finish");
+    const next = await begin(t, "pre-ride");
+    expect(next.text).toContain("Open from before:\n- front brake spongy: do not ride");
+    const end = await press(t, await goodBut(t, next, ["horn"]), "Finish");
+    expect(end.text).toContain("Do not ride Heron: a defect stands from before.");
+    expect(end.text).not.toContain("Nothing found");
+    await t.close();
+  });
+});
+
 describe("left and gone on with", () => {
   test("days later, after a restart at every step, no answer is lost", async () => {
     const folder = await mkdtemp(path.join(tmpdir(), "tappet-"));

@@ -82,12 +82,13 @@ const POSITION = { upright: "bike upright", "side stand": "on the side stand", "
 export const checkWords = (p: Printer) => {
   const name = ({ key, called }: Pick<SaidPoint, "key" | "called">): string => called ?? POINTS[key]?.name ?? key;
   const quoted = (note: string | null): string => (note === null ? "" : ` “${note}”`);
-  const fault = (point: SaidPoint): string => `${name(point)}${point.note === null ? "" : `: ${point.note}`}`;
+  const ownNote = (point: SaidPoint): string | null => (point.note === name(point) ? null : point.note);
+  const fault = (point: SaidPoint): string => `${name(point)}${ownNote(point) === null ? "" : `: ${ownNote(point)}`}`;
   /** What an answer is called; a plan line is done, not good. */
   const answer = (point: SaidPoint): string => {
     if (point.answer === null) return "open";
     if (point.answer === "good") return point.byReading ? "measured" : point.called === null ? "good" : "done";
-    return point.answer === "needs work" ? `needs work, ${point.grade ?? "watch"}${quoted(point.note)}` : point.answer;
+    return point.answer === "needs work" ? `needs work, ${point.grade ?? "watch"}${quoted(ownNote(point))}` : point.answer;
   };
   return {
     name,
@@ -149,7 +150,9 @@ export const checkWords = (p: Printer) => {
     vitalLeft: (names: readonly string[]): string => `Look at these first: ${p.list(names)}.`,
     stop: (point: SaidPoint): string => `- ${fault(point)}`,
     watch: (): string => "To watch:",
-    stopsToo: (): string => "Do not ride, from before:",
+    /** What stands open from before. */
+    standing: (): string => "Open from before:",
+    stood: ({ words, grade }: { readonly words: string; readonly grade: FaultGrade | null }): string => `- ${words}: ${grade ?? "not graded yet"}`,
     inGroup: (stop: number): string =>
       stop === 0 ? "" : `${stop === 1 ? "One thing has" : `${stop} things have`} to be put right before it is ridden; its rider knows which.`,
     wasMeasured: (readings: readonly string[]): string => `Measured: ${p.list(readings)}.`,
