@@ -7,7 +7,7 @@ import { isFitted } from "../core/equipment.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { type FoldedPlan, fold } from "../core/plan/fold.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
-import { type Dial, type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
+import { type Dial, type DistanceUnit, type Stretch, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import type { Due, Facts, Fitting, Job, Moment } from "../core/schedule/facts.ts";
 import { type Measured, measuredJobs } from "../core/schedule/measured.ts";
 import { ownRules, rechecksOf } from "../core/schedule/rechecks.ts";
@@ -21,6 +21,7 @@ import type { WorkRecord } from "../store/work.ts";
 import { OF_TYRES } from "../trade/items/chassis.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
 import { zoneOfBike } from "./context.ts";
+import { groupYears } from "./group-riding.ts";
 
 /** One bike, whole, at one moment. */
 export type Garaged = {
@@ -38,6 +39,7 @@ export type Garaged = {
   readonly measured: readonly Measured[];
   readonly work: readonly WorkRecord[];
   readonly layUps: readonly LayUpRecord[];
+  readonly groupYear: Stretch | null;
 };
 
 /** Loads bikes with their facts in three statements, one more where tyres are swapped, however many bikes and however long their history. */
@@ -54,6 +56,7 @@ export async function garage(
   // Where tyres are swapped, what was measured before the last reading may be of the set that is on again.
   const swapped = ids.filter((id) => work.get(id)?.some(({ items }) => items.some(({ item }) => item === TYRES_FITTED)));
   const days = await q.readings.measuredDays(swapped);
+  const years = await groupYears(q, bikes, (id) => read.get(id)?.odometers ?? []);
   const garaged: Garaged[] = [];
   for (const bike of bikes) {
     const base = await q.bikes.base(bike.planHash);
@@ -72,6 +75,7 @@ export async function garage(
           odometers: read.get(bike.id)?.odometers ?? [],
           measured: days.get(bike.id) ?? read.get(bike.id)?.measured ?? [],
           work: work.get(bike.id) ?? [],
+          groupYear: years.get(bike.id) ?? null,
         },
         today,
       ),
@@ -86,6 +90,8 @@ type Parts = {
   readonly odometers: readonly OdometerReading[];
   readonly measured: readonly Measured[];
   readonly work: readonly WorkRecord[];
+  /** What bikes of its group ride in a year, where its own readings and its member say too little. */
+  readonly groupYear: Stretch | null;
 };
 
 /** Puts a bike together from its parts; pure. */
@@ -93,6 +99,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   // Equipment decides which items exist: nothing downstream sees the others.
   const plan: FoldedPlan = { items: whole.items.filter((item) => isFitted(item.fits, bike.equipment)), dropped: whole.dropped };
   const track = buildTrack(parts.epochs, parts.odometers);
+  const { groupYear } = parts;
   const last = lastPoint(track);
   const unit = parts.epochs.at(-1)?.unit ?? bike.column;
   const jobs = [...parts.work.flatMap((record) => jobsOf(record, track)), ...measuredJobs(plan.items, parts.measured)];
@@ -125,7 +132,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     ridden: last?.ridden ?? null,
     hours: null,
     get forecast() {
-      learnt ??= forecast(track, { layUps: parts.layUps, trips: [] }, { perYear: bike.perYear }, null, today);
+      learnt ??= forecast(track, { layUps: parts.layUps, trips: [] }, { perYear: bike.perYear }, groupYear === null ? null : { perYear: groupYear }, today);
       return learnt;
     },
   };
@@ -142,6 +149,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     measured: parts.measured,
     work: parts.work,
     layUps: parts.layUps,
+    groupYear,
   };
 }
 
@@ -173,6 +181,7 @@ export function withMore(g: Garaged, more: Pick<Parts, "odometers" | "measured" 
       odometers: [...g.odometers, ...more.odometers],
       measured: [...g.measured, ...more.measured],
       work: [...g.work, ...more.work],
+      groupYear: g.groupYear,
     },
     g.today,
   );
@@ -187,6 +196,7 @@ export function without(g: Garaged, readings: readonly { readonly id: string }[]
     odometers: g.odometers.filter((reading) => !gone.has(reading.id)),
     measured: g.measured,
     work: g.work.filter((record) => !gone.has(record.id)),
+    groupYear: g.groupYear,
   };
   return gone.size === 0 ? g : garagedOf(g.bike, g.plan, parts, g.today);
 }
