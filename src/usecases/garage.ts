@@ -3,6 +3,7 @@
 import type { Bike, Group, Member } from "../core/bike.ts";
 import type { Instant, LocalDate } from "../core/calendar/dates.ts";
 import { localDateAt } from "../core/calendar/zones.ts";
+import type { Defect } from "../core/defect.ts";
 import { isFitted } from "../core/equipment.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { type FoldedPlan, fold } from "../core/plan/fold.ts";
@@ -40,9 +41,11 @@ export type Garaged = {
   readonly work: readonly WorkRecord[];
   readonly layUps: readonly LayUpRecord[];
   readonly groupYear: Stretch | null;
+  /** What stands open, oldest first. */
+  readonly defects: readonly Defect[];
 };
 
-/** Loads bikes with their facts in three statements, one more where tyres are swapped, however many bikes and however long their history. */
+/** Loads bikes with their facts in four statements, one more where tyres are swapped, however many bikes and however long their history. */
 export async function garage(
   q: Repos,
   bikes: readonly Bike[],
@@ -53,6 +56,7 @@ export async function garage(
   const turns = await q.bikes.turns(ids);
   const read = await q.readings.historiesOf(ids);
   const work = await q.work.ofBikes(ids);
+  const defects = await q.defects.openOf(ids);
   // Where tyres are swapped, what was measured before the last reading may be of the set that is on again.
   const swapped = ids.filter((id) => work.get(id)?.some(({ items }) => items.some(({ item }) => item === TYRES_FITTED)));
   const days = await q.readings.measuredDays(swapped);
@@ -76,6 +80,7 @@ export async function garage(
           measured: days.get(bike.id) ?? read.get(bike.id)?.measured ?? [],
           work: work.get(bike.id) ?? [],
           groupYear: years.get(bike.id) ?? null,
+          defects: defects.get(bike.id) ?? [],
         },
         today,
       ),
@@ -92,6 +97,7 @@ type Parts = {
   readonly work: readonly WorkRecord[];
   /** What bikes of its group ride in a year, where its own readings and its member say too little. */
   readonly groupYear: Stretch | null;
+  readonly defects: readonly Defect[];
 };
 
 /** Puts a bike together from its parts; pure. */
@@ -150,6 +156,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     work: parts.work,
     layUps: parts.layUps,
     groupYear,
+    defects: parts.defects,
   };
 }
 
@@ -182,6 +189,7 @@ export function withMore(g: Garaged, more: Pick<Parts, "odometers" | "measured" 
       measured: [...g.measured, ...more.measured],
       work: [...g.work, ...more.work],
       groupYear: g.groupYear,
+      defects: g.defects,
     },
     g.today,
   );
@@ -197,6 +205,7 @@ export function without(g: Garaged, readings: readonly { readonly id: string }[]
     measured: g.measured,
     work: g.work.filter((record) => !gone.has(record.id)),
     groupYear: g.groupYear,
+    defects: g.defects,
   };
   return gone.size === 0 ? g : garagedOf(g.bike, g.plan, parts, g.today);
 }
