@@ -55,7 +55,7 @@ export const COMMAND_WORDS = {
   },
   reading: {
     does: "Log a reading, or list the latest and what is unanswered.",
-    options: { log: "The reading, as you would write it", bike: "Which bike" },
+    options: { log: "The reading, as you would write it", bike: "Which bike", picture: "Draw them instead: the odometer, the tread, or the pressures" },
     example: "/reading log:33 psi front 36 rear bike:Heron",
   },
   work: {
@@ -79,6 +79,17 @@ export const COMMAND_WORDS = {
       share: "Show the answer to everyone here",
     },
     example: "/due bike:Heron until:midsummer",
+  },
+  check: {
+    does: "Walk through a checklist; without a list, what is open and what was found last.",
+    options: {
+      list: "Which list",
+      bike: "Which bike; by itself, what its last check came to",
+      kind: "Kind of a bike that is not yours yet",
+      coldest: "The coldest night it stood through",
+      share: "Show what the last check came to to everyone here",
+    },
+    example: "/check list:out of storage bike:Heron",
   },
   "plan list": {
     does: "Your bike's plan: what is done, and how often.",
