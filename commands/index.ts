@@ -6,6 +6,7 @@ import { bikeFitted } from "./bike-fitted.ts";
 import { bikeList } from "./bike-list.ts";
 import { bikeOdometer } from "./bike-odometer.ts";
 import { bikeTyres } from "./bike-tyres.ts";
+import { check } from "./check.ts";
 import { convert } from "./convert.ts";
 import type { BotCommand } from "./define.ts";
 import { due } from "./due.ts";
@@ -13,8 +14,10 @@ import { group } from "./group.ts";
 import { helpOver } from "./help.ts";
 import { planChange } from "./plan-change.ts";
 import { planChart } from "./plan-chart.ts";
+import { planJob } from "./plan-job.ts";
 import { planList } from "./plan-list.ts";
 import { planReadChart } from "./plan-read-chart.ts";
+import { planSheet } from "./plan-sheet.ts";
 import { reading } from "./reading.ts";
 import { remind } from "./remind.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
@@ -36,10 +39,13 @@ const ALL = [
   reading,
   work,
   due,
+  check,
   planList,
   planChange,
   planChart,
   planReadChart,
+  planSheet,
+  planJob,
   convert,
   torqueSetCommand,
   torqueStages,

@@ -228,8 +228,14 @@ function countOf(layout: Layout, part: Part, words: readonly string[]): number |
   return null;
 }
 
-/** The kinds that a clause names and says nothing of: a heading for the line below. */
-export function headingOf(layout: Layout, clause: Clause): readonly ReadingKind[] {
+/** The kinds that a clause leaves to the line below: those it names and says nothing of, or those above it when it only went on with them. */
+export function headingFor(layout: Layout, clause: Clause, above: readonly ReadingKind[], said: boolean): readonly ReadingKind[] {
+  const own = headingOf(layout, clause);
+  if (own.length > 0) return own;
+  return said && clause.parts.every((part) => kindWordsIn(layout, part).length === 0) ? above : [];
+}
+
+function headingOf(layout: Layout, clause: Clause): readonly ReadingKind[] {
   const [part, second] = clause.parts;
   if (part === undefined || second !== undefined || clause.to - clause.from > 3) return [];
   if (!isPlainPart(layout, part) || tokensOf(part).some((at) => layout.tokens[at]?.is === "number")) return [];

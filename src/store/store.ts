@@ -6,10 +6,12 @@ import type { EventId } from "../core/ids.ts";
 import type { PlanBase } from "../core/plan/plan.ts";
 import { bikesRepo } from "./bikes.ts";
 import { chartsRepo } from "./charts.ts";
+import { checksRepo } from "./checks.ts";
 import type { DatabaseKind } from "./columns.ts";
 import type { Db, Opened } from "./db.ts";
 import { defectsRepo } from "./defects.ts";
 import { draftsRepo } from "./drafts.ts";
+import { jobsRepo } from "./jobs.ts";
 import { membersRepo } from "./members.ts";
 import { noticesRepo } from "./notices.ts";
 import { readingsRepo } from "./readings.ts";
@@ -25,8 +27,10 @@ export type Repos = {
   readonly readings: ReturnType<typeof readingsRepo>;
   readonly work: ReturnType<typeof workRepo>;
   readonly defects: ReturnType<typeof defectsRepo>;
+  readonly jobs: ReturnType<typeof jobsRepo>;
   readonly drafts: ReturnType<typeof draftsRepo>;
   readonly charts: ReturnType<typeof chartsRepo>;
+  readonly checks: ReturnType<typeof checksRepo>;
   readonly notices: ReturnType<typeof noticesRepo>;
   readonly wrenches: ReturnType<typeof wrenchesRepo>;
   readonly specs: ReturnType<typeof specsRepo>;
@@ -101,8 +105,10 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     readings: readingsRepo(db),
     work: workRepo(db),
     defects: defectsRepo(db),
+    jobs: jobsRepo(db),
     drafts: draftsRepo(db),
     charts: chartsRepo(db),
+    checks: checksRepo(db),
     notices: noticesRepo(db),
     wrenches: wrenchesRepo(db),
     specs: specsRepo(db),

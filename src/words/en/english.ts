@@ -5,6 +5,7 @@ import { makePrinter, type PrintStyle } from "../printer.ts";
 import { bikeWords } from "./bikes.ts";
 import { ENGLISH_CAUTIONS } from "./cautions.ts";
 import { chartWords } from "./chart.ts";
+import { checkWords } from "./checks.ts";
 import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
 import { defectWords } from "./defects.ts";
@@ -17,6 +18,7 @@ import { readingWords } from "./readings.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
 import { settingsWords } from "./settings.ts";
+import { sheetWords } from "./sheet.ts";
 import { torqueWords } from "./torque.ts";
 
 /** The words of a language for one member on one day. */
@@ -37,10 +39,12 @@ export function english(style: PrintStyle, today: LocalDate) {
     chart: chartWords(p, plan.repeats),
     readChart: readChartWords(p, plan),
     readings: readingWords(p),
+    checks: checkWords(p),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
     settings: settingsWords(p),
+    sheet: sheetWords(p),
     refusal: refusalWords(p),
     help: helpWords,
     commands: COMMAND_WORDS,
