@@ -1,10 +1,12 @@
 // What a message came to, as words: in full where the member is alone with the bot, almost nothing in a channel.
 
 import type { Action, Form, MessageAnswer, Said } from "../../src/chat/reply.ts";
+import { callsForWork } from "../../src/core/judgement/verdict.ts";
 import type { MessageOutcome, Question } from "../../src/usecases/messages.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { firstBike } from "./added.ts";
 import { sayConversion } from "./conversion.ts";
+import { cautionOfJudged, judgedLines } from "./judge.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
 
 type Logged = Extract<MessageOutcome, { is: "logged" }>;
@@ -54,10 +56,10 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
     case "taken back":
       return null;
     case "logged": {
-      const [news] = outcome.news;
-      if (news === undefined) return { react: "logged", reply: null, data: outcome };
+      const wants = outcome.news[0]?.nickname ?? nicknameOfPressing(outcome);
+      if (wants === null) return { react: "logged", reply: null, data: outcome };
       const reply = {
-        ...said([words.readings.newsInChannel(news.nickname)], { actions: [press("show-logged", outcome.source, words.readings.labels.logged)] }),
+        ...said([words.readings.newsInChannel(wants)], { actions: [press("show-logged", outcome.source, words.readings.labels.logged)] }),
         visibility: "shared",
         data: outcome,
       } as const;
@@ -97,6 +99,12 @@ export function answerInFull(outcome: MessageOutcome, words: Words): MessageAnsw
   return { react: outcome.is === "logged" ? "logged" : outcome.is === "asked" ? "asked" : null, reply, data: outcome };
 }
 
+/** The bike on which a reading is near its limit or beyond; null when none is. */
+function nicknameOfPressing({ judged = [], bikes }: Logged): string | null {
+  const pressing = judged.find(({ judgement }) => callsForWork(judgement) || judgement.is === "near limit");
+  return pressing === undefined ? null : (bikes.find(({ id }) => id === pressing.bike)?.nickname ?? null);
+}
+
 function sayLogged(outcome: Logged, words: Words): Said {
   const lines: string[] = [];
   for (const bike of outcome.bikes) {
@@ -104,13 +112,14 @@ function sayLogged(outcome: Logged, words: Words): Said {
     if (readings.length > 0) lines.push(words.readings.logged(bike.nickname, readings, words.today));
     for (const work of outcome.work.filter((each) => each.bike === bike.id)) lines.push(words.readings.worked(bike.nickname, work, bike.unit, words.today));
   }
+  lines.push(...judgedLines(outcome.judged ?? [], words));
   if (outcome.withdrawn.length > 0) lines.push(words.readings.withdrawn(outcome.withdrawn, words.today));
   for (const news of outcome.news.slice(0, 6)) lines.push(words.readings.news(news.nickname, news.called, news.status));
   if (outcome.news.length > 6) lines.push(words.reminders.more(outcome.news.length - 6));
   const actions = [press("undo", outcome.source, words.readings.labels.undo)];
   const [bike] = outcome.bikes;
   if (bike !== undefined && outcome.news.length > 0) actions.push(press("show-due", bike.id, words.readings.labels.due));
-  return said(lines, { actions });
+  return said(lines, { actions, caution: cautionOfJudged(outcome.judged ?? [], words) });
 }
 
 /** The odometer that came with work is said in the work's own line. */

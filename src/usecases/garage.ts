@@ -8,8 +8,8 @@ import type { BikeId, ItemKey } from "../core/ids.ts";
 import { type FoldedPlan, fold } from "../core/plan/fold.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
 import { type Dial, type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
-import type { Due, Facts, Fitting, Job, Moment } from "../core/schedule/facts.ts";
-import { type Measured, measuredJobs } from "../core/schedule/measured.ts";
+import type { Due, Facts, Fitting, Job, Moment, Verdict } from "../core/schedule/facts.ts";
+import { measuredJobs, type Taken } from "../core/schedule/measured.ts";
 import { ownRules, rechecksOf } from "../core/schedule/rechecks.ts";
 import { dueList } from "../core/schedule/status.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
@@ -19,8 +19,11 @@ import type { LayUpRecord } from "../store/bikes.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { OF_TYRES } from "../trade/items/chassis.ts";
+import { isJudged } from "../trade/judged.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
 import { zoneOfBike } from "./context.ts";
+import { type Judged, judgeAll, type Rig, verdictsOf } from "./judge.ts";
+import { bareRig, rigsOf } from "./rig.ts";
 
 /** One bike, whole, at one moment. */
 export type Garaged = {
@@ -35,12 +38,16 @@ export type Garaged = {
   readonly lastDial: Dial | null;
   readonly today: LocalDate;
   readonly odometers: readonly OdometerReading[];
-  readonly measured: readonly Measured[];
+  readonly measured: readonly Taken[];
   readonly work: readonly WorkRecord[];
   readonly layUps: readonly LayUpRecord[];
+  /** What readings are judged by. */
+  readonly rig: Rig;
+  /** What stands of each thing measured. */
+  readonly judged: readonly Judged[];
 };
 
-/** Loads bikes with their facts in three statements, however many bikes and however long their history. */
+/** Loads bikes with their facts in three statements, two more where something was measured, however many bikes and however long their history. */
 export async function garage(
   q: Repos,
   bikes: readonly Bike[],
@@ -51,6 +58,10 @@ export async function garage(
   const turns = await q.bikes.turns(ids);
   const read = await q.readings.historiesOf(ids);
   const work = await q.work.ofBikes(ids);
+  const rigs = await rigsOf(
+    q,
+    bikes.filter(({ id }) => (read.get(id)?.measured ?? []).some(({ kind }) => isJudged(kind))),
+  );
   const garaged: Garaged[] = [];
   for (const bike of bikes) {
     const base = await q.bikes.base(bike.planHash);
@@ -69,6 +80,7 @@ export async function garage(
           odometers: read.get(bike.id)?.odometers ?? [],
           measured: read.get(bike.id)?.measured ?? [],
           work: work.get(bike.id) ?? [],
+          rig: rigs.get(bike.id) ?? bareRig(bike),
         },
         today,
       ),
@@ -81,8 +93,9 @@ type Parts = {
   readonly epochs: readonly Epoch[];
   readonly layUps: readonly LayUpRecord[];
   readonly odometers: readonly OdometerReading[];
-  readonly measured: readonly Measured[];
+  readonly measured: readonly Taken[];
   readonly work: readonly WorkRecord[];
+  readonly rig: Rig;
 };
 
 /** Puts a bike together from its parts; pure. */
@@ -99,6 +112,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   );
   const rechecks = rechecksOf(own, jobs, track, bike.column, last?.ridden ?? null);
   const looks = RECHECK_RULES.map(({ item }) => item).filter((item) => rechecks.some((recheck) => recheck.item === item.key));
+  const judged = judgeAll(parts.measured, parts.rig);
   const facts: Facts = {
     plan: looks.length === 0 ? plan : { items: [...plan.items, ...looks] },
     equipment: bike.equipment,
@@ -107,7 +121,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     jobs,
     odometer: track,
     hours: [],
-    verdicts: [],
+    verdicts: verdictsOf(judged).filter((verdict) => !isSettled(verdict, parts, plan.items)),
     rechecks,
     layUps: parts.layUps,
     knownFrom: bike.knownFrom,
@@ -139,7 +153,18 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     measured: parts.measured,
     work: parts.work,
     layUps: parts.layUps,
+    rig: parts.rig,
+    judged,
   };
+}
+
+/** Work of the same day, recorded with the reading or after it, answers what was found. */
+function isSettled({ item, on, reading }: Verdict, { measured, work }: Parts, items: readonly PlanItem[]): boolean {
+  const logged = measured.find(({ id }) => id === reading)?.loggedAt ?? "";
+  const covers = (key: ItemKey): boolean => key === item || items.some((line) => line.key === key && line.covers.includes(item));
+  return work.some(
+    (record) => record.on.from === on && record.loggedAt >= logged && record.items.some((done) => done.outcome !== "could not do" && covers(done.item)),
+  );
 }
 
 /** The jobs of a work record, as the schedule reads them: where the bike had got to by the dial of that day. */
@@ -165,6 +190,7 @@ export function withMore(g: Garaged, more: Pick<Parts, "odometers" | "measured" 
     g.bike,
     g.plan,
     {
+      rig: g.rig,
       epochs: g.track.epochs,
       layUps: g.layUps,
       odometers: [...g.odometers, ...more.odometers],
@@ -184,6 +210,7 @@ export function without(g: Garaged, readings: readonly { readonly id: string }[]
     odometers: g.odometers.filter((reading) => !gone.has(reading.id)),
     measured: g.measured,
     work: g.work.filter((record) => !gone.has(record.id)),
+    rig: g.rig,
   };
   return gone.size === 0 ? g : garagedOf(g.bike, g.plan, parts, g.today);
 }

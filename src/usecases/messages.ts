@@ -9,6 +9,7 @@ import type { Gap, Intent } from "../core/reading/intent.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { Due, Status } from "../core/schedule/facts.ts";
+import type { Taken } from "../core/schedule/measured.ts";
 import { dialAt } from "../core/usage/track.ts";
 import { read } from "../message/read.ts";
 import type { Draft } from "../store/drafts.ts";
@@ -19,11 +20,16 @@ import { type Ctx, todayOf } from "./context.ts";
 import { type ConvertAnswer, withTools } from "./convert.ts";
 import { withdrawAll } from "./corrections.ts";
 import { duesOf, figureOfLast, type Garaged, garage, itemOf, itemsOf, withMore, without } from "./garage.ts";
+import { type Judged, judgeTaken, type Rig } from "./judge.ts";
 import { refused } from "./refusals.ts";
+import { rigsOf } from "./rig.ts";
 import { asMeasured, asOdometers, heldAgainst, save, strangeAgainst } from "./settle.ts";
 
 /** An item that this message made more urgent. */
 export type News = { readonly bike: BikeId; readonly nickname: string; readonly item: ItemKey; readonly called: string; readonly status: Status };
+
+/** A reading of this message, judged. `first`: of its kind on this bike. */
+export type JudgedOn = Judged & { readonly bike: BikeId; readonly first: boolean };
 
 /** A bike as an answer names it. */
 export type NamedBike = { readonly id: BikeId; readonly nickname: string; readonly unit: DistanceUnit };
@@ -74,6 +80,8 @@ export type MessageOutcome =
       readonly work: readonly WorkRecord[];
       readonly bikes: readonly NamedBike[];
       readonly news: readonly News[];
+      /** What came of judging these readings. */
+      readonly judged?: readonly JudgedOn[];
       /** Earlier readings that were withdrawn as slips for this one's sake. */
       readonly withdrawn: readonly ReadingRecord[];
     }
@@ -225,15 +233,28 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   if (again) await withdrawAll(q, ctx, await q.readings.ofMessage(source), await q.work.ofMessage(source), "amended");
   const saved = await save(q, ctx, intents, all, source, first);
   const touched = all.filter((g) => saved.readings.some((r) => r.bike === g.bike.id) || saved.work.some((w) => w.bike === g.bike.id));
-  const news = touched.flatMap((g) => {
-    const after = withMore(g, {
-      odometers: asOdometers(saved.readings, g.bike.id),
-      measured: asMeasured(saved.readings, g.bike.id),
-      work: saved.work.filter((w) => w.bike === g.bike.id),
-    });
-    return newsBetween(ctx, g, after);
-  });
-  return { is: "logged", source, readings: saved.readings, work: saved.work, bikes: touched.map(named), news, withdrawn: [] };
+  // A first reading finds nothing loaded that it could be judged by.
+  const rigs = await rigsOf(
+    q,
+    touched.map((g) => g.bike),
+  );
+  const more = (g: Garaged): Garaged =>
+    withMore(
+      { ...g, rig: rigs.get(g.bike.id) ?? g.rig },
+      {
+        odometers: asOdometers(saved.readings, g.bike.id),
+        measured: asMeasured(saved.readings, g.bike.id),
+        work: saved.work.filter((w) => w.bike === g.bike.id),
+      },
+    );
+  const news = touched.flatMap((g) => newsBetween(ctx, g, more(g)));
+  const judged = touched.flatMap((g) => asMeasured(saved.readings, g.bike.id).flatMap((taken) => judgedOn(g, taken, rigs.get(g.bike.id) ?? g.rig)));
+  return { is: "logged", source, readings: saved.readings, work: saved.work, bikes: touched.map(named), news, judged, withdrawn: [] };
+}
+
+function judgedOn(g: Garaged, taken: Taken, rig: Rig): readonly JudgedOn[] {
+  const judged = judgeTaken(taken, rig);
+  return judged === null ? [] : [{ bike: g.bike.id, ...judged, first: !g.measured.some(({ kind }) => kind === judged.kind) }];
 }
 
 export const named = (g: Garaged): NamedBike => ({ id: g.bike.id, nickname: g.bike.nickname, unit: g.unit });

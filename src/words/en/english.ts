@@ -8,6 +8,7 @@ import { chartWords } from "./chart.ts";
 import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
 import { dueWords } from "./due.ts";
+import { judgeWords } from "./judge.ts";
 import { outlookWords } from "./outlook.ts";
 import { pictureWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
@@ -35,6 +36,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     chart: chartWords(p, plan.repeats),
     readChart: readChartWords(p, plan),
     readings: readingWords(p),
+    judge: judgeWords(p),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
