@@ -4,7 +4,7 @@ import { addDays, addMonths, daysBetween, grainOf } from "../calendar/arithmetic
 import type { LocalDate } from "../calendar/dates.ts";
 import type { Condition, PlanItem } from "../plan/plan.ts";
 import type { Anchor, Facts, Leg, LegState, Moment } from "./facts.ts";
-import { type PlacedJob, parkedDays } from "./history.ts";
+import { type PlacedJob, pausedDays } from "./history.ts";
 import { dayNotice, dayWindow, shortenedBy } from "./intervals.ts";
 
 export type DateLeg = Extract<Leg, { by: "date" }>;
@@ -23,9 +23,9 @@ export function dateLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts
     last === undefined
       ? { from: facts.knownFrom.wholeSinceNew ? "new" : "known from" }
       : { from: "job", job: last.job.id, on: last.job.on, ridden: last.ridden, about: last.about, countsFor: null, off: last.off };
-  const paused = item.parked === "pauses" ? parkedDays(facts, from, at.today, daysBetween) : 0;
-  const dueOn = addDays(addMonths(from, months), paused);
-  return { leg: stand(item, anchor, dueOn, grain, daysBetween(from, addMonths(from, months)), months, paused, at.today), shortened };
+  const unpaused = addMonths(from, months);
+  const paused = item.parked === "pauses" ? pausedDays(facts, from, unpaused, at.today) : 0;
+  return { leg: stand(item, anchor, addDays(unpaused, paused), grain, daysBetween(from, unpaused), months, paused, at.today), shortened };
 }
 
 function monthsOf(item: PlanItem, facts: Facts): { months: number | null; shortened: Condition | null } {
@@ -49,7 +49,10 @@ function anniversary(item: PlanItem, registered: LocalDate, months: number, last
   const next = addMonths(registered, n * months);
   const legDays = daysBetween(addMonths(registered, (n - 1) * months), next);
   if (last !== null && daysBetween(since, next) <= dayWindow(legDays)) n++;
-  return stand(item, { from: "first registration", on: registered }, addMonths(registered, n * months), "day", legDays, months, 0, at.today);
+  const leg = stand(item, { from: "first registration", on: registered }, addMonths(registered, n * months), "day", legDays, months, 0, at.today);
+  // An anniversary passed before the bike came, and nothing is known of it: that is not good, nor coming up.
+  const unknown = last === null && !facts.knownFrom.wholeSinceNew && addMonths(registered, months) <= facts.knownFrom.date && leg.daysToGo > 0;
+  return unknown ? { ...leg, state: "no record" } : leg;
 }
 
 function stand(

@@ -1,5 +1,6 @@
 // The jobs of each item, in order: its own, and those that cover it.
 
+import { addDays, daysBetween } from "../calendar/arithmetic.ts";
 import type { LocalDate } from "../calendar/dates.ts";
 import type { ItemKey } from "../ids.ts";
 import type { PlanItem } from "../plan/plan.ts";
@@ -49,13 +50,28 @@ function byTime(a: PlacedJob, b: PlacedJob): number {
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
-/** Days laid up between two days. */
-export function parkedDays(facts: Facts, from: LocalDate, to: LocalDate, between: (a: LocalDate, b: LocalDate) => number): number {
+/** Days laid up between two days, each counted once. */
+export const parkedDays = (facts: Facts, from: LocalDate, to: LocalDate): number =>
+  layUpsWithin(facts, from, to).reduce((days, layUp) => days + daysBetween(layUp.from, layUp.to), 0);
+
+/** Days by which a day moves on when time laid up since `from` does not count. What begins once the day is reached moves nothing: it was due by then. */
+export function pausedDays(facts: Facts, from: LocalDate, until: LocalDate, today: LocalDate): number {
   let days = 0;
-  for (const layUp of facts.layUps) {
-    const start = layUp.from > from ? layUp.from : from;
-    const end = layUp.to !== null && layUp.to < to ? layUp.to : to;
-    if (start < end) days += between(start, end);
-  }
+  for (const layUp of layUpsWithin(facts, from, today)) if (layUp.from < addDays(until, days)) days += daysBetween(layUp.from, layUp.to);
   return days;
+}
+
+/** Lay-ups in order, cut to what lies between two days and to what no earlier one covers. */
+function layUpsWithin(facts: Facts, from: LocalDate, to: LocalDate): { readonly from: LocalDate; readonly to: LocalDate }[] {
+  if (facts.layUps.length === 0) return [];
+  let free = from;
+  return facts.layUps
+    .toSorted((a, b) => compare(a.from, b.from))
+    .flatMap((layUp) => {
+      const start = layUp.from > free ? layUp.from : free;
+      const end = layUp.to !== null && layUp.to < to ? layUp.to : to;
+      if (start >= end) return [];
+      free = end;
+      return [{ from: start, to: end }];
+    });
 }

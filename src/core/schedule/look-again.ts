@@ -5,6 +5,7 @@ import { addDays } from "../calendar/arithmetic.ts";
 import type { LocalDate } from "../calendar/dates.ts";
 import type { Due, Facts, Leg, Moment } from "./facts.ts";
 import { dayNotice } from "./intervals.ts";
+import { hoursUnreadOn } from "./other-legs.ts";
 import { dueList } from "./status.ts";
 
 /** The first day after today on which some leg crosses an edge; null when nothing can change without a new fact. */
@@ -17,19 +18,21 @@ export function nextEdge(dues: readonly Due[], facts: Facts, at: Moment): LocalD
   for (const due of dues) {
     const pauses = parked && facts.plan.items.some((item) => item.key === due.item && item.parked === "pauses");
     for (const leg of due.legs) {
-      for (const edge of edges(leg, pauses)) if (edge > at.today && (next === null || edge < next)) next = edge;
+      for (const edge of edges(leg, pauses, facts, at)) if (edge > at.today && (next === null || edge < next)) next = edge;
     }
   }
   return next;
 }
 
-function edges(leg: Leg, paused: boolean): LocalDate[] {
+function edges(leg: Leg, paused: boolean, facts: Facts, at: Moment): LocalDate[] {
   if (leg.by === "distance") {
     // A forecast date does not move until the odometer is read again; it can only bring "coming up".
     return leg.likely === null ? [] : [addDays(leg.likely.on, -30), leg.likely.on];
   }
-  // While a leg pauses its date moves on day by day, and is not reached.
-  if (leg.by !== "date" || paused) return [];
+  // Hours that nobody reads stop telling.
+  if (leg.by === "hours") return leg.toGo === null ? [] : [hoursUnreadOn(facts, at) ?? at.today];
+  // While a leg pauses its date moves on day by day, and is not reached; one that was reached before stays.
+  if (leg.by !== "date" || (paused && leg.daysToGo > 0)) return [];
   const notice = dayNotice(leg.legDays);
   return [addDays(leg.dueOn, -notice), leg.dueOn, addDays(leg.dueOn, leg.windowDays + 1)];
 }

@@ -1,33 +1,62 @@
 // Legs that are neither road nor calendar: engine hours, completions of another item, a verdict on a measurement, a recheck after work.
 
+import { addDays } from "../calendar/arithmetic.ts";
+import type { LocalDate } from "../calendar/dates.ts";
 import type { ItemKey } from "../ids.ts";
 import { graver } from "../judgement/verdict.ts";
 import type { PlanItem } from "../plan/plan.ts";
 import { between } from "../quantity/distance.ts";
 import type { Anchor, Facts, Leg, Moment, Verdict } from "./facts.ts";
-import type { PlacedJob } from "./history.ts";
+import { type PlacedJob, parkedDays } from "./history.ts";
 
-/** Engine hours since the last job; cannot tell while no hours are read. */
-export function hoursLeg(item: PlanItem, jobs: readonly PlacedJob[], at: Moment): Leg | null {
+/** An hour meter that was not read for so many days of use, a season, tells nothing of today. */
+const UNREAD_DAYS = 92;
+
+/**
+ * Engine hours since the last job; cannot tell while no hours are read, while the last reading is older than a season of use, or where nobody knows at how many hours
+ * the last job was done. Once reached it stays so, however old the reading.
+ */
+export function hoursLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts, at: Moment): Leg | null {
   const interval = item.repeat.by === "interval" ? item.repeat.every.hours : null;
   if (interval === null) return null;
-  const last = jobs.findLast((job) => job.job.hours !== null);
-  const anchor = anchorOf(last);
-  const dueAt = (last?.job.hours ?? 0) + interval;
-  if (at.hours === null) return { by: "hours", state: "cannot tell", anchor, dueAt, toGo: null, interval };
+  const last = jobs.at(-1);
+  const anchor = anchorOf(last, facts);
+  const from = last === undefined ? hoursWhenItCame(facts) : hoursAtJob(last, facts);
+  const dueAt = (from ?? 0) + interval;
+  if (at.hours === null || from === null) return { by: "hours", state: "cannot tell", anchor, dueAt, toGo: null, interval };
   const toGo = dueAt - at.hours;
   const window = Math.floor(interval / 10);
-  const state = toGo <= 0 ? (-toGo > (item.noLateWindow ? 0 : window) ? "overdue" : "due") : toGo <= window ? "soon" : "ahead";
-  return { by: "hours", state, anchor, dueAt, toGo, interval };
+  if (toGo <= 0) return { by: "hours", state: -toGo > (item.noLateWindow ? 0 : window) ? "overdue" : "due", anchor, dueAt, toGo, interval };
+  const unread = hoursUnreadOn(facts, at);
+  if (unread !== null && unread <= at.today) return { by: "hours", state: "cannot tell", anchor, dueAt, toGo: null, interval };
+  // Nothing is known of the last time: the interval may have passed before the bike came.
+  if (anchor.from === "known from") return { by: "hours", state: "no record", anchor, dueAt, toGo, interval };
+  return { by: "hours", state: toGo <= window ? "soon" : "ahead", anchor, dueAt, toGo, interval };
+}
+
+/** The day from which the last reading of the hours tells no more; days laid up do not count. Null when no day of it is known. */
+export function hoursUnreadOn(facts: Facts, at: Moment): LocalDate | null {
+  const read = facts.hours.at(-1);
+  return read === undefined ? null : addDays(read.on, UNREAD_DAYS + 1 + parkedDays(facts, read.on, at.today));
+}
+
+/** Hours when a bike came to its rider: none when its history is whole, else the first that were read; null when none were. */
+const hoursWhenItCame = (facts: Facts): number | null => (facts.knownFrom.wholeSinceNew ? 0 : (facts.hours[0]?.hours ?? null));
+
+/** Hours at a job: as noted, else the last read until that day, which is the least it can have been. */
+function hoursAtJob({ job }: PlacedJob, facts: Facts): number | null {
+  return job.hours ?? facts.hours.findLast(({ on }) => on <= job.on.from)?.hours ?? (facts.knownFrom.wholeSinceNew ? 0 : null);
 }
 
 /** "Every second oil change": completions of another item counted since this one was last done. */
-export function timesLeg(item: PlanItem, jobs: readonly PlacedJob[], all: ReadonlyMap<ItemKey, readonly PlacedJob[]>): Leg | null {
+export function timesLeg(item: PlanItem, jobs: readonly PlacedJob[], all: ReadonlyMap<ItemKey, readonly PlacedJob[]>, facts: Facts): Leg | null {
   if (item.repeat.by !== "nth time") return null;
   const { of, nth } = item.repeat;
   const last = jobs.at(-1);
   const since = (all.get(of) ?? []).filter((job) => last === undefined || isAfter(job, last));
-  return { by: "times", state: since.length >= nth ? "due" : "ahead", anchor: anchorOf(last), of, done: since.length, nth };
+  const anchor = anchorOf(last, facts);
+  const state = since.length >= nth ? "due" : anchor.from === "known from" ? "no record" : "ahead";
+  return { by: "times", state, anchor, of, done: since.length, nth };
 }
 
 /** The latest verdict on each thing measured since the last job, and of these the gravest: at or beyond a limit is due now, near it is coming up. */
@@ -58,9 +87,9 @@ export function recheckLegs(item: PlanItem, facts: Facts, at: Moment): Leg[] {
     });
 }
 
-function anchorOf(last: PlacedJob | undefined): Anchor {
+function anchorOf(last: PlacedJob | undefined, { knownFrom }: Facts): Anchor {
   return last === undefined
-    ? { from: "new" }
+    ? { from: knownFrom.wholeSinceNew ? "new" : "known from" }
     : { from: "job", job: last.job.id, on: last.job.on, ridden: last.ridden, about: last.about, countsFor: null, off: last.off };
 }
 

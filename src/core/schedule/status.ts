@@ -40,7 +40,7 @@ function dueOf(item: PlanItem, done: readonly PlacedJob[], all: ReadonlyMap<Item
   const working: Working[] = [];
   if (distance !== null) working.push({ leg: distance.leg, shortened: distance.shortened, runningIn: distance.runningIn });
   if (date !== null) working.push({ leg: date.leg, shortened: date.shortened, runningIn: false });
-  for (const leg of [hoursLeg(item, jobs, at), timesLeg(item, jobs, all), verdictLeg(item, jobs, facts), ...recheckLegs(item, facts, at)]) {
+  for (const leg of [hoursLeg(item, jobs, facts, at), timesLeg(item, jobs, all, facts), verdictLeg(item, jobs, facts), ...recheckLegs(item, facts, at)]) {
     if (leg !== null) working.push({ leg, shortened: null, runningIn: false });
   }
   const legs = working.map(({ leg }) => leg);
@@ -50,7 +50,8 @@ function dueOf(item: PlanItem, done: readonly PlacedJob[], all: ReadonlyMap<Item
   return {
     item: item.key,
     status,
-    habit: isHabit(item, facts.column),
+    // What was measured and found wanting is no habit any more.
+    habit: isHabit(item, facts.column) && chosen?.leg.by !== "verdict",
     governs,
     legs,
     mark: distance !== null && item.anchor === "marks" ? distance.leg.dueAt : null,

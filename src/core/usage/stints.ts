@@ -38,13 +38,18 @@ export function stintsOf(track: Track, isLaidUp: ((day: number) => boolean) | nu
   return isLaidUp === null ? stints : stints.flatMap((stint) => riddenPart(stint, isLaidUp));
 }
 
-/** The part of a stint outside a lay-up; where it was ridden although laid up, the days are taken as they are. */
+/** The parts of a stint outside lay-ups, which share its distance by their days; where it was ridden although laid up, the days are taken as they are. */
 function riddenPart(stint: Stint, isLaidUp: (day: number) => boolean): Stint[] {
-  let [from, to] = [stint.from, stint.to];
-  while (from < to && isLaidUp(from)) from++;
-  while (to > from && isLaidUp(to - 1)) to--;
-  if (from < to) return [{ from, to, distance: stint.distance }];
-  return stint.distance > 0 ? [stint] : [];
+  const parts: { from: number; to: number }[] = [];
+  for (let day = stint.from; day < stint.to; day++) {
+    if (isLaidUp(day)) continue;
+    const part = parts.at(-1);
+    if (part?.to === day) part.to++;
+    else parts.push({ from: day, to: day + 1 });
+  }
+  if (parts.length === 0) return stint.distance > 0 ? [stint] : [];
+  const days = parts.reduce((sum, { from, to }) => sum + to - from, 0);
+  return parts.map(({ from, to }) => ({ from, to, distance: (stint.distance * (to - from)) / days }));
 }
 
 /** Takes long trips out of the stints (riding far above the usual), and says when in the year one may be expected and how likely it is. */

@@ -151,7 +151,7 @@ export const dueWords = (p: Printer) => {
       case "date":
         return leg.daysToGo <= 0 ? `by date it was due ${p.coarse(leg.dueOn, leg.grain, b.today)}` : `by date ${p.coarse(leg.dueOn, leg.grain, b.today)}`;
       case "hours":
-        return leg.toGo === null ? "by engine hours it cannot tell, none read" : `by engine hours at ${p.figure(leg.dueAt)}`;
+        return leg.toGo === null ? "by engine hours it cannot tell" : `by engine hours at ${p.figure(leg.dueAt)}`;
       default:
         return null;
     }
@@ -169,7 +169,7 @@ export const dueWords = (p: Printer) => {
     const { because } = due;
     switch (because.why) {
       case "no reading":
-        return because.needs === "odometer" ? "no odometer reading to judge by" : "no engine hours read to judge by";
+        return because.needs === "odometer" ? "no odometer reading to judge by" : "no engine hours read of late to judge by";
       case "never recorded": {
         const passed = because.passedAt === null ? "nothing is known of the last time" : `${at(because.passedAt, b)} passed before it came to you`;
         const next = nextOf(because.nextMark, because.nextOn, b);

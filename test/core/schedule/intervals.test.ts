@@ -380,3 +380,73 @@ test("the interval is counted in stretches that survive the trip through text", 
   expect(stretchMiles(stretchOf(4000, "mi"))).toBe(4000);
   expect(ahead(riddenOf(1, "mi"), stretchOf(2, "mi"))).toBe(riddenOf(3, "mi"));
 });
+
+describe("edges in kilometres, and of what is seldom asked", () => {
+  test("running-in at 1,000 km has a window of 850 to 1,150 km, and one late within it is that and no more", () => {
+    const first = anItem({ first: every(600, null, 1000), repeat: { by: "interval", every: every(4000, null, 6000) } });
+    const at = (km: number, jobs = [] as ReturnType<typeof aJob>[]) => only(facts([first], { column: "km", jobs }), moment("2025-02-01", km, "km"));
+    expect([849.9, 850, 1000, 1150, 1150.1].map((km) => at(km).status)).toEqual(["good", "soon", "due", "due", "overdue"]);
+    const done = (km: number) => dueMiles(at(km, [aJob("oil.replace", "2025-02-01", km, {}, "km")]), "km");
+    // At the edge of the window before and after it; a running-in job never leads to an interval of its own.
+    expect([849, 850, 1150].map(done)).toEqual([1000, 6000, 6000]);
+  });
+  test("a job at either edge of the running-in window never stands in for the first of a close table", () => {
+    const close = anItem({ first: every(600, null), repeat: { by: "interval", every: every(1200, null) } });
+    const next = (at: number) => dueMiles(only(facts([close], { jobs: [aJob("oil.replace", "2025-02-01", at)] }), moment("2025-02-02", at)));
+    // At 701 it is a job like any other: 1,200 lies less than half an interval ahead.
+    expect([500, 700, 701].map(next)).toEqual([1200, 1200, 1901]);
+  });
+  test("a bike that came at the end of its running-in window is still asked about it, beyond it not", () => {
+    const first = anItem({ first: every(600, null), repeat: { by: "interval", every: every(4000, null) } });
+    const came = (at: number) =>
+      dueMiles(
+        only(facts([first], { knownFrom: { date: localDate("2026-01-01"), ridden: riddenOf(at, "mi"), wholeSinceNew: false } }), moment("2026-02-01", at)),
+      );
+    expect([came(700), came(701)]).toEqual([600, 4000]);
+  });
+  test("habits: under 1,000 mi or 1,600 km, or under two months", () => {
+    const habit = (column: "mi" | "km", miles: number | null, months: number | null, km: number | null = null) =>
+      only(facts([anItem({ repeat: { by: "interval", every: every(miles, months, km) } })], { column }), moment("2026-01-01", 1)).habit;
+    expect([habit("mi", 999, null), habit("mi", 1000, null), habit("km", null, null, 1599), habit("km", null, null, 1600)]).toEqual([true, false, true, false]);
+    expect([habit("mi", null, 1), habit("mi", null, 2)]).toEqual([true, false]);
+  });
+  test("a forecast that has passed only asks, however far the last reading was from the window", () => {
+    const reached: Forecast = { ...noForecast, dateOf: () => ({ on: localDate("2026-02-01"), from: localDate("2026-01-01"), to: null }) };
+    const oils = facts([anItem({ repeat: { by: "interval", every: every(4000, null) } })]);
+    expect(only(oils, moment("2026-03-01", 1000, "mi", reached))).toMatchObject({ status: "soon", because: { askOdometer: true } });
+  });
+  test("done at an odometer that nobody knows: it cannot tell, until the latest point at which it can fall due", () => {
+    const odometer = buildTrack([], [{ id: "a", on: localDate("2026-01-01"), order: 0, dial: riddenOf(11_000, "mi") as never }]);
+    const f = facts([anItem({ anchor: "last done", repeat: { by: "interval", every: every(4000, null) } })], {
+      odometer,
+      knownFrom: { date: localDate("2026-01-01"), ridden: riddenOf(11_000, "mi"), wholeSinceNew: false },
+      jobs: [aJob("oil.replace", "2025-05-01", null)],
+    });
+    expect(only(f, moment("2026-06-01", 14_999))).toMatchObject({ status: "no record", because: { why: "unplaced" } });
+    expect(only(f, moment("2026-06-01", 15_000)).status).toBe("due");
+    // Whole since new, it was done at no less than zero.
+    const whole = { ...f, knownFrom: { date: localDate("2024-01-01"), ridden: riddenOf(0, "mi"), wholeSinceNew: true } };
+    expect(dueMiles(only(whole, moment("2026-06-01", 11_500)))).toBe(4000);
+  });
+  test("between two readings a job whose odometer was not noted is taken at the earlier one, never in the middle", () => {
+    const odometer = buildTrack(
+      [],
+      ["2026-01-01", "2026-03-01"].map((on, n) => ({ id: on, on: localDate(on), order: n, dial: riddenOf(1000 + 2000 * n, "mi") as never })),
+    );
+    const f = facts([anItem({ anchor: "last done" })], { odometer, jobs: [aJob("oil.replace", "2026-02-01", null)] });
+    expect(dueMiles(only(f, moment("2026-06-01", 3100)))).toBe(5000);
+  });
+});
+
+describe("which leg speaks", () => {
+  test("of two legs alike, the one expected sooner, whichever is written first", () => {
+    const due = (ridden: number) => only(facts([oil], { jobs: [aJob("oil.replace", "2026-01-10", 8000)] }), moment("2026-08-01", ridden));
+    // 3,900 of 4,000 mi to go against 162 days: by date. 1,000 to go, a quarter of a year as its share goes: by distance.
+    expect([due(8100).governs, due(11_000).governs]).toEqual([1, 0]);
+  });
+  test("what is coming up speaks before what has no record", () => {
+    const f = facts([oil], { knownFrom: { date: localDate("2026-01-01"), ridden: riddenOf(3500, "mi"), wholeSinceNew: false } });
+    // By distance the first mark lies ahead and is near; by date nothing is known of the last time.
+    expect(only(f, moment("2026-02-01", 3700))).toMatchObject({ status: "soon", governs: 0 });
+  });
+});

@@ -57,6 +57,22 @@ describe("a steady rider of 100 miles a week", () => {
     expect(daysBetween(last.on, reached?.on ?? last.on)).toBeGreaterThan(170);
   });
 
+  test("days laid up between two readings do not thin the pace, wherever in the gap they lie", () => {
+    // A hundred miles a week, read in September and again in May, laid up from October to April.
+    const read = (on: string, miles: number, order: number) => ({ id: on, on: localDate(on), order, dial: dialOf(miles, "mi") });
+    const gap = buildTrack([bought], [read("2025-06-01", 1000, 0), read("2025-09-03", 2343, 1), read("2026-05-01", 3143, 2), read("2026-05-29", 3543, 3)]);
+    const layUps = [{ from: localDate("2025-10-01"), to: localDate("2026-04-03") }];
+    const pace = (laid: typeof layUps) =>
+      figureIn(forecast(gap, { layUps: laid, trips: [] }, { perYear: null }, null, localDate("2026-05-29")).perWeek ?? (0 as never), "mi");
+    // Without the lay-up the winter looks like riding seldom; with it, nothing was ever seen but a hundred a week.
+    const inAYear = (laid: typeof layUps) => {
+      const f = forecast(gap, { layUps: laid, trips: [] }, { perYear: null }, null, localDate("2026-05-29"));
+      return figureIn(((f.riddenOn(localDate("2027-05-29"))?.likely ?? 0) - (gap.points.at(-1)?.ridden ?? 0)) as never, "mi");
+    };
+    expect(Math.abs(pace(layUps) - 100)).toBeLessThan(10);
+    expect(inAYear(layUps)).toBeGreaterThan(1.25 * inAYear([]));
+  });
+
   test("a planned trip rides its own distance", () => {
     const trip = { layUps: [], trips: [{ from: addDays(last.on, 7), to: addDays(last.on, 16), distance: stretchOf(2000, "mi") }] };
     const reached = forecast(track, trip, { perYear: null }, null, last.on).dateOf(ahead(last.ridden, stretchOf(1000, "mi")));

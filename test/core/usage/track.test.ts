@@ -115,3 +115,32 @@ test("whole miles and kilometres to 200,000 come back exactly", () => {
     if (figureIn(dialOf(n, "mi"), "mi") !== n || figureIn(riddenOf(n, "km"), "km") !== n) throw new Error(`${n} does not come back`);
   }
 });
+
+test("two new dials one after the other: the distance goes on through both", () => {
+  const second: Epoch = {
+    id: "e2",
+    from: localDate("2025-02-01"),
+    lastOfOld: dialOf(15_000, "mi"),
+    firstOfNew: dialOf(0, "mi"),
+    unit: "mi",
+    cause: "replaced",
+  };
+  const third: Epoch = { ...second, id: "e3", from: localDate("2025-04-01"), lastOfOld: dialOf(700, "mi"), firstOfNew: dialOf(20, "mi") };
+  const track = buildTrack([bought, third, second], [read("2025-03-01", 500), read("2025-05-01", 120)]);
+  expect(track.points.map((point) => miles(point.ridden))).toEqual([15_500, 15_800]);
+});
+
+test("after the last reading a bike stood no lower than there", () => {
+  const track = buildTrack([bought], [read("2025-05-01", 2000), read("2025-05-11", 3000)]);
+  expect(Object.values(riddenOnDay(track, localDate("2025-08-01")) ?? {}).map(miles)).toEqual([3000, 3000, 3000]);
+});
+
+test("1,500 miles a day is counted over the days between", () => {
+  const track = buildTrack([bought], [read("2025-05-01", 2000)]);
+  const judged = (at: number, on: string) => judgeReading(track, dialOf(at, "mi"), localDate(on), []).is;
+  expect([judged(2000 + 15_000, "2025-05-11"), judged(2000 + 15_001, "2025-05-11"), judged(3501, "2025-05-01")]).toEqual([
+    "fine",
+    "implausible jump",
+    "implausible jump",
+  ]);
+});
