@@ -12,7 +12,7 @@ export function judgedLines(judged: readonly Line[], words: Words): string[] {
   const lacking = judged.filter(({ judgement, miscounted }) => judgement.is === "cannot tell" && judgement.missing[0] === "limit" && !miscounted);
   const lines = judged.filter((each) => !lacking.includes(each)).map((each) => words.judge.line(each));
   const asked = lacking.filter(({ first }) => first !== false);
-  if (asked.length > 0) lines.push(words.judge.lacking(asked.map((each) => words.judge.called(each))));
+  if (asked.length > 0) lines.push(words.judge.lacking(asked));
   if (judged.some(({ by, first }) => by === "bars" && first !== false)) lines.push(words.judge.unknownPlace());
   return lines;
 }

@@ -43,7 +43,7 @@ test("whose law holds is asked with the first reading, and what the manual must 
   expect((await t.one({ ...dm, say: "tread 5 mm front" })).text).toContain("so the moulded bars count; the law may ask for more: /group place.");
   expect((await t.one({ ...dm, say: "tread 4.9 mm front" })).text).not.toContain("/group place");
   expect((await t.one({ ...dm, say: "33 psi front 36 rear" })).text).toContain(
-    "To judge front cold tyre pressure and rear cold tyre pressure I need the figures of your manual, once: /spec.",
+    "To judge front and rear cold tyre pressure I need the figures of your manual, once: /spec.",
   );
   expect((await t.one({ ...dm, say: "32 psi front 36 rear" })).text).not.toContain("/spec");
   await t.close();

@@ -148,11 +148,14 @@ export const judgeWords = (p: Printer) => {
   };
   return {
     line,
-    /** Several of one kind that lack the same: one line. */
-    lacking: (kinds: readonly string[]): string => `To judge ${p.list(kinds)} I need the figures of your manual, once: /spec.`,
-    /** "front tread depth". */
-    called: ({ kind, place }: { readonly kind: ReadingKind; readonly place: Place | null }): string =>
-      `${place === null ? "" : `${place} `}${KIND_WORDS[kind].name}`,
+    /** All that lack nothing but their limit, in one line. */
+    lacking: (each: readonly { readonly kind: ReadingKind; readonly place: Place | null }[]): string => {
+      const kinds = [...new Set(each.map(({ kind }) => kind))].map((kind) => {
+        const places = [...new Set(each.flatMap((one) => (one.kind === kind && one.place !== null ? [one.place] : [])))];
+        return `${places.length === 0 ? "" : `${p.list(places)} `}${KIND_WORDS[kind].name}`;
+      });
+      return `To judge ${p.list(kinds)} I need the figures of your manual, once: /spec.`;
+    },
     unknownPlace: (): string => "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more: /group place.",
     howTo: (kind: ReadingKind): string => KIND_WORDS[kind].howTo,
   };
