@@ -6,7 +6,9 @@ import { given } from "../src/usecases/given.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayChanged } from "./replies/bikes.ts";
 import { press } from "./replies/said.ts";
-import { bikeShown } from "./shapes.ts";
+import { bikeShown, unit } from "./shapes.ts";
+
+const oldDial = z.object({ figure: z.number(), unit, how: z.enum(["typed", "rolled over", "same distance", "last reading"]) });
 
 export const bikeOdometer = define({
   name: "bike",
@@ -20,11 +22,11 @@ export const bikeOdometer = define({
   },
   adminOnly: false,
   visibility: () => "private",
-  data: shapeOf<DialNoted>(bikeShown.extend({ source: z.string(), replaced: z.boolean() })),
+  data: shapeOf<DialNoted>(bikeShown.extend({ source: z.string(), replaced: z.boolean(), old: oldDial.nullable() })),
   run: (ctx, { now, last, unit, why, bike }) => newDial(ctx, { now, cause: why ?? "replaced", ...given({ last, unit, bike }) }),
   say: (bike, words) => {
     const changed = sayChanged(bike, words);
-    const lines = [words.bikes.dialNoted(bike.nickname, bike.replaced), ...changed.lines.slice(1)];
+    const lines = [words.bikes.dialNoted(bike), ...changed.lines.slice(1)];
     return { ...changed, lines, actions: [press("undo", bike.source, words.readings.labels.undo), ...changed.actions] };
   },
 });

@@ -2,6 +2,8 @@
 
 import type { Action, Form, MessageAnswer, Said } from "../../src/chat/reply.ts";
 import { callsForWork } from "../../src/core/judgement/verdict.ts";
+import { dialOf } from "../../src/core/quantity/distance.ts";
+import { mayRollOver } from "../../src/core/usage/roll-over.ts";
 import type { MessageOutcome, Question } from "../../src/usecases/messages.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { firstBike } from "./added.ts";
@@ -151,7 +153,9 @@ function answers(question: Question, words: Words): Action[] {
     const choice = (value: string, label: string): Action => press("answer", `${draft}.${value}`, label, rev);
     switch (gap.because) {
       case "runs backwards":
-        return isDial ? [newDial(question, words), choice("earlier", labels.earlier)] : [choice("no figure", labels.noFigure)];
+        return isDial
+          ? [...(mayHaveRolled(question) ? [choice("rolled over", labels.rolledOver)] : []), newDial(question, words), choice("earlier", labels.earlier)]
+          : [choice("no figure", labels.noFigure)];
       case "beyond a later one":
         return isDial ? [choice("earlier", labels.later)] : [choice("no figure", labels.noFigure)];
       case "implausible jump":
@@ -167,6 +171,8 @@ function answers(question: Question, words: Words): Action[] {
   if (named.length > 4) return [pickOne("answer", draft, words.readings.labels.pick, named, rev)];
   return named.map(({ value, label }) => press("answer", `${draft}.${value}`, label, rev));
 }
+
+const mayHaveRolled = ({ last }: Question): boolean => last !== null && mayRollOver(dialOf(last.figure, last.unit), last.unit);
 
 const newDial = (question: Question, words: Words): Action =>
   formButton("new-dial", question.draft, words.readings.labels.replaced, newDialForm(question, words), question.rev);

@@ -110,8 +110,8 @@ export function readingsRepo(db: Db) {
         .execute();
       return rows.map(recordOf);
     },
-    /** Every live reading of some kinds of some bikes, oldest first. */
-    async ofKinds(ids: readonly BikeId[], kinds: readonly ReadingKind[]): Promise<Map<BikeId, Taken[]>> {
+    /** Every live reading of some bikes but of the odometer, or of some kinds only; oldest first. */
+    async ofKinds(ids: readonly BikeId[], kinds: readonly ReadingKind[] = MEASURED_KINDS): Promise<Map<BikeId, Taken[]>> {
       const found = new Map<BikeId, Taken[]>(ids.map((id) => [id, []]));
       if (ids.length === 0) return found;
       const rows = await live()

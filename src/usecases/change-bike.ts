@@ -10,7 +10,7 @@ import { readDial } from "../message/read-dial.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import { keepMember, whyUnusable } from "./add-bike.ts";
 import { type Ctx, todayOf } from "./context.ts";
-import { beginDial } from "./dials.ts";
+import { beginDial, type OldDial } from "./dials.ts";
 import { figureOfLast, type Garaged, garage, pick } from "./garage.ts";
 import { knownOf } from "./messages.ts";
 import { odometerRecord } from "./records.ts";
@@ -135,7 +135,7 @@ export async function setFitted(
 }
 
 /** A bike with its new dial; `source` undoes it, `replaced` says that it took the place of another noted the same day. */
-export type DialNoted = BikeShown & { readonly source: string; readonly replaced: boolean };
+export type DialNoted = BikeShown & { readonly source: string; readonly replaced: boolean; readonly old: OldDial | null };
 
 /** A new dial: what the old one last showed, what the new one shows now, and in which unit it counts. */
 export async function newDial(
@@ -157,7 +157,7 @@ export async function newDial(
     if (begun.is === "refused") return begun;
     await q.readings.log([odometerRecord(ctx, { bike: g.bike.id, dial: firstOfNew, unit: first.unit, typed: input.now, on }, ctx.event, 0)]);
     const after = await written(q, ctx, g.bike);
-    return after.is === "refused" ? after : done({ ...after.value, source: ctx.event, replaced: begun.value.replaced });
+    return after.is === "refused" ? after : done({ ...after.value, source: ctx.event, ...begun.value });
   });
 }
 

@@ -18,25 +18,21 @@ export async function answerDraft(ctx: Ctx, input: { readonly draft: string; rea
     const all = await ownGarage(q, ctx);
     if (draft.rev !== input.rev) return done<MessageOutcome>({ is: "asked", question: questionOf(draft, all) });
     if (input.choice === "earlier") return done(await withoutSlips(q, ctx, draft));
+    if (input.choice === "rolled over") return dialBegun(q, ctx, draft, "rolled over", undefined);
     return done(await answered(q, ctx, all, draft, input.choice));
   });
 }
 
 /** The dial was replaced: it starts again at the figure typed, and the bike's distance goes on from where the old one ended. */
 export async function draftNewDial(ctx: Ctx, input: { readonly draft: string; readonly last: string | undefined }): Promise<Result<MessageOutcome>> {
-  return withDraft(ctx, input.draft, async (q, draft) => {
-    const { all, g, read } = await dialAsked(q, ctx, draft);
-    if (g === null || read === null) return refused({ why: "gone" });
-    const begun = await beginDial(q, ctx, all, g, {
-      firstOfNew: read.dial,
-      unit: read.unit,
-      cause: "replaced",
-      on: read.on,
-      last: input.last,
-      source: sourceOf(draft),
-    });
-    return begun.is === "refused" ? begun : done(await logSure(q, ctx, draft, []));
-  });
+  return withDraft(ctx, input.draft, (q, draft) => dialBegun(q, ctx, draft, "replaced", input.last));
+}
+
+async function dialBegun(q: Repos, ctx: Ctx, draft: Draft, cause: "replaced" | "rolled over", last: string | undefined): Promise<Result<MessageOutcome>> {
+  const { all, g, read } = await dialAsked(q, ctx, draft);
+  if (g === null || read === null) return refused({ why: "gone" });
+  const begun = await beginDial(q, ctx, all, g, { firstOfNew: read.dial, unit: read.unit, cause, on: read.on, last, source: sourceOf(draft) });
+  return begun.is === "refused" ? begun : done(await logSure(q, ctx, draft, []));
 }
 
 /** Reads the message again as corrected; what was typed first stays with the draft that it replaces. */

@@ -47,7 +47,7 @@ export type Garaged = {
   readonly judged: readonly Judged[];
 };
 
-/** Loads bikes with their facts in three statements, two more where something was measured, however many bikes and however long their history. */
+/** Loads bikes with their facts in three statements, one more where tyres are swapped and two where something is judged, however many bikes and however long their history. */
 export async function garage(
   q: Repos,
   bikes: readonly Bike[],
@@ -62,6 +62,9 @@ export async function garage(
     q,
     bikes.filter(({ id }) => (read.get(id)?.measured ?? []).some(({ kind }) => isJudged(kind))),
   );
+  // Where tyres are swapped, what was measured before the last reading may be of the set that is on again.
+  const swapped = ids.filter((id) => work.get(id)?.some(({ items }) => items.some(({ item }) => item === TYRES_FITTED)));
+  const days = await q.readings.ofKinds(swapped);
   const garaged: Garaged[] = [];
   for (const bike of bikes) {
     const base = await q.bikes.base(bike.planHash);
@@ -78,7 +81,7 @@ export async function garage(
           epochs: turns.epochs.get(bike.id) ?? [],
           layUps: turns.layUps.get(bike.id) ?? [],
           odometers: read.get(bike.id)?.odometers ?? [],
-          measured: read.get(bike.id)?.measured ?? [],
+          measured: days.get(bike.id) ?? read.get(bike.id)?.measured ?? [],
           work: work.get(bike.id) ?? [],
           rig: rigs.get(bike.id) ?? bareRig(bike),
         },
@@ -112,7 +115,8 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   );
   const rechecks = rechecksOf(own, jobs, track, bike.column, last?.ridden ?? null);
   const looks = RECHECK_RULES.map(({ item }) => item).filter((item) => rechecks.some((recheck) => recheck.item === item.key));
-  const judged = judgeAll(parts.measured, parts.rig);
+  const fittings = fittingsOf(parts.work, track);
+  const judged = judgeAll(ofTheSetOn(parts.measured, fittings), parts.rig);
   const facts: Facts = {
     plan: looks.length === 0 ? plan : { items: [...plan.items, ...looks] },
     equipment: bike.equipment,
@@ -126,7 +130,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     layUps: parts.layUps,
     knownFrom: bike.knownFrom,
     byTheBook: bike.byTheBook,
-    fittings: fittingsOf(parts.work, track),
+    fittings,
     ofTyres: OF_TYRES_KEYS,
   };
   // A forecast is learnt from the whole track: only when somebody asks for it.

@@ -5,7 +5,7 @@ import type { Bike } from "../core/bike.ts";
 import { judgeElongation, pitchOf } from "../core/chain/elongation.ts";
 import type { ItemKey } from "../core/ids.ts";
 import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, type Missing } from "../core/judgement/verdict.ts";
-import type { Verdict } from "../core/schedule/facts.ts";
+import type { Fitting, Verdict } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
 import { judgePressure } from "../core/tyre/pressure.ts";
@@ -161,6 +161,14 @@ function missingCondition({ detail }: Taken, row: JudgedRow, judgement: Judgemen
   if (row.needs.length === 0 || callsForWork(judgement) || judgement.is === "cannot tell") return null;
   if (row.needs.some((need) => detail?.conditions?.includes(need) === true)) return null;
   return cannotTell(...row.needs.map((need): Missing => (need === "warm" ? "temperature" : need)));
+}
+
+/** What was read of the tyres while another set was on says nothing of these. */
+export function ofTheSetOn(measured: readonly Taken[], fittings: readonly Fitting[]): readonly Taken[] {
+  const now = fittings.at(-1)?.set;
+  if (now === undefined) return measured;
+  const setOn = (day: Taken["on"]): string | undefined => (fittings.findLast(({ on }) => on <= day) ?? fittings[0])?.set;
+  return measured.filter(({ kind, on }) => (kind !== "tread" && kind !== "cold pressure") || setOn(on) === now);
 }
 
 /** What stands of each kind at each place: of a day's readings the one left after adjusting, else the gravest of a pair, else the last. */

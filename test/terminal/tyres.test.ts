@@ -45,3 +45,21 @@ test("a slip is answered with what to do, and nothing is saved", async () => {
   expect(await said("/bike tyres set:road at:14,800 mi on:yesterday")).toMatch(/was put on later than that|is a long way|below/u);
   await t.close();
 });
+
+test("what was measured on a set is known again when it goes on again, and only what was ridden on it counts", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const run = (line: string) => t.one({ ...dm, run: line });
+  await run("/bike add name:Heron kind:chain-drive twin odometer:10,000 mi");
+  await t.one({ ...dm, say: "tread 4 mm rear on Heron" });
+  await t.send({ advance: "P10D" });
+  await run("/bike tyres set:off-road off:road at:11,000 mi");
+  await t.one({ ...dm, say: "tread 6 mm rear" });
+  await t.send({ advance: "P60D" });
+  await run("/bike tyres set:road at:12,000 mi");
+  const due = await run("/due");
+  // Measured at 10,000 mi, 1,000 on it since: 1,000 of 2,000 to go, and not due now.
+  expect(due.text).toContain("Rear tread depth: due at 13,000 mi, last done at 10,000 mi, and 1,000 mi since were on other tyres; 1,000 mi to go");
+  // Of the front nothing is known; it too has been ridden 1,000 mi since it came.
+  expect(due.text).toContain("front tread depth at 13,000 mi");
+  await t.close();
+});

@@ -109,7 +109,8 @@ function lastDoneTarget(item: PlanItem, marks: Marks, jobs: readonly PlacedJob[]
   const last = jobs.findLast((job) => job.ridden !== null);
   if (last?.ridden !== undefined && last.ridden !== null)
     return targetOf(item, marks.unit, ahead(last.ridden, (interval + last.off) as Stretch), interval, anchorOf(last, null));
-  if (facts.knownFrom.wholeSinceNew) return targetOf(item, marks.unit, ahead(ZERO, interval), interval, { from: "new" });
+  // Whole since new it is known from zero, or from what was ridden on other tyres.
+  if (facts.knownFrom.wholeSinceNew) return targetOf(item, marks.unit, ahead(facts.knownFrom.ridden, interval), interval, { from: "new" });
   return targetOf(item, marks.unit, ahead(facts.knownFrom.ridden, interval), interval, { from: "known from" }, null, true);
 }
 

@@ -6,7 +6,7 @@ import type { ReadingDetail } from "../reading/detail.ts";
 import type { Place, ReadingKind, ReadingUnit } from "../reading/kinds.ts";
 import type { Job } from "./facts.ts";
 
-/** The latest day on which something was read at a place. */
+/** A day on which something was read at a place: the latest, or for a bike whose tyres are swapped every one. */
 export type Measured = { readonly kind: ReadingKind; readonly place: Place | null; readonly on: LocalDate };
 
 /** A reading of the latest day at its place, with all that judging it takes. `value` in the canonical unit of its kind; `loggedAt` and `ordinal` put those of one day in order. */
@@ -19,17 +19,23 @@ export type Taken = Measured & {
   readonly ordinal: number;
 };
 
-/** The last time each such item was done: the latest reading at its place; of both places, the one read longest ago tells. */
+/** The times each such item was done: a reading at its place; of both places, the one read longest ago tells. */
 export function measuredJobs(items: readonly PlanItem[], measured: readonly Measured[]): Job[] {
   return items.flatMap(({ key, measuredBy }) => {
     if (measuredBy === null) return [];
     const { kind, place } = measuredBy;
-    const days = (place === "both" ? BOTH : [place]).map((at) =>
-      measured.filter((each) => each.kind === kind && each.place === at).reduce<LocalDate | null>(later, null),
+    const places = place === "both" ? BOTH : [place];
+    const read = measured.filter((each) => each.kind === kind && places.some((at) => at === each.place));
+    // As it stood on each of those days.
+    const done = read.map(({ on: day }) =>
+      places
+        .map((at) => read.filter((each) => each.place === at && each.on <= day).reduce<LocalDate | null>(later, null))
+        .reduce((a, b) => (a === null || b === null ? null : a < b ? a : b)),
     );
-    const on = days.reduce((a, b) => (a === null || b === null ? null : a < b ? a : b));
-    if (on === undefined || on === null) return [];
-    return [{ id: `${kind}@${on}`, item: key, on: { from: on, to: on, typed: "" }, ridden: null, hours: null, outcome: "done", how: "did it" }];
+    return [...new Set(done)]
+      .filter((on) => on !== null && on !== undefined)
+      .sort()
+      .map((on) => ({ id: `${kind}@${on}`, item: key, on: { from: on, to: on, typed: "" }, ridden: null, hours: null, outcome: "done", how: "did it" }));
   });
 }
 

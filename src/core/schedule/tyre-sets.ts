@@ -59,6 +59,7 @@ export function ofTheSetFitted(item: ItemKey, jobs: readonly PlacedJob[], facts:
   };
   const own = jobs.filter((job) => setAt(fittings, job) === fitted.set).map((job) => ({ ...job, off: job.ridden === null ? NONE : off(job.ridden) }));
   const first = fittings.find(({ set }) => set === fitted.set) ?? fitted;
-  if (first.ridden === null) return { jobs: own, facts };
+  // The set that was on when the bike came counts from there, less what was ridden on others.
+  if (first.ridden === null) return { jobs: own, facts: { ...facts, knownFrom: { ...facts.knownFrom, ridden: ahead(start, off(start)) } } };
   return { jobs: own, facts: { ...facts, knownFrom: { date: first.on, ridden: ahead(first.ridden, off(first.ridden)), wholeSinceNew: false } } };
 }

@@ -58,6 +58,20 @@ type TyreSets = {
   readonly sets: readonly { readonly set: string; readonly ridden: Stretch; readonly fitted: boolean; readonly since: LocalDate }[];
 };
 
+type DialNoted = {
+  readonly nickname: string;
+  readonly replaced: boolean;
+  readonly old: { readonly figure: number; readonly unit: DistanceUnit; readonly how: "typed" | keyof typeof OLD_DIAL } | null;
+};
+
+/** Where the old dial ended, when nobody said so. */
+const OLD_DIAL = {
+  "rolled over": (end: string) => `The old figures ended at ${end}.`,
+  "same distance": (end: string) => `It shows the same distance as the old one at ${end}.`,
+  "last reading": (end: string) =>
+    `The old one is taken to have ended at its last reading, ${end}; if it showed more, undo this and type it again with last:, such as last:15,300 mi.`,
+} as const;
+
 export const bikeWords = (p: Printer) => {
   const fitted = (e: Equipment): string =>
     `Fitted with: ${p.list([`${e.finalDrive} drive`, `${e.wheels} wheels`, `${e.tyres} tyres`, `${e.cooling} cooling`, `${e.throttle} throttle`, `${e.clutch} clutch`, `${e.frontBrake} front brake`, `${e.rearBrake} rear brake`, e.abs === "fitted" ? "ABS" : "no ABS", e.fuel, `${e.battery} battery`])}.`;
@@ -95,8 +109,11 @@ export const bikeWords = (p: Printer) => {
     /** Under "changed", for a bike off the road. */
     resting: (nickname: string): string =>
       `While ${nickname} stands, what ages by itself still falls due (fluids, belts, tyres, battery); what only riding wears waits, and reminders rest.`,
-    dialNoted: (nickname: string, replaced: boolean): string =>
-      `${nickname}'s new odometer is noted; the bike's own distance goes on.${replaced ? " It takes the place of the one noted earlier that day." : ""}`,
+    dialNoted: ({ nickname, replaced, old }: DialNoted): string => {
+      const place = replaced ? " It takes the place of the one noted earlier that day." : "";
+      const from = old === null || old.how === "typed" ? "" : ` ${OLD_DIAL[old.how](`${p.figure(old.figure, 0)} ${old.unit}`)}`;
+      return `${nickname}'s new odometer is noted; the bike's own distance goes on.${from}${place}`;
+    },
     /** "Heron: off-road tyres on since today; 0 mi on them." and what rests. */
     tyreSets: ({ nickname, unit, sets }: TyreSets, today: LocalDate): readonly string[] => {
       if (sets.length === 0)

@@ -119,6 +119,7 @@ export const readingWords = (p: Printer) => {
       retype: "Type it again",
       yes: "Yes, it is right",
       replaced: "The odometer was replaced",
+      rolledOver: "It rolled over to zero",
       lastOfOld: "Last figure on the old odometer",
       earlier: "The earlier reading was wrong",
       later: "The later reading was wrong",

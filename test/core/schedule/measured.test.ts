@@ -15,8 +15,11 @@ const PLAN = [
 const read = (kind: "tread" | "cold pressure", place: Place, on: string) => ({ kind, place, on: on as LocalDate });
 const days = (...measured: Parameters<typeof measuredJobs>[1]) => measuredJobs(PLAN, measured).map(({ item, on }) => [item, on.from]);
 
-test("a tread depth logged is that tyre's tread measured, on the latest day", () => {
-  expect(days(read("tread", "front", "2027-01-01"), read("tread", "front", "2027-03-01"))).toEqual([["front-tread.measure", "2027-03-01"]]);
+test("a tread depth logged is that tyre's tread measured, on each day it was", () => {
+  expect(days(read("tread", "front", "2027-03-01"), read("tread", "front", "2027-01-01"))).toEqual([
+    ["front-tread.measure", "2027-01-01"],
+    ["front-tread.measure", "2027-03-01"],
+  ]);
   expect(days(read("tread", "rear", "2027-03-01"))).toEqual([["rear-tread.measure", "2027-03-01"]]);
 });
 
