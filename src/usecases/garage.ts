@@ -22,7 +22,7 @@ import { OF_TYRES } from "../trade/items/chassis.ts";
 import { isJudged } from "../trade/judged.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
 import { zoneOfBike } from "./context.ts";
-import { type Judged, judgeAll, type Rig, verdictsOf } from "./judge.ts";
+import { type Judged, judgeAll, ofTheSetOn, type Rig, verdictsOf } from "./judge.ts";
 import { bareRig, rigsOf } from "./rig.ts";
 
 /** One bike, whole, at one moment. */
