@@ -2,7 +2,7 @@
 
 /** One list of choices per thing fitted; the type, the forms and the validation all read this table. */
 export const EQUIPMENT = {
-  finalDrive: ["chain", "belt", "shaft"],
+  finalDrive: ["chain", "belt", "shaft", "variator", "hub motor"],
   wheels: ["wire-spoked", "cast"],
   tyres: ["tubed", "tubeless"],
   cooling: ["air", "oil", "liquid"],

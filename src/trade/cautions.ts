@@ -13,6 +13,7 @@ export const CAUTIONS = {
   "moving chain": { source: "common practice" },
   steering: { source: "common practice" },
   throttle: { source: "common practice" },
+  "high voltage": { source: "common practice" },
 } as const satisfies Record<string, { readonly source: string }>;
 
 export type CautionKey = keyof typeof CAUTIONS;

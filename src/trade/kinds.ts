@@ -27,6 +27,9 @@ const USUAL = {
   sidecar: "none",
 } as const satisfies Equipment;
 
+/** What small and old machines lack. */
+const SIMPLE = { cooling: "air", abs: "none" } as const satisfies Partial<Equipment>;
+
 export const KINDS: Readonly<Record<KindId, { readonly equipment: Equipment }>> = {
   "chain-drive twin": { equipment: USUAL },
   "belt-drive cruiser": {
@@ -53,5 +56,32 @@ export const KINDS: Readonly<Record<KindId, { readonly equipment: Equipment }>> 
   },
   "dual-purpose single": {
     equipment: { ...USUAL, wheels: "wire-spoked", tyres: "tubed", cooling: "air", abs: "none", fuel: "carburettor", valveGear: "screw", battery: "flooded" },
+  },
+  "four-cylinder sport tourer": { equipment: { ...USUAL, fork: "upside-down", clutch: "hydraulic brake fluid", centreStand: "fitted" } },
+  "small commuter": {
+    equipment: { ...USUAL, ...SIMPLE, rearBrake: "drum", valveGear: "screw", rearSuspension: "twin shock", centreStand: "fitted" },
+  },
+  classic: {
+    equipment: {
+      ...{ ...USUAL, ...SIMPLE, wheels: "wire-spoked", tyres: "tubed", frontBrake: "drum", rearBrake: "drum", brakeFluid: "none", fuel: "carburettor" },
+      ...{ ignition: "points", valveGear: "screw", battery: "flooded", rearSuspension: "twin shock", centreStand: "fitted" },
+    },
+  },
+  electric: {
+    equipment: {
+      ...{ ...USUAL, finalDrive: "belt", cooling: "air", throttle: "by-wire", clutch: "automatic", fuel: "electric", valveGear: "none", camDrive: "none" },
+      ...{ battery: "lithium", rearSuspension: "direct" },
+    },
+  },
+  scooter: {
+    equipment: {
+      ...{ ...USUAL, finalDrive: "variator", clutch: "automatic", valveGear: "screw", rearSuspension: "twin shock", centreStand: "fitted" },
+    },
+  },
+  "sidecar outfit": {
+    equipment: {
+      ...{ ...USUAL, finalDrive: "shaft", wheels: "wire-spoked", tyres: "tubed", cooling: "air", abs: "none", fuel: "carburettor", valveGear: "screw" },
+      ...{ battery: "flooded", rearSuspension: "twin shock", sidecar: "fitted" },
+    },
   },
 };

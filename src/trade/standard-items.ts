@@ -4,10 +4,20 @@ import type { ItemKey } from "../core/ids.ts";
 import type { PlanItem, Repeat } from "../core/plan/plan.ts";
 import { CHASSIS_ITEMS } from "./items/chassis.ts";
 import { DRIVE_ITEMS } from "./items/drive.ts";
+import { ELECTRIC_ITEMS } from "./items/electrics.ts";
 import { ENGINE_ITEMS } from "./items/engine.ts";
+import { FRAME_ITEMS } from "./items/frame.ts";
 import type { ItemRow } from "./items/row.ts";
+import { TRANSMISSION_ITEMS } from "./items/transmission.ts";
 
-export const STANDARD_ITEMS = { ...ENGINE_ITEMS, ...DRIVE_ITEMS, ...CHASSIS_ITEMS } as const satisfies Record<string, ItemRow>;
+export const STANDARD_ITEMS = {
+  ...ENGINE_ITEMS,
+  ...ELECTRIC_ITEMS,
+  ...DRIVE_ITEMS,
+  ...TRANSMISSION_ITEMS,
+  ...CHASSIS_ITEMS,
+  ...FRAME_ITEMS,
+} as const satisfies Record<string, ItemRow>;
 export type StandardItemKey = keyof typeof STANDARD_ITEMS;
 
 /** A plan line from the catalogue, in another interval where the plan says so. */

@@ -37,7 +37,7 @@ describe("/plan chart", () => {
       "Valve clearance,A,,A,,",
     ]);
     expect((await readFile(drawing?.path ?? "")).readUInt32BE(16)).toBeGreaterThanOrEqual(900);
-    expect(drawing?.alt).toContain("A table of 17 items against 4 services");
+    expect(drawing?.alt).toContain("A table of 22 items against 4 services");
   });
   test("goes as far as asked, is shared when asked, and counts the bike's use in", async () => {
     expect((await run("/plan chart until:24,000 mi")).data.marks.at(-1)).toBe(24_000);
@@ -51,7 +51,7 @@ describe("/plan chart", () => {
     const letters = await paste(await readFile(table?.path ?? "", "utf8"));
     expect(letters.data.letters.every(({ from }: { from: string }) => from === "the chart")).toBe(true);
     const preview = await press(letters, "The letters are right");
-    expect(preview.data.lines.map(({ is }: { is: string }) => is)).toEqual(Array.from({ length: 35 }, () => "same"));
+    expect(preview.data.lines.map(({ is }: { is: string }) => is)).toEqual(Array.from({ length: 41 }, () => "same"));
     expect(preview.actions.map(({ label }) => label)).not.toContain("Save");
   });
 });

@@ -20,7 +20,7 @@ const oil = async () => {
 
 test("a plan is listed by system, in the bike's own column, habits and all", async () => {
   const shown = await run("/plan list");
-  expect(shown.data.lines).toHaveLength(35);
+  expect(shown.data.lines).toHaveLength(41);
   expect(shown.text).toContain("Engine\n- Engine oil and filter: every 4,000 mi or 12 months; first at 600 mi.");
   expect(shown.text).toContain("- Chain lubrication: every 300 mi; from the last time.");
   expect(shown.text).toContain("- Lights and horn: every month; from the last time.");

@@ -46,8 +46,8 @@ export type Repeat =
   /** Marks as listed, then `thenEvery` over and over, counted from zero or from the last mark listed. Anchor "marks" only. */
   | { readonly by: "mark list"; readonly at: readonly Columns[]; readonly thenEvery: Interval | null; readonly thenFrom: "zero" | "last mark" };
 
-/** A reading at one place, or at both of them. */
-export type MeasuredBy = { readonly kind: ReadingKind; readonly place: Place | "both" };
+/** A reading at one place, or at both of them; null where there is one place only. */
+export type MeasuredBy = { readonly kind: ReadingKind; readonly place: Place | "both" | null };
 
 /** One line of a plan. */
 export type PlanItem = {

@@ -7,7 +7,8 @@ const HYDRAULIC = { brakeFluid: ["DOT 3", "DOT 4", "DOT 5", "DOT 5.1", "mineral 
 /** What goes with the tyres when a set of them is taken off, on its wheels or not. */
 export const OF_TYRES = ["tyre-pressure.measure", "front-tread.measure", "rear-tread.measure", "front-tyre.replace", "rear-tyre.replace"] as const;
 
-const TYRE_AGE = "common practice: tyre makers ask for a yearly look from five years of age; worn tread comes first";
+/** Why tyres have an age. */
+export const TYRE_AGE = "common practice: tyre makers ask for a yearly look from five years of age; worn tread comes first";
 
 export const CHASSIS_ITEMS = {
   "front-pads.measure": {

@@ -15,6 +15,12 @@ export const KIND_NAMES = {
   "belt-drive cruiser": "belt-drive cruiser",
   "shaft-drive tourer": "shaft-drive tourer",
   "dual-purpose single": "single-cylinder dual-purpose",
+  "four-cylinder sport tourer": "four-cylinder sport tourer",
+  "small commuter": "small commuter",
+  classic: "classic with points and drum brakes",
+  electric: "electric",
+  scooter: "scooter with variator",
+  "sidecar outfit": "sidecar outfit",
 } as const satisfies Record<KindId, string>;
 
 export const PART_NAMES = {

@@ -17,4 +17,6 @@ export const ENGLISH_CAUTIONS = {
   "moving chain": "Never clean or oil a chain with the engine turning it: it takes fingers. Push the bike or turn the wheel by hand.",
   steering: "Steering: play or a notch at the head is not to be ridden on. Support the front wheel off the ground safely before you check.",
   throttle: "The throttle must snap shut by itself at every bar position, engine off and running, before you ride.",
+  "high voltage":
+    "High voltage kills: look only, touch nothing behind orange covers or cables, switch off first as the maker's manual says, and leave the rest to a trained workshop.",
 } as const satisfies Record<CautionKey, string>;
