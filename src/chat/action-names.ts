@@ -34,6 +34,11 @@ export const ACTION_NAMES = [
   "save-chart",
   "undo-chart",
   "leave-chart",
+  "defect-show",
+  "defect-grade",
+  "defect-nothing",
+  "defect-mended",
+  "defect-closes",
 ] as const;
 export type ActionName = (typeof ACTION_NAMES)[number];
 

@@ -3,6 +3,7 @@
 import type { Bike, Group, Member } from "../core/bike.ts";
 import type { Instant, LocalDate } from "../core/calendar/dates.ts";
 import { localDateAt } from "../core/calendar/zones.ts";
+import type { Defect } from "../core/defect.ts";
 import { isFitted } from "../core/equipment.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { type FoldedPlan, fold } from "../core/plan/fold.ts";
@@ -45,9 +46,11 @@ export type Garaged = {
   readonly rig: Rig;
   /** What stands of each thing measured. */
   readonly judged: readonly Judged[];
+  /** What stands open, oldest first. */
+  readonly defects: readonly Defect[];
 };
 
-/** Loads bikes with their facts in three statements, one more where tyres are swapped and two where something is judged, however many bikes and however long their history. */
+/** Loads bikes with their facts in four statements, one more where tyres are swapped and two where something is judged, however many bikes and however long their history. */
 export async function garage(
   q: Repos,
   bikes: readonly Bike[],
@@ -62,6 +65,7 @@ export async function garage(
     q,
     bikes.filter(({ id }) => (read.get(id)?.measured ?? []).some(({ kind }) => isJudged(kind))),
   );
+  const defects = await q.defects.openOf(ids);
   // Where tyres are swapped, what was measured before the last reading may be of the set that is on again.
   const swapped = ids.filter((id) => work.get(id)?.some(({ items }) => items.some(({ item }) => item === TYRES_FITTED)));
   const days = await q.readings.ofKinds(swapped);
@@ -84,6 +88,7 @@ export async function garage(
           measured: days.get(bike.id) ?? read.get(bike.id)?.measured ?? [],
           work: work.get(bike.id) ?? [],
           rig: rigs.get(bike.id) ?? bareRig(bike),
+          defects: defects.get(bike.id) ?? [],
         },
         today,
       ),
@@ -99,6 +104,7 @@ type Parts = {
   readonly measured: readonly Taken[];
   readonly work: readonly WorkRecord[];
   readonly rig: Rig;
+  readonly defects: readonly Defect[];
 };
 
 /** Puts a bike together from its parts; pure. */
@@ -159,6 +165,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     layUps: parts.layUps,
     rig: parts.rig,
     judged,
+    defects: parts.defects,
   };
 }
 
@@ -200,6 +207,7 @@ export function withMore(g: Garaged, more: Pick<Parts, "odometers" | "measured" 
       odometers: [...g.odometers, ...more.odometers],
       measured: [...g.measured, ...more.measured],
       work: [...g.work, ...more.work],
+      defects: g.defects,
     },
     g.today,
   );
@@ -215,6 +223,7 @@ export function without(g: Garaged, readings: readonly { readonly id: string }[]
     measured: g.measured,
     work: g.work.filter((record) => !gone.has(record.id)),
     rig: g.rig,
+    defects: g.defects,
   };
   return gone.size === 0 ? g : garagedOf(g.bike, g.plan, parts, g.today);
 }

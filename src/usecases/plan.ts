@@ -128,7 +128,7 @@ function changed(ctx: Ctx, g: Garaged, key: ItemKey, repeat: Repeat): Result<Int
   const then = garagedOf(
     g.bike,
     { ...g.plan, items },
-    { epochs, layUps: g.layUps, odometers: g.odometers, measured: g.measured, work: g.work, rig: g.rig },
+    { epochs, layUps: g.layUps, odometers: g.odometers, measured: g.measured, work: g.work, defects: g.defects, rig: g.rig },
     g.today,
   );
   const { dues: _dues, first: _first, ...bike } = dueBike(ctx, g);
