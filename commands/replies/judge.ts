@@ -1,8 +1,7 @@
 // Judged readings as lines: each its verdict and what to do; what only lacks the manual's figures shares one line.
 
 import { callsForWork } from "../../src/core/judgement/verdict.ts";
-import type { Judged } from "../../src/usecases/judge.ts";
-import type { JudgedOn } from "../../src/usecases/messages.ts";
+import type { Judged, JudgedOn } from "../../src/usecases/judge.ts";
 import type { Words } from "../../src/words/en/english.ts";
 
 /** Asked for what it lacks only at its first reading, or where it is looked at by itself. */

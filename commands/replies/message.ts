@@ -60,7 +60,7 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
       return null;
     case "logged": {
       const wants = outcome.news[0]?.nickname ?? nicknameOfPressing(outcome);
-      const asks = outcome.defects.length + outcome.mayClose.length > 0;
+      const asks = outcome.defects.some(({ from }) => from !== "verdict") || outcome.mayClose.length > 0;
       if (wants === null && !asks) return { react: "logged", reply: null, data: outcome };
       const reply = {
         ...said([wants === null || asks ? words.defects.inChannel() : words.readings.newsInChannel(wants)], {

@@ -5,6 +5,7 @@ import type { Limit } from "../core/judgement/verdict.ts";
 import type { ConditionRead } from "../core/reading/detail.ts";
 import type { Place, ReadingKind } from "../core/reading/kinds.ts";
 import type { CautionKey } from "./cautions.ts";
+import type { DefectKind } from "./defects.ts";
 import type { SpecKey } from "./spec-keys.ts";
 
 type End = "front" | "rear" | "sidecar" | "intake" | "exhaust" | "any";
@@ -23,11 +24,13 @@ export type JudgedRow = {
   readonly items: Partial<Record<End, string>>;
   /** Beyond its limit the bike is not to be ridden. */
   readonly doNotRide: boolean;
+  /** What is then noted against the bike until work mends it; none where the next reading shows it mended. */
+  readonly defects: Partial<Record<End, DefectKind>>;
   readonly caution: CautionKey | null;
 };
 
 const row = (more: Partial<JudgedRow> & Pick<JudgedRow, "fine">): JudgedRow => ({
-  ...{ specs: {}, near: 0, needs: [], items: {}, doNotRide: false, caution: null },
+  ...{ specs: {}, near: 0, needs: [], items: {}, doNotRide: false, defects: {}, caution: null },
   ...more,
 });
 
@@ -46,6 +49,7 @@ export const JUDGED = {
     ...{ fine: 0.1, near: 0.8, doNotRide: true, caution: "tyres", usual: BARS },
     specs: { front: "front tread limit", rear: "rear tread limit" },
     items: { front: "front-tyre.replace", rear: "rear-tyre.replace" },
+    defects: { front: "worn front tyre", rear: "worn rear tyre" },
   }),
   "cold pressure": row({
     ...{ fine: 3.5, doNotRide: true, caution: "tyres" },
@@ -56,11 +60,13 @@ export const JUDGED = {
     ...{ fine: 0.1, near: 1, doNotRide: true, caution: "brakes", usual: LINING },
     specs: { front: "front pad limit", rear: "rear pad limit" },
     items: { front: "front-pads.measure", rear: "rear-pads.measure" },
+    defects: { front: "worn front pads", rear: "worn rear pads" },
   }),
   "disc thickness": row({
     ...{ fine: 0.05, near: 0.2, doNotRide: true, caution: "brakes" },
     specs: { front: "front disc limit", rear: "rear disc limit" },
-    items: { front: "front-pads.measure", rear: "rear-pads.measure" },
+    items: { front: "front-discs.measure", rear: "rear-discs.measure" },
+    defects: { any: "worn disc" },
   }),
   "chain slack": row({
     ...{ fine: 1, near: 2, needs: ["upright", "on the side stand"], caution: "moving chain" },
@@ -71,7 +77,7 @@ export const JUDGED = {
   "belt deflection": row({ fine: 0.5, near: 1, needs: ["at force"], specs: { any: "belt deflection" }, items: { any: "drive-belt.inspect" } }),
   "battery voltage": row({ fine: 0.01, needs: ["rested"], caution: "battery", items: { any: "battery.test" } }),
   "charging voltage": row({ fine: 0.05, near: 0.1, caution: "battery", specs: { any: "battery charging voltage" }, items: { any: "battery.test" } }),
-  "brake fluid level": level({ doNotRide: true, caution: "brake fluid", items: { any: "brake-fluid.inspect" } }),
+  "brake fluid level": level({ doNotRide: true, caution: "brake fluid", items: { any: "brake-fluid.inspect" }, defects: { any: "low brake fluid" } }),
   "clutch fluid level": level({ caution: "brake fluid" }),
   "oil level": level({ caution: "hot", items: { any: "engine-oil.inspect" } }),
   "coolant level": level({ needs: ["cold"], caution: "hot", items: { any: "coolant.inspect" } }),

@@ -3,7 +3,7 @@
 import { judgeResting } from "../core/battery/rest.ts";
 import type { Bike } from "../core/bike.ts";
 import { judgeElongation, pitchOf } from "../core/chain/elongation.ts";
-import type { ItemKey } from "../core/ids.ts";
+import type { BikeId, ItemKey } from "../core/ids.ts";
 import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, type Missing } from "../core/judgement/verdict.ts";
 import type { Fitting, Verdict } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
@@ -39,6 +39,9 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit"> & {
   /** A chain measured over a pitch too few. */
   readonly miscounted: boolean;
 };
+
+/** A reading that was just logged, judged. `first`: of its kind on this bike. */
+export type JudgedOn = Judged & { readonly bike: BikeId; readonly first: boolean };
 
 /** What is known of a bike besides what was read. `place`: whose tread law. `use`: how it is loaded. `ways`: how each kind is measured on it, said once. */
 export type Rig = {

@@ -22,16 +22,14 @@ import { type ConvertAnswer, withTools } from "./convert.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { duesOf, figureOfLast, type Garaged, garage, itemOf, itemsOf, pick, withMore, without } from "./garage.ts";
-import { type Judged, judgeTaken, type Rig } from "./judge.ts";
+import { type JudgedOn, judgeTaken, type Rig } from "./judge.ts";
 import { refused } from "./refusals.ts";
 import { rigsOf } from "./rig.ts";
 import { asMeasured, asOdometers, heldAgainst, save, strangeAgainst } from "./settle.ts";
+import { noteVerdicts } from "./verdict-defects.ts";
 
 /** An item that this message made more urgent. */
 export type News = { readonly bike: BikeId; readonly nickname: string; readonly item: ItemKey; readonly called: string; readonly status: Status };
-
-/** A reading of this message, judged. `first`: of its kind on this bike. */
-export type JudgedOn = Judged & { readonly bike: BikeId; readonly first: boolean };
 
 /** A bike as an answer names it. */
 export type NamedBike = { readonly id: BikeId; readonly nickname: string; readonly unit: DistanceUnit };
@@ -258,9 +256,11 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
     );
     return newsBetween(ctx, g, after);
   });
+  const next = first + saved.readings.length + saved.work.length + saved.defects.length;
+  const verdicts = await noteVerdicts(q, ctx, touched, { judged, ...saved }, source, next);
   return {
-    ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, saved.defects) },
-    ...{ closed: shownOn(touched, saved.closed), mayClose: [], bikes: touched.map(named), news, judged, withdrawn: [] },
+    ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, [...saved.defects, ...verdicts.noted]) },
+    ...{ closed: shownOn(touched, [...saved.closed, ...verdicts.closed]), mayClose: [], bikes: touched.map(named), news, judged, withdrawn: [] },
   };
 }
 

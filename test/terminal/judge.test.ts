@@ -48,3 +48,19 @@ test("whose law holds is asked with the first reading, and what the manual must 
   expect((await t.one({ ...dm, say: "32 psi front 36 rear" })).text).not.toContain("/spec");
   await t.close();
 });
+
+test("what must not be ridden on is noted once as a defect, and the work that mends it closes it", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  const worn = await t.one({ ...dm, say: "tread 0.5 mm rear" });
+  expect(worn.data.defects).toMatchObject([{ kind: "worn rear tyre", grade: "do not ride", from: "verdict", words: "rear tread 0.5 mm" }]);
+  expect((await t.one({ ...dm, say: "tread 0.4 mm rear" })).data.defects).toEqual([]);
+  expect((await t.one({ ...dm, run: "/due" })).text).toContain("Do not ride: “rear tread 0.5 mm”, found today.");
+  await t.send({ advance: "P1D" });
+  const mended = await t.one({ ...dm, run: "/work did:rear tyre age at:14,300 mi outcome:replaced" });
+  expect(mended.data.closed).toMatchObject([{ kind: "worn rear tyre", state: "closed" }]);
+  expect((await t.one({ ...dm, run: "/due" })).text).not.toContain("Do not ride: “");
+  await t.one({ ...dm, press: button(mended, "Undo") });
+  expect((await t.one({ ...dm, run: "/due" })).text).toContain("Do not ride: “rear tread 0.5 mm”");
+  await t.close();
+});
