@@ -122,7 +122,7 @@ export function readingsRepo(db: Db) {
       return rows.map(recordOf);
     },
     /** Every live reading of some bikes but of the odometer, or of some kinds only; oldest first. */
-    async ofKinds(ids: readonly BikeId[], kinds: readonly ReadingKind[] = MEASURED_KINDS): Promise<Map<BikeId, Taken[]>> {
+    async everyTaken(ids: readonly BikeId[], kinds: readonly ReadingKind[] = MEASURED_KINDS): Promise<Map<BikeId, Taken[]>> {
       const found = new Map<BikeId, Taken[]>(ids.map((id) => [id, []]));
       if (ids.length === 0) return found;
       const rows = await live()

@@ -68,7 +68,7 @@ export async function garage(
   const defects = await q.defects.openOf(ids);
   // Where tyres are swapped, what was measured before the last reading may be of the set that is on again.
   const swapped = ids.filter((id) => work.get(id)?.some(({ items }) => items.some(({ item }) => item === TYRES_FITTED)));
-  const days = await q.readings.ofKinds(swapped);
+  const days = await q.readings.everyTaken(swapped);
   const garaged: Garaged[] = [];
   for (const bike of bikes) {
     const base = await q.bikes.base(bike.planHash);
