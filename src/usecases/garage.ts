@@ -8,7 +8,7 @@ import { isFitted } from "../core/equipment.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { type FoldedPlan, fold } from "../core/plan/fold.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
-import { type Dial, type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
+import { type Dial, type DistanceUnit, type Stretch, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import type { Due, Facts, Fitting, Job, Moment, Verdict } from "../core/schedule/facts.ts";
 import { measuredJobs, type Taken } from "../core/schedule/measured.ts";
 import { ownRules, rechecksOf } from "../core/schedule/rechecks.ts";
@@ -23,6 +23,7 @@ import { OF_TYRES } from "../trade/items/chassis.ts";
 import { isJudged } from "../trade/judged.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
 import { zoneOfBike } from "./context.ts";
+import { groupYears } from "./group-riding.ts";
 import { type Judged, judgeAll, ofTheSetOn, type Rig, verdictsOf } from "./judge.ts";
 import { bareRig, rigsOf } from "./rig.ts";
 
@@ -46,6 +47,7 @@ export type Garaged = {
   readonly rig: Rig;
   /** What stands of each thing measured. */
   readonly judged: readonly Judged[];
+  readonly groupYear: Stretch | null;
   /** What stands open, oldest first. */
   readonly defects: readonly Defect[];
 };
@@ -69,6 +71,7 @@ export async function garage(
   // Where tyres are swapped, what was measured before the last reading may be of the set that is on again.
   const swapped = ids.filter((id) => work.get(id)?.some(({ items }) => items.some(({ item }) => item === TYRES_FITTED)));
   const days = await q.readings.everyTaken(swapped);
+  const years = await groupYears(q, bikes, (id) => read.get(id)?.odometers ?? []);
   const garaged: Garaged[] = [];
   for (const bike of bikes) {
     const base = await q.bikes.base(bike.planHash);
@@ -88,6 +91,7 @@ export async function garage(
           measured: days.get(bike.id) ?? read.get(bike.id)?.measured ?? [],
           work: work.get(bike.id) ?? [],
           rig: rigs.get(bike.id) ?? bareRig(bike),
+          groupYear: years.get(bike.id) ?? null,
           defects: defects.get(bike.id) ?? [],
         },
         today,
@@ -104,6 +108,8 @@ type Parts = {
   readonly measured: readonly Taken[];
   readonly work: readonly WorkRecord[];
   readonly rig: Rig;
+  /** What bikes of its group ride in a year, where its own readings and its member say too little. */
+  readonly groupYear: Stretch | null;
   readonly defects: readonly Defect[];
 };
 
@@ -112,6 +118,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   // Equipment decides which items exist: nothing downstream sees the others.
   const plan: FoldedPlan = { items: whole.items.filter((item) => isFitted(item.fits, bike.equipment)), dropped: whole.dropped };
   const track = buildTrack(parts.epochs, parts.odometers);
+  const { groupYear } = parts;
   const last = lastPoint(track);
   const unit = parts.epochs.at(-1)?.unit ?? bike.column;
   const jobs = [...parts.work.flatMap((record) => jobsOf(record, track)), ...measuredJobs(plan.items, parts.measured)];
@@ -146,7 +153,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     ridden: last?.ridden ?? null,
     hours: null,
     get forecast() {
-      learnt ??= forecast(track, { layUps: parts.layUps, trips: [] }, { perYear: bike.perYear }, null, today);
+      learnt ??= forecast(track, { layUps: parts.layUps, trips: [] }, { perYear: bike.perYear }, groupYear === null ? null : { perYear: groupYear }, today);
       return learnt;
     },
   };
@@ -165,6 +172,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     layUps: parts.layUps,
     rig: parts.rig,
     judged,
+    groupYear,
     defects: parts.defects,
   };
 }
@@ -207,6 +215,7 @@ export function withMore(g: Garaged, more: Pick<Parts, "odometers" | "measured" 
       odometers: [...g.odometers, ...more.odometers],
       measured: [...g.measured, ...more.measured],
       work: [...g.work, ...more.work],
+      groupYear: g.groupYear,
       defects: g.defects,
     },
     g.today,
@@ -223,6 +232,7 @@ export function without(g: Garaged, readings: readonly { readonly id: string }[]
     measured: g.measured,
     work: g.work.filter((record) => !gone.has(record.id)),
     rig: g.rig,
+    groupYear: g.groupYear,
     defects: g.defects,
   };
   return gone.size === 0 ? g : garagedOf(g.bike, g.plan, parts, g.today);
