@@ -31,6 +31,12 @@ export type Refusal =
   | { readonly why: "not an interval"; readonly typed: string }
   /** Sets of tyres: what is wrong with the one named. */
   | { readonly why: "tyres"; readonly because: "what came off" | "on already" | "other on" | "earlier" | "name"; readonly set: string }
+  /** A check: of which bike, a figure that was not read, or an answer that cannot be. */
+  | {
+      readonly why: "check";
+      readonly because: "whose bike" | "not a temperature" | "not a figure" | "not a link" | "every bike has it" | "none finished";
+      readonly typed?: string;
+    }
   | { readonly why: "not yours" }
   | { readonly why: "gone" }
   | { readonly why: "changed meanwhile" }
