@@ -18,6 +18,7 @@ import { readingWords } from "./readings.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
 import { settingsWords } from "./settings.ts";
+import { sheetWords } from "./sheet.ts";
 import { torqueWords } from "./torque.ts";
 
 /** The words of a language for one member on one day. */
@@ -43,6 +44,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
     settings: settingsWords(p),
+    sheet: sheetWords(p),
     refusal: refusalWords(p),
     help: helpWords,
     commands: COMMAND_WORDS,
