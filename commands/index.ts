@@ -5,6 +5,7 @@ import { bikeChange } from "./bike-change.ts";
 import { bikeFitted } from "./bike-fitted.ts";
 import { bikeList } from "./bike-list.ts";
 import { bikeOdometer } from "./bike-odometer.ts";
+import { bikeParts } from "./bike-parts.ts";
 import { bikeTyres } from "./bike-tyres.ts";
 import { check } from "./check.ts";
 import { convert } from "./convert.ts";
@@ -18,6 +19,7 @@ import { planJob } from "./plan-job.ts";
 import { planList } from "./plan-list.ts";
 import { planReadChart } from "./plan-read-chart.ts";
 import { planSheet } from "./plan-sheet.ts";
+import { planShopping } from "./plan-shopping.ts";
 import { reading } from "./reading.ts";
 import { remind } from "./remind.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
@@ -36,6 +38,7 @@ const ALL = [
   bikeFitted,
   bikeOdometer,
   bikeTyres,
+  bikeParts,
   reading,
   work,
   due,
@@ -46,6 +49,7 @@ const ALL = [
   planReadChart,
   planSheet,
   planJob,
+  planShopping,
   convert,
   torqueSetCommand,
   torqueStages,

@@ -11,6 +11,7 @@ import { convertWords } from "./convert.ts";
 import { defectWords } from "./defects.ts";
 import { dueWords } from "./due.ts";
 import { outlookWords } from "./outlook.ts";
+import { partsWords } from "./parts.ts";
 import { pictureWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
 import { readChartWords } from "./read-chart.ts";
@@ -45,6 +46,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     reminders: reminderWords(p),
     settings: settingsWords(p),
     sheet: sheetWords(p),
+    parts: partsWords(p),
     refusal: refusalWords(p),
     help: helpWords,
     commands: COMMAND_WORDS,
