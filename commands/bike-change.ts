@@ -19,11 +19,12 @@ export const bikeChange = define({
     "not-used": { takes: "choice", required: false, choices: CONDITIONS },
     yearly: { takes: "text", required: false },
     book: { takes: "flag", required: false },
+    model: { takes: "text", required: false, complete: "model" },
   },
   adminOnly: false,
   visibility: () => "private",
   data: shapeOf<BikeShown>(bikeShown),
-  run: (ctx, { bike, name, state, used, yearly, book, "not-used": notUsed }) =>
-    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book })),
+  run: (ctx, { bike, name, state, used, yearly, book, model, "not-used": notUsed }) =>
+    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book, model })),
   say: sayChanged,
 });

@@ -17,6 +17,7 @@ import { planList } from "./plan-list.ts";
 import { planReadChart } from "./plan-read-chart.ts";
 import { reading } from "./reading.ts";
 import { remind } from "./remind.ts";
+import { spec } from "./spec.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
 import { torqueHex } from "./torque-hex.ts";
 import { torqueSetCommand } from "./torque-set.ts";
@@ -40,6 +41,7 @@ const ALL = [
   planChange,
   planChart,
   planReadChart,
+  spec,
   convert,
   torqueSetCommand,
   torqueStages,

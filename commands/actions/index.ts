@@ -8,6 +8,7 @@ import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./draf
 import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
 import { doneNow, putOffNow, showDue, showReminder } from "./reminders.ts";
 import { setUp, setUpZone } from "./set-up.ts";
+import { enterSpecForm, takeSpecBack } from "./spec.ts";
 import { keep, undo, undoOne, withdraw } from "./undo.ts";
 
 export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
@@ -42,4 +43,6 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "save-chart": saveChart,
   "undo-chart": undoChart,
   "leave-chart": leaveChart,
+  "spec-enter": enterSpecForm,
+  "spec-undo": takeSpecBack,
 };

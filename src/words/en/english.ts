@@ -16,6 +16,7 @@ import { readingWords } from "./readings.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
 import { settingsWords } from "./settings.ts";
+import { specWords } from "./specs.ts";
 import { torqueWords } from "./torque.ts";
 
 /** The words of a language for one member on one day. */
@@ -39,6 +40,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
     settings: settingsWords(p),
+    specs: specWords(p, style.locale, today),
     refusal: refusalWords(p),
     help: helpWords,
     commands: COMMAND_WORDS,
