@@ -52,7 +52,11 @@ async function gone(ctx: Ctx, words: Words, input: Extract<Inbound, { kind: "del
   const stood = await deleted(ctx, { message: input.message });
   const [bike] = stood?.bikes ?? [];
   if (stood === null || bike === undefined) return null;
-  const what = [...stood.readings.map(words.readings.reading), ...stood.work.flatMap((work) => work.items.map((item) => item.called))];
+  const what = [
+    ...stood.readings.map(words.readings.reading),
+    ...stood.work.flatMap((work) => (work.items.length === 0 ? [work.words] : work.items.map((item) => item.called))),
+    ...stood.defects.map(({ words: said }) => `“${said}”`),
+  ];
   return {
     ...said([words.readings.deleted(bike.nickname, what)], {
       actions: [press("withdraw", input.message, words.readings.labels.withdraw), press("keep", input.message, words.readings.labels.keep)],

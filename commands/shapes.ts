@@ -1,6 +1,7 @@
 // Shapes of the outcomes that several commands share, as scripts find them under `data`.
 
 import { z } from "zod";
+import { FOUND_BY, GRADES } from "../src/core/defect.ts";
 import { EQUIPMENT, type EquipmentPart } from "../src/core/equipment.ts";
 import { READING_KINDS, type ReadingKind } from "../src/core/reading/kinds.ts";
 import { OUTCOMES, STATUSES } from "../src/core/schedule/facts.ts";
@@ -44,9 +45,15 @@ export const work = z.object({
   how: z.string(),
   doneBy: z.string(),
 });
+/** Something found wrong with a bike, as it stands. */
+export const defect = z.object({
+  ...{ id: z.string(), rev: z.number().int(), state: z.enum(["open", "closed", "withdrawn"]), bike: z.string(), nickname: z.string() },
+  ...{ kind: z.string().nullable(), words: z.string(), grade: z.enum(GRADES).nullable(), on: localDate, dial: distance.nullable() },
+  ...{ from: z.enum(FOUND_BY), closedBy: z.string().nullable(), closedBecause: z.string().nullable(), caution: z.string().nullable() },
+});
 const named = z.object({ id: z.string(), nickname: z.string(), unit });
 const news = z.object({ bike: z.string(), nickname: z.string(), item: z.string(), called: z.string(), status: z.enum(STATUSES) });
-const gap = z.object({ need: z.enum(["bike", "place", "unit", "number", "item", "date", "sure"]) });
+const gap = z.object({ need: z.enum(["bike", "place", "unit", "number", "item", "date", "defect", "sure"]) });
 export const question = z.object({
   draft: z.string(),
   rev: z.number().int(),
@@ -115,12 +122,15 @@ export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("not yours") }),
   z.object({ is: z.literal("bike gone") }),
   z.object({ is: z.literal("taken back") }),
-  z.object({ is: z.literal("stands"), source: z.string(), readings: z.array(reading), work: z.array(work), bikes: z.array(named) }),
+  z.object({ is: z.literal("stands"), source: z.string(), readings: z.array(reading), work: z.array(work), defects: z.array(defect), bikes: z.array(named) }),
   z.object({
     is: z.literal("logged"),
     source: z.string(),
     readings: z.array(reading),
     work: z.array(work),
+    defects: z.array(defect),
+    closed: z.array(defect),
+    mayClose: z.array(z.object({ defect, work: z.string() })),
     bikes: z.array(named),
     news: z.array(news),
     withdrawn: z.array(reading),
@@ -130,7 +140,11 @@ export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("cannot convert"), why: z.object({ why: z.literal("cannot convert") }) }),
 ]);
 
-export const undone = z.object({ readings: z.array(reading), work: z.array(work), restored: z.array(reading), bikes: z.array(named) });
+const notedOnly = defect.omit({ nickname: true, caution: true });
+export const undone = z.object({
+  ...{ readings: z.array(reading), work: z.array(work), defects: z.array(notedOnly) },
+  ...{ restored: z.array(reading), reopened: z.array(notedOnly), bikes: z.array(named) },
+});
 
 const leg = z.object({ by: z.enum(["distance", "date", "hours", "times", "verdict", "recheck"]), state: z.string().optional() });
 const dueLine = z.object({
@@ -159,6 +173,7 @@ export const dueBike = z.object({
   dues: z.array(dueLine),
   first: z.array(z.string()),
   standing: standing.nullish(),
+  defects: z.array(defect).optional(),
 });
 export const KINDS = Object.keys(KIND_NAMES) as KindId[];
 export const addedBike = z.object({

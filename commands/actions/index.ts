@@ -4,6 +4,7 @@ import type { ActionName } from "../../src/chat/action-names.ts";
 import type { BotHandler } from "../define.ts";
 import { addFirst, fitChoice, fitPart, history, historyUnknown, historyWhole } from "./bike.ts";
 import { answerChart, leaveChart, pasteChart, saveChart, showChart, undoChart } from "./chart.ts";
+import { defectCloses, defectGrade, defectMended, defectNothing, defectShow } from "./defects.ts";
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
 import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
 import { doneNow, putOffNow, showDue, showReminder } from "./reminders.ts";
@@ -45,4 +46,9 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "leave-chart": leaveChart,
   "spec-enter": enterSpecForm,
   "spec-undo": takeSpecBack,
+  "defect-show": defectShow,
+  "defect-grade": defectGrade,
+  "defect-nothing": defectNothing,
+  "defect-mended": defectMended,
+  "defect-closes": defectCloses,
 };

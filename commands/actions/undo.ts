@@ -46,9 +46,18 @@ function sayUndone(out: Undone, words: Words): Said {
   return said(
     out.bikes.map((bike) => {
       const readings = out.readings.filter((r) => r.bike === bike.id).map(words.readings.reading);
-      const work = out.work.filter((w) => w.bike === bike.id).flatMap((w) => w.items.map((item) => item.called));
+      const work = out.work.filter((w) => w.bike === bike.id).flatMap((w) => called(w));
+      const defects = out.defects.filter((d) => d.bike === bike.id).map((d) => `“${d.words}”`);
+      const again = out.reopened.filter((d) => d.bike === bike.id).map((d) => d.words);
       const restored = out.restored.filter((r) => r.bike === bike.id).map(words.readings.reading);
-      return [words.readings.undone(bike.nickname, [...readings, ...work]), ...(restored.length === 0 ? [] : [words.readings.restored(restored)])].join(" ");
+      return [
+        words.readings.undone(bike.nickname, [...readings, ...work, ...defects]),
+        ...(restored.length === 0 ? [] : [words.readings.restored(restored)]),
+        ...(again.length === 0 ? [] : [words.defects.reopened(again)]),
+      ].join(" ");
     }),
   );
 }
+
+/** What a work record is called: its items, else the words that named it. */
+const called = (work: Undone["work"][number]): readonly string[] => (work.items.length === 0 ? [work.words] : work.items.map((item) => item.called));

@@ -6,6 +6,7 @@ import type { Ridden } from "../../src/core/quantity/distance.ts";
 import type { Status } from "../../src/core/schedule/facts.ts";
 import type { DueBike, DueLine } from "../../src/usecases/due.ts";
 import type { Words } from "../../src/words/en/english.ts";
+import { showEach } from "./defects.ts";
 import { said } from "./said.ts";
 
 /** Lines that fit a phone before the rest is counted; one bike asked for by name is shown whole. */
@@ -18,12 +19,15 @@ export function sayDue(bikes: readonly DueBike[], words: Words): Said {
   const whole = bikes.length === 1;
   const lines = bikes.flatMap((bike, n) => [...(n > 0 ? [""] : []), ...linesOf(bike, whole, words)]);
   const urgent = bikes.flatMap((bike) => bike.dues).filter((line) => !line.habit && ["overdue", "due", "soon"].includes(line.status));
-  return said(lines, { caution: cautionOf(urgent, words) });
+  const defects = bikes.flatMap((bike) => bike.defects ?? []);
+  const [worst] = defects.filter((defect) => defect.grade === "do not ride" && defect.caution !== null);
+  return said(lines, { caution: words.caution(worst?.caution ?? null) ?? cautionOf(urgent, words), actions: showEach(defects, words) });
 }
 
 function linesOf(bike: DueBike, whole: boolean, words: Words): string[] {
   const { due } = words;
   const lines = [due.bike(bike.nickname, bike)];
+  for (const defect of bike.defects ?? []) lines.push(`- ${words.defects.due(defect, words.today)}`);
   if (bike.laidUp) lines.push(due.laidUp());
   if (bike.standing != null) lines.push(words.outlook.whileItStands(bike.standing.items, bike.standing.until, words.today));
   const habits = bike.dues.filter((line) => line.habit);

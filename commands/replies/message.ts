@@ -7,6 +7,7 @@ import type { MessageOutcome, Question } from "../../src/usecases/messages.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { firstBike } from "./added.ts";
 import { sayConversion } from "./conversion.ts";
+import { defectActions, showEach } from "./defects.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
 
 type Logged = Extract<MessageOutcome, { is: "logged" }>;
@@ -33,7 +34,7 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
     case "taken back":
       return said([words.readings.takenBack()]);
     case "stands": {
-      const still = sayLogged({ ...outcome, is: "logged", news: [], withdrawn: [] }, words);
+      const still = sayLogged({ ...outcome, is: "logged", closed: [], mayClose: [], news: [], withdrawn: [] }, words);
       return { ...still, lines: [words.readings.stillStands(), ...still.lines] };
     }
     case "logged":
@@ -57,9 +58,12 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
       return null;
     case "logged": {
       const [news] = outcome.news;
-      if (news === undefined) return { react: "logged", reply: null, data: outcome };
+      const asks = outcome.defects.length + outcome.mayClose.length > 0;
+      if (news === undefined && !asks) return { react: "logged", reply: null, data: outcome };
       const reply = {
-        ...said([words.readings.newsInChannel(news.nickname)], { actions: [press("show-logged", outcome.source, words.readings.labels.logged)] }),
+        ...said([news === undefined || asks ? words.defects.inChannel() : words.readings.newsInChannel(news.nickname)], {
+          actions: [press("show-logged", outcome.source, words.readings.labels.logged)],
+        }),
         visibility: "shared",
         data: outcome,
       } as const;
@@ -106,13 +110,23 @@ function sayLogged(outcome: Logged, words: Words): Said {
     if (readings.length > 0) lines.push(words.readings.logged(bike.nickname, readings, words.today));
     for (const work of outcome.work.filter((each) => each.bike === bike.id)) lines.push(words.readings.worked(bike.nickname, work, bike.unit, words.today));
   }
+  for (const defect of outcome.defects) lines.push(words.defects.noted(defect));
+  for (const defect of outcome.closed) lines.push(words.defects.mended(defect));
+  for (const { defect } of outcome.mayClose) lines.push(words.defects.closesIt(defect));
   if (outcome.withdrawn.length > 0) lines.push(words.readings.withdrawn(outcome.withdrawn, words.today));
   for (const news of outcome.news.slice(0, 6)) lines.push(words.readings.news(news.nickname, news.called, news.status));
   if (outcome.news.length > 6) lines.push(words.reminders.more(outcome.news.length - 6));
-  const actions = [press("undo", outcome.source, words.readings.labels.undo)];
+  const [defect, ...others] = outcome.defects;
+  if (defect !== undefined && others.length === 0 && defect.state === "open" && defect.grade === null) lines.push(words.defects.howBad());
+  const actions: Action[] = [
+    ...(defect === undefined ? [] : others.length === 0 ? defectActions(defect, words) : showEach(outcome.defects, words)),
+    ...outcome.mayClose.map((each) => press("defect-closes", `${each.defect.id}.${each.work}`, words.defects.labels.closes(each.defect.words))),
+    press("undo", outcome.source, words.readings.labels.undo),
+  ];
   const [bike] = outcome.bikes;
   if (bike !== undefined && outcome.news.length > 0) actions.push(press("show-due", bike.id, words.readings.labels.due));
-  return said(lines, { actions });
+  const [hurts] = [...outcome.defects, ...outcome.closed].filter((each) => each.caution !== null);
+  return said(lines, { actions, caution: words.caution(hurts?.caution ?? null) });
 }
 
 /** The odometer that came with work is said in the work's own line. */
@@ -157,6 +171,7 @@ function answers(question: Question, words: Words): Action[] {
         return [];
     }
   }
+  if (gap.need === "defect") return [press("answer", `${draft}.yes`, words.defects.labels.note, rev)];
   const named = question.options.map((given, n) => ({ value: String(n), label: words.readings.option(gap, n, given) }));
   if (named.length === 0) return [];
   if (named.length > 4) return [pickOne("answer", draft, words.readings.labels.pick, named, rev)];

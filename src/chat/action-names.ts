@@ -36,6 +36,11 @@ export const ACTION_NAMES = [
   "leave-chart",
   "spec-enter",
   "spec-undo",
+  "defect-show",
+  "defect-grade",
+  "defect-nothing",
+  "defect-mended",
+  "defect-closes",
 ] as const;
 export type ActionName = (typeof ACTION_NAMES)[number];
 

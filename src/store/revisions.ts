@@ -1,9 +1,9 @@
-// Records as revisions (id, rev), the same for readings, work and specs: one row is current, and the next revision takes its place.
+// Records as revisions (id, rev), the same for readings, work, defects and specs: one row is current, and the next revision takes its place.
 
 import type { Db } from "./db.ts";
 
 /** The tables that hold revisions; they share the columns used here. */
-type Revised = "readings" | "work" | "specs";
+type Revised = "readings" | "work" | "defects" | "specs";
 
 /** Where to go on counting the records of one source, withdrawn ones included. */
 export async function nextOrdinal(db: Db, table: Exclude<Revised, "specs">, message: string): Promise<number> {

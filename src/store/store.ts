@@ -8,6 +8,7 @@ import { bikesRepo } from "./bikes.ts";
 import { chartsRepo } from "./charts.ts";
 import type { DatabaseKind } from "./columns.ts";
 import type { Db, Opened } from "./db.ts";
+import { defectsRepo } from "./defects.ts";
 import { draftsRepo } from "./drafts.ts";
 import { membersRepo } from "./members.ts";
 import { noticesRepo } from "./notices.ts";
@@ -23,6 +24,7 @@ export type Repos = {
   readonly bikes: ReturnType<typeof bikesRepo>;
   readonly readings: ReturnType<typeof readingsRepo>;
   readonly work: ReturnType<typeof workRepo>;
+  readonly defects: ReturnType<typeof defectsRepo>;
   readonly drafts: ReturnType<typeof draftsRepo>;
   readonly charts: ReturnType<typeof chartsRepo>;
   readonly notices: ReturnType<typeof noticesRepo>;
@@ -98,6 +100,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     bikes: bikesRepo(db, bases),
     readings: readingsRepo(db),
     work: workRepo(db),
+    defects: defectsRepo(db),
     drafts: draftsRepo(db),
     charts: chartsRepo(db),
     notices: noticesRepo(db),

@@ -116,6 +116,28 @@ export type Tables = {
     by: string;
     at: string;
     why: string | null;
+    detail: string | null;
+  };
+  defects: {
+    id: string;
+    rev: number;
+    current: Flag;
+    state: string;
+    bike: string;
+    kind: string | null;
+    words: string;
+    grade: string | null;
+    on_date: string;
+    dial: number | null;
+    found_by: string;
+    closed_by: string | null;
+    closed_because: string | null;
+    message: string | null;
+    ordinal: number;
+    logged_at: string;
+    by: string;
+    at: string;
+    why: string | null;
   };
   drafts: {
     id: string;

@@ -5,6 +5,7 @@ import type { Instant, LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { BikeId, ItemKey, MemberId } from "../core/ids.ts";
 import type { Dial } from "../core/quantity/distance.ts";
 import { HOW_WE_KNOW, type HowWeKnow, OUTCOMES, type Outcome } from "../core/schedule/facts.ts";
+import { type ItemValue, NO_DETAIL, type WorkDetail } from "../core/work-detail.ts";
 import type { Db } from "./db.ts";
 import type { RecordState } from "./readings.ts";
 import { closeRevision, nextOrdinal } from "./revisions.ts";
@@ -15,8 +16,8 @@ export type WorkItem = {
   readonly item: ItemKey;
   readonly called: string;
   readonly outcome: Outcome;
-  readonly found: string | null;
-  readonly left: string | null;
+  readonly found: readonly ItemValue[];
+  readonly left: readonly ItemValue[];
 };
 
 export type WorkRecord = {
@@ -34,6 +35,7 @@ export type WorkRecord = {
   readonly how: HowWeKnow;
   readonly doneBy: string;
   readonly note: string | null;
+  readonly detail: WorkDetail;
   readonly message: string | null;
   readonly ordinal: number;
   readonly loggedAt: Instant;
@@ -42,9 +44,18 @@ export type WorkRecord = {
   readonly why: string | null;
 };
 
-const itemsShape = z.array(
-  z.object({ item: z.string(), called: z.string(), outcome: z.enum(OUTCOMES), found: z.string().nullable(), left: z.string().nullable() }),
-);
+const valuesShape = z
+  .array(z.object({ value: z.number(), unit: z.string(), place: z.string().nullable() }))
+  // Before values were kept, nothing stood here.
+  .nullable()
+  .transform((values) => values ?? []);
+const itemsShape = z.array(z.object({ item: z.string(), called: z.string(), outcome: z.enum(OUTCOMES), found: valuesShape, left: valuesShape }));
+const detailShape = z.object({
+  quantities: z.array(z.object({ value: z.number(), unit: z.string(), of: z.string().nullable(), typed: z.string() })),
+  parts: z.array(z.object({ words: z.string(), item: z.string().nullable(), made: z.string().nullable() })),
+  cost: z.object({ minor: z.number().int(), currency: z.string().nullable(), typed: z.string() }).nullable(),
+  by: z.string().nullable(),
+});
 
 export function workRepo(db: Db) {
   return {
@@ -107,6 +118,7 @@ function recordOf(row: Tables["work"]): WorkRecord {
     how: z.enum(HOW_WE_KNOW).parse(row.how),
     doneBy: row.done_by,
     note: row.note,
+    detail: row.detail === null ? NO_DETAIL : (detailShape.parse(JSON.parse(row.detail)) as WorkDetail),
     message: row.message,
     ordinal: row.ordinal,
     loggedAt: row.logged_at as Instant,
@@ -117,11 +129,12 @@ function recordOf(row: Tables["work"]): WorkRecord {
 }
 
 function rowOf(r: WorkRecord): Tables["work"] {
-  const { on, dialTyped, doneBy, loggedAt, items, ...same } = r;
+  const { on, dialTyped, doneBy, loggedAt, items, detail, ...same } = r;
   return {
     ...same,
     current: 1,
     items: JSON.stringify(items),
+    detail: detail === NO_DETAIL ? null : JSON.stringify(detail),
     from_date: on.from,
     to_date: on.to,
     date_typed: on.typed,

@@ -1,6 +1,7 @@
 // What is due: every item of the speaker's bikes with its status and the facts of its reason.
 
 import type { LocalDate } from "../core/calendar/dates.ts";
+import { worstFirst } from "../core/defect.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { Condition } from "../core/plan/plan.ts";
 import type { DistanceUnit, Stretch } from "../core/quantity/distance.ts";
@@ -8,6 +9,7 @@ import { doTheseFirst } from "../core/schedule/do-these-first.ts";
 import type { Due } from "../core/schedule/facts.ts";
 import type { Basis } from "../core/usage/forecast.ts";
 import type { Ctx } from "./context.ts";
+import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { duesOf, figureOfLast, type Garaged, itemsOf, pick } from "./garage.ts";
 import { noneLeft, ownGarage } from "./messages.ts";
 import { type NextShown, nextOf } from "./picture-next.ts";
@@ -31,6 +33,8 @@ export type DueBike = {
   /** Keys of what a used bike with no history wants first. */
   readonly first: readonly ItemKey[];
   readonly standing?: Standing | null;
+  /** What stands open, do not ride first; for the owner alone. */
+  readonly defects?: readonly DefectShown[];
 };
 
 export type DueLine = Due & { readonly name: string; readonly caution: string | null };
@@ -64,7 +68,11 @@ export async function whatIsDueOn(ctx: Ctx, bike: BikeId): Promise<Result<DueRep
   });
 }
 
-const ownDueBike = (ctx: Ctx, g: Garaged): DueBike => ({ ...dueBike(ctx, g), standing: whileItStands(ctx, g) });
+const ownDueBike = (ctx: Ctx, g: Garaged): DueBike => ({
+  ...dueBike(ctx, g),
+  standing: whileItStands(ctx, g),
+  defects: g.defects.toSorted(worstFirst).map((defect) => defectShown(g, defect)),
+});
 
 /** The due list of one bike, ready to be worded. */
 export function dueBike(ctx: Pick<Ctx, "itemName">, g: Garaged): DueBike {

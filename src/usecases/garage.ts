@@ -3,6 +3,7 @@
 import type { Bike, Group, Member } from "../core/bike.ts";
 import type { Instant, LocalDate } from "../core/calendar/dates.ts";
 import { localDateAt } from "../core/calendar/zones.ts";
+import type { Defect } from "../core/defect.ts";
 import { isFitted } from "../core/equipment.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { type FoldedPlan, fold } from "../core/plan/fold.ts";
@@ -38,9 +39,11 @@ export type Garaged = {
   readonly measured: readonly Measured[];
   readonly work: readonly WorkRecord[];
   readonly layUps: readonly LayUpRecord[];
+  /** What stands open, oldest first. */
+  readonly defects: readonly Defect[];
 };
 
-/** Loads bikes with their facts in three statements, one more where tyres are swapped, however many bikes and however long their history. */
+/** Loads bikes with their facts in four statements, one more where tyres are swapped, however many bikes and however long their history. */
 export async function garage(
   q: Repos,
   bikes: readonly Bike[],
@@ -51,6 +54,7 @@ export async function garage(
   const turns = await q.bikes.turns(ids);
   const read = await q.readings.historiesOf(ids);
   const work = await q.work.ofBikes(ids);
+  const defects = await q.defects.openOf(ids);
   // Where tyres are swapped, what was measured before the last reading may be of the set that is on again.
   const swapped = ids.filter((id) => work.get(id)?.some(({ items }) => items.some(({ item }) => item === TYRES_FITTED)));
   const days = await q.readings.measuredDays(swapped);
@@ -72,6 +76,7 @@ export async function garage(
           odometers: read.get(bike.id)?.odometers ?? [],
           measured: days.get(bike.id) ?? read.get(bike.id)?.measured ?? [],
           work: work.get(bike.id) ?? [],
+          defects: defects.get(bike.id) ?? [],
         },
         today,
       ),
@@ -86,6 +91,7 @@ type Parts = {
   readonly odometers: readonly OdometerReading[];
   readonly measured: readonly Measured[];
   readonly work: readonly WorkRecord[];
+  readonly defects: readonly Defect[];
 };
 
 /** Puts a bike together from its parts; pure. */
@@ -142,6 +148,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     measured: parts.measured,
     work: parts.work,
     layUps: parts.layUps,
+    defects: parts.defects,
   };
 }
 
@@ -173,6 +180,7 @@ export function withMore(g: Garaged, more: Pick<Parts, "odometers" | "measured" 
       odometers: [...g.odometers, ...more.odometers],
       measured: [...g.measured, ...more.measured],
       work: [...g.work, ...more.work],
+      defects: g.defects,
     },
     g.today,
   );
@@ -187,6 +195,7 @@ export function without(g: Garaged, readings: readonly { readonly id: string }[]
     odometers: g.odometers.filter((reading) => !gone.has(reading.id)),
     measured: g.measured,
     work: g.work.filter((record) => !gone.has(record.id)),
+    defects: g.defects,
   };
   return gone.size === 0 ? g : garagedOf(g.bike, g.plan, parts, g.today);
 }

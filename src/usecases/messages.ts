@@ -1,6 +1,7 @@
 // A plain message: read, held against history, and either logged whole, asked about, or passed over in silence.
 
 import { nicknameKey } from "../core/bike.ts";
+import type { Defect } from "../core/defect.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { Conversion } from "../core/quantity/conversion.ts";
 import { askConvert } from "../core/quantity/convert-question.ts";
@@ -17,8 +18,9 @@ import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type ConvertAnswer, withTools } from "./convert.ts";
-import { withdrawAll } from "./corrections.ts";
-import { duesOf, figureOfLast, type Garaged, garage, itemOf, itemsOf, withMore, without } from "./garage.ts";
+import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
+import { type DefectShown, defectShown } from "./defect-shown.ts";
+import { duesOf, figureOfLast, type Garaged, garage, itemOf, itemsOf, pick, withMore, without } from "./garage.ts";
 import { refused } from "./refusals.ts";
 import { asMeasured, asOdometers, heldAgainst, save, strangeAgainst } from "./settle.ts";
 
@@ -61,6 +63,7 @@ export type MessageOutcome =
       readonly source: string;
       readonly readings: readonly ReadingRecord[];
       readonly work: readonly WorkRecord[];
+      readonly defects: readonly DefectShown[];
       readonly bikes: readonly NamedBike[];
     }
   /** An edit of a message whose log was taken back. */
@@ -72,6 +75,10 @@ export type MessageOutcome =
       readonly source: string;
       readonly readings: readonly ReadingRecord[];
       readonly work: readonly WorkRecord[];
+      readonly defects: readonly DefectShown[];
+      /** Open defects that the work closed, and those that it may have. */
+      readonly closed: readonly DefectShown[];
+      readonly mayClose: readonly { readonly defect: DefectShown; readonly work: string }[];
       readonly bikes: readonly NamedBike[];
       readonly news: readonly News[];
       /** Earlier readings that were withdrawn as slips for this one's sake. */
@@ -220,11 +227,12 @@ export async function settle(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
 
 /** Saves and says what became more urgent by it. */
 export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], source: string, again: boolean): Promise<MessageOutcome> {
-  const first = again ? Math.max(await q.readings.nextOrdinal(source), await q.work.nextOrdinal(source)) : 0;
+  const first = again ? await nextOf(q, source) : 0;
   // What an earlier version of the message logged gives way to this one.
-  if (again) await withdrawAll(q, ctx, await q.readings.ofMessage(source), await q.work.ofMessage(source), "amended");
-  const saved = await save(q, ctx, intents, all, source, first);
-  const touched = all.filter((g) => saved.readings.some((r) => r.bike === g.bike.id) || saved.work.some((w) => w.bike === g.bike.id));
+  const reopened = again ? await withdrawAll(q, ctx, await recordsOf(q, source), "amended") : [];
+  const standing = reopened.length === 0 ? all : all.map((g) => ({ ...g, defects: [...g.defects, ...reopened.filter((d) => d.bike === g.bike.id)] }));
+  const saved = await save(q, ctx, intents, standing, source, first);
+  const touched = standing.filter((g) => allOf(saved).some((record) => record.bike === g.bike.id));
   const news = touched.flatMap((g) => {
     const after = withMore(g, {
       odometers: asOdometers(saved.readings, g.bike.id),
@@ -233,8 +241,22 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
     });
     return newsBetween(ctx, g, after);
   });
-  return { is: "logged", source, readings: saved.readings, work: saved.work, bikes: touched.map(named), news, withdrawn: [] };
+  return {
+    ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, saved.defects) },
+    ...{ closed: shownOn(touched, saved.closed), mayClose: [], bikes: touched.map(named), news, withdrawn: [] },
+  };
 }
+
+/** Where to go on counting the records of a source, withdrawn ones included. */
+export const nextOf = async (q: Repos, source: string): Promise<number> =>
+  Math.max(await q.readings.nextOrdinal(source), await q.work.nextOrdinal(source), await q.defects.nextOrdinal(source));
+
+/** Defects with what an answer needs of their bikes. */
+export const shownOn = (bikes: readonly Garaged[], defects: readonly Defect[]): DefectShown[] =>
+  defects.flatMap((defect) => {
+    const g = pick(bikes, defect.bike);
+    return g === null ? [] : [defectShown(g, defect)];
+  });
 
 export const named = (g: Garaged): NamedBike => ({ id: g.bike.id, nickname: g.bike.nickname, unit: g.unit });
 
@@ -287,7 +309,7 @@ export function questionOf(draft: Draft, all: readonly Garaged[]): Question {
 }
 
 function optionsOf(gap: Gap, all: readonly Garaged[]): readonly string[] {
-  if (gap.need === "sure") return [];
+  if (gap.need === "sure" || gap.need === "defect") return [];
   if (gap.need === "bike") return gap.options.map((id) => all.find((g) => g.bike.id === id)?.bike.nickname ?? id);
   if (gap.need === "item") return gap.options.map((key) => all.flatMap(itemsOf).find((item) => item.key === key)?.called ?? key);
   return gap.options.map(String);
@@ -371,6 +393,8 @@ function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[])
     }
     case "place":
       return intent.do === "log reading" ? { ...intent, place: gap.options[n] ?? null, gaps: rest } : intent;
+    case "defect":
+      return { ...intent, gaps: rest };
     case "unit": {
       const unit = gap.options[n] ?? null;
       if (intent.do === "log reading") return { ...intent, unit, gaps: rest };
@@ -388,10 +412,10 @@ function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[])
     case "date": {
       const on = gap.options[n];
       if (on === undefined) return intent;
-      return intent.do === "log reading" ? { ...intent, on, gaps: rest } : { ...intent, on: { from: on, to: on, typed: gap.typed }, gaps: rest };
+      return intent.do !== "record work" ? { ...intent, on, gaps: rest } : { ...intent, on: { from: on, to: on, typed: gap.typed }, gaps: rest };
     }
     case "sure":
-      if (choice === "no figure" && intent.do === "record work") return { ...intent, odometer: null, gaps: rest };
+      if (choice === "no figure" && intent.do !== "log reading") return { ...intent, odometer: null, gaps: rest };
       // Read cold after all: the figure itself is still held against what a bike can show.
       return gap.because === "warm" ? { ...intent, gaps: rest } : { ...intent, sure: true, gaps: rest };
   }

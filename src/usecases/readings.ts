@@ -4,9 +4,10 @@ import type { BikeId } from "../core/ids.ts";
 import { read } from "../message/read.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Ctx } from "./context.ts";
+import { allOf, recordsOf } from "./corrections.ts";
 import { unanswered } from "./drafts.ts";
 import { duesOf } from "./garage.ts";
-import { isPressing, knownOf, type MessageOutcome, type NamedBike, named, newsOf, noneLeft, ownGarage, type Question, settle } from "./messages.ts";
+import { isPressing, knownOf, type MessageOutcome, type NamedBike, named, newsOf, noneLeft, ownGarage, type Question, settle, shownOn } from "./messages.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -30,18 +31,19 @@ export async function listReadings(ctx: Ctx, input: { readonly bike?: string }):
 /** What stands as logged from one message, for its author. */
 export async function loggedFrom(ctx: Ctx, input: { readonly source: string }): Promise<Result<MessageOutcome>> {
   return ctx.store.read(async (q) => {
-    const readings = await q.readings.ofMessage(input.source);
-    const work = await q.work.ofMessage(input.source);
-    if (readings.length + work.length === 0) return refused({ why: "gone" });
+    const records = await recordsOf(q, input.source);
+    if (allOf(records).length === 0) return refused({ why: "gone" });
     const all = await ownGarage(q, ctx);
     // What stands out on these bikes now is what the note in the channel was about.
-    const bikes = all.filter((g) => [...readings, ...work].some((record) => record.bike === g.bike.id));
+    const bikes = all.filter((g) => allOf(records).some((record) => record.bike === g.bike.id));
     if (bikes.length === 0) return refused({ why: "not yours" });
     return done<MessageOutcome>({
       is: "logged",
       source: input.source,
-      readings,
-      work,
+      ...records,
+      defects: shownOn(bikes, records.defects),
+      closed: shownOn(bikes, await q.defects.closedBy(records.work.map(({ id }) => id))),
+      mayClose: [],
       bikes: bikes.map(named),
       news: bikes.flatMap((g) => newsOf(ctx, g, duesOf(g).filter(isPressing))),
       withdrawn: [],

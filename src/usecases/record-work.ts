@@ -10,7 +10,7 @@ import { readItems } from "../message/read-items.ts";
 import { readVagueDate } from "../message/read-vague-date.ts";
 import type { Repos } from "../store/store.ts";
 import { type Ctx, todayOf } from "./context.ts";
-import { type Garaged, itemsOf } from "./garage.ts";
+import { type Garaged, itemsOf, pick } from "./garage.ts";
 import { knownOf, type MessageOutcome, ownGarage, settle } from "./messages.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
@@ -52,7 +52,33 @@ export async function recordItems(
   return onceHeard(acted);
 }
 
-async function recorded(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, items: readonly ItemKey[], input: WorkInput): Promise<Result<MessageOutcome>> {
+/** Records what was done about a defect, and closes it by that. The work need not be an item of the plan. */
+export async function recordMended(
+  ctx: Ctx,
+  input: { readonly defect: string; readonly did: string; readonly at?: string; readonly on?: string },
+): Promise<Result<MessageOutcome>> {
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<MessageOutcome>> => {
+    const defect = await q.defects.byId(input.defect);
+    if (defect === null) return refused({ why: "gone" });
+    const all = await ownGarage(q, ctx);
+    const g = pick(all, defect.bike);
+    if (g === null) return refused({ why: "not yours" });
+    if (defect.state !== "open") return refused({ why: "already done" });
+    const named = itemsNamed(ctx, all, g, input.did);
+    return recorded(q, ctx, all, g, named.is === "refused" ? [] : named.value, input, [defect.id]);
+  });
+  return onceHeard(acted);
+}
+
+async function recorded(
+  q: Repos,
+  ctx: Ctx,
+  all: readonly Garaged[],
+  g: Garaged,
+  items: readonly ItemKey[],
+  input: WorkInput,
+  closes: readonly string[] = [],
+): Promise<Result<MessageOutcome>> {
   const on = dateTyped(ctx, all, input.on);
   if (on.is === "refused") return on;
   const odometer = dialTyped(ctx, all, g, input.at);
@@ -66,6 +92,7 @@ async function recorded(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged,
     odometer: odometer.value,
     outcome: input.outcome ?? "done",
     how: input.how ?? "did it",
+    ...(closes.length === 0 ? {} : { closes }),
     gaps: [],
   };
   return done(await settle(q, ctx, all, [intent], { source: ctx.event, typed: asMessage(input), message: null }));

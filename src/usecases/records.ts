@@ -1,6 +1,7 @@
 // Records as they are first written: signed by whoever said so, in the order they were said.
 
 import type { LocalDate } from "../core/calendar/dates.ts";
+import type { Defect } from "../core/defect.ts";
 import type { BikeId } from "../core/ids.ts";
 import type { Dial, DistanceUnit } from "../core/quantity/distance.ts";
 import type { ReadingRecord } from "../store/readings.ts";
@@ -23,3 +24,11 @@ export const odometerRecord = (ctx: Ctx, read: DialRead, source: string, ordinal
   detail: null,
   ...read,
 });
+
+/** A defect as it is first noted. */
+export const defectRecord = (
+  ctx: Ctx,
+  found: Pick<Defect, "bike" | "kind" | "words" | "grade" | "on" | "dial" | "from">,
+  source: string,
+  ordinal: number,
+): Defect => ({ ...signed(ctx, source, ordinal), ...found, state: "open", closedBy: null, closedBecause: null });

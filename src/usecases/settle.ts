@@ -1,25 +1,34 @@
 // From intents to records: each is held against the bike's history, and all of a set are saved or none.
 
-import type { LocalDate } from "../core/calendar/dates.ts";
+import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
+import type { Defect } from "../core/defect.ts";
 import type { BikeId } from "../core/ids.ts";
 import { type Dial, type DistanceUnit, dialOf } from "../core/quantity/distance.ts";
-import type { Gap, Intent, LogReading, RecordWork } from "../core/reading/intent.ts";
+import type { Gap, Intent, LogReading, NoteDefect, RecordWork } from "../core/reading/intent.ts";
 import { READING_KINDS } from "../core/reading/kinds.ts";
 import { canonicalReading } from "../core/reading/value.ts";
 import type { Measured } from "../core/schedule/measured.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
 import { judgeReading } from "../core/usage/judge-reading.ts";
 import type { OdometerReading, TrackPoint } from "../core/usage/track.ts";
+import { NO_DETAIL } from "../core/work-detail.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import { Conflict } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import type { Ctx } from "./context.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
-import { odometerRecord, signed } from "./records.ts";
+import { defectRecord, odometerRecord, signed } from "./records.ts";
+import { closedByWork } from "./revise-defects.ts";
 
 /** What came of saving: the records, in the order they were said. */
-export type Saved = { readonly readings: readonly ReadingRecord[]; readonly work: readonly WorkRecord[] };
+export type Saved = {
+  readonly readings: readonly ReadingRecord[];
+  readonly work: readonly WorkRecord[];
+  readonly defects: readonly Defect[];
+  /** Open defects that the work closed. */
+  readonly closed: readonly Defect[];
+};
 
 /** The intents with every question that the bikes' histories raise. An intent already asked about is left as it is. */
 export function heldAgainst(intents: readonly Intent[], all: readonly Garaged[], today: LocalDate): Intent[] {
@@ -27,7 +36,7 @@ export function heldAgainst(intents: readonly Intent[], all: readonly Garaged[],
     if (intent.gaps.length > 0 || intent.sure === true) return intent;
     const g = intent.bike === null ? null : pick(all, intent.bike);
     if (g === null) return intent;
-    const because = intent.do === "log reading" ? strangeReading(intent, g, today) : strangeWork(intent, g, today);
+    const because = intent.do === "log reading" ? strangeReading(intent, g, today) : strangeWork(intent.odometer, dayOf(intent), g, today);
     if (because === null) return intent;
     const gap: Gap = { need: "sure", because };
     return { ...intent, gaps: [gap] };
@@ -45,18 +54,22 @@ function strangeReading(intent: LogReading, g: Garaged, today: LocalDate): Stran
   return value < low || value > high ? "out of range" : null;
 }
 
-function strangeWork(intent: RecordWork, g: Garaged, today: LocalDate): Strange | null {
-  if (intent.on.from > today) return "future date";
-  if (intent.odometer === null) return null;
-  const dial = dialOf(intent.odometer.value, intent.odometer.unit ?? g.unit);
+/** The days in which work was done, or the one on which something was found. */
+const dayOf = (intent: RecordWork | NoteDefect): Pick<VagueDate, "from" | "to"> =>
+  intent.do === "record work" ? intent.on : { from: intent.on, to: intent.on };
+
+function strangeWork(odometer: RecordWork["odometer"], on: Pick<VagueDate, "from" | "to">, g: Garaged, today: LocalDate): Strange | null {
+  if (on.from > today) return "future date";
+  if (odometer === null) return null;
+  const dial = dialOf(odometer.value, odometer.unit ?? g.unit);
   // A vague date cannot be held against the days around it.
-  if (intent.on.from !== intent.on.to) return dial > READING_KINDS.odometer.plausible[1] ? "out of range" : null;
-  return strangeDial(dial, intent.on.from, g);
+  if (on.from !== on.to) return dial > READING_KINDS.odometer.plausible[1] ? "out of range" : null;
+  return strangeDial(dial, on.from, g);
 }
 
 /** The point of the track that a dial figure does not fit; null when it fits, or is no dial figure. */
 export function strangeAgainst(intent: Intent, g: Garaged): TrackPoint | null {
-  const on = intent.do === "log reading" ? intent.on : intent.on.from;
+  const on = intent.do === "log reading" ? intent.on : dayOf(intent).from;
   const said = intent.do === "log reading" ? (intent.kind === "odometer" ? intent : null) : intent.odometer;
   if (said === null) return null;
   const judged = judgeReading(g.track, dialOf(said.value, (said.unit ?? g.unit) as DistanceUnit), on, []);
@@ -77,30 +90,42 @@ function strangeDial(dial: Dial, on: LocalDate, g: Garaged): Strange | null {
 export async function save(q: Repos, ctx: Ctx, intents: readonly Intent[], all: readonly Garaged[], source: string, first = 0): Promise<Saved> {
   const readings: ReadingRecord[] = [];
   const work: WorkRecord[] = [];
+  const defects: Defect[] = [];
   let ordinal = first;
   for (const intent of intents) {
     const g = intent.bike === null ? null : pick(all, intent.bike);
     if (g === null || intent.gaps.length > 0) throw new Error("an intent with a gap cannot be saved");
     if (intent.do === "log reading") readings.push(readingOf(ctx, intent, g, source, ordinal++));
     else {
-      const record = workOf(ctx, intent, g, source, ordinal++);
-      work.push(record);
-      // An odometer figure given with work is a reading of that day like any other, unless the day is vague or it was said as a reading as well.
-      const said = intents.some(
-        (other) => other.do === "log reading" && other.kind === "odometer" && other.bike === intent.bike && other.on === intent.on.from,
-      );
+      const on = dayOf(intent);
+      const dial = intent.odometer === null ? null : dialOf(intent.odometer.value, intent.odometer.unit ?? g.unit);
+      if (intent.do === "record work") work.push(workOf(ctx, intent, g, source, ordinal++));
+      else {
+        const { kind, words } = intent;
+        defects.push(defectRecord(ctx, { bike: g.bike.id, kind, words, grade: null, on: intent.on, dial, from: "message" }, source, ordinal++));
+      }
+      if (dial === null || on.from !== on.to) continue;
+      // An odometer figure given with work or a defect is a reading of that day like any other, unless it was said as a reading as well.
+      const said = intents.some((other) => other.do === "log reading" && other.kind === "odometer" && other.bike === intent.bike && other.on === on.from);
       // The same figure on the same day is on record already.
-      const there = g.odometers.some((o) => o.dial === record.dial && o.on === intent.on.from);
-      const beside =
-        intent.odometer !== null && !said && !there && !readings.some((r) => r.bike === record.bike && r.dial === record.dial && r.on === intent.on.from);
-      if (beside && intent.on.from === intent.on.to && record.dial !== null) readings.push(besideOf(ctx, intent, g, record.dial, source, ordinal++));
+      const there = g.odometers.some((o) => o.dial === dial && o.on === on.from);
+      const saved = readings.some((r) => r.bike === g.bike.id && r.dial === dial && r.on === on.from);
+      if (!said && !there && !saved) readings.push(besideOf(ctx, intent, on.from, g, dial, source, ordinal++));
     }
   }
   const filled = work.map((record) => withDialOfTheDay(record, readings));
   await q.readings.log(readings);
   await q.work.log(filled);
-  await touch(q, ctx, [...new Set([...readings, ...filled].map((record) => record.bike))]);
-  return { readings, work: filled };
+  await q.defects.note(defects);
+  const closed: Defect[] = [];
+  for (const [n, intent] of intents.filter((each) => each.do === "record work").entries()) {
+    const record = filled[n];
+    const g = record === undefined ? null : pick(all, record.bike);
+    const named = g?.defects.filter((defect) => intent.closes?.includes(defect.id) === true) ?? [];
+    if (record !== undefined && named.length > 0) closed.push(...(await closedByWork(q, ctx, named, record.id)));
+  }
+  await touch(q, ctx, [...new Set([...readings, ...filled, ...defects].map((record) => record.bike))]);
+  return { readings, work: filled, defects, closed };
 }
 
 /** Marks bikes as changed, so that the sweep looks at them; a bike gone meanwhile undoes the whole transaction. */
@@ -138,9 +163,9 @@ function readingOf(ctx: Ctx, intent: LogReading, g: Garaged, source: string, ord
   };
 }
 
-function besideOf(ctx: Ctx, intent: RecordWork, g: Garaged, dial: Dial, source: string, ordinal: number): ReadingRecord {
+function besideOf(ctx: Ctx, intent: Pick<RecordWork, "odometer">, on: LocalDate, g: Garaged, dial: Dial, source: string, ordinal: number): ReadingRecord {
   const { unit, typed } = intent.odometer ?? { unit: null, typed: { text: "" } };
-  return odometerRecord(ctx, { bike: g.bike.id, dial, unit: unit ?? g.unit, typed: typed.text, on: intent.on.from }, source, ordinal);
+  return odometerRecord(ctx, { bike: g.bike.id, dial, unit: unit ?? g.unit, typed: typed.text, on }, source, ordinal);
 }
 
 function workOf(ctx: Ctx, intent: RecordWork, g: Garaged, source: string, ordinal: number): WorkRecord {
@@ -152,16 +177,17 @@ function workOf(ctx: Ctx, intent: RecordWork, g: Garaged, source: string, ordina
       item: key,
       called: ctx.itemName(key, key === TYRES_FITTED ? intent.words : (itemOf(g, key)?.called ?? null)),
       outcome: intent.outcome,
-      found: null,
-      left: null,
+      found: intent.values?.find((each) => each.item === key)?.found ?? [],
+      left: intent.values?.find((each) => each.item === key)?.left ?? [],
     })),
     words: intent.words,
     on: intent.on,
     dial,
     dialTyped: intent.odometer?.typed.text ?? null,
     how: intent.how,
-    doneBy: ctx.who.self.name ?? ctx.who.member,
-    note: null,
+    doneBy: intent.detail?.by ?? ctx.who.self.name ?? ctx.who.member,
+    note: intent.note ?? null,
+    detail: intent.detail ?? NO_DETAIL,
   };
 }
 

@@ -1,15 +1,16 @@
 // Undo, edits and deletes. Nothing is erased: a withdrawn record is one more revision.
 
 import { localDateAt } from "../core/calendar/zones.ts";
+import type { Defect } from "../core/defect.ts";
 import type { BikeId } from "../core/ids.ts";
 import { read } from "../message/read.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import type { Ctx } from "./context.ts";
-import { restoreCorrected, withdrawAll } from "./corrections.ts";
+import { allOf, type Records, recordsOf, restoreCorrected, withdrawAll } from "./corrections.ts";
 import { pick, without } from "./garage.ts";
-import { type Heard, hear, knownOf, type MessageOutcome, type NamedBike, named, ownGarage, settle } from "./messages.ts";
+import { type Heard, hear, knownOf, type MessageOutcome, type NamedBike, named, nextOf, ownGarage, settle, shownOn } from "./messages.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
 
@@ -17,7 +18,10 @@ import { touch } from "./settle.ts";
 export type Undone = {
   readonly readings: readonly ReadingRecord[];
   readonly work: readonly WorkRecord[];
+  readonly defects: readonly Defect[];
   readonly restored: readonly ReadingRecord[];
+  /** Defects that the work had closed. */
+  readonly reopened: readonly Defect[];
   readonly bikes: readonly NamedBike[];
 };
 
@@ -26,7 +30,7 @@ export async function undoSource(ctx: Ctx, input: { readonly source: string }): 
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q) => {
     const dials = await q.bikes.epochsOf(input.source);
     if (dials.length > 0 && (await usedSince(q, ctx, dials, input.source))) return refused({ why: "later on that dial" });
-    const gone = await withdrawn(q, ctx, await q.readings.ofMessage(input.source), await q.work.ofMessage(input.source), "undone");
+    const gone = await withdrawn(q, ctx, await recordsOf(q, input.source), "undone");
     if (gone.is === "refused") return gone;
     await q.bikes.withdrawEpochs({ source: input.source }, ctx.now);
     const bikes = gone.value.bikes.map((bike) => bike.id);
@@ -51,19 +55,19 @@ async function usedSince(q: Repos, ctx: Ctx, bikes: readonly BikeId[], source: s
 export async function undoReading(ctx: Ctx, input: { readonly reading: string }): Promise<Result<Undone>> {
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q) => {
     const reading = await q.readings.byId(input.reading);
-    return withdrawn(q, ctx, reading === null || reading.state === "withdrawn" ? [] : [reading], [], "undone");
+    return withdrawn(q, ctx, { readings: reading === null || reading.state === "withdrawn" ? [] : [reading], work: [], defects: [] }, "undone");
   });
   return onceHeard(acted);
 }
 
-async function withdrawn(q: Repos, ctx: Ctx, readings: readonly ReadingRecord[], work: readonly WorkRecord[], why: string): Promise<Result<Undone>> {
-  if (readings.length + work.length === 0) return refused({ why: "already done" });
+async function withdrawn(q: Repos, ctx: Ctx, records: Records, why: string): Promise<Result<Undone>> {
+  if (allOf(records).length === 0) return refused({ why: "already done" });
   const all = await ownGarage(q, ctx);
-  const bikes = [...new Set([...readings, ...work].map((record) => record.bike))];
+  const bikes = [...new Set(allOf(records).map((record) => record.bike))];
   if (bikes.some((bike) => pick(all, bike) === null)) return refused({ why: "not yours" });
-  await withdrawAll(q, ctx, readings, work, why);
+  const reopened = await withdrawAll(q, ctx, records, why);
   await touch(q, ctx, bikes);
-  return done({ readings, work, restored: [], bikes: all.filter((g) => bikes.includes(g.bike.id)).map(named) });
+  return done({ ...records, restored: [], reopened, bikes: all.filter((g) => bikes.includes(g.bike.id)).map(named) });
 }
 
 /**
@@ -71,28 +75,24 @@ async function withdrawn(q: Repos, ctx: Ctx, readings: readonly ReadingRecord[],
  * if nothing was logged from it, it is read like a new one.
  */
 export async function edited(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
-  const [stands, was] = await ctx.store.read(async (q) => [
-    (await q.readings.ofMessage(heard.message)).length + (await q.work.ofMessage(heard.message)).length > 0,
-    Math.max(await q.readings.nextOrdinal(heard.message), await q.work.nextOrdinal(heard.message)) > 0,
-  ]);
+  const [stands, was] = await ctx.store.read(async (q) => [allOf(await recordsOf(q, heard.message)).length > 0, (await nextOf(q, heard.message)) > 0]);
   // Taken back by its member: a nicer wording does not log it again.
   if (!stands && was) return { is: "taken back" };
   if (!stands) return hear(ctx, { ...heard, again: true });
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<MessageOutcome> => {
-    const readings = await q.readings.ofMessage(heard.message);
-    const work = await q.work.ofMessage(heard.message);
-    const [first] = [...readings, ...work];
+    const records = await recordsOf(q, heard.message);
+    const [first] = allOf(records);
     if (first === undefined) throw new Conflict("undone meanwhile");
     const whole = await ownGarage(q, ctx);
     if (pick(whole, first.bike) === null) return { is: "silence" };
-    const all = whole.map((g) => without(g, readings, work));
+    const all = whole.map((g) => without(g, records.readings, records.work));
     const on = localDateAt(first.loggedAt, ctx.who.zone);
     const meant = read(heard.text, { ...knownOf(ctx, all), today: on });
     // An edit that takes the figures out of a message is not a wish to lose them: the member can undo.
     if (meant.intents.length === 0) {
       await q.drafts.letGoOfMessage(heard.message);
-      const bikes = whole.filter((g) => [...readings, ...work].some((record) => record.bike === g.bike.id)).map(named);
-      return { is: "stands", source: heard.message, readings, work, bikes };
+      const of = whole.filter((g) => allOf(records).some((record) => record.bike === g.bike.id));
+      return { is: "stands", source: heard.message, ...records, defects: shownOn(of, records.defects), bikes: of.map(named) };
     }
     return settle(q, ctx, all, meant.intents, { source: heard.message, typed: heard.text, message: heard.message, again: true });
   });
@@ -102,12 +102,12 @@ export async function edited(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
 /** A deleted message erases nothing: its author is asked once, privately, when something stands as logged from it. */
 export async function deleted(ctx: Ctx, input: { readonly message: string }): Promise<Undone | null> {
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Undone | null> => {
-    const readings = await q.readings.ofMessage(input.message);
-    const work = await q.work.ofMessage(input.message);
+    const records = await recordsOf(q, input.message);
     await q.drafts.letGoOfMessage(input.message);
-    if (readings.length + work.length === 0) return null;
+    if (allOf(records).length === 0) return null;
     const all = await ownGarage(q, ctx);
-    return { readings, work, restored: [], bikes: all.filter((g) => [...readings, ...work].some((record) => record.bike === g.bike.id)).map(named) };
+    const bikes = all.filter((g) => allOf(records).some((record) => record.bike === g.bike.id)).map(named);
+    return { ...records, restored: [], reopened: [], bikes };
   });
   return acted.first ? acted.value : null;
 }

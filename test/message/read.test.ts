@@ -46,6 +46,8 @@ function short(intent: Intent): string {
     const what = intent.kind === "odometer" ? value : `${intent.kind === "tread" ? "T" : "P"} ${intent.place ?? "?"} ${value}`;
     return `${what}${bikeOf}${on}${asks}`;
   }
+  if (intent.do === "note defect")
+    return `D ${intent.kind ?? "?"} “${intent.words}”${intent.odometer === null ? "" : ` at ${intent.odometer.value}`}${intent.on === TODAY ? "" : ` on ${intent.on}`}${bikeOf}${asks}`;
   const at = intent.odometer === null ? "" : ` at ${intent.odometer.value}`;
   const on = intent.on.from === TODAY ? "" : ` on ${intent.on.from}`;
   return `W ${intent.items.join(",") || "?"}=${intent.outcome}${at}${on}${bikeOf}${asks}`;

@@ -5,6 +5,7 @@ import type { LocalDate, VagueDate } from "../calendar/dates.ts";
 import type { BikeId, ItemKey } from "../ids.ts";
 import type { DistanceUnit } from "../quantity/distance.ts";
 import type { HowWeKnow, Outcome } from "../schedule/facts.ts";
+import type { ItemValue, WorkDetail } from "../work-detail.ts";
 import type { ReadingDetail } from "./detail.ts";
 import type { Place, ReadingKind, ReadingUnit } from "./kinds.ts";
 
@@ -39,12 +40,34 @@ export type RecordWork = {
   readonly odometer: { readonly value: number; readonly unit: DistanceUnit | null; readonly typed: Typed } | null;
   readonly outcome: Outcome;
   readonly how: HowWeKnow;
+  /** What went into it; left out when nothing was said. */
+  readonly detail?: WorkDetail;
+  /** Values found and left, by item. */
+  readonly values?: readonly { readonly item: ItemKey; readonly found: readonly ItemValue[]; readonly left: readonly ItemValue[] }[];
+  readonly note?: string;
+  /** Open defects that the words name, which this closes. */
+  readonly closes?: readonly string[];
   /** The member has said that a strange odometer figure is right. */
   readonly sure?: true;
   readonly gaps: readonly Gap[];
 };
 
-export type Intent = LogReading | RecordWork;
+/** Something found wrong. */
+export type NoteDefect = {
+  readonly do: "note defect";
+  readonly bike: BikeId | null;
+  /** Key of a kind of defect; null when the words name none. */
+  readonly kind: string | null;
+  /** What was found, as typed. */
+  readonly words: string;
+  readonly on: LocalDate;
+  readonly odometer: RecordWork["odometer"];
+  /** The member has said that a strange odometer figure is right. */
+  readonly sure?: true;
+  readonly gaps: readonly Gap[];
+};
+
+export type Intent = LogReading | RecordWork | NoteDefect;
 
 /** What is still to be asked, with the answers to offer. */
 export type Gap =
@@ -58,6 +81,8 @@ export type Gap =
   | { readonly need: "number" /** "14.820" may be fourteen thousand or fourteen and a bit */; readonly options: readonly number[] }
   | { readonly need: "item"; readonly options: readonly ItemKey[] }
   | { readonly need: "date"; readonly options: readonly LocalDate[]; readonly typed: string }
+  /** Is something wrong with the bike, or was it talk? */
+  | { readonly need: "defect" }
   /** Strange beside the bike's history, as usecases find it; only "warm" is the reader's. */
   | { readonly need: "sure"; readonly because: "runs backwards" | "beyond a later one" | "implausible jump" | "out of range" | "future date" | "warm" };
 

@@ -7,6 +7,7 @@ import { ENGLISH_CAUTIONS } from "./cautions.ts";
 import { chartWords } from "./chart.ts";
 import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
+import { defectWords } from "./defects.ts";
 import { dueWords } from "./due.ts";
 import { outlookWords } from "./outlook.ts";
 import { pictureWords } from "./pictures.ts";
@@ -30,6 +31,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     today,
     bikes: bikeWords(p),
     due: dueWords(p),
+    defects: defectWords(p),
     outlook: outlookWords(p),
     pictures: pictureWords(p),
     plan,

@@ -22,6 +22,8 @@ export type SaidReading = {
 };
 type SaidWork = {
   readonly items: readonly { readonly called: string; readonly outcome: Outcome }[];
+  /** What named it, as typed: said back for work that is no item of the plan. */
+  readonly words: string;
   readonly on: { readonly from: LocalDate; readonly to: LocalDate; readonly typed: string };
   readonly dial: Dial | null;
 };
@@ -45,7 +47,7 @@ export const readingWords = (p: Printer) => {
     worked: (nickname: string, work: SaidWork, unit: DistanceUnit, today: LocalDate): string => {
       const when = work.on.from === work.on.to ? day(work.on.from, today) : p.vague(work.on);
       const where = work.dial === null ? "" : ` at ${p.point(work.dial, unit)}`;
-      const what = p.list(work.items.map((item) => item.called));
+      const what = work.items.length === 0 ? work.words : p.list(work.items.map((item) => item.called));
       const undone = work.items.some((item) => item.outcome === "could not do");
       return undone
         ? `${nickname}: ${what}, could not be done ${when}${where}. Noted; it stays as it stood.`
@@ -83,6 +85,8 @@ export const readingWords = (p: Printer) => {
             : `“${typed}”${of}: which of these was done?`;
         case "date":
           return `“${gap.typed}”: which day is that?`;
+        case "defect":
+          return `${capital(about)}${of}: is that something wrong with it, to be noted?`;
         case "sure":
           return strange(gap.because, about, of, last === null ? null : { figure: p.figure(last.figure), unit: last.unit, on: day(last.on, today) });
       }

@@ -1,0 +1,65 @@
+// Grading what was found wrong, and closing it.
+
+import { z } from "zod";
+import type { DefectShown } from "../../src/usecases/defect-shown.ts";
+import { closeAsNothing, closeByWork, gradeDefect, showDefect } from "../../src/usecases/defects.ts";
+import { given } from "../../src/usecases/given.ts";
+import type { MessageOutcome } from "../../src/usecases/messages.ts";
+import { recordMended } from "../../src/usecases/record-work.ts";
+import { refused } from "../../src/usecases/refusals.ts";
+import { handler, shapeOf } from "../define.ts";
+import { GRADE_OF, mendedForm, nothingForm, sayDefect } from "../replies/defects.ts";
+import { sayOutcome } from "../replies/message.ts";
+import { said } from "../replies/said.ts";
+import { defect, messageOutcome } from "../shapes.ts";
+
+const data = shapeOf<DefectShown>(defect);
+
+export const defectShow = handler<DefectShown>({
+  kind: "press",
+  visibility: "private",
+  data,
+  run: (ctx, { subject }) => showDefect(ctx, { defect: subject }),
+  say: sayDefect,
+});
+export const defectGrade = handler<DefectShown>({
+  kind: "press",
+  settles: true,
+  visibility: "private",
+  data,
+  run: async (ctx, { subject, rev }) => {
+    const [id = "", chosen] = subject.split(".");
+    const grade = chosen === "stop" || chosen === "watch" ? GRADE_OF[chosen] : null;
+    return grade === null ? refused({ why: "gone" }) : gradeDefect(ctx, { defect: id, rev, grade });
+  },
+  say: sayDefect,
+});
+export const defectNothing = handler<DefectShown>({
+  kind: "form",
+  settles: true,
+  open: async (_ctx, _pressed, words) => ({ is: "done", value: nothingForm(words) }),
+  visibility: "private",
+  data,
+  run: (ctx, { subject, fields }) => closeAsNothing(ctx, { defect: subject, why: fields["why"] ?? "" }),
+  say: (out, words) => said([words.defects.nothing(out)]),
+});
+export const defectMended = handler<MessageOutcome>({
+  kind: "form",
+  settles: true,
+  open: async (_ctx, _pressed, words) => ({ is: "done", value: mendedForm(words) }),
+  visibility: "private",
+  data: shapeOf<MessageOutcome>(messageOutcome),
+  run: (ctx, { subject, fields }) => recordMended(ctx, { defect: subject, did: fields["did"] ?? "", ...given({ at: fields["at"], on: fields["on"] }) }),
+  say: sayOutcome,
+});
+/** The subject is the defect and the work that closes it. */
+export const defectCloses = handler<DefectShown>({
+  kind: "press",
+  visibility: "private",
+  data: shapeOf<DefectShown>(defect.and(z.object({ closedBy: z.string().nullable() }))),
+  run: (ctx, { subject }) => {
+    const [id = "", work = ""] = subject.split(".");
+    return closeByWork(ctx, { defect: id, work });
+  },
+  say: (out, words) => said([words.defects.mended(out)], { caution: words.caution(out.caution) }),
+});

@@ -1,0 +1,108 @@
+// What is commonly found wrong with a motorcycle, by name. The words that name each and the sentence that matters are in words/.
+// `usual` is how riders and mechanics grade it by common practice; the member grades their own. `mends`: standard items whose work can be what mends it.
+
+import type { Grade } from "../core/defect.ts";
+import type { System } from "../core/plan/plan.ts";
+import type { CautionKey } from "./cautions.ts";
+import type { StandardItemKey } from "./standard-items.ts";
+
+type DefectRow = {
+  readonly system: System;
+  readonly usual: Grade;
+  readonly caution: CautionKey | null;
+  readonly mends: readonly StandardItemKey[];
+  readonly source: string;
+};
+
+const PRACTICE = "common practice";
+const BRAKES = ["front-pads.measure", "rear-pads.measure", "calipers.clean", "brake-fluid.replace", "brake-hoses.replace"] as const;
+
+export const DEFECTS = {
+  "soft brake": { system: "brakes", usual: "do not ride", caution: "brakes", mends: BRAKES, source: PRACTICE },
+  "brake fluid leak": {
+    system: "brakes",
+    usual: "do not ride",
+    caution: "brake fluid",
+    mends: ["brake-hoses.replace", "brake-fluid.replace"],
+    source: PRACTICE,
+  },
+  "dragging brake": {
+    system: "brakes",
+    usual: "do not ride",
+    caution: "brakes",
+    mends: ["calipers.clean", "front-pads.measure", "rear-pads.measure"],
+    source: PRACTICE,
+  },
+  "brake noise": {
+    system: "brakes",
+    usual: "do not ride",
+    caution: "brakes",
+    mends: ["front-pads.measure", "rear-pads.measure", "calipers.clean"],
+    source: PRACTICE,
+  },
+  "pulsing brake": { system: "brakes", usual: "watch", caution: "brakes", mends: ["front-pads.measure", "rear-pads.measure"], source: PRACTICE },
+  "brake light": { system: "ignition and electrics", usual: "do not ride", caution: null, mends: ["lights.test"], source: PRACTICE },
+  headlight: { system: "ignition and electrics", usual: "do not ride", caution: null, mends: ["lights.test"], source: PRACTICE },
+  light: { system: "ignition and electrics", usual: "watch", caution: null, mends: ["lights.test"], source: PRACTICE },
+  horn: { system: "ignition and electrics", usual: "watch", caution: null, mends: ["lights.test"], source: PRACTICE },
+  "flat battery": { system: "ignition and electrics", usual: "watch", caution: "battery", mends: ["battery.test"], source: PRACTICE },
+  "not charging": { system: "ignition and electrics", usual: "watch", caution: "battery", mends: ["battery.test"], source: PRACTICE },
+  "warning light": { system: "ignition and electrics", usual: "do not ride", caution: null, mends: [], source: PRACTICE },
+  "fuel leak": { system: "fuel and air", usual: "do not ride", caution: "fuel", mends: ["fuel-hoses.inspect", "fuel-filter.replace"], source: PRACTICE },
+  "running rough": {
+    system: "fuel and air",
+    usual: "watch",
+    caution: null,
+    mends: ["spark-plugs.replace", "throttle-balance.adjust", "air-filter.replace"],
+    source: PRACTICE,
+  },
+  "oil leak": { system: "engine", usual: "watch", caution: "hot", mends: ["engine-oil.replace"], source: PRACTICE },
+  "engine noise": { system: "engine", usual: "do not ride", caution: null, mends: ["valve-clearance.adjust"], source: PRACTICE },
+  smoke: { system: "engine", usual: "watch", caution: null, mends: [], source: PRACTICE },
+  exhaust: { system: "engine", usual: "watch", caution: "hot", mends: ["exhaust.check"], source: PRACTICE },
+  "coolant leak": { system: "cooling", usual: "do not ride", caution: "hot", mends: ["coolant-hoses.inspect", "coolant.replace"], source: PRACTICE },
+  overheating: { system: "cooling", usual: "do not ride", caution: "hot", mends: ["coolant.replace", "coolant-hoses.inspect"], source: PRACTICE },
+  "slipping clutch": { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["clutch-free-play.adjust"], source: PRACTICE },
+  "dragging clutch": { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["clutch-free-play.adjust"], source: PRACTICE },
+  gearbox: { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["gearbox-oil.replace"], source: PRACTICE },
+  chain: { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.replace", "chain.adjust"], source: PRACTICE },
+  "drive belt": { system: "final drive", usual: "do not ride", caution: null, mends: ["drive-belt.replace"], source: PRACTICE },
+  puncture: { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
+  "plugged tyre": { system: "wheels and tyres", usual: "watch", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
+  "damaged tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
+  "wheel bearing": { system: "wheels and tyres", usual: "do not ride", caution: "lifting", mends: ["wheel-bearings.inspect"], source: PRACTICE },
+  spoke: { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["spokes.check"], source: PRACTICE },
+  "damaged wheel": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
+  steering: {
+    system: "steering and suspension",
+    usual: "do not ride",
+    caution: "steering",
+    mends: ["steering-head.inspect", "steering-head.lubricate"],
+    source: PRACTICE,
+  },
+  "fork leak": { system: "steering and suspension", usual: "do not ride", caution: "brakes", mends: ["fork-oil.replace"], source: PRACTICE },
+  "shock leak": { system: "steering and suspension", usual: "watch", caution: null, mends: ["suspension.inspect"], source: PRACTICE },
+  "sticking throttle": {
+    system: "controls",
+    usual: "do not ride",
+    caution: "throttle",
+    mends: ["throttle-cable.adjust", "throttle-grip.test", "controls.lubricate"],
+    source: PRACTICE,
+  },
+  cable: {
+    system: "controls",
+    usual: "do not ride",
+    caution: null,
+    mends: ["controls.lubricate", "clutch-free-play.adjust", "throttle-cable.adjust"],
+    source: PRACTICE,
+  },
+  mirror: { system: "controls", usual: "watch", caution: null, mends: ["fasteners.check"], source: PRACTICE },
+  "side stand": { system: "frame and stands", usual: "do not ride", caution: null, mends: ["side-stand.test"], source: PRACTICE },
+  fastener: { system: "frame and stands", usual: "do not ride", caution: "fasteners", mends: ["fasteners.check"], source: PRACTICE },
+  frame: { system: "frame and stands", usual: "do not ride", caution: null, mends: [], source: PRACTICE },
+} as const satisfies Record<string, DefectRow>;
+
+export type DefectKind = keyof typeof DEFECTS;
+
+/** The row of a kind; null for a kind that is not, or no longer, in the table. */
+export const defectRow = (kind: string | null): DefectRow | null => (kind === null ? null : ((DEFECTS as Readonly<Record<string, DefectRow>>)[kind] ?? null));

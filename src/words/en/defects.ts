@@ -1,0 +1,73 @@
+// What was found wrong, in English: noted, graded, closed.
+
+import type { LocalDate } from "../../core/calendar/dates.ts";
+import type { Grade } from "../../core/defect.ts";
+import type { Dial, DistanceUnit } from "../../core/quantity/distance.ts";
+import type { Printer } from "../printer.ts";
+import { ENGLISH_DEFECTS } from "./defect-kinds.ts";
+import { capital } from "./text.ts";
+
+type SaidDefect = {
+  readonly state: "open" | "closed" | "withdrawn";
+  readonly kind: string | null;
+  readonly words: string;
+  readonly grade: Grade | null;
+  readonly on: LocalDate;
+  readonly dial: Dial | null;
+  readonly unit: DistanceUnit;
+  readonly nickname: string;
+  readonly closedBecause: string | null;
+};
+
+const LONGEST_LABEL = 80;
+const fitting = (label: string): string => ([...label].length > LONGEST_LABEL ? `${[...label].slice(0, LONGEST_LABEL - 1).join("")}…` : label);
+
+/** The sentence that matters for a kind; null for what has no kind. */
+const sentence = (kind: string | null): string | null => (kind === null ? null : ((ENGLISH_DEFECTS as Readonly<Record<string, string>>)[kind] ?? null));
+const after = (text: string | null): string => (text === null ? "" : ` ${text}`);
+
+export const defectWords = (p: Printer) => {
+  const when = (d: SaidDefect, today: LocalDate): string =>
+    `found ${d.on === today ? "today" : p.date(d.on, today)}${d.dial === null ? "" : ` at ${p.point(d.dial, d.unit)}`}`;
+  const heading = (grade: Grade | null): string => (grade === null ? "not graded yet" : grade);
+  return {
+    /** "Do not ride: “front brake feels spongy”, found today. Do not ride until it is found: air, a leak or old fluid." */
+    due: (d: SaidDefect, today: LocalDate): string => `${capital(heading(d.grade))}: “${d.words}”, ${when(d, today)}.${after(sentence(d.kind))}`,
+    /** Just noted. */
+    noted: (d: SaidDefect): string => `${d.nickname}: “${d.words}”. Noted.${after(sentence(d.kind))}`,
+    howBad: (): string => "How bad is it?",
+    shown: (d: SaidDefect, today: LocalDate): string => {
+      switch (d.state) {
+        case "open":
+          return `${d.nickname}, ${heading(d.grade)}: “${d.words}”, ${when(d, today)}.${after(sentence(d.kind))}`;
+        case "closed":
+          return `${d.nickname}: “${d.words}”, ${when(d, today)}. Closed${d.closedBecause === null ? " by work" : `: ${d.closedBecause}`}.`;
+        case "withdrawn":
+          return `${d.nickname}: “${d.words}” was taken back.`;
+      }
+    },
+    graded: (grade: Grade): string =>
+      grade === "do not ride" ? "It stays first on /due until work closes it." : "It stays on /due, to be watched, until work closes it.",
+    nothing: (d: SaidDefect): string =>
+      `${d.nickname}: “${d.words}” is closed${d.closedBecause === null ? "" : `: ${d.closedBecause}`}. The record of it stays.`,
+    mended: (d: SaidDefect): string => `${d.nickname}: “${d.words}” is closed by that work. Try it gently, close to home, before you trust it.`,
+    /** Work that may have been done about an open defect. */
+    closesIt: (d: SaidDefect): string => `Does this close: “${d.words}”?`,
+    reopened: (words: readonly string[]): string => `Open again: ${p.list(words.map((each) => `“${each}”`))}.`,
+    inChannel: (): string => "Noted. There is a question about it, for you alone.",
+    labels: {
+      grade: (grade: Grade): string => capital(grade),
+      nothing: "It was nothing",
+      mended: "It is mended",
+      note: "Note it",
+      show: (d: SaidDefect): string => fitting(`${d.nickname}: ${d.words}`),
+      closes: (words: string): string => fitting(`Closes: ${words}`),
+      why: "What was it?",
+      whyHint: "Such as: lever had been left adjusted wide",
+      did: "What was done?",
+      didHint: "Such as: new bulb",
+      at: "Odometer at the time, if you know it",
+      on: "Day, if not today",
+    },
+  };
+};
