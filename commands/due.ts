@@ -8,10 +8,13 @@ import type { Result } from "../src/usecases/refusals.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayDue } from "./replies/due.ts";
 import { sayOutlook } from "./replies/outlook.ts";
+import { nextShown } from "./replies/picture-shapes.ts";
 import { drawNexts } from "./replies/pictures.ts";
 import { dueReport, outlook } from "./shapes.ts";
 
 type Out = DueReport | Outlook;
+/** What its picture shows, where one was asked for. */
+const pictured = { next: z.array(nextShown).optional() };
 
 export const due = define({
   name: "due",
@@ -24,7 +27,7 @@ export const due = define({
   },
   adminOnly: false,
   visibility: ({ share }) => (share === true ? "shared" : "private"),
-  data: shapeOf<Out>(z.union([outlook, dueReport])),
+  data: shapeOf<Out>(z.union([outlook.extend(pictured), dueReport.extend(pictured)])),
   run: (ctx, { bike, until, picture }): Promise<Result<Out>> =>
     until === undefined ? whatIsDue(ctx, given({ bike, picture })) : whatFallsDue(ctx, { until, ...given({ bike, picture }) }),
   say: (out, words) => ("is" in out ? sayOutlook(out.bikes, words) : sayDue(out.bikes, words)),

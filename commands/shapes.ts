@@ -190,24 +190,6 @@ export const addedBike = z.object({
   asks: z.array(z.object({ item: z.string(), called: z.string() })),
 });
 
-const laidUp = z.object({ from: localDate, to: localDate });
-const onBike = { bike: z.string(), nickname: z.string(), unit, offset: distance, today: localDate, until: localDate };
-export const nextShown = z.object({
-  ...onBike,
-  now: distance.nullable(),
-  rows: z.array(
-    z.object({
-      items: z.array(z.object({ item: z.string(), name: z.string() })),
-      ...{ status: z.enum(STATUSES), grain: z.enum(["day", "month", "season", "year"]) },
-      ...{ on: localDate.nullable(), from: localDate.nullable(), to: localDate.nullable(), at: distance.nullable() },
-    }),
-  ),
-  more: z.number().int(),
-  unknown: z.number().int(),
-  likely: z.array(z.object({ on: localDate, ridden: distance })),
-  layUps: z.array(laidUp),
-});
-
 const falling = z.object({ likely: z.boolean(), on: localDate.nullable(), at: distance.nullable(), due: dueLine });
 export const outlook = z.object({
   is: z.literal("outlook"),
@@ -222,7 +204,6 @@ export const outlook = z.object({
       unknown: z.number().int(),
     }),
   ),
-  next: z.array(nextShown).optional(),
 });
 
 export const columns = z.object({ miles: z.number().nullable(), km: z.number().nullable() });
@@ -258,7 +239,7 @@ export const intervalChange = z.object({
   saved: z.boolean(),
 });
 
-export const dueReport = z.object({ bikes: z.array(dueBike), next: z.array(nextShown).optional() });
+export const dueReport = z.object({ bikes: z.array(dueBike) });
 
 export const bikeShown = z.object({
   bike: z.string(),

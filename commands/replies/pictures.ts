@@ -1,11 +1,16 @@
 // Pictures as files that go with an answer, each with what it shows in words.
 
-import type { Attached } from "../../src/chat/reply.ts";
+import type { Attached, Said } from "../../src/chat/reply.ts";
 import { WIDE } from "../../src/picture/look.ts";
 import { drawNext } from "../../src/picture/next-drawing.ts";
+import { drawOdometer } from "../../src/picture/odometer-drawing.ts";
+import { drawPressure } from "../../src/picture/pressure-drawing.ts";
 import { render } from "../../src/picture/render.ts";
+import { drawWear } from "../../src/picture/wear-drawing.ts";
 import type { NextShown } from "../../src/usecases/picture-next.ts";
+import type { ReadingPictured } from "../../src/usecases/picture-reading.ts";
 import type { Words } from "../../src/words/en/english.ts";
+import { said } from "./said.ts";
 
 /** A drawing as a file, as wide as its page. */
 const attached = async (name: string, svg: string, alt: string): Promise<Attached> => ({
@@ -24,3 +29,30 @@ export const drawNexts = (shown: readonly NextShown[], { pictures }: Words): Pro
       return attached(numbered("what-comes-next", at, shown.length), drawNext(drawing), alt);
     }),
   );
+
+/** The same in words: whoever sees no picture misses nothing. */
+export const sayPictured = (out: ReadingPictured, words: Words): Said =>
+  said([...told(out, words).lines], { caution: out.pictured === "odometer" ? null : words.caution("tyres") });
+
+/** One picture; none of nothing. */
+export async function drawPictured(out: ReadingPictured, words: Words): Promise<readonly Attached[]> {
+  const { svg, alt } = told(out, words);
+  return svg === null ? [] : [await attached(out.pictured, svg(), alt)];
+}
+
+function told(out: ReadingPictured, { pictures }: Words): { readonly lines: readonly string[]; readonly alt: string; readonly svg: (() => string) | null } {
+  switch (out.pictured) {
+    case "odometer": {
+      const { drawing, ...rest } = pictures.odometer(out.shown);
+      return { ...rest, svg: drawing.points.length === 0 ? null : () => drawOdometer(drawing) };
+    }
+    case "tread": {
+      const { drawing, ...rest } = pictures.tread(out.shown);
+      return { ...rest, svg: drawing.panels.length === 0 ? null : () => drawWear(drawing) };
+    }
+    case "pressure": {
+      const { drawing, ...rest } = pictures.pressure(out.shown);
+      return { ...rest, svg: drawing.panels.length === 0 ? null : () => drawPressure(drawing) };
+    }
+  }
+}

@@ -111,9 +111,26 @@ export function axis(labels: readonly AxisLabel[], { name = null, ticked = false
   };
 }
 
-/** What the marks mean, each before its words. @param entries those marks that are in the picture */
-export function legend(entries: readonly { readonly is: Nearness | "range" | "rest"; readonly text: string }[]): Band {
-  const rows: { readonly is: Nearness | "range" | "rest"; readonly text: string; readonly x: number }[][] = [[]];
+/** A mark at the left of so much room, on a height, before its words. */
+export type Meaning = { readonly mark: (x: number, y: number) => string; readonly text: string };
+
+/** What the marks of lanes mean. @param entries those marks that are in the picture */
+export const laneLegend = (entries: readonly { readonly is: Nearness | "range" | "rest"; readonly text: string }[]): Band =>
+  legend(
+    entries.map(({ is, text }) => ({
+      text,
+      mark: (x, y) =>
+        is === "range"
+          ? line({ x, y }, { x: x + 34, y }, INK.first, 5)
+          : is === "rest"
+            ? `<rect x="${n(x)}" y="${n(y - 9)}" width="34" height="18" fill="${INK.rest}" stroke="${INK.quiet}" stroke-width="1"/>`
+            : shape(is, x + 17, y),
+    })),
+  );
+
+/** What marks mean, each before its words, in as many rows as they take. */
+export function legend(entries: readonly Meaning[]): Band {
+  const rows: (Meaning & { readonly x: number })[][] = [[]];
   let x = EDGE;
   for (const entry of entries) {
     const wide = widthOf(entry.text, SMALL) + 74;
@@ -132,13 +149,7 @@ export function legend(entries: readonly { readonly is: Nearness | "range" | "re
         .flatMap((row, at) =>
           row.map((entry) => {
             const y = top + step * at + SMALL * 0.65;
-            const mark =
-              entry.is === "range"
-                ? line({ x: entry.x, y }, { x: entry.x + 34, y }, INK.first, 5)
-                : entry.is === "rest"
-                  ? `<rect x="${n(entry.x)}" y="${n(y - 9)}" width="34" height="18" fill="${INK.rest}"/>`
-                  : shape(entry.is, entry.x + 17, y);
-            return mark + words(entry.text, entry.x + 44, y + SMALL * 0.35, SMALL, INK.quiet);
+            return entry.mark(entry.x, y) + words(entry.text, entry.x + 44, y + SMALL * 0.35, SMALL, INK.quiet);
           }),
         )
         .join(""),

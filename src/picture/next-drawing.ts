@@ -3,7 +3,7 @@
 
 import { scaleLinear } from "d3-scale";
 import type { LocalDate } from "../core/calendar/dates.ts";
-import { axis, lane, legend, type Nearness } from "./lanes.ts";
+import { axis, lane, laneLegend, type Nearness } from "./lanes.ts";
 import { EDGE, WIDE } from "./look.ts";
 import { type Band, gap, page, paragraph } from "./page.ts";
 import { timeAxis } from "./time-axis.ts";
@@ -56,7 +56,7 @@ export function drawNext(drawing: NextDrawing): string {
     [
       ...(byDay.length === 0 ? [] : days(drawing)),
       ...(byDistance.length === 0 ? [] : distances(drawing)),
-      ...(used.size === 0 ? [] : [gap(10), legend(order.filter((is) => used.has(is)).map((is) => ({ is, text: meaning[is] })))]),
+      ...(used.size === 0 ? [] : [gap(10), laneLegend(order.filter((is) => used.has(is)).map((is) => ({ is, text: meaning[is] })))]),
     ],
     notes,
   );

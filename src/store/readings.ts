@@ -110,6 +110,17 @@ export function readingsRepo(db: Db) {
         .execute();
       return rows.map(recordOf);
     },
+    /** The live readings of some kinds of a bike, oldest first. */
+    async ofKinds(bike: BikeId, kinds: readonly ReadingKind[]): Promise<ReadingRecord[]> {
+      const rows = await live()
+        .where("bike", "=", bike)
+        .where("kind", "in", [...kinds])
+        .orderBy("on_date")
+        .orderBy("logged_at")
+        .orderBy("ordinal")
+        .execute();
+      return rows.map(recordOf);
+    },
     async byId(id: string): Promise<ReadingRecord | null> {
       const row = await db.selectFrom("readings").selectAll().where("id", "=", id).where("current", "=", 1).executeTakeFirst();
       return row === undefined ? null : recordOf(row);

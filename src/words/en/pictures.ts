@@ -5,7 +5,8 @@ import type { LocalDate } from "../../core/calendar/dates.ts";
 import { type DistanceUnit, figureIn, type Ridden } from "../../core/quantity/distance.ts";
 import type { Status } from "../../core/schedule/facts.ts";
 import type { Printer } from "../printer.ts";
-import { lowered } from "./text.ts";
+import { readingPictureWords } from "./reading-pictures.ts";
+import { altOf, lowered } from "./text.ts";
 
 type OnDial = { readonly nickname: string; readonly unit: DistanceUnit; readonly offset: number; readonly today: LocalDate };
 type Span = { readonly from: LocalDate; readonly to: LocalDate };
@@ -29,13 +30,12 @@ type Next = OnDial & {
 };
 
 /** What a mark of a lane means, in the legend. */
-const MEANING = { now: "due now", soon: "coming up", later: "later", range: "likely between", rest: "laid up" } as const;
+const MEANING = { now: "due or overdue", soon: "coming up", later: "later", range: "likely between", rest: "laid up" } as const;
 const NEARNESS = { "no record": "later", good: "later", soon: "soon", due: "now", overdue: "now" } as const satisfies Record<Status, keyof typeof MEANING>;
-/** Texts beside a picture hold at most so many characters on the platform. */
-const ALT = 1000;
-export const altOf = (text: string): string => ([...text].length > ALT ? `${[...text].slice(0, ALT - 1).join("")}…` : text);
 
-export const pictureWords = (p: Printer) => {
+export const pictureWords = (p: Printer) => ({ ...nextWords(p), ...readingPictureWords(p) });
+
+const nextWords = (p: Printer) => {
   const onDial = ({ unit, offset }: Pick<OnDial, "unit" | "offset">, ridden: Ridden): number => figureIn((ridden - offset) as Ridden, unit);
   const whole = (value: number): string => p.figure(value, 0);
 

@@ -5,6 +5,11 @@ import type { Condition } from "../../core/plan/plan.ts";
 /** A sentence begins with a capital. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** Texts beside a picture hold at most so many characters on the platform. */
+const ALT = 1000;
+/** What a picture shows in words, no longer than may stand beside it. */
+export const altOf = (text: string): string => ([...text].length > ALT ? `${[...text].slice(0, ALT - 1).join("")}…` : text);
+
 /** Uses of a bike that shorten an interval. */
 export const CONDITION_WORDS = {
   dust: "dust",

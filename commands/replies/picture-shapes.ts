@@ -1,0 +1,63 @@
+// Shapes of what pictures show, as scripts find them under `data`.
+
+import { z } from "zod";
+import { STATUSES } from "../../src/core/schedule/facts.ts";
+import { distance, localDate, unit } from "../shapes.ts";
+
+const laidUp = z.object({ from: localDate, to: localDate });
+const on = { bike: z.string(), nickname: z.string(), today: localDate };
+const dial = { unit, offset: distance };
+
+export const nextShown = z.object({
+  ...{ ...on, ...dial, until: localDate },
+  now: distance.nullable(),
+  rows: z.array(
+    z.object({
+      items: z.array(z.object({ item: z.string(), name: z.string() })),
+      ...{ status: z.enum(STATUSES), grain: z.enum(["day", "month", "season", "year"]) },
+      ...{ on: localDate.nullable(), from: localDate.nullable(), to: localDate.nullable(), at: distance.nullable() },
+    }),
+  ),
+  more: z.number().int(),
+  unknown: z.number().int(),
+  likely: z.array(z.object({ on: localDate, ridden: distance })),
+  layUps: z.array(laidUp),
+});
+
+const odometerShown = z.object({
+  ...{ ...on, ...dial, until: localDate },
+  points: z.array(z.object({ on: localDate, ridden: distance })),
+  ahead: z.array(z.object({ on: localDate, low: distance, likely: distance, high: distance })),
+  layUps: z.array(laidUp),
+  basis: z.object({ from: z.string() }),
+});
+
+const end = z.enum(["front", "rear"]);
+const treadShown = z.object({
+  ...{ ...on, ...dial, typedIn: z.string() },
+  panels: z.array(
+    z.object({
+      place: end,
+      points: z.array(z.object({ ridden: distance, value: z.number() })),
+      limit: z.object({ value: z.number(), from: z.enum(["manual", "law", "bar"]) }),
+      line: z.object({ from: distance, start: z.number(), likely: distance, low: distance, high: distance.nullable() }).nullable(),
+      worn: z.boolean(),
+    }),
+  ),
+});
+const pressureShown = z.object({
+  ...{ ...on, typedIn: z.string(), celsius: z.number() },
+  panels: z.array(
+    z.object({
+      place: end,
+      points: z.array(z.object({ on: localDate, read: z.number(), levelled: z.number().nullable() })),
+      wanted: z.number().nullable(),
+    }),
+  ),
+});
+
+export const readingPictured = z.discriminatedUnion("pictured", [
+  z.object({ pictured: z.literal("odometer"), shown: odometerShown }),
+  z.object({ pictured: z.literal("tread"), shown: treadShown }),
+  z.object({ pictured: z.literal("pressure"), shown: pressureShown }),
+]);

@@ -1,0 +1,98 @@
+// A plot: values up the page against days or an odometer across it. Figures at the left, texts under it.
+
+import { scaleLinear } from "d3-scale";
+import { type AxisLabel, axis } from "./lanes.ts";
+import { widthOf } from "./letters.ts";
+import { EDGE, INK, SMALL, WIDE } from "./look.ts";
+import { type Band, words } from "./page.ts";
+import { line, n, type Point } from "./svg.ts";
+
+/** Where things lie within a plot. */
+export type Frame = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number; readonly y: (value: number) => number };
+
+/** The right edge of every plot; marks on it stay on the page. */
+export const RIGHT = WIDE - EDGE - 12;
+
+/** The values up a plot, widened to round figures; no more figures than are printed apart. */
+export function upward(values: readonly number[], figure: (value: number) => string) {
+  const [least, most] = [Math.min(...values), Math.max(...values)];
+  // One value alone has a little room either way.
+  const some = Math.max(1, Math.abs(least) * 0.05);
+  const scale = scaleLinear(most > least ? [least, most] : [least - some, most + some], [1, 0]).nice(5);
+  const candidates = [5, 4, 3, 2].map((count) => scale.ticks(count).map((value) => ({ value, text: figure(value) })));
+  const apart = (ticks: readonly { readonly text: string }[]): boolean => new Set(ticks.map(({ text }) => text)).size === ticks.length;
+  const ticks = candidates.find(apart) ?? [];
+  return { scale, ticks, left: EDGE + Math.max(0, ...ticks.map(({ text }) => widthOf(text, SMALL))) + 16 };
+}
+export type Upward = ReturnType<typeof upward>;
+
+/** @param under texts under it, by their places across the page @param draw what is drawn within */
+export function plot(
+  {
+    name,
+    high,
+    up,
+    left,
+    under,
+    underName,
+    over,
+  }: {
+    readonly name: string;
+    readonly high: number;
+    readonly up: Upward;
+    readonly left: number;
+    readonly under: readonly AxisLabel[];
+    readonly underName: string | null;
+    /** A line over the plot for what is written there. */
+    readonly over?: true;
+  },
+  draw: (frame: Frame) => string,
+): Band {
+  const head = SMALL * (over === true ? 3 : 1.9);
+  const foot = axis(under, { name: null, ticked: true });
+  const said = underName === null ? 0 : SMALL * 1.3;
+  return {
+    high: head + high + foot.high + said,
+    draw: (top) => {
+      const frame = { left, right: RIGHT, top: top + head, bottom: top + head + high, y: (value: number) => top + head + high * up.scale(value) };
+      return [
+        words(name, EDGE, top + SMALL, SMALL, INK.quiet),
+        ...up.ticks.map(({ value }) => line({ x: left, y: frame.y(value) }, { x: RIGHT, y: frame.y(value) }, INK.faint, 1.5)),
+        ...up.ticks.map(({ value, text }) => words(text, left - 14, frame.y(value) + SMALL * 0.35, SMALL, INK.quiet, "end")),
+        draw(frame),
+        line({ x: left, y: frame.bottom }, { x: RIGHT, y: frame.bottom }, INK.quiet, 2),
+        foot.draw(frame.bottom - 4),
+        ...(underName === null ? [] : [words(underName, RIGHT, frame.bottom + foot.high + SMALL * 0.8, SMALL, INK.quiet, "end")]),
+      ].join("");
+    },
+  };
+}
+
+/** A path as lines and shapes of the library make it, by its points. */
+export const trace = (path: string | null, color: string, wide: number, dashes = ""): string =>
+  path === null
+    ? ""
+    : `<path d="${rounded(path)}" fill="none" stroke="${color}" stroke-width="${wide}" stroke-linejoin="round"${dashes === "" ? "" : ` stroke-dasharray="${dashes}"`}/>`;
+export const filled = (path: string | null, color: string): string => (path === null ? "" : `<path d="${rounded(path)}" fill="${color}" stroke="none"/>`);
+const rounded = (path: string): string => path.replace(/-?\d+(\.\d+)?(e-?\d+)?/gu, (figure) => n(Number(figure)));
+
+/** A level across a plot with its words over it, or under it at the top. Dashed, so that it is no grid line. @param busy what is drawn on the level between: the words stand beside it where there is room */
+export function level({ left, right, top, y }: Frame, value: number, text: string, busy: readonly [number, number] | null = null): string {
+  const at = y(value);
+  const over = at - SMALL * 1.3 > top;
+  const wide = widthOf(text, SMALL) + 24;
+  const atRight = busy !== null && busy[0] - left < wide && right - busy[1] > wide;
+  const written = words(text, atRight ? right - 8 : left + 8, over ? at - 9 : at + SMALL * 1.1, SMALL, INK.line, atRight ? "end" : "start");
+  return (
+    line({ x: left, y: at }, { x: right, y: at }, INK.second, 4, "14 8") +
+    // Kept apart from whatever crosses them.
+    written.replace("<text ", `<text paint-order="stroke" stroke="${INK.ground}" stroke-width="7" `)
+  );
+}
+
+/** A reading as a filled point, kept apart from lines under it. */
+export const read = ({ x, y }: Point): string =>
+  `<circle cx="${n(x)}" cy="${n(y)}" r="10" fill="${INK.ground}"/><circle cx="${n(x)}" cy="${n(y)}" r="8" fill="${INK.first}"/>`;
+/** A reading as it was, beside what it comes to: an open square. */
+export const asRead = ({ x, y }: Point): string =>
+  `<rect x="${n(x - 7)}" y="${n(y - 7)}" width="14" height="14" fill="${INK.ground}" stroke="${INK.line}" stroke-width="3"/>`;

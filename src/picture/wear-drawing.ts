@@ -1,0 +1,99 @@
+// Wear lines: what was measured against the odometer, the line through it, and where that line likely reaches the limit.
+
+import { scaleLinear } from "d3-scale";
+import { legend } from "./lanes.ts";
+import { INK } from "./look.ts";
+import { type Band, gap, page } from "./page.ts";
+import { level, plot, RIGHT, read, upward } from "./plot.ts";
+import { dot, head, line } from "./svg.ts";
+
+/** One part at one place. `x` are figures of the dial, values in one unit of the caller's. */
+export type WearPanel = {
+  readonly name: string;
+  readonly points: readonly { readonly x: number; readonly value: number }[];
+  /** The line through them, from the first reading's place on, and where it reaches the limit: likely, and with the range that holds it eight times in ten. Null: too few readings. */
+  readonly line: { readonly from: number; readonly start: number; readonly likely: number; readonly low: number; readonly high: number | null } | null;
+  readonly limit: { readonly value: number; readonly text: string } | null;
+};
+export type WearDrawing = {
+  readonly title: string;
+  readonly panels: readonly WearPanel[];
+  readonly odometerName: string;
+  readonly figure: (value: number) => string;
+  readonly depth: (value: number) => string;
+  readonly meaning: Readonly<Record<"read" | "line" | "range", string>>;
+  readonly notes: readonly string[];
+};
+
+const HIGH = 260;
+/** A range that runs on is drawn so far beyond the likely place. */
+const BEYOND = 0.25;
+
+/** The drawing as SVG; a page of words alone when nothing was measured. */
+export function drawWear(drawing: WearDrawing): string {
+  const panels = drawing.panels.filter(({ points }) => points.length > 0);
+  if (panels.length === 0) return page(drawing.title, [], drawing.notes);
+  const ups = panels.map(({ points, limit, line: worn }) =>
+    upward([0, ...points.map(({ value }) => value), limit?.value ?? 0, worn?.start ?? 0], drawing.depth),
+  );
+  const left = Math.max(...ups.map((up) => up.left));
+  const xs = panels.flatMap(({ points, line: worn }) => [...points.map(({ x }) => x), ...(worn === null ? [] : [worn.from, worn.likely])]);
+  const [least, likeliest] = [Math.min(...xs), Math.max(...xs)];
+  const open = (likeliest - least || 1) * BEYOND;
+  const ends = panels.flatMap(({ line: worn }) => (worn === null ? [] : [Math.min(worn.high ?? Number.POSITIVE_INFINITY, likeliest + open)]));
+  const most = Math.max(likeliest, least + 1, ...ends);
+  const across = scaleLinear([least, most], [left + 14, RIGHT]).clamp(true);
+  const under = across.ticks(5).map((value) => ({ x: across(value), text: drawing.figure(value) }));
+  const bands: Band[] = panels.map((panel, at) =>
+    plot(
+      {
+        name: panel.name,
+        high: HIGH,
+        up: ups[at] ?? upward([0, 1], drawing.depth),
+        left,
+        under,
+        underName: at === panels.length - 1 ? drawing.odometerName : null,
+      },
+      (frame) => {
+        const { limit, line: worn } = panel;
+        const busy = worn === null ? null : ([across(worn.low), across(worn.high ?? most)] as const);
+        const drawn = limit === null ? [] : [level(frame, limit.value, limit.text, busy)];
+        if (worn !== null && limit !== null) {
+          const y = frame.y(limit.value);
+          const [from, to] = [across(worn.low), across(worn.high ?? most)];
+          drawn.push(
+            line({ x: across(worn.from), y: frame.y(worn.start) }, { x: across(worn.likely), y }, INK.first, 3, "10 8"),
+            line({ x: from, y }, { x: to, y }, INK.first, 6),
+            ...(worn.high === null || worn.high > most ? [head({ x: RIGHT + 10, y }, { x: 1, y: 0 }, INK.first)] : []),
+            dot({ x: across(worn.likely), y }, 13, INK.ground),
+            dot({ x: across(worn.likely), y }, 11, INK.first),
+            dot({ x: across(worn.likely), y }, 6, INK.ground),
+          );
+        }
+        return [...drawn, ...panel.points.map(({ x, value }) => read({ x: across(x), y: frame.y(value) }))].join("");
+      },
+    ),
+  );
+  const lined = panels.some(({ line: worn }) => worn !== null);
+  return page(
+    drawing.title,
+    [
+      ...bands.flatMap((band, at) => (at === 0 ? [band] : [gap(12), band])),
+      gap(8),
+      legend([
+        { mark: (x, y) => read({ x: x + 17, y }), text: drawing.meaning.read },
+        ...(lined
+          ? [
+              { mark: (x: number, y: number) => line({ x, y }, { x: x + 34, y }, INK.first, 3, "10 8"), text: drawing.meaning.line },
+              {
+                mark: (x: number, y: number) =>
+                  line({ x, y }, { x: x + 34, y }, INK.first, 6) + dot({ x: x + 17, y }, 11, INK.first) + dot({ x: x + 17, y }, 6, INK.ground),
+                text: drawing.meaning.range,
+              },
+            ]
+          : []),
+      ]),
+    ],
+    drawing.notes,
+  );
+}

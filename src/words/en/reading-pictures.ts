@@ -1,0 +1,162 @@
+// Pictures of readings in English: what stands in them, and the same in lines.
+
+import type { LocalDate } from "../../core/calendar/dates.ts";
+import { type DistanceUnit, figureIn, type Ridden } from "../../core/quantity/distance.ts";
+import { decimalsOf, fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
+import type { Basis } from "../../core/usage/forecast.ts";
+import type { Printer } from "../printer.ts";
+import { altOf, capital } from "./text.ts";
+
+type OnDial = { readonly nickname: string; readonly unit: DistanceUnit; readonly offset: number; readonly today: LocalDate };
+type Odometer = OnDial & {
+  readonly until: LocalDate;
+  readonly points: readonly { readonly on: LocalDate; readonly ridden: Ridden }[];
+  readonly ahead: readonly { readonly on: LocalDate; readonly low: Ridden; readonly likely: Ridden; readonly high: Ridden }[];
+  readonly layUps: readonly { readonly from: LocalDate; readonly to: LocalDate }[];
+  readonly basis: Basis;
+};
+type Tread = OnDial & {
+  readonly typedIn: UnitId;
+  readonly panels: readonly {
+    readonly place: "front" | "rear";
+    readonly points: readonly { readonly ridden: Ridden; readonly value: number }[];
+    readonly limit: { readonly value: number; readonly from: "manual" | "law" | "bar" };
+    readonly line: { readonly from: Ridden; readonly start: number; readonly likely: Ridden; readonly low: Ridden; readonly high: Ridden | null } | null;
+    readonly worn: boolean;
+  }[];
+};
+type Pressure = {
+  readonly nickname: string;
+  readonly today: LocalDate;
+  readonly typedIn: UnitId;
+  readonly celsius: number;
+  readonly panels: readonly {
+    readonly place: "front" | "rear";
+    readonly points: readonly { readonly on: LocalDate; readonly read: number; readonly levelled: number | null }[];
+    readonly wanted: number | null;
+  }[];
+};
+
+const LIMIT_FROM = { manual: "from your manual", law: "the law here", bar: "the moulded bar" } as const;
+
+export const readingPictureWords = (p: Printer) => {
+  const onDial = ({ unit, offset }: Pick<OnDial, "unit" | "offset">, ridden: Ridden): number => figureIn((ridden - offset) as Ridden, unit);
+  const whole = (value: number): string => p.figure(value, 0);
+  /** A forecast to the single mile would say more than it knows. */
+  const about = (b: OnDial, ridden: Ridden): string => `${whole(Math.round(onDial(b, ridden) / 100) * 100)} ${b.unit}`;
+
+  return {
+    odometer: (shown: Odometer) => {
+      const { points, ahead, today, until, nickname } = shown;
+      const [first, last, then] = [points[0], points.at(-1), ahead.at(-1)];
+      const title = last === undefined ? `${nickname} has no odometer reading yet` : `${nickname}'s odometer, and what is likely until ${p.date(until, today)}`;
+      const lines =
+        first === undefined || last === undefined
+          ? [`${title}. Log one: 14,820 mi on ${nickname}.`]
+          : [
+              `${nickname}: ${p.point((last.ridden - shown.offset) as Ridden, shown.unit)} on ${p.date(last.on, today)}${points.length === 1 ? "; one reading so far" : `, ${points.length} readings since ${p.date(first.on, today)}`}.`,
+              then === undefined
+                ? "Too few readings yet to say what is likely; two over a fortnight or more will do."
+                : `Likely by ${p.date(then.on, today)}: about ${about(shown, then.likely)}, between ${about(shown, then.low)} and ${about(shown, then.high)} eight times in ten.`,
+              ...(shown.layUps.length === 0
+                ? []
+                : [
+                    `Laid up: ${p.list(shown.layUps.map(({ from, to }) => (to >= until ? `since ${p.date(from, today)}` : `${p.date(from, today)} to ${p.date(to, today)}`)))}.`,
+                  ]),
+            ];
+      return {
+        drawing: {
+          ...{ title, name: `Odometer, ${shown.unit}`, today, todayText: "today", until, layUps: shown.layUps },
+          points: points.map(({ on, ridden }) => ({ on, at: onDial(shown, ridden) })),
+          ahead: ahead.map(({ on, low, likely, high }) => ({ on, low: onDial(shown, low), likely: onDial(shown, likely), high: onDial(shown, high) })),
+          ...{ month: p.axisMonth, figure: whole },
+          meaning: { read: "read", likely: "likely", range: "eight times in ten", rest: "laid up" },
+          notes: then === undefined ? lines.slice(1, 2) : [],
+        },
+        lines,
+        alt: altOf(`A line of ${nickname}'s odometer over time. ${lines.join(" ").replaceAll(" - ", " ")}`),
+      };
+    },
+
+    tread: (shown: Tread) => {
+      const { typedIn, nickname } = shown;
+      const depth = (mm: number): string => p.amount(mm, typedIn);
+      const measured = shown.panels.filter(({ points }) => points.length > 0);
+      const title = measured.length === 0 ? `${nickname} has no tread reading yet` : `${nickname}'s tread`;
+      const said = measured.map((panel) => {
+        const last = panel.points.at(-1);
+        const now = `${panel.place} ${depth(last?.value ?? 0)}, limit ${depth(panel.limit.value)} (${LIMIT_FROM[panel.limit.from]})`;
+        if (panel.worn) return `${now}: at the limit, change it now.`;
+        if (panel.line === null) return `${now}; ${panel.points.length < 2 ? "one reading" : "too few readings yet"}, so no line is drawn.`;
+        const { likely, low, high } = panel.line;
+        return `${now}; likely reached at about ${about(shown, likely)}, eight times in ten ${high === null ? `after ${about(shown, low)}` : `between ${about(shown, low)} and ${about(shown, high)}`}.`;
+      });
+      const lines =
+        measured.length === 0 ? [`${title}. Log one: tread 4.5 mm front 3.2 rear on ${nickname}.`] : [`${title}:`, ...said.map((each) => `- ${capital(each)}`)];
+      const value = (mm: number): number => fromCanonical(mm, typedIn);
+      return {
+        drawing: {
+          title,
+          panels: measured.map((panel) => ({
+            name: `${capital(panel.place)} tread, ${symbolOf(typedIn)}`,
+            points: panel.points.map((point) => ({ x: onDial(shown, point.ridden), value: value(point.value) })),
+            line:
+              panel.line === null
+                ? null
+                : {
+                    ...{ from: onDial(shown, panel.line.from), start: value(panel.line.start), likely: onDial(shown, panel.line.likely) },
+                    ...{ low: onDial(shown, panel.line.low), high: panel.line.high === null ? null : onDial(shown, panel.line.high) },
+                  },
+            limit: { value: value(panel.limit.value), text: `limit ${depth(panel.limit.value)}, ${LIMIT_FROM[panel.limit.from]}` },
+          })),
+          odometerName: `Odometer, ${shown.unit}`,
+          figure: whole,
+          depth: (each: number): string => p.figure(each, Math.min(1, decimalsOf(typedIn))),
+          meaning: { read: "measured", line: "wear line", range: "limit likely reached" },
+          notes: said.map(capital),
+        },
+        lines,
+        alt: altOf(`Tread depth against the odometer, with its limit. ${lines.join(" ").replaceAll(" - ", " ")}`),
+      };
+    },
+
+    pressure: (shown: Pressure) => {
+      const { typedIn, nickname, today, celsius } = shown;
+      const amount = (kPa: number): string => p.amount(kPa, typedIn);
+      const read = shown.panels.filter(({ points }) => points.length > 0);
+      const title = read.length === 0 ? `${nickname} has no tyre pressure reading yet` : `${nickname}'s cold tyre pressures`;
+      const missing = read.some(({ points }) => points.some(({ levelled }) => levelled === null));
+      const said = read.map(({ place, points, wanted }) => {
+        const last = points.at(-1);
+        const told =
+          last === undefined
+            ? ""
+            : `${amount(last.read)} on ${p.date(last.on, today)}${last.levelled === null ? "" : `, ${amount(last.levelled)} at ${p.figure(celsius, 0)} °C`}`;
+        return `${place} ${told}; ${wanted === null ? "no pressure wanted on record" : `wanted ${amount(wanted)} cold`}.`;
+      });
+      const note = missing ? [`Say the air's temperature with a reading (33 psi front, 12 °C outside) and the weather is taken out.`] : [];
+      const lines =
+        read.length === 0 ? [`${title}. Log them: 33 psi front 36 rear on ${nickname}.`] : [`${title}:`, ...said.map((each) => `- ${capital(each)}`), ...note];
+      return {
+        drawing: {
+          title,
+          panels: read.map(({ place, points, wanted }) => ({
+            name: `${capital(place)}, ${symbolOf(typedIn)}`,
+            points: points.map((point) => ({
+              on: point.on,
+              read: fromCanonical(point.read, typedIn),
+              levelled: point.levelled === null ? null : fromCanonical(point.levelled, typedIn),
+            })),
+            wanted: wanted === null ? null : { value: fromCanonical(wanted, typedIn), text: `wanted ${amount(wanted)} cold` },
+          })),
+          month: p.axisMonth,
+          figure: (each: number): string => p.figure(each, decimalsOf(typedIn)),
+          meaning: { read: "as read", levelled: `at ${p.figure(celsius, 0)} °C, the weather taken out` },
+          notes: note,
+        },
+        lines,
+        alt: altOf(`Cold tyre pressures over time. ${lines.join(" ").replaceAll(" - ", " ")}`),
+      };
+    },
+  };
+};

@@ -1,0 +1,208 @@
+// Plots of readings: every mark where its figures put it, held against the library's scales as a general library; nothing out of the page, whatever was read.
+
+import { scaleLinear } from "d3-scale";
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { addDays, daysBetween, localDate } from "../../src/core/calendar/arithmetic.ts";
+import { INK, WIDE } from "../../src/picture/look.ts";
+import { drawOdometer, type OdometerDrawing } from "../../src/picture/odometer-drawing.ts";
+import { upward } from "../../src/picture/plot.ts";
+import { drawPressure, type PressureDrawing } from "../../src/picture/pressure-drawing.ts";
+import { render } from "../../src/picture/render.ts";
+import { drawWear, type WearDrawing } from "../../src/picture/wear-drawing.ts";
+import { circlesOf, linesOf, pathsOf, polygonsOf, soundly, textsOf } from "./read-svg.ts";
+
+const today = localDate("2026-11-26");
+const month = (first: string): string => first.slice(2, 7);
+const figure = (value: number): string => Math.round(value).toLocaleString("en-GB");
+
+const odometer = (more: Partial<OdometerDrawing> = {}): OdometerDrawing => ({
+  ...{ title: "Heron's odometer", name: "Odometer, mi", today, todayText: "today", until: addDays(today, 180), month, figure, notes: [] },
+  points: [0, 100, 200].map((n) => ({ on: addDays(today, n - 300), at: 10_000 + n * 20 })),
+  ahead: [0, 90, 280].map((n) => ({ on: addDays(today, n - 100), low: 14_000 + n * 10, likely: 14_000 + n * 20, high: 14_000 + n * 30 })),
+  layUps: [{ from: addDays(today, -150), to: addDays(today, -120) }],
+  meaning: { read: "read", likely: "likely", range: "eight times in ten", rest: "laid up" },
+  ...more,
+});
+/** Filled points of readings; the ring that keeps them apart from lines is the ground's. */
+const points = (svg: string) => circlesOf(svg).filter(({ color, r }) => color === INK.first && r === 8);
+const corners = (d: string) => [...d.matchAll(/(-?[\d.]+),(-?[\d.]+)/gu)].map(([, x, y]) => [Number(x), Number(y)] as const);
+
+describe("the odometer's track", () => {
+  test("readings lie straight by day and by figure, the line joins them, the range holds the likely line and begins with the last of them", () => {
+    const svg = drawOdometer(odometer());
+    soundly(svg);
+    const [a, b, c] = points(svg);
+    if (a === undefined || b === undefined || c === undefined) throw new Error("three readings, three points");
+    expect([b.x - a.x, a.y - b.y]).toEqual([expect.closeTo(c.x - b.x, 0), expect.closeTo(b.y - c.y, 0)]);
+    const [range, likely, joined] = pathsOf(svg).map(({ d }) => corners(d));
+    expect(joined).toEqual([a, b, c].map(({ x, y }) => [x, y]));
+    expect(likely?.[0]).toEqual([c.x, c.y]);
+    // Down the page is less: the upper edge comes first, then back along the lower.
+    const n = likely?.length ?? 0;
+    for (const [at, [x, y]] of (likely ?? []).entries()) {
+      const edges = (range ?? []).filter(([rx]) => rx === x).map(([, ry]) => ry);
+      expect([Math.min(...edges) <= y, Math.max(...edges) >= y, at]).toEqual([true, true, at]);
+    }
+    expect(n).toBe(3);
+  });
+  test("figures at the left stand where a scale of the same ends puts them, lay-ups on their days", () => {
+    const svg = drawOdometer(odometer({ ahead: [], layUps: [{ from: addDays(today, -200), to: addDays(today, -100) }] }));
+    const [first, , last] = points(svg);
+    const y = scaleLinear([10_000, 14_000], [first?.y ?? 0, last?.y ?? 0]);
+    const twelve = textsOf(svg).find(({ text }) => text === "12,000");
+    expect((twelve?.bottom ?? 0) - 5.5 - 25 * 0.35).toBeCloseTo(y(12_000), 0);
+    const laid = /<rect x="([\d.]+)" y="[\d.]+" width="([\d.]+)"[^>]*fill="#eae6dd"\/>/u.exec(svg);
+    expect([Number(laid?.[1]), Number(laid?.[1]) + Number(laid?.[2])]).toEqual([points(svg)[1]?.x, points(svg)[2]?.x].map((x) => expect.closeTo(x ?? 0, 0)));
+  });
+  test("one reading has figures apart and no line; none is a page of words; without a forecast nothing is drawn of it", () => {
+    const one = drawOdometer(odometer({ points: [{ on: today, at: 8000 }], ahead: [], layUps: [] }));
+    soundly(one);
+    const figures = textsOf(one).map(({ text }) => text);
+    expect(new Set(figures).size).toBe(figures.length);
+    expect(figures).not.toContain("likely");
+    expect(circlesOf(drawOdometer(odometer({ points: [], ahead: [] })))).toEqual([]);
+  });
+  test("figures that would print alike are fewer", () => {
+    expect(upward([32, 33.5], figure).ticks.map(({ text }) => text)).toEqual(
+      ["32", "33", "34"].filter((text) => upward([32, 33.5], figure).ticks.some((tick) => tick.text === text)),
+    );
+    for (const values of [[8000], [0], [0.1, 0.2], [-3, 5], [1e6, 1e6 + 1]]) {
+      const texts = upward(values, figure).ticks.map(({ text }) => text);
+      expect(new Set(texts).size).toBe(texts.length);
+    }
+  });
+  test("whatever was read, nothing lies over anything or leaves the page", () => {
+    const history = fc.array(fc.tuple(fc.integer({ min: 0, max: 40 }), fc.integer({ min: 0, max: 3000 })), { maxLength: 40 }).map((steps) => {
+      let [day, at] = [addDays(today, -1000), 0];
+      return steps.map(([days, more]) => {
+        [day, at] = [addDays(day, days), at + more];
+        return { on: day < today ? day : today, at };
+      });
+    });
+    fc.assert(
+      fc.property(history, fc.integer({ min: 0, max: 30_000 }), fc.integer({ min: 1, max: 400 }), (read, more, days) => {
+        const last = read.at(-1);
+        const until = addDays(today, days);
+        const ahead =
+          last === undefined
+            ? []
+            : [
+                { on: last.on, low: last.at, likely: last.at, high: last.at },
+                { on: until, low: last.at, likely: last.at + more / 2, high: last.at + more },
+              ];
+        soundly(drawOdometer(odometer({ points: read, ahead, until, layUps: [] })));
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
+
+const wear = (more: Partial<WearDrawing> = {}): WearDrawing => ({
+  ...{ title: "Heron's tread", odometerName: "Odometer, mi", figure, depth: (value) => value.toFixed(1), notes: [] },
+  panels: [
+    {
+      name: "Rear tread, mm",
+      points: [10_000, 12_000, 14_000].map((x, n) => ({ x, value: 6 - n })),
+      line: { from: 10_000, start: 6, likely: 20_000, low: 19_000, high: 21_500 },
+      limit: { value: 1, text: "limit 1.0 mm, the law here" },
+    },
+  ],
+  meaning: { read: "measured", line: "wear line", range: "limit likely reached" },
+  ...more,
+});
+
+describe("the wear line", () => {
+  test("goes through what was measured and meets the limit at the likely odometer, within its range", () => {
+    const svg = drawWear(wear());
+    soundly(svg);
+    const [a, b, c] = points(svg);
+    const limit = linesOf(svg).find(({ color }) => color === INK.second);
+    const worn = linesOf(svg).find(({ color, dashes, width }) => color === INK.first && dashes !== "" && width === 3);
+    const across = scaleLinear([10_000, 14_000], [a?.x ?? 0, c?.x ?? 0]);
+    expect([worn?.x1, worn?.y1, worn?.x2, worn?.y2]).toEqual([a?.x, a?.y, across(20_000), limit?.y1].map((at) => expect.closeTo(at ?? 0, 0)));
+    // The middle reading lies on that line: 1 mm in 2,000 mi.
+    expect(b?.y).toBeCloseTo(scaleLinear([worn?.x1 ?? 0, worn?.x2 ?? 0], [worn?.y1 ?? 0, worn?.y2 ?? 0])(b?.x ?? 0), 0);
+    const range = linesOf(svg).find(({ color, width }) => color === INK.first && width === 6);
+    expect([range?.x1, range?.x2, range?.y1]).toEqual([across(19_000), across(21_500), limit?.y1].map((at) => expect.closeTo(at ?? 0, 0)));
+    expect(textsOf(svg).map(({ text }) => text)).toContain("limit 1.0 mm, the law here");
+  });
+  test("a range without an end has an arrow; words of the limit keep out of it", () => {
+    const panel = wear().panels[0];
+    if (panel?.line == null) throw new Error("a line");
+    const open = drawWear(wear({ panels: [{ ...panel, line: { ...panel.line, high: null } }] }));
+    soundly(open);
+    expect(polygonsOf(open)).toHaveLength(1);
+    expect(polygonsOf(drawWear(wear()))).toHaveLength(0);
+    const near = drawWear(
+      wear({
+        panels: [
+          { ...panel, line: { ...panel.line, likely: 14_500, low: 14_200, high: 15_000 } },
+          { ...panel, line: { ...panel.line, high: 40_000, likely: 39_000 } },
+        ],
+      }),
+    );
+    const label = textsOf(near).find(({ text }) => text.startsWith("limit"));
+    const range = linesOf(near).find(({ width, color }) => width === 6 && color === INK.first);
+    expect(label?.left).toBeGreaterThan(range?.x2 ?? WIDE);
+  });
+  test("one reading, no limit, or none at all are drawn as far as they go", () => {
+    const single = drawWear(wear({ panels: [{ name: "Front tread, mm", points: [{ x: 10_000, value: 4 }], line: null, limit: null }] }));
+    soundly(single);
+    // The other point explains itself in the legend.
+    expect([points(single).length - 1, linesOf(single).some(({ color }) => color === INK.second)]).toEqual([1, false]);
+    soundly(drawWear(wear({ panels: [] })));
+  });
+});
+
+const pressure = (more: Partial<PressureDrawing> = {}): PressureDrawing => ({
+  ...{ title: "Heron's cold tyre pressures", month, figure, notes: [], meaning: { read: "as read", levelled: "at 20 °C" } },
+  panels: [
+    {
+      name: "Front, psi",
+      points: [
+        { on: localDate("2026-01-10"), read: 33, levelled: 36 },
+        { on: localDate("2026-04-10"), read: 34, levelled: 35 },
+        { on: localDate("2026-07-10"), read: 35, levelled: null },
+      ],
+      wanted: { value: 36, text: "wanted 36 psi cold" },
+    },
+  ],
+  ...more,
+});
+
+describe("the pressure trend", () => {
+  test("what was read and what it comes to at one temperature have shapes of their own, on the same day", () => {
+    const svg = drawPressure(pressure());
+    soundly(svg);
+    const squares = [...svg.matchAll(/<rect x="([\d.]+)" y="([\d.]+)" width="14"/gu)].map(([, x, y]) => [Number(x) + 7, Number(y) + 7] as const).slice(0, 3);
+    const [first, second] = points(svg);
+    expect([squares.length, points(svg).length - 1]).toEqual([3, 2]);
+    expect([first?.x, second?.x]).toEqual([squares[0]?.[0], squares[1]?.[0]].map((x) => expect.closeTo(x ?? 0, 0)));
+    const y = scaleLinear([33, 35], [squares[0]?.[1] ?? 0, squares[2]?.[1] ?? 0]);
+    expect([first?.y, second?.y]).toEqual([y(36), y(35)].map((at) => expect.closeTo(at, 0)));
+    expect(linesOf(svg).find(({ color }) => color === INK.second)?.y1).toBeCloseTo(y(36), 0);
+    expect(daysBetween(localDate("2026-01-10"), localDate("2026-04-10")) / daysBetween(localDate("2026-01-10"), localDate("2026-07-10"))).toBeCloseTo(
+      ((squares[1]?.[0] ?? 0) - (squares[0]?.[0] ?? 0)) / ((squares[2]?.[0] ?? 0) - (squares[0]?.[0] ?? 0)),
+      2,
+    );
+  });
+  test("without a temperature no such mark is explained; one day alone is drawn", () => {
+    const svg = drawPressure(pressure({ panels: [{ name: "Rear, psi", points: [{ on: today, read: 40, levelled: null }], wanted: null }] }));
+    soundly(svg);
+    expect(textsOf(svg).map(({ text }) => text)).not.toContain("at 20 °C");
+    soundly(drawPressure(pressure({ panels: [] })));
+  });
+});
+
+describe("as they were", () => {
+  test.each([
+    ["odometer", drawOdometer(odometer())],
+    ["tread", drawWear(wear())],
+    ["pressure", drawPressure(pressure())],
+  ] as const)("%s", async (_, svg) => {
+    expect(svg.replaceAll("><", ">\n<")).toMatchSnapshot();
+    const png = Buffer.from(await render(svg, WIDE));
+    expect([png.readUInt32BE(16), png.length < 200_000]).toEqual([WIDE, true]);
+  });
+});
