@@ -2,10 +2,10 @@
 
 import type { BikeId } from "../../src/core/ids.ts";
 import { SPEC_USES } from "../../src/core/spec/spec.ts";
-import { isSpecKey } from "../../src/trade/spec-keys.ts";
 import { showBike } from "../../src/usecases/change-bike.ts";
 import { refused } from "../../src/usecases/refusals.ts";
 import { enterSpecParts, type SpecSaved, undoSpec } from "../../src/usecases/spec-set.ts";
+import { isSpecKey } from "../../src/usecases/specs.ts";
 import { handler, shapeOf } from "../define.ts";
 import { saySaved, specForm } from "../replies/spec.ts";
 import { specSaved } from "../replies/spec-shapes.ts";

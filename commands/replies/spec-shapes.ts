@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import { SPEC_USES } from "../../src/core/spec/spec.ts";
-import { AFTERWARDS, SPEC_KEY_NAMES } from "../../src/trade/spec-keys.ts";
+import { AFTERWARDS, SPEC_KEY_NAMES } from "../../src/usecases/specs.ts";
 
 const use = z.enum(SPEC_USES).nullable();
 const key = z.enum(SPEC_KEY_NAMES as [string, ...string[]]);
