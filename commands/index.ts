@@ -6,6 +6,7 @@ import { bikeFitted } from "./bike-fitted.ts";
 import { bikeList } from "./bike-list.ts";
 import { bikeOdometer } from "./bike-odometer.ts";
 import { bikeTyres } from "./bike-tyres.ts";
+import { check } from "./check.ts";
 import { convert } from "./convert.ts";
 import type { BotCommand } from "./define.ts";
 import { due } from "./due.ts";
@@ -37,6 +38,7 @@ const ALL = [
   reading,
   work,
   due,
+  check,
   planList,
   planChange,
   planChart,

@@ -4,6 +4,19 @@ import type { ActionName } from "../../src/chat/action-names.ts";
 import type { BotHandler } from "../define.ts";
 import { addFirst, fitChoice, fitPart, history, historyUnknown, historyWhole } from "./bike.ts";
 import { answerChart, leaveChart, pasteChart, saveChart, showChart, undoChart } from "./chart.ts";
+import {
+  checkAnswer,
+  checkBegin,
+  checkFault,
+  checkFinish,
+  checkMeasure,
+  checkMore,
+  checkNote,
+  checkReopen,
+  checkSection,
+  checkShow,
+  checkState,
+} from "./check.ts";
 import { defectCloses, defectGrade, defectMended, defectNothing, defectShow } from "./defects.ts";
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
 import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
@@ -46,6 +59,17 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "leave-chart": leaveChart,
   "spec-enter": enterSpecForm,
   "spec-undo": takeSpecBack,
+  "check-begin": checkBegin,
+  "check-show": checkShow,
+  "check-answer": checkAnswer,
+  "check-fault": checkFault,
+  "check-measure": checkMeasure,
+  "check-note": checkNote,
+  "check-more": checkMore,
+  "check-section": checkSection,
+  "check-finish": checkFinish,
+  "check-reopen": checkReopen,
+  "check-state": checkState,
   "defect-show": defectShow,
   "defect-grade": defectGrade,
   "defect-nothing": defectNothing,

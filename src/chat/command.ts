@@ -35,6 +35,8 @@ export type Command<Ctx, W, R, O extends Options = Options, Out = unknown> = {
   /** Needs the platform's manage-server permission. */
   readonly adminOnly: boolean;
   readonly visibility: (input: InputOf<O>) => Visibility;
+  /** The answer is walked through over days: a message that stays, to the member alone. */
+  readonly lasting?: (input: InputOf<O>) => boolean;
   /** Shape of `data` in JSON lines. */
   readonly data: ZodType<Out>;
   readonly run: (ctx: Ctx, input: InputOf<O>) => Promise<Outcome<Out, R>>;
@@ -44,9 +46,10 @@ export type Command<Ctx, W, R, O extends Options = Options, Out = unknown> = {
 };
 
 /** A command of any options, as lists hold it. */
-export type AnyCommand<Ctx, W, R> = Omit<Command<Ctx, W, R>, "visibility" | "run" | "say" | "draw" | "data"> & {
+export type AnyCommand<Ctx, W, R> = Omit<Command<Ctx, W, R>, "visibility" | "lasting" | "run" | "say" | "draw" | "data"> & {
   readonly data: ZodType<unknown>;
   readonly visibility: (input: never) => Visibility;
+  readonly lasting?: (input: never) => boolean;
   readonly run: (ctx: Ctx, input: never) => Promise<Outcome<unknown, R>>;
   readonly say: (out: never, words: W) => Said;
   readonly draw?: (out: never, words: W) => Promise<readonly Attached[]>;

@@ -41,6 +41,7 @@ export function conversationOf<Ctx, W, R>(parts: Parts<Ctx, W, R>): Conversation
   return {
     open: (press) => opened(parts, press),
     visibilityOf: (inbound) => visibilityOf(parts, inbound),
+    lasts: (inbound) => lasts(parts, inbound),
     settles: (inbound) => handlerOf(parts, inbound)?.settles === true,
     hear(inbound) {
       const before = last.get(inbound.member) ?? Promise.resolve();
@@ -67,6 +68,13 @@ function visibilityOf<Ctx, W, R>(parts: Parts<Ctx, W, R>, inbound: Inbound): Vis
     return command === undefined || parsed?.is !== "parsed" ? "private" : command.visibility(parsed.input as never);
   }
   return handlerOf(parts, inbound)?.visibility ?? "private";
+}
+
+function lasts<Ctx, W, R>(parts: Parts<Ctx, W, R>, inbound: Inbound): boolean {
+  if (inbound.kind !== "run") return handlerOf(parts, inbound)?.lasting === true;
+  const command = commandOf(parts, inbound);
+  const parsed = command === undefined ? null : parseOptions(command.options, inbound.options);
+  return parsed?.is === "parsed" && command?.lasting?.(parsed.input as never) === true;
 }
 
 function handlerOf<Ctx, W, R>(parts: Parts<Ctx, W, R>, inbound: Inbound): AnyHandler<Ctx, W, R> | null {

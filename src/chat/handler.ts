@@ -18,6 +18,8 @@ export type Handler<Ctx, W, R, Out = unknown> = ({ readonly kind: "press" | "pic
   readonly visibility: Visibility;
   /** With it the message that it was pressed on is settled: the answer takes its place where the member alone sees it. */
   readonly settles?: true;
+  /** The answer is walked through over days: a message that stays. */
+  readonly lasting?: true;
   readonly data: ZodType<Out>;
   readonly run: (ctx: Ctx, pressed: Pressed) => Promise<Outcome<Out, R>>;
   readonly say: (out: Out, words: W) => Said;
@@ -27,6 +29,8 @@ export type Handler<Ctx, W, R, Out = unknown> = ({ readonly kind: "press" | "pic
 export type AnyHandler<Ctx, W, R> = ({ readonly kind: "press" | "pick" } | Opens<Ctx, W, R>) & {
   readonly visibility: Visibility;
   readonly settles?: true;
+  /** The answer is walked through over days: a message that stays. */
+  readonly lasting?: true;
   readonly data: ZodType<unknown>;
   readonly run: (ctx: Ctx, pressed: Pressed) => Promise<Outcome<unknown, R>>;
   readonly say: (out: never, words: W) => Said;

@@ -59,6 +59,8 @@ export type Conversation = {
   readonly open: (press: From & { readonly action: string }) => Promise<Opened>;
   /** Who will see the answer, known before the work: a deferred reply cannot change it. */
   readonly visibilityOf: (inbound: Inbound) => Visibility;
+  /** Will the answer be walked through over days? Then it is a message that stays, to the member alone, never an answer that dies. */
+  readonly lasts: (inbound: Inbound) => boolean;
   /** Does the answer take the place of the message that was pressed? A refusal never does. */
   readonly settles: (inbound: Inbound) => boolean;
 };

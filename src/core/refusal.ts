@@ -40,6 +40,11 @@ export type Refusal =
       readonly key: string;
       readonly typed: string;
       readonly because: "not read" | "unit missing" | "other dimension" | "two figures";
+  /** A check: of which bike, a figure that was not read, or an answer that cannot be. */
+  | {
+      readonly why: "check";
+      readonly because: "whose bike" | "not a temperature" | "not a figure" | "not a link" | "every bike has it" | "none finished";
+      readonly typed?: string;
     }
   | { readonly why: "not yours" }
   | { readonly why: "gone" }

@@ -13,6 +13,7 @@ import type { Answer, Conversation, Inbound } from "../chat/inbound.ts";
 import type { Said, Visibility } from "../chat/reply.ts";
 import { again, CODES, codeOf, isPassing, QUICK } from "./again.ts";
 import { type Page, pagesOf } from "./draw.ts";
+import type { Posted } from "./post.ts";
 
 /** The sentences of the face itself, from words/. */
 export type FaceWords = typeof import("../words/en/face.ts").faceWords;
@@ -24,19 +25,22 @@ export const ANNOUNCE_AFTER = 1500;
 const ELSEWHERE = 1000;
 
 export type Respond = {
-  readonly conversation: Pick<Conversation, "hear" | "visibilityOf" | "settles">;
+  readonly conversation: Pick<Conversation, "hear" | "visibilityOf" | "settles" | "lasts">;
   readonly words: FaceWords;
   /** Milliseconds after which work that is not done is announced. */
   readonly announceAfter: number;
   /** The way left when the interaction is no longer answerable. */
-  readonly directly: (member: string, said: Said, once: string) => Promise<unknown>;
+  readonly directly: (member: string, said: Said, once: string) => Promise<Posted>;
 };
 
 /** Hears an interaction and answers it. */
 export async function respond({ conversation, words, announceAfter, directly }: Respond, i: Answerable, inbound: Inbound): Promise<void> {
-  const promised = conversation.visibilityOf(inbound);
+  const lasts = conversation.lasts(inbound);
+  // Alone with the bot, what everybody there may see is a message that stays.
+  const alone = i.guildId === null;
+  const promised = lasts && alone ? "shared" : conversation.visibilityOf(inbound);
   // What is settled by the press takes the place of what was pressed; everything else leaves its buttons where they are.
-  const updates = "message" in i && i.message?.flags.has(MessageFlags.Ephemeral) === true && conversation.settles(inbound);
+  const updates = "message" in i && i.message != null && (lasts ? alone : i.message.flags.has(MessageFlags.Ephemeral)) && conversation.settles(inbound);
   let announced: Promise<boolean> | null = null;
   const timer = setTimeout(() => {
     announced = answerable(i, () =>
@@ -44,20 +48,27 @@ export async function respond({ conversation, words, announceAfter, directly }: 
     );
   }, announceAfter);
   let answers: readonly Answer[];
+  // On a server it goes to the member directly, and the interaction is answered with where it went. Where it cannot go it is shown as it is, while it lasts.
+  let sent = false;
   try {
     answers = await conversation.hear(inbound);
+    const [first] = answers;
+    if (lasts && !alone && first?.reply != null && first.reply.refused !== true) sent = (await directly(i.user.id, first.reply, i.id)).is === "sent";
   } finally {
     clearTimeout(timer);
   }
   const reply = answers[0]?.reply ?? null;
-  const said: Said = reply ?? { title: null, lines: [words.nothing], caution: null, actions: [], files: [] };
-  const visibility = reply?.visibility ?? "private";
+  const answer: Said = reply ?? { title: null, lines: [words.nothing], caution: null, actions: [], files: [] };
+  const said: Said = sent ? plain(words.sentDirectly) : answer;
+  const visibility = lasts && alone && reply?.refused !== true ? "shared" : (reply?.visibility ?? "private");
   const [page, ...further] = pagesOf(said, words.moreActions) as [Page, ...Page[]];
   if (reply?.repeated === true) return announced === null ? heardElsewhere(i, page) : undefined;
   const open = announced === null || (await announced);
   const shown = open && (await first(i, page, { updates, refused: reply?.refused === true, visibility, promised, announced: announced !== null }));
   if (!shown || !(await follow(i, further, visibility))) await directly(i.user.id, said, i.id);
 }
+
+const plain = (line: string): Said => ({ title: null, lines: [line], caution: null, actions: [], files: [] });
 
 /** What another process did is answered by that one, in an announcement of ours too; if it does not, because it has ended, this one says that it is done. */
 async function heardElsewhere(i: Answerable, page: Page): Promise<void> {

@@ -6,6 +6,7 @@ import type { EventId } from "../core/ids.ts";
 import type { PlanBase } from "../core/plan/plan.ts";
 import { bikesRepo } from "./bikes.ts";
 import { chartsRepo } from "./charts.ts";
+import { checksRepo } from "./checks.ts";
 import type { DatabaseKind } from "./columns.ts";
 import type { Db, Opened } from "./db.ts";
 import { defectsRepo } from "./defects.ts";
@@ -27,6 +28,7 @@ export type Repos = {
   readonly defects: ReturnType<typeof defectsRepo>;
   readonly drafts: ReturnType<typeof draftsRepo>;
   readonly charts: ReturnType<typeof chartsRepo>;
+  readonly checks: ReturnType<typeof checksRepo>;
   readonly notices: ReturnType<typeof noticesRepo>;
   readonly wrenches: ReturnType<typeof wrenchesRepo>;
   readonly specs: ReturnType<typeof specsRepo>;
@@ -103,6 +105,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     defects: defectsRepo(db),
     drafts: draftsRepo(db),
     charts: chartsRepo(db),
+    checks: checksRepo(db),
     notices: noticesRepo(db),
     wrenches: wrenchesRepo(db),
     specs: specsRepo(db),

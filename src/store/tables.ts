@@ -217,6 +217,34 @@ export type Tables = {
     at: string;
     why: string | null;
   };
+  checks: {
+    id: string;
+    owner: string;
+    bike: string | null;
+    called: string;
+    list: string;
+    sections: string;
+    state: string;
+    at_point: string | null;
+    begun_on: string;
+    begun_at: string;
+    finished_on: string | null;
+    source: string | null;
+    rev: number;
+    at: string;
+  };
+  check_answers: {
+    check_id: string;
+    point: string;
+    answer: string | null;
+    grade: string | null;
+    note: string | null;
+    link: string | null;
+    figures: string | null;
+    defect: string | null;
+    by: string;
+    at: string;
+  };
   room_messages: { id: string; author: string; place: string; text: string; at: string };
   room_deliveries: { delivery: string; place: string; member: string | null; reply: string; at: string };
 };

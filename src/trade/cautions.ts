@@ -13,6 +13,9 @@ export const CAUTIONS = {
   "moving chain": { source: "common practice" },
   steering: { source: "common practice" },
   throttle: { source: "common practice" },
+  "drum dust": { source: "common practice; old linings may hold asbestos" },
+  start: { source: "common practice" },
+  "first ride": { source: "common practice" },
   "high voltage": { source: "common practice" },
 } as const satisfies Record<string, { readonly source: string }>;
 

@@ -33,7 +33,20 @@ describe("the whole story", () => {
   test("commands are registered once, with their options, and again only when they changed", async () => {
     await start();
     const names = on.platform.registered().map((command) => `${command["type"]} ${command["name"]}`);
-    expect(names).toEqual(["1 bike", "1 reading", "1 work", "1 due", "1 plan", "1 convert", "1 torque", "1 remind", "1 group", "1 help", "3 Log this message"]);
+    expect(names).toEqual([
+      "1 bike",
+      "1 reading",
+      "1 work",
+      "1 due",
+      "1 check",
+      "1 plan",
+      "1 convert",
+      "1 torque",
+      "1 remind",
+      "1 group",
+      "1 help",
+      "3 Log this message",
+    ]);
     const puts = () => on.platform.calls.filter((call) => call.method === "PUT" && call.path.endsWith("/commands")).length;
     expect(puts()).toBe(1);
   });

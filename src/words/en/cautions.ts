@@ -17,6 +17,9 @@ export const ENGLISH_CAUTIONS = {
   "moving chain": "Never clean or oil a chain with the engine turning it: it takes fingers. Push the bike or turn the wheel by hand.",
   steering: "Steering: play or a notch at the head is not to be ridden on. Support the front wheel off the ground safely before you check.",
   throttle: "The throttle must snap shut by itself at every bar position, engine off and running, before you ride.",
+  "drum dust": "Drum dust is not to be breathed, in old linings least of all: never blow it out, wipe it up wet. Pump the brake before riding.",
+  start: "Start it in the open, out of gear, front brake held: exhaust gas kills indoors, and the exhaust is hot at once.",
+  "first ride": "Pump both brakes first, then ride gently and near home. Where braking or steering was opened, have a licensed mechanic look before you do.",
   "high voltage":
     "High voltage kills: look only, touch nothing behind orange covers or cables, switch off first as the maker's manual says, and leave the rest to a trained workshop.",
 } as const satisfies Record<CautionKey, string>;

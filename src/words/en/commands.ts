@@ -82,6 +82,17 @@ export const COMMAND_WORDS = {
     },
     example: "/due bike:Heron until:midsummer",
   },
+  check: {
+    does: "Walk through a checklist; without a list, what is open and what was found last.",
+    options: {
+      list: "Which list",
+      bike: "Which bike; by itself, what its last check came to",
+      kind: "Kind of a bike that is not yours yet",
+      coldest: "The coldest night it stood through",
+      share: "Show what the last check came to to everyone here",
+    },
+    example: "/check list:out of storage bike:Heron",
+  },
   "plan list": {
     does: "Your bike's plan: what is done, and how often.",
     options: { bike: "Which bike, when you have several", share: "Show the answer to everyone here" },

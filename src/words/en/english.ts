@@ -5,6 +5,7 @@ import { makePrinter, type PrintStyle } from "../printer.ts";
 import { bikeWords } from "./bikes.ts";
 import { ENGLISH_CAUTIONS } from "./cautions.ts";
 import { chartWords } from "./chart.ts";
+import { checkWords } from "./checks.ts";
 import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
 import { defectWords } from "./defects.ts";
@@ -38,6 +39,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     chart: chartWords(p, plan.repeats),
     readChart: readChartWords(p, plan),
     readings: readingWords(p),
+    checks: checkWords(p),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),

@@ -5,6 +5,7 @@ export const faceWords = {
   moreActions: "More to choose from",
   nothing: "I found no reading and no work in that.",
   logged: "Logged.",
+  sentDirectly: "I have written to you directly: it stays there, and you can go on with it whenever you like.",
   formLate: "That form could not be opened in time. Press the button again.",
   setUpByCommand:
     "Hello. I keep the group's motorcycles on their service schedule. Whoever manages this server sets me up with /group; every member begins with /bike add.",

@@ -45,6 +45,8 @@ export const refusalWords = (p: Printer) => {
           : `I find no “${clip(refusal.typed)}” in this bike's plan. Do you mean ${one(refusal.nearest)}?`;
       case "which item":
         return `“${clip(refusal.typed)}” could be ${one(refusal.items)}. Name one.`;
+      case "check":
+        return CHECK[refusal.because](clip(refusal.typed ?? ""));
       case "tyres":
         return TYRES[refusal.because](clip(refusal.set));
       case "runs backwards":
@@ -221,6 +223,15 @@ function notAhead({ typed, because }: Extract<Refusal, { why: "not ahead" }>): s
       return "I have no odometer reading to count from yet. Write what it says, then ask again; or look ahead to a day.";
   }
 }
+
+const CHECK: Readonly<Record<Extract<Refusal, { why: "check" }>["because"], (typed: string) => string>> = {
+  "whose bike": () => "Name the bike you are looking at and say what kind it is: /check list:buying used bike:Red one kind:chain-drive twin.",
+  "not a temperature": (typed) => `I cannot read “${typed}” as a temperature. Type it with its unit, such as -8 °C or 15 °F.`,
+  "not a figure": (typed) => `I cannot read “${typed}” as that. Type the figure with its unit, such as 33 psi, 2.3 bar, 4.5 mm or 12.6 V. Nothing was saved.`,
+  "not a link": (typed) => `“${typed}” is no link. Paste the address of the picture or message, beginning with https://. Nothing was saved.`,
+  "every bike has it": () => "Every bike has that one. If you cannot look at it now, answer “later”.",
+  "none finished": () => "No check is finished there yet. /check shows what is open and begins one.",
+};
 
 const TYRES: Readonly<Record<Extract<Refusal, { why: "tyres" }>["because"], (set: string) => string>> = {
   "what came off": (set) => `Which tyres came off for “${set}”? Name them once, such as off:road; from then on I know.`,
