@@ -40,6 +40,7 @@ export type Refusal =
       readonly key: string;
       readonly typed: string;
       readonly because: "not read" | "unit missing" | "other dimension" | "two figures";
+    }
   /** A check: of which bike, a figure that was not read, or an answer that cannot be. */
   | {
       readonly why: "check";
