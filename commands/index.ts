@@ -14,8 +14,10 @@ import { group } from "./group.ts";
 import { helpOver } from "./help.ts";
 import { planChange } from "./plan-change.ts";
 import { planChart } from "./plan-chart.ts";
+import { planJob } from "./plan-job.ts";
 import { planList } from "./plan-list.ts";
 import { planReadChart } from "./plan-read-chart.ts";
+import { planSheet } from "./plan-sheet.ts";
 import { reading } from "./reading.ts";
 import { remind } from "./remind.ts";
 import { spec } from "./spec.ts";
@@ -44,6 +46,8 @@ const ALL = [
   planChart,
   planReadChart,
   spec,
+  planSheet,
+  planJob,
   convert,
   torqueSetCommand,
   torqueStages,

@@ -139,6 +139,19 @@ export type Tables = {
     at: string;
     why: string | null;
   };
+  jobs: {
+    id: string;
+    rev: number;
+    bike: string;
+    state: string;
+    mark: number | null;
+    begun_on: string;
+    begun_at: string;
+    ended_at: string | null;
+    note: string | null;
+    by: string;
+  };
+  job_items: { job: string; ordinal: number; item: string; called: string; evening: number };
   drafts: {
     id: string;
     owner: string;

@@ -125,6 +125,24 @@ export const COMMAND_WORDS = {
     },
     example: "/spec what:rear axle value:98 Nm source:workshop manual, p. 142",
   },
+  "plan sheet": {
+    does: "The service sheet: what the next service asks of your bike, in order, with tools, values and parts to have ready.",
+    options: { at: "Which service: next, or 12,000 mi", bike: "Which bike, when you have several", share: "Show the answer to everyone here" },
+    example: "/plan sheet at:16,000 mi bike:Heron",
+  },
+  "plan job": {
+    does: "The sheet you are working through: what is ticked and what is left, or tick an item off.",
+    options: {
+      done: "The item that is done",
+      found: "What you found",
+      left: "What you left it at",
+      outcome: "What came of it, if not the usual",
+      at: "Odometer at the time",
+      on: "The day, if not today",
+      bike: "Which bike, when you have several",
+    },
+    example: "/plan job done:valve clearance found:0.09 mm left:0.15 mm",
+  },
   convert: {
     does: "Convert torque, pressure, length, distance, temperature and more.",
     options: { what: "Figure and unit, or a range", to: "Unit wanted", exact: "Every digit" },

@@ -18,6 +18,7 @@ import { readingWords } from "./readings.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
 import { settingsWords } from "./settings.ts";
+import { sheetWords } from "./sheet.ts";
 import { specWords } from "./specs.ts";
 import { torqueWords } from "./torque.ts";
 
@@ -45,6 +46,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     reminders: reminderWords(p),
     settings: settingsWords(p),
     specs: specWords(p, style.locale, today),
+    sheet: sheetWords(p),
     refusal: refusalWords(p),
     help: helpWords,
     commands: COMMAND_WORDS,
