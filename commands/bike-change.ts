@@ -20,11 +20,12 @@ export const bikeChange = define({
     yearly: { takes: "text", required: false },
     book: { takes: "flag", required: false },
     model: { takes: "text", required: false, complete: "model" },
+    "group-picture": { takes: "flag", required: false },
   },
   adminOnly: false,
   visibility: () => "private",
   data: shapeOf<BikeShown>(bikeShown),
-  run: (ctx, { bike, name, state, used, yearly, book, model, "not-used": notUsed }) =>
-    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book, model })),
+  run: (ctx, { bike, name, state, used, yearly, book, model, "not-used": notUsed, "group-picture": pictured }) =>
+    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book, model, pictured })),
   say: sayChanged,
 });

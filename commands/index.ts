@@ -1,6 +1,7 @@
 // Every command, in the order in which help lists them. A command is one file and one line here.
 
 import { bikeAdd } from "./bike-add.ts";
+import { bikeCard } from "./bike-card.ts";
 import { bikeChange } from "./bike-change.ts";
 import { bikeFitted } from "./bike-fitted.ts";
 import { bikeList } from "./bike-list.ts";
@@ -37,6 +38,7 @@ const ALL = [
   bikeFitted,
   bikeOdometer,
   bikeTyres,
+  bikeCard,
   reading,
   work,
   due,

@@ -35,6 +35,8 @@ export type BikeShown = {
   readonly items: number;
   readonly laidUpSince: LocalDate | null;
   readonly standing?: Standing | null;
+  /** Just changed: does the group's picture show it? */
+  readonly pictured?: boolean;
 };
 
 export function shown(g: Garaged): BikeShown {
@@ -84,13 +86,15 @@ export type BikeChange = {
   readonly perYear?: string;
   readonly byTheBook?: boolean;
   readonly model?: string;
+  /** Does the group's picture show it? The group spoken in, else its home. */
+  readonly pictured?: boolean;
 };
 
 /** Changes what is named and leaves the rest. */
 export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<BikeShown>> {
   return acting(ctx, input.bike, async (q, all, g) => {
-    const { name, state, used, notUsed, perYear, byTheBook, model } = input;
-    if ([name, state, used, notUsed, perYear, byTheBook, model].every((given) => given === undefined)) return refused({ why: "nothing to change" });
+    const { name, state, used, notUsed, perYear, byTheBook, model, pictured } = input;
+    if ([name, state, used, notUsed, perYear, byTheBook, model, pictured].every((given) => given === undefined)) return refused({ why: "nothing to change" });
     if (name !== undefined) {
       const unusable = whyUnusable(ctx, name);
       if (unusable !== null) return refused({ why: "nickname unusable", because: unusable });
@@ -102,6 +106,8 @@ export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<Bi
       if (figure === null || figure.value > 200_000) return refused({ why: "not a distance", typed: perYear, unit: g.unit });
       yearly = stretchOf(figure.value, figure.unit);
     }
+    const group = ctx.who.group ?? g.bike.homeGroup;
+    if (pictured !== undefined && group === null) return refused({ why: "not in a group" });
     if (state !== undefined && state === g.bike.state) return refused({ why: "already so", state });
     if (state !== undefined) await moved(q, ctx, g, state);
     const conditions = CONDITIONS.filter((c) => (g.bike.conditions.includes(c) || c === used) && c !== notUsed);
@@ -114,7 +120,9 @@ export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<Bi
       byTheBook: byTheBook === undefined ? g.bike.byTheBook : byTheBook ? { firstRegistered: null } : null,
       model: model === undefined ? g.bike.model : modelTyped(model),
     };
-    return written(q, ctx, changed);
+    if (pictured !== undefined && group !== null) await q.bikes.picture(g.bike.id, group, pictured);
+    const after = await written(q, ctx, changed);
+    return after.is === "refused" || pictured === undefined ? after : done({ ...after.value, pictured });
   });
 }
 

@@ -25,6 +25,7 @@ export const COMMAND_WORDS = {
       yearly: "About how far it is ridden in a year",
       book: "Keep to the printed marks, for a warranty",
       model: "Make and model: shares specs and plans with the same model in the group",
+      "group-picture": "Let this group's picture show when it falls due; off until you say so",
     },
     example: "/bike change bike:Heron state:laid up",
   },
@@ -54,6 +55,11 @@ export const COMMAND_WORDS = {
       bike: "Which bike",
     },
     example: "/bike tyres set:off-road off:road at:15,200 mi",
+  },
+  "bike card": {
+    does: "A roadside card to keep on your phone: tyres, pressures, bulbs, fuses, plug, chain, your own recovery number.",
+    options: { bike: "Which bike", recovery: "The number you call when stranded; none forgets it" },
+    example: "/bike card bike:Heron",
   },
   reading: {
     does: "Log a reading, or list the latest and what is unanswered.",
@@ -219,6 +225,8 @@ export const COMMAND_WORDS = {
       distance: "Unit for distances",
       pressure: "Unit for bare pressures",
       reads: "Read plain messages in the reading channel",
+      picture: "Draw when the bikes of those who said so fall due",
+      share: "Show the picture to everyone here",
     },
     example: "/group zone:Europe/Berlin reading:here",
   },
