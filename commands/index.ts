@@ -23,6 +23,7 @@ import { planSheet } from "./plan-sheet.ts";
 import { planShopping } from "./plan-shopping.ts";
 import { reading } from "./reading.ts";
 import { remind } from "./remind.ts";
+import { spec } from "./spec.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
 import { torqueHex } from "./torque-hex.ts";
 import { torqueSetCommand } from "./torque-set.ts";
@@ -49,6 +50,7 @@ const ALL = [
   planChange,
   planChart,
   planReadChart,
+  spec,
   planSheet,
   planJob,
   planShopping,

@@ -21,6 +21,7 @@ import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
 import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
+import { specWords } from "./specs.ts";
 import { torqueWords } from "./torque.ts";
 
 /** The words of a language for one member on one day. */
@@ -47,6 +48,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
     settings: settingsWords(p),
+    specs: specWords(p, style.locale, today),
     sheet: sheetWords(p),
     parts: partsWords(p),
     refusal: refusalWords(p),
