@@ -19,6 +19,7 @@ import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
 import { settingsWords } from "./settings.ts";
 import { torqueWords } from "./torque.ts";
+import { workDetailWords } from "./work-detail.ts";
 
 /** The words of a language for one member on one day. */
 export type Words = ReturnType<typeof english>;
@@ -32,6 +33,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     bikes: bikeWords(p),
     due: dueWords(p),
     defects: defectWords(p),
+    workDetail: workDetailWords(p),
     outlook: outlookWords(p),
     pictures: pictureWords(p),
     plan,
