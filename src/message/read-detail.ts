@@ -2,7 +2,7 @@
 
 import { dimensionOf } from "../core/quantity/units.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
-import { type Cost, NO_DETAIL, type WorkDetail } from "../core/work-detail.ts";
+import type { Cost, PartFitted, Quantity, WorkDetail } from "../core/work-detail.ts";
 import { foldWord, scan } from "./scan.ts";
 
 /** "48.60", "£48.60", "48,60 EUR"; null when it is no amount. */
@@ -20,14 +20,15 @@ export function readCost(typed: string, known: Known): Cost | null {
 
 /** "3.2 L 20W-50, crush washer, split pin": quantities where there is a volume, parts for the rest. */
 export function readUsed(typed: string, known: Known): Pick<WorkDetail, "quantities" | "parts"> {
-  const pieces = typed.split(/[,;\n](?!\d)/u).map((piece) => piece.trim());
-  return pieces
-    .filter((piece) => piece !== "")
-    .reduce<Pick<WorkDetail, "quantities" | "parts">>((so, piece) => {
-      const [first] = scan(piece, known.vocabulary.units, known.numbers);
-      const unit = first?.is === "number" ? (first.units.find((each) => dimensionOf(each) === "volume") ?? null) : null;
-      if (first?.is !== "number" || unit === null) return { ...so, parts: [...so.parts, { words: piece, item: null, made: null }] };
-      const of = piece.slice(first.end).trim();
-      return { ...so, quantities: [...so.quantities, { value: first.value, unit, of: of === "" ? null : of, typed: first.text }] };
-    }, NO_DETAIL);
+  const quantities: Quantity[] = [];
+  const parts: PartFitted[] = [];
+  for (const piece of typed.split(/[,;\n](?!\d)/u).map((each) => each.trim())) {
+    if (piece === "") continue;
+    const [first] = scan(piece, known.vocabulary.units, known.numbers);
+    const unit = first?.is === "number" ? (first.units.find((each) => dimensionOf(each) === "volume") ?? null) : null;
+    const of = first === undefined ? "" : piece.slice(first.end).trim();
+    if (first?.is !== "number" || unit === null) parts.push({ words: piece, item: null, made: null });
+    else quantities.push({ value: first.value, unit, of: of === "" ? null : of, typed: first.text });
+  }
+  return { quantities, parts };
 }
