@@ -10,6 +10,7 @@ import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
 import { defectWords } from "./defects.ts";
 import { dueWords } from "./due.ts";
+import { judgeWords } from "./judge.ts";
 import { outlookWords } from "./outlook.ts";
 import { pictureWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
@@ -18,6 +19,7 @@ import { readingWords } from "./readings.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
 import { settingsWords } from "./settings.ts";
+import { sheetWords } from "./sheet.ts";
 import { torqueWords } from "./torque.ts";
 import { workDetailWords } from "./work-detail.ts";
 
@@ -40,11 +42,13 @@ export function english(style: PrintStyle, today: LocalDate) {
     chart: chartWords(p, plan.repeats),
     readChart: readChartWords(p, plan),
     readings: readingWords(p),
+    judge: judgeWords(p),
     checks: checkWords(p),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
     settings: settingsWords(p),
+    sheet: sheetWords(p),
     refusal: refusalWords(p),
     help: helpWords,
     commands: COMMAND_WORDS,
