@@ -286,6 +286,7 @@ export const bikeShown = z.object({
   equipment,
   conditions: z.array(z.string()),
   perYear: distance.nullable(),
+  model: z.string().nullable(),
   byTheBook: z.boolean(),
   items: z.number().int(),
   laidUpSince: localDate.nullable(),

@@ -20,6 +20,7 @@ import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
 import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
+import { specWords } from "./specs.ts";
 import { torqueWords } from "./torque.ts";
 import { workDetailWords } from "./work-detail.ts";
 
@@ -48,6 +49,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
     settings: settingsWords(p),
+    specs: specWords(p, style.locale, today),
     sheet: sheetWords(p),
     refusal: refusalWords(p),
     help: helpWords,

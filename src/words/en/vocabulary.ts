@@ -7,6 +7,7 @@ import { ENGLISH_DEFECT_WORDS } from "./defect-phrases.ts";
 import { ENGLISH_DETAIL_WORDS } from "./detail-words.ts";
 import { ENGLISH_ITEM_SYNONYMS } from "./item-names.ts";
 import { ENGLISH_KIND_NAMES } from "./kind-names.ts";
+import { ENGLISH_SPEC_WORDS } from "./spec-names.ts";
 import { ENGLISH_UNIT_NAMES } from "./unit-names.ts";
 
 const MONTHS = {
@@ -445,6 +446,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   defects: ENGLISH_DEFECT_WORDS,
   details: ENGLISH_DETAIL_WORDS,
   chart: ENGLISH_CHART,
+  specs: ENGLISH_SPEC_WORDS,
   how: {
     "did it": ["did it", "did it myself", "myself", "me", "i did it"],
     receipt: ["receipt", "invoice", "bill"],
