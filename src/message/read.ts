@@ -6,6 +6,7 @@ import type { Intent, Meant } from "../core/reading/intent.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import { defectsSaid } from "./defects-said.ts";
+import { withDetails } from "./details-said.ts";
 import { layOut } from "./layout.ts";
 import { headingFor } from "./measured-said.ts";
 import { withMended } from "./mended.ts";
@@ -35,9 +36,9 @@ export function read(text: string, known: Known): Meant {
   let heading: readonly ReadingKind[] = [];
   for (const clause of layout.clauses) {
     const wrong = defectsSaid(layout, clause);
-    const work = withMended(layout, clause, workSaid(layout, clause));
+    const { work, readings: measured } = withDetails(layout, clause, withMended(layout, clause, workSaid(layout, clause)));
     heard ||= work.heard;
-    const readings = readingsSaid(layout, clause, new Set([...work.used, ...wrong.used]), heading);
+    const readings = [...readingsSaid(layout, clause, new Set([...work.used, ...wrong.used]), heading), ...measured];
     heading = headingFor(layout, clause, heading, readings.length > 0);
     // All of a message or none: a reading is not logged past work that was said with it and not understood.
     intents.push(...readings, ...work.intents, ...wrong.intents, ...(readings.length > 0 ? work.missing : []));
