@@ -240,6 +240,7 @@ export const planShown = z.object({
   nickname: z.string(),
   planName: z.string(),
   column: unit,
+  dropped: z.array(z.string()),
   lines: z.array(
     z.object({
       item: z.string(),

@@ -11,6 +11,7 @@ import type { DatabaseKind } from "./columns.ts";
 import type { Db, Opened } from "./db.ts";
 import { defectsRepo } from "./defects.ts";
 import { draftsRepo } from "./drafts.ts";
+import { groupPlansRepo } from "./group-plans.ts";
 import { jobsRepo } from "./jobs.ts";
 import { membersRepo } from "./members.ts";
 import { noticesRepo } from "./notices.ts";
@@ -33,6 +34,7 @@ export type Repos = {
   readonly checks: ReturnType<typeof checksRepo>;
   readonly notices: ReturnType<typeof noticesRepo>;
   readonly wrenches: ReturnType<typeof wrenchesRepo>;
+  readonly groupPlans: ReturnType<typeof groupPlansRepo>;
   readonly specs: ReturnType<typeof specsRepo>;
   readonly room: ReturnType<typeof roomRepo>;
 };
@@ -111,6 +113,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     checks: checksRepo(db),
     notices: noticesRepo(db),
     wrenches: wrenchesRepo(db),
+    groupPlans: groupPlansRepo(db),
     specs: specsRepo(db),
     room: roomRepo(db),
   };

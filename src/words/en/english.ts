@@ -14,6 +14,7 @@ import { judgeWords } from "./judge.ts";
 import { outlookWords } from "./outlook.ts";
 import { pictureWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
+import { planEditWords } from "./plan-edits.ts";
 import { readChartWords } from "./read-chart.ts";
 import { readingWords } from "./readings.ts";
 import { refusalWords } from "./refusals.ts";
@@ -47,6 +48,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
     settings: settingsWords(p),
+    planEdits: planEditWords(p, plan, today),
     specs: specWords(p, style.locale, today),
     sheet: sheetWords(p),
     refusal: refusalWords(p),
