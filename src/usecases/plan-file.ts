@@ -14,8 +14,7 @@ const whole = z.number().int().positive().max(1_000_000).nullable();
 const columns = z.strictObject({ miles: whole, km: whole });
 const interval = z
   .strictObject({ miles: whole, km: whole, months: whole, hours: whole })
-  .refine((legs) => Object.values(legs).some((leg) => leg !== null), { message: "at least one leg must be given" })
-  .meta({ description: "Legs of a trigger as the manual prints them, whole units; whichever comes first governs" });
+  .refine((legs) => Object.values(legs).some((leg) => leg !== null), { message: "no leg" });
 const key = z.string().regex(/^[a-z][\w.-]{1,80}$/u);
 const repeat = z.discriminatedUnion("by", [
   z.strictObject({ by: z.literal("interval"), every: interval }),
@@ -52,7 +51,7 @@ export const planFile = z
       .min(1)
       .max(200),
   })
-  .meta({ title: "Tappet plan, version 1", description: "A maintenance plan; a standard item says only what differs from the catalogue" });
+  .meta({ title: "Tappet plan" });
 
 /** The schema that is published beside this file. */
 export const planSchema = (): unknown => z.toJSONSchema(planFile, { io: "input" });
@@ -96,18 +95,18 @@ export function readPlanFile(text: string): Result<PlanBase> {
   try {
     json = JSON.parse(text);
   } catch (error) {
-    return refused({ why: "bad plan file", line: lineOfFault(text, String(error)), at: "", because: "it is not JSON there" });
+    return refused({ why: "bad plan file", line: lineOfFault(text, String(error)), at: "", because: "not JSON", detail: "" });
   }
   const read = planFile.safeParse(json);
   if (!read.success) {
     const [issue] = read.error.issues;
     const { path, message } = deepest(issue);
-    return refused({ why: "bad plan file", line: lineOfPath(text, path), at: path.join("."), because: message });
+    return refused({ why: "bad plan file", line: lineOfPath(text, path), at: path.join("."), because: "format", detail: message });
   }
   const keys = read.data.items.map(({ item }) => item);
   const twice = keys.findIndex((each, n) => keys.indexOf(each) !== n);
   if (twice >= 0)
-    return refused({ why: "bad plan file", line: lineOfPath(text, ["items", twice]), at: `items.${twice}`, because: `${keys[twice]} stands there twice` });
+    return refused({ why: "bad plan file", line: lineOfPath(text, ["items", twice]), at: `items.${twice}`, because: "twice", detail: keys[twice] ?? "" });
   return done({ name: read.data.name, source: read.data.source, items: read.data.items.map(itemOfFile) });
 }
 
@@ -129,7 +128,7 @@ type Issue = z.core.$ZodIssue | undefined;
 
 /** In a choice of shapes the fault that got furthest is the one meant. */
 function deepest(issue: Issue): { readonly path: readonly PropertyKey[]; readonly message: string } {
-  if (issue === undefined) return { path: [], message: "it does not fit the format" };
+  if (issue === undefined) return { path: [], message: "format" };
   if (issue.code !== "invalid_union" || issue.errors.length === 0) return { path: issue.path, message: issue.message };
   // The shape with the fewest faults is the one that was meant.
   const [meant = []] = [...issue.errors].sort((a, b) => a.length - b.length);
