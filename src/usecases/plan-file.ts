@@ -51,7 +51,7 @@ export const planFile = z
       .min(1)
       .max(200),
   })
-  .meta({ title: "Tappet plan" });
+  .meta({ title: PLAN_FORMAT });
 
 /** The schema that is published beside this file. */
 export const planSchema = (): unknown => z.toJSONSchema(planFile, { io: "input" });
