@@ -19,6 +19,7 @@ import { planChart } from "./plan-chart.ts";
 import { planJob } from "./plan-job.ts";
 import { planList } from "./plan-list.ts";
 import { planReadChart } from "./plan-read-chart.ts";
+import { planRecheck } from "./plan-recheck.ts";
 import { planSheet } from "./plan-sheet.ts";
 import { planShopping } from "./plan-shopping.ts";
 import { reading } from "./reading.ts";
@@ -54,6 +55,7 @@ const ALL = [
   planSheet,
   planJob,
   planShopping,
+  planRecheck,
   convert,
   torqueSetCommand,
   torqueStages,

@@ -145,6 +145,11 @@ export const COMMAND_WORDS = {
     options: { at: "Which service: next, or 12,000 mi", bike: "Which bike, when you have several", share: "Show the answer to everyone here" },
     example: "/plan sheet at:16,000 mi bike:Heron",
   },
+  "plan recheck": {
+    does: "What is looked at again after work, and how far after it; change it to what your manual says.",
+    options: { item: "Which look", every: "How far after the work: 100 mi, 150 km; never; again", bike: "Which bike, when you have several" },
+    example: "/plan recheck item:slack of the new chain every:200 mi",
+  },
   "plan shopping": {
     does: "What to buy for all that falls due within a month or until a day, each thing once.",
     options: { until: "By when: midsummer, 1 June, in 6 weeks", bike: "Which bike; all of yours when left out", share: "Show the answer to everyone here" },
