@@ -19,11 +19,12 @@ export const bikeChange = define({
     "not-used": { takes: "choice", required: false, choices: CONDITIONS },
     yearly: { takes: "text", required: false },
     book: { takes: "flag", required: false },
+    registered: { takes: "text", required: false },
   },
   adminOnly: false,
   visibility: () => "private",
   data: shapeOf<BikeShown>(bikeShown),
-  run: (ctx, { bike, name, state, used, yearly, book, "not-used": notUsed }) =>
-    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book })),
+  run: (ctx, { bike, name, state, used, yearly, book, registered, "not-used": notUsed }) =>
+    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book, registered })),
   say: sayChanged,
 });

@@ -253,6 +253,7 @@ export const bikeShown = z.object({
   conditions: z.array(z.string()),
   perYear: distance.nullable(),
   byTheBook: z.boolean(),
+  registered: localDate.nullable(),
   items: z.number().int(),
   laidUpSince: localDate.nullable(),
   standing: standing.nullish(),

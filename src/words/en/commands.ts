@@ -23,6 +23,7 @@ export const COMMAND_WORDS = {
       "not-used": "A condition of use to take away",
       yearly: "About how far it is ridden in a year",
       book: "Keep to the printed marks, for a warranty",
+      registered: "By the book: when it was first registered, from which yearly services run",
     },
     example: "/bike change bike:Heron state:laid up",
   },
