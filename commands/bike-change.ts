@@ -20,11 +20,13 @@ export const bikeChange = define({
     yearly: { takes: "text", required: false },
     book: { takes: "flag", required: false },
     registered: { takes: "text", required: false },
+    model: { takes: "text", required: false, complete: "model" },
+    "group-picture": { takes: "flag", required: false },
   },
   adminOnly: false,
   visibility: () => "private",
   data: shapeOf<BikeShown>(bikeShown),
-  run: (ctx, { bike, name, state, used, yearly, book, registered, "not-used": notUsed }) =>
-    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book, registered })),
+  run: (ctx, { bike, name, state, used, yearly, book, registered, model, "not-used": notUsed, "group-picture": pictured }) =>
+    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book, registered, model, pictured })),
   say: sayChanged,
 });

@@ -1,6 +1,7 @@
 // Every command, in the order in which help lists them. A command is one file and one line here.
 
 import { bikeAdd } from "./bike-add.ts";
+import { bikeCard } from "./bike-card.ts";
 import { bikeChange } from "./bike-change.ts";
 import { bikeFitted } from "./bike-fitted.ts";
 import { bikeList } from "./bike-list.ts";
@@ -20,6 +21,7 @@ import { planReadChart } from "./plan-read-chart.ts";
 import { planSheet } from "./plan-sheet.ts";
 import { reading } from "./reading.ts";
 import { remind } from "./remind.ts";
+import { spec } from "./spec.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
 import { torqueHex } from "./torque-hex.ts";
 import { torqueSetCommand } from "./torque-set.ts";
@@ -36,6 +38,7 @@ const ALL = [
   bikeFitted,
   bikeOdometer,
   bikeTyres,
+  bikeCard,
   reading,
   work,
   due,
@@ -44,6 +47,7 @@ const ALL = [
   planChange,
   planChart,
   planReadChart,
+  spec,
   planSheet,
   planJob,
   convert,

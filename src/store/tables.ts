@@ -1,5 +1,7 @@
 // The tables as the database holds them. No row type leaves store/: repositories decode into core's types.
 
+import type { Generated } from "kysely";
+
 type Flag = 0 | 1;
 
 export type Tables = {
@@ -19,6 +21,7 @@ export type Tables = {
     remind_time: string;
     quiet_from: string;
     quiet_to: string;
+    recovery: string | null;
   };
   groups: {
     id: string;
@@ -57,7 +60,7 @@ export type Tables = {
     model: string | null;
     model_key: string | null;
   };
-  bike_groups: { bike: string; group_id: string };
+  bike_groups: { bike: string; group_id: string; pictured: Generated<Flag> };
   bike_events: {
     id: string;
     bike: string;

@@ -8,7 +8,7 @@ import { CONDITIONS, type Condition } from "../core/plan/plan.ts";
 import { type DistanceUnit, dialOf, type Stretch, stretchOf } from "../core/quantity/distance.ts";
 import { readDial } from "../message/read-dial.ts";
 import { Conflict, type Repos } from "../store/store.ts";
-import { keepMember, whyUnusable } from "./add-bike.ts";
+import { keepMember, modelTyped, whyUnusable } from "./add-bike.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { beginDial, type OldDial } from "./dials.ts";
 import { figureOfLast, type Garaged, garage, pick } from "./garage.ts";
@@ -34,9 +34,12 @@ export type BikeShown = {
   readonly byTheBook: boolean;
   /** From which yearly services run, by the book; null where they run from the last time. */
   readonly registered: LocalDate | null;
+  readonly model: string | null;
   readonly items: number;
   readonly laidUpSince: LocalDate | null;
   readonly standing?: Standing | null;
+  /** Just changed: does the group's picture show it? */
+  readonly pictured?: boolean;
 };
 
 export function shown(g: Garaged): BikeShown {
@@ -55,6 +58,7 @@ export function shown(g: Garaged): BikeShown {
     perYear: g.bike.perYear,
     byTheBook: g.bike.byTheBook !== null,
     registered: g.bike.byTheBook?.firstRegistered ?? null,
+    model: g.bike.model,
     items: g.plan.items.length,
     laidUpSince: g.layUps.find((layUp) => layUp.to === null)?.from ?? null,
   };
@@ -87,13 +91,17 @@ export type BikeChange = {
   readonly byTheBook?: boolean;
   /** The day of first registration, as typed: it says that the bike is kept by the book. */
   readonly registered?: string;
+  readonly model?: string;
+  /** Does the group's picture show it? The group spoken in, else its home. */
+  readonly pictured?: boolean;
 };
 
 /** Changes what is named and leaves the rest. */
 export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<BikeShown>> {
   return acting(ctx, input.bike, async (q, all, g) => {
-    const { name, state, used, notUsed, perYear, byTheBook, registered } = input;
-    if ([name, state, used, notUsed, perYear, byTheBook, registered].every((given) => given === undefined)) return refused({ why: "nothing to change" });
+    const { name, state, used, notUsed, perYear, byTheBook, registered, model, pictured } = input;
+    if ([name, state, used, notUsed, perYear, byTheBook, registered, model, pictured].every((given) => given === undefined))
+      return refused({ why: "nothing to change" });
     if (name !== undefined) {
       const unusable = whyUnusable(ctx, name);
       if (unusable !== null) return refused({ why: "nickname unusable", because: unusable });
@@ -110,6 +118,8 @@ export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<Bi
     // From a month on, nobody knows the anniversary.
     if (first !== null && first.value.from !== first.value.to) return refused({ why: "not a date", typed: registered ?? "" });
     const book = g.bike.byTheBook ?? { firstRegistered: null };
+    const group = ctx.who.group ?? g.bike.homeGroup;
+    if (pictured !== undefined && group === null) return refused({ why: "not in a group" });
     if (state !== undefined && state === g.bike.state) return refused({ why: "already so", state });
     if (state !== undefined) await moved(q, ctx, g, state);
     const conditions = CONDITIONS.filter((c) => (g.bike.conditions.includes(c) || c === used) && c !== notUsed);
@@ -120,8 +130,11 @@ export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<Bi
       conditions,
       perYear: yearly,
       byTheBook: byTheBook === false ? null : first !== null ? { firstRegistered: first.value.from } : byTheBook === true ? book : g.bike.byTheBook,
+      model: model === undefined ? g.bike.model : modelTyped(model),
     };
-    return written(q, ctx, changed);
+    if (pictured !== undefined && group !== null) await q.bikes.picture(g.bike.id, group, pictured);
+    const after = await written(q, ctx, changed);
+    return after.is === "refused" || pictured === undefined ? after : done({ ...after.value, pictured });
   });
 }
 

@@ -10,6 +10,7 @@ import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
 import { defectWords } from "./defects.ts";
 import { dueWords } from "./due.ts";
+import { judgeWords } from "./judge.ts";
 import { outlookWords } from "./outlook.ts";
 import { pictureWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
@@ -19,6 +20,7 @@ import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
 import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
+import { specWords } from "./specs.ts";
 import { torqueWords } from "./torque.ts";
 
 /** The words of a language for one member on one day. */
@@ -39,11 +41,13 @@ export function english(style: PrintStyle, today: LocalDate) {
     chart: chartWords(p, plan.repeats),
     readChart: readChartWords(p, plan),
     readings: readingWords(p),
+    judge: judgeWords(p),
     checks: checkWords(p),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
     settings: settingsWords(p),
+    specs: specWords(p, style.locale, today),
     sheet: sheetWords(p),
     refusal: refusalWords(p),
     help: helpWords,
