@@ -62,6 +62,11 @@ export const COMMAND_WORDS = {
     options: { bike: "Which bike", recovery: "The number you call when stranded; none forgets it" },
     example: "/bike card bike:Heron",
   },
+  "bike parts": {
+    does: "Parts fitted: tyres, pads, chain, battery, fluids, each with how far it has gone.",
+    options: { bike: "Which bike, when you have several", share: "Show the answer to everyone here" },
+    example: "/bike parts bike:Heron",
+  },
   reading: {
     does: "Log a reading, or list the latest and what is unanswered.",
     options: { log: "The reading, as you would write it", bike: "Which bike", picture: "Draw them instead: the odometer, the tread, or the pressures" },
@@ -76,6 +81,10 @@ export const COMMAND_WORDS = {
       on: "When, as vaguely as you know it",
       how: "How you know",
       outcome: "What came of it",
+      with: "What was used or fitted: 3.2 L 20W-50, crush washer",
+      cost: "What it cost: 48.60 EUR",
+      by: "Who did it, if not you",
+      note: "A note for the next time",
     },
     example: "/work did:oil and filter at:14,820 mi on:yesterday bike:Heron",
   },
@@ -136,6 +145,11 @@ export const COMMAND_WORDS = {
     does: "The service sheet: what the next service asks of your bike, in order, with tools, values and parts to have ready.",
     options: { at: "Which service: next, or 12,000 mi", bike: "Which bike, when you have several", share: "Show the answer to everyone here" },
     example: "/plan sheet at:16,000 mi bike:Heron",
+  },
+  "plan shopping": {
+    does: "What to buy for all that falls due within a month or until a day, each thing once.",
+    options: { until: "By when: midsummer, 1 June, in 6 weeks", bike: "Which bike; all of yours when left out", share: "Show the answer to everyone here" },
+    example: "/plan shopping until:midsummer",
   },
   "plan job": {
     does: "The sheet you are working through: what is ticked and what is left, or tick an item off.",
