@@ -31,6 +31,10 @@ export type Refusal =
   | { readonly why: "not an interval"; readonly typed: string }
   /** Sets of tyres: what is wrong with the one named. */
   | { readonly why: "tyres"; readonly because: "what came off" | "on already" | "other on" | "earlier" | "name"; readonly set: string }
+  /** What was read off a tyre's sidewall. */
+  | { readonly why: "not a tyre code"; readonly typed: string; readonly because: "no code" | "no such week" | "to come" | "no mark" }
+  | { readonly why: "not a pressure"; readonly typed: string }
+  | { readonly why: "not a temperature"; readonly typed: string }
   /** A check: of which bike, a figure that was not read, or an answer that cannot be. */
   | {
       readonly why: "check";

@@ -21,6 +21,7 @@ import { reminderWords } from "./reminders.ts";
 import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
 import { torqueWords } from "./torque.ts";
+import { tyreWords } from "./tyres.ts";
 
 /** The words of a language for one member on one day. */
 export type Words = ReturnType<typeof english>;
@@ -41,6 +42,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     readChart: readChartWords(p, plan),
     readings: readingWords(p),
     judge: judgeWords(p),
+    tyres: tyreWords(p),
     checks: checkWords(p),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
