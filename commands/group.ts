@@ -16,6 +16,7 @@ export const group = define({
     pressure: { takes: "choice", required: false, choices: ["psi", "bar", "kPa"] },
     place: { takes: "choice", required: false, choices: TREAD_PLACES },
     season: { takes: "choice", required: false, choices: ["north", "south"] },
+    riding: { takes: "text", required: false },
     reads: { takes: "flag", required: false },
   },
   adminOnly: false,

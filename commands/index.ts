@@ -2,6 +2,7 @@
 
 import { bikeAdd } from "./bike-add.ts";
 import { bikeChange } from "./bike-change.ts";
+import { bikeDate } from "./bike-date.ts";
 import { bikeFitted } from "./bike-fitted.ts";
 import { bikeList } from "./bike-list.ts";
 import { bikeOdometer } from "./bike-odometer.ts";
@@ -34,6 +35,7 @@ const ALL = [
   bikeFitted,
   bikeOdometer,
   bikeTyres,
+  bikeDate,
   reading,
   work,
   due,

@@ -17,6 +17,7 @@ import { readChartWords } from "./read-chart.ts";
 import { readingWords } from "./readings.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
+import { seasonWords } from "./season.ts";
 import { settingsWords } from "./settings.ts";
 import { torqueWords } from "./torque.ts";
 
@@ -39,6 +40,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     readChart: readChartWords(p, plan),
     readings: readingWords(p),
     checks: checkWords(p),
+    season: seasonWords(p, today),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
