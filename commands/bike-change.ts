@@ -19,11 +19,12 @@ export const bikeChange = define({
     "not-used": { takes: "choice", required: false, choices: CONDITIONS },
     yearly: { takes: "text", required: false },
     book: { takes: "flag", required: false },
+    "group-picture": { takes: "flag", required: false },
   },
   adminOnly: false,
   visibility: () => "private",
   data: shapeOf<BikeShown>(bikeShown),
-  run: (ctx, { bike, name, state, used, yearly, book, "not-used": notUsed }) =>
-    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book })),
+  run: (ctx, { bike, name, state, used, yearly, book, "not-used": notUsed, "group-picture": pictured }) =>
+    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book, pictured })),
   say: sayChanged,
 });

@@ -1,10 +1,18 @@
 // /group: the group's zone, units, seasons, tread law and reading channel. Anyone may look; changing needs the manage-server permission.
 
+import { z } from "zod";
 import { given } from "../src/usecases/given.ts";
+import { type GroupPictured, groupPicture } from "../src/usecases/picture-group.ts";
+import type { Result } from "../src/usecases/refusals.ts";
 import { type GroupShown, setGroup, TREAD_PLACES } from "../src/usecases/settings.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayGroup } from "./replies/group.ts";
+import { groupPictured } from "./replies/picture-shapes.ts";
+import { drawGroupPicture } from "./replies/pictures.ts";
+import { said } from "./replies/said.ts";
 import { groupShown } from "./shapes.ts";
+
+type Out = GroupShown | GroupPictured;
 
 export const group = define({
   name: "group",
@@ -18,10 +26,15 @@ export const group = define({
     season: { takes: "choice", required: false, choices: ["north", "south"] },
     riding: { takes: "text", required: false },
     reads: { takes: "flag", required: false },
+    picture: { takes: "flag", required: false },
+    share: { takes: "flag", required: false },
   },
   adminOnly: false,
-  visibility: () => "private",
-  data: shapeOf<GroupShown>(groupShown),
-  run: (ctx, input) => setGroup(ctx, given(input)),
-  say: sayGroup,
+  // Settings are answered privately; a picture is posted where it is asked for so.
+  visibility: ({ picture, share }) => (picture === true && share === true ? "shared" : "private"),
+  data: shapeOf<Out>(z.union([groupPictured, groupShown])),
+  run: (ctx, { picture, share: _share, ...settings }): Promise<Result<Out>> =>
+    picture === true && Object.keys(settings).length === 0 ? groupPicture(ctx) : setGroup(ctx, given(settings)),
+  say: (out, words) => ("is" in out ? said([...words.pictures.group(out).lines]) : sayGroup(out, words)),
+  draw: async (out, words) => ("is" in out ? drawGroupPicture(out, words) : []),
 });

@@ -1,6 +1,7 @@
 // Every command, in the order in which help lists them. A command is one file and one line here.
 
 import { bikeAdd } from "./bike-add.ts";
+import { bikeCard } from "./bike-card.ts";
 import { bikeChange } from "./bike-change.ts";
 import { bikeDate } from "./bike-date.ts";
 import { bikeFitted } from "./bike-fitted.ts";
@@ -15,8 +16,10 @@ import { group } from "./group.ts";
 import { helpOver } from "./help.ts";
 import { planChange } from "./plan-change.ts";
 import { planChart } from "./plan-chart.ts";
+import { planJob } from "./plan-job.ts";
 import { planList } from "./plan-list.ts";
 import { planReadChart } from "./plan-read-chart.ts";
+import { planSheet } from "./plan-sheet.ts";
 import { reading } from "./reading.ts";
 import { remind } from "./remind.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
@@ -36,6 +39,7 @@ const ALL = [
   bikeOdometer,
   bikeTyres,
   bikeDate,
+  bikeCard,
   reading,
   work,
   due,
@@ -44,6 +48,8 @@ const ALL = [
   planChange,
   planChart,
   planReadChart,
+  planSheet,
+  planJob,
   convert,
   torqueSetCommand,
   torqueStages,

@@ -256,6 +256,7 @@ export const bikeShown = z.object({
   items: z.number().int(),
   laidUpSince: localDate.nullable(),
   standing: standing.nullish(),
+  pictured: z.boolean().optional(),
 });
 
 export const groupShown = z.object({

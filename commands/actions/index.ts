@@ -23,6 +23,7 @@ import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./draf
 import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
 import { doneNow, putOffNow, showDue, showReminder } from "./reminders.ts";
 import { setUp, setUpZone } from "./set-up.ts";
+import { SHEET_HANDLERS } from "./sheet.ts";
 import { keep, undo, undoOne, withdraw } from "./undo.ts";
 
 export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
@@ -74,4 +75,5 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "defect-nothing": defectNothing,
   "defect-mended": defectMended,
   "defect-closes": defectCloses,
+  ...SHEET_HANDLERS,
 };

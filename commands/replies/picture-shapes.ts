@@ -61,3 +61,16 @@ export const readingPictured = z.discriminatedUnion("pictured", [
   z.object({ pictured: z.literal("tread"), shown: treadShown }),
   z.object({ pictured: z.literal("pressure"), shown: pressureShown }),
 ]);
+
+export const groupPictured = z.object({
+  is: z.literal("group picture"),
+  ...{ today: localDate, until: localDate },
+  rows: z.array(
+    z.object({
+      ...{ nickname: z.string(), owner: z.string().nullable(), dueNow: z.number().int() },
+      next: z.array(z.object({ on: localDate, from: localDate, to: localDate.nullable(), soon: z.boolean(), items: z.number().int() })),
+      layUps: z.array(laidUp),
+    }),
+  ),
+  more: z.number().int(),
+});

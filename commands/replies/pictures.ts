@@ -1,12 +1,14 @@
 // Pictures as files that go with an answer, each with what it shows in words.
 
 import type { Attached, Said } from "../../src/chat/reply.ts";
+import { drawGroup } from "../../src/picture/group-drawing.ts";
 import { WIDE } from "../../src/picture/look.ts";
 import { drawNext } from "../../src/picture/next-drawing.ts";
 import { drawOdometer } from "../../src/picture/odometer-drawing.ts";
 import { drawPressure } from "../../src/picture/pressure-drawing.ts";
 import { render } from "../../src/picture/render.ts";
 import { drawWear } from "../../src/picture/wear-drawing.ts";
+import type { GroupPictured } from "../../src/usecases/picture-group.ts";
 import type { NextShown } from "../../src/usecases/picture-next.ts";
 import type { ReadingPictured } from "../../src/usecases/picture-reading.ts";
 import type { Words } from "../../src/words/en/english.ts";
@@ -55,4 +57,10 @@ function told(out: ReadingPictured, { pictures }: Words): { readonly lines: read
       return { ...rest, svg: drawing.panels.length === 0 ? null : () => drawPressure(drawing) };
     }
   }
+}
+
+/** The group's bikes; nothing while none is in it. */
+export async function drawGroupPicture(shown: GroupPictured, { pictures }: Words): Promise<readonly Attached[]> {
+  const { drawing, alt } = pictures.group(shown);
+  return drawing.rows.length === 0 ? [] : [await attached("group", drawGroup(drawing), alt)];
 }

@@ -51,6 +51,18 @@ export const ACTION_NAMES = [
   "defect-nothing",
   "defect-mended",
   "defect-closes",
+  "sheet-evening",
+  "sheet-start",
+  "sheet-job",
+  "sheet-item",
+  "sheet-done",
+  "sheet-values",
+  "sheet-finish",
+  "sheet-reopen",
+  "sheet-leave",
+  "sheet-shop",
+  "sheet-bill",
+  "sheet-bill-back",
 ] as const;
 export type ActionName = (typeof ACTION_NAMES)[number];
 

@@ -37,6 +37,14 @@ export type Refusal =
       readonly because: "whose bike" | "not a temperature" | "not a figure" | "not a link" | "every bike has it" | "none finished" | "not a season";
       readonly typed?: string;
     }
+  /** Nothing of the plan falls due that a sheet could be made of. */
+  | { readonly why: "no sheet" }
+  /** No service sheet is being worked through. */
+  | { readonly why: "no job" }
+  /** It was finished or put away. */
+  | { readonly why: "job ended" }
+  /** Another one is being worked through on the same bike. */
+  | { readonly why: "job open" }
   | { readonly why: "not yours" }
   | { readonly why: "gone" }
   | { readonly why: "changed meanwhile" }

@@ -4,7 +4,9 @@
 import type { BikeId } from "../core/ids.ts";
 import type { Intent, Meant } from "../core/reading/intent.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
+import { defectsSaid } from "./defects-said.ts";
 import { layOut } from "./layout.ts";
+import { withMended } from "./mended.ts";
 import { readingsSaid } from "./readings-said.ts";
 import { ownWords, scan } from "./scan.ts";
 import { workSaid } from "./work-said.ts";
@@ -29,11 +31,12 @@ export function read(text: string, known: Known): Meant {
   const intents: Intent[] = [];
   let heard = false;
   for (const clause of layout.clauses) {
-    const work = workSaid(layout, clause);
+    const wrong = defectsSaid(layout, clause);
+    const work = withMended(layout, clause, workSaid(layout, clause));
     heard ||= work.heard;
-    const readings = readingsSaid(layout, clause, work.used);
+    const readings = readingsSaid(layout, clause, new Set([...work.used, ...wrong.used]));
     // All of a message or none: a reading is not logged past work that was said with it and not understood.
-    intents.push(...readings, ...work.intents, ...(readings.length > 0 ? work.missing : []));
+    intents.push(...readings, ...work.intents, ...wrong.intents, ...(readings.length > 0 ? work.missing : []));
   }
   const bikes = [...new Set(layout.named.flatMap((name): readonly BikeId[] => (name.bikes.length === 1 ? name.bikes : [])))];
   const nearMiss = intents.length === 0 && (heard || layout.named.length > 0 || layout.tokens.some((token) => token.is === "number" && token.units.length > 0));

@@ -30,6 +30,11 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
       const rows = await db.selectFrom("bikes").selectAll().where("owner", "=", owner).orderBy("added_at").orderBy("id").execute();
       return rows.map(bikeOf);
     },
+    /** Bikes that members show in a group, so many at most. */
+    async shownIn(group: GroupId, limit: number): Promise<BikeId[]> {
+      const rows = await db.selectFrom("bike_groups").select("bike").where("group_id", "=", group).orderBy("bike").limit(limit).execute();
+      return rows.map(({ bike }) => bike as BikeId);
+    },
     async byId(id: BikeId): Promise<Bike | null> {
       const row = await db.selectFrom("bikes").selectAll().where("id", "=", id).executeTakeFirst();
       return row === undefined ? null : bikeOf(row);
@@ -93,6 +98,28 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
         .where("facts_rev", "=", bike.factsRev)
         .executeTakeFirst();
       return done.numUpdatedRows === 1n;
+    },
+    /** Lets a group's picture show a bike, or no longer; brought to the group where it was not. */
+    async picture(bike: BikeId, group: GroupId, pictured: boolean): Promise<void> {
+      const row = { bike, group_id: group, pictured: pictured ? (1 as const) : (0 as const) };
+      await db
+        .insertInto("bike_groups")
+        .values(row)
+        .onConflict((c) => c.columns(["bike", "group_id"]).doUpdateSet({ pictured: row.pictured }))
+        .execute();
+    },
+    /** The bikes that their owners let a group's picture show, in the order in which they were added. */
+    async picturedIn(group: GroupId): Promise<Bike[]> {
+      const rows = await db
+        .selectFrom("bikes")
+        .innerJoin("bike_groups", "bike_groups.bike", "bikes.id")
+        .selectAll("bikes")
+        .where("bike_groups.group_id", "=", group)
+        .where("bike_groups.pictured", "=", 1)
+        .orderBy("bikes.added_at")
+        .orderBy("bikes.id")
+        .execute();
+      return rows.map(bikeOf);
     },
     async keepBase(hash: string, base: PlanBase): Promise<void> {
       await db

@@ -79,6 +79,13 @@ export function membersRepo(db: Db) {
         .onConflict((c) => c.column("id").doUpdateSet(row))
         .execute();
     },
+    /** The number a member calls when stranded, as typed. */
+    async recovery(member: MemberId): Promise<string | null> {
+      return (await db.selectFrom("members").select("recovery").where("id", "=", member).executeTakeFirst())?.recovery ?? null;
+    },
+    async setRecovery(member: MemberId, recovery: string | null): Promise<void> {
+      await db.updateTable("members").set({ recovery }).where("id", "=", member).execute();
+    },
     async saveGroup(group: Group): Promise<void> {
       const row = {
         id: group.id,

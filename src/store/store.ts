@@ -12,6 +12,7 @@ import type { DatabaseKind } from "./columns.ts";
 import type { Db, Opened } from "./db.ts";
 import { defectsRepo } from "./defects.ts";
 import { draftsRepo } from "./drafts.ts";
+import { jobsRepo } from "./jobs.ts";
 import { membersRepo } from "./members.ts";
 import { noticesRepo } from "./notices.ts";
 import { readingsRepo } from "./readings.ts";
@@ -27,6 +28,7 @@ export type Repos = {
   readonly readings: ReturnType<typeof readingsRepo>;
   readonly work: ReturnType<typeof workRepo>;
   readonly defects: ReturnType<typeof defectsRepo>;
+  readonly jobs: ReturnType<typeof jobsRepo>;
   readonly drafts: ReturnType<typeof draftsRepo>;
   readonly charts: ReturnType<typeof chartsRepo>;
   readonly checks: ReturnType<typeof checksRepo>;
@@ -105,6 +107,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     readings: readingsRepo(db),
     work: workRepo(db),
     defects: defectsRepo(db),
+    jobs: jobsRepo(db),
     drafts: draftsRepo(db),
     charts: chartsRepo(db),
     checks: checksRepo(db),

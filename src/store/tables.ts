@@ -1,5 +1,7 @@
 // The tables as the database holds them. No row type leaves store/: repositories decode into core's types.
 
+import type { Generated } from "kysely";
+
 type Flag = 0 | 1;
 
 export type Tables = {
@@ -19,6 +21,7 @@ export type Tables = {
     remind_time: string;
     quiet_from: string;
     quiet_to: string;
+    recovery: string | null;
   };
   groups: {
     id: string;
@@ -59,7 +62,7 @@ export type Tables = {
     model: string | null;
     model_key: string | null;
   };
-  bike_groups: { bike: string; group_id: string };
+  bike_groups: { bike: string; group_id: string; pictured: Generated<Flag> };
   bike_events: {
     id: string;
     bike: string;
@@ -141,6 +144,19 @@ export type Tables = {
     at: string;
     why: string | null;
   };
+  jobs: {
+    id: string;
+    rev: number;
+    bike: string;
+    state: string;
+    mark: number | null;
+    begun_on: string;
+    begun_at: string;
+    ended_at: string | null;
+    note: string | null;
+    by: string;
+  };
+  job_items: { job: string; ordinal: number; item: string; called: string; evening: number };
   drafts: {
     id: string;
     owner: string;

@@ -80,6 +80,11 @@ export function workRepo(db: Db) {
       const row = await db.selectFrom("work").selectAll().where("id", "=", id).where("current", "=", 1).executeTakeFirst();
       return row === undefined ? null : recordOf(row);
     },
+    /** A record as it was at one of its revisions. */
+    async atRev(id: string, rev: number): Promise<WorkRecord | null> {
+      const row = await db.selectFrom("work").selectAll().where("id", "=", id).where("rev", "=", rev).executeTakeFirst();
+      return row === undefined ? null : recordOf(row);
+    },
     async ofMessage(message: string): Promise<WorkRecord[]> {
       const rows = await db
         .selectFrom("work")

@@ -34,6 +34,8 @@ export type BikeShown = {
   readonly items: number;
   readonly laidUpSince: LocalDate | null;
   readonly standing?: Standing | null;
+  /** Just changed: does the group's picture show it? */
+  readonly pictured?: boolean;
 };
 
 export function shown(g: Garaged): BikeShown {
@@ -81,13 +83,15 @@ export type BikeChange = {
   readonly notUsed?: Condition;
   readonly perYear?: string;
   readonly byTheBook?: boolean;
+  /** Does the group's picture show it? The group spoken in, else its home. */
+  readonly pictured?: boolean;
 };
 
 /** Changes what is named and leaves the rest. */
 export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<BikeShown>> {
   return acting(ctx, input.bike, async (q, all, g) => {
-    const { name, state, used, notUsed, perYear, byTheBook } = input;
-    if ([name, state, used, notUsed, perYear, byTheBook].every((given) => given === undefined)) return refused({ why: "nothing to change" });
+    const { name, state, used, notUsed, perYear, byTheBook, pictured } = input;
+    if ([name, state, used, notUsed, perYear, byTheBook, pictured].every((given) => given === undefined)) return refused({ why: "nothing to change" });
     if (name !== undefined) {
       const unusable = whyUnusable(ctx, name);
       if (unusable !== null) return refused({ why: "nickname unusable", because: unusable });
@@ -99,6 +103,8 @@ export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<Bi
       if (figure === null || figure.value > 200_000) return refused({ why: "not a distance", typed: perYear, unit: g.unit });
       yearly = stretchOf(figure.value, figure.unit);
     }
+    const group = ctx.who.group ?? g.bike.homeGroup;
+    if (pictured !== undefined && group === null) return refused({ why: "not in a group" });
     if (state !== undefined && state === g.bike.state) return refused({ why: "already so", state });
     if (state !== undefined) await moved(q, ctx, g, state);
     const conditions = CONDITIONS.filter((c) => (g.bike.conditions.includes(c) || c === used) && c !== notUsed);
@@ -110,7 +116,9 @@ export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<Bi
       perYear: yearly,
       byTheBook: byTheBook === undefined ? g.bike.byTheBook : byTheBook ? { firstRegistered: null } : null,
     };
-    return written(q, ctx, changed);
+    if (pictured !== undefined && group !== null) await q.bikes.picture(g.bike.id, group, pictured);
+    const after = await written(q, ctx, changed);
+    return after.is === "refused" || pictured === undefined ? after : done({ ...after.value, pictured });
   });
 }
 

@@ -46,7 +46,7 @@ export type DueReport = { readonly bikes: readonly DueBike[]; readonly next?: re
 export const MOST_PICTURES = 5;
 
 /** Status and reasons of one bike, or of all the speaker's bikes when none is named. */
-export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string; readonly picture?: boolean }): Promise<Result<DueReport>> {
+export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string; readonly picture?: boolean; readonly share?: boolean }): Promise<Result<DueReport>> {
   return ctx.store.read(async (q) => {
     const all = await ownGarage(q, ctx);
     if (all.length === 0) return noneLeft(q, ctx);
@@ -54,7 +54,8 @@ export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string; reado
     if (one?.is === "refused") return one;
     const chosen = one === null ? all : [one.value];
     return done({
-      bikes: chosen.map((g) => ownDueBike(ctx, g)),
+      // What is wrong with a bike is for its owner alone.
+      bikes: chosen.map((g) => ownDueBike(ctx, input.share === true ? { ...g, defects: [] } : g)),
       ...(input.picture === true ? { next: chosen.slice(0, MOST_PICTURES).map((g) => nextOf(ctx, g)) } : {}),
     });
   });

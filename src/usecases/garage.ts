@@ -8,7 +8,7 @@ import { isFitted } from "../core/equipment.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { type FoldedPlan, fold } from "../core/plan/fold.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
-import { type Dial, type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
+import { type Dial, type DistanceUnit, type Stretch, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import type { Due, Facts, Fitting, Job, Moment } from "../core/schedule/facts.ts";
 import { type Measured, measuredJobs } from "../core/schedule/measured.ts";
 import { ownRules, rechecksOf } from "../core/schedule/rechecks.ts";
@@ -22,6 +22,7 @@ import type { WorkRecord } from "../store/work.ts";
 import { OF_TYRES } from "../trade/items/chassis.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
 import { zoneOfBike } from "./context.ts";
+import { groupYears } from "./group-riding.ts";
 
 /** One bike, whole, at one moment. */
 export type Garaged = {
@@ -39,6 +40,7 @@ export type Garaged = {
   readonly measured: readonly Measured[];
   readonly work: readonly WorkRecord[];
   readonly layUps: readonly LayUpRecord[];
+  readonly groupYear: Stretch | null;
   /** What stands open, oldest first. */
   readonly defects: readonly Defect[];
 };
@@ -58,6 +60,7 @@ export async function garage(
   // Where tyres are swapped, what was measured before the last reading may be of the set that is on again.
   const swapped = ids.filter((id) => work.get(id)?.some(({ items }) => items.some(({ item }) => item === TYRES_FITTED)));
   const days = await q.readings.measuredDays(swapped);
+  const years = await groupYears(q, bikes, (id) => read.get(id)?.odometers ?? []);
   const garaged: Garaged[] = [];
   for (const bike of bikes) {
     const base = await q.bikes.base(bike.planHash);
@@ -76,6 +79,7 @@ export async function garage(
           odometers: read.get(bike.id)?.odometers ?? [],
           measured: days.get(bike.id) ?? read.get(bike.id)?.measured ?? [],
           work: work.get(bike.id) ?? [],
+          groupYear: years.get(bike.id) ?? null,
           defects: defects.get(bike.id) ?? [],
         },
         today,
@@ -91,6 +95,8 @@ type Parts = {
   readonly odometers: readonly OdometerReading[];
   readonly measured: readonly Measured[];
   readonly work: readonly WorkRecord[];
+  /** What bikes of its group ride in a year, where its own readings and its member say too little. */
+  readonly groupYear: Stretch | null;
   readonly defects: readonly Defect[];
 };
 
@@ -99,6 +105,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   // Equipment decides which items exist: nothing downstream sees the others.
   const plan: FoldedPlan = { items: whole.items.filter((item) => isFitted(item.fits, bike.equipment)), dropped: whole.dropped };
   const track = buildTrack(parts.epochs, parts.odometers);
+  const { groupYear } = parts;
   const last = lastPoint(track);
   const unit = parts.epochs.at(-1)?.unit ?? bike.column;
   const jobs = [...parts.work.flatMap((record) => jobsOf(record, track)), ...measuredJobs(plan.items, parts.measured)];
@@ -131,7 +138,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     ridden: last?.ridden ?? null,
     hours: null,
     get forecast() {
-      learnt ??= forecast(track, { layUps: parts.layUps, trips: [] }, { perYear: bike.perYear }, null, today);
+      learnt ??= forecast(track, { layUps: parts.layUps, trips: [] }, { perYear: bike.perYear }, groupYear === null ? null : { perYear: groupYear }, today);
       return learnt;
     },
   };
@@ -148,6 +155,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     measured: parts.measured,
     work: parts.work,
     layUps: parts.layUps,
+    groupYear,
     defects: parts.defects,
   };
 }
@@ -180,6 +188,7 @@ export function withMore(g: Garaged, more: Pick<Parts, "odometers" | "measured" 
       odometers: [...g.odometers, ...more.odometers],
       measured: [...g.measured, ...more.measured],
       work: [...g.work, ...more.work],
+      groupYear: g.groupYear,
       defects: g.defects,
     },
     g.today,
@@ -195,6 +204,7 @@ export function without(g: Garaged, readings: readonly { readonly id: string }[]
     odometers: g.odometers.filter((reading) => !gone.has(reading.id)),
     measured: g.measured,
     work: g.work.filter((record) => !gone.has(record.id)),
+    groupYear: g.groupYear,
     defects: g.defects,
   };
   return gone.size === 0 ? g : garagedOf(g.bike, g.plan, parts, g.today);

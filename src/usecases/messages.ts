@@ -16,13 +16,14 @@ import type { Draft } from "../store/drafts.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
+import { defectRow } from "../trade/defects.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type ConvertAnswer, withTools } from "./convert.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { duesOf, figureOfLast, type Garaged, garage, itemOf, itemsOf, pick, withMore, without } from "./garage.ts";
 import { refused } from "./refusals.ts";
-import { asMeasured, asOdometers, heldAgainst, save, strangeAgainst } from "./settle.ts";
+import { asMeasured, asOdometers, heldAgainst, type Saved, save, strangeAgainst } from "./settle.ts";
 
 /** An item that this message made more urgent. */
 export type News = { readonly bike: BikeId; readonly nickname: string; readonly item: ItemKey; readonly called: string; readonly status: Status };
@@ -123,6 +124,7 @@ export function knownOf(ctx: Ctx, all: readonly Garaged[]): Known {
       unit: g.unit,
       lastFigure: figureOfLast(g),
       items: itemsOf(g).map((item) => ({ key: item.key, called: item.called, action: item.action, system: item.system })),
+      defects: g.defects.map(({ id, kind, words }) => ({ id, kind, words })),
     })),
     numbers: ctx.who.numbers,
     pressureUnit: ctx.who.pressure,
@@ -243,8 +245,19 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   });
   return {
     ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, saved.defects) },
-    ...{ closed: shownOn(touched, saved.closed), mayClose: [], bikes: touched.map(named), news, withdrawn: [] },
+    ...{ closed: shownOn(touched, saved.closed), mayClose: mayClose(touched, saved), bikes: touched.map(named), news, withdrawn: [] },
   };
+}
+
+/** Open defects that work of this kind can mend, and that it did not name: the member says whether it did. */
+function mayClose(bikes: readonly Garaged[], saved: Saved): { readonly defect: DefectShown; readonly work: string }[] {
+  return saved.work.flatMap((record) => {
+    const g = pick(bikes, record.bike);
+    const worked = new Set<string>(record.items.filter(({ outcome }) => outcome !== "could not do").map(({ item }) => item));
+    const open = g?.defects.filter((defect) => !saved.closed.some(({ id }) => id === defect.id)) ?? [];
+    const mended = open.filter((defect) => defectRow(defect.kind)?.mends.some((item) => worked.has(item)) === true);
+    return mended.slice(0, 3).flatMap((defect) => shownOn(bikes, [defect]).map((shown) => ({ defect: shown, work: record.id })));
+  });
 }
 
 /** Where to go on counting the records of a source, withdrawn ones included. */

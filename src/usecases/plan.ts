@@ -125,12 +125,7 @@ function changed(ctx: Ctx, g: Garaged, key: ItemKey, repeat: Repeat): Result<Int
   if (JSON.stringify(item.repeat) === JSON.stringify(repeat)) return refused({ why: "already so", state: nameIn(ctx, g, key) });
   const items = g.plan.items.map((each) => (each.key === key ? { ...each, repeat } : each));
   const { epochs } = g.track;
-  const then = garagedOf(
-    g.bike,
-    { ...g.plan, items },
-    { epochs, layUps: g.layUps, odometers: g.odometers, measured: g.measured, work: g.work, defects: g.defects },
-    g.today,
-  );
+  const then = garagedOf(g.bike, { ...g.plan, items }, { ...g, epochs }, g.today);
   const { dues: _dues, first: _first, ...bike } = dueBike(ctx, g);
   const [was, will] = [under(ctx, g, key), under(ctx, then, key)];
   if (was === null || will === null) return refused({ why: "gone" });

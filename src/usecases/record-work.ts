@@ -132,7 +132,7 @@ export function dateTyped(ctx: Ctx, all: readonly Garaged[], typed: string | und
   return on.from > today ? refused({ why: "future date", on: on.from }) : done(on);
 }
 
-function dialTyped(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed: string | undefined): Result<RecordWork["odometer"]> {
+export function dialTyped(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed: string | undefined): Result<RecordWork["odometer"]> {
   if (typed === undefined || typed.trim() === "") return done(null);
   const dial = readDial(typed, knownOf(ctx, all), g.unit);
   if (dial === null || dial.value > 999_999) return refused({ why: "not a distance", typed, unit: g.unit });

@@ -10,6 +10,7 @@ import type { UnitNames } from "../quantity/parse.ts";
 import type { UnitId } from "../quantity/units.ts";
 import type { HowWeKnow } from "../schedule/facts.ts";
 import type { ChartWords } from "./chart-words.ts";
+import type { DefectWords } from "./defect-words.ts";
 import type { ReadingKind } from "./kinds.ts";
 
 export type Vocabulary = {
@@ -68,6 +69,8 @@ export type Vocabulary = {
   readonly oneEnd: readonly string[];
   /** "don't know", "no idea". */
   readonly unknown: readonly string[];
+  /** What says that something is wrong. */
+  readonly defects: DefectWords;
   /** How a pasted service chart is read. */
   readonly chart: ChartWords;
   /** How a member says how they know. */
@@ -81,6 +84,8 @@ export type KnownBike = {
   readonly unit: DistanceUnit /** last figure on the dial, in `unit` */;
   readonly lastFigure: number | null;
   readonly items: readonly { readonly key: ItemKey; readonly called: string | null; readonly action: WorkAction; readonly system: System }[];
+  /** What stands open on it; left out where nothing is asked of it. */
+  readonly defects?: readonly { readonly id: string; readonly kind: string | null; readonly words: string }[];
 };
 export type Known = {
   readonly today: LocalDate;

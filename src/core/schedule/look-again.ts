@@ -31,8 +31,9 @@ function edges(leg: Leg, paused: boolean, facts: Facts, at: Moment): LocalDate[]
   }
   // Hours that nobody reads stop telling.
   if (leg.by === "hours") return leg.toGo === null ? [] : [hoursUnreadOn(facts, at) ?? at.today];
-  // While a leg pauses its date moves on day by day, and is not reached; one that was reached before stays.
-  if (leg.by !== "date" || (paused && leg.daysToGo > 0)) return [];
+  if (leg.by !== "date") return [];
+  // While a leg pauses its date moves on day by day, and is not reached; one that was reached before stays, and an anniversary of the registration never moves.
+  if (paused && leg.daysToGo > 0 && leg.anchor.from !== "first registration") return [];
   const notice = dayNotice(leg.legDays);
   return [addDays(leg.dueOn, -notice), leg.dueOn, addDays(leg.dueOn, leg.windowDays + 1)];
 }

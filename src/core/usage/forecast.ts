@@ -37,7 +37,7 @@ const HORIZON_DAYS = 3653;
 /** What is ridden in a year on average, where nobody has said. Source: NHTSA, DOT HS 813 288 (2022), from odometers: about 2,000 miles. */
 const USUAL_YEAR = stretchOf(2000, "mi");
 /** Readings over fewer days than these say nothing of a pace. */
-const FEWEST_DAYS = 14;
+export const FEWEST_DAYS = 14;
 // Tuned by npm run backtest:
 /** Habits change: doubt in the pace grows by a quarter until so many days ahead. */
 const DRIFT_GROWS = 120;

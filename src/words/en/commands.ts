@@ -23,6 +23,7 @@ export const COMMAND_WORDS = {
       "not-used": "A condition of use to take away",
       yearly: "About how far it is ridden in a year",
       book: "Keep to the printed marks, for a warranty",
+      "group-picture": "Let this group's picture show when it falls due; off until you say so",
     },
     example: "/bike change bike:Heron state:laid up",
   },
@@ -57,6 +58,11 @@ export const COMMAND_WORDS = {
     does: "Note a day of a bike's papers, told in time; without one, list them.",
     options: { what: "Insurance, inspection, in your words", on: "The day; none takes it away", bike: "Which bike" },
     example: "/bike date what:insurance on:31 March bike:Heron",
+  },
+  "bike card": {
+    does: "A roadside card to keep on your phone: tyres, pressures, bulbs, fuses, plug, chain, your own recovery number.",
+    options: { bike: "Which bike", recovery: "The number you call when stranded; none forgets it" },
+    example: "/bike card bike:Heron",
   },
   reading: {
     does: "Log a reading, or list the latest and what is unanswered.",
@@ -115,6 +121,24 @@ export const COMMAND_WORDS = {
     does: "Paste the service chart of your manual; you see what it changes before anything is saved.",
     options: { bike: "Which bike, when you have several", chart: "A short chart, its lines parted by \\n; leave it out to paste into a form" },
     example: "/plan read-chart bike:Heron",
+  },
+  "plan sheet": {
+    does: "The service sheet: what the next service asks of your bike, in order, with tools, values and parts to have ready.",
+    options: { at: "Which service: next, or 12,000 mi", bike: "Which bike, when you have several", share: "Show the answer to everyone here" },
+    example: "/plan sheet at:16,000 mi bike:Heron",
+  },
+  "plan job": {
+    does: "The sheet you are working through: what is ticked and what is left, or tick an item off.",
+    options: {
+      done: "The item that is done",
+      found: "What you found",
+      left: "What you left it at",
+      outcome: "What came of it, if not the usual",
+      at: "Odometer at the time",
+      on: "The day, if not today",
+      bike: "Which bike, when you have several",
+    },
+    example: "/plan job done:valve clearance found:0.09 mm left:0.15 mm",
   },
   convert: {
     does: "Convert torque, pressure, length, distance, temperature and more.",
@@ -193,6 +217,8 @@ export const COMMAND_WORDS = {
       distance: "Unit for distances",
       pressure: "Unit for bare pressures",
       reads: "Read plain messages in the reading channel",
+      picture: "Draw when the bikes of those who said so fall due",
+      share: "Show the picture to everyone here",
     },
     example: "/group zone:Europe/Berlin reading:here",
   },

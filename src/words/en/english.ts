@@ -19,6 +19,7 @@ import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
 import { seasonWords } from "./season.ts";
 import { settingsWords } from "./settings.ts";
+import { sheetWords } from "./sheet.ts";
 import { torqueWords } from "./torque.ts";
 
 /** The words of a language for one member on one day. */
@@ -45,6 +46,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
     settings: settingsWords(p),
+    sheet: sheetWords(p),
     refusal: refusalWords(p),
     help: helpWords,
     commands: COMMAND_WORDS,

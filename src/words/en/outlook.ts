@@ -54,7 +54,7 @@ export const outlookWords = (p: Printer) => {
   };
 };
 
-const hours = (minutes: number): string => {
+export const hours = (minutes: number): string => {
   const [h, m] = [Math.floor(minutes / 60), minutes % 60];
   return [h > 0 ? `${h} h` : "", m > 0 ? `${m} min` : ""].filter((each) => each !== "").join(" ");
 };

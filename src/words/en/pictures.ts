@@ -5,6 +5,8 @@ import type { LocalDate } from "../../core/calendar/dates.ts";
 import { type DistanceUnit, figureIn, type Ridden } from "../../core/quantity/distance.ts";
 import type { Status } from "../../core/schedule/facts.ts";
 import type { Printer } from "../printer.ts";
+import { cardWords } from "./card.ts";
+import { groupPictureWords } from "./group-picture.ts";
 import { readingPictureWords } from "./reading-pictures.ts";
 import { altOf, lowered } from "./text.ts";
 
@@ -33,7 +35,7 @@ type Next = OnDial & {
 const MEANING = { now: "due or overdue", soon: "coming up", later: "later", range: "likely between", rest: "laid up" } as const;
 const NEARNESS = { "no record": "later", good: "later", soon: "soon", due: "now", overdue: "now" } as const satisfies Record<Status, keyof typeof MEANING>;
 
-export const pictureWords = (p: Printer) => ({ ...nextWords(p), ...readingPictureWords(p) });
+export const pictureWords = (p: Printer) => ({ ...nextWords(p), ...readingPictureWords(p), ...cardWords(p), ...groupPictureWords(p) });
 
 const nextWords = (p: Printer) => {
   const onDial = ({ unit, offset }: Pick<OnDial, "unit" | "offset">, ridden: Ridden): number => figureIn((ridden - offset) as Ridden, unit);

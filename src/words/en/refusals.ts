@@ -59,6 +59,14 @@ export const refusalWords = (p: Printer) => {
         return notAhead(refusal);
       case "not an interval":
         return `I cannot read “${clip(refusal.typed)}” as an interval. Type it with its units, such as 4,000 mi or 12 months, 6,000 km, or 2 years.`;
+      case "no sheet":
+        return "Nothing falls due there that a sheet could be made of. /due says what is known, and /plan sheet at:16,000 mi looks at a service further on.";
+      case "no job":
+        return "No service sheet is being worked through. /plan sheet shows the next one, with a button to begin it.";
+      case "job ended":
+        return "That job was finished. Open it again with its button, or begin the next one from /plan sheet.";
+      case "job open":
+        return "Another job is open on that bike. Finish it first: /plan job.";
       case "not yours":
         return "Only the bike's owner can do that.";
       case "gone":

@@ -3,6 +3,7 @@
 import type { Vocabulary } from "../../core/reading/vocabulary.ts";
 import { ENGLISH_ASKING } from "./asking.ts";
 import { ENGLISH_CHART } from "./chart-letters.ts";
+import { ENGLISH_DEFECT_WORDS } from "./defect-phrases.ts";
 import { ENGLISH_ITEM_SYNONYMS } from "./item-names.ts";
 import { ENGLISH_KIND_NAMES } from "./kind-names.ts";
 import { ENGLISH_UNIT_NAMES } from "./unit-names.ts";
@@ -440,6 +441,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     ...["min", "min.", "minimum", "at least", "no less than", "not less than", "more than", "over", "above", ">", ">=", "≥"],
   ],
   unknown: ["don't know", "dont know", "do not know", "no idea", "unknown", "not sure", "never", "?", "dunno", "no record", "can't say", "-"],
+  defects: ENGLISH_DEFECT_WORDS,
   chart: ENGLISH_CHART,
   how: {
     "did it": ["did it", "did it myself", "myself", "me", "i did it"],

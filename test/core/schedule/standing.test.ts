@@ -34,6 +34,10 @@ describe("lubrication every 12 months, last done 1 October 2025: a lay-up", () =
     expect(lookAgainAt(f, moment("2026-10-20", 100))).toBe("2026-11-01");
     expect(only(f, moment("2026-11-01", 100)).status).toBe("overdue");
   });
+  test("does not keep an anniversary of the registration from being looked at", () => {
+    const f = facts([cables], { jobs, layUps: [{ from: localDate("2026-02-01"), to: null }], byTheBook: { firstRegistered: localDate("2024-10-01") } });
+    expect(lookAgainAt(f, moment("2026-02-10", 100))).toBe("2026-09-01");
+  });
   test("said twice counts once", () => {
     expect(dueOn("2026-06-01", ["2026-02-01", "2026-03-01"], ["2026-02-15", "2026-03-11"])).toMatchObject({ pausedDays: 38 });
   });

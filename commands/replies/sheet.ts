@@ -1,0 +1,187 @@
+// A service sheet as words, one evening at a time, with the whole of it as a table to print; and the job that works through it.
+
+import type { Action, Attached, Said } from "../../src/chat/reply.ts";
+import { unreachable } from "../../src/core/brand.ts";
+import type { JobShown, JobWorked } from "../../src/usecases/jobs.ts";
+import type { SheetEvening, SheetShown, SheetStep } from "../../src/usecases/sheet.ts";
+import { csvOf } from "../../src/words/csv.ts";
+import type { Words } from "../../src/words/en/english.ts";
+import { sayOutcome } from "./message.ts";
+import { formButton, pickOne, press, said } from "./said.ts";
+
+type ItemStep = Extract<SheetStep, { step: "item" }>;
+const itemsOf = ({ steps }: SheetEvening): ItemStep[] => steps.filter((step): step is ItemStep => step.step === "item");
+
+export function saySheet(shown: SheetShown, words: Words): Said {
+  const { sheet } = words;
+  const { bike, mark, on, evenings, evening, adds } = shown;
+  const job = shown.job === null ? [] : [press("sheet-job", shown.job, sheet.labels.go)];
+  if (shown.items === 0) return said([sheet.empty(bike.nickname, mark, on, bike), ...meanwhile(shown, words)], { actions: job });
+  const here = evenings[evening - 1] as SheetEvening;
+  const before = evenings.slice(0, evening - 1).reduce((sum, each) => sum + itemsOf(each).length, 0);
+  const lines = [
+    sheet.title(bike.nickname, mark, on, shown.items, shown.minutes, shown.unsaid, evenings.length, bike),
+    ...[sheet.when(on, bike.today)].filter((line) => line !== null),
+    ...(adds === null || evening > 1 ? [] : [sheet.adds(adds.at, adds.ordinary, adds.names, bike.unit)]),
+    ...(shown.note === null ? [] : [sheet.note(shown.note)]),
+    "",
+    sheet.evening(evening, evenings.length, here.starts, here.minutes, here.unsaid, evening > 1 || itemsOf(here).some((item) => item.engine === "cold")),
+    ...stepsOf(here, before, shown, words),
+    ...(evenings[evening]?.starts === "cold" ? [sheet.overnight()] : []),
+    ...lookedUp(here, words),
+    ...(evening > 1
+      ? []
+      : [
+          "",
+          ...(shown.tools.length === 0 ? [] : [sheet.tools(shown.tools)]),
+          ...(shown.uses.length === 0 ? [] : [sheet.uses(shown.uses)]),
+          ...shown.covered.map(({ name, by }) => sheet.covered(name, by)),
+          ...meanwhile(shown, words),
+        ]),
+  ];
+  const caution = itemsOf(here).find((item) => item.due.caution !== null)?.due.caution ?? null;
+  const pages = evenings.flatMap((_each, n): Action[] =>
+    n + 1 === evening ? [] : [press("sheet-evening", `${bike.bike}/${shown.at}/${n + 1}`, sheet.labels.evening(n + 1))],
+  );
+  const begin = shown.job === null ? [press("sheet-start", `${bike.bike}/${shown.at}`, sheet.labels.start)] : job;
+  return said(lines, { caution: words.caution(caution), actions: [...begin, ...pages.slice(0, 4)], files: [tableOf(shown, words)] });
+}
+
+const meanwhile = (shown: SheetShown, { sheet }: Words): string[] => (shown.meanwhile.length === 0 ? [] : [sheet.meanwhile(shown.meanwhile)]);
+
+function stepsOf(evening: SheetEvening, before: number, shown: SheetShown, { sheet }: Words): string[] {
+  let n = before;
+  return evening.steps.flatMap((step): string[] => {
+    switch (step.step) {
+      case "item":
+        n++;
+        return [sheet.item(n, step.name, step.minutes, step.position, step.why), ...valuesOf(step, sheet).map((line) => `   ${line}`)];
+      case "open":
+        return [`- ${sheet.open(step.part)}`];
+      case "close":
+        return [`- ${sheet.close(step.part)}`];
+      case "warm up":
+        return [`- ${sheet.warmUp()}`];
+      case "tension":
+        return shown.tension === null ? [] : [`- ${sheet.tension(shown.tension)}`];
+      case "pump brakes":
+        return [`- ${sheet.pumpBrakes()}`];
+      case "last look":
+        return [`- ${sheet.lastLook(shown.habits)}`];
+      case "test ride":
+        return [`- ${sheet.testRide()}`];
+      default:
+        return unreachable(step);
+    }
+  });
+}
+
+/** The values that are known, and what is noted. */
+function valuesOf({ specs, measures }: ItemStep, sheet: Words["sheet"]): string[] {
+  const known = specs.filter((spec) => spec.is !== "none");
+  return [...known.map(sheet.spec), ...(measures.length === 0 ? [] : [sheet.measure(measures)])];
+}
+
+/** What of an evening has to be looked up, once for all of it. */
+function lookedUp(evening: SheetEvening, { sheet }: Words): string[] {
+  const unknown = itemsOf(evening).flatMap(({ specs }) => specs.filter((spec) => spec.is === "none").map((spec) => spec.key));
+  return unknown.length === 0 ? [] : ["", sheet.look([...new Set(unknown)])];
+}
+
+function tableOf(shown: SheetShown, { sheet }: Words): Attached {
+  let n = 0;
+  const rows = shown.evenings.flatMap((evening, e) =>
+    itemsOf(evening).map((item) => {
+      n++;
+      const values = item.specs.filter((spec) => spec.is !== "none").map(sheet.spec);
+      return [String(e + 1), String(n), item.name, item.minutes === null ? "" : String(item.minutes), values.join("; "), "", "", ""];
+    }),
+  );
+  return {
+    ...{ name: "service-sheet.csv", type: "text/csv", alt: sheet.tableAlt(shown.bike.nickname) },
+    bytes: new TextEncoder().encode(csvOf([sheet.tableHead(), ...rows])),
+  };
+}
+
+export function sayJob(job: JobShown, words: Words): Said {
+  const { sheet } = words;
+  const { bike, lines, labels } = { ...job, labels: sheet.labels };
+  const open = lines.filter((line) => !line.gone && line.ticked === null);
+  const here = open.filter((line) => line.evening === job.evening);
+  const text = [
+    sheet.jobTitle(bike.nickname, job.mark, job.begunOn, open.length, lines.length, job.state, bike),
+    ...(job.standOvernight && job.state === "open" ? [sheet.standOvernight()] : []),
+    ...(here.length === 0 ? [] : ["", sheet.jobEvening(job.evening, job.evenings), ...here.map((line) => sheet.jobOpen(line.name, line.engine))]),
+    ...(open.length > here.length ? [sheet.later(open.length - here.length)] : []),
+    ...lines.filter((line) => line.gone && line.ticked === null).map((line) => sheet.jobGone(line.name)),
+    ...(lines.some((line) => line.ticked !== null) ? ["", sheet.ticked()] : []),
+    ...tickedOf(job, words),
+    ...(job.note === null ? [] : ["", sheet.jobNote(job.note)]),
+  ];
+  const options = open.map((line) => ({ value: String(lines.indexOf(line)), label: line.name })).slice(0, 25);
+  const actions: Action[] =
+    job.state !== "open"
+      ? [press("sheet-reopen", job.job, labels.reopen)]
+      : [
+          ...(options.length === 0 ? [] : [pickOne("sheet-item", job.job, labels.tick, options)]),
+          formButton("sheet-finish", job.job, labels.finish, sheet.finishForm()),
+          ...(options.length === 0 ? [] : [formButton("sheet-shop", job.job, labels.shop, sheet.shopForm())]),
+          ...(options.length === lines.length ? [press("sheet-leave", job.job, labels.leave)] : []),
+        ];
+  const caution = here.find((line) => line.caution !== null)?.caution ?? null;
+  return said(text, { caution: job.state === "open" ? words.caution(caution) : null, actions });
+}
+
+/** Each item by itself; what one record holds, such as a shop's bill, on one line. */
+function tickedOf({ lines, bike }: JobShown, { sheet }: Words): string[] {
+  return lines.flatMap(({ name, ticked }, n): string[] => {
+    if (ticked === null) return [];
+    const { record } = ticked;
+    if (ticked.together === 1 || record === null) return [sheet.jobDone(name, ticked, bike)];
+    const same = lines.filter((line) => line.ticked?.record === record);
+    return same[0] === lines[n]
+      ? [
+          sheet.jobTogether(
+            same.map((line) => line.name),
+            ticked,
+            bike,
+          ),
+        ]
+      : [];
+  });
+}
+
+/** One item, and what can be said of it. */
+export function sayJobItem({ job, line }: { readonly job: JobShown; readonly line: number }, words: Words): Said {
+  const item = job.lines[line];
+  if (item === undefined) return sayJob(job, words);
+  const { labels, card, itemForm } = words.sheet;
+  const subject = `${job.job}/${line}`;
+  return said([card(item.name, item.action)], {
+    caution: words.caution(item.caution),
+    actions: [
+      press("sheet-done", subject, labels.done),
+      formButton("sheet-values", subject, labels.values, itemForm(item.name, words.p.date(words.today, words.today))),
+      press("sheet-job", job.job, labels.sheet),
+    ],
+  });
+}
+
+/** What ticking came to, then the job as it stands; with a shop's bill, what was not on it. */
+export function sayWorked({ outcome, job }: JobWorked, words: Words): Said {
+  const first = sayOutcome(outcome, words);
+  if (outcome.is !== "logged") return first;
+  const rest = sayJob(job, words);
+  const bill = outcome.work.filter((record) => record.items.length > 1);
+  const actions = bill.map((record) => ({
+    ...pickOne(
+      "sheet-bill",
+      `${job.job}/${record.id}`,
+      words.sheet.labels.bill,
+      record.items.map(({ item, called }) => ({ value: item, label: called })).slice(0, 25),
+      record.rev,
+    ),
+    max: Math.min(record.items.length, 25),
+  }));
+  return { ...rest, lines: [...first.lines, "", ...rest.lines], actions: [...first.actions.slice(0, 1), ...actions, ...rest.actions] };
+}

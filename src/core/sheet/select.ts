@@ -1,0 +1,133 @@
+// What belongs on the sheet of a service: what falls due there, what is due already, and what is near enough to be done with it.
+
+import { addDays } from "../calendar/arithmetic.ts";
+import type { LocalDate } from "../calendar/dates.ts";
+import type { ItemKey } from "../ids.ts";
+import { chartOf, MOST_SERVICES, runningInOf } from "../plan/chart.ts";
+import type { PlanItem } from "../plan/plan.ts";
+import { figureIn, type Ridden, riddenOf, stretchOf } from "../quantity/distance.ts";
+import type { Due, Facts, Moment } from "../schedule/facts.ts";
+import { type Falling, outlook } from "../schedule/outlook.ts";
+import { dueList } from "../schedule/status.ts";
+
+/** "now": due already. "there": falls due at this service. "near": soon after it. */
+export type SheetWhy = "now" | "there" | "near";
+export type SheetEntry = { readonly item: ItemKey; readonly why: SheetWhy; readonly due: Due };
+
+/** What a service has over the ordinary one: "12,000 is the 4,000 list plus ...". Whole figures of the bike's column. */
+export type Adds = { readonly at: number; readonly ordinary: number; readonly items: readonly ItemKey[] };
+
+export type SheetList = {
+  /** The service; null where nothing goes by services, and the sheet is of a day. */
+  readonly mark: Ridden | null;
+  /** When it is likely to come; today when it is reached. Null when nothing says. */
+  readonly on: LocalDate | null;
+  readonly entries: readonly SheetEntry[];
+  /** Done by doing another item on the sheet. */
+  readonly covered: readonly { readonly item: ItemKey; readonly by: ItemKey }[];
+  /** Falls due well before it, and is best done then. */
+  readonly meanwhile: readonly ItemKey[];
+  readonly adds: Adds | null;
+};
+
+/** As near as this is done together; the same as in looking ahead. */
+const NEAR_DAYS = 28;
+const NEAR = { mi: 500, km: 800 } as const;
+
+/**
+ * The list of a service.
+ * @param at the point of it; "next": the next one that falls due, or is due @returns null when nothing of the plan goes by distance and nothing falls due within a year
+ */
+export function sheetAt(facts: Facts, moment: Moment, at: Ridden | "next"): SheetList | null {
+  const mark = at === "next" ? nextMark(facts, moment) : at;
+  if (mark === null) return byDay(facts, moment);
+  const { today, ridden } = moment;
+  const reached = ridden !== null && ridden >= mark;
+  const likely = reached ? today : (moment.forecast.dateOf(mark)?.on ?? null);
+  const near = stretchOf(NEAR[facts.column], facts.column);
+  const furthest = Math.max(mark, ridden ?? 0) + near;
+  const point = { low: furthest as Ridden, likely: furthest as Ridden, high: furthest as Ridden };
+  const day = addDays(likely === null || likely < today ? today : likely, NEAR_DAYS);
+  const charted = chartedAt(facts, mark);
+  const falling = outlook(facts, moment, { on: day, ridden: point });
+  const placed = falling.map((each) => ({ each, when: whenOf(each, mark, near, likely ?? today, charted) }));
+  const entries = placed.flatMap(({ each, when }): SheetEntry[] => (when === "before" ? [] : [{ item: each.item, why: when, due: each.now }]));
+  const meanwhile = placed.filter(({ when }) => when === "before").map(({ each }) => each.item);
+  return { mark, on: likely, ...apartFromCovered(facts.plan.items, entries), meanwhile, adds: addsAt(facts, mark) };
+}
+
+function whenOf(falling: Falling, mark: Ridden, near: number, likely: LocalDate, charted: ReadonlySet<ItemKey>): SheetWhy | "before" {
+  const { item, on, now } = falling;
+  if (now.status === "due" || now.status === "overdue") return "now";
+  // Without a forecast nothing says which day a distance is reached: the distance itself does.
+  const at = falling.at ?? (on === null ? (now.legs.find((leg) => leg.by === "distance")?.dueAt ?? null) : null);
+  if (at !== null) {
+    if (Math.abs(at - mark) <= near) return at <= mark || charted.has(item) ? "there" : "near";
+    if (at > mark) return "near";
+    return charted.has(item) ? "there" : "before";
+  }
+  if (charted.has(item)) return "there";
+  if (on === null || on > likely) return "near";
+  return on >= addDays(likely, -NEAR_DAYS) ? "there" : "before";
+}
+
+/** The service that comes next: the first mark at which an item falls due, as the plan prints it where it prints one near. */
+function nextMark(facts: Facts, moment: Moment): Ridden | null {
+  const marks = dueList(facts, moment).flatMap((due) => (due.habit || due.mark === null ? [] : [due.mark]));
+  if (marks.length === 0) return null;
+  const first = Math.min(...marks) as Ridden;
+  const near = stretchOf(NEAR[facts.column], facts.column);
+  const printed = servicesUpTo(facts, (first + near) as Ridden).map((figure) => riddenOf(figure, facts.column));
+  return printed.filter((mark) => Math.abs(mark - first) <= near).sort((a, b) => Math.abs(a - first) - Math.abs(b - first))[0] ?? first;
+}
+
+/** Where nothing goes by services: what falls due first within a year, and what goes with it. */
+function byDay(facts: Facts, moment: Moment): SheetList | null {
+  const falling = outlook(facts, moment, { on: addDays(moment.today, 365), ridden: null });
+  const first = falling.find(({ on }) => on !== null)?.on ?? null;
+  if (first === null) return null;
+  const entries = falling
+    .filter(({ on }) => on !== null && on <= addDays(first, NEAR_DAYS))
+    .map(
+      ({ item, now, on }): SheetEntry => ({ item, why: now.status === "due" || now.status === "overdue" ? "now" : on === first ? "there" : "near", due: now }),
+    );
+  return { mark: null, on: first, ...apartFromCovered(facts.plan.items, entries), meanwhile: [], adds: null };
+}
+
+/** Replacing covers inspecting: what another entry does is not done twice. */
+function apartFromCovered(items: readonly PlanItem[], entries: readonly SheetEntry[]): Pick<SheetList, "entries" | "covered"> {
+  const on = new Set(entries.map(({ item }) => item));
+  const by = new Map<ItemKey, ItemKey>();
+  for (const item of items) if (on.has(item.key)) for (const covered of item.covers) if (on.has(covered)) by.set(covered, item.key);
+  return {
+    entries: entries.filter(({ item }) => !by.has(item)),
+    covered: entries.flatMap(({ item }) => {
+      const cover = by.get(item);
+      return cover === undefined ? [] : [{ item, by: cover }];
+    }),
+  };
+}
+
+const chart = (facts: Facts, end: Ridden) => chartOf(facts.plan.items, facts.column, facts.conditions, Math.round(figureIn(end, facts.column)));
+const servicesUpTo = (facts: Facts, end: Ridden): readonly number[] => chart(facts, end).marks;
+
+/** The items that the plan prints at a service. */
+function chartedAt(facts: Facts, mark: Ridden): ReadonlySet<ItemKey> {
+  return at(chart(facts, mark), Math.round(figureIn(mark, facts.column)));
+}
+
+const at = ({ rows }: ReturnType<typeof chartOf>, figure: number): ReadonlySet<ItemKey> =>
+  new Set(rows.filter((row) => row.at.includes(figure)).map((row) => row.item));
+
+/** Null at a point that is no service, at the ordinary service itself, and beyond what a chart holds. */
+function addsAt(facts: Facts, mark: Ridden): Adds | null {
+  const printed = chart(facts, mark);
+  const figure = Math.round(figureIn(mark, facts.column));
+  if (printed.marks.length > MOST_SERVICES) return null;
+  const here = at(printed, figure);
+  const running = runningInOf(printed.marks);
+  const ordinary = printed.marks.find((each) => each !== running && each < figure && [...at(printed, each)].every((item) => here.has(item)));
+  if (ordinary === undefined || here.size === 0) return null;
+  const usual = at(printed, ordinary);
+  return { at: figure, ordinary, items: [...here].filter((item) => !usual.has(item)) };
+}

@@ -1,0 +1,356 @@
+// Working through a service sheet: begun, ticked off an item at a time over as many evenings as it takes, and finished.
+// What is done is a work record like any other; the job only says what was on the sheet. So nothing is lost when it is left, and undoing the record unticks the item.
+
+import type { LocalDate } from "../core/calendar/dates.ts";
+import type { BikeId, ItemKey } from "../core/ids.ts";
+import type { WorkAction } from "../core/plan/plan.ts";
+import type { Dial, Ridden } from "../core/quantity/distance.ts";
+import type { UnitId } from "../core/quantity/units.ts";
+import type { RecordWork } from "../core/reading/intent.ts";
+import { READING_KINDS } from "../core/reading/kinds.ts";
+import type { Outcome } from "../core/schedule/facts.ts";
+import { sheetAt } from "../core/sheet/select.ts";
+import { type ItemValue, NO_DETAIL } from "../core/work-detail.ts";
+import { readCost, readValues } from "../message/read-values.ts";
+import type { Job } from "../store/jobs.ts";
+import { Conflict, type Repos } from "../store/store.ts";
+import type { WorkRecord } from "../store/work.ts";
+import { howWorked } from "../trade/workshop.ts";
+import { keepMember } from "./add-bike.ts";
+import type { Ctx } from "./context.ts";
+import { type DueBike, dueBike } from "./due.ts";
+import { type Garaged, itemOf, pick } from "./garage.ts";
+import { knownOf, type MessageOutcome, noneLeft, ownGarage, settle } from "./messages.ts";
+import { dateTyped, dialTyped, itemsNamed } from "./record-work.ts";
+import { done, onceHeard, type Result, refused } from "./refusals.ts";
+import { touch } from "./settle.ts";
+import { arrangedOf, pointOf } from "./sheet.ts";
+import { whichBike } from "./which-bike.ts";
+
+/** What was done at an item since the job began. */
+export type Ticked = {
+  readonly outcome: Outcome;
+  readonly on: LocalDate;
+  readonly dial: Dial | null;
+  readonly found: readonly ItemValue[];
+  readonly left: readonly ItemValue[];
+  /** The record, null where a reading did it. */
+  readonly record: string | null;
+  /** How many items that record holds: a shop's bill is one. */
+  readonly together: number;
+  readonly doneBy: string | null;
+  readonly note: string | null;
+  readonly cost: string | null;
+};
+export type JobLine = {
+  readonly item: ItemKey;
+  readonly name: string;
+  readonly evening: number;
+  readonly action: WorkAction | null;
+  readonly engine: "cold" | "warm" | "any";
+  readonly caution: string | null;
+  /** Taken out of the plan meanwhile. */
+  readonly gone: boolean;
+  readonly ticked: Ticked | null;
+};
+export type JobShown = {
+  readonly job: string;
+  readonly rev: number;
+  readonly state: Job["state"];
+  readonly bike: Omit<DueBike, "dues" | "first">;
+  readonly mark: Ridden | null;
+  readonly begunOn: LocalDate;
+  readonly note: string | null;
+  readonly lines: readonly JobLine[];
+  /** The evening that is being worked at: the first with something open. */
+  readonly evening: number;
+  readonly evenings: number;
+  /** The engine was run today, and the next item wants it cold. */
+  readonly standOvernight: boolean;
+};
+/** What ticking an item came to: the record or a question about it, and the job as it stands then. */
+export type JobWorked = { readonly outcome: MessageOutcome; readonly job: JobShown };
+
+/** Begins a job from the sheet at a point. One at a time on a bike. */
+export async function startJob(ctx: Ctx, input: { readonly bike: BikeId; readonly at: string }): Promise<Result<JobShown>> {
+  return acting(ctx, async (q, all) => {
+    const g = pick(all, input.bike);
+    if (g === null) return refused({ why: "not yours" });
+    const open = (await q.jobs.openOf([g.bike.id])).at(-1);
+    if (open !== undefined) return done(shownOf(ctx, g, open));
+    const at = pointOf(ctx, all, g, input.at);
+    if (at.is === "refused") return at;
+    const list = sheetAt(g.facts, g.at, at.value.at);
+    if (list === null || list.entries.length === 0) return refused({ why: "no sheet" });
+    await keepMember(q, ctx);
+    const job: Job = {
+      ...{ id: ctx.newId(), rev: 1, bike: g.bike.id, state: "open", mark: list.mark, begunOn: g.today, begunAt: ctx.now, endedAt: null, note: null },
+      by: ctx.who.member,
+      items: arrangedOf(g, list).flatMap(({ items }, n) => items.map((item) => ({ item, called: nameOf(ctx, g, item), evening: n + 1 }))),
+    };
+    await q.jobs.begin(job);
+    return done(shownOf(ctx, g, job));
+  });
+}
+
+/** A job by its id, or the one that is open on a bike. */
+export async function showJob(ctx: Ctx, input: { readonly job?: string; readonly bike?: string }): Promise<Result<JobShown>> {
+  return ctx.store.read(async (q) => {
+    const all = await ownGarage(q, ctx);
+    if (all.length === 0) return noneLeft(q, ctx);
+    const found = await jobOf(q, all, input);
+    return found.is === "refused" ? found : done(shownOf(ctx, found.value.g, found.value.job));
+  });
+}
+
+export type TickInput = {
+  readonly job?: string;
+  readonly bike?: string;
+  /** By key, or in a member's words. */
+  readonly item: string;
+  readonly outcome?: Outcome;
+  readonly found?: string;
+  readonly left?: string;
+  readonly at?: string;
+  readonly on?: string;
+  readonly note?: string;
+};
+
+/** Ticks one item off: a work record at its own date and odometer. */
+export async function tick(ctx: Ctx, input: TickInput): Promise<Result<JobWorked>> {
+  return acting(ctx, async (q, all) => {
+    const found = await jobOf(q, all, input);
+    if (found.is === "refused") return found;
+    const { g, job } = found.value;
+    const items = itemsNamed(ctx, all, g, input.item);
+    if (items.is === "refused") return items;
+    return worked(q, ctx, all, g, job, items.value, input);
+  });
+}
+
+/** A shop did what is still open: one record of it all, not itemised, with what it cost as typed. */
+export async function shopDid(
+  ctx: Ctx,
+  input: { readonly job: string; readonly at?: string; readonly on?: string; readonly cost?: string; readonly shop?: string },
+): Promise<Result<JobWorked>> {
+  return acting(ctx, async (q, all) => {
+    const found = await jobOf(q, all, input);
+    if (found.is === "refused") return found;
+    const { g, job } = found.value;
+    const items = shownOf(ctx, g, job)
+      .lines.filter((line) => !line.gone && line.ticked === null)
+      .map((line) => line.item);
+    if (items.length === 0) return refused({ why: "already done" });
+    const { shop, at, on, cost } = input;
+    return worked(q, ctx, all, g, job, items, {
+      ...(at === undefined ? {} : { at }),
+      ...(on === undefined ? {} : { on }),
+      ...(cost === undefined ? {} : { cost }),
+      note: NOT_ITEMISED,
+      doneBy: shop ?? "shop",
+    });
+  });
+}
+
+/** Ends a job; what is unticked stays due by itself. The note is shown with the next sheet. */
+export const finishJob = (ctx: Ctx, input: { readonly job: string; readonly note?: string }): Promise<Result<JobShown>> =>
+  changing(ctx, input.job, ["open"], (job) => ({ ...job, state: "finished", endedAt: ctx.now, note: input.note?.trim() || job.note }));
+
+/** Takes the finishing, or the leaving, back. */
+export const reopenJob = (ctx: Ctx, input: { readonly job: string }): Promise<Result<JobShown>> =>
+  changing(ctx, input.job, ["finished", "left"], (job) => ({ ...job, state: "open", endedAt: null }));
+
+/** Takes the beginning back: the sheet is put away, and what was ticked stays recorded. */
+export const leaveJob = (ctx: Ctx, input: { readonly job: string }): Promise<Result<JobShown>> =>
+  changing(ctx, input.job, ["open"], (job) => ({ ...job, state: "left", endedAt: ctx.now }));
+
+/** Takes items out of a record that says more than was done: what was not on the bill. The record is amended, never erased. */
+export async function notOnTheBill(
+  ctx: Ctx,
+  input: { readonly job: string; readonly record: string; readonly rev: number; readonly items: readonly string[] },
+): Promise<Result<JobShown>> {
+  return amending(ctx, input, (record) => record.items.filter(({ item }) => !input.items.includes(item)), "not on the bill");
+}
+
+/** Puts back what the last amendment of a record took out. */
+export async function backOnTheBill(ctx: Ctx, input: { readonly job: string; readonly record: string; readonly rev: number }): Promise<Result<JobShown>> {
+  return amending(ctx, input, async (_record, q) => (await q.work.atRev(input.record, input.rev - 1))?.items ?? [], "put back");
+}
+
+async function amending(
+  ctx: Ctx,
+  input: { readonly job: string; readonly record: string; readonly rev: number },
+  itemsOf: (record: WorkRecord, q: Repos) => WorkRecord["items"] | Promise<WorkRecord["items"]>,
+  why: string,
+): Promise<Result<JobShown>> {
+  return acting(ctx, async (q, all) => {
+    const found = await jobOf(q, all, input);
+    if (found.is === "refused") return found;
+    const record = await q.work.byId(input.record);
+    if (record === null || record.state === "withdrawn") return refused({ why: "gone" });
+    if (record.bike !== found.value.g.bike.id) return refused({ why: "not yours" });
+    if (record.rev !== input.rev) return refused({ why: "changed meanwhile" });
+    const items = await itemsOf(record, q);
+    if (items.length === record.items.length) return refused({ why: "nothing to change" });
+    // Nothing left of it: it was not done at all.
+    const next: WorkRecord = { ...record, rev: record.rev + 1, by: ctx.who.member, at: ctx.now, why };
+    const written = items.length === 0 ? { ...next, state: "withdrawn" as const } : { ...next, items };
+    if (!(await q.work.revise(written))) throw new Conflict("work changed meanwhile");
+    await touch(q, ctx, [record.bike]);
+    const g = pick(await ownGarage(q, ctx), record.bike);
+    return g === null ? refused({ why: "gone" }) : done(shownOf(ctx, g, found.value.job));
+  });
+}
+
+type Work = Pick<TickInput, "outcome" | "found" | "left" | "at" | "on" | "note"> & { readonly doneBy?: string; readonly cost?: string };
+
+/** What stands with a record of all that was on a sheet, of which the bill says no more. */
+const NOT_ITEMISED = "not itemised";
+
+async function worked(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, job: Job, items: readonly ItemKey[], input: Work): Promise<Result<JobWorked>> {
+  if (job.state !== "open") return refused({ why: "job ended" });
+  const on = dateTyped(ctx, all, input.on);
+  if (on.is === "refused") return on;
+  const odometer = dialTyped(ctx, all, g, input.at);
+  if (odometer.is === "refused") return odometer;
+  const words = items.map((item) => nameOf(ctx, g, item)).join(", ");
+  const known = knownOf(ctx, all);
+  const usual = items.length === 1 && items[0] !== undefined ? usualUnit(items[0]) : null;
+  const [found, left] = [readValues(input.found ?? "", known, usual), readValues(input.left ?? "", known, usual)];
+  const cost = readCost(input.cost ?? "");
+  // What is no value, and what is no figure of money, is kept as it was typed.
+  const note = [
+    input.note,
+    found.words === null ? null : `found ${found.words}`,
+    left.words === null ? null : `left ${left.words}`,
+    cost === null ? input.cost : null,
+  ]
+    .map((each) => each?.trim() ?? "")
+    .filter((each) => each !== "")
+    .join("; ");
+  const intents = byOutcome(g, items, input).map(
+    ([outcome, of]): RecordWork => ({
+      ...{ do: "record work", bike: g.bike.id, items: of, words, on: on.value, odometer: odometer.value, outcome, how: "did it", gaps: [] },
+      ...(note === "" ? {} : { note }),
+      ...(found.values.length + left.values.length === 0 ? {} : { values: of.map((item) => ({ item, found: found.values, left: left.values })) }),
+      ...(input.doneBy === undefined ? {} : { detail: { ...NO_DETAIL, by: input.doneBy, cost } }),
+    }),
+  );
+  const outcome = await settle(q, ctx, all, intents, { source: ctx.event, typed: words, message: null });
+  const after = pick(await ownGarage(q, ctx), g.bike.id);
+  return after === null ? refused({ why: "gone" }) : done({ outcome, job: shownOf(ctx, after, job) });
+}
+
+/** A shop's bill is one record; an item ticked by itself has the outcome that its action usually has. */
+function byOutcome(g: Garaged, items: readonly ItemKey[], { outcome, doneBy }: Work): [Outcome, readonly ItemKey[]][] {
+  const [first] = items;
+  if (outcome !== undefined) return [[outcome, items]];
+  if (doneBy !== undefined || items.length > 1 || first === undefined) return [["done", items]];
+  return [[USUAL[itemOf(g, first)?.action ?? "test"], items]];
+}
+
+/** What came of working at an item where nothing else is said. */
+const USUAL: Readonly<Record<WorkAction, Outcome>> = {
+  inspect: "inspected, within limits",
+  measure: "inspected, within limits",
+  test: "inspected, within limits",
+  "check tightness": "inspected, within limits",
+  adjust: "adjusted",
+  replace: "replaced",
+  clean: "done",
+  lubricate: "done",
+  "top up": "done",
+  bleed: "done",
+};
+
+/** The unit of a bare figure at an item: that of what it measures, where it measures one thing. */
+function usualUnit(item: ItemKey): UnitId | null {
+  const [kind, ...more] = howWorked(item)?.measures ?? [];
+  const unit = kind === undefined || more.length > 0 ? "level" : READING_KINDS[kind].units[0];
+  return unit === undefined || unit === "level" ? null : unit;
+}
+
+async function changing(
+  ctx: Ctx,
+  id: string,
+  from: readonly Job["state"][],
+  to: (job: Job) => Pick<Job, "state" | "endedAt" | "note">,
+): Promise<Result<JobShown>> {
+  return acting(ctx, async (q, all) => {
+    const found = await jobOf(q, all, { job: id });
+    if (found.is === "refused") return found;
+    const { g, job } = found.value;
+    if (!from.includes(job.state)) return refused({ why: "already done" });
+    const other = (await q.jobs.openOf([job.bike])).find((each) => each.id !== job.id);
+    const next: Job = { ...job, ...to(job), rev: job.rev + 1 };
+    if (next.state === "open" && other !== undefined) return refused({ why: "job open" });
+    if (!(await q.jobs.change(next))) throw new Conflict("job changed meanwhile");
+    return done(shownOf(ctx, g, next));
+  });
+}
+
+async function acting<T>(ctx: Ctx, work: (q: Repos, all: readonly Garaged[]) => Promise<Result<T>>): Promise<Result<T>> {
+  return onceHeard(await ctx.store.act(ctx.event, ctx.now, async (q) => work(q, await ownGarage(q, ctx))));
+}
+
+async function jobOf(q: Repos, all: readonly Garaged[], input: { readonly job?: string; readonly bike?: string }): Promise<Result<{ g: Garaged; job: Job }>> {
+  if (input.job !== undefined) {
+    const job = await q.jobs.byId(input.job);
+    if (job === null) return refused({ why: "gone" });
+    const g = pick(all, job.bike);
+    return g === null ? refused({ why: "not yours" }) : done({ g, job });
+  }
+  const named = input.bike === undefined ? null : whichBike(all, input.bike);
+  if (named?.is === "refused") return named;
+  const bikes = named === null ? all.map((g) => g.bike.id) : [named.value.bike.id];
+  const open = await q.jobs.openOf(bikes);
+  const [only] = open;
+  if (only === undefined) return refused({ why: "no job" });
+  if (open.length > 1) return refused({ why: "which bike", bikes: open.map((job) => pick(all, job.bike)?.bike.nickname ?? job.bike) });
+  const g = pick(all, only.bike);
+  return g === null ? refused({ why: "gone" }) : done({ g, job: only });
+}
+
+const nameOf = (ctx: Pick<Ctx, "itemName">, g: Garaged, key: ItemKey): string => ctx.itemName(key, itemOf(g, key)?.called ?? null);
+
+/** A job as it stands: what the records since it began say of each item. */
+export function shownOf(ctx: Pick<Ctx, "itemName">, g: Garaged, job: Job): JobShown {
+  const { dues: _dues, first: _first, ...bike } = dueBike(ctx, g);
+  const lines = job.items.map(({ item, called, evening }): JobLine => {
+    const plan = itemOf(g, item);
+    return {
+      ...{ item, name: called, evening, action: plan?.action ?? null, engine: plan?.engine ?? "any", caution: plan?.caution ?? null },
+      gone: plan === null,
+      ticked: tickedOf(g, job, item),
+    };
+  });
+  const open = lines.filter((line) => !line.gone && line.ticked === null);
+  const next = open[0];
+  const ranToday = lines.some((line) => line.engine === "warm" && line.ticked?.on === g.today);
+  return {
+    ...{ job: job.id, rev: job.rev, state: job.state, bike, mark: job.mark, begunOn: job.begunOn, note: job.note, lines },
+    evening: next?.evening ?? lines.at(-1)?.evening ?? 1,
+    evenings: lines.at(-1)?.evening ?? 1,
+    standOvernight: ranToday && next?.engine === "cold",
+  };
+}
+
+/** The latest record of an item that was logged while the job was open, or the reading that does it. */
+function tickedOf(g: Garaged, job: Job, item: ItemKey): Ticked | null {
+  const record = g.work.findLast((each) => isOf(job, each) && each.items.some((of) => of.item === item));
+  const of = record?.items.find((each) => each.item === item);
+  if (record !== undefined && of !== undefined) {
+    const { id, on, dial, doneBy, note, detail } = record;
+    const cost = detail.cost?.typed ?? null;
+    return { outcome: of.outcome, on: on.from, dial, found: of.found, left: of.left, record: id, together: record.items.length, doneBy, note, cost };
+  }
+  if (itemOf(g, item)?.measuredBy == null) return null;
+  const read = g.facts.jobs.find((each) => each.item === item && each.id.includes("@") && each.on.from >= job.begunOn);
+  return read === undefined
+    ? null
+    : { outcome: read.outcome, on: read.on.from, dial: null, found: [], left: [], record: null, together: 1, doneBy: null, note: null, cost: null };
+}
+
+/** Was it logged while the job was open? What was logged in the moment of its beginning is of it only if it was done since. */
+const isOf = ({ begunAt, begunOn, endedAt }: Job, { loggedAt, on }: WorkRecord): boolean =>
+  (loggedAt > begunAt || (loggedAt === begunAt && on.to >= begunOn)) && (endedAt === null || loggedAt <= endedAt);

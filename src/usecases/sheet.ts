@@ -1,0 +1,188 @@
+// The service sheet of a bike: what belongs to it, in order, with what each item needs. Nothing is saved by looking at it.
+
+import type { LocalDate } from "../core/calendar/dates.ts";
+import type { ItemKey } from "../core/ids.ts";
+import type { PlanItem } from "../core/plan/plan.ts";
+import { dialOf, figureIn, type Ridden } from "../core/quantity/distance.ts";
+import type { ReadingKind } from "../core/reading/kinds.ts";
+import { arrange, type Step } from "../core/sheet/arrange.ts";
+import { type Consumable, PLAIN } from "../core/sheet/how.ts";
+import { type SheetList, type SheetWhy, sheetAt } from "../core/sheet/select.ts";
+import type { Settled, Spec } from "../core/spec/spec.ts";
+import { riddenAtDial } from "../core/usage/track.ts";
+import { readDial } from "../message/read-dial.ts";
+import type { Repos } from "../store/store.ts";
+import { isSpecKey, type SpecKey } from "../trade/spec-keys.ts";
+import { howWorked } from "../trade/workshop.ts";
+import type { Ctx } from "./context.ts";
+import { type DueBike, type DueLine, dueBike } from "./due.ts";
+import { type Garaged, itemsOf } from "./garage.ts";
+import { knownOf, noneLeft, ownGarage } from "./messages.ts";
+import { nameIn } from "./record-work.ts";
+import { done, type Result, refused } from "./refusals.ts";
+import { specFor, specsOf } from "./specs.ts";
+import { whichBike } from "./which-bike.ts";
+
+/** A spec that an item needs, as it was entered: none, one, or several where members differ. */
+export type SheetSpec = { readonly key: SpecKey; readonly is: Settled["is"]; readonly typed: readonly string[]; readonly from: Spec["source"] };
+/** A consumable, with the amount and the kind that the specs name, as typed. */
+export type SheetUse = Pick<Consumable, "what" | "count"> & { readonly amount: string | null; readonly kind: string | null };
+
+export type SheetItem = Pick<PlanItem, "action" | "engine" | "position" | "minutes"> & {
+  readonly item: ItemKey;
+  readonly name: string;
+  readonly why: SheetWhy;
+  readonly due: DueLine;
+  readonly specs: readonly SheetSpec[];
+  readonly measures: readonly ReadingKind[];
+};
+export type SheetStep = Exclude<Step, { step: "item" }> | ({ readonly step: "item" } & SheetItem);
+export type SheetEvening = { readonly starts: "warm" | "cold"; readonly minutes: number; readonly unsaid: number; readonly steps: readonly SheetStep[] };
+
+export type SheetShown = {
+  readonly bike: Omit<DueBike, "dues" | "first">;
+  /** What asked for it, to ask for it again: "next" or a figure on the dial. */
+  readonly at: string;
+  readonly mark: Ridden | null;
+  readonly on: LocalDate | null;
+  readonly items: number;
+  readonly minutes: number;
+  readonly unsaid: number;
+  readonly evenings: readonly SheetEvening[];
+  /** The evening shown, from 1. */
+  readonly evening: number;
+  readonly tools: readonly string[];
+  readonly uses: readonly SheetUse[];
+  readonly adds: { readonly at: number; readonly ordinary: number; readonly names: readonly string[] } | null;
+  readonly covered: readonly { readonly name: string; readonly by: string }[];
+  readonly meanwhile: readonly string[];
+  /** Of these the plan has no record, and they do not fall due by then. */
+  readonly habits: readonly string[];
+  readonly tension: "chain" | "belt" | null;
+  /** The note that the last job left. */
+  readonly note: string | null;
+  /** A job on this bike that is being worked at. */
+  readonly job: string | null;
+};
+
+export type SheetInput = { readonly at?: string; readonly bike?: string; readonly evening?: number };
+
+/** The sheet of the service at an odometer, or of the next one. */
+export async function showSheet(ctx: Ctx, input: SheetInput): Promise<Result<SheetShown>> {
+  return ctx.store.read(async (q) => {
+    const all = await ownGarage(q, ctx);
+    if (all.length === 0) return noneLeft(q, ctx);
+    const which = whichBike(all, input.bike);
+    if (which.is === "refused") return which;
+    const at = pointOf(ctx, all, which.value, input.at);
+    if (at.is === "refused") return at;
+    const list = sheetAt(which.value.facts, which.value.at, at.value.at);
+    if (list === null) return refused({ why: "no sheet" });
+    return done(await sheetOf(q, ctx, which.value, list, at.value.typed, input.evening ?? 1));
+  });
+}
+
+/** The point that was typed. */
+export function pointOf(
+  ctx: Ctx,
+  all: readonly Garaged[],
+  g: Garaged,
+  typed: string | undefined,
+): Result<{ readonly at: Ridden | "next"; readonly typed: string }> {
+  const text = (typed ?? "").trim().toLowerCase();
+  if (text === "" || text === "next") return done({ at: "next", typed: "next" });
+  const dial = readDial(text, knownOf(ctx, all), g.unit);
+  if (dial === null || dial.value > 999_999) return refused({ why: "not a distance", typed: typed ?? "", unit: g.unit });
+  const at = riddenAtDial(g.track, dialOf(dial.value, dial.unit), g.today);
+  return done({ at, typed: String(figureIn(dialOf(dial.value, dial.unit), g.unit)) });
+}
+
+async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: SheetList, at: string, evening: number): Promise<SheetShown> {
+  const { dues, first: _first, ...bike } = dueBike(ctx, g);
+  const specs = await specsOf(q, g.bike, ctx.who.group);
+  const lines = new Map(dues.map((line) => [line.item, line]));
+  const items = new Map(itemsOf(g).map((item) => [item.key, item]));
+  const why = new Map(list.entries.map((entry) => [entry.item, entry.why]));
+  const name = (key: ItemKey): string => nameIn(ctx, g, key);
+  const tension = tensionOf(g);
+  const evenings = arrangedOf(g, list).map(({ starts, steps, minutes, unsaid }): SheetEvening => {
+    const shown = steps.flatMap((step): SheetStep[] => {
+      if (step.step !== "item") return [step];
+      const [item, due] = [items.get(step.item), lines.get(step.item)];
+      if (item === undefined || due === undefined) return [];
+      const how = howWorked(item.key) ?? PLAIN;
+      return [
+        {
+          ...{ step: "item", item: item.key, name: name(item.key), why: why.get(item.key) ?? "there", due },
+          ...{ action: item.action, engine: item.engine, position: item.position, minutes: item.minutes, measures: how.measures },
+          specs: how.specs.flatMap((key) => specOf(specs, g, key)),
+        },
+      ];
+    });
+    return { starts, minutes, unsaid, steps: shown };
+  });
+  const works = list.entries.map(({ item }) => howWorked(item) ?? PLAIN);
+  const job = (await q.jobs.openOf([g.bike.id])).at(-1) ?? null;
+  return {
+    ...{ bike, at, mark: list.mark, on: list.on, evenings, evening: Math.min(Math.max(1, evening), Math.max(1, evenings.length)), tension },
+    items: list.entries.length,
+    minutes: evenings.reduce((sum, each) => sum + each.minutes, 0),
+    unsaid: evenings.reduce((sum, each) => sum + each.unsaid, 0),
+    tools: [...new Set(works.flatMap(({ tools }) => tools))],
+    uses: usesOf(
+      works.flatMap(({ consumables }) => consumables),
+      specs,
+      g,
+    ),
+    adds: list.adds === null ? null : { at: list.adds.at, ordinary: list.adds.ordinary, names: list.adds.items.map(name) },
+    covered: list.covered.map(({ item, by }) => ({ name: name(item), by: name(by) })),
+    meanwhile: list.meanwhile.map(name),
+    habits: dues.filter((due) => due.habit).map((due) => due.name),
+    note: (await q.jobs.lastOf(g.bike.id))?.note ?? null,
+    job: job?.id ?? null,
+  };
+}
+
+/** What is tensioned after the rear wheel was out. */
+function tensionOf({ bike }: Garaged): SheetShown["tension"] {
+  const { finalDrive } = bike.equipment;
+  return finalDrive === "chain" || finalDrive === "belt" ? finalDrive : null;
+}
+
+/** The evenings of a list on this bike. */
+export function arrangedOf(g: Garaged, list: Pick<SheetList, "entries">) {
+  const items = new Map(itemsOf(g).map((item) => [item.key, item]));
+  const works = list.entries.flatMap(({ item: key }) => {
+    const item = items.get(key);
+    return item === undefined ? [] : [{ key, engine: item.engine, minutes: item.minutes, system: item.system, how: howWorked(key) ?? PLAIN }];
+  });
+  return arrange(works, { tension: tensionOf(g) !== null });
+}
+
+function specOf(specs: readonly Spec[], g: Garaged, key: string): SheetSpec[] {
+  if (!isSpecKey(key)) return [];
+  const settled = specFor(specs, g.bike, key);
+  switch (settled.is) {
+    case "none":
+      return [{ key, is: "none", typed: [], from: null }];
+    case "one":
+      return [{ key, is: "one", typed: [settled.spec.typed], from: settled.spec.source }];
+    case "several":
+      return [{ key, is: "several", typed: settled.specs.map(({ typed }) => typed), from: null }];
+  }
+}
+
+/** What is used up, each thing once: pieces are added, amounts are the specs'. */
+export function usesOf(consumables: readonly Consumable[], specs: readonly Spec[], g: Garaged): readonly SheetUse[] {
+  const typed = (key: string | null): string | null => {
+    const settled = key === null || !isSpecKey(key) ? null : specFor(specs, g.bike, key);
+    return settled?.is === "one" ? settled.spec.typed : null;
+  };
+  const merged = new Map<string, SheetUse>();
+  for (const { what, count, spec, kind } of consumables) {
+    const use = merged.get(what);
+    const counted = count === null && use?.count == null ? null : (count ?? 0) + (use?.count ?? 0);
+    merged.set(what, { what, count: counted, amount: use?.amount ?? typed(spec), kind: use?.kind ?? typed(kind) });
+  }
+  return [...merged.values()];
+}

@@ -1,0 +1,84 @@
+// A defect by plain message: noted, graded, first on the due list, closed by work, opened again when that is undone; nothing of it is shown to the group.
+
+import { expect, test } from "vitest";
+import { button, type Talk, talk } from "../support/talk.ts";
+
+const DM = { as: "Ines", in: "dm" };
+
+async function withHeron(use: (t: Talk) => Promise<void>): Promise<void> {
+  const t = await talk();
+  await t.one({ as: "Ines", run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await use(t);
+  await t.close();
+}
+
+test("noted, graded do not ride, first on /due, closed by work that names it, open again when the work is undone", async () => {
+  await withHeron(async (t) => {
+    const noted = await t.one({ ...DM, say: "front brake feels spongy on Heron" });
+    expect(noted.text).toMatch(/^Heron: “front brake feels spongy”\. Noted\. Do not ride until it is found: air, a leak or old fluid\./u);
+    expect(noted.data.defects).toMatchObject([{ kind: "soft brake", grade: null, state: "open", on: "2026-11-25" }]);
+    const graded = await t.one({ ...DM, press: button(noted, "Do not ride") });
+    expect(graded.data.grade).toBe("do not ride");
+    // A second press on the first showing changes nothing, and shows it as it stands.
+    const stale = await t.one({ ...DM, press: button(noted, "Watch") });
+    expect(stale.data.grade).toBe("do not ride");
+    const due = await t.one({ ...DM, run: "/due" });
+    expect(due.text?.split("\n")[1]).toBe("- Do not ride: “front brake feels spongy”, found today. Do not ride until it is found: air, a leak or old fluid.");
+    expect(due.text).toContain("Brakes: keep pads and discs free of oil");
+    // A reading closes nothing.
+    await t.one({ ...DM, say: "14,300 mi" });
+    expect((await t.one({ ...DM, run: "/due" })).data.bikes[0].defects).toHaveLength(1);
+    const mended = await t.one({ ...DM, say: "bled the front brake at 14,310 mi", id: "m9" });
+    expect(mended.data.closed).toMatchObject([{ words: "front brake feels spongy", state: "closed", closedBy: mended.data.work[0].id }]);
+    expect((await t.one({ ...DM, run: "/due" })).data.bikes[0].defects).toEqual([]);
+    const undone = await t.one({ ...DM, press: button(mended, "Undo") });
+    expect(undone.text).toContain("Open again: “front brake feels spongy”.");
+    expect((await t.one({ ...DM, run: "/due" })).data.bikes[0].defects).toMatchObject([{ grade: "do not ride" }]);
+  });
+});
+
+test("in the group's channel nothing of a defect is said; its owner sees it behind a button", async () => {
+  await withHeron(async (t) => {
+    const shared = await t.one({ as: "Ines", say: "front brake feels spongy" });
+    expect(shared.visibility).toBe("shared");
+    expect(shared.text).toBe("Noted. There is a question about it, for you alone.");
+    const own = await t.one({ as: "Ines", press: button(shared, "Show me") });
+    expect([own.visibility, own.actions.map(({ label }) => label)]).toEqual(["private", ["Do not ride", "Watch", "It was nothing", "Undo"]]);
+    await t.one({ as: "Mara", run: "/bike add name:Wren kind:chain-drive twin odometer:9,000 mi" });
+    const other = await t.one({ as: "Mara", press: button(own, "Do not ride") });
+    expect(other.text).toBe("Only the bike's owner can do that.");
+    // A shared list is for everyone's eyes.
+    const list = await t.one({ as: "Ines", run: "/due share:yes" });
+    expect([list.text?.includes("spongy"), list.data.bikes[0].defects]).toEqual([false, []]);
+  });
+});
+
+test("it was nothing, with what it was; and work of its kind asks whether it closes it", async () => {
+  await withHeron(async (t) => {
+    const noted = await t.one({ ...DM, say: "rear brake light out" });
+    const closed = await t.one({ ...DM, fill: button(noted, "It was nothing"), fields: { why: "switch had come unplugged" } });
+    expect(closed.text).toBe("Heron: “rear brake light out” is closed: switch had come unplugged. The record of it stays.");
+    await t.one({ ...DM, say: "fork seal leaking" });
+    const worked = await t.one({ ...DM, run: "/work did:fork oil at:14,400 mi" });
+    expect(worked.text).toContain("Does this close: “fork seal leaking”?");
+    const done = await t.one({ ...DM, press: button(worked, "Closes: fork seal leaking") });
+    expect(done.data).toMatchObject({ state: "closed", closedBy: worked.data.work[0].id });
+    await t.one({ ...DM, say: "horn doesn't work" });
+    const due = await t.one({ ...DM, run: "/due" });
+    const card = await t.one({ ...DM, press: button(due, "Heron: horn") });
+    const watched = await t.one({ ...DM, press: button(card, "Watch") });
+    const mended = await t.one({ ...DM, fill: button(watched, "It is mended"), fields: { did: "new fuse" } });
+    expect(mended.data).toMatchObject({ work: [{ words: "new fuse", items: [] }], closed: [{ words: "horn doesn't work" }] });
+  });
+});
+
+test("where it is in doubt the member is asked, and nothing is noted until the answer", async () => {
+  await withHeron(async (t) => {
+    const asked = await t.one({ ...DM, say: "left pannier lock broken on Heron" });
+    expect(asked.data.is).toBe("asked");
+    expect((await t.one({ ...DM, run: "/due" })).data.bikes[0].defects).toEqual([]);
+    const noted = await t.one({ ...DM, press: button(asked, "Note it") });
+    expect(noted.data.defects).toMatchObject([{ kind: null, words: "left pannier lock broken" }]);
+    expect(await t.send({ as: "Ines", say: "why would a brake feel spongy?" })).toEqual([]);
+  });
+});

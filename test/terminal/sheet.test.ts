@@ -1,0 +1,151 @@
+// A service sheet from the first look to the note for next time: over evenings, over restarts, by a shop, and taken back.
+
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { afterEach, expect, test } from "vitest";
+import { button, type Shown, type Talk, talk } from "../support/talk.ts";
+
+let t: Talk;
+afterEach(() => t.close());
+const dm = { as: "Ines", in: "dm" };
+const run = (line: string) => t.one({ ...dm, run: line });
+const press = (shown: Shown, label: string) => t.one({ ...dm, press: button(shown, label) });
+const fill = (shown: Shown, label: string, fields: Readonly<Record<string, string>>) => t.one({ ...dm, fill: button(shown, label), fields });
+const pickItem = (shown: Shown, name: string) => {
+  const list = shown.actions.find((action) => action.label.startsWith("Tick off"));
+  const option = list?.options?.find((each) => each.label === name);
+  if (list === undefined || option === undefined) throw new Error(`no ${name}`);
+  return t.one({ ...dm, pick: list.id, values: [option.value] });
+};
+type Lines = readonly { readonly name: string; readonly ticked: unknown }[];
+const ticked = (shown: Shown): string[] =>
+  ((shown.data.job?.lines ?? shown.data.lines) as Lines).filter((line) => line.ticked !== null).map((line) => line.name);
+
+const begun = async (file?: string): Promise<void> => {
+  t = await talk("2026-11-26T09:00:00Z", file);
+  await run("/bike add name:Heron kind:chain-drive twin odometer:15,700 mi");
+  await run("/work did:oil and filter at:12,050 mi on:March 2026");
+};
+
+test("the sheet: the service and what it adds, its evenings in order, what to look up, and a table to print", async () => {
+  await begun();
+  const sheet = await run("/plan sheet");
+  expect(sheet.text).toMatch(/^Heron, the 16,000 mi service: \d+ items, about \d+ h/u);
+  expect(sheet.text).toContain("By the plan 16,000 mi is the 4,000 mi list plus valve clearance,");
+  expect(sheet.text).toContain("engine warm from a ride");
+  expect(sheet.text).toMatch(/1\. Engine oil and filter \(45 min, upright\)/u);
+  expect(sheet.text).toContain("Then let it stand overnight: the next evening wants the engine cold.");
+  expect(sheet.text).toContain("To have ready:");
+  expect(sheet.files).toMatchObject([{ name: "service-sheet.csv", type: "text/csv" }]);
+  // Looked at, not begun.
+  expect((await run("/plan job")).data.refused).toEqual({ why: "no job" });
+  const names = sheet.data.evenings.flatMap(({ steps }: { steps: { step: string; item?: string }[] }) => steps.flatMap((step) => step.item ?? []));
+  expect(names.indexOf("valve-clearance.adjust")).toBeLessThan(names.indexOf("throttle-balance.adjust"));
+  const second = await press(sheet, "Evening 2");
+  expect(second.text).toContain("engine cold, after a night's standing");
+  expect((await run("/plan sheet at:next")).data.mark).toBe(sheet.data.mark);
+  expect((await run("/plan sheet at:16,000 mi")).data.mark).toBe(sheet.data.mark);
+  expect((await run("/plan sheet at:banana")).data.refused).toMatchObject({ why: "not a distance" });
+});
+
+test("killed and started again after every step, nothing that was ticked is lost and nothing is ticked twice", async () => {
+  const folder = await mkdtemp(path.join(tmpdir(), "tappet-"));
+  const file = path.join(folder, "practice.sqlite");
+  const restart = async (): Promise<void> => {
+    await t.close();
+    t = await talk("2026-11-26T09:00:00Z", file);
+  };
+  await begun(file);
+  const sheet = await run("/plan sheet");
+  await restart();
+  const job = await press(sheet, "Begin this job");
+  await restart();
+  const oil = await run("/plan job done:oil and filter at:15,800 mi found:low left:full");
+  expect(oil.text).toContain("- Engine oil and filter: replaced, found low; left full, today at 15,800 mi");
+  await restart();
+  // The same press again, after the restart: the job that is open, not another.
+  expect((await press(sheet, "Begin this job")).data.job).toBe(job.data.job);
+  const card = await pickItem(await run("/plan job"), "Front brake pads");
+  await restart();
+  await press(card, "Done");
+  await restart();
+  const values = await pickItem(await run("/plan job"), "Clutch free play");
+  await fill(values, "Note found", { found: "20 mm", left: "12 mm", outcome: "adjusted", at: "15,810 mi" });
+  await restart();
+  const shown = await run("/plan job");
+  expect(ticked(shown)).toEqual(["Engine oil and filter", "Clutch free play", "Front brake pads"]);
+  expect(shown.text).toContain("- Clutch free play: adjusted, found 20 mm, left 12 mm, today at 15,810 mi");
+  const over = await fill(shown, "Finish", { note: "left cover gasket is worn" });
+  await restart();
+  expect(over.text).toContain("which stay due as before");
+  expect((await run("/plan sheet")).text).toContain("Noted last time: “left cover gasket is worn”");
+  const due = (await run("/due")).data.bikes[0].dues as { item: string; legs: { by: string; dueAt: number }[] }[];
+  // Each at its own odometer: the oil counts for the 16,000 mi service.
+  expect(due.find(({ item }) => item === "engine-oil.replace")?.legs.find(({ by }) => by === "distance")?.dueAt).toBe(20_000 * 16_093_440);
+  expect(due.find(({ item }) => item === "valve-clearance.adjust")?.legs.find(({ by }) => by === "distance")?.dueAt).toBe(16_000 * 16_093_440);
+  await rm(folder, { recursive: true });
+});
+
+test("one undo each: a tick, the end, the beginning", async () => {
+  await begun();
+  const job = await press(await run("/plan sheet"), "Begin this job");
+  const oil = await run("/plan job done:oil and filter at:15,800 mi");
+  expect(ticked(oil)).toEqual(["Engine oil and filter"]);
+  await press(oil, "Undo");
+  expect(ticked(await run("/plan job"))).toEqual([]);
+  const over = await fill(job, "Finish", {});
+  expect((await run("/plan job")).data.refused).toEqual({ why: "no job" });
+  expect((await run("/plan job done:oil and filter")).data.refused).toEqual({ why: "no job" });
+  const again = await press(over, "Open it again");
+  expect(again.data.state).toBe("open");
+  const away = await press(again, "Put the sheet away");
+  expect(away.text).toContain("put away");
+  expect((await press(away, "Open it again")).data.state).toBe("open");
+});
+
+test("work said in a plain message ticks it too; a job done warm today bars what wants the engine cold", async () => {
+  await begun();
+  await press(await run("/plan sheet"), "Begin this job");
+  await t.one({ ...dm, say: "did the oil and filter on Heron at 15,800" });
+  let shown = await run("/plan job");
+  expect(ticked(shown)).toEqual(["Engine oil and filter"]);
+  const first = shown.data.lines.filter((line: { evening: number; name: string }) => line.evening === 1 && line.name !== "Engine oil and filter");
+  for (const line of first) await run(`/plan job done:${line.item}`);
+  shown = await run("/plan job");
+  expect(shown.data.standOvernight).toBe(true);
+  expect(shown.text).toContain("let it stand overnight before the next item");
+  await t.send({ advance: "P1D" });
+  expect((await run("/plan job")).data.standOvernight).toBe(false);
+});
+
+test("a shop did it: one press, not itemised, at what it cost; what was not on the bill stays due, and can be put back", async () => {
+  await begun();
+  const job = await press(await run("/plan sheet"), "Begin this job");
+  const all = job.data.lines.length;
+  const shop = await fill(job, "A shop", { at: "15,950 mi", cost: "380", shop: "Corner garage" });
+  expect(shop.text).toContain("- By Corner garage (not itemised; 380), today at 15,950 mi: ");
+  expect(ticked(shop)).toHaveLength(all);
+  const list = shop.actions.find((action) => action.label === "Not on the bill");
+  const less = await t.one({ ...dm, pick: list?.id, values: ["valve-clearance.adjust", "throttle-balance.adjust"] });
+  expect(less.text).toContain(`: 2 of ${all} items to go.`);
+  // The list as it was shown is of the record before it was amended.
+  expect((await t.one({ ...dm, pick: list?.id, values: ["engine-oil.replace"] })).data.refused).toEqual({ why: "changed meanwhile" });
+  expect(ticked(await press(less, "Put it back"))).toHaveLength(all);
+  await press(shop, "Undo");
+  expect(ticked(await run("/plan job"))).toEqual([]);
+});
+
+test("nobody ticks, ends or looks at another's job", async () => {
+  await begun();
+  const job = await press(await run("/plan sheet"), "Begin this job");
+  const other = { as: "Odo", in: "dm" };
+  await t.one({ ...other, run: "/bike add name:Wren kind:belt-drive cruiser odometer:9,000 mi" });
+  for (const action of job.actions.filter((each) => each.kind !== "press")) {
+    const [shown] = await t.send(
+      action.kind === "form" ? { ...other, fill: action.id, fields: { note: "x", at: "15,900 mi" } } : { ...other, pick: action.id, values: ["0"] },
+    );
+    expect(shown?.data.refused).toEqual({ why: "not yours" });
+  }
+  expect(ticked(await run("/plan job"))).toEqual([]);
+});

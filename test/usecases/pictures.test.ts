@@ -1,0 +1,179 @@
+// Pictures end to end: asked for by command, with words that say the same, as files with alternative text; and a group sees only what owners let it.
+
+import { mkdtemp, readFile, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { sql } from "kysely";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import type { Instant } from "../../src/core/calendar/dates.ts";
+import type { BikeId, GroupId, MemberId } from "../../src/core/ids.ts";
+import { openSqlite } from "../../src/store/sqlite.ts";
+import { storeOn } from "../../src/store/store.ts";
+import { type Talk, talk } from "../support/talk.ts";
+
+let t: Talk;
+beforeEach(async () => {
+  t = await talk("2026-11-26T09:00:00Z");
+});
+afterEach(() => t.close());
+
+const run = (as: string, line: string, more: Readonly<Record<string, unknown>> = {}) => t.one({ as, run: line, ...more });
+const add = (as: string, name: string) => run(as, `/bike add name:${name} kind:chain-drive twin odometer:8,000 mi`);
+const pngOf = async (file: { readonly path: string } | undefined): Promise<Buffer> => readFile(file?.path ?? "");
+
+describe("what comes next", () => {
+  test("is drawn when asked for, one picture a bike, each with what it shows in words; the words stand as ever", async () => {
+    await add("m1", "Heron");
+    await add("m1", "Wren");
+    const plain = await run("m1", "/due bike:Heron");
+    expect([plain.files, plain.data.next]).toEqual([[], undefined]);
+    const drawn = await run("m1", "/due picture:yes");
+    expect(drawn.files.map(({ name, type }) => [name.replace(/-\w{12}(?=\.)/u, ""), type])).toEqual([
+      ["what-comes-next-1.png", "image/png"],
+      ["what-comes-next-2.png", "image/png"],
+    ]);
+    const png = await pngOf(drawn.files[0]);
+    expect([png.subarray(1, 4).toString("latin1"), png.readUInt32BE(16), png.length < 200_000]).toEqual(["PNG", 900, true]);
+    expect(drawn.files[0]?.alt).toContain("Heron");
+    expect((await run("m1", "/due bike:Heron picture:yes")).text).toBe(plain.text);
+  });
+  test("rows are those that /due until: lists, at the days it gives", async () => {
+    await add("m1", "Heron");
+    await run("m1", "/work did:brake fluid on:2026-03-05 at:7,500 mi");
+    const { data } = await run("m1", "/due until:2027-11-26 bike:Heron picture:yes");
+    const drawn = data.next[0].rows.flatMap((row: { items: { item: string }[]; on: string | null }) => row.items.map(({ item }) => [item, row.on]));
+    const listed = data.bikes[0].evenings.flatMap((each: { items: { on: string; due: { item: string } }[] }) =>
+      each.items.map(({ on, due }) => [due.item, on]),
+    );
+    expect(listed.length).toBeGreaterThan(2);
+    for (const each of listed) expect(drawn).toContainEqual(each);
+    expect(drawn.length + data.next[0].more).toBe(listed.length);
+  });
+});
+
+describe("readings", () => {
+  test("without any there are words and no picture, with some both; a tread that grew is another tyre", async () => {
+    await add("m1", "Heron");
+    const none = await run("m1", "/reading picture:tread");
+    expect([none.files.length, none.text]).toEqual([0, expect.stringContaining("no tread reading yet")]);
+    for (const [on, dial, rear] of [
+      ["2026-11-02", "6,000 mi", "1.9"],
+      ["2026-11-08", "6,600 mi", "6.9"],
+      ["2026-11-14", "7,200 mi", "6.5"],
+      ["2026-11-20", "7,800 mi", "6.0"],
+    ])
+      await t.open.store.change(async (q) => {
+        const bike = (await q.bikes.ofOwner("m1" as MemberId))[0];
+        if (bike === undefined) throw new Error("no bike");
+        const row = {
+          rev: 1,
+          state: "live",
+          bike: bike.id,
+          on,
+          message: null,
+          ordinal: 0,
+          loggedAt: `${on}T10:00:00.000Z`,
+          by: "m1",
+          at: `${on}T10:00:00.000Z`,
+          why: null,
+          detail: null,
+        };
+        const [miles, depth] = [Number(dial?.replace(/\D/gu, "")), Number(rear)];
+        await q.readings.log([
+          { ...row, id: `o${on}`, kind: "odometer", place: null, dial: miles * 16_093_440, value: null, typed: dial, unit: "mi" },
+          { ...row, id: `t${on}`, kind: "tread", place: "rear", dial: null, value: depth, typed: rear, unit: "mm" },
+        ] as never);
+      });
+    const drawn = await run("m1", "/reading picture:tread");
+    const [rear] = drawn.data.shown.panels.filter(({ place }: { place: string }) => place === "rear");
+    expect(rear.points.map(({ value }: { value: number }) => value)).toEqual([6.9, 6.5, 6]);
+    expect([drawn.files.length, drawn.files[0]?.alt]).toEqual([1, expect.stringContaining("Rear 6 mm")]);
+    const track = await run("m1", "/reading picture:odometer");
+    expect([track.data.shown.points.length, track.files.length]).toEqual([5, 1]);
+  });
+});
+
+describe("a roadside card", () => {
+  test("is private, leaves blank what is not known, keeps the member's own number for every bike and forgets it at none", async () => {
+    await add("m1", "Heron");
+    await add("m1", "Wren");
+    const kept = await run("m1", "/bike card bike:Heron recovery:0800 555 0142");
+    expect([kept.visibility, kept.files.length, kept.text]).toEqual(["private", 1, expect.stringContaining("Blank, to be written in")]);
+    expect((await run("m1", "/bike card bike:Wren")).data.recovery).toBe("0800 555 0142");
+    await add("m2", "Quill");
+    expect((await run("m2", "/bike card")).data.recovery).toBeNull();
+    // Saving anything else of the member leaves it.
+    await run("m1", "/remind distance:km");
+    expect((await run("m1", "/bike card bike:Heron")).data.recovery).toBe("0800 555 0142");
+    await run("m1", "/bike card bike:Heron recovery:none");
+    expect((await run("m1", "/bike card bike:Heron")).data.recovery).toBeNull();
+    const tooLong = await run("m1", `/bike card bike:Heron recovery:${"0".repeat(61)}`);
+    expect(tooLong.data.refused).toEqual({ why: "too long", limit: 60 });
+  });
+  test("says what was entered, each load by its name, and names nothing that members disagree on", async () => {
+    await add("m1", "Heron");
+    const [bike] = await t.open.store.read((q) => q.bikes.ofOwner("m1" as MemberId));
+    const spec = (id: string, key: string, typed: string, use: string | null) => ({
+      ...{ id, rev: 1, state: "live", bike: bike?.id, key, use, typed, source: null, by: "m1", at: "2026-11-26T09:00:00.000Z", why: null },
+      holds: /^\d/u.test(typed) && key.endsWith("pressure") ? { is: "figure", low: 248, high: 248, nominal: null, unit: "psi", step: 1 } : { is: "words" },
+    });
+    await t.open.store.change(async (q) => {
+      for (const each of [
+        spec("a", "rear tyre pressure", "36", "solo"),
+        spec("b", "rear tyre pressure", "42 psi", "two-up"),
+        spec("c", "fuses", "15 A, 10 A", null),
+      ])
+        await q.specs.add(each as never);
+    });
+    const { text } = await run("m1", "/bike card");
+    expect(text).toContain("Rear tyre pressure: solo 36 psi; two-up 42 psi");
+    expect(text).toContain("Fuses: 15 A, 10 A");
+  });
+});
+
+describe("a group's picture", () => {
+  test("shows only bikes whose owners said so, in the group where they said it, and no item by name", async () => {
+    await add("m1", "Heron");
+    await add("m2", "Quill");
+    await run("m2", "/work did:brake fluid on:2024-03-05");
+    expect((await run("m3", "/group picture:yes")).data.rows).toEqual([]);
+    const said = await run("m2", "/bike change group-picture:yes");
+    expect([said.data.pictured, said.text]).toEqual([true, expect.stringContaining("shows Quill now")]);
+    const seen = await run("m3", "/group picture:yes share:yes");
+    expect([seen.visibility, seen.data.rows.map(({ nickname }: { nickname: string }) => nickname), seen.files.length]).toEqual(["shared", ["Quill"], 1]);
+    expect(seen.data.rows[0].dueNow).toBe(1);
+    expect(JSON.stringify(seen).toLowerCase()).not.toContain("brake fluid");
+    expect((await run("m3", "/group picture:yes", { in: "g2" })).data.rows).toEqual([]);
+    await run("m2", "/bike change group-picture:no");
+    expect((await run("m3", "/group picture:yes")).data.rows).toEqual([]);
+  });
+  test("a sold bike leaves it; in no group there is none", async () => {
+    await add("m1", "Heron");
+    await run("m1", "/bike change group-picture:yes");
+    await run("m1", "/bike change state:sold");
+    expect((await run("m1", "/group picture:yes")).data.rows).toEqual([]);
+    expect((await run("m1", "/group picture:yes", { in: "dm" })).data.refused).toEqual({ why: "not in a group" });
+  });
+});
+
+test("a file from before there were group pictures is brought up to date: no bike is in one", async () => {
+  const folder = await mkdtemp(path.join(tmpdir(), "tappet-"));
+  const file = path.join(folder, "practice.sqlite");
+  const before = await openSqlite(file, { upTo: "202611261210-delivery-drawn" });
+  await sql`pragma foreign_keys = off`.execute(before.db);
+  await sql`insert into bikes (id, owner, nickname, nickname_key, kind, state, equipment, plan_column, conditions, known_date, known_ridden, whole_since_new, plan_hash, edits, facts_rev, rules_version, added_at)
+    values ('b1', 'm1', 'Heron', 'heron', 'chain-drive twin', 'riding', '{}', 'mi', '[]', '2026-01-01', 0, 0, 'h', '[]', 1, 1, ${"2026-01-01T00:00:00.000Z" as Instant})`.execute(
+    before.db,
+  );
+  await sql`insert into bike_groups (bike, group_id) values ('b1', 'g1')`.execute(before.db);
+  await before.close();
+  const now = await openSqlite(file);
+  const rows = await now.db.selectFrom("bike_groups").selectAll().execute();
+  expect(rows).toEqual([{ bike: "b1", group_id: "g1", pictured: 0 }]);
+  expect(await storeOn(now).read((q) => q.bikes.picturedIn("g1" as GroupId))).toEqual([]);
+  await sql`pragma foreign_keys = off`.execute(now.db);
+  await storeOn(now).change((q) => q.bikes.picture("b1" as BikeId, "g1" as GroupId, true));
+  expect((await now.db.selectFrom("bike_groups").selectAll().execute())[0]?.pictured).toBe(1);
+  await now.close();
+  await rm(folder, { recursive: true });
+});
