@@ -62,7 +62,7 @@ function asideLine(nickname: string, aside: Aside, { season }: Words): string {
       return season.out(nickname, aside.on);
     case "lay-up":
       return season.away(nickname, aside.on);
-    case "laid up?":
+    case "silent":
       return season.asleep(nickname, aside.on);
     case "date":
       return season.date(nickname, aside.what, aside.on);
@@ -76,7 +76,7 @@ function asideActions({ bike, nickname }: DueBike, aside: Aside, { season: { lab
       return [{ id: actionId("check-begin", `${bike}.out of storage`), label: labels.out(nickname), kind: "press" }];
     case "lay-up":
       return [{ id: actionId("check-begin", `${bike}.lay-up`), label: labels.away(nickname), kind: "press" }];
-    case "laid up?":
+    case "silent":
       return [
         { id: actionId("check-state", `${bike}.laid up`), label: labels.laidUp(nickname), kind: "press" },
         { id: actionId("check-riding", bike), label: labels.riding, kind: "press" },

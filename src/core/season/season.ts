@@ -28,7 +28,7 @@ export type SeasonWant =
   | { readonly want: "out of storage"; readonly on: LocalDate }
   | { readonly want: "lay-up"; readonly on: LocalDate }
   /** `on`: when it was last logged. */
-  | { readonly want: "laid up?"; readonly on: LocalDate };
+  | { readonly want: "silent"; readonly on: LocalDate };
 
 export type Seasonal = {
   readonly window: SeasonWindow;
@@ -56,7 +56,7 @@ export function seasonWant(of: Seasonal, today: LocalDate): SeasonWant | null {
   const ends = nextOn(of.window.to, addDays(today, -AFTER));
   const fresh = (done: LocalDate | null, edge: LocalDate): boolean => done !== null && done >= addDays(edge, -COUNTS);
   if (of.laidUp) return today >= addDays(begins, -BEFORE.out) && !fresh(of.lastOut, begins) ? { want: "out of storage", on: begins } : null;
-  if (isSilent(of, today)) return { want: "laid up?", on: of.lastLogged as LocalDate };
+  if (isSilent(of, today)) return { want: "silent", on: of.lastLogged as LocalDate };
   return today >= addDays(ends, -BEFORE.away) && !fresh(of.lastAway, ends) ? { want: "lay-up", on: ends } : null;
 }
 

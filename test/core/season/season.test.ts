@@ -31,7 +31,7 @@ describe("a season from 15 March to 31 October", () => {
   test("asks whether one that nobody logs was put away, a month after it was last logged, and not in the season", () => {
     const quiet = bike({ lastLogged: localDate("2026-10-12"), lastAway: localDate("2026-10-13") });
     expect(wants(quiet, "2026-11-13")).toBeNull();
-    expect(wants(quiet, "2026-11-14")).toEqual({ want: "laid up?", on: "2026-10-12" });
+    expect(wants(quiet, "2026-11-14")).toEqual({ want: "silent", on: "2026-10-12" });
     expect(wants({ ...quiet, lastLogged: localDate("2026-12-01") }, "2026-12-20")).toBeNull();
     expect(wants(quiet, "2027-06-01")).toBeNull();
   });
