@@ -22,6 +22,7 @@ import { planReadChart } from "./plan-read-chart.ts";
 import { planSheet } from "./plan-sheet.ts";
 import { reading } from "./reading.ts";
 import { remind } from "./remind.ts";
+import { spec } from "./spec.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
 import { torqueHex } from "./torque-hex.ts";
 import { torqueSetCommand } from "./torque-set.ts";
@@ -48,6 +49,7 @@ const ALL = [
   planChange,
   planChart,
   planReadChart,
+  spec,
   planSheet,
   planJob,
   convert,

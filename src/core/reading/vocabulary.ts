@@ -9,6 +9,7 @@ import type { NumberStyle } from "../quantity/number.ts";
 import type { UnitNames } from "../quantity/parse.ts";
 import type { UnitId } from "../quantity/units.ts";
 import type { HowWeKnow } from "../schedule/facts.ts";
+import type { SpecWords } from "../spec/find.ts";
 import type { ChartWords } from "./chart-words.ts";
 import type { DefectWords } from "./defect-words.ts";
 import type { ReadingKind } from "./kinds.ts";
@@ -73,6 +74,8 @@ export type Vocabulary = {
   readonly defects: DefectWords;
   /** How a pasted service chart is read. */
   readonly chart: ChartWords;
+  /** What people type for a spec, and around it. */
+  readonly specs: SpecWords;
   /** How a member says how they know. */
   readonly how: Readonly<Record<HowWeKnow, readonly string[]>>;
 };

@@ -10,6 +10,7 @@ import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
 import { defectWords } from "./defects.ts";
 import { dueWords } from "./due.ts";
+import { judgeWords } from "./judge.ts";
 import { outlookWords } from "./outlook.ts";
 import { pictureWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
@@ -20,6 +21,7 @@ import { reminderWords } from "./reminders.ts";
 import { seasonWords } from "./season.ts";
 import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
+import { specWords } from "./specs.ts";
 import { torqueWords } from "./torque.ts";
 
 /** The words of a language for one member on one day. */
@@ -40,12 +42,14 @@ export function english(style: PrintStyle, today: LocalDate) {
     chart: chartWords(p, plan.repeats),
     readChart: readChartWords(p, plan),
     readings: readingWords(p),
+    judge: judgeWords(p),
     checks: checkWords(p),
     season: seasonWords(p, today),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
     settings: settingsWords(p),
+    specs: specWords(p, style.locale, today),
     sheet: sheetWords(p),
     refusal: refusalWords(p),
     help: helpWords,
