@@ -29,6 +29,7 @@ export type Refusal =
   /** How far to look ahead. */
   | { readonly why: "not ahead"; readonly typed: string; readonly because: "not read" | "past" | "too far" | "no reading" }
   | { readonly why: "not an interval"; readonly typed: string }
+  | { readonly why: "not a cost"; readonly typed: string }
   /** Sets of tyres: what is wrong with the one named. */
   | { readonly why: "tyres"; readonly because: "what came off" | "on already" | "other on" | "earlier" | "name"; readonly set: string }
   /** Specs: `keys` and `nearest` are rows of trade/spec-keys. */

@@ -23,6 +23,7 @@ import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
 import { specWords } from "./specs.ts";
 import { torqueWords } from "./torque.ts";
+import { workDetailWords } from "./work-detail.ts";
 
 /** The words of a language for one member on one day. */
 export type Words = ReturnType<typeof english>;
@@ -36,6 +37,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     bikes: bikeWords(p),
     due: dueWords(p),
     defects: defectWords(p),
+    workDetail: workDetailWords(p),
     outlook: outlookWords(p),
     pictures: pictureWords(p),
     plan,

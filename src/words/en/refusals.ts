@@ -111,6 +111,8 @@ export const refusalWords = (p: Printer) => {
         return `It is already so: ${refusal.state}.`;
       case "cannot convert":
         return cannotConvert(refusal, one);
+      case "not a cost":
+        return `I cannot read “${clip(refusal.typed)}” as what it cost. Type it as 48.60, or with its currency: 48.60 EUR.`;
       case "not a torque":
         return `I cannot read “${clip(refusal.typed)}” as a torque. Try 24 Nm, 60-80 in-lb or 10 ± 1 Nm.`;
       case "one end only":
