@@ -7,6 +7,7 @@ import { bikeDate } from "./bike-date.ts";
 import { bikeFitted } from "./bike-fitted.ts";
 import { bikeList } from "./bike-list.ts";
 import { bikeOdometer } from "./bike-odometer.ts";
+import { bikeParts } from "./bike-parts.ts";
 import { bikeTyres } from "./bike-tyres.ts";
 import { check } from "./check.ts";
 import { convert } from "./convert.ts";
@@ -20,6 +21,7 @@ import { planJob } from "./plan-job.ts";
 import { planList } from "./plan-list.ts";
 import { planReadChart } from "./plan-read-chart.ts";
 import { planSheet } from "./plan-sheet.ts";
+import { planShopping } from "./plan-shopping.ts";
 import { reading } from "./reading.ts";
 import { remind } from "./remind.ts";
 import { spec } from "./spec.ts";
@@ -41,6 +43,7 @@ const ALL = [
   bikeTyres,
   bikeDate,
   bikeCard,
+  bikeParts,
   reading,
   work,
   due,
@@ -52,6 +55,7 @@ const ALL = [
   spec,
   planSheet,
   planJob,
+  planShopping,
   convert,
   torqueSetCommand,
   torqueStages,

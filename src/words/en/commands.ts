@@ -24,6 +24,7 @@ export const COMMAND_WORDS = {
       "not-used": "A condition of use to take away",
       yearly: "About how far it is ridden in a year",
       book: "Keep to the printed marks, for a warranty",
+      registered: "By the book: when it was first registered, from which yearly services run",
       model: "Make and model: shares specs and plans with the same model in the group",
       "group-picture": "Let this group's picture show when it falls due; off until you say so",
     },
@@ -65,6 +66,11 @@ export const COMMAND_WORDS = {
     does: "A roadside card to keep on your phone: tyres, pressures, bulbs, fuses, plug, chain, your own recovery number.",
     options: { bike: "Which bike", recovery: "The number you call when stranded; none forgets it" },
     example: "/bike card bike:Heron",
+  },
+  "bike parts": {
+    does: "Parts fitted: tyres, pads, chain, battery, fluids, each with how far it has gone.",
+    options: { bike: "Which bike, when you have several", share: "Show the answer to everyone here" },
+    example: "/bike parts bike:Heron",
   },
   reading: {
     does: "Log a reading, or list the latest and what is unanswered.",
@@ -144,6 +150,11 @@ export const COMMAND_WORDS = {
     does: "The service sheet: what the next service asks of your bike, in order, with tools, values and parts to have ready.",
     options: { at: "Which service: next, or 12,000 mi", bike: "Which bike, when you have several", share: "Show the answer to everyone here" },
     example: "/plan sheet at:16,000 mi bike:Heron",
+  },
+  "plan shopping": {
+    does: "What to buy for all that falls due within a month or until a day, each thing once.",
+    options: { until: "By when: midsummer, 1 June, in 6 weeks", bike: "Which bike; all of yours when left out", share: "Show the answer to everyone here" },
+    example: "/plan shopping until:midsummer",
   },
   "plan job": {
     does: "The sheet you are working through: what is ticked and what is left, or tick an item off.",
