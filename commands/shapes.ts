@@ -3,10 +3,12 @@
 import { z } from "zod";
 import { FOUND_BY, GRADES } from "../src/core/defect.ts";
 import { EQUIPMENT, type EquipmentPart } from "../src/core/equipment.ts";
+import { VERDICTS } from "../src/core/judgement/verdict.ts";
 import { READING_KINDS, type ReadingKind } from "../src/core/reading/kinds.ts";
 import { OUTCOMES, STATUSES } from "../src/core/schedule/facts.ts";
 import { DRIVES, WRENCH_KINDS } from "../src/core/torque/wrench.ts";
 import type { KindId } from "../src/trade/kinds.ts";
+import { LIMITS_BY } from "../src/usecases/judge.ts";
 import { KIND_NAMES } from "../src/words/en/bikes.ts";
 
 export const localDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
@@ -53,6 +55,29 @@ export const defect = z.object({
 });
 const named = z.object({ id: z.string(), nickname: z.string(), unit });
 const news = z.object({ bike: z.string(), nickname: z.string(), item: z.string(), called: z.string(), status: z.enum(STATUSES) });
+export const judgement = z.object({
+  is: z.enum(VERDICTS),
+  side: z.enum(["low", "high"]).nullish(),
+  room: z.number().nullish(),
+  limit: z.object({ min: z.number().nullable(), max: z.number().nullable(), near: z.number().nullable(), source: z.string() }).optional(),
+  missing: z.array(z.string()).optional(),
+});
+export const judged = z.object({
+  ...{
+    id: z.string(),
+    kind,
+    place,
+    on: localDate,
+    value: z.number(),
+    unit: z.string(),
+    judgement,
+    by: z.enum(LIMITS_BY),
+    item: z.string().nullable(),
+    doNotRide: z.boolean(),
+  },
+  ...{ caution: z.string().nullable(), add: z.number().nullable(), share: z.number().nullable(), miscounted: z.boolean() },
+});
+const judgedOn = judged.extend({ bike: z.string(), first: z.boolean() });
 const gap = z.object({ need: z.enum(["bike", "place", "unit", "number", "item", "date", "defect", "sure"]) });
 export const question = z.object({
   draft: z.string(),
@@ -133,6 +158,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     mayClose: z.array(z.object({ defect, work: z.string() })),
     bikes: z.array(named),
     news: z.array(news),
+    judged: z.array(judgedOn).optional(),
     withdrawn: z.array(reading),
   }),
   z.object({ is: z.literal("asked"), question }),

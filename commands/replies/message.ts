@@ -1,6 +1,7 @@
 // What a message came to, as words: in full where the member is alone with the bot, almost nothing in a channel.
 
 import type { Action, Form, MessageAnswer, Said } from "../../src/chat/reply.ts";
+import { callsForWork } from "../../src/core/judgement/verdict.ts";
 import { dialOf } from "../../src/core/quantity/distance.ts";
 import { mayRollOver } from "../../src/core/usage/roll-over.ts";
 import type { MessageOutcome, Question } from "../../src/usecases/messages.ts";
@@ -8,6 +9,7 @@ import type { Words } from "../../src/words/en/english.ts";
 import { firstBike } from "./added.ts";
 import { sayConversion } from "./conversion.ts";
 import { defectActions, showEach } from "./defects.ts";
+import { cautionOfJudged, judgedLines } from "./judge.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
 
 type Logged = Extract<MessageOutcome, { is: "logged" }>;
@@ -57,11 +59,11 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
     case "taken back":
       return null;
     case "logged": {
-      const [news] = outcome.news;
-      const asks = outcome.defects.length + outcome.mayClose.length > 0;
-      if (news === undefined && !asks) return { react: "logged", reply: null, data: outcome };
+      const wants = outcome.news[0]?.nickname ?? nicknameOfPressing(outcome);
+      const asks = outcome.defects.some(({ from }) => from !== "verdict") || outcome.mayClose.length > 0;
+      if (wants === null && !asks) return { react: "logged", reply: null, data: outcome };
       const reply = {
-        ...said([news === undefined || asks ? words.defects.inChannel() : words.readings.newsInChannel(news.nickname)], {
+        ...said([wants === null || asks ? words.defects.inChannel() : words.readings.newsInChannel(wants)], {
           actions: [press("show-logged", outcome.source, words.readings.labels.logged)],
         }),
         visibility: "shared",
@@ -103,6 +105,12 @@ export function answerInFull(outcome: MessageOutcome, words: Words): MessageAnsw
   return { react: outcome.is === "logged" ? "logged" : outcome.is === "asked" ? "asked" : null, reply, data: outcome };
 }
 
+/** The bike on which a reading is near its limit or beyond; null when none is. */
+function nicknameOfPressing({ judged = [], bikes }: Logged): string | null {
+  const pressing = judged.find(({ judgement }) => callsForWork(judgement) || judgement.is === "near limit");
+  return pressing === undefined ? null : (bikes.find(({ id }) => id === pressing.bike)?.nickname ?? null);
+}
+
 function sayLogged(outcome: Logged, words: Words): Said {
   const lines: string[] = [];
   for (const bike of outcome.bikes) {
@@ -110,6 +118,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
     if (readings.length > 0) lines.push(words.readings.logged(bike.nickname, readings, words.today));
     for (const work of outcome.work.filter((each) => each.bike === bike.id)) lines.push(words.readings.worked(bike.nickname, work, bike.unit, words.today));
   }
+  lines.push(...judgedLines(outcome.judged ?? [], words));
   for (const defect of outcome.defects) lines.push(words.defects.noted(defect));
   for (const defect of outcome.closed) lines.push(words.defects.mended(defect));
   for (const { defect } of outcome.mayClose) lines.push(words.defects.closesIt(defect));
@@ -126,7 +135,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   const [bike] = outcome.bikes;
   if (bike !== undefined && outcome.news.length > 0) actions.push(press("show-due", bike.id, words.readings.labels.due));
   const [hurts] = [...outcome.defects, ...outcome.closed].filter((each) => each.caution !== null);
-  return said(lines, { actions, caution: words.caution(hurts?.caution ?? null) });
+  return said(lines, { actions, caution: words.caution(hurts?.caution ?? null) ?? cautionOfJudged(outcome.judged ?? [], words) });
 }
 
 /** The odometer that came with work is said in the work's own line. */

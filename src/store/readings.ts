@@ -6,7 +6,7 @@ import type { BikeId, MemberId } from "../core/ids.ts";
 import type { Dial } from "../core/quantity/distance.ts";
 import type { ReadingDetail } from "../core/reading/detail.ts";
 import { KIND_KEYS, type Place, type ReadingKind, type ReadingUnit } from "../core/reading/kinds.ts";
-import type { Measured } from "../core/schedule/measured.ts";
+import type { Taken } from "../core/schedule/measured.ts";
 import type { OdometerReading } from "../core/usage/track.ts";
 import type { Db } from "./db.ts";
 import { closeRevision, nextOrdinal } from "./revisions.ts";
@@ -36,17 +36,17 @@ export type ReadingRecord = {
   readonly detail: ReadingDetail | null;
 };
 
-/** What the schedule needs of a bike's readings. */
-export type ReadHistory = { readonly odometers: readonly OdometerReading[]; readonly measured: readonly Measured[] };
+/** What the schedule needs of a bike's readings: every odometer, and of each other kind at each place those of its latest day. */
+export type ReadHistory = { readonly odometers: readonly OdometerReading[]; readonly measured: readonly Taken[] };
 
 const MEASURED_KINDS = KIND_KEYS.filter((kind) => kind !== "odometer");
 
 export function readingsRepo(db: Db) {
   const live = () => db.selectFrom("readings").selectAll().where("current", "=", 1).where("state", "=", "live");
   return {
-    /** Of some bikes: the live odometer readings in the order they were taken, and the latest day on which each other kind was read at each place. */
+    /** Of some bikes: the live odometer readings in the order they were taken, and what was read of each other kind at each place on the latest day it was read. */
     async historiesOf(ids: readonly BikeId[]): Promise<Map<BikeId, ReadHistory>> {
-      const found = new Map(ids.map((id) => [id, { odometers: [] as OdometerReading[], measured: [] as Measured[] }]));
+      const found = new Map(ids.map((id) => [id, { odometers: [] as OdometerReading[], measured: [] as Taken[] }]));
       if (ids.length === 0) return found;
       const those = () =>
         db
@@ -54,18 +54,15 @@ export function readingsRepo(db: Db) {
           .where("bike", "in", [...ids])
           .where("current", "=", 1)
           .where("state", "=", "live");
+      const columns = ["bike", "kind", "place", "id", "dial", "value", "unit", "detail", "on_date", "logged_at", "ordinal"] as const;
+      const latest = those()
+        .select([...columns, sql<number>`rank() over (partition by bike, kind, place order by on_date desc)`.as("nth")])
+        .where("kind", "in", MEASURED_KINDS)
+        .as("latest");
       const rows = await those()
-        .select(["bike", "kind", "place", "id", "dial", "on_date", "logged_at", "ordinal"])
+        .select(columns)
         .where("kind", "=", "odometer")
-        .unionAll(
-          those()
-            .select((e) => [
-              ...(["bike", "kind", "place"] as const),
-              ...[e.val("").as("id"), sql<null>`null`.as("dial"), e.fn.max("on_date").as("on_date"), e.val("").as("logged_at"), sql<number>`0`.as("ordinal")],
-            ])
-            .where("kind", "in", MEASURED_KINDS)
-            .groupBy(["bike", "kind", "place"]),
-        )
+        .unionAll(db.selectFrom(latest).select(columns).where("nth", "=", 1))
         .execute();
       // The index gives each bike's rows by day already; sorting them here costs less than the database's sort of a union.
       rows.sort(byTime);
@@ -76,26 +73,8 @@ export function readingsRepo(db: Db) {
         const history = found.get(row.bike as BikeId);
         const on = row.on_date as LocalDate;
         if (row.kind === "odometer") history?.odometers.push({ id: row.id, on, order, dial: (row.dial ?? 0) as Dial });
-        else history?.measured.push({ kind: row.kind as ReadingKind, place: row.place as Place | null, on });
+        else history?.measured.push(takenOf(row));
       });
-      return found;
-    },
-    /** Of some bikes: every day on which each kind but the odometer was read at each place, oldest first. */
-    async measuredDays(ids: readonly BikeId[]): Promise<Map<BikeId, readonly Measured[]>> {
-      const found = new Map(ids.map((id) => [id, [] as Measured[]]));
-      if (ids.length === 0) return found;
-      const rows = await db
-        .selectFrom("readings")
-        .select(["bike", "kind", "place", "on_date"])
-        .distinct()
-        .where("bike", "in", [...ids])
-        .where("current", "=", 1)
-        .where("state", "=", "live")
-        .where("kind", "in", MEASURED_KINDS)
-        .orderBy("on_date")
-        .execute();
-      for (const { bike, kind, place, on_date } of rows)
-        found.get(bike as BikeId)?.push({ kind: kind as ReadingKind, place: place as Place | null, on: on_date as LocalDate });
       return found;
     },
     /** The latest live readings of a bike, newest first. */
@@ -142,6 +121,18 @@ export function readingsRepo(db: Db) {
         .execute();
       return rows.map(recordOf);
     },
+    /** Every live reading of some bikes but of the odometer, or of some kinds only; oldest first. */
+    async everyTaken(ids: readonly BikeId[], kinds: readonly ReadingKind[] = MEASURED_KINDS): Promise<Map<BikeId, Taken[]>> {
+      const found = new Map<BikeId, Taken[]>(ids.map((id) => [id, []]));
+      if (ids.length === 0) return found;
+      const rows = await live()
+        .where("bike", "in", [...ids])
+        .where("kind", "in", [...kinds])
+        .execute();
+      rows.sort(byTime);
+      for (const row of rows) found.get(row.bike as BikeId)?.push(takenOf(row));
+      return found;
+    },
     nextOrdinal: (message: string): Promise<number> => nextOrdinal(db, "readings", message),
     async log(records: readonly ReadingRecord[]): Promise<void> {
       if (records.length > 0) await db.insertInto("readings").values(records.map(rowOf)).execute();
@@ -158,6 +149,15 @@ export function readingsRepo(db: Db) {
     },
   };
 }
+
+function takenOf(row: Pick<Tables["readings"], "id" | "kind" | "place" | "value" | "unit" | "detail" | "logged_at" | "ordinal" | "on_date">): Taken {
+  return {
+    ...{ id: row.id, kind: row.kind as ReadingKind, place: row.place as Place | null, on: row.on_date as LocalDate, value: row.value ?? 0 },
+    ...{ unit: row.unit as ReadingUnit, detail: detailOf(row.detail), loggedAt: row.logged_at, ordinal: row.ordinal },
+  };
+}
+
+const detailOf = (json: string | null): ReadingDetail | null => (json === null ? null : (JSON.parse(json) as ReadingDetail));
 
 type Timed = { readonly on_date: string; readonly logged_at: string; readonly ordinal: number };
 const byTime = (a: Timed, b: Timed): number => compare(a.on_date, b.on_date) || compare(a.logged_at, b.logged_at) || a.ordinal - b.ordinal;
@@ -182,7 +182,7 @@ function recordOf(row: Tables["readings"]): ReadingRecord {
     by: row.by as MemberId,
     at: row.at as Instant,
     why: row.why,
-    detail: row.detail === null ? null : (JSON.parse(row.detail) as ReadingDetail),
+    detail: detailOf(row.detail),
   };
 }
 

@@ -100,6 +100,20 @@ export const DEFECTS = {
   "side stand": { system: "frame and stands", usual: "do not ride", caution: null, mends: ["side-stand.test"], source: PRACTICE },
   fastener: { system: "frame and stands", usual: "do not ride", caution: "fasteners", mends: ["fasteners.check"], source: PRACTICE },
   frame: { system: "frame and stands", usual: "do not ride", caution: null, mends: [], source: PRACTICE },
+
+  // Found by measuring: the work that mends each closes it.
+  "worn front tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace"], source: PRACTICE },
+  "worn rear tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["rear-tyre.replace"], source: PRACTICE },
+  "worn front pads": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-pads.measure"], source: PRACTICE },
+  "worn rear pads": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["rear-pads.measure"], source: PRACTICE },
+  "worn disc": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-discs.measure", "rear-discs.measure"], source: PRACTICE },
+  "low brake fluid": {
+    system: "brakes",
+    usual: "do not ride",
+    caution: "brake fluid",
+    mends: ["brake-fluid.inspect", "brake-fluid.replace"],
+    source: PRACTICE,
+  },
 } as const satisfies Record<string, DefectRow>;
 
 export type DefectKind = keyof typeof DEFECTS;

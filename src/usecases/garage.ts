@@ -9,8 +9,8 @@ import type { BikeId, ItemKey } from "../core/ids.ts";
 import { type FoldedPlan, fold } from "../core/plan/fold.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
 import { type Dial, type DistanceUnit, type Stretch, TENTHS_OF_MM } from "../core/quantity/distance.ts";
-import type { Due, Facts, Fitting, Job, Moment } from "../core/schedule/facts.ts";
-import { type Measured, measuredJobs } from "../core/schedule/measured.ts";
+import type { Due, Facts, Fitting, Job, Moment, Verdict } from "../core/schedule/facts.ts";
+import { measuredJobs, type Taken } from "../core/schedule/measured.ts";
 import { ownRules, rechecksOf } from "../core/schedule/rechecks.ts";
 import { dueList } from "../core/schedule/status.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
@@ -20,9 +20,12 @@ import type { LayUpRecord } from "../store/bikes.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { OF_TYRES } from "../trade/items/chassis.ts";
+import { isJudged } from "../trade/judged.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
 import { zoneOfBike } from "./context.ts";
 import { groupYears } from "./group-riding.ts";
+import { type Judged, judgeAll, ofTheSetOn, type Rig, verdictsOf } from "./judge.ts";
+import { bareRig, rigsOf } from "./rig.ts";
 
 /** One bike, whole, at one moment. */
 export type Garaged = {
@@ -37,15 +40,19 @@ export type Garaged = {
   readonly lastDial: Dial | null;
   readonly today: LocalDate;
   readonly odometers: readonly OdometerReading[];
-  readonly measured: readonly Measured[];
+  readonly measured: readonly Taken[];
   readonly work: readonly WorkRecord[];
   readonly layUps: readonly LayUpRecord[];
+  /** What readings are judged by. */
+  readonly rig: Rig;
+  /** What stands of each thing measured. */
+  readonly judged: readonly Judged[];
   readonly groupYear: Stretch | null;
   /** What stands open, oldest first. */
   readonly defects: readonly Defect[];
 };
 
-/** Loads bikes with their facts in four statements, one more where tyres are swapped, however many bikes and however long their history. */
+/** Loads bikes with their facts in four statements, one more where tyres are swapped and two where something is judged, however many bikes and however long their history. */
 export async function garage(
   q: Repos,
   bikes: readonly Bike[],
@@ -56,10 +63,14 @@ export async function garage(
   const turns = await q.bikes.turns(ids);
   const read = await q.readings.historiesOf(ids);
   const work = await q.work.ofBikes(ids);
+  const rigs = await rigsOf(
+    q,
+    bikes.filter(({ id }) => (read.get(id)?.measured ?? []).some(({ kind }) => isJudged(kind))),
+  );
   const defects = await q.defects.openOf(ids);
   // Where tyres are swapped, what was measured before the last reading may be of the set that is on again.
   const swapped = ids.filter((id) => work.get(id)?.some(({ items }) => items.some(({ item }) => item === TYRES_FITTED)));
-  const days = await q.readings.measuredDays(swapped);
+  const days = await q.readings.everyTaken(swapped);
   const years = await groupYears(q, bikes, (id) => read.get(id)?.odometers ?? []);
   const garaged: Garaged[] = [];
   for (const bike of bikes) {
@@ -79,6 +90,7 @@ export async function garage(
           odometers: read.get(bike.id)?.odometers ?? [],
           measured: days.get(bike.id) ?? read.get(bike.id)?.measured ?? [],
           work: work.get(bike.id) ?? [],
+          rig: rigs.get(bike.id) ?? bareRig(bike),
           groupYear: years.get(bike.id) ?? null,
           defects: defects.get(bike.id) ?? [],
         },
@@ -93,8 +105,9 @@ type Parts = {
   readonly epochs: readonly Epoch[];
   readonly layUps: readonly LayUpRecord[];
   readonly odometers: readonly OdometerReading[];
-  readonly measured: readonly Measured[];
+  readonly measured: readonly Taken[];
   readonly work: readonly WorkRecord[];
+  readonly rig: Rig;
   /** What bikes of its group ride in a year, where its own readings and its member say too little. */
   readonly groupYear: Stretch | null;
   readonly defects: readonly Defect[];
@@ -115,6 +128,8 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   );
   const rechecks = rechecksOf(own, jobs, track, bike.column, last?.ridden ?? null);
   const looks = RECHECK_RULES.map(({ item }) => item).filter((item) => rechecks.some((recheck) => recheck.item === item.key));
+  const fittings = fittingsOf(parts.work, track);
+  const judged = judgeAll(ofTheSetOn(parts.measured, fittings), parts.rig);
   const facts: Facts = {
     plan: looks.length === 0 ? plan : { items: [...plan.items, ...looks] },
     equipment: bike.equipment,
@@ -123,12 +138,12 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     jobs,
     odometer: track,
     hours: [],
-    verdicts: [],
+    verdicts: verdictsOf(judged).filter((verdict) => !isSettled(verdict, parts, plan.items)),
     rechecks,
     layUps: parts.layUps,
     knownFrom: bike.knownFrom,
     byTheBook: bike.byTheBook,
-    fittings: fittingsOf(parts.work, track),
+    fittings,
     ofTyres: OF_TYRES_KEYS,
   };
   // A forecast is learnt from the whole track: only when somebody asks for it.
@@ -155,9 +170,20 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     measured: parts.measured,
     work: parts.work,
     layUps: parts.layUps,
+    rig: parts.rig,
+    judged,
     groupYear,
     defects: parts.defects,
   };
+}
+
+/** Work of the same day, recorded with the reading or after it, answers what was found. */
+function isSettled({ item, on, reading }: Verdict, { measured, work }: Parts, items: readonly PlanItem[]): boolean {
+  const logged = measured.find(({ id }) => id === reading)?.loggedAt ?? "";
+  const covers = (key: ItemKey): boolean => key === item || items.some((line) => line.key === key && line.covers.includes(item));
+  return work.some(
+    (record) => record.on.from === on && record.loggedAt >= logged && record.items.some((done) => done.outcome !== "could not do" && covers(done.item)),
+  );
 }
 
 /** The jobs of a work record, as the schedule reads them: where the bike had got to by the dial of that day. */
@@ -183,6 +209,7 @@ export function withMore(g: Garaged, more: Pick<Parts, "odometers" | "measured" 
     g.bike,
     g.plan,
     {
+      rig: g.rig,
       epochs: g.track.epochs,
       layUps: g.layUps,
       odometers: [...g.odometers, ...more.odometers],
@@ -204,6 +231,7 @@ export function without(g: Garaged, readings: readonly { readonly id: string }[]
     odometers: g.odometers.filter((reading) => !gone.has(reading.id)),
     measured: g.measured,
     work: g.work.filter((record) => !gone.has(record.id)),
+    rig: g.rig,
     groupYear: g.groupYear,
     defects: g.defects,
   };

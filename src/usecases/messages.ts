@@ -10,6 +10,7 @@ import type { Gap, Intent } from "../core/reading/intent.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { Due, Status } from "../core/schedule/facts.ts";
+import type { Taken } from "../core/schedule/measured.ts";
 import { dialAt } from "../core/usage/track.ts";
 import { read } from "../message/read.ts";
 import type { Draft } from "../store/drafts.ts";
@@ -22,8 +23,11 @@ import { type ConvertAnswer, withTools } from "./convert.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { duesOf, figureOfLast, type Garaged, garage, itemOf, itemsOf, pick, withMore, without } from "./garage.ts";
+import { type JudgedOn, judgeTaken, type Rig } from "./judge.ts";
 import { refused } from "./refusals.ts";
+import { rigsOf } from "./rig.ts";
 import { asMeasured, asOdometers, heldAgainst, type Saved, save, strangeAgainst } from "./settle.ts";
+import { noteVerdicts } from "./verdict-defects.ts";
 
 /** An item that this message made more urgent. */
 export type News = { readonly bike: BikeId; readonly nickname: string; readonly item: ItemKey; readonly called: string; readonly status: Status };
@@ -82,6 +86,8 @@ export type MessageOutcome =
       readonly mayClose: readonly { readonly defect: DefectShown; readonly work: string }[];
       readonly bikes: readonly NamedBike[];
       readonly news: readonly News[];
+      /** What came of judging these readings. */
+      readonly judged?: readonly JudgedOn[];
       /** Earlier readings that were withdrawn as slips for this one's sake. */
       readonly withdrawn: readonly ReadingRecord[];
     }
@@ -235,18 +241,35 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const standing = reopened.length === 0 ? all : all.map((g) => ({ ...g, defects: [...g.defects, ...reopened.filter((d) => d.bike === g.bike.id)] }));
   const saved = await save(q, ctx, intents, standing, source, first);
   const touched = standing.filter((g) => allOf(saved).some((record) => record.bike === g.bike.id));
+  // A first reading finds nothing loaded that it could be judged by.
+  const rigs = await rigsOf(
+    q,
+    touched.map((g) => g.bike),
+  );
+  const judged = touched.flatMap((g) => asMeasured(saved.readings, g.bike.id).flatMap((taken) => judgedOn(g, taken, rigs.get(g.bike.id) ?? g.rig)));
   const news = touched.flatMap((g) => {
-    const after = withMore(g, {
-      odometers: asOdometers(saved.readings, g.bike.id),
-      measured: asMeasured(saved.readings, g.bike.id),
-      work: saved.work.filter((w) => w.bike === g.bike.id),
-    });
+    const after = withMore(
+      { ...g, rig: rigs.get(g.bike.id) ?? g.rig },
+      {
+        odometers: asOdometers(saved.readings, g.bike.id),
+        measured: asMeasured(saved.readings, g.bike.id),
+        work: saved.work.filter((w) => w.bike === g.bike.id),
+      },
+    );
     return newsBetween(ctx, g, after);
   });
+  const next = first + saved.readings.length + saved.work.length + saved.defects.length;
+  const verdicts = await noteVerdicts(q, ctx, touched, { judged, ...saved }, source, next);
+  const closed = [...saved.closed, ...verdicts.closed];
   return {
-    ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, saved.defects) },
-    ...{ closed: shownOn(touched, saved.closed), mayClose: mayClose(touched, saved), bikes: touched.map(named), news, withdrawn: [] },
+    ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, [...saved.defects, ...verdicts.noted]) },
+    ...{ closed: shownOn(touched, closed), mayClose: mayClose(touched, { ...saved, closed }), bikes: touched.map(named), news, judged, withdrawn: [] },
   };
+}
+
+function judgedOn(g: Garaged, taken: Taken, rig: Rig): readonly JudgedOn[] {
+  const judged = judgeTaken(taken, rig);
+  return judged === null ? [] : [{ bike: g.bike.id, ...judged, first: !g.measured.some(({ kind }) => kind === judged.kind) }];
 }
 
 /** Open defects that work of this kind can mend, and that it did not name: the member says whether it did. */

@@ -7,7 +7,7 @@ import { type Dial, type DistanceUnit, dialOf } from "../core/quantity/distance.
 import type { Gap, Intent, LogReading, NoteDefect, RecordWork } from "../core/reading/intent.ts";
 import { READING_KINDS } from "../core/reading/kinds.ts";
 import { canonicalReading } from "../core/reading/value.ts";
-import type { Measured } from "../core/schedule/measured.ts";
+import type { Taken } from "../core/schedule/measured.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
 import { judgeReading } from "../core/usage/judge-reading.ts";
 import type { OdometerReading, TrackPoint } from "../core/usage/track.ts";
@@ -142,8 +142,10 @@ export function asOdometers(readings: readonly ReadingRecord[], bike: BikeId): O
 }
 
 /** The other readings among saved records, as the schedule takes them. */
-export function asMeasured(readings: readonly ReadingRecord[], bike: BikeId): Measured[] {
-  return readings.filter((r) => r.bike === bike && r.kind !== "odometer").map(({ kind, place, on }) => ({ kind, place, on }));
+export function asMeasured(readings: readonly ReadingRecord[], bike: BikeId): Taken[] {
+  return readings
+    .filter((r) => r.bike === bike && r.kind !== "odometer")
+    .map(({ id, kind, place, on, value, unit, detail, loggedAt, ordinal }) => ({ id, kind, place, on, value: value ?? 0, unit, detail, loggedAt, ordinal }));
 }
 
 function readingOf(ctx: Ctx, intent: LogReading, g: Garaged, source: string, ordinal: number): ReadingRecord {

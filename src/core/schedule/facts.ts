@@ -3,8 +3,10 @@
 import type { LocalDate, VagueDate } from "../calendar/dates.ts";
 import type { Equipment } from "../equipment.ts";
 import type { ItemKey } from "../ids.ts";
+import type { VerdictWord } from "../judgement/verdict.ts";
 import type { Condition, Plan } from "../plan/plan.ts";
 import type { DistanceUnit, Ridden, Stretch } from "../quantity/distance.ts";
+import type { Place, ReadingKind, ReadingUnit } from "../reading/kinds.ts";
 import type { Forecast } from "../usage/forecast.ts";
 import type { Track } from "../usage/track.ts";
 
@@ -27,12 +29,20 @@ export type Job = {
   readonly how: HowWeKnow;
 };
 
-/** A judgement of a measured value that makes its item due by itself. */
+/** A judgement of a measured value that makes its item due by itself. `measured`: what was read, for the reason; `limit` is the end that tells, both in the canonical unit of the kind. */
 export type Verdict = {
   readonly item: ItemKey;
   readonly on: LocalDate;
-  readonly is: "within" | "near limit" | "at limit" | "beyond limit" | "cannot tell";
+  readonly is: VerdictWord;
   readonly reading: string;
+  readonly measured?: {
+    readonly kind: ReadingKind;
+    readonly place: Place | null;
+    readonly value: number;
+    readonly unit: ReadingUnit;
+    readonly limit: number | null;
+    readonly side: "low" | "high" | null;
+  };
 };
 
 /** A one-off look after work, due a distance after it. `because` names the rule that asks for it; `after`: where the work was done. */

@@ -2,11 +2,22 @@
 
 import type { LocalDate } from "../calendar/dates.ts";
 import type { PlanItem } from "../plan/plan.ts";
-import type { Place, ReadingKind } from "../reading/kinds.ts";
+import type { ReadingDetail } from "../reading/detail.ts";
+import type { Place, ReadingKind, ReadingUnit } from "../reading/kinds.ts";
 import type { Job } from "./facts.ts";
 
 /** A day on which something was read at a place: the latest, or for a bike whose tyres are swapped every one. */
 export type Measured = { readonly kind: ReadingKind; readonly place: Place | null; readonly on: LocalDate };
+
+/** A reading of the latest day at its place, with all that judging it takes. `value` in the canonical unit of its kind; `loggedAt` and `ordinal` put those of one day in order. */
+export type Taken = Measured & {
+  readonly id: string;
+  readonly value: number;
+  readonly unit: ReadingUnit;
+  readonly detail: ReadingDetail | null;
+  readonly loggedAt: string;
+  readonly ordinal: number;
+};
 
 /** The times each such item was done: a reading at its place; of both places, the one read longest ago tells. */
 export function measuredJobs(items: readonly PlanItem[], measured: readonly Measured[]): Job[] {

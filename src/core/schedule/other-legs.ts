@@ -3,9 +3,10 @@
 import { addDays } from "../calendar/arithmetic.ts";
 import type { LocalDate } from "../calendar/dates.ts";
 import type { ItemKey } from "../ids.ts";
+import { graver } from "../judgement/verdict.ts";
 import type { PlanItem } from "../plan/plan.ts";
 import { between } from "../quantity/distance.ts";
-import type { Anchor, Facts, Leg, Moment } from "./facts.ts";
+import type { Anchor, Facts, Leg, Moment, Verdict } from "./facts.ts";
 import { type PlacedJob, parkedDays } from "./history.ts";
 
 /** An hour meter that was not read for so many days of use, a season, tells nothing of today. */
@@ -58,13 +59,20 @@ export function timesLeg(item: PlanItem, jobs: readonly PlacedJob[], all: Readon
   return { by: "times", state, anchor, of, done: since.length, nth };
 }
 
-/** The latest verdict since the last job: at or beyond a limit is due now, near it is coming up. */
+/** The latest verdict on each thing measured since the last job, and of these the gravest: at or beyond a limit is due now, near it is coming up. */
 export function verdictLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts): Leg | null {
-  const verdict = facts.verdicts
-    .filter((each) => each.item === item.key)
-    .reduce<Facts["verdicts"][number] | null>((latest, each) => (latest === null || each.on >= latest.on ? each : latest), null);
+  if (facts.verdicts.length === 0) return null;
   const last = jobs.at(-1);
-  if (verdict === null || (last !== undefined && last.job.on.from > verdict.on)) return null;
+  const latest = new Map<string, Verdict>();
+  for (const each of facts.verdicts) {
+    if (each.item !== item.key || (last !== undefined && last.job.on.from > each.on)) continue;
+    const subject = `${each.measured?.kind ?? ""}|${each.measured?.place ?? ""}`;
+    const before = latest.get(subject);
+    if (before === undefined || each.on >= before.on) latest.set(subject, each);
+  }
+  const [first, ...rest] = latest.values();
+  if (first === undefined) return null;
+  const verdict = rest.reduce(graver, first);
   if (verdict.is === "at limit" || verdict.is === "beyond limit") return { by: "verdict", state: "due", verdict };
   return verdict.is === "near limit" ? { by: "verdict", state: "soon", verdict } : null;
 }

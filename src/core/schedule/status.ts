@@ -50,7 +50,8 @@ function dueOf(item: PlanItem, done: readonly PlacedJob[], all: ReadonlyMap<Item
   return {
     item: item.key,
     status,
-    habit: isHabit(item, facts.column),
+    // What was measured and found wanting is no habit any more.
+    habit: isHabit(item, facts.column) && chosen?.leg.by !== "verdict",
     governs,
     legs,
     mark: distance !== null && item.anchor === "marks" ? distance.leg.dueAt : null,

@@ -43,4 +43,10 @@ export const ENGLISH_DEFECTS = {
   "side stand": "Do not ride with a stand that does not stay up, nor trust one that does not stay down.",
   fastener: "Do not ride until you know which it was and it has the torque in the manual.",
   frame: "Do not ride: a crack grows. Have it seen by somebody who welds or straightens frames.",
+  "worn front tyre": "It stands first on /due until a new tyre is on.",
+  "worn rear tyre": "It stands first on /due until a new tyre is on.",
+  "worn front pads": "It stands first on /due until new pads are in.",
+  "worn rear pads": "It stands first on /due until new pads are in.",
+  "worn disc": "A disc below its stamped figure is replaced, with new pads.",
+  "low brake fluid": "Do not ride until you know why: worn pads let it sink slowly, a leak fast.",
 } as const satisfies Record<DefectKind, string>;

@@ -316,6 +316,13 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     frame: [
       { things: ["frame", "swingarm", "subframe", "sub frame", "engine mount", "footpeg mount"], signs: ["cracked", "bent", "crack", "broken", "twisted"] },
     ],
+    // Found by measuring; said in words they are the ones above.
+    "worn front tyre": [],
+    "worn rear tyre": [],
+    "worn front pads": [],
+    "worn rear pads": [],
+    "worn disc": [],
+    "low brake fluid": [],
   },
   whole: {
     "flat battery": ["flat battery", "dead battery"],

@@ -4,10 +4,11 @@ import { unreachable } from "../../core/brand.ts";
 import { addMonths, daysBetween } from "../../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { DistanceUnit, Ridden, Stretch } from "../../core/quantity/distance.ts";
-import type { Anchor, Due, Leg, Recheck, Status } from "../../core/schedule/facts.ts";
+import type { Anchor, Due, Leg, Recheck, Status, Verdict } from "../../core/schedule/facts.ts";
 import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
 import { englishItemName } from "./item-names.ts";
+import { readingWords } from "./readings.ts";
 import { recheckBecause } from "./rechecks.ts";
 import { CONDITION_WORDS, capital, lowered } from "./text.ts";
 
@@ -101,6 +102,15 @@ export const dueWords = (p: Printer) => {
   const again = ({ dueAt, after, because }: Recheck, b: OnBike): string =>
     `${road(dueAt - after, b)} after the work at ${at(after, b)}, ${recheckBecause(because)}`;
 
+  /** "rear tread depth 1.4 mm on 3 November: beyond limit, 1.6 mm". */
+  const verdictMain = ({ on, is, measured }: Verdict, b: OnBike): string => {
+    const when = on === b.today ? "today" : `on ${p.date(on, b.today)}`;
+    if (measured === undefined) return `measured ${when} and ${is}`;
+    const { unit, limit } = measured;
+    const what = readingWords(p).reading({ ...measured, dial: null, typed: "", on });
+    return `${what}, read ${when}: ${is}${limit === null || unit === "level" ? "" : `, ${p.amount(limit, unit)}`}`;
+  };
+
   const main = (leg: Leg, b: OnBike, onMarks: boolean): string => {
     switch (leg.by) {
       case "distance":
@@ -118,7 +128,7 @@ export const dueWords = (p: Printer) => {
           ? `due now, with every ${ordinal(leg.nth)} ${itemNamed(leg.of)}, and ${leg.done} were done since`
           : `due with every ${ordinal(leg.nth)} ${itemNamed(leg.of)}, ${leg.done} done since`;
       case "verdict":
-        return `measured ${p.date(leg.verdict.on, b.today)} and ${leg.verdict.is}`;
+        return verdictMain(leg.verdict, b);
       case "recheck":
         return leg.toGo === null || leg.toGo > 0
           ? `look again at ${at(leg.recheck.dueAt, b)}, ${again(leg.recheck, b)}${leg.toGo === null ? "" : `; ${road(leg.toGo, b)} to go`}`

@@ -1,0 +1,23 @@
+// Judged readings as lines: each its verdict and what to do; what only lacks the manual's figures shares one line.
+
+import { callsForWork } from "../../src/core/judgement/verdict.ts";
+import type { Judged, JudgedOn } from "../../src/usecases/judge.ts";
+import type { Words } from "../../src/words/en/english.ts";
+
+/** Asked for what it lacks only at its first reading, or where it is looked at by itself. */
+type Line = Judged & Partial<Pick<JudgedOn, "first">>;
+
+export function judgedLines(judged: readonly Line[], words: Words): string[] {
+  const lacking = judged.filter(({ judgement, miscounted }) => judgement.is === "cannot tell" && judgement.missing[0] === "limit" && !miscounted);
+  const lines = judged.filter((each) => !lacking.includes(each)).map((each) => words.judge.line(each));
+  const asked = lacking.filter(({ first }) => first !== false);
+  if (asked.length > 0) lines.push(words.judge.lacking(asked));
+  if (judged.some(({ by, first }) => by === "bars" && first !== false)) lines.push(words.judge.unknownPlace());
+  return lines;
+}
+
+/** The caution of the first that calls for work, do-not-ride ones first. */
+export function cautionOfJudged(judged: readonly Line[], words: Words): string | null {
+  const worst = judged.find(({ doNotRide }) => doNotRide) ?? judged.find(({ judgement }) => callsForWork(judgement));
+  return words.caution(worst?.caution ?? null);
+}

@@ -1,0 +1,113 @@
+// What is judged of a bike's readings: whose limit, what else must be known, and which line of the plan falls due by it. One row a kind.
+// The bike's own specs go before any limit here; a limit of the trade stands only where one holds for every bike.
+
+import type { Limit } from "../core/judgement/verdict.ts";
+import type { ConditionRead } from "../core/reading/detail.ts";
+import type { Place, ReadingKind } from "../core/reading/kinds.ts";
+import type { CautionKey } from "./cautions.ts";
+import type { DefectKind } from "./defects.ts";
+import type { SpecKey } from "./spec-keys.ts";
+
+type End = "front" | "rear" | "sidecar" | "intake" | "exhaust" | "any";
+
+export type JudgedRow = {
+  /** The spec that holds the limit or the window, by end. */
+  readonly specs: Partial<Record<End, SpecKey>>;
+  /** Where no spec is known: the trade's limit; absent where only the manual can tell. */
+  readonly usual?: Limit;
+  /** Canonical units: the finest step of the tool, and how close to a wear limit is worth a word. */
+  readonly fine: number;
+  readonly near: number;
+  /** One of these must have been said of it, else a value within proves nothing. */
+  readonly needs: readonly ConditionRead[];
+  /** The line of the plan that a value at or beyond its limit makes due. */
+  readonly items: Partial<Record<End, string>>;
+  /** Beyond its limit the bike is not to be ridden. */
+  readonly doNotRide: boolean;
+  /** What is then noted against the bike until work mends it; none where the next reading shows it mended. */
+  readonly defects: Partial<Record<End, DefectKind>>;
+  readonly caution: CautionKey | null;
+};
+
+const row = (more: Partial<JudgedRow> & Pick<JudgedRow, "fine">): JudgedRow => ({
+  ...{ specs: {}, near: 0, needs: [], items: {}, doNotRide: false, defects: {}, caution: null },
+  ...more,
+});
+
+/** The bars moulded into every motorcycle tyre: "bar reached, replace" where the law of the place is not known. */
+const BARS: Limit = { min: 25.4 / 32, max: null, near: 0.8, source: "49 CFR 571.119 S6.4: bars of 1/32 in (0.8 mm)" };
+/** Common practice: many makers ask for new pads at 1 to 2 mm of lining. */
+const LINING: Limit = { min: 1, max: null, near: 1, source: "common practice" };
+
+/** Levels count from empty, 0, over the low mark, 2, to above the full mark, 5. */
+export const LOW_MARK = 2;
+const level = (more: Partial<JudgedRow>): JudgedRow =>
+  row({ fine: 0.5, needs: ["upright"], usual: { min: LOW_MARK, max: null, near: null, source: "the mark" }, ...more });
+
+export const JUDGED = {
+  tread: row({
+    ...{ fine: 0.1, near: 0.8, doNotRide: true, caution: "tyres", usual: BARS },
+    specs: { front: "front tread limit", rear: "rear tread limit" },
+    items: { front: "front-tyre.replace", rear: "rear-tyre.replace" },
+    defects: { front: "worn front tyre", rear: "worn rear tyre" },
+  }),
+  "cold pressure": row({
+    ...{ fine: 3.5, doNotRide: true, caution: "tyres" },
+    specs: { front: "front tyre pressure", rear: "rear tyre pressure", sidecar: "sidecar tyre pressure" },
+    items: { any: "tyre-pressure.measure" },
+  }),
+  "pad thickness": row({
+    ...{ fine: 0.1, near: 1, doNotRide: true, caution: "brakes", usual: LINING },
+    specs: { front: "front pad limit", rear: "rear pad limit" },
+    items: { front: "front-pads.measure", rear: "rear-pads.measure" },
+    defects: { front: "worn front pads", rear: "worn rear pads" },
+  }),
+  "disc thickness": row({
+    ...{ fine: 0.05, near: 0.2, doNotRide: true, caution: "brakes" },
+    specs: { front: "front disc limit", rear: "rear disc limit" },
+    items: { front: "front-discs.measure", rear: "rear-discs.measure" },
+    defects: { any: "worn disc" },
+  }),
+  "chain slack": row({
+    ...{ fine: 1, near: 2, needs: ["upright", "on the side stand"], caution: "moving chain" },
+    specs: { any: "chain slack" },
+    items: { any: "chain.adjust" },
+  }),
+  "chain length": row({ fine: 0.1, near: 1, caution: "moving chain", specs: { any: "chain length limit" }, items: { any: "chain.replace" } }),
+  "belt deflection": row({ fine: 0.5, near: 1, needs: ["at force"], specs: { any: "belt deflection" }, items: { any: "drive-belt.inspect" } }),
+  "battery voltage": row({ fine: 0.01, needs: ["rested"], caution: "battery", items: { any: "battery.test" } }),
+  "charging voltage": row({ fine: 0.05, near: 0.1, caution: "battery", specs: { any: "battery charging voltage" }, items: { any: "battery.test" } }),
+  "brake fluid level": level({ doNotRide: true, caution: "brake fluid", items: { any: "brake-fluid.inspect" }, defects: { any: "low brake fluid" } }),
+  "clutch fluid level": level({ caution: "brake fluid" }),
+  "oil level": level({ caution: "hot", items: { any: "engine-oil.inspect" } }),
+  "coolant level": level({ needs: ["cold"], caution: "hot", items: { any: "coolant.inspect" } }),
+  "clutch free play": row({ fine: 0.5, near: 1, specs: { any: "clutch free play" }, items: { any: "clutch-free-play.adjust" } }),
+  "throttle free play": row({ fine: 0.5, near: 0.5, caution: "throttle", specs: { any: "throttle free play" }, items: { any: "throttle-cable.adjust" } }),
+  "brake pedal height": row({ fine: 1, near: 1, caution: "brakes", specs: { any: "brake pedal height" } }),
+  "static sag": row({ fine: 1, near: 1, specs: { front: "front static sag", rear: "rear static sag" } }),
+  "rider sag": row({ fine: 1, near: 1, specs: { front: "front rider sag", rear: "rear rider sag" } }),
+  // At the tight end of the window an earlier look is offered: valves close up, and a tight one burns.
+  "valve clearance": row({
+    ...{ fine: 0.01, near: 0.02, needs: ["cold"] },
+    specs: { intake: "intake valve clearance", exhaust: "exhaust valve clearance" },
+    items: { any: "valve-clearance.adjust" },
+  }),
+  compression: row({ fine: 25, near: 50, needs: ["warm"], specs: { any: "compression" } }),
+  "plug gap": row({ fine: 0.05, near: 0.05, specs: { any: "spark plug gap" }, items: { any: "spark-plugs.replace" } }),
+} as const satisfies Partial<Record<ReadingKind, JudgedRow>>;
+
+export type JudgedKind = keyof typeof JUDGED;
+
+/** Is this kind judged at all? */
+export const isJudged = (kind: ReadingKind): kind is JudgedKind => kind in JUDGED;
+
+/** The row of a kind, as every row may be read. */
+export const judgedRow = (kind: JudgedKind): JudgedRow => JUDGED[kind];
+
+/** Which end of the bike or the engine a place belongs to. */
+export const endOf = (place: Place | null): End =>
+  place === null
+    ? "any"
+    : place.startsWith("front")
+      ? "front"
+      : ((["rear", "sidecar", "intake", "exhaust"] as const).find((end) => place.startsWith(end)) ?? "any");

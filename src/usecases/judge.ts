@@ -1,0 +1,208 @@
+// A bike's readings judged: the bike's own spec, else the law of its place, else the trade, joined with what was read. Nothing of it is stored.
+
+import { judgeResting } from "../core/battery/rest.ts";
+import type { Bike } from "../core/bike.ts";
+import { judgeElongation, pitchOf } from "../core/chain/elongation.ts";
+import type { BikeId, ItemKey } from "../core/ids.ts";
+import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, type Missing } from "../core/judgement/verdict.ts";
+import type { Fitting, Verdict } from "../core/schedule/facts.ts";
+import type { Taken } from "../core/schedule/measured.ts";
+import type { Spec, SpecUse } from "../core/spec/spec.ts";
+import { judgePressure } from "../core/tyre/pressure.ts";
+import { CHARGING, type Chemistry, REST_TABLES, RESTED_HOURS } from "../trade/battery.ts";
+import { ELONGATION } from "../trade/chain.ts";
+import { endOf, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK } from "../trade/judged.ts";
+import type { SpecKey } from "../trade/spec-keys.ts";
+import { TREAD_LAW, type TreadLawPlace } from "../trade/tread-law.ts";
+import { PRESSURE_RULE } from "../trade/tyres.ts";
+import { specFor } from "./specs.ts";
+
+/** Whose limit a reading is held against. */
+export const LIMITS_BY = ["spec", "law", "bars", "practice", "mark"] as const;
+export type LimitBy = (typeof LIMITS_BY)[number];
+
+/** A reading with what came of judging it. */
+export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit"> & {
+  readonly kind: JudgedKind;
+  readonly judgement: Judgement;
+  /** Whose limit it is. */
+  readonly by: LimitBy;
+  /** The plan line that it makes due when it calls for work. */
+  readonly item: ItemKey | null;
+  /** The bike is not to be ridden on it. */
+  readonly doNotRide: boolean;
+  readonly caution: string | null;
+  /** Pressure: what to add where it stands, in kPa. */
+  readonly add: number | null;
+  /** Battery: share of its charge. Chain: how much longer than new. */
+  readonly share: number | null;
+  /** A chain measured over a pitch too few. */
+  readonly miscounted: boolean;
+};
+
+/** A reading that was just logged, judged. `first`: of its kind on this bike. */
+export type JudgedOn = Judged & { readonly bike: BikeId; readonly first: boolean };
+
+/** What is known of a bike besides what was read. `place`: whose tread law. `use`: how it is loaded. `ways`: how each kind is measured on it, said once. */
+export type Rig = {
+  readonly bike: Pick<Bike, "id" | "equipment">;
+  readonly specs: readonly Spec[];
+  readonly place: string | null;
+  readonly use: SpecUse | null;
+};
+
+type Figure = { readonly low: number | null; readonly high: number | null; readonly source: string };
+
+/** Judges one reading; null for a kind that nobody judges. */
+export function judgeTaken(taken: Taken, rig: Rig): Judged | null {
+  const { kind } = taken;
+  if (!isJudged(kind)) return null;
+  const row = judgedRow(kind);
+  const end = endOf(taken.place);
+  const key = row.specs[end] ?? row.specs.any;
+  const own = key === undefined ? null : figureOf(rig, key);
+  const found = byKind(taken, kind, row, own, rig);
+  const judgement = missingCondition(taken, row, found.judgement) ?? found.judgement;
+  const item = row.items[end] ?? row.items.any ?? null;
+  const { id, place, on, value, unit } = taken;
+  return {
+    ...{ id, kind, place, on, value, unit, judgement },
+    item: item as ItemKey | null,
+    doNotRide: row.doNotRide && judgement.is === "beyond limit",
+    caution: row.caution,
+    by: own !== null ? "spec" : kind === "tread" ? (lawOf(rig.place) === null ? "bars" : "law") : row.usual?.min === LOW_MARK ? "mark" : "practice",
+    add: null,
+    share: null,
+    miscounted: false,
+    ...found.more,
+  };
+}
+
+type Found = { readonly judgement: Judgement; readonly more?: Partial<Pick<Judged, "add" | "share" | "miscounted">> };
+
+function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | null, rig: Rig): Found {
+  const { value, detail } = taken;
+  switch (kind) {
+    case "cold pressure": {
+      if (own === null || own.low === null || own.high === null) return { judgement: cannotTell("limit") };
+      const { add, ...judgement } = judgePressure(value, { min: own.low, max: own.high }, PRESSURE_RULE, own.source);
+      return { judgement, more: { add } };
+    }
+    case "tread":
+      return { judgement: judge(value, own === null ? treadLimit(row, rig.place) : limitOf(own, row), row.fine) };
+    case "battery voltage": {
+      const chemistry = chemistryOf(rig);
+      if (chemistry === null) return { judgement: cannotTell("chemistry") };
+      const rested = detail?.conditions?.includes("rested") === true ? RESTED_HOURS : null;
+      const { judgement, charge } = judgeResting(value, REST_TABLES[chemistry], rested, RESTED_HOURS);
+      return { judgement, more: { share: charge } };
+    }
+    case "charging voltage": {
+      const chemistry = chemistryOf(rig);
+      const limit = own !== null ? limitOf(own, row) : chemistry === null ? null : CHARGING[chemistry];
+      if (limit === null) return { judgement: cannotTell("chemistry") };
+      const judgement = judge(value, limit, row.fine);
+      // Idling it may rest below the window; above it is too high at any speed.
+      return { judgement: detail?.rpm === undefined && !(judgement.is === "beyond limit" && judgement.side === "high") ? cannotTell("rpm") : judgement };
+    }
+    case "chain length":
+      return chainLength(taken, own, row, rig);
+    default: {
+      const limit = own !== null ? limitOf(own, row) : (row.usual ?? null);
+      return { judgement: limit === null ? cannotTell("limit") : judge(value, limit, row.fine) };
+    }
+  }
+}
+
+function chainLength({ value, detail }: Taken, own: Figure | null, row: JudgedRow, rig: Rig): Found {
+  const size = specFor(rig.specs, rig.bike, "chain size");
+  const pitch = size.is === "one" ? pitchOf(size.spec.typed) : null;
+  const most = own?.high ?? null;
+  if (detail?.pitches === undefined || pitch === null) {
+    // A manual's own length is over the pitches that it names: only a reading of about that length can be held against it.
+    if (most !== null && Math.abs(value / most - 1) < 0.04)
+      return { judgement: judge(value, { min: null, max: most, near: row.near, source: own?.source ?? "" }, row.fine) };
+    return { judgement: cannotTell("pitch") };
+  }
+  const wear = judgeElongation(value, detail.pitches, pitch, most === null ? null : most / (Math.round(most / pitch) * pitch) - 1, ELONGATION);
+  return { judgement: wear.judgement, more: { share: wear.elongation, miscounted: wear.miscounted } };
+}
+
+/** What the law of a place asks for; null where it names no figure, or the place is not known. */
+export function lawOf(place: string | null): { readonly millimetres: number; readonly source: string } | null {
+  const law = place !== null && place in TREAD_LAW ? TREAD_LAW[place as TreadLawPlace] : null;
+  return law === null || law.millimetres === null ? null : { millimetres: law.millimetres, source: law.source };
+}
+
+/** The law of the place, else the moulded bars. */
+export function treadLimit(row: JudgedRow, place: string | null): Limit {
+  const law = lawOf(place);
+  return law === null ? (row.usual as Limit) : { min: law.millimetres, max: null, near: row.near, source: law.source };
+}
+
+const chemistryOf = ({ bike }: Rig): Chemistry | null => (bike.equipment.battery === "none" ? null : bike.equipment.battery);
+
+/** The ends of a spec as a limit. A single figure that is neither a least nor a most is a window of itself, a twentieth either way. */
+function limitOf({ low, high, source }: Figure, row: JudgedRow): Limit {
+  const only = low !== null && low === high;
+  return only
+    ? { min: low - Math.abs(low) / 20, max: low + Math.abs(low) / 20, near: null, source }
+    : { min: low, max: high, near: Math.min(row.near, low === null || high === null ? row.near : (high - low) / 5), source };
+}
+
+/** What the bike's specs say of a key; null where nothing does, or members differ and nothing settles it. */
+function figureOf(rig: Rig, key: SpecKey): Figure | null {
+  const asked = specFor(rig.specs, rig.bike, key, rig.use);
+  const settled = asked.is === "none" ? specFor(rig.specs, rig.bike, key, "solo") : asked;
+  if (settled.is !== "one" || settled.spec.holds.is !== "figure") return null;
+  const { holds, source } = settled.spec;
+  return { low: holds.low, high: holds.high, source: source === null ? "" : [source.manual, source.page].filter((part) => part !== null).join(", ") };
+}
+
+/** A value within proves nothing until it is known how it was taken; one beyond its limit is told either way. */
+function missingCondition({ detail }: Taken, row: JudgedRow, judgement: Judgement): Judgement | null {
+  if (row.needs.length === 0 || callsForWork(judgement) || judgement.is === "cannot tell") return null;
+  if (row.needs.some((need) => detail?.conditions?.includes(need) === true)) return null;
+  return cannotTell(...row.needs.map((need): Missing => (need === "warm" ? "temperature" : need)));
+}
+
+/** What was read of the tyres while another set was on says nothing of these. */
+export function ofTheSetOn(measured: readonly Taken[], fittings: readonly Fitting[]): readonly Taken[] {
+  const now = fittings.at(-1)?.set;
+  if (now === undefined) return measured;
+  const setOn = (day: Taken["on"]): string | undefined => (fittings.findLast(({ on }) => on <= day) ?? fittings[0])?.set;
+  return measured.filter(({ kind, on }) => (kind !== "tread" && kind !== "cold pressure") || setOn(on) === now);
+}
+
+/** What stands of each kind at each place: of a day's readings the one left after adjusting, else the gravest of a pair, else the last. */
+export function judgeAll(measured: readonly Taken[], rig: Rig): readonly Judged[] {
+  const places = new Map<string, Taken[]>();
+  for (const taken of measured) {
+    if (!isJudged(taken.kind)) continue;
+    const key = `${taken.kind}|${taken.place ?? ""}`;
+    places.set(key, [...(places.get(key) ?? []), taken]);
+  }
+  return [...places.values()].flatMap((all) => {
+    const day = all.reduce((latest, { on }) => (on > latest ? on : latest), all[0]?.on ?? ("" as Taken["on"]));
+    const those = all.filter(({ on }) => on === day).sort(byTime);
+    const left = those.filter(({ detail }) => detail?.state !== "found");
+    const standing = left.length > 0 ? left : those;
+    const last = standing.at(-1);
+    if (last === undefined) return [];
+    // Both pads of a pair stand beside each other; anything else read twice is read better the second time.
+    const beside = standing.filter(({ detail, loggedAt }) => detail?.side !== undefined && loggedAt === last.loggedAt);
+    const judged = (beside.length > 1 ? beside : [last]).flatMap((taken) => judgeTaken(taken, rig) ?? []);
+    return judged.length === 0 ? [] : [judged.reduce((worst, each) => (graver(worst.judgement, each.judgement) === worst.judgement ? worst : each))];
+  });
+}
+
+const byTime = (a: Taken, b: Taken): number => (a.loggedAt === b.loggedAt ? a.ordinal - b.ordinal : a.loggedAt < b.loggedAt ? -1 : 1);
+
+/** The judgements as the schedule takes them. */
+export const verdictsOf = (judged: readonly Judged[]): readonly Verdict[] =>
+  judged.flatMap(({ item, on, judgement, id, kind, place, value, unit }) => {
+    if (item === null) return [];
+    const told = judgement.is === "cannot tell" ? null : judgement;
+    const limit = told === null || told.side === null ? null : told.side === "low" ? told.limit.min : told.limit.max;
+    return [{ item, on, is: judgement.is, reading: id, measured: { kind, place, value, unit, limit, side: told?.side ?? null } }];
+  });

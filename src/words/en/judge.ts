@@ -1,0 +1,162 @@
+// Judgements in English: the value, how it stands to which limit, and what to do. Each defers to the maker's manual.
+
+import type { Judgement, Missing } from "../../core/judgement/verdict.ts";
+import type { Place, ReadingKind, ReadingUnit } from "../../core/reading/kinds.ts";
+import type { JudgedKind } from "../../trade/judged.ts";
+import type { Printer } from "../printer.ts";
+import { KIND_WORDS } from "./kinds.ts";
+import { readingWords } from "./readings.ts";
+import { capital } from "./text.ts";
+
+/** A reading with what came of judging it. */
+export type SaidJudged = {
+  readonly kind: JudgedKind;
+  readonly place: Place | null;
+  readonly value: number;
+  readonly unit: ReadingUnit;
+  readonly judgement: Judgement;
+  readonly by: "spec" | "law" | "bars" | "practice" | "mark";
+  readonly doNotRide: boolean;
+  readonly add: number | null;
+  readonly share: number | null;
+  readonly miscounted: boolean;
+};
+
+/** What the sides of a limit are called; "low" and "high" where the trade has no word of its own. */
+const SIDES: Partial<Record<JudgedKind, readonly [low: string, high: string]>> = {
+  "chain slack": ["too tight", "too slack"],
+  "belt deflection": ["too tight", "too slack"],
+  "valve clearance": ["too tight", "too wide"],
+  "plug gap": ["too narrow", "too wide"],
+  "clutch free play": ["too little play", "too much play"],
+  "throttle free play": ["too little play", "too much play"],
+  "static sag": ["too little sag", "too much sag"],
+  "rider sag": ["too little sag", "too much sag"],
+};
+
+/** What to do when it is at or beyond the low and the high end. */
+const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
+  tread: ["Replace the tyre now.", ""],
+  "cold pressure": ["", ""],
+  "pad thickness": ["Replace the pads of that axle, both sides together.", ""],
+  "disc thickness": ["Replace the disc; a thin one can crack and overheats the fluid.", ""],
+  "chain slack": ["Slacken it: a tight chain ruins the gearbox bearing.", "Adjust it; with the adjuster at its end, replace the chain."],
+  "chain length": ["", "Replace chain and both sprockets together."],
+  "belt deflection": ["Slacken it.", "Tighten it as the manual says."],
+  "battery voltage": ["Charge it within days; left low it sulphates.", ""],
+  "charging voltage": [
+    "Look at the terminals, then have the charging circuit tested.",
+    "Have the regulator tested before the next ride: it boils the battery.",
+  ],
+  "brake fluid level": ["It falls with worn pads or by a leak: look at both before topping up.", ""],
+  "clutch fluid level": ["Look for a leak before topping up.", ""],
+  "oil level": ["Top up before the engine runs again.", ""],
+  "coolant level": ["Top up the overflow tank cold, and look for a leak.", ""],
+  "clutch free play": ["Adjust it: without play the clutch slips and wears.", "Adjust it: with too much the clutch drags."],
+  "throttle free play": ["Adjust it: a cable without play can hold the throttle open.", "Adjust it."],
+  "brake pedal height": ["Adjust it as the manual says.", "Adjust it as the manual says."],
+  "static sag": ["Take preload off.", "Add preload."],
+  "rider sag": ["Take preload off.", "Add preload, or a stiffer spring."],
+  "valve clearance": ["Adjust it: a tight valve burns.", "Adjust it: a wide one is noisy and wears."],
+  compression: ["Measure again with a little oil in the cylinder: if it rises it is the rings, else the valves.", "Look for carbon in the chamber."],
+  "plug gap": ["Set or replace the plug.", "Set or replace the plug."],
+};
+
+/** A word in time. */
+const NEAR: Partial<Record<JudgedKind, readonly [low: string, high: string]>> = {
+  tread: [" Have the next one ready.", ""],
+  "pad thickness": [" Have the next pads ready.", ""],
+  "battery voltage": [" Charge it before it stands.", ""],
+  "valve clearance": [" Look again earlier: valves close up.", ""],
+};
+
+const NEEDS: Record<Missing, string> = {
+  limit: "the bike's own limit; it stands in its manual or on the part",
+  place: "which place it was",
+  cold: "whether the engine was cold; say “cold”",
+  upright: "whether the bike stood upright; say “upright”",
+  "on the side stand": "how the bike stood; say “upright” or “on the side stand”",
+  "at force": "whether it was at the force the manual names; say “at force”",
+  rested: "whether it had rested six hours; say “rested”",
+  rpm: "the engine speed; say it, such as “at 5000 rpm”",
+  temperature: "whether the engine was warm; say “warm”",
+  chemistry: "which kind of battery it has",
+  pitch: "over how many pitches it was measured, and the chain's size",
+  readings: "a length that fits",
+  "tyre date": "the tyre's date code",
+};
+
+/** Bars moulded in at this height lie below what some laws ask for. */
+const BARS = 0.8;
+
+export const judgeWords = (p: Printer) => {
+  const { reading } = readingWords(p);
+  const amount = (value: number, unit: ReadingUnit): string => (unit === "level" ? "the mark" : p.amount(value, unit));
+  const limitOf = (j: SaidJudged): string => {
+    const { unit, judgement } = j;
+    if (judgement.is === "cannot tell") return "";
+    const { min, max, source } = judgement.limit;
+    const span =
+      min !== null && max !== null ? (min === max ? amount(min, unit) : `${amount(min, unit)} to ${amount(max, unit)}`) : amount(min ?? max ?? 0, unit);
+    switch (j.by) {
+      case "spec":
+        return source === "" ? `${span} by your own figure` : `${span}, ${source}`;
+      case "law":
+        return `${span} by law, ${source}`;
+      case "bars":
+        return `${span}, the moulded bars`;
+      case "practice":
+        return `${span}, common practice`;
+      case "mark":
+        return span;
+    }
+  };
+  const sided = (j: SaidJudged): string => {
+    if (j.judgement.is === "cannot tell" || j.judgement.side === null) return "";
+    const words = SIDES[j.kind];
+    return words === undefined ? "" : `, ${words[j.judgement.side === "low" ? 0 : 1]}`;
+  };
+  const cause = (j: SaidJudged, called: string): string => {
+    if (j.judgement.is !== "cannot tell") return "";
+    if (j.miscounted) return `${called}: that is about one pitch fewer. Twenty pitches lie between twenty-one pins; count the gaps and measure again.`;
+    const [first, ...rest] = j.judgement.missing;
+    const one = first === "upright" && rest.includes("on the side stand") ? "on the side stand" : (first ?? "limit");
+    return `${called}: cannot tell without ${NEEDS[one]}.`;
+  };
+  const pressure = (j: SaidJudged, called: string): string => {
+    if (j.judgement.is === "cannot tell") return cause(j, called);
+    const add = j.add ?? 0;
+    const off = amount(Math.abs(add), j.unit);
+    if (add === 0) return `${called}: good, ${limitOf(j)} wanted.`;
+    const what = add > 0 ? `${off} low, add ${off} where it stands` : `${off} high, let out ${off} where it stands`;
+    return `${called}: ${what} (${limitOf(j)} wanted).${j.doNotRide ? " Do not ride before it is set, and look for what let it out." : ""}`;
+  };
+  /** One line: the value, its verdict, what to do. */
+  const line = (j: SaidJudged): string => {
+    const called = capital(reading({ ...j, dial: null, typed: "", on: "" as never }));
+    if (j.kind === "cold pressure") return pressure(j, called);
+    const { judgement } = j;
+    if (judgement.is === "cannot tell") return cause(j, called);
+    const charge = j.kind === "battery voltage" && j.share !== null ? `, about ${p.figure(Math.round(j.share * 20) * 5, 0)} % charged` : "";
+    const longer = j.kind === "chain length" && j.share !== null ? `, ${p.figure(j.share * 100, 1)} % longer than new` : "";
+    const stands = `${called}${charge}${longer}: ${judgement.is}${judgement.is === "within" ? "" : sided(j)} (${limitOf(j)}).`;
+    if (judgement.is === "within") return stands;
+    const above = j.kind === "tread" && (judgement.limit.min ?? 0) > BARS + 0.05 ? ` The moulded bars, ${amount(BARS, j.unit)}, lie below that.` : "";
+    if (judgement.is === "near limit") return `${stands}${NEAR[j.kind]?.[judgement.side === "high" ? 1 : 0] ?? ""}${above}`;
+    const what = DO[j.kind][judgement.side === "high" ? 1 : 0];
+    return `${stands}${what === "" ? "" : ` ${what}`}${j.doNotRide ? " Do not ride on it." : ""}${above}`;
+  };
+  return {
+    line,
+    /** All that lack nothing but their limit, in one line. */
+    lacking: (each: readonly { readonly kind: ReadingKind; readonly place: Place | null }[]): string => {
+      const kinds = [...new Set(each.map(({ kind }) => kind))].map((kind) => {
+        const places = [...new Set(each.flatMap((one) => (one.kind === kind && one.place !== null ? [one.place] : [])))];
+        return `${places.length === 0 ? "" : `${p.list(places)} `}${KIND_WORDS[kind].name}`;
+      });
+      return `To judge ${p.list(kinds)} I need the figures of your manual, once: /spec.`;
+    },
+    unknownPlace: (): string => "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more: /group place.",
+    howTo: (kind: ReadingKind): string => KIND_WORDS[kind].howTo,
+  };
+};

@@ -1,0 +1,66 @@
+// From a number to a judgement, as a rider meets it: in the answer, on the due list, in the channel.
+
+import { expect, test } from "vitest";
+import { button, talk } from "../support/talk.ts";
+
+const dm = { as: "Ines", in: "dm" };
+
+test("a worn tyre is told at once, stands on the due list with its reason, and a new one clears it", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
+  await t.one({ as: "Ines", admin: true, run: "/group place:Germany" });
+  await t.one({ as: "Ines", run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  const worn = await t.one({ ...dm, say: "14,300 mi on Heron, tread 4.5 mm front 1.2 mm rear" });
+  expect(worn.text).toContain("Front tread depth 4.5 mm: within (1.6 mm by law, StVZO section 36).");
+  expect(worn.text).toContain(
+    "Rear tread depth 1.2 mm: beyond limit (1.6 mm by law, StVZO section 36). Replace the tyre now. Do not ride on it. The moulded bars, 0.8 mm, lie below that.",
+  );
+  expect(worn.text).toContain("Do not ride on cords, cuts or bulges.");
+  expect(worn.data.judged[1]).toMatchObject({ kind: "tread", place: "rear", judgement: { is: "beyond limit" }, by: "law", doNotRide: true });
+  expect(await run("/due")).toContain("rear tread depth 1.2 mm, read today: beyond limit, 1.6 mm");
+  await t.one({ ...dm, press: button(worn, "Undo") });
+  expect(await run("/due")).not.toContain("beyond limit");
+  await t.one({ ...dm, say: "14,300 mi on Heron, tread 1.2 mm rear" });
+  await t.send({ advance: "P1D" });
+  await run("/work did:rear tyre age at:14,300 mi");
+  expect(await run("/due")).not.toContain("beyond limit");
+  await t.close();
+});
+
+test("in the channel only that something wants a look; the figures are for the rider", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  await t.one({ as: "Ines", run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  const said = await t.one({ as: "Ines", say: "tread 0.5 mm rear" });
+  expect(said.text).toBe("Logged. Something on Heron wants a look.");
+  const fine = await t.one({ as: "Ines", say: "tread 5 mm front" });
+  expect(fine).toMatchObject({ react: "logged", text: null });
+  await t.close();
+});
+
+test("whose law holds is asked with the first reading, and what the manual must say with the first of its kind", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  expect((await t.one({ ...dm, say: "tread 5 mm front" })).text).toContain("so the moulded bars count; the law may ask for more: /group place.");
+  expect((await t.one({ ...dm, say: "tread 4.9 mm front" })).text).not.toContain("/group place");
+  expect((await t.one({ ...dm, say: "33 psi front 36 rear" })).text).toContain(
+    "To judge front and rear cold tyre pressure I need the figures of your manual, once: /spec.",
+  );
+  expect((await t.one({ ...dm, say: "32 psi front 36 rear" })).text).not.toContain("/spec");
+  await t.close();
+});
+
+test("what must not be ridden on is noted once as a defect, and the work that mends it closes it", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  const worn = await t.one({ ...dm, say: "tread 0.5 mm rear" });
+  expect(worn.data.defects).toMatchObject([{ kind: "worn rear tyre", grade: "do not ride", from: "verdict", words: "rear tread 0.5 mm" }]);
+  expect((await t.one({ ...dm, say: "tread 0.4 mm rear" })).data.defects).toEqual([]);
+  expect((await t.one({ ...dm, run: "/due" })).text).toContain("Do not ride: “rear tread 0.5 mm”, found today.");
+  await t.send({ advance: "P1D" });
+  const mended = await t.one({ ...dm, run: "/work did:rear tyre age at:14,300 mi outcome:replaced" });
+  expect(mended.data.closed).toMatchObject([{ kind: "worn rear tyre", state: "closed" }]);
+  expect((await t.one({ ...dm, run: "/due" })).text).not.toContain("Do not ride: “");
+  await t.one({ ...dm, press: button(mended, "Undo") });
+  expect((await t.one({ ...dm, run: "/due" })).text).toContain("Do not ride: “rear tread 0.5 mm”");
+  await t.close();
+});

@@ -1,0 +1,138 @@
+// Readings judged by what is known of a bike: its specs, the law of its place, the trade.
+
+import { describe, expect, test } from "vitest";
+import { localDate } from "../../src/core/calendar/arithmetic.ts";
+import type { Instant } from "../../src/core/calendar/dates.ts";
+import type { BikeId, MemberId } from "../../src/core/ids.ts";
+import { toCanonical, type UnitId } from "../../src/core/quantity/units.ts";
+import type { ReadingDetail } from "../../src/core/reading/detail.ts";
+import type { Place, ReadingKind } from "../../src/core/reading/kinds.ts";
+import type { Taken } from "../../src/core/schedule/measured.ts";
+import type { Spec } from "../../src/core/spec/spec.ts";
+import { KINDS } from "../../src/trade/kinds.ts";
+import type { SpecKey } from "../../src/trade/spec-keys.ts";
+import { judgeAll, judgeTaken, type Rig, verdictsOf } from "../../src/usecases/judge.ts";
+
+const BIKE = { id: "b1" as BikeId, equipment: KINDS["chain-drive twin"].equipment };
+const rig = (specs: readonly Spec[] = [], place: string | null = null, use: Rig["use"] = null): Rig => ({ bike: BIKE, specs, place, use });
+
+let n = 0;
+const taken = (kind: ReadingKind, value: number, more: { place?: Place; on?: string; detail?: ReadingDetail; unit?: UnitId; at?: string } = {}): Taken => ({
+  ...{ id: `r${n++}`, kind, place: more.place ?? null, on: localDate(more.on ?? "2026-11-26"), value, unit: more.unit ?? "mm" },
+  ...{ detail: more.detail ?? null, loggedAt: more.at ?? "2026-11-26T09:00:00.000Z", ordinal: n },
+});
+const figure = (key: SpecKey, low: number | null, high: number | null, use: Spec["use"] = null): Spec => ({
+  ...{ id: `s${n++}`, rev: 1, bike: BIKE.id, key, use, typed: "", by: "m1" as MemberId, at: "2026-11-01T00:00:00.000Z" as Instant },
+  holds: { is: "figure", low, high, nominal: null, unit: "mm", step: 1 },
+  source: { manual: "Heron workshop manual", edition: null, page: "4-12" },
+});
+const words = (key: SpecKey, typed: string): Spec => ({ ...figure(key, null, null), holds: { is: "words" }, typed });
+const verdict = (each: Taken, r: Rig = rig()) => {
+  const judged = judgeTaken(each, r);
+  return judged?.judgement.is === "cannot tell" ? judged.judgement.missing[0] : judged?.judgement.is;
+};
+
+describe("tread", () => {
+  const rear = (mm: number) => taken("tread", mm, { place: "rear" });
+  // United Kingdom 1.0 mm, Germany and Austria 1.6 mm (C&U Regulations 1986 reg. 27; StVZO section 36; KDV section 4(4)); United States: the bars of 1/32 in.
+  test.each([
+    ["Germany", 1.7, "near limit"],
+    ["Germany", 1.6, "at limit"],
+    ["Germany", 1.4, "beyond limit"],
+    ["United Kingdom", 1.4, "near limit"],
+    ["United Kingdom", 0.9, "beyond limit"],
+    ["United States", 1, "near limit"],
+    ["United States", 0.8, "at limit"],
+    [null, 0.6, "beyond limit"],
+    [null, 4, "within"],
+  ])("in %s %d mm is %s", (place, mm, is) => expect(verdict(rear(mm), rig([], place))).toBe(is));
+  test("the bike's own limit goes before the law", () => {
+    expect(verdict(rear(1.8), rig([figure("rear tread limit", 2, null)], "Germany"))).toBe("beyond limit");
+  });
+  test("beyond it is not ridden on, and makes that tyre due", () => {
+    expect(judgeTaken(rear(0.5), rig())).toMatchObject({ doNotRide: true, item: "rear-tyre.replace", by: "bars", caution: "tyres" });
+    expect(judgeTaken(rear(0.8), rig())).toMatchObject({ doNotRide: false, item: "rear-tyre.replace" });
+  });
+});
+
+describe("pressure", () => {
+  const psi = (value: number, place: Place = "front") => taken("cold pressure", toCanonical(value, "psi"), { place, unit: "psi" });
+  const specs = [34, 40].map((value, two) => figure("front tyre pressure", toCanonical(value, "psi"), toCanonical(value, "psi"), two ? "two-up" : "solo"));
+  test("solo is taken unless the bike is ridden two-up", () => {
+    expect(judgeTaken(psi(34), rig(specs))).toMatchObject({ judgement: { is: "within" }, add: 0 });
+    expect(judgeTaken(psi(34), rig(specs, null, "two-up"))).toMatchObject({ judgement: { is: "at limit", side: "low" } });
+    expect((judgeTaken(psi(31), rig(specs))?.add ?? 0) / toCanonical(1, "psi")).toBeCloseTo(3, 9);
+  });
+  test("without a spec it cannot tell", () => expect(verdict(psi(34, "rear"), rig(specs))).toBe("limit"));
+});
+
+describe("what a measure needs to be known", () => {
+  const slack = figure("chain slack", 25, 35);
+  test("a slack is judged when it is known how the bike stood; too tight it is told either way", () => {
+    expect(verdict(taken("chain slack", 30), rig([slack]))).toBe("upright");
+    expect(verdict(taken("chain slack", 30, { detail: { conditions: ["on the side stand"] } }), rig([slack]))).toBe("within");
+    expect(judgeTaken(taken("chain slack", 15), rig([slack]))?.judgement).toMatchObject({ is: "beyond limit", side: "low" });
+  });
+  test("a level between the marks says nothing until the bike stood upright; below the mark it does", () => {
+    const level = (value: number, detail?: ReadingDetail) => taken("brake fluid level", value, { place: "front", ...(detail === undefined ? {} : { detail }) });
+    expect(verdict(level(3))).toBe("upright");
+    expect(verdict(level(3, { conditions: ["upright"] }))).toBe("within");
+    expect(verdict(level(2))).toBe("at limit");
+    expect(judgeTaken(level(1), rig())).toMatchObject({ judgement: { is: "beyond limit" }, doNotRide: true });
+  });
+  test("charging volts need the engine speed, unless they are too high at any", () => {
+    const volts = (value: number, rpm?: number) => taken("charging voltage", value, { unit: "V", ...(rpm === undefined ? {} : { detail: { rpm } }) });
+    expect(verdict(volts(14.2))).toBe("rpm");
+    expect(verdict(volts(14.2, 5000))).toBe("within");
+    expect(verdict(volts(15.4))).toBe("beyond limit");
+  });
+  test("valves are measured cold, and at the tight end are near their limit", () => {
+    const valve = (value: number) => taken("valve clearance", value, { place: "exhaust 2", detail: { conditions: ["cold"] } });
+    const specs = [figure("exhaust valve clearance", 0.2, 0.3)];
+    expect(verdict(valve(0.25), rig(specs))).toBe("within");
+    expect(judgeTaken(valve(0.21), rig(specs))?.judgement).toMatchObject({ is: "near limit", side: "low" });
+    expect(judgeTaken(valve(0.18), rig(specs))?.judgement).toMatchObject({ is: "beyond limit", side: "low" });
+    expect(verdict(taken("valve clearance", 0.25, { place: "intake 1" }), rig(specs))).toBe("limit");
+  });
+});
+
+describe("a chain's length", () => {
+  const length = (mm: number, detail?: ReadingDetail) => taken("chain length", mm, detail === undefined ? {} : { detail });
+  test("by its pitches and size, and by the manual's own length", () => {
+    const size = words("chain size", "525 x 112");
+    expect(judgeTaken(length(319, { pitches: 20 }), rig([size]))).toMatchObject({ judgement: { is: "within" } });
+    expect(verdict(length(329, { pitches: 20 }), rig([size]))).toBe("beyond limit");
+    expect(verdict(length(322, { pitches: 20 }), rig([size]))).toBe("limit");
+    expect(judgeTaken(length(302.5, { pitches: 20 }), rig([size]))).toMatchObject({ miscounted: true });
+    expect(verdict(length(319))).toBe("pitch");
+    expect(verdict(length(321), rig([figure("chain length limit", null, 320.7)]))).toBe("beyond limit");
+  });
+});
+
+describe("what stands of several readings", () => {
+  test("the latest day; of that day what was left after adjusting; of two pads the worse", () => {
+    const slack = figure("chain slack", 25, 35);
+    const at = (conditions: ReadingDetail["conditions"]) => ({ conditions: conditions ?? [] });
+    const stand = at(["upright"]);
+    const all = judgeAll(
+      [
+        taken("chain slack", 50, { on: "2026-11-20", detail: stand }),
+        taken("chain slack", 45, { detail: { ...stand, state: "found" } }),
+        taken("chain slack", 30, { detail: { ...stand, state: "left" } }),
+        taken("pad thickness", 3, { place: "rear", detail: { side: "outer" } }),
+        taken("pad thickness", 0.8, { place: "rear", detail: { side: "inner" } }),
+        taken("pad thickness", 2.5, { place: "rear", detail: { side: "outer" } }),
+        taken("odometer", 5),
+      ],
+      rig([slack]),
+    );
+    expect(all.map(({ kind, value }) => [kind, value])).toEqual([
+      ["chain slack", 30],
+      ["pad thickness", 0.8],
+    ]);
+    expect(verdictsOf(all)).toMatchObject([
+      { item: "chain.adjust", is: "within" },
+      { item: "rear-pads.measure", is: "beyond limit", measured: { value: 0.8, limit: 1, side: "low" } },
+    ]);
+  });
+});
