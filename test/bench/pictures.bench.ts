@@ -33,11 +33,13 @@ export const pictures: Bench = {
   name: "pictures",
   async rows() {
     const database = path.join(mkdtempSync(path.join(tmpdir(), "tappet-bench-")), "bench.sqlite");
-    const open = await openRoom({
-      ...{ database, frozen: instant("2026-11-26T10:00:00Z") },
-      log: { error: (facts) => void process.stderr.write(`${JSON.stringify(facts)}\n`), info: () => undefined },
-      supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf, saySetUp },
-    });
+    const opened = () =>
+      openRoom({
+        ...{ database, frozen: instant("2026-11-26T10:00:00Z") },
+        log: { error: (facts) => void process.stderr.write(`${JSON.stringify(facts)}\n`), info: () => undefined },
+        supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf, saySetUp },
+      });
+    let open = await opened();
     let n = 0;
     const run = async (line: string) => {
       const from = { member: "m1" as MemberId, name: null, where: { group: "g1" as GroupId, channel: "reading", id: "g1" } as const };
@@ -56,12 +58,7 @@ export const pictures: Bench = {
     await run("/work did:brake fluid on:2025-03-05");
     await open.close();
     await fill(database);
-    const again = await openRoom({
-      ...{ database, frozen: instant("2026-11-26T10:00:00Z") },
-      log: { error: (facts) => void process.stderr.write(`${JSON.stringify(facts)}\n`), info: () => undefined },
-      supplied: { commands: COMMANDS, handlers: HANDLERS, messages: messagesOf, saySetUp },
-    });
-    open.room.hear = again.room.hear;
+    open = await opened();
     const rows = [];
     for (const line of ASKED) {
       let bytes = 0;
@@ -74,7 +71,7 @@ export const pictures: Bench = {
       }
       rows.push(rowOf("picture, command to file", line, "ms", samples), rowOf("picture, size", line, "kB", [bytes / 1000]));
     }
-    await again.close();
+    await open.close();
     return rows;
   },
 };
