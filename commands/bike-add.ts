@@ -13,6 +13,7 @@ export const bikeAdd = define({
     kind: { takes: "choice", required: true, choices: KINDS },
     odometer: { takes: "text", required: true },
     unit: { takes: "choice", required: false, choices: ["mi", "km"] },
+    model: { takes: "text", required: false, complete: "model" },
   },
   adminOnly: false,
   visibility: () => "private",

@@ -19,12 +19,13 @@ export const bikeChange = define({
     "not-used": { takes: "choice", required: false, choices: CONDITIONS },
     yearly: { takes: "text", required: false },
     book: { takes: "flag", required: false },
+    model: { takes: "text", required: false, complete: "model" },
     "group-picture": { takes: "flag", required: false },
   },
   adminOnly: false,
   visibility: () => "private",
   data: shapeOf<BikeShown>(bikeShown),
-  run: (ctx, { bike, name, state, used, yearly, book, "not-used": notUsed, "group-picture": pictured }) =>
-    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book, pictured })),
+  run: (ctx, { bike, name, state, used, yearly, book, model, "not-used": notUsed, "group-picture": pictured }) =>
+    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book, model, pictured })),
   say: sayChanged,
 });

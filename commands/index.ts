@@ -6,6 +6,7 @@ import { bikeChange } from "./bike-change.ts";
 import { bikeFitted } from "./bike-fitted.ts";
 import { bikeList } from "./bike-list.ts";
 import { bikeOdometer } from "./bike-odometer.ts";
+import { bikeParts } from "./bike-parts.ts";
 import { bikeTyres } from "./bike-tyres.ts";
 import { check } from "./check.ts";
 import { convert } from "./convert.ts";
@@ -19,8 +20,10 @@ import { planJob } from "./plan-job.ts";
 import { planList } from "./plan-list.ts";
 import { planReadChart } from "./plan-read-chart.ts";
 import { planSheet } from "./plan-sheet.ts";
+import { planShopping } from "./plan-shopping.ts";
 import { reading } from "./reading.ts";
 import { remind } from "./remind.ts";
+import { spec } from "./spec.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
 import { torqueHex } from "./torque-hex.ts";
 import { torqueSetCommand } from "./torque-set.ts";
@@ -38,6 +41,7 @@ const ALL = [
   bikeOdometer,
   bikeTyres,
   bikeCard,
+  bikeParts,
   reading,
   work,
   due,
@@ -46,8 +50,10 @@ const ALL = [
   planChange,
   planChart,
   planReadChart,
+  spec,
   planSheet,
   planJob,
+  planShopping,
   convert,
   torqueSetCommand,
   torqueStages,

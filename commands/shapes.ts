@@ -36,16 +36,24 @@ export const reading = z.object({
   on: localDate,
   detail: z.looseObject({}).nullable(),
 });
+const values = z.array(z.object({ value: z.number(), unit: z.string(), place: z.string().nullable() }));
 export const work = z.object({
   id: z.string(),
   rev: z.number().int(),
   bike: z.string(),
-  items: z.array(z.object({ item: z.string(), called: z.string(), outcome: z.enum(OUTCOMES) })),
+  items: z.array(z.object({ item: z.string(), called: z.string(), outcome: z.enum(OUTCOMES), found: values, left: values })),
   words: z.string(),
   on: vagueDate,
   dial: distance.nullable(),
   how: z.string(),
   doneBy: z.string(),
+  note: z.string().nullable(),
+  detail: z.object({
+    quantities: z.array(z.object({ value: z.number(), unit: z.string(), of: z.string().nullable(), typed: z.string() })),
+    parts: z.array(z.object({ words: z.string(), item: z.string().nullable(), made: z.string().nullable() })),
+    cost: z.object({ minor: z.number().int(), currency: z.string().nullable(), typed: z.string() }).nullable(),
+    by: z.string().nullable(),
+  }),
 });
 /** Something found wrong with a bike, as it stands. */
 export const defect = z.object({
@@ -278,6 +286,7 @@ export const bikeShown = z.object({
   equipment,
   conditions: z.array(z.string()),
   perYear: distance.nullable(),
+  model: z.string().nullable(),
   byTheBook: z.boolean(),
   items: z.number().int(),
   laidUpSince: localDate.nullable(),

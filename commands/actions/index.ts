@@ -23,6 +23,7 @@ import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
 import { doneNow, putOffNow, showDue, showReminder } from "./reminders.ts";
 import { setUp, setUpZone } from "./set-up.ts";
 import { SHEET_HANDLERS } from "./sheet.ts";
+import { enterSpecForm, takeSpecBack } from "./spec.ts";
 import { keep, undo, undoOne, withdraw } from "./undo.ts";
 
 export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
@@ -57,6 +58,8 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "save-chart": saveChart,
   "undo-chart": undoChart,
   "leave-chart": leaveChart,
+  "spec-enter": enterSpecForm,
+  "spec-undo": takeSpecBack,
   "check-begin": checkBegin,
   "check-show": checkShow,
   "check-answer": checkAnswer,

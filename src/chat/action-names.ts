@@ -34,6 +34,8 @@ export const ACTION_NAMES = [
   "save-chart",
   "undo-chart",
   "leave-chart",
+  "spec-enter",
+  "spec-undo",
   "check-begin",
   "check-show",
   "check-answer",

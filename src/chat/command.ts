@@ -6,9 +6,12 @@ import type { Attached, Said, Visibility } from "./reply.ts";
 
 /** What an option takes. "text" with `complete` offers suggestions while the member types. */
 export type Option =
-  | { readonly takes: "text"; readonly required: boolean; readonly complete?: "bike" | "item" | "unit" | "zone" }
+  | { readonly takes: "text"; readonly required: boolean; readonly complete?: Completion }
   | { readonly takes: "choice"; readonly required: boolean; readonly choices: readonly string[] }
   | { readonly takes: "flag"; readonly required: false };
+
+/** What is suggested while a member types. */
+export type Completion = "bike" | "item" | "unit" | "zone" | "spec" | "model";
 
 export type Options = Readonly<Record<string, Option>>;
 

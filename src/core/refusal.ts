@@ -29,8 +29,19 @@ export type Refusal =
   /** How far to look ahead. */
   | { readonly why: "not ahead"; readonly typed: string; readonly because: "not read" | "past" | "too far" | "no reading" }
   | { readonly why: "not an interval"; readonly typed: string }
+  | { readonly why: "not a cost"; readonly typed: string }
   /** Sets of tyres: what is wrong with the one named. */
   | { readonly why: "tyres"; readonly because: "what came off" | "on already" | "other on" | "earlier" | "name"; readonly set: string }
+  /** Specs: `keys` and `nearest` are rows of trade/spec-keys. */
+  | { readonly why: "no such spec"; readonly typed: string; readonly nearest: readonly string[] }
+  | { readonly why: "which spec"; readonly typed: string; readonly keys: readonly string[] }
+  | { readonly why: "not fitted"; readonly keys: readonly string[]; readonly nickname: string }
+  | {
+      readonly why: "not a spec";
+      readonly key: string;
+      readonly typed: string;
+      readonly because: "not read" | "unit missing" | "other dimension" | "two figures";
+    }
   /** A check: of which bike, a figure that was not read, or an answer that cannot be. */
   | {
       readonly why: "check";

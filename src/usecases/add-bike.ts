@@ -7,6 +7,7 @@ import type { BikeId } from "../core/ids.ts";
 import type { PlanBase } from "../core/plan/plan.ts";
 import { type DistanceUnit, dialOf, riddenOf } from "../core/quantity/distance.ts";
 import type { Refusal } from "../core/refusal.ts";
+import { modelKey } from "../core/spec/spec.ts";
 import { read } from "../message/read.ts";
 import { readDial } from "../message/read-dial.ts";
 import type { Repos } from "../store/store.ts";
@@ -19,7 +20,7 @@ import { knownOf, ownGarage } from "./messages.ts";
 import { odometerRecord } from "./records.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 
-export type NewBike = { readonly name: string; readonly kind: KindId; readonly odometer: string; readonly unit?: DistanceUnit };
+export type NewBike = { readonly name: string; readonly kind: KindId; readonly odometer: string; readonly unit?: DistanceUnit; readonly model?: string };
 export type Added = {
   readonly bike: BikeId;
   readonly nickname: string;
@@ -70,7 +71,7 @@ export async function addBike(ctx: Ctx, input: NewBike): Promise<Result<Added>> 
       planHash: hash,
       edits: [],
       factsRev: 1,
-      model: null,
+      model: modelTyped(input.model),
     };
     await keepMember(q, ctx);
     await q.bikes.keepBase(hash, base);
@@ -101,6 +102,13 @@ export async function addBike(ctx: Ctx, input: NewBike): Promise<Result<Added>> 
     });
   });
   return onceHeard(acted);
+}
+
+const LONGEST_MODEL = 60;
+/** Make and model as typed, its spaces tidied; null when nothing is left of it. */
+export function modelTyped(typed: string | undefined): string | null {
+  const model = (typed ?? "").normalize("NFKC").trim().replace(/\s+/gu, " ").slice(0, LONGEST_MODEL);
+  return modelKey(model) === "" ? null : model;
 }
 
 /** Saves the member's row the first time something of theirs is saved. */

@@ -8,7 +8,7 @@ import { CONDITIONS, type Condition } from "../core/plan/plan.ts";
 import { type DistanceUnit, dialOf, type Stretch, stretchOf } from "../core/quantity/distance.ts";
 import { readDial } from "../message/read-dial.ts";
 import { Conflict, type Repos } from "../store/store.ts";
-import { keepMember, whyUnusable } from "./add-bike.ts";
+import { keepMember, modelTyped, whyUnusable } from "./add-bike.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { beginDial, type OldDial } from "./dials.ts";
 import { figureOfLast, type Garaged, garage, pick } from "./garage.ts";
@@ -31,6 +31,7 @@ export type BikeShown = {
   readonly conditions: readonly Condition[];
   readonly perYear: Stretch | null;
   readonly byTheBook: boolean;
+  readonly model: string | null;
   readonly items: number;
   readonly laidUpSince: LocalDate | null;
   readonly standing?: Standing | null;
@@ -53,6 +54,7 @@ export function shown(g: Garaged): BikeShown {
     conditions: g.bike.conditions,
     perYear: g.bike.perYear,
     byTheBook: g.bike.byTheBook !== null,
+    model: g.bike.model,
     items: g.plan.items.length,
     laidUpSince: g.layUps.find((layUp) => layUp.to === null)?.from ?? null,
   };
@@ -83,6 +85,7 @@ export type BikeChange = {
   readonly notUsed?: Condition;
   readonly perYear?: string;
   readonly byTheBook?: boolean;
+  readonly model?: string;
   /** Does the group's picture show it? The group spoken in, else its home. */
   readonly pictured?: boolean;
 };
@@ -90,8 +93,8 @@ export type BikeChange = {
 /** Changes what is named and leaves the rest. */
 export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<BikeShown>> {
   return acting(ctx, input.bike, async (q, all, g) => {
-    const { name, state, used, notUsed, perYear, byTheBook, pictured } = input;
-    if ([name, state, used, notUsed, perYear, byTheBook, pictured].every((given) => given === undefined)) return refused({ why: "nothing to change" });
+    const { name, state, used, notUsed, perYear, byTheBook, model, pictured } = input;
+    if ([name, state, used, notUsed, perYear, byTheBook, model, pictured].every((given) => given === undefined)) return refused({ why: "nothing to change" });
     if (name !== undefined) {
       const unusable = whyUnusable(ctx, name);
       if (unusable !== null) return refused({ why: "nickname unusable", because: unusable });
@@ -115,6 +118,7 @@ export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<Bi
       conditions,
       perYear: yearly,
       byTheBook: byTheBook === undefined ? g.bike.byTheBook : byTheBook ? { firstRegistered: null } : null,
+      model: model === undefined ? g.bike.model : modelTyped(model),
     };
     if (pictured !== undefined && group !== null) await q.bikes.picture(g.bike.id, group, pictured);
     const after = await written(q, ctx, changed);

@@ -12,11 +12,11 @@ import { nameIn } from "./record-work.ts";
 const MOST = 25;
 
 /** Values for an option that begin like what is typed, then those that hold it. */
-export async function completions(ctx: Ctx, of: "bike" | "item" | "unit" | "zone", typed: string): Promise<readonly string[]> {
+export async function completions(ctx: Ctx, of: "bike" | "item" | "unit" | "zone" | "spec" | "model", typed: string): Promise<readonly string[]> {
   return fitting(await valuesOf(ctx, of), typed);
 }
 
-async function valuesOf(ctx: Ctx, of: "bike" | "item" | "unit" | "zone"): Promise<readonly string[]> {
+async function valuesOf(ctx: Ctx, of: "bike" | "item" | "unit" | "zone" | "spec" | "model"): Promise<readonly string[]> {
   switch (of) {
     case "bike":
       return ctx.store.read(async (q) => (await q.bikes.ofOwner(ctx.who.member)).map((bike) => bike.nickname));
@@ -26,6 +26,10 @@ async function valuesOf(ctx: Ctx, of: "bike" | "item" | "unit" | "zone"): Promis
       return UNIT_IDS.map(symbolOf);
     case "zone":
       return zoneNames();
+    case "model":
+      return ctx.who.group === null ? [] : ctx.store.one((q) => q.specs.modelsIn(ctx.who.group ?? ("" as never)));
+    case "spec":
+      return Object.values(ctx.vocabulary.specs.names).map(([name = ""]) => name);
   }
 }
 

@@ -6,6 +6,9 @@ import { modelKey, type Settled, type Spec, type SpecUse, settledSpec } from "..
 import type { Repos } from "../store/store.ts";
 import { SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
 
+/** What the faces of /spec go by. */
+export { AFTERWARDS, isSpecKey, SPEC_KEY_NAMES } from "../trade/spec-keys.ts";
+
 /**
  * All that is known for a bike, the latest first.
  * @param group what is shared in this group only, where one is spoken in: nothing of another group shows there. Null: of all groups where the bike is shown

@@ -65,7 +65,7 @@ test("bikes of one model share them in the group where both are shown, and in no
   const [heron, wren, far, other] = [
     await added("Ines", "Heron", "Ostler Tarn 650"),
     await added("Odo", "Wren", "OSTLER TARN-650"),
-    await added("Pia", "Far", "Ostler Tarn 650", "g2"),
+    await added("Pia", "Merle", "Ostler Tarn 650", "g2"),
     await added("Ria", "Other", "Ostler Fell 500"),
   ];
   await t.open.store.change((q) => q.specs.add(aSpec(heron)));

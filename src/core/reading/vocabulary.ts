@@ -9,8 +9,10 @@ import type { NumberStyle } from "../quantity/number.ts";
 import type { UnitNames } from "../quantity/parse.ts";
 import type { UnitId } from "../quantity/units.ts";
 import type { HowWeKnow } from "../schedule/facts.ts";
+import type { SpecWords } from "../spec/find.ts";
 import type { ChartWords } from "./chart-words.ts";
 import type { DefectWords } from "./defect-words.ts";
+import type { DetailWords } from "./detail-words.ts";
 import type { ReadingKind } from "./kinds.ts";
 
 export type Vocabulary = {
@@ -69,10 +71,14 @@ export type Vocabulary = {
   readonly oneEnd: readonly string[];
   /** "don't know", "no idea". */
   readonly unknown: readonly string[];
+  /** How the details of a job are read. */
+  readonly details: DetailWords;
   /** What says that something is wrong. */
   readonly defects: DefectWords;
   /** How a pasted service chart is read. */
   readonly chart: ChartWords;
+  /** What people type for a spec, and around it. */
+  readonly specs: SpecWords;
   /** How a member says how they know. */
   readonly how: Readonly<Record<HowWeKnow, readonly string[]>>;
 };

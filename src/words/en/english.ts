@@ -12,6 +12,7 @@ import { defectWords } from "./defects.ts";
 import { dueWords } from "./due.ts";
 import { judgeWords } from "./judge.ts";
 import { outlookWords } from "./outlook.ts";
+import { partsWords } from "./parts.ts";
 import { pictureWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
 import { readChartWords } from "./read-chart.ts";
@@ -20,7 +21,9 @@ import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
 import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
+import { specWords } from "./specs.ts";
 import { torqueWords } from "./torque.ts";
+import { workDetailWords } from "./work-detail.ts";
 
 /** The words of a language for one member on one day. */
 export type Words = ReturnType<typeof english>;
@@ -34,6 +37,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     bikes: bikeWords(p),
     due: dueWords(p),
     defects: defectWords(p),
+    workDetail: workDetailWords(p),
     outlook: outlookWords(p),
     pictures: pictureWords(p),
     plan,
@@ -46,7 +50,9 @@ export function english(style: PrintStyle, today: LocalDate) {
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
     settings: settingsWords(p),
+    specs: specWords(p, style.locale, today),
     sheet: sheetWords(p),
+    parts: partsWords(p),
     refusal: refusalWords(p),
     help: helpWords,
     commands: COMMAND_WORDS,

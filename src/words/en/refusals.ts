@@ -3,6 +3,8 @@
 import { unreachable } from "../../core/brand.ts";
 import type { Refusal } from "../../core/refusal.ts";
 import type { Printer } from "../printer.ts";
+import { englishSpecName } from "./spec-names.ts";
+import { capital, lowered } from "./text.ts";
 
 export const refusalWords = (p: Printer) => {
   const lastOf = (last: { readonly figure: number; readonly unit: string } | null): string =>
@@ -59,6 +61,23 @@ export const refusalWords = (p: Printer) => {
         return notAhead(refusal);
       case "not an interval":
         return `I cannot read “${clip(refusal.typed)}” as an interval. Type it with its units, such as 4,000 mi or 12 months, 6,000 km, or 2 years.`;
+      case "no such spec":
+        return refusal.nearest.length === 0
+          ? `I know no spec called “${clip(refusal.typed)}”. Try rear axle, front tyre pressure, oil, chain slack or spark plug.`
+          : `I know no spec called “${clip(refusal.typed)}”. Do you mean ${one(refusal.nearest.map((key) => lowered(englishSpecName(key))))}?`;
+      case "which spec":
+        return `“${clip(refusal.typed)}” can be ${one(refusal.keys.map((key) => lowered(englishSpecName(key))))}. Name one of them, so that the value lands where it belongs.`;
+      case "not fitted":
+        return `${capital(one(refusal.keys.map((key) => lowered(englishSpecName(key)))))}: ${refusal.nickname} is fitted otherwise, so it has none. If that is not so, say so with /bike fitted.`;
+      case "not a spec":
+        return `${englishSpecName(refusal.key)}: ${
+          {
+            "not read": `I cannot read “${clip(refusal.typed)}”. Type the value with its unit, such as 98 Nm, 25-35 mm, 36 psi or 3.2 L.`,
+            "unit missing": `“${clip(refusal.typed)}” could be in several units. Type it with its unit.`,
+            "other dimension": `“${clip(refusal.typed)}” is in a unit that measures something else. Check what it is of, and type it with its unit.`,
+            "two figures": `the two figures in “${clip(refusal.typed)}” are not the same value. Check them against the manual and type one.`,
+          }[refusal.because]
+        }`;
       case "no sheet":
         return "Nothing falls due there that a sheet could be made of. /due says what is known, and /plan sheet at:16,000 mi looks at a service further on.";
       case "no job":
@@ -92,6 +111,8 @@ export const refusalWords = (p: Printer) => {
         return `It is already so: ${refusal.state}.`;
       case "cannot convert":
         return cannotConvert(refusal, one);
+      case "not a cost":
+        return `I cannot read “${clip(refusal.typed)}” as what it cost. Type it as 48.60, or with its currency: 48.60 EUR.`;
       case "not a torque":
         return `I cannot read “${clip(refusal.typed)}” as a torque. Try 24 Nm, 60-80 in-lb or 10 ± 1 Nm.`;
       case "one end only":

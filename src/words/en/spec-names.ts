@@ -1,5 +1,6 @@
 // What each spec is called, and what people type for it. Where several share a phrase ("oil"), each has it, and all of them answer.
 
+import type { SpecWords } from "../../core/spec/find.ts";
 import type { SpecKey } from "../../trade/spec-keys.ts";
 
 type Row = { readonly name: string; readonly synonyms: readonly string[] };
@@ -111,6 +112,17 @@ export const ENGLISH_SPECS = {
   "linkage bolt torque": { name: "Linkage bolts", synonyms: ["linkage", "suspension linkage"] },
   "most load": { name: "Most load", synonyms: ["load", "payload", "max load", "carrying capacity"] },
 } as const satisfies Record<SpecKey, Row>;
+
+/** What people type for a spec, by which load, and what may stand around it. */
+export const ENGLISH_SPEC_WORDS: SpecWords = {
+  names: Object.fromEntries(Object.entries(ENGLISH_SPECS).map(([key, { name, synonyms }]) => [key, [name, ...synonyms]])),
+  uses: {
+    solo: ["solo", "alone", "one up", "rider only"],
+    "two-up": ["two up", "2 up", "with passenger", "with a passenger", "passenger", "pillion", "with pillion"],
+    loaded: ["loaded", "with luggage", "luggage", "fully loaded", "full load"],
+  },
+  idle: ["what", "whats", "what's", "s", "is", "are", "the", "my", "for", "of", "a", "spec", "value", "please", "how", "many", "which", "on", "to"],
+};
 
 /** The name of a spec on screen. */
 export const englishSpecName = (key: string): string => (ENGLISH_SPECS as Readonly<Record<string, Row>>)[key]?.name ?? key;

@@ -1,0 +1,40 @@
+// Entering a spec by a form, and taking an entry back.
+
+import type { BikeId } from "../../src/core/ids.ts";
+import { SPEC_USES } from "../../src/core/spec/spec.ts";
+import { showBike } from "../../src/usecases/change-bike.ts";
+import { refused } from "../../src/usecases/refusals.ts";
+import { enterSpecParts, type SpecSaved, undoSpec } from "../../src/usecases/spec-set.ts";
+import { isSpecKey } from "../../src/usecases/specs.ts";
+import { handler, shapeOf } from "../define.ts";
+import { saySaved, specForm } from "../replies/spec.ts";
+import { specSaved } from "../replies/spec-shapes.ts";
+
+const data = shapeOf<SpecSaved>(specSaved);
+
+export const enterSpecForm = handler<SpecSaved>({
+  kind: "form",
+  visibility: "private",
+  data,
+  open: async (ctx, { subject }, words) => {
+    const [bike = "", key = ""] = subject.split("/");
+    if (!isSpecKey(key)) return refused({ why: "gone" });
+    const shown = await showBike(ctx, { bike });
+    return shown.is === "refused" ? shown : { is: "done", value: specForm(key, shown.value.nickname, words) };
+  },
+  run: async (ctx, { subject, fields }) => {
+    const [bike = "", key = "", use = ""] = subject.split("/");
+    if (!isSpecKey(key)) return refused({ why: "gone" });
+    const { value = "", manual = "", edition = "", page = "" } = fields;
+    return enterSpecParts(ctx, { bike: bike as BikeId, key, use: SPEC_USES.find((each) => each === use) ?? null, value, manual, edition, page });
+  },
+  say: saySaved,
+});
+export const takeSpecBack = handler<SpecSaved>({
+  kind: "press",
+  settles: true,
+  visibility: "private",
+  data,
+  run: (ctx, { subject, rev }) => undoSpec(ctx, { spec: subject, rev }),
+  say: saySaved,
+});

@@ -1,0 +1,31 @@
+// What scripts find under `data` of a spec.
+
+import { z } from "zod";
+import { SPEC_USES } from "../../src/core/spec/spec.ts";
+import { AFTERWARDS, SPEC_KEY_NAMES } from "../../src/usecases/specs.ts";
+
+const use = z.enum(SPEC_USES).nullable();
+const key = z.enum(SPEC_KEY_NAMES as [string, ...string[]]);
+const shown = z.object({
+  ...{ id: z.string(), rev: z.number().int(), use, typed: z.string(), at: z.string(), byName: z.string().nullable(), mine: z.boolean() },
+  asUnit: z.string().nullable(),
+  source: z.object({ manual: z.string(), edition: z.string().nullable(), page: z.string().nullable() }).nullable(),
+  holds: z.union([
+    z.object({ is: z.literal("words") }),
+    z.object({
+      ...{ is: z.literal("figure"), low: z.number().nullable(), high: z.number().nullable(), nominal: z.number().nullable() },
+      ...{ unit: z.string(), step: z.number() },
+    }),
+  ]),
+});
+export const specAnswer = z.object({
+  ...{ bike: z.string(), nickname: z.string(), model: z.string().nullable(), use, asked: z.boolean() },
+  lines: z.array(
+    z.object({
+      ...{ key, settled: z.boolean(), specs: z.array(shown), others: z.array(shown), byPage: z.boolean() },
+      ...{ typical: z.tuple([z.number(), z.number()]).nullable(), unit: z.string().nullable() },
+      ...{ afterwards: z.enum(AFTERWARDS).nullable(), caution: z.string().nullable() },
+    }),
+  ),
+});
+export const specSaved = z.object({ spec: z.string(), rev: z.number().int(), key, answer: specAnswer });

@@ -1,0 +1,66 @@
+// Specs as words: what was asked, one line each; where nothing is known, what is typical and the way to enter it.
+
+import type { Action, Form, Said } from "../../src/chat/reply.ts";
+import type { SpecUse } from "../../src/core/spec/spec.ts";
+import type { SpecKey } from "../../src/trade/spec-keys.ts";
+import type { SpecAnswer, SpecLine } from "../../src/usecases/spec-ask.ts";
+import type { SpecSaved } from "../../src/usecases/spec-set.ts";
+import type { Words } from "../../src/words/en/english.ts";
+import { formButton, press, said } from "./said.ts";
+
+export function saySpecs(answer: SpecAnswer, words: Words): Said {
+  const { specs } = words;
+  if (!answer.asked) {
+    if (answer.lines.length === 0) return said([specs.none(answer.nickname)]);
+    return said([specs.title(answer.nickname, answer.model, answer.lines.length), "", ...answer.lines.flatMap((line) => known(line, answer.use, words))]);
+  }
+  const [there, missing] = [answer.lines.filter(({ specs: all }) => all.length > 0), answer.lines.filter(({ specs: all }) => all.length === 0)];
+  const lines = there.flatMap((line) => known(line, answer.use, words));
+  if (there.length > 0 && missing.length > 0) lines.push(specs.missingToo(missing.map(({ key }) => key)));
+  const [only] = missing;
+  if (there.length === 0) lines.push(...missing.slice(0, MOST_ASKED).flatMap((line) => unknown(line, answer, words)));
+  if (there.length === 0 && missing.length === 1 && only !== undefined) lines.push(specs.how(only.key));
+  const caution = answer.lines.find((line) => line.caution !== null)?.caution ?? null;
+  return said(lines, {
+    caution: words.caution(caution),
+    actions: missing.slice(0, MOST_ASKED).map(({ key }) => enterButton(answer, key, answer.use, words, missing.length > 1)),
+  });
+}
+const MOST_ASKED = 4;
+
+function known({ key, settled, specs: all, others, byPage, afterwards }: SpecLine, use: SpecUse | null, words: Words): readonly string[] {
+  const { specs } = words;
+  const [first] = all;
+  if (first === undefined) return [];
+  if (!settled) return [specs.differ(key, use ?? first.use, byPage), ...all.map((each) => specs.says(each))];
+  return [specs.line(key, first, afterwards), ...(others.length === 0 ? [] : [specs.otherwise(), ...others.map((each) => specs.says(each))])];
+}
+
+function unknown({ key, typical, unit }: SpecLine, answer: SpecAnswer, words: Words): readonly string[] {
+  const { specs } = words;
+  return [specs.missing(key, answer.use, answer.nickname), ...(typical === null || unit === null ? [] : [specs.typical(typical, unit)])];
+}
+
+function enterButton(answer: SpecAnswer, key: SpecKey, use: SpecUse | null, words: Words, several: boolean): Action {
+  const label = several ? `${words.specs.labels.enter}: ${words.specs.name(key)}` : words.specs.labels.enter;
+  return formButton("spec-enter", `${answer.bike}/${key}/${use ?? ""}`, label, specForm(key, answer.nickname, words));
+}
+
+export function specForm(key: SpecKey, nickname: string, words: Words): Form {
+  const form = words.specs.form(key, nickname);
+  const line = (name: string, label: string, required = false) => ({ name, label, kind: "line" as const, required, value: null, hint: null, options: [] });
+  return { title: form.title, fields: [line("value", form.value, true), line("manual", form.manual), line("edition", form.edition), line("page", form.page)] };
+}
+
+export function saySaved({ answer, spec, rev, key }: SpecSaved, words: Words): Said {
+  const { specs } = words;
+  const [line] = answer.lines;
+  const own = line?.specs.concat(line.others).find((each) => each.id === spec);
+  if (line === undefined || own === undefined) return said([specs.takenBack(answer.nickname)]);
+  const warn = line.byPage && (own.source === null || own.source.page === null) ? [specs.noPage()] : [];
+  const share = answer.model === null ? [specs.shareHint()] : [];
+  return said([...known(line, answer.use, words), "", specs.saved(answer.nickname, rev > 1), ...warn, ...share], {
+    caution: words.caution(line.caution),
+    actions: [press("spec-undo", spec, specs.labels.undo, rev), ...(warn.length > 0 ? [enterButton(answer, key, answer.use, words, false)] : [])],
+  });
+}

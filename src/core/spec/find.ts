@@ -1,0 +1,81 @@
+// Which specs a member's words mean: by name and synonym, with slips of the pen; and which load they name.
+
+import { SPEC_USES, type SpecUse } from "./spec.ts";
+
+/** Names people type, by key: the name on screen first. */
+export type SpecNames = Readonly<Record<string, readonly string[]>>;
+/** Words of a language around a spec. */
+export type SpecWords = { readonly names: SpecNames; readonly uses: Readonly<Record<SpecUse, readonly string[]>>; readonly idle: readonly string[] };
+
+/** `keys`: all that the words mean; empty when nothing is near enough, and then `nearest` says what is. `own`: the one whose name was typed in full, though others share the phrase. */
+export type FoundSpecs = { readonly keys: readonly string[]; readonly own: string | null; readonly use: SpecUse | null; readonly nearest: readonly string[] };
+
+const ENOUGH = 0.6;
+const NEAR = 0.25;
+const MOST_NEAREST = 4;
+
+/** "Front tyre pressure two-up", "oil", "rear axel". */
+export function findSpecs(typed: string, { names, uses, idle }: SpecWords): FoundSpecs {
+  const said = folded(typed);
+  const use = SPEC_USES.find((each) => uses[each].some((word) => hasPhrase(said, word))) ?? null;
+  const without = use === null ? said : uses[use].reduce((text, word) => ` ${text} `.replace(` ${word} `, " ").trim(), said);
+  const tokens = without.split(" ").filter((token) => token !== "" && !idle.includes(token));
+  const phrase = tokens.join(" ");
+  if (phrase === "") return { keys: [], own: null, use, nearest: [] };
+  const own = Object.keys(names).find((key) => folded(names[key]?.[0] ?? "") === phrase) ?? null;
+  const exact = Object.keys(names).filter((key) => key === phrase || (names[key] ?? []).some((name) => folded(name) === phrase));
+  if (exact.length > 0) return { keys: exact, own, use, nearest: [] };
+  const scored = Object.entries(names)
+    .map(([key, all]) => ({ key, score: Math.max(...all.map((name) => alike(tokens, folded(name).split(" ")))) }))
+    .filter(({ score }) => score >= NEAR)
+    .sort((a, b) => b.score - a.score);
+  const best = scored[0]?.score ?? 0;
+  if (best >= ENOUGH) return { keys: scored.filter(({ score }) => score === best).map(({ key }) => key), own: null, use, nearest: [] };
+  return { keys: [], own: null, use, nearest: scored.slice(0, MOST_NEAREST).map(({ key }) => key) };
+}
+
+const folded = (text: string): string =>
+  text
+    .normalize("NFKC")
+    .toLowerCase()
+    .replace(/\btire/gu, "tyre")
+    .replace(/\bbrake rotors?\b/gu, "disc")
+    .replace(/[^\p{L}\p{N}]+/gu, " ")
+    .trim();
+const hasPhrase = (text: string, phrase: string): boolean => ` ${text} `.includes(` ${phrase} `);
+
+/** The share of words that two phrases have in common, a slip counting a little less. */
+function alike(a: readonly string[], b: readonly string[]): number {
+  let common = 0;
+  const left = [...b];
+  for (const word of a) {
+    const best = left.map((other, n) => ({ n, is: sameWord(word, other) })).sort((x, y) => y.is - x.is)[0];
+    if (best === undefined || best.is === 0) continue;
+    common += best.is;
+    left.splice(best.n, 1);
+  }
+  return common / (a.length + b.length - common);
+}
+
+function sameWord(a: string, b: string): number {
+  if (a === b) return 1;
+  const [short, long] = a.length < b.length ? [a, b] : [b, a];
+  if (short.length >= 3 && long.startsWith(short) && long.length - short.length <= 2) return 0.95;
+  const allowed = long.length >= 8 ? 2 : long.length >= 4 ? 1 : 0;
+  return allowed > 0 && slips(a, b) <= allowed ? 0.9 : 0;
+}
+
+/** Letters added, left out, changed, or two beside one another turned round. Method: optimal string alignment distance. */
+function slips(a: string, b: string): number {
+  const rows: number[][] = [Array.from({ length: b.length + 1 }, (_, n) => n)];
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const change = (rows[i - 1]?.[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      const turned = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? (rows[i - 2]?.[j - 2] ?? 0) + 1 : Number.POSITIVE_INFINITY;
+      row.push(Math.min(change, turned, (rows[i - 1]?.[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1));
+    }
+    rows.push(row);
+  }
+  return rows[a.length]?.[b.length] ?? 0;
+}

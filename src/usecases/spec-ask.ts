@@ -1,0 +1,117 @@
+// "Front tyre pressure two-up?": what is known for the member's bike, with its source; where nothing is, what is typical, and the way to enter it.
+
+import { isFitted } from "../core/equipment.ts";
+import type { BikeId, MemberId } from "../core/ids.ts";
+import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
+import { findSpecs } from "../core/spec/find.ts";
+import type { Spec, SpecUse } from "../core/spec/spec.ts";
+import type { Repos } from "../store/store.ts";
+import { isSpecKey, SPEC_KEYS, type SpecKey, type SpecKeyRow } from "../trade/spec-keys.ts";
+import type { Ctx } from "./context.ts";
+import type { Garaged } from "./garage.ts";
+import { noneLeft, ownGarage } from "./messages.ts";
+import { done, type Result, refused } from "./refusals.ts";
+import { specFor, specsOf } from "./specs.ts";
+import { whichBike } from "./which-bike.ts";
+
+/** A spec as it is shown: `byName` null for the asker's own. `asUnit`: the unit that the asker reads such values in. */
+export type SpecShown = Pick<Spec, "id" | "rev" | "use" | "holds" | "typed" | "source" | "at"> & {
+  readonly byName: string | null;
+  readonly mine: boolean;
+  readonly asUnit: UnitId | null;
+};
+/** What is known of one key. `settled` false: members differ, and only a named page will settle it where `byPage`. */
+export type SpecLine = {
+  readonly key: SpecKey;
+  readonly settled: boolean;
+  readonly specs: readonly SpecShown[];
+  readonly others: readonly SpecShown[];
+  readonly byPage: boolean;
+  readonly typical: readonly [number, number] | null;
+  readonly unit: UnitId | null;
+  readonly afterwards: SpecKeyRow["afterwards"] | null;
+  readonly caution: string | null;
+};
+export type SpecAnswer = {
+  readonly bike: BikeId;
+  readonly nickname: string;
+  readonly model: string | null;
+  readonly use: SpecUse | null;
+  /** What was asked for by name; false for the whole list. */
+  readonly asked: boolean;
+  readonly lines: readonly SpecLine[];
+};
+
+/** @param input.what null: all that is known */
+export async function askSpecs(ctx: Ctx, input: { readonly what?: string; readonly bike?: string }): Promise<Result<SpecAnswer>> {
+  return ctx.store.read(async (q) => {
+    const all = await ownGarage(q, ctx);
+    if (all.length === 0) return noneLeft(q, ctx);
+    const which = whichBike(all, input.bike);
+    if (which.is === "refused") return which;
+    const found = input.what === undefined ? null : keysMeant(ctx, which.value, input.what);
+    if (found?.is === "refused") return found;
+    return done(await answerOf(q, ctx, which.value, found?.value ?? null));
+  });
+}
+
+/** What words mean on a bike; `own`: the key whose name was typed in full, where others share it. */
+export type Meant = { readonly keys: readonly SpecKey[]; readonly own: SpecKey | null; readonly use: SpecUse | null };
+
+/** The keys that words mean on this bike: what it is not fitted with is left out. */
+export function keysMeant(ctx: Pick<Ctx, "vocabulary">, g: Garaged, what: string): Result<Meant> {
+  const { keys, own, use, nearest } = findSpecs(what, ctx.vocabulary.specs);
+  const ours = keys.filter(isSpecKey);
+  const fitted = ours.filter((key) => isFitted(SPEC_KEYS[key].fits ?? {}, g.bike.equipment));
+  if (fitted.length > 0) return done({ keys: fitted, own: fitted.find((key) => key === own) ?? null, use });
+  if (ours.length > 0) return refused({ why: "not fitted", keys: ours, nickname: g.bike.nickname });
+  return refused({ why: "no such spec", typed: what, nearest });
+}
+
+/** @param asked null: every key with something entered */
+export async function answerOf(
+  q: Repos,
+  ctx: Ctx,
+  g: Garaged,
+  asked: { readonly keys: readonly SpecKey[]; readonly use: SpecUse | null } | null,
+): Promise<SpecAnswer> {
+  const specs = await specsOf(q, g.bike, ctx.who.group);
+  const names = await q.members.byIds([...new Set(specs.map((spec) => spec.by))]);
+  const shown = (spec: Spec): SpecShown => ({
+    ...{ id: spec.id, rev: spec.rev, use: spec.use, holds: spec.holds, typed: spec.typed, source: spec.source, at: spec.at },
+    ...{
+      byName: spec.by === ctx.who.member ? null : (names.get(spec.by as MemberId)?.name ?? null),
+      mine: spec.bike === g.bike.id,
+      asUnit: unitFor(ctx, spec),
+    },
+  });
+  const keys = asked?.keys ?? (Object.keys(SPEC_KEYS) as SpecKey[]).filter((key) => specs.some((spec) => spec.key === key));
+  const lines = keys.flatMap((key) => {
+    const row = SPEC_KEYS[key];
+    // With no load named, each load that something is entered for is shown.
+    const uses = asked?.use == null ? usesOf(specs, key) : [asked.use];
+    return uses.map((use): SpecLine => {
+      const settled = specFor(specs, g.bike, key, use);
+      const [stand, others] = settled.is === "one" ? [[settled.spec], settled.others] : settled.is === "several" ? [settled.specs, []] : [[], []];
+      return {
+        ...{ key, settled: settled.is !== "several", specs: stand.map(shown), others: others.map(shown), byPage: row.byPage === true },
+        ...{ typical: row.typical ?? null, unit: row.unit, afterwards: row.afterwards ?? null, caution: row.caution },
+      };
+    });
+  });
+  return { bike: g.bike.id, nickname: g.bike.nickname, model: g.bike.model, use: asked?.use ?? null, asked: asked !== null, lines };
+}
+
+function usesOf(specs: readonly Spec[], key: SpecKey): readonly (SpecUse | null)[] {
+  const uses = [...new Set(specs.filter((spec) => spec.key === key).map((spec) => spec.use))];
+  return uses.length === 0 ? [null] : uses.sort((a, b) => ORDER.indexOf(a) - ORDER.indexOf(b));
+}
+const ORDER: readonly (SpecUse | null)[] = [null, "solo", "two-up", "loaded"];
+
+/** The member's unit for what a spec holds; null: as it was typed. */
+function unitFor(ctx: Ctx, spec: Spec): UnitId | null {
+  if (spec.holds.is === "words") return null;
+  const dimension = dimensionOf(spec.holds.unit);
+  const wanted = dimension === "pressure" ? ctx.who.pressure : dimension === "torque" ? ctx.who.torque : null;
+  return wanted === spec.holds.unit ? null : wanted;
+}
