@@ -24,6 +24,7 @@ export const COMMAND_WORDS = {
       "not-used": "A condition of use to take away",
       yearly: "About how far it is ridden in a year",
       book: "Keep to the printed marks, for a warranty",
+      registered: "By the book: when it was first registered, from which yearly services run",
       model: "Make and model: shares specs and plans with the same model in the group",
       "group-picture": "Let this group's picture show when it falls due; off until you say so",
     },
@@ -194,6 +195,26 @@ export const COMMAND_WORDS = {
     does: "Tighten several fasteners evenly: in stages, across from one another.",
     options: { target: "The final torque", fasteners: "How many there are", angle: "How far each is turned after the last stage: 90° or 1/4 turn" },
     example: "/torque stages target:24 Nm fasteners:6",
+  },
+  "tyre show": {
+    does: "Your tyres judged: tread, pressure, how far they still go, a slow leak.",
+    options: { bike: "Which bike" },
+    example: "/tyre show bike:Heron",
+  },
+  "tyre date": {
+    does: "How old a tyre is, from the code moulded on it.",
+    options: { code: "The last digits after DOT" },
+    example: "/tyre date code:2223",
+  },
+  "tyre marking": {
+    does: "What size, load and speed marks mean, and whether both ends are built alike.",
+    options: { mark: "As it is moulded", other: "The other end's" },
+    example: "/tyre marking mark:120/70ZR17 (58W)",
+  },
+  "tyre pressure": {
+    does: "What to set in a warm garage before a cold road.",
+    options: { want: "The pressure wanted", garage: "Temperature of the garage", road: "Temperature where the ride starts" },
+    example: "/tyre pressure want:36 psi garage:20 °C road:2 °C",
   },
   "torque hex": {
     does: "Which spanner of the other system fits a hex, and whether to load it.",
