@@ -20,6 +20,7 @@ import { planList } from "./plan-list.ts";
 import { planReadChart } from "./plan-read-chart.ts";
 import { planSheet } from "./plan-sheet.ts";
 import { reading } from "./reading.ts";
+import { records } from "./records.ts";
 import { remind } from "./remind.ts";
 import { spec } from "./spec.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
@@ -41,6 +42,7 @@ const ALL = [
   bikeCard,
   reading,
   work,
+  records,
   due,
   check,
   planList,
