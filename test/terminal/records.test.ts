@@ -12,6 +12,7 @@ test("an entry says what was done, when, at what odometer, by whom, with what an
   await t.one({ as: "Ines", run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
   await t.one({ ...DM, say: "did the oil and filter at 14,820, 3.2 L 20W-50, 48.60 EUR" });
   await t.one({ ...DM, run: "/work did:coolant on:spring 2025 how:receipt by:Fernlea Motors cost:31.40 EUR note:=old hose clips" });
+  await t.send({ advance: "PT1M" });
   const slip = await t.one({ ...DM, run: "/work did:brake fluid cost:12 GBP" });
   await t.one({ ...DM, press: button(slip, "Undo") });
   await t.one({ ...DM, say: "front brake feels spongy" });
