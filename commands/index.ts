@@ -6,6 +6,7 @@ import { bikeChange } from "./bike-change.ts";
 import { bikeFitted } from "./bike-fitted.ts";
 import { bikeList } from "./bike-list.ts";
 import { bikeOdometer } from "./bike-odometer.ts";
+import { bikeParts } from "./bike-parts.ts";
 import { bikeTyres } from "./bike-tyres.ts";
 import { check } from "./check.ts";
 import { convert } from "./convert.ts";
@@ -19,6 +20,7 @@ import { planJob } from "./plan-job.ts";
 import { planList } from "./plan-list.ts";
 import { planReadChart } from "./plan-read-chart.ts";
 import { planSheet } from "./plan-sheet.ts";
+import { planShopping } from "./plan-shopping.ts";
 import { reading } from "./reading.ts";
 import { records } from "./records.ts";
 import { remind } from "./remind.ts";
@@ -40,6 +42,7 @@ const ALL = [
   bikeOdometer,
   bikeTyres,
   bikeCard,
+  bikeParts,
   reading,
   work,
   records,
@@ -52,6 +55,7 @@ const ALL = [
   spec,
   planSheet,
   planJob,
+  planShopping,
   convert,
   torqueSetCommand,
   torqueStages,

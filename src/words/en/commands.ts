@@ -61,6 +61,11 @@ export const COMMAND_WORDS = {
     options: { bike: "Which bike", recovery: "The number you call when stranded; none forgets it" },
     example: "/bike card bike:Heron",
   },
+  "bike parts": {
+    does: "Parts fitted: tyres, pads, chain, battery, fluids, each with how far it has gone.",
+    options: { bike: "Which bike, when you have several", share: "Show the answer to everyone here" },
+    example: "/bike parts bike:Heron",
+  },
   reading: {
     does: "Log a reading, or list the latest and what is unanswered.",
     options: { log: "The reading, as you would write it", bike: "Which bike", picture: "Draw them instead: the odometer, the tread, or the pressures" },
@@ -149,6 +154,11 @@ export const COMMAND_WORDS = {
     does: "The service sheet: what the next service asks of your bike, in order, with tools, values and parts to have ready.",
     options: { at: "Which service: next, or 12,000 mi", bike: "Which bike, when you have several", share: "Show the answer to everyone here" },
     example: "/plan sheet at:16,000 mi bike:Heron",
+  },
+  "plan shopping": {
+    does: "What to buy for all that falls due within a month or until a day, each thing once.",
+    options: { until: "By when: midsummer, 1 June, in 6 weeks", bike: "Which bike; all of yours when left out", share: "Show the answer to everyone here" },
+    example: "/plan shopping until:midsummer",
   },
   "plan job": {
     does: "The sheet you are working through: what is ticked and what is left, or tick an item off.",

@@ -12,6 +12,7 @@ import { defectWords } from "./defects.ts";
 import { dueWords } from "./due.ts";
 import { judgeWords } from "./judge.ts";
 import { outlookWords } from "./outlook.ts";
+import { partsWords } from "./parts.ts";
 import { pictureWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
 import { readChartWords } from "./read-chart.ts";
@@ -53,6 +54,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     settings: settingsWords(p),
     specs: specWords(p, style.locale, today),
     sheet: sheetWords(p),
+    parts: partsWords(p),
     refusal: refusalWords(p),
     help: helpWords,
     commands: COMMAND_WORDS,
