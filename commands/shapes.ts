@@ -288,6 +288,7 @@ export const bikeShown = z.object({
   perYear: distance.nullable(),
   model: z.string().nullable(),
   byTheBook: z.boolean(),
+  registered: localDate.nullable(),
   items: z.number().int(),
   laidUpSince: localDate.nullable(),
   standing: standing.nullish(),

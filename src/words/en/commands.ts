@@ -24,6 +24,7 @@ export const COMMAND_WORDS = {
       "not-used": "A condition of use to take away",
       yearly: "About how far it is ridden in a year",
       book: "Keep to the printed marks, for a warranty",
+      registered: "By the book: when it was first registered, from which yearly services run",
       model: "Make and model: shares specs and plans with the same model in the group",
       "group-picture": "Let this group's picture show when it falls due; off until you say so",
     },
