@@ -32,6 +32,10 @@ import { torqueStages } from "./torque-stages.ts";
 import { torqueWrenchAdd } from "./torque-wrench-add.ts";
 import { torqueWrenchDrop } from "./torque-wrench-drop.ts";
 import { torqueWrenchList } from "./torque-wrench-list.ts";
+import { tyreDate } from "./tyre-date.ts";
+import { tyreMarking } from "./tyre-marking.ts";
+import { tyrePressure } from "./tyre-pressure.ts";
+import { tyreShow } from "./tyre-show.ts";
 import { work } from "./work.ts";
 
 const ALL = [
@@ -55,6 +59,10 @@ const ALL = [
   spec,
   planSheet,
   planJob,
+  tyreShow,
+  tyreDate,
+  tyreMarking,
+  tyrePressure,
   planShopping,
   convert,
   torqueSetCommand,

@@ -32,6 +32,10 @@ export type Refusal =
   | { readonly why: "not a cost"; readonly typed: string }
   /** Sets of tyres: what is wrong with the one named. */
   | { readonly why: "tyres"; readonly because: "what came off" | "on already" | "other on" | "earlier" | "name"; readonly set: string }
+  /** What was read off a tyre's sidewall. */
+  | { readonly why: "not a tyre code"; readonly typed: string; readonly because: "no code" | "no such week" | "to come" | "no mark" }
+  | { readonly why: "not a pressure"; readonly typed: string }
+  | { readonly why: "not a temperature"; readonly typed: string }
   /** Specs: `keys` and `nearest` are rows of trade/spec-keys. */
   | { readonly why: "no such spec"; readonly typed: string; readonly nearest: readonly string[] }
   | { readonly why: "which spec"; readonly typed: string; readonly keys: readonly string[] }

@@ -206,6 +206,26 @@ export const COMMAND_WORDS = {
     options: { target: "The final torque", fasteners: "How many there are", angle: "How far each is turned after the last stage: 90° or 1/4 turn" },
     example: "/torque stages target:24 Nm fasteners:6",
   },
+  "tyre show": {
+    does: "Your tyres judged: tread, pressure, how far they still go, a slow leak.",
+    options: { bike: "Which bike" },
+    example: "/tyre show bike:Heron",
+  },
+  "tyre date": {
+    does: "How old a tyre is, from the code moulded on it.",
+    options: { code: "The last digits after DOT" },
+    example: "/tyre date code:2223",
+  },
+  "tyre marking": {
+    does: "What size, load and speed marks mean, and whether both ends are built alike.",
+    options: { mark: "As it is moulded", other: "The other end's" },
+    example: "/tyre marking mark:120/70ZR17 (58W)",
+  },
+  "tyre pressure": {
+    does: "What to set in a warm garage before a cold road.",
+    options: { want: "The pressure wanted", garage: "Temperature of the garage", road: "Temperature where the ride starts" },
+    example: "/tyre pressure want:36 psi garage:20 °C road:2 °C",
+  },
   "torque hex": {
     does: "Which spanner of the other system fits a hex, and whether to load it.",
     options: { size: "Width across the flats" },

@@ -24,6 +24,7 @@ import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
 import { specWords } from "./specs.ts";
 import { torqueWords } from "./torque.ts";
+import { tyreWords } from "./tyres.ts";
 import { workDetailWords } from "./work-detail.ts";
 
 /** The words of a language for one member on one day. */
@@ -47,6 +48,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     readChart: readChartWords(p, plan),
     readings: readingWords(p),
     judge: judgeWords(p),
+    tyres: tyreWords(p),
     checks: checkWords(p),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
