@@ -3,6 +3,7 @@
 import { bikeAdd } from "./bike-add.ts";
 import { bikeCard } from "./bike-card.ts";
 import { bikeChange } from "./bike-change.ts";
+import { bikeDate } from "./bike-date.ts";
 import { bikeFitted } from "./bike-fitted.ts";
 import { bikeList } from "./bike-list.ts";
 import { bikeOdometer } from "./bike-odometer.ts";
@@ -45,6 +46,7 @@ const ALL = [
   bikeFitted,
   bikeOdometer,
   bikeTyres,
+  bikeDate,
   bikeCard,
   bikeParts,
   reading,

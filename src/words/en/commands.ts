@@ -57,6 +57,11 @@ export const COMMAND_WORDS = {
     },
     example: "/bike tyres set:off-road off:road at:15,200 mi",
   },
+  "bike date": {
+    does: "Note a day of a bike's papers, told in time; without one, list them.",
+    options: { what: "Insurance, inspection, in your words", on: "The day; none takes it away", bike: "Which bike" },
+    example: "/bike date what:insurance on:31 March bike:Heron",
+  },
   "bike card": {
     does: "A roadside card to keep on your phone: tyres, pressures, bulbs, fuses, plug, chain, your own recovery number.",
     options: { bike: "Which bike", recovery: "The number you call when stranded; none forgets it" },
@@ -266,6 +271,7 @@ export const COMMAND_WORDS = {
       reading: "Make this channel the one where plain messages are read",
       place: "Whose tread law is told",
       season: "Which half of the world the seasons are of",
+      riding: "The riding season: north, south, none, or 1 April to 15 October",
       zone: "Time zone of the group",
       distance: "Unit for distances",
       pressure: "Unit for bare pressures",

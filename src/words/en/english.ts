@@ -20,6 +20,7 @@ import { readingWords } from "./readings.ts";
 import { recordWords } from "./records.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
+import { seasonWords } from "./season.ts";
 import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
 import { specWords } from "./specs.ts";
@@ -50,6 +51,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     judge: judgeWords(p),
     tyres: tyreWords(p),
     checks: checkWords(p),
+    season: seasonWords(p, today),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
