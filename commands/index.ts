@@ -24,6 +24,7 @@ import { planRecheck } from "./plan-recheck.ts";
 import { planSheet } from "./plan-sheet.ts";
 import { planShopping } from "./plan-shopping.ts";
 import { reading } from "./reading.ts";
+import { records } from "./records.ts";
 import { remind } from "./remind.ts";
 import { spec } from "./spec.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
@@ -51,6 +52,7 @@ const ALL = [
   bikeParts,
   reading,
   work,
+  records,
   due,
   check,
   planList,

@@ -93,6 +93,16 @@ export const COMMAND_WORDS = {
     },
     example: "/work did:oil and filter at:14,820 mi on:yesterday bike:Heron",
   },
+  records: {
+    does: "Look back: what was done, when, at what odometer, by whom, with what; as lines and as a table.",
+    options: {
+      bike: "Which bike; all of yours when left out",
+      item: "One item only",
+      since: "From when on: May 2025, 2024",
+      share: "Show the answer to everyone here",
+    },
+    example: "/records bike:Heron since:2025",
+  },
   due: {
     does: "What is due, coming up and good, each with its reason; or what falls due until a day.",
     options: {
