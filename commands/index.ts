@@ -3,9 +3,11 @@
 import { bikeAdd } from "./bike-add.ts";
 import { bikeCard } from "./bike-card.ts";
 import { bikeChange } from "./bike-change.ts";
+import { bikeDate } from "./bike-date.ts";
 import { bikeFitted } from "./bike-fitted.ts";
 import { bikeList } from "./bike-list.ts";
 import { bikeOdometer } from "./bike-odometer.ts";
+import { bikeParts } from "./bike-parts.ts";
 import { bikeTyres } from "./bike-tyres.ts";
 import { check } from "./check.ts";
 import { convert } from "./convert.ts";
@@ -25,8 +27,11 @@ import { planJob } from "./plan-job.ts";
 import { planList } from "./plan-list.ts";
 import { planReadChart } from "./plan-read-chart.ts";
 import { planShare } from "./plan-share.ts";
+import { planRecheck } from "./plan-recheck.ts";
 import { planSheet } from "./plan-sheet.ts";
+import { planShopping } from "./plan-shopping.ts";
 import { reading } from "./reading.ts";
+import { records } from "./records.ts";
 import { remind } from "./remind.ts";
 import { spec } from "./spec.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
@@ -36,6 +41,10 @@ import { torqueStages } from "./torque-stages.ts";
 import { torqueWrenchAdd } from "./torque-wrench-add.ts";
 import { torqueWrenchDrop } from "./torque-wrench-drop.ts";
 import { torqueWrenchList } from "./torque-wrench-list.ts";
+import { tyreDate } from "./tyre-date.ts";
+import { tyreMarking } from "./tyre-marking.ts";
+import { tyrePressure } from "./tyre-pressure.ts";
+import { tyreShow } from "./tyre-show.ts";
 import { work } from "./work.ts";
 
 const ALL = [
@@ -45,9 +54,12 @@ const ALL = [
   bikeFitted,
   bikeOdometer,
   bikeTyres,
+  bikeDate,
   bikeCard,
+  bikeParts,
   reading,
   work,
+  records,
   due,
   check,
   planList,
@@ -64,6 +76,12 @@ const ALL = [
   spec,
   planSheet,
   planJob,
+  tyreShow,
+  tyreDate,
+  tyreMarking,
+  tyrePressure,
+  planShopping,
+  planRecheck,
   convert,
   torqueSetCommand,
   torqueStages,

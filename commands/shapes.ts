@@ -36,16 +36,24 @@ export const reading = z.object({
   on: localDate,
   detail: z.looseObject({}).nullable(),
 });
+const values = z.array(z.object({ value: z.number(), unit: z.string(), place: z.string().nullable() }));
 export const work = z.object({
   id: z.string(),
   rev: z.number().int(),
   bike: z.string(),
-  items: z.array(z.object({ item: z.string(), called: z.string(), outcome: z.enum(OUTCOMES) })),
+  items: z.array(z.object({ item: z.string(), called: z.string(), outcome: z.enum(OUTCOMES), found: values, left: values })),
   words: z.string(),
   on: vagueDate,
   dial: distance.nullable(),
   how: z.string(),
   doneBy: z.string(),
+  note: z.string().nullable(),
+  detail: z.object({
+    quantities: z.array(z.object({ value: z.number(), unit: z.string(), of: z.string().nullable(), typed: z.string() })),
+    parts: z.array(z.object({ words: z.string(), item: z.string().nullable(), made: z.string().nullable() })),
+    cost: z.object({ minor: z.number().int(), currency: z.string().nullable(), typed: z.string() }).nullable(),
+    by: z.string().nullable(),
+  }),
 });
 /** Something found wrong with a bike, as it stands. */
 export const defect = z.object({
@@ -76,6 +84,21 @@ export const judged = z.object({
     doNotRide: z.boolean(),
   },
   ...{ caution: z.string().nullable(), add: z.number().nullable(), share: z.number().nullable(), miscounted: z.boolean() },
+});
+/** What is left of a part that wears. */
+export const worn = z.object({
+  part: z.string(),
+  place: z.string(),
+  wear: z.discriminatedUnion("is", [
+    z.object({
+      ...{ is: z.literal("line"), readings: z.number().int(), per1000km: z.number(), start: z.number(), now: z.number() },
+      left: z.object({ likely: distance, low: distance, high: distance.nullable() }),
+    }),
+    z.object({ is: z.literal("worn"), readings: z.number().int() }),
+    z.object({ is: z.literal("too few"), readings: z.number().int(), wide: z.boolean() }),
+  ]),
+  likely: z.object({ on: localDate, from: localDate, to: localDate.nullable() }).nullable(),
+  lastOne: distance.nullable(),
 });
 const judgedOn = judged.extend({ bike: z.string(), first: z.boolean() });
 const gap = z.object({ need: z.enum(["bike", "place", "unit", "number", "item", "date", "defect", "sure"]) });
@@ -199,6 +222,7 @@ export const dueBike = z.object({
   dues: z.array(dueLine),
   first: z.array(z.string()),
   standing: standing.nullish(),
+  worn: z.array(worn).optional(),
   defects: z.array(defect).optional(),
 });
 export const KINDS = Object.keys(KIND_NAMES) as KindId[];
@@ -281,6 +305,7 @@ export const bikeShown = z.object({
   perYear: distance.nullable(),
   model: z.string().nullable(),
   byTheBook: z.boolean(),
+  registered: localDate.nullable(),
   items: z.number().int(),
   laidUpSince: localDate.nullable(),
   standing: standing.nullish(),
@@ -297,6 +322,7 @@ export const groupShown = z.object({
   place: z.string().nullable(),
   law: z.object({ millimetres: z.number().nullable(), band: z.string(), source: z.string() }).nullable(),
   south: z.boolean(),
+  riding: z.object({ from: z.string(), to: z.string() }).nullable(),
   changed: z.boolean(),
 });
 

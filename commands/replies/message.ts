@@ -12,6 +12,9 @@ import { defectActions, showEach } from "./defects.ts";
 import { cautionOfJudged, judgedLines } from "./judge.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
 
+/** The item that a brake reservoir's level is. */
+const BRAKE_FLUID = "brake-fluid.inspect";
+
 type Logged = Extract<MessageOutcome, { is: "logged" }>;
 
 /** The whole answer: for a command, a direct message, a press. */
@@ -118,6 +121,8 @@ function sayLogged(outcome: Logged, words: Words): Said {
     if (readings.length > 0) lines.push(words.readings.logged(bike.nickname, readings, words.today));
     for (const work of outcome.work.filter((each) => each.bike === bike.id)) lines.push(words.readings.worked(bike.nickname, work, bike.unit, words.today));
   }
+  if (outcome.work.some(({ items }) => items.some(({ item, outcome: came }) => item === BRAKE_FLUID && came === "topped up")))
+    lines.push(words.workDetail.lookAtPads());
   lines.push(...judgedLines(outcome.judged ?? [], words));
   for (const defect of outcome.defects) lines.push(words.defects.noted(defect));
   for (const defect of outcome.closed) lines.push(words.defects.mended(defect));

@@ -29,8 +29,13 @@ export type Refusal =
   /** How far to look ahead. */
   | { readonly why: "not ahead"; readonly typed: string; readonly because: "not read" | "past" | "too far" | "no reading" }
   | { readonly why: "not an interval"; readonly typed: string }
+  | { readonly why: "not a cost"; readonly typed: string }
   /** Sets of tyres: what is wrong with the one named. */
   | { readonly why: "tyres"; readonly because: "what came off" | "on already" | "other on" | "earlier" | "name"; readonly set: string }
+  /** What was read off a tyre's sidewall. */
+  | { readonly why: "not a tyre code"; readonly typed: string; readonly because: "no code" | "no such week" | "to come" | "no mark" }
+  | { readonly why: "not a pressure"; readonly typed: string }
+  | { readonly why: "not a temperature"; readonly typed: string }
   /** Specs: `keys` and `nearest` are rows of trade/spec-keys. */
   | { readonly why: "no such spec"; readonly typed: string; readonly nearest: readonly string[] }
   | { readonly why: "which spec"; readonly typed: string; readonly keys: readonly string[] }
@@ -44,7 +49,7 @@ export type Refusal =
   /** A check: of which bike, a figure that was not read, or an answer that cannot be. */
   | {
       readonly why: "check";
-      readonly because: "whose bike" | "not a temperature" | "not a figure" | "not a link" | "every bike has it" | "none finished";
+      readonly because: "whose bike" | "not a temperature" | "not a figure" | "not a link" | "every bike has it" | "none finished" | "not a season";
       readonly typed?: string;
     }
   /** Nothing of the plan falls due that a sheet could be made of. */

@@ -5,6 +5,7 @@ import type { BikeId } from "../core/ids.ts";
 import type { Intent, Meant } from "../core/reading/intent.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import { defectsSaid } from "./defects-said.ts";
+import { withDetails } from "./details-said.ts";
 import { layOut } from "./layout.ts";
 import { withMended } from "./mended.ts";
 import { readingsSaid } from "./readings-said.ts";
@@ -32,9 +33,9 @@ export function read(text: string, known: Known): Meant {
   let heard = false;
   for (const clause of layout.clauses) {
     const wrong = defectsSaid(layout, clause);
-    const work = withMended(layout, clause, workSaid(layout, clause));
+    const { work, readings: measured } = withDetails(layout, clause, withMended(layout, clause, workSaid(layout, clause)));
     heard ||= work.heard;
-    const readings = readingsSaid(layout, clause, new Set([...work.used, ...wrong.used]));
+    const readings = [...readingsSaid(layout, clause, new Set([...work.used, ...wrong.used])), ...measured];
     // All of a message or none: a reading is not logged past work that was said with it and not understood.
     intents.push(...readings, ...work.intents, ...wrong.intents, ...(readings.length > 0 ? work.missing : []));
   }

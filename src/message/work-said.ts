@@ -206,6 +206,7 @@ const OUTCOME_OF: Partial<Record<WorkAction, Outcome>> = {
   inspect: "inspected, within limits",
   measure: "inspected, within limits",
   test: "inspected, within limits",
+  "top up": "topped up",
 };
 
 function outcomeOf(known: Known, verb: string): Outcome {

@@ -30,11 +30,6 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
       const rows = await db.selectFrom("bikes").selectAll().where("owner", "=", owner).orderBy("added_at").orderBy("id").execute();
       return rows.map(bikeOf);
     },
-    /** Bikes that members show in a group, so many at most. */
-    async shownIn(group: GroupId, limit: number): Promise<BikeId[]> {
-      const rows = await db.selectFrom("bike_groups").select("bike").where("group_id", "=", group).orderBy("bike").limit(limit).execute();
-      return rows.map(({ bike }) => bike as BikeId);
-    },
     async byId(id: BikeId): Promise<Bike | null> {
       const row = await db.selectFrom("bikes").selectAll().where("id", "=", id).executeTakeFirst();
       return row === undefined ? null : bikeOf(row);

@@ -4,6 +4,7 @@ import type { Transaction } from "kysely";
 import type { Instant } from "../core/calendar/dates.ts";
 import type { EventId } from "../core/ids.ts";
 import type { PlanBase } from "../core/plan/plan.ts";
+import { bikeDatesRepo } from "./bike-dates.ts";
 import { bikesRepo } from "./bikes.ts";
 import { chartsRepo } from "./charts.ts";
 import { checksRepo } from "./checks.ts";
@@ -32,6 +33,7 @@ export type Repos = {
   readonly drafts: ReturnType<typeof draftsRepo>;
   readonly charts: ReturnType<typeof chartsRepo>;
   readonly checks: ReturnType<typeof checksRepo>;
+  readonly dates: ReturnType<typeof bikeDatesRepo>;
   readonly notices: ReturnType<typeof noticesRepo>;
   readonly wrenches: ReturnType<typeof wrenchesRepo>;
   readonly groupPlans: ReturnType<typeof groupPlansRepo>;
@@ -111,6 +113,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     drafts: draftsRepo(db),
     charts: chartsRepo(db),
     checks: checksRepo(db),
+    dates: bikeDatesRepo(db),
     notices: noticesRepo(db),
     wrenches: wrenchesRepo(db),
     groupPlans: groupPlansRepo(db),

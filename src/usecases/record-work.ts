@@ -5,6 +5,8 @@ import type { VagueDate } from "../core/calendar/dates.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { RecordWork } from "../core/reading/intent.ts";
 import type { HowWeKnow, Outcome } from "../core/schedule/facts.ts";
+import { NO_DETAIL, type WorkDetail } from "../core/work-detail.ts";
+import { readCost, readUsed } from "../message/read-detail.ts";
 import { readDial } from "../message/read-dial.ts";
 import { readItems } from "../message/read-items.ts";
 import { readVagueDate } from "../message/read-vague-date.ts";
@@ -22,6 +24,11 @@ export type WorkInput = {
   readonly on?: string;
   readonly how?: HowWeKnow;
   readonly outcome?: Outcome;
+  readonly cost?: string;
+  readonly note?: string;
+  readonly by?: string;
+  /** What was used and fitted: "3.2 L 20W-50, crush washer". */
+  readonly with?: string;
 };
 
 /** Records work named in a member's own words. */
@@ -83,6 +90,8 @@ async function recorded(
   if (on.is === "refused") return on;
   const odometer = dialTyped(ctx, all, g, input.at);
   if (odometer.is === "refused") return odometer;
+  const detail = detailTyped(ctx, all, input);
+  if (detail.is === "refused") return detail;
   const intent: RecordWork = {
     do: "record work",
     bike: g.bike.id,
@@ -93,9 +102,21 @@ async function recorded(
     outcome: input.outcome ?? "done",
     how: input.how ?? "did it",
     ...(closes.length === 0 ? {} : { closes }),
+    ...(detail.value === null ? {} : { detail: detail.value }),
+    ...(input.note === undefined ? {} : { note: input.note }),
     gaps: [],
   };
   return done(await settle(q, ctx, all, [intent], { source: ctx.event, typed: asMessage(input), message: null }));
+}
+
+/** What went into it, from the options; null when nothing was said of it. */
+function detailTyped(ctx: Ctx, all: readonly Garaged[], input: WorkInput): Result<WorkDetail | null> {
+  const known = knownOf(ctx, all);
+  const cost = input.cost === undefined ? null : readCost(input.cost, known);
+  if (input.cost !== undefined && cost === null) return refused({ why: "not a cost", typed: input.cost });
+  const used = input.with === undefined ? NO_DETAIL : readUsed(input.with, known);
+  if (cost === null && input.by === undefined && input.with === undefined) return done(null);
+  return done({ quantities: used.quantities, parts: used.parts, cost, by: input.by ?? null });
 }
 
 /** The options as the message that says the same, for typing it again. */

@@ -4,14 +4,15 @@ import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { Defect } from "../core/defect.ts";
 import type { BikeId } from "../core/ids.ts";
 import { type Dial, type DistanceUnit, dialOf } from "../core/quantity/distance.ts";
+import { fromCanonical, type UnitId } from "../core/quantity/units.ts";
 import type { Gap, Intent, LogReading, NoteDefect, RecordWork } from "../core/reading/intent.ts";
-import { READING_KINDS } from "../core/reading/kinds.ts";
+import { READING_KINDS, type ReadingKind } from "../core/reading/kinds.ts";
 import { canonicalReading } from "../core/reading/value.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
 import { judgeReading } from "../core/usage/judge-reading.ts";
 import type { OdometerReading, TrackPoint } from "../core/usage/track.ts";
-import { NO_DETAIL } from "../core/work-detail.ts";
+import { type ItemValue, NO_DETAIL } from "../core/work-detail.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import { Conflict } from "../store/store.ts";
@@ -113,7 +114,7 @@ export async function save(q: Repos, ctx: Ctx, intents: readonly Intent[], all: 
       if (!said && !there && !saved) readings.push(besideOf(ctx, intent, on.from, g, dial, source, ordinal++));
     }
   }
-  const filled = work.map((record) => withDialOfTheDay(record, readings));
+  const filled = work.map((record) => withValues(withDialOfTheDay(record, readings), readings));
   await q.readings.log(readings);
   await q.work.log(filled);
   await q.defects.note(defects);
@@ -198,4 +199,33 @@ function withDialOfTheDay(record: WorkRecord, readings: readonly ReadingRecord[]
   if (record.dial !== null || record.on.from !== record.on.to) return record;
   const same = readings.find((r) => r.bike === record.bike && r.dial !== null && r.on === record.on.from);
   return same === undefined ? record : { ...record, dial: same.dial, dialTyped: same.typed };
+}
+
+/** Kinds of reading whose found and left values belong to a job, and to which items at which place. */
+const VALUES_OF: Readonly<Partial<Record<ReadingKind, readonly { readonly item: string; readonly place: string | null }[]>>> = {
+  "valve clearance": [{ item: "valve-clearance.adjust", place: null }],
+  "chain slack": [{ item: "chain.adjust", place: null }],
+  "pad thickness": [
+    { item: "front-pads.measure", place: "front" },
+    { item: "rear-pads.measure", place: "rear" },
+  ],
+};
+
+/** A job takes the values that were said of it in the same message: as found, and as left. */
+function withValues(record: WorkRecord, readings: readonly ReadingRecord[]): WorkRecord {
+  const said = readings.filter((r) => r.bike === record.bike && r.detail?.state !== undefined && r.value !== null && r.unit !== "level");
+  if (said.length === 0) return record;
+  const values = (item: string, state: "found" | "left"): ItemValue[] =>
+    said
+      .filter(({ kind, place, detail }) => {
+        const of = VALUES_OF[kind]?.find((each) => each.item === item);
+        return detail?.state === state && of !== undefined && (of.place === null || place?.startsWith(of.place) === true);
+      })
+      .map(({ value, unit, place }) => ({ value: fromCanonical(value ?? 0, unit as UnitId), unit: unit as UnitId, place }));
+  const items = record.items.map((each) => ({
+    ...each,
+    found: [...each.found, ...values(each.item, "found")],
+    left: [...each.left, ...values(each.item, "left")],
+  }));
+  return { ...record, items };
 }

@@ -96,3 +96,20 @@ export const NO_DEFECT: readonly string[] = [
   "oil leak kit ordered",
   "don't want a fuel leak on tour",
 ];
+
+/** Work with what went into it. One bike only, Heron. */
+export const DETAILS: readonly Case[] = [
+  c("did the oil and filter at 14,820, 3.2 L 20W-50, 48.60", "W engine-oil.replace=done at 14820 (3.2 L 20W-50; cost 4860)@Heron"),
+  c("did the oil and filter at 14,820, 3.2 litres of 10W-40, £48.60", "W engine-oil.replace=done at 14820 (3.2 L 10W-40; cost 4860GBP)@Heron"),
+  c("changed the oil today, 48 euros", "W engine-oil.replace=replaced (cost 4800EUR)@Heron"),
+  c("new rear tyre 3725 at 14,300", "W rear-tyre.replace=replaced at 14300 (part rear tyre 3725)@Heron"),
+  c("fitted a new front tyre, 1226, 138.50", "W front-tyre.replace=replaced (part front tyre 1226; cost 13850)@Heron"),
+  c("lubed cables yesterday", "W controls.lubricate=done on 2026-11-24@Heron"),
+  c("front pads swapped, 5 mm on the new ones", "pad thickness front 5mm left@Heron", "W front-pads.measure=replaced@Heron"),
+  c("topped up the front fluid", "W brake-fluid.inspect=topped up@Heron"),
+  c("topped up the coolant, 200 ml", "W coolant.inspect=topped up (200 mL)@Heron"),
+  c("replaced the coolant at the shop, 380", "W coolant.replace=replaced (cost 38000; by shop)@Heron"),
+  c("replaced the brake fluid, 0.5 L DOT 4", "W brake-fluid.replace=replaced (0.5 L DOT 4)@Heron"),
+  c("changed the fork oil, 1.1 L 10W", "W fork-oil.replace=replaced (1.1 L)@Heron"),
+  c("adjusted the chain at 14,250", "W chain.adjust=adjusted at 14250@Heron"),
+];

@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from "vitest";
 import { read } from "../../src/message/read.ts";
-import { DEFECTS_ONE_BIKE, DEFECTS_THREE_BIKES, NO_DEFECT } from "./corpus-work.ts";
+import { DEFECTS_ONE_BIKE, DEFECTS_THREE_BIKES, DETAILS, NO_DEFECT } from "./corpus-work.ts";
 import { HERON, knownWith, short, THREE } from "./work-known.ts";
 
 describe("one bike", () => {
@@ -20,6 +20,12 @@ describe("three bikes", () => {
 describe("nothing is wrong", () => {
   test.each(NO_DEFECT.map((say) => [say] as const))("%s", (say) => {
     expect(read(say, knownWith([HERON])).intents.map(short)).toEqual([]);
+  });
+});
+
+describe("work with what went into it", () => {
+  test.each(DETAILS.map(({ say, means }) => [say, means] as const))("%s", (say, means) => {
+    expect(read(say, knownWith([HERON])).intents.map(short)).toEqual(means);
   });
 });
 

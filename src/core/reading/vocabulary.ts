@@ -12,6 +12,7 @@ import type { HowWeKnow } from "../schedule/facts.ts";
 import type { SpecWords } from "../spec/find.ts";
 import type { ChartWords } from "./chart-words.ts";
 import type { DefectWords } from "./defect-words.ts";
+import type { DetailWords } from "./detail-words.ts";
 import type { ReadingKind } from "./kinds.ts";
 
 export type Vocabulary = {
@@ -70,6 +71,8 @@ export type Vocabulary = {
   readonly oneEnd: readonly string[];
   /** "don't know", "no idea". */
   readonly unknown: readonly string[];
+  /** How the details of a job are read. */
+  readonly details: DetailWords;
   /** What says that something is wrong. */
   readonly defects: DefectWords;
   /** How a pasted service chart is read. */

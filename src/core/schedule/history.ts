@@ -21,6 +21,7 @@ export function jobsByItem(facts: Facts, items: readonly PlanItem[]): ReadonlyMa
   const found = new Map<ItemKey, PlacedJob[]>();
   for (const job of facts.jobs) {
     if (job.outcome === "could not do") continue;
+    if (job.outcome === "topped up" && items.find((item) => item.key === job.item)?.action === "replace") continue;
     const placed = place(facts, job);
     for (const key of [job.item, ...(coveredBy.get(job.item) ?? [])]) {
       const list = found.get(key);

@@ -48,7 +48,10 @@ export const ENGLISH_ITEMS = {
   "rear-pads.measure": { name: "Rear brake pads", synonyms: ["rear pads", "brake pads", "pads", "rear brake pad", "rear brake", "back pads"] },
   "front-shoes.measure": { name: "Front brake shoes", synonyms: ["front shoes", "brake shoes", "front drum", "front brake"] },
   "rear-shoes.measure": { name: "Rear brake shoes", synonyms: ["rear shoes", "brake shoes", "rear drum", "rear brake"] },
-  "brake-fluid.inspect": { name: "Brake fluid level", synonyms: ["brake fluid"] },
+  "brake-fluid.inspect": {
+    name: "Brake fluid level",
+    synonyms: ["brake fluid", "front brake fluid", "rear brake fluid", "front fluid", "rear fluid", "brake reservoir", "front reservoir", "rear reservoir"],
+  },
   "brake-fluid.replace": { name: "Brake fluid", synonyms: ["brake fluid change", "brakes bled", "brakes"] },
   "brake-hoses.inspect": { name: "Brake hoses", synonyms: ["brake lines", "brake hose"] },
   "brake-hoses.replace": { name: "New brake hoses", synonyms: ["brake hoses", "brake lines", "brake hose"] },

@@ -5,10 +5,12 @@ import type { Dial, DistanceUnit } from "../../core/quantity/distance.ts";
 import type { Gap } from "../../core/reading/intent.ts";
 import { LEVELS, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
 import type { Outcome, Status } from "../../core/schedule/facts.ts";
+import type { WorkDetail } from "../../core/work-detail.ts";
 import type { Printer } from "../printer.ts";
 import { englishItemName } from "./item-names.ts";
 import { KIND_WORDS, LEVEL_WORDS } from "./kinds.ts";
 import { capital } from "./text.ts";
+import { workDetailWords } from "./work-detail.ts";
 
 /** A reading as it is said back. */
 export type SaidReading = {
@@ -24,11 +26,13 @@ type SaidWork = {
   readonly items: readonly { readonly called: string; readonly outcome: Outcome }[];
   /** What named it, as typed: said back for work that is no item of the plan. */
   readonly words: string;
+  readonly detail: WorkDetail;
   readonly on: { readonly from: LocalDate; readonly to: LocalDate; readonly typed: string };
   readonly dial: Dial | null;
 };
 
 export const readingWords = (p: Printer) => {
+  const detail = workDetailWords(p);
   const value = (r: SaidReading): string => {
     if (r.unit === "level") return LEVEL_WORDS[LEVELS[r.value ?? 0] ?? "between"];
     return r.dial === null ? p.amount(r.value ?? 0, r.unit) : p.point(r.dial, r.unit as DistanceUnit);
@@ -48,10 +52,11 @@ export const readingWords = (p: Printer) => {
       const when = work.on.from === work.on.to ? day(work.on.from, today) : p.vague(work.on);
       const where = work.dial === null ? "" : ` at ${p.point(work.dial, unit)}`;
       const what = work.items.length === 0 ? work.words : p.list(work.items.map((item) => item.called));
+      const topped = work.items.length > 0 && work.items.every((item) => item.outcome === "topped up");
       const undone = work.items.some((item) => item.outcome === "could not do");
       return undone
         ? `${nickname}: ${what}, could not be done ${when}${where}. Noted; it stays as it stood.`
-        : `${nickname}: ${what}, done ${when}${where}. Recorded.`;
+        : `${nickname}: ${what}, ${topped ? "topped up" : "done"} ${when}${where}${detail.tail(work.detail)}. Recorded.`;
     },
     news: (nickname: string, called: string, status: Status): string => `${nickname}: ${called}, now ${status === "soon" ? "coming up" : status}.`,
     newsInChannel: (nickname: string): string => `Logged. Something on ${nickname} wants a look.`,

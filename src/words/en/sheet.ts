@@ -37,6 +37,7 @@ const DONE_WORDS: Readonly<Record<Outcome, string>> = {
   "inspected, within limits": "looked at, within limits",
   adjusted: "adjusted",
   replaced: "replaced",
+  "topped up": "topped up",
   done: "done",
   "could not do": "could not be done",
 };

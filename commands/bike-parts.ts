@@ -1,0 +1,29 @@
+// /bike parts: what is fitted where, since when, and how far it has gone.
+
+import { z } from "zod";
+import { given } from "../src/usecases/given.ts";
+import { type PartsShown, showParts } from "../src/usecases/parts.ts";
+import { define, shapeOf } from "./define.ts";
+import { said } from "./replies/said.ts";
+import { distance, dueBike, vagueDate } from "./shapes.ts";
+
+const part = z.object({
+  ...{ part: z.string(), job: z.string().nullable(), on: vagueDate.nullable(), ridden: distance.nullable() },
+  ...{ kit: z.array(z.string()), words: z.string().nullable(), made: z.string().nullable() },
+});
+
+export const bikeParts = define({
+  name: "bike",
+  sub: "parts",
+  options: { bike: { takes: "text", required: false, complete: "bike" }, share: { takes: "flag", required: false } },
+  adminOnly: false,
+  visibility: ({ share }) => (share === true ? "shared" : "private"),
+  data: shapeOf<PartsShown>(z.object({ bike: dueBike.omit({ dues: true, first: true }), id: z.string(), parts: z.array(part) })),
+  run: (ctx, { bike }) => showParts(ctx, given({ bike })),
+  say: ({ bike, parts }, { parts: words }) => {
+    const known = parts.filter((each) => each.on !== null);
+    const unknown = parts.filter((each) => each.on === null).map((each) => each.part);
+    const lines = known.flatMap((each) => [words.part(each, bike), ...(each.kit.length === 0 ? [] : [words.kit(each.part, each.kit)])]);
+    return said([words.title(bike.nickname), ...lines, ...(unknown.length === 0 ? [] : [words.unknown(unknown)])]);
+  },
+});

@@ -1,0 +1,42 @@
+// /plan shopping: what to buy for all that falls due within a month, or until a day.
+
+import { z } from "zod";
+import { given } from "../src/usecases/given.ts";
+import { type Shopping, shopping } from "../src/usecases/shopping.ts";
+import { define, shapeOf } from "./define.ts";
+import { said } from "./replies/said.ts";
+import { localDate } from "./shapes.ts";
+
+const use = z.object({
+  ...{ nickname: z.string(), what: z.string(), count: z.number().nullable(), amount: z.string().nullable(), kind: z.string().nullable() },
+});
+
+export const planShopping = define({
+  name: "plan",
+  sub: "shopping",
+  options: {
+    until: { takes: "text", required: false },
+    bike: { takes: "text", required: false, complete: "bike" },
+    share: { takes: "flag", required: false },
+  },
+  adminOnly: false,
+  visibility: ({ share }) => (share === true ? "shared" : "private"),
+  data: shapeOf<Shopping>(
+    z.object({
+      ...{ until: localDate, bikes: z.array(z.object({ nickname: z.string(), items: z.array(z.string()) })), atHand: z.array(z.string()) },
+      wanted: z.array(z.object({ what: z.string(), for: z.array(use) })),
+    }),
+  ),
+  run: (ctx, { until, bike }) => shopping(ctx, given({ until, bike })),
+  say: ({ until, bikes, wanted, atHand }, { parts: words, today }) =>
+    wanted.length + atHand.length === 0
+      ? said([words.nothing(until, today)])
+      : said([
+          words.shoppingTitle(until, today, bikes.length),
+          ...wanted.map((each) => words.wanted(each.what, each.for)),
+          ...(atHand.length === 0 ? [] : [words.atHand(atHand)]),
+          "",
+          ...bikes.map((each) => words.because(each.nickname, each.items)),
+          words.check(),
+        ]),
+});

@@ -1,0 +1,12 @@
+// The words by which the details of a job are read, as data. Each language supplies its own.
+
+export type DetailWords = {
+  /** Signs and words of money, each with its code (ISO 4217) or the sign itself where several countries share it. */
+  readonly currencies: Readonly<Record<string, string>>;
+  /** Who works on bikes for others: "shop". */
+  readonly shops: readonly string[];
+  /** Words that say a measure is of the new part: "new". */
+  readonly fresh: readonly string[];
+  /** Before a shop: "at", "by". */
+  readonly byWhom: readonly string[];
+};

@@ -1,0 +1,50 @@
+// Parts fitted to a bike, each with a life of its own.
+
+import type { BikeId, ItemKey } from "../core/ids.ts";
+import { type PartFitted, partsFitted } from "../core/parts/fitted.ts";
+import { between, type Ridden, type Stretch } from "../core/quantity/distance.ts";
+import type { Job } from "../core/schedule/facts.ts";
+import { tyreSets } from "../core/schedule/tyre-sets.ts";
+import { PART_ROWS } from "../trade/parts.ts";
+import type { Ctx } from "./context.ts";
+import { type DueBike, dueBike } from "./due.ts";
+import type { Garaged } from "./garage.ts";
+import { noneLeft, ownGarage } from "./messages.ts";
+import { done, type Result } from "./refusals.ts";
+import { whichBike } from "./which-bike.ts";
+
+export type PartShown = PartFitted & {
+  /** What was noted of it: the words of the work, a tyre's week and year. */
+  readonly words: string | null;
+  readonly made: string | null;
+};
+export type PartsShown = { readonly bike: Omit<DueBike, "dues" | "first">; readonly id: BikeId; readonly parts: readonly PartShown[] };
+
+/** Every part of one bike, as the latest work left it. */
+export async function showParts(ctx: Ctx, input: { readonly bike?: string }): Promise<Result<PartsShown>> {
+  return ctx.store.read(async (q) => {
+    const all = await ownGarage(q, ctx);
+    if (all.length === 0) return noneLeft(q, ctx);
+    const which = whichBike(all, input.bike);
+    if (which.is === "refused") return which;
+    const g = which.value;
+    const { dues: _dues, first: _first, ...bike } = dueBike(ctx, g);
+    const parts = partsFitted(PART_ROWS, g.bike.equipment, g.facts.jobs, g.at.ridden, (item, job) => offSince(g, item, job)).map((part): PartShown => {
+      const record = g.work.find((each) => each.id === part.job);
+      const items = PART_ROWS.find((row) => row.part === part.part)?.items ?? [];
+      const fitted = record?.detail.parts.find((each) => each.item === null || items.includes(each.item));
+      return { ...part, words: fitted?.words ?? null, made: fitted?.made ?? null };
+    });
+    return done({ bike, id: g.bike.id, parts });
+  });
+}
+
+/** What was ridden since a job on other tyres than those that are on: a set that rests keeps its distance. */
+function offSince(g: Garaged, item: ItemKey, job: Job): Stretch {
+  const { fittings, ofTyres } = g.facts;
+  const now = g.at.ridden;
+  const on = fittings.at(-1);
+  if (on === undefined || now === null || job.ridden === null || !ofTyres.has(item)) return 0 as Stretch;
+  const set = tyreSets(fittings, job.ridden, now).find((each) => each.set === on.set);
+  return (between(job.ridden as Ridden, now) - (set?.ridden ?? 0)) as Stretch;
+}

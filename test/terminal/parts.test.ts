@@ -1,0 +1,66 @@
+// Parts fitted and what to buy, as a member sees them.
+
+import { afterEach, expect, test } from "vitest";
+import { type Talk, talk } from "../support/talk.ts";
+
+let t: Talk;
+afterEach(() => t.close());
+const run = (line: string) => t.one({ as: "Ines", in: "dm", run: line });
+
+test("a tyre taken off and put on again keeps its own distance; nothing is made up for what was never recorded", async () => {
+  t = await talk("2026-04-01T10:00:00Z");
+  await run("/bike add name:Heron kind:dual-purpose single odometer:14,210 mi");
+  await run("/work did:rear tyre at:14,210 mi outcome:replaced");
+  await t.send({ advance: "P10D" });
+  await run("/bike tyres set:off-road off:road at:15,210 mi");
+  await t.send({ advance: "P10D" });
+  await run("/bike tyres set:road at:16,210 mi");
+  await t.send({ advance: "P10D" });
+  await t.one({ as: "Ines", in: "dm", say: "16,710 mi on Heron" });
+  const parts = await run("/bike parts");
+  // 1,000 mi before they came off and 500 mi since: the 1,000 mi on the others are not theirs.
+  expect(parts.text).toMatch(/- Rear tyre.*: since 1 April, 1,500 mi on it/u);
+  expect(parts.text).toContain("Nothing on record of: front tyre, ");
+  expect(parts.data.parts.find((each: { part: string }) => each.part === "front tyre").ridden).toBeNull();
+});
+
+test("a new chain names its kit", async () => {
+  t = await talk("2026-11-26T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
+  await run("/work did:new chain and sprockets at:14,210 mi outcome:replaced");
+  expect((await run("/bike parts")).text).toContain("Chain and sprockets are changed as one: chain, front sprocket and rear sprocket.");
+});
+
+test("what to buy is listed once for all bikes, with what each needs, and nothing where nothing falls due", async () => {
+  t = await talk("2026-11-26T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
+  expect((await run("/plan shopping")).text).toBe("Nothing falls due by 26 December that something has to be bought for.");
+  await run("/work did:oil and filter at:12,000 mi on:1 December 2025 bike:Heron");
+  await run("/bike add name:Wren kind:belt-drive cruiser odometer:9,000 mi");
+  await run("/work did:oil and filter at:8,000 mi on:5 December 2025 bike:Wren");
+  const list = await run("/plan shopping");
+  expect(list.text).toContain("To buy for what falls due by 26 December on 2 bikes:");
+  expect(list.text?.match(/^- Engine oil: Heron; Wren$/gmu)).toHaveLength(1);
+  expect(list.text).toContain("- Oil filter: Heron 1 ×; Wren 1 ×");
+  expect(list.text).toContain("For Heron: engine oil and filter.");
+  expect((await run("/plan shopping bike:Heron")).text).toContain("- Oil filter: Heron 1 ×");
+  expect((await run("/plan shopping until:yesterday")).data.refused).toMatchObject({ why: "not ahead", because: "past" });
+  expect((await run("/plan shopping until:banana")).data.refused).toMatchObject({ why: "not ahead", because: "not read" });
+});
+
+test("the owner's own distance for a look again, never, and again", async () => {
+  t = await talk("2026-11-26T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
+  await run("/work did:new chain and sprockets at:14,210 mi outcome:replaced");
+  const dueAt = async () => (await run("/due")).text?.match(/Slack of the new chain: look again at ([\d,]+) mi/u)?.[1] ?? null;
+  expect(await dueAt()).toBe("14,510");
+  expect((await run("/plan recheck")).text).toContain("- Slack of the new chain: 300 mi after it");
+  expect((await run("/plan recheck item:new chain every:200 mi")).text).toContain("- Slack of the new chain: 200 mi after it (yours)");
+  expect(await dueAt()).toBe("14,410");
+  await run("/plan recheck item:new chain every:never");
+  expect(await dueAt()).toBeNull();
+  await run("/plan recheck item:new chain every:again");
+  expect(await dueAt()).toBe("14,410");
+  expect((await run("/plan recheck item:banana every:200 mi")).data.refused).toMatchObject({ why: "no such item" });
+  expect((await run("/plan recheck item:new chain every:soon")).data.refused).toMatchObject({ why: "not a distance" });
+});
