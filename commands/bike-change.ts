@@ -19,13 +19,14 @@ export const bikeChange = define({
     "not-used": { takes: "choice", required: false, choices: CONDITIONS },
     yearly: { takes: "text", required: false },
     book: { takes: "flag", required: false },
+    registered: { takes: "text", required: false },
     model: { takes: "text", required: false, complete: "model" },
     "group-picture": { takes: "flag", required: false },
   },
   adminOnly: false,
   visibility: () => "private",
   data: shapeOf<BikeShown>(bikeShown),
-  run: (ctx, { bike, name, state, used, yearly, book, model, "not-used": notUsed, "group-picture": pictured }) =>
-    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book, model, pictured })),
+  run: (ctx, { bike, name, state, used, yearly, book, registered, model, "not-used": notUsed, "group-picture": pictured }) =>
+    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book, registered, model, pictured })),
   say: sayChanged,
 });

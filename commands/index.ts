@@ -3,6 +3,7 @@
 import { bikeAdd } from "./bike-add.ts";
 import { bikeCard } from "./bike-card.ts";
 import { bikeChange } from "./bike-change.ts";
+import { bikeDate } from "./bike-date.ts";
 import { bikeFitted } from "./bike-fitted.ts";
 import { bikeList } from "./bike-list.ts";
 import { bikeOdometer } from "./bike-odometer.ts";
@@ -14,14 +15,23 @@ import type { BotCommand } from "./define.ts";
 import { due } from "./due.ts";
 import { group } from "./group.ts";
 import { helpOver } from "./help.ts";
+import { planAdd } from "./plan-add.ts";
 import { planChange } from "./plan-change.ts";
 import { planChart } from "./plan-chart.ts";
+import { planCompare } from "./plan-compare.ts";
+import { planDrop } from "./plan-drop.ts";
+import { planExport } from "./plan-export.ts";
+import { planHistory } from "./plan-history.ts";
+import { planImport } from "./plan-import.ts";
 import { planJob } from "./plan-job.ts";
 import { planList } from "./plan-list.ts";
 import { planReadChart } from "./plan-read-chart.ts";
+import { planShare } from "./plan-share.ts";
+import { planRecheck } from "./plan-recheck.ts";
 import { planSheet } from "./plan-sheet.ts";
 import { planShopping } from "./plan-shopping.ts";
 import { reading } from "./reading.ts";
+import { records } from "./records.ts";
 import { remind } from "./remind.ts";
 import { spec } from "./spec.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
@@ -31,6 +41,10 @@ import { torqueStages } from "./torque-stages.ts";
 import { torqueWrenchAdd } from "./torque-wrench-add.ts";
 import { torqueWrenchDrop } from "./torque-wrench-drop.ts";
 import { torqueWrenchList } from "./torque-wrench-list.ts";
+import { tyreDate } from "./tyre-date.ts";
+import { tyreMarking } from "./tyre-marking.ts";
+import { tyrePressure } from "./tyre-pressure.ts";
+import { tyreShow } from "./tyre-show.ts";
 import { work } from "./work.ts";
 
 const ALL = [
@@ -40,20 +54,34 @@ const ALL = [
   bikeFitted,
   bikeOdometer,
   bikeTyres,
+  bikeDate,
   bikeCard,
   bikeParts,
   reading,
   work,
+  records,
   due,
   check,
   planList,
   planChange,
+  planAdd,
+  planDrop,
+  planHistory,
+  planCompare,
+  planShare,
+  planExport,
+  planImport,
   planChart,
   planReadChart,
   spec,
   planSheet,
   planJob,
+  tyreShow,
+  tyreDate,
+  tyreMarking,
+  tyrePressure,
   planShopping,
+  planRecheck,
   convert,
   torqueSetCommand,
   torqueStages,

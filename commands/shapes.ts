@@ -85,6 +85,21 @@ export const judged = z.object({
   },
   ...{ caution: z.string().nullable(), add: z.number().nullable(), share: z.number().nullable(), miscounted: z.boolean() },
 });
+/** What is left of a part that wears. */
+export const worn = z.object({
+  part: z.string(),
+  place: z.string(),
+  wear: z.discriminatedUnion("is", [
+    z.object({
+      ...{ is: z.literal("line"), readings: z.number().int(), per1000km: z.number(), start: z.number(), now: z.number() },
+      left: z.object({ likely: distance, low: distance, high: distance.nullable() }),
+    }),
+    z.object({ is: z.literal("worn"), readings: z.number().int() }),
+    z.object({ is: z.literal("too few"), readings: z.number().int(), wide: z.boolean() }),
+  ]),
+  likely: z.object({ on: localDate, from: localDate, to: localDate.nullable() }).nullable(),
+  lastOne: distance.nullable(),
+});
 const judgedOn = judged.extend({ bike: z.string(), first: z.boolean() });
 const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "date", "defect", "sure"]) });
 export const question = z.object({
@@ -207,6 +222,7 @@ export const dueBike = z.object({
   dues: z.array(dueLine),
   first: z.array(z.string()),
   standing: standing.nullish(),
+  worn: z.array(worn).optional(),
   defects: z.array(defect).optional(),
 });
 export const KINDS = Object.keys(KIND_NAMES) as KindId[];
@@ -248,6 +264,7 @@ export const planShown = z.object({
   nickname: z.string(),
   planName: z.string(),
   column: unit,
+  dropped: z.array(z.string()),
   lines: z.array(
     z.object({
       item: z.string(),
@@ -288,6 +305,7 @@ export const bikeShown = z.object({
   perYear: distance.nullable(),
   model: z.string().nullable(),
   byTheBook: z.boolean(),
+  registered: localDate.nullable(),
   items: z.number().int(),
   laidUpSince: localDate.nullable(),
   standing: standing.nullish(),
@@ -304,6 +322,7 @@ export const groupShown = z.object({
   place: z.string().nullable(),
   law: z.object({ millimetres: z.number().nullable(), band: z.string(), source: z.string() }).nullable(),
   south: z.boolean(),
+  riding: z.object({ from: z.string(), to: z.string() }).nullable(),
   changed: z.boolean(),
 });
 

@@ -40,6 +40,8 @@ function linesOf(bike: DueBike, whole: boolean, words: Words): string[] {
     lines.push("", `${due.heading(status, here.length)}`);
     lines.push(...section(here, status, whole, bike, words));
   }
+  const worn = bike.worn ?? [];
+  if (worn.length > 0) lines.push("", ...worn.map((each) => words.tyres.left(each, bike.unit, words.today)));
   if (habits.length > 0) lines.push("", due.habits(habits.map((line) => line.name)));
   const basis = due.basis(bike.basis, bike);
   if (basis !== null) lines.push(basis);

@@ -32,6 +32,10 @@ export type Refusal =
   | { readonly why: "not a cost"; readonly typed: string }
   /** Sets of tyres: what is wrong with the one named. */
   | { readonly why: "tyres"; readonly because: "what came off" | "on already" | "other on" | "earlier" | "name"; readonly set: string }
+  /** What was read off a tyre's sidewall. */
+  | { readonly why: "not a tyre code"; readonly typed: string; readonly because: "no code" | "no such week" | "to come" | "no mark" }
+  | { readonly why: "not a pressure"; readonly typed: string }
+  | { readonly why: "not a temperature"; readonly typed: string }
   /** Specs: `keys` and `nearest` are rows of trade/spec-keys. */
   | { readonly why: "no such spec"; readonly typed: string; readonly nearest: readonly string[] }
   | { readonly why: "which spec"; readonly typed: string; readonly keys: readonly string[] }
@@ -45,7 +49,7 @@ export type Refusal =
   /** A check: of which bike, a figure that was not read, or an answer that cannot be. */
   | {
       readonly why: "check";
-      readonly because: "whose bike" | "not a temperature" | "not a figure" | "not a link" | "every bike has it" | "none finished";
+      readonly because: "whose bike" | "not a temperature" | "not a figure" | "not a link" | "every bike has it" | "none finished" | "not a season";
       readonly typed?: string;
     }
   /** Nothing of the plan falls due that a sheet could be made of. */
@@ -56,6 +60,9 @@ export type Refusal =
   | { readonly why: "job ended" }
   /** Another one is being worked through on the same bike. */
   | { readonly why: "job open" }
+  | { readonly why: "no group plan"; readonly model: string | null }
+  | { readonly why: "no model"; readonly nickname: string }
+  | { readonly why: "bad plan file"; readonly line: number; readonly at: string; readonly because: "not JSON" | "twice" | "format"; readonly detail: string }
   | { readonly why: "not yours" }
   | { readonly why: "gone" }
   | { readonly why: "changed meanwhile" }

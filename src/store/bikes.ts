@@ -30,11 +30,6 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
       const rows = await db.selectFrom("bikes").selectAll().where("owner", "=", owner).orderBy("added_at").orderBy("id").execute();
       return rows.map(bikeOf);
     },
-    /** Bikes that members show in a group, so many at most. */
-    async shownIn(group: GroupId, limit: number): Promise<BikeId[]> {
-      const rows = await db.selectFrom("bike_groups").select("bike").where("group_id", "=", group).orderBy("bike").limit(limit).execute();
-      return rows.map(({ bike }) => bike as BikeId);
-    },
     async byId(id: BikeId): Promise<Bike | null> {
       const row = await db.selectFrom("bikes").selectAll().where("id", "=", id).executeTakeFirst();
       return row === undefined ? null : bikeOf(row);
@@ -135,6 +130,12 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
       const base = JSON.parse(row.json) as PlanBase;
       bases.set(hash, base);
       return base;
+    },
+    /** The base whose hash begins so, as buttons carry it; null when there is none, or more than one. */
+    async baseBeginning(hash: string): Promise<{ readonly hash: string; readonly base: PlanBase } | null> {
+      const rows = await db.selectFrom("plan_bases").select(["hash", "json"]).where("hash", ">=", hash).where("hash", "<", `${hash}g`).limit(2).execute();
+      const [row] = rows;
+      return row === undefined || rows.length > 1 ? null : { hash: row.hash, base: JSON.parse(row.json) as PlanBase };
     },
     async turns(ids: readonly BikeId[]): Promise<Turns> {
       const epochs = new Map<BikeId, Epoch[]>();

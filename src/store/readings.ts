@@ -2,11 +2,12 @@
 
 import { sql } from "kysely";
 import type { Instant, LocalDate } from "../core/calendar/dates.ts";
-import type { BikeId, MemberId } from "../core/ids.ts";
-import type { Dial } from "../core/quantity/distance.ts";
+import type { BikeId, GroupId, MemberId } from "../core/ids.ts";
+import { between, type Dial, type Ridden } from "../core/quantity/distance.ts";
 import type { ReadingDetail } from "../core/reading/detail.ts";
 import { KIND_KEYS, type Place, type ReadingKind, type ReadingUnit } from "../core/reading/kinds.ts";
 import type { Taken } from "../core/schedule/measured.ts";
+import type { RiddenBetween } from "../core/usage/group-median.ts";
 import type { OdometerReading } from "../core/usage/track.ts";
 import type { Db } from "./db.ts";
 import { closeRevision, nextOrdinal } from "./revisions.ts";
@@ -76,6 +77,36 @@ export function readingsRepo(db: Db) {
         else history?.measured.push(takenOf(row));
       });
       return found;
+    },
+    /** What each bike shown in a group was ridden between its first odometer reading and its last; bikes with a new dial are left out, since their figures start again. */
+    async riddenIn(group: GroupId): Promise<readonly RiddenBetween[]> {
+      const rows = await db
+        .selectFrom("bike_groups as g")
+        .innerJoin("readings as r", "r.bike", "g.bike")
+        .select((e) => [e.fn.min("r.on_date").as("from"), e.fn.max("r.on_date").as("to"), e.fn.min("r.dial").as("first"), e.fn.max("r.dial").as("last")])
+        .where("g.group_id", "=", group)
+        .where("r.kind", "=", "odometer")
+        .where("r.current", "=", 1)
+        .where("r.state", "=", "live")
+        .where(({ not, exists, selectFrom }) =>
+          not(
+            exists(
+              selectFrom("bike_events as e")
+                .select("e.id")
+                .whereRef("e.bike", "=", "g.bike")
+                .where("e.what", "=", "epoch")
+                .where("e.cause", "!=", "as bought")
+                .where("e.withdrawn_at", "is", null),
+            ),
+          ),
+        )
+        .groupBy("r.bike")
+        .execute();
+      return rows.map(({ from, to, first, last }) => ({
+        from: from as LocalDate,
+        to: to as LocalDate,
+        distance: between((first ?? 0) as number as Ridden, (last ?? 0) as number as Ridden),
+      }));
     },
     /** The latest live readings of a bike, newest first. */
     async recent(bike: BikeId, limit: number): Promise<ReadingRecord[]> {

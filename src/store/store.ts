@@ -4,6 +4,7 @@ import type { Transaction } from "kysely";
 import type { Instant } from "../core/calendar/dates.ts";
 import type { EventId } from "../core/ids.ts";
 import type { PlanBase } from "../core/plan/plan.ts";
+import { bikeDatesRepo } from "./bike-dates.ts";
 import { bikesRepo } from "./bikes.ts";
 import { chartsRepo } from "./charts.ts";
 import { checksRepo } from "./checks.ts";
@@ -11,6 +12,7 @@ import type { DatabaseKind } from "./columns.ts";
 import type { Db, Opened } from "./db.ts";
 import { defectsRepo } from "./defects.ts";
 import { draftsRepo } from "./drafts.ts";
+import { groupPlansRepo } from "./group-plans.ts";
 import { jobsRepo } from "./jobs.ts";
 import { membersRepo } from "./members.ts";
 import { noticesRepo } from "./notices.ts";
@@ -31,8 +33,10 @@ export type Repos = {
   readonly drafts: ReturnType<typeof draftsRepo>;
   readonly charts: ReturnType<typeof chartsRepo>;
   readonly checks: ReturnType<typeof checksRepo>;
+  readonly dates: ReturnType<typeof bikeDatesRepo>;
   readonly notices: ReturnType<typeof noticesRepo>;
   readonly wrenches: ReturnType<typeof wrenchesRepo>;
+  readonly groupPlans: ReturnType<typeof groupPlansRepo>;
   readonly specs: ReturnType<typeof specsRepo>;
   readonly room: ReturnType<typeof roomRepo>;
 };
@@ -109,8 +113,10 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     drafts: draftsRepo(db),
     charts: chartsRepo(db),
     checks: checksRepo(db),
+    dates: bikeDatesRepo(db),
     notices: noticesRepo(db),
     wrenches: wrenchesRepo(db),
+    groupPlans: groupPlansRepo(db),
     specs: specsRepo(db),
     room: roomRepo(db),
   };

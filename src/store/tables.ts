@@ -33,7 +33,9 @@ export type Tables = {
     reading_channel: string | null;
     place: string | null;
     season: string | null;
+    riding: string | null;
   };
+  bike_dates: { bike: string; what_key: string; what: string; on_date: string; by: string; at: string };
   plan_bases: { hash: string; json: string };
   bikes: {
     id: string;
@@ -261,6 +263,7 @@ export type Tables = {
     by: string;
     at: string;
   };
+  group_plans: { id: string; group_id: string; model_key: string; model: string; hash: string; manual: string; by: string; at: string };
   room_messages: { id: string; author: string; place: string; text: string; at: string };
   room_deliveries: { delivery: string; place: string; member: string | null; reply: string; at: string };
 };

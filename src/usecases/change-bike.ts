@@ -13,6 +13,7 @@ import { type Ctx, todayOf } from "./context.ts";
 import { beginDial, type OldDial } from "./dials.ts";
 import { figureOfLast, type Garaged, garage, pick } from "./garage.ts";
 import { knownOf } from "./messages.ts";
+import { dateTyped } from "./record-work.ts";
 import { odometerRecord } from "./records.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { type Standing, whileItStands } from "./standing.ts";
@@ -31,6 +32,8 @@ export type BikeShown = {
   readonly conditions: readonly Condition[];
   readonly perYear: Stretch | null;
   readonly byTheBook: boolean;
+  /** From which yearly services run, by the book; null where they run from the last time. */
+  readonly registered: LocalDate | null;
   readonly model: string | null;
   readonly items: number;
   readonly laidUpSince: LocalDate | null;
@@ -54,6 +57,7 @@ export function shown(g: Garaged): BikeShown {
     conditions: g.bike.conditions,
     perYear: g.bike.perYear,
     byTheBook: g.bike.byTheBook !== null,
+    registered: g.bike.byTheBook?.firstRegistered ?? null,
     model: g.bike.model,
     items: g.plan.items.length,
     laidUpSince: g.layUps.find((layUp) => layUp.to === null)?.from ?? null,
@@ -85,6 +89,8 @@ export type BikeChange = {
   readonly notUsed?: Condition;
   readonly perYear?: string;
   readonly byTheBook?: boolean;
+  /** The day of first registration, as typed: it says that the bike is kept by the book. */
+  readonly registered?: string;
   readonly model?: string;
   /** Does the group's picture show it? The group spoken in, else its home. */
   readonly pictured?: boolean;
@@ -93,8 +99,9 @@ export type BikeChange = {
 /** Changes what is named and leaves the rest. */
 export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<BikeShown>> {
   return acting(ctx, input.bike, async (q, all, g) => {
-    const { name, state, used, notUsed, perYear, byTheBook, model, pictured } = input;
-    if ([name, state, used, notUsed, perYear, byTheBook, model, pictured].every((given) => given === undefined)) return refused({ why: "nothing to change" });
+    const { name, state, used, notUsed, perYear, byTheBook, registered, model, pictured } = input;
+    if ([name, state, used, notUsed, perYear, byTheBook, registered, model, pictured].every((given) => given === undefined))
+      return refused({ why: "nothing to change" });
     if (name !== undefined) {
       const unusable = whyUnusable(ctx, name);
       if (unusable !== null) return refused({ why: "nickname unusable", because: unusable });
@@ -106,6 +113,11 @@ export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<Bi
       if (figure === null || figure.value > 200_000) return refused({ why: "not a distance", typed: perYear, unit: g.unit });
       yearly = stretchOf(figure.value, figure.unit);
     }
+    const first = registered === undefined ? null : dateTyped(ctx, all, registered);
+    if (first?.is === "refused") return first;
+    // From a month on, nobody knows the anniversary.
+    if (first !== null && first.value.from !== first.value.to) return refused({ why: "not a date", typed: registered ?? "" });
+    const book = g.bike.byTheBook ?? { firstRegistered: null };
     const group = ctx.who.group ?? g.bike.homeGroup;
     if (pictured !== undefined && group === null) return refused({ why: "not in a group" });
     if (state !== undefined && state === g.bike.state) return refused({ why: "already so", state });
@@ -117,7 +129,7 @@ export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<Bi
       state: state ?? g.bike.state,
       conditions,
       perYear: yearly,
-      byTheBook: byTheBook === undefined ? g.bike.byTheBook : byTheBook ? { firstRegistered: null } : null,
+      byTheBook: byTheBook === false ? null : first !== null ? { firstRegistered: first.value.from } : byTheBook === true ? book : g.bike.byTheBook,
       model: model === undefined ? g.bike.model : modelTyped(model),
     };
     if (pictured !== undefined && group !== null) await q.bikes.picture(g.bike.id, group, pictured);

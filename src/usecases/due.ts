@@ -8,6 +8,7 @@ import type { DistanceUnit, Stretch } from "../core/quantity/distance.ts";
 import { doTheseFirst } from "../core/schedule/do-these-first.ts";
 import type { Due } from "../core/schedule/facts.ts";
 import type { Basis } from "../core/usage/forecast.ts";
+import type { Repos } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { duesOf, figureOfLast, type Garaged, itemsOf, pick } from "./garage.ts";
@@ -15,6 +16,7 @@ import { noneLeft, ownGarage } from "./messages.ts";
 import { type NextShown, nextOf } from "./picture-next.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { type Standing, whileItStands } from "./standing.ts";
+import { WORN_KINDS, type WornPart, wornParts } from "./wear.ts";
 import { whichBike } from "./which-bike.ts";
 
 export type DueBike = {
@@ -33,6 +35,8 @@ export type DueBike = {
   /** Keys of what a used bike with no history wants first. */
   readonly first: readonly ItemKey[];
   readonly standing?: Standing | null;
+  /** How far tyres and pads still go, where a line can be drawn through their readings. */
+  readonly worn?: readonly WornPart[];
   /** What stands open, do not ride first; for the owner alone. */
   readonly defects?: readonly DefectShown[];
 };
@@ -53,9 +57,10 @@ export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string; reado
     const one = input.bike === undefined ? null : whichBike(all, input.bike);
     if (one?.is === "refused") return one;
     const chosen = one === null ? all : [one.value];
+    const worn = await wornOf(q, chosen);
     return done({
       // What is wrong with a bike is for its owner alone.
-      bikes: chosen.map((g) => ownDueBike(ctx, input.share === true ? { ...g, defects: [] } : g)),
+      bikes: chosen.map((g) => ownDueBike(ctx, input.share === true ? { ...g, defects: [] } : g, worn.get(g.bike.id) ?? [])),
       ...(input.picture === true ? { next: chosen.slice(0, MOST_PICTURES).map((g) => nextOf(ctx, g)) } : {}),
     });
   });
@@ -65,13 +70,24 @@ export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string; reado
 export async function whatIsDueOn(ctx: Ctx, bike: BikeId): Promise<Result<DueReport>> {
   return ctx.store.read(async (q) => {
     const g = pick(await ownGarage(q, ctx), bike);
-    return g === null ? refused({ why: "not yours" }) : done({ bikes: [ownDueBike(ctx, g)] });
+    return g === null ? refused({ why: "not yours" }) : done({ bikes: [ownDueBike(ctx, g, (await wornOf(q, [g])).get(g.bike.id) ?? [])] });
   });
 }
 
-const ownDueBike = (ctx: Ctx, g: Garaged): DueBike => ({
+/** What a line can be drawn through, in one statement; none where nothing that wears was read. */
+async function wornOf(q: Repos, all: readonly Garaged[]): Promise<ReadonlyMap<BikeId, readonly WornPart[]>> {
+  const read = all.filter((g) => g.measured.some(({ kind }) => WORN_KINDS.some((each) => each === kind)));
+  const taken = await q.readings.everyTaken(
+    read.map((g) => g.bike.id),
+    WORN_KINDS,
+  );
+  return new Map(read.map((g) => [g.bike.id, wornParts(g, taken.get(g.bike.id) ?? []).filter(({ wear }) => wear.is === "line")]));
+}
+
+const ownDueBike = (ctx: Ctx, g: Garaged, worn: readonly WornPart[]): DueBike => ({
   ...dueBike(ctx, g),
   standing: whileItStands(ctx, g),
+  worn,
   defects: g.defects.toSorted(worstFirst).map((defect) => defectShown(g, defect)),
 });
 

@@ -6,11 +6,8 @@ import type { BikeId, GroupId } from "../core/ids.ts";
 import type { Stretch } from "../core/quantity/distance.ts";
 import { FEWEST_DAYS } from "../core/usage/forecast.ts";
 import { medianYear } from "../core/usage/group-median.ts";
-import { buildTrack, type OdometerReading } from "../core/usage/track.ts";
+import type { OdometerReading } from "../core/usage/track.ts";
 import type { Repos } from "../store/store.ts";
-
-/** Bikes of a group that are asked for at most; a median moves little with more of them. */
-const MOST_BIKES = 60;
 
 /** What bikes of the home group ride in a year, for those of some bikes that neither say it nor show it; read only where there are such. */
 export async function groupYears(
@@ -21,9 +18,7 @@ export async function groupYears(
   const wanting = bikes.flatMap(({ id, homeGroup, perYear }) => (homeGroup === null || perYear !== null || isShown(odometers(id)) ? [] : [{ id, homeGroup }]));
   const medians = new Map<GroupId, Stretch | null>();
   for (const group of new Set(wanting.map(({ homeGroup }) => homeGroup))) {
-    const ids = await q.bikes.shownIn(group, MOST_BIKES);
-    const [read, turns] = [await q.readings.historiesOf(ids), await q.bikes.turns(ids)];
-    medians.set(group, medianYear(ids.map((id) => buildTrack(turns.epochs.get(id) ?? [], read.get(id)?.odometers ?? []))));
+    medians.set(group, medianYear(await q.readings.riddenIn(group)));
   }
   return new Map(wanting.map(({ id, homeGroup }) => [id, medians.get(homeGroup) ?? null]));
 }

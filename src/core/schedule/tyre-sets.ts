@@ -20,14 +20,14 @@ export function tyreSets(fittings: readonly Fitting[], start: Ridden, upTo: Ridd
   const last = fittings.at(-1);
   return names.map((set) => ({
     set,
-    ridden: onSet(fittings, set, start, start, upTo),
+    ridden: riddenOnSet(fittings, set, start, start, upTo),
     fitted: last?.set === set,
     since: (fittings.findLast((each) => each.set === set) as Fitting).on,
   }));
 }
 
 /** What was ridden on a set between two points of the track. */
-function onSet(fittings: readonly Fitting[], set: string, start: Ridden, from: Ridden, to: Ridden): Stretch {
+export function riddenOnSet(fittings: readonly Fitting[], set: string, start: Ridden, from: Ridden, to: Ridden): Stretch {
   let total = 0;
   fittings.forEach((fitting, n) => {
     if (fitting.set !== set) return;
@@ -55,7 +55,7 @@ export function ofTheSetFitted(item: ItemKey, jobs: readonly PlacedJob[], facts:
   const start = facts.knownFrom.ridden;
   const off = (from: Ridden): Stretch => {
     const now = fitted.ridden ?? from;
-    return now <= from ? NONE : ((between(from, now) - onSet(fittings, fitted.set, start, from, now)) as Stretch);
+    return now <= from ? NONE : ((between(from, now) - riddenOnSet(fittings, fitted.set, start, from, now)) as Stretch);
   };
   const own = jobs.filter((job) => setAt(fittings, job) === fitted.set).map((job) => ({ ...job, off: job.ridden === null ? NONE : off(job.ridden) }));
   const first = fittings.find(({ set }) => set === fitted.set) ?? fitted;

@@ -54,6 +54,7 @@ type Shown = {
   readonly conditions: readonly Condition[];
   readonly perYear: Stretch | null;
   readonly byTheBook: boolean;
+  readonly registered: LocalDate | null;
   readonly items: number;
   readonly laidUpSince: LocalDate | null;
 };
@@ -107,7 +108,9 @@ export const bikeWords = (p: Printer) => {
       const parts = [
         b.conditions.length > 0 ? p.list(b.conditions.map((each) => CONDITION_WORDS[each])) : null,
         b.perYear === null ? null : `about ${p.distance(b.perYear, { unit: b.unit })} a year`,
-        b.byTheBook ? "kept by the book (marks never move)" : null,
+        b.byTheBook
+          ? `kept by the book (marks never move${b.registered === null ? "" : `; dates run from first registration, ${p.date(b.registered)}`})`
+          : null,
       ].filter((part) => part !== null);
       return parts.length === 0 ? null : `Use: ${parts.join("; ")}.`;
     },

@@ -24,6 +24,7 @@ export const COMMAND_WORDS = {
       "not-used": "A condition of use to take away",
       yearly: "About how far it is ridden in a year",
       book: "Keep to the printed marks, for a warranty",
+      registered: "By the book: when it was first registered, from which yearly services run",
       model: "Make and model: shares specs and plans with the same model in the group",
       "group-picture": "Let this group's picture show when it falls due; off until you say so",
     },
@@ -56,6 +57,11 @@ export const COMMAND_WORDS = {
     },
     example: "/bike tyres set:off-road off:road at:15,200 mi",
   },
+  "bike date": {
+    does: "Note a day of a bike's papers, told in time; without one, list them.",
+    options: { what: "Insurance, inspection, in your words", on: "The day; none takes it away", bike: "Which bike" },
+    example: "/bike date what:insurance on:31 March bike:Heron",
+  },
   "bike card": {
     does: "A roadside card to keep on your phone: tyres, pressures, bulbs, fuses, plug, chain, your own recovery number.",
     options: { bike: "Which bike", recovery: "The number you call when stranded; none forgets it" },
@@ -86,6 +92,16 @@ export const COMMAND_WORDS = {
       note: "A note for the next time",
     },
     example: "/work did:oil and filter at:14,820 mi on:yesterday bike:Heron",
+  },
+  records: {
+    does: "Look back: what was done, when, at what odometer, by whom, with what; as lines and as a table.",
+    options: {
+      bike: "Which bike; all of yours when left out",
+      item: "One item only",
+      since: "From when on: May 2025, 2024",
+      share: "Show the answer to everyone here",
+    },
+    example: "/records bike:Heron since:2025",
   },
   due: {
     does: "What is due, coming up and good, each with its reason; or what falls due until a day.",
@@ -118,6 +134,48 @@ export const COMMAND_WORDS = {
     options: { item: "Which item of the plan", every: "How often: 4,000 mi or 12 months, 6,000 km, 2 years", bike: "Which bike, when you have several" },
     example: "/plan change item:oil and filter every:3,000 mi or 12 months",
   },
+  "plan add": {
+    does: "Add an item of your own to a bike's plan.",
+    options: {
+      called: "What it is: heated grip wiring",
+      every: "How often: 4,000 mi or 12 months, 6,000 km, 2 years",
+      action: "What is done to it; inspect if not said",
+      system: "Where on the bike it belongs",
+      why: "Why, kept with the change",
+      bike: "Which bike, when you have several",
+    },
+    example: "/plan add called:heated grip wiring every:12 months action:inspect",
+  },
+  "plan drop": {
+    does: "Drop an item of a bike's plan, or bring it back; it stays visible as dropped.",
+    options: { item: "Which item of the plan", back: "Bring a dropped one back", why: "Why, kept with the change", bike: "Which bike, when you have several" },
+    example: "/plan drop item:headlamp aim why:set for good",
+  },
+  "plan history": {
+    does: "Every change of a bike's plan: what, by whom, when and why.",
+    options: { bike: "Which bike, when you have several" },
+    example: "/plan history bike:Heron",
+  },
+  "plan compare": {
+    does: "Your plan beside the starter plan or the group's; take it over if you like.",
+    options: { with: "The starter plan as it is now, the group's for this make and model, or as it was given", bike: "Which bike, when you have several" },
+    example: "/plan compare with:group plan bike:Heron",
+  },
+  "plan share": {
+    does: "Share your plan as the group's for its make and model.",
+    options: { manual: "The manual it is from, with its edition", bike: "Which bike, when you have several" },
+    example: "/plan share manual:workshop manual, 2019 edition bike:Heron",
+  },
+  "plan export": {
+    does: "Your plan as a file, to keep or to take elsewhere.",
+    options: { bike: "Which bike, when you have several" },
+    example: "/plan export bike:Heron",
+  },
+  "plan import": {
+    does: "Paste a plan file; you see what it changes before anything is saved.",
+    options: { bike: "Which bike, when you have several" },
+    example: "/plan import bike:Heron",
+  },
   "plan chart": {
     does: "The service chart of your bike's plan: which item at which service, as text, drawing and table.",
     options: { bike: "Which bike, when you have several", until: "The last service to show: 24,000 mi", share: "Show the answer to everyone here" },
@@ -144,6 +202,11 @@ export const COMMAND_WORDS = {
     does: "The service sheet: what the next service asks of your bike, in order, with tools, values and parts to have ready.",
     options: { at: "Which service: next, or 12,000 mi", bike: "Which bike, when you have several", share: "Show the answer to everyone here" },
     example: "/plan sheet at:16,000 mi bike:Heron",
+  },
+  "plan recheck": {
+    does: "What is looked at again after work, and how far after it; change it to what your manual says.",
+    options: { item: "Which look", every: "How far after the work: 100 mi, 150 km; never; again", bike: "Which bike, when you have several" },
+    example: "/plan recheck item:slack of the new chain every:200 mi",
   },
   "plan shopping": {
     does: "What to buy for all that falls due within a month or until a day, each thing once.",
@@ -195,6 +258,26 @@ export const COMMAND_WORDS = {
     options: { target: "The final torque", fasteners: "How many there are", angle: "How far each is turned after the last stage: 90° or 1/4 turn" },
     example: "/torque stages target:24 Nm fasteners:6",
   },
+  "tyre show": {
+    does: "Your tyres judged: tread, pressure, how far they still go, a slow leak.",
+    options: { bike: "Which bike" },
+    example: "/tyre show bike:Heron",
+  },
+  "tyre date": {
+    does: "How old a tyre is, from the code moulded on it.",
+    options: { code: "The last digits after DOT" },
+    example: "/tyre date code:2223",
+  },
+  "tyre marking": {
+    does: "What size, load and speed marks mean, and whether both ends are built alike.",
+    options: { mark: "As it is moulded", other: "The other end's" },
+    example: "/tyre marking mark:120/70ZR17 (58W)",
+  },
+  "tyre pressure": {
+    does: "What to set in a warm garage before a cold road.",
+    options: { want: "The pressure wanted", garage: "Temperature of the garage", road: "Temperature where the ride starts" },
+    example: "/tyre pressure want:36 psi garage:20 °C road:2 °C",
+  },
   "torque hex": {
     does: "Which spanner of the other system fits a hex, and whether to load it.",
     options: { size: "Width across the flats" },
@@ -235,6 +318,7 @@ export const COMMAND_WORDS = {
       reading: "Make this channel the one where plain messages are read",
       place: "Whose tread law is told",
       season: "Which half of the world the seasons are of",
+      riding: "The riding season: north, south, none, or 1 April to 15 October",
       zone: "Time zone of the group",
       distance: "Unit for distances",
       pressure: "Unit for bare pressures",

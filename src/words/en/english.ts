@@ -15,14 +15,18 @@ import { outlookWords } from "./outlook.ts";
 import { partsWords } from "./parts.ts";
 import { pictureWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
+import { planEditWords } from "./plan-edits.ts";
 import { readChartWords } from "./read-chart.ts";
 import { readingWords } from "./readings.ts";
+import { recordWords } from "./records.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
+import { seasonWords } from "./season.ts";
 import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
 import { specWords } from "./specs.ts";
 import { torqueWords } from "./torque.ts";
+import { tyreWords } from "./tyres.ts";
 import { workDetailWords } from "./work-detail.ts";
 
 /** The words of a language for one member on one day. */
@@ -38,6 +42,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     due: dueWords(p),
     defects: defectWords(p),
     workDetail: workDetailWords(p),
+    records: recordWords(p),
     outlook: outlookWords(p),
     pictures: pictureWords(p),
     plan,
@@ -45,11 +50,14 @@ export function english(style: PrintStyle, today: LocalDate) {
     readChart: readChartWords(p, plan),
     readings: readingWords(p),
     judge: judgeWords(p),
+    tyres: tyreWords(p),
     checks: checkWords(p),
+    season: seasonWords(p, today),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
     settings: settingsWords(p),
+    planEdits: planEditWords(p, plan, today),
     specs: specWords(p, style.locale, today),
     sheet: sheetWords(p),
     parts: partsWords(p),

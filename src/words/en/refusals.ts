@@ -86,6 +86,20 @@ export const refusalWords = (p: Printer) => {
         return "That job was finished. Open it again with its button, or begin the next one from /plan sheet.";
       case "job open":
         return "Another job is open on that bike. Finish it first: /plan job.";
+      case "no group plan":
+        return refusal.model === null
+          ? "Say the bike's make and model first: /bike change model:. The group's plans go by it."
+          : `Nobody has shared a plan for ${clip(refusal.model)} here yet. /plan share shares yours.`;
+      case "no model":
+        return `Say ${refusal.nickname}'s make and model first: /bike change model:. The group's plans go by it.`;
+      case "bad plan file": {
+        const why = {
+          "not JSON": "it is not JSON there",
+          twice: `${clip(refusal.detail)} stands there twice`,
+          format: refusal.detail === "no leg" ? "an interval needs a distance, months or hours" : clip(refusal.detail),
+        }[refusal.because];
+        return `That plan cannot be read: line ${refusal.line}${refusal.at === "" ? "" : ` (${clip(refusal.at)})`}: ${why}. Nothing was changed.`;
+      }
       case "not yours":
         return "Only the bike's owner can do that.";
       case "gone":
@@ -111,6 +125,17 @@ export const refusalWords = (p: Printer) => {
         return `It is already so: ${refusal.state}.`;
       case "cannot convert":
         return cannotConvert(refusal, one);
+      case "not a tyre code":
+        return {
+          "no code": `I find no date code in “${clip(refusal.typed)}”. It is the last four digits after DOT, such as 2223 for week 22 of 2023.`,
+          "no such week": `“${clip(refusal.typed)}” names a week that no year has. The first two digits are the week, 01 to 53; read it again.`,
+          "to come": `“${clip(refusal.typed)}” is a week still to come. Read it again; the first two digits are the week, the last two the year.`,
+          "no mark": `I find no size, load or speed in “${clip(refusal.typed)}”. Type it as it is moulded, such as 120/70ZR17 (58W).`,
+        }[refusal.because];
+      case "not a pressure":
+        return `I cannot read “${clip(refusal.typed)}” as a pressure. Try 36 psi or 2.5 bar.`;
+      case "not a temperature":
+        return `I cannot read “${clip(refusal.typed)}” as a temperature. Try 20 °C or 68 °F.`;
       case "not a cost":
         return `I cannot read “${clip(refusal.typed)}” as what it cost. Type it as 48.60, or with its currency: 48.60 EUR.`;
       case "not a torque":
@@ -240,6 +265,7 @@ const CHECK: Readonly<Record<Extract<Refusal, { why: "check" }>["because"], (typ
   "not a figure": (typed) => `I cannot read “${typed}” as that. Type the figure with its unit, such as 33 psi, 2.3 bar, 4.5 mm or 12.6 V. Nothing was saved.`,
   "not a link": (typed) => `“${typed}” is no link. Paste the address of the picture or message, beginning with https://. Nothing was saved.`,
   "every bike has it": () => "Every bike has that one. If you cannot look at it now, answer “later”.",
+  "not a season": (typed) => `I cannot read “${typed}” as a riding season. Say north, south, none, or its first and last day: 1 April to 15 October.`,
   "none finished": () => "No check is finished there yet. /check shows what is open and begins one.",
 };
 

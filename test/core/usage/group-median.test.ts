@@ -2,16 +2,12 @@
 
 import { expect, test } from "vitest";
 import { addDays, localDate } from "../../../src/core/calendar/arithmetic.ts";
-import { dialOf, figureIn } from "../../../src/core/quantity/distance.ts";
+import { figureIn, stretchOf } from "../../../src/core/quantity/distance.ts";
 import { medianYear } from "../../../src/core/usage/group-median.ts";
-import { buildTrack } from "../../../src/core/usage/track.ts";
 
 /** Ridden so many miles in so many days. */
-const ridden = (miles: number, days: number) =>
-  buildTrack(
-    [],
-    [0, days].map((day, n) => ({ id: `${n}`, on: addDays(localDate("2024-01-01"), day), order: n, dial: dialOf(1000 + miles * n, "mi") })),
-  );
+const START = localDate("2024-01-01");
+const ridden = (miles: number, days: number) => ({ from: START, to: addDays(START, days), distance: stretchOf(miles, "mi") });
 const median = (...tracks: ReturnType<typeof ridden>[]) => {
   const found = medianYear(tracks);
   return found === null ? null : Math.round(figureIn(found, "mi"));

@@ -1,0 +1,116 @@
+// Tyres looked at: what stands of each, what is moulded on them, what to set in a warm garage.
+
+import { daysBetween } from "../core/calendar/arithmetic.ts";
+import type { BikeId } from "../core/ids.ts";
+import { judge } from "../core/judgement/verdict.ts";
+import type { DistanceUnit } from "../core/quantity/distance.ts";
+import { parseAmount } from "../core/quantity/parse.ts";
+import { type Dimension, dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/quantity/units.ts";
+import type { Refusal } from "../core/refusal.ts";
+import type { Taken } from "../core/schedule/measured.ts";
+import { readTyreDate, type TyreDate } from "../core/tyre/date-code.ts";
+import { type Leak, leakOf } from "../core/tyre/leak.ts";
+import { builtAlike, readMarking, type TyreMarking } from "../core/tyre/marking.ts";
+import { setIndoors } from "../core/tyre/pressure.ts";
+import { LEAK_RULE, LOAD_KILOGRAMS, SPEED_KMH, TYRE_AGE } from "../trade/tyres.ts";
+import { type Ctx, todayOf } from "./context.ts";
+import type { Judged } from "./judge.ts";
+import { noneLeft, ownGarage } from "./messages.ts";
+import { done, type Result, refused } from "./refusals.ts";
+import { WORN_KINDS, type WornPart, wornParts } from "./wear.ts";
+import { whichBike } from "./which-bike.ts";
+
+export type TyreReport = {
+  readonly bike: BikeId;
+  readonly nickname: string;
+  readonly unit: DistanceUnit;
+  /** Treads and pressures as they stand. */
+  readonly judged: readonly Judged[];
+  readonly worn: readonly WornPart[];
+  /** A slow leak or none, by end; only where it can be told. */
+  readonly leaks: readonly { readonly place: string; readonly leak: Exclude<Leak, { is: "cannot tell" }> }[];
+};
+
+/** The tyres of one bike: judged, with what is left of them. */
+export async function tyresJudged(ctx: Ctx, input: { readonly bike?: string }): Promise<Result<TyreReport>> {
+  return ctx.store.read(async (q): Promise<Result<TyreReport>> => {
+    const all = await ownGarage(q, ctx);
+    if (all.length === 0) return noneLeft(q, ctx);
+    const which = whichBike(all, input.bike);
+    if (which.is === "refused") return which;
+    const g = which.value;
+    const taken = (await q.readings.everyTaken([g.bike.id], [...WORN_KINDS, "cold pressure", "ambient temperature"])).get(g.bike.id) ?? [];
+    const treads = taken.filter(({ kind }) => kind === "tread");
+    return done({
+      ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, treads) },
+      judged: g.judged.filter(({ kind }) => kind === "tread" || kind === "cold pressure"),
+      leaks: ["front", "rear"].flatMap((place) => {
+        const leak = leakOf(pressures(taken, place), LEAK_RULE);
+        return leak.is === "cannot tell" ? [] : [{ place, leak }];
+      }),
+    });
+  });
+}
+
+/** Cold pressures of one end with the temperature noted on the same day. */
+function pressures(taken: readonly Taken[], place: string) {
+  const first = taken[0]?.on;
+  return taken.flatMap((each) => {
+    if (first === undefined || each.kind !== "cold pressure" || each.place !== place) return [];
+    const celsius = taken.find(({ kind, on }) => kind === "ambient temperature" && on === each.on)?.value ?? null;
+    return [{ day: daysBetween(first, each.on), gauge: each.value, celsius }];
+  });
+}
+
+export type TyreDated = {
+  readonly typed: string;
+  readonly date: Exclude<TyreDate, { is: "refused" }>;
+  readonly months: number;
+  readonly age: "within" | "look yearly" | "replace";
+};
+
+/** A date code read off a sidewall, with the age that it makes. */
+export function tyreDated(ctx: Ctx, input: { readonly code: string }): Result<TyreDated> {
+  const today = todayOf(ctx);
+  const date = readTyreDate(input.code, today);
+  if (date.is === "refused") return refused({ why: "not a tyre code", typed: input.code, because: date.why });
+  const months = Math.floor(daysBetween(date.is === "made" ? date.from : date.latest, today) / 30.4375);
+  const { is } = judge(months, TYRE_AGE, 1);
+  return done({ typed: input.code, date, months, age: is === "within" ? "within" : is === "near limit" ? "look yearly" : "replace" });
+}
+
+export type TyreMarked = { readonly typed: string; readonly marking: TyreMarking; readonly other: TyreMarking | null; readonly alike: boolean | null };
+
+/** What the marks of a sidewall mean, and whether the other end's tyre is built alike. */
+export function tyreMarked(input: { readonly mark: string; readonly other?: string }): Result<TyreMarked> {
+  const read = (typed: string): TyreMarking | null => readMarking(typed, { loads: LOAD_KILOGRAMS, speeds: SPEED_KMH });
+  const marking = read(input.mark);
+  if (marking === null) return refused({ why: "not a tyre code", typed: input.mark, because: "no mark" });
+  const other = input.other === undefined ? null : read(input.other);
+  if (input.other !== undefined && other === null) return refused({ why: "not a tyre code", typed: input.other, because: "no mark" });
+  return done({ typed: input.mark, marking, other, alike: other === null ? null : builtAlike(marking.construction, other.construction) });
+}
+
+type Amount = { readonly value: number; readonly unit: UnitId };
+export type SetIndoors = { readonly want: Amount; readonly garage: Amount; readonly road: Amount; readonly set: number };
+
+/** What to set in a garage so that the pressure is right where the ride starts. */
+export function pressureIndoors(ctx: Ctx, input: { readonly want: string; readonly garage: string; readonly road: string }): Result<SetIndoors> {
+  const want = amountOf(ctx, input.want, "pressure", ctx.who.pressure, { why: "not a pressure", typed: input.want });
+  if (want.is === "refused") return want;
+  const garage = amountOf(ctx, input.garage, "temperature", null, { why: "not a temperature", typed: input.garage });
+  if (garage.is === "refused") return garage;
+  const road = amountOf(ctx, input.road, "temperature", garage.value.unit, { why: "not a temperature", typed: input.road });
+  if (road.is === "refused") return road;
+  const celsius = (each: Amount): number => toCanonical(each.value, each.unit);
+  if ([garage.value, road.value].some((each) => celsius(each) < -60 || celsius(each) > 60)) return refused({ why: "not a temperature", typed: input.road });
+  const set = setIndoors(toCanonical(want.value.value, want.value.unit), celsius(garage.value), celsius(road.value));
+  return done({ want: want.value, garage: garage.value, road: road.value, set: fromCanonical(set, want.value.unit) });
+}
+
+function amountOf(ctx: Ctx, typed: string, dimension: Dimension, bare: UnitId | null, why: Refusal): Result<Amount> {
+  const amount = parseAmount(typed, ctx.vocabulary.units, ctx.who.numbers);
+  if (amount.is !== "amount" || amount.from !== amount.to || amount.rest !== "") return refused(why);
+  const unit = amount.unit ?? bare;
+  return unit === null || dimensionOf(unit) !== dimension ? refused(why) : done({ value: amount.from, unit });
+}

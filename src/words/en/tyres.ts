@@ -1,0 +1,111 @@
+// Tyres in English: what is left of them, what is moulded on them, what to set indoors.
+
+import type { LocalDate } from "../../core/calendar/dates.ts";
+import type { DistanceUnit, Stretch } from "../../core/quantity/distance.ts";
+import type { UnitId } from "../../core/quantity/units.ts";
+import { symbolOf } from "../../core/quantity/units.ts";
+import type { TyreDate } from "../../core/tyre/date-code.ts";
+import type { TyreMarking } from "../../core/tyre/marking.ts";
+import type { Wear } from "../../core/wear/wear.ts";
+import type { Printer } from "../printer.ts";
+import { capital } from "./text.ts";
+
+type Worn = {
+  readonly part: string;
+  readonly place: string;
+  readonly wear: Wear;
+  readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
+  readonly lastOne: Stretch | null;
+};
+type Amount = { readonly value: number; readonly unit: UnitId };
+
+export const tyreWords = (p: Printer) => {
+  /** Distances left are guesses: two digits of them are honest. */
+  const about = (distance: Stretch, unit: DistanceUnit): string => p.distance(coarse(distance, unit), { unit });
+  const name = ({ part, place }: Worn): string => capital(part.endsWith("tread") ? `${place} tyre` : `${place} pads`);
+  const amount = ({ value, unit }: Amount, decimals = 1): string => `${p.figure(value, decimals)} ${symbolOf(unit)}`;
+  return {
+    heading: (nickname: string): string => `${nickname}, tyres`,
+    nothing: (): string => "Nothing read yet. Say tread 4.5 mm front 5 mm rear, or 33 psi front 36 rear, before a ride.",
+    /** "Rear tyre: about 2,400 mi left (2,000 to 2,900), about 3 May; from 4 readings." */
+    left: (worn: Worn, unit: DistanceUnit, today: LocalDate): string => {
+      const { wear } = worn;
+      if (wear.is === "worn") return `${name(worn)}: worn to its limit.`;
+      if (wear.is === "too few") {
+        return wear.readings < 2
+          ? `${name(worn)}: one reading is too few to say how far it goes. Read it again in some 500 miles or 1,000 km.`
+          : `${name(worn)}: ${wear.readings} readings are too few to say how far it goes. Read it again in some 500 miles or 1,000 km.`;
+      }
+      const { likely, low, high } = wear.left;
+      const range = high === null ? `at least ${about(low, unit)}` : `${about(low, unit)} to ${about(high, unit)} with eight chances in ten`;
+      const when = worn.likely === null ? "" : `, likely until ${p.date(worn.likely.on, today)}`;
+      return `${name(worn)}: about ${about(likely, unit)} left (${range})${when}; from ${wear.readings} readings.`;
+    },
+    lastOne: (worn: Worn, unit: DistanceUnit): string => (worn.lastOne === null ? "" : `The last ${worn.place} lasted ${p.distance(worn.lastOne, { unit })}.`),
+    leak: (place: string, leak: { readonly is: "sound" | "leaks"; readonly per30days: number; readonly days: number }, unit: UnitId): string =>
+      leak.is === "leaks"
+        ? `${capital(place)} tyre: loses about ${p.amount(leak.per30days, unit)} in 30 days once the weather is taken out. That is a slow leak: valve, bead or a nail.`
+        : `${capital(place)} tyre: no leak over ${leak.days} days once the weather is taken out.`,
+    dated: (date: Exclude<TyreDate, { is: "refused" }>, months: number, age: "within" | "look yearly" | "replace"): readonly string[] => {
+      const years = Math.floor(months / 12);
+      const old = years === 0 ? "less than a year old" : years === 1 ? "one year old" : `${years} years old`;
+      const made =
+        date.is === "made"
+          ? `Made in week ${date.week} of ${date.year}: ${old}.`
+          : `Three digits: made before 2000, week ${date.week} of a year ending in ${date.digit}; which decade is not in it. At least ${years} years old.`;
+      const what = {
+        within: "From five years on have it looked at once a year, whatever its tread.",
+        "look yearly": "Past five years: have it looked at once a year for cracks and hard rubber, and replace it at ten at the latest.",
+        replace: "Replace it whatever its tread: at ten years rubber is too hard to trust.",
+      }[age];
+      return [made, `${what} Common practice; its maker may ask for less.`];
+    },
+    marked: (marking: TyreMarking): string => {
+      const parts = [
+        ...(marking.construction === null ? [] : [`${marking.construction} construction`]),
+        ...(marking.load === null
+          ? []
+          : [`load index ${marking.load.index}: ${p.inUnit(marking.load.kilograms, "kg", "kg")} (${p.inUnit(marking.load.kilograms, "kg", "lb")})`]),
+        ...(marking.speed === null
+          ? []
+          : [
+              marking.speed.above
+                ? `${marking.speed.symbol}: above ${p.inUnit(marking.speed.kmh, "km/h", "km/h")}, how much stands in brackets behind it`
+                : `speed symbol ${marking.speed.symbol}: ${p.inUnit(marking.speed.kmh, "km/h", "km/h")} (${p.inUnit(marking.speed.kmh, "km/h", "mph")})`,
+            ]),
+      ];
+      return `${marking.size === "" ? "" : `${marking.size}: `}${parts.length === 0 ? "no load or speed on it" : p.list(parts)}.`;
+    },
+    alike: (alike: boolean | null): string =>
+      alike === null
+        ? "Whether both ends are built alike I cannot tell from that."
+        : alike
+          ? "Both ends are built alike."
+          : "The ends are built differently: mix constructions only where the bike's maker names that pair.",
+    least: (): string => "Load and speed at least as the bike's papers ask; a pair, an approved one.",
+    indoors: ({
+      want,
+      garage,
+      road,
+      set,
+    }: {
+      readonly want: Amount;
+      readonly garage: Amount;
+      readonly road: Amount;
+      readonly set: number;
+    }): readonly string[] => [
+      `Set ${amount({ value: set, unit: want.unit }, decimalsFor(want.unit))} indoors at ${amount(garage, 0)}: on the road at ${amount(road, 0)} that is the ${amount(want, decimalsFor(want.unit))} wanted.`,
+      "By the gas law on absolute pressure. Where bike and road are equally cold, set what the plate says.",
+    ],
+  };
+};
+
+const decimalsFor = (unit: UnitId): number => (unit === "bar" || unit === "kgf/cm²" ? 2 : 0);
+
+/** Rounded to two digits, hundreds at the finest. */
+function coarse(distance: Stretch, unit: DistanceUnit): Stretch {
+  const one = unit === "mi" ? 16_093_440 : 10_000_000;
+  const figure = distance / one;
+  const step = Math.max(50, 10 ** Math.floor(Math.log10(Math.max(figure, 1)) - 1));
+  return (Math.round(figure / step) * step * one) as Stretch;
+}

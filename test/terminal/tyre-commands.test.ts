@@ -1,0 +1,52 @@
+// The tyre commands, as a rider types them.
+
+import { expect, test } from "vitest";
+import { talk } from "../support/talk.ts";
+
+const dm = { as: "Ines", in: "dm" };
+
+test("how far a tyre still goes, from what was read since it was fitted, and what the last one went", async () => {
+  const t = await talk("2026-03-01T10:00:00Z");
+  const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
+  await t.one({ as: "Ines", admin: true, run: "/group place:Germany" });
+  await t.one({ as: "Ines", run: "/bike add name:Heron kind:chain-drive twin odometer:8,000 mi" });
+  expect(await run("/tyre show")).toContain("Nothing read yet.");
+  await run("/work did:rear tyre age at:8,000 mi outcome:replaced");
+  const read = async (miles: string, mm: string) => {
+    await t.send({ advance: "P40D" });
+    await t.one({ ...dm, say: `${miles} mi on Heron, tread ${mm} mm rear` });
+  };
+  await read("14,000", "2.2");
+  await run("/work did:rear tyre age at:14,200 mi outcome:replaced");
+  await read("14,300", "7");
+  expect(await run("/tyre show")).toContain("Rear tyre: one reading is too few to say how far it goes.");
+  await read("15,600", "6");
+  await read("16,900", "5");
+  const shown = await t.one({ ...dm, run: "/tyre show" });
+  // (5 - 1.6) mm at 1 mm in 1,300 mi: some 4,400 mi.
+  expect(shown.text).toMatch(
+    /- Rear tyre: about 4,[2-7]\d0 mi left \([\d,]+ mi to [\d,]+ mi with eight chances in ten\), likely until .*; from 3 readings\. The last rear lasted 6,200 mi\./u,
+  );
+  expect(shown.data.worn).toMatchObject([{ part: "rear tread", wear: { is: "line", readings: 3 } }]);
+  expect(await run("/due")).toMatch(/Rear tyre: about 4,[2-7]\d0 mi left/u);
+  await t.close();
+});
+
+test("a date code, the marks of a sidewall, and what to set in a warm garage", async () => {
+  const t = await talk("2026-11-26T10:00:00Z");
+  const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
+  // 49 CFR 574.5: the last four symbols are week and year.
+  expect(await run("/tyre date code:DOT 4B9X ABCD 0712")).toContain("Made in week 7 of 2012: 14 years old.\nReplace it whatever its tread");
+  expect(await run("/tyre date code:317")).toContain("Three digits: made before 2000, week 31 of a year ending in 7");
+  expect(await run("/tyre date code:5412")).toContain("names a week that no year has");
+  // UN Regulation No. 75: 58W is 236 kg at 270 km/h; 64S 280 kg at 180 km/h.
+  const marked = await run("/tyre marking mark:120/70ZR17 M/C (58W) other:4.00-18 64S");
+  expect(marked).toContain("load index 58: 236 kg (520 lb) and speed symbol W: 270 km/h (168 mph)");
+  expect(marked).toContain("The ends are built differently");
+  expect(await run("/tyre marking mark:hello")).toContain("Type it as it is moulded");
+  // Gay-Lussac on absolute pressure: (36 + 14.696) x 293.15 / 275.15 - 14.696 = 39.3 psi.
+  expect(await run("/tyre pressure want:36 psi garage:20 °C road:2")).toContain("Set 39 psi indoors at 20 °C: on the road at 2 °C that is the 36 psi wanted.");
+  expect(await run("/tyre pressure want:36 psi garage:warm road:2")).toBe("I cannot read “warm” as a temperature. Try 20 °C or 68 °F.");
+  expect(await run("/tyre pressure want:36 mm garage:20 °C road:2")).toContain("as a pressure");
+  await t.close();
+});
