@@ -24,6 +24,7 @@ export const group = define({
     pressure: { takes: "choice", required: false, choices: ["psi", "bar", "kPa"] },
     place: { takes: "choice", required: false, choices: TREAD_PLACES },
     season: { takes: "choice", required: false, choices: ["north", "south"] },
+    riding: { takes: "text", required: false },
     reads: { takes: "flag", required: false },
     picture: { takes: "flag", required: false },
     share: { takes: "flag", required: false },

@@ -3,6 +3,7 @@
 import { bikeAdd } from "./bike-add.ts";
 import { bikeCard } from "./bike-card.ts";
 import { bikeChange } from "./bike-change.ts";
+import { bikeDate } from "./bike-date.ts";
 import { bikeFitted } from "./bike-fitted.ts";
 import { bikeList } from "./bike-list.ts";
 import { bikeOdometer } from "./bike-odometer.ts";
@@ -19,9 +20,11 @@ import { planChart } from "./plan-chart.ts";
 import { planJob } from "./plan-job.ts";
 import { planList } from "./plan-list.ts";
 import { planReadChart } from "./plan-read-chart.ts";
+import { planRecheck } from "./plan-recheck.ts";
 import { planSheet } from "./plan-sheet.ts";
 import { planShopping } from "./plan-shopping.ts";
 import { reading } from "./reading.ts";
+import { records } from "./records.ts";
 import { remind } from "./remind.ts";
 import { spec } from "./spec.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
@@ -44,10 +47,12 @@ const ALL = [
   bikeFitted,
   bikeOdometer,
   bikeTyres,
+  bikeDate,
   bikeCard,
   bikeParts,
   reading,
   work,
+  records,
   due,
   check,
   planList,
@@ -62,6 +67,7 @@ const ALL = [
   tyreMarking,
   tyrePressure,
   planShopping,
+  planRecheck,
   convert,
   torqueSetCommand,
   torqueStages,

@@ -321,6 +321,7 @@ export const groupShown = z.object({
   place: z.string().nullable(),
   law: z.object({ millimetres: z.number().nullable(), band: z.string(), source: z.string() }).nullable(),
   south: z.boolean(),
+  riding: z.object({ from: z.string(), to: z.string() }).nullable(),
   changed: z.boolean(),
 });
 

@@ -5,7 +5,7 @@ import type { Form } from "../../src/chat/reply.ts";
 import { BIKE_STATES } from "../../src/core/bike.ts";
 import { FAULT_GRADES } from "../../src/core/check/checklist.ts";
 import { ANSWERS } from "../../src/core/check/result.ts";
-import { type BikeShown, changeBike } from "../../src/usecases/change-bike.ts";
+import { type BikeShown, changeBike, showBike } from "../../src/usecases/change-bike.ts";
 import { answerPoints, type CheckStep, goTo, measurePoint, notePoint, showCheck } from "../../src/usecases/check-answer.ts";
 import { beginCheck, listNamed } from "../../src/usecases/check-begin.ts";
 import { finishCheck, reopenCheck } from "../../src/usecases/check-finish.ts";
@@ -22,8 +22,10 @@ import { said } from "../replies/said.ts";
 import { bikeShown } from "../shapes.ts";
 
 const data = shapeOf<CheckStep>(checkStep);
-/** The card takes the place of the card pressed, in a message that stays. */
-const card = { settles: true, lasting: true, visibility: "private", data, say: sayStep } as const;
+/** A card of its own, in a message that stays. */
+const fresh = { lasting: true, visibility: "private", data, say: sayStep } as const;
+/** The card takes the place of the card pressed. */
+const card = { ...fresh, settles: true } as const;
 
 /** A subject is the check, and the place of a point in it. */
 const partsOf = (subject: string): { readonly check: string; readonly n: number; readonly rest: string } => {
@@ -42,7 +44,7 @@ const opening =
   };
 
 export const checkBegin = handler<CheckStep>({
-  ...card,
+  ...fresh,
   kind: "pick",
   run: async (ctx, { subject, values }) => {
     const [bike = "", named = ""] = (values[0] ?? subject).split(".");
@@ -52,7 +54,7 @@ export const checkBegin = handler<CheckStep>({
     return begun.is === "refused" ? begun : done({ ...begun.value, logged: null });
   },
 });
-export const checkShow = handler<CheckStep>({ ...card, kind: "press", run: (ctx, { subject }) => showCheck(ctx, { check: subject }) });
+export const checkShow = handler<CheckStep>({ ...fresh, kind: "press", run: (ctx, { subject }) => showCheck(ctx, { check: subject }) });
 
 /** A button names its point; a list's points are what was picked. */
 export const checkAnswer = handler<CheckStep>({
@@ -124,4 +126,13 @@ export const checkState = handler<BikeShown>({
     return state === undefined ? refused({ why: "gone" }) : changeBike(ctx, { bike, state });
   },
   say: sayChanged,
+});
+
+/** A silent bike that is ridden all the same: it was asked about once, and is left alone until it is logged and silent again. */
+export const checkRiding = handler<BikeShown>({
+  kind: "press",
+  visibility: "private",
+  data: shapeOf<BikeShown>(bikeShown),
+  run: (ctx, { subject }) => showBike(ctx, { bike: subject }),
+  say: ({ nickname }, words) => said([words.season.rides(nickname)]),
 });

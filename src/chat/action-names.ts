@@ -47,6 +47,7 @@ export const ACTION_NAMES = [
   "check-finish",
   "check-reopen",
   "check-state",
+  "check-riding",
   "defect-show",
   "defect-grade",
   "defect-nothing",

@@ -82,6 +82,8 @@ export type Group = {
   readonly place: string | null;
   /** Which half of the world the seasons are of; null follows the time zone. */
   readonly season: "north" | "south" | null;
+  /** The riding season as stored (core/season), or "none"; null while nothing was said. */
+  readonly riding: string | null;
 };
 
 /** The name under which nicknames are compared: case-folded, NFKC, outer and doubled spaces gone. */

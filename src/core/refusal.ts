@@ -49,7 +49,7 @@ export type Refusal =
   /** A check: of which bike, a figure that was not read, or an answer that cannot be. */
   | {
       readonly why: "check";
-      readonly because: "whose bike" | "not a temperature" | "not a figure" | "not a link" | "every bike has it" | "none finished";
+      readonly because: "whose bike" | "not a temperature" | "not a figure" | "not a link" | "every bike has it" | "none finished" | "not a season";
       readonly typed?: string;
     }
   /** Nothing of the plan falls due that a sheet could be made of. */

@@ -4,12 +4,13 @@ import { actionId } from "../chat/action-names.ts";
 import { reminderActions } from "../chat/reminder-actions.ts";
 import type { Action, Reply } from "../chat/reply.ts";
 import type { Notice } from "../store/notices.ts";
+import type { Aside } from "../usecases/asides.ts";
 import type { DueBike, DueLine } from "../usecases/due.ts";
 import { PUT_OFF_UNTIL } from "../usecases/put-off.ts";
 import type { Words } from "../words/en/english.ts";
 
 /** One bike and what is told of it. */
-export type Told = { readonly bike: DueBike; readonly lines: readonly DueLine[]; readonly notices: readonly Notice[] };
+export type Told = { readonly bike: DueBike; readonly lines: readonly DueLine[]; readonly asides: readonly Aside[]; readonly notices: readonly Notice[] };
 
 /** Bikes whose buttons stand on one message together. */
 const MOST_BIKES = 4;
@@ -20,12 +21,15 @@ const MOST = 8;
 export function reminderReply(delivery: string, told: readonly Told[], words: Words, rider: string | null): Reply {
   const lines: string[] = [];
   const actions: Action[] = [];
-  for (const { bike, lines: dues } of told) {
+  for (const { bike, lines: dues, asides } of told) {
     if (told.length > 1) lines.push(words.due.bike(bike.nickname, bike));
     lines.push(...dues.slice(0, MOST).map((due) => `- ${words.due.lineWithStatus(due, bike)}`));
     if (dues.length > MOST) lines.push(words.reminders.more(dues.length - MOST));
     if (dues.some((due) => due.because.why === "leg" && due.because.askOdometer)) lines.push(words.reminders.askOdometer(bike.nickname));
-    if (told.length <= MOST_BIKES) actions.push(...reminderActions(delivery, bike.bike, words.reminders.labels(bike.nickname, dues, PUT_OFF_UNTIL)));
+    lines.push(...asides.map((aside) => asideLine(bike.nickname, aside, words)));
+    if (told.length > MOST_BIKES) continue;
+    if (dues.length > 0) actions.push(...reminderActions(delivery, bike.bike, words.reminders.labels(bike.nickname, dues, PUT_OFF_UNTIL)));
+    actions.push(...asides.flatMap((aside) => asideActions(bike, aside, words)));
   }
   // Of many bikes, one is chosen first: its buttons come with it.
   if (told.length > MOST_BIKES) actions.push(pickBike(delivery, told, words));
@@ -42,13 +46,44 @@ export function reminderReply(delivery: string, told: readonly Told[], words: Wo
     visibility: rider === null ? "private" : "shared",
     data: {
       delivery,
-      told: told.map(({ bike, lines: dues }) => ({
+      told: told.map(({ bike, lines: dues, asides }) => ({
+        asides,
         bike: bike.bike,
         nickname: bike.nickname,
         items: dues.map((due) => ({ item: due.item, name: due.name, status: due.status })),
       })),
     },
   };
+}
+
+function asideLine(nickname: string, aside: Aside, { season }: Words): string {
+  switch (aside.want) {
+    case "out of storage":
+      return season.out(nickname, aside.on);
+    case "lay-up":
+      return season.away(nickname, aside.on);
+    case "silent":
+      return season.asleep(nickname, aside.on);
+    case "date":
+      return season.date(nickname, aside.what, aside.on);
+  }
+}
+
+/** The list that is asked for begins with a press. */
+function asideActions({ bike, nickname }: DueBike, aside: Aside, { season: { labels } }: Words): Action[] {
+  switch (aside.want) {
+    case "out of storage":
+      return [{ id: actionId("check-begin", `${bike}.out of storage`), label: labels.out(nickname), kind: "press" }];
+    case "lay-up":
+      return [{ id: actionId("check-begin", `${bike}.lay-up`), label: labels.away(nickname), kind: "press" }];
+    case "silent":
+      return [
+        { id: actionId("check-state", `${bike}.laid up`), label: labels.laidUp(nickname), kind: "press" },
+        { id: actionId("check-riding", bike), label: labels.riding, kind: "press" },
+      ];
+    case "date":
+      return [];
+  }
 }
 
 const pickBike = (delivery: string, told: readonly Told[], words: Words): Action => ({

@@ -10,6 +10,7 @@ import type { GroupId, MemberId } from "../core/ids.ts";
 import { USUAL_WISHES } from "../store/members.ts";
 import type { Delivery, Ended, Notice } from "../store/notices.ts";
 import type { Repos, Store } from "../store/store.ts";
+import { asidesOf } from "../usecases/asides.ts";
 import { zoneOfBike } from "../usecases/context.ts";
 import { dueBike } from "../usecases/due.ts";
 import { duesOf, garage } from "../usecases/garage.ts";
@@ -205,17 +206,25 @@ async function gather(q: Repos, sending: Sending, delivery: Delivery, now: Insta
   }
   const all = await garage(q, bikes, now, (bike) => ({ member, home: homeOf(bike.homeGroup) }));
   const putOffs = await q.notices.putOffsOf(bikes.map((bike) => bike.id));
+  const dates = await q.dates.ofBikes(bikes.map((bike) => bike.id));
   const told: Told[] = [];
   const kept: Notice[] = [];
   for (const g of all) {
     const put = putOffs.filter((each) => each.bike === g.bike.id);
     const current = new Map(duesOf(g).flatMap((due) => keyOf(g.bike.id, due, untilOf(put, due.item), g.today)));
-    const mine = waiting.filter((notice) => notice.bike === g.bike.id && current.has(notice.key) && g.bike.state === "riding" && wishes.by !== "off");
+    const besides = new Map((await asidesOf(q, g, homeOf(g.bike.homeGroup), dates)).now.map(({ key, aside }) => [key, aside]));
+    const isTrue = ({ key }: Notice): boolean => besides.has(key) || (current.has(key) && g.bike.state === "riding");
+    const mine = waiting.filter((notice) => notice.bike === g.bike.id && isTrue(notice) && wishes.by !== "off");
     if (mine.length === 0) continue;
     const shown = dueBike({ itemName: sending.itemName }, g);
     const items = new Set(mine.map((notice) => current.get(notice.key)));
     kept.push(...mine);
-    told.push({ bike: shown, lines: shown.dues.filter((line) => items.has(line.item)), notices: mine });
+    told.push({
+      bike: shown,
+      lines: shown.dues.filter((line) => items.has(line.item)),
+      asides: mine.flatMap(({ key }) => besides.get(key) ?? []),
+      notices: mine,
+    });
   }
   const ids = (notices: readonly Notice[]): string[] => notices.map((notice) => notice.id);
   await q.notices.tell(ids(kept), delivery.id);

@@ -11,6 +11,7 @@ import { nextEdge } from "../core/schedule/look-again.ts";
 import { USUAL_WISHES } from "../store/members.ts";
 import type { Delivery, Notice, PutOff } from "../store/notices.ts";
 import type { Repos, Store } from "../store/store.ts";
+import { type Asides, asidesOf } from "../usecases/asides.ts";
 import { zoneOfBike } from "../usecases/context.ts";
 import { duesOf, type Garaged, garage } from "../usecases/garage.ts";
 import { noticeKey, stageOf } from "./keys.ts";
@@ -50,14 +51,16 @@ async function sweepSlice(q: Repos, now: Instant, newId: () => string): Promise<
   const putOffs = await q.notices.putOffsOf(kept.map(({ bike }) => bike.id));
   const notices: Notice[] = [];
   const looks = new Map<string, Instant>();
+  const dates = await q.dates.ofBikes(kept.map(({ bike }) => bike.id));
   for (const g of all) {
     const owner = owned(g.bike);
     // What should have been noticed while nobody looked keeps the moment at which it came, so that it is told at once.
     const since = due.find(({ bike }) => bike.id === g.bike.id)?.lookAt ?? now;
     const dues = duesOf(g);
     const put = putOffs.filter((each) => each.bike === g.bike.id);
-    notices.push(...noticesOf(g, dues, put, owner, since, now, newId));
-    looks.set(g.bike.id, nextLook(g, dues, put, owner, now));
+    const asides = await asidesOf(q, g, owner.home, dates);
+    notices.push(...noticesOf(g, dues, put, owner, since, now, newId), ...besides(g, asides, owner, since, now, newId));
+    looks.set(g.bike.id, nextLook(g, dues, put, owner, now, asides.next));
   }
   const fresh = new Set(await q.notices.addNew(notices));
   await q.notices.queue(
@@ -99,6 +102,15 @@ function noticesOf(g: Garaged, dues: readonly Due[], put: readonly PutOff[], own
   return found;
 }
 
+/** What is told beside the plan, of a bike laid up too. */
+function besides(g: Garaged, { now: asides }: Asides, owner: Owned, since: Instant, now: Instant, newId: () => string): Notice[] {
+  const wishes = owner.member?.reminders ?? USUAL_WISHES;
+  if (wishes.by === "off") return [];
+  const notBefore = nextWindow(wishes, zoneOfBike(owner.member, owner.home), since);
+  const rest = { kind: "aside", item: null, notBefore, state: "waiting", delivery: null, why: null, at: now } as const;
+  return asides.map(({ key }) => ({ id: newId(), key, member: g.bike.owner, bike: g.bike.id, ...rest }));
+}
+
 /** The day until which an item was put off, still to come or past. */
 export const untilOf = (put: readonly PutOff[], item: ItemKey): LocalDate | null => put.find((each) => each.item === item)?.until ?? null;
 
@@ -134,9 +146,9 @@ function deliveriesFor(notices: readonly Notice[], all: readonly Garaged[], owne
 }
 
 /** The next local midnight at which something can change by itself; at most 30 days ahead. */
-function nextLook(g: Garaged, dues: readonly Due[], put: readonly PutOff[], owner: Owned, now: Instant): Instant {
+function nextLook(g: Garaged, dues: readonly Due[], put: readonly PutOff[], owner: Owned, now: Instant, aside: LocalDate | null): Instant {
   const zone = zoneOfBike(owner.member, owner.home);
-  const days = [nextEdge(dues, g.facts, g.at), ...put.map((each) => each.until)].filter((day) => day !== null && day > g.today) as LocalDate[];
+  const days = [nextEdge(dues, g.facts, g.at), aside, ...put.map((each) => each.until)].filter((day) => day !== null && day > g.today) as LocalDate[];
   const [first = addDays(g.today, 30)] = days.sort();
   const at = instantOf(first, "00:00" as LocalTime, zone);
   const latest = addDuration(now, "P30D");

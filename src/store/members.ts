@@ -26,16 +26,16 @@ export function membersRepo(db: Db) {
         .selectAll("m")
         .select([
           ...(["g.id as g_id", "g.zone as g_zone", "g.distance as g_distance", "g.pressure as g_pressure", "g.reads as g_reads"] as const),
-          ...(["g.reading_channel as g_reading_channel", "g.place as g_place", "g.season as g_season"] as const),
+          ...(["g.reading_channel as g_reading_channel", "g.place as g_place", "g.season as g_season", "g.riding as g_riding"] as const),
         ])
         .executeTakeFirstOrThrow();
-      const { g_id, g_zone, g_distance, g_pressure, g_reads, g_reading_channel, g_place, g_season, ...m } = row;
+      const { g_id, g_zone, g_distance, g_pressure, g_reads, g_reading_channel, g_place, g_season, g_riding, ...m } = row;
       const stored: Tables["groups"] | null =
         g_id === null
           ? null
           : {
               ...{ id: g_id, zone: g_zone ?? "UTC", language: "en", distance: g_distance, pressure: g_pressure, reads: g_reads ?? 0 },
-              ...{ reading_channel: g_reading_channel, place: g_place, season: g_season },
+              ...{ reading_channel: g_reading_channel, place: g_place, season: g_season, riding: g_riding },
             };
       return { member: m.id === null ? null : memberOf(m as Tables["members"]), group: stored === null ? null : groupOf(stored) };
     },
@@ -97,6 +97,7 @@ export function membersRepo(db: Db) {
         reading_channel: group.readingChannel,
         place: group.place,
         season: group.season,
+        riding: group.riding,
       };
       await db
         .insertInto("groups")
@@ -137,5 +138,6 @@ function groupOf(row: Tables["groups"]): Group {
     readingChannel: row.reading_channel,
     place: row.place,
     season: row.season === "south" || row.season === "north" ? row.season : null,
+    riding: row.riding,
   };
 }

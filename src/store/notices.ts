@@ -12,7 +12,7 @@ export type Notice = {
   readonly key: string;
   readonly member: MemberId;
   readonly bike: BikeId;
-  readonly kind: "item soon" | "item due" | "item overdue";
+  readonly kind: "item soon" | "item due" | "item overdue" | "aside";
   readonly item: ItemKey | null;
   readonly notBefore: Instant;
   readonly state: "waiting" | "told" | "dropped";

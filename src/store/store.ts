@@ -4,6 +4,7 @@ import type { Transaction } from "kysely";
 import type { Instant } from "../core/calendar/dates.ts";
 import type { EventId } from "../core/ids.ts";
 import type { PlanBase } from "../core/plan/plan.ts";
+import { bikeDatesRepo } from "./bike-dates.ts";
 import { bikesRepo } from "./bikes.ts";
 import { chartsRepo } from "./charts.ts";
 import { checksRepo } from "./checks.ts";
@@ -31,6 +32,7 @@ export type Repos = {
   readonly drafts: ReturnType<typeof draftsRepo>;
   readonly charts: ReturnType<typeof chartsRepo>;
   readonly checks: ReturnType<typeof checksRepo>;
+  readonly dates: ReturnType<typeof bikeDatesRepo>;
   readonly notices: ReturnType<typeof noticesRepo>;
   readonly wrenches: ReturnType<typeof wrenchesRepo>;
   readonly specs: ReturnType<typeof specsRepo>;
@@ -109,6 +111,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     drafts: draftsRepo(db),
     charts: chartsRepo(db),
     checks: checksRepo(db),
+    dates: bikeDatesRepo(db),
     notices: noticesRepo(db),
     wrenches: wrenchesRepo(db),
     specs: specsRepo(db),

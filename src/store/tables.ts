@@ -33,7 +33,9 @@ export type Tables = {
     reading_channel: string | null;
     place: string | null;
     season: string | null;
+    riding: string | null;
   };
+  bike_dates: { bike: string; what_key: string; what: string; on_date: string; by: string; at: string };
   plan_bases: { hash: string; json: string };
   bikes: {
     id: string;

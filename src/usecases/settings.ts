@@ -6,6 +6,8 @@ import { addDuration, isZone, localDateAt } from "../core/calendar/zones.ts";
 import type { GroupId } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
+import { type SeasonWindow, windowOf } from "../core/season/season.ts";
+import { readSeason } from "../message/read-season.ts";
 import type { Repos } from "../store/store.ts";
 import { TREAD_LAW, type TreadLaw, type TreadLawPlace } from "../trade/tread-law.ts";
 import { type Ctx, isSouth } from "./context.ts";
@@ -104,6 +106,8 @@ export type GroupChange = {
   readonly reading?: "here" | "nowhere";
   readonly place?: TreadLawPlace;
   readonly season?: "north" | "south";
+  /** The riding season as typed. */
+  readonly riding?: string;
 };
 export type GroupShown = {
   readonly zone: Zone;
@@ -115,6 +119,8 @@ export type GroupShown = {
   readonly place: TreadLawPlace | null;
   readonly law: TreadLaw | null;
   readonly south: boolean;
+  /** Null: nothing said, or none. */
+  readonly riding: SeasonWindow | null;
   readonly changed: boolean;
 };
 
@@ -137,6 +143,8 @@ export async function setUpGroup(ctx: Ctx, group: GroupId, input: GroupChange): 
 }
 
 async function changeGroup(ctx: Ctx, group: GroupId, input: GroupChange): Promise<Result<GroupShown>> {
+  const riding = input.riding === undefined ? null : readSeason(input.riding, ctx.vocabulary);
+  if (input.riding !== undefined && riding === null) return refused({ why: "check", because: "not a season", typed: input.riding });
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q) => {
     const before = (await q.members.groupsByIds([group])).get(group) ?? newGroup(group);
     const next: Group = {
@@ -148,6 +156,7 @@ async function changeGroup(ctx: Ctx, group: GroupId, input: GroupChange): Promis
       readingChannel: input.reading === undefined ? before.readingChannel : input.reading === "here" ? ctx.who.place : null,
       place: input.place ?? before.place,
       season: input.season ?? before.season,
+      riding: riding ?? before.riding,
     };
     await q.members.saveGroup(next);
     await q.bikes.touchedOf({ homeGroup: group }, ctx.now);
@@ -158,7 +167,7 @@ async function changeGroup(ctx: Ctx, group: GroupId, input: GroupChange): Promis
 
 const newGroup = (id: GroupId): Group => ({
   ...{ id, zone: "UTC" as Zone, language: "en", distance: null, pressure: null, reads: true },
-  ...{ readingChannel: null, place: null, season: null },
+  ...{ readingChannel: null, place: null, season: null, riding: null },
 });
 
 function groupShown(ctx: Ctx, g: Group, changed: boolean): GroupShown {
@@ -171,5 +180,6 @@ function groupShown(ctx: Ctx, g: Group, changed: boolean): GroupShown {
     place,
     law: place === null ? null : TREAD_LAW[place],
     south: isSouth(g, g.zone),
+    riding: windowOf(g.riding),
   };
 }

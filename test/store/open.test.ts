@@ -168,7 +168,7 @@ test("a file of the first release, with a group in it, is brought up to date as 
   const group = (await storeOn(now).read((q) => q.members.groupsByIds(["g1" as GroupId]))).get("g1" as GroupId);
   expect(group).toEqual({
     ...{ id: "g1", zone: "Europe/Lisbon", language: "en", distance: "mi", pressure: null, reads: true },
-    ...{ readingChannel: null, place: null, season: null },
+    ...{ readingChannel: null, place: null, season: null, riding: null },
   });
   await now.close();
 });

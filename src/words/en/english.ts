@@ -17,8 +17,10 @@ import { pictureWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
 import { readChartWords } from "./read-chart.ts";
 import { readingWords } from "./readings.ts";
+import { recordWords } from "./records.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
+import { seasonWords } from "./season.ts";
 import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
 import { specWords } from "./specs.ts";
@@ -39,6 +41,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     due: dueWords(p),
     defects: defectWords(p),
     workDetail: workDetailWords(p),
+    records: recordWords(p),
     outlook: outlookWords(p),
     pictures: pictureWords(p),
     plan,
@@ -48,6 +51,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     judge: judgeWords(p),
     tyres: tyreWords(p),
     checks: checkWords(p),
+    season: seasonWords(p, today),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),

@@ -251,6 +251,7 @@ const CHECK: Readonly<Record<Extract<Refusal, { why: "check" }>["because"], (typ
   "not a figure": (typed) => `I cannot read “${typed}” as that. Type the figure with its unit, such as 33 psi, 2.3 bar, 4.5 mm or 12.6 V. Nothing was saved.`,
   "not a link": (typed) => `“${typed}” is no link. Paste the address of the picture or message, beginning with https://. Nothing was saved.`,
   "every bike has it": () => "Every bike has that one. If you cannot look at it now, answer “later”.",
+  "not a season": (typed) => `I cannot read “${typed}” as a riding season. Say north, south, none, or its first and last day: 1 April to 15 October.`,
   "none finished": () => "No check is finished there yet. /check shows what is open and begins one.",
 };
 

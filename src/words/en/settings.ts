@@ -4,14 +4,19 @@ import { isQuiet } from "../../core/bike.ts";
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { DistanceUnit } from "../../core/quantity/distance.ts";
 import type { UnitId } from "../../core/quantity/units.ts";
+import type { SeasonWindow } from "../../core/season/season.ts";
 import type { TreadLaw, TreadLawPlace } from "../../trade/tread-law.ts";
 import type { Printer } from "../printer.ts";
 
 export const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"] as const;
 
+/** "15 March": a day of any year. */
+const monthDay = (p: Printer, day: string): string => p.date(`2027-${day}` as LocalDate, `2027-${day}` as LocalDate);
+
 type GroupSettings = {
   readonly zone: string;
   readonly south: boolean;
+  readonly riding: SeasonWindow | null;
   readonly distance: DistanceUnit | null;
   readonly pressure: UnitId | null;
   readonly place: TreadLawPlace | null;
@@ -59,6 +64,9 @@ export const settingsWords = (p: Printer) => ({
   },
   group: (g: GroupSettings): readonly string[] => [
     `Time zone: ${g.zone}. Spring is in ${g.south ? "September" : "March"}.`,
+    g.riding === null
+      ? "Riding season: none set; set one with /group riding:1 April to 15 October."
+      : `Riding season: ${monthDay(p, g.riding.from)} to ${monthDay(p, g.riding.to)}.`,
     `Units: distance ${g.distance ?? "as each dial counts"}, pressure ${g.pressure ?? "asked when none is typed"}.`,
     g.place === null
       ? "Tread law: no place chosen; the moulded bar reached means change the tyre."
