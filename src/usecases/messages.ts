@@ -7,6 +7,7 @@ import type { Conversion } from "../core/quantity/conversion.ts";
 import { askConvert } from "../core/quantity/convert-question.ts";
 import { type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import type { Gap, Intent } from "../core/reading/intent.ts";
+import { kindRow, LEVELS, type Level, type ReadingKind } from "../core/reading/kinds.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { Due, Status } from "../core/schedule/facts.ts";
@@ -344,6 +345,7 @@ function optionsOf(gap: Gap, all: readonly Garaged[]): readonly string[] {
   if (gap.need === "sure" || gap.need === "defect") return [];
   if (gap.need === "bike") return gap.options.map((id) => all.find((g) => g.bike.id === id)?.bike.nickname ?? id);
   if (gap.need === "item") return gap.options.map((key) => all.flatMap(itemsOf).find((item) => item.key === key)?.called ?? key);
+  if (gap.need === "level") return gap.options.map((n) => LEVELS[n] ?? String(n));
   return gap.options.map(String);
 }
 
@@ -369,7 +371,9 @@ const isAbout = (draft: Draft, { message, subjects }: NonNullable<Heard["answers
 
 function synonyms(ctx: Ctx, gap: Gap, option: string): readonly string[] {
   if (gap.need === "unit") return ctx.vocabulary.units[option as keyof typeof ctx.vocabulary.units] ?? [];
-  if (gap.need === "place") return ctx.vocabulary.places[option as "front" | "rear"] ?? [];
+  if (gap.need === "place") return ctx.vocabulary.places[option as "front" | "rear" | "intake" | "exhaust"] ?? [];
+  if (gap.need === "kind") return ctx.vocabulary.kinds[option as ReadingKind] ?? [];
+  if (gap.need === "level") return ctx.vocabulary.measuring.levels[option as Level] ?? [];
   if (gap.need === "item") return ctx.vocabulary.items[option] ?? [];
   return [];
 }
@@ -423,6 +427,14 @@ function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[])
       if (intent.do === "log reading") return { ...intent, bike, unit: intent.unit ?? (intent.kind === "odometer" ? unit : null), gaps: [...rest, ...other] };
       return { ...intent, bike, gaps: [...rest, ...other] };
     }
+    case "kind": {
+      const kind = gap.options[n];
+      if (intent.do !== "log reading" || kind === undefined) return intent;
+      const { ask } = kindRow(kind);
+      return { ...intent, kind, gaps: [...(intent.place === null && ask.length > 0 ? [{ need: "place" as const, options: ask }] : []), ...rest] };
+    }
+    case "level":
+      return intent.do === "log reading" ? { ...intent, value: gap.options[n] ?? intent.value, gaps: rest } : intent;
     case "place":
       return intent.do === "log reading" ? { ...intent, place: gap.options[n] ?? null, gaps: rest } : intent;
     case "defect":
@@ -449,6 +461,6 @@ function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[])
     case "sure":
       if (choice === "no figure" && intent.do !== "log reading") return { ...intent, odometer: null, gaps: rest };
       // Read cold after all: the figure itself is still held against what a bike can show.
-      return gap.because === "warm" ? { ...intent, gaps: rest } : { ...intent, sure: true, gaps: rest };
+      return gap.because === "warm" || gap.because === "trip" ? { ...intent, gaps: rest } : { ...intent, sure: true, gaps: rest };
   }
 }
