@@ -20,9 +20,11 @@ import { planChart } from "./plan-chart.ts";
 import { planJob } from "./plan-job.ts";
 import { planList } from "./plan-list.ts";
 import { planReadChart } from "./plan-read-chart.ts";
+import { planRecheck } from "./plan-recheck.ts";
 import { planSheet } from "./plan-sheet.ts";
 import { planShopping } from "./plan-shopping.ts";
 import { reading } from "./reading.ts";
+import { records } from "./records.ts";
 import { remind } from "./remind.ts";
 import { spec } from "./spec.ts";
 import { torqueEstimate } from "./torque-estimate.ts";
@@ -50,6 +52,7 @@ const ALL = [
   bikeParts,
   reading,
   work,
+  records,
   due,
   check,
   planList,
@@ -64,6 +67,7 @@ const ALL = [
   tyreMarking,
   tyrePressure,
   planShopping,
+  planRecheck,
   convert,
   torqueSetCommand,
   torqueStages,

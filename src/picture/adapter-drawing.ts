@@ -57,7 +57,7 @@ export function drawAdapter({ lever, adapter, angle, texts }: AdapterDrawing): s
     { text: texts.lever, at: at(lengths.lever.middle, below, TEXT + 8), anchor: "middle", size: TEXT, color: INK.line },
     { text: texts.adapter, ...adapterLabel(angle, lengths.adapter.middle, lengths.adapter.from), size: TEXT, color: INK.line },
     { text: texts.grip, at: { x: grip.x - 12, y: -90 }, anchor: "start", size: TEXT - 6, color: INK.quiet },
-    { text: texts.wanted, at: { x: fastener.x, y: fastener.y - (folded ? 176 : 62) }, anchor: "middle", size: TEXT, color: INK.second },
+    { text: texts.wanted, at: { x: fastener.x, y: fastener.y - (folded ? 176 : 62) }, anchor: "middle", size: TEXT, color: INK.line },
     ...(inLine ? [] : [{ text: texts.angle, at: { x: reach + 10, y: 9 }, anchor: "start", size: TEXT - 4, color: INK.quiet } as const]),
   ];
   return picture(marks, labels, [grip, square, fastener, ...lengths.lever.ends, ...lengths.adapter.ends, around(fastener, 50, 90), around(fastener, 50, 0)]);

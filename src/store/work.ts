@@ -76,6 +76,19 @@ export function workRepo(db: Db) {
       for (const row of rows) found.get(row.bike as BikeId)?.push(recordOf(row));
       return found;
     },
+    /** Every record of a bike as it stands now, withdrawn ones included, newest first. */
+    async everyOf(bike: BikeId): Promise<WorkRecord[]> {
+      const rows = await db
+        .selectFrom("work")
+        .selectAll()
+        .where("bike", "=", bike)
+        .where("current", "=", 1)
+        .orderBy("from_date", "desc")
+        .orderBy("logged_at", "desc")
+        .orderBy("ordinal", "desc")
+        .execute();
+      return rows.map(recordOf);
+    },
     async byId(id: string): Promise<WorkRecord | null> {
       const row = await db.selectFrom("work").selectAll().where("id", "=", id).where("current", "=", 1).executeTakeFirst();
       return row === undefined ? null : recordOf(row);

@@ -9,15 +9,13 @@ import { atTemperature } from "../core/tyre/pressure.ts";
 import { riddenOnDay } from "../core/usage/track.ts";
 import { wearOf } from "../core/wear/wear.ts";
 import type { ReadingRecord } from "../store/readings.ts";
-import { TREAD_LAW } from "../trade/tread-law.ts";
 import { WEAR_HABITS } from "../trade/wear.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
 import { noneLeft, ownGarage } from "./messages.ts";
 import { type OdometerShown, odometerOf } from "./picture-odometer.ts";
 import { done, type Result } from "./refusals.ts";
-import { TREAD_PLACES } from "./settings.ts";
-import { specFor, specsOf } from "./specs.ts";
+import { specFor } from "./specs.ts";
 import { whichBike } from "./which-bike.ts";
 
 export const READING_PICTURES = ["odometer", "tread", "pressure"] as const;
@@ -51,10 +49,10 @@ const ENDS = ["front", "rear"] as const;
 /** A tread that grew by so much (mm) is another tyre's. */
 const ANOTHER_TYRE = 1;
 /** The moulded bar. Source: 49 CFR 571.119 S6.4, 1/32 in. */
-const BAR = 0.8;
+const BAR = 25.4 / 32;
 /** Pressures are compared at this temperature. */
 const AT_CELSIUS = 20;
-/** A temperature noted on the same day tells at what a pressure was read. */
+/** More points than these run into one another. */
 const MOST_POINTS = 120;
 
 /** One picture of one bike's readings. */
@@ -66,33 +64,9 @@ export async function pictureReadings(ctx: Ctx, input: { readonly bike?: string;
     if (which.is === "refused") return which;
     const g = which.value;
     if (input.picture === "odometer") return done({ pictured: "odometer", shown: odometerOf(g) });
-    const specs = await specsOf(q, g.bike, ctx.who.group);
-    const figureOf = (key: Parameters<typeof specFor>[2]): number | null => {
-      const found = specFor(specs, g.bike, key, key.endsWith("pressure") ? "solo" : null);
-      return found.is === "one" && found.spec.holds.is === "figure" ? (found.spec.holds.nominal ?? found.spec.holds.low ?? found.spec.holds.high) : null;
-    };
-    if (input.picture === "tread") {
-      const law = TREAD_PLACES.find((each) => each === ctx.who.home?.place);
-      const limits = ENDS.map((place): TreadPanel["limit"] => {
-        const own = figureOf(`${place} tread limit`);
-        const legal = law === undefined ? null : TREAD_LAW[law].millimetres;
-        return own !== null && own >= (legal ?? 0)
-          ? { value: own, from: "manual" }
-          : legal !== null
-            ? { value: legal, from: "law" }
-            : { value: BAR, from: "bar" };
-      });
-      return done({ pictured: "tread", shown: treadOf(g, await q.readings.ofKinds(g.bike.id, ["tread"]), limits) });
-    }
+    if (input.picture === "tread") return done({ pictured: "tread", shown: treadOf(g, await q.readings.ofKinds(g.bike.id, ["tread"])) });
     const readings = await q.readings.ofKinds(g.bike.id, ["cold pressure", "ambient temperature"]);
-    return done({
-      pictured: "pressure",
-      shown: pressureOf(
-        g,
-        readings,
-        ENDS.map((place) => figureOf(`${place} tyre pressure`)),
-      ),
-    });
+    return done({ pictured: "pressure", shown: pressureOf(g, readings) });
   });
 }
 
@@ -103,9 +77,10 @@ const lastUnit = (readings: readonly ReadingRecord[], otherwise: UnitId): UnitId
 };
 
 /** Pure of the bike's facts and its tread readings, oldest first. */
-export function treadOf(g: Garaged, readings: readonly ReadingRecord[], limits: readonly TreadPanel["limit"][]): TreadShown {
-  const panels = ENDS.map((place, at): TreadPanel => {
-    const limit = limits[at] ?? { value: BAR, from: "bar" };
+export function treadOf(g: Garaged, all: readonly ReadingRecord[]): TreadShown {
+  const readings = all.filter(({ on }) => isOfTheSetOn(g, on));
+  const panels = ENDS.map((place): TreadPanel => {
+    const limit = limitOf(g, place);
     const placed = readings.flatMap(({ place: where, value, on }) => {
       const ridden = where === place && value !== null ? riddenOnDay(g.track, on) : null;
       return ridden === null || value === null ? [] : [{ ridden: ridden.likely, value }];
@@ -131,10 +106,35 @@ export function treadOf(g: Garaged, readings: readonly ReadingRecord[], limits: 
   return { ...onBike(g), unit: g.unit, offset: g.track.epochs.at(-1)?.offset ?? 0, typedIn: lastUnit(readings, "mm"), panels };
 }
 
-/** Pure of the readings of pressure and of the air's temperature, oldest first. @param wanted front and rear, in kPa */
-export function pressureOf(g: Garaged, readings: readonly ReadingRecord[], wanted: readonly (number | null)[]): PressureShown {
+/** The limit that the last reading there was judged by, so that picture and verdict never differ. */
+function limitOf(g: Garaged, place: "front" | "rear"): TreadPanel["limit"] {
+  const judged = g.judged.find((each) => each.kind === "tread" && each.place === place);
+  const least = judged === undefined || judged.judgement.is === "cannot tell" ? null : judged.judgement.limit.min;
+  if (judged === undefined || least === null) return { value: BAR, from: "bar" };
+  return { value: least, from: judged.by === "spec" ? "manual" : judged.by === "law" ? "law" : "bar" };
+}
+
+/** Of the tyres that are on now, where the rider swaps sets? */
+function isOfTheSetOn({ facts: { fittings } }: Garaged, day: LocalDate): boolean {
+  const setOn = fittings.findLast(({ on }) => on <= day) ?? fittings[0];
+  return setOn?.set === fittings.at(-1)?.set;
+}
+
+/** The pressure that the bike's specs ask for as it is usually loaded, in kPa; null where none is entered, or members differ. */
+function wantedOf({ rig, bike }: Garaged, place: "front" | "rear"): number | null {
+  for (const use of [rig.use, "solo"] as const) {
+    const found = specFor(rig.specs, bike, `${place} tyre pressure`, use);
+    if (found.is === "one" && found.spec.holds.is === "figure") return found.spec.holds.nominal ?? found.spec.holds.low ?? found.spec.holds.high;
+  }
+  return null;
+}
+
+/** Pure of the readings of pressure and of the air's temperature, oldest first. */
+export function pressureOf(g: Garaged, all: readonly ReadingRecord[]): PressureShown {
+  const readings = all.filter(({ on }) => isOfTheSetOn(g, on));
   const pressures = readings.filter(({ kind }) => kind === "cold pressure");
   const airs = readings.filter(({ kind }) => kind === "ambient temperature");
+  // Of the same message, else of the same day.
   const celsius = (of: ReadingRecord): number | null => {
     const near = airs.filter(({ on }) => dayNumber(on) === dayNumber(of.on));
     return (near.find(({ message }) => message !== null && message === of.message) ?? near.at(-1))?.value ?? null;
@@ -143,9 +143,9 @@ export function pressureOf(g: Garaged, readings: readonly ReadingRecord[], wante
     ...onBike(g),
     typedIn: lastUnit(pressures, "kPa"),
     celsius: AT_CELSIUS,
-    panels: ENDS.map((place, at) => ({
+    panels: ENDS.map((place) => ({
       place,
-      wanted: wanted[at] ?? null,
+      wanted: wantedOf(g, place),
       points: pressures
         .filter((each) => each.place === place && each.value !== null)
         .slice(-MOST_POINTS)

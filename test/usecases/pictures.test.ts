@@ -93,6 +93,49 @@ describe("readings", () => {
   });
 });
 
+describe("what readings are held against", () => {
+  test("a tread's limit is the one that its verdict names: the law of the place, where it is known", async () => {
+    await add("m1", "Heron");
+    const limit = async () => (await run("m1", "/reading picture:tread")).data.shown.panels[0].limit;
+    await run("m1", "/reading log:tread 4.6 mm front");
+    expect(await limit()).toEqual({ value: 25.4 / 32, from: "bar" });
+    await run("m1", "/group place:Germany", { admin: true });
+    expect(await limit()).toEqual({ value: 1.6, from: "law" });
+    await run("m1", "/spec what:front tread limit value:2 mm");
+    expect(await limit()).toEqual({ value: 2, from: "manual" });
+  });
+  test("a pressure is shown at one temperature where the air's was noted, by the gas law, and beside what the manual asks for", async () => {
+    await add("m1", "Heron");
+    await run("m1", "/reading log:33 psi front");
+    await t.open.store.change(async (q) => {
+      const [bike] = await q.bikes.ofOwner("m1" as MemberId);
+      const moment = "2026-11-26T09:00:00.000Z";
+      const row = {
+        id: "air",
+        rev: 1,
+        state: "live",
+        bike: bike?.id,
+        kind: "ambient temperature",
+        place: null,
+        dial: null,
+        value: 2,
+        typed: "2 °C",
+        unit: "°C",
+        detail: null,
+      };
+      await q.readings.log([{ ...row, on: "2026-11-26", message: null, ordinal: 1, loggedAt: moment, by: "m1", at: moment, why: null }] as never);
+    });
+    const drawn = await run("m1", "/reading picture:pressure");
+    const [front] = drawn.data.shown.panels;
+    // 33 psi over 101.325 kPa at 275.15 K, by absolute pressure over absolute temperature: 36.13 psi at 293.15 K. Textbook law (Gay-Lussac), worked by hand.
+    expect(front.points[0].read / 6.894757).toBeCloseTo(33, 5);
+    expect(front.points[0].levelled / 6.894757).toBeCloseTo(((33 + 14.6959) * 293.15) / 275.15 - 14.6959, 3);
+    expect(front.wanted).toBeNull();
+    await run("m1", "/spec what:front tyre pressure value:36 psi for:solo");
+    expect((await run("m1", "/reading picture:pressure")).data.shown.panels[0].wanted / 6.894757).toBeCloseTo(36, 5);
+  });
+});
+
 describe("a roadside card", () => {
   test("is private, leaves blank what is not known, keeps the member's own number for every bike and forgets it at none", async () => {
     await add("m1", "Heron");

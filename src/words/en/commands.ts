@@ -93,6 +93,16 @@ export const COMMAND_WORDS = {
     },
     example: "/work did:oil and filter at:14,820 mi on:yesterday bike:Heron",
   },
+  records: {
+    does: "Look back: what was done, when, at what odometer, by whom, with what; as lines and as a table.",
+    options: {
+      bike: "Which bike; all of yours when left out",
+      item: "One item only",
+      since: "From when on: May 2025, 2024",
+      share: "Show the answer to everyone here",
+    },
+    example: "/records bike:Heron since:2025",
+  },
   due: {
     does: "What is due, coming up and good, each with its reason; or what falls due until a day.",
     options: {
@@ -150,6 +160,11 @@ export const COMMAND_WORDS = {
     does: "The service sheet: what the next service asks of your bike, in order, with tools, values and parts to have ready.",
     options: { at: "Which service: next, or 12,000 mi", bike: "Which bike, when you have several", share: "Show the answer to everyone here" },
     example: "/plan sheet at:16,000 mi bike:Heron",
+  },
+  "plan recheck": {
+    does: "What is looked at again after work, and how far after it; change it to what your manual says.",
+    options: { item: "Which look", every: "How far after the work: 100 mi, 150 km; never; again", bike: "Which bike, when you have several" },
+    example: "/plan recheck item:slack of the new chain every:200 mi",
   },
   "plan shopping": {
     does: "What to buy for all that falls due within a month or until a day, each thing once.",

@@ -17,6 +17,7 @@ import { pictureWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
 import { readChartWords } from "./read-chart.ts";
 import { readingWords } from "./readings.ts";
+import { recordWords } from "./records.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
 import { seasonWords } from "./season.ts";
@@ -40,6 +41,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     due: dueWords(p),
     defects: defectWords(p),
     workDetail: workDetailWords(p),
+    records: recordWords(p),
     outlook: outlookWords(p),
     pictures: pictureWords(p),
     plan,

@@ -134,7 +134,7 @@ export const readingPictureWords = (p: Printer) => {
             : `${amount(last.read)} on ${p.date(last.on, today)}${last.levelled === null ? "" : `, ${amount(last.levelled)} at ${p.figure(celsius, 0)} °C`}`;
         return `${place} ${told}; ${wanted === null ? "no pressure wanted on record" : `wanted ${amount(wanted)} cold`}.`;
       });
-      const note = missing ? [`Say the air's temperature with a reading (33 psi front, 12 °C outside) and the weather is taken out.`] : [];
+      const note = missing ? [`Say the air's temperature with a reading (33 psi front, outside 12 °C) and the weather is taken out.`] : [];
       const lines =
         read.length === 0 ? [`${title}. Log them: 33 psi front 36 rear on ${nickname}.`] : [`${title}:`, ...said.map((each) => `- ${capital(each)}`), ...note];
       return {
