@@ -179,6 +179,8 @@ function answers(question: Question, words: Words): Action[] {
         return isDial ? [choice("earlier", labels.later)] : [choice("no figure", labels.noFigure)];
       case "implausible jump":
         return isDial ? [choice("yes", labels.yes), choice("earlier", labels.earlier)] : [choice("yes", labels.yes), choice("no figure", labels.noFigure)];
+      case "trip":
+        return [choice("yes", labels.yes)];
       case "warm":
         return [choice("yes", labels.cold)];
       default:

@@ -5,6 +5,8 @@ import type { Bike } from "../core/bike.ts";
 import { judgeElongation, pitchOf } from "../core/chain/elongation.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, type Missing } from "../core/judgement/verdict.ts";
+import type { ReadingDetail } from "../core/reading/detail.ts";
+import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Fitting, Verdict } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
@@ -49,15 +51,19 @@ export type Rig = {
   readonly specs: readonly Spec[];
   readonly place: string | null;
   readonly use: SpecUse | null;
+  readonly ways: ReadonlyMap<ReadingKind, ReadingDetail>;
+  /** Was all of this looked up? A bike of which nothing was measured needs it not. */
+  readonly looked: boolean;
 };
 
 type Figure = { readonly low: number | null; readonly high: number | null; readonly source: string };
 
 /** Judges one reading; null for a kind that nobody judges. */
-export function judgeTaken(taken: Taken, rig: Rig): Judged | null {
-  const { kind } = taken;
+export function judgeTaken(said: Taken, rig: Rig): Judged | null {
+  const { kind } = said;
   if (!isJudged(kind)) return null;
   const row = judgedRow(kind);
+  const taken = asAlways(said, row, rig);
   const end = endOf(taken.place);
   const key = row.specs[end] ?? row.specs.any;
   const own = key === undefined ? null : figureOf(rig, key);
@@ -76,6 +82,17 @@ export function judgeTaken(taken: Taken, rig: Rig): Judged | null {
     miscounted: false,
     ...found.more,
   };
+}
+
+/** How it was taken, said once, holds for later readings of its kind on the bike. That a battery had rested is said of each. */
+function asAlways(taken: Taken, row: JudgedRow, { ways }: Rig): Taken {
+  const kept = ways.get(taken.kind);
+  if (kept === undefined) return taken;
+  const { detail } = taken;
+  const said = detail?.conditions?.some((each) => row.needs.includes(each)) === true;
+  const always = said ? [] : (kept.conditions?.filter((each) => each !== "rested" && row.needs.includes(each)) ?? []);
+  const rpm = detail?.rpm ?? kept.rpm;
+  return { ...taken, detail: { ...detail, conditions: [...(detail?.conditions ?? []), ...always], ...(rpm === undefined ? {} : { rpm }) } };
 }
 
 type Found = { readonly judgement: Judgement; readonly more?: Partial<Pick<Judged, "add" | "share" | "miscounted">> };
@@ -156,7 +173,7 @@ function figureOf(rig: Rig, key: SpecKey): Figure | null {
   const settled = asked.is === "none" ? specFor(rig.specs, rig.bike, key, "solo") : asked;
   if (settled.is !== "one" || settled.spec.holds.is !== "figure") return null;
   const { holds, source } = settled.spec;
-  return { low: holds.low, high: holds.high, source: source === null ? "" : [source.manual, source.page].filter((part) => part !== null).join(", ") };
+  return { low: holds.low, high: holds.high, source: source === null ? "" : `${source.manual}${source.page === null ? "" : `, p. ${source.page}`}` };
 }
 
 /** A value within proves nothing until it is known how it was taken; one beyond its limit is told either way. */

@@ -134,6 +134,48 @@ export const COMMAND_WORDS = {
     options: { item: "Which item of the plan", every: "How often: 4,000 mi or 12 months, 6,000 km, 2 years", bike: "Which bike, when you have several" },
     example: "/plan change item:oil and filter every:3,000 mi or 12 months",
   },
+  "plan add": {
+    does: "Add an item of your own to a bike's plan.",
+    options: {
+      called: "What it is: heated grip wiring",
+      every: "How often: 4,000 mi or 12 months, 6,000 km, 2 years",
+      action: "What is done to it; inspect if not said",
+      system: "Where on the bike it belongs",
+      why: "Why, kept with the change",
+      bike: "Which bike, when you have several",
+    },
+    example: "/plan add called:heated grip wiring every:12 months action:inspect",
+  },
+  "plan drop": {
+    does: "Drop an item of a bike's plan, or bring it back; it stays visible as dropped.",
+    options: { item: "Which item of the plan", back: "Bring a dropped one back", why: "Why, kept with the change", bike: "Which bike, when you have several" },
+    example: "/plan drop item:headlamp aim why:set for good",
+  },
+  "plan history": {
+    does: "Every change of a bike's plan: what, by whom, when and why.",
+    options: { bike: "Which bike, when you have several" },
+    example: "/plan history bike:Heron",
+  },
+  "plan compare": {
+    does: "Your plan beside the starter plan or the group's; take it over if you like.",
+    options: { with: "The starter plan as it is now, the group's for this make and model, or as it was given", bike: "Which bike, when you have several" },
+    example: "/plan compare with:group plan bike:Heron",
+  },
+  "plan share": {
+    does: "Share your plan as the group's for its make and model.",
+    options: { manual: "The manual it is from, with its edition", bike: "Which bike, when you have several" },
+    example: "/plan share manual:workshop manual, 2019 edition bike:Heron",
+  },
+  "plan export": {
+    does: "Your plan as a file, to keep or to take elsewhere.",
+    options: { bike: "Which bike, when you have several" },
+    example: "/plan export bike:Heron",
+  },
+  "plan import": {
+    does: "Paste a plan file; you see what it changes before anything is saved.",
+    options: { bike: "Which bike, when you have several" },
+    example: "/plan import bike:Heron",
+  },
   "plan chart": {
     does: "The service chart of your bike's plan: which item at which service, as text, drawing and table.",
     options: { bike: "Which bike, when you have several", until: "The last service to show: 24,000 mi", share: "Show the answer to everyone here" },

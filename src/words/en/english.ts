@@ -15,6 +15,7 @@ import { outlookWords } from "./outlook.ts";
 import { partsWords } from "./parts.ts";
 import { pictureWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
+import { planEditWords } from "./plan-edits.ts";
 import { readChartWords } from "./read-chart.ts";
 import { readingWords } from "./readings.ts";
 import { recordWords } from "./records.ts";
@@ -56,6 +57,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
     settings: settingsWords(p),
+    planEdits: planEditWords(p, plan, today),
     specs: specWords(p, style.locale, today),
     sheet: sheetWords(p),
     parts: partsWords(p),

@@ -86,29 +86,33 @@ const NEEDS: Record<Missing, string> = {
   "tyre date": "the tyre's date code",
 };
 
+/** What is said once of a bike and kept. */
+const KEPT: readonly Missing[] = ["cold", "upright", "on the side stand", "at force", "rpm", "temperature"];
+
 /** Bars moulded in at this height lie below what some laws ask for. */
 const BARS = 0.8;
 
 export const judgeWords = (p: Printer) => {
   const { reading } = readingWords(p);
   const amount = (value: number, unit: ReadingUnit): string => (unit === "level" ? "the mark" : p.amount(value, unit));
-  const limitOf = (j: SaidJudged): string => {
+  const limitOf = (j: SaidJudged, wanted = ""): string => {
     const { unit, judgement } = j;
     if (judgement.is === "cannot tell") return "";
     const { min, max, source } = judgement.limit;
     const span =
       min !== null && max !== null ? (min === max ? amount(min, unit) : `${amount(min, unit)} to ${amount(max, unit)}`) : amount(min ?? max ?? 0, unit);
+    const all = `${span}${wanted}`;
     switch (j.by) {
       case "spec":
-        return source === "" ? `${span} by your own figure` : `${span}, ${source}`;
+        return source === "" ? `${all} by your own figure` : `${all}, ${source}`;
       case "law":
-        return `${span} by law, ${source}`;
+        return `${all} by law, ${source}`;
       case "bars":
-        return `${span}, the moulded bars`;
+        return `${all}, the moulded bars`;
       case "practice":
-        return `${span}, common practice`;
+        return `${all}, common practice`;
       case "mark":
-        return span;
+        return all;
     }
   };
   const sided = (j: SaidJudged): string => {
@@ -121,15 +125,15 @@ export const judgeWords = (p: Printer) => {
     if (j.miscounted) return `${called}: that is about one pitch fewer. Twenty pitches lie between twenty-one pins; count the gaps and measure again.`;
     const [first, ...rest] = j.judgement.missing;
     const one = first === "upright" && rest.includes("on the side stand") ? "on the side stand" : (first ?? "limit");
-    return `${called}: cannot tell without ${NEEDS[one]}.`;
+    return `${called}: cannot tell without ${NEEDS[one]}.${KEPT.includes(one) ? " I keep it for this bike." : ""}`;
   };
   const pressure = (j: SaidJudged, called: string): string => {
     if (j.judgement.is === "cannot tell") return cause(j, called);
     const add = j.add ?? 0;
     const off = amount(Math.abs(add), j.unit);
-    if (add === 0) return `${called}: good, ${limitOf(j)} wanted.`;
+    if (add === 0) return `${called}: good, ${limitOf(j, " wanted")}.`;
     const what = add > 0 ? `${off} low, add ${off} where it stands` : `${off} high, let out ${off} where it stands`;
-    return `${called}: ${what} (${limitOf(j)} wanted).${j.doNotRide ? " Do not ride before it is set, and look for what let it out." : ""}`;
+    return `${called}: ${what} (${limitOf(j, " wanted")}).${j.doNotRide ? " Do not ride before it is set, and look for what let it out." : ""}`;
   };
   /** One line: the value, its verdict, what to do. */
   const line = (j: SaidJudged): string => {

@@ -3,7 +3,7 @@
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { Dial, DistanceUnit } from "../../core/quantity/distance.ts";
 import type { Gap } from "../../core/reading/intent.ts";
-import { LEVELS, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
+import { LEVELS, type Level, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
 import type { Outcome, Status } from "../../core/schedule/facts.ts";
 import type { WorkDetail } from "../../core/work-detail.ts";
 import type { Printer } from "../printer.ts";
@@ -78,8 +78,12 @@ export const readingWords = (p: Printer) => {
       switch (gap.need) {
         case "bike":
           return gap.named === null ? `Which bike is ${about} for?` : `I know no bike of yours called “${gap.named}”. Which one is ${about} for?`;
+        case "kind":
+          return `${capital(about)}${of}: which of these is it?`;
         case "place":
-          return `${capital(about)}${of}: front or rear?`;
+          return `${capital(about)}${of}: ${gap.options.join(" or ")}?`;
+        case "level":
+          return `${capital(about)}${of}: at the low mark, or below it?`;
         case "unit":
           return `${capital(about)}${of}: in which unit?`;
         case "number":
@@ -148,7 +152,11 @@ export const readingWords = (p: Printer) => {
           ? p.date(given as LocalDate, today0)
           : gap.need === "item"
             ? englishItemName(given, null)
-            : given,
+            : gap.need === "kind"
+              ? KIND_WORDS[given as ReadingKind].name
+              : gap.need === "level"
+                ? LEVEL_WORDS[given as Level]
+                : given,
   };
 };
 
@@ -169,6 +177,8 @@ function strange(
       return `${capital(about)}${of} is above what the dial showed later.${before.replace("The last one", "A later one")} Which is it?`;
     case "warm":
       return `${capital(about)}${of} was read warm, and a pressure is judged cold: read it again before a ride, or say that it was cold.`;
+    case "trip":
+      return `${capital(about)}${of} takes it that the trip meter was zeroed at the last reading.${before} Was it?`;
     case "implausible jump":
       return `${capital(about)}${of} is a long way from the last one.${before} Is it right?`;
     case "out of range":
