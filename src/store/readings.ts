@@ -164,6 +164,22 @@ export function readingsRepo(db: Db) {
       for (const row of rows) found.get(row.bike as BikeId)?.push(takenOf(row));
       return found;
     },
+    /** Of some bikes: how each kind was last said to be taken there, its conditions and engine speed. */
+    async waysOf(ids: readonly BikeId[]): Promise<Map<BikeId, Map<ReadingKind, ReadingDetail>>> {
+      const found = new Map<BikeId, Map<ReadingKind, ReadingDetail>>(ids.map((id) => [id, new Map()]));
+      if (ids.length === 0) return found;
+      const rows = await live()
+        .where("bike", "in", [...ids])
+        .where((e) => e.or([e("detail", "like", '%"conditions"%'), e("detail", "like", '%"rpm"%')]))
+        .execute();
+      rows.sort(byTime);
+      for (const row of rows) {
+        const kinds = found.get(row.bike as BikeId);
+        const kind = row.kind as ReadingKind;
+        kinds?.set(kind, { ...kinds.get(kind), ...detailOf(row.detail) });
+      }
+      return found;
+    },
     nextOrdinal: (message: string): Promise<number> => nextOrdinal(db, "readings", message),
     async log(records: readonly ReadingRecord[]): Promise<void> {
       if (records.length > 0) await db.insertInto("readings").values(records.map(rowOf)).execute();

@@ -52,7 +52,7 @@ export type Garaged = {
   readonly defects: readonly Defect[];
 };
 
-/** Loads bikes with their facts in four statements, one more where tyres are swapped and two where something is judged, however many bikes and however long their history. */
+/** Loads bikes with their facts in four statements, one more where tyres are swapped and three where something is judged, however many bikes and however long their history. */
 export async function garage(
   q: Repos,
   bikes: readonly Bike[],

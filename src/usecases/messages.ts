@@ -26,7 +26,7 @@ import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { duesOf, figureOfLast, type Garaged, garage, itemOf, itemsOf, pick, withMore, without } from "./garage.ts";
 import { type JudgedOn, judgeTaken, type Rig } from "./judge.ts";
 import { refused } from "./refusals.ts";
-import { rigsOf } from "./rig.ts";
+import { rigsFor } from "./rig.ts";
 import { asMeasured, asOdometers, heldAgainst, type Saved, save, strangeAgainst } from "./settle.ts";
 import { noteVerdicts } from "./verdict-defects.ts";
 
@@ -242,11 +242,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const standing = reopened.length === 0 ? all : all.map((g) => ({ ...g, defects: [...g.defects, ...reopened.filter((d) => d.bike === g.bike.id)] }));
   const saved = await save(q, ctx, intents, standing, source, first);
   const touched = standing.filter((g) => allOf(saved).some((record) => record.bike === g.bike.id));
-  // A first reading finds nothing loaded that it could be judged by.
-  const rigs = await rigsOf(
-    q,
-    touched.map((g) => g.bike),
-  );
+  const rigs = await rigsFor(q, touched, saved.readings);
   const judged = touched.flatMap((g) => asMeasured(saved.readings, g.bike.id).flatMap((taken) => judgedOn(g, taken, rigs.get(g.bike.id) ?? g.rig)));
   const news = touched.flatMap((g) => {
     const after = withMore(
