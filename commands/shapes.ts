@@ -83,7 +83,7 @@ export const judged = z.object({
     item: z.string().nullable(),
     doNotRide: z.boolean(),
   },
-  ...{ caution: z.string().nullable(), add: z.number().nullable(), share: z.number().nullable(), miscounted: z.boolean() },
+  ...{ caution: z.string().nullable(), add: z.number().nullable(), share: z.number().nullable(), miscounted: z.boolean(), freezes: z.number().nullable() },
 });
 /** What is left of a part that wears. */
 export const worn = z.object({

@@ -1,6 +1,6 @@
 // A bike's readings judged: the bike's own spec, else the law of its place, else the trade, joined with what was read. Nothing of it is stored.
 
-import { judgeResting } from "../core/battery/rest.ts";
+import { chargeAt, freezesAt, judgeResting } from "../core/battery/rest.ts";
 import type { Bike } from "../core/bike.ts";
 import { judgeElongation, pitchOf } from "../core/chain/elongation.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
@@ -11,9 +11,9 @@ import type { Fitting, Verdict } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
 import { judgePressure } from "../core/tyre/pressure.ts";
-import { CHARGING, type Chemistry, REST_TABLES, RESTED_HOURS } from "../trade/battery.ts";
+import { CHARGING, type Chemistry, FREEZING, GRAVITY, REST_TABLES, RESTED_HOURS } from "../trade/battery.ts";
 import { ELONGATION } from "../trade/chain.ts";
-import { endOf, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK } from "../trade/judged.ts";
+import { endOf, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK, UNEVEN_PADS } from "../trade/judged.ts";
 import type { SpecKey } from "../trade/spec-keys.ts";
 import { TREAD_LAW, type TreadLawPlace } from "../trade/tread-law.ts";
 import { PRESSURE_RULE } from "../trade/tyres.ts";
@@ -40,6 +40,8 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit"> & {
   readonly share: number | null;
   /** A chain measured over a pitch too few. */
   readonly miscounted: boolean;
+  /** °C at which a low lead-acid battery freezes; null for lithium and for what is no battery. */
+  readonly freezes: number | null;
 };
 
 /** A reading that was just logged, judged. `first`: of its kind on this bike. */
@@ -80,6 +82,7 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     add: null,
     share: null,
     miscounted: false,
+    freezes: null,
     ...found.more,
   };
 }
@@ -95,7 +98,7 @@ function asAlways(taken: Taken, row: JudgedRow, { ways }: Rig): Taken {
   return { ...taken, detail: { ...detail, conditions: [...(detail?.conditions ?? []), ...always], ...(rpm === undefined ? {} : { rpm }) } };
 }
 
-type Found = { readonly judgement: Judgement; readonly more?: Partial<Pick<Judged, "add" | "share" | "miscounted">> };
+type Found = { readonly judgement: Judgement; readonly more?: Partial<Pick<Judged, "add" | "share" | "miscounted" | "freezes">> };
 
 function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | null, rig: Rig): Found {
   const { value, detail } = taken;
@@ -112,7 +115,9 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
       if (chemistry === null) return { judgement: cannotTell("chemistry") };
       const rested = detail?.conditions?.includes("rested") === true ? RESTED_HOURS : null;
       const { judgement, charge } = judgeResting(value, REST_TABLES[chemistry], rested, RESTED_HOURS);
-      return { judgement, more: { share: charge } };
+      // Not rested it has at most the charge that its volts show, and freezes no later than that.
+      const lead = chemistry !== "lithium" && callsForWork(judgement);
+      return { judgement, more: { share: charge, freezes: lead ? freezesAt(chargeAt(value, REST_TABLES[chemistry]), GRAVITY, FREEZING) : null } };
     }
     case "charging voltage": {
       const chemistry = chemistryOf(rig);
@@ -223,3 +228,19 @@ export const verdictsOf = (judged: readonly Judged[]): readonly Verdict[] =>
     const limit = told === null || told.side === null ? null : told.side === "low" ? told.limit.min : told.limit.max;
     return [{ item, on, is: judgement.is, reading: id, measured: { kind, place, value, unit, limit, side: told?.side ?? null } }];
   });
+
+/** Pads of one axle read together that differ by too much, and by how much. */
+export function unevenPads(judged: readonly Judged[]): readonly { readonly end: "front" | "rear"; readonly by: number; readonly unit: Judged["unit"] }[] {
+  return (["front", "rear"] as const).flatMap((end) => {
+    const pads = judged.filter(({ kind, place }) => kind === "pad thickness" && endOf(place) === end);
+    const values = pads.map(({ value }) => value);
+    const by = Math.max(...values) - Math.min(...values);
+    return pads[0] !== undefined && by >= UNEVEN_PADS - 1e-9 ? [{ end, by, unit: pads[0].unit }] : [];
+  });
+}
+
+const ENDS_NEW = ["front-tyre.replace", "rear-tyre.replace"];
+
+/** Was a tyre put on one end only? */
+export const oneEndNew = (items: readonly { readonly item: string; readonly outcome: string }[]): boolean =>
+  new Set(items.filter(({ item, outcome }) => outcome !== "could not do" && ENDS_NEW.includes(item)).map(({ item }) => item)).size === 1;

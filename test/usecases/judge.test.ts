@@ -149,3 +149,12 @@ describe("what stands of several readings", () => {
     ]);
   });
 });
+
+test("a low battery says at which frost it bursts; a lithium one does not freeze but is never charged in frost", () => {
+  const low = taken("battery voltage", 11.89, { unit: "V" });
+  // US Army TM 5-1185 at the specific gravity of an empty battery, 1.120: +13 °F, by a straight line between 1.100 (+19 °F) and 1.150 (+5 °F).
+  const flooded = { ...BIKE, equipment: { ...BIKE.equipment, battery: "flooded" as const } };
+  expect(judgeTaken(low, { ...rig(), bike: flooded })?.freezes).toBeCloseTo((13.4 - 32) / 1.8, 6);
+  const lithium = { ...BIKE, equipment: { ...BIKE.equipment, battery: "lithium" as const } };
+  expect(judgeTaken(low, { ...rig(), bike: lithium })).toMatchObject({ judgement: { is: "beyond limit" }, freezes: null });
+});
