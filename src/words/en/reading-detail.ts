@@ -21,7 +21,7 @@ export function detailTail(p: Printer, detail: ReadingDetail | null, unit: UnitI
   const points = detail.points ?? [];
   const parts = [
     ...(detail.side === undefined ? [] : [detail.side]),
-    ...(points.length === 0 || unit === "level" ? [] : [`the least of ${p.list(points.map((point) => p.figure(point, MOST_DECIMALS)))}`]),
+    ...(points.length === 0 || unit === "level" ? [] : [`the least of ${p.list(points.map((point) => p.figure(fromCanonical(point, unit), MOST_DECIMALS)))}`]),
     ...(detail.pitches === undefined ? [] : [`over ${p.figure(detail.pitches, 0)} pitches`]),
     ...(detail.rpm === undefined ? [] : [`at ${p.figure(detail.rpm, 0)} rpm`]),
     ...(detail.state === undefined ? [] : [detail.state === "found" ? "as found" : "as left"]),
