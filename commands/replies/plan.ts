@@ -33,7 +33,7 @@ export function sayChange(change: IntervalChange, words: Words): Said {
       caution: words.caution(will.due.caution),
       actions: [press("undo-interval", bike.bike, plan.labels.undo, rev)],
     });
-  const subject = [bike.bike, item, every.miles ?? "", every.km ?? "", every.months ?? ""].join("/");
+  const subject = [bike.bike, item, every.miles ?? "", every.km ?? "", every.months ?? "", every.hours ?? ""].join("/");
   const converted = plan.converted(every, column);
   const notes = [...plan.warnings(was.repeat, will.repeat, column), ...(converted === null ? [] : [converted]), plan.notSaved()];
   return said([plan.changing(bike.nickname, name), "", ...under("now", was), ...under("changed", will), "", ...notes], {

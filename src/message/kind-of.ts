@@ -80,6 +80,8 @@ function settledBySaid(layout: Layout, part: Part, kinds: readonly ReadingKind[]
 function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): boolean {
   const { value, token, part } = figure;
   if (kind === "battery voltage" && token.decimals === 0 && [6, 12, 24].includes(value)) return false;
+  // Compressors, washers and airlines have pressures too: one of a tyre stands by its wheel, or alone.
+  if (kind === "cold pressure" && figure.units.length > 0) return isAtTyre(layout, figure);
   if (figure.units.length > 0 || kind === "cold pressure" || kind === "tread") return true;
   return isPlainPart(layout, part);
 }
@@ -88,7 +90,7 @@ function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): bool
 function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[] {
   const { part, units, value, token } = figure;
   const dimension = typedDimension(figure);
-  if (dimension === "pressure") return ["cold pressure"];
+  if (dimension === "pressure") return isAtTyre(layout, figure) ? ["cold pressure"] : [];
   if (dimension === "voltage") {
     if (!isPlainPart(layout, part) || (token.decimals === 0 && [6, 12, 24].includes(value))) return [];
     const { measuring } = layout.known.vocabulary;
@@ -103,12 +105,18 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   return placeBeside(layout, figure) || (bare && unitAlone(layout, part, "pressure") !== null) ? ["cold pressure"] : [];
 }
 
+/** Is a place of a wheel said in the figure's part, or nothing but what may stand beside a reading? */
+const isAtTyre = (layout: Layout, figure: Measurable): boolean =>
+  figure.place !== null ||
+  phrasesInside(layout.phrases.place, figure.part).some(({ are }) => are.some((place) => WHEELS.includes(place))) ||
+  isPlainPart(layout, figure.part);
+const WHEELS: readonly string[] = ["front", "rear", "both", "sidecar"];
+
 /** Does a place of a wheel stand next to the figure (one word between allowed)? */
 function placeBeside(layout: Layout, figure: Measurable): boolean {
   if (figure.place !== null) return true;
   return phrasesInside(layout.phrases.place, figure.part).some(
-    ({ at, to, are }) =>
-      are.some((place) => ["front", "rear", "both", "sidecar"].includes(place)) && !layout.taken.has(at) && at - figure.at <= 2 && figure.at - to <= 2,
+    ({ at, to, are }) => are.some((place) => WHEELS.includes(place)) && !layout.taken.has(at) && at - figure.at <= 2 && figure.at - to <= 2,
   );
 }
 

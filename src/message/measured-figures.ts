@@ -64,7 +64,8 @@ const counts = (layout: Layout, at: number): boolean => {
 function pairOf(token: NumberToken, likely: boolean): readonly number[] | null {
   if (!likely || token.fraction === null || [2, 4, 8, 16, 32, 64].includes(token.fraction)) return null;
   const [, above, below] = /^(\d{1,3})\/(\d{1,3})(?!\d)/u.exec(token.text) ?? [];
-  return above === undefined || below === undefined ? null : [Number(above), Number(below)];
+  // A size such as 120/70 has more than any two pressures or depths typed so.
+  return above === undefined || below === undefined || Number(above) > 60 || Number(below) > 60 ? null : [Number(above), Number(below)];
 }
 
 /** "150 155 148 psi": a row of compressions, where the spaces group no thousands. */

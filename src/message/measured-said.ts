@@ -74,7 +74,13 @@ function pointsJoined(layout: Layout, said: readonly Said[]): readonly Said[] {
     const least = figures.reduce((a, b) => (b.value < a.value ? b : a));
     const typed = layout.text.slice(first.figure.token.start, last.figure.token.end);
     const units = [...new Set(figures.flatMap(({ units: own }) => own))];
-    return [{ ...first, figure: { ...first.figure, value: least.value, units: units.length > 0 ? units : first.figure.units, typed }, points: figures }];
+    return [
+      {
+        ...first,
+        figure: { ...first.figure, token: least.token, value: least.value, units: units.length > 0 ? units : first.figure.units, typed },
+        points: figures,
+      },
+    ];
   });
 }
 

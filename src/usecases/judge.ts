@@ -13,7 +13,7 @@ import type { Spec, SpecUse } from "../core/spec/spec.ts";
 import { judgePressure } from "../core/tyre/pressure.ts";
 import { CHARGING, type Chemistry, FREEZING, GRAVITY, REST_TABLES, RESTED_HOURS } from "../trade/battery.ts";
 import { ELONGATION } from "../trade/chain.ts";
-import { endOf, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK } from "../trade/judged.ts";
+import { endOf, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK, UNEVEN_PADS } from "../trade/judged.ts";
 import type { SpecKey } from "../trade/spec-keys.ts";
 import { TREAD_LAW, type TreadLawPlace } from "../trade/tread-law.ts";
 import { PRESSURE_RULE } from "../trade/tyres.ts";
@@ -228,3 +228,19 @@ export const verdictsOf = (judged: readonly Judged[]): readonly Verdict[] =>
     const limit = told === null || told.side === null ? null : told.side === "low" ? told.limit.min : told.limit.max;
     return [{ item, on, is: judgement.is, reading: id, measured: { kind, place, value, unit, limit, side: told?.side ?? null } }];
   });
+
+/** Pads of one axle read together that differ by too much, and by how much. */
+export function unevenPads(judged: readonly Judged[]): readonly { readonly end: "front" | "rear"; readonly by: number; readonly unit: Judged["unit"] }[] {
+  return (["front", "rear"] as const).flatMap((end) => {
+    const pads = judged.filter(({ kind, place }) => kind === "pad thickness" && endOf(place) === end);
+    const values = pads.map(({ value }) => value);
+    const by = Math.max(...values) - Math.min(...values);
+    return pads[0] !== undefined && by >= UNEVEN_PADS - 1e-9 ? [{ end, by, unit: pads[0].unit }] : [];
+  });
+}
+
+const ENDS_NEW = ["front-tyre.replace", "rear-tyre.replace"];
+
+/** Was a tyre put on one end only? */
+export const oneEndNew = (items: readonly { readonly item: string; readonly outcome: string }[]): boolean =>
+  new Set(items.filter(({ item, outcome }) => outcome !== "could not do" && ENDS_NEW.includes(item)).map(({ item }) => item)).size === 1;

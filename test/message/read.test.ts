@@ -2,39 +2,10 @@
 
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { localDate } from "../../src/core/calendar/arithmetic.ts";
-import { isFitted } from "../../src/core/equipment.ts";
-import type { BikeId } from "../../src/core/ids.ts";
 import type { Intent } from "../../src/core/reading/intent.ts";
-import type { Known, KnownBike } from "../../src/core/reading/vocabulary.ts";
 import { read } from "../../src/message/read.ts";
-import { KINDS, type KindId } from "../../src/trade/kinds.ts";
-import { STARTER_PLANS } from "../../src/trade/starter-plans.ts";
-import { ENGLISH_VOCABULARY } from "../../src/words/en/vocabulary.ts";
 import { NOTHING, ONE_BIKE, THREE_BIKES } from "./corpus.ts";
-
-const TODAY = localDate("2026-11-25");
-
-function bike(nickname: string, kind: KindId, unit: "mi" | "km", lastFigure: number): KnownBike {
-  const items = STARTER_PLANS[kind].items
-    .filter((item) => isFitted(item.fits, KINDS[kind].equipment))
-    .map(({ key, called, action, system }) => ({ key, called, action, system }));
-  return { id: nickname as BikeId, nickname, unit, lastFigure, items };
-}
-
-const HERON = bike("Heron", "chain-drive twin", "mi", 14_210);
-const BRAMBLE = bike("Bramble", "dual-purpose single", "km", 8640);
-const OTTER = bike("Otter", "belt-drive cruiser", "mi", 20_450);
-
-const knownWith = (bikes: readonly KnownBike[]): Known => ({
-  today: TODAY,
-  south: false,
-  bikes,
-  numbers: { decimal: ".", group: "," },
-  pressureUnit: null,
-  depthUnit: null,
-  vocabulary: ENGLISH_VOCABULARY,
-});
+import { BRAMBLE, bike, HERON, knownWith, OTTER, TODAY } from "./riders.ts";
 
 /** An intent in the shorthand of the corpus. */
 function short(intent: Intent): string {

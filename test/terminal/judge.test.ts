@@ -77,3 +77,15 @@ test("a pressure is judged cold, by the plate, where it stands", async () => {
   expect((await t.one({ ...dm, run: "/due" })).text).not.toContain("read today: at limit");
   await t.close();
 });
+
+test("pads of one axle that differ are told together, and so is one new tyre beside an old one", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  const pads = await t.one({ ...dm, say: "front left pads 4 mm, front right pads 2.5 mm" });
+  expect(pads.text).toContain("Front pads differ by 1.5 mm: a piston or a slide pin sticks.");
+  expect((await t.one({ ...dm, say: "front left pads 4 mm, front right pads 3.5 mm" })).text).not.toContain("differ");
+  expect((await t.one({ ...dm, run: "/work did:rear tyre age at:14,300 mi outcome:replaced" })).text).toContain(
+    "One end is new: keep both of one construction",
+  );
+  await t.close();
+});

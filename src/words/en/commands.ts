@@ -194,7 +194,7 @@ export const COMMAND_WORDS = {
   spec: {
     does: "A value from your manual: look it up by name, or enter it with its source.",
     options: {
-      what: "Front tyre pressure two-up, oil, rear axle; leave it out for all that is known",
+      what: "Front tyre pressure two-up, oil, rear axle; or a mark: 10W-40, DOT 4, 58V, M8, tread law",
       value: "To enter it: 98 Nm, 25-35 mm, at least 4.5 mm, or words such as a plug's name",
       source: "Manual, edition and page: workshop manual, 2019 edition, p. 142",
       for: "Solo, two-up or loaded, where the manual has them apart",

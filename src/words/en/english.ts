@@ -11,6 +11,7 @@ import { convertWords } from "./convert.ts";
 import { defectWords } from "./defects.ts";
 import { dueWords } from "./due.ts";
 import { judgeWords } from "./judge.ts";
+import { lookUpWords } from "./look-up.ts";
 import { outlookWords } from "./outlook.ts";
 import { partsWords } from "./parts.ts";
 import { pictureWords } from "./pictures.ts";
@@ -60,6 +61,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     reminders: reminderWords(p),
     settings: settingsWords(p),
     planEdits: planEditWords(p, plan, today),
+    lookUp: lookUpWords(p),
     specs: specWords(p, style.locale, today),
     sheet: sheetWords(p),
     parts: partsWords(p),

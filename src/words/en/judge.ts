@@ -169,6 +169,9 @@ export const judgeWords = (p: Printer) => {
       });
       return `To judge ${p.list(kinds)} I need the figures of your manual, once: /spec.`;
     },
+    uneven: ({ end, by, unit }: { readonly end: "front" | "rear"; readonly by: number; readonly unit: ReadingUnit }): string =>
+      `${capital(end)} pads differ by ${amount(by, unit)}: a piston or a slide pin sticks. Clean the caliper before new pads go in.`,
+    oneEnd: (): string => "One end is new: keep both of one construction, and of a pair that the bike's maker names. Take it gently at first.",
     unknownPlace: (): string => "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more: /group place.",
     howTo: (kind: ReadingKind): string => KIND_WORDS[kind].howTo,
   };

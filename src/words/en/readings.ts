@@ -2,6 +2,7 @@
 
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { Dial, DistanceUnit } from "../../core/quantity/distance.ts";
+import type { ReadingDetail } from "../../core/reading/detail.ts";
 import type { Gap } from "../../core/reading/intent.ts";
 import { LEVELS, type Level, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
 import type { Outcome, Status } from "../../core/schedule/facts.ts";
@@ -9,6 +10,7 @@ import type { WorkDetail } from "../../core/work-detail.ts";
 import type { Printer } from "../printer.ts";
 import { englishItemName } from "./item-names.ts";
 import { KIND_WORDS, LEVEL_WORDS } from "./kinds.ts";
+import { detailTail, valueAsTyped } from "./reading-detail.ts";
 import { capital } from "./text.ts";
 import { workDetailWords } from "./work-detail.ts";
 
@@ -21,6 +23,7 @@ export type SaidReading = {
   readonly unit: ReadingUnit;
   readonly typed: string;
   readonly on: LocalDate;
+  readonly detail?: ReadingDetail | null;
 };
 type SaidWork = {
   readonly items: readonly { readonly called: string; readonly outcome: Outcome }[];
@@ -35,9 +38,10 @@ export const readingWords = (p: Printer) => {
   const detail = workDetailWords(p);
   const value = (r: SaidReading): string => {
     if (r.unit === "level") return LEVEL_WORDS[LEVELS[r.value ?? 0] ?? "between"];
-    return r.dial === null ? p.amount(r.value ?? 0, r.unit) : p.point(r.dial, r.unit as DistanceUnit);
+    return r.dial === null ? valueAsTyped(p, r.value ?? 0, r.unit, r.typed) : p.point(r.dial, r.unit as DistanceUnit);
   };
-  const reading = (r: SaidReading): string => `${r.place === null ? "" : `${r.place} `}${KIND_WORDS[r.kind].name} ${value(r)}`;
+  const reading = (r: SaidReading): string =>
+    `${r.place === null ? "" : `${r.place} `}${KIND_WORDS[r.kind].name} ${value(r)}${detailTail(p, r.detail ?? null, r.unit)}`;
   const day = (on: LocalDate, today: LocalDate): string => (on === today ? "today" : p.date(on, today));
   return {
     reading,
