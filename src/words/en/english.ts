@@ -10,6 +10,7 @@ import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
 import { defectWords } from "./defects.ts";
 import { dueWords } from "./due.ts";
+import { fluidPut } from "./fluids.ts";
 import { judgeWords } from "./judge.ts";
 import { lookUpWords } from "./look-up.ts";
 import { outlookWords } from "./outlook.ts";
@@ -52,6 +53,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     readChart: readChartWords(p, plan),
     readings: readingWords(p),
     judge: judgeWords(p),
+    fluidPut,
     tyres: tyreWords(p),
     checks: checkWords(p),
     season: seasonWords(p, today),
