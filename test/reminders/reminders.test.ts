@@ -64,7 +64,7 @@ describe("as the member wishes", () => {
       expect(told(await t.send({ advance: "P13D" }))).toEqual([]);
       // From 3 December it is told once more, a week before it falls due.
       expect(told(await t.send({ advance: "P4D" }))).toEqual(["brake-fluid.replace soon"]);
-      expect(told(await t.send({ advance: "P14D" }))).toEqual(["brake-fluid.replace overdue"]);
+      expect(told(await t.send({ advance: "P9D" }))).toEqual(["brake-fluid.replace overdue"]);
     });
   });
 
