@@ -15,11 +15,19 @@ import type { BotCommand } from "./define.ts";
 import { due } from "./due.ts";
 import { group } from "./group.ts";
 import { helpOver } from "./help.ts";
+import { planAdd } from "./plan-add.ts";
 import { planChange } from "./plan-change.ts";
 import { planChart } from "./plan-chart.ts";
+import { planCompare } from "./plan-compare.ts";
+import { planDrop } from "./plan-drop.ts";
+import { planExport } from "./plan-export.ts";
+import { planHistory } from "./plan-history.ts";
+import { planImport } from "./plan-import.ts";
 import { planJob } from "./plan-job.ts";
 import { planList } from "./plan-list.ts";
 import { planReadChart } from "./plan-read-chart.ts";
+import { planRecheck } from "./plan-recheck.ts";
+import { planShare } from "./plan-share.ts";
 import { planSheet } from "./plan-sheet.ts";
 import { planShopping } from "./plan-shopping.ts";
 import { reading } from "./reading.ts";
@@ -56,6 +64,13 @@ const ALL = [
   check,
   planList,
   planChange,
+  planAdd,
+  planDrop,
+  planHistory,
+  planCompare,
+  planShare,
+  planExport,
+  planImport,
   planChart,
   planReadChart,
   spec,
@@ -66,6 +81,7 @@ const ALL = [
   tyreMarking,
   tyrePressure,
   planShopping,
+  planRecheck,
   convert,
   torqueSetCommand,
   torqueStages,

@@ -83,7 +83,7 @@ export const judged = z.object({
     item: z.string().nullable(),
     doNotRide: z.boolean(),
   },
-  ...{ caution: z.string().nullable(), add: z.number().nullable(), share: z.number().nullable(), miscounted: z.boolean() },
+  ...{ caution: z.string().nullable(), add: z.number().nullable(), share: z.number().nullable(), miscounted: z.boolean(), freezes: z.number().nullable() },
 });
 /** What is left of a part that wears. */
 export const worn = z.object({
@@ -101,7 +101,7 @@ export const worn = z.object({
   lastOne: distance.nullable(),
 });
 const judgedOn = judged.extend({ bike: z.string(), first: z.boolean() });
-const gap = z.object({ need: z.enum(["bike", "place", "unit", "number", "item", "date", "defect", "sure"]) });
+const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "date", "defect", "sure"]) });
 export const question = z.object({
   draft: z.string(),
   rev: z.number().int(),
@@ -264,6 +264,7 @@ export const planShown = z.object({
   nickname: z.string(),
   planName: z.string(),
   column: unit,
+  dropped: z.array(z.string()),
   lines: z.array(
     z.object({
       item: z.string(),

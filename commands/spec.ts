@@ -3,12 +3,14 @@
 import { z } from "zod";
 import { SPEC_USES } from "../src/core/spec/spec.ts";
 import { given } from "../src/usecases/given.ts";
+import { type LookedUp, lookUp } from "../src/usecases/look-up.ts";
 import { refused } from "../src/usecases/refusals.ts";
 import { askSpecs, type SpecAnswer } from "../src/usecases/spec-ask.ts";
 import { enterSpec, type SpecSaved } from "../src/usecases/spec-set.ts";
 import { define, shapeOf } from "./define.ts";
+import { said } from "./replies/said.ts";
 import { saySaved, saySpecs } from "./replies/spec.ts";
-import { specAnswer, specSaved } from "./replies/spec-shapes.ts";
+import { lookedUp, specAnswer, specSaved } from "./replies/spec-shapes.ts";
 
 export const spec = define({
   name: "spec",
@@ -23,15 +25,17 @@ export const spec = define({
   },
   adminOnly: false,
   visibility: ({ share }) => (share === true ? "shared" : "private"),
-  data: shapeOf<SpecAnswer | SpecSaved>(z.union([specSaved, specAnswer])),
+  data: shapeOf<SpecAnswer | SpecSaved | LookedUp>(z.union([specSaved, specAnswer, lookedUp])),
   run: async (ctx, { what, value, source, for: use, bike }) => {
     const named = what === undefined || use === undefined ? what : `${what} ${use}`;
     if (value === undefined) {
       if (source !== undefined) return refused({ why: "option", option: "value", problem: "missing", choices: [] });
+      const table = named === undefined ? null : lookUp(ctx, named);
+      if (table !== null) return { is: "done", value: table };
       return askSpecs(ctx, given({ what: named, bike }));
     }
     if (named === undefined) return refused({ why: "option", option: "what", problem: "missing", choices: [] });
     return enterSpec(ctx, { what: named, value, ...given({ source, bike }) });
   },
-  say: (out, words) => ("spec" in out ? saySaved(out, words) : saySpecs(out, words)),
+  say: (out, words) => ("table" in out ? said(words.lookUp.lines(out)) : "spec" in out ? saySaved(out, words) : saySpecs(out, words)),
 });

@@ -21,6 +21,7 @@ import {
 import { defectCloses, defectGrade, defectMended, defectNothing, defectShow } from "./defects.ts";
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
 import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
+import { pastePlan, takePlan, undoPlanEdit } from "./plan-base.ts";
 import { doneNow, putOffNow, showDue, showReminder, whyNow } from "./reminders.ts";
 import { setUp, setUpZone } from "./set-up.ts";
 import { SHEET_HANDLERS } from "./sheet.ts";
@@ -62,6 +63,9 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "leave-chart": leaveChart,
   "spec-enter": enterSpecForm,
   "spec-undo": takeSpecBack,
+  "plan-undo": undoPlanEdit,
+  "plan-take": takePlan,
+  "plan-paste": pastePlan,
   "check-begin": checkBegin,
   "check-show": checkShow,
   "check-answer": checkAnswer,

@@ -18,9 +18,9 @@ export const setInterval = handler<IntervalChange>({
   data,
   run: async (ctx, { subject, rev }) => {
     const [bike = "", item = "", ...legs] = subject.split("/");
-    const [miles = null, km = null, months = null] = legs.map((leg) => (/^\d+$/u.test(leg) ? Number(leg) : null));
-    if (miles === null && km === null && months === null) return refused({ why: "gone" });
-    return saveInterval(ctx, { bike: bike as BikeId, item: item as ItemKey, every: { miles, km, months, hours: null }, rev });
+    const [miles = null, km = null, months = null, hours = null] = legs.map((leg) => (/^\d+$/u.test(leg) ? Number(leg) : null));
+    if (miles === null && km === null && months === null && hours === null) return refused({ why: "gone" });
+    return saveInterval(ctx, { bike: bike as BikeId, item: item as ItemKey, every: { miles, km, months, hours }, rev });
   },
   say: sayChange,
 });

@@ -3,7 +3,7 @@
 import { z } from "zod";
 import { CHECKLISTS, FAULT_GRADES, VITAL } from "../../src/core/check/checklist.ts";
 import { ANSWERS } from "../../src/core/check/result.ts";
-import { localDate, messageOutcome, reading } from "../shapes.ts";
+import { judged, localDate, messageOutcome, reading } from "../shapes.ts";
 
 const before = z.object({ list: z.enum(CHECKLISTS), on: localDate, found: z.enum(["needs work", "done"]), note: z.string().nullable() });
 const point = z.object({
@@ -27,6 +27,7 @@ const point = z.object({
   link: z.string().nullable(),
   figures: z.string().nullable(),
   measured: z.array(reading),
+  judged: z.array(judged),
 });
 const result = z.object({
   says: z.enum(["do not ride", "cannot say", "nothing stops the ride", "no word"]),

@@ -2,10 +2,12 @@
 
 import type { Action, Form, Said } from "../../src/chat/reply.ts";
 import { CHECKLISTS, FAULT_GRADES } from "../../src/core/check/checklist.ts";
+import { callsForWork } from "../../src/core/judgement/verdict.ts";
 import type { CheckStep } from "../../src/usecases/check-answer.ts";
 import type { CheckMenu } from "../../src/usecases/check-finish.ts";
 import type { CheckShown, PointShown } from "../../src/usecases/check-view.ts";
 import type { Words } from "../../src/words/en/english.ts";
+import { judgedLines } from "./judge.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
 
 const isLooked = ({ answer }: PointShown): boolean => answer !== null && answer !== "later";
@@ -27,6 +29,9 @@ function sayCard(step: CheckStep, words: Words): Said {
     lines.push(checks.asked());
     actions.push(press("show-question", step.logged.question.draft, checks.labels.question, step.logged.question.rev));
   }
+  // What was just read is judged on the spot, though the next point is up already.
+  const isUp = step.logged?.is === "logged" && step.logged.readings.some(({ id }) => at?.measured.some((reading) => reading.id === id) === true);
+  if (step.logged?.is === "logged" && !isUp) lines.push(...judgedLines(step.logged.judged ?? [], words));
   const section = step.sections.find(({ points }) => points.some((point) => point.key === at?.key));
   if (at === null || section === undefined) {
     lines.push("", checks.allAnswered(result.left.length));
@@ -48,6 +53,7 @@ function about(point: PointShown, words: Words): string[] {
   return [
     ...(point.before === null ? [] : [checks.before(point.before, words.today)]),
     ...(point.measured.length === 0 ? [] : [checks.measured(point.measured.map(words.readings.reading))]),
+    ...judgedLines(point.judged, words),
     ...(point.figures === null ? [] : [checks.figures(point.figures)]),
     ...(noted === null ? [] : [noted]),
     ...(point.measures.length > 0 && point.measured.length === 0 && point.figures === null ? [checks.plainly()] : []),
@@ -146,13 +152,15 @@ export function sayResult(step: CheckShown, words: Words, shared = false): Said 
   if (shared && stops > 0) lines.push(checks.inGroup(stops));
   else {
     lines.push(checks.says(step.called, result, step.standing.filter(({ grade }) => grade === "do not ride").length));
-    lines.push(...stop.map(checks.stop));
+    lines.push(...stop.flatMap((point) => [checks.stop(point), ...failed(point, words)]));
     if (!shared && step.standing.length > 0) lines.push(checks.standing(), ...step.standing.map(checks.stood));
   }
   if (!shared && result.vitalLeft.length > 0) lines.push(checks.vitalLeft(of(result.vitalLeft.map(({ key }) => key)).map(checks.name)));
   lines.push(checks.looked(result, left.map(checks.name)));
-  if (watch.length > 0) lines.push(checks.watch(), ...watch.map(checks.stop));
-  const measured = [...new Map(all.flatMap((point) => point.measured).map((reading) => [reading.id, reading])).values()];
+  if (watch.length > 0) lines.push(checks.watch(), ...watch.flatMap((point) => [checks.stop(point), ...failed(point, words)]));
+  // What was measured where the bike is not to be ridden on it would name it.
+  const told = shared ? all.filter((point) => !stop.includes(point)) : all;
+  const measured = [...new Map(told.flatMap((point) => point.measured).map((reading) => [reading.id, reading])).values()];
   if (measured.length > 0) lines.push(checks.wasMeasured(measured.map(words.readings.reading)));
   const figures = all.flatMap((point) => (point.figures === null ? [] : [`${checks.name(point)} ${point.figures}`]));
   if (figures.length > 0) lines.push(checks.wasMeasured(figures));
@@ -165,9 +173,16 @@ export function sayResult(step: CheckShown, words: Words, shared = false): Said 
   });
   if (!shared && notes.length > 0) lines.push(checks.notesTitle(), ...checks.notes(notes));
   lines.push(checks.noCertificate());
-  const caution = words.caution(stop.find((point) => point.caution !== null)?.caution ?? null);
+  const caution = shared ? null : words.caution(stop.find((point) => point.caution !== null)?.caution ?? null);
   return said(lines, { title: checks.title(step.called, step.list), caution, actions: shared ? [] : afterwards(step, words) });
 }
+
+/** The verdicts that a point failed by. */
+const failed = (point: PointShown, words: Words): string[] =>
+  judgedLines(
+    point.judged.filter(({ judgement }) => callsForWork(judgement)),
+    words,
+  );
 
 function afterwards(step: CheckShown, words: Words): Action[] {
   const { labels } = words.checks;

@@ -1,7 +1,7 @@
 // Judged readings as lines: each its verdict and what to do; what only lacks the manual's figures shares one line.
 
 import { callsForWork } from "../../src/core/judgement/verdict.ts";
-import type { Judged, JudgedOn } from "../../src/usecases/judge.ts";
+import { type Judged, type JudgedOn, unevenPads } from "../../src/usecases/judge.ts";
 import type { Words } from "../../src/words/en/english.ts";
 
 /** Asked for what it lacks only at its first reading, or where it is looked at by itself. */
@@ -12,6 +12,7 @@ export function judgedLines(judged: readonly Line[], words: Words): string[] {
   const lines = judged.filter((each) => !lacking.includes(each)).map((each) => words.judge.line(each));
   const asked = lacking.filter(({ first }) => first !== false);
   if (asked.length > 0) lines.push(words.judge.lacking(asked));
+  lines.push(...unevenPads(judged).map(words.judge.uneven));
   if (judged.some(({ by, first }) => by === "bars" && first !== false)) lines.push(words.judge.unknownPlace());
   return lines;
 }

@@ -4,6 +4,7 @@ import type { Action, Form, MessageAnswer, Said } from "../../src/chat/reply.ts"
 import { callsForWork } from "../../src/core/judgement/verdict.ts";
 import { dialOf } from "../../src/core/quantity/distance.ts";
 import { mayRollOver } from "../../src/core/usage/roll-over.ts";
+import { oneEndNew } from "../../src/usecases/judge.ts";
 import type { MessageOutcome, Question } from "../../src/usecases/messages.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { firstBike } from "./added.ts";
@@ -124,6 +125,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   if (outcome.work.some(({ items }) => items.some(({ item, outcome: came }) => item === BRAKE_FLUID && came === "topped up")))
     lines.push(words.workDetail.lookAtPads());
   lines.push(...judgedLines(outcome.judged ?? [], words));
+  if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
   for (const defect of outcome.defects) lines.push(words.defects.noted(defect));
   for (const defect of outcome.closed) lines.push(words.defects.mended(defect));
   for (const { defect } of outcome.mayClose) lines.push(words.defects.closesIt(defect));
@@ -179,6 +181,8 @@ function answers(question: Question, words: Words): Action[] {
         return isDial ? [choice("earlier", labels.later)] : [choice("no figure", labels.noFigure)];
       case "implausible jump":
         return isDial ? [choice("yes", labels.yes), choice("earlier", labels.earlier)] : [choice("yes", labels.yes), choice("no figure", labels.noFigure)];
+      case "trip":
+        return [choice("yes", labels.yes)];
       case "warm":
         return [choice("yes", labels.cold)];
       default:

@@ -31,7 +31,12 @@ export type Action = { readonly id: ActionId; readonly label: string } & (
 );
 
 /** A file that goes with the words: a drawing with what it shows in words, or a table to open elsewhere with what it holds. */
-export type Attached = { readonly name: string; readonly type: "image/png" | "text/csv"; readonly bytes: Uint8Array; readonly alt: string };
+export type Attached = {
+  readonly name: string;
+  readonly type: "image/png" | "text/csv" | "application/json";
+  readonly bytes: Uint8Array;
+  readonly alt: string;
+};
 
 /** Words ready to show: answer first, reasoning after, one caution line where the work can hurt. */
 export type Said = {

@@ -60,6 +60,9 @@ export type Refusal =
   | { readonly why: "job ended" }
   /** Another one is being worked through on the same bike. */
   | { readonly why: "job open" }
+  | { readonly why: "no group plan"; readonly model: string | null }
+  | { readonly why: "no model"; readonly nickname: string }
+  | { readonly why: "bad plan file"; readonly line: number; readonly at: string; readonly because: "not JSON" | "twice" | "format"; readonly detail: string }
   | { readonly why: "not yours" }
   | { readonly why: "gone" }
   | { readonly why: "changed meanwhile" }

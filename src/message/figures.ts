@@ -2,7 +2,7 @@
 
 import { unitsNamed } from "../core/quantity/parse.ts";
 import type { UnitId } from "../core/quantity/units.ts";
-import { dimensionOf } from "../core/quantity/units.ts";
+import { type Dimension, dimensionOf } from "../core/quantity/units.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import type { Layout } from "./layout.ts";
 import { oncePerPart, tokensOf } from "./pieces.ts";
@@ -11,16 +11,22 @@ import type { NumberToken } from "./scan.ts";
 /** A number that may be a reading. `units` empty: bare. */
 export type Figure = { readonly at: number; readonly token: NumberToken; readonly units: readonly UnitId[]; readonly place: "front" | "rear" | null };
 
-/** The figure at a token, null when it is a price, a time, a size, a grade, a date or a phone number. */
-export function figureAt(layout: Layout, at: number): Figure | null {
+/** The figure at a token, null when it is a price, a time, a size, a grade, a date or a phone number. @param joined it may touch the marks that join it to figures beside it */
+export function figureAt(layout: Layout, at: number, joined = false): Figure | null {
   const { tokens, text, known } = layout;
   const token = tokens[at];
-  if (token?.is !== "number" || layout.taken.has(at) || !isFree(text, token)) return null;
+  if (token?.is !== "number" || layout.taken.has(at) || !(joined || isFree(text, token))) return null;
   const { notReading } = known.vocabulary;
   const [before, after] = [tokens[at - 1], tokens[at + 1]];
-  if (before?.is === "break" && (notReading.includes(before.mark) || before.mark === "#" || (before.mark === ":" && before.end === token.start))) return null;
+  if (
+    before?.is === "break" &&
+    (notReading.includes(before.mark) || before.mark === "#" || (before.mark === ":" && before.end === token.start && tokens[at - 2]?.is === "number"))
+  )
+    return null;
   if (after?.is === "break" && (notReading.includes(after.mark) || (after.mark === ":" && text[token.end] === ":"))) return null;
-  if (notReading.includes(wordAt(tokens, at - 1) ?? "") || (token.units.length === 0 && notReading.includes(wordAt(tokens, at + 1) ?? ""))) return null;
+  const named = layout.phrases.kind.some(({ to }) => to === at - 1);
+  if ((!named && notReading.includes(wordAt(tokens, at - 1) ?? "")) || (token.units.length === 0 && notReading.includes(wordAt(tokens, at + 1) ?? "")))
+    return null;
   // A fraction whose denominator no ruler has is a size ("120/70").
   if (token.fraction !== null && ![2, 4, 8, 16, 32, 64].includes(token.fraction)) return null;
   return withPlace(layout, at, token);
@@ -34,6 +40,12 @@ function isFree(text: string, token: NumberToken): boolean {
   if (/[\p{L}\p{N}_]/u.test(after)) return false;
   return !(/[-/:]/.test(after) && /[\p{L}\p{N}]/u.test(text[token.end + 1] ?? " ")) || token.units.length > 0;
 }
+
+/** Is a figure part of a size or a grade: more strokes or letters than two values have? */
+export const isStroked = (layout: Layout, at: number): boolean => {
+  const token = layout.tokens[at];
+  return token !== undefined && /^[-/]?[\d.,]*[-/][\p{L}]/u.test(layout.text.slice(token.start, token.start + 12));
+};
 
 /** "33 f" and "36 in the rear": what looks like a unit is a place or a plain word. */
 function withPlace(layout: Layout, at: number, token: NumberToken): Figure {
@@ -54,7 +66,7 @@ export function measures(figure: Figure): "distance" | "pressure" | "length" | "
 }
 
 /** A unit that stands by itself in a part ("33 front 36 rear psi"). */
-export const unitAlone = (layout: Layout, part: Part, dimension: "pressure" | "length"): UnitId | null =>
+export const unitAlone = (layout: Layout, part: Part, dimension: Dimension): UnitId | null =>
   unitsAlone(layout, part).find((unit) => dimensionOf(unit) === dimension) ?? null;
 
 const unitsAlone = oncePerPart((layout, part): readonly UnitId[] =>

@@ -1,11 +1,12 @@
 // What stands where in a message: names of bikes, dates, and the bike and day that each place speaks of.
 
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
-import type { Gap } from "../core/reading/intent.ts";
+import type { Gap, LogReading } from "../core/reading/intent.ts";
 import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
 import { bikesNamed, type Named } from "./bikes.ts";
 import { type Clause, clausesOf, type Part } from "./clauses.ts";
 import { type Dated, datesIn } from "./dates.ts";
+import { type Phrases, phrasesIn } from "./phrases.ts";
 import { foldWord, type Token } from "./scan.ts";
 
 export type Layout = {
@@ -21,13 +22,19 @@ export type Layout = {
   readonly treadSaid: boolean;
   /** Tokens that belong to a bike's name or a date. */
   readonly taken: ReadonlySet<number>;
+  /** The phrases that stand with measured values. */
+  readonly phrases: Phrases;
+  /** Numbers that name a valve or a cylinder, by token. */
+  readonly indexes: ReadonlyMap<number, number>;
 };
 
-export function layOut(text: string, tokens: readonly Token[], known: Known): Layout {
+export function layOut(text: string, scanned: readonly Token[], known: Known): Layout {
+  const tokens = splitCounted(scanned, known);
   const dates = datesIn(text, tokens, known);
   const inDate = new Set(dates.flatMap((dated) => range(dated.from, dated.to)));
   const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));
   const taken = new Set([...inDate, ...named.flatMap((name) => range(name.from, name.to))]);
+  const phrases = phrasesIn(tokens, known.vocabulary);
   return {
     text,
     tokens,
@@ -38,8 +45,51 @@ export function layOut(text: string, tokens: readonly Token[], known: Known): La
     warm: tokens.some((token) => token.is === "word" && known.vocabulary.warm.includes(foldWord(token.text))),
     treadSaid: tokens.some((token) => token.is === "word" && known.vocabulary.kinds.tread.includes(token.text.toLowerCase())),
     taken,
+    phrases,
+    indexes: indexesIn(tokens, phrases),
   };
 }
+
+/** "Cyl 1 150": the space groups no thousands where the first figure counts a cylinder or a valve. */
+function splitCounted(tokens: readonly Token[], known: Known): readonly Token[] {
+  const { intake, exhaust, cylinder } = known.vocabulary.places;
+  const counted = (token: Token | undefined): boolean =>
+    token?.is === "word" && [intake, exhaust, cylinder].some((list) => list.includes(foldWord(token.text)));
+  if (!tokens.some((token, n) => token.is === "number" && counted(tokens[n - 1]))) return tokens;
+  return tokens.flatMap((token, n): readonly Token[] => {
+    const [whole, first] = token.is === "number" && counted(tokens[n - 1]) ? (/^(\d{1,2}) \d{3}/u.exec(token.text) ?? []) : [];
+    if (token.is !== "number" || whole === undefined || first === undefined || whole.length !== token.numberEnd - token.start) return [token];
+    const cut = token.start + first.length;
+    const rest = token.text.slice(first.length + 1);
+    return [
+      { ...token, value: Number(first), units: [], text: first, unitText: null, end: cut, numberEnd: cut },
+      { ...token, value: Number(whole.slice(first.length + 1)), text: rest, start: cut + 1 },
+    ];
+  });
+}
+
+/** Figures behind "intake", "exhaust", "cylinder" that say which one it is: a small whole number with its value beside it. */
+function indexesIn(tokens: readonly Token[], phrases: Phrases): ReadonlyMap<number, number> {
+  const found = new Map<number, number>();
+  for (const { at, to, are } of phrases.place) {
+    const token = tokens[to + 1];
+    const small = token?.is === "number" && /^\d{1,2}$/u.test(token.text) && token.value >= 1 && token.value <= 12;
+    if (!small || token?.is !== "number") continue;
+    const cylinder = are.includes("cylinder");
+    if (!cylinder && !are.some((place) => place === "intake" || place === "exhaust")) continue;
+    const next = tokens.slice(to + 2, to + 4).find((each) => each.is !== "break" || ![":", "="].includes(each.mark));
+    const before = tokens[at - 1];
+    if (cylinder || next?.is === "number" || (before?.is === "number" && before.decimals > 0)) found.set(to + 1, token.value);
+  }
+  return found;
+}
+
+/** A reading and the token that its value stands at. */
+export type SaidAt = { readonly at: number; readonly reading: LogReading };
+
+/** Phrases that lie inside a part. */
+export const phrasesInside = <P extends { readonly at: number; readonly to: number }>(phrases: readonly P[], part: Part): readonly P[] =>
+  phrases.filter((phrase) => phrase.at >= part.from && phrase.to <= part.to);
 
 const range = (from: number, to: number): number[] => Array.from({ length: to - from + 1 }, (_, n) => from + n);
 export const inside = (span: { readonly from: number; readonly to: number }, within: Part): boolean => span.from >= within.from && span.to <= within.to;

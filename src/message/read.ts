@@ -3,10 +3,12 @@
 
 import type { BikeId } from "../core/ids.ts";
 import type { Intent, Meant } from "../core/reading/intent.ts";
+import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import { defectsSaid } from "./defects-said.ts";
 import { withDetails } from "./details-said.ts";
 import { layOut } from "./layout.ts";
+import { headingFor } from "./measured-said.ts";
 import { withMended } from "./mended.ts";
 import { readingsSaid } from "./readings-said.ts";
 import { ownWords, scan } from "./scan.ts";
@@ -31,11 +33,13 @@ export function read(text: string, known: Known): Meant {
   );
   const intents: Intent[] = [];
   let heard = false;
+  let heading: readonly ReadingKind[] = [];
   for (const clause of layout.clauses) {
     const wrong = defectsSaid(layout, clause);
     const { work, readings: measured } = withDetails(layout, clause, withMended(layout, clause, workSaid(layout, clause)));
     heard ||= work.heard;
-    const readings = [...readingsSaid(layout, clause, new Set([...work.used, ...wrong.used])), ...measured];
+    const readings = [...readingsSaid(layout, clause, new Set([...work.used, ...wrong.used]), heading), ...measured];
+    heading = headingFor(layout, clause, heading, readings.length > 0);
     // All of a message or none: a reading is not logged past work that was said with it and not understood.
     intents.push(...readings, ...work.intents, ...wrong.intents, ...(readings.length > 0 ? work.missing : []));
   }

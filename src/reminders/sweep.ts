@@ -62,9 +62,7 @@ async function sweepSlice(q: Repos, now: Instant, newId: () => string): Promise<
     const since = due.find(({ bike }) => bike.id === g.bike.id)?.lookAt ?? now;
     const tellings = tellingsOf(g, owner, putOffs, await asidesOf(q, g, owner.home, dates));
     const zone = zoneOfBike(owner.member, owner.home);
-    const before = told
-      .filter(({ bike }) => bike === g.bike.id)
-      .map(({ key, sent, notBefore }) => ({ key, on: localDateAt(sent > now ? notBefore : sent, zone) }));
+    const before = told.filter(({ bike }) => bike === g.bike.id).map(({ key, sent }) => ({ key, on: localDateAt(sent, zone) }));
     const found = noticesOf(g, tellings, before, owner, since, now, newId);
     notices.push(...found.notices);
     looks.set(g.bike.id, nextLook(g, [tellings.next, ...found.again], owner, now));

@@ -131,6 +131,12 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
       bases.set(hash, base);
       return base;
     },
+    /** The base whose hash begins so, as buttons carry it; null when there is none, or more than one. */
+    async baseBeginning(hash: string): Promise<{ readonly hash: string; readonly base: PlanBase } | null> {
+      const rows = await db.selectFrom("plan_bases").select(["hash", "json"]).where("hash", ">=", hash).where("hash", "<", `${hash}g`).limit(2).execute();
+      const [row] = rows;
+      return row === undefined || rows.length > 1 ? null : { hash: row.hash, base: JSON.parse(row.json) as PlanBase };
+    },
     async turns(ids: readonly BikeId[]): Promise<Turns> {
       const epochs = new Map<BikeId, Epoch[]>();
       const layUps = new Map<BikeId, LayUpRecord[]>();

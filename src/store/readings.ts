@@ -41,6 +41,9 @@ export type ReadingRecord = {
 export type ReadHistory = { readonly odometers: readonly OdometerReading[]; readonly measured: readonly Taken[] };
 
 const MEASURED_KINDS = KIND_KEYS.filter((kind) => kind !== "odometer");
+/** Kinds of which a bike's story needs every reading; of the others the latest tells. */
+const TRACKED_KINDS: readonly ReadingKind[] = ["odometer", "engine hours"];
+const LATEST_KINDS = KIND_KEYS.filter((kind) => !TRACKED_KINDS.includes(kind));
 
 export function readingsRepo(db: Db) {
   const live = () => db.selectFrom("readings").selectAll().where("current", "=", 1).where("state", "=", "live");
@@ -58,11 +61,11 @@ export function readingsRepo(db: Db) {
       const columns = ["bike", "kind", "place", "id", "dial", "value", "unit", "detail", "on_date", "logged_at", "ordinal"] as const;
       const latest = those()
         .select([...columns, sql<number>`rank() over (partition by bike, kind, place order by on_date desc)`.as("nth")])
-        .where("kind", "in", MEASURED_KINDS)
+        .where("kind", "in", LATEST_KINDS)
         .as("latest");
       const rows = await those()
         .select(columns)
-        .where("kind", "=", "odometer")
+        .where("kind", "in", TRACKED_KINDS)
         .unionAll(db.selectFrom(latest).select(columns).where("nth", "=", 1))
         .execute();
       // The index gives each bike's rows by day already; sorting them here costs less than the database's sort of a union.
@@ -162,6 +165,22 @@ export function readingsRepo(db: Db) {
         .execute();
       rows.sort(byTime);
       for (const row of rows) found.get(row.bike as BikeId)?.push(takenOf(row));
+      return found;
+    },
+    /** Of some bikes: how each kind was last said to be taken there, its conditions and engine speed. */
+    async waysOf(ids: readonly BikeId[]): Promise<Map<BikeId, Map<ReadingKind, ReadingDetail>>> {
+      const found = new Map<BikeId, Map<ReadingKind, ReadingDetail>>(ids.map((id) => [id, new Map()]));
+      if (ids.length === 0) return found;
+      const rows = await live()
+        .where("bike", "in", [...ids])
+        .where((e) => e.or([e("detail", "like", '%"conditions"%'), e("detail", "like", '%"rpm"%')]))
+        .execute();
+      rows.sort(byTime);
+      for (const row of rows) {
+        const kinds = found.get(row.bike as BikeId);
+        const kind = row.kind as ReadingKind;
+        kinds?.set(kind, { ...kinds.get(kind), ...detailOf(row.detail) });
+      }
       return found;
     },
     nextOrdinal: (message: string): Promise<number> => nextOrdinal(db, "readings", message),

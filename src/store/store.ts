@@ -12,6 +12,7 @@ import type { DatabaseKind } from "./columns.ts";
 import type { Db, Opened } from "./db.ts";
 import { defectsRepo } from "./defects.ts";
 import { draftsRepo } from "./drafts.ts";
+import { groupPlansRepo } from "./group-plans.ts";
 import { jobsRepo } from "./jobs.ts";
 import { membersRepo } from "./members.ts";
 import { noticesRepo } from "./notices.ts";
@@ -35,6 +36,7 @@ export type Repos = {
   readonly dates: ReturnType<typeof bikeDatesRepo>;
   readonly notices: ReturnType<typeof noticesRepo>;
   readonly wrenches: ReturnType<typeof wrenchesRepo>;
+  readonly groupPlans: ReturnType<typeof groupPlansRepo>;
   readonly specs: ReturnType<typeof specsRepo>;
   readonly room: ReturnType<typeof roomRepo>;
 };
@@ -114,6 +116,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     dates: bikeDatesRepo(db),
     notices: noticesRepo(db),
     wrenches: wrenchesRepo(db),
+    groupPlans: groupPlansRepo(db),
     specs: specsRepo(db),
     room: roomRepo(db),
   };

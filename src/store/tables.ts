@@ -265,6 +265,7 @@ export type Tables = {
     by: string;
     at: string;
   };
+  group_plans: { id: string; group_id: string; model_key: string; model: string; hash: string; manual: string; by: string; at: string };
   room_messages: { id: string; author: string; place: string; text: string; at: string };
   room_deliveries: { delivery: string; place: string; member: string | null; reply: string; at: string };
 };

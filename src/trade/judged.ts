@@ -39,6 +39,9 @@ const BARS: Limit = { min: 25.4 / 32, max: null, near: 0.8, source: "49 CFR 571.
 /** Common practice: many makers ask for new pads at 1 to 2 mm of lining. */
 const LINING: Limit = { min: 1, max: null, near: 1, source: "common practice" };
 
+/** Common practice: pads of one axle that differ by a millimetre point to a piston or a slide pin that sticks. mm. */
+export const UNEVEN_PADS = 1;
+
 /** Levels count from empty, 0, over the low mark, 2, to above the full mark, 5. */
 export const LOW_MARK = 2;
 const level = (more: Partial<JudgedRow>): JudgedRow =>

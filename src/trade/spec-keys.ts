@@ -18,7 +18,7 @@ export type SpecKeyRow = {
   readonly fits?: EquipmentRule;
   /** The unit that a bare figure is in. */
   readonly unit: UnitId | null;
-  /** Shown as typical where nothing is entered, never used to judge: in `unit`. */
+  /** Shown as typical where nothing is entered, never used to judge: in `unit`. Source of all: common practice, road bikes. */
   readonly typical?: readonly [from: number, to: number];
   /** What is done next where this torque is used: one of AFTERWARDS. */
   readonly afterwards?: Afterwards;
@@ -28,9 +28,6 @@ export type SpecKeyRow = {
 /** What follows the tightening of a joint; words/ has a sentence for each. */
 export const AFTERWARDS = ["slack again", "pump brake", "spin wheel", "turn steering", "new split pin", "new washer"] as const;
 export type Afterwards = (typeof AFTERWARDS)[number];
-
-/** Where ranges are given as typical. */
-export const TYPICAL_SOURCE = "common practice: typical of road bikes, not of yours";
 
 const BURNS = { fuel: ["carburettor", "injection"] } as const satisfies EquipmentRule;
 const CHAIN = { finalDrive: ["chain"] } as const satisfies EquipmentRule;

@@ -1,4 +1,4 @@
-// Tyres: loads and speeds by their marks, how pressure, leaks and age are judged, and what is seen on a worn one.
+// Tyres: loads and speeds by their marks, and how pressure, leaks and age are judged.
 
 import type { Limit } from "../core/judgement/verdict.ts";
 import type { LeakRule } from "../core/tyre/leak.ts";
@@ -32,17 +32,3 @@ export const LEAK_RULE: LeakRule = { usual: 14, noise: 3.5, pumped: 10, fewestDa
 
 /** Age in months: tyre makers ask for a yearly look from five years on, and for a change after ten at the latest, whatever the tread. */
 export const TYRE_AGE: Limit = { min: null, max: 120, near: 60, source: "common practice" };
-
-/** What is seen on a tyre, before its depth is looked at, and what it means. */
-export const TYRE_CONDITIONS = {
-  cords: { grade: "do not ride" },
-  bulge: { grade: "do not ride" },
-  cut: { grade: "do not ride" },
-  "deep cracks": { grade: "do not ride" },
-  cracks: { grade: "watch" },
-  "squared off": { grade: "watch" },
-  cupped: { grade: "watch" },
-  plug: { grade: "watch" },
-} as const satisfies Readonly<Record<string, { readonly grade: "do not ride" | "watch" }>>;
-
-export type TyreCondition = keyof typeof TYRE_CONDITIONS;

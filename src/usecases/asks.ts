@@ -3,8 +3,8 @@
 import { addDays, daysBetween } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { type DistanceUnit, type Ridden, stretchOf } from "../core/quantity/distance.ts";
+import type { NoticeKind } from "../core/reminding.ts";
 import { CHARGE_DAYS } from "../trade/battery.ts";
-import type { Asides, KeyedAside } from "./asides.ts";
 import type { Garaged } from "./garage.ts";
 
 export type Ask =
@@ -14,6 +14,11 @@ export type Ask =
   | { readonly want: "charge"; readonly on: LocalDate; readonly lithium: boolean }
   | { readonly want: "defect"; readonly on: LocalDate; readonly words: string };
 
+/** `key` is unique: the same thing is told once. */
+type KeyedAsk = { readonly key: string; readonly kind: NoticeKind; readonly aside: Ask };
+/** `next`: the day on which that can change by itself. */
+export type Asks = { readonly now: readonly KeyedAsk[]; readonly next: LocalDate | null };
+
 /** So wide that a service of the widest window could come and go unseen. */
 const TOO_WIDE = { mi: stretchOf(500, "mi"), km: stretchOf(800, "km") } as const;
 /** Nobody is asked sooner after a reading. */
@@ -21,15 +26,15 @@ const FEWEST_DAYS = 30;
 /** How far ahead the day is looked for on which it has grown too wide. */
 const AHEAD_DAYS = 30;
 
-export function asksOf(g: Garaged): Asides {
+export function asksOf(g: Garaged): Asks {
   const all = [readingAsk(g), chargeAsk(g), defectAsks(g)];
   return { now: all.flatMap(({ now }) => now), next: all.flatMap(({ next }) => next ?? []).sort()[0] ?? null };
 }
 
-const NONE: Asides = { now: [], next: null };
+const NONE: Asks = { now: [], next: null };
 
 /** Asked once for each reading that has grown old. */
-function readingAsk(g: Garaged): Asides {
+function readingAsk(g: Garaged): Asks {
   const last = g.track.points.at(-1);
   if (last === undefined || g.bike.state !== "riding") return NONE;
   const earliest = addDays(last.on, FEWEST_DAYS);
@@ -61,7 +66,7 @@ function firstDay(from: LocalDate, to: LocalDate, holds: (day: LocalDate) => boo
 }
 
 /** Counted from the day it was laid up; what was measured in the second half of a span stands for its charge. */
-function chargeAsk(g: Garaged): Asides {
+function chargeAsk(g: Garaged): Asks {
   const { battery } = g.bike.equipment;
   const since = g.layUps.find(({ to }) => to === null)?.from;
   if (g.bike.state !== "laid up" || since === undefined || battery === "none") return NONE;
@@ -77,9 +82,9 @@ function chargeAsk(g: Garaged): Asides {
 }
 
 /** From the day after it was found: on the day itself its rider knows. */
-function defectAsks(g: Garaged): Asides {
+function defectAsks(g: Garaged): Asks {
   const grave = g.defects.filter(({ grade }) => grade === "do not ride");
-  const now = grave.flatMap(({ id, on, words }): KeyedAside[] =>
+  const now = grave.flatMap(({ id, on, words }): KeyedAsk[] =>
     on < g.today ? [{ key: `defect:${g.bike.id}/${id}`, kind: "defect", aside: { want: "defect", on, words } }] : [],
   );
   return { now, next: grave.some(({ on }) => on >= g.today) ? addDays(g.today, 1) : null };

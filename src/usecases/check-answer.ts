@@ -123,9 +123,11 @@ export async function measurePoint(
     }
     const typed = given.map(({ typed: each }) => each).join(", ");
     const logged = await settle(q, ctx, all, intents, { source: ctx.event, typed, message: null });
-    const after = await checkShown(q, ctx, run, g);
-    const whole = pointAt(after, input.n)?.answer !== null;
-    await moved(q, ctx, run, whole ? nextPoint(after, point.key) : point.key);
+    // The bike anew: what was just read is judged with it.
+    const after = await openedRun(q, ctx, run.id);
+    if (after.is === "refused") return after;
+    const isAnswered = pointAt(after.value.shown, input.n)?.answer !== null;
+    await moved(q, ctx, run, isAnswered ? nextPoint(after.value.shown, point.key) : point.key);
     return done(logged);
   });
 }

@@ -5,7 +5,8 @@ import type { LocalDate } from "../core/calendar/dates.ts";
 import type { FaultGrade, Measure, Point } from "../core/check/checklist.ts";
 import { type CheckAnswer, type CheckResult, nextOpen, resultOf } from "../core/check/result.ts";
 import type { RunPoint } from "../core/check/tailor.ts";
-import { worstFirst } from "../core/defect.ts";
+import { type Defect, worstFirst } from "../core/defect.ts";
+import { callsForWork } from "../core/judgement/verdict.ts";
 import type { CheckRun, PointAnswer } from "../store/checks.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
@@ -14,6 +15,7 @@ import { POINTS } from "../trade/checklists/points.ts";
 import { CHECK_PRACTICE } from "../trade/checklists/row.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import type { Garaged } from "./garage.ts";
+import type { Judged } from "./judge.ts";
 import { nameIn } from "./record-work.ts";
 
 /** One point as it is shown. `n`: its place in the run, by which it is pressed. */
@@ -37,6 +39,8 @@ export type PointShown = RunPoint & {
   readonly link: string | null;
   readonly figures: string | null;
   readonly measured: readonly ReadingRecord[];
+  /** Those of them that can be judged, as judged now. */
+  readonly judged: readonly Judged[];
 };
 
 export type CheckShown = {
@@ -96,7 +100,10 @@ function shownOf(
   }));
   const all = sections.flatMap((section) => section.points);
   const old = run.finishedOn === null || run.finishedOn === todayOf(ctx) ? (g?.defects ?? []) : [];
-  const standing = [...old].filter(({ message }) => message !== run.id).sort(worstFirst);
+  // What was read in this run and noted by its verdict is told at its point.
+  const failing = all.some(({ byReading, answer }) => byReading && answer === "needs work");
+  const isOfRun = ({ message, from, loggedAt }: Defect): boolean => message === run.id || (failing && from === "verdict" && loggedAt >= run.begunAt);
+  const standing = [...old].filter((defect) => !isOfRun(defect)).sort(worstFirst);
   const result = resultOf(all, standing.filter(({ grade }) => grade === "do not ride").length);
   const here = all.find(({ key }) => key === run.atPoint) ?? null;
   const next = here ?? all.find(({ key }) => key === nextOpen(all, null)) ?? null;
@@ -124,7 +131,10 @@ function pointShown(ctx: Ctx, point: RunPoint, n: number, said: PointAnswer | un
   const row = rowOf(point.key);
   const measured = row.measures.flatMap((measure) => read.find((reading) => answers(measure, reading)) ?? []);
   const whole = measured.length > 0 && row.measures.every((measure) => measure.optional === true || read.some((reading) => answers(measure, reading)));
-  const answer = said?.answer ?? (whole ? "good" : null);
+  const judged = g?.judged.filter(({ id }) => measured.some((reading) => reading.id === id)) ?? [];
+  // What was put off is answered by being read after all.
+  const pressed = said?.answer === "later" && whole ? null : (said?.answer ?? null);
+  const answer = pressed ?? byReadings(row, whole, judged);
   return {
     ...point,
     n,
@@ -132,11 +142,23 @@ function pointShown(ctx: Ctx, point: RunPoint, n: number, said: PointAnswer | un
     ...{ vital: row.vital, onFail: row.onFail, engine: row.engine, position: row.position, caution: row.caution, measures: row.measures },
     everybodys: point.item === null && Object.keys(row.fits).length === 0 && row.planHas === null,
     answer,
-    byReading: whole && said?.answer == null,
-    grade: answer === "needs work" ? (said?.grade ?? row.onFail) : null,
+    byReading: pressed === null && answer !== null,
+    grade:
+      answer !== "needs work" ? null : pressed === null ? (judged.some(({ doNotRide }) => doNotRide) ? "do not ride" : "watch") : (said?.grade ?? row.onFail),
     ...{ note: said?.note ?? null, link: said?.link ?? null, figures: said?.figures ?? null },
     measured: [...new Set(measured)],
+    judged,
   };
+}
+
+/**
+ * What readings come to by themselves: one that calls for work fails its point at once. Where nobody can tell whether a value of brakes, tyres
+ * or steering is right, the member has to say.
+ */
+function byReadings(row: Point, whole: boolean, judged: readonly Judged[]): CheckAnswer | null {
+  if (judged.some(({ judgement }) => callsForWork(judgement))) return "needs work";
+  if (!whole) return null;
+  return row.vital !== null && judged.some(({ judgement }) => judgement.is === "cannot tell") ? null : "good";
 }
 
 /** A caliper that was not named more closely is one of the front ones. */

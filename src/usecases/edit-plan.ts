@@ -10,14 +10,16 @@ import { ownGarage } from "./messages.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 
 /** What a change comes to: its edits, and what is answered. */
-type Change<T> = { readonly edits: readonly PlanEdit[]; readonly value: T };
+type Change<T> = { readonly edits: readonly PlanEdit[]; readonly value: T /** Another plan beneath the edits. */; readonly planHash?: string };
 
-/** @param rev counts the edits of the plan that it was shown with */
+/** @param why in the member's words, kept with the change
+ * @param rev counts the edits of the plan that it was shown with */
 export async function editPlan<T>(
   ctx: Ctx,
   bike: BikeId,
   rev: number,
   work: (g: Garaged, q: Repos, all: readonly Garaged[]) => Result<Change<T>> | Promise<Result<Change<T>>>,
+  why?: string,
 ): Promise<Result<T>> {
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<T>> => {
     const all = await ownGarage(q, ctx);
@@ -27,8 +29,9 @@ export async function editPlan<T>(
     const change = await work(g, q, all);
     if (change.is === "refused") return change;
     await keepMember(q, ctx);
-    const signed = change.value.edits.map((edit) => ({ edit, by: ctx.who.member, at: ctx.now, why: null }));
-    if (!(await q.bikes.change({ ...g.bike, edits: [...g.bike.edits, ...signed] }, ctx.now))) throw new Conflict("bike changed meanwhile");
+    const signed = change.value.edits.map((edit) => ({ edit, by: ctx.who.member, at: ctx.now, why: why?.trim() || null }));
+    const planHash = change.value.planHash ?? g.bike.planHash;
+    if (!(await q.bikes.change({ ...g.bike, planHash, edits: [...g.bike.edits, ...signed] }, ctx.now))) throw new Conflict("bike changed meanwhile");
     return done(change.value.value);
   });
   return onceHeard(acted);

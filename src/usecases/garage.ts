@@ -52,7 +52,7 @@ export type Garaged = {
   readonly defects: readonly Defect[];
 };
 
-/** Loads bikes with their facts in four statements, one more where tyres are swapped and two where something is judged, however many bikes and however long their history. */
+/** Loads bikes with their facts in four statements, one more where tyres are swapped and three where something is judged, however many bikes and however long their history. */
 export async function garage(
   q: Repos,
   bikes: readonly Bike[],
@@ -130,6 +130,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   const looks = RECHECK_RULES.map(({ item }) => item).filter((item) => rechecks.some((recheck) => recheck.item === item.key));
   const fittings = fittingsOf(parts.work, track);
   const judged = judgeAll(ofTheSetOn(parts.measured, fittings), parts.rig);
+  const hours = hoursRead(parts.measured);
   const facts: Facts = {
     plan: looks.length === 0 ? plan : { items: [...plan.items, ...looks] },
     equipment: bike.equipment,
@@ -137,7 +138,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     conditions: bike.conditions,
     jobs,
     odometer: track,
-    hours: [],
+    hours,
     verdicts: verdictsOf(judged).filter((verdict) => !isSettled(verdict, parts, plan.items)),
     rechecks,
     layUps: parts.layUps,
@@ -151,7 +152,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   const at: Moment = {
     today,
     ridden: last?.ridden ?? null,
-    hours: null,
+    hours: hours.at(-1)?.hours ?? null,
     get forecast() {
       learnt ??= forecast(track, { layUps: parts.layUps, trips: [] }, { perYear: bike.perYear }, groupYear === null ? null : { perYear: groupYear }, today);
       return learnt;
@@ -176,6 +177,13 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     defects: parts.defects,
   };
 }
+
+/** The hour meter as it was read, oldest first; of one day the highest figure. */
+const hoursRead = (measured: readonly Taken[]): Facts["hours"] =>
+  measured
+    .filter(({ kind }) => kind === "engine hours")
+    .map(({ on, value }) => ({ on, hours: value }))
+    .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : a.hours - b.hours));
 
 /** Work of the same day, recorded with the reading or after it, answers what was found. */
 function isSettled({ item, on, reading }: Verdict, { measured, work }: Parts, items: readonly PlanItem[]): boolean {

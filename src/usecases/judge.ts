@@ -1,17 +1,19 @@
 // A bike's readings judged: the bike's own spec, else the law of its place, else the trade, joined with what was read. Nothing of it is stored.
 
-import { judgeResting } from "../core/battery/rest.ts";
+import { chargeAt, freezesAt, judgeResting } from "../core/battery/rest.ts";
 import type { Bike } from "../core/bike.ts";
 import { judgeElongation, pitchOf } from "../core/chain/elongation.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, type Missing } from "../core/judgement/verdict.ts";
+import type { ReadingDetail } from "../core/reading/detail.ts";
+import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Fitting, Verdict } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
 import { judgePressure } from "../core/tyre/pressure.ts";
-import { CHARGING, type Chemistry, REST_TABLES, RESTED_HOURS } from "../trade/battery.ts";
+import { CHARGING, type Chemistry, FREEZING, GRAVITY, REST_TABLES, RESTED_HOURS } from "../trade/battery.ts";
 import { ELONGATION } from "../trade/chain.ts";
-import { endOf, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK } from "../trade/judged.ts";
+import { endOf, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK, UNEVEN_PADS } from "../trade/judged.ts";
 import type { SpecKey } from "../trade/spec-keys.ts";
 import { TREAD_LAW, type TreadLawPlace } from "../trade/tread-law.ts";
 import { PRESSURE_RULE } from "../trade/tyres.ts";
@@ -38,6 +40,8 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit"> & {
   readonly share: number | null;
   /** A chain measured over a pitch too few. */
   readonly miscounted: boolean;
+  /** °C at which a low lead-acid battery freezes; null for lithium and for what is no battery. */
+  readonly freezes: number | null;
 };
 
 /** A reading that was just logged, judged. `first`: of its kind on this bike. */
@@ -49,15 +53,19 @@ export type Rig = {
   readonly specs: readonly Spec[];
   readonly place: string | null;
   readonly use: SpecUse | null;
+  readonly ways: ReadonlyMap<ReadingKind, ReadingDetail>;
+  /** Was all of this looked up? A bike of which nothing was measured needs it not. */
+  readonly looked: boolean;
 };
 
 type Figure = { readonly low: number | null; readonly high: number | null; readonly source: string };
 
 /** Judges one reading; null for a kind that nobody judges. */
-export function judgeTaken(taken: Taken, rig: Rig): Judged | null {
-  const { kind } = taken;
+export function judgeTaken(said: Taken, rig: Rig): Judged | null {
+  const { kind } = said;
   if (!isJudged(kind)) return null;
   const row = judgedRow(kind);
+  const taken = asAlways(said, row, rig);
   const end = endOf(taken.place);
   const key = row.specs[end] ?? row.specs.any;
   const own = key === undefined ? null : figureOf(rig, key);
@@ -74,11 +82,23 @@ export function judgeTaken(taken: Taken, rig: Rig): Judged | null {
     add: null,
     share: null,
     miscounted: false,
+    freezes: null,
     ...found.more,
   };
 }
 
-type Found = { readonly judgement: Judgement; readonly more?: Partial<Pick<Judged, "add" | "share" | "miscounted">> };
+/** How it was taken, said once, holds for later readings of its kind on the bike. That a battery had rested is said of each. */
+function asAlways(taken: Taken, row: JudgedRow, { ways }: Rig): Taken {
+  const kept = ways.get(taken.kind);
+  if (kept === undefined) return taken;
+  const { detail } = taken;
+  const said = detail?.conditions?.some((each) => row.needs.includes(each)) === true;
+  const always = said ? [] : (kept.conditions?.filter((each) => each !== "rested" && row.needs.includes(each)) ?? []);
+  const rpm = detail?.rpm ?? kept.rpm;
+  return { ...taken, detail: { ...detail, conditions: [...(detail?.conditions ?? []), ...always], ...(rpm === undefined ? {} : { rpm }) } };
+}
+
+type Found = { readonly judgement: Judgement; readonly more?: Partial<Pick<Judged, "add" | "share" | "miscounted" | "freezes">> };
 
 function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | null, rig: Rig): Found {
   const { value, detail } = taken;
@@ -95,7 +115,9 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
       if (chemistry === null) return { judgement: cannotTell("chemistry") };
       const rested = detail?.conditions?.includes("rested") === true ? RESTED_HOURS : null;
       const { judgement, charge } = judgeResting(value, REST_TABLES[chemistry], rested, RESTED_HOURS);
-      return { judgement, more: { share: charge } };
+      // Not rested it has at most the charge that its volts show, and freezes no later than that.
+      const lead = chemistry !== "lithium" && callsForWork(judgement);
+      return { judgement, more: { share: charge, freezes: lead ? freezesAt(chargeAt(value, REST_TABLES[chemistry]), GRAVITY, FREEZING) : null } };
     }
     case "charging voltage": {
       const chemistry = chemistryOf(rig);
@@ -156,7 +178,7 @@ function figureOf(rig: Rig, key: SpecKey): Figure | null {
   const settled = asked.is === "none" ? specFor(rig.specs, rig.bike, key, "solo") : asked;
   if (settled.is !== "one" || settled.spec.holds.is !== "figure") return null;
   const { holds, source } = settled.spec;
-  return { low: holds.low, high: holds.high, source: source === null ? "" : [source.manual, source.page].filter((part) => part !== null).join(", ") };
+  return { low: holds.low, high: holds.high, source: source === null ? "" : `${source.manual}${source.page === null ? "" : `, p. ${source.page}`}` };
 }
 
 /** A value within proves nothing until it is known how it was taken; one beyond its limit is told either way. */
@@ -206,3 +228,19 @@ export const verdictsOf = (judged: readonly Judged[]): readonly Verdict[] =>
     const limit = told === null || told.side === null ? null : told.side === "low" ? told.limit.min : told.limit.max;
     return [{ item, on, is: judgement.is, reading: id, measured: { kind, place, value, unit, limit, side: told?.side ?? null } }];
   });
+
+/** Pads of one axle read together that differ by too much, and by how much. */
+export function unevenPads(judged: readonly Judged[]): readonly { readonly end: "front" | "rear"; readonly by: number; readonly unit: Judged["unit"] }[] {
+  return (["front", "rear"] as const).flatMap((end) => {
+    const pads = judged.filter(({ kind, place }) => kind === "pad thickness" && endOf(place) === end);
+    const values = pads.map(({ value }) => value);
+    const by = Math.max(...values) - Math.min(...values);
+    return pads[0] !== undefined && by >= UNEVEN_PADS - 1e-9 ? [{ end, by, unit: pads[0].unit }] : [];
+  });
+}
+
+const ENDS_NEW = ["front-tyre.replace", "rear-tyre.replace"];
+
+/** Was a tyre put on one end only? */
+export const oneEndNew = (items: readonly { readonly item: string; readonly outcome: string }[]): boolean =>
+  new Set(items.filter(({ item, outcome }) => outcome !== "could not do" && ENDS_NEW.includes(item)).map(({ item }) => item)).size === 1;

@@ -7,6 +7,7 @@ import type { Conversion } from "../core/quantity/conversion.ts";
 import { askConvert } from "../core/quantity/convert-question.ts";
 import { type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import type { Gap, Intent } from "../core/reading/intent.ts";
+import { kindRow, LEVELS, type Level, type ReadingKind } from "../core/reading/kinds.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { Due, Status } from "../core/schedule/facts.ts";
@@ -25,7 +26,7 @@ import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { duesOf, figureOfLast, type Garaged, garage, itemOf, itemsOf, pick, withMore, without } from "./garage.ts";
 import { type JudgedOn, judgeTaken, type Rig } from "./judge.ts";
 import { refused } from "./refusals.ts";
-import { rigsOf } from "./rig.ts";
+import { rigsFor } from "./rig.ts";
 import { asMeasured, asOdometers, heldAgainst, type Saved, save, strangeAgainst } from "./settle.ts";
 import { noteVerdicts } from "./verdict-defects.ts";
 
@@ -241,11 +242,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const standing = reopened.length === 0 ? all : all.map((g) => ({ ...g, defects: [...g.defects, ...reopened.filter((d) => d.bike === g.bike.id)] }));
   const saved = await save(q, ctx, intents, standing, source, first);
   const touched = standing.filter((g) => allOf(saved).some((record) => record.bike === g.bike.id));
-  // A first reading finds nothing loaded that it could be judged by.
-  const rigs = await rigsOf(
-    q,
-    touched.map((g) => g.bike),
-  );
+  const rigs = await rigsFor(q, touched, saved.readings);
   const judged = touched.flatMap((g) => asMeasured(saved.readings, g.bike.id).flatMap((taken) => judgedOn(g, taken, rigs.get(g.bike.id) ?? g.rig)));
   const news = touched.flatMap((g) => {
     const after = withMore(
@@ -348,6 +345,7 @@ function optionsOf(gap: Gap, all: readonly Garaged[]): readonly string[] {
   if (gap.need === "sure" || gap.need === "defect") return [];
   if (gap.need === "bike") return gap.options.map((id) => all.find((g) => g.bike.id === id)?.bike.nickname ?? id);
   if (gap.need === "item") return gap.options.map((key) => all.flatMap(itemsOf).find((item) => item.key === key)?.called ?? key);
+  if (gap.need === "level") return gap.options.map((n) => LEVELS[n] ?? String(n));
   return gap.options.map(String);
 }
 
@@ -373,7 +371,9 @@ const isAbout = (draft: Draft, { message, subjects }: NonNullable<Heard["answers
 
 function synonyms(ctx: Ctx, gap: Gap, option: string): readonly string[] {
   if (gap.need === "unit") return ctx.vocabulary.units[option as keyof typeof ctx.vocabulary.units] ?? [];
-  if (gap.need === "place") return ctx.vocabulary.places[option as "front" | "rear"] ?? [];
+  if (gap.need === "place") return ctx.vocabulary.places[option as "front" | "rear" | "intake" | "exhaust"] ?? [];
+  if (gap.need === "kind") return ctx.vocabulary.kinds[option as ReadingKind] ?? [];
+  if (gap.need === "level") return ctx.vocabulary.measuring.levels[option as Level] ?? [];
   if (gap.need === "item") return ctx.vocabulary.items[option] ?? [];
   return [];
 }
@@ -427,6 +427,14 @@ function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[])
       if (intent.do === "log reading") return { ...intent, bike, unit: intent.unit ?? (intent.kind === "odometer" ? unit : null), gaps: [...rest, ...other] };
       return { ...intent, bike, gaps: [...rest, ...other] };
     }
+    case "kind": {
+      const kind = gap.options[n];
+      if (intent.do !== "log reading" || kind === undefined) return intent;
+      const { ask } = kindRow(kind);
+      return { ...intent, kind, gaps: [...(intent.place === null && ask.length > 0 ? [{ need: "place" as const, options: ask }] : []), ...rest] };
+    }
+    case "level":
+      return intent.do === "log reading" ? { ...intent, value: gap.options[n] ?? intent.value, gaps: rest } : intent;
     case "place":
       return intent.do === "log reading" ? { ...intent, place: gap.options[n] ?? null, gaps: rest } : intent;
     case "defect":
@@ -453,6 +461,6 @@ function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[])
     case "sure":
       if (choice === "no figure" && intent.do !== "log reading") return { ...intent, odometer: null, gaps: rest };
       // Read cold after all: the figure itself is still held against what a bike can show.
-      return gap.because === "warm" ? { ...intent, gaps: rest } : { ...intent, sure: true, gaps: rest };
+      return gap.because === "warm" || gap.because === "trip" ? { ...intent, gaps: rest } : { ...intent, sure: true, gaps: rest };
   }
 }

@@ -1,6 +1,7 @@
 // The plan of a bike: shown, and its intervals changed by its owner. The change is shown beside what is, and saved only when said so.
 
 import type { Bike } from "../core/bike.ts";
+import { isFitted } from "../core/equipment.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { fold } from "../core/plan/fold.ts";
 import type { Interval, PlanItem, Repeat } from "../core/plan/plan.ts";
@@ -29,6 +30,8 @@ export type PlanShown = {
   readonly planName: string;
   readonly column: DistanceUnit;
   readonly lines: readonly PlanLine[];
+  /** Names of items that were dropped. */
+  readonly dropped: readonly string[];
 };
 
 /** Every line of a bike's plan, as it stands. */
@@ -46,9 +49,13 @@ export async function showPlan(ctx: Ctx, input: { readonly bike?: string }): Pro
       const changed = before !== undefined && JSON.stringify(before) !== JSON.stringify(repeat);
       return { item: key, name: nameIn(ctx, g, key), system, anchor, first, repeat, before: changed ? before : null };
     });
-    return done({ bike: g.bike.id, nickname: g.bike.nickname, planName: base.name, column: g.bike.column, lines });
+    return done({ bike: g.bike.id, nickname: g.bike.nickname, planName: base.name, column: g.bike.column, lines, dropped: droppedIn(ctx, g) });
   });
 }
+
+/** What was dropped, by name; what the bike is not fitted for was never in it. */
+const droppedIn = (ctx: Ctx, g: Garaged): readonly string[] =>
+  g.plan.dropped.filter((item) => isFitted(item.fits, g.bike.equipment)).map((item) => ctx.itemName(item.key, item.called));
 
 /** An item under one interval: its first marks, where it goes by marks, and how it stands. */
 export type Under = { readonly repeat: Repeat; readonly marks: readonly Ridden[]; readonly due: DueLine };

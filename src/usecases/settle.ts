@@ -5,8 +5,9 @@ import type { Defect } from "../core/defect.ts";
 import type { BikeId } from "../core/ids.ts";
 import { type Dial, type DistanceUnit, dialOf } from "../core/quantity/distance.ts";
 import { fromCanonical, type UnitId } from "../core/quantity/units.ts";
+import type { ReadingDetail } from "../core/reading/detail.ts";
 import type { Gap, Intent, LogReading, NoteDefect, RecordWork } from "../core/reading/intent.ts";
-import { READING_KINDS, type ReadingKind } from "../core/reading/kinds.ts";
+import { READING_KINDS, type ReadingKind, type ReadingUnit } from "../core/reading/kinds.ts";
 import { canonicalReading } from "../core/reading/value.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
@@ -162,9 +163,13 @@ function readingOf(ctx: Ctx, intent: LogReading, g: Garaged, source: string, ord
     typed: intent.typed.text,
     unit,
     on: intent.on,
-    detail: intent.detail ?? null,
+    detail: storedDetail(intent.detail ?? null, unit),
   };
 }
+
+/** Points across are kept in the canonical unit, as the value is. */
+const storedDetail = (detail: ReadingDetail | null, unit: ReadingUnit): ReadingDetail | null =>
+  detail?.points === undefined ? detail : { ...detail, points: detail.points.map((point) => canonicalReading(point, unit)) };
 
 function besideOf(ctx: Ctx, intent: Pick<RecordWork, "odometer">, on: LocalDate, g: Garaged, dial: Dial, source: string, ordinal: number): ReadingRecord {
   const { unit, typed } = intent.odometer ?? { unit: null, typed: { text: "" } };

@@ -10,7 +10,14 @@ import { WEAR_HABITS } from "../../src/trade/wear.ts";
 import { judgeTaken, type Rig } from "../../src/usecases/judge.ts";
 import { type Bench, compare } from "./harness.ts";
 
-const RIG: Rig = { bike: { id: "b1" as BikeId, equipment: KINDS["chain-drive twin"].equipment }, specs: [], place: "Germany", use: null };
+const RIG: Rig = {
+  bike: { id: "b1" as BikeId, equipment: KINDS["chain-drive twin"].equipment },
+  specs: [],
+  place: "Germany",
+  use: null,
+  ways: new Map(),
+  looked: true,
+};
 const of = (kind: Taken["kind"], value: number, unit: Taken["unit"]): Taken => ({
   ...{ id: "r1", kind, place: kind === "tread" ? "rear" : null, on: localDate("2026-11-26"), value, unit, detail: { conditions: ["rested"] } },
   ...{ loggedAt: "2026-11-26T09:00:00.000Z", ordinal: 0 },

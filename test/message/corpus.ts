@@ -163,7 +163,6 @@ export const NOTHING: readonly string[] = [
   "my old one had 90,000 on it when it died",
   "torque is 18 ft-lb",
   "axle nut 72 ft-lb",
-  "12.6V at rest",
   "it is 4 degrees out here",
   "idling at 1,150 rpm",
   "the engine is 1,200 cc",

@@ -108,6 +108,7 @@ describe("as the member wishes", () => {
         "Done on Otter",
         "Put off on Otter",
         "What is due on Otter",
+        "Why did I get this",
       ]);
       const finished = await t.one({ ...dm, fill: button(arrived[0] as Shown, "Done on Otter"), fields: { at: "20,500 mi", on: "" } });
       expect(finished.text).toMatch(/^Otter: Brake fluid, done today at 20,500 mi/);

@@ -97,3 +97,23 @@ test("a file from before there were specs, with a bike in it, is brought up to d
   await now.close();
   await rm(folder, { recursive: true });
 });
+
+test("a file from before plans were shared, with a plan in it, is brought up to date; the latest shared for a model is the group's", async () => {
+  const folder = await mkdtemp(path.join(tmpdir(), "tappet-"));
+  const file = path.join(folder, "practice.sqlite");
+  const before = await openSqlite(file, { upTo: "202611261330-specs" });
+  await sql`insert into plan_bases (hash, json) values ('abc1', '{"name":"A plan","source":"a test","items":[]}')`.execute(before.db);
+  await before.close();
+  const now = await openSqlite(file);
+  const store = storeOn(now);
+  const plan = { id: "p1", group: "g1" as GroupId, model: "Ostler Tarn 650", hash: "abc1", manual: "workshop manual", by: "Ines" as MemberId, at: NOW };
+  await store.change((q) => q.groupPlans.add(plan));
+  const later = { ...plan, id: "p2", manual: "second edition", at: "2026-11-27T09:00:00.000Z" as Instant };
+  await store.change((q) => q.groupPlans.add(later));
+  expect(await store.read((q) => q.groupPlans.latest("g1" as GroupId, "OSTLER tarn-650"))).toEqual(later);
+  expect(await store.read((q) => q.groupPlans.latest("g2" as GroupId, "Ostler Tarn 650"))).toBeNull();
+  expect(await store.read((q) => q.bikes.baseBeginning("abc"))).toMatchObject({ hash: "abc1", base: { name: "A plan" } });
+  expect(await store.read((q) => q.bikes.baseBeginning("abd"))).toBeNull();
+  await now.close();
+  await rm(folder, { recursive: true });
+});

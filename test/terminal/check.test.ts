@@ -52,7 +52,7 @@ describe("a check out of storage", () => {
     };
     card = await t.one({ ...dm, pick: button(card, "Another"), values: [section("Tyres and wheels")] });
     card = await t.one({ ...dm, fill: button(card, "Write a figure"), fields: { figure0: "33 psi", figure1: "36 psi" } });
-    expect(answerTo(card, "tyre-pressures")).toBe("good");
+    expect(card.text).toContain("Read: front cold tyre pressure 33 psi and rear cold tyre pressure 36 psi.");
     expect((await t.one({ ...dm, run: "/reading" })).text).toContain("Front cold tyre pressure 33 psi, today");
     const logged = await t.one({ ...dm, say: "tread 4 mm front 3.5 mm rear on Heron" });
     card = await begin(t, "out of storage");
@@ -160,6 +160,39 @@ describe("what a check finds wrong is a defect", () => {
     const end = await press(t, await goodBut(t, next, ["horn"]), "Finish");
     expect(end.text).toContain("Do not ride Heron: a defect stands from before.");
     expect(end.text).not.toContain("Nothing found");
+    await t.close();
+  });
+});
+
+describe("a figure is judged on the spot", () => {
+  const at = (shown: Shown, key: string): number => pointsOf(shown).find((point) => point.key === key)?.n ?? -1;
+  const measured = (t: Talk, card: Shown, key: string, figures: readonly string[]) =>
+    t.one({
+      ...dm,
+      fill: `1.check-measure.${stepOf(card).check}.${at(card, key)}.${stepOf(card).rev}`,
+      fields: Object.fromEntries(figures.map((figure, n) => [`figure${n}`, figure])),
+    });
+
+  test("tread on the bars fails its point, stops the ride and is a defect until work closes it", async () => {
+    const t = await withHeron();
+    const card = await measured(t, await begin(t, "pre-trip"), "tyre-tread", ["4 mm", "0.5 mm"]);
+    expect(card.text).toMatch(/rear tread/iu);
+    expect(answerTo(card, "tyre-tread")).toBe("needs work");
+    const end = await press(t, await goodBut(t, card, ["horn"]), "Finish");
+    expect(end.text).toContain("Do not ride Heron until this is put right:\n- Tread depth\n");
+    expect(end.text).toMatch(/0\.5 mm/u);
+    expect(end.text).not.toContain("Nothing found");
+    expect((await t.one({ as: "Ines", run: "/check bike:Heron share:yes" })).text).not.toMatch(/tread depth|0\.5 mm|beyond limit/iu);
+    expect((await t.one({ ...dm, run: "/due bike:Heron" })).text).toMatch(/do not ride/iu);
+    await t.close();
+  });
+
+  test("pressures that nobody can judge leave the word to the member", async () => {
+    const t = await withHeron();
+    let card = await measured(t, await begin(t, "pre-ride"), "tyre-pressures", ["33 psi", "36 psi"]);
+    expect(answerTo(card, "tyre-pressures")).toBeNull();
+    card = await t.one({ ...dm, press: `1.check-answer.${stepOf(card).check}.${at(card, "tyre-pressures")}.good.${stepOf(card).rev}` });
+    expect(answerTo(card, "tyre-pressures")).toBe("good");
     await t.close();
   });
 });

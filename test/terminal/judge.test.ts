@@ -64,3 +64,28 @@ test("what must not be ridden on is noted once as a defect, and the work that me
   expect((await t.one({ ...dm, run: "/due" })).text).toContain("Do not ride: “rear tread 0.5 mm”");
   await t.close();
 });
+
+test("a pressure is judged cold, by the plate, where it stands", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...dm, run: "/spec what:front tyre pressure value:34 psi source:owner's manual p. 12" });
+  const low = await t.one({ ...dm, say: "31 psi front" });
+  expect(low.text).toContain("Front cold tyre pressure 31 psi: 3 psi low, add 3 psi where it stands (34 psi wanted, owner's manual, p. 12).");
+  expect((await t.one({ ...dm, run: "/due" })).text).toContain("Tyre pressures: front cold tyre pressure 31 psi, read today: at limit, 34 psi");
+  expect((await t.one({ ...dm, say: "20 psi front" })).text).toContain("Do not ride before it is set, and look for what let it out.");
+  expect((await t.one({ ...dm, say: "34 psi front" })).text).toContain("Front cold tyre pressure 34 psi: good, 34 psi wanted, owner's manual, p. 12.");
+  expect((await t.one({ ...dm, run: "/due" })).text).not.toContain("read today: at limit");
+  await t.close();
+});
+
+test("pads of one axle that differ are told together, and so is one new tyre beside an old one", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  const pads = await t.one({ ...dm, say: "front left pads 4 mm, front right pads 2.5 mm" });
+  expect(pads.text).toContain("Front pads differ by 1.5 mm: a piston or a slide pin sticks.");
+  expect((await t.one({ ...dm, say: "front left pads 4 mm, front right pads 3.5 mm" })).text).not.toContain("differ");
+  expect((await t.one({ ...dm, run: "/work did:rear tyre age at:14,300 mi outcome:replaced" })).text).toContain(
+    "One end is new: keep both of one construction",
+  );
+  await t.close();
+});

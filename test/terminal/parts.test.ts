@@ -47,3 +47,20 @@ test("what to buy is listed once for all bikes, with what each needs, and nothin
   expect((await run("/plan shopping until:yesterday")).data.refused).toMatchObject({ why: "not ahead", because: "past" });
   expect((await run("/plan shopping until:banana")).data.refused).toMatchObject({ why: "not ahead", because: "not read" });
 });
+
+test("the owner's own distance for a look again, never, and again", async () => {
+  t = await talk("2026-11-26T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
+  await run("/work did:new chain and sprockets at:14,210 mi outcome:replaced");
+  const dueAt = async () => (await run("/due")).text?.match(/Slack of the new chain: look again at ([\d,]+) mi/u)?.[1] ?? null;
+  expect(await dueAt()).toBe("14,510");
+  expect((await run("/plan recheck")).text).toContain("- Slack of the new chain: 300 mi after it");
+  expect((await run("/plan recheck item:new chain every:200 mi")).text).toContain("- Slack of the new chain: 200 mi after it (yours)");
+  expect(await dueAt()).toBe("14,410");
+  await run("/plan recheck item:new chain every:never");
+  expect(await dueAt()).toBeNull();
+  await run("/plan recheck item:new chain every:again");
+  expect(await dueAt()).toBe("14,410");
+  expect((await run("/plan recheck item:banana every:200 mi")).data.refused).toMatchObject({ why: "no such item" });
+  expect((await run("/plan recheck item:new chain every:soon")).data.refused).toMatchObject({ why: "not a distance" });
+});

@@ -118,3 +118,20 @@ test("/help names every command that begins so", async () => {
   for (const each of ["/plan list", "/plan change", "/plan chart", "/plan read-chart"]) expect(text).toContain(each);
   expect(text).not.toContain("/bike");
 });
+
+test("an interval in engine hours runs by the hour meter: set by message, restarted by the job, coming up, due; unread for a season of use it cannot tell", async () => {
+  const say = (text: string) => t.one({ as: "Ines", say: text, in: "dm" });
+  const line = async () => (await run("/due")).data.bikes[0].dues.find(({ item }: { item: string }) => item === "engine-oil.replace");
+  const hours = async () => (await line()).legs.find(({ by }: { by: string }) => by === "hours");
+  await press(await run("/plan change item:oil and filter every:4,000 mi or 50 engine hours"), "Save");
+  expect((await hours()).state).toBe("cannot tell");
+  await say("engine hours 112 on 1 May");
+  expect(await hours()).toMatchObject({ state: "cannot tell", dueAt: 162 });
+  await say("engine hours 158.5");
+  expect(await hours()).toMatchObject({ state: "soon", dueAt: 162, toGo: 3.5 });
+  await say("engine hours 162");
+  expect(await line()).toMatchObject({ status: "due" });
+  expect((await run("/due")).text).toContain("due at 162 engine hours");
+  await run("/work did:oil and filter bike:Heron");
+  expect(await hours()).toMatchObject({ dueAt: 212, toGo: 50 });
+});

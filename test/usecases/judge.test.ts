@@ -14,7 +14,14 @@ import type { SpecKey } from "../../src/trade/spec-keys.ts";
 import { judgeAll, judgeTaken, type Rig, verdictsOf } from "../../src/usecases/judge.ts";
 
 const BIKE = { id: "b1" as BikeId, equipment: KINDS["chain-drive twin"].equipment };
-const rig = (specs: readonly Spec[] = [], place: string | null = null, use: Rig["use"] = null): Rig => ({ bike: BIKE, specs, place, use });
+const rig = (specs: readonly Spec[] = [], place: string | null = null, use: Rig["use"] = null): Rig => ({
+  bike: BIKE,
+  specs,
+  place,
+  use,
+  ways: new Map(),
+  looked: true,
+});
 
 let n = 0;
 const taken = (kind: ReadingKind, value: number, more: { place?: Place; on?: string; detail?: ReadingDetail; unit?: UnitId; at?: string } = {}): Taken => ({
@@ -72,6 +79,12 @@ describe("what a measure needs to be known", () => {
     expect(verdict(taken("chain slack", 30), rig([slack]))).toBe("upright");
     expect(verdict(taken("chain slack", 30, { detail: { conditions: ["on the side stand"] } }), rig([slack]))).toBe("within");
     expect(judgeTaken(taken("chain slack", 15), rig([slack]))?.judgement).toMatchObject({ is: "beyond limit", side: "low" });
+  });
+  test("how it is taken is said once and kept for the bike; that a battery rested is said of each reading", () => {
+    const kept = (kind: ReadingKind, detail: ReadingDetail): Rig => ({ ...rig([slack]), ways: new Map([[kind, detail]]) });
+    expect(verdict(taken("chain slack", 30), kept("chain slack", { conditions: ["upright"] }))).toBe("within");
+    expect(verdict(taken("charging voltage", 14.2, { unit: "V" }), kept("charging voltage", { rpm: 5000 }))).toBe("within");
+    expect(verdict(taken("battery voltage", 12.8, { unit: "V" }), kept("battery voltage", { conditions: ["rested"] }))).toBe("rested");
   });
   test("a level between the marks says nothing until the bike stood upright; below the mark it does", () => {
     const level = (value: number, detail?: ReadingDetail) => taken("brake fluid level", value, { place: "front", ...(detail === undefined ? {} : { detail }) });
@@ -135,4 +148,13 @@ describe("what stands of several readings", () => {
       { item: "rear-pads.measure", is: "beyond limit", measured: { value: 0.8, limit: 1, side: "low" } },
     ]);
   });
+});
+
+test("a low battery says at which frost it bursts; a lithium one does not freeze but is never charged in frost", () => {
+  const low = taken("battery voltage", 11.89, { unit: "V" });
+  // US Army TM 5-1185 at the specific gravity of an empty battery, 1.120: +13 °F, by a straight line between 1.100 (+19 °F) and 1.150 (+5 °F).
+  const flooded = { ...BIKE, equipment: { ...BIKE.equipment, battery: "flooded" as const } };
+  expect(judgeTaken(low, { ...rig(), bike: flooded })?.freezes).toBeCloseTo((13.4 - 32) / 1.8, 6);
+  const lithium = { ...BIKE, equipment: { ...BIKE.equipment, battery: "lithium" as const } };
+  expect(judgeTaken(low, { ...rig(), bike: lithium })).toMatchObject({ judgement: { is: "beyond limit" }, freezes: null });
 });

@@ -28,6 +28,9 @@ export function fold(base: PlanBase, edits: readonly PlanEdit[]): FoldedPlan {
       case "restore":
         dropped.delete(edit.item);
         break;
+      case "base":
+        // On record only: which base lies beneath is said by the bike.
+        break;
     }
   }
   const all = [...items.values()];

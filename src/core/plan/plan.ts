@@ -101,4 +101,6 @@ export type PlanEdit =
     }
   | { readonly change: "add"; readonly item: PlanItem }
   | { readonly change: "drop"; readonly item: ItemKey }
-  | { readonly change: "restore"; readonly item: ItemKey };
+  | { readonly change: "restore"; readonly item: ItemKey }
+  /** Another plan was taken, from one hash to another; the other edits lie on it as they did. */
+  | { readonly change: "base"; readonly from: string; readonly to: string };

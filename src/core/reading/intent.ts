@@ -77,14 +77,21 @@ export type Gap =
       readonly named: string | null;
     }
   | { readonly need: "place"; readonly options: readonly Place[] }
+  /** A figure that two kinds share: "sag 35" may be with the rider on or without. */
+  | { readonly need: "kind"; readonly options: readonly ReadingKind[] }
+  /** "Low" may be at the mark or below it: places in the list of levels. */
+  | { readonly need: "level"; readonly options: readonly number[] }
   | { readonly need: "unit"; readonly options: readonly ReadingUnit[] }
   | { readonly need: "number" /** "14.820" may be fourteen thousand or fourteen and a bit */; readonly options: readonly number[] }
   | { readonly need: "item"; readonly options: readonly ItemKey[] }
   | { readonly need: "date"; readonly options: readonly LocalDate[]; readonly typed: string }
   /** Is something wrong with the bike, or was it talk? */
   | { readonly need: "defect" }
-  /** Strange beside the bike's history, as usecases find it; only "warm" is the reader's. */
-  | { readonly need: "sure"; readonly because: "runs backwards" | "beyond a later one" | "implausible jump" | "out of range" | "future date" | "warm" };
+  /** Strange beside the bike's history, as usecases find it; "warm" and "trip" are the reader's. */
+  | {
+      readonly need: "sure";
+      readonly because: "runs backwards" | "beyond a later one" | "implausible jump" | "out of range" | "future date" | "warm" | "trip";
+    };
 
 /** What a message came to. */
 export type Meant = {

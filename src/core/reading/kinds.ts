@@ -19,6 +19,8 @@ export type KindRow = {
   readonly dimension: Dimension | "level";
   /** Where on the bike it can be taken; empty when there is one place only. */
   readonly places: readonly Place[];
+  /** The places to ask about when none was said; empty where none need be. */
+  readonly ask: readonly Place[];
   /** Values that a bike can show, in the canonical unit of the dimension: outside it the member is asked. */
   readonly plausible: readonly [number, number];
   /** Units people read it in; the first is taken when a bare number can mean nothing else. */
@@ -35,12 +37,13 @@ const CLEARANCE = { mm: [0.02, 1], in: [0.001, 0.04], thou: [1, 40] } as const;
  * Common practice unless a row says otherwise: what the instruments of a workshop show on a motorcycle, widened.
  */
 export const READING_KINDS = {
-  odometer: { dimension: "distance", places: [], plausible: [0, 16_093_440 * 999_999], units: ["mi", "km"], usual: {} },
-  "engine hours": { dimension: "engine hours", places: [], plausible: [0, 50_000], units: ["h"], usual: { h: [0, 50_000] } },
+  odometer: { dimension: "distance", places: [], ask: [], plausible: [0, 16_093_440 * 999_999], units: ["mi", "km"], usual: {} },
+  "engine hours": { dimension: "engine hours", places: [], ask: [], plausible: [0, 50_000], units: ["h"], usual: { h: [0, 50_000] } },
   // kPa. Road and trail pressures lie between about 10 psi (trail) and 50 psi.
   "cold pressure": {
     dimension: "pressure",
     places: TYRES,
+    ask: ENDS,
     plausible: [34, 552],
     units: ["psi", "bar", "kPa"],
     usual: { psi: [8, 60], bar: [0.6, 4.2], kPa: [60, 420] },
@@ -49,37 +52,46 @@ export const READING_KINDS = {
   tread: {
     dimension: "length",
     places: TYRES,
+    ask: ENDS,
     plausible: [0, 20],
     units: ["mm", "1/32 in", "in"],
     usual: { mm: [0, 20], "1/32 in": [1, 20], in: [0.01, 0.6] },
   },
   // mm of lining. New pads carry 4 to 8.
-  "pad thickness": { dimension: "length", places: CALIPERS, plausible: [0, 15], units: ["mm", "in"], usual: { mm: [0, 15], in: [0.01, 0.4] } },
-  "disc thickness": { dimension: "length", places: CALIPERS, plausible: [1, 15], units: ["mm", "in"], usual: { mm: [1, 15], in: [0.05, 0.4] } },
-  "chain slack": { dimension: "length", places: [], plausible: [0, 120], units: ["mm", "in"], usual: { mm: [4, 120], in: [0.2, 3] } },
+  "pad thickness": { dimension: "length", places: CALIPERS, ask: ENDS, plausible: [0, 15], units: ["mm", "in"], usual: { mm: [0, 15], in: [0.01, 0.4] } },
+  "disc thickness": { dimension: "length", places: CALIPERS, ask: ENDS, plausible: [1, 15], units: ["mm", "in"], usual: { mm: [1, 15], in: [0.05, 0.4] } },
+  "chain slack": { dimension: "length", places: [], ask: [], plausible: [0, 120], units: ["mm", "in"], usual: { mm: [4, 120], in: [0.2, 3] } },
   // mm over the pitches that were counted (detail.pitches): 20 pitches of a 5/8 in chain are 317.5.
-  "chain length": { dimension: "length", places: [], plausible: [50, 3000], units: ["mm", "in"], usual: { mm: [100, 3000], in: [4, 60] } },
-  "belt deflection": { dimension: "length", places: [], plausible: [0, 60], units: ["mm", "in"], usual: { mm: [2, 60], in: [0.1, 1.5] } },
+  "chain length": { dimension: "length", places: [], ask: [], plausible: [50, 3000], units: ["mm", "in"], usual: { mm: [100, 3000], in: [4, 60] } },
+  "belt deflection": { dimension: "length", places: [], ask: [], plausible: [0, 60], units: ["mm", "in"], usual: { mm: [2, 60], in: [0.1, 1.5] } },
   // V. Six- and twelve-volt batteries.
-  "battery voltage": { dimension: "voltage", places: [], plausible: [0, 16], units: ["V", "mV"], usual: { V: [2, 16] } },
-  "charging voltage": { dimension: "voltage", places: [], plausible: [5, 20], units: ["V", "mV"], usual: { V: [5, 20] } },
-  "brake fluid level": { ...LEVEL, places: ENDS },
-  "clutch fluid level": { ...LEVEL, places: [] },
-  "oil level": { ...LEVEL, places: [] },
-  "coolant level": { ...LEVEL, places: [] },
+  "battery voltage": { dimension: "voltage", places: [], ask: [], plausible: [0, 16], units: ["V", "mV"], usual: { V: [2, 16] } },
+  "charging voltage": { dimension: "voltage", places: [], ask: [], plausible: [5, 20], units: ["V", "mV"], usual: { V: [5, 20] } },
+  "brake fluid level": { ...LEVEL, places: ENDS, ask: ENDS },
+  "clutch fluid level": { ...LEVEL, places: [], ask: [] },
+  "oil level": { ...LEVEL, places: [], ask: [] },
+  "coolant level": { ...LEVEL, places: [], ask: [] },
   // °C down to which the coolant is good.
-  "coolant strength": { dimension: "temperature", places: [], plausible: [-80, 10], units: ["°C", "°F"], usual: {} },
-  "clutch free play": { dimension: "length", places: [], plausible: [0, 60], units: ["mm", "in"], usual: { mm: [1, 60], in: [0.02, 0.8] } },
-  "throttle free play": { dimension: "length", places: [], plausible: [0, 30], units: ["mm", "in"], usual: { mm: [1, 30], in: [0.02, 0.8] } },
+  "coolant strength": {
+    dimension: "temperature",
+    places: [],
+    ask: [],
+    plausible: [-80, 10],
+    units: ["°C", "°F"],
+    usual: { "°C": [-60, 45], "°F": [-70, 115] },
+  },
+  "clutch free play": { dimension: "length", places: [], ask: [], plausible: [0, 60], units: ["mm", "in"], usual: { mm: [1, 60], in: [0.02, 0.8] } },
+  "throttle free play": { dimension: "length", places: [], ask: [], plausible: [0, 30], units: ["mm", "in"], usual: { mm: [1, 30], in: [0.02, 0.8] } },
   // mm above (+) or below (-) the footrest.
-  "brake pedal height": { dimension: "length", places: [], plausible: [-100, 150], units: ["mm", "in"], usual: { mm: [3, 150] } },
-  "static sag": { dimension: "length", places: ENDS, plausible: [0, 150], units: ["mm", "in"], usual: { mm: [3, 150], in: [0.1, 2.5] } },
-  "rider sag": { dimension: "length", places: ENDS, plausible: [0, 200], units: ["mm", "in"], usual: { mm: [5, 200], in: [0.2, 4] } },
-  "valve clearance": { dimension: "length", places: VALVES, plausible: [0, 1.5], units: ["mm", "in", "thou"], usual: CLEARANCE },
+  "brake pedal height": { dimension: "length", places: [], ask: [], plausible: [-100, 150], units: ["mm", "in"], usual: { mm: [3, 150] } },
+  "static sag": { dimension: "length", places: ENDS, ask: ENDS, plausible: [0, 150], units: ["mm", "in"], usual: { mm: [3, 150], in: [0.1, 2.5] } },
+  "rider sag": { dimension: "length", places: ENDS, ask: ENDS, plausible: [0, 200], units: ["mm", "in"], usual: { mm: [5, 200], in: [0.2, 4] } },
+  "valve clearance": { dimension: "length", places: VALVES, ask: ["intake", "exhaust"], plausible: [0, 1.5], units: ["mm", "in", "thou"], usual: CLEARANCE },
   // kPa on a compression gauge.
   compression: {
     dimension: "pressure",
     places: CYLINDERS,
+    ask: [],
     plausible: [0, 3000],
     units: ["psi", "bar", "kPa", "kgf/cm²"],
     usual: { psi: [60, 350], bar: [4, 24], kPa: [500, 2400] },
@@ -87,13 +99,21 @@ export const READING_KINDS = {
   "plug gap": {
     dimension: "length",
     places: CYLINDERS,
+    ask: [],
     plausible: [0.1, 3],
     units: ["mm", "in", "thou"],
     usual: { mm: [0.3, 2], in: [0.01, 0.08], thou: [12, 80] },
   },
   // L put in. More than any tank holds is a slip.
-  fuel: { dimension: "volume", places: [], plausible: [0.05, 80], units: ["L", "US gal", "imp gal"], usual: {} },
-  "ambient temperature": { dimension: "temperature", places: [], plausible: [-50, 60], units: ["°C", "°F"], usual: {} },
+  fuel: { dimension: "volume", places: [], ask: [], plausible: [0.05, 80], units: ["L", "US gal", "imp gal"], usual: {} },
+  "ambient temperature": {
+    dimension: "temperature",
+    places: [],
+    ask: [],
+    plausible: [-50, 60],
+    units: ["°C", "°F"],
+    usual: { "°C": [-60, 45], "°F": [-70, 115] },
+  },
 } as const satisfies Record<string, KindRow>;
 
 export type ReadingKind = keyof typeof READING_KINDS;

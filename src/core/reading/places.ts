@@ -1,7 +1,17 @@
 // Where on a bike a reading can be taken.
 
 /** A brake's caliper that was not named more closely is "front": what was said is kept, and no side is guessed. */
-export type Place = "front" | "rear" | "sidecar" | "front left" | "front right" | `cylinder ${number}` | `intake ${number}` | `exhaust ${number}`;
+export type Place =
+  | "front"
+  | "rear"
+  | "sidecar"
+  | "front left"
+  | "front right"
+  | "intake"
+  | "exhaust"
+  | `cylinder ${number}`
+  | `intake ${number}`
+  | `exhaust ${number}`;
 
 export const ENDS = ["front", "rear"] as const satisfies readonly Place[];
 export const TYRES = ["front", "rear", "sidecar"] as const satisfies readonly Place[];
@@ -12,4 +22,4 @@ const numbered = <T extends string>(name: T, most: number): readonly `${T} ${num
   Array.from({ length: most }, (_, n) => `${name} ${n + 1}` as `${T} ${number}`);
 export const CYLINDERS: readonly Place[] = numbered("cylinder", MOST_CYLINDERS);
 /** Counted along the engine as the member counts: intake 1, intake 2, exhaust 1... */
-export const VALVES: readonly Place[] = [...numbered("intake", MOST_VALVES), ...numbered("exhaust", MOST_VALVES)];
+export const VALVES: readonly Place[] = ["intake", "exhaust", ...numbered("intake", MOST_VALVES), ...numbered("exhaust", MOST_VALVES)];

@@ -14,6 +14,7 @@ import type { ChartWords } from "./chart-words.ts";
 import type { DefectWords } from "./defect-words.ts";
 import type { DetailWords } from "./detail-words.ts";
 import type { ReadingKind } from "./kinds.ts";
+import type { MeasuringWords, PlaceWord } from "./measuring-words.ts";
 
 export type Vocabulary = {
   readonly units: UnitNames;
@@ -21,7 +22,9 @@ export type Vocabulary = {
   readonly asking: AskingWords;
   /** Words that name a kind of reading: "tread", "pressure", "odo". */
   readonly kinds: Readonly<Record<ReadingKind, readonly string[]>>;
-  readonly places: Readonly<Record<"front" | "rear" | "both", readonly string[]>>;
+  readonly places: Readonly<Record<PlaceWord, readonly string[]>>;
+  /** What stands with a measured value: levels, conditions, sides. */
+  readonly measuring: MeasuringWords;
   /** What people type for a standard item, by item key: "oil and filter". */
   readonly items: Readonly<Record<string, readonly string[]>>;
   /** Words that say work was done, with the actions each can mean; empty: any. */

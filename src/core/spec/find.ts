@@ -5,7 +5,12 @@ import { SPEC_USES, type SpecUse } from "./spec.ts";
 /** Names people type, by key: the name on screen first. */
 export type SpecNames = Readonly<Record<string, readonly string[]>>;
 /** Words of a language around a spec. */
-export type SpecWords = { readonly names: SpecNames; readonly uses: Readonly<Record<SpecUse, readonly string[]>>; readonly idle: readonly string[] };
+export type SpecWords = {
+  readonly names: SpecNames;
+  readonly uses: Readonly<Record<SpecUse, readonly string[]>>;
+  readonly idle: readonly string[];
+  readonly tables: Readonly<Record<"loads" | "speeds" | "tread" | "volts", readonly string[]>>;
+};
 
 /** `keys`: all that the words mean; empty when nothing is near enough, and then `nearest` says what is. `own`: the one whose name was typed in full, though others share the phrase. */
 export type FoundSpecs = { readonly keys: readonly string[]; readonly own: string | null; readonly use: SpecUse | null; readonly nearest: readonly string[] };

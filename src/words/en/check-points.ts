@@ -197,7 +197,7 @@ export const POINT_WORDS = {
   },
   handlebars: { name: "Handlebars", look: "Push, pull and turn.", good: "Straight, tight in their clamps, grips and bar ends fast." },
   "full-lock": {
-    name: "Full lock, both ways",
+    name: "Full lock both ways",
     look: "Turn to each stop and watch cables, hoses and wires.",
     good: "Free all the way; nothing pulls, snags or is pinched.",
   },
@@ -274,7 +274,7 @@ export const POINT_WORDS = {
     good: "No crack, no fresh rust line, nothing loose.",
   },
   fasteners: {
-    name: "Nuts, bolts and pins",
+    name: "Fasteners and pins",
     look: "Axles, calipers, bars, footrests: look, touch, count the pins.",
     good: "None loose or missing; paint marks still in line.",
   },

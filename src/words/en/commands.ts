@@ -134,6 +134,48 @@ export const COMMAND_WORDS = {
     options: { item: "Which item of the plan", every: "How often: 4,000 mi or 12 months, 6,000 km, 2 years", bike: "Which bike, when you have several" },
     example: "/plan change item:oil and filter every:3,000 mi or 12 months",
   },
+  "plan add": {
+    does: "Add an item of your own to a bike's plan.",
+    options: {
+      called: "What it is: heated grip wiring",
+      every: "How often: 4,000 mi or 12 months, 6,000 km, 2 years",
+      action: "What is done to it; inspect if not said",
+      system: "Where on the bike it belongs",
+      why: "Why, kept with the change",
+      bike: "Which bike, when you have several",
+    },
+    example: "/plan add called:heated grip wiring every:12 months action:inspect",
+  },
+  "plan drop": {
+    does: "Drop an item of a bike's plan, or bring it back; it stays visible as dropped.",
+    options: { item: "Which item of the plan", back: "Bring a dropped one back", why: "Why, kept with the change", bike: "Which bike, when you have several" },
+    example: "/plan drop item:headlamp aim why:set for good",
+  },
+  "plan history": {
+    does: "Every change of a bike's plan: what, by whom, when and why.",
+    options: { bike: "Which bike, when you have several" },
+    example: "/plan history bike:Heron",
+  },
+  "plan compare": {
+    does: "Your plan beside the starter plan or the group's; take it over if you like.",
+    options: { with: "The starter plan as it is now, the group's for this make and model, or as it was given", bike: "Which bike, when you have several" },
+    example: "/plan compare with:group plan bike:Heron",
+  },
+  "plan share": {
+    does: "Share your plan as the group's for its make and model.",
+    options: { manual: "The manual it is from, with its edition", bike: "Which bike, when you have several" },
+    example: "/plan share manual:workshop manual, 2019 edition bike:Heron",
+  },
+  "plan export": {
+    does: "Your plan as a file, to keep or to take elsewhere.",
+    options: { bike: "Which bike, when you have several" },
+    example: "/plan export bike:Heron",
+  },
+  "plan import": {
+    does: "Paste a plan file; you see what it changes before anything is saved.",
+    options: { bike: "Which bike, when you have several" },
+    example: "/plan import bike:Heron",
+  },
   "plan chart": {
     does: "The service chart of your bike's plan: which item at which service, as text, drawing and table.",
     options: { bike: "Which bike, when you have several", until: "The last service to show: 24,000 mi", share: "Show the answer to everyone here" },
@@ -147,7 +189,7 @@ export const COMMAND_WORDS = {
   spec: {
     does: "A value from your manual: look it up by name, or enter it with its source.",
     options: {
-      what: "Front tyre pressure two-up, oil, rear axle; leave it out for all that is known",
+      what: "Front tyre pressure two-up, oil, rear axle; or a mark: 10W-40, DOT 4, 58V, M8, tread law",
       value: "To enter it: 98 Nm, 25-35 mm, at least 4.5 mm, or words such as a plug's name",
       source: "Manual, edition and page: workshop manual, 2019 edition, p. 142",
       for: "Solo, two-up or loaded, where the manual has them apart",
@@ -160,6 +202,11 @@ export const COMMAND_WORDS = {
     does: "The service sheet: what the next service asks of your bike, in order, with tools, values and parts to have ready.",
     options: { at: "Which service: next, or 12,000 mi", bike: "Which bike, when you have several", share: "Show the answer to everyone here" },
     example: "/plan sheet at:16,000 mi bike:Heron",
+  },
+  "plan recheck": {
+    does: "What is looked at again after work, and how far after it; change it to what your manual says.",
+    options: { item: "Which look", every: "How far after the work: 100 mi, 150 km; never; again", bike: "Which bike, when you have several" },
+    example: "/plan recheck item:slack of the new chain every:200 mi",
   },
   "plan shopping": {
     does: "What to buy for all that falls due within a month or until a day, each thing once.",

@@ -12,10 +12,12 @@ import { convertWords } from "./convert.ts";
 import { defectWords } from "./defects.ts";
 import { dueWords } from "./due.ts";
 import { judgeWords } from "./judge.ts";
+import { lookUpWords } from "./look-up.ts";
 import { outlookWords } from "./outlook.ts";
 import { partsWords } from "./parts.ts";
 import { pictureWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
+import { planEditWords } from "./plan-edits.ts";
 import { readChartWords } from "./read-chart.ts";
 import { readingWords } from "./readings.ts";
 import { recordWords } from "./records.ts";
@@ -58,6 +60,8 @@ export function english(style: PrintStyle, today: LocalDate) {
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),
     settings: settingsWords(p),
+    planEdits: planEditWords(p, plan, today),
+    lookUp: lookUpWords(p),
     specs: specWords(p, style.locale, today),
     sheet: sheetWords(p),
     parts: partsWords(p),

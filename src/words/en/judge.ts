@@ -20,6 +20,8 @@ export type SaidJudged = {
   readonly add: number | null;
   readonly share: number | null;
   readonly miscounted: boolean;
+  /** °C at which a low lead-acid battery freezes; null for lithium and for what is no battery. */
+  readonly freezes: number | null;
 };
 
 /** What the sides of a limit are called; "low" and "high" where the trade has no word of its own. */
@@ -43,7 +45,7 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   "chain slack": ["Slacken it: a tight chain ruins the gearbox bearing.", "Adjust it; with the adjuster at its end, replace the chain."],
   "chain length": ["", "Replace chain and both sprockets together."],
   "belt deflection": ["Slacken it.", "Tighten it as the manual says."],
-  "battery voltage": ["Charge it within days; left low it sulphates.", ""],
+  "battery voltage": ["", ""],
   "charging voltage": [
     "Look at the terminals, then have the charging circuit tested.",
     "Have the regulator tested before the next ride: it boils the battery.",
@@ -71,20 +73,23 @@ const NEAR: Partial<Record<JudgedKind, readonly [low: string, high: string]>> = 
 };
 
 const NEEDS: Record<Missing, string> = {
-  limit: "the bike's own limit; it stands in its manual or on the part",
-  place: "which place it was",
-  cold: "whether the engine was cold; say “cold”",
-  upright: "whether the bike stood upright; say “upright”",
-  "on the side stand": "how the bike stood; say “upright” or “on the side stand”",
-  "at force": "whether it was at the force the manual names; say “at force”",
-  rested: "whether it had rested six hours; say “rested”",
-  rpm: "the engine speed; say it, such as “at 5000 rpm”",
-  temperature: "whether the engine was warm; say “warm”",
-  chemistry: "which kind of battery it has",
-  pitch: "over how many pitches it was measured, and the chain's size",
-  readings: "a length that fits",
-  "tyre date": "the tyre's date code",
+  limit: "it needs the bike's own limit, which stands in its manual or on the part; enter it once with /spec",
+  place: "say which place it was",
+  cold: "say “cold” if the engine was",
+  upright: "say “upright” if the bike stood so",
+  "on the side stand": "say how the bike stood, “upright” or “on the side stand”",
+  "at force": "say “at force” if it was the force that the manual names",
+  rested: "say “rested” once it has stood six hours since charging or riding",
+  rpm: "say the engine speed, such as “at 5000 rpm”",
+  temperature: "say “warm” if the engine was",
+  chemistry: "say which kind of battery it has with /bike fitted",
+  pitch: "say over how many pitches it was, and enter the chain's size once with /spec",
+  readings: "that is shorter than a new chain; measure it again",
+  "tyre date": "it needs the tyre's date code",
 };
+
+/** What is said once of a bike and kept. */
+const KEPT: readonly Missing[] = ["cold", "upright", "on the side stand", "at force", "rpm", "temperature"];
 
 /** Bars moulded in at this height lie below what some laws ask for. */
 const BARS = 0.8;
@@ -92,23 +97,24 @@ const BARS = 0.8;
 export const judgeWords = (p: Printer) => {
   const { reading } = readingWords(p);
   const amount = (value: number, unit: ReadingUnit): string => (unit === "level" ? "the mark" : p.amount(value, unit));
-  const limitOf = (j: SaidJudged): string => {
+  const limitOf = (j: SaidJudged, wanted = ""): string => {
     const { unit, judgement } = j;
     if (judgement.is === "cannot tell") return "";
     const { min, max, source } = judgement.limit;
     const span =
       min !== null && max !== null ? (min === max ? amount(min, unit) : `${amount(min, unit)} to ${amount(max, unit)}`) : amount(min ?? max ?? 0, unit);
+    const all = `${span}${wanted}`;
     switch (j.by) {
       case "spec":
-        return source === "" ? `${span} by your own figure` : `${span}, ${source}`;
+        return source === "" ? `${all} by your own figure` : `${all}, ${source}`;
       case "law":
-        return `${span} by law, ${source}`;
+        return `${all} by law, ${source}`;
       case "bars":
-        return `${span}, the moulded bars`;
+        return `${all}, the moulded bars`;
       case "practice":
-        return `${span}, common practice`;
+        return `${all}, common practice`;
       case "mark":
-        return span;
+        return all;
     }
   };
   const sided = (j: SaidJudged): string => {
@@ -121,16 +127,21 @@ export const judgeWords = (p: Printer) => {
     if (j.miscounted) return `${called}: that is about one pitch fewer. Twenty pitches lie between twenty-one pins; count the gaps and measure again.`;
     const [first, ...rest] = j.judgement.missing;
     const one = first === "upright" && rest.includes("on the side stand") ? "on the side stand" : (first ?? "limit");
-    return `${called}: cannot tell without ${NEEDS[one]}.`;
+    return `${called}: cannot tell yet; ${NEEDS[one]}.${KEPT.includes(one) ? " I keep it for this bike." : ""}`;
   };
   const pressure = (j: SaidJudged, called: string): string => {
     if (j.judgement.is === "cannot tell") return cause(j, called);
     const add = j.add ?? 0;
     const off = amount(Math.abs(add), j.unit);
-    if (add === 0) return `${called}: good, ${limitOf(j)} wanted.`;
+    if (add === 0) return `${called}: good, ${limitOf(j, " wanted")}.`;
     const what = add > 0 ? `${off} low, add ${off} where it stands` : `${off} high, let out ${off} where it stands`;
-    return `${called}: ${what} (${limitOf(j)} wanted).${j.doNotRide ? " Do not ride before it is set, and look for what let it out." : ""}`;
+    return `${called}: ${what} (${limitOf(j, " wanted")}).${j.doNotRide ? " Do not ride before it is set, and look for what let it out." : ""}`;
   };
+  /** How to charge it, and whether frost can burst it. */
+  const battery = (j: SaidJudged): string =>
+    j.freezes === null
+      ? "Charge it with a charger made for lithium, never below 0 °C and never in a desulphating mode."
+      : `Charge it within days; left low it sulphates, and at that charge it freezes at about ${p.figure(j.freezes, 0)} °C.`;
   /** One line: the value, its verdict, what to do. */
   const line = (j: SaidJudged): string => {
     const called = capital(reading({ ...j, dial: null, typed: "", on: "" as never }));
@@ -139,10 +150,12 @@ export const judgeWords = (p: Printer) => {
     if (judgement.is === "cannot tell") return cause(j, called);
     const charge = j.kind === "battery voltage" && j.share !== null ? `, about ${p.figure(Math.round(j.share * 20) * 5, 0)} % charged` : "";
     const longer = j.kind === "chain length" && j.share !== null ? `, ${p.figure(j.share * 100, 1)} % longer than new` : "";
-    const stands = `${called}${charge}${longer}: ${judgement.is}${judgement.is === "within" ? "" : sided(j)} (${limitOf(j)}).`;
+    const held = j.by === "mark" ? "" : ` (${limitOf(j)})`;
+    const stands = `${called}${charge}${longer}: ${judgement.is}${judgement.is === "within" ? "" : sided(j)}${held}.`;
     if (judgement.is === "within") return stands;
     const above = j.kind === "tread" && (judgement.limit.min ?? 0) > BARS + 0.05 ? ` The moulded bars, ${amount(BARS, j.unit)}, lie below that.` : "";
     if (judgement.is === "near limit") return `${stands}${NEAR[j.kind]?.[judgement.side === "high" ? 1 : 0] ?? ""}${above}`;
+    if (j.kind === "battery voltage") return `${stands} ${battery(j)}`;
     const what = DO[j.kind][judgement.side === "high" ? 1 : 0];
     return `${stands}${what === "" ? "" : ` ${what}`}${j.doNotRide ? " Do not ride on it." : ""}${above}`;
   };
@@ -156,6 +169,9 @@ export const judgeWords = (p: Printer) => {
       });
       return `To judge ${p.list(kinds)} I need the figures of your manual, once: /spec.`;
     },
+    uneven: ({ end, by, unit }: { readonly end: "front" | "rear"; readonly by: number; readonly unit: ReadingUnit }): string =>
+      `${capital(end)} pads differ by ${amount(by, unit)}: a piston or a slide pin sticks. Clean the caliper before new pads go in.`,
+    oneEnd: (): string => "One end is new: keep both of one construction, and of a pair that the bike's maker names. Take it gently at first.",
     unknownPlace: (): string => "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more: /group place.",
     howTo: (kind: ReadingKind): string => KIND_WORDS[kind].howTo,
   };

@@ -1,7 +1,7 @@
 // Parts fitted and what to buy, in English.
 
 import type { LocalDate, VagueDate } from "../../core/calendar/dates.ts";
-import type { Stretch } from "../../core/quantity/distance.ts";
+import type { DistanceUnit, Stretch } from "../../core/quantity/distance.ts";
 import type { Printer } from "../printer.ts";
 import type { OnBike } from "./due.ts";
 import { capital, lowered } from "./text.ts";
@@ -13,6 +13,12 @@ type Part = {
   readonly kit: readonly string[];
   readonly words: string | null;
   readonly made: string | null;
+};
+type Recheck = {
+  readonly name: string;
+  readonly distance: { readonly miles: number | null; readonly km: number | null };
+  readonly changed: boolean;
+  readonly dropped: boolean;
 };
 type Amount = { readonly nickname: string; readonly count: number | null; readonly amount: string | null; readonly kind: string | null };
 
@@ -27,6 +33,15 @@ export const partsWords = (p: Printer) => ({
   kit: (part: string, kit: readonly string[]): string => `  ${capital(part)} are changed as one: ${p.list(kit)}. If one of them stayed on, say so in a note.`,
   unknown: (parts: readonly string[]): string =>
     `Nothing on record of: ${p.list(parts)}. Record when it was fitted, such as /work did:rear tyre on:spring 2024 outcome:replaced.`,
+  rechecksTitle: (nickname: string): string => `${nickname}, looked at again after work:`,
+  recheck: ({ name, distance, changed, dropped }: Recheck, column: DistanceUnit): string => {
+    const own = column === "mi" ? distance.miles : distance.km;
+    const far =
+      own === null ? `${p.figure((column === "mi" ? distance.km : distance.miles) ?? 0, 0)} ${column === "mi" ? "km" : "mi"}` : `${p.figure(own, 0)} ${column}`;
+    return `- ${name}: ${dropped ? "never" : `${far} after it`}${changed || dropped ? " (yours)" : ""}`;
+  },
+  rechecksHow: (): string =>
+    "Common practice; your manual has the last word. Change one with item: and every:, such as every:200 mi, or every:never and every:again.",
   shoppingTitle: (until: LocalDate, today: LocalDate, bikes: number): string =>
     `To buy for what falls due by ${p.date(until, today)}${bikes > 1 ? ` on ${bikes} bikes` : ""}:`,
   nothing: (until: LocalDate, today: LocalDate): string => `Nothing falls due by ${p.date(until, today)} that something has to be bought for.`,

@@ -2,13 +2,15 @@
 
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { Dial, DistanceUnit } from "../../core/quantity/distance.ts";
+import type { ReadingDetail } from "../../core/reading/detail.ts";
 import type { Gap } from "../../core/reading/intent.ts";
-import { LEVELS, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
+import { LEVELS, type Level, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
 import type { Outcome, Status } from "../../core/schedule/facts.ts";
 import type { WorkDetail } from "../../core/work-detail.ts";
 import type { Printer } from "../printer.ts";
 import { englishItemName } from "./item-names.ts";
 import { KIND_WORDS, LEVEL_WORDS } from "./kinds.ts";
+import { detailTail, valueAsTyped } from "./reading-detail.ts";
 import { capital } from "./text.ts";
 import { workDetailWords } from "./work-detail.ts";
 
@@ -21,6 +23,7 @@ export type SaidReading = {
   readonly unit: ReadingUnit;
   readonly typed: string;
   readonly on: LocalDate;
+  readonly detail?: ReadingDetail | null;
 };
 type SaidWork = {
   readonly items: readonly { readonly called: string; readonly outcome: Outcome }[];
@@ -35,9 +38,10 @@ export const readingWords = (p: Printer) => {
   const detail = workDetailWords(p);
   const value = (r: SaidReading): string => {
     if (r.unit === "level") return LEVEL_WORDS[LEVELS[r.value ?? 0] ?? "between"];
-    return r.dial === null ? p.amount(r.value ?? 0, r.unit) : p.point(r.dial, r.unit as DistanceUnit);
+    return r.dial === null ? valueAsTyped(p, r.value ?? 0, r.unit, r.typed) : p.point(r.dial, r.unit as DistanceUnit);
   };
-  const reading = (r: SaidReading): string => `${r.place === null ? "" : `${r.place} `}${KIND_WORDS[r.kind].name} ${value(r)}`;
+  const reading = (r: SaidReading): string =>
+    `${r.place === null ? "" : `${r.place} `}${KIND_WORDS[r.kind].name} ${value(r)}${detailTail(p, r.detail ?? null, r.unit)}`;
   const day = (on: LocalDate, today: LocalDate): string => (on === today ? "today" : p.date(on, today));
   return {
     reading,
@@ -78,8 +82,12 @@ export const readingWords = (p: Printer) => {
       switch (gap.need) {
         case "bike":
           return gap.named === null ? `Which bike is ${about} for?` : `I know no bike of yours called “${gap.named}”. Which one is ${about} for?`;
+        case "kind":
+          return `${capital(about)}${of}: which of these is it?`;
         case "place":
-          return `${capital(about)}${of}: front or rear?`;
+          return `${capital(about)}${of}: ${gap.options.join(" or ")}?`;
+        case "level":
+          return `${capital(about)}${of}: at the low mark, or below it?`;
         case "unit":
           return `${capital(about)}${of}: in which unit?`;
         case "number":
@@ -148,7 +156,11 @@ export const readingWords = (p: Printer) => {
           ? p.date(given as LocalDate, today0)
           : gap.need === "item"
             ? englishItemName(given, null)
-            : given,
+            : gap.need === "kind"
+              ? KIND_WORDS[given as ReadingKind].name
+              : gap.need === "level"
+                ? LEVEL_WORDS[given as Level]
+                : given,
   };
 };
 
@@ -169,6 +181,8 @@ function strange(
       return `${capital(about)}${of} is above what the dial showed later.${before.replace("The last one", "A later one")} Which is it?`;
     case "warm":
       return `${capital(about)}${of} was read warm, and a pressure is judged cold: read it again before a ride, or say that it was cold.`;
+    case "trip":
+      return `${capital(about)}${of} takes it that the trip meter was zeroed at the last reading.${before} Was it?`;
     case "implausible jump":
       return `${capital(about)}${of} is a long way from the last one.${before} Is it right?`;
     case "out of range":

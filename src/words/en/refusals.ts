@@ -86,6 +86,20 @@ export const refusalWords = (p: Printer) => {
         return "That job was finished. Open it again with its button, or begin the next one from /plan sheet.";
       case "job open":
         return "Another job is open on that bike. Finish it first: /plan job.";
+      case "no group plan":
+        return refusal.model === null
+          ? "Say the bike's make and model first: /bike change model:. The group's plans go by it."
+          : `Nobody has shared a plan for ${clip(refusal.model)} here yet. /plan share shares yours.`;
+      case "no model":
+        return `Say ${refusal.nickname}'s make and model first: /bike change model:. The group's plans go by it.`;
+      case "bad plan file": {
+        const why = {
+          "not JSON": "it is not JSON there",
+          twice: `${clip(refusal.detail)} stands there twice`,
+          format: refusal.detail === "no leg" ? "an interval needs a distance, months or hours" : clip(refusal.detail),
+        }[refusal.because];
+        return `That plan cannot be read: line ${refusal.line}${refusal.at === "" ? "" : ` (${clip(refusal.at)})`}: ${why}. Nothing was changed.`;
+      }
       case "not yours":
         return "Only the bike's owner can do that.";
       case "gone":

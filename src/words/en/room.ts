@@ -27,7 +27,8 @@ export const roomWords = {
   speaking: (member: string, place: string): string => `You are ${member}, ${place === "dm" ? "writing to the bot directly" : `in ${place}`}.`,
   notAPlace: (typed: string): string => `“${typed}” is no place. Try dm, g1 or g1/other.`,
   notAName: (typed: string): string => `“${typed}” cannot be a member's name here. Use letters, digits and dashes.`,
-  file: (type: "image/png" | "text/csv", alt: string, path: string): string => `(a ${type === "image/png" ? "drawing" : "table"}, in ${path}: ${alt})`,
+  file: (type: "image/png" | "text/csv" | "application/json", alt: string, path: string): string =>
+    `(a ${{ "image/png": "drawing", "text/csv": "table", "application/json": "file" }[type]}, in ${path}: ${alt})`,
   reactions: { logged: "(marked as logged)", asked: "(marked with a question)" },
   toEveryone: "to everyone:",
   arrived: (member: string, place: string): string => (place === "dm" ? `A message for ${member}:` : `In ${place}, for ${member}:`),

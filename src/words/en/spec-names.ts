@@ -121,6 +121,12 @@ export const ENGLISH_SPEC_WORDS: SpecWords = {
     "two-up": ["two up", "2 up", "with passenger", "with a passenger", "passenger", "pillion", "with pillion"],
     loaded: ["loaded", "with luggage", "luggage", "fully loaded", "full load"],
   },
+  tables: {
+    loads: ["load index", "load"],
+    speeds: ["speed symbol", "speed rating", "speed index"],
+    tread: ["tread law", "legal tread", "tread limits", "legal tread depth"],
+    volts: ["battery voltages", "resting volts", "resting voltage", "battery volts"],
+  },
   idle: ["what", "whats", "what's", "s", "is", "are", "the", "my", "for", "of", "a", "spec", "value", "please", "how", "many", "which", "on", "to"],
 };
 

@@ -7,6 +7,7 @@ import { ENGLISH_DEFECT_WORDS } from "./defect-phrases.ts";
 import { ENGLISH_DETAIL_WORDS } from "./detail-words.ts";
 import { ENGLISH_ITEM_SYNONYMS } from "./item-names.ts";
 import { ENGLISH_KIND_NAMES } from "./kind-names.ts";
+import { ENGLISH_MEASURING } from "./measuring.ts";
 import { ENGLISH_SPEC_WORDS } from "./spec-names.ts";
 import { ENGLISH_UNIT_NAMES } from "./unit-names.ts";
 
@@ -59,7 +60,20 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   units: ENGLISH_UNIT_NAMES,
   asking: ENGLISH_ASKING,
   kinds: ENGLISH_KIND_NAMES,
-  places: { front: ["front", "fr", "f"], rear: ["rear", "back", "rr", "r"], both: ["both", "each", "all round", "front and rear", "both tyres", "both tires"] },
+  places: {
+    front: ["front", "fr", "f", "frt"],
+    rear: ["rear", "back", "rr", "r"],
+    both: ["both", "each", "all round", "front and rear", "both tyres", "both tires", "both ends", "front and back"],
+    sidecar: ["sidecar", "sidecar wheel", "side car"],
+    "front left": ["front left", "left front", "fl"],
+    "front right": ["front right", "right front"],
+    left: ["left", "lh", "l/h"],
+    right: ["right", "rh", "r/h"],
+    intake: ["intake", "intakes", "inlet", "inlets", "int"],
+    exhaust: ["exhaust", "exhausts", "exh", "ex"],
+    cylinder: ["cylinder", "cyl", "cylinders", "cyls", "pot"],
+  },
+  measuring: ENGLISH_MEASURING,
   items: ENGLISH_ITEM_SYNONYMS,
   workDone: {
     did: [],

@@ -1,0 +1,44 @@
+// Taking a change of a plan back, taking another plan, pasting one.
+
+import type { Form } from "../../src/chat/reply.ts";
+import type { BikeId } from "../../src/core/ids.ts";
+import { type BaseChange, proposeFile, takeBase } from "../../src/usecases/plan-base.ts";
+import { type PlanEdited, undoEdit } from "../../src/usecases/plan-edits.ts";
+import type { Words } from "../../src/words/en/english.ts";
+import { handler, shapeOf } from "../define.ts";
+import { baseChange, planEdited, sayBase, sayEdited } from "../replies/plan-edits.ts";
+
+const base = shapeOf<BaseChange>(baseChange);
+
+export const pasteForm = ({ planEdits }: Words): Form => ({
+  title: planEdits.form.title,
+  fields: [{ name: "text", label: planEdits.form.text, kind: "paragraph", required: true, value: null, hint: null, options: [] }],
+});
+
+export const undoPlanEdit = handler<PlanEdited>({
+  kind: "press",
+  settles: true,
+  visibility: "private",
+  data: shapeOf<PlanEdited>(planEdited),
+  run: (ctx, { subject, rev }) => undoEdit(ctx, { bike: subject as BikeId, rev }),
+  say: sayEdited,
+});
+export const takePlan = handler<BaseChange>({
+  kind: "press",
+  settles: true,
+  visibility: "private",
+  data: base,
+  run: (ctx, { subject, rev }) => {
+    const [bike = "", hash = ""] = subject.split("/");
+    return takeBase(ctx, { bike: bike as BikeId, hash, rev });
+  },
+  say: sayBase,
+});
+export const pastePlan = handler<BaseChange>({
+  kind: "form",
+  visibility: "private",
+  data: base,
+  open: async (_ctx, _pressed, words) => ({ is: "done", value: pasteForm(words) }),
+  run: (ctx, { subject, fields }) => proposeFile(ctx, { bike: subject, text: fields["text"] ?? "" }),
+  say: sayBase,
+});

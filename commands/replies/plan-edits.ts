@@ -1,0 +1,79 @@
+// Changes of a plan as words: saved with a way back, told as a record, another plan beside the one in force.
+
+import { z } from "zod";
+import type { Attached, Said } from "../../src/chat/reply.ts";
+import type { BaseChange, PlanShared } from "../../src/usecases/plan-base.ts";
+import type { PlanEdited, PlanHistory } from "../../src/usecases/plan-edits.ts";
+import type { Words } from "../../src/words/en/english.ts";
+import { unit } from "../shapes.ts";
+import { press, said } from "./said.ts";
+
+const trigger = { anchor: z.enum(["marks", "last done"]), first: z.unknown(), repeat: z.unknown() };
+export const planEdited = z.object({
+  ...{ bike: z.string(), nickname: z.string(), did: z.enum(["added", "dropped", "brought back", "taken back"]), name: z.string(), every: z.unknown() },
+  ...{ column: unit, caution: z.string().nullable(), rev: z.number().int() },
+});
+export const planHistoryShape = z.object({
+  ...{ bike: z.string(), nickname: z.string(), column: unit, rev: z.number().int() },
+  edits: z.array(
+    z.object({
+      ...{ change: z.enum(["interval", "add", "drop", "restore", "base"]), name: z.string(), repeat: z.unknown(), by: z.string().nullable() },
+      ...{ at: z.string(), why: z.string().nullable() },
+    }),
+  ),
+});
+export const baseChange = z.object({
+  ...{ bike: z.string(), nickname: z.string(), column: unit, was: z.string(), name: z.string(), source: z.string(), sharedBy: z.string().nullable() },
+  ...{ hash: z.string(), rev: z.number().int(), added: z.array(z.object({ name: z.string(), ...trigger })), gone: z.array(z.string()) },
+  changed: z.array(z.object({ name: z.string(), was: z.object(trigger), will: z.object(trigger) })),
+  ...{ conflicts: z.array(z.string()), same: z.boolean(), saved: z.boolean() },
+});
+export const planShared = z.object({ nickname: z.string(), model: z.string(), items: z.number().int(), manual: z.string() });
+
+export function sayEdited(edited: PlanEdited, words: Words): Said {
+  const { planEdits } = words;
+  const warn = edited.did === "dropped" && edited.caution !== null ? [planEdits.droppedSafety()] : [];
+  return said([planEdits.edited(edited), ...warn], {
+    caution: edited.did === "dropped" ? words.caution(edited.caution) : null,
+    actions: edited.did === "taken back" ? [] : [press("plan-undo", edited.bike, planEdits.labels.undo, edited.rev)],
+  });
+}
+
+export function sayHistory({ bike, nickname, column, rev, edits }: PlanHistory, words: Words): Said {
+  const { planEdits } = words;
+  return said([planEdits.history(nickname, edits.length), ...edits.map((each) => planEdits.told(each, column))], {
+    actions: edits.length === 0 ? [] : [press("plan-undo", bike, planEdits.labels.undo, rev)],
+  });
+}
+
+/** More lines than a phone reads at a glance. */
+const MOST_SHOWN = 25;
+
+export function sayBase(change: BaseChange, words: Words): Said {
+  const { planEdits } = words;
+  const { bike, nickname, column, name, source, sharedBy, hash, rev, added, gone, changed, conflicts, same, saved } = change;
+  if (saved) return said([planEdits.taken(nickname, name)], { actions: [press("plan-undo", bike, planEdits.labels.undo, rev)] });
+  const lines = [
+    ...changed.map((each) => planEdits.changed(each.name, each.was, each.will, column)),
+    ...added.map((each) => [planEdits.added(each.name, each, column)]),
+    ...gone.map((each) => [planEdits.gone(each)]),
+  ];
+  const hidden = lines.length - MOST_SHOWN;
+  return said(
+    [
+      ...[planEdits.beside(nickname, name, source, sharedBy), ""],
+      ...(lines.length === 0 ? [planEdits.same()] : lines.slice(0, MOST_SHOWN).flat()),
+      ...(hidden > 0 ? [planEdits.more(hidden)] : []),
+      ...(conflicts.length === 0 ? [] : ["", planEdits.conflicts(conflicts)]),
+      ...(same ? [] : ["", planEdits.notTaken()]),
+    ],
+    same ? {} : { actions: [press("plan-take", `${bike}/${hash}`, planEdits.labels.take, rev), press("leave-plan", bike, planEdits.labels.leave)] },
+  );
+}
+
+export const sayShared = ({ nickname, model, items, manual }: PlanShared, { planEdits }: Words): Said =>
+  said([planEdits.shared(nickname, model, items), planEdits.sharedSource(manual)]);
+
+export const planFileOf = (nickname: string, text: string, { planEdits }: Words): Attached => ({
+  ...{ name: "plan.json", type: "application/json", bytes: new TextEncoder().encode(text), alt: planEdits.fileAlt(nickname) },
+});

@@ -1,0 +1,38 @@
+// The words that stand with a measured value, as data. Each language supplies its own; phrases of several words stand whole.
+
+import type { ConditionRead } from "./detail.ts";
+import type { Level } from "./kinds.ts";
+
+/** Places as words; a valve or a cylinder may have its number behind it. */
+export type PlaceWord = "front" | "rear" | "both" | "sidecar" | "front left" | "front right" | "left" | "right" | "intake" | "exhaust" | "cylinder";
+
+export type MeasuringWords = {
+  readonly levels: Readonly<Record<Level, readonly string[]>>;
+  /** A level that may be at the low mark or below it: "low". */
+  readonly low: readonly string[];
+  readonly conditions: Readonly<Record<ConditionRead, readonly string[]>>;
+  readonly sides: Readonly<Record<"inner" | "outer", readonly string[]>>;
+  /** Before or behind a figure that was found, and one that was left so. */
+  readonly found: readonly string[];
+  readonly left: readonly string[];
+  /** Words that make a figure negative: "minus". */
+  readonly minus: readonly string[];
+  /** Where a brake pedal is against the footrest. */
+  readonly higher: readonly string[];
+  readonly lower: readonly string[];
+  /** What a chain is counted in. */
+  readonly pitches: readonly string[];
+  readonly rpm: readonly string[];
+  /** Words for the trip meter. */
+  readonly trip: readonly string[];
+  /** Words that say that the trip meter was zeroed at the last reading. */
+  readonly sinceLast: readonly string[];
+  /** The tank filled to its mark, or not. */
+  readonly full: readonly string[];
+  readonly notFull: readonly string[];
+  readonly currencies: readonly string[];
+  /** A figure beside one of these is a limit or a manual's, not one read off the bike. */
+  readonly ofSpec: readonly string[];
+  /** Words that call a bike something without being its name: "scrambler", "one". */
+  readonly bikeWords: readonly string[];
+};

@@ -1,0 +1,86 @@
+// A figure as an odometer's: by its unit, by the words around it, and by what the dial showed last.
+
+import { toCanonical } from "../core/quantity/units.ts";
+import type { Gap, LogReading } from "../core/reading/intent.ts";
+import type { KnownBike } from "../core/reading/vocabulary.ts";
+import { type Part, wordAt } from "./clauses.ts";
+import { type Figure, measures } from "./figures.ts";
+import { bikeAt, dayAt, type Layout } from "./layout.ts";
+import { standsBeside } from "./phrases.ts";
+import { oncePerPart } from "./pieces.ts";
+
+const wordsOf = oncePerPart((layout, part): readonly string[] => {
+  const found = new Set<string>();
+  for (let at = part.from; at <= part.to; at++) {
+    const word = wordAt(layout.tokens, at);
+    if (word !== null && !layout.taken.has(at)) found.add(word);
+  }
+  return [...found];
+});
+
+/** How far beyond its last figure a dial is believed without further words. */
+const AHEAD = { mi: 3000, km: 5000 } as const;
+
+/** The odometer reading that a figure is, null when it is none. */
+export function asDial(layout: Layout, part: Part, figure: Figure, used: ReadonlySet<number>): LogReading | null {
+  const of = measures(figure);
+  const unit = of === "distance" ? (figure.units[0] as "mi" | "km") : null;
+  const { value, other } = figure.token;
+  if (figure.token.fraction !== null || (of !== null && unit === null) || Math.max(value, other ?? 0) < (unit === null ? 1000 : 1)) return null;
+  const { vocabulary } = layout.known;
+  const words = wordsOf(layout, part);
+  if (words.some((word) => vocabulary.notOdometer.includes(word) && vocabulary.workDone[word] === undefined)) return null;
+  const meant = bikeAt(layout, { from: figure.at, to: figure.at });
+  const near = meant.bike !== null && isNear(value, other, unit, meant.bike);
+  const strong = words.some((word) => vocabulary.kinds.odometer.includes(word)) || isStrong(layout, part, used);
+  const isYear = unit === null && /^(19|20)\d\d$/.test(figure.token.text);
+  const named = layout.named.length > 0;
+  const believed = strong ? !isYear || near : near && !isYear && (unit !== null || named);
+  if (unit === null && value > 999_999) return null;
+  if (!believed || (!strong && words.some((word) => vocabulary.notDone.includes(word) || vocabulary.notReading.includes(word)))) return null;
+  const day = dayAt(layout, part, [part]);
+  // "We did 14,820 miles last year" is a distance ridden; a dial of some day in a span is one only when the dial or the bike is named.
+  if (day.span !== null && !named && !words.some((word) => vocabulary.kinds.odometer.includes(word))) return null;
+  const dialUnit = meant.bike?.unit ?? null;
+  const gaps: Gap[] = [
+    ...(meant.gap === null ? [] : [meant.gap]),
+    ...(unit !== null && dialUnit !== null && unit !== dialUnit ? [{ need: "unit" as const, options: [unit, dialUnit] }] : []),
+    ...(other === null || settledBy(value, other, meant.bike) ? [] : [{ need: "number" as const, options: [value, other] }]),
+    ...(day.gap === null ? [] : [day.gap]),
+  ];
+  return {
+    do: "log reading",
+    bike: meant.bike?.id ?? null,
+    kind: "odometer",
+    place: null,
+    value: settled(value, other, meant.bike),
+    unit: unit ?? dialUnit,
+    typed: { text: figure.token.text, unit: figure.token.unitText },
+    on: day.on,
+    gaps,
+  };
+}
+
+function isNear(value: number, other: number | null, unit: "mi" | "km" | null, bike: KnownBike): boolean {
+  if (bike.lastFigure === null) return true;
+  const last = bike.lastFigure;
+  const inDial = (figure: number): number => (unit === null || unit === bike.unit ? figure : toCanonical(figure, unit) / toCanonical(1, bike.unit));
+  return [value, ...(other === null ? [] : [other])].some((figure) => inDial(figure) >= last && inDial(figure) <= last + AHEAD[bike.unit]);
+}
+
+/** Of "14.820", the way that lies near the last figure when only one does. */
+const settledBy = (value: number, other: number, bike: KnownBike | null): boolean =>
+  bike !== null && bike.lastFigure !== null && isNear(value, null, null, bike) !== isNear(other, null, null, bike);
+const settled = (value: number, other: number | null, bike: KnownBike | null): number =>
+  other !== null && settledBy(value, other, bike) && bike !== null && isNear(other, null, null, bike) ? other : value;
+
+/** Nothing but words that may stand around a bare reading. */
+function isStrong(layout: Layout, part: Part, used: ReadonlySet<number>): boolean {
+  const { vocabulary } = layout.known;
+  for (let at = part.from; at <= part.to; at++) {
+    const word = wordAt(layout.tokens, at);
+    if (word === null || layout.taken.has(at) || used.has(at)) continue;
+    if (!standsBeside(word, vocabulary) && vocabulary.workDone[word] === undefined) return false;
+  }
+  return true;
+}

@@ -1,0 +1,83 @@
+// A fill of fuel: how much, to the mark or not, what it cost, how far since the last one.
+
+import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
+import type { ReadingDetail } from "../core/reading/detail.ts";
+import type { Gap, LogReading } from "../core/reading/intent.ts";
+import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { bikeAt, dayAt, type Layout, phrasesInside, type SaidAt } from "./layout.ts";
+import { tokensOf } from "./pieces.ts";
+import type { NumberToken } from "./scan.ts";
+
+/** Fuel is read where a volume stands with a word for it; other volumes are oil or coolant. */
+export function fuelSaid(
+  layout: Layout,
+  clause: Clause,
+  used: ReadonlySet<number>,
+): { readonly readings: readonly SaidAt[]; readonly taken: ReadonlySet<number> } {
+  const whole: Part = { from: clause.from, to: clause.to };
+  const nothing = { readings: [], taken: new Set<number>() };
+  const named = phrasesInside(layout.phrases.kind, whole).some(({ are }) => are.includes("fuel"));
+  const fill = phrasesInside(layout.phrases.fill, whole).flatMap(({ are }) => are);
+  if (!named && !fill.includes("full")) return nothing;
+  const numbers = clause.parts.flatMap((part) => tokensOf(part)).filter((at) => layout.tokens[at]?.is === "number" && !used.has(at) && !layout.taken.has(at));
+  const volumes = numbers.filter((at) => isVolume(tokenAt(layout, at)));
+  const [at] = volumes;
+  const part = clause.parts.find((each) => at !== undefined && at >= each.from && at <= each.to);
+  // Two volumes are two fills, or one of something else: which, cannot be told.
+  if (at === undefined || part === undefined || volumes.length > 1) return nothing;
+  const token = tokenAt(layout, at);
+  const units = token.units.filter((unit) => dimensionOf(unit) === "volume");
+  const meant = bikeAt(layout, { from: at, to: at });
+  const day = dayAt(layout, part, clause.parts);
+  const price = priceAmong(layout, numbers);
+  const trip = numbers.find((each) => isStretch(tokenAt(layout, each)));
+  const full = fill.includes("not full") ? false : fill.includes("full") ? true : null;
+  const detail: ReadingDetail = {
+    ...(full === null ? {} : { full }),
+    ...(price === null ? {} : { price: price.price }),
+    ...(trip === undefined
+      ? {}
+      : { trip: { value: tokenAt(layout, trip).value, unit: tokenAt(layout, trip).units[0] as "mi" | "km", typed: tokenAt(layout, trip).text } }),
+  };
+  const [unit, ...others] = units;
+  const gaps: Gap[] = [
+    ...(meant.gap === null ? [] : [meant.gap]),
+    ...(others.length === 0 ? [] : [{ need: "unit" as const, options: units }]),
+    ...(day.gap === null ? [] : [day.gap]),
+  ];
+  const reading: LogReading = {
+    do: "log reading",
+    bike: meant.bike?.id ?? null,
+    kind: "fuel",
+    place: null,
+    value: token.value,
+    unit: others.length === 0 ? (unit ?? null) : null,
+    typed: { text: token.text, unit: token.unitText },
+    on: day.on,
+    ...(Object.keys(detail).length === 0 ? {} : { detail }),
+    gaps,
+  };
+  return { readings: [{ at, reading }], taken: new Set([at, ...(price === null ? [] : [price.at]), ...(trip === undefined ? [] : [trip])]) };
+}
+
+const tokenAt = (layout: Layout, at: number): NumberToken => layout.tokens[at] as NumberToken;
+const VOLUMES: readonly UnitId[] = ["L", "US gal", "imp gal"];
+const isVolume = ({ units, fraction }: NumberToken): boolean => fraction === null && units.some((unit) => VOLUMES.includes(unit));
+/** A distance that no dial of use shows: since the last fill. */
+const isStretch = ({ units, value }: NumberToken): boolean => (units[0] === "mi" || units[0] === "km") && value < 1000;
+
+/** The figure with a currency beside it; else the only bare one with two decimals. */
+function priceAmong(layout: Layout, numbers: readonly number[]): { readonly at: number; readonly price: NonNullable<ReadingDetail["price"]> } | null {
+  const { currencies } = layout.known.vocabulary.measuring;
+  const markAt = (at: number): string | null => {
+    const token = layout.tokens[at];
+    const mark = token?.is === "break" ? token.mark : (wordAt(layout.tokens, at) ?? "");
+    return currencies.includes(mark) ? mark : null;
+  };
+  const marked = numbers.find((at) => (markAt(at - 1) ?? markAt(at + 1)) !== null);
+  const bare = numbers.filter((at) => tokenAt(layout, at).units.length === 0 && tokenAt(layout, at).decimals === 2);
+  const at = marked ?? (bare.length === 1 ? bare[0] : undefined);
+  if (at === undefined) return null;
+  const token = tokenAt(layout, at);
+  return { at, price: { minor: Math.round(token.value * 100), currency: markAt(at - 1) ?? markAt(at + 1), typed: token.text } };
+}

@@ -1,0 +1,129 @@
+// Which kind of reading a figure is: by the word it stands with, its unit, its place, and what a bike can show.
+
+import { kindRow, type ReadingKind } from "../core/reading/kinds.ts";
+import type { Part } from "./clauses.ts";
+import { wordAt } from "./clauses.ts";
+import { unitAlone } from "./figures.ts";
+import { type Layout, phrasesInside } from "./layout.ts";
+import type { Measurable } from "./measured-figures.ts";
+import { standsBeside } from "./phrases.ts";
+import { oncePerPart, tokensOf } from "./pieces.ts";
+import { possibleUnits, typedDimension, unitsFor } from "./value-units.ts";
+
+/** A word that names kinds, where it stands. */
+export type KindWord = { readonly at: number; readonly are: readonly ReadingKind[] };
+
+/** The kinds that a part names, in order. "Intake" names a valve, "cylinder" a compression. */
+export const kindWordsIn = oncePerPart((layout: Layout, part: Part): readonly KindWord[] => {
+  const named = phrasesInside(layout.phrases.kind, part).filter(({ at }) => !layout.taken.has(at));
+  const implied = phrasesInside(layout.phrases.place, part).flatMap(({ at, are }): KindWord[] =>
+    are.some((place) => place === "intake" || place === "exhaust")
+      ? [{ at, are: ["valve clearance"] }]
+      : are.includes("cylinder")
+        ? [{ at, are: ["compression"] }]
+        : [],
+  );
+  const pitches = tokensOf(part).some((at) => layout.known.vocabulary.measuring.pitches.includes(wordAt(layout.tokens, at) ?? ""));
+  return [...named.map(({ at, are }) => ({ at, are: pitches && are.includes("chain slack") ? [...are, "chain length" as const] : are })), ...implied].sort(
+    (a, b) => a.at - b.at,
+  );
+});
+
+/** The kinds that a figure can be; several ask; none: it is no reading. `carried`: the kinds named before in the clause. */
+export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measurable[], carried: readonly ReadingKind[]): readonly ReadingKind[] {
+  const { part } = figure;
+  const words = kindWordsIn(layout, part)
+    // On a clock a bare figure is a distance; hours must be called so.
+    .filter(({ are }) => figure.units.length > 0 || !are.includes("odometer"))
+    .map(({ at, are }) => ({ at, are: are.filter((kind) => canBe(kind, figure)) }))
+    .filter(({ are }) => are.length > 0);
+  const here = new Set(words.flatMap(({ are }) => are));
+  const found = here.size > 0 ? nearest(words, figure, all) : carried.filter((kind) => canBe(kind, figure));
+  const [first] = found;
+  if (first !== undefined) return settledBySaid(layout, part, found).filter((kind) => isBelieved(layout, figure, kind));
+  return withoutWord(layout, figure);
+}
+
+/** Of several, those that stand nearest: before the figure where the first word does, else behind it. */
+function nearest(words: readonly KindWord[], figure: Measurable, all: readonly Measurable[]): readonly ReadingKind[] {
+  const [first] = words;
+  if (first === undefined || words.length === 1) return first?.are ?? [];
+  const inPart = all.filter((other) => other.part === figure.part);
+  const before = first.at < (inPart[0]?.at ?? 0);
+  const next = inPart.find((other) => other.at > figure.at)?.at ?? Number.POSITIVE_INFINITY;
+  const meant = before
+    ? words.findLast(({ at }) => at < figure.at)
+    : (words.find(({ at }) => at > figure.at && at < next) ?? words.findLast(({ at }) => at < figure.at));
+  // "Chain free play 30": both words may mean one thing.
+  const shared = words.every(({ are }) => are.some((kind) => first.are.includes(kind)))
+    ? first.are.filter((kind) => words.every(({ are }) => are.includes(kind)))
+    : [];
+  return shared.length > 0 ? shared : (meant?.are ?? first.are);
+}
+
+function canBe(kind: ReadingKind, figure: Measurable): boolean {
+  if (kind === "odometer" || kind === "fuel" || kindRow(kind).dimension === "level") return false;
+  return unitsFor(kind, figure) !== null;
+}
+
+/** What was said beside it settles between kinds: pitches make it a length, revolutions a charging voltage. */
+function settledBySaid(layout: Layout, part: Part, kinds: readonly ReadingKind[]): readonly ReadingKind[] {
+  if (kinds.length === 1) return kinds;
+  const said = (list: readonly string[]): boolean => tokensOf(part).some((at) => list.includes(wordAt(layout.tokens, at) ?? ""));
+  const { measuring } = layout.known.vocabulary;
+  if (kinds.includes("chain length") && said(measuring.pitches)) return ["chain length"];
+  if (kinds.includes("charging voltage") && said(measuring.rpm)) return ["charging voltage"];
+  return kinds;
+}
+
+/** A "12V battery" is what it is sold as, not what it shows; a bare figure counts only where nothing strange stands beside it. */
+function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): boolean {
+  const { value, token, part } = figure;
+  if (kind === "battery voltage" && token.decimals === 0 && [6, 12, 24].includes(value)) return false;
+  // Compressors, washers and airlines have pressures too: one of a tyre stands by its wheel, or alone.
+  if (kind === "cold pressure" && figure.units.length > 0) return isAtTyre(layout, figure);
+  if (figure.units.length > 0 || kind === "cold pressure" || kind === "tread") return true;
+  return isPlainPart(layout, part);
+}
+
+/** A figure with no kind named: a pressure by its unit or its place, a voltage where nothing else is said. */
+function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[] {
+  const { part, units, value, token } = figure;
+  const dimension = typedDimension(figure);
+  if (dimension === "pressure") return isAtTyre(layout, figure) ? ["cold pressure"] : [];
+  if (dimension === "voltage") {
+    if (!isPlainPart(layout, part) || (token.decimals === 0 && [6, 12, 24].includes(value))) return [];
+    const { measuring } = layout.known.vocabulary;
+    if (tokensOf(part).some((at) => measuring.rpm.includes(wordAt(layout.tokens, at) ?? ""))) return ["charging voltage"];
+    return ["battery voltage", "charging voltage"];
+  }
+  const slang = units.includes("lb") && placeBeside(layout, figure);
+  const bare = units.length === 0 || (token.unitText !== null && token.unitText.toLowerCase() === "in") || figure.place !== null;
+  if (!slang && !bare) return [];
+  if (token.fraction !== null && figure.value === token.value) return [];
+  if (possibleUnits("cold pressure", value).length === 0) return [];
+  return placeBeside(layout, figure) || (bare && unitAlone(layout, part, "pressure") !== null) ? ["cold pressure"] : [];
+}
+
+/** Is a place of a wheel said in the figure's part, or nothing but what may stand beside a reading? */
+const isAtTyre = (layout: Layout, figure: Measurable): boolean =>
+  figure.place !== null ||
+  phrasesInside(layout.phrases.place, figure.part).some(({ are }) => are.some((place) => WHEELS.includes(place))) ||
+  isPlainPart(layout, figure.part);
+const WHEELS: readonly string[] = ["front", "rear", "both", "sidecar"];
+
+/** Does a place of a wheel stand next to the figure (one word between allowed)? */
+function placeBeside(layout: Layout, figure: Measurable): boolean {
+  if (figure.place !== null) return true;
+  return phrasesInside(layout.phrases.place, figure.part).some(
+    ({ at, to, are }) => are.some((place) => WHEELS.includes(place)) && !layout.taken.has(at) && at - figure.at <= 2 && figure.at - to <= 2,
+  );
+}
+
+/** Nothing but words that may stand beside a reading. */
+export const isPlainPart = oncePerPart((layout: Layout, part: Part): boolean =>
+  tokensOf(part).every((at) => {
+    const word = wordAt(layout.tokens, at);
+    return word === null || layout.taken.has(at) || standsBeside(word, layout.known.vocabulary);
+  }),
+);

@@ -1,0 +1,83 @@
+// Levels said in words: "oil between the marks", "front brake fluid low".
+
+import type { Gap, LogReading } from "../core/reading/intent.ts";
+import { kindRow, LEVELS, type Place, type ReadingKind } from "../core/reading/kinds.ts";
+import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { isPlainPart } from "./kind-of.ts";
+import { bikeAt, dayAt, type Layout, phrasesInside, type SaidAt } from "./layout.ts";
+import type { Phrase } from "./phrases.ts";
+import { tokensOf } from "./pieces.ts";
+
+/** @param used tokens that work has accounted for: what was topped up or replaced is no level read */
+export function levelsSaid(layout: Layout, clause: Clause, used: ReadonlySet<number>): readonly SaidAt[] {
+  const found: SaidAt[] = [];
+  let carried: readonly Phrase<"kind">[] = [];
+  for (const part of clause.parts) {
+    const named = phrasesInside(layout.phrases.kind, part).filter(({ at, are }) => are.some(isLevel) && !layout.taken.has(at));
+    const levels = phrasesInside(layout.phrases.level, part);
+    const kinds = named.length > 0 ? named : carried;
+    if (levels.length > 0 && kinds.length > 0 && isPlainPart(layout, part) && !hasFigure(layout, part) && !isFilled(layout, part, used))
+      found.push(...paired(layout, part, kinds, levels));
+    if (named.length > 0) carried = named;
+  }
+  return found;
+}
+
+const isLevel = (kind: ReadingKind): boolean => kindRow(kind).dimension === "level";
+const hasFigure = (layout: Layout, part: Part): boolean => tokensOf(part).some((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at));
+
+/** Work that fills: the level it left is its own. */
+function isFilled(layout: Layout, part: Part, used: ReadonlySet<number>): boolean {
+  return (
+    tokensOf(part).some((at) => used.has(at)) &&
+    tokensOf(part).some((at) => {
+      const actions = layout.known.vocabulary.workDone[wordAt(layout.tokens, at) ?? ""];
+      return actions !== undefined && (actions.includes("top up") || (!actions.includes("measure") && !actions.includes("inspect")));
+    })
+  );
+}
+
+/** As many levels as kinds: in order. One level for all of them. Else nothing is sure enough to say. */
+function paired(layout: Layout, part: Part, kinds: readonly Phrase<"kind">[], levels: readonly Phrase<"level">[]): readonly SaidAt[] {
+  const [only] = levels;
+  if (only === undefined || (levels.length > 1 && levels.length !== kinds.length)) return [];
+  return kinds.flatMap((phrase, n) => {
+    const kind = phrase.are.find(isLevel);
+    const level = levels.length === 1 ? only : (levels[n] ?? only);
+    return kind === undefined ? [] : places(layout, part, kind).map((place) => ({ at: phrase.at, reading: reading(layout, part, kind, place, phrase, level) }));
+  });
+}
+
+function places(layout: Layout, part: Part, kind: ReadingKind): readonly (Place | null)[] {
+  if (kindRow(kind).places.length === 0) return [null];
+  const said = phrasesInside(layout.phrases.place, part).flatMap(({ are }) => are);
+  if (said.includes("both") || (said.includes("front") && said.includes("rear"))) return ["front", "rear"];
+  return [said.includes("front") ? "front" : said.includes("rear") ? "rear" : null];
+}
+
+function reading(layout: Layout, part: Part, kind: ReadingKind, place: Place | null, phrase: Phrase<"kind">, level: Phrase<"level">): LogReading {
+  const meant = bikeAt(layout, { from: phrase.at, to: level.to });
+  const day = dayAt(layout, part, [part]);
+  const [word] = level.are;
+  const low = word === "low";
+  const conditions = [...new Set(phrasesInside(layout.phrases.condition, part).flatMap(({ are }) => are))];
+  const { ask } = kindRow(kind);
+  const gaps: Gap[] = [
+    ...(meant.gap === null ? [] : [meant.gap]),
+    ...(place === null && ask.length > 0 ? [{ need: "place" as const, options: ask }] : []),
+    ...(low ? [{ need: "level" as const, options: [LEVELS.indexOf("low mark"), LEVELS.indexOf("below")] }] : []),
+    ...(day.gap === null ? [] : [day.gap]),
+  ];
+  return {
+    do: "log reading",
+    bike: meant.bike?.id ?? null,
+    kind,
+    place,
+    value: LEVELS.indexOf(word === undefined || word === "low" ? "low mark" : word),
+    unit: "level",
+    typed: { text: layout.text.slice(layout.tokens[level.at]?.start, layout.tokens[level.to]?.end), unit: null },
+    on: day.on,
+    ...(conditions.length === 0 ? {} : { detail: { conditions } }),
+    gaps,
+  };
+}

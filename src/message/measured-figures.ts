@@ -1,0 +1,114 @@
+// The numbers of a part that can be values measured on the bike: single figures, ranges, pairs behind a stroke, figures below zero.
+
+import type { UnitId } from "../core/quantity/units.ts";
+import { type Part, wordAt } from "./clauses.ts";
+import { figureAt, isStroked } from "./figures.ts";
+import { type Layout, phrasesInside } from "./layout.ts";
+import type { NumberToken } from "./scan.ts";
+
+/** One value. `ofRange`: the other end of the range that it is an end of. */
+export type Measurable = {
+  readonly at: number;
+  readonly token: NumberToken;
+  readonly part: Part;
+  readonly value: number;
+  readonly units: readonly UnitId[];
+  /** The other way to read it, "14.820". */
+  readonly other: number | null;
+  readonly rangeTo: number | null;
+  /** The value and its unit as typed. */
+  readonly typed: string;
+  /** "33 f": what looks like a unit is a place. */
+  readonly place: "front" | "rear" | null;
+};
+
+/** In order. Numbers that count something else (a valve's number, pitches, revolutions) are left out. */
+export function measurablesIn(layout: Layout, part: Part, used: ReadonlySet<number>, kindNamed: boolean): readonly Measurable[] {
+  const found: Measurable[] = [];
+  for (let at = part.from; at <= part.to; at++) {
+    const token = layout.tokens[at];
+    if (token?.is !== "number" || used.has(at) || layout.taken.has(at) || layout.indexes.has(at) || counts(layout, at)) continue;
+    const pair = pairOf(token, kindNamed || token.units.length > 0) ?? rowOf(layout, part, token);
+    if (pair !== null && figureStands(layout, at)) {
+      for (const value of pair) found.push({ at, token, part, value, units: token.units, other: null, rangeTo: null, typed: String(value), place: null });
+      continue;
+    }
+    const figure = figureAt(layout, at) ?? (kindNamed || token.units.length > 0 ? joinedFigure(layout, at) : null);
+    if (figure === null) continue;
+    const end = rangeEnd(layout, at, part);
+    const of = end === null ? token : end.token;
+    found.push({
+      at,
+      token,
+      part,
+      value: signOf(layout, at) * token.value,
+      units: end === null ? (figure.place === null ? figure.units : token.units) : end.token.units,
+      other: token.other,
+      rangeTo: end === null ? null : end.token.value,
+      typed: layout.text.slice(token.start - (signOf(layout, at) < 0 && layout.text[token.start - 1] === "-" ? 1 : 0), of.end),
+      place: figure.place,
+    });
+    if (end !== null) at = end.at;
+  }
+  return found;
+}
+
+/** "20 pitches", "4000 rpm". */
+const counts = (layout: Layout, at: number): boolean => {
+  const { measuring } = layout.known.vocabulary;
+  const next = wordAt(layout.tokens, at + 1) ?? "";
+  return measuring.pitches.includes(next) || measuring.rpm.includes(next);
+};
+
+/** "33/36": two values where no ruler has such a fraction. */
+function pairOf(token: NumberToken, likely: boolean): readonly number[] | null {
+  if (!likely || token.fraction === null || [2, 4, 8, 16, 32, 64].includes(token.fraction)) return null;
+  const [, above, below] = /^(\d{1,3})\/(\d{1,3})(?!\d)/u.exec(token.text) ?? [];
+  // A size such as 120/70 has more than any two pressures or depths typed so.
+  return above === undefined || below === undefined || Number(above) > 60 || Number(below) > 60 ? null : [Number(above), Number(below)];
+}
+
+/** "150 155 148 psi": a row of compressions, where the spaces group no thousands. */
+function rowOf(layout: Layout, part: Part, token: NumberToken): readonly number[] | null {
+  if (!/^\d{2,3}( \d{3})+$/u.test(layout.text.slice(token.start, token.numberEnd))) return null;
+  if (!phrasesInside(layout.phrases.kind, part).some(({ are }) => are.includes("compression"))) return null;
+  return layout.text.slice(token.start, token.numberEnd).split(" ").map(Number);
+}
+
+const figureStands = (layout: Layout, at: number): boolean => {
+  const token = layout.tokens[at];
+  return token !== undefined && !/[-/\p{L}\p{N}_+.]/u.test(layout.text[token.start - 1] ?? " ") && !/[-/\p{L}\p{N}_]/u.test(layout.text[token.end] ?? " ");
+};
+
+/** A figure that touches a stroke, a dash or a minus, where the figures around it say that it is one of several or below zero. */
+function joinedFigure(layout: Layout, at: number): ReturnType<typeof figureAt> {
+  const { tokens, text } = layout;
+  const token = tokens[at];
+  if (token?.is !== "number" || token.fraction !== null) return null;
+  const before = text[token.start - 1] ?? " ";
+  const after = text[token.numberEnd] ?? " ";
+  const joins = (mark: string, other: number): boolean => "/-".includes(mark) && tokens[other]?.is === "number";
+  const left = isFreeMark(before) || joins(before, at - 2) || (before === "-" && /[\s(:]/u.test(text[token.start - 2] ?? " "));
+  const right = isFreeMark(after) || joins(after, at + 2) || token.units.length > 0;
+  if (!left || !right || isStroked(layout, at)) return null;
+  return figureAt(layout, at, true);
+}
+const isFreeMark = (mark: string): boolean => !/[-/\p{L}\p{N}_+]/u.test(mark);
+
+/** "25-30 mm": the second figure of a range that rises. */
+function rangeEnd(layout: Layout, at: number, part: Part): { readonly at: number; readonly token: NumberToken } | null {
+  const [first, dash, second] = [layout.tokens[at], layout.tokens[at + 1], layout.tokens[at + 2]];
+  if (first?.is !== "number" || second?.is !== "number" || at + 2 > part.to || first.units.length > 0) return null;
+  const ranges = dash?.is === "break" && dash.mark === "-";
+  return ranges && second.value > first.value && second.value <= first.value * 2 ? { at: at + 2, token: second } : null;
+}
+
+/** -1 for "-35" and "minus 35". */
+function signOf(layout: Layout, at: number): number {
+  const token = layout.tokens[at];
+  const before = layout.tokens[at - 1];
+  if (token === undefined) return 1;
+  const dash = before?.is === "break" && before.mark === "-" && before.end === token.start && /[\s(:]/u.test(layout.text[before.start - 1] ?? " ");
+  const said = phrasesInside(layout.phrases.sign, { from: at - 1, to: at - 1 }).some(({ are }) => are.includes("minus"));
+  return dash || said ? -1 : 1;
+}

@@ -1,0 +1,249 @@
+// The measured values of one clause: pressures, depths, thicknesses, slack, voltages, clearances and the rest.
+
+import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
+import type { ConditionRead, ReadingDetail } from "../core/reading/detail.ts";
+import type { Gap, LogReading } from "../core/reading/intent.ts";
+import { kindRow, type Place, type ReadingKind } from "../core/reading/kinds.ts";
+import { CALIPERS, ENDS } from "../core/reading/places.ts";
+import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { unitAlone } from "./figures.ts";
+import { isPlainPart, kindsOf, kindWordsIn } from "./kind-of.ts";
+import { bikeAt, dayAt, type Layout, phrasesInside, type SaidAt } from "./layout.ts";
+import { type Measurable, measurablesIn } from "./measured-figures.ts";
+import { oncePerPart, tokensOf } from "./pieces.ts";
+import { type Kinded, placesOf, type Where } from "./placed.ts";
+import { unitOf } from "./value-units.ts";
+
+type Said = Kinded & { readonly kinds: readonly ReadingKind[]; readonly points: readonly Measurable[] };
+
+/**
+ * @param isTaken figures that something else has accounted for
+ * @param heading kinds that the line before named and said nothing else of: "Tread:"
+ */
+export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySet<number>, heading: readonly ReadingKind[]): readonly SaidAt[] {
+  const said: Said[] = [];
+  let carried = heading;
+  for (const part of clause.parts) {
+    const named = kindWordsIn(layout, part);
+    const last = named.at(-1);
+    const figures = isOfManual(layout, part) ? [] : measurablesIn(layout, part, isTaken, named.length + carried.length > 0);
+    for (const figure of figures) {
+      const kinds = kindsOf(layout, figure, figures, carried);
+      const [kind] = kinds;
+      if (kind !== undefined) said.push({ figure, kind, kinds, state: null, points: [] });
+    }
+    if (last !== undefined) carried = last.are;
+  }
+  if (said.length === 0) return [];
+  const rows = pointsJoined(layout, said);
+  const stated = withStates(layout, rows);
+  const places = placesOf(layout, stated);
+  const shared = (kind: ReadingKind): readonly Part[] => [...new Set(stated.filter((each) => each.kind === kind).map(({ figure }) => figure.part))];
+  return stated.flatMap((each, n) => readingsOf(layout, each, places[n] ?? null, inheritedUnit(layout, each, stated), shared(each.kind)));
+}
+
+/** "The manual says 33 front", "limit 1.6 mm": nothing of that part was read off the bike. */
+const isOfManual = (layout: Layout, part: Part): boolean => phrasesInside(layout.phrases.spec, part).length > 0;
+
+const POINTS: readonly ReadingKind[] = ["tread", "pad thickness", "disc thickness", "chain slack", "belt deflection"];
+
+/** Several figures of one kind with nothing but marks between them, and at most one place said: points of one measurement. */
+function pointsJoined(layout: Layout, said: readonly Said[]): readonly Said[] {
+  const rows: Said[][] = [];
+  for (const each of said) {
+    const row = rows.at(-1);
+    const before = row?.at(-1);
+    const joins = before !== undefined && before.kind === each.kind && POINTS.includes(each.kind) && areJoined(layout, before.figure, each.figure);
+    if (joins) row?.push(each);
+    else rows.push([each]);
+  }
+  return rows.flatMap((row): readonly Said[] => {
+    const [first, last] = [row[0], row.at(-1)];
+    if (first === undefined || last === undefined || row.length < 2) return row;
+    const span: Part = { from: first.figure.part.from, to: last.figure.part.to };
+    const ends = new Set(
+      phrasesInside(layout.phrases.place, span).flatMap(({ are }) => are.filter((place) => ["front", "rear", "both", "sidecar"].includes(place))),
+    );
+    if (ends.size > 1 || (row.length === 2 && ends.size === 0)) return row;
+    // Left and right are two calipers, inner and outer two pads.
+    const sided =
+      phrasesInside(layout.phrases.side, span).length > 0 ||
+      phrasesInside(layout.phrases.place, span).some(({ are }) => are.some((place) => /left|right/u.test(place)));
+    if (sided && kindRow(first.kind).places === CALIPERS) return row;
+    const figures = row.map(({ figure }) => figure);
+    const least = figures.reduce((a, b) => (b.value < a.value ? b : a));
+    const typed = layout.text.slice(first.figure.token.start, last.figure.token.end);
+    const units = [...new Set(figures.flatMap(({ units: own }) => own))];
+    return [
+      {
+        ...first,
+        figure: { ...first.figure, token: least.token, value: least.value, units: units.length > 0 ? units : first.figure.units, typed },
+        points: figures,
+      },
+    ];
+  });
+}
+
+/** Marks, "and" and the words for across the tyre may stand between points. */
+function areJoined(layout: Layout, a: Measurable, b: Measurable): boolean {
+  if (a.at === b.at) return true;
+  for (let at = a.at + 1; at < b.at; at++) {
+    const token = layout.tokens[at];
+    if (token?.is === "number") return false;
+    if (token?.is === "break" ? !["/", ",", "-", "|", "&"].includes(token.mark) : !isAcross(layout, at)) return false;
+  }
+  return true;
+}
+const isAcross = (layout: Layout, at: number): boolean => {
+  const { joins, measuring, places } = layout.known.vocabulary;
+  const word = wordAt(layout.tokens, at) ?? "";
+  return (
+    joins.includes(word) ||
+    measuring.levels.between.includes(word) ||
+    places.left.includes(word) ||
+    places.right.includes(word) ||
+    word === "centre" ||
+    word === "center"
+  );
+};
+
+/** "Found" and "left", "was" and "now": only where both are said, or of a clearance. */
+function withStates(layout: Layout, said: readonly Said[]): readonly Said[] {
+  const states = said.map((each) => stateOf(layout, each));
+  return said.map((each, n) => {
+    const state = states[n] ?? null;
+    const other = said.some((one, m) => m !== n && one.kind === each.kind && states[m] != null && states[m] !== state);
+    return state !== null && (other || each.kind === "valve clearance") ? { ...each, state } : each;
+  });
+}
+
+/** The state word beside a figure: the one directly before it or behind it in its part. */
+function stateOf(layout: Layout, { figure }: Said): "found" | "left" | null {
+  const here = phrasesInside(layout.phrases.state, figure.part);
+  const behind = here.find(({ at }) => at > figure.at && at - figure.at <= 1);
+  const before = here.findLast(({ to }) => to < figure.at && figure.at - to <= 2);
+  return (before ?? behind)?.are[0] ?? null;
+}
+
+/** The one unit typed for figures of this kind in the clause, or standing alone in one of their parts. */
+function inheritedUnit(layout: Layout, { kind }: Said, said: readonly Said[]): UnitId | null {
+  const same = said.filter((each) => each.kind === kind);
+  const { dimension } = kindRow(kind);
+  const typed = [...new Set(same.flatMap(({ figure }) => figure.units.filter((unit) => dimensionOf(unit) === dimension)))];
+  const [only] = typed;
+  if (only !== undefined) return typed.length === 1 ? only : null;
+  if (dimension === "level") return null;
+  for (const { figure } of same) {
+    const alone = unitAlone(layout, figure.part, dimension);
+    if (alone !== null) return alone;
+  }
+  return null;
+}
+
+function readingsOf(layout: Layout, said: Said, where: Where, inherited: UnitId | null, shared: readonly Part[]): readonly SaidAt[] {
+  const { at } = said.figure;
+  if (where === "both") return ENDS.map((place) => ({ at, reading: one(layout, said, place, inherited, shared) }));
+  return [{ at, reading: one(layout, said, where, inherited, shared) }];
+}
+
+function one(layout: Layout, said: Said, place: Place | null, inherited: UnitId | null, shared: readonly Part[]): LogReading {
+  const { figure, kind, kinds, points } = said;
+  const { known } = layout;
+  const meant = bikeAt(layout, { from: figure.at, to: figure.at });
+  const day = dayAt(layout, figure.part, shared);
+  const { unit, options } = unitOf(kind, figure, inherited, kind === "tread" ? known.depthUnit : kind === "cold pressure" ? known.pressureUnit : null);
+  const value = pedal(layout, said);
+  const numbers = numberOptions(layout, said, value);
+  const { ask } = kindRow(kind);
+  const asked = place === null && ask.length > 0 && said.kinds.length === 1;
+  const detail = detailOf(layout, said, points);
+  const gaps: Gap[] = [
+    ...(meant.gap === null ? [] : [meant.gap]),
+    ...(kinds.length > 1 ? [{ need: "kind" as const, options: kinds }] : []),
+    ...(asked ? [{ need: "place" as const, options: ask }] : []),
+    ...(unit === null ? [{ need: "unit" as const, options }] : []),
+    ...(numbers.length === 0 ? [] : [{ need: "number" as const, options: numbers }]),
+    ...(day.gap === null ? [] : [day.gap]),
+    ...(kind === "cold pressure" && layout.warm ? [{ need: "sure" as const, because: "warm" as const }] : []),
+  ];
+  return {
+    do: "log reading",
+    bike: meant.bike?.id ?? null,
+    kind,
+    place: place !== null && (kindRow(kind).places as readonly string[]).includes(place) ? place : null,
+    value,
+    unit,
+    typed: { text: figure.typed, unit: figure.token.unitText },
+    on: day.on,
+    ...(Object.keys(detail).length === 0 ? {} : { detail }),
+    gaps,
+  };
+}
+
+/** A pedal is above the footrest or below it; which, must be said. */
+function pedal(layout: Layout, { figure, kind }: Said): number {
+  if (kind !== "brake pedal height" || figure.value < 0) return figure.value;
+  return phrasesInside(layout.phrases.sign, figure.part).some(({ are }) => are.includes("lower")) ? -figure.value : figure.value;
+}
+
+function numberOptions(layout: Layout, { figure, kind, points }: Said, value: number): readonly number[] {
+  if (figure.rangeTo !== null && points.length === 0 && !POINTS.includes(kind)) return [figure.value, figure.rangeTo];
+  if (kind === "brake pedal height" && value > 0 && !phrasesInside(layout.phrases.sign, figure.part).some(({ are }) => are.includes("higher")))
+    return [value, -value];
+  return figure.other !== null && kindRow(kind).dimension !== "distance" && figure.value >= 1000 ? [value, figure.other] : [];
+}
+
+const conditionsIn = oncePerPart((layout: Layout, part: Part): readonly ConditionRead[] => [
+  ...new Set(phrasesInside(layout.phrases.condition, part).flatMap(({ are }) => are)),
+]);
+
+function detailOf(layout: Layout, { figure, kind, state }: Said, points: readonly Measurable[]): ReadingDetail {
+  const { part, rangeTo } = figure;
+  const { measuring } = layout.known.vocabulary;
+  const across = points.length > 0 ? points.map(({ value }) => value) : rangeTo !== null && POINTS.includes(kind) ? [figure.value, rangeTo] : [];
+  const conditions = conditionsIn(layout, part).filter((each) => kind !== "cold pressure" || each !== "warm");
+  const side = kind === "pad thickness" ? sideOf(layout, figure) : null;
+  const pitches = kind === "chain length" ? countOf(layout, part, measuring.pitches) : null;
+  const rpm = kind === "charging voltage" ? countOf(layout, part, measuring.rpm) : null;
+  return {
+    ...(conditions.length === 0 ? {} : { conditions }),
+    ...(across.length === 0 ? {} : { points: across }),
+    ...(side === null ? {} : { side }),
+    ...(pitches === null ? {} : { pitches }),
+    ...(rpm === null ? {} : { rpm }),
+    ...(state === null ? {} : { state }),
+  };
+}
+
+/** The pad of a pair that stands by a figure: directly before it, else directly behind. */
+function sideOf(layout: Layout, figure: Measurable): "inner" | "outer" | null {
+  const here = phrasesInside(layout.phrases.side, figure.part);
+  const before = here.findLast(({ to }) => to < figure.at && figure.at - to <= 2);
+  const behind = here.find(({ at }) => at > figure.at && at - figure.at <= 2);
+  const first = here[0];
+  const leads = first !== undefined && first.at < figure.at;
+  return (leads ? (before ?? null) : (behind ?? null))?.are[0] ?? null;
+}
+
+/** The number before one of some words: "over 20 pitches", "at 4000 rpm". */
+function countOf(layout: Layout, part: Part, words: readonly string[]): number | null {
+  for (const at of tokensOf(part)) {
+    const token = layout.tokens[at];
+    if (token?.is === "number" && words.includes(wordAt(layout.tokens, at + 1) ?? "")) return token.value;
+  }
+  return null;
+}
+
+/** The kinds that a clause leaves to the line below: those it names and says nothing of, or those above it when it only went on with them. */
+export function headingFor(layout: Layout, clause: Clause, above: readonly ReadingKind[], said: boolean): readonly ReadingKind[] {
+  const own = headingOf(layout, clause);
+  if (own.length > 0) return own;
+  return said && clause.parts.every((part) => kindWordsIn(layout, part).length === 0) ? above : [];
+}
+
+function headingOf(layout: Layout, clause: Clause): readonly ReadingKind[] {
+  const [part, second] = clause.parts;
+  if (part === undefined || second !== undefined || clause.to - clause.from > 3) return [];
+  if (!isPlainPart(layout, part) || tokensOf(part).some((at) => layout.tokens[at]?.is === "number")) return [];
+  return kindWordsIn(layout, part).flatMap(({ are }) => are);
+}

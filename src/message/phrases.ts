@@ -1,0 +1,108 @@
+// The phrases of a language that stand with measured values, found in one pass over a message: the longest that fits, one subject at a time.
+
+import type { ConditionRead } from "../core/reading/detail.ts";
+import type { Level, ReadingKind } from "../core/reading/kinds.ts";
+import type { PlaceWord } from "../core/reading/measuring-words.ts";
+import type { Vocabulary } from "../core/reading/vocabulary.ts";
+import { foldWord, type Token } from "./scan.ts";
+
+/** What a phrase can be. One phrase can name several kinds ("sag"); figures and units then tell them apart. */
+type Subjects = {
+  kind: ReadingKind;
+  place: PlaceWord;
+  level: Level | "low";
+  condition: ConditionRead;
+  side: "inner" | "outer";
+  state: "found" | "left";
+  sign: "minus" | "higher" | "lower";
+  trip: "trip" | "since last";
+  fill: "full" | "not full";
+  spec: "spec";
+};
+type Subject = keyof Subjects;
+
+/** A phrase at tokens `at` to `to` (both included). */
+export type Phrase<S extends Subject> = { readonly at: number; readonly to: number; readonly are: readonly Subjects[S][] };
+export type Phrases = { readonly [S in Subject]: readonly Phrase<S>[] };
+
+type Entry = { readonly words: readonly string[]; readonly are: string[] };
+type Index = {
+  /** By subject, then by first word, the longest phrase first. */
+  readonly bySubject: ReadonlyMap<Subject, ReadonlyMap<string, readonly Entry[]>>;
+  /** First words of any phrase: most words of a message are none. */
+  readonly firsts: ReadonlySet<string>;
+  /** Every word that may stand beside a reading without changing it. */
+  readonly beside: ReadonlySet<string>;
+};
+const indexes = new WeakMap<Vocabulary, Index>();
+
+function listsOf({ kinds, places, measuring: m }: Vocabulary): Readonly<Record<Subject, Readonly<Record<string, readonly string[]>>>> {
+  return {
+    kind: kinds,
+    place: places,
+    level: { ...m.levels, low: m.low },
+    condition: m.conditions,
+    side: m.sides,
+    state: { found: m.found, left: m.left },
+    sign: { minus: m.minus, higher: m.higher, lower: m.lower },
+    trip: { trip: m.trip, "since last": m.sinceLast },
+    fill: { full: m.full, "not full": m.notFull },
+    spec: { spec: m.ofSpec },
+  };
+}
+
+function indexOf(vocabulary: Vocabulary): Index {
+  const known = indexes.get(vocabulary);
+  if (known !== undefined) return known;
+  const lists = listsOf(vocabulary);
+  const bySubject = new Map<Subject, Map<string, Entry[]>>();
+  const beside = new Set<string>();
+  for (const subject of Object.keys(lists) as Subject[]) {
+    const byFirst = new Map<string, Entry[]>();
+    for (const [key, phrases] of Object.entries(lists[subject])) {
+      for (const phrase of phrases) {
+        const words = foldWord(phrase).split(" ");
+        const first = words[0] ?? "";
+        if (subject !== "spec") for (const word of words) beside.add(word);
+        const entries = byFirst.get(first) ?? [];
+        const same = entries.find((entry) => entry.words.join(" ") === words.join(" "));
+        if (same === undefined) entries.push({ words, are: [key] });
+        else same.are.push(key);
+        byFirst.set(first, entries);
+      }
+    }
+    for (const entries of byFirst.values()) entries.sort((a, b) => b.words.length - a.words.length);
+    bySubject.set(subject, byFirst);
+  }
+  const { around, articles, joins, at, onBike, beside: plain, warm, measuring } = vocabulary;
+  for (const list of [around, articles, joins, at, onBike, plain, warm, measuring.pitches, measuring.rpm, measuring.currencies])
+    for (const word of list) beside.add(word);
+  const made = { bySubject, firsts: new Set([...bySubject.values()].flatMap((byFirst) => [...byFirst.keys()])), beside };
+  indexes.set(vocabulary, made);
+  return made;
+}
+
+/** How a token is compared with the words of a phrase; a possessive s does not matter. */
+const wordOf = (token: Token | undefined): string | null => (token?.is === "word" ? foldWord(token.text).replace(/'s$/u, "") : null);
+
+/** Every phrase of a message. A word that is part of a longer phrase of its subject stands in no other of that subject. */
+export function phrasesIn(tokens: readonly Token[], vocabulary: Vocabulary): Phrases {
+  const { bySubject, firsts } = indexOf(vocabulary);
+  const found = Object.fromEntries([...bySubject.keys()].map((subject) => [subject, []])) as unknown as { [S in Subject]: Phrase<S>[] };
+  const words = tokens.map(wordOf);
+  for (let at = 0; at < words.length; at++) {
+    const first = words[at];
+    if (first == null || !firsts.has(first)) continue;
+    for (const [subject, byFirst] of bySubject) {
+      const list = found[subject] as Phrase<Subject>[];
+      const entries = byFirst.get(first);
+      if (entries === undefined || (list.at(-1)?.to ?? -1) >= at) continue;
+      const entry = entries.find(({ words: parts }) => parts.every((part, n) => words[at + n] === part));
+      if (entry !== undefined) list.push({ at, to: at + entry.words.length - 1, are: entry.are as Subjects[Subject][] });
+    }
+  }
+  return found;
+}
+
+/** May a word stand beside a reading without changing it? */
+export const standsBeside = (word: string, vocabulary: Vocabulary): boolean => indexOf(vocabulary).beside.has(word);

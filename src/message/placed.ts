@@ -1,0 +1,140 @@
+// Where on the bike each value was read: figures and places matched part by part, in the order they were said, or asked about.
+
+import type { Place, ReadingKind } from "../core/reading/kinds.ts";
+import { kindRow } from "../core/reading/kinds.ts";
+import { CALIPERS, TYRES } from "../core/reading/places.ts";
+import type { Part } from "./clauses.ts";
+import { type Layout, phrasesInside } from "./layout.ts";
+import type { Measurable } from "./measured-figures.ts";
+
+/** Where a figure was read; "both" is front and rear alike; null when nothing says so. */
+export type Where = Place | "both" | null;
+
+/** A figure with its kind, while its place is looked for. */
+export type Kinded = { readonly figure: Measurable; readonly kind: ReadingKind; readonly state: "found" | "left" | null };
+
+type PlaceAt = { readonly at: number; readonly place: Place | "both" };
+
+/** The place of each figure of one clause, in their order. */
+export function placesOf(layout: Layout, all: readonly Kinded[]): readonly Where[] {
+  const found = new Map<Kinded, Where>();
+  for (const part of new Set(all.map(({ figure }) => figure.part))) {
+    const here = all.filter(({ figure }) => figure.part === part);
+    for (const kind of new Set(here.map((each) => each.kind))) {
+      const same = here.filter((each) => each.kind === kind);
+      const places = placesFor(layout, kind, part, same, here);
+      if (!isEnds(kind)) continue;
+      const where = matched(same, places, kind === "pad thickness" ? phrasesInside(layout.phrases.side, part).length : 0);
+      same.forEach((each, n) => {
+        found.set(each, where[n] ?? null);
+      });
+    }
+  }
+  numbered(
+    layout,
+    all.filter(({ kind }) => !isEnds(kind) && kindRow(kind).places.length > 0),
+    found,
+  );
+  // "Intake 0.09 found, 0.15 left": what was left is where it was found.
+  all.forEach((each, n) => {
+    const before = all[n - 1];
+    if (each.state !== null && before?.state != null && before.state !== each.state && before.kind === each.kind && found.get(each) == null)
+      found.set(each, found.get(before) ?? null);
+  });
+  return all.map((each) => found.get(each) ?? each.figure.place);
+}
+
+const isEnds = (kind: ReadingKind): boolean => kindRow(kind).places.some((place) => place === "front");
+
+/** The places that a part names for a kind; a caliper's side counts only with "front" said. */
+function placesFor(layout: Layout, kind: ReadingKind, part: Part, same: readonly Kinded[], here: readonly Kinded[]): readonly PlaceAt[] {
+  const own = window(part, same, here);
+  const words = phrasesInside(layout.phrases.place, own).filter(({ at }) => !layout.taken.has(at));
+  const front = words.some(({ are }) => are.includes("front"));
+  const calipers = kindRow(kind).places === CALIPERS;
+  const sided = calipers && front && words.some(({ are }) => are.includes("left") || are.includes("right"));
+  const allowed: readonly string[] = [...(calipers ? CALIPERS : TYRES), "both"];
+  return words.flatMap(({ at, are }): PlaceAt[] => {
+    const [word] = are;
+    if (sided && word === "front") return [];
+    const place = sided && word === "left" ? "front left" : sided && word === "right" ? "front right" : word;
+    return place !== undefined && allowed.includes(place) ? [{ at, place: place as PlaceAt["place"] }] : [];
+  });
+}
+
+/** With several kinds in one part each has the words around its own figures: up to the figures of the kinds beside it. */
+function window(part: Part, same: readonly Kinded[], here: readonly Kinded[]): Part {
+  const [first, last] = [same[0]?.figure.at ?? part.from, same.at(-1)?.figure.at ?? part.to];
+  const before = here.findLast(({ figure, kind }) => kind !== same[0]?.kind && figure.at < first);
+  const after = here.find(({ figure, kind }) => kind !== same[0]?.kind && figure.at > last);
+  return { from: before === undefined ? part.from : before.figure.at + 1, to: after === undefined ? part.to : after.figure.at - 1 };
+}
+
+/**
+ * Figures and places of one kind in one part. As many of one as of the other: in order, when each figure stands by its own place.
+ * One place for one figure; one place said twice; "front and rear 34". All else is left open.
+ */
+function matched(same: readonly Kinded[], places: readonly PlaceAt[], sides: number): readonly Where[] {
+  const own = same.map(({ figure }) => figure.place);
+  if (own.every((place) => place !== null)) return own;
+  const distinct = [...new Set(places.map(({ place }) => place))];
+  const [only] = distinct;
+  if (only === undefined) return own;
+  // Inner and outer pads of one caliper stand at one place.
+  if (distinct.length === 1 && sides === same.length) return same.map(() => only);
+  if (same.length === 1) {
+    if (distinct.length === 1) return [only];
+    const both = distinct.length === 2 && distinct.includes("front") && distinct.includes("rear");
+    const joined = both && places.length === 2 && (places[1]?.at ?? 0) - (places[0]?.at ?? 0) <= 2;
+    return [both && joined ? "both" : distinct.includes("both") && distinct.length > 1 ? "both" : null];
+  }
+  if (places.length === same.length && distinct.length === same.length) {
+    const order = [...same.map(({ figure }) => ({ at: figure.at, is: "figure" })), ...places.map(({ at }) => ({ at, is: "place" }))].sort(
+      (a, b) => a.at - b.at,
+    );
+    const shape = order.map(({ is }) => is[0]).join("");
+    // fp fp, pf pf, and "33 36 front rear" said respectively.
+    const n = same.length;
+    if (
+      [..."fp"].join("").repeat(n) === shape ||
+      "pf".repeat(n) === shape ||
+      shape === "f".repeat(n) + "p".repeat(n) ||
+      shape === "p".repeat(n) + "f".repeat(n)
+    )
+      return places.map(({ place }) => place);
+  }
+  return own;
+}
+
+/** Valves and cylinders: each figure belongs to the word before it, or to the one behind where the figures come first; a row of figures is counted. */
+function numbered(layout: Layout, all: readonly Kinded[], found: Map<Kinded, Where>): void {
+  const words = layout.phrases.place.filter(({ are }) => are.some((place) => place === "intake" || place === "exhaust" || place === "cylinder"));
+  const [firstFigure] = all;
+  if (firstFigure === undefined) return;
+  const before = (words[0]?.at ?? Number.POSITIVE_INFINITY) < firstFigure.figure.at;
+  const groups = new Map<number, Kinded[]>();
+  for (const each of all) {
+    const { at } = each.figure;
+    const nextFigure = all.find(({ figure }) => figure.at > at)?.figure.at ?? Number.POSITIVE_INFINITY;
+    const word = before ? words.findLast((phrase) => phrase.at < at) : words.find((phrase) => phrase.at > at && phrase.at < nextFigure);
+    const key = word === undefined ? -1 : word.at;
+    groups.set(key, [...(groups.get(key) ?? []), each]);
+  }
+  // With a figure that no word stands by, the rest are not sure either.
+  if (groups.size > 1 && groups.has(-1)) return;
+  for (const [key, group] of groups) {
+    const word = words.find(({ at }) => at === key);
+    const name =
+      word?.are.find((place) => place === "intake" || place === "exhaust" || place === "cylinder") ?? (group[0]?.kind === "compression" ? "cylinder" : null);
+    const index = word === undefined ? undefined : layout.indexes.get(word.to + 1);
+    for (const state of new Set(group.map((each) => each.state))) {
+      const row = group.filter((each) => each.state === state);
+      row.forEach((each, n) => {
+        if (name === null) return;
+        if (index !== undefined) found.set(each, row.length === 1 ? `${name} ${index}` : null);
+        else if (row.length > 1) found.set(each, `${name} ${n + 1}`);
+        else found.set(each, name === "cylinder" ? null : name);
+      });
+    }
+  }
+}

@@ -1,0 +1,59 @@
+// The trip meter, added to the last odometer figure: "trip meter 143 since the last reading".
+
+import { fromCanonical, toCanonical } from "../core/quantity/units.ts";
+import type { Gap, LogReading } from "../core/reading/intent.ts";
+import type { Clause } from "./clauses.ts";
+import { figureAt, measures } from "./figures.ts";
+import { bikeAt, dayAt, type Layout, phrasesInside, type SaidAt } from "./layout.ts";
+
+/** The odometer that a trip meter comes to. That it was zeroed at the last reading must be said, or is asked. With no last figure there is nothing to add to. */
+export function tripSaid(
+  layout: Layout,
+  clause: Clause,
+  used: ReadonlySet<number>,
+): { readonly readings: readonly SaidAt[]; readonly taken: ReadonlySet<number> } {
+  const readings: SaidAt[] = [];
+  const taken = new Set<number>();
+  for (const part of clause.parts) {
+    const said = phrasesInside(layout.phrases.trip, part);
+    if (said.length === 0) continue;
+    for (let at = part.from; at <= part.to; at++) {
+      const figure = used.has(at) ? null : figureAt(layout, at);
+      if (figure === null || figure.token.fraction !== null) continue;
+      const of = measures(figure);
+      const named = said.some(({ are }) => are.includes("trip"));
+      if (of !== null && of !== "distance") continue;
+      // "143 mi since the last reading" says so without naming the meter.
+      if (!named && of === null) continue;
+      taken.add(at);
+      const meant = bikeAt(layout, { from: at, to: at });
+      const typed = of === "distance" ? (figure.units[0] as "mi" | "km") : null;
+      const { bike } = meant;
+      if (bike === null ? meant.gap === null : bike.lastFigure === null) continue;
+      const unit = typed ?? bike?.unit ?? null;
+      const { value } = figure.token;
+      const added = bike === null || unit === null || unit === bike.unit ? value : fromCanonical(toCanonical(value, unit), bike.unit);
+      const day = dayAt(layout, part, [part]);
+      const sure = phrasesInside(layout.phrases.trip, { from: clause.from, to: clause.to }).some(({ are }) => are.includes("since last"));
+      const gaps: Gap[] = [
+        ...(meant.gap === null ? [] : [meant.gap]),
+        ...(day.gap === null ? [] : [day.gap]),
+        ...(sure ? [] : [{ need: "sure" as const, because: "trip" as const }]),
+      ];
+      const reading: LogReading = {
+        do: "log reading",
+        bike: bike?.id ?? null,
+        kind: "odometer",
+        place: null,
+        value: Math.round(((bike?.lastFigure ?? 0) + added) * 10) / 10,
+        unit: bike?.unit ?? null,
+        typed: { text: figure.token.text, unit: figure.token.unitText },
+        on: day.on,
+        detail: { trip: { value, unit, typed: figure.token.text } },
+        gaps,
+      };
+      readings.push({ at, reading });
+    }
+  }
+  return { readings, taken };
+}

@@ -1,0 +1,170 @@
+// Another plan beneath a bike's own changes: the starter plan as it is now, the group's for its model, or one from a file. Shown side by side, taken by a press, never forced.
+
+import { isFitted } from "../core/equipment.ts";
+import type { BikeId, MemberId } from "../core/ids.ts";
+import { differences, rebased } from "../core/plan/compare.ts";
+import { fold } from "../core/plan/fold.ts";
+import type { PlanBase, PlanItem } from "../core/plan/plan.ts";
+import type { DistanceUnit } from "../core/quantity/distance.ts";
+import { Conflict, type Repos } from "../store/store.ts";
+import type { KindId } from "../trade/kinds.ts";
+import { STARTER_PLANS } from "../trade/starter-plans.ts";
+import { hashOf } from "./add-bike.ts";
+import type { Ctx } from "./context.ts";
+import { editPlan } from "./edit-plan.ts";
+import { type Garaged, pick } from "./garage.ts";
+import { noneLeft, ownGarage } from "./messages.ts";
+import { readPlanFile } from "./plan-file.ts";
+import { done, onceHeard, type Result, refused } from "./refusals.ts";
+import { whichBike } from "./which-bike.ts";
+
+/** "As it was given": the plan beneath the bike's own changes, without them. */
+export const PLANS_TO_COMPARE = ["starter plan", "group plan", "as it was given"] as const;
+
+type Trigger = Pick<PlanItem, "anchor" | "first" | "repeat">;
+/** What another plan would change. `hash` begins the plan's own; `rev` counts the edits that it was shown with. */
+export type BaseChange = {
+  readonly bike: BikeId;
+  readonly nickname: string;
+  readonly column: DistanceUnit;
+  readonly was: string;
+  readonly name: string;
+  readonly source: string;
+  readonly sharedBy: string | null;
+  readonly hash: string;
+  readonly rev: number;
+  readonly added: readonly ({ readonly name: string } & Trigger)[];
+  readonly gone: readonly string[];
+  readonly changed: readonly { readonly name: string; readonly was: Trigger; readonly will: Trigger }[];
+  /** Changed by the owner and by the new plan: the owner's stands. */
+  readonly conflicts: readonly string[];
+  /** It is the plan beneath the bike's own changes: there is none to take. */
+  readonly same: boolean;
+  readonly saved: boolean;
+};
+
+/** So much of a hash fits a button. */
+const HASH_SHOWN = 32;
+
+/** The starter plan of its kind as it is now, or the group's for its model. */
+export async function compareBase(ctx: Ctx, input: { readonly bike?: string; readonly with: (typeof PLANS_TO_COMPARE)[number] }): Promise<Result<BaseChange>> {
+  return proposing(ctx, input.bike, async (q, g) => {
+    if (input.with === "starter plan") {
+      const starter = STARTER_PLANS[g.bike.kind as KindId] as PlanBase | undefined;
+      return starter === undefined ? refused({ why: "gone" }) : done({ base: starter, by: null });
+    }
+    if (input.with === "as it was given") return done({ base: await q.bikes.base(g.bike.planHash), by: null });
+    const { group, home } = { group: ctx.who.group ?? g.bike.homeGroup, home: g.bike.model };
+    if (group === null) return refused({ why: "not in a group" });
+    const shared = home === null ? null : await q.groupPlans.latest(group, home);
+    if (shared === null) return refused({ why: "no group plan", model: home });
+    const names = await q.members.byIds([shared.by]);
+    return done({ base: await q.bikes.base(shared.hash), by: names.get(shared.by as MemberId)?.name ?? shared.by });
+  });
+}
+
+/** A plan from a file, as it was pasted. */
+export async function proposeFile(ctx: Ctx, input: { readonly bike?: string; readonly text: string }): Promise<Result<BaseChange>> {
+  const read = readPlanFile(input.text);
+  return read.is === "refused" ? read : proposing(ctx, input.bike, async () => done({ base: read.value, by: null }));
+}
+
+type Offered = { readonly base: PlanBase; readonly by: string | null };
+
+function proposing(ctx: Ctx, bike: string | undefined, work: (q: Repos, g: Garaged) => Promise<Result<Offered>>): Promise<Result<BaseChange>> {
+  // The plan shown is kept by its content, so that a press takes the one that was shown and no other.
+  return ctx.store
+    .act(ctx.event, ctx.now, async (q): Promise<Result<BaseChange>> => {
+      const all = await ownGarage(q, ctx);
+      if (all.length === 0) return noneLeft(q, ctx);
+      const which = whichBike(all, bike);
+      if (which.is === "refused") return which;
+      const offered = await work(q, which.value);
+      if (offered.is === "refused") return offered;
+      await q.bikes.keepBase(hashOf(offered.value.base), offered.value.base);
+      return done(await changeTo(q, ctx, which.value, offered.value));
+    })
+    .then(onceHeard);
+}
+
+async function changeTo(q: Repos, ctx: Ctx, g: Garaged, { base, by }: Offered): Promise<BaseChange> {
+  const now = await q.bikes.base(g.bike.planHash);
+  const edits = g.bike.edits.map(({ edit }) => edit);
+  // Beside the plan beneath it, what the owner changed is what differs; another plan would have those changes lie on it.
+  const own = hashOf(base) === g.bike.planHash;
+  const taking = rebased(now, edits, base);
+  const { difference, conflicts } = own ? { difference: differences(fold(now, edits), base), conflicts: [] } : taking;
+  const items = new Map([...now.items, ...base.items].map((item) => [item.key, item]));
+  const fits = (item: PlanItem): boolean => isFitted(item.fits, g.bike.equipment);
+  const name = ({ key, called }: PlanItem): string => ctx.itemName(key, called);
+  const trigger = ({ anchor, first, repeat }: PlanItem): Trigger => ({ anchor, first, repeat });
+  return {
+    ...{ bike: g.bike.id, nickname: g.bike.nickname, column: g.bike.column, was: now.name, name: base.name, source: base.source, sharedBy: by },
+    ...{ hash: hashOf(base).slice(0, HASH_SHOWN), rev: g.bike.edits.length, same: own, saved: false },
+    added: difference.added.filter(fits).map((item) => ({ name: name(item), ...trigger(item) })),
+    gone: difference.gone.filter(fits).map(name),
+    changed: difference.changed.filter(({ will }) => fits(will)).map(({ was, will }) => ({ name: name(will), was: trigger(was), will: trigger(will) })),
+    conflicts: conflicts
+      .map((key) => items.get(key))
+      .filter((item) => item !== undefined && fits(item))
+      .map((item) => name(item as PlanItem)),
+  };
+}
+
+/** Takes the plan that was shown: the bike's own changes lie on it as they did on the one before. */
+export async function takeBase(ctx: Ctx, input: { readonly bike: BikeId; readonly hash: string; readonly rev: number }): Promise<Result<BaseChange>> {
+  return editPlan<BaseChange>(ctx, input.bike, input.rev, async (g, q) => {
+    const found = await q.bikes.baseBeginning(input.hash);
+    if (found === null) return refused({ why: "gone" });
+    if (found.hash === g.bike.planHash) return refused({ why: "already done" });
+    const change = await changeTo(q, ctx, g, { base: found.base, by: null });
+    const value = { ...change, rev: input.rev + 1, saved: true };
+    return done({ edits: [{ change: "base", from: g.bike.planHash, to: found.hash }], value, planHash: found.hash });
+  });
+}
+
+/** What was shared with the group. */
+export type PlanShared = { readonly nickname: string; readonly model: string; readonly items: number; readonly manual: string };
+
+/** Shares a bike's plan, its own changes in it, as the group's for its make and model. */
+export async function sharePlan(ctx: Ctx, input: { readonly bike?: string; readonly manual: string }): Promise<Result<PlanShared>> {
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<PlanShared>> => {
+    const all = await ownGarage(q, ctx);
+    if (all.length === 0) return noneLeft(q, ctx);
+    const which = whichBike(all, input.bike);
+    if (which.is === "refused") return which;
+    const { bike } = which.value;
+    const { group } = ctx.who;
+    if (group === null) return refused({ why: "not in a group" });
+    if (bike.model === null) return refused({ why: "no model", nickname: bike.nickname });
+    const { items } = fold(
+      await q.bikes.base(bike.planHash),
+      bike.edits.map(({ edit }) => edit),
+    );
+    const manual = input.manual.trim().slice(0, 120);
+    const base: PlanBase = { name: bike.model, source: manual, items };
+    const hash = hashOf(base);
+    if ((await q.groupPlans.latest(group, bike.model))?.hash === hash) return refused({ why: "already done" });
+    await q.bikes.keepBase(hash, base);
+    await q.groupPlans.add({ id: ctx.newId(), group, model: bike.model, hash, manual, by: ctx.who.member, at: ctx.now });
+    return done({ nickname: bike.nickname, model: bike.model, items: which.value.plan.items.length, manual });
+  });
+  return onceHeard(acted);
+}
+
+/** A bike's plan as it stands, for a file. */
+export async function planFor(
+  ctx: Ctx,
+  input: { readonly bike?: string },
+): Promise<Result<{ readonly bike: BikeId; readonly nickname: string; readonly base: PlanBase }>> {
+  return ctx.store.read(async (q) => {
+    const all = await ownGarage(q, ctx);
+    if (all.length === 0) return noneLeft(q, ctx);
+    const which = whichBike(all, input.bike);
+    if (which.is === "refused") return which;
+    const g = pick(all, which.value.bike.id);
+    if (g === null) throw new Conflict("bike gone");
+    const { name, source } = await q.bikes.base(g.bike.planHash);
+    return done({ bike: g.bike.id, nickname: g.bike.nickname, base: { name, source, items: g.plan.items } });
+  });
+}

@@ -1,0 +1,98 @@
+// Open tables in English: what a mark means, and by which standard.
+
+import { unreachable } from "../../core/brand.ts";
+import type { Printer } from "../printer.ts";
+
+type LookedUp =
+  | {
+      readonly table: "oil grade";
+      readonly grade: string;
+      readonly winter: { readonly cranks: number; readonly pumps: number } | null;
+      readonly hot: { readonly from: number; readonly below: number } | null;
+      readonly source: string;
+    }
+  | {
+      readonly table: "brake fluid";
+      readonly name: string;
+      readonly base: string;
+      readonly dry: number | null;
+      readonly wet: number | null;
+      readonly source: string;
+    }
+  | {
+      readonly table: "tyre mark";
+      readonly load: { readonly index: number; readonly kilograms: number } | null;
+      readonly speed: { readonly symbol: string; readonly kmh: number } | null;
+    }
+  | {
+      readonly table: "thread";
+      readonly size: string;
+      readonly pitches: readonly number[];
+      readonly hex: { readonly now: number; readonly before: number } | null;
+    }
+  | {
+      readonly table: "tread law";
+      readonly rows: readonly { readonly place: string; readonly millimetres: number | null; readonly band: string; readonly source: string }[];
+    }
+  | {
+      readonly table: "resting volts";
+      readonly kinds: readonly {
+        readonly kind: string;
+        readonly points: readonly { readonly volts: number; readonly charge: number }[];
+        readonly source: string;
+      }[];
+    };
+
+export const lookUpWords = (p: Printer) => ({
+  lines: (found: LookedUp): readonly string[] => {
+    switch (found.table) {
+      case "oil grade": {
+        const { winter, hot } = found;
+        return [
+          ...(winter === null ? [] : [`Cold: tested for cranking at ${p.figure(winter.cranks)} °C and for pumping at ${p.figure(winter.pumps)} °C.`]),
+          ...(hot === null ? [] : [`Hot: ${p.figure(hot.from)} to below ${p.figure(hot.below)} mm²/s at 100 °C.`]),
+          `${found.grade}, by ${found.source}. Which grade is your engine's, its manual says.`,
+        ];
+      }
+      case "brake fluid":
+        return [
+          found.dry === null
+            ? `${found.name}: no boiling points in the standard.`
+            : `${found.name}: boils at ${found.dry} °C or more dry, ${found.wet} °C or more with water in it.`,
+          `Base: ${found.base}. Source: ${found.source}.`,
+        ];
+      case "tyre mark":
+        return [
+          ...(found.load === null ? [] : [`Load index ${found.load.index}: ${p.figure(found.load.kilograms)} kg on that tyre.`]),
+          ...(found.speed === null ? [] : [`Speed symbol ${found.speed.symbol}: up to ${found.speed.kmh} km/h.`]),
+          "Source: UN Regulation No. 75 and the ETRTO's table.",
+        ];
+      case "thread":
+        return [
+          `${found.size}: pitch ${p.list(found.pitches.map((pitch) => p.figure(pitch, 2)))} mm, the coarse one first (ISO 261).`,
+          ...(found.hex === null
+            ? []
+            : [
+                `Hex head ${found.hex.now} mm${found.hex.now === found.hex.before ? "" : `, ${found.hex.before} mm on older bolts`} (ISO 272, DIN 933); small heads differ, so measure.`,
+              ]),
+        ];
+      case "tread law":
+        return [
+          ...found.rows.map(
+            (row) => `${row.place}: ${row.millimetres === null ? "each state has its own" : `${p.figure(row.millimetres)} mm`}, ${row.band} (${row.source}).`,
+          ),
+          "For your own check; local law has the last word.",
+        ];
+      case "resting volts":
+        return [
+          ...found.kinds.map(
+            ({ kind, points, source }) =>
+              `${kind}: ${points.map(({ volts, charge }) => `${p.figure(volts, 2)} V ${p.figure(charge * 100, 0)} %`).join(", ")} (${source}).`,
+          ),
+          "At rest for six hours or more, 12 V batteries.",
+        ];
+      default:
+        return unreachable(found);
+    }
+  },
+});

@@ -1,0 +1,92 @@
+// Changes of a plan in English: what was added, dropped, taken; the record of them; another plan beside the one in force.
+
+import { unreachable } from "../../core/brand.ts";
+import type { LocalDate } from "../../core/calendar/dates.ts";
+import type { Interval, PlanEdit, PlanItem, Repeat } from "../../core/plan/plan.ts";
+import type { DistanceUnit } from "../../core/quantity/distance.ts";
+import type { Printer } from "../printer.ts";
+import type { planWords } from "./plan.ts";
+import { lowered } from "./text.ts";
+
+type Edited = {
+  readonly nickname: string;
+  readonly did: "added" | "dropped" | "brought back" | "taken back";
+  readonly name: string;
+  readonly every: Interval | null;
+  readonly column: DistanceUnit;
+};
+type Told = {
+  readonly change: PlanEdit["change"];
+  readonly name: string;
+  readonly repeat: Repeat | null;
+  readonly by: string | null;
+  readonly at: string;
+  readonly why: string | null;
+};
+type Trigger = Pick<PlanItem, "anchor" | "first" | "repeat">;
+
+export const planEditWords = (p: Printer, plan: ReturnType<typeof planWords>, today: LocalDate) => {
+  const says = ({ anchor, repeat, first }: Trigger, column: DistanceUnit): string =>
+    [plan.repeats(repeat, column), first === null ? null : `first at ${plan.legs(first, column)}`, anchor === "last done" ? "from the last time" : null]
+      .filter((part) => part !== null)
+      .join("; ");
+  const did = ({ change, name, repeat }: Told, column: DistanceUnit): string => {
+    const comes = repeat === null ? "" : `, ${plan.repeats(repeat, column)}`;
+    switch (change) {
+      case "interval":
+        return `${name} changed to ${repeat === null ? "" : plan.repeats(repeat, column)}`;
+      case "add":
+        return `${name} added${comes}`;
+      case "drop":
+        return `${name} dropped`;
+      case "restore":
+        return `${name} brought back`;
+      case "base":
+        return `the plan “${name}” taken`;
+      default:
+        return unreachable(change);
+    }
+  };
+  return {
+    edited: ({ nickname, did: what, name, every, column }: Edited): string => {
+      if (what === "taken back") return `${nickname}'s plan: the last change is taken back.`;
+      if (what === "dropped") return `${nickname}, dropped from the plan: ${lowered(name)}. It stays on the list as dropped, and falls due no more.`;
+      if (what === "brought back") return `${nickname}, back in the plan: ${lowered(name)}.`;
+      return `${nickname}, new in the plan: ${lowered(name)}, every ${every === null ? "" : plan.legs(every, column)}, counted from the last time.`;
+    },
+    /** Nothing was said of what it holds. */
+    droppedSafety: (): string => "What is not in the plan is not watched: look at it yourself, as the maker's manual says.",
+    dropped: (names: readonly string[]): string => `Dropped: ${p.list(names.map(lowered))}. To bring one back: /plan drop item:… back:yes`,
+    history: (nickname: string, n: number): string =>
+      n === 0
+        ? `${nickname}'s plan is as it was given: nothing was changed.`
+        : `${nickname}'s plan: ${n === 1 ? "1 change" : `${n} changes`}, the latest first.`,
+    told: (told: Told, column: DistanceUnit): string =>
+      `- ${p.date(told.at.slice(0, 10) as LocalDate, today)}, ${told.by ?? "you"}: ${did(told, column)}.${told.why === null ? "" : ` Why: ${told.why}`}`,
+    /** The head of a comparison. */
+    beside: (nickname: string, name: string, source: string, by: string | null): string =>
+      `${nickname}'s plan beside “${name}”${by === null ? "" : `, shared by ${by}`}. Source: ${source}.`,
+    same: (): string => "Nothing differs: all falls due as there.",
+    added: (name: string, trigger: Trigger, column: DistanceUnit): string => `+ ${name}: ${says(trigger, column)}.`,
+    gone: (name: string): string => `- ${name}: not in that plan.`,
+    changed: (name: string, was: Trigger, will: Trigger, column: DistanceUnit): readonly string[] => [
+      `${name}`,
+      `  now ${says(was, column)}`,
+      `  there ${says(will, column)}`,
+    ],
+    more: (n: number): string => `And ${n} more; the file of /plan export has all.`,
+    conflicts: (names: readonly string[]): string =>
+      `You changed ${p.list(names.map(lowered))} yourself, and that plan differs there too: yours stands. To follow that plan instead, change it with /plan change.`,
+    notTaken: (): string => "Nothing is changed yet. Your own changes stay on whichever plan you take.",
+    taken: (nickname: string, name: string): string => `${nickname} has the plan “${name}” now; your own changes lie on it as before.`,
+    shared: (nickname: string, model: string, items: number): string =>
+      `${nickname}'s plan (${items} items) is this group's for ${model}. Others with that model see it with /plan compare with:group plan, and take it with one press.`,
+    sharedSource: (manual: string): string => `Source: ${manual}.`,
+    exported: (nickname: string, items: number): string => `${nickname}'s plan as a file: ${items} items.`,
+    exportedHow: (): string => "To take it over elsewhere: /plan import, and paste what the file holds.",
+    fileAlt: (nickname: string): string => `${nickname}'s plan in the plan format, version 1`,
+    importAsk: (nickname: string): string => `Paste a plan file for ${nickname}. You see what it changes before anything is saved.`,
+    form: { title: "Paste a plan file", text: "What the file holds" },
+    labels: { undo: "Undo", take: "Take that plan", leave: "Leave it", paste: "Paste it" },
+  };
+};

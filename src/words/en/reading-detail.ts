@@ -1,0 +1,34 @@
+// A reading's value as finely as it was typed, and what was said beside it.
+
+import { decimalsOf, fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
+import type { ReadingDetail } from "../../core/reading/detail.ts";
+import type { Printer } from "../printer.ts";
+import { CONDITION_WORDS } from "./kinds.ts";
+
+const MOST_DECIMALS = 3;
+
+/** A canonical value in a unit, with the decimals that its scales show or that were typed, whichever are more: a clearance of 0.09 mm stays one. */
+export function valueAsTyped(p: Printer, canonical: number, unit: UnitId, typed: string): string {
+  const behind = /\d[.,](\d{1,3})(?!\d)/u.exec(typed)?.[1]?.length ?? 0;
+  const decimals = Math.max(decimalsOf(unit), Math.min(MOST_DECIMALS, behind));
+  const symbol = symbolOf(unit);
+  return `${p.figure(fromCanonical(canonical, unit), decimals)}${symbol.startsWith("/") ? "" : " "}${symbol}`;
+}
+
+/** " (inner, points 3.5 and 4 mm, as found)"; empty when nothing was said. */
+export function detailTail(p: Printer, detail: ReadingDetail | null, unit: UnitId | "level"): string {
+  if (detail === null) return "";
+  const points = detail.points ?? [];
+  const parts = [
+    ...(detail.side === undefined ? [] : [detail.side]),
+    ...(points.length === 0 || unit === "level" ? [] : [`the least of ${p.list(points.map((point) => p.figure(fromCanonical(point, unit), MOST_DECIMALS)))}`]),
+    ...(detail.pitches === undefined ? [] : [`over ${p.figure(detail.pitches, 0)} pitches`]),
+    ...(detail.rpm === undefined ? [] : [`at ${p.figure(detail.rpm, 0)} rpm`]),
+    ...(detail.state === undefined ? [] : [detail.state === "found" ? "as found" : "as left"]),
+    ...(detail.conditions ?? []).map((each) => CONDITION_WORDS[each]),
+    ...(detail.full === true ? ["tank full"] : []),
+    ...(detail.price === undefined ? [] : [`price ${detail.price.typed}${detail.price.currency === null ? "" : ` ${detail.price.currency}`}`]),
+    ...(detail.trip === undefined ? [] : [`trip ${detail.trip.typed}`]),
+  ];
+  return parts.length === 0 ? "" : ` (${parts.join(", ")})`;
+}

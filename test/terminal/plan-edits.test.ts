@@ -1,0 +1,99 @@
+// A plan made one's own: items added and dropped with their why, the record of it, another plan taken by a press, a plan as a file.
+
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { button, type Shown, type Talk, talk } from "../support/talk.ts";
+
+let t: Talk;
+beforeEach(async () => {
+  t = await talk("2026-11-26T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,210 mi model:Ostler Tarn 650");
+});
+afterEach(() => t.close());
+const run = (line: string, as = "Ines", where = "g1") => t.one({ as, run: line, in: where });
+const press = (shown: Shown, label: string, as = "Ines") => t.one({ as, press: button(shown, label) });
+const names = async (as = "Ines") => (await run("/plan list", as)).data.lines.map(({ name }: { name: string }) => name);
+
+test("an item added falls due like any other; one dropped no more, and stays visible; both can be taken back", async () => {
+  const added = await run("/plan add called:heated grip wiring every:12 months why:it chafed once");
+  expect(await names()).toContain("heated grip wiring");
+  expect((await run("/due")).text).toContain("heated grip wiring");
+  const dropped = await run("/plan drop item:suspension linkage why:twin shocks");
+  expect(await names()).not.toContain("Suspension linkage");
+  expect((await run("/plan list")).text).toContain("Dropped: suspension linkage.");
+  expect((await press(added, "Undo")).data.refused).toEqual({ why: "changed meanwhile" });
+  expect((await press(dropped, "Undo", "Odo")).data.refused).toEqual({ why: "not yours" });
+  await press(dropped, "Undo");
+  expect(await names()).toContain("Suspension linkage");
+  await run("/plan drop item:suspension linkage");
+  await run("/plan drop item:suspension linkage back:yes");
+  expect(await names()).toContain("Suspension linkage");
+  const history = await run("/plan history");
+  expect(history.data.edits.map(({ change }: { change: string }) => change)).toEqual(["restore", "drop", "restore", "drop", "add"]);
+  expect(history.text).toContain("- 26 November, you: heated grip wiring added, every 12 months. Why: it chafed once");
+});
+
+test("what can end a ride is not dropped without a word", async () => {
+  expect((await run("/plan drop item:front brake pads")).text).toContain("What is not in the plan is not watched");
+});
+
+test.each([
+  ["/plan add called:engine oil and filter every:12 months", "already so"],
+  ["/plan add called:grips every:often", "not an interval"],
+  ["/plan drop item:banana", "no such item"],
+  ["/plan drop item:fasteners back:yes", "no such item"],
+  ["/plan compare with:group plan", "no group plan"],
+])("%s is refused with a way on", async (line, why) => {
+  expect((await run(line)).data.refused).toMatchObject({ why });
+});
+
+describe("the group's plan for a model", () => {
+  beforeEach(async () => {
+    await run("/bike add name:Wren kind:chain-drive twin odometer:9,000 mi model:ostler tarn-650", "Odo");
+    await press(await run("/plan change item:valve clearance every:12,000 mi"), "Save");
+    await run("/plan share manual:workshop manual, 2019 edition");
+  });
+  test("is seen beside one's own with who shared it and from what, taken in one press, and taken back", async () => {
+    const beside = await run("/plan compare with:group plan", "Odo");
+    expect(beside.text).toContain("Wren's plan beside “Ostler Tarn 650”, shared by Ines. Source: workshop manual, 2019 edition.");
+    expect(beside.data.changed.map(({ name }: { name: string }) => name)).toEqual(["Valve clearance"]);
+    expect((await press(beside, "Take", "Ines")).data.refused).toEqual({ why: "not yours" });
+    const taken = await press(beside, "Take", "Odo");
+    expect((await run("/plan list", "Odo")).text).toContain("Valve clearance: every 12,000 mi");
+    await press(taken, "Undo", "Odo");
+    expect((await run("/plan list", "Odo")).text).toContain("Valve clearance: every 8,000 mi");
+    expect((await press(beside, "Take", "Odo")).data.refused).toEqual({ why: "changed meanwhile" });
+  });
+  test("leaves one's own changes standing, and says where both changed the same", async () => {
+    await press(await run("/plan change item:valve clearance every:6,000 mi", "Odo"), "Save", "Odo");
+    const beside = await run("/plan compare with:group plan", "Odo");
+    expect(beside.data).toMatchObject({ changed: [], conflicts: ["Valve clearance"] });
+    await press(beside, "Take", "Odo");
+    expect((await run("/plan list", "Odo")).text).toContain("Valve clearance: every 6,000 mi");
+  });
+  test("is no other group's", async () => {
+    await run("/bike add name:Merle kind:chain-drive twin odometer:9,000 mi model:Ostler Tarn 650", "Pia", "g2");
+    expect((await run("/plan compare with:group plan", "Pia", "g2")).data.refused).toMatchObject({ why: "no group plan" });
+  });
+});
+
+test("beside the starter plan what the owner changed is what differs, and there is nothing to take", async () => {
+  await press(await run("/plan change item:valve clearance every:12,000 mi"), "Save");
+  const beside = await run("/plan compare with:starter plan");
+  expect(beside.data).toMatchObject({ same: true, changed: [{ name: "Valve clearance" }] });
+  expect(beside.actions).toEqual([]);
+});
+
+test("a plan goes out as a file and comes in again by a form: shown first, then taken; a bad file is refused by its line", async () => {
+  await press(await run("/plan change item:valve clearance every:12,000 mi"), "Save");
+  const out = await run("/plan export");
+  expect(out.files.map(({ name, type }) => [name.endsWith(".json"), type])).toEqual([[true, "application/json"]]);
+  await run("/bike add name:Wren kind:chain-drive twin odometer:9,000 mi", "Odo");
+  const form = button(await run("/plan import", "Odo"), "Paste");
+  const bad = await t.one({ as: "Odo", fill: form, fields: { text: out.data.text.replace('"version": 1', '"version": 7') } });
+  expect(bad.text).toContain("That plan cannot be read: line 3 (version)");
+  const shown = await t.one({ as: "Odo", fill: form, fields: { text: out.data.text } });
+  expect(shown.data.changed.map(({ name }: { name: string }) => name)).toEqual(["Valve clearance"]);
+  expect((await run("/plan list", "Odo")).text).toContain("Valve clearance: every 8,000 mi");
+  await press(shown, "Take", "Odo");
+  expect((await run("/plan list", "Odo")).text).toContain("Valve clearance: every 12,000 mi");
+});
