@@ -41,6 +41,7 @@ import { torqueStages } from "./torque-stages.ts";
 import { torqueWrenchAdd } from "./torque-wrench-add.ts";
 import { torqueWrenchDrop } from "./torque-wrench-drop.ts";
 import { torqueWrenchList } from "./torque-wrench-list.ts";
+import { trip } from "./trip.ts";
 import { tyreDate } from "./tyre-date.ts";
 import { tyreMarking } from "./tyre-marking.ts";
 import { tyrePressure } from "./tyre-pressure.ts";
@@ -62,6 +63,7 @@ const ALL = [
   records,
   due,
   check,
+  trip,
   planList,
   planChange,
   planAdd,

@@ -26,6 +26,7 @@ import { doneNow, putOffNow, showDue, showReminder, whyNow } from "./reminders.t
 import { setUp, setUpZone } from "./set-up.ts";
 import { SHEET_HANDLERS } from "./sheet.ts";
 import { enterSpecForm, takeSpecBack } from "./spec.ts";
+import { tripOff } from "./trip.ts";
 import { keep, undo, undoOne, withdraw } from "./undo.ts";
 
 export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
@@ -78,6 +79,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "check-reopen": checkReopen,
   "check-state": checkState,
   "check-riding": checkRiding,
+  "trip-off": tripOff,
   "defect-show": defectShow,
   "defect-grade": defectGrade,
   "defect-nothing": defectNothing,

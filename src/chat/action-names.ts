@@ -52,6 +52,7 @@ export const ACTION_NAMES = [
   "check-reopen",
   "check-state",
   "check-riding",
+  "trip-off",
   "defect-show",
   "defect-grade",
   "defect-nothing",

@@ -9,7 +9,8 @@ import type { Condition, PlanBase } from "../core/plan/plan.ts";
 import type { Dial, DistanceUnit, Ridden, Stretch } from "../core/quantity/distance.ts";
 import type { LayUp } from "../core/schedule/facts.ts";
 import { RULES_VERSION } from "../core/schedule/rules-version.ts";
-import { modelKey } from "../core/spec/spec.ts";
+import { modelKey, SPEC_USES, type SpecUse } from "../core/spec/spec.ts";
+import type { Trip } from "../core/trip/trip.ts";
 import type { Epoch, EpochCause } from "../core/usage/track.ts";
 import type { Db } from "./db.ts";
 import type { Tables } from "./tables.ts";
@@ -19,7 +20,9 @@ const equipmentShape = z.object(
 );
 
 /** Epochs and lay-ups of some bikes, oldest first. */
-export type Turns = { readonly epochs: Map<BikeId, Epoch[]>; readonly layUps: Map<BikeId, LayUpRecord[]> };
+export type Turns = { readonly epochs: Map<BikeId, Epoch[]>; readonly layUps: Map<BikeId, LayUpRecord[]>; readonly trips: Map<BikeId, TripRecord[]> };
+/** A planned trip as stored; `source` undoes it. */
+export type TripRecord = Trip & { readonly id: string; readonly typed: string; readonly use: SpecUse; readonly source: string };
 /** A lay-up as stored, with its id so that it can be ended. */
 export type LayUpRecord = LayUp & { readonly id: string };
 
@@ -140,7 +143,8 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
     async turns(ids: readonly BikeId[]): Promise<Turns> {
       const epochs = new Map<BikeId, Epoch[]>();
       const layUps = new Map<BikeId, LayUpRecord[]>();
-      if (ids.length === 0) return { epochs, layUps };
+      const trips = new Map<BikeId, TripRecord[]>();
+      if (ids.length === 0) return { epochs, layUps, trips };
       const rows = await db
         .selectFrom("bike_events")
         .selectAll()
@@ -157,9 +161,10 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
       for (const row of rows) {
         const bike = row.bike as BikeId;
         if (row.what === "epoch") push(epochs, bike, epochOf(row));
+        else if (row.what === "trip") push(trips, bike, tripOf(row));
         else push(layUps, bike, { id: row.id, from: row.from_date as LocalDate, to: row.to_date as LocalDate | null });
       }
-      return { epochs, layUps };
+      return { epochs, layUps, trips };
     },
     /** @param source the message or event that said so: undone with it */
     async addEpoch(bike: BikeId, epoch: Epoch, source: string, by: MemberId, at: Instant): Promise<void> {
@@ -214,6 +219,21 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
       const row = { ...NOTHING, id, bike, what: "lay-up", from_date: from, by, at };
       await db.insertInto("bike_events").values(row).execute();
     },
+    async addTrip(bike: BikeId, { id, from, to, distance, typed, use, source }: TripRecord, by: MemberId, at: Instant): Promise<void> {
+      const row = { ...NOTHING, id, bike, what: "trip", from_date: from, to_date: to, distance, typed, cause: use, source, by, at };
+      await db.insertInto("bike_events").values(row).execute();
+    },
+    /** False when it is gone already. */
+    async withdrawTrip(id: string, at: Instant): Promise<boolean> {
+      const done = await db
+        .updateTable("bike_events")
+        .set({ withdrawn_at: at })
+        .where("id", "=", id)
+        .where("what", "=", "trip")
+        .where("withdrawn_at", "is", null)
+        .executeTakeFirst();
+      return done.numUpdatedRows === 1n;
+    },
     async endLayUp(id: string, to: LocalDate): Promise<void> {
       await db.updateTable("bike_events").set({ to_date: to }).where("id", "=", id).where("what", "=", "lay-up").execute();
     },
@@ -221,12 +241,28 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
 }
 
 /** What a turn of one kind leaves empty. */
-const NOTHING = { to_date: null, last_of_old: null, first_of_new: null, unit: null, cause: null, source: null, withdrawn_at: null };
+const NOTHING = {
+  to_date: null,
+  last_of_old: null,
+  first_of_new: null,
+  unit: null,
+  cause: null,
+  source: null,
+  withdrawn_at: null,
+  distance: null,
+  typed: null,
+};
 
 function push<K, V>(map: Map<K, V[]>, key: K, value: V): void {
   const list = map.get(key);
   if (list === undefined) map.set(key, [value]);
   else list.push(value);
+}
+
+function tripOf(row: Tables["bike_events"]): TripRecord {
+  const use = SPEC_USES.find((each) => each === row.cause) ?? "solo";
+  const [from, to] = [row.from_date as LocalDate, (row.to_date ?? row.from_date) as LocalDate];
+  return { id: row.id, from, to, distance: (row.distance ?? 0) as Stretch, typed: row.typed ?? "", use, source: row.source ?? row.id };
 }
 
 function epochOf(row: Tables["bike_events"]): Epoch {

@@ -74,15 +74,12 @@ export function noticesRepo(db: Db) {
       return (await db.selectFrom("notices").selectAll().where("delivery", "=", delivery).orderBy("at").orderBy("id").execute()).map(noticeOf);
     },
     /** What of these kinds was told of each bike, and when it went out. */
-    async toldOf(
-      bikes: readonly BikeId[],
-      kinds: readonly NoticeKind[],
-    ): Promise<(Pick<Notice, "key" | "bike" | "delivery" | "notBefore"> & { readonly sent: Instant })[]> {
+    async toldOf(bikes: readonly BikeId[], kinds: readonly NoticeKind[]): Promise<(Pick<Notice, "key" | "bike"> & { readonly sent: Instant })[]> {
       if (bikes.length === 0) return [];
       const rows = await db
         .selectFrom("notices as n")
         .leftJoin("deliveries as d", (j) => j.onRef("d.id", "=", "n.delivery"))
-        .select((e) => ["n.key", "n.bike", "n.delivery", "n.not_before", e.fn.coalesce("d.sent_from", "n.not_before").as("sent")])
+        .select((e) => ["n.key", "n.bike", e.fn.coalesce("d.sent_from", "n.not_before").as("sent")])
         .where("n.bike", "in", [...bikes])
         .where("n.state", "=", "told")
         .where("n.kind", "in", [...kinds])
@@ -90,9 +87,7 @@ export function noticesRepo(db: Db) {
       return rows.map((row) => ({
         key: row.key,
         bike: row.bike as BikeId,
-        delivery: row.delivery,
         sent: row.sent as Instant,
-        notBefore: row.not_before as Instant,
       }));
     },
     /** When the last message that got out to a recipient was sent, of those that told of one of these kinds. */

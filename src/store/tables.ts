@@ -76,6 +76,8 @@ export type Tables = {
     unit: string | null;
     cause: string | null;
     source: string | null;
+    distance: number | null;
+    typed: string | null;
     withdrawn_at: string | null;
     by: string;
     at: string;

@@ -16,7 +16,7 @@ import { dueList } from "../core/schedule/status.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
 import { type Forecast, forecast } from "../core/usage/forecast.ts";
 import { buildTrack, dialAt, type Epoch, lastPoint, type OdometerReading, riddenAtDial, type Track } from "../core/usage/track.ts";
-import type { LayUpRecord } from "../store/bikes.ts";
+import type { LayUpRecord, TripRecord } from "../store/bikes.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { OF_TYRES } from "../trade/items/chassis.ts";
@@ -43,6 +43,7 @@ export type Garaged = {
   readonly measured: readonly Taken[];
   readonly work: readonly WorkRecord[];
   readonly layUps: readonly LayUpRecord[];
+  readonly trips: readonly TripRecord[];
   /** What readings are judged by. */
   readonly rig: Rig;
   /** What stands of each thing measured. */
@@ -87,6 +88,7 @@ export async function garage(
         {
           epochs: turns.epochs.get(bike.id) ?? [],
           layUps: turns.layUps.get(bike.id) ?? [],
+          trips: turns.trips.get(bike.id) ?? [],
           odometers: read.get(bike.id)?.odometers ?? [],
           measured: days.get(bike.id) ?? read.get(bike.id)?.measured ?? [],
           work: work.get(bike.id) ?? [],
@@ -104,6 +106,7 @@ export async function garage(
 type Parts = {
   readonly epochs: readonly Epoch[];
   readonly layUps: readonly LayUpRecord[];
+  readonly trips: readonly TripRecord[];
   readonly odometers: readonly OdometerReading[];
   readonly measured: readonly Taken[];
   readonly work: readonly WorkRecord[];
@@ -154,7 +157,13 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     ridden: last?.ridden ?? null,
     hours: hours.at(-1)?.hours ?? null,
     get forecast() {
-      learnt ??= forecast(track, { layUps: parts.layUps, trips: [] }, { perYear: bike.perYear }, groupYear === null ? null : { perYear: groupYear }, today);
+      learnt ??= forecast(
+        track,
+        { layUps: parts.layUps, trips: parts.trips },
+        { perYear: bike.perYear },
+        groupYear === null ? null : { perYear: groupYear },
+        today,
+      );
       return learnt;
     },
   };
@@ -171,6 +180,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     measured: parts.measured,
     work: parts.work,
     layUps: parts.layUps,
+    trips: parts.trips,
     rig: parts.rig,
     judged,
     groupYear,
@@ -220,6 +230,7 @@ export function withMore(g: Garaged, more: Pick<Parts, "odometers" | "measured" 
       rig: g.rig,
       epochs: g.track.epochs,
       layUps: g.layUps,
+      trips: g.trips,
       odometers: [...g.odometers, ...more.odometers],
       measured: [...g.measured, ...more.measured],
       work: [...g.work, ...more.work],
@@ -236,6 +247,7 @@ export function without(g: Garaged, readings: readonly { readonly id: string }[]
   const parts = {
     epochs: g.track.epochs,
     layUps: g.layUps,
+    trips: g.trips,
     odometers: g.odometers.filter((reading) => !gone.has(reading.id)),
     measured: g.measured,
     work: g.work.filter((record) => !gone.has(record.id)),

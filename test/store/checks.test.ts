@@ -47,6 +47,22 @@ test("a file from before checks, with a group in it, is brought up to date as it
   await now.close();
 });
 
+test("a file from before trips, with a lay-up in it, is brought up to date as it stands", async () => {
+  const file = path.join(folder, "a.sqlite");
+  const before = await openSqlite(file, { upTo: "202611261210-delivery-drawn" });
+  await sql`pragma foreign_keys = off`.execute(before.db);
+  await sql`insert into bike_events (id, bike, what, from_date, to_date, by, at) values ('l1', 'b1', 'lay-up', '2026-10-12', null, 'Ines', ${NOW})`.execute(
+    before.db,
+  );
+  await before.close();
+  const now = await openSqlite(file);
+  const bike = "b1" as BikeId;
+  const turns = await storeOn(now).read((q) => q.bikes.turns([bike]));
+  expect(turns.layUps.get(bike)).toEqual([{ id: "l1", from: "2026-10-12", to: null }]);
+  expect(turns.trips.get(bike)).toBeUndefined();
+  await now.close();
+});
+
 test("a run is read back as it was written; an answer given anew takes the place of the first; of two who move a run one is told", async () => {
   const t = await talk();
   const { store } = t.open;

@@ -113,6 +113,11 @@ export const COMMAND_WORDS = {
     },
     example: "/due bike:Heron until:midsummer",
   },
+  trip: {
+    does: "Plan a trip: what to do before, what falls due on the way, what wears too far.",
+    options: { plan: "Distance and days: 2,800 mi from 12 June to 30 June", bike: "Which bike", load: "How the bike is loaded" },
+    example: "/trip plan:2,800 mi from 12 June to 30 June bike:Heron load:two-up",
+  },
   check: {
     does: "Walk through a checklist; without a list, what is open and what was found last.",
     options: {

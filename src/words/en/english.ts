@@ -28,6 +28,7 @@ import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
 import { specWords } from "./specs.ts";
 import { torqueWords } from "./torque.ts";
+import { tripWords } from "./trip.ts";
 import { tyreWords } from "./tyres.ts";
 import { workDetailWords } from "./work-detail.ts";
 
@@ -56,6 +57,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     checks: checkWords(p),
     season: seasonWords(p, today),
     asks: askWords(p, today),
+    trip: tripWords(p, today),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),

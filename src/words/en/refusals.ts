@@ -45,6 +45,8 @@ export const refusalWords = (p: Printer) => {
           : `I find no “${clip(refusal.typed)}” in this bike's plan. Do you mean ${one(refusal.nearest)}?`;
       case "which item":
         return `“${clip(refusal.typed)}” could be ${one(refusal.items)}. Name one.`;
+      case "trip":
+        return TRIP[refusal.because](clip(refusal.typed));
       case "check":
         return CHECK[refusal.because](clip(refusal.typed ?? ""));
       case "tyres":
@@ -258,6 +260,14 @@ function notAhead({ typed, because }: Extract<Refusal, { why: "not ahead" }>): s
       return "I have no odometer reading to count from yet. Write what it says, then ask again; or look ahead to a day.";
   }
 }
+
+const TRIP: Readonly<Record<Extract<Refusal, { why: "trip" }>["because"], (typed: string) => string>> = {
+  "not read": (typed) =>
+    `I cannot read “${typed}” as a trip. Give its distance and days: 2,800 mi from 12 June to 30 June, or 900 km from next Friday for ten days.`,
+  backwards: (typed) => `“${typed}” ends before it begins. Check the days and type it again.`,
+  past: (typed) => `“${typed}” is over already. Log the odometer instead.`,
+  "too far": (typed) => `“${typed}” is further than I plan: within a year, and up to 60,000 mi.`,
+};
 
 const CHECK: Readonly<Record<Extract<Refusal, { why: "check" }>["because"], (typed: string) => string>> = {
   "whose bike": () => "Name the bike you are looking at and say what kind it is: /check list:buying used bike:Red one kind:chain-drive twin.",
