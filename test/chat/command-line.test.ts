@@ -68,7 +68,9 @@ describe("registration", () => {
   const all = registered.flatMap((command) => (command.subcommands.length > 0 ? command.subcommands : [command]));
 
   test("every command and option has a name and a description that the platform takes", () => {
-    expect(registered.map((command) => command.name)).toEqual(["bike", "reading", "work", "due", "plan", "convert", "torque", "remind", "group", "help"]);
+    expect(registered.map((command) => command.name)).toEqual([
+      ...["bike", "reading", "work", "records", "due", "check", "trip", "plan", "spec", "tyre", "convert", "torque", "remind", "group", "help"],
+    ]);
     for (const command of all) {
       expect(command.name).toMatch(/^[a-z-]{1,32}$/);
       expect(command.description.length, command.name).toBeGreaterThan(0);

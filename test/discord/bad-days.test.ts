@@ -166,7 +166,7 @@ describe("what was not granted", () => {
     expect((await addHeron()).content).toContain("Heron");
     await on.open.close();
     on = { ...(await onStandIn({ file, use: platform })) };
-    expect(platform.registered()).toHaveLength(11);
+    expect(platform.registered()).toHaveLength(16);
     await on.close();
     await rm(folder, { recursive: true });
     on = { ...on, close: () => platform.close() };

@@ -8,7 +8,7 @@ import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { type StandIn, standIn } from "./standin.ts";
 
 // A process of its own takes its time to start where other tests share two cores with it.
-vi.setConfig({ testTimeout: 30_000 });
+vi.setConfig({ testTimeout: 90_000 });
 
 const HOUSE = path.join(import.meta.dirname, "..", "..");
 let platform: StandIn;
@@ -36,7 +36,7 @@ function start(env: Readonly<Record<string, string>>): { readonly child: ChildPr
   return { child, said: () => text, ended: new Promise((resolve) => child.on("close", resolve)) };
 }
 async function until(look: () => boolean, what: string): Promise<void> {
-  for (let n = 0; n < 2500 && !look(); n++) await new Promise((resolve) => setTimeout(resolve, 10));
+  for (let n = 0; n < 7500 && !look(); n++) await new Promise((resolve) => setTimeout(resolve, 10));
   if (!look()) throw new Error(what);
 }
 

@@ -57,6 +57,9 @@ describe("a check out of storage", () => {
     const logged = await t.one({ ...dm, say: "tread 4 mm front 3.5 mm rear on Heron" });
     card = await begin(t, "out of storage");
     expect(card.text).toContain("- Tread depth: measured");
+    // What was read before a check began says nothing of today.
+    await t.send({ advance: "P1D", asleep: true });
+    expect(answerTo(await begin(t, "pre-trip"), "tyre-tread")).toBeNull();
     // Undone, it is open again.
     await press(t, logged, "Undo");
     expect(answerTo(await begin(t, "out of storage"), "tyre-tread")).toBeNull();
@@ -184,6 +187,14 @@ describe("a figure is judged on the spot", () => {
     expect(end.text).not.toContain("Nothing found");
     expect((await t.one({ as: "Ines", run: "/check bike:Heron share:yes" })).text).not.toMatch(/tread depth|0\.5 mm|beyond limit/iu);
     expect((await t.one({ ...dm, run: "/due bike:Heron" })).text).toMatch(/do not ride/iu);
+    await t.close();
+  });
+
+  test("a battery that was only measured is not recorded as looked at by the check", async () => {
+    const t = await withHeron();
+    const card = await measured(t, await begin(t, "pre-trip"), "battery-volts", ["12.7 V"]);
+    const end = await press(t, await press(t, card, "Good"), "Finish");
+    expect(end.data.recorded.map(({ item }: { item: string }) => item)).not.toContain("battery.test");
     await t.close();
   });
 

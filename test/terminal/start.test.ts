@@ -8,7 +8,7 @@ import { text } from "node:stream/consumers";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 
 // A process of its own takes its time to start where other tests share two cores with it.
-vi.setConfig({ testTimeout: 30_000 });
+vi.setConfig({ testTimeout: 90_000 });
 
 let folder: string;
 beforeEach(async () => {

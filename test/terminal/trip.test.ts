@@ -45,7 +45,7 @@ describe("a trip begun tomorrow from 14,820 mi", () => {
         .left.low;
     expect((await left("two-up")) * 1.2).toBeCloseTo(await left("solo"), -3);
     let before: readonly string[] = [];
-    for (const distance of [100, 1000, 1179, 1180, 2000, 2800, 5000]) {
+    for (const distance of [100, 1179, 1180, 5000]) {
       const due = itemsOf(await run(t, `/trip plan:${distance} mi from tomorrow for 19 days`))
         .filter(({ when }) => when !== "after")
         .map(({ item }) => item);

@@ -34,7 +34,7 @@ export function onTrip(facts: Facts, at: Moment, trip: Trip, start: Ridden | nul
     ["during", stateAt(facts, at, trip.to, end)],
     ["after", stateAt(facts, at, trip.to, soon)],
   ] as const;
-  const found: OnTrip[] = [];
+  const found: Omit<OnTrip, "counts">[] = [];
   for (const item of facts.plan.items) {
     const hit = states.find(([, dues]) => isDue(dues.get(item.key)));
     if (hit === undefined) continue;
@@ -49,10 +49,19 @@ export function onTrip(facts: Facts, at: Moment, trip: Trip, start: Ridden | nul
       when,
       into: when === "before" || road.length === 0 ? null : (Math.max(0, Math.min(...road)) as Stretch),
       on: when === "before" || days.length === 0 ? null : (days.sort()[0] ?? null),
-      counts: counts(facts, at, trip, start, end, item.key),
     });
   }
-  return found.sort((a, b) => ORDER[a.when] - ORDER[b.when] || (a.into ?? 0) - (b.into ?? 0) || ((a.on ?? "") < (b.on ?? "") ? -1 : 1));
+  const again = dueAgain(
+    facts,
+    at,
+    trip,
+    start,
+    end,
+    found.map(({ item }) => item),
+  );
+  return found
+    .map((each) => ({ ...each, counts: !again.has(each.item) }))
+    .sort((a, b) => ORDER[a.when] - ORDER[b.when] || (a.into ?? 0) - (b.into ?? 0) || ((a.on ?? "") < (b.on ?? "") ? -1 : 1));
 }
 
 const ORDER = { before: 0, during: 1, after: 2 } as const;
@@ -66,11 +75,12 @@ const stateAt = (facts: Facts, at: Moment, on: LocalDate, ridden: Ridden | null)
     dueList(facts, { today: on < at.today ? at.today : on, ridden: ridden ?? at.ridden, hours: at.hours, forecast: BLIND }).map((due) => [due.item, due]),
   );
 
-/** By the interval rules themselves: the job is put on record at the start, and the item asked for at the end. */
-function counts(facts: Facts, at: Moment, trip: Trip, start: Ridden | null, end: Ridden | null, item: ItemKey): boolean {
+/** By the interval rules themselves: the jobs are put on record at the start, and the items asked for at the end. Answers those that would be due again. */
+function dueAgain(facts: Facts, at: Moment, trip: Trip, start: Ridden | null, end: Ridden | null, items: readonly ItemKey[]): ReadonlySet<ItemKey> {
   const on = trip.from < at.today ? at.today : trip.from;
-  const job: Job = { id: "before the trip", item, on: { from: on, to: on, typed: "" }, ridden: start, hours: null, outcome: "done", how: "did it" };
-  return !isDue(stateAt({ ...facts, jobs: [...facts.jobs, job] }, at, trip.to, end).get(item));
+  const done = { id: "before the trip", on: { from: on, to: on, typed: "" }, ridden: start, hours: null, outcome: "done", how: "did it" } as const;
+  const then = stateAt({ ...facts, jobs: [...facts.jobs, ...items.map((item): Job => ({ ...done, item }))] }, at, trip.to, end);
+  return new Set(items.filter((item) => isDue(then.get(item))));
 }
 
 /** What is left of a wearing part at the start, in distance, under the load of the trip. */

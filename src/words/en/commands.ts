@@ -63,7 +63,7 @@ export const COMMAND_WORDS = {
     example: "/bike date what:insurance on:31 March bike:Heron",
   },
   "bike card": {
-    does: "A roadside card to keep on your phone: tyres, pressures, bulbs, fuses, plug, chain, your own recovery number.",
+    does: "A roadside card for your phone: tyres, pressures, bulbs, fuses, plug, chain, your recovery number.",
     options: { bike: "Which bike", recovery: "The number you call when stranded; none forgets it" },
     example: "/bike card bike:Heron",
   },
@@ -204,7 +204,7 @@ export const COMMAND_WORDS = {
     example: "/spec what:rear axle value:98 Nm source:workshop manual, p. 142",
   },
   "plan sheet": {
-    does: "The service sheet: what the next service asks of your bike, in order, with tools, values and parts to have ready.",
+    does: "The service sheet: what a service asks of your bike, in order, with tools, values and parts.",
     options: { at: "Which service: next, or 12,000 mi", bike: "Which bike, when you have several", share: "Show the answer to everyone here" },
     example: "/plan sheet at:16,000 mi bike:Heron",
   },
