@@ -342,3 +342,9 @@ export const torqueSet = z.object({
   ),
   borrow: z.union([z.object({ drive: z.enum(DRIVES), low: z.number(), high: z.number() }), z.literal("too small")]).nullable(),
 });
+
+/** The date moulded into a tyre. */
+export const tyreMade = z.discriminatedUnion("is", [
+  z.object({ is: z.literal("made"), week: z.number().int(), year: z.number().int(), from: localDate }),
+  z.object({ is: z.literal("before 2000"), week: z.number().int(), digit: z.number().int(), latest: localDate }),
+]);

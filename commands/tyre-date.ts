@@ -4,10 +4,7 @@ import { z } from "zod";
 import { type TyreDated, tyreDated } from "../src/usecases/judge-tyres.ts";
 import { define, shapeOf } from "./define.ts";
 import { said } from "./replies/said.ts";
-import { localDate } from "./shapes.ts";
-
-const made = z.object({ is: z.literal("made"), week: z.number().int(), year: z.number().int(), from: localDate });
-const before = z.object({ is: z.literal("before 2000"), week: z.number().int(), digit: z.number().int(), latest: localDate });
+import { tyreMade } from "./shapes.ts";
 
 export const tyreDate = define({
   name: "tyre",
@@ -18,7 +15,7 @@ export const tyreDate = define({
   data: shapeOf<TyreDated>(
     z.object({
       typed: z.string(),
-      date: z.discriminatedUnion("is", [made, before]),
+      date: tyreMade,
       months: z.number().int(),
       age: z.enum(["within", "look yearly", "replace"]),
     }),

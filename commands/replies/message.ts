@@ -4,6 +4,7 @@ import type { Action, Form, MessageAnswer, Said } from "../../src/chat/reply.ts"
 import { callsForWork } from "../../src/core/judgement/verdict.ts";
 import { dialOf } from "../../src/core/quantity/distance.ts";
 import { mayRollOver } from "../../src/core/usage/roll-over.ts";
+import { tyresAged } from "../../src/usecases/fitted.ts";
 import { oneEndNew } from "../../src/usecases/judge.ts";
 import type { MessageOutcome, Question } from "../../src/usecases/messages.ts";
 import type { Words } from "../../src/words/en/english.ts";
@@ -126,6 +127,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
     lines.push(words.workDetail.lookAtPads());
   lines.push(...judgedLines(outcome.judged ?? [], words));
   if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
+  for (const tyre of tyresAged(outcome.work, words.today)) if (tyre.age !== "within") lines.push(words.tyres.aged(tyre));
   for (const defect of outcome.defects) lines.push(words.defects.noted(defect));
   for (const defect of outcome.closed) lines.push(words.defects.mended(defect));
   for (const { defect } of outcome.mayClose) lines.push(words.defects.closesIt(defect));

@@ -9,17 +9,18 @@ import { cautionOfJudged, judgedLines } from "./judge.ts";
 import { said } from "./said.ts";
 
 export function sayTyres(report: TyreReport, words: Words): Said {
-  const { nickname, judged, worn, leaks, unit } = report;
-  if (judged.length === 0) return said([words.tyres.heading(nickname), words.tyres.nothing()]);
+  const { nickname, judged, worn, leaks, aged, unit } = report;
+  if (judged.length + aged.length === 0) return said([words.tyres.heading(nickname), words.tyres.nothing()]);
   const shown = judged.find(({ kind }) => kind === "cold pressure")?.unit;
   return said(
     [
       words.tyres.heading(nickname),
       ...judgedLines(judged, words).map((line) => `- ${line}`),
+      ...aged.map((tyre) => `- ${words.tyres.aged(tyre)}`),
       ...wearLines(worn, unit, words).map((line) => `- ${line}`),
       ...leaks.map(({ place, leak }) => `- ${words.tyres.leak(place, leak, shown === undefined || shown === "level" ? "kPa" : shown)}`),
     ],
-    { caution: cautionOfJudged(judged, words) },
+    { caution: cautionOfJudged(judged, words) ?? (aged.some(({ age }) => age !== "within") ? words.caution("tyres") : null) },
   );
 }
 

@@ -15,6 +15,8 @@ export type JudgedRow = {
   readonly specs: Partial<Record<End, SpecKey>>;
   /** Where no spec is known: the trade's limit; absent where only the manual can tell. */
   readonly usual?: Limit;
+  /** Where no spec is known: what is wrong on every bike. Short of it only the manual can tell. */
+  readonly never?: Limit;
   /** Canonical units: the finest step of the tool, and how close to a wear limit is worth a word. */
   readonly fine: number;
   readonly near: number;
@@ -42,8 +44,12 @@ const LINING: Limit = { min: 1, max: null, near: 1, source: "common practice" };
 /** Common practice: pads of one axle that differ by a millimetre point to a piston or a slide pin that sticks. mm. */
 export const UNEVEN_PADS = 1;
 
+/** Common practice: a cable needs some play on every bike. mm. */
+const SOME_PLAY: Limit = { min: 0.5, max: null, near: null, source: "common practice" };
+
 /** Levels count from empty, 0, over the low mark, 2, to above the full mark, 5. */
 export const LOW_MARK = 2;
+export const FULL_MARK = 4;
 const level = (more: Partial<JudgedRow>): JudgedRow =>
   row({ fine: 0.5, needs: ["upright"], usual: { min: LOW_MARK, max: null, near: null, source: "the mark" }, ...more });
 
@@ -84,8 +90,15 @@ export const JUDGED = {
   "clutch fluid level": level({ caution: "brake fluid" }),
   "oil level": level({ caution: "hot", items: { any: "engine-oil.inspect" } }),
   "coolant level": level({ needs: ["cold"], caution: "hot", items: { any: "coolant.inspect" } }),
-  "clutch free play": row({ fine: 0.5, near: 1, specs: { any: "clutch free play" }, items: { any: "clutch-free-play.adjust" } }),
-  "throttle free play": row({ fine: 0.5, near: 0.5, caution: "throttle", specs: { any: "throttle free play" }, items: { any: "throttle-cable.adjust" } }),
+  "clutch free play": row({ never: SOME_PLAY, fine: 0.5, near: 1, specs: { any: "clutch free play" }, items: { any: "clutch-free-play.adjust" } }),
+  "throttle free play": row({
+    never: SOME_PLAY,
+    fine: 0.5,
+    near: 0.5,
+    caution: "throttle",
+    specs: { any: "throttle free play" },
+    items: { any: "throttle-cable.adjust" },
+  }),
   "brake pedal height": row({ fine: 1, near: 1, caution: "brakes", specs: { any: "brake pedal height" } }),
   "static sag": row({ fine: 1, near: 1, specs: { front: "front static sag", rear: "rear static sag" } }),
   "rider sag": row({ fine: 1, near: 1, specs: { front: "front rider sag", rear: "rear rider sag" } }),

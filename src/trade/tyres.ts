@@ -30,5 +30,8 @@ export const PRESSURE_RULE: PressureRule = {
 /** Common practice: a sound tyre loses some 7 to 14 kPa (1 to 2 psi) in a month through its rubber. */
 export const LEAK_RULE: LeakRule = { usual: 14, noise: 3.5, pumped: 10, fewestDays: 14, source: "common practice" };
 
+/** Months before that at which a tyre's change comes up. Common practice. */
+export const AGE_NOTICE = 6;
+
 /** Age in months: tyre makers ask for a yearly look from five years on, and for a change after ten at the latest, whatever the tread. */
 export const TYRE_AGE: Limit = { min: null, max: 120, near: 60, source: "common practice" };

@@ -23,6 +23,7 @@ import { OF_TYRES } from "../trade/items/chassis.ts";
 import { isJudged } from "../trade/judged.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
 import { zoneOfBike } from "./context.ts";
+import { ageVerdicts, ofPartsOn } from "./fitted.ts";
 import { groupYears } from "./group-riding.ts";
 import { type Judged, judgeAll, ofTheSetOn, type Rig, verdictsOf } from "./judge.ts";
 import { bareRig, rigsOf } from "./rig.ts";
@@ -132,7 +133,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   const rechecks = rechecksOf(own, jobs, track, bike.column, last?.ridden ?? null);
   const looks = RECHECK_RULES.map(({ item }) => item).filter((item) => rechecks.some((recheck) => recheck.item === item.key));
   const fittings = fittingsOf(parts.work, track);
-  const judged = judgeAll(ofTheSetOn(parts.measured, fittings), parts.rig);
+  const judged = judgeAll(ofTheSetOn(ofPartsOn(parts.measured, parts.work), fittings), parts.rig);
   const hours = hoursRead(parts.measured);
   const facts: Facts = {
     plan: looks.length === 0 ? plan : { items: [...plan.items, ...looks] },
@@ -142,7 +143,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     jobs,
     odometer: track,
     hours,
-    verdicts: verdictsOf(judged).filter((verdict) => !isSettled(verdict, parts, plan.items)),
+    verdicts: [...verdictsOf(judged).filter((verdict) => !isSettled(verdict, parts, plan.items)), ...ageVerdicts(parts.work, today)],
     rechecks,
     layUps: parts.layUps,
     knownFrom: bike.knownFrom,

@@ -2,7 +2,6 @@
 
 import { daysBetween } from "../core/calendar/arithmetic.ts";
 import type { BikeId } from "../core/ids.ts";
-import { judge } from "../core/judgement/verdict.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import { parseAmount } from "../core/quantity/parse.ts";
 import { type Dimension, dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/quantity/units.ts";
@@ -12,8 +11,9 @@ import { readTyreDate, type TyreDate } from "../core/tyre/date-code.ts";
 import { type Leak, leakOf } from "../core/tyre/leak.ts";
 import { builtAlike, readMarking, type TyreMarking } from "../core/tyre/marking.ts";
 import { setIndoors } from "../core/tyre/pressure.ts";
-import { LEAK_RULE, LOAD_KILOGRAMS, SPEED_KMH, TYRE_AGE } from "../trade/tyres.ts";
+import { LEAK_RULE, LOAD_KILOGRAMS, SPEED_KMH } from "../trade/tyres.ts";
 import { type Ctx, todayOf } from "./context.ts";
+import { ageWord, monthsOld, type TyreAged, tyresAged } from "./fitted.ts";
 import type { Judged } from "./judge.ts";
 import { noneLeft, ownGarage } from "./messages.ts";
 import { done, type Result, refused } from "./refusals.ts";
@@ -27,6 +27,8 @@ export type TyreReport = {
   /** Treads and pressures as they stand. */
   readonly judged: readonly Judged[];
   readonly worn: readonly WornPart[];
+  /** How old they are, where the code was said when they were fitted. */
+  readonly aged: readonly TyreAged[];
   /** A slow leak or none, by end; only where it can be told. */
   readonly leaks: readonly { readonly place: string; readonly leak: Exclude<Leak, { is: "cannot tell" }> }[];
 };
@@ -42,7 +44,7 @@ export async function tyresJudged(ctx: Ctx, input: { readonly bike?: string }): 
     const taken = (await q.readings.everyTaken([g.bike.id], [...WORN_KINDS, "cold pressure", "ambient temperature"])).get(g.bike.id) ?? [];
     const treads = taken.filter(({ kind }) => kind === "tread");
     return done({
-      ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, treads) },
+      ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, treads), aged: tyresAged(g.work, g.today) },
       judged: g.judged.filter(({ kind }) => kind === "tread" || kind === "cold pressure"),
       leaks: ["front", "rear"].flatMap((place) => {
         const leak = leakOf(pressures(taken, place), LEAK_RULE);
@@ -74,9 +76,8 @@ export function tyreDated(ctx: Ctx, input: { readonly code: string }): Result<Ty
   const today = todayOf(ctx);
   const date = readTyreDate(input.code, today);
   if (date.is === "refused") return refused({ why: "not a tyre code", typed: input.code, because: date.why });
-  const months = Math.floor(daysBetween(date.is === "made" ? date.from : date.latest, today) / 30.4375);
-  const { is } = judge(months, TYRE_AGE, 1);
-  return done({ typed: input.code, date, months, age: is === "within" ? "within" : is === "near limit" ? "look yearly" : "replace" });
+  const months = monthsOld(date, today);
+  return done({ typed: input.code, date, months, age: ageWord(months) });
 }
 
 export type TyreMarked = { readonly typed: string; readonly marking: TyreMarking; readonly other: TyreMarking | null; readonly alike: boolean | null };

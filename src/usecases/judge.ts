@@ -2,7 +2,7 @@
 
 import { chargeAt, freezesAt, judgeResting } from "../core/battery/rest.ts";
 import type { Bike } from "../core/bike.ts";
-import { judgeElongation, pitchOf } from "../core/chain/elongation.ts";
+import { judgeElongation, ownLimit, pitchMeasured, pitchOf } from "../core/chain/elongation.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, type Missing } from "../core/judgement/verdict.ts";
 import type { ReadingDetail } from "../core/reading/detail.ts";
@@ -13,7 +13,7 @@ import type { Spec, SpecUse } from "../core/spec/spec.ts";
 import { judgePressure } from "../core/tyre/pressure.ts";
 import { CHARGING, type Chemistry, FREEZING, GRAVITY, REST_TABLES, RESTED_HOURS } from "../trade/battery.ts";
 import { ELONGATION } from "../trade/chain.ts";
-import { endOf, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK, UNEVEN_PADS } from "../trade/judged.ts";
+import { endOf, FULL_MARK, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK, UNEVEN_PADS } from "../trade/judged.ts";
 import type { SpecKey } from "../trade/spec-keys.ts";
 import { TREAD_LAW, type TreadLawPlace } from "../trade/tread-law.ts";
 import { PRESSURE_RULE } from "../trade/tyres.ts";
@@ -58,7 +58,8 @@ export type Rig = {
   readonly looked: boolean;
 };
 
-type Figure = { readonly low: number | null; readonly high: number | null; readonly source: string };
+/** `solo`: it is for riding solo, and the bike is ridden otherwise. */
+type Figure = { readonly low: number | null; readonly high: number | null; readonly source: string; readonly solo?: boolean };
 
 /** Judges one reading; null for a kind that nobody judges. */
 export function judgeTaken(said: Taken, rig: Rig): Judged | null {
@@ -98,7 +99,7 @@ function asAlways(taken: Taken, row: JudgedRow, { ways }: Rig): Taken {
   return { ...taken, detail: { ...detail, conditions: [...(detail?.conditions ?? []), ...always], ...(rpm === undefined ? {} : { rpm }) } };
 }
 
-type Found = { readonly judgement: Judgement; readonly more?: Partial<Pick<Judged, "add" | "share" | "miscounted" | "freezes">> };
+type Found = { readonly judgement: Judgement; readonly more?: Partial<Pick<Judged, "by" | "add" | "share" | "miscounted" | "freezes">> };
 
 function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | null, rig: Rig): Found {
   const { value, detail } = taken;
@@ -106,10 +107,12 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
     case "cold pressure": {
       if (own === null || own.low === null || own.high === null) return { judgement: cannotTell("limit") };
       const { add, ...judgement } = judgePressure(value, { min: own.low, max: own.high }, PRESSURE_RULE, own.source);
+      // Two up it takes at least what it takes solo: too low for one is told, right for one says nothing.
+      if (own.solo === true && (judgement.is === "cannot tell" || judgement.side !== "low")) return { judgement: cannotTell("load") };
       return { judgement, more: { add } };
     }
     case "tread":
-      return { judgement: judge(value, own === null ? treadLimit(row, rig.place) : limitOf(own, row), row.fine) };
+      return tread(value, row, own, rig.place);
     case "battery voltage": {
       const chemistry = chemistryOf(rig);
       if (chemistry === null) return { judgement: cannotTell("chemistry") };
@@ -129,16 +132,39 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
     }
     case "chain length":
       return chainLength(taken, own, row, rig);
+    case "oil level":
+      // Too full is told only upright: on the side stand the oil stands higher on one side.
+      if (value > FULL_MARK)
+        return {
+          judgement:
+            detail?.conditions?.includes("upright") === true
+              ? judge(value, { min: null, max: FULL_MARK, near: null, source: "the mark" }, row.fine)
+              : cannotTell("upright"),
+        };
+      return { judgement: judge(value, row.usual as Limit, row.fine) };
     default: {
+      if (own === null && row.never !== undefined) {
+        const judgement = judge(value, row.never, row.fine);
+        return { judgement: callsForWork(judgement) ? judgement : cannotTell("limit") };
+      }
       const limit = own !== null ? limitOf(own, row) : (row.usual ?? null);
       return { judgement: limit === null ? cannotTell("limit") : judge(value, limit, row.fine) };
     }
   }
 }
 
+/** The bike's own limit goes before the law only where it asks for more. */
+function tread(value: number, row: JudgedRow, own: Figure | null, place: string | null): Found {
+  const law = treadLimit(row, place);
+  if (own === null) return { judgement: judge(value, law, row.fine) };
+  const limit = limitOf(own, row);
+  const isLaw = lawOf(place) !== null && (limit.min ?? 0) < (law.min ?? 0);
+  return { judgement: judge(value, isLaw ? law : limit, row.fine), more: isLaw ? { by: "law" } : {} };
+}
+
 function chainLength({ value, detail }: Taken, own: Figure | null, row: JudgedRow, rig: Rig): Found {
   const size = specFor(rig.specs, rig.bike, "chain size");
-  const pitch = size.is === "one" ? pitchOf(size.spec.typed) : null;
+  const pitch = (size.is === "one" ? pitchOf(size.spec.typed) : null) ?? (detail?.pitches === undefined ? null : pitchMeasured(value, detail.pitches));
   const most = own?.high ?? null;
   if (detail?.pitches === undefined || pitch === null) {
     // A manual's own length is over the pitches that it names: only a reading of about that length can be held against it.
@@ -146,8 +172,16 @@ function chainLength({ value, detail }: Taken, own: Figure | null, row: JudgedRo
       return { judgement: judge(value, { min: null, max: most, near: row.near, source: own?.source ?? "" }, row.fine) };
     return { judgement: cannotTell("pitch") };
   }
-  const wear = judgeElongation(value, detail.pitches, pitch, most === null ? null : most / (Math.round(most / pitch) * pitch) - 1, ELONGATION);
-  return { judgement: wear.judgement, more: { share: wear.elongation, miscounted: wear.miscounted } };
+  const wear = judgeElongation(value, detail.pitches, pitch, most === null ? null : ownLimit(most, detail.pitches, pitch), ELONGATION);
+  const { judgement } = wear;
+  const more = { share: wear.elongation, miscounted: wear.miscounted };
+  if (judgement.is === "cannot tell") return { judgement, more };
+  // Shares are judged; a rider holds the rule against a length.
+  const whole = detail.pitches * pitch;
+  const length = (share: number | null): number | null => (share === null ? null : whole * (1 + share));
+  const { limit, room } = judgement;
+  const inLength: Limit = { min: null, max: length(limit.max), near: limit.near === null ? null : limit.near * whole, source: own?.source ?? limit.source };
+  return { judgement: { ...judgement, room: room === null ? null : room * whole, limit: inLength }, more };
 }
 
 /** What the law of a place asks for; null where it names no figure, or the place is not known. */
@@ -178,7 +212,12 @@ function figureOf(rig: Rig, key: SpecKey): Figure | null {
   const settled = asked.is === "none" ? specFor(rig.specs, rig.bike, key, "solo") : asked;
   if (settled.is !== "one" || settled.spec.holds.is !== "figure") return null;
   const { holds, source } = settled.spec;
-  return { low: holds.low, high: holds.high, source: source === null ? "" : `${source.manual}${source.page === null ? "" : `, p. ${source.page}`}` };
+  return {
+    low: holds.low,
+    high: holds.high,
+    solo: asked.is === "none" && rig.use !== null && settled.spec.use === "solo",
+    source: source === null ? "" : `${source.manual}${source.page === null ? "" : `, p. ${source.page}`}`,
+  };
 }
 
 /** A value within proves nothing until it is known how it was taken; one beyond its limit is told either way. */

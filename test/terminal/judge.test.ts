@@ -89,3 +89,20 @@ test("pads of one axle that differ are told together, and so is one new tyre bes
   );
   await t.close();
 });
+
+test("a tyre fitted with an old code is due by its age, and the tread of the one before is not shown as its own", async () => {
+  const t = await talk("2026-11-26T09:00:00Z");
+  await t.one({ as: "Ines", run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...dm, say: "14,300 mi on Heron, tread 1.2 mm rear" });
+  await t.send({ advance: "P1D" });
+  const fitted = await t.one({ ...dm, say: "new rear tyre 3715 at 14,310" });
+  expect(fitted.text).toContain("Rear tyre: made in week 37 of 2015, 11 years old. Replace it whatever its tread: at ten years rubber is too hard to trust.");
+  expect((await t.one({ ...dm, run: "/due" })).text).toContain(
+    "made in week 37 of 2015, 11 years old: at ten it is replaced whatever its tread, by common practice",
+  );
+  const shown = await t.one({ ...dm, run: "/tyre show" });
+  expect(shown.text).toContain("Rear tyre: made in week 37 of 2015, 11 years old.");
+  expect(shown.text).not.toContain("1.2 mm");
+  expect(shown.data.aged).toMatchObject([{ place: "rear", age: "replace" }]);
+  await t.close();
+});

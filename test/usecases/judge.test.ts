@@ -158,3 +158,35 @@ test("a low battery says at which frost it bursts; a lithium one does not freeze
   const lithium = { ...BIKE, equipment: { ...BIKE.equipment, battery: "lithium" as const } };
   expect(judgeTaken(low, { ...rig(), bike: lithium })).toMatchObject({ judgement: { is: "beyond limit" }, freezes: null });
 });
+
+describe("nothing is called good that is not", () => {
+  test("a member's tread limit below the law's does not stand: the law's does", () => {
+    const own = figure("rear tread limit", 1, null);
+    expect(judgeTaken(taken("tread", 1.3, { place: "rear" }), rig([own], "Germany"))).toMatchObject({ judgement: { is: "beyond limit" }, by: "law" });
+    expect(judgeTaken(taken("tread", 1.3, { place: "rear" }), rig([own], "United Kingdom"))).toMatchObject({ judgement: { is: "near limit" }, by: "spec" });
+  });
+  test("two up, a pressure right for one is not called good; one too low for one is told", () => {
+    const solo = figure("front tyre pressure", toCanonical(34, "psi"), toCanonical(34, "psi"), "solo");
+    const psi = (value: number) => taken("cold pressure", toCanonical(value, "psi"), { place: "front", unit: "psi" });
+    expect(verdict(psi(34), rig([solo], null, "two-up"))).toBe("load");
+    expect(verdict(psi(38), rig([solo], null, "two-up"))).toBe("load");
+    expect(verdict(psi(20), rig([solo], null, "two-up"))).toBe("beyond limit");
+    expect(verdict(psi(34), rig([solo]))).toBe("within");
+  });
+  test("a cable without play is told whatever the manual; with play only the manual tells", () => {
+    expect(judgeTaken(taken("throttle free play", 0), rig())).toMatchObject({ judgement: { is: "beyond limit", side: "low" }, item: "throttle-cable.adjust" });
+    expect(verdict(taken("clutch free play", 0), rig())).toBe("beyond limit");
+    expect(verdict(taken("throttle free play", 3), rig())).toBe("limit");
+  });
+  test("oil above the full mark is told upright, and not on the side stand", () => {
+    expect(judgeTaken(taken("oil level", 5, { detail: { conditions: ["upright"] } }), rig())?.judgement).toMatchObject({ is: "beyond limit", side: "high" });
+    expect(verdict(taken("oil level", 5, { detail: { conditions: ["on the side stand"] } }), rig())).toBe("upright");
+    expect(verdict(taken("oil level", 4, { detail: { conditions: ["upright"] } }), rig())).toBe("within");
+  });
+});
+
+test("a chain's limit is told as a length over the pitches measured", () => {
+  // 3 % of 20 pitches of 15.875 mm is 327.025 mm (chain makers' engineering pages).
+  const judged = judgeTaken(taken("chain length", 329, { detail: { pitches: 20 } }), rig());
+  expect(judged?.judgement).toMatchObject({ is: "beyond limit", side: "high", room: expect.closeTo(-1.975, 6), limit: { max: expect.closeTo(327.025, 6) } });
+});

@@ -8,6 +8,18 @@ export function pitchOf(size: string): number | null {
   return eighths === undefined ? null : (Number(eighths) * 25.4) / 8;
 }
 
+const PITCHES = [12.7, 15.875, 19.05] as const;
+
+/** The pitch that a length over so many pitches can only have: the nominal ones are a fifth and more apart, and no chain on a bike is longer by half a tenth. Null when none fits. */
+export const pitchMeasured = (length: number, pitches: number): number | null =>
+  PITCHES.find((pitch) => Math.abs(elongation(length, pitches, pitch) - 0.02) < 0.03) ?? null;
+
+/** The share that a printed longest length stands for. @param pitches over which it was measured: the manual's own, where that fits; null when no count fits */
+export function ownLimit(longest: number, pitches: number, pitch: number): number | null {
+  const counts = [pitches, Math.round(longest / pitch), Math.floor(longest / pitch)];
+  return counts.map((count) => elongation(longest, count, pitch)).find((share) => share > 0.003 && share < 0.045) ?? null;
+}
+
 /** How much longer than new: 0.01 is one per cent. N pitches lie between N + 1 pins. */
 export const elongation = (length: number, pitches: number, pitch: number): number => length / (pitches * pitch) - 1;
 

@@ -18,6 +18,7 @@ export type Limit = {
 export type Missing =
   | "limit"
   | "place"
+  | "load"
   | "cold"
   | "upright"
   | "on the side stand"

@@ -43,6 +43,8 @@ export type Verdict = {
     readonly limit: number | null;
     readonly side: "low" | "high" | null;
   };
+  /** A tyre judged by its age: the code it was fitted with, and how many months old it is. */
+  readonly made?: { readonly week: number; readonly year: number; readonly months: number };
 };
 
 /** A one-off look after work, due a distance after it. `because` names the rule that asks for it; `after`: where the work was done. */

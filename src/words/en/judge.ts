@@ -52,7 +52,7 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   ],
   "brake fluid level": ["It falls with worn pads or by a leak: look at both before topping up.", ""],
   "clutch fluid level": ["Look for a leak before topping up.", ""],
-  "oil level": ["Top up before the engine runs again.", ""],
+  "oil level": ["Top up before the engine runs again.", "Let some out before you ride: too much froths and blows past the seals."],
   "coolant level": ["Top up the overflow tank cold, and look for a leak.", ""],
   "clutch free play": ["Adjust it: without play the clutch slips and wears.", "Adjust it: with too much the clutch drags."],
   "throttle free play": ["Adjust it: a cable without play can hold the throttle open.", "Adjust it."],
@@ -74,6 +74,7 @@ const NEAR: Partial<Record<JudgedKind, readonly [low: string, high: string]>> = 
 
 const NEEDS: Record<Missing, string> = {
   limit: "it needs the bike's own limit, which stands in its manual or on the part; enter it once with /spec",
+  load: "the figure I know is for riding solo; enter the one for your load once with /spec",
   place: "say which place it was",
   cold: "say “cold” if the engine was",
   upright: "say “upright” if the bike stood so",
@@ -83,7 +84,7 @@ const NEEDS: Record<Missing, string> = {
   rpm: "say the engine speed, such as “at 5000 rpm”",
   temperature: "say “warm” if the engine was",
   chemistry: "say which kind of battery it has with /bike fitted",
-  pitch: "say over how many pitches it was, and enter the chain's size once with /spec",
+  pitch: "say over how many pitches it was, such as “over 20 pitches”, or enter the chain's size once with /spec",
   readings: "that is shorter than a new chain; measure it again",
   "tyre date": "it needs the tyre's date code",
 };

@@ -19,6 +19,16 @@ type Worn = {
 };
 type Amount = { readonly value: number; readonly unit: UnitId };
 
+type Aged = {
+  readonly place: "front" | "rear";
+  readonly date: Exclude<TyreDate, { is: "refused" }>;
+  readonly months: number;
+  readonly age: "within" | "look yearly" | "replace";
+};
+
+const LOOK_YEARLY = "Past five years: have it looked at once a year for cracks and hard rubber, and replace it at ten at the latest.";
+const TOO_OLD = "Replace it whatever its tread: at ten years rubber is too hard to trust.";
+
 export const tyreWords = (p: Printer) => {
   /** Distances left are guesses: two digits of them are honest. */
   const about = (distance: Stretch, unit: DistanceUnit): string => p.distance(coarse(distance, unit), { unit });
@@ -42,6 +52,13 @@ export const tyreWords = (p: Printer) => {
       return `${name(worn)}: about ${about(likely, unit)} left (${range})${when}; from ${wear.readings} readings.`;
     },
     lastOne: (worn: Worn, unit: DistanceUnit): string => (worn.lastOne === null ? "" : `The last ${worn.place} lasted ${p.distance(worn.lastOne, { unit })}.`),
+    /** "Rear tyre: made in week 37 of 2015, 11 years old. Replace it whatever its tread." */
+    aged: ({ place, date, months, age }: Aged): string => {
+      const years = Math.floor(months / 12);
+      const old = years === 0 ? "less than a year old" : years === 1 ? "one year old" : `${years} years old`;
+      const made = date.is === "made" ? `made in week ${date.week} of ${date.year}, ${old}` : `made before 2000, at least ${old}`;
+      return `${capital(place)} tyre: ${made}.${{ within: "", "look yearly": ` ${LOOK_YEARLY}`, replace: ` ${TOO_OLD}` }[age]}`;
+    },
     leak: (place: string, leak: { readonly is: "sound" | "leaks"; readonly per30days: number; readonly days: number }, unit: UnitId): string =>
       leak.is === "leaks"
         ? `${capital(place)} tyre: loses about ${p.amount(leak.per30days, unit)} in 30 days once the weather is taken out. That is a slow leak: valve, bead or a nail.`
@@ -55,8 +72,8 @@ export const tyreWords = (p: Printer) => {
           : `Three digits: made before 2000, week ${date.week} of a year ending in ${date.digit}; which decade is not in it. At least ${years} years old.`;
       const what = {
         within: "From five years on have it looked at once a year, whatever its tread.",
-        "look yearly": "Past five years: have it looked at once a year for cracks and hard rubber, and replace it at ten at the latest.",
-        replace: "Replace it whatever its tread: at ten years rubber is too hard to trust.",
+        "look yearly": LOOK_YEARLY,
+        replace: TOO_OLD,
       }[age];
       return [made, `${what} Common practice; its maker may ask for less.`];
     },

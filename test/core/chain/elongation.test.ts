@@ -1,7 +1,7 @@
 // Chain wear against published lengths over 20 pitches.
 
 import { describe, expect, test } from "vitest";
-import { elongation, judgeElongation, pitchOf } from "../../../src/core/chain/elongation.ts";
+import { elongation, judgeElongation, ownLimit, pitchMeasured, pitchOf } from "../../../src/core/chain/elongation.ts";
 import { ELONGATION } from "../../../src/trade/chain.ts";
 
 describe("a chain's length", () => {
@@ -47,4 +47,25 @@ describe("judged", () => {
     expect(of(303)).toMatchObject({ judgement: { is: "cannot tell" }, miscounted: true });
     expect(of(250)).toMatchObject({ miscounted: false });
   });
+});
+
+describe("without the chain's size", () => {
+  // ISO 606: 12.7, 15.875 and 19.05 mm are a fifth and more apart.
+  test.each([
+    [322, 20, 15.875],
+    [257, 20, 12.7],
+    [381, 20, 19.05],
+    [303, 20, null],
+    [280, 20, null],
+  ])("%d mm over %d pitches is a pitch of %s", (length, pitches, pitch) => expect(pitchMeasured(length, pitches)).toBe(pitch));
+});
+
+describe("a printed longest length", () => {
+  test("stands for the same share over the pitches measured or over the manual's own", () => {
+    // 3 % of 20 pitches lies nearer to 21 pitches than to 20.
+    expect(ownLimit(20 * 15.875 * 1.03, 20, 15.875)).toBeCloseTo(0.03, 9);
+    expect(ownLimit(20 * 15.875 * 1.03, 10, 15.875)).toBeCloseTo(0.03, 9);
+    expect(ownLimit(20 * 15.875 * 1.01, 16, 15.875)).toBeCloseTo(0.01, 9);
+  });
+  test("is not taken where no count of pitches fits it", () => expect(ownLimit(10 * 15.875 * 1.07, 10, 15.875)).toBeNull());
 });

@@ -1,0 +1,89 @@
+// What is known of the parts that are on: how old the tyres are by the codes they were fitted with, and which readings were of parts gone since.
+
+import { daysBetween } from "../core/calendar/arithmetic.ts";
+import type { LocalDate } from "../core/calendar/dates.ts";
+import type { ItemKey } from "../core/ids.ts";
+import { type Judgement, judge, type Limit } from "../core/judgement/verdict.ts";
+import type { Outcome, Verdict } from "../core/schedule/facts.ts";
+import type { Taken } from "../core/schedule/measured.ts";
+import { readTyreDate, type TyreDate } from "../core/tyre/date-code.ts";
+import type { WorkRecord } from "../store/work.ts";
+import { endOf } from "../trade/judged.ts";
+import { AGE_NOTICE, TYRE_AGE } from "../trade/tyres.ts";
+
+const TYRES = [
+  ["front", "front-tyre.replace"],
+  ["rear", "rear-tyre.replace"],
+] as const;
+
+/** A tyre that is on, by the code it was fitted with. `months`: its age. */
+export type TyreAged = {
+  readonly place: "front" | "rear";
+  readonly date: Exclude<TyreDate, { is: "refused" }>;
+  readonly months: number;
+  readonly age: "within" | "look yearly" | "replace";
+  /** The work that fitted it. */
+  readonly work: string;
+  readonly on: LocalDate;
+};
+
+/** What an age in months calls for. */
+export function ageWord(months: number): TyreAged["age"] {
+  const { is } = judge(months, TYRE_AGE, 1);
+  return is === "within" ? "within" : is === "near limit" ? "look yearly" : "replace";
+}
+
+/** Age in months on a day; of three digits the least that it can be. */
+export const monthsOld = (date: TyreAged["date"], today: LocalDate): number =>
+  Math.floor(daysBetween(date.is === "made" ? date.from : date.latest, today) / 30.4375);
+
+/** The tyres that are on, where the code of the last one fitted at that end was said. */
+export function tyresAged(work: readonly WorkRecord[], today: LocalDate): readonly TyreAged[] {
+  return TYRES.flatMap(([place, item]) => {
+    const last = work
+      .filter((record) => fitted(record, item))
+      .reduce<WorkRecord | null>((late, each) => (late === null || !isBefore(each, late) ? each : late), null);
+    const made = last?.detail?.parts.find((part) => part.item === item)?.made ?? null;
+    const date = made === null ? null : readTyreDate(made, today);
+    if (last === null || date === null || date.is === "refused") return [];
+    const months = monthsOld(date, today);
+    return [{ place, date, months, age: ageWord(months), work: last.id, on: last.on.from }];
+  });
+}
+
+/** Ages as the schedule takes them: a tyre is due by its age whatever the day it was fitted on. */
+export function ageVerdicts(work: readonly WorkRecord[], today: LocalDate): readonly Verdict[] {
+  const limit: Limit = { ...TYRE_AGE, near: AGE_NOTICE };
+  return tyresAged(work, today).flatMap(({ place, date, months, work: id, on }): readonly Verdict[] => {
+    const { is }: Judgement = judge(months, limit, 1);
+    if (is === "within") return [];
+    const year = date.is === "made" ? date.year : 1990 + date.digit;
+    return [{ item: `${place}-tyre.replace` as ItemKey, on, is, reading: id, made: { week: date.week, year, months } }];
+  });
+}
+
+const NEW: Partial<Record<Taken["kind"], { readonly items: Partial<Record<string, string>>; readonly outcomes: readonly Outcome[] }>> = {
+  tread: { items: { front: "front-tyre.replace", rear: "rear-tyre.replace" }, outcomes: ["replaced", "done"] },
+  "pad thickness": { items: { front: "front-pads.measure", rear: "rear-pads.measure" }, outcomes: ["replaced"] },
+  "disc thickness": { items: { front: "front-discs.measure", rear: "rear-discs.measure" }, outcomes: ["replaced"] },
+  "chain length": { items: { any: "chain.replace" }, outcomes: ["replaced", "done"] },
+};
+
+/** The readings of parts that are still on: what was read of one before it was replaced says nothing of the new one. */
+export function ofPartsOn(measured: readonly Taken[], work: readonly WorkRecord[]): readonly Taken[] {
+  const jobs = work.filter(({ items }) => items.some(({ outcome }) => outcome === "replaced" || outcome === "done"));
+  return jobs.length === 0 ? measured : measured.filter((taken) => !jobs.some((record) => tookOff(record, taken)));
+}
+
+function tookOff(record: WorkRecord, { kind, place, on, loggedAt }: Taken): boolean {
+  const news = NEW[kind];
+  const item = news?.items[endOf(place)];
+  if (news === undefined || item === undefined) return false;
+  const later = record.on.from > on || (record.on.from === on && record.loggedAt > loggedAt);
+  return later && record.items.some((done) => done.item === item && news.outcomes.includes(done.outcome));
+}
+
+const fitted = (record: WorkRecord, item: string): boolean =>
+  record.items.some((done) => done.item === item && (done.outcome === "replaced" || done.outcome === "done"));
+
+const isBefore = (a: WorkRecord, b: WorkRecord): boolean => a.on.from < b.on.from || (a.on.from === b.on.from && a.loggedAt < b.loggedAt);

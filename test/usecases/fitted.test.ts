@@ -1,0 +1,57 @@
+// Parts that are on: tyres by the code they were fitted with, and readings of what came off. Week and year: 49 CFR 574.5.
+
+import { describe, expect, test } from "vitest";
+import { localDate } from "../../src/core/calendar/arithmetic.ts";
+import type { Outcome } from "../../src/core/schedule/facts.ts";
+import type { Taken } from "../../src/core/schedule/measured.ts";
+import type { WorkRecord } from "../../src/store/work.ts";
+import { ageVerdicts, ofPartsOn, tyresAged } from "../../src/usecases/fitted.ts";
+
+const TODAY = localDate("2026-11-26");
+let n = 0;
+const work = (item: string, on: string, more: { made?: string; outcome?: Outcome; at?: string } = {}): WorkRecord =>
+  ({
+    ...{ id: `w${n++}`, on: { from: localDate(on), to: localDate(on), typed: "" }, loggedAt: more.at ?? `${on}T09:00:00.000Z` },
+    items: [{ item, outcome: more.outcome ?? "done" }],
+    detail: more.made === undefined ? null : { quantities: [], parts: [{ words: "rear tyre", item, made: more.made }], cost: null, by: null },
+  }) as unknown as WorkRecord;
+const read = (kind: Taken["kind"], place: Taken["place"], on: string, at = `${on}T08:00:00.000Z`): Taken =>
+  ({ id: `r${n++}`, kind, place, on: localDate(on), value: 3, unit: "mm", detail: null, loggedAt: at, ordinal: 0 }) as Taken;
+
+describe("a tyre's age by its code", () => {
+  const newTyre = (made: string) => work("rear-tyre.replace", "2026-11-20", { made });
+  test.each([
+    ["3725", "within", undefined],
+    ["2519", "look yearly", undefined],
+    ["3717", "look yearly", undefined],
+    ["1017", "look yearly", "near limit"],
+    ["3715", "replace", "beyond limit"],
+  ])("%s asks for %s, and makes the tyre %s", (made, age, is) => {
+    expect(tyresAged([newTyre(made)], TODAY)).toMatchObject([{ place: "rear", age }]);
+    expect(ageVerdicts([newTyre(made)], TODAY)[0]?.is).toBe(is);
+  });
+  test("the last one fitted tells, whatever the order in which they were noted; one without a code tells nothing", () => {
+    const old = work("rear-tyre.replace", "2020-05-01", { made: "1010" });
+    expect(tyresAged([newTyre("3725"), old], TODAY)).toMatchObject([{ age: "within" }]);
+    expect(tyresAged([old, work("rear-tyre.replace", "2024-05-01")], TODAY)).toEqual([]);
+    expect(tyresAged([work("rear-tyre.replace", "2024-05-01", { made: "1010", outcome: "could not do" })], TODAY)).toEqual([]);
+  });
+});
+
+describe("readings of what came off", () => {
+  test("a tread read before a new tyre went on is not of the new one", () => {
+    const [before, after, front] = [read("tread", "rear", "2026-11-01"), read("tread", "rear", "2026-11-21"), read("tread", "front", "2026-11-01")];
+    expect(ofPartsOn([before, after, front], [work("rear-tyre.replace", "2026-11-20")])).toEqual([after, front]);
+  });
+  test("of one day, the order in which they were noted tells; of one message it is the new one's", () => {
+    const job = work("rear-tyre.replace", "2026-11-20", { at: "2026-11-20T09:00:00.000Z" });
+    const before = read("tread", "rear", "2026-11-20", "2026-11-20T08:59:00.000Z");
+    const same = read("tread", "rear", "2026-11-20", "2026-11-20T09:00:00.000Z");
+    expect(ofPartsOn([before, same], [job])).toEqual([same]);
+  });
+  test("pads looked at are still the same pads; pads replaced are not; a pressure belongs to no part", () => {
+    const all = [read("pad thickness", "front left", "2026-11-01"), read("cold pressure", "rear", "2026-11-01")];
+    expect(ofPartsOn(all, [work("front-pads.measure", "2026-11-20", { outcome: "done" })])).toEqual(all);
+    expect(ofPartsOn(all, [work("front-pads.measure", "2026-11-20", { outcome: "replaced" }), work("rear-tyre.replace", "2026-11-20")])).toEqual([all[1]]);
+  });
+});
