@@ -329,6 +329,7 @@ export const groupShown = z.object({
   law: z.object({ millimetres: z.number().nullable(), band: z.string(), source: z.string() }).nullable(),
   south: z.boolean(),
   riding: z.object({ from: z.string(), to: z.string() }).nullable(),
+  off: z.array(z.string()),
   changed: z.boolean(),
 });
 

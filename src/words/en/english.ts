@@ -2,6 +2,7 @@
 
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import { makePrinter, type PrintStyle } from "../printer.ts";
+import { askWords } from "./asks.ts";
 import { bikeWords } from "./bikes.ts";
 import { ENGLISH_CAUTIONS } from "./cautions.ts";
 import { chartWords } from "./chart.ts";
@@ -57,6 +58,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     tyres: tyreWords(p),
     checks: checkWords(p),
     season: seasonWords(p, today),
+    asks: askWords(p, today),
     trip: tripWords(p, today),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
