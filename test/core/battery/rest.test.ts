@@ -85,3 +85,32 @@ describe("standing over winter", () => {
     expect(chargeBy([], 12.4, LOST_A_DAY.flooded)).toBeNull();
   });
 });
+
+test("six hours to the minute are enough; without them low volts are told and no share of charge is", () => {
+  const limit = { min: 12.4, max: null, near: 0.1, source: "" };
+  const table = {
+    points: [
+      { volts: 12.65, charge: 1 },
+      { volts: 11.89, charge: 0 },
+    ],
+    unsure: null,
+    limit,
+    source: "",
+  };
+  expect(judgeResting(12.65, table, 6, 6)).toMatchObject({ judgement: { is: "within" }, charge: 1 });
+  expect(judgeResting(12.65, table, 5.9, 6).judgement.is).toBe("cannot tell");
+  expect(judgeResting(12, table, null, 6)).toMatchObject({ judgement: { is: "beyond limit" }, charge: null });
+});
+
+test("a battery already down to its volts is to be charged on the day it was read, even when it has risen since", () => {
+  expect(
+    chargeBy(
+      [
+        { day: 0, volts: 12.2 },
+        { day: 10, volts: 12.3 },
+      ],
+      12.4,
+      { mean: -0.01, sd: 0.001 },
+    ),
+  ).toBe(10);
+});

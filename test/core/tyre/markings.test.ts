@@ -75,3 +75,9 @@ describe("load index and speed symbol", () => {
     expect(readMarking("hello", TABLES)).toBeNull();
   });
 });
+
+test("of three digits the last year that they can mean is of the nineties", () => {
+  // Published reading of 317: week 31 of 1997; 1987 and 1977 cannot be excluded (49 CFR 574.5 before 1999).
+  const read = readTyreDate("317", localDate("2026-11-26"));
+  expect(read.is === "before 2000" && read.latest.slice(0, 4)).toBe("1997");
+});
