@@ -1,6 +1,7 @@
 // /group: the group's zone, units, seasons, tread law and reading channel. Anyone may look; changing needs the manage-server permission.
 
 import { z } from "zod";
+import { TOPICS } from "../src/core/reminding.ts";
 import { given } from "../src/usecases/given.ts";
 import { type GroupPictured, groupPicture } from "../src/usecases/picture-group.ts";
 import type { Result } from "../src/usecases/refusals.ts";
@@ -25,6 +26,8 @@ export const group = define({
     place: { takes: "choice", required: false, choices: TREAD_PLACES },
     season: { takes: "choice", required: false, choices: ["north", "south"] },
     riding: { takes: "text", required: false },
+    off: { takes: "choice", required: false, choices: TOPICS },
+    on: { takes: "choice", required: false, choices: TOPICS },
     reads: { takes: "flag", required: false },
     picture: { takes: "flag", required: false },
     share: { takes: "flag", required: false },

@@ -1,6 +1,7 @@
 // /remind: when and where a member's reminders come; their zone and units.
 
 import { z } from "zod";
+import { TOPICS } from "../src/core/reminding.ts";
 import { given } from "../src/usecases/given.ts";
 import { type MemberShown, remindMe } from "../src/usecases/settings.ts";
 import { WEEKDAYS } from "../src/words/en/settings.ts";
@@ -13,6 +14,8 @@ export const remind = define({
   sub: null,
   options: {
     by: { takes: "choice", required: false, choices: ["direct message", "channel", "off"] },
+    off: { takes: "choice", required: false, choices: TOPICS },
+    on: { takes: "choice", required: false, choices: TOPICS },
     day: { takes: "choice", required: false, choices: WEEKDAYS },
     time: { takes: "text", required: false },
     "quiet-from": { takes: "text", required: false },
@@ -33,7 +36,9 @@ export const remind = define({
         weekday: z.number().int(),
         time: z.string(),
         quiet: z.object({ from: z.string(), to: z.string() }),
+        topics: z.partialRecord(z.enum(TOPICS), z.boolean()).optional(),
       }),
+      off: z.array(z.enum(TOPICS)),
       distance: unit.nullable(),
       pressure: z.string().nullable(),
       depth: z.string().nullable(),
@@ -41,15 +46,28 @@ export const remind = define({
       changed: z.boolean(),
     }),
   ),
-  run: (ctx, { by, day, time, zone, distance, pressure, tread, "quiet-from": quietFrom, "quiet-to": quietTo }) =>
+  run: (ctx, { by, off, on, day, time, zone, distance, pressure, tread, "quiet-from": quietFrom, "quiet-to": quietTo }) =>
     remindMe(
       ctx,
-      given({ by, weekday: day === undefined ? undefined : WEEKDAYS.indexOf(day) + 1, time, quietFrom, quietTo, zone, distance, pressure, depth: tread }),
+      given({
+        by,
+        off,
+        on,
+        weekday: day === undefined ? undefined : WEEKDAYS.indexOf(day) + 1,
+        time,
+        quietFrom,
+        quietTo,
+        zone,
+        distance,
+        pressure,
+        depth: tread,
+      }),
     ),
   say: (m, words) =>
     said([
       ...(m.changed ? [words.settings.saved()] : []),
       words.settings.reminders(m.reminders),
+      ...words.settings.off(m.off),
       words.settings.zone(m.zone, m.ownZone),
       words.settings.units(m.distance, m.pressure, m.depth),
       ...m.troubles.map((trouble) => words.settings.trouble(trouble.on, trouble.state, trouble.why)),

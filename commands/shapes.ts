@@ -8,6 +8,7 @@ import { READING_KINDS, type ReadingKind } from "../src/core/reading/kinds.ts";
 import { OUTCOMES, STATUSES } from "../src/core/schedule/facts.ts";
 import { DRIVES, WRENCH_KINDS } from "../src/core/torque/wrench.ts";
 import type { KindId } from "../src/trade/kinds.ts";
+import { FLUID_NAMES } from "../src/usecases/fluids.ts";
 import { LIMITS_BY } from "../src/usecases/judge.ts";
 import { KIND_NAMES } from "../src/words/en/bikes.ts";
 
@@ -100,6 +101,10 @@ export const worn = z.object({
   likely: z.object({ on: localDate, from: localDate, to: localDate.nullable() }).nullable(),
   lastOne: distance.nullable(),
 });
+const fluidPut = z.object({
+  ...{ bike: z.string(), nickname: z.string(), inside: z.enum(FLUID_NAMES), added: z.enum(FLUID_NAMES) },
+  ...{ worth: z.enum(FLUID_NAMES).nullable(), wet: z.number().nullable() },
+});
 const judgedOn = judged.extend({ bike: z.string(), first: z.boolean() });
 const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "date", "defect", "sure"]) });
 export const question = z.object({
@@ -182,6 +187,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     bikes: z.array(named),
     news: z.array(news),
     judged: z.array(judgedOn).optional(),
+    fluids: z.array(fluidPut).optional(),
     withdrawn: z.array(reading),
   }),
   z.object({ is: z.literal("asked"), question }),
@@ -323,6 +329,7 @@ export const groupShown = z.object({
   law: z.object({ millimetres: z.number().nullable(), band: z.string(), source: z.string() }).nullable(),
   south: z.boolean(),
   riding: z.object({ from: z.string(), to: z.string() }).nullable(),
+  off: z.array(z.string()),
   changed: z.boolean(),
 });
 

@@ -22,7 +22,7 @@ import { defectCloses, defectGrade, defectMended, defectNothing, defectShow } fr
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
 import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
 import { pastePlan, takePlan, undoPlanEdit } from "./plan-base.ts";
-import { doneNow, putOffNow, showDue, showReminder } from "./reminders.ts";
+import { doneNow, putOffNow, showDue, showReminder, whyNow } from "./reminders.ts";
 import { setUp, setUpZone } from "./set-up.ts";
 import { SHEET_HANDLERS } from "./sheet.ts";
 import { enterSpecForm, takeSpecBack } from "./spec.ts";
@@ -50,6 +50,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "set-up": setUp,
   "set-up-zone": setUpZone,
   "show-reminder": showReminder,
+  "remind-why": whyNow,
   withdraw,
   keep,
   "set-interval": setInterval,

@@ -9,12 +9,12 @@ import type { MessageOutcome } from "../../src/usecases/messages.ts";
 import { PUT_OFF_UNTIL, type PutOffDone, putOff } from "../../src/usecases/put-off.ts";
 import { recordItems } from "../../src/usecases/record-work.ts";
 import { refused } from "../../src/usecases/refusals.ts";
-import { type ReminderShown, remindedItems, whatWasTold } from "../../src/usecases/reminded.ts";
+import { type ReminderShown, remindedItems, type WhyTold, whatWasTold, whyTold } from "../../src/usecases/reminded.ts";
 import { handler, shapeOf } from "../define.ts";
 import { sayDue } from "../replies/due.ts";
 import { sayOutcome } from "../replies/message.ts";
 import { press, said } from "../replies/said.ts";
-import { dueReport, localDate, messageOutcome } from "../shapes.ts";
+import { dueReport, localDate, messageOutcome, unit } from "../shapes.ts";
 
 export const showDue = handler<DueReport>({
   kind: "press",
@@ -59,14 +59,29 @@ export const doneNow = handler<MessageOutcome>({
     const what = fields["more"]?.trim() || (fields["what"]?.trim() ?? "");
     const chosen = items.length === 1 || what === "all" ? items : items.filter((item) => item === what);
     if (chosen.length === 0) return refused({ why: "option", option: "what", problem: "not a choice", choices: told.value.named.map(({ name }) => name) });
-    return recordItems(ctx, { bike, items: chosen, ...given({ on: fields["on"], at: fields["at"] }) });
+    return recordItems(ctx, { bike, items: chosen, ...given({ on: fields["on"], at: fields["at"], by: fields["by"]?.trim() || undefined }) });
   },
   say: sayOutcome,
+});
+/** Why each thing of a reminder was told, and how to be told less. Its member alone is answered. */
+export const whyNow = handler<WhyTold>({
+  kind: "press",
+  visibility: "private",
+  data: shapeOf<WhyTold>(
+    z.object({
+      why: z.array(z.object({ bike: z.string(), nickname: z.string(), kind: z.string(), topic: z.string(), name: z.string().nullable(), again: z.boolean() })),
+      sent: localDate,
+    }),
+  ),
+  run: (ctx, { subject }) => whyTold(ctx, subject),
+  say: ({ why }, words) => said(words.reminders.why(why)),
 });
 export const putOffNow = handler<PutOffDone>({
   kind: "pick",
   visibility: "private",
-  data: shapeOf<PutOffDone>(z.object({ bike: z.string(), nickname: z.string(), items: z.array(z.string()), until: localDate })),
+  data: shapeOf<PutOffDone>(
+    z.object({ bike: z.string(), nickname: z.string(), items: z.array(z.string()), until: localDate, figure: z.object({ at: z.number(), unit }).nullable() }),
+  ),
   run: async (ctx, { subject, values }) => {
     const told = await remindedItems(ctx, { subject });
     if (told.is === "refused") return told;
@@ -76,5 +91,7 @@ export const putOffNow = handler<PutOffDone>({
       : putOff(ctx, { ...told.value, until });
   },
   say: (put, words) =>
-    said([words.reminders.putOff(put.nickname, put.items, put.until)], { actions: [press("show-due", put.bike, words.reminders.dueTitle(put.nickname))] }),
+    said([words.reminders.putOff(put.nickname, put.items, put.until, put.figure)], {
+      actions: [press("show-due", put.bike, words.reminders.dueTitle(put.nickname))],
+    }),
 });

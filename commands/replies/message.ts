@@ -110,8 +110,10 @@ export function answerInFull(outcome: MessageOutcome, words: Words): MessageAnsw
   return { react: outcome.is === "logged" ? "logged" : outcome.is === "asked" ? "asked" : null, reply, data: outcome };
 }
 
-/** The bike on which a reading is near its limit or beyond; null when none is. */
-function nicknameOfPressing({ judged = [], bikes }: Logged): string | null {
+/** The bike on which a reading is near its limit or beyond, or into which a fluid went that must not; null when none is. */
+function nicknameOfPressing({ judged = [], fluids = [], bikes }: Logged): string | null {
+  const wrong = fluids.find(({ worth }) => worth === null);
+  if (wrong !== undefined) return wrong.nickname;
   const pressing = judged.find(({ judgement }) => callsForWork(judgement) || judgement.is === "near limit");
   return pressing === undefined ? null : (bikes.find(({ id }) => id === pressing.bike)?.nickname ?? null);
 }
@@ -123,8 +125,9 @@ function sayLogged(outcome: Logged, words: Words): Said {
     if (readings.length > 0) lines.push(words.readings.logged(bike.nickname, readings, words.today));
     for (const work of outcome.work.filter((each) => each.bike === bike.id)) lines.push(words.readings.worked(bike.nickname, work, bike.unit, words.today));
   }
-  if (outcome.work.some(({ items }) => items.some(({ item, outcome: came }) => item === BRAKE_FLUID && came === "topped up")))
-    lines.push(words.workDetail.lookAtPads());
+  const topped = outcome.work.some(({ items }) => items.some(({ item, outcome: came }) => item === BRAKE_FLUID && came === "topped up"));
+  if (topped) lines.push(words.workDetail.lookAtPads());
+  for (const fluid of outcome.fluids ?? []) lines.push(words.fluidPut(fluid));
   lines.push(...judgedLines(outcome.judged ?? [], words));
   if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
   for (const tyre of tyresAged(outcome.work, words.today)) if (tyre.age !== "within") lines.push(words.tyres.aged(tyre));
@@ -144,7 +147,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   const [bike] = outcome.bikes;
   if (bike !== undefined && outcome.news.length > 0) actions.push(press("show-due", bike.id, words.readings.labels.due));
   const [hurts] = [...outcome.defects, ...outcome.closed].filter((each) => each.caution !== null);
-  return said(lines, { actions, caution: words.caution(hurts?.caution ?? null) ?? cautionOfJudged(outcome.judged ?? [], words) });
+  return said(lines, { actions, caution: words.caution(hurts?.caution ?? (topped ? "brake fluid" : null)) ?? cautionOfJudged(outcome.judged ?? [], words) });
 }
 
 /** The odometer that came with work is said in the work's own line. */

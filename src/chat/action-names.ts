@@ -23,6 +23,7 @@ export const ACTION_NAMES = [
   "set-up",
   "set-up-zone",
   "show-reminder",
+  "remind-why",
   "withdraw",
   "keep",
   "set-interval",

@@ -6,6 +6,7 @@ import type { BikeId, GroupId, MemberId } from "./ids.ts";
 import type { Condition, PlanEdit } from "./plan/plan.ts";
 import type { DistanceUnit, Stretch } from "./quantity/distance.ts";
 import type { UnitId } from "./quantity/units.ts";
+import type { Topics } from "./reminding.ts";
 import type { ByTheBook, KnownFrom } from "./schedule/facts.ts";
 
 export const BIKE_STATES = ["riding", "laid up", "sold", "retired"] as const;
@@ -60,6 +61,8 @@ export type ReminderWishes = {
   readonly weekday: number;
   readonly time: string;
   readonly quiet: { readonly from: string; readonly to: string };
+  /** What the member switched on or off; nothing when nothing was said. */
+  readonly topics?: Topics;
 };
 
 /** Quiet from the first minute named until before the second; over midnight when it is the earlier one. Equal ends: never quiet. */
@@ -84,6 +87,8 @@ export type Group = {
   readonly season: "north" | "south" | null;
   /** The riding season as stored (core/season), or "none"; null while nothing was said. */
   readonly riding: string | null;
+  /** What was switched on or off for the whole group; nothing when nothing was said. */
+  readonly topics?: Topics;
 };
 
 /** The name under which nicknames are compared: case-folded, NFKC, outer and doubled spaces gone. */

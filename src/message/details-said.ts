@@ -26,7 +26,7 @@ export function withDetails(layout: Layout, clause: Clause, work: WorkSaid): Det
   const at = tokensOf(clause).filter((each) => !used.has(each) && !layout.taken.has(each));
   const by = shopSaid(layout, at, used);
   const quantities = quantitiesSaid(layout, at, used);
-  const parts = tyresSaid(layout, at, first, used);
+  const parts = [...tyresSaid(layout, at, first, used), ...fluidsSaid(layout, at, first, used)];
   const cost = costSaid(layout, at, by !== null, used);
   const readings = padsSaid(layout, at, first, used);
   const detail: WorkDetail = { quantities, parts, cost, by };
@@ -73,6 +73,9 @@ function mark(layout: Layout, at: readonly number[], start: number, end: number,
   }
 }
 
+/** A fluid class by its label. Source: 49 CFR 571.116. */
+const FLUID = /(?<![\p{L}\p{N}])DOT ?([34]|5(?:\.1)?)(?![\p{L}\p{N}])/giu;
+const FLUIDS = /^(?:brake|clutch)-fluid\./u;
 const TYRES = ["front-tyre.replace", "rear-tyre.replace"] as const;
 
 /** "New rear tyre 3725": four digits that are a week and a year not later than now. */
@@ -90,6 +93,20 @@ function tyresSaid(layout: Layout, at: readonly number[], intent: RecordWork, us
     if (token === null) return [];
     used.add(each);
     return [{ words: intent.words, item: items[n] ?? null, made: token.text }];
+  });
+}
+
+/** "Topped up with DOT 4": the class of a fluid of which no amount was said. */
+function fluidsSaid(layout: Layout, at: readonly number[], intent: RecordWork, used: Set<number>): readonly PartFitted[] {
+  const item = intent.items.find((each) => FLUIDS.test(each));
+  const [first, last] = [layout.tokens[at[0] ?? -1], layout.tokens[at.at(-1) ?? -1]];
+  if (item === undefined || first === undefined || last === undefined) return [];
+  return [...layout.text.slice(first.start, last.end).matchAll(FLUID)].flatMap((found): readonly PartFitted[] => {
+    const [start, end] = [first.start + found.index, first.start + found.index + found[0].length];
+    const taken = at.some((each) => used.has(each) && (layout.tokens[each]?.start ?? -1) >= start && (layout.tokens[each]?.start ?? -1) < end);
+    if (taken) return [];
+    mark(layout, at, start, end, used);
+    return [{ words: `DOT ${found[1]}`, item, made: null }];
   });
 }
 

@@ -33,6 +33,7 @@ export function reminderReply(delivery: string, told: readonly Told[], words: Wo
   }
   // Of many bikes, one is chosen first: its buttons come with it.
   if (told.length > MOST_BIKES) actions.push(pickBike(delivery, told, words));
+  actions.push({ id: actionId("remind-why", delivery), label: words.reminders.whyButton, kind: "press" });
   const caution = told.flatMap(({ lines: dues }) => dues).find((due) => due.caution !== null)?.caution ?? null;
   return {
     title: words.reminders.title(
@@ -41,7 +42,8 @@ export function reminderReply(delivery: string, told: readonly Told[], words: Wo
     ),
     lines,
     caution: words.caution(caution),
-    actions,
+    // The same list may be asked for by several lines.
+    actions: actions.filter(({ id }, n) => actions.findIndex((each) => each.id === id) === n),
     files: [],
     visibility: rider === null ? "private" : "shared",
     data: {
@@ -56,7 +58,7 @@ export function reminderReply(delivery: string, told: readonly Told[], words: Wo
   };
 }
 
-function asideLine(nickname: string, aside: Aside, { season }: Words): string {
+function asideLine(nickname: string, aside: Aside, { season, asks }: Words): string {
   switch (aside.want) {
     case "out of storage":
       return season.out(nickname, aside.on);
@@ -66,11 +68,18 @@ function asideLine(nickname: string, aside: Aside, { season }: Words): string {
       return season.asleep(nickname, aside.on);
     case "date":
       return season.date(nickname, aside.what, aside.on);
+    case "reading":
+      return asks.reading(nickname, aside);
+    case "charge":
+      return asks.charge(nickname, aside);
+    case "defect":
+      return asks.defect(nickname, aside);
   }
 }
 
 /** The list that is asked for begins with a press. */
-function asideActions({ bike, nickname }: DueBike, aside: Aside, { season: { labels } }: Words): Action[] {
+function asideActions({ bike, nickname }: DueBike, aside: Aside, words: Words): Action[] {
+  const { labels } = words.season;
   switch (aside.want) {
     case "out of storage":
       return [{ id: actionId("check-begin", `${bike}.out of storage`), label: labels.out(nickname), kind: "press" }];
@@ -82,7 +91,11 @@ function asideActions({ bike, nickname }: DueBike, aside: Aside, { season: { lab
         { id: actionId("check-riding", bike), label: labels.riding, kind: "press" },
       ];
     case "date":
+    case "reading":
+    case "charge":
       return [];
+    case "defect":
+      return [{ id: actionId("show-due", bike), label: words.reminders.dueTitle(nickname), kind: "press" }];
   }
 }
 

@@ -5,21 +5,22 @@ import type { Where } from "../chat/inbound.ts";
 import type { Reply } from "../chat/reply.ts";
 import type { Group, Member } from "../core/bike.ts";
 import type { Instant, LocalDate, Zone } from "../core/calendar/dates.ts";
-import { addMinutes, localDateAt } from "../core/calendar/zones.ts";
+import { addDuration, addMinutes, localDateAt } from "../core/calendar/zones.ts";
 import type { GroupId, MemberId } from "../core/ids.ts";
+import type { NoticeKind } from "../core/reminding.ts";
 import { USUAL_WISHES } from "../store/members.ts";
 import type { Delivery, Ended, Notice } from "../store/notices.ts";
 import type { Repos, Store } from "../store/store.ts";
 import { asidesOf } from "../usecases/asides.ts";
 import { zoneOfBike } from "../usecases/context.ts";
 import { dueBike } from "../usecases/due.ts";
-import { duesOf, garage } from "../usecases/garage.ts";
+import { garage } from "../usecases/garage.ts";
+import { kindRow, NOTICE_KINDS } from "../usecases/notice-kinds.ts";
 import type { Words } from "../words/en/english.ts";
 import type { Address, Begin, Deliver, Sent } from "./deliver.ts";
 import { reminderReply, type Told, waitingReply } from "./draw.ts";
-import { noticeKey, stageOf } from "./keys.ts";
-import { untilOf } from "./sweep.ts";
-import { notQuiet } from "./windows.ts";
+import { firstOf, tellingsOf } from "./tellings.ts";
+import { nextWindow, notQuiet } from "./windows.ts";
 
 /** What sending needs besides the store. */
 export type Sending = {
@@ -53,6 +54,9 @@ const ATTEMPTS = 12;
 const AWAY = 3;
 /** A delivery waits so long for the one before it. */
 const BEHIND_MINUTES = 5;
+/** From one message of the week to the next at least: a week but for a clock that was put on. */
+const WEEK = "P6D";
+const WEEKLY = (Object.keys(NOTICE_KINDS) as NoticeKind[]).filter((kind) => kindRow(kind).when === "weekly");
 
 /** Sends what is ready. Answers how many messages went out. One that goes wrong does not hold up the others. */
 export async function sendReady(store: Store, sending: Sending, now: Instant): Promise<number> {
@@ -192,7 +196,14 @@ async function gather(q: Repos, sending: Sending, delivery: Delivery, now: Insta
   const owned = await q.bikes.ofOwner(delivery.member);
   // In a group's channel nothing is told of a bike that is at home in another.
   const elsewhere = new Set(owned.filter((bike) => group !== null && bike.homeGroup !== group).map((bike) => bike.id));
-  const waiting = open.filter((notice) => !elsewhere.has(notice.bike));
+  const alone = wishes.by === "channel" && delivery.group === null;
+  const atHome = new Set(owned.filter((bike) => bike.homeGroup !== null).map((bike) => bike.id));
+  const here = ({ bike, kind }: Notice): boolean => {
+    if (elsewhere.has(bike) || (group !== null && kindRow(kind).alone)) return false;
+    // What is told in a channel does not come along with what is for the member alone.
+    return !alone || kindRow(kind).alone || !atHome.has(bike);
+  };
+  const waiting = open.filter(here);
   const bikes = owned.filter((bike) => waiting.some((notice) => notice.bike === bike.id));
   const groups = await q.members.groupsByIds([...new Set(bikes.flatMap((bike) => (bike.homeGroup === null ? [] : [bike.homeGroup])))]);
   const homeOf = (id: GroupId | null): Group | null => (id === null ? null : (groups.get(id) ?? null));
@@ -204,40 +215,43 @@ async function gather(q: Repos, sending: Sending, delivery: Delivery, now: Insta
     await q.notices.postpone(delivery, allowed, false);
     return "waits";
   }
+  // Once a week, however the week is named: its hour may have been moved since the last.
+  const last = waiting.some(({ kind }) => kindRow(kind).when === "daily") ? null : await q.notices.lastSent(delivery.recipient, WEEKLY, delivery.id);
+  // One that a clock running ahead has sent says nothing of this week.
+  const week = last === null || last > now ? null : nextWindow(wishes, zone, addDuration(last, WEEK));
+  if (week !== null && week > now && last !== null && addDuration(last, WEEK) > now) {
+    await q.notices.postpone(delivery, week, false);
+    return "waits";
+  }
   const all = await garage(q, bikes, now, (bike) => ({ member, home: homeOf(bike.homeGroup) }));
   const putOffs = await q.notices.putOffsOf(bikes.map((bike) => bike.id));
   const dates = await q.dates.ofBikes(bikes.map((bike) => bike.id));
   const told: Told[] = [];
   const kept: Notice[] = [];
   for (const g of all) {
-    const put = putOffs.filter((each) => each.bike === g.bike.id);
-    const current = new Map(duesOf(g).flatMap((due) => keyOf(g.bike.id, due, untilOf(put, due.item), g.today)));
-    const besides = new Map((await asidesOf(q, g, homeOf(g.bike.homeGroup), dates)).now.map(({ key, aside }) => [key, aside]));
-    const isTrue = ({ key }: Notice): boolean => besides.has(key) || (current.has(key) && g.bike.state === "riding");
-    const mine = waiting.filter((notice) => notice.bike === g.bike.id && isTrue(notice) && wishes.by !== "off");
+    const owner = { member, home: homeOf(g.bike.homeGroup) };
+    const so = new Map(tellingsOf(g, owner, putOffs, await asidesOf(q, g, owner.home, dates)).now.map((telling) => [telling.key, telling]));
+    const mine = waiting.filter((notice) => notice.bike === g.bike.id && so.has(firstOf(notice.key)) && wishes.by !== "off");
     if (mine.length === 0) continue;
     const shown = dueBike({ itemName: sending.itemName }, g);
-    const items = new Set(mine.map((notice) => current.get(notice.key)));
+    const tellings = mine.flatMap((notice) => so.get(firstOf(notice.key)) ?? []);
+    const items = new Set(tellings.map(({ item }) => item));
     kept.push(...mine);
     told.push({
       bike: shown,
       lines: shown.dues.filter((line) => items.has(line.item)),
-      asides: mine.flatMap(({ key }) => besides.get(key) ?? []),
+      asides: tellings.flatMap(({ aside }) => aside ?? []),
       notices: mine,
     });
   }
   const ids = (notices: readonly Notice[]): string[] => notices.map((notice) => notice.id);
   await q.notices.tell(ids(kept), delivery.id);
-  await q.notices.drop(ids(waiting.filter((notice) => !kept.includes(notice))), delivery.id, "no longer so when it was to be told");
+  const dropped = waiting.filter((notice) => !kept.includes(notice));
+  for (const kind of new Set(dropped.map((notice) => notice.kind)))
+    await q.notices.drop(ids(dropped.filter((notice) => notice.kind === kind)), delivery.id, kindRow(kind).dropped);
   if (told.length === 0) {
     await q.notices.finish(delivery, "empty", null, "nothing left to tell");
     return "empty";
   }
   return { told, words: sending.wordsFor(member, home, localDateAt(now, zone)), home, member, group, recipient: delivery.member, zone };
-}
-
-function keyOf(bike: Notice["bike"], due: Parameters<typeof stageOf>[0], until: LocalDate | null, today: LocalDate): [string, string][] {
-  const stage = stageOf(due);
-  if (stage === null || (until !== null && until > today)) return [];
-  return [[noticeKey(bike, due, stage, until), due.item]];
 }

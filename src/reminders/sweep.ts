@@ -1,24 +1,26 @@
 // The sweep: looks at the bikes whose moment has come, notes what there is to tell, and says when to look again.
 // It reads no other bikes, however many there are.
 
-import type { Group, Member } from "../core/bike.ts";
+import type { Group } from "../core/bike.ts";
 import { addDays } from "../core/calendar/arithmetic.ts";
 import type { Instant, LocalDate, LocalTime } from "../core/calendar/dates.ts";
-import { addDuration, instantOf } from "../core/calendar/zones.ts";
-import type { ItemKey, MemberId } from "../core/ids.ts";
-import type { Due } from "../core/schedule/facts.ts";
-import { nextEdge } from "../core/schedule/look-again.ts";
+import { addDuration, instantOf, localDateAt } from "../core/calendar/zones.ts";
+import type { MemberId } from "../core/ids.ts";
+import type { NoticeKind } from "../core/reminding.ts";
 import { USUAL_WISHES } from "../store/members.ts";
-import type { Delivery, Notice, PutOff } from "../store/notices.ts";
+import type { Delivery, Notice } from "../store/notices.ts";
 import type { Repos, Store } from "../store/store.ts";
-import { type Asides, asidesOf } from "../usecases/asides.ts";
+import { asidesOf } from "../usecases/asides.ts";
 import { zoneOfBike } from "../usecases/context.ts";
-import { duesOf, type Garaged, garage } from "../usecases/garage.ts";
-import { noticeKey, stageOf } from "./keys.ts";
-import { nextWindow } from "./windows.ts";
+import { type Garaged, garage } from "../usecases/garage.ts";
+import { kindRow, NOTICE_KINDS } from "../usecases/notice-kinds.ts";
+import { nextTelling, type Owned, type Tellings, type ToldOn, tellingsOf } from "./tellings.ts";
+import { nextHour, nextWindow } from "./windows.ts";
 
 /** Bikes looked at in one transaction. */
 const SLICE = 100;
+/** Kinds that are told more than once. */
+const TOLD_AGAIN = (Object.keys(NOTICE_KINDS) as NoticeKind[]).filter((kind) => kindRow(kind).again.length > 0);
 
 /** Looks at every bike whose moment has come by now. Answers how many were looked at. */
 export async function sweep(store: Store, now: Instant, newId: () => string): Promise<number> {
@@ -29,8 +31,6 @@ export async function sweep(store: Store, now: Instant, newId: () => string): Pr
     if (slice < SLICE) return looked;
   }
 }
-
-type Owned = { readonly member: Member | null; readonly home: Group | null };
 
 async function sweepSlice(q: Repos, now: Instant, newId: () => string): Promise<number> {
   const due = await q.bikes.toLookAt(now, SLICE);
@@ -49,6 +49,10 @@ async function sweepSlice(q: Repos, now: Instant, newId: () => string): Promise<
     owned,
   );
   const putOffs = await q.notices.putOffsOf(kept.map(({ bike }) => bike.id));
+  const told = await q.notices.toldOf(
+    kept.map(({ bike }) => bike.id),
+    TOLD_AGAIN,
+  );
   const notices: Notice[] = [];
   const looks = new Map<string, Instant>();
   const dates = await q.dates.ofBikes(kept.map(({ bike }) => bike.id));
@@ -56,11 +60,12 @@ async function sweepSlice(q: Repos, now: Instant, newId: () => string): Promise<
     const owner = owned(g.bike);
     // What should have been noticed while nobody looked keeps the moment at which it came, so that it is told at once.
     const since = due.find(({ bike }) => bike.id === g.bike.id)?.lookAt ?? now;
-    const dues = duesOf(g);
-    const put = putOffs.filter((each) => each.bike === g.bike.id);
-    const asides = await asidesOf(q, g, owner.home, dates);
-    notices.push(...noticesOf(g, dues, put, owner, since, now, newId), ...besides(g, asides, owner, since, now, newId));
-    looks.set(g.bike.id, nextLook(g, dues, put, owner, now, asides.next));
+    const tellings = tellingsOf(g, owner, putOffs, await asidesOf(q, g, owner.home, dates));
+    const zone = zoneOfBike(owner.member, owner.home);
+    const before = told.filter(({ bike }) => bike === g.bike.id).map(({ key, sent }) => ({ key, on: localDateAt(sent, zone) }));
+    const found = noticesOf(g, tellings, before, owner, since, now, newId);
+    notices.push(...found.notices);
+    looks.set(g.bike.id, nextLook(g, [tellings.next, ...found.again], owner, now));
   }
   const fresh = new Set(await q.notices.addNew(notices));
   await q.notices.queue(
@@ -75,44 +80,34 @@ async function sweepSlice(q: Repos, now: Instant, newId: () => string): Promise<
   return due.length;
 }
 
-function noticesOf(g: Garaged, dues: readonly Due[], put: readonly PutOff[], owner: Owned, since: Instant, now: Instant, newId: () => string): Notice[] {
+/** What is new to tell, and the day from which something is told again. */
+function noticesOf(
+  g: Garaged,
+  { now: tellings }: Tellings,
+  told: readonly ToldOn[],
+  owner: Owned,
+  since: Instant,
+  now: Instant,
+  newId: () => string,
+): { readonly notices: readonly Notice[]; readonly again: readonly LocalDate[] } {
   const wishes = owner.member?.reminders ?? USUAL_WISHES;
-  if (g.bike.state !== "riding" || wishes.by === "off") return [];
+  if (wishes.by === "off") return { notices: [], again: [] };
   const zone = zoneOfBike(owner.member, owner.home);
-  const notBefore = nextWindow(wishes, zone, since);
-  const found: Notice[] = [];
-  for (const due of dues) {
-    const stage = stageOf(due);
-    const until = untilOf(put, due.item);
-    if (stage === null || (until !== null && until > g.today)) continue;
-    found.push({
-      id: newId(),
-      key: noticeKey(g.bike.id, due, stage, until),
-      member: g.bike.owner,
-      bike: g.bike.id,
-      kind: `item ${stage}`,
-      item: due.item,
-      notBefore,
-      state: "waiting",
-      delivery: null,
-      why: null,
-      at: now,
-    });
+  const windows = { weekly: nextWindow(wishes, zone, since), daily: nextHour(wishes, zone, since) };
+  const notices: Notice[] = [];
+  const again: LocalDate[] = [];
+  for (const telling of tellings) {
+    const { kind, item } = telling;
+    const { key, from } = nextTelling(telling, told, g.today);
+    const notBefore = windows[kindRow(kind).when];
+    // What is about to be told for the first time, or once more, comes again after its span.
+    const [weeks] = kindRow(kind).again;
+    if (weeks !== undefined) again.push(from !== null && key === null ? from : addDays(localDateAt(notBefore, zone), 7 * weeks));
+    if (key === null) continue;
+    notices.push({ id: newId(), key, member: g.bike.owner, bike: g.bike.id, kind, item, notBefore, state: "waiting", delivery: null, why: null, at: now });
   }
-  return found;
+  return { notices, again };
 }
-
-/** What is told beside the plan, of a bike laid up too. */
-function besides(g: Garaged, { now: asides }: Asides, owner: Owned, since: Instant, now: Instant, newId: () => string): Notice[] {
-  const wishes = owner.member?.reminders ?? USUAL_WISHES;
-  if (wishes.by === "off") return [];
-  const notBefore = nextWindow(wishes, zoneOfBike(owner.member, owner.home), since);
-  const rest = { kind: "aside", item: null, notBefore, state: "waiting", delivery: null, why: null, at: now } as const;
-  return asides.map(({ key }) => ({ id: newId(), key, member: g.bike.owner, bike: g.bike.id, ...rest }));
-}
-
-/** The day until which an item was put off, still to come or past. */
-export const untilOf = (put: readonly PutOff[], item: ItemKey): LocalDate | null => put.find((each) => each.item === item)?.until ?? null;
 
 /** One delivery for each member and window that has something new to tell. */
 function deliveriesFor(notices: readonly Notice[], all: readonly Garaged[], owned: (bike: Garaged["bike"]) => Owned, newId: () => string): Delivery[] {
@@ -121,7 +116,7 @@ function deliveriesFor(notices: readonly Notice[], all: readonly Garaged[], owne
     const g = all.find((each) => each.bike.id === notice.bike);
     if (g === undefined) continue;
     const { member, home } = owned(g.bike);
-    const group = (member?.reminders ?? USUAL_WISHES).by === "channel" ? (home?.id ?? g.bike.homeGroup) : null;
+    const group = (member?.reminders ?? USUAL_WISHES).by === "channel" && !kindRow(notice.kind).alone ? (home?.id ?? g.bike.homeGroup) : null;
     const recipient = group === null ? `member/${notice.member}` : `group/${group}/${notice.member}`;
     const key = `${recipient} ${notice.notBefore}`;
     if (!found.has(key))
@@ -146,9 +141,9 @@ function deliveriesFor(notices: readonly Notice[], all: readonly Garaged[], owne
 }
 
 /** The next local midnight at which something can change by itself; at most 30 days ahead. */
-function nextLook(g: Garaged, dues: readonly Due[], put: readonly PutOff[], owner: Owned, now: Instant, aside: LocalDate | null): Instant {
+function nextLook(g: Garaged, own: readonly (LocalDate | null)[], owner: Owned, now: Instant): Instant {
   const zone = zoneOfBike(owner.member, owner.home);
-  const days = [nextEdge(dues, g.facts, g.at), aside, ...put.map((each) => each.until)].filter((day) => day !== null && day > g.today) as LocalDate[];
+  const days = own.filter((day) => day !== null && day > g.today) as LocalDate[];
   const [first = addDays(g.today, 30)] = days.sort();
   const at = instantOf(first, "00:00" as LocalTime, zone);
   const latest = addDuration(now, "P30D");

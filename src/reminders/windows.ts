@@ -6,11 +6,17 @@ import type { Instant, LocalDate, LocalTime, Zone } from "../core/calendar/dates
 import { instantOf, localDateAt, localTimeAt } from "../core/calendar/zones.ts";
 
 /** The first moment at or after `after` that the wishes name; moved to the end of quiet hours when it lies in them. */
-export function nextWindow(wishes: ReminderWishes, zone: Zone, after: Instant): Instant {
+export const nextWindow = (wishes: ReminderWishes, zone: Zone, after: Instant): Instant =>
+  nextOn(wishes, zone, after, (day) => weekdayOf(day) === wishes.weekday);
+
+/** The same on any day of the week: for what cannot wait. */
+export const nextHour = (wishes: ReminderWishes, zone: Zone, after: Instant): Instant => nextOn(wishes, zone, after, () => true);
+
+function nextOn(wishes: ReminderWishes, zone: Zone, after: Instant, isDay: (day: LocalDate) => boolean): Instant {
   // A window of the day before may be moved past midnight by quiet hours, so the search begins there.
   let day = addDays(localDateAt(after, zone), -1);
   for (let n = 0; n < 9; n++, day = addDays(day, 1)) {
-    if (weekdayOf(day) !== wishes.weekday) continue;
+    if (!isDay(day)) continue;
     const at = outOfQuiet(wishes, zone, day, wishes.time as LocalTime);
     if (at >= after) return at;
   }

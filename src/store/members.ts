@@ -1,11 +1,12 @@
 // Members and groups: who is speaking, and the choices that govern the place they speak in.
 
-import { sql } from "kysely";
+import { type Selectable, sql } from "kysely";
 import type { Group, Member, ReminderWishes } from "../core/bike.ts";
 import type { Zone } from "../core/calendar/dates.ts";
 import type { GroupId, MemberId } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
+import type { Topics } from "../core/reminding.ts";
 import type { Db } from "./db.ts";
 import type { Tables } from "./tables.ts";
 
@@ -26,18 +27,24 @@ export function membersRepo(db: Db) {
         .selectAll("m")
         .select([
           ...(["g.id as g_id", "g.zone as g_zone", "g.distance as g_distance", "g.pressure as g_pressure", "g.reads as g_reads"] as const),
-          ...(["g.reading_channel as g_reading_channel", "g.place as g_place", "g.season as g_season", "g.riding as g_riding"] as const),
+          ...([
+            "g.reading_channel as g_reading_channel",
+            "g.place as g_place",
+            "g.season as g_season",
+            "g.riding as g_riding",
+            "g.topics as g_topics",
+          ] as const),
         ])
         .executeTakeFirstOrThrow();
-      const { g_id, g_zone, g_distance, g_pressure, g_reads, g_reading_channel, g_place, g_season, g_riding, ...m } = row;
-      const stored: Tables["groups"] | null =
+      const { g_id, g_zone, g_distance, g_pressure, g_reads, g_reading_channel, g_place, g_season, g_riding, g_topics, ...m } = row;
+      const stored: GroupRow | null =
         g_id === null
           ? null
           : {
               ...{ id: g_id, zone: g_zone ?? "UTC", language: "en", distance: g_distance, pressure: g_pressure, reads: g_reads ?? 0 },
-              ...{ reading_channel: g_reading_channel, place: g_place, season: g_season, riding: g_riding },
+              ...{ reading_channel: g_reading_channel, place: g_place, season: g_season, riding: g_riding, topics: g_topics },
             };
-      return { member: m.id === null ? null : memberOf(m as Tables["members"]), group: stored === null ? null : groupOf(stored) };
+      return { member: m.id === null ? null : memberOf(m as Selectable<Tables["members"]>), group: stored === null ? null : groupOf(stored) };
     },
     async byIds(ids: readonly MemberId[]): Promise<Map<MemberId, Member>> {
       if (ids.length === 0) return new Map();
@@ -72,6 +79,7 @@ export function membersRepo(db: Db) {
         remind_time: member.reminders.time,
         quiet_from: member.reminders.quiet.from,
         quiet_to: member.reminders.quiet.to,
+        topics: topicsText(member.reminders.topics),
       };
       await db
         .insertInto("members")
@@ -98,6 +106,7 @@ export function membersRepo(db: Db) {
         place: group.place,
         season: group.season,
         riding: group.riding,
+        topics: topicsText(group.topics),
       };
       await db
         .insertInto("groups")
@@ -108,7 +117,10 @@ export function membersRepo(db: Db) {
   };
 }
 
-function memberOf(row: Tables["members"]): Member {
+const topicsText = (topics: Topics | undefined): string | null => (topics === undefined ? null : JSON.stringify(topics));
+const topicsOf = (stored: string | null): { readonly topics?: Topics } => (stored === null ? {} : { topics: JSON.parse(stored) as Topics });
+
+function memberOf(row: Selectable<Tables["members"]>): Member {
   return {
     id: row.id as MemberId,
     name: row.name,
@@ -123,11 +135,14 @@ function memberOf(row: Tables["members"]): Member {
       weekday: row.remind_weekday,
       time: row.remind_time,
       quiet: { from: row.quiet_from, to: row.quiet_to },
+      ...topicsOf(row.topics),
     },
   };
 }
 
-function groupOf(row: Tables["groups"]): Group {
+type GroupRow = Selectable<Tables["groups"]>;
+
+function groupOf(row: GroupRow): Group {
   return {
     id: row.id as GroupId,
     zone: row.zone as Zone,
@@ -139,5 +154,6 @@ function groupOf(row: Tables["groups"]): Group {
     place: row.place,
     season: row.season === "south" || row.season === "north" ? row.season : null,
     riding: row.riding,
+    ...topicsOf(row.topics),
   };
 }

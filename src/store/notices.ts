@@ -3,6 +3,8 @@
 import { sql } from "kysely";
 import type { Instant, LocalDate } from "../core/calendar/dates.ts";
 import type { BikeId, GroupId, ItemKey, MemberId } from "../core/ids.ts";
+import type { Dial } from "../core/quantity/distance.ts";
+import type { NoticeKind } from "../core/reminding.ts";
 import type { Db } from "./db.ts";
 import type { Tables } from "./tables.ts";
 
@@ -12,7 +14,7 @@ export type Notice = {
   readonly key: string;
   readonly member: MemberId;
   readonly bike: BikeId;
-  readonly kind: "item soon" | "item due" | "item overdue" | "aside";
+  readonly kind: NoticeKind;
   readonly item: ItemKey | null;
   readonly notBefore: Instant;
   readonly state: "waiting" | "told" | "dropped";
@@ -47,7 +49,8 @@ export type Ended = "sent" | "empty" | "failed" | "unconfirmed";
 /** Where a message was to be put, and the newest message there before. */
 export type Trace = { readonly channel: string; readonly after: string | null };
 
-export type PutOff = { readonly bike: BikeId; readonly item: ItemKey; readonly until: LocalDate };
+/** `dial`: sooner, once the dial shows it; null when only the day counts. */
+export type PutOff = { readonly bike: BikeId; readonly item: ItemKey; readonly until: LocalDate; readonly dial: Dial | null };
 
 export function noticesRepo(db: Db) {
   return {
@@ -69,6 +72,38 @@ export function noticesRepo(db: Db) {
     },
     async ofDelivery(delivery: string): Promise<Notice[]> {
       return (await db.selectFrom("notices").selectAll().where("delivery", "=", delivery).orderBy("at").orderBy("id").execute()).map(noticeOf);
+    },
+    /** What of these kinds was told of each bike, and when it went out. */
+    async toldOf(bikes: readonly BikeId[], kinds: readonly NoticeKind[]): Promise<(Pick<Notice, "key" | "bike"> & { readonly sent: Instant })[]> {
+      if (bikes.length === 0) return [];
+      const rows = await db
+        .selectFrom("notices as n")
+        .leftJoin("deliveries as d", (j) => j.onRef("d.id", "=", "n.delivery"))
+        .select((e) => ["n.key", "n.bike", e.fn.coalesce("d.sent_from", "n.not_before").as("sent")])
+        .where("n.bike", "in", [...bikes])
+        .where("n.state", "=", "told")
+        .where("n.kind", "in", [...kinds])
+        .execute();
+      return rows.map((row) => ({
+        key: row.key,
+        bike: row.bike as BikeId,
+        sent: row.sent as Instant,
+      }));
+    },
+    /** When the last message that got out to a recipient was sent, of those that told of one of these kinds. */
+    async lastSent(recipient: string, kinds: readonly NoticeKind[], but: string): Promise<Instant | null> {
+      const row = await db
+        .selectFrom("deliveries as d")
+        .innerJoin("notices as n", (j) => j.onRef("n.delivery", "=", "d.id"))
+        .select("d.sent_from")
+        .where("d.recipient", "=", recipient)
+        .where("d.state", "in", ["sent", "unconfirmed"])
+        .where("d.id", "!=", but)
+        .where("n.kind", "in", [...kinds])
+        .orderBy("d.window", "desc")
+        .limit(1)
+        .executeTakeFirst();
+      return (row?.sent_from ?? null) as Instant | null;
     },
     async waitingOfMember(member: MemberId, now: Instant): Promise<Notice[]> {
       const rows = await db
@@ -241,10 +276,15 @@ export function noticesRepo(db: Db) {
         .selectAll()
         .where("bike", "in", [...bikes])
         .execute();
-      return rows.map((row) => ({ bike: row.bike as BikeId, item: row.item as ItemKey, until: row.until_date as LocalDate }));
+      return rows.map((row) => ({
+        bike: row.bike as BikeId,
+        item: row.item as ItemKey,
+        until: row.until_date as LocalDate,
+        dial: row.until_dial as Dial | null,
+      }));
     },
     async putOff(put: PutOff, by: MemberId, at: Instant): Promise<void> {
-      const row = { bike: put.bike, item: put.item, until_date: put.until, by, at };
+      const row = { bike: put.bike, item: put.item, until_date: put.until, until_dial: put.dial, by, at };
       await db
         .insertInto("put_offs")
         .values(row)

@@ -22,6 +22,7 @@ export type Tables = {
     quiet_from: string;
     quiet_to: string;
     recovery: string | null;
+    topics: Generated<string | null>;
   };
   groups: {
     id: string;
@@ -34,6 +35,7 @@ export type Tables = {
     place: string | null;
     season: string | null;
     riding: string | null;
+    topics: string | null;
   };
   bike_dates: { bike: string; what_key: string; what: string; on_date: string; by: string; at: string };
   plan_bases: { hash: string; json: string };
@@ -171,7 +173,7 @@ export type Tables = {
     rev: number;
     at: string;
   };
-  put_offs: { bike: string; item: string; until_date: string; by: string; at: string };
+  put_offs: { bike: string; item: string; until_date: string; until_dial: number | null; by: string; at: string };
   deliveries: {
     id: string;
     recipient: string;

@@ -89,3 +89,6 @@ export const CHARGING: Readonly<Record<Chemistry, Limit>> = {
   gel: { min: 13.5, max: 14.5, near: 0.1, source: "common practice" },
   lithium: { min: 13.6, max: 14.6, near: 0.1, source: "common practice" },
 };
+
+/** Days at rest after which a battery in lay-up wants its charge looked at. Common practice; a maintenance charger left on makes it needless, and the maker has the last word. */
+export const CHARGE_DAYS = { flooded: 30, AGM: 60, gel: 60, lithium: 90 } as const satisfies Record<Chemistry, number>;

@@ -3,14 +3,17 @@
 import type { Group } from "../core/bike.ts";
 import { addDays } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
+import type { NoticeKind } from "../core/reminding.ts";
 import { nextSeasonEdge, type Seasonal, type SeasonWant, seasonWant, windowOf } from "../core/season/season.ts";
 import type { BikeDate } from "../store/bike-dates.ts";
+
 import type { Repos } from "../store/store.ts";
+import { type Ask, asksOf } from "./asks.ts";
 import type { Garaged } from "./garage.ts";
 
-export type Aside = SeasonWant | { readonly want: "date"; readonly on: LocalDate; readonly what: string };
+export type Aside = SeasonWant | Ask | { readonly want: "date"; readonly on: LocalDate; readonly what: string };
 /** `key` is unique: the same thing is told once. */
-export type KeyedAside = { readonly key: string; readonly aside: Aside };
+export type KeyedAside = { readonly key: string; readonly kind: NoticeKind; readonly aside: Aside };
 export type Asides = { readonly now: readonly KeyedAside[]; readonly next: LocalDate | null };
 
 /** A paper's day is told so many days before, and again. */
@@ -20,7 +23,7 @@ const DAYS_AFTER = 14;
 
 /** @param dates those of its papers */
 export async function asidesOf(q: Repos, g: Garaged, home: Group | null, dates: readonly BikeDate[]): Promise<Asides> {
-  const papers = datesOf(g, dates);
+  const papers = together([datesOf(g, dates), asksOf(g)]);
   const window = windowOf(home?.riding ?? null);
   if (window === null) return papers;
   const seasonal: Seasonal = {
@@ -33,17 +36,22 @@ export async function asidesOf(q: Repos, g: Garaged, home: Group | null, dates: 
   const want = seasonWant(seasonal, g.today);
   const edges = [papers.next, nextSeasonEdge(seasonal, g.today)].filter((day) => day !== null).sort();
   return {
-    now: [...papers.now, ...(want === null ? [] : [{ key: `season:${g.bike.id}:${want.want}:${want.on}`, aside: want }])],
+    now: [...papers.now, ...(want === null ? [] : [{ key: `season:${g.bike.id}:${want.want}:${want.on}`, kind: "season" as const, aside: want }])],
     next: edges[0] ?? null,
   };
 }
+
+const together = (all: readonly Asides[]): Asides => ({
+  now: all.flatMap(({ now }) => now),
+  next: all.flatMap(({ next }) => next ?? []).sort()[0] ?? null,
+});
 
 function datesOf(g: Garaged, dates: readonly BikeDate[]): Asides {
   const own = dates.filter(({ bike }) => bike === g.bike.id);
   const now = own.flatMap(({ what, on }): KeyedAside[] => {
     const stage = DAYS_BEFORE.findLast((days) => g.today >= addDays(on, -days));
     if (stage === undefined || g.today > addDays(on, DAYS_AFTER)) return [];
-    return [{ key: `date:${g.bike.id}/${what}:${on}:${stage}`, aside: { want: "date", on, what } }];
+    return [{ key: `date:${g.bike.id}/${what}:${on}:${stage}`, kind: "date", aside: { want: "date", on, what } }];
   });
   const edges = own.flatMap(({ on }) => DAYS_BEFORE.map((days) => addDays(on, -days))).filter((day) => day > g.today);
   return { now, next: edges.sort()[0] ?? null };

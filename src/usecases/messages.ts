@@ -23,6 +23,7 @@ import { type Ctx, todayOf } from "./context.ts";
 import { type ConvertAnswer, withTools } from "./convert.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
+import { type FluidPut, fluidsPut } from "./fluids.ts";
 import { duesOf, figureOfLast, type Garaged, garage, itemOf, itemsOf, pick, withMore, without } from "./garage.ts";
 import { type JudgedOn, judgeTaken, type Rig } from "./judge.ts";
 import { refused } from "./refusals.ts";
@@ -89,6 +90,8 @@ export type MessageOutcome =
       readonly news: readonly News[];
       /** What came of judging these readings. */
       readonly judged?: readonly JudgedOn[];
+      /** Fluids put into brakes that are fitted with another. */
+      readonly fluids?: readonly FluidPut[];
       /** Earlier readings that were withdrawn as slips for this one's sake. */
       readonly withdrawn: readonly ReadingRecord[];
     }
@@ -255,12 +258,23 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
     );
     return newsBetween(ctx, g, after);
   });
+  const fluids = fluidsPut(saved.work, touched);
+  // What must not be in there mends nothing.
+  const mending = saved.work.filter(({ bike }) => !fluids.some((each) => each.bike === bike && each.worth === null));
   const next = first + saved.readings.length + saved.work.length + saved.defects.length;
-  const verdicts = await noteVerdicts(q, ctx, touched, { judged, ...saved }, source, next);
+  const verdicts = await noteVerdicts(q, ctx, touched, { judged, readings: saved.readings, work: mending }, source, next);
   const closed = [...saved.closed, ...verdicts.closed];
   return {
     ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, [...saved.defects, ...verdicts.noted]) },
-    ...{ closed: shownOn(touched, closed), mayClose: mayClose(touched, { ...saved, closed }), bikes: touched.map(named), news, judged, withdrawn: [] },
+    ...{
+      closed: shownOn(touched, closed),
+      mayClose: mayClose(touched, { ...saved, work: mending, closed }),
+      bikes: touched.map(named),
+      news,
+      judged,
+      fluids,
+      withdrawn: [],
+    },
   };
 }
 

@@ -1,11 +1,15 @@
 // What a reminder told of, looked up again when one of its buttons is pressed.
 
+import type { LocalDate } from "../core/calendar/dates.ts";
+import { localDateAt } from "../core/calendar/zones.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
+import type { NoticeKind, Topic } from "../core/reminding.ts";
 import type { Notice } from "../store/notices.ts";
 import type { Ctx } from "./context.ts";
 import { type DueReport, dueBike } from "./due.ts";
 import { type Garaged, itemsOf, pick } from "./garage.ts";
 import { ownGarage } from "./messages.ts";
+import { AGAIN, kindRow } from "./notice-kinds.ts";
 import { nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
 
@@ -26,6 +30,35 @@ export async function remindedItems(ctx: Ctx, input: { readonly subject: string 
     if (!notices.some((notice) => itemsOf(g).some((item) => item.key === notice.item))) return refused({ why: "gone" });
     const reminded = remindedOf(ctx, g, notices);
     return reminded.items.length === 0 ? refused({ why: "already done" }) : done(reminded);
+  });
+}
+
+export type WhyLine = {
+  readonly bike: BikeId;
+  readonly nickname: string;
+  readonly kind: NoticeKind;
+  readonly topic: Topic;
+  /** Of the item; null where it is about the bike. */
+  readonly name: string | null;
+  /** Not told for the first time. */
+  readonly again: boolean;
+};
+export type WhyTold = { readonly why: readonly WhyLine[]; readonly sent: LocalDate };
+
+/** Why a reminder came, a line for each thing it told; for its member only. */
+export async function whyTold(ctx: Ctx, delivery: string): Promise<Result<WhyTold>> {
+  return ctx.store.read(async (q) => {
+    const notices = (await q.notices.ofDelivery(delivery)).filter(({ state }) => state === "told");
+    if (notices.length === 0) return refused({ why: "gone" });
+    if (notices.some((notice) => notice.member !== ctx.who.member)) return refused({ why: "not yours" });
+    const all = await ownGarage(q, ctx);
+    const why = notices.flatMap(({ bike, kind, item, key }): WhyLine[] => {
+      const g = pick(all, bike);
+      if (g === null) return [];
+      const name = item === null ? null : nameIn(ctx, g, item);
+      return [{ bike, nickname: g.bike.nickname, kind, topic: kindRow(kind).topic, name, again: key.includes(AGAIN) }];
+    });
+    return why.length === 0 ? refused({ why: "gone" }) : done({ why, sent: localDateAt(notices[0]?.notBefore ?? ctx.now, ctx.who.zone) });
   });
 }
 

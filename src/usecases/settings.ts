@@ -6,6 +6,7 @@ import { addDuration, isZone, localDateAt } from "../core/calendar/zones.ts";
 import type { GroupId } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
+import { offOf, type Topic, type Topics } from "../core/reminding.ts";
 import { type SeasonWindow, windowOf } from "../core/season/season.ts";
 import { readSeason } from "../message/read-season.ts";
 import type { Repos } from "../store/store.ts";
@@ -15,6 +16,9 @@ import { done, onceHeard, type Result, refused } from "./refusals.ts";
 
 export type RemindChange = {
   readonly by?: ReminderWishes["by"];
+  /** A matter no longer told of, and one that is told again. */
+  readonly off?: Topic;
+  readonly on?: Topic;
   /** 1 Monday to 7 Sunday. */
   readonly weekday?: number;
   readonly time?: string;
@@ -29,6 +33,8 @@ export type MemberShown = {
   readonly zone: Zone;
   readonly ownZone: boolean;
   readonly reminders: ReminderWishes;
+  /** Matters that are not told of, by the member's word or the group's. */
+  readonly off: readonly Topic[];
   readonly distance: DistanceUnit | null;
   readonly pressure: UnitId | null;
   readonly depth: UnitId | null;
@@ -55,6 +61,7 @@ export async function remindMe(ctx: Ctx, input: RemindChange): Promise<Result<Me
       by: input.by ?? self.reminders.by,
       weekday: input.weekday ?? self.reminders.weekday,
       time: clockTime(input.time) ?? self.reminders.time,
+      ...switched(self.reminders.topics, input),
       quiet: { from: clockTime(input.quietFrom) ?? self.reminders.quiet.from, to: clockTime(input.quietTo) ?? self.reminders.quiet.to },
     },
   };
@@ -64,6 +71,7 @@ export async function remindMe(ctx: Ctx, input: RemindChange): Promise<Result<Me
       zone,
       ownZone: next.zone !== null,
       reminders: next.reminders,
+      off: offOf(next.reminders.topics, ctx.who.home?.topics),
       distance: next.distance ?? ctx.who.distance,
       pressure: next.pressure ?? ctx.who.pressure,
       depth: next.depth,
@@ -83,6 +91,11 @@ export async function remindMe(ctx: Ctx, input: RemindChange): Promise<Result<Me
   return onceHeard(acted);
 }
 
+function switched(topics: Topics | undefined, { off, on }: { readonly off?: Topic; readonly on?: Topic }): { readonly topics?: Topics } {
+  if (off === undefined && on === undefined) return topics === undefined ? {} : { topics };
+  return { topics: { ...topics, ...(off === undefined ? {} : { [off]: false }), ...(on === undefined ? {} : { [on]: true }) } };
+}
+
 const TROUBLES_SINCE = "-P30D";
 
 /** `9:00`, `09.00` or `21h30` as `HH:MM`; null when it is no time of day. */
@@ -98,6 +111,9 @@ export function clockTime(typed: string | undefined): string | null {
 export const TREAD_PLACES = Object.keys(TREAD_LAW) as readonly TreadLawPlace[];
 
 export type GroupChange = {
+  /** A matter that members are told of only if they say so themselves, and one that is told again. */
+  readonly off?: Topic;
+  readonly on?: Topic;
   readonly zone?: string;
   readonly distance?: DistanceUnit;
   readonly pressure?: UnitId;
@@ -121,6 +137,7 @@ export type GroupShown = {
   readonly south: boolean;
   /** Null: nothing said, or none. */
   readonly riding: SeasonWindow | null;
+  readonly off: readonly Topic[];
   readonly changed: boolean;
 };
 
@@ -157,6 +174,7 @@ async function changeGroup(ctx: Ctx, group: GroupId, input: GroupChange): Promis
       place: input.place ?? before.place,
       season: input.season ?? before.season,
       riding: riding ?? before.riding,
+      ...switched(before.topics, input),
     };
     await q.members.saveGroup(next);
     await q.bikes.touchedOf({ homeGroup: group }, ctx.now);
@@ -181,5 +199,6 @@ function groupShown(ctx: Ctx, g: Group, changed: boolean): GroupShown {
     law: place === null ? null : TREAD_LAW[place],
     south: isSouth(g, g.zone),
     riding: windowOf(g.riding),
+    off: offOf(undefined, g.topics),
   };
 }

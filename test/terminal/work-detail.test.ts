@@ -39,3 +39,22 @@ test("brake fluid topped up asks for a look at the pads and restarts no clock of
   expect(await fluid()).toBe(before);
   await t.close();
 });
+
+test("a fluid of another family in the brakes: do not ride, and it mends nothing; one that mixes is worth the lower class", async () => {
+  const t = await talk();
+  await t.one({ as: "Ines", run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...DM, say: "front brake fluid below the low mark" });
+  for (const say of ["topped up the front brake fluid with DOT 5", "topped up the brake fluid with dot5", "topped up the brake fluid, 20 ml DOT 5"]) {
+    const wrong = await t.one({ ...DM, say });
+    expect(wrong.text).toContain("Do not ride: DOT 5 is silicone, Heron is entered with DOT 4, glycol, and the two never mix");
+    expect(wrong.data.fluids).toMatchObject([{ inside: "DOT 4", added: "DOT 5", worth: null }]);
+    expect(wrong.data).toMatchObject({ closed: [], mayClose: [] });
+  }
+  expect((await t.one({ as: "Ines", say: "topped up the front brake fluid with DOT 5" })).text).toContain("Something on Heron wants a look");
+  // 49 CFR 571.116 S5.1.2: DOT 3 boils from 140 °C wet.
+  const lower = await t.one({ ...DM, say: "topped up the brake fluid with DOT 3" });
+  expect(lower.text).toContain("DOT 3 mixes with DOT 4; count the mix as DOT 3, which boils from 140 °C");
+  expect((await t.one({ ...DM, say: "topped up the brake fluid with DOT 4" })).data.fluids).toEqual([]);
+  expect((await t.one({ ...DM, say: "changed the brake fluid, DOT 5.1 at 14,310" })).data.fluids).toEqual([]);
+  await t.close();
+});

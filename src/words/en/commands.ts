@@ -306,6 +306,8 @@ export const COMMAND_WORDS = {
     does: "When and where your reminders come, your zone and units.",
     options: {
       by: "Direct message, channel or off",
+      off: "Hear no more of this",
+      on: "Hear of this again",
       day: "Day of the week",
       time: "Time of day",
       "quiet-from": "No message from",
@@ -327,6 +329,8 @@ export const COMMAND_WORDS = {
       zone: "Time zone of the group",
       distance: "Unit for distances",
       pressure: "Unit for bare pressures",
+      off: "Tell members of this only if they ask for it",
+      on: "Tell members of this again",
       reads: "Read plain messages in the reading channel",
       picture: "Draw when the bikes of those who said so fall due",
       share: "Show the picture to everyone here",

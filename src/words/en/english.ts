@@ -2,6 +2,7 @@
 
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import { makePrinter, type PrintStyle } from "../printer.ts";
+import { askWords } from "./asks.ts";
 import { bikeWords } from "./bikes.ts";
 import { ENGLISH_CAUTIONS } from "./cautions.ts";
 import { chartWords } from "./chart.ts";
@@ -10,6 +11,7 @@ import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
 import { defectWords } from "./defects.ts";
 import { dueWords } from "./due.ts";
+import { fluidPut } from "./fluids.ts";
 import { judgeWords } from "./judge.ts";
 import { lookUpWords } from "./look-up.ts";
 import { outlookWords } from "./outlook.ts";
@@ -52,9 +54,11 @@ export function english(style: PrintStyle, today: LocalDate) {
     readChart: readChartWords(p, plan),
     readings: readingWords(p),
     judge: judgeWords(p),
+    fluidPut,
     tyres: tyreWords(p),
     checks: checkWords(p),
     season: seasonWords(p, today),
+    asks: askWords(p, today),
     trip: tripWords(p, today),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),

@@ -2,6 +2,7 @@
 
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { Printer } from "../printer.ts";
+import { whyWords } from "./why.ts";
 
 export const reminderWords = (p: Printer) => {
   const names = (nicknames: readonly string[]): string => (nicknames.length > 4 ? `${nicknames.length} bikes` : p.list(nicknames));
@@ -10,8 +11,10 @@ export const reminderWords = (p: Printer) => {
     title: (nicknames: readonly string[], rider: string | null): string => (rider === null ? `For ${names(nicknames)}` : `For ${rider}'s ${names(nicknames)}`),
     more: (n: number): string => `And ${n} more: /due lists them all.`,
     askOdometer: (nickname: string): string => `What does the odometer of ${nickname} say now? Just write it.`,
-    putOff: (nickname: string, items: readonly string[], until: LocalDate): string =>
-      `${nickname}: ${p.list(items)} put off until ${p.date(until)}. What is due stays due; I say no more until then.`,
+    putOff: (nickname: string, items: readonly string[], until: LocalDate, figure: { readonly at: number; readonly unit: string } | null): string =>
+      `${nickname}: ${p.list(items)} put off until ${figure === null ? p.date(until) : `the dial shows ${p.figure(figure.at, 0)} ${figure.unit}, or until ${p.date(until)} if none is written before`}. What is due stays due; I say no more until then.`,
+    why: whyWords(p),
+    whyButton: "Why did I get this",
     waiting: (): string => "I have a reminder for you, but your direct messages are closed to me.",
     show: (): string => "Show it",
     whichBike: (): string => "Which bike is done, or put off?",
@@ -32,7 +35,14 @@ export const reminderWords = (p: Printer) => {
   };
 };
 
-const PUT_OFF_FOR = { "the weekend": "until the weekend", "a week": "for a week", "two weeks": "for two weeks", "a month": "for a month" } as const;
+const PUT_OFF_FOR = {
+  "the weekend": "until the weekend",
+  "a week": "for a week",
+  "two weeks": "for two weeks",
+  "a month": "for a month",
+  "250 more": "for 250 more on the dial",
+  "1000 more": "for 1,000 more on the dial",
+} as const;
 
 /** Characters that a button and the title of a form hold. */
 const BUTTON = 80;
@@ -57,6 +67,7 @@ function doneForm(nickname: string, items: readonly { readonly item: string; rea
       ...(items.length <= IN_A_LIST ? [] : [{ ...list, name: "more", label: "Or this, instead", required: false, options: options.slice(IN_A_LIST) }]),
       { ...line, name: "on", label: "When, if not today" },
       { ...line, name: "at", label: "Odometer then" },
+      { ...line, name: "by", label: "The shop, if one did it" },
     ],
   };
 }

@@ -110,3 +110,15 @@ describe("a slow leak", () => {
     expect(leakOf(weekly(35, () => 20).slice(0, 2), LEAK_RULE)).toEqual({ is: "cannot tell", missing: "readings" });
   });
 });
+
+test("a loss is told as a leak only when it is beyond the usual with nine chances in ten", () => {
+  const rule = { usual: 14, noise: 3.5, pumped: 10, fewestDays: 14, source: "" };
+  const lost = (kPa: number) =>
+    leakOf(
+      [0, 30].map((day) => ({ day, gauge: 250 - (kPa * day) / 30, celsius: 20 })),
+      rule,
+    ).is;
+  // Two readings 30 days apart: 1.2816 times the square root of 2 times 3.5 kPa is 6.3 kPa.
+  expect(lost(20)).toBe("sound");
+  expect(lost(21)).toBe("leaks");
+});

@@ -75,3 +75,13 @@ describe("the line through readings", () => {
     expect(line?.start).toBeCloseTo(5.1, 9);
   });
 });
+
+test("the variance of the start is the textbook's: noise squared times (1/n + mean of x squared / sum of squares)", () => {
+  const line = lineThrough(
+    [10, 11, 12].map((x) => ({ x, y: x })),
+    1,
+    { start: null, slope: null },
+  );
+  expect(line?.startVar).toBeCloseTo(1 / 3 + 121 / 2, 9);
+  expect(line?.covariance).toBeCloseTo(-11 / 2, 9);
+});

@@ -1,0 +1,91 @@
+// What a bike asks for by itself: a reading when nobody can tell any more where its odometer stands, a charge while it is laid up, and an eye on what makes it unfit to ride.
+
+import { addDays, daysBetween } from "../core/calendar/arithmetic.ts";
+import type { LocalDate } from "../core/calendar/dates.ts";
+import { type DistanceUnit, type Ridden, stretchOf } from "../core/quantity/distance.ts";
+import type { NoticeKind } from "../core/reminding.ts";
+import { CHARGE_DAYS } from "../trade/battery.ts";
+import type { Garaged } from "./garage.ts";
+
+export type Ask =
+  /** Last read on `on`; by now the dial may stand anywhere between. */
+  | { readonly want: "reading"; readonly on: LocalDate; readonly unit: DistanceUnit; readonly low: number; readonly high: number }
+  /** `on`: the day since which a charge is due. */
+  | { readonly want: "charge"; readonly on: LocalDate; readonly lithium: boolean }
+  | { readonly want: "defect"; readonly on: LocalDate; readonly words: string };
+
+/** `key` is unique: the same thing is told once. */
+type KeyedAsk = { readonly key: string; readonly kind: NoticeKind; readonly aside: Ask };
+/** `next`: the day on which that can change by itself. */
+export type Asks = { readonly now: readonly KeyedAsk[]; readonly next: LocalDate | null };
+
+/** So wide that a service of the widest window could come and go unseen. */
+const TOO_WIDE = { mi: stretchOf(500, "mi"), km: stretchOf(800, "km") } as const;
+/** Nobody is asked sooner after a reading. */
+const FEWEST_DAYS = 30;
+/** How far ahead the day is looked for on which it has grown too wide. */
+const AHEAD_DAYS = 30;
+
+export function asksOf(g: Garaged): Asks {
+  const all = [readingAsk(g), chargeAsk(g), defectAsks(g)];
+  return { now: all.flatMap(({ now }) => now), next: all.flatMap(({ next }) => next ?? []).sort()[0] ?? null };
+}
+
+const NONE: Asks = { now: [], next: null };
+
+/** Asked once for each reading that has grown old. */
+function readingAsk(g: Garaged): Asks {
+  const last = g.track.points.at(-1);
+  if (last === undefined || g.bike.state !== "riding") return NONE;
+  const earliest = addDays(last.on, FEWEST_DAYS);
+  const wideOn = (day: LocalDate): { low: Ridden; high: Ridden } | null => {
+    const at = g.at.forecast.riddenOn(day);
+    return at === null || at.high - at.low < TOO_WIDE[g.unit] ? null : at;
+  };
+  const now = g.today < earliest ? null : wideOn(g.today);
+  if (now !== null) {
+    const offset = g.track.epochs.at(-1)?.offset ?? 0;
+    const aside = { want: "reading", on: last.on, unit: g.unit, low: now.low - offset, high: now.high - offset } as const;
+    return { now: [{ key: `reading:${g.bike.id}:${last.on}@${last.ridden}`, kind: "reading", aside }], next: null };
+  }
+  const from = g.today < earliest ? earliest : addDays(g.today, 1);
+  const to = addDays(from, AHEAD_DAYS);
+  if (wideOn(to) === null) return { now: [], next: to };
+  return { now: [], next: firstDay(from, to, (day) => wideOn(day) !== null) };
+}
+
+/** The first day on which something holds that then goes on to hold. */
+function firstDay(from: LocalDate, to: LocalDate, holds: (day: LocalDate) => boolean): LocalDate {
+  let [low, high] = [0, daysBetween(from, to)];
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (holds(addDays(from, middle))) high = middle;
+    else low = middle + 1;
+  }
+  return addDays(from, low);
+}
+
+/** Counted from the day it was laid up; what was measured in the second half of a span stands for its charge. */
+function chargeAsk(g: Garaged): Asks {
+  const { battery } = g.bike.equipment;
+  const since = g.layUps.find(({ to }) => to === null)?.from;
+  if (g.bike.state !== "laid up" || since === undefined || battery === "none") return NONE;
+  const every = CHARGE_DAYS[battery];
+  const n = Math.floor(daysBetween(since, g.today) / every);
+  const on = addDays(since, n * every);
+  const half = Math.floor(every / 2);
+  const looked = g.measured.some((reading) => reading.kind === "battery voltage" && reading.on > addDays(on, -half));
+  const late = g.today > addDays(on, half);
+  const next = addDays(since, (n + 1) * every);
+  if (n < 1 || looked || late) return { now: [], next };
+  return { now: [{ key: `charge:${g.bike.id}:${since}:${n}`, kind: "charge", aside: { want: "charge", on, lithium: battery === "lithium" } }], next };
+}
+
+/** From the day after it was found: on the day itself its rider knows. */
+function defectAsks(g: Garaged): Asks {
+  const grave = g.defects.filter(({ grade }) => grade === "do not ride");
+  const now = grave.flatMap(({ id, on, words }): KeyedAsk[] =>
+    on < g.today ? [{ key: `defect:${g.bike.id}/${id}`, kind: "defect", aside: { want: "defect", on, words } }] : [],
+  );
+  return { now, next: grave.some(({ on }) => on >= g.today) ? addDays(g.today, 1) : null };
+}

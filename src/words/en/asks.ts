@@ -1,0 +1,20 @@
+// What a bike asks for by itself, in English.
+
+import type { LocalDate } from "../../core/calendar/dates.ts";
+import { type DistanceUnit, TENTHS_OF_MM } from "../../core/quantity/distance.ts";
+import type { Printer } from "../printer.ts";
+
+export const askWords = (p: Printer, today: LocalDate) => {
+  const about = (dial: number, unit: DistanceUnit): string => p.figure(Math.round(dial / TENTHS_OF_MM[unit] / 10) * 10, 0);
+  return {
+    reading: (
+      nickname: string,
+      { on, unit, low, high }: { readonly on: LocalDate; readonly unit: DistanceUnit; readonly low: number; readonly high: number },
+    ): string =>
+      `${nickname}: last read on ${p.date(on, today)}; by now it may show anything from ${about(low, unit)} to ${about(high, unit)} ${unit}. What does it say? Just write it.`,
+    charge: (nickname: string, { on, lithium }: { readonly on: LocalDate; readonly lithium: boolean }): string =>
+      `${nickname}: its battery wants a charge since ${p.date(on, today)}, unless it hangs on a maintenance charger. ${lithium ? "Use a charger made for lithium" : "Charge it where air moves, away from sparks"}; measure it rested and write it, and I count that.`,
+    defect: (nickname: string, { on, words }: { readonly on: LocalDate; readonly words: string }): string =>
+      `${nickname}: do not ride. “${words}”, found on ${p.date(on, today)}, is still open.`,
+  };
+};

@@ -1,0 +1,34 @@
+// Why a reminder came, in English, and how to be told less.
+
+import type { NoticeKind } from "../../core/reminding.ts";
+import type { Printer } from "../printer.ts";
+
+type Why = { readonly nickname: string; readonly kind: NoticeKind; readonly topic: string; readonly name: string | null; readonly again: boolean };
+
+const GROWING = "again after a week, then two, then every four, until it is done or put off";
+
+const BECAUSE = {
+  "item soon": "is coming up; told once before it is due",
+  "item due": "is due; told once",
+  "item overdue": `is overdue; ${GROWING}`,
+  "look again": `is to be looked at again after work; it does not wait for your week's day, and comes ${GROWING}`,
+  defect: `a defect you marked do not ride is open; told to you alone, ${GROWING.replace("it is done or put off", "it is mended")}`,
+  season: "the group's riding season begins or ends, or the bike has been silent since it ended",
+  date: "a day you noted is near; told a month before and a week before",
+  charge: "laid up, and a battery at rest loses charge; told once for each span",
+  reading: "the odometer has not been read for so long that a service could come and go unseen; asked once for each reading",
+  aside: "the group's season, or a day you noted",
+} as const satisfies Record<NoticeKind, string>;
+
+export const whyWords =
+  (p: Printer) =>
+  (all: readonly Why[]): readonly string[] => {
+    const topics = [...new Set(all.map(({ topic }) => topic))];
+    return [
+      ...all.map(
+        ({ nickname, kind, name, again }) =>
+          `${nickname}${name === null ? "" : `, ${name}`}: ${BECAUSE[kind]}${again ? " (this was not the first time)" : ""}.`,
+      ),
+      `At most one message a week but for what cannot wait. To hear no more of ${p.list(topics)}: ${topics.map((topic) => `/remind off:${topic}`).join(", ")}.`,
+    ];
+  };

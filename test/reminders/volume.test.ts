@@ -1,0 +1,111 @@
+// How often, how much, and why: repeats, one message a week, what cannot wait, what is switched off.
+
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { button, type Shown, type Talk, talk } from "../support/talk.ts";
+
+const dm = { as: "Ines", in: "dm" };
+let t: Talk;
+beforeEach(async () => {
+  t = await talk("2026-11-05T10:00:00Z");
+});
+afterEach(() => t.close());
+
+const bike = async (fluid: string, more = ""): Promise<Shown> => {
+  const added = await t.one({ ...dm, run: `/bike add name:Heron kind:chain-drive twin odometer:14,210 mi ${more}` });
+  return t.one({ ...dm, fill: button(added, "Fill in"), fields: { "brake-fluid.replace": fluid } });
+};
+/** Days on which something arrived. */
+const days = async (span: string): Promise<readonly { readonly on: string; readonly shown: Shown }[]> => {
+  const found: { on: string; shown: Shown }[] = [];
+  const n = Number(/\d+/u.exec(span)?.[0]);
+  for (let day = 0; day < n; day++) for (const shown of await t.send({ advance: "P1D" })) found.push({ on: t.open.clock.now().slice(0, 10), shown });
+  return found;
+};
+
+test("overdue is told again after 1 week, 2 weeks and 4 weeks, then every 4 weeks, until it is done", async () => {
+  await bike("10 November 2024");
+  const told = (await days("P100D")).filter(({ shown }) => shown.text?.includes("verdue"));
+  // Overdue from 11 November; the member's Saturday is told on by the next day's look at ten.
+  expect(told.map(({ on }) => on)).toEqual(["2026-11-14", "2026-11-21", "2026-12-05", "2027-01-02", "2027-01-30"]);
+  await t.one({ ...dm, run: "/work did:brake fluid at:14,300 mi" });
+  expect((await days("P60D")).filter(({ shown }) => shown.text?.includes("rake fluid"))).toEqual([]);
+});
+
+test("says why it came, to its member alone, and what is switched off does not come", async () => {
+  await bike("10 December 2024");
+  const [first] = await days("P14D");
+  const why = button(first?.shown as Shown, "Why did I get this");
+  const answer = await t.one({ ...dm, press: why });
+  expect(answer.text).toMatch(/^Heron, Brake fluid: is coming up; told once before it is due\./u);
+  expect(answer.text).toContain("/remind off:services");
+  expect((await t.one({ as: "Odo", in: "dm", press: why })).text).not.toContain("Heron");
+  expect((await t.one({ ...dm, run: "/remind off:services" })).text).toContain("Not told of: services.");
+  expect(await days("P30D")).toEqual([]);
+  await t.one({ ...dm, run: "/remind on:services" });
+  expect((await days("P8D")).map(({ shown }) => shown.text)).toEqual([expect.stringContaining("Overdue")]);
+});
+
+test("what a group switched off comes only to members who say so themselves", async () => {
+  await t.one({ as: "Ines", in: "g1", admin: true, run: "/group off:services" });
+  await t.one({ as: "Ines", in: "g1", run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...dm, run: "/work did:brake fluid on:10 December 2024 at:9,000 mi" });
+  expect(await days("P40D")).toEqual([]);
+  await t.one({ ...dm, run: "/remind on:services" });
+  expect((await days("P8D")).length).toBe(1);
+});
+
+describe("what cannot wait", () => {
+  test("a bike not to be ridden is told of on the next day, to its member alone although reminders are wished in the channel, and not once it is mended", async () => {
+    await bike("1 May 2026");
+    await t.one({ as: "Ines", in: "g1", admin: true, run: "/group reading:here" });
+    await t.one({ ...dm, run: "/remind by:channel" });
+    const noted = await t.one({ ...dm, say: "front brake spongy on Heron" });
+    await t.one({ ...dm, press: button(noted, "Do not ride") });
+    const told = await days("P9D");
+    expect(told.map(({ on, shown }) => [on, shown.in])).toEqual([
+      ["2026-11-06", "dm"],
+      ["2026-11-13", "dm"],
+    ]);
+    expect(told[0]?.shown.text).toContain("do not ride");
+    await t.one({ ...dm, say: "bled the front brake on Heron at 14,300 mi" });
+    expect((await t.one({ ...dm, run: "/due" })).text).not.toContain("spongy");
+    expect((await days("P30D")).filter(({ shown }) => shown.text?.includes("spongy"))).toEqual([]);
+  });
+});
+
+describe("what the bike asks for", () => {
+  test("a reading, once, when nobody can tell any more where its odometer stands", async () => {
+    await bike("1 November 2026");
+    await t.one({ ...dm, say: "14,210 mi" });
+    await days("P20D");
+    await t.one({ ...dm, say: "15,400 mi" });
+    const asked = (await days("P150D")).filter(({ shown }) => shown.text?.includes("What does it say"));
+    expect(asked).toHaveLength(1);
+    expect(asked[0]?.shown.text).toMatch(/Heron: last read on 25 November( 2026)?; by now it may show anything from [\d,]+ to [\d,]+ mi\./u);
+  });
+
+  test("a charge at each span while it is laid up, and none for what was measured", async () => {
+    await bike("1 November 2026");
+    await t.one({ ...dm, run: "/bike change bike:Heron state:laid up" });
+    const charge = (all: readonly { readonly on: string; readonly shown: Shown }[]) =>
+      all.filter(({ shown }) => shown.text?.includes("wants a charge")).map(({ on }) => on);
+    expect(charge(await days("P70D"))).toEqual(["2027-01-09"]);
+    await t.one({ ...dm, run: "/bike change bike:Heron state:riding" });
+    expect(charge(await days("P130D"))).toEqual([]);
+  });
+});
+
+test("put off until a distance is silent until the dial shows it, and a shop can have done it", async () => {
+  await bike("10 November 2024");
+  const [first] = await days("P10D");
+  const put = await t.one({ ...dm, pick: button(first?.shown as Shown, "Put off"), values: ["250 more"] });
+  expect(put.text).toContain("put off until the dial shows 14,460 mi, or until 15 May 2027 if none is written before");
+  await t.one({ ...dm, say: "14,459 mi" });
+  expect(await days("P15D")).toEqual([]);
+  await t.one({ ...dm, say: "14,460 mi" });
+  const [again] = await days("P8D");
+  expect(again?.shown.text).toContain("Overdue");
+  const done = await t.one({ ...dm, fill: button(again?.shown as Shown, "Done"), fields: { at: "14,470 mi", on: "", by: "Marsh Lane Garage" } });
+  expect(done.text).toContain("Brake fluid");
+  expect((await t.one({ ...dm, run: "/records" })).text).toContain("Marsh Lane Garage");
+});
