@@ -79,7 +79,8 @@ function indexesIn(tokens: readonly Token[], phrases: Phrases): ReadonlyMap<numb
     if (!cylinder && !are.some((place) => place === "intake" || place === "exhaust")) continue;
     const next = tokens.slice(to + 2, to + 4).find((each) => each.is !== "break" || ![":", "="].includes(each.mark));
     const before = tokens[at - 1];
-    if (cylinder || next?.is === "number" || valueFollows(tokens, phrases, to + 1) || (before?.is === "number" && before.decimals > 0)) found.set(to + 1, token.value);
+    if (cylinder || next?.is === "number" || valueFollows(tokens, phrases, to + 1) || (before?.is === "number" && before.decimals > 0))
+      found.set(to + 1, token.value);
   }
   return found;
 }

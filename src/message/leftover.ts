@@ -31,7 +31,12 @@ export function withFiguresKept(
 /** Two values for one place of one bike on one day: which of them holds is asked, as neither may be saved in silence. */
 export function withTwiceAsked(readings: readonly LogReading[]): readonly LogReading[] {
   const same = (a: LogReading, b: LogReading): boolean =>
-    a.kind === b.kind && a.place === b.place && a.bike === b.bike && a.on === b.on && a.unit === b.unit && JSON.stringify(a.detail) === JSON.stringify(b.detail);
+    a.kind === b.kind &&
+    a.place === b.place &&
+    a.bike === b.bike &&
+    a.on === b.on &&
+    a.unit === b.unit &&
+    JSON.stringify(a.detail) === JSON.stringify(b.detail);
   return readings.flatMap((reading, n): readonly LogReading[] => {
     if (OFTEN.includes(reading.kind) || reading.gaps.length > 0 || mayBeSeveral(reading)) return [reading];
     const all = readings.filter((other) => other.gaps.length === 0 && same(other, reading));
