@@ -79,9 +79,20 @@ function indexesIn(tokens: readonly Token[], phrases: Phrases): ReadonlyMap<numb
     if (!cylinder && !are.some((place) => place === "intake" || place === "exhaust")) continue;
     const next = tokens.slice(to + 2, to + 4).find((each) => each.is !== "break" || ![":", "="].includes(each.mark));
     const before = tokens[at - 1];
-    if (cylinder || next?.is === "number" || (before?.is === "number" && before.decimals > 0)) found.set(to + 1, token.value);
+    if (cylinder || next?.is === "number" || valueFollows(tokens, phrases, to + 1) || (before?.is === "number" && before.decimals > 0))
+      found.set(to + 1, token.value);
   }
   return found;
+}
+
+/** "Intake 1 valve clearance 0.09 mm": behind a bare number, before any mark or other place, a figure that can only be the value. */
+function valueFollows(tokens: readonly Token[], phrases: Phrases, at: number): boolean {
+  const own = tokens[at];
+  if (own?.is !== "number" || own.units.length > 0) return false;
+  const stop = phrases.place.find((place) => place.at > at)?.at ?? tokens.length;
+  const end = tokens.findIndex((token, n) => n > at && (n >= stop || token.is !== "word"));
+  const value = end === -1 || end >= stop ? undefined : tokens[end];
+  return value?.is === "number" && (value.decimals > 0 || value.units.length > 0);
 }
 
 /** A reading and the token that its value stands at. */

@@ -221,7 +221,8 @@ function sideOf(layout: Layout, figure: Measurable): "inner" | "outer" | null {
   const before = here.findLast(({ to }) => to < figure.at && figure.at - to <= 2);
   const behind = here.find(({ at }) => at > figure.at && at - figure.at <= 2);
   const first = here[0];
-  const leads = first !== undefined && first.at < figure.at;
+  const firstFigure = tokensOf(figure.part).find((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at) && !layout.indexes.has(at));
+  const leads = first !== undefined && first.at < (firstFigure ?? figure.at);
   return (leads ? (before ?? null) : (behind ?? null))?.are[0] ?? null;
 }
 

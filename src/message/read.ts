@@ -8,6 +8,7 @@ import type { Known } from "../core/reading/vocabulary.ts";
 import { defectsSaid } from "./defects-said.ts";
 import { withDetails } from "./details-said.ts";
 import { layOut } from "./layout.ts";
+import { withFiguresKept, withTwiceAsked } from "./leftover.ts";
 import { headingFor } from "./measured-said.ts";
 import { withMended } from "./mended.ts";
 import { readingsSaid } from "./readings-said.ts";
@@ -38,10 +39,12 @@ export function read(text: string, known: Known): Meant {
     const wrong = defectsSaid(layout, clause);
     const { work, readings: measured } = withDetails(layout, clause, withMended(layout, clause, workSaid(layout, clause)));
     heard ||= work.heard;
-    const readings = [...readingsSaid(layout, clause, new Set([...work.used, ...wrong.used]), heading), ...measured];
+    const accounted = new Set([...work.used, ...wrong.used]);
+    const readings = [...readingsSaid(layout, clause, accounted, heading), ...measured];
     heading = headingFor(layout, clause, heading, readings.length > 0);
     // All of a message or none: a reading is not logged past work that was said with it and not understood.
-    intents.push(...readings, ...work.intents, ...wrong.intents, ...(readings.length > 0 ? work.missing : []));
+    const jobs = withFiguresKept(layout, clause, work.intents, accounted, readings);
+    intents.push(...withTwiceAsked(readings), ...jobs, ...wrong.intents, ...(readings.length > 0 ? work.missing : []));
   }
   const bikes = [...new Set(layout.named.flatMap((name): readonly BikeId[] => (name.bikes.length === 1 ? name.bikes : [])))];
   const nearMiss = intents.length === 0 && (heard || layout.named.length > 0 || layout.tokens.some((token) => token.is === "number" && token.units.length > 0));

@@ -1,0 +1,51 @@
+// What must not be lost or saved in silence: figures of a job that nothing else accounts for, and two values for one place.
+
+import type { LogReading, RecordWork } from "../core/reading/intent.ts";
+import type { Clause } from "./clauses.ts";
+import type { Layout } from "./layout.ts";
+import { tokensOf } from "./pieces.ts";
+
+/** Kinds that a message may well give twice for one day: out and home again, two fills. */
+const OFTEN: readonly LogReading["kind"][] = ["odometer", "engine hours", "fuel", "ambient temperature"];
+
+/** Jobs with the words of their clause as a note, where it holds a figure that neither the jobs nor its readings take up: "chain adjusted, 45 mm found". */
+export function withFiguresKept(
+  layout: Layout,
+  clause: Clause,
+  work: readonly RecordWork[],
+  used: ReadonlySet<number>,
+  readings: readonly LogReading[],
+): readonly RecordWork[] {
+  const [first] = work;
+  if (first === undefined || first.note !== undefined) return work;
+  const typed = readings.map((reading) => reading.typed.text).join(" ");
+  const lost = tokensOf(clause).some((at) => {
+    const token = layout.tokens[at];
+    return token?.is === "number" && !used.has(at) && !layout.taken.has(at) && !layout.indexes.has(at) && !typed.includes(token.text);
+  });
+  if (!lost) return work;
+  const note = layout.text.slice(layout.tokens[clause.from]?.start, layout.tokens[clause.to]?.end).trim();
+  return work.map((intent, n) => (n === 0 ? { ...intent, note } : intent));
+}
+
+/** Two values for one place of one bike on one day: which of them holds is asked, as neither may be saved in silence. */
+export function withTwiceAsked(readings: readonly LogReading[]): readonly LogReading[] {
+  const same = (a: LogReading, b: LogReading): boolean =>
+    a.kind === b.kind &&
+    a.place === b.place &&
+    a.bike === b.bike &&
+    a.on === b.on &&
+    a.unit === b.unit &&
+    JSON.stringify(a.detail) === JSON.stringify(b.detail);
+  return readings.flatMap((reading, n): readonly LogReading[] => {
+    if (OFTEN.includes(reading.kind) || reading.gaps.length > 0 || mayBeSeveral(reading)) return [reading];
+    const all = readings.filter((other) => other.gaps.length === 0 && same(other, reading));
+    if (readings.indexOf(all[0] ?? reading) !== n) return [];
+    const values = [...new Set(all.map(({ value }) => value))];
+    return values.length < 2 ? [reading] : [{ ...reading, gaps: [{ need: "number", options: values }] }];
+  });
+}
+
+/** "Intake 0.10, intake 0.12": two valves of several, and two calipers in front. */
+const mayBeSeveral = ({ kind, place }: LogReading): boolean =>
+  (kind === "valve clearance" && (place === "intake" || place === "exhaust")) || ((kind === "pad thickness" || kind === "disc thickness") && place === "front");
