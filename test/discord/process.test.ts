@@ -45,7 +45,7 @@ test("it signs in, registers, says so, and ends within five seconds when told to
   await until(() => said().includes("Tappet is running as"), said());
   expect(said()).toContain("in 1 server.");
   expect(said()).toContain("has not granted the message content privilege");
-  await until(() => platform.registered().length === 11, "the commands");
+  await until(() => platform.registered().length === 16, "the commands");
   // A second one on the same file would take what the first has under way for what a dead one left.
   const second = start({ DISCORD_TOKEN: "good-token" });
   expect(await second.ended).toBe(1);
