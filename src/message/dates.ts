@@ -111,7 +111,7 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
     if (slice.some((t) => t.is === "break" && t.mark === "\n")) continue;
     if (!slice.every((t) => isDateWord(t) || (t.is === "word" && /^(of|the|\d{1,2}(st|nd|rd|th))$/iu.test(t.text)) || isDayOrYear(t))) continue;
     const typed = text.slice(token.start, tokens[to]?.end);
-    const read = readPhrase(typed, known.today);
+    const read = readPhrase(typed, known);
     if (read !== null) return { options: [read], span: null, typed, from: at, to };
   }
   return null;
@@ -125,10 +125,17 @@ const isDayOrYear = (token: Token): boolean =>
   ((token.value >= 1 && token.value <= 31) || (token.value >= 1990 && token.value <= 2099));
 
 /** One phrase, read by the library against noon of the member's day; the past is meant unless a year says otherwise. */
-function readPhrase(phrase: string, today: LocalDate): LocalDate | null {
+function readPhrase(phrase: string, { today, vocabulary }: Known): LocalDate | null {
+  const slips = vocabulary.dateSlips;
+  const meant = phrase
+    .trim()
+    .split(" ")
+    .map((word) => slips[foldWord(word)] ?? word)
+    .join(" ")
+    .replace(/^on /iu, "");
   const noon = new Date(`${today}T12:00:00`);
-  const [found] = chrono.en.GB.parse(phrase.replace(/^on /iu, ""), noon, { forwardDate: false });
-  if (found === undefined || found.text.length < phrase.trim().length - 4) return null;
+  const [found] = chrono.en.GB.parse(meant, noon, { forwardDate: false });
+  if (found === undefined || found.text.length < meant.length - 4) return null;
   const [year, month, day] = [found.start.get("year"), found.start.get("month"), found.start.get("day")];
   if (year === null || month === null || day === null || !(found.start.isCertain("day") || found.start.isCertain("weekday"))) return null;
   let date = localDate(`${String(year).padStart(4, "0")}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`);

@@ -30,6 +30,8 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
   const { vocabulary } = layout.known;
   const words = wordsOf(layout, part);
   if (words.some((word) => vocabulary.notOdometer.includes(word) && vocabulary.workDone[word] === undefined)) return null;
+  // "Did 210 miles today" is a ride. "At 14,820" has a word between.
+  if (unit !== null && vocabulary.rode.includes(wordAt(layout.tokens, figure.at - 1) ?? "")) return null;
   const meant = bikeAt(layout, { from: figure.at, to: figure.at });
   const near = meant.bike !== null && isNear(value, other, unit, meant.bike);
   const strong = words.some((word) => vocabulary.kinds.odometer.includes(word)) || isStrong(layout, part, used);

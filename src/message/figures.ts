@@ -71,7 +71,7 @@ export const unitAlone = (layout: Layout, part: Part, dimension: Dimension): Uni
 
 const unitsAlone = oncePerPart((layout, part): readonly UnitId[] =>
   tokensOf(part).flatMap((at) => {
-    const word = wordAt(layout.tokens, at);
+    const word = layout.phrases.place.some((place) => place.at === at) ? null : wordAt(layout.tokens, at);
     const [unit, ...others] = word === null ? [] : unitsNamed(word, layout.known.vocabulary.units);
     return unit !== undefined && others.length === 0 ? [unit] : [];
   }),

@@ -102,7 +102,9 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (!slang && !bare) return [];
   if (token.fraction !== null && figure.value === token.value) return [];
   if (possibleUnits("cold pressure", value).length === 0) return [];
-  return placeBeside(layout, figure) || (bare && unitAlone(layout, part, "pressure") !== null) ? ["cold pressure"] : [];
+  // "Tickets 33 each, front row": a bare figure is a pressure where its part is about nothing else, or names the unit.
+  const unitSaid = bare && unitAlone(layout, part, "pressure") !== null;
+  return unitSaid || (placeBeside(layout, figure) && (slang || isPlainPart(layout, part))) ? ["cold pressure"] : [];
 }
 
 /** Is a place of a wheel said in the figure's part, or nothing but what may stand beside a reading? */

@@ -101,7 +101,16 @@ export function phrasesIn(tokens: readonly Token[], vocabulary: Vocabulary): Phr
       if (entry !== undefined) list.push({ at, to: at + entry.words.length - 1, are: entry.are as Subjects[Subject][] });
     }
   }
-  return found;
+  return { ...found, place: withShortIntake(tokens, found.place, vocabulary) };
+}
+
+/** "In 0.10 0.12 ex 0.20 0.21": before a figure, and only beside the exhaust valves, "in" is the intake ones. */
+function withShortIntake(tokens: readonly Token[], places: readonly Phrase<"place">[], { measuring }: Vocabulary): readonly Phrase<"place">[] {
+  if (!places.some(({ are }) => are.includes("exhaust"))) return places;
+  const short = tokens.flatMap((token, at): readonly Phrase<"place">[] =>
+    token.is === "word" && measuring.shortIntake.includes(foldWord(token.text)) && tokens[at + 1]?.is === "number" ? [{ at, to: at, are: ["intake"] }] : [],
+  );
+  return short.length === 0 ? places : [...places, ...short].sort((a, b) => a.at - b.at);
 }
 
 /** May a word stand beside a reading without changing it? */

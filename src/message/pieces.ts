@@ -52,7 +52,10 @@ function piecesOf(layout: Layout, part: Part): readonly { readonly names: readon
 
 /** Does a token join two things: "and", a comma, the "on" before a bike's name? */
 export const isJoin = (layout: Layout, at: number): boolean =>
-  ["and", "&", "+", ",", "then"].includes(joinAt(layout, at)) || layout.known.vocabulary.onBike.includes(joinAt(layout, at));
+  joinAt(layout, at) === "," || isAnd(layout, at) || [...layout.known.vocabulary.joins, ...layout.known.vocabulary.onBike].includes(joinAt(layout, at));
+
+/** "And", "&" and their like. */
+export const isAnd = (layout: Layout, at: number): boolean => layout.known.vocabulary.and.includes(joinAt(layout, at));
 
 /** A verb of the workshop, or "did". */
 export const isVerb = (layout: Layout, at: number): boolean => layout.known.vocabulary.workDone[wordAt(layout.tokens, at) ?? ""] !== undefined;

@@ -2,7 +2,7 @@
 
 import type { ItemKey } from "../core/ids.ts";
 import type { WorkAction } from "../core/plan/plan.ts";
-import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
+import type { Known, KnownBike, Vocabulary } from "../core/reading/vocabulary.ts";
 import { foldWord, scan, type Token } from "./scan.ts";
 
 /** A phrase of the text and the items it can mean, at tokens `from` to `to`. `together`: it means all of them (front and rear pads). */
@@ -16,7 +16,7 @@ export function itemPhrases(tokens: readonly Token[], known: Known, bike: KnownB
   const found: ItemPhrase[] = [];
   for (let at = 0; at < tokens.length; at++) {
     for (let length = Math.min(LONGEST_PHRASE, tokens.length - at); length > 0; length--) {
-      const items = index.get(phraseAt(tokens, at, length));
+      const items = index.get(phraseAt(tokens, at, length, known.vocabulary));
       if (items === undefined) continue;
       found.push({ items, together: sameAction(items, bike), from: at, to: at + length - 1 });
       at += length - 1;
@@ -88,7 +88,7 @@ function phrasesOf(known: Known, bike: KnownBike): ReadonlyMap<string, readonly 
   for (const item of bike.items) {
     const phrases = item.called === null ? (known.vocabulary.items[item.key] ?? []) : [item.called, ...(known.vocabulary.items[item.key] ?? [])];
     for (const phrase of phrases) {
-      const key = foldPhrase(phrase);
+      const key = foldPhrase(phrase, known.vocabulary);
       const list = index.get(key);
       if (list === undefined) index.set(key, [item.key]);
       else if (!list.includes(item.key)) list.push(item.key);
@@ -98,18 +98,16 @@ function phrasesOf(known: Known, bike: KnownBike): ReadonlyMap<string, readonly 
   return index;
 }
 
-const foldPhrase = (phrase: string): string =>
-  foldWord(phrase)
-    .replace(/&/gu, "and")
-    .replace(/[^\p{L}\p{N}]+/gu, " ")
-    .trim();
+/** How phrases are compared: whatever joins two things is one word. */
+const foldPhrase = (phrase: string, { and }: Vocabulary): string =>
+  (foldWord(phrase).match(/[\p{L}\p{M}\p{N}]+|[&+]/gu) ?? []).map((word) => (and.includes(word) ? "&" : word)).join(" ");
 
-function phraseAt(tokens: readonly Token[], at: number, length: number): string {
+function phraseAt(tokens: readonly Token[], at: number, length: number, vocabulary: Vocabulary): string {
   let text = "";
   for (let n = at; n < at + length; n++) {
     const token = tokens[n];
-    if (token === undefined || (token.is === "break" && token.mark !== "&" && token.mark !== "+")) return "";
-    text += `${token.is === "break" ? "and" : token.text} `;
+    if (token === undefined || (token.is === "break" && !vocabulary.and.includes(token.mark))) return "";
+    text += `${token.is === "break" ? token.mark : token.text} `;
   }
-  return foldPhrase(text);
+  return foldPhrase(text, vocabulary);
 }

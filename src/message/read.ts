@@ -7,6 +7,7 @@ import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import { defectsSaid } from "./defects-said.ts";
 import { withDetails } from "./details-said.ts";
+import { withJoints } from "./joints-said.ts";
 import { layOut } from "./layout.ts";
 import { withFiguresKept, withTwiceAsked } from "./leftover.ts";
 import { headingFor } from "./measured-said.ts";
@@ -37,7 +38,7 @@ export function read(text: string, known: Known): Meant {
   let heading: readonly ReadingKind[] = [];
   for (const clause of layout.clauses) {
     const wrong = defectsSaid(layout, clause);
-    const { work, readings: measured } = withDetails(layout, clause, withMended(layout, clause, workSaid(layout, clause)));
+    const { work, readings: measured } = withDetails(layout, clause, withMended(layout, clause, withJoints(layout, clause, workSaid(layout, clause))));
     heard ||= work.heard;
     const accounted = new Set([...work.used, ...wrong.used]);
     const readings = [...readingsSaid(layout, clause, accounted, heading), ...measured];

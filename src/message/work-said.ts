@@ -7,7 +7,7 @@ import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { asSpan, bikeAt, dayAt, type Layout, type MeantBike, type MeantDay, resolved } from "./layout.ts";
-import { byBike, type Group, isJoin, isVerb, joinAt, tokensOf } from "./pieces.ts";
+import { byBike, type Group, isAnd, isJoin, isVerb, tokensOf } from "./pieces.ts";
 import { chosen, type ItemPhrase, itemPhrases, nearby, sameAction } from "./read-items.ts";
 import { type AtFigure, dayOf, figureOf, figuresOf } from "./work-when.ts";
 
@@ -127,6 +127,10 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
     }));
     const verbs = tokensOf(part).filter((at) => isVerb(layout, at) && !all.some((phrase) => at >= phrase.from && at <= phrase.to));
     const [firstVerb] = verbs;
+    if (firstVerb !== undefined && all.length === 0) {
+      const lone = loneWork(layout, part, firstVerb, bike);
+      if (lone !== null) found.push(lone);
+    }
     if (firstVerb === undefined) {
       if (all.length === 0 || !holdsOnlyItems(layout, part, all)) continue;
       // "New battery, 14,260": nothing but the thing is said, so it is the thing that was fitted. "Oil at 13,900" was done then.
@@ -142,11 +146,23 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
     const verbBehind = (all[0]?.from ?? Number.POSITIVE_INFINITY) < firstVerb;
     for (const phrase of all) {
       const at = verbBehind ? (verbs.find((verb) => verb > phrase.to) ?? verbs.at(-1)) : (verbs.findLast((verb) => verb < phrase.from) ?? firstVerb);
-      if (standsFree(layout, phrase, part)) push(found, phrase, part, verbGroup(layout, at ?? firstVerb, part), layout, bike);
+      // "Oil changed and lubed the chain": with a thing on either side each verb has its own.
+      const behind = at !== undefined && at > phrase.to;
+      const between = verbBehind && all.some(({ from }) => from > firstVerb);
+      const said = between ? [wordAt(layout.tokens, at ?? firstVerb) ?? ""] : verbGroup(layout, at ?? firstVerb, part, behind);
+      if (standsFree(layout, phrase, part)) push(found, phrase, part, said, layout, bike);
     }
-    carried = verbBehind ? null : verbGroup(layout, verbs.at(-1) ?? firstVerb, part);
+    carried = verbBehind ? null : verbGroup(layout, verbs.at(-1) ?? firstVerb, part, false);
   }
   return { found, carried };
+}
+
+/** "Lubed yesterday": a verb that by itself can mean one item only, with nothing else in its part. */
+function loneWork(layout: Layout, part: Part, at: number, bike: KnownBike): Phrase | null {
+  const verb = wordAt(layout.tokens, at) ?? "";
+  const item = bike.items.find(({ key }) => key === layout.known.vocabulary.loneWork[verb])?.key;
+  if (item === undefined || !holdsOnlyItems(layout, part, [])) return null;
+  return { items: [item], together: true, from: at, to: at, part, verb, asks: false };
 }
 
 function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly string[], layout: Layout, bike: KnownBike): void {
@@ -164,11 +180,12 @@ const isRenewed = (layout: Layout, at: number): boolean => layout.known.vocabula
 const isWorkshop = (known: Known, verb: string): boolean =>
   actionsOf(known, verb).some((action) => action === "replace" || action === "bleed" || action === "lubricate");
 
-/** "Cleaned and oiled": verbs joined to the one at a token, the first first. */
-function verbGroup(layout: Layout, at: number, part: Part): readonly string[] {
+/** "Cleaned and oiled": verbs joined to the one at a token, the first first. Behind the thing they go on, before it they go back. */
+function verbGroup(layout: Layout, at: number, part: Part, behind: boolean): readonly string[] {
   const found = [wordAt(layout.tokens, at) ?? ""];
-  for (let before = at - 2; before >= part.from && ["and", "&"].includes(joinAt(layout, before + 1)) && isVerb(layout, before); before -= 2)
-    found.unshift(wordAt(layout.tokens, before) ?? "");
+  const step = behind ? 2 : -2;
+  for (let next = at + step; next >= part.from && next <= part.to && isAnd(layout, next - step / 2) && isVerb(layout, next); next += step)
+    found[behind ? "push" : "unshift"](wordAt(layout.tokens, next) ?? "");
   return found;
 }
 
