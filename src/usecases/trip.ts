@@ -14,7 +14,7 @@ import { Conflict, type Repos } from "../store/store.ts";
 import { DAILY_CARD, type DailyKey, FASTER, type KitKey, TRIP_KIT } from "../trade/trip.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
-import { knownOf, noneLeft, ownGarage } from "./messages.ts";
+import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
