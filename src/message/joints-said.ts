@@ -1,6 +1,7 @@
 // Fasteners tightened to a value that are no item of the plan: kept as work in the member's own words, the torque with them.
 
 import type { RecordWork } from "../core/reading/intent.ts";
+import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { asSpan, bikeAt, dayAt, type Layout } from "./layout.ts";
 import { tokensOf } from "./pieces.ts";
@@ -14,8 +15,8 @@ export function withJoints(layout: Layout, clause: Clause, work: WorkSaid): Work
   const used = new Set(work.used);
   const intents = [...work.intents];
   for (const part of clause.parts) {
-    const joint = jointIn(layout, part);
-    if (joint === null || used.has(joint) || !isTightened(layout, part)) continue;
+    const joint = isTightened(layout, part) ? jointIn(layout, part) : null;
+    if (joint === null || used.has(joint)) continue;
     const { bike, gap } = bikeAt(layout, part);
     const [figure] = figuresOf(layout, [part], bike);
     const day = dayAt(layout, part, clause.parts);
@@ -44,11 +45,11 @@ function jointIn(layout: Layout, part: Part): number | null {
   for (const at of tokensOf(part)) {
     for (let length = LONGEST; length > 0; length--) {
       const words = at + length - 1 > part.to ? [] : tokensOf({ from: at, to: at + length - 1 }).map((each) => wordAt(layout.tokens, each));
-      if (words.length > 0 && joints.includes(words.join(" "))) return at;
+      if (words.length > 0 && among(joints, words.join(" "))) return at;
     }
   }
   return null;
 }
 
 const isTightened = (layout: Layout, part: Part): boolean =>
-  tokensOf(part).some((at) => layout.known.vocabulary.workDone[wordAt(layout.tokens, at) ?? ""]?.includes("check tightness") === true);
+  tokensOf(part).some((at) => under(layout.known.vocabulary.workDone, wordAt(layout.tokens, at))?.includes("check tightness") === true);

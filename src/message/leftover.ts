@@ -30,6 +30,7 @@ export function withFiguresKept(
 
 /** Two values for one place of one bike on one day: which of them holds is asked, as neither may be saved in silence. */
 export function withTwiceAsked(readings: readonly LogReading[]): readonly LogReading[] {
+  if (readings.length < 2) return readings;
   const oneOnly = (reading: LogReading): boolean => !OFTEN.includes(reading.kind) && reading.gaps.length === 0 && !mayBeSeveral(reading);
   const groups = new Map<string, LogReading[]>();
   for (const reading of readings.filter(oneOnly)) {

@@ -5,6 +5,7 @@ import type { BikeId } from "../core/ids.ts";
 import type { Intent, Meant } from "../core/reading/intent.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
+import { among, under } from "./among.ts";
 import { defectsSaid } from "./defects-said.ts";
 import { withDetails } from "./details-said.ts";
 import { withJoints } from "./joints-said.ts";
@@ -29,7 +30,7 @@ export function read(text: string, known: Known): Meant {
     own,
     scan(own, known.vocabulary.units, known.numbers, (word) => {
       const { months, seasons, spanBefore } = known.vocabulary;
-      return months[word] !== undefined || seasons[word] !== undefined || spanBefore.includes(word);
+      return under(months, word) !== undefined || under(seasons, word) !== undefined || among(spanBefore, word);
     }),
     known,
   );

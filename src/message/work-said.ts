@@ -5,9 +5,10 @@ import type { WorkAction } from "../core/plan/plan.ts";
 import type { Gap, RecordWork } from "../core/reading/intent.ts";
 import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
+import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { asSpan, bikeAt, dayAt, type Layout, type MeantBike, type MeantDay, resolved } from "./layout.ts";
-import { byBike, type Group, isAnd, isJoin, isVerb, tokensOf } from "./pieces.ts";
+import { byBike, type Group, isAnd, isJoin, isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { chosen, type ItemPhrase, itemPhrases, nearby, sameAction } from "./read-items.ts";
 import { type AtFigure, dayOf, figureOf, figuresOf } from "./work-when.ts";
 
@@ -77,15 +78,15 @@ function strangers(layout: Layout, parts: readonly Part[], phrases: readonly Phr
   );
 }
 
-const isArticle = (layout: Layout, at: number): boolean => layout.known.vocabulary.articles.includes(wordAt(layout.tokens, at) ?? "");
+const isArticle = (layout: Layout, at: number): boolean => among(layout.known.vocabulary.articles, wordAt(layout.tokens, at));
 
 /** A word that neither stands around work nor says how far a ride was. */
 function isUnknown(layout: Layout, at: number): boolean {
   const word = wordAt(layout.tokens, at);
-  return word !== null && !mayStandBeside(layout, at) && !layout.known.vocabulary.notOdometer.includes(word) && !isPlace(layout, word);
+  return word !== null && !mayStandBeside(layout, at) && !among(layout.known.vocabulary.notOdometer, word) && !isPlace(layout, word);
 }
 
-const isPlace = (layout: Layout, word: string): boolean => Object.values(layout.known.vocabulary.places).some((list) => list.includes(word));
+const isPlace = (layout: Layout, word: string): boolean => Object.values(layout.known.vocabulary.places).some((list) => among(list, word));
 
 type Spoken = { readonly each: readonly { readonly bike: MeantBike; readonly phrases: readonly Phrase[] }[]; readonly carried: readonly string[] | null };
 
@@ -108,23 +109,20 @@ function phrasesOf(layout: Layout, { names, parts }: Group, before: readonly str
   return { each: [{ bike: { bike: null, gap }, phrases }], carried };
 }
 
+const holdsVerb = oncePerPart((layout: Layout, part: Part): boolean => tokensOf(part).some((at) => isVerb(layout, at)));
+
 type Governed = { readonly found: readonly Phrase[]; readonly carried: readonly string[] | null };
 const NONE: Governed = { found: [], carried: null };
 
 /** Phrases that a verb governs, part by part. A part without a verb goes on with the list before it when it holds nothing else; "oil at 13,900" needs none. */
 function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, before: readonly string[] | null): Governed {
-  const speaks = (part: Part): boolean =>
-    tokensOf(part).some((at) => isVerb(layout, at)) || isRenewed(layout, part.from) || figuresOf(layout, [part], bike).length > 0;
+  const speaks = (part: Part): boolean => holdsVerb(layout, part) || isRenewed(layout, part.from) || figuresOf(layout, [part], bike).length > 0;
   // Most messages hold no verb of work: their words need not be looked up.
   if (before === null && !parts.some(speaks)) return NONE;
   const found: Phrase[] = [];
   let carried = before;
   for (const part of parts) {
-    const all = itemPhrases(layout.tokens.slice(part.from, part.to + 1), layout.known, bike).map((phrase) => ({
-      ...phrase,
-      from: phrase.from + part.from,
-      to: phrase.to + part.from,
-    }));
+    const all = itemPhrases(layout.tokens, layout.known, bike, part.from, part.to);
     const verbs = tokensOf(part).filter((at) => isVerb(layout, at) && !all.some((phrase) => at >= phrase.from && at <= phrase.to));
     const [firstVerb] = verbs;
     if (firstVerb !== undefined && all.length === 0) {
@@ -160,7 +158,7 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
 /** "Lubed yesterday": a verb that by itself can mean one item only, with nothing else in its part. */
 function loneWork(layout: Layout, part: Part, at: number, bike: KnownBike): Phrase | null {
   const verb = wordAt(layout.tokens, at) ?? "";
-  const item = bike.items.find(({ key }) => key === layout.known.vocabulary.loneWork[verb])?.key;
+  const item = bike.items.find(({ key }) => key === under(layout.known.vocabulary.loneWork, verb))?.key;
   if (item === undefined || !holdsOnlyItems(layout, part, [])) return null;
   return { items: [item], together: true, from: at, to: at, part, verb, asks: false };
 }
@@ -174,7 +172,7 @@ function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly s
   else if (isWorkshop(layout.known, verb)) found.push({ ...phrase, items: nearby(phrase.items, bike, actions), together: false, part, verb, asks: true });
 }
 
-const isRenewed = (layout: Layout, at: number): boolean => layout.known.vocabulary.renewed.includes(wordAt(layout.tokens, at) ?? "");
+const isRenewed = (layout: Layout, at: number): boolean => among(layout.known.vocabulary.renewed, wordAt(layout.tokens, at));
 
 /** Verbs of the workshop and little else: who bled, greased or replaced something worked on the bike. */
 const isWorkshop = (known: Known, verb: string): boolean =>
@@ -190,7 +188,7 @@ function verbGroup(layout: Layout, at: number, part: Part, behind: boolean): rea
 }
 
 const actionsOf = (known: Known, verb: string): readonly WorkAction[] =>
-  known.vocabulary.workDone[verb] ?? (known.vocabulary.renewed.includes(verb) ? ["replace"] : []);
+  under(known.vocabulary.workDone, verb) ?? (among(known.vocabulary.renewed, verb) ? ["replace"] : []);
 
 function holdsOnlyItems(layout: Layout, part: Part, phrases: readonly ItemPhrase[]): boolean {
   return tokensOf(part).every((at) => layout.taken.has(at) || phrases.some((phrase) => at >= phrase.from && at <= phrase.to) || mayStandBeside(layout, at));
@@ -205,15 +203,15 @@ function standsFree(layout: Layout, phrase: ItemPhrase, part: Part): boolean {
 function mayStandBeside(layout: Layout, at: number): boolean {
   const token = layout.tokens[at];
   if (token === undefined || token.is !== "word" || layout.taken.has(at)) return true;
-  const word = token.text.toLowerCase();
+  const word = token.folded;
   const { vocabulary } = layout.known;
   return (
-    vocabulary.around.includes(word) ||
-    vocabulary.workDone[word] !== undefined ||
-    vocabulary.beside.includes(word) ||
-    vocabulary.at.includes(word) ||
-    vocabulary.onBike.includes(word) ||
-    vocabulary.dateWords.includes(word)
+    among(vocabulary.around, word) ||
+    under(vocabulary.workDone, word) !== undefined ||
+    among(vocabulary.beside, word) ||
+    among(vocabulary.at, word) ||
+    among(vocabulary.onBike, word) ||
+    among(vocabulary.dateWords, word)
   );
 }
 

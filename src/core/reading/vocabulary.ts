@@ -62,6 +62,8 @@ export type Vocabulary = {
   readonly notReading: readonly string[];
   /** Words that are dates by themselves or begin one: "yesterday", "last", weekdays, months. */
   readonly dateWords: readonly string[];
+  /** Of those, words that are no date without another: "on", "two", "this". */
+  readonly dateJoins: readonly string[];
   /** Slips and short forms of date words, with the word meant: "yday". */
   readonly dateSlips: Readonly<Record<string, string>>;
   /** Spans that "last" can stand before: "last week". */

@@ -459,6 +459,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     ...WEEKDAYS,
     ...Object.keys(MONTHS),
   ],
+  dateJoins: ["on", "a", "two", "three", "before", "this", "last"],
   dateSlips: DATE_SLIPS,
   spanBefore: ["in", "during", "since", "early", "late", "mid"],
   months: MONTHS,
