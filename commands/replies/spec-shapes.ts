@@ -22,7 +22,7 @@ export const specAnswer = z.object({
   ...{ bike: z.string(), nickname: z.string(), model: z.string().nullable(), use, asked: z.boolean() },
   lines: z.array(
     z.object({
-      ...{ key, settled: z.boolean(), specs: z.array(shown), others: z.array(shown), byPage: z.boolean() },
+      ...{ key, settled: z.boolean(), specs: z.array(shown), others: z.array(shown), solo: shown.nullable(), byPage: z.boolean() },
       ...{ typical: z.tuple([z.number(), z.number()]).nullable(), unit: z.string().nullable() },
       ...{ afterwards: z.enum(AFTERWARDS).nullable(), caution: z.string().nullable() },
     }),

@@ -44,7 +44,15 @@ test("what is missing is asked for, with the typical range as typical, and enter
 
 test("a pressure for two is never answered by the one for riding solo; it is shown in the member's unit, as printed behind it", async () => {
   await run("/spec what:front tyre pressure solo value:33 psi source:plate, p. 1");
-  expect((await run("/spec what:front tyre pressure two-up")).text).toContain("Front tyre pressure two-up: nothing is entered");
+  const asked = await run("/spec what:front tyre pressure two-up");
+  expect(asked.text).toContain("Front tyre pressure two-up: nothing is entered");
+  expect(asked.text).toContain("Riding solo it is 33 psi; that is not taken for another load.");
+  expect(asked.text).toContain("To enter it: /spec what:front tyre pressure two-up value:");
+  await run("/spec what:rear tyre pressure value:36 psi");
+  expect((await run("/spec what:rear tyre pressure two-up")).text).toContain("With no load named it is 36 psi; that is not taken for another load.");
+  expect((await run("/spec what:rear tyre pressure solo")).text).toContain("Rear tyre pressure: 36 psi.");
+  const entered = await t.one({ as: "Ines", fill: button(await run("/spec what:rear tyre pressure two-up"), "Enter it"), fields: { value: "42 psi" } });
+  expect(entered.text).toContain("Rear tyre pressure two-up: 42 psi.");
   await run("/spec what:front tyre pressure value:36 psi (2.5 bar) for:two-up source:plate, p. 1");
   await run("/remind pressure:bar");
   expect((await run("/spec what:front tire pressure pillion")).text).toContain("Front tyre pressure two-up: 2.48 bar (36 psi (2.5 bar)).");
