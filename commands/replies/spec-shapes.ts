@@ -28,7 +28,8 @@ export const specAnswer = z.object({
     }),
   ),
 });
-export const specSaved = z.object({ spec: z.string(), rev: z.number().int(), key, answer: specAnswer });
+const entry = { spec: z.string(), rev: z.number().int(), key };
+export const specSaved = z.object({ ...entry, also: z.object(entry).nullable(), answer: specAnswer });
 
 /** A row of an open table: which one, and what that one holds. */
 export const lookedUp = z.looseObject({ table: z.enum(["oil grade", "brake fluid", "tyre mark", "thread", "tread law", "resting volts"]) });

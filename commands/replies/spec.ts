@@ -57,15 +57,20 @@ export function specForm(key: SpecKey, use: SpecUse | null, nickname: string, wo
   return { title: form.title, fields: [line("value", form.value, true), line("manual", form.manual), line("edition", form.edition), line("page", form.page)] };
 }
 
-export function saySaved({ answer, spec, rev, key }: SpecSaved, words: Words): Said {
+export function saySaved({ answer, also, ...entry }: SpecSaved, words: Words): Said {
   const { specs } = words;
   const [line] = answer.lines;
-  const own = line?.specs.concat(line.others).find((each) => each.id === spec);
+  const own = line?.specs.concat(line.others).find((each) => each.id === entry.spec);
   if (line === undefined || own === undefined) return said([specs.takenBack(answer.nickname)]);
   const warn = line.byPage && (own.source === null || own.source.page === null) ? [specs.noPage()] : [];
   const share = answer.model === null ? [specs.shareHint()] : [];
-  return said([...known(line, answer.use, words), "", specs.saved(answer.nickname, rev > 1), ...warn, ...share], {
+  const entries = also === null ? [entry] : [entry, also];
+  const undo = (key: SpecKey): string => (also === null ? specs.labels.undo : `${specs.labels.undo}: ${specs.name(key)}`);
+  return said([...answer.lines.flatMap((each) => known(each, answer.use, words)), "", specs.saved(answer.nickname, entry.rev > 1), ...warn, ...share], {
     caution: words.caution(line.caution),
-    actions: [press("spec-undo", spec, specs.labels.undo, rev), ...(warn.length > 0 ? [enterButton(answer, key, answer.use, words, false)] : [])],
+    actions: [
+      ...entries.map((each) => press("spec-undo", each.spec, undo(each.key), each.rev)),
+      ...(warn.length > 0 ? [enterButton(answer, entry.key, answer.use, words, false)] : []),
+    ],
   });
 }
