@@ -34,11 +34,13 @@ function linesOf(trip: TripShown, words: Words): string[] {
   const w = words.trip;
   const lines = [w.head(trip)];
   if (trip.defects > 0) lines.push(w.defects(trip.defects));
+  if (trip.ungraded > 0) lines.push(w.ungraded(trip.ungraded));
   if (trip.start === null) lines.push(w.noStart());
-  if (trip.items.length === 0 && trip.wear.every(({ is }) => is === "enough")) lines.push(w.nothing());
+  if (trip.unknown.length > 0) lines.push(w.unknown(trip.unknown));
+  if (isQuiet(trip)) lines.push(w.nothing());
   for (const when of ["before", "during", "after"] as const) {
     const here = trip.items.filter((item) => item.when === when);
-    const wear = when === "before" ? trip.wear.map((worn) => w.wear(worn, trip)) : [];
+    const wear = when === "before" ? [...trip.wear.map((worn) => w.wear(worn, trip)), ...trip.nearing.map((worn) => w.nearing(worn, trip))] : [];
     if (here.length + wear.length > 0)
       lines.push(
         w.heading[when],
@@ -54,9 +56,13 @@ function linesOf(trip: TripShown, words: Words): string[] {
   }
   const faster = trip.wear.length === 0 ? null : w.faster(trip.use);
   if (faster !== null) lines.push(faster);
-  if (trip.unmeasured.length > 0) lines.push(w.unmeasured(trip.unmeasured));
+  if (trip.unmeasured.length > 0) lines.push(w.unmeasured(trip.unmeasured, trip));
   return [...lines, ...w.pressures(trip.use, trip.pressures), w.kit(trip.kit), w.daily(trip.daily)];
 }
+
+/** Nothing of it wants a word: only then may it be said that nothing falls due. */
+const isQuiet = ({ items, wear, nearing, unknown }: TripShown): boolean =>
+  items.length + nearing.length + unknown.length === 0 && wear.every(({ is }) => is === "enough");
 
 type TripItem = TripShown["items"][number];
 
@@ -97,7 +103,10 @@ export const tripAnswer = z.object({
       ),
       wear: z.array(z.object({ is: z.enum(["enough", "not enough"]), left, part: z.string(), value: z.number(), unit: z.string(), limit: z.number() })),
       unmeasured: z.array(z.string()),
+      nearing: z.array(z.object({ part: z.string(), value: z.number(), unit: z.string(), limit: z.number() })),
       defects: z.number(),
+      ungraded: z.number(),
+      unknown: z.array(z.string()),
       pressures: z.array(z.object({ at: z.enum(["front", "rear"]), loaded: z.string().nullable(), solo: z.string().nullable() })),
       kit: z.array(z.string()),
       daily: z.array(z.string()),

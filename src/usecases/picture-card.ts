@@ -7,7 +7,7 @@ import { SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
 import { keepMember } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
-import { noneLeft, ownGarage } from "./messages.ts";
+import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { specFor, specsOf, typedWithUnit } from "./specs.ts";
 import { whichBike } from "./which-bike.ts";

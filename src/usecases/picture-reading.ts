@@ -12,7 +12,7 @@ import type { ReadingRecord } from "../store/readings.ts";
 import { WEAR_HABITS } from "../trade/wear.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
-import { noneLeft, ownGarage } from "./messages.ts";
+import { noneLeft, ownGarage } from "./own-garage.ts";
 import { type OdometerShown, odometerOf } from "./picture-odometer.ts";
 import { done, type Result } from "./refusals.ts";
 import { specFor } from "./specs.ts";

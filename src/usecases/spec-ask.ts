@@ -9,7 +9,7 @@ import type { Repos } from "../store/store.ts";
 import { isSpecKey, SPEC_KEYS, type SpecKey, type SpecKeyRow } from "../trade/spec-keys.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
-import { noneLeft, ownGarage } from "./messages.ts";
+import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { specFor, specsOf } from "./specs.ts";
 import { whichBike } from "./which-bike.ts";

@@ -11,7 +11,7 @@ import { isSpecKey, SPEC_KEY_NAMES, SPEC_KEYS, type SpecKey } from "../trade/spe
 import { keepMember } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
 import { type Garaged, pick } from "./garage.ts";
-import { noneLeft, ownGarage } from "./messages.ts";
+import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
 import { answerOf, keysMeant, type SpecAnswer } from "./spec-ask.ts";

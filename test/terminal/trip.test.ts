@@ -104,3 +104,27 @@ test("two-up, a pressure that is known for riding solo only is not said for two;
   expect(known.actions.map(({ label }) => label)).not.toContain("Enter front pressure two-up");
   await t.close();
 });
+
+describe("before a trip nothing is passed over:", () => {
+  test("a used bike with no history is told what nobody knows, and never that nothing falls due", async () => {
+    const t = await talk("2026-11-26T09:00:00Z");
+    await run(t, "/bike add name:Wren kind:chain-drive twin odometer:23,000 km");
+    const shown = await run(t, "/trip plan:300 km from tomorrow for 2 days");
+    expect(shown.text).toMatch(/Nothing on record says when [^\n]*brake fluid[^\n]* were last done: look before you go/u);
+    expect(shown.text).not.toContain("Nothing on record falls due before");
+    expect(shown.text).toContain("measure twice, some hundred kilometres apart");
+    await t.close();
+  });
+
+  test("a defect that nobody graded and a tyre near its limit with one reading are named", async () => {
+    const t = await talk("2026-11-26T09:00:00Z");
+    await run(t, "/bike add name:Heron kind:chain-drive twin odometer:12,000 mi");
+    await t.one({ ...dm, say: "rear tread 1.1 mm on Heron" });
+    await t.one({ ...dm, say: "Heron weeping oil at the left cover" });
+    const shown = await run(t, "/trip plan:300 mi from tomorrow for 2 days");
+    expect(shown.data.trips[0]).toMatchObject({ ungraded: 1, nearing: [{ part: "rear tread", value: 1.1 }], unmeasured: ["front tread"] });
+    expect(shown.text).toContain("One defect is not graded yet: /due names it.");
+    expect(shown.text).toMatch(/- Rear tyre: 1\.1 mm, limit 0\.8 mm, and nothing says how fast it wears\. Fit before 27 November/u);
+    await t.close();
+  });
+});

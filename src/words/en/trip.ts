@@ -83,6 +83,10 @@ export const tripWords = (p: Printer, today: LocalDate) => {
     none: (): string => "No trip is planned. Plan one with /trip plan:2,800 mi from 12 June to 30 June bike:Heron.",
     defects: (n: number): string =>
       `${n === 1 ? "One defect is" : `${n} defects are`} not to be ridden on: /due names ${n === 1 ? "it" : "them"}. First of all put that right.`,
+    ungraded: (n: number): string =>
+      `${n === 1 ? "One defect is" : `${n} defects are`} not graded yet: /due names ${n === 1 ? "it" : "them"}. Say first whether you can ride with ${n === 1 ? "it" : "them"}.`,
+    unknown: (names: readonly string[]): string =>
+      `Nothing on record says when ${p.list(names.map(lowered))} ${names.length === 1 ? "was" : "were"} last done: look before you go, or log what you know with /work.`,
     heading: { before: "Before you go:", during: "On the way:", after: "Due soon after:" },
     /** Items that share when and where; `names` in the order in which they fall due. */
     items: (names: readonly string[], each: Item, { unit, from }: TripHead): string => {
@@ -111,8 +115,12 @@ export const tripWords = (p: Printer, today: LocalDate) => {
       const what = worn.is === "enough" ? "" : ` ${part?.fit ?? "Change it"} before ${p.date(from, today)}.`;
       return `- ${part?.name ?? worn.part}: ${worn.is}. ${value}; ${left}, trip ${far(distance, unit)}.${what}`;
     },
-    unmeasured: (parts: readonly string[]): string =>
-      `Nothing says how long ${p.list(parts.map((part) => lowered(PARTS[part]?.name ?? part)))} will last: measure twice, some hundred miles apart, before you go.`,
+    nearing: (worn: Pick<Worn, "part" | "value" | "unit" | "limit">, { from }: TripHead): string => {
+      const part = PARTS[worn.part];
+      return `- ${part?.name ?? worn.part}: ${p.amount(worn.value, worn.unit)}, limit ${p.amount(worn.limit, worn.unit)}, and nothing says how fast it wears. ${part?.fit ?? "Change it"} before ${p.date(from, today)}, or measure again before you count on it.`;
+    },
+    unmeasured: (parts: readonly string[], { unit }: TripHead): string =>
+      `Nothing says how long ${p.list(parts.map((part) => lowered(PARTS[part]?.name ?? part)))} will last: measure twice, some hundred ${unit === "mi" ? "miles" : "kilometres"} apart, before you go.`,
     noStart: (): string => "Nothing says where the odometer will stand at the start, so only dates are judged: log a reading.",
     nothing: (): string => "Nothing on record falls due before, on the way or soon after.",
     pressures: (
