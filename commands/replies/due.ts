@@ -58,7 +58,11 @@ function section(here: readonly DueLine[], status: Status, whole: boolean, bike:
 }
 
 /** A used bike may have no record of most of its plan: items that share a reason share a line, and so do those of which nothing at all is known. */
-export function unrecorded(here: readonly DueLine[], bike: Pick<DueBike, "unit" | "offset" | "today" | "perWeek" | "basis" | "odometer">, words: Words): string[] {
+export function unrecorded(
+  here: readonly DueLine[],
+  bike: Pick<DueBike, "unit" | "offset" | "today" | "perWeek" | "basis" | "odometer">,
+  words: Words,
+): string[] {
   const groups = new Map<string, string[]>();
   const unknown: { readonly name: string; readonly next: Ridden; readonly on: LocalDate | null }[] = [];
   for (const line of here) {
