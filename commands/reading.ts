@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import { given } from "../src/usecases/given.ts";
-import type { MessageOutcome } from "../src/usecases/messages.ts";
+import type { MessageOutcome } from "../src/usecases/message-outcome.ts";
 import { pictureReadings, READING_PICTURES, type ReadingPictured } from "../src/usecases/picture-reading.ts";
 import { listReadings, logTyped, type ReadingList } from "../src/usecases/readings.ts";
 import type { Result } from "../src/usecases/refusals.ts";

@@ -2,8 +2,9 @@
 
 import { z } from "zod";
 import { SPEC_USES } from "../src/core/spec/spec.ts";
+import type { LookedUp } from "../src/trade/looked-up.ts";
 import { given } from "../src/usecases/given.ts";
-import { type LookedUp, lookUp } from "../src/usecases/look-up.ts";
+import { lookUp } from "../src/usecases/look-up.ts";
 import { refused } from "../src/usecases/refusals.ts";
 import { askSpecs, type SpecAnswer } from "../src/usecases/spec-ask.ts";
 import { enterSpec, type SpecSaved } from "../src/usecases/spec-set.ts";

@@ -2,7 +2,7 @@
 
 import { HOW_WE_KNOW, OUTCOMES } from "../src/core/schedule/facts.ts";
 import { given } from "../src/usecases/given.ts";
-import type { MessageOutcome } from "../src/usecases/messages.ts";
+import type { MessageOutcome } from "../src/usecases/message-outcome.ts";
 import { recordWork } from "../src/usecases/record-work.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayOutcome } from "./replies/message.ts";

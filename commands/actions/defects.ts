@@ -4,7 +4,7 @@ import { z } from "zod";
 import type { DefectShown } from "../../src/usecases/defect-shown.ts";
 import { closeAsNothing, closeByWork, gradeDefect, showDefect } from "../../src/usecases/defects.ts";
 import { given } from "../../src/usecases/given.ts";
-import type { MessageOutcome } from "../../src/usecases/messages.ts";
+import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
 import { recordMended } from "../../src/usecases/record-work.ts";
 import { refused } from "../../src/usecases/refusals.ts";
 import { handler, shapeOf } from "../define.ts";

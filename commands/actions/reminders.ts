@@ -5,7 +5,7 @@ import { reminderActions } from "../../src/chat/reminder-actions.ts";
 import type { BikeId } from "../../src/core/ids.ts";
 import { type DueReport, whatIsDueOn } from "../../src/usecases/due.ts";
 import { given } from "../../src/usecases/given.ts";
-import type { MessageOutcome } from "../../src/usecases/messages.ts";
+import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
 import { PUT_OFF_UNTIL, type PutOffDone, putOff } from "../../src/usecases/put-off.ts";
 import { recordItems } from "../../src/usecases/record-work.ts";
 import { refused } from "../../src/usecases/refusals.ts";

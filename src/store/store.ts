@@ -86,7 +86,11 @@ function begin(db: Db, kind: DatabaseKind, how: "read" | "write") {
 }
 
 /** Milliseconds before each further try of a transaction that crossed another. */
-const CROSSED = [2, 5, 10, 20, 50, 100, 200, 400] as const;
+const CROSSED = [2, 5, 10, 20, 50, 100, 200, 400, 800, 1600] as const;
+
+/** Counts the waits of this process, so that no two that crossed wait alike and cross again. */
+let waits = 0;
+const UNLIKE = 8;
 
 /** Does it again when it crossed another: nothing of it was kept. */
 async function uncrossed<T>(work: () => Promise<T>): Promise<T> {
@@ -95,7 +99,9 @@ async function uncrossed<T>(work: () => Promise<T>): Promise<T> {
       return await work();
     } catch (error) {
       if (!isCrossed(error)) throw error;
-      await new Promise((resolve) => setTimeout(resolve, wait));
+      waits = (waits + 1) % UNLIKE;
+      const unlike = wait * (1 + waits / UNLIKE);
+      await new Promise((resolve) => setTimeout(resolve, unlike));
     }
   }
   return work();

@@ -16,7 +16,7 @@ import { STARTER_PLANS } from "../trade/starter-plans.ts";
 import { type Ctx, isPlainlyHeard, todayOf } from "./context.ts";
 import { type Asked, askedAbout } from "./first-history.ts";
 import { pick } from "./garage.ts";
-import { knownOf, ownGarage } from "./messages.ts";
+import { knownOf, ownGarage } from "./own-garage.ts";
 import { odometerRecord } from "./records.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 

@@ -4,7 +4,7 @@ import { addDays } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { readUntil } from "../message/read-until.ts";
 import { type Ctx, todayOf } from "./context.ts";
-import { knownOf, noneLeft, ownGarage } from "./messages.ts";
+import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
 import { whichBike } from "./which-bike.ts";

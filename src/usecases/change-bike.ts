@@ -12,7 +12,7 @@ import { keepMember, modelTyped, whyUnusable } from "./add-bike.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { beginDial, type OldDial } from "./dials.ts";
 import { figureOfLast, type Garaged, garage, pick } from "./garage.ts";
-import { knownOf } from "./messages.ts";
+import { knownOf } from "./own-garage.ts";
 import { dateTyped } from "./record-work.ts";
 import { odometerRecord } from "./records.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";

@@ -14,7 +14,7 @@ import { itemsOfLine } from "./chart-items.ts";
 import { type ChartUnit, unitsOf } from "./chart-units.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
-import { knownOf } from "./messages.ts";
+import { knownOf } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 
 /** A letter, what it is taken for, how that is known, and what else it can mean. */

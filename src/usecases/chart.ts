@@ -7,7 +7,7 @@ import { figureIn, stretchOf } from "../core/quantity/distance.ts";
 import { readDial } from "../message/read-dial.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
-import { knownOf, noneLeft, ownGarage } from "./messages.ts";
+import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";

@@ -15,7 +15,9 @@ import { followFault } from "./check-faults.ts";
 import { type CheckShown, checkShown, type PointShown } from "./check-view.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type Garaged, pick } from "./garage.ts";
-import { knownOf, type MessageOutcome, ownGarage, settle } from "./messages.ts";
+import { settle } from "./log-set.ts";
+import type { MessageOutcome } from "./message-outcome.ts";
+import { knownOf, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 
 /** A run and what came of the last input to it; `logged` where figures were read, which may be a question. */

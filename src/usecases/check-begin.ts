@@ -17,7 +17,7 @@ import { KINDS, type KindId } from "../trade/kinds.ts";
 import { type CheckShown, checkShown, rowOf } from "./check-view.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { duesOf, type Garaged, itemOf } from "./garage.ts";
-import { ownGarage } from "./messages.ts";
+import { ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 

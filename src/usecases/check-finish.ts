@@ -13,7 +13,7 @@ import { type CheckShown, checkShown, rowOf } from "./check-view.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { withdrawAll } from "./corrections.ts";
 import { figureOfLast, type Garaged, itemOf, pick } from "./garage.ts";
-import { ownGarage } from "./messages.ts";
+import { ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { save, touch } from "./settle.ts";
 import { whichBike } from "./which-bike.ts";

@@ -5,7 +5,7 @@ import { zoneNames } from "../core/calendar/zones.ts";
 import { symbolOf, UNIT_IDS } from "../core/quantity/units.ts";
 import type { Ctx } from "./context.ts";
 import { itemsOf } from "./garage.ts";
-import { ownGarage } from "./messages.ts";
+import { ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 
 /** The most that the platform shows. */

@@ -6,7 +6,7 @@ import type { Repos } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { type Garaged, pick } from "./garage.ts";
-import { ownGarage } from "./messages.ts";
+import { ownGarage } from "./own-garage.ts";
 import { defectRecord } from "./records.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { closedByWork, revised } from "./revise-defects.ts";

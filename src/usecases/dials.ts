@@ -11,7 +11,7 @@ import type { Repos } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
 import { correctedBy, withdrawReading } from "./corrections.ts";
 import { figureOfLast, type Garaged } from "./garage.ts";
-import { knownOf } from "./messages.ts";
+import { knownOf } from "./own-garage.ts";
 import { done, type Result, refused } from "./refusals.ts";
 
 export type NewDial = {

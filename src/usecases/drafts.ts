@@ -6,10 +6,14 @@ import { read } from "../message/read.ts";
 import type { Draft } from "../store/drafts.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
+import { answered, sourceOf, withoutOwn } from "./answer-question.ts";
 import type { Ctx } from "./context.ts";
 import { withdrawSlips } from "./corrections.ts";
 import { beginDial } from "./dials.ts";
-import { answered, knownOf, logged, type MessageOutcome, ownGarage, type Question, questionOf, settle, sourceOf, withoutOwn } from "./messages.ts";
+import { logged, settle } from "./log-set.ts";
+import type { MessageOutcome } from "./message-outcome.ts";
+import { knownOf, ownGarage } from "./own-garage.ts";
+import { type Question, questionOf } from "./question.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 
 /** Answers the open question of a draft. A press on an older question shows the one that stands now. */

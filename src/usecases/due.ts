@@ -12,7 +12,7 @@ import type { Repos } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { duesOf, figureOfLast, type Garaged, itemsOf, pick } from "./garage.ts";
-import { noneLeft, ownGarage } from "./messages.ts";
+import { noneLeft, ownGarage } from "./own-garage.ts";
 import { type NextShown, nextOf } from "./picture-next.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { type Standing, whileItStands } from "./standing.ts";

@@ -6,7 +6,7 @@ import { Conflict, type Repos } from "../store/store.ts";
 import { keepMember } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
 import { type Garaged, pick } from "./garage.ts";
-import { ownGarage } from "./messages.ts";
+import { ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 
 /** What a change comes to: its edits, and what is answered. */

@@ -10,7 +10,7 @@ import { Conflict } from "../store/store.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type DueBike, dueBike } from "./due.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
-import { knownOf, ownGarage } from "./messages.ts";
+import { knownOf, ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { heldAgainst, save } from "./settle.ts";

@@ -15,7 +15,7 @@ import { LEAK_RULE, LOAD_KILOGRAMS, SPEED_KMH } from "../trade/tyres.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { ageWord, monthsOld, type TyreAged, tyresAged } from "./fitted.ts";
 import type { Judged } from "./judge.ts";
-import { noneLeft, ownGarage } from "./messages.ts";
+import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { WORN_KINDS, type WornPart, wornParts } from "./wear.ts";
 import { whichBike } from "./which-bike.ts";

@@ -8,7 +8,7 @@ import type { WorkRecord } from "../store/work.ts";
 import type { Ctx } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import type { Garaged } from "./garage.ts";
-import { knownOf, noneLeft, ownGarage } from "./messages.ts";
+import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { itemsNamed } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";

@@ -3,50 +3,11 @@
 import { REST_TABLES } from "../trade/battery.ts";
 import { THREADS } from "../trade/fasteners.ts";
 import { FLUID_CLASSES, type FluidClassName } from "../trade/fluids.ts";
+import type { LookedUp } from "../trade/looked-up.ts";
 import { HEX_WIDTHS, HOT_GRADES, OIL_SOURCE, WINTER_GRADES } from "../trade/oil-grades.ts";
 import { TREAD_LAW } from "../trade/tread-law.ts";
 import { LOAD_KILOGRAMS, SPEED_KMH } from "../trade/tyres.ts";
 import type { Ctx } from "./context.ts";
-
-export type LookedUp =
-  | {
-      readonly table: "oil grade";
-      readonly grade: string;
-      readonly winter: { readonly cranks: number; readonly pumps: number } | null;
-      readonly hot: { readonly from: number; readonly below: number } | null;
-      readonly source: string;
-    }
-  | {
-      readonly table: "brake fluid";
-      readonly name: string;
-      readonly base: string;
-      readonly dry: number | null;
-      readonly wet: number | null;
-      readonly source: string;
-    }
-  | {
-      readonly table: "tyre mark";
-      readonly load: { readonly index: number; readonly kilograms: number } | null;
-      readonly speed: { readonly symbol: string; readonly kmh: number } | null;
-    }
-  | {
-      readonly table: "thread";
-      readonly size: string;
-      readonly pitches: readonly number[];
-      readonly hex: { readonly now: number; readonly before: number } | null;
-    }
-  | {
-      readonly table: "tread law";
-      readonly rows: readonly { readonly place: string; readonly millimetres: number | null; readonly band: string; readonly source: string }[];
-    }
-  | {
-      readonly table: "resting volts";
-      readonly kinds: readonly {
-        readonly kind: string;
-        readonly points: readonly { readonly volts: number; readonly charge: number }[];
-        readonly source: string;
-      }[];
-    };
 
 /** What a mark or the name of a table says; null when it is neither. */
 export function lookUp({ vocabulary }: Pick<Ctx, "vocabulary">, typed: string): LookedUp | null {

@@ -9,7 +9,7 @@ import { readUntil, type Until } from "../message/read-until.ts";
 import type { Ctx } from "./context.ts";
 import { type DueBike, type DueLine, dueBike, MOST_PICTURES } from "./due.ts";
 import { type Garaged, itemsOf } from "./garage.ts";
-import { knownOf, noneLeft, ownGarage } from "./messages.ts";
+import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { type NextShown, nextOf } from "./picture-next.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";

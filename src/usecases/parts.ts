@@ -9,7 +9,7 @@ import { PART_ROWS } from "../trade/parts.ts";
 import type { Ctx } from "./context.ts";
 import { type DueBike, dueBike } from "./due.ts";
 import type { Garaged } from "./garage.ts";
-import { noneLeft, ownGarage } from "./messages.ts";
+import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 

@@ -13,7 +13,7 @@ import { hashOf } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
 import { editPlan } from "./edit-plan.ts";
 import { type Garaged, pick } from "./garage.ts";
-import { noneLeft, ownGarage } from "./messages.ts";
+import { noneLeft, ownGarage } from "./own-garage.ts";
 import { readPlanFile } from "./plan-file.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";

@@ -10,7 +10,7 @@ import { readEvery } from "../message/read-every.ts";
 import type { Ctx } from "./context.ts";
 import { editPlan } from "./edit-plan.ts";
 import type { Garaged } from "./garage.ts";
-import { knownOf, noneLeft, ownGarage } from "./messages.ts";
+import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { itemsNamed, nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";

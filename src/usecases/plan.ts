@@ -13,7 +13,7 @@ import type { Ctx } from "./context.ts";
 import { type DueBike, type DueLine, dueBike } from "./due.ts";
 import { editPlan } from "./edit-plan.ts";
 import { type Garaged, garagedOf } from "./garage.ts";
-import { knownOf, noneLeft, ownGarage } from "./messages.ts";
+import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { itemsNamed, nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";

@@ -7,7 +7,7 @@ import { type Dial, type DistanceUnit, dialOf } from "../core/quantity/distance.
 import type { PutOff } from "../store/notices.ts";
 import type { Ctx } from "./context.ts";
 import { figureOfLast, pick } from "./garage.ts";
-import { ownGarage } from "./messages.ts";
+import { ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 

@@ -14,7 +14,7 @@ import { type ChartProposal, type LineOutcome, proposalOf } from "./chart-propos
 import type { Ctx } from "./context.ts";
 import { editPlan } from "./edit-plan.ts";
 import { type Garaged, pick } from "./garage.ts";
-import { noneLeft, ownGarage } from "./messages.ts";
+import { noneLeft, ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";

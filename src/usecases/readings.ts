@@ -7,7 +7,10 @@ import type { Ctx } from "./context.ts";
 import { allOf, recordsOf } from "./corrections.ts";
 import { unanswered } from "./drafts.ts";
 import { duesOf } from "./garage.ts";
-import { isPressing, knownOf, type MessageOutcome, type NamedBike, named, newsOf, noneLeft, ownGarage, type Question, settle, shownOn } from "./messages.ts";
+import { isPressing, named, newsOf, settle, shownOn } from "./log-set.ts";
+import type { MessageOutcome, NamedBike } from "./message-outcome.ts";
+import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
+import type { Question } from "./question.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 

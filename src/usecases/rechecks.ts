@@ -9,7 +9,7 @@ import { RECHECK_RULES } from "../trade/rechecks.ts";
 import type { Ctx } from "./context.ts";
 import { editPlan } from "./edit-plan.ts";
 import type { Garaged } from "./garage.ts";
-import { knownOf, noneLeft, ownGarage } from "./messages.ts";
+import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 

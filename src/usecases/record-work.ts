@@ -13,7 +13,9 @@ import { readVagueDate } from "../message/read-vague-date.ts";
 import type { Repos } from "../store/store.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type Garaged, itemsOf, pick } from "./garage.ts";
-import { knownOf, type MessageOutcome, ownGarage, settle } from "./messages.ts";
+import { settle } from "./log-set.ts";
+import type { MessageOutcome } from "./message-outcome.ts";
+import { knownOf, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 

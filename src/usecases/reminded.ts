@@ -9,8 +9,8 @@ import type { Repos } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
 import { type DueReport, dueBike } from "./due.ts";
 import { type Garaged, itemsOf, pick } from "./garage.ts";
-import { ownGarage } from "./messages.ts";
 import { AGAIN, kindRow } from "./notice-kinds.ts";
+import { ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
 

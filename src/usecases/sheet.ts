@@ -17,7 +17,7 @@ import { howWorked } from "../trade/workshop.ts";
 import type { Ctx } from "./context.ts";
 import { type DueBike, type DueLine, dueBike } from "./due.ts";
 import { type Garaged, itemsOf } from "./garage.ts";
-import { knownOf, noneLeft, ownGarage } from "./messages.ts";
+import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { specFor, specsOf } from "./specs.ts";

@@ -8,7 +8,7 @@ import { readUntil } from "../message/read-until.ts";
 import { howWorked, isKeptAtHand } from "../trade/workshop.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type Garaged, itemOf } from "./garage.ts";
-import { knownOf, noneLeft, ownGarage } from "./messages.ts";
+import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { type SheetUse, usesOf } from "./sheet.ts";

@@ -10,7 +10,7 @@ import { judgeReading } from "../core/usage/judge-reading.ts";
 import { readDial } from "../message/read-dial.ts";
 import type { Ctx } from "./context.ts";
 import { figureOfLast, type Garaged, pick } from "./garage.ts";
-import { knownOf, ownGarage } from "./messages.ts";
+import { knownOf, ownGarage } from "./own-garage.ts";
 import { dateTyped } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { save } from "./settle.ts";

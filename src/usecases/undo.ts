@@ -10,7 +10,10 @@ import type { WorkRecord } from "../store/work.ts";
 import type { Ctx } from "./context.ts";
 import { allOf, type Records, recordsOf, restoreCorrected, withdrawAll } from "./corrections.ts";
 import { pick, without } from "./garage.ts";
-import { type Heard, hear, knownOf, type MessageOutcome, type NamedBike, named, nextOf, ownGarage, settle, shownOn } from "./messages.ts";
+import { named, nextOf, settle, shownOn } from "./log-set.ts";
+import type { Heard, MessageOutcome, NamedBike } from "./message-outcome.ts";
+import { hear } from "./messages.ts";
+import { knownOf, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
 

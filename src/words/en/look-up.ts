@@ -1,47 +1,8 @@
 // Open tables in English: what a mark means, and by which standard.
 
 import { unreachable } from "../../core/brand.ts";
+import type { LookedUp } from "../../trade/looked-up.ts";
 import type { Printer } from "../printer.ts";
-
-type LookedUp =
-  | {
-      readonly table: "oil grade";
-      readonly grade: string;
-      readonly winter: { readonly cranks: number; readonly pumps: number } | null;
-      readonly hot: { readonly from: number; readonly below: number } | null;
-      readonly source: string;
-    }
-  | {
-      readonly table: "brake fluid";
-      readonly name: string;
-      readonly base: string;
-      readonly dry: number | null;
-      readonly wet: number | null;
-      readonly source: string;
-    }
-  | {
-      readonly table: "tyre mark";
-      readonly load: { readonly index: number; readonly kilograms: number } | null;
-      readonly speed: { readonly symbol: string; readonly kmh: number } | null;
-    }
-  | {
-      readonly table: "thread";
-      readonly size: string;
-      readonly pitches: readonly number[];
-      readonly hex: { readonly now: number; readonly before: number } | null;
-    }
-  | {
-      readonly table: "tread law";
-      readonly rows: readonly { readonly place: string; readonly millimetres: number | null; readonly band: string; readonly source: string }[];
-    }
-  | {
-      readonly table: "resting volts";
-      readonly kinds: readonly {
-        readonly kind: string;
-        readonly points: readonly { readonly volts: number; readonly charge: number }[];
-        readonly source: string;
-      }[];
-    };
 
 export const lookUpWords = (p: Printer) => ({
   lines: (found: LookedUp): readonly string[] => {

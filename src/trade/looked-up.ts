@@ -1,0 +1,41 @@
+// What the open tables say of a mark: the answer as data.
+
+export type LookedUp =
+  | {
+      readonly table: "oil grade";
+      readonly grade: string;
+      readonly winter: { readonly cranks: number; readonly pumps: number } | null;
+      readonly hot: { readonly from: number; readonly below: number } | null;
+      readonly source: string;
+    }
+  | {
+      readonly table: "brake fluid";
+      readonly name: string;
+      readonly base: string;
+      readonly dry: number | null;
+      readonly wet: number | null;
+      readonly source: string;
+    }
+  | {
+      readonly table: "tyre mark";
+      readonly load: { readonly index: number; readonly kilograms: number } | null;
+      readonly speed: { readonly symbol: string; readonly kmh: number } | null;
+    }
+  | {
+      readonly table: "thread";
+      readonly size: string;
+      readonly pitches: readonly number[];
+      readonly hex: { readonly now: number; readonly before: number } | null;
+    }
+  | {
+      readonly table: "tread law";
+      readonly rows: readonly { readonly place: string; readonly millimetres: number | null; readonly band: string; readonly source: string }[];
+    }
+  | {
+      readonly table: "resting volts";
+      readonly kinds: readonly {
+        readonly kind: string;
+        readonly points: readonly { readonly volts: number; readonly charge: number }[];
+        readonly source: string;
+      }[];
+    };

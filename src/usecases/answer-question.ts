@@ -1,0 +1,130 @@
+// An open question's answer, by press or by plain reply: fills the gap, and logs the set or asks on.
+
+import { nicknameKey } from "../core/bike.ts";
+import type { DistanceUnit } from "../core/quantity/distance.ts";
+import type { Gap, Intent } from "../core/reading/intent.ts";
+import { kindRow, type Level, type ReadingKind } from "../core/reading/kinds.ts";
+import type { Draft } from "../store/drafts.ts";
+import type { Repos } from "../store/store.ts";
+import { type Ctx, todayOf } from "./context.ts";
+import { type Garaged, without } from "./garage.ts";
+import { logged } from "./log-set.ts";
+import type { Heard, MessageOutcome } from "./message-outcome.ts";
+import { questionOf } from "./question.ts";
+import { heldAgainst } from "./settle.ts";
+
+/** A short plain reply to a question: the name of one of its options. Said by itself it answers the one question that it fits; where it fits several, the question is put again. */
+export async function answeredPlainly(q: Repos, ctx: Ctx, all: readonly Garaged[], { text, answers }: Heard): Promise<MessageOutcome | null> {
+  if (text.length > 40) return null;
+  const open = (await q.drafts.openOf(ctx.who.member)).filter((draft) => answers === null || isAbout(draft, answers));
+  const fitting = open.flatMap((draft) => {
+    const question = questionOf(draft, all);
+    const chosen = question.options.findIndex(
+      (option) => nicknameKey(option) === nicknameKey(text) || synonyms(ctx, question.gap, option).includes(nicknameKey(text)),
+    );
+    return chosen < 0 ? [] : [{ draft, question, chosen }];
+  });
+  const last = fitting.at(-1);
+  if (last === undefined) return null;
+  return fitting.length > 1 ? { is: "asked", question: last.question } : answered(q, ctx, all, last.draft, String(last.chosen));
+}
+
+/** Was the question about the message replied to, or asked in it? */
+const isAbout = (draft: Draft, { message, subjects }: NonNullable<Heard["answers"]>): boolean =>
+  draft.message === message || subjects.some((subject) => subject.split(".")[0] === draft.id);
+
+function synonyms(ctx: Ctx, gap: Gap, option: string): readonly string[] {
+  if (gap.need === "unit") return ctx.vocabulary.units[option as keyof typeof ctx.vocabulary.units] ?? [];
+  if (gap.need === "place") return ctx.vocabulary.places[option as "front" | "rear" | "intake" | "exhaust"] ?? [];
+  if (gap.need === "kind") return ctx.vocabulary.kinds[option as ReadingKind] ?? [];
+  if (gap.need === "level") return ctx.vocabulary.measuring.levels[option as Level] ?? [];
+  if (gap.need === "item") return ctx.vocabulary.items[option] ?? [];
+  return [];
+}
+
+/** What a draft's records are logged under. */
+export const sourceOf = (draft: Draft): string => draft.message ?? draft.id;
+
+/** The bikes without what an earlier version of the draft's own message logged: the new version is not held against the old. */
+export async function withoutOwn(q: Repos, draft: Draft, all: readonly Garaged[]): Promise<readonly Garaged[]> {
+  if (draft.message === null) return all;
+  const [readings, work] = [await q.readings.ofMessage(draft.message), await q.work.ofMessage(draft.message)];
+  return all.map((g) => without(g, readings, work));
+}
+
+/** Fills the first gap of a draft with the option chosen, and logs the set or asks on. */
+export async function answered(q: Repos, ctx: Ctx, whole: readonly Garaged[], draft: Draft, choice: string): Promise<MessageOutcome> {
+  const all = await withoutOwn(q, draft, whole);
+  const { at, gap } = questionOf(draft, all);
+  const filled = draft.intents.map((intent, n) => (n === at || sharesGap(intent, gap) ? fill(intent, gap, choice, all) : intent));
+  // A bike sold or retired since the question was asked: nothing more is logged for it.
+  if (filled.some((intent) => intent.bike !== null && !all.some((g) => g.bike.id === intent.bike))) {
+    await q.drafts.change({ ...draft, state: "let go", rev: draft.rev + 1 });
+    return { is: "bike gone" };
+  }
+  const held = heldAgainst(filled, all, todayOf(ctx));
+  const open = held.some((intent) => intent.gaps.length > 0);
+  const next: Draft = { ...draft, intents: held, rev: draft.rev + 1, state: open ? "open" : "logged" };
+  await q.drafts.change(next);
+  return open ? { is: "asked", question: questionOf(next, all) } : logged(q, ctx, all, held, sourceOf(draft), true);
+}
+
+/** One answer fills the same gap of every part of the message: the bike, or the unit of both pressures. */
+function sharesGap(intent: Intent, gap: Gap): boolean {
+  const first = intent.gaps[0];
+  if (first === undefined || first.need !== gap.need) return false;
+  if (gap.need === "bike" && first.need === "bike") return first.named === gap.named;
+  if (gap.need === "sure" && first.need === "sure") return gap.because === "warm" && first.because === "warm";
+  return gap.need === "unit" && first.need === "unit" && first.options.join() === gap.options.join();
+}
+
+function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[]): Intent {
+  const rest = intent.gaps.slice(1);
+  const n = Number(choice);
+  switch (gap.need) {
+    case "bike": {
+      const bike = gap.options[n] ?? null;
+      const unit = all.find((g) => g.bike.id === bike)?.unit ?? null;
+      // A unit typed for a dial that counts in another is asked about, as it would have been had the bike been named.
+      const typed = intent.do === "log reading" ? (intent.kind === "odometer" ? intent.unit : null) : (intent.odometer?.unit ?? null);
+      const other: readonly Gap[] = typed !== null && unit !== null && typed !== unit ? [{ need: "unit", options: [typed, unit] }] : [];
+      if (intent.do === "log reading") return { ...intent, bike, unit: intent.unit ?? (intent.kind === "odometer" ? unit : null), gaps: [...rest, ...other] };
+      return { ...intent, bike, gaps: [...rest, ...other] };
+    }
+    case "kind": {
+      const kind = gap.options[n];
+      if (intent.do !== "log reading" || kind === undefined) return intent;
+      const { ask } = kindRow(kind);
+      return { ...intent, kind, gaps: [...(intent.place === null && ask.length > 0 ? [{ need: "place" as const, options: ask }] : []), ...rest] };
+    }
+    case "level":
+      return intent.do === "log reading" ? { ...intent, value: gap.options[n] ?? intent.value, gaps: rest } : intent;
+    case "place":
+      return intent.do === "log reading" ? { ...intent, place: gap.options[n] ?? null, gaps: rest } : intent;
+    case "defect":
+      return { ...intent, gaps: rest };
+    case "unit": {
+      const unit = gap.options[n] ?? null;
+      if (intent.do === "log reading") return { ...intent, unit, gaps: rest };
+      return { ...intent, odometer: intent.odometer === null ? null : { ...intent.odometer, unit: unit as DistanceUnit }, gaps: rest };
+    }
+    case "number": {
+      const value = gap.options[n] ?? 0;
+      if (intent.do === "log reading") return { ...intent, value, gaps: rest };
+      return { ...intent, odometer: intent.odometer === null ? null : { ...intent.odometer, value }, gaps: rest };
+    }
+    case "item": {
+      const item = gap.options[n];
+      return intent.do === "record work" && item !== undefined ? { ...intent, items: [item], gaps: rest } : intent;
+    }
+    case "date": {
+      const on = gap.options[n];
+      if (on === undefined) return intent;
+      return intent.do !== "record work" ? { ...intent, on, gaps: rest } : { ...intent, on: { from: on, to: on, typed: gap.typed }, gaps: rest };
+    }
+    case "sure":
+      if (choice === "no figure" && intent.do !== "log reading") return { ...intent, odometer: null, gaps: rest };
+      // Read cold after all: the figure itself is still held against what a bike can show.
+      return gap.because === "warm" || gap.because === "trip" ? { ...intent, gaps: rest } : { ...intent, sure: true, gaps: rest };
+  }
+}

@@ -1,0 +1,147 @@
+// A set of intents: held against history, and logged whole or kept as a draft that asks.
+
+import type { Defect } from "../core/defect.ts";
+import type { Intent } from "../core/reading/intent.ts";
+import type { Due, Status } from "../core/schedule/facts.ts";
+import type { Taken } from "../core/schedule/measured.ts";
+import type { Draft } from "../store/drafts.ts";
+import type { Repos } from "../store/store.ts";
+import { defectRow } from "../trade/defects.ts";
+import { type Ctx, todayOf } from "./context.ts";
+import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
+import { type DefectShown, defectShown } from "./defect-shown.ts";
+import { fluidsPut } from "./fluids.ts";
+import { duesOf, type Garaged, itemOf, pick, withMore } from "./garage.ts";
+import { type JudgedOn, judgeTaken, type Rig } from "./judge.ts";
+import type { MessageOutcome, NamedBike, News } from "./message-outcome.ts";
+import { questionOf } from "./question.ts";
+import { rigsFor } from "./rig.ts";
+import { asMeasured, asOdometers, heldAgainst, type Saved, save } from "./settle.ts";
+import { noteVerdicts } from "./verdict-defects.ts";
+
+/** Where intents came from: `source` marks the records, `message` is the message to link to. */
+export type Origin = {
+  readonly source: string;
+  readonly typed: string;
+  readonly message: string | null /** records of this source may be there from before */;
+  readonly again?: true;
+};
+
+/** Logs a whole set, or keeps it as a draft and asks the first question. */
+export async function settle(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], origin: Origin): Promise<MessageOutcome> {
+  const held = heldAgainst(intents, all, todayOf(ctx));
+  // What an earlier version of the message left open is asked no more.
+  if (origin.again === true && origin.message !== null) await q.drafts.letGoOfMessage(origin.message);
+  if (held.every((intent) => intent.gaps.length === 0)) return logged(q, ctx, all, held, origin.source, origin.again ?? false);
+  const draft: Draft = {
+    id: ctx.newId(),
+    owner: ctx.who.member,
+    group: ctx.who.group,
+    channel: ctx.who.channel,
+    message: origin.message,
+    typed: origin.typed,
+    intents: held,
+    state: "open",
+    rev: 1,
+    at: ctx.now,
+  };
+  await q.drafts.add(draft);
+  return { is: "asked", question: questionOf(draft, all) };
+}
+
+/** Saves and says what became more urgent by it. */
+export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], source: string, again: boolean): Promise<MessageOutcome> {
+  const first = again ? await nextOf(q, source) : 0;
+  // What an earlier version of the message logged gives way to this one.
+  const reopened = again ? await withdrawAll(q, ctx, await recordsOf(q, source), "amended") : [];
+  const standing = reopened.length === 0 ? all : all.map((g) => ({ ...g, defects: [...g.defects, ...reopened.filter((d) => d.bike === g.bike.id)] }));
+  const saved = await save(q, ctx, intents, standing, source, first);
+  const touched = standing.filter((g) => allOf(saved).some((record) => record.bike === g.bike.id));
+  const rigs = await rigsFor(q, touched, saved.readings);
+  const judged = touched.flatMap((g) => asMeasured(saved.readings, g.bike.id).flatMap((taken) => judgedOn(g, taken, rigs.get(g.bike.id) ?? g.rig)));
+  const news = touched.flatMap((g) => {
+    const after = withMore(
+      { ...g, rig: rigs.get(g.bike.id) ?? g.rig },
+      {
+        odometers: asOdometers(saved.readings, g.bike.id),
+        measured: asMeasured(saved.readings, g.bike.id),
+        work: saved.work.filter((w) => w.bike === g.bike.id),
+      },
+    );
+    return newsBetween(ctx, g, after);
+  });
+  const fluids = fluidsPut(saved.work, touched);
+  // What must not be in there mends nothing.
+  const mending = saved.work.filter(({ bike }) => !fluids.some((each) => each.bike === bike && each.worth === null));
+  const next = first + saved.readings.length + saved.work.length + saved.defects.length;
+  const verdicts = await noteVerdicts(q, ctx, touched, { judged, readings: saved.readings, work: mending }, source, next);
+  const closed = [...saved.closed, ...verdicts.closed];
+  return {
+    ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, [...saved.defects, ...verdicts.noted]) },
+    ...{
+      closed: shownOn(touched, closed),
+      mayClose: mayClose(touched, { ...saved, work: mending, closed }),
+      bikes: touched.map(named),
+      news,
+      judged,
+      fluids,
+      withdrawn: [],
+    },
+  };
+}
+
+function judgedOn(g: Garaged, taken: Taken, rig: Rig): readonly JudgedOn[] {
+  const judged = judgeTaken(taken, rig);
+  return judged === null ? [] : [{ bike: g.bike.id, ...judged, first: !g.measured.some(({ kind }) => kind === judged.kind) }];
+}
+
+/** Open defects that work of this kind can mend, and that it did not name: the member says whether it did. */
+function mayClose(bikes: readonly Garaged[], saved: Saved): { readonly defect: DefectShown; readonly work: string }[] {
+  return saved.work.flatMap((record) => {
+    const g = pick(bikes, record.bike);
+    const worked = new Set<string>(record.items.filter(({ outcome }) => outcome !== "could not do").map(({ item }) => item));
+    const open = g?.defects.filter((defect) => !saved.closed.some(({ id }) => id === defect.id)) ?? [];
+    const mended = open.filter((defect) => defectRow(defect.kind)?.mends.some((item) => worked.has(item)) === true);
+    return mended.slice(0, 3).flatMap((defect) => shownOn(bikes, [defect]).map((shown) => ({ defect: shown, work: record.id })));
+  });
+}
+
+/** Where to go on counting the records of a source, withdrawn ones included. */
+export const nextOf = async (q: Repos, source: string): Promise<number> =>
+  Math.max(await q.readings.nextOrdinal(source), await q.work.nextOrdinal(source), await q.defects.nextOrdinal(source));
+
+/** Defects with what an answer needs of their bikes. */
+export const shownOn = (bikes: readonly Garaged[], defects: readonly Defect[]): DefectShown[] =>
+  defects.flatMap((defect) => {
+    const g = pick(bikes, defect.bike);
+    return g === null ? [] : [defectShown(g, defect)];
+  });
+
+export const named = (g: Garaged): NamedBike => ({ id: g.bike.id, nickname: g.bike.nickname, unit: g.unit });
+
+const RANK: Record<Status, number> = { "no record": 0, good: 0, soon: 1, due: 2, overdue: 3 };
+
+/** Items worth a word by themselves: coming up, due or overdue, and no habit. */
+export const isPressing = (due: Due): boolean => !due.habit && RANK[due.status] > 0;
+
+/** What became more urgent between two states of a bike. Mostly nothing presses after, and what was before need not be worked out. */
+function newsBetween(ctx: Ctx, before: Garaged, after: Garaged): News[] {
+  const pressing = duesOf(after).filter(isPressing);
+  if (pressing.length === 0) return [];
+  const was = new Map(duesOf(before).map((due) => [due.item, due.status]));
+  return newsOf(
+    ctx,
+    before,
+    pressing.filter((due) => RANK[due.status] > RANK[was.get(due.item) ?? "good"]),
+  );
+}
+
+/** Items of a bike as news. */
+export const newsOf = (ctx: Ctx, g: Garaged, dues: readonly Due[]): News[] =>
+  dues.map((due) => ({
+    bike: g.bike.id,
+    nickname: g.bike.nickname,
+    item: due.item,
+    called: ctx.itemName(due.item, itemOf(g, due.item)?.called ?? null),
+    status: due.status,
+  }));

@@ -1,0 +1,78 @@
+// A plain message as it was heard, and what came of it, as data.
+
+import type { BikeId, ItemKey } from "../core/ids.ts";
+import type { DistanceUnit } from "../core/quantity/distance.ts";
+import type { Refusal } from "../core/refusal.ts";
+import type { Status } from "../core/schedule/facts.ts";
+import type { ReadingRecord } from "../store/readings.ts";
+import type { WorkRecord } from "../store/work.ts";
+import type { ConvertAnswer } from "./convert.ts";
+import type { DefectShown } from "./defect-shown.ts";
+import type { FluidPut } from "./fluids.ts";
+import type { JudgedOn } from "./judge.ts";
+import type { Question } from "./question.ts";
+
+/** `again`: the message was heard before, so that records of it may be there, withdrawn ones included. */
+export type Heard = {
+  readonly message: string;
+  readonly text: string;
+  readonly addressed: boolean;
+  readonly again?: true;
+  /** What it replies to: the message, and the subjects of what can be pressed there. Null: it replies to nothing. */
+  readonly answers: { readonly message: string; readonly subjects: readonly string[] } | null;
+};
+
+/** An item that this message made more urgent. */
+export type News = { readonly bike: BikeId; readonly nickname: string; readonly item: ItemKey; readonly called: string; readonly status: Status };
+
+/** A bike as an answer names it. */
+export type NamedBike = { readonly id: BikeId; readonly nickname: string; readonly unit: DistanceUnit };
+
+/** A nickname and an odometer, as typed. */
+export type FirstSeen = { readonly name: string | null; readonly odometer: string | null };
+
+export type MessageOutcome =
+  | { readonly is: "silence" }
+  /** `gone`: bikes there were, now sold or retired. `seen`: what the message says of a first one. */
+  | { readonly is: "no bikes"; readonly gone: readonly string[]; readonly seen: FirstSeen }
+  | { readonly is: "too long" }
+  | { readonly is: "not understood"; readonly bikes: readonly string[] }
+  | { readonly is: "seen before" }
+  /** What was asked is of a bike sold or retired since. */
+  | { readonly is: "bike gone" }
+  /** An edit without anything to log; what the message logged before still stands. */
+  | {
+      readonly is: "stands";
+      readonly source: string;
+      readonly readings: readonly ReadingRecord[];
+      readonly work: readonly WorkRecord[];
+      readonly defects: readonly DefectShown[];
+      readonly bikes: readonly NamedBike[];
+    }
+  /** An edit of a message whose log was taken back. */
+  | { readonly is: "taken back" }
+  /** Another member's message. */
+  | { readonly is: "not yours" }
+  | {
+      readonly is: "logged";
+      readonly source: string;
+      readonly readings: readonly ReadingRecord[];
+      readonly work: readonly WorkRecord[];
+      readonly defects: readonly DefectShown[];
+      /** Open defects that the work closed, and those that it may have. */
+      readonly closed: readonly DefectShown[];
+      readonly mayClose: readonly { readonly defect: DefectShown; readonly work: string }[];
+      readonly bikes: readonly NamedBike[];
+      readonly news: readonly News[];
+      /** What came of judging these readings. */
+      readonly judged?: readonly JudgedOn[];
+      /** Fluids put into brakes that are fitted with another. */
+      readonly fluids?: readonly FluidPut[];
+      /** Earlier readings that were withdrawn as slips for this one's sake. */
+      readonly withdrawn: readonly ReadingRecord[];
+    }
+  | { readonly is: "asked"; readonly question: Question }
+  /** A question about units, asked of the bot by name. */
+  | { readonly is: "converted"; readonly conversion: ConvertAnswer }
+  /** A question about units that has no answer as it was put. */
+  | { readonly is: "cannot convert"; readonly why: Refusal };

@@ -1,0 +1,53 @@
+// What a draft still asks, with what is needed to put the question.
+
+import { type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
+import type { Gap, Intent } from "../core/reading/intent.ts";
+import { LEVELS } from "../core/reading/kinds.ts";
+import { dialAt } from "../core/usage/track.ts";
+import type { Draft } from "../store/drafts.ts";
+import { type Garaged, itemsOf } from "./garage.ts";
+import { strangeAgainst } from "./settle.ts";
+
+export type Question = {
+  readonly draft: string;
+  readonly rev: number;
+  readonly typed: string;
+  /** The intent asked about, and which of its gaps. */
+  readonly intent: Intent;
+  readonly at: number;
+  readonly gap: Gap;
+  /** What each option of the gap is called. */
+  readonly options: readonly string[];
+  /** For a strange odometer figure: what is on record. */
+  readonly last: { readonly figure: number; readonly unit: DistanceUnit; readonly on: string } | null;
+  readonly nickname: string | null;
+};
+
+/** The first open question of a draft, with what is needed to ask it. */
+export function questionOf(draft: Draft, all: readonly Garaged[]): Question {
+  const at = draft.intents.findIndex((intent) => intent.gaps.length > 0);
+  const intent = draft.intents[at];
+  const gap = intent?.gaps[0];
+  if (intent === undefined || gap === undefined) throw new Error("a draft without a question");
+  const g = all.find((each) => each.bike.id === intent.bike) ?? null;
+  const last = g === null ? null : (strangeAgainst(intent, g) ?? g.track.points.at(-1) ?? null);
+  return {
+    draft: draft.id,
+    rev: draft.rev,
+    typed: draft.typed,
+    intent,
+    at,
+    gap,
+    options: optionsOf(gap, all),
+    last: g === null || last === null ? null : { figure: dialAt(g.track, last.ridden) / TENTHS_OF_MM[g.unit], unit: g.unit, on: last.on },
+    nickname: g?.bike.nickname ?? null,
+  };
+}
+
+function optionsOf(gap: Gap, all: readonly Garaged[]): readonly string[] {
+  if (gap.need === "sure" || gap.need === "defect") return [];
+  if (gap.need === "bike") return gap.options.map((id) => all.find((g) => g.bike.id === id)?.bike.nickname ?? id);
+  if (gap.need === "item") return gap.options.map((key) => all.flatMap(itemsOf).find((item) => item.key === key)?.called ?? key);
+  if (gap.need === "level") return gap.options.map((n) => LEVELS[n] ?? String(n));
+  return gap.options.map(String);
+}
