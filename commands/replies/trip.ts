@@ -7,6 +7,7 @@ import type { TripAnswer, TripShown } from "../../src/usecases/trip.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { distance, localDate, unit } from "../shapes.ts";
 import { press, said } from "./said.ts";
+import { specButton } from "./spec.ts";
 
 export function sayTrips({ trips, did, replaced }: TripAnswer, words: Words): Said {
   if (did === "called off") return said(trips.map(words.trip.calledOff));
@@ -17,23 +18,29 @@ export function sayTrips({ trips, did, replaced }: TripAnswer, words: Words): Sa
   const { labels } = words.trip;
   return said(lines, {
     caution: words.caution(caution),
-    actions: trips.flatMap(({ trip, bike, nickname }) => [
-      press("check-begin", `${bike}.pre-trip`, labels.check(nickname)),
-      press("trip-off", trip, labels.off),
-      press("show-due", bike, labels.due),
+    actions: trips.flatMap((shown) => [
+      press("check-begin", `${shown.bike}.pre-trip`, labels.check(shown.nickname)),
+      press("trip-off", shown.trip, labels.off),
+      press("show-due", shown.bike, labels.due),
+      ...pressuresMissing(shown).map(({ at }) => specButton(shown, `${at} tyre pressure`, shown.use, labels.pressure(at, shown.use), words)),
     ]),
   });
 }
+
+/** What is not known for the load that the trip is ridden with. */
+const pressuresMissing = ({ use, pressures }: TripShown): TripShown["pressures"] => (use === "solo" ? [] : pressures.filter(({ loaded }) => loaded === null));
 
 function linesOf(trip: TripShown, words: Words): string[] {
   const w = words.trip;
   const lines = [w.head(trip)];
   if (trip.defects > 0) lines.push(w.defects(trip.defects));
+  if (trip.ungraded > 0) lines.push(w.ungraded(trip.ungraded));
   if (trip.start === null) lines.push(w.noStart());
-  if (trip.items.length === 0 && trip.wear.every(({ is }) => is === "enough")) lines.push(w.nothing());
+  if (trip.unknown.length > 0) lines.push(w.unknown(trip.unknown));
+  if (isQuiet(trip)) lines.push(w.nothing());
   for (const when of ["before", "during", "after"] as const) {
     const here = trip.items.filter((item) => item.when === when);
-    const wear = when === "before" ? trip.wear.map((worn) => w.wear(worn, trip)) : [];
+    const wear = when === "before" ? [...trip.wear.map((worn) => w.wear(worn, trip)), ...trip.nearing.map((worn) => w.nearing(worn, trip))] : [];
     if (here.length + wear.length > 0)
       lines.push(
         w.heading[when],
@@ -49,9 +56,13 @@ function linesOf(trip: TripShown, words: Words): string[] {
   }
   const faster = trip.wear.length === 0 ? null : w.faster(trip.use);
   if (faster !== null) lines.push(faster);
-  if (trip.unmeasured.length > 0) lines.push(w.unmeasured(trip.unmeasured));
+  if (trip.unmeasured.length > 0) lines.push(w.unmeasured(trip.unmeasured, trip));
   return [...lines, ...w.pressures(trip.use, trip.pressures), w.kit(trip.kit), w.daily(trip.daily)];
 }
+
+/** Nothing of it wants a word: only then may it be said that nothing falls due. */
+const isQuiet = ({ items, wear, nearing, unknown }: TripShown): boolean =>
+  items.length + nearing.length + unknown.length === 0 && wear.every(({ is }) => is === "enough");
 
 type TripItem = TripShown["items"][number];
 
@@ -92,7 +103,10 @@ export const tripAnswer = z.object({
       ),
       wear: z.array(z.object({ is: z.enum(["enough", "not enough"]), left, part: z.string(), value: z.number(), unit: z.string(), limit: z.number() })),
       unmeasured: z.array(z.string()),
+      nearing: z.array(z.object({ part: z.string(), value: z.number(), unit: z.string(), limit: z.number() })),
       defects: z.number(),
+      ungraded: z.number(),
+      unknown: z.array(z.string()),
       pressures: z.array(z.object({ at: z.enum(["front", "rear"]), loaded: z.string().nullable(), solo: z.string().nullable() })),
       kit: z.array(z.string()),
       daily: z.array(z.string()),

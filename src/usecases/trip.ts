@@ -5,6 +5,7 @@ import type { LocalDate } from "../core/calendar/dates.ts";
 import { isFitted } from "../core/equipment.ts";
 import { between, type DistanceUnit, type Ridden, type Stretch, stretchOf } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
+import { doTheseFirst } from "../core/schedule/do-these-first.ts";
 import type { SpecUse } from "../core/spec/spec.ts";
 import { type Lasting, lasts, type OnTrip, onTrip, type Trip } from "../core/trip/trip.ts";
 import { riddenOnDay } from "../core/usage/track.ts";
@@ -13,16 +14,17 @@ import type { TripRecord } from "../store/bikes.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import { DAILY_CARD, type DailyKey, FASTER, type KitKey, TRIP_KIT } from "../trade/trip.ts";
 import { type Ctx, todayOf } from "./context.ts";
-import { type Garaged, itemOf, pick } from "./garage.ts";
+import { duesOf, type Garaged, itemOf, pick } from "./garage.ts";
 import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
-import { specFor, specsOf } from "./specs.ts";
+import { specFor, specsOf, typedWithUnit } from "./specs.ts";
 import { WORN_KINDS, wornParts } from "./wear.ts";
 import { whichBike } from "./which-bike.ts";
 
 export type TripWear = Lasting & { readonly part: string; readonly value: number; readonly unit: UnitId; readonly limit: number };
+export type TripNearing = { readonly part: string; readonly value: number; readonly unit: UnitId; readonly limit: number };
 export type TripShown = {
   readonly trip: string;
   readonly bike: string;
@@ -39,8 +41,13 @@ export type TripShown = {
   readonly wear: readonly TripWear[];
   /** Of tyres and pads: what was never measured, or too little. */
   readonly unmeasured: readonly string[];
-  /** Open defects that are not to be ridden on. */
+  /** Tyres and pads at or near their limit of which nothing says how far they go. */
+  readonly nearing: readonly TripNearing[];
+  /** Open defects that are not to be ridden on, and those nobody has graded yet. */
   readonly defects: number;
+  readonly ungraded: number;
+  /** What a used bike wants first and has no record of, by name. */
+  readonly unknown: readonly string[];
   readonly pressures: readonly { readonly at: "front" | "rear"; readonly loaded: string | null; readonly solo: string | null }[];
   readonly kit: readonly KitKey[];
   readonly daily: readonly DailyKey[];
@@ -113,17 +120,26 @@ async function tripShown(q: Repos, ctx: Ctx, g: Garaged, trip: TripRecord): Prom
   const start = startOf(g, trip);
   const specs = await specsOf(q, g.bike, g.bike.homeGroup);
   const taken = (await q.readings.everyTaken([g.bike.id], WORN_KINDS)).get(g.bike.id) ?? [];
-  const { wear, unmeasured } = wearOn(g, trip, start, taken);
+  const { wear, unmeasured, nearing } = wearOn(g, trip, start, taken);
+  const items = onTrip(g.facts, g.at, trip, start).map((each) => ({
+    ...each,
+    name: nameIn(ctx, g, each.item),
+    caution: itemOf(g, each.item)?.caution ?? null,
+  }));
+  const named = new Set(items.map(({ item }) => item));
   const value = (key: "front tyre pressure" | "rear tyre pressure", use: SpecUse): string | null => {
     const settled = specFor(specs, g.bike, key, use);
-    return settled.is === "one" ? settled.spec.typed : null;
+    return settled.is === "one" ? typedWithUnit(settled.spec) : null;
   };
   return {
     ...{ trip: trip.id, bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit },
     ...{ from: trip.from, to: trip.to, distance: trip.distance, use: trip.use, typed: trip.typed, start },
-    items: onTrip(g.facts, g.at, trip, start).map((each) => ({ ...each, name: nameIn(ctx, g, each.item), caution: itemOf(g, each.item)?.caution ?? null })),
-    ...{ wear, unmeasured },
+    ...{ items, wear, unmeasured, nearing },
     defects: g.defects.filter(({ grade }) => grade === "do not ride").length,
+    ungraded: g.defects.filter(({ grade }) => grade === null).length,
+    unknown: doTheseFirst(duesOf(g), g.plan)
+      .filter((item) => !named.has(item))
+      .map((item) => nameIn(ctx, g, item)),
     pressures: (["front", "rear"] as const).map((at) => ({ at, loaded: value(`${at} tyre pressure`, trip.use), solo: value(`${at} tyre pressure`, "solo") })),
     kit: fitting(TRIP_KIT, g),
     daily: fitting(DAILY_CARD, g),
@@ -140,10 +156,16 @@ function startOf(g: Garaged, trip: Trip): Ridden | null {
   return g.at.forecast.riddenOn(addDays(trip.from, -1))?.likely ?? g.at.ridden;
 }
 
-function wearOn(g: Garaged, trip: TripRecord, start: Ridden | null, taken: Parameters<typeof wornParts>[1]): Pick<TripShown, "wear" | "unmeasured"> {
+function wearOn(
+  g: Garaged,
+  trip: TripRecord,
+  start: Ridden | null,
+  taken: Parameters<typeof wornParts>[1],
+): Pick<TripShown, "wear" | "unmeasured" | "nearing"> {
   const parts = wornParts(g, taken);
   const wear: TripWear[] = [];
   const unmeasured: string[] = [];
+  const nearing: TripNearing[] = [];
   for (const { part, place, wear: line } of parts) {
     const kind = part.endsWith("tread") ? "tread" : "pad thickness";
     const last = taken.findLast((each) => each.kind === kind && each.place === place);
@@ -157,8 +179,9 @@ function wearOn(g: Garaged, trip: TripRecord, start: Ridden | null, taken: Param
       wear.push({ is: "not enough", left: { low: none, likely: none, high: none }, part, value: last.value, unit, limit });
     } else if (line.is === "line" && start !== null && at !== null)
       wear.push({ ...lasts(line.left, between(at.likely, start), trip.distance, FASTER[trip.use].times), part, value: last.value, unit, limit });
-    else unmeasured.push(part);
+    else if (judged?.judgement.is === "within") unmeasured.push(part);
+    else nearing.push({ part, value: last.value, unit, limit });
   }
   for (const place of ["front", "rear"] as const) if (!parts.some(({ part }) => part === `${place} tread`)) unmeasured.push(`${place} tread`);
-  return { wear, unmeasured };
+  return { wear, unmeasured, nearing };
 }

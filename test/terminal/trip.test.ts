@@ -85,3 +85,46 @@ test("what cannot be planned says why; nobody else calls it off", async () => {
   expect((await t.one({ as: "Tom", in: "dm", press: button(planned, "Call it off") })).data.refused.why).toBe("gone");
   await t.close();
 });
+
+test("two-up, a pressure that is known for riding solo only is not said for two; it is asked for, and said back to normal once both are known", async () => {
+  const t = await ridden();
+  await run(t, "/spec what:front tyre pressure value:34 psi");
+  await run(t, "/spec what:rear tyre pressure solo value:36 psi");
+  await run(t, "/spec what:rear tyre pressure two-up value:42 psi");
+  const plan = "/trip plan:300 mi on 4 April load:two-up";
+  const asked = await run(t, plan);
+  expect(asked.text).toContain("Pressures two-up: rear 42 psi.");
+  expect(asked.text).toContain("Pressure two-up, front: not known.");
+  expect(asked.text).toContain("Solo it is front 34 psi, which is not taken for this load.");
+  expect(asked.text).toContain("Back to normal on return: rear 36 psi.");
+  await t.one({ ...dm, fill: button(asked, "Enter front pressure two-up"), fields: { value: "36 psi" } });
+  const known = await run(t, plan);
+  expect(known.text).toContain("Pressures two-up: front 36 psi and rear 42 psi.");
+  expect(known.text).toContain("Back to normal on return: front 34 psi and rear 36 psi.");
+  expect(known.actions.map(({ label }) => label)).not.toContain("Enter front pressure two-up");
+  await t.close();
+});
+
+describe("before a trip nothing is passed over:", () => {
+  test("a used bike with no history is told what nobody knows, and never that nothing falls due", async () => {
+    const t = await talk("2026-11-26T09:00:00Z");
+    await run(t, "/bike add name:Wren kind:chain-drive twin odometer:23,000 km");
+    const shown = await run(t, "/trip plan:300 km from tomorrow for 2 days");
+    expect(shown.text).toMatch(/Nothing on record says when [^\n]*brake fluid[^\n]* were last done: look before you go/u);
+    expect(shown.text).not.toContain("Nothing on record falls due before");
+    expect(shown.text).toContain("measure twice, some hundred kilometres apart");
+    await t.close();
+  });
+
+  test("a defect that nobody graded and a tyre near its limit with one reading are named", async () => {
+    const t = await talk("2026-11-26T09:00:00Z");
+    await run(t, "/bike add name:Heron kind:chain-drive twin odometer:12,000 mi");
+    await t.one({ ...dm, say: "rear tread 1.1 mm on Heron" });
+    await t.one({ ...dm, say: "Heron weeping oil at the left cover" });
+    const shown = await run(t, "/trip plan:300 mi from tomorrow for 2 days");
+    expect(shown.data.trips[0]).toMatchObject({ ungraded: 1, nearing: [{ part: "rear tread", value: 1.1 }], unmeasured: ["front tread"] });
+    expect(shown.text).toContain("One defect is not graded yet: /due names it.");
+    expect(shown.text).toMatch(/- Rear tyre: 1\.1 mm, limit 0\.8 mm, and nothing says how fast it wears\. Fit before 27 November/u);
+    await t.close();
+  });
+});

@@ -83,6 +83,10 @@ export const tripWords = (p: Printer, today: LocalDate) => {
     none: (): string => "No trip is planned. Plan one with /trip plan:2,800 mi from 12 June to 30 June bike:Heron.",
     defects: (n: number): string =>
       `${n === 1 ? "One defect is" : `${n} defects are`} not to be ridden on: /due names ${n === 1 ? "it" : "them"}. First of all put that right.`,
+    ungraded: (n: number): string =>
+      `${n === 1 ? "One defect is" : `${n} defects are`} not graded yet: /due names ${n === 1 ? "it" : "them"}. Say first whether you can ride with ${n === 1 ? "it" : "them"}.`,
+    unknown: (names: readonly string[]): string =>
+      `Nothing on record says when ${p.list(names.map(lowered))} ${names.length === 1 ? "was" : "were"} last done: look before you go, or log what you know with /work.`,
     heading: { before: "Before you go:", during: "On the way:", after: "Due soon after:" },
     /** Items that share when and where; `names` in the order in which they fall due. */
     items: (names: readonly string[], each: Item, { unit, from }: TripHead): string => {
@@ -111,8 +115,12 @@ export const tripWords = (p: Printer, today: LocalDate) => {
       const what = worn.is === "enough" ? "" : ` ${part?.fit ?? "Change it"} before ${p.date(from, today)}.`;
       return `- ${part?.name ?? worn.part}: ${worn.is}. ${value}; ${left}, trip ${far(distance, unit)}.${what}`;
     },
-    unmeasured: (parts: readonly string[]): string =>
-      `Nothing says how long ${p.list(parts.map((part) => lowered(PARTS[part]?.name ?? part)))} will last: measure twice, some hundred miles apart, before you go.`,
+    nearing: (worn: Pick<Worn, "part" | "value" | "unit" | "limit">, { from }: TripHead): string => {
+      const part = PARTS[worn.part];
+      return `- ${part?.name ?? worn.part}: ${p.amount(worn.value, worn.unit)}, limit ${p.amount(worn.limit, worn.unit)}, and nothing says how fast it wears. ${part?.fit ?? "Change it"} before ${p.date(from, today)}, or measure again before you count on it.`;
+    },
+    unmeasured: (parts: readonly string[], { unit }: TripHead): string =>
+      `Nothing says how long ${p.list(parts.map((part) => lowered(PARTS[part]?.name ?? part)))} will last: measure twice, some hundred ${unit === "mi" ? "miles" : "kilometres"} apart, before you go.`,
     noStart: (): string => "Nothing says where the odometer will stand at the start, so only dates are judged: log a reading.",
     nothing: (): string => "Nothing on record falls due before, on the way or soon after.",
     pressures: (
@@ -120,11 +128,18 @@ export const tripWords = (p: Printer, today: LocalDate) => {
       of: readonly { readonly at: "front" | "rear"; readonly loaded: string | null; readonly solo: string | null }[],
     ): readonly string[] => {
       if (use === "solo") return [];
-      const known = of.filter(({ loaded }) => loaded !== null);
-      if (known.length === 0) return [`Pressures ${USES[use]}: from the bike's plate; note them once with /spec, and I say them here.`];
-      const back = of.filter(({ solo }) => solo !== null);
+      const [known, asked] = [of.filter(({ loaded }) => loaded !== null), of.filter(({ loaded }) => loaded === null)];
+      const solo = asked.filter((each) => each.solo !== null);
+      const instead = solo.length === 0 ? "" : ` Solo it is ${p.list(solo.map(({ at, solo: each }) => `${at} ${each}`))}, which is not taken for this load.`;
+      const back = known.filter(({ solo: each, loaded }) => each !== null && each !== loaded);
       return [
-        `Pressures ${USES[use]}: ${p.list(known.map(({ at, loaded }) => `${at} ${loaded}`))}.${back.length === 0 ? "" : ` Back to normal on return: ${p.list(back.map(({ at, solo }) => `${at} ${solo}`))}.`}`,
+        ...(known.length === 0 ? [] : [`Pressures ${USES[use]}: ${p.list(known.map(({ at, loaded }) => `${at} ${loaded}`))}.`]),
+        ...(asked.length === 0
+          ? []
+          : [
+              `Pressure ${USES[use]}, ${p.list(asked.map(({ at }) => at))}: not known. Read it off the bike's plate and enter it once; I say it here.${instead}`,
+            ]),
+        ...(back.length === 0 ? [] : [`Back to normal on return: ${p.list(back.map(({ at, solo: each }) => `${at} ${each}`))}.`]),
       ];
     },
     kit: (keys: readonly KitKey[]): string => `Carry: ${keys.map((key) => KIT_WORDS[key]).join("; ")}.`,
@@ -134,6 +149,7 @@ export const tripWords = (p: Printer, today: LocalDate) => {
       check: (nickname: string): string => `Check before the trip: ${nickname}`.slice(0, 80),
       off: "Call it off",
       due: "What is due",
+      pressure: (at: "front" | "rear", use: SpecUse): string => `Enter ${at} pressure ${USES[use]}`,
     },
   };
 };
