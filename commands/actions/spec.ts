@@ -1,7 +1,7 @@
 // Entering a spec by a form, and taking an entry back.
 
 import type { BikeId } from "../../src/core/ids.ts";
-import { SPEC_USES } from "../../src/core/spec/spec.ts";
+import { SPEC_USES, type SpecUse } from "../../src/core/spec/spec.ts";
 import { showBike } from "../../src/usecases/change-bike.ts";
 import { refused } from "../../src/usecases/refusals.ts";
 import { enterSpecParts, type SpecSaved, undoSpec } from "../../src/usecases/spec-set.ts";
@@ -11,22 +11,23 @@ import { saySaved, specForm } from "../replies/spec.ts";
 import { specSaved } from "../replies/spec-shapes.ts";
 
 const data = shapeOf<SpecSaved>(specSaved);
+const useOf = (said: string): SpecUse | null => SPEC_USES.find((each) => each === said) ?? null;
 
 export const enterSpecForm = handler<SpecSaved>({
   kind: "form",
   visibility: "private",
   data,
   open: async (ctx, { subject }, words) => {
-    const [bike = "", key = ""] = subject.split("/");
+    const [bike = "", key = "", use = ""] = subject.split("/");
     if (!isSpecKey(key)) return refused({ why: "gone" });
     const shown = await showBike(ctx, { bike });
-    return shown.is === "refused" ? shown : { is: "done", value: specForm(key, shown.value.nickname, words) };
+    return shown.is === "refused" ? shown : { is: "done", value: specForm(key, useOf(use), shown.value.nickname, words) };
   },
   run: async (ctx, { subject, fields }) => {
     const [bike = "", key = "", use = ""] = subject.split("/");
     if (!isSpecKey(key)) return refused({ why: "gone" });
     const { value = "", manual = "", edition = "", page = "" } = fields;
-    return enterSpecParts(ctx, { bike: bike as BikeId, key, use: SPEC_USES.find((each) => each === use) ?? null, value, manual, edition, page });
+    return enterSpecParts(ctx, { bike: bike as BikeId, key, use: useOf(use), value, manual, edition, page });
   },
   say: saySaved,
 });

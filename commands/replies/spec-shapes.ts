@@ -22,13 +22,14 @@ export const specAnswer = z.object({
   ...{ bike: z.string(), nickname: z.string(), model: z.string().nullable(), use, asked: z.boolean() },
   lines: z.array(
     z.object({
-      ...{ key, settled: z.boolean(), specs: z.array(shown), others: z.array(shown), byPage: z.boolean() },
+      ...{ key, settled: z.boolean(), specs: z.array(shown), others: z.array(shown), solo: shown.nullable(), byPage: z.boolean() },
       ...{ typical: z.tuple([z.number(), z.number()]).nullable(), unit: z.string().nullable() },
       ...{ afterwards: z.enum(AFTERWARDS).nullable(), caution: z.string().nullable() },
     }),
   ),
 });
-export const specSaved = z.object({ spec: z.string(), rev: z.number().int(), key, answer: specAnswer });
+const entry = { spec: z.string(), rev: z.number().int(), key };
+export const specSaved = z.object({ ...entry, also: z.object(entry).nullable(), answer: specAnswer });
 
 /** A row of an open table: which one, and what that one holds. */
 export const lookedUp = z.looseObject({ table: z.enum(["oil grade", "brake fluid", "tyre mark", "thread", "tread law", "resting volts"]) });

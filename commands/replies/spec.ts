@@ -19,7 +19,7 @@ export function saySpecs(answer: SpecAnswer, words: Words): Said {
   if (there.length > 0 && missing.length > 0) lines.push(specs.missingToo(missing.map(({ key }) => key)));
   const [only] = missing;
   if (there.length === 0) lines.push(...missing.slice(0, MOST_ASKED).flatMap((line) => unknown(line, answer, words)));
-  if (there.length === 0 && missing.length === 1 && only !== undefined) lines.push(specs.how(only.key));
+  if (there.length === 0 && missing.length === 1 && only !== undefined) lines.push(specs.how(only.key, answer.use));
   const caution = answer.lines.find((line) => line.caution !== null)?.caution ?? null;
   return said(lines, {
     caution: words.caution(caution),
@@ -36,31 +36,41 @@ function known({ key, settled, specs: all, others, byPage, afterwards }: SpecLin
   return [specs.line(key, first, afterwards), ...(others.length === 0 ? [] : [specs.otherwise(), ...others.map((each) => specs.says(each))])];
 }
 
-function unknown({ key, typical, unit }: SpecLine, answer: SpecAnswer, words: Words): readonly string[] {
+function unknown({ key, typical, unit, solo }: SpecLine, answer: SpecAnswer, words: Words): readonly string[] {
   const { specs } = words;
-  return [specs.missing(key, answer.use, answer.nickname), ...(typical === null || unit === null ? [] : [specs.typical(typical, unit)])];
+  const known = solo === null ? [] : [specs.onlySolo(solo)];
+  return [specs.missing(key, answer.use, answer.nickname), ...known, ...(typical === null || unit === null ? [] : [specs.typical(typical, unit)])];
 }
 
 function enterButton(answer: SpecAnswer, key: SpecKey, use: SpecUse | null, words: Words, several: boolean): Action {
   const label = several ? `${words.specs.labels.enter}: ${words.specs.name(key)}` : words.specs.labels.enter;
-  return formButton("spec-enter", `${answer.bike}/${key}/${use ?? ""}`, label, specForm(key, answer.nickname, words));
+  return specButton(answer, key, use, label, words);
 }
 
-export function specForm(key: SpecKey, nickname: string, words: Words): Form {
-  const form = words.specs.form(key, nickname);
+/** A button that opens the form for one spec of a bike, for the load it is for. */
+export const specButton = (of: { readonly bike: string; readonly nickname: string }, key: SpecKey, use: SpecUse | null, label: string, words: Words): Action =>
+  formButton("spec-enter", `${of.bike}/${key}/${use ?? ""}`, label, specForm(key, use, of.nickname, words));
+
+export function specForm(key: SpecKey, use: SpecUse | null, nickname: string, words: Words): Form {
+  const form = words.specs.form(key, use, nickname);
   const line = (name: string, label: string, required = false) => ({ name, label, kind: "line" as const, required, value: null, hint: null, options: [] });
   return { title: form.title, fields: [line("value", form.value, true), line("manual", form.manual), line("edition", form.edition), line("page", form.page)] };
 }
 
-export function saySaved({ answer, spec, rev, key }: SpecSaved, words: Words): Said {
+export function saySaved({ answer, also, ...entry }: SpecSaved, words: Words): Said {
   const { specs } = words;
   const [line] = answer.lines;
-  const own = line?.specs.concat(line.others).find((each) => each.id === spec);
+  const own = line?.specs.concat(line.others).find((each) => each.id === entry.spec);
   if (line === undefined || own === undefined) return said([specs.takenBack(answer.nickname)]);
   const warn = line.byPage && (own.source === null || own.source.page === null) ? [specs.noPage()] : [];
   const share = answer.model === null ? [specs.shareHint()] : [];
-  return said([...known(line, answer.use, words), "", specs.saved(answer.nickname, rev > 1), ...warn, ...share], {
+  const entries = also === null ? [entry] : [entry, also];
+  const undo = (key: SpecKey): string => (also === null ? specs.labels.undo : `${specs.labels.undo}: ${specs.name(key)}`);
+  return said([...answer.lines.flatMap((each) => known(each, answer.use, words)), "", specs.saved(answer.nickname, entry.rev > 1), ...warn, ...share], {
     caution: words.caution(line.caution),
-    actions: [press("spec-undo", spec, specs.labels.undo, rev), ...(warn.length > 0 ? [enterButton(answer, key, answer.use, words, false)] : [])],
+    actions: [
+      ...entries.map((each) => press("spec-undo", each.spec, undo(each.key), each.rev)),
+      ...(warn.length > 0 ? [enterButton(answer, entry.key, answer.use, words, false)] : []),
+    ],
   });
 }

@@ -7,6 +7,7 @@ import type { TripAnswer, TripShown } from "../../src/usecases/trip.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { distance, localDate, unit } from "../shapes.ts";
 import { press, said } from "./said.ts";
+import { specButton } from "./spec.ts";
 
 export function sayTrips({ trips, did, replaced }: TripAnswer, words: Words): Said {
   if (did === "called off") return said(trips.map(words.trip.calledOff));
@@ -17,13 +18,17 @@ export function sayTrips({ trips, did, replaced }: TripAnswer, words: Words): Sa
   const { labels } = words.trip;
   return said(lines, {
     caution: words.caution(caution),
-    actions: trips.flatMap(({ trip, bike, nickname }) => [
-      press("check-begin", `${bike}.pre-trip`, labels.check(nickname)),
-      press("trip-off", trip, labels.off),
-      press("show-due", bike, labels.due),
+    actions: trips.flatMap((shown) => [
+      press("check-begin", `${shown.bike}.pre-trip`, labels.check(shown.nickname)),
+      press("trip-off", shown.trip, labels.off),
+      press("show-due", shown.bike, labels.due),
+      ...pressuresMissing(shown).map(({ at }) => specButton(shown, `${at} tyre pressure`, shown.use, labels.pressure(at, shown.use), words)),
     ]),
   });
 }
+
+/** What is not known for the load that the trip is ridden with. */
+const pressuresMissing = ({ use, pressures }: TripShown): TripShown["pressures"] => (use === "solo" ? [] : pressures.filter(({ loaded }) => loaded === null));
 
 function linesOf(trip: TripShown, words: Words): string[] {
   const w = words.trip;

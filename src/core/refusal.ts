@@ -3,6 +3,7 @@
 import type { LocalDate } from "./calendar/dates.ts";
 import type { WhyNot } from "./quantity/conversion.ts";
 import type { DistanceUnit } from "./quantity/distance.ts";
+import type { UnitId } from "./quantity/units.ts";
 
 export type Refusal =
   | { readonly why: "no bikes yet" }
@@ -38,13 +39,24 @@ export type Refusal =
   | { readonly why: "not a temperature"; readonly typed: string }
   /** Specs: `keys` and `nearest` are rows of trade/spec-keys. */
   | { readonly why: "no such spec"; readonly typed: string; readonly nearest: readonly string[] }
-  | { readonly why: "which spec"; readonly typed: string; readonly keys: readonly string[] }
+  /** `value` as typed, so that nothing of it is lost. */
+  | { readonly why: "which spec"; readonly typed: string; readonly value: string; readonly keys: readonly string[] }
   | { readonly why: "not fitted"; readonly keys: readonly string[]; readonly nickname: string }
   | {
       readonly why: "not a spec";
       readonly key: string;
       readonly typed: string;
       readonly because: "not read" | "unit missing" | "other dimension" | "two figures";
+    }
+  /** Beyond what any bike asks for; `low` and `high` are canonical, shown in `unit`. `fits`: what was meant, perhaps. */
+  | {
+      readonly why: "spec out of range";
+      readonly key: string;
+      readonly typed: string;
+      readonly low: number;
+      readonly high: number;
+      readonly unit: UnitId;
+      readonly fits: readonly { readonly value: number; readonly unit: UnitId }[];
     }
   /** A check: of which bike, a figure that was not read, or an answer that cannot be. */
   | {

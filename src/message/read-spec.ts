@@ -22,7 +22,7 @@ export function readSpecFigure(typed: string, wants: Wants, usual: UnitId | null
   if (unit === null) return "unit missing";
   if (dimensionOf(unit) !== wants.holds) return "other dimension";
   const [from, to] = [toCanonical(amount.from, unit), toCanonical(amount.to, unit)].sort((a, b) => a - b) as [number, number];
-  if (from < 0 && wants.holds !== "length") return "not read";
+  if (from < 0 && wants.holds !== "length" && wants.holds !== "temperature") return "not read";
   if (amount.rest !== "") {
     // The same again in another unit, as plates print it.
     const again = parseAmount(amount.rest.replace(/^[(/=,\s]+/u, "").replace(/\)$/u, ""), units, numbers);
@@ -32,6 +32,31 @@ export function readSpecFigure(typed: string, wants: Wants, usual: UnitId | null
   const nominal = amount.nominal === null ? null : toCanonical(amount.nominal, unit);
   const end = bound ?? (from === to ? wants.end : "value");
   return { is: "figure", low: end === "most" ? null : from, high: end === "least" ? null : to, nominal, unit, step: amount.step };
+}
+
+/** A figure and words typed in one, in either order: "3.9 L 10W-40". Null where it is not both. */
+export function splitSpec(
+  typed: string,
+  holds: Dimension,
+  { units }: Vocabulary,
+  numbers: NumberStyle,
+): { readonly figure: string; readonly words: string } | null {
+  const isFigure = (text: string): boolean => {
+    const amount = parseAmount(text, units, numbers);
+    return amount.is === "amount" && amount.rest === "" && amount.unit !== null && dimensionOf(amount.unit) === holds;
+  };
+  const bare = (text: string): string => text.replace(/^[\s,;:+]+|[\s,;:+]+$/gu, "");
+  const ends = [...typed.matchAll(/[\s,;]+/gu)].map(({ index }) => index);
+  // The longest figure first: "3.9 L" before "3.9".
+  for (const at of ends.toReversed()) {
+    const [head, tail] = [bare(typed.slice(0, at)), bare(typed.slice(at))];
+    if (tail !== "" && isFigure(head)) return { figure: head, words: tail };
+  }
+  for (const at of ends) {
+    const [head, tail] = [bare(typed.slice(0, at)), bare(typed.slice(at))];
+    if (head !== "" && isFigure(tail)) return { figure: tail, words: head };
+  }
+  return null;
 }
 
 function boundedBy(typed: string, least: readonly string[], most: readonly string[]): { readonly bound: "least" | "most" | null; readonly left: string } {

@@ -90,6 +90,7 @@ export const JUDGED = {
   "clutch fluid level": level({ caution: "brake fluid" }),
   "oil level": level({ caution: "hot", items: { any: "engine-oil.inspect" } }),
   "coolant level": level({ needs: ["cold"], caution: "hot", items: { any: "coolant.inspect" } }),
+  "coolant strength": row({ fine: 1, near: 3, caution: "hot", specs: { any: "coolant strength" }, items: { any: "coolant.replace" } }),
   "clutch free play": row({ never: SOME_PLAY, fine: 0.5, near: 1, specs: { any: "clutch free play" }, items: { any: "clutch-free-play.adjust" } }),
   "throttle free play": row({
     never: SOME_PLAY,

@@ -18,12 +18,18 @@ export type SpecKeyRow = {
   readonly fits?: EquipmentRule;
   /** The unit that a bare figure is in. */
   readonly unit: UnitId | null;
+  /** What a manual can ask for on any bike, in the canonical unit: beyond it a slip is asked about. Common practice, widened; null for words. */
+  readonly plausible: Between | null;
+  /** The key of the words that are often typed behind the figure: "3.9 L 10W-40" is a fill and its grade. */
+  readonly beside?: string;
   /** Shown as typical where nothing is entered, never used to judge: in `unit`. Source of all: common practice, road bikes. */
   readonly typical?: readonly [from: number, to: number];
   /** What is done next where this torque is used: one of AFTERWARDS. */
   readonly afterwards?: Afterwards;
   readonly caution: CautionKey | null;
 };
+
+type Between = readonly [from: number, to: number];
 
 /** What follows the tightening of a joint; words/ has a sentence for each. */
 export const AFTERWARDS = ["slack again", "pump brake", "spin wheel", "turn steering", "new split pin", "new washer"] as const;
@@ -41,18 +47,26 @@ const FRONT_DISC = { frontBrake: ["disc"] } as const satisfies EquipmentRule;
 const REAR_DISC = { rearBrake: ["disc"] } as const satisfies EquipmentRule;
 const HAS_BATTERY = { battery: ["flooded", "AGM", "gel", "lithium"] } as const satisfies EquipmentRule;
 
-const words = (system: System, more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({ system, holds: "words", end: "value", unit: null, caution: null, ...more });
+const words = (system: System, more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
+  ...{ system, holds: "words", end: "value", unit: null, plausible: null, caution: null },
+  ...more,
+});
 const torque = (system: System, more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
-  ...{ system, holds: "torque", end: "value", unit: null, caution: "fasteners" },
+  // N·m: from a small cover screw to the nut of a large clutch.
+  ...{ system, holds: "torque", end: "value", unit: null, plausible: [0.5, 450], caution: "fasteners" },
   ...more,
 });
-const length = (system: System, end: SpecKeyRow["end"], more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
-  ...{ system, holds: "length", end, unit: "mm", caution: null },
+const length = (system: System, end: SpecKeyRow["end"], plausible: Between, more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
+  ...{ system, holds: "length", end, unit: "mm", plausible, caution: null },
   ...more,
 });
-const volume = (system: System, more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({ system, holds: "volume", end: "value", unit: "L", caution: null, ...more });
+const volume = (system: System, plausible: Between, more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
+  ...{ system, holds: "volume", end: "value", unit: "L", plausible, caution: null },
+  ...more,
+});
 const pressure = (more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
-  ...{ system: "wheels and tyres", holds: "pressure", end: "value", unit: null, byUse: true, byPage: true, caution: "tyres" },
+  // kPa: 3 psi in a trials tyre to some 60 psi behind a sidecar.
+  ...{ system: "wheels and tyres", holds: "pressure", end: "value", unit: null, plausible: [20, 450], byUse: true, byPage: true, caution: "tyres" },
   ...more,
 });
 
@@ -63,41 +77,41 @@ const ROWS = {
   "sidecar tyre pressure": pressure({ fits: SIDECAR }),
   "front tyre size": words("wheels and tyres", { byPage: true, caution: "tyres" }),
   "rear tyre size": words("wheels and tyres", { byPage: true, caution: "tyres" }),
-  "front tread limit": length("wheels and tyres", "least", { byPage: true, caution: "tyres" }),
-  "rear tread limit": length("wheels and tyres", "least", { byPage: true, caution: "tyres" }),
+  "front tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, caution: "tyres" }),
+  "rear tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, caution: "tyres" }),
   "front axle torque": torque("wheels and tyres", { byPage: true, afterwards: "pump brake" }),
   "front axle pinch bolt torque": torque("wheels and tyres", { byPage: true }),
   "rear axle torque": torque("wheels and tyres", { byPage: true, afterwards: "slack again" }),
   "rear axle pinch bolt torque": torque("wheels and tyres", { byPage: true }),
 
-  "engine oil with filter": volume("engine", { fits: BURNS, typical: [1, 4.5], caution: "hot" }),
-  "engine oil without filter": volume("engine", { fits: BURNS, typical: [0.9, 4.2], caution: "hot" }),
-  "engine oil dry": volume("engine", { fits: BURNS, typical: [1.1, 5] }),
+  "engine oil with filter": volume("engine", [0.2, 10], { beside: "engine oil grade", fits: BURNS, typical: [1, 4.5], caution: "hot" }),
+  "engine oil without filter": volume("engine", [0.2, 10], { beside: "engine oil grade", fits: BURNS, typical: [0.9, 4.2], caution: "hot" }),
+  "engine oil dry": volume("engine", [0.2, 12], { beside: "engine oil grade", fits: BURNS, typical: [1.1, 5] }),
   "engine oil grade": words("engine", { fits: BURNS }),
   "oil filter": words("engine", { fits: BURNS }),
   "oil drain plug torque": torque("engine", { fits: BURNS, afterwards: "new washer" }),
   "oil filter torque": torque("engine", { fits: BURNS }),
-  "intake valve clearance": length("engine", "value", { fits: VALVES, typical: [0.05, 0.25] }),
-  "exhaust valve clearance": length("engine", "value", { fits: VALVES, typical: [0.08, 0.35] }),
-  compression: { system: "engine", holds: "pressure", end: "value", unit: null, fits: BURNS, caution: null },
+  "intake valve clearance": length("engine", "value", [0.01, 1], { fits: VALVES, typical: [0.05, 0.25] }),
+  "exhaust valve clearance": length("engine", "value", [0.01, 1], { fits: VALVES, typical: [0.08, 0.35] }),
+  compression: { system: "engine", holds: "pressure", end: "value", unit: null, plausible: [300, 2500], fits: BURNS, caution: null },
   "exhaust nut torque": torque("engine", { fits: BURNS }),
   "valve cover bolt torque": torque("engine", { fits: VALVES }),
 
   "idle speed": words("fuel and air", { fits: BURNS }),
-  "throttle free play": length("fuel and air", "value", { fits: { throttle: ["cable"] }, typical: [2, 6], caution: "throttle" }),
+  "throttle free play": length("fuel and air", "value", [0, 20], { fits: { throttle: ["cable"] }, typical: [2, 6], caution: "throttle" }),
   "fuel grade": words("fuel and air", { fits: BURNS, caution: "fuel" }),
-  "fuel tank": volume("fuel and air", { fits: BURNS }),
-  "fuel reserve": volume("fuel and air", { fits: BURNS }),
+  "fuel tank": volume("fuel and air", [0.5, 70], { fits: BURNS }),
+  "fuel reserve": volume("fuel and air", [0.1, 20], { fits: BURNS }),
   "air filter": words("fuel and air", { fits: BURNS }),
 
   "spark plug": words("ignition and electrics", { fits: BURNS }),
-  "spark plug gap": length("ignition and electrics", "value", { fits: BURNS, typical: [0.6, 1.1] }),
+  "spark plug gap": length("ignition and electrics", "value", [0.2, 2], { fits: BURNS, typical: [0.6, 1.1] }),
   "spark plug torque": torque("ignition and electrics", { fits: BURNS }),
-  "points gap": length("ignition and electrics", "value", { fits: { ignition: ["points"] }, typical: [0.3, 0.4] }),
+  "points gap": length("ignition and electrics", "value", [0.1, 1], { fits: { ignition: ["points"] }, typical: [0.3, 0.4] }),
   "ignition timing": words("ignition and electrics", { fits: BURNS }),
   battery: words("ignition and electrics", { fits: HAS_BATTERY, caution: "battery" }),
   "battery charging voltage": {
-    ...{ system: "ignition and electrics", holds: "voltage", end: "value", unit: "V", fits: HAS_BATTERY, typical: [13.8, 14.8] },
+    ...{ system: "ignition and electrics", holds: "voltage", end: "value", unit: "V", plausible: [6, 16], fits: HAS_BATTERY, typical: [13.8, 14.8] },
     caution: "battery",
   },
   fuses: words("ignition and electrics"),
@@ -105,35 +119,46 @@ const ROWS = {
   "tail and brake bulb": words("ignition and electrics"),
   "indicator bulb": words("ignition and electrics"),
 
-  "coolant amount": volume("cooling", { fits: LIQUID, caution: "hot" }),
+  "coolant amount": volume("cooling", [0.2, 10], { beside: "coolant kind", fits: LIQUID, caution: "hot" }),
+  // °C: how much frost it must stand; a value further down is better.
+  "coolant strength": {
+    system: "cooling",
+    holds: "temperature",
+    end: "most",
+    unit: "°C",
+    plausible: [-70, 0],
+    fits: LIQUID,
+    typical: [-40, -25],
+    caution: null,
+  },
   "coolant kind": words("cooling", { fits: LIQUID }),
 
-  "clutch free play": length("clutch and gearbox", "value", { fits: CABLE_CLUTCH, typical: [10, 20] }),
+  "clutch free play": length("clutch and gearbox", "value", [0, 40], { fits: CABLE_CLUTCH, typical: [10, 20] }),
   "clutch fluid": words("clutch and gearbox", { fits: { clutch: ["hydraulic brake fluid", "hydraulic mineral oil"] }, caution: "brake fluid" }),
-  "gearbox oil": volume("clutch and gearbox", { caution: "hot" }),
+  "gearbox oil": volume("clutch and gearbox", [0.05, 6], { beside: "gearbox oil grade", caution: "hot" }),
   "gearbox oil grade": words("clutch and gearbox"),
 
-  "chain slack": length("final drive", "value", { fits: CHAIN, typical: [25, 40], caution: "moving chain" }),
+  "chain slack": length("final drive", "value", [3, 90], { fits: CHAIN, typical: [25, 40], caution: "moving chain" }),
   "chain size": words("final drive", { fits: CHAIN }),
-  "chain length limit": length("final drive", "most", { fits: CHAIN }),
+  "chain length limit": length("final drive", "most", [50, 3000], { fits: CHAIN }),
   sprockets: words("final drive", { fits: CHAIN }),
   "front sprocket torque": torque("final drive", { fits: CHAIN }),
   "rear sprocket torque": torque("final drive", { fits: { finalDrive: ["chain", "belt"] } }),
-  "belt deflection": length("final drive", "value", { fits: BELT, typical: [6, 14] }),
-  "shaft drive oil": volume("final drive", { fits: SHAFT, typical: [0.1, 0.3] }),
+  "belt deflection": length("final drive", "value", [1, 40], { fits: BELT, typical: [6, 14] }),
+  "shaft drive oil": volume("final drive", [0.02, 2], { beside: "shaft drive oil grade", fits: SHAFT, typical: [0.1, 0.3] }),
   "shaft drive oil grade": words("final drive", { fits: SHAFT }),
   "shaft drain plug torque": torque("final drive", { fits: SHAFT, afterwards: "new washer" }),
 
   "brake fluid": words("brakes", { fits: { brakeFluid: ["DOT 3", "DOT 4", "DOT 5", "DOT 5.1", "mineral oil"] }, byPage: true, caution: "brake fluid" }),
-  "front pad limit": length("brakes", "least", { fits: FRONT_DISC, byPage: true, caution: "brakes" }),
-  "rear pad limit": length("brakes", "least", { fits: REAR_DISC, byPage: true, caution: "brakes" }),
-  "front disc limit": length("brakes", "least", { fits: FRONT_DISC, byPage: true, caution: "brakes" }),
-  "rear disc limit": length("brakes", "least", { fits: REAR_DISC, byPage: true, caution: "brakes" }),
-  "front shoe limit": length("brakes", "least", { fits: { frontBrake: ["drum"] }, byPage: true, caution: "brakes" }),
-  "rear shoe limit": length("brakes", "least", { fits: { rearBrake: ["drum"] }, byPage: true, caution: "brakes" }),
-  "front brake free play": length("brakes", "value", { byPage: true, caution: "brakes" }),
-  "rear brake free play": length("brakes", "value", { byPage: true, caution: "brakes" }),
-  "brake pedal height": length("brakes", "value", { byPage: true, caution: "brakes" }),
+  "front pad limit": length("brakes", "least", [0.3, 8], { fits: FRONT_DISC, byPage: true, caution: "brakes" }),
+  "rear pad limit": length("brakes", "least", [0.3, 8], { fits: REAR_DISC, byPage: true, caution: "brakes" }),
+  "front disc limit": length("brakes", "least", [1.5, 15], { fits: FRONT_DISC, byPage: true, caution: "brakes" }),
+  "rear disc limit": length("brakes", "least", [1.5, 15], { fits: REAR_DISC, byPage: true, caution: "brakes" }),
+  "front shoe limit": length("brakes", "least", [0.5, 8], { fits: { frontBrake: ["drum"] }, byPage: true, caution: "brakes" }),
+  "rear shoe limit": length("brakes", "least", [0.5, 8], { fits: { rearBrake: ["drum"] }, byPage: true, caution: "brakes" }),
+  "front brake free play": length("brakes", "value", [0, 60], { byPage: true, caution: "brakes" }),
+  "rear brake free play": length("brakes", "value", [0, 60], { byPage: true, caution: "brakes" }),
+  "brake pedal height": length("brakes", "value", [-120, 150], { byPage: true, caution: "brakes" }),
   "front caliper bolt torque": torque("brakes", { fits: FRONT_DISC, byPage: true, afterwards: "pump brake" }),
   "rear caliper bolt torque": torque("brakes", { fits: REAR_DISC, byPage: true, afterwards: "pump brake" }),
   "brake pad pin torque": torque("brakes", { byPage: true, afterwards: "pump brake" }),
@@ -144,18 +169,18 @@ const ROWS = {
   "steering stem torque": torque("steering and suspension", { afterwards: "turn steering", caution: "steering" }),
   "triple clamp pinch bolt torque": torque("steering and suspension", { caution: "steering" }),
   "handlebar clamp torque": torque("controls", { caution: "steering" }),
-  "fork oil": volume("steering and suspension", { unit: "mL", fits: { fork: ["telescopic", "upside-down"] } }),
+  "fork oil": volume("steering and suspension", [0.05, 2], { beside: "fork oil grade", unit: "mL", fits: { fork: ["telescopic", "upside-down"] } }),
   "fork oil grade": words("steering and suspension", { fits: { fork: ["telescopic", "upside-down"] } }),
-  "fork oil height": length("steering and suspension", "value", { fits: { fork: ["telescopic", "upside-down"] } }),
-  "front static sag": length("steering and suspension", "value", { byUse: true }),
-  "rear static sag": length("steering and suspension", "value", { byUse: true }),
-  "front rider sag": length("steering and suspension", "value", { byUse: true, typical: [30, 40] }),
-  "rear rider sag": length("steering and suspension", "value", { byUse: true, typical: [30, 40] }),
+  "fork oil height": length("steering and suspension", "value", [10, 500], { fits: { fork: ["telescopic", "upside-down"] } }),
+  "front static sag": length("steering and suspension", "value", [0, 80], { byUse: true }),
+  "rear static sag": length("steering and suspension", "value", [0, 80], { byUse: true }),
+  "front rider sag": length("steering and suspension", "value", [5, 150], { byUse: true, typical: [30, 40] }),
+  "rear rider sag": length("steering and suspension", "value", [5, 150], { byUse: true, typical: [30, 40] }),
   "rear spring preload": words("steering and suspension", { byUse: true }),
   "swingarm pivot torque": torque("steering and suspension"),
   "shock bolt torque": torque("steering and suspension", { fits: { rearSuspension: ["linkage", "twin shock", "direct"] } }),
   "linkage bolt torque": torque("steering and suspension", { fits: { rearSuspension: ["linkage"] } }),
-  "most load": { system: "frame and stands", holds: "mass", end: "most", unit: null, byPage: true, caution: "tyres" },
+  "most load": { system: "frame and stands", holds: "mass", end: "most", unit: null, plausible: [50, 700], byPage: true, caution: "tyres" },
 } as const satisfies Record<string, SpecKeyRow>;
 
 export type SpecKey = keyof typeof ROWS;

@@ -56,7 +56,7 @@ export async function withdrawSlips(
   let left = g.odometers;
   for (;;) {
     const judged = judgeReading(buildTrack(g.track.epochs, left), read.dial, read.on, []);
-    const slip = judged.is === "fine" ? null : await q.readings.byId(judged.is === "implausible jump" ? judged.since.reading : judged.against.reading);
+    const slip = judged.is === "fine" ? null : await q.readings.byId(judged.against.reading);
     if (slip === null) return gone;
     await withdrawReading(q, ctx, slip, correctedBy(source));
     gone.push(slip);

@@ -208,14 +208,14 @@ function limitOf({ low, high, source }: Figure, row: JudgedRow): Limit {
 
 /** What the bike's specs say of a key; null where nothing does, or members differ and nothing settles it. */
 function figureOf(rig: Rig, key: SpecKey): Figure | null {
-  const asked = specFor(rig.specs, rig.bike, key, rig.use);
+  const asked = specFor(rig.specs, rig.bike, key, rig.use ?? "solo");
   const settled = asked.is === "none" ? specFor(rig.specs, rig.bike, key, "solo") : asked;
   if (settled.is !== "one" || settled.spec.holds.is !== "figure") return null;
   const { holds, source } = settled.spec;
   return {
     low: holds.low,
     high: holds.high,
-    solo: asked.is === "none" && rig.use !== null && settled.spec.use === "solo",
+    solo: asked.is === "none" && rig.use !== null && rig.use !== "solo",
     source: source === null ? "" : `${source.manual}${source.page === null ? "" : `, p. ${source.page}`}`,
   };
 }

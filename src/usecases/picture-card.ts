@@ -9,7 +9,7 @@ import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
-import { specFor, specsOf } from "./specs.ts";
+import { specFor, specsOf, typedWithUnit } from "./specs.ts";
 import { whichBike } from "./which-bike.ts";
 
 /** A line of the card. Empty `said`: nobody entered it. `differ`: members of the group differ, and nothing settles it. */
@@ -64,6 +64,7 @@ export function cardOf(g: Pick<Garaged, "bike">, specs: readonly Spec[]): Omit<C
     const uses: readonly (SpecUse | null)[] = SPEC_KEYS[key].byUse === true ? [null, ...SPEC_USES] : [null];
     const found = uses.map((use) => ({
       use,
+      // Each as it was entered: what has no load named is on the card once.
       found: specFor(
         specs.filter((spec) => spec.use === use),
         bike,
@@ -73,12 +74,9 @@ export function cardOf(g: Pick<Garaged, "bike">, specs: readonly Spec[]): Omit<C
     }));
     return {
       key,
-      said: found.flatMap(({ use, found: each }) => (each.is === "one" ? [{ use, typed: withUnit(each.spec) }] : [])),
+      said: found.flatMap(({ use, found: each }) => (each.is === "one" ? [{ use, typed: typedWithUnit(each.spec) }] : [])),
       differ: found.some(({ found: each }) => each.is === "several"),
     };
   });
   return { bike: bike.id, nickname: bike.nickname, equipment: bike.equipment, rows };
 }
-
-/** As it was typed; a bare figure with its unit. */
-const withUnit = ({ typed, holds }: Spec): string => (holds.is === "figure" && !/\p{L}/u.test(typed) ? `${typed} ${holds.unit}` : typed);

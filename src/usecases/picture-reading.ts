@@ -122,11 +122,8 @@ function isOfTheSetOn({ facts: { fittings } }: Garaged, day: LocalDate): boolean
 
 /** The pressure that the bike's specs ask for as it is usually loaded, in kPa; null where none is entered, or members differ. */
 function wantedOf({ rig, bike }: Garaged, place: "front" | "rear"): number | null {
-  for (const use of [rig.use, "solo"] as const) {
-    const found = specFor(rig.specs, bike, `${place} tyre pressure`, use);
-    if (found.is === "one" && found.spec.holds.is === "figure") return found.spec.holds.nominal ?? found.spec.holds.low ?? found.spec.holds.high;
-  }
-  return null;
+  const found = specFor(rig.specs, bike, `${place} tyre pressure`, rig.use ?? "solo");
+  return found.is === "one" && found.spec.holds.is === "figure" ? (found.spec.holds.nominal ?? found.spec.holds.low ?? found.spec.holds.high) : null;
 }
 
 /** Pure of the readings of pressure and of the air's temperature, oldest first. */

@@ -76,7 +76,7 @@ export function strangeAgainst(intent: Intent, g: Garaged): TrackPoint | null {
   const said = intent.do === "log reading" ? (intent.kind === "odometer" ? intent : null) : intent.odometer;
   if (said === null) return null;
   const judged = judgeReading(g.track, dialOf(said.value, (said.unit ?? g.unit) as DistanceUnit), on, g.trips);
-  return judged.is === "fine" ? null : judged.is === "implausible jump" ? judged.since : judged.against;
+  return judged.is === "fine" ? null : judged.against;
 }
 
 function strangeDial(dial: Dial, on: LocalDate, g: Garaged): Strange | null {

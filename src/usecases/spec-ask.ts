@@ -26,6 +26,8 @@ export type SpecLine = {
   readonly settled: boolean;
   readonly specs: readonly SpecShown[];
   readonly others: readonly SpecShown[];
+  /** Where another load was asked for and nothing is entered for it: what stands for riding solo. */
+  readonly solo: SpecShown | null;
   readonly byPage: boolean;
   readonly typical: readonly [number, number] | null;
   readonly unit: UnitId | null;
@@ -89,12 +91,14 @@ export async function answerOf(
   const lines = keys.flatMap((key) => {
     const row = SPEC_KEYS[key];
     // With no load named, each load that something is entered for is shown.
-    const uses = asked?.use == null ? usesOf(specs, key) : [asked.use];
+    const uses = asked?.use == null || row.byUse !== true ? usesOf(specs, key) : [asked.use];
     return uses.map((use): SpecLine => {
       const settled = specFor(specs, g.bike, key, use);
+      const solo = settled.is === "none" && use !== null && use !== "solo" ? specFor(specs, g.bike, key, "solo") : null;
       const [stand, others] = settled.is === "one" ? [[settled.spec], settled.others] : settled.is === "several" ? [settled.specs, []] : [[], []];
       return {
         ...{ key, settled: settled.is !== "several", specs: stand.map(shown), others: others.map(shown), byPage: row.byPage === true },
+        solo: solo?.is === "one" ? shown(solo.spec) : null,
         ...{ typical: row.typical ?? null, unit: row.unit, afterwards: row.afterwards ?? null, caution: row.caution },
       };
     });

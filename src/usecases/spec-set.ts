@@ -1,11 +1,13 @@
 // Entering a spec, and taking one back. A bike has one entry a key and load; another takes its place and the one before stays on record.
 
 import type { BikeId } from "../core/ids.ts";
-import type { SpecSource, SpecUse } from "../core/spec/spec.ts";
-import { readSpecFigure, readSpecSource } from "../message/read-spec.ts";
+import { dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/quantity/units.ts";
+import type { Refusal } from "../core/refusal.ts";
+import type { SpecFigure, SpecSource, SpecUse } from "../core/spec/spec.ts";
+import { readSpecFigure, readSpecSource, splitSpec } from "../message/read-spec.ts";
 import type { SpecRecord } from "../store/specs.ts";
 import { Conflict, type Repos } from "../store/store.ts";
-import { SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
+import { isSpecKey, SPEC_KEY_NAMES, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
 import { keepMember } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
 import { type Garaged, pick } from "./garage.ts";
@@ -15,8 +17,11 @@ import { touch } from "./settle.ts";
 import { answerOf, keysMeant, type SpecAnswer } from "./spec-ask.ts";
 import { whichBike } from "./which-bike.ts";
 
-/** What was saved: the answer as it now stands, and the entry to take back. */
-export type SpecSaved = { readonly spec: string; readonly rev: number; readonly key: SpecKey; readonly answer: SpecAnswer };
+/** One entry that was saved, to take back. */
+export type SavedEntry = { readonly spec: string; readonly rev: number; readonly key: SpecKey };
+/** What was saved: the answer as it now stands, and the entries to take back. `also`: the words that stood behind the figure. */
+export type SpecSaved = SavedEntry & { readonly also: SavedEntry | null; readonly answer: SpecAnswer };
+type Entry = { readonly key: SpecKey; readonly holds: SpecRecord["holds"]; readonly typed: string };
 
 const LONGEST_WORDS = 120;
 
@@ -30,18 +35,20 @@ export async function enterSpec(ctx: Ctx, input: SpecInput): Promise<Result<Spec
     const meant = keysMeant(ctx, which.value, input.what);
     if (meant.is === "refused") return meant;
     const { keys, own, use } = meant.value;
-    const read = keys.map((key) => ({ key, holds: holdsOf(ctx, key, input.value) }));
-    const fitting = read.flatMap(({ key, holds }) => (holds.is === "done" ? [{ key, holds: holds.value }] : []));
-    // Anything can be words, so a figure that fits goes before them: "oil 3.2 L" is a fill, "plug QX-8" the plug.
-    const figures = fitting.filter(({ holds }) => holds.is === "figure");
+    const read = keys.map((key) => entriesOf(ctx, key, input.value));
+    const fitting = read.flatMap((each) => (each.is === "done" ? [each.value] : []));
+    // Anything can be words, so a figure that fits goes before them: "oil 3.2 L" is a fill, "plug QX-8" the plug; and so does one that is a slip.
+    const figures = fitting.filter(([first]) => first?.holds.is === "figure");
+    const slip = read.find((each) => each.is === "refused" && each.why.why === "spec out of range");
+    if (figures.length === 0 && slip?.is === "refused") return slip;
     const able = figures.length > 0 ? figures : fitting;
-    const only = able.length === 1 ? able[0] : able.find(({ key }) => key === own);
+    const only = able.length === 1 ? able[0] : able.find(([first]) => first?.key === own);
     const [first] = read;
     if (only === undefined)
-      return first?.holds.is === "refused" && read.length === 1
-        ? first.holds
-        : refused({ why: "which spec", typed: input.what, keys: able.length > 0 ? able.map(({ key }) => key) : keys });
-    return save(q, ctx, which.value, only.key, use, only.holds, input.value, readSpecSource(input.source ?? ""));
+      return first?.is === "refused" && read.length === 1
+        ? first
+        : refused({ why: "which spec", typed: input.what, value: input.value, keys: able.length > 0 ? able.flatMap(([each]) => each?.key ?? []) : keys });
+    return save(q, ctx, which.value, only, use, readSpecSource(input.source ?? ""));
   });
 }
 
@@ -61,11 +68,11 @@ export async function enterSpecParts(
   return writing(ctx, async (q, all) => {
     const g = pick(all, input.bike);
     if (g === null) return refused({ why: "not yours" });
-    const holds = holdsOf(ctx, input.key, input.value);
-    if (holds.is === "refused") return holds;
+    const entries = entriesOf(ctx, input.key, input.value);
+    if (entries.is === "refused") return entries;
     const [manual, edition, page] = [input.manual, input.edition, input.page].map((each) => each.trim());
     const source = manual === "" && page === "" ? null : { manual: manual || "manual", edition: edition || null, page: page || null };
-    return save(q, ctx, g, input.key, input.use, holds.value, input.value, source);
+    return save(q, ctx, g, entries.value, input.use, source);
   });
 }
 
@@ -79,8 +86,23 @@ export async function undoSpec(ctx: Ctx, input: { readonly spec: string; readonl
     if (record.rev !== input.rev || record.state === "withdrawn") return refused({ why: "already done" });
     const before = (await q.specs.history(record.id)).find(({ rev }) => rev === record.rev - 1);
     const stands = before === undefined || before.state === "withdrawn" ? { ...record, state: "withdrawn" as const } : before;
-    return kept(q, ctx, g, { ...stands, rev: record.rev + 1, by: ctx.who.member, at: ctx.now, why: "undone" });
+    return kept(q, ctx, g, [{ ...stands, rev: record.rev + 1, by: ctx.who.member, at: ctx.now, why: "undone" }]);
   });
+}
+
+/** What a value says for a key: one entry; two where words stand beside the figure, such as an oil's grade beside its fill. */
+function entriesOf(ctx: Ctx, key: SpecKey, typed: string): Result<readonly Entry[]> {
+  const { holds, beside } = SPEC_KEYS[key];
+  const fills = SPEC_KEY_NAMES.filter((each) => SPEC_KEYS[each].beside === key);
+  if (fills.length > 0 && splitSpec(typed, "volume", ctx.vocabulary, ctx.who.numbers) !== null)
+    return refused({ why: "which spec", typed, value: typed, keys: fills });
+  const whole = holdsOf(ctx, key, typed);
+  const entry = (of: SpecKey, said: string, held: SpecRecord["holds"]): Entry => ({ key: of, typed: said, holds: held });
+  if (whole.is === "done") return done([entry(key, typed, whole.value)]);
+  const both = beside === undefined || holds === "words" ? null : splitSpec(typed, holds, ctx.vocabulary, ctx.who.numbers);
+  if (both === null || beside === undefined || !isSpecKey(beside)) return whole;
+  const figure = holdsOf(ctx, key, both.figure);
+  return figure.is === "refused" ? figure : done([entry(key, both.figure, figure.value), entry(beside, both.words, { is: "words" })]);
 }
 
 function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["holds"]> {
@@ -89,32 +111,53 @@ function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["hold
   if (holds === "words") return done({ is: "words" });
   const usual = unit ?? (holds === "pressure" ? ctx.who.pressure : holds === "torque" ? ctx.who.torque : null);
   const read = readSpecFigure(typed, { holds, end, unit }, usual, ctx.vocabulary, ctx.who.numbers);
-  return typeof read === "string" ? refused({ why: "not a spec", key, typed, because: read }) : done(read);
+  if (typeof read === "string") return refused({ why: "not a spec", key, typed, because: read });
+  return outOfRange(key, read) ? refused(rangeRefusal(key, typed, read)) : done(read);
 }
 
-async function save(
-  q: Repos,
-  ctx: Ctx,
-  g: Garaged,
-  key: SpecKey,
-  said: SpecUse | null,
-  holds: SpecRecord["holds"],
-  typed: string,
-  source: SpecSource | null,
-): Promise<Result<SpecSaved>> {
-  const use = SPEC_KEYS[key].byUse === true ? said : null;
-  const standing = (await q.specs.ofBikes([g.bike.id])).find((spec) => spec.key === key && spec.use === use);
-  const rest = { bike: g.bike.id, key, use, holds, typed: typed.trim(), source, by: ctx.who.member, at: ctx.now, state: "live", why: null } as const;
-  return kept(q, ctx, g, { ...rest, id: standing?.id ?? ctx.newId(), rev: (standing?.rev ?? 0) + 1 });
+const ends = ({ low, high }: SpecFigure): readonly number[] => [low, high].flatMap((end) => end ?? []);
+const within = (key: SpecKey, value: number): boolean => {
+  const { plausible } = SPEC_KEYS[key];
+  return plausible === null || (value >= plausible[0] - 1e-9 && value <= plausible[1] + 1e-9);
+};
+const outOfRange = (key: SpecKey, figure: SpecFigure): boolean => ends(figure).some((end) => !within(key, end));
+
+/** Says between what it lies on any bike, and what may have been meant: a point left out, or the same figure in another unit. */
+function rangeRefusal(key: SpecKey, typed: string, figure: SpecFigure): Refusal {
+  const { plausible } = SPEC_KEYS[key];
+  const [low, high] = plausible ?? [0, 0];
+  const only = figure.low === figure.high || figure.low === null || figure.high === null ? (figure.low ?? figure.high) : null;
+  const said = only === null ? null : fromCanonical(only, figure.unit);
+  const others = UNITS_OF_SLIPS.filter((unit) => unit !== figure.unit && dimensionOf(unit) === dimensionOf(figure.unit));
+  const meant = said === null ? [] : [{ value: said / 10, unit: figure.unit }, ...others.map((unit) => ({ value: said, unit }))];
+  const fits = meant.filter(({ value, unit }) => within(key, toCanonical(value, unit)));
+  return { why: "spec out of range", key, typed, low, high, unit: figure.unit, fits };
+}
+/** Units that are taken for one another. */
+const UNITS_OF_SLIPS = ["psi", "bar", "kPa", "N·m", "ft-lb", "in-lb", "mm", "in", "L", "mL", "V"] as const satisfies readonly UnitId[];
+
+async function save(q: Repos, ctx: Ctx, g: Garaged, entries: readonly Entry[], said: SpecUse | null, source: SpecSource | null): Promise<Result<SpecSaved>> {
+  const standing = await q.specs.ofBikes([g.bike.id]);
+  const records = entries.map(({ key, holds, typed }): SpecRecord => {
+    const use = SPEC_KEYS[key].byUse === true ? said : null;
+    const before = standing.find((spec) => spec.key === key && spec.use === use);
+    const rest = { bike: g.bike.id, key, use, holds, typed: typed.trim(), source, by: ctx.who.member, at: ctx.now, state: "live", why: null } as const;
+    return { ...rest, id: before?.id ?? ctx.newId(), rev: (before?.rev ?? 0) + 1 };
+  });
+  return kept(q, ctx, g, records);
 }
 
-async function kept(q: Repos, ctx: Ctx, g: Garaged, record: SpecRecord): Promise<Result<SpecSaved>> {
+async function kept(q: Repos, ctx: Ctx, g: Garaged, records: readonly SpecRecord[]): Promise<Result<SpecSaved>> {
   await keepMember(q, ctx);
-  if (record.rev === 1) await q.specs.add(record);
-  else if (!(await q.specs.revise(record))) throw new Conflict("spec changed meanwhile");
+  for (const record of records) {
+    if (record.rev === 1) await q.specs.add(record);
+    else if (!(await q.specs.revise(record))) throw new Conflict("spec changed meanwhile");
+  }
   await touch(q, ctx, [g.bike.id]);
-  const key = record.key as SpecKey;
-  return done({ spec: record.id, rev: record.rev, key, answer: await answerOf(q, ctx, g, { keys: [key], use: record.use }) });
+  const [first, also] = records.map(({ id, rev, key }): SavedEntry => ({ spec: id, rev, key: key as SpecKey }));
+  if (first === undefined) throw new RangeError("nothing to keep");
+  const keys = records.map(({ key }) => key as SpecKey);
+  return done({ ...first, also: also ?? null, answer: await answerOf(q, ctx, g, { keys, use: records[0]?.use ?? null }) });
 }
 
 async function writing(ctx: Ctx, work: (q: Repos, all: readonly Garaged[]) => Promise<Result<SpecSaved>>): Promise<Result<SpecSaved>> {

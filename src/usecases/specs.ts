@@ -2,6 +2,7 @@
 
 import type { Bike } from "../core/bike.ts";
 import type { GroupId } from "../core/ids.ts";
+import { symbolOf } from "../core/quantity/units.ts";
 import { modelKey, type Settled, type Spec, type SpecUse, settledSpec } from "../core/spec/spec.ts";
 import type { Repos } from "../store/store.ts";
 import { SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
@@ -18,6 +19,10 @@ export async function specsOf(q: Repos, bike: Pick<Bike, "id" | "model">, group:
   return q.specs.ofBikes([bike.id, ...others]);
 }
 
-/** Which of a bike's specs of one key stands. @param use null: whatever the load */
+/** Which of a bike's specs of one key stands. @param use a load, for keys that are printed by it; null: what was entered with none named */
 export const specFor = (specs: readonly Spec[], bike: Pick<Bike, "id">, key: SpecKey, use: SpecUse | null = null): Settled =>
-  settledSpec(specs, key, use, bike.id, SPEC_KEYS[key].byPage === true);
+  settledSpec(specs, key, SPEC_KEYS[key].byUse === true ? use : null, bike.id, SPEC_KEYS[key].byPage === true);
+
+/** As it was typed; a bare figure with the unit that it was taken in. */
+export const typedWithUnit = ({ typed, holds }: Pick<Spec, "typed" | "holds">): string =>
+  holds.is === "figure" && !/\p{L}/u.test(typed) ? `${typed} ${symbolOf(holds.unit)}` : typed;

@@ -19,7 +19,7 @@ import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
-import { specFor, specsOf } from "./specs.ts";
+import { specFor, specsOf, typedWithUnit } from "./specs.ts";
 import { WORN_KINDS, wornParts } from "./wear.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -129,7 +129,7 @@ async function tripShown(q: Repos, ctx: Ctx, g: Garaged, trip: TripRecord): Prom
   const named = new Set(items.map(({ item }) => item));
   const value = (key: "front tyre pressure" | "rear tyre pressure", use: SpecUse): string | null => {
     const settled = specFor(specs, g.bike, key, use);
-    return settled.is === "one" ? settled.spec.typed : null;
+    return settled.is === "one" ? typedWithUnit(settled.spec) : null;
   };
   return {
     ...{ trip: trip.id, bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit },

@@ -33,6 +33,38 @@ test("oil has its fills and its grade; a value that could be several lands in no
   expect(text).toContain("Nothing entered: engine oil without filter and engine oil, dry engine.");
 });
 
+test("a fill and its grade typed in one are two specs, in either order; each is taken back by itself", async () => {
+  const saved = await run("/spec what:oil with filter value:3.9 L 10W-40 source:owner's manual p. 88");
+  expect(saved.text).toContain("Engine oil with filter: 3.9 L. Owner's manual, p. 88");
+  expect(saved.text).toContain("Engine oil grade: 10W-40. Owner's manual, p. 88");
+  await press(saved, "Undo: Engine oil grade");
+  expect((await run("/spec what:oil")).text).toContain("Nothing entered: engine oil without filter, engine oil, dry engine and engine oil grade.");
+  expect((await run("/spec what:oil without filter value:10W-40, 3.6 L")).text).toContain("Engine oil without filter: 3.6 L.");
+  expect((await run("/spec what:oil grade")).text).toContain("Engine oil grade: 10W-40.");
+});
+
+test.each(["oil", "oil grade"])("which fill it is, is asked, and nothing of “3.9 L 10W-40” lands as the grade: what:%s", async (what) => {
+  const asked = await run(`/spec what:${what} value:3.9 L 10W-40`);
+  expect(asked.data.refused).toMatchObject({ why: "which spec", keys: ["engine oil with filter", "engine oil without filter", "engine oil dry"] });
+  expect(asked.text).toContain("/spec what:engine oil with filter value:3.9 L 10W-40");
+  expect((await run("/spec what:oil")).text).not.toContain("10W-40");
+});
+
+test.each([
+  ["rear tyre pressure", "360 psi", ["36 psi", "360 kPa"]],
+  ["front tyre", "360 psi", ["36 psi"]],
+  ["rear tyre pressure", "34 bar", ["34 psi", "3.4 bar"]],
+  ["oil with filter", "39 L", ["3.9 L"]],
+  ["oil", "39 L", ["3.9 L"]],
+  ["intake valves", "15 mm", []],
+  ["rear axle", "980 Nm", ["98 N·m", "980 in-lb"]],
+])("a %s of %s is asked about and not saved", async (what, value, meant) => {
+  const asked = await run(`/spec what:${what} value:${value}`);
+  expect(asked.data.refused).toMatchObject({ why: "spec out of range", typed: value });
+  for (const each of meant) expect(asked.text).toContain(each);
+  expect((await run("/spec")).text).toContain("Nothing is entered for Heron yet.");
+});
+
 test("what is missing is asked for, with the typical range as typical, and entered by a form", async () => {
   const asked = await run("/spec what:chain slack");
   expect(asked.text).toContain("Chain slack: nothing is entered for Heron. What does your manual say?");
@@ -44,7 +76,15 @@ test("what is missing is asked for, with the typical range as typical, and enter
 
 test("a pressure for two is never answered by the one for riding solo; it is shown in the member's unit, as printed behind it", async () => {
   await run("/spec what:front tyre pressure solo value:33 psi source:plate, p. 1");
-  expect((await run("/spec what:front tyre pressure two-up")).text).toContain("Front tyre pressure two-up: nothing is entered");
+  const asked = await run("/spec what:front tyre pressure two-up");
+  expect(asked.text).toContain("Front tyre pressure two-up: nothing is entered");
+  expect(asked.text).toContain("Riding solo it is 33 psi; that is not taken for another load.");
+  expect(asked.text).toContain("To enter it: /spec what:front tyre pressure two-up value:");
+  await run("/spec what:rear tyre pressure value:36 psi");
+  expect((await run("/spec what:rear tyre pressure two-up")).text).toContain("With no load named it is 36 psi; that is not taken for another load.");
+  expect((await run("/spec what:rear tyre pressure solo")).text).toContain("Rear tyre pressure: 36 psi.");
+  const entered = await t.one({ as: "Ines", fill: button(await run("/spec what:rear tyre pressure two-up"), "Enter it"), fields: { value: "42 psi" } });
+  expect(entered.text).toContain("Rear tyre pressure two-up: 42 psi.");
   await run("/spec what:front tyre pressure value:36 psi (2.5 bar) for:two-up source:plate, p. 1");
   await run("/remind pressure:bar");
   expect((await run("/spec what:front tire pressure pillion")).text).toContain("Front tyre pressure two-up: 2.48 bar (36 psi (2.5 bar)).");

@@ -86,6 +86,25 @@ test("what cannot be planned says why; nobody else calls it off", async () => {
   await t.close();
 });
 
+test("two-up, a pressure that is known for riding solo only is not said for two; it is asked for, and said back to normal once both are known", async () => {
+  const t = await ridden();
+  await run(t, "/spec what:front tyre pressure value:34 psi");
+  await run(t, "/spec what:rear tyre pressure solo value:36 psi");
+  await run(t, "/spec what:rear tyre pressure two-up value:42 psi");
+  const plan = "/trip plan:300 mi on 4 April load:two-up";
+  const asked = await run(t, plan);
+  expect(asked.text).toContain("Pressures two-up: rear 42 psi.");
+  expect(asked.text).toContain("Pressure two-up, front: not known.");
+  expect(asked.text).toContain("Solo it is front 34 psi, which is not taken for this load.");
+  expect(asked.text).toContain("Back to normal on return: rear 36 psi.");
+  await t.one({ ...dm, fill: button(asked, "Enter front pressure two-up"), fields: { value: "36 psi" } });
+  const known = await run(t, plan);
+  expect(known.text).toContain("Pressures two-up: front 36 psi and rear 42 psi.");
+  expect(known.text).toContain("Back to normal on return: front 34 psi and rear 36 psi.");
+  expect(known.actions.map(({ label }) => label)).not.toContain("Enter front pressure two-up");
+  await t.close();
+});
+
 describe("before a trip nothing is passed over:", () => {
   test("a used bike with no history is told what nobody knows, and never that nothing falls due", async () => {
     const t = await talk("2026-11-26T09:00:00Z");

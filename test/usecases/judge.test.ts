@@ -190,3 +190,13 @@ test("a chain's limit is told as a length over the pitches measured", () => {
   const judged = judgeTaken(taken("chain length", 329, { detail: { pitches: 20 } }), rig());
   expect(judged?.judgement).toMatchObject({ is: "beyond limit", side: "high", room: expect.closeTo(-1.975, 6), limit: { max: expect.closeTo(327.025, 6) } });
 });
+
+test("coolant that stands less frost than its spec asks for is told, and makes the coolant due; one degree of the tester is no matter", () => {
+  const spec = figure("coolant strength", null, -37);
+  const read = (celsius: number) => judgeTaken(taken("coolant strength", celsius, { unit: "°C" }), rig([spec]));
+  expect(read(-45)?.judgement.is).toBe("within");
+  expect(read(-39)?.judgement).toMatchObject({ is: "near limit", side: "high" });
+  expect(read(-37)?.judgement.is).toBe("at limit");
+  expect(read(-20)).toMatchObject({ judgement: { is: "beyond limit", side: "high", room: -17 }, item: "coolant.replace" });
+  expect(verdict(taken("coolant strength", -20, { unit: "°C" }), rig())).toBe("limit");
+});

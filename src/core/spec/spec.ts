@@ -31,7 +31,7 @@ export type Spec = {
   readonly rev: number;
   readonly bike: BikeId;
   readonly key: string;
-  /** Null: whatever the load. */
+  /** Null where a key has no loads, or none was named: such a figure counts for riding solo, since that is what is printed first. */
   readonly use: SpecUse | null;
   readonly holds: SpecHolds;
   /** To the letter. */
@@ -49,14 +49,14 @@ export type Settled =
 
 /**
  * Which of several specs of one key stands. A named page of a manual goes before a manual without one, and that before a member's word; values that agree are one.
- * @param specs of one bike and those shared with it @param use null: what holds whatever the load, else the first use printed
+ * @param specs of one bike and those shared with it @param use null: what was entered with no load named
  * @param byPage only a named page settles a difference (pressures, brakes, axles); else the bike's own entry goes first
  */
 export function settledSpec(specs: readonly Spec[], key: string, use: SpecUse | null, bike: BikeId, byPage: boolean): Settled {
   const ofKey = specs.filter((spec) => spec.key === key);
   const exact = ofKey.filter((spec) => spec.use === use);
-  // "Front tyre pressure two-up" is answered by a value that holds whatever the load, but never by the one for riding solo.
-  const fitting = exact.length > 0 ? exact : ofKey.filter((spec) => spec.use === null);
+  // "Front tyre pressure two-up" is never answered by the one for riding solo, nor by one with no load named: plates print more for two.
+  const fitting = exact.length > 0 || use !== "solo" ? exact : ofKey.filter((spec) => spec.use === null);
   const ranked = [...fitting].sort((a, b) => weight(b) - weight(a) || Number(b.bike === bike) - Number(a.bike === bike) || (a.at < b.at ? 1 : -1));
   const [best] = ranked;
   if (best === undefined) return { is: "none" };

@@ -2,7 +2,7 @@
 
 import { daysBetween } from "../calendar/arithmetic.ts";
 import type { LocalDate } from "../calendar/dates.ts";
-import { type Dial, dialOf, type Stretch, stretchOf } from "../quantity/distance.ts";
+import { type Dial, dialOf, stretchOf } from "../quantity/distance.ts";
 import { riddenAtDial, type Track, type TrackPoint } from "./track.ts";
 
 /** A planned or ridden trip: its days may hold any distance. */
@@ -14,7 +14,8 @@ export type Judgement =
   | { readonly is: "runs backwards"; readonly against: TrackPoint }
   /** Above a reading of a later day. */
   | { readonly is: "beyond a later one"; readonly against: TrackPoint }
-  | { readonly is: "implausible jump"; readonly since: TrackPoint; readonly perDay: Stretch };
+  /** More than a bike is ridden in the days since the reading before, or until the one after. */
+  | { readonly is: "implausible jump"; readonly against: TrackPoint };
 
 /** More than this in a day off a trip is a slip more often than a ride. Common practice: long-distance events count 1,000 miles in a day as a feat. */
 const MOST_IN_A_DAY = stretchOf(1500, "mi");
@@ -27,8 +28,11 @@ export function judgeReading(track: Track, dial: Dial, on: LocalDate, trips: rea
   const after = track.points.find((point) => point.on > on);
   if (before !== undefined && ridden < before.ridden) return { is: "runs backwards", against: before };
   if (after !== undefined && ridden > after.ridden) return { is: "beyond a later one", against: after };
-  if (before === undefined || trips.some((trip) => trip.from <= on && before.on <= trip.to)) return { is: "fine" };
-  const days = Math.max(1, daysBetween(before.on, on));
-  const perDay = Math.round((ridden - before.ridden) / days) as Stretch;
-  return perDay > MOST_IN_A_DAY ? { is: "implausible jump", since: before, perDay } : { is: "fine" };
+  const onTrip = (from: LocalDate, to: LocalDate): boolean => trips.some((trip) => trip.from <= to && from <= trip.to);
+  const leaps = (from: { on: LocalDate; ridden: number }, to: { on: LocalDate; ridden: number }): boolean =>
+    !onTrip(from.on, to.on) && to.ridden - from.ridden > MOST_IN_A_DAY * Math.max(1, daysBetween(from.on, to.on));
+  const here = { on, ridden };
+  if (before !== undefined && leaps(before, here)) return { is: "implausible jump", against: before };
+  if (after !== undefined && leaps(here, after)) return { is: "implausible jump", against: after };
+  return { is: "fine" };
 }

@@ -32,6 +32,7 @@ const SIDES: Partial<Record<JudgedKind, readonly [low: string, high: string]>> =
   "plug gap": ["too narrow", "too wide"],
   "clutch free play": ["too little play", "too much play"],
   "throttle free play": ["too little play", "too much play"],
+  "coolant strength": ["", "too weak"],
   "static sag": ["too little sag", "too much sag"],
   "rider sag": ["too little sag", "too much sag"],
 };
@@ -53,6 +54,7 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   "brake fluid level": ["It falls with worn pads or by a leak: look at both before topping up.", ""],
   "clutch fluid level": ["Look for a leak before topping up.", ""],
   "oil level": ["Top up before the engine runs again.", "Let some out before you ride: too much froths and blows past the seals."],
+  "coolant strength": ["", "Change the coolant, or raise its share of antifreeze as its maker says, before frost: frozen coolant bursts the engine."],
   "coolant level": ["Top up the overflow tank cold, and look for a leak.", ""],
   "clutch free play": ["Adjust it: without play the clutch slips and wears.", "Adjust it: with too much the clutch drags."],
   "throttle free play": ["Adjust it: a cable without play can hold the throttle open.", "Adjust it."],

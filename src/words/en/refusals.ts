@@ -1,6 +1,7 @@
 // One clear sentence for each way a request can be refused, saying what to do next.
 
 import { unreachable } from "../../core/brand.ts";
+import { symbolOf } from "../../core/quantity/units.ts";
 import type { Refusal } from "../../core/refusal.ts";
 import type { Printer } from "../printer.ts";
 import { englishSpecName } from "./spec-names.ts";
@@ -68,7 +69,7 @@ export const refusalWords = (p: Printer) => {
           ? `I know no spec called “${clip(refusal.typed)}”. Try rear axle, front tyre pressure, oil, chain slack or spark plug.`
           : `I know no spec called “${clip(refusal.typed)}”. Do you mean ${one(refusal.nearest.map((key) => lowered(englishSpecName(key))))}?`;
       case "which spec":
-        return `“${clip(refusal.typed)}” can be ${one(refusal.keys.map((key) => lowered(englishSpecName(key))))}. Name one of them, so that the value lands where it belongs.`;
+        return `“${clip(refusal.typed)}” can be ${one(refusal.keys.map((key) => lowered(englishSpecName(key))))}. Name one of them, so that the value lands where it belongs: /spec what:${lowered(englishSpecName(refusal.keys[0] ?? ""))} value:${clip(refusal.value)}`;
       case "not fitted":
         return `${capital(one(refusal.keys.map((key) => lowered(englishSpecName(key)))))}: ${refusal.nickname} is fitted otherwise, so it has none. If that is not so, say so with /bike fitted.`;
       case "not a spec":
@@ -80,6 +81,13 @@ export const refusalWords = (p: Printer) => {
             "two figures": `the two figures in “${clip(refusal.typed)}” are not the same value. Check them against the manual and type one.`,
           }[refusal.because]
         }`;
+      case "spec out of range": {
+        const span = `${p.amount(refusal.low, refusal.unit)} to ${p.amount(refusal.high, refusal.unit)}`;
+        const meant = refusal.fits.map(({ value, unit }) => `${p.figure(value, 3)} ${symbolOf(unit)}`);
+        return `${englishSpecName(refusal.key)}: no manual asks for ${clip(refusal.typed)}; on any bike it lies within ${span}. Nothing is saved. ${
+          meant.length === 0 ? "Look again at the page or the plate." : `Look again at the page or the plate: perhaps ${one(meant)}?`
+        }`;
+      }
       case "no sheet":
         return "Nothing falls due there that a sheet could be made of. /due says what is known, and /plan sheet at:16,000 mi looks at a service further on.";
       case "no job":

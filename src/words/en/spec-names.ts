@@ -62,6 +62,7 @@ export const ENGLISH_SPECS = {
   "tail and brake bulb": { name: "Tail and brake bulb", synonyms: ["bulb", "bulbs", "tail light", "brake light", "rear light", "tail bulb", "stop lamp"] },
   "indicator bulb": { name: "Indicator bulb", synonyms: ["bulb", "bulbs", "indicator", "turn signal", "turn signal bulb", "indicators"] },
   "coolant amount": { name: "Coolant amount", synonyms: ["coolant", "antifreeze", "coolant capacity", "how much coolant"] },
+  "coolant strength": { name: "Coolant strength", synonyms: ["coolant", "antifreeze", "frost protection", "coolant frost protection", "antifreeze strength"] },
   "coolant kind": { name: "Coolant kind", synonyms: ["coolant", "antifreeze", "coolant type", "which coolant"] },
   "clutch free play": { name: "Clutch free play", synonyms: ["clutch", "clutch lever", "clutch play", "clutch cable"] },
   "clutch fluid": { name: "Clutch fluid", synonyms: ["clutch", "clutch fluid type"] },

@@ -72,7 +72,11 @@ export const specWords = (p: Printer, locale: string, today: LocalDate) => {
     missingToo: (keys: readonly SpecKey[]): string => `Nothing entered: ${p.list(keys.map((key) => lowered(englishSpecName(key))))}.`,
     typical: ([from, to]: readonly [number, number], unit: UnitId): string =>
       `Typical is ${p.figure(from, 2)} to ${p.figure(to, 2)} ${symbolOf(unit)} (common practice, road bikes): typical, not yours.`,
-    how: (key: SpecKey): string => `To enter it: /spec what:${lowered(englishSpecName(key))} value: … source:workshop manual, p. 142`,
+    /** "Riding solo it is 34 psi: another load wants its own figure." */
+    onlySolo: (shown: Shown): string =>
+      `${shown.use === null ? "With no load named it is" : "Riding solo it is"} ${value(shown)}; that is not taken for another load. If the plate prints one for all, enter it for this load too.`,
+    how: (key: SpecKey, use: SpecUse | null): string =>
+      `To enter it: /spec what:${lowered(englishSpecName(key))}${forUse(use)} value: … source:workshop manual, p. 142`,
     saved: (nickname: string, replaced: boolean): string => (replaced ? `${nickname}: saved; the value before stays on record.` : `${nickname}: saved.`),
     takenBack: (nickname: string): string => `${nickname}: taken back.`,
     noPage: (): string => "No page is named: if another member's value differs, neither counts until one names its page.",
@@ -81,8 +85,8 @@ export const specWords = (p: Printer, locale: string, today: LocalDate) => {
     none: (nickname: string): string =>
       `Nothing is entered for ${nickname} yet. Ask for one by name, such as /spec what:rear axle, and enter it from your manual.`,
     shareHint: (): string => "Say its make and model with /bike change model: and it shares specs with the same model in your group.",
-    form: (key: SpecKey, nickname: string): { title: string; value: string; manual: string; edition: string; page: string } => ({
-      title: `${nickname}: ${lowered(englishSpecName(key))}`.slice(0, 45),
+    form: (key: SpecKey, use: SpecUse | null, nickname: string): { title: string; value: string; manual: string; edition: string; page: string } => ({
+      title: `${nickname}: ${lowered(englishSpecName(key))}${forUse(use)}`.slice(0, 45),
       value: "Value with its unit",
       manual: "Which manual",
       edition: "Edition or year",

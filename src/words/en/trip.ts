@@ -128,11 +128,18 @@ export const tripWords = (p: Printer, today: LocalDate) => {
       of: readonly { readonly at: "front" | "rear"; readonly loaded: string | null; readonly solo: string | null }[],
     ): readonly string[] => {
       if (use === "solo") return [];
-      const known = of.filter(({ loaded }) => loaded !== null);
-      if (known.length === 0) return [`Pressures ${USES[use]}: from the bike's plate; note them once with /spec, and I say them here.`];
-      const back = of.filter(({ solo }) => solo !== null);
+      const [known, asked] = [of.filter(({ loaded }) => loaded !== null), of.filter(({ loaded }) => loaded === null)];
+      const solo = asked.filter((each) => each.solo !== null);
+      const instead = solo.length === 0 ? "" : ` Solo it is ${p.list(solo.map(({ at, solo: each }) => `${at} ${each}`))}, which is not taken for this load.`;
+      const back = known.filter(({ solo: each, loaded }) => each !== null && each !== loaded);
       return [
-        `Pressures ${USES[use]}: ${p.list(known.map(({ at, loaded }) => `${at} ${loaded}`))}.${back.length === 0 ? "" : ` Back to normal on return: ${p.list(back.map(({ at, solo }) => `${at} ${solo}`))}.`}`,
+        ...(known.length === 0 ? [] : [`Pressures ${USES[use]}: ${p.list(known.map(({ at, loaded }) => `${at} ${loaded}`))}.`]),
+        ...(asked.length === 0
+          ? []
+          : [
+              `Pressure ${USES[use]}, ${p.list(asked.map(({ at }) => at))}: not known. Read it off the bike's plate and enter it once; I say it here.${instead}`,
+            ]),
+        ...(back.length === 0 ? [] : [`Back to normal on return: ${p.list(back.map(({ at, solo: each }) => `${at} ${each}`))}.`]),
       ];
     },
     kit: (keys: readonly KitKey[]): string => `Carry: ${keys.map((key) => KIT_WORDS[key]).join("; ")}.`,
@@ -142,6 +149,7 @@ export const tripWords = (p: Printer, today: LocalDate) => {
       check: (nickname: string): string => `Check before the trip: ${nickname}`.slice(0, 80),
       off: "Call it off",
       due: "What is due",
+      pressure: (at: "front" | "rear", use: SpecUse): string => `Enter ${at} pressure ${USES[use]}`,
     },
   };
 };

@@ -47,10 +47,14 @@ describe("two members differ", () => {
 
 describe("by load", () => {
   const solo = aSpec("solo", 230, { use: "solo" });
-  test("a value for riding solo never answers for two-up", () => {
+  test("neither a value for riding solo nor one with no load named answers for two-up", () => {
     expect(settle([solo], true, "two-up")).toEqual([]);
-    expect(settle([solo, aSpec("any", 250)], true, "two-up")).toEqual(["any"]);
+    expect(settle([solo, aSpec("any", 250)], true, "two-up")).toEqual([]);
     expect(settle([solo, aSpec("two", 280, { use: "two-up" })], true, "two-up")).toEqual(["two"]);
+  });
+  test("one with no load named answers for riding solo, where none is entered for that", () => {
+    expect(settle([aSpec("any", 250)], true, "solo")).toEqual(["any"]);
+    expect(settle([solo, aSpec("any", 250)], true, "solo")).toEqual(["solo"]);
   });
 });
 

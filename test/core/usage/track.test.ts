@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { fromDayNumber, localDate } from "../../../src/core/calendar/arithmetic.ts";
+import type { LocalDate } from "../../../src/core/calendar/dates.ts";
 import { dialOf, figureIn, riddenOf } from "../../../src/core/quantity/distance.ts";
 import { judgeReading } from "../../../src/core/usage/judge-reading.ts";
 import { buildTrack, dialAt, type Epoch, type OdometerReading, riddenAtDial, riddenOnDay } from "../../../src/core/usage/track.ts";
@@ -101,6 +102,13 @@ describe("a new reading beside the old ones", () => {
     expect(judge(2999, "2025-06-02")).toBe("runs backwards");
     expect(judge(3001, "2025-05-20")).toBe("beyond a later one");
     expect(judge(2500, "2025-05-20")).toBe("fine");
+  });
+  test("is held as well when the next reading would need more than 1,500 miles a day", () => {
+    const jumpy = buildTrack([bought], [read("2025-05-01", 2000), read("2025-06-01", 9000)]);
+    const back = (miles: number, trips: { from: LocalDate; to: LocalDate }[] = []) =>
+      judgeReading(jumpy, dialOf(miles, "mi"), localDate("2025-05-30"), trips).is;
+    expect([back(6000), back(5999)]).toEqual(["fine", "implausible jump"]);
+    expect(back(5999, [{ from: localDate("2025-05-31"), to: localDate("2025-06-03") }])).toBe("fine");
   });
   test("is held above 1,500 miles a day, exactly, unless a trip explains it", () => {
     expect(judge(4500, "2025-06-02")).toBe("fine");
