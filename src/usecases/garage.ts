@@ -197,7 +197,8 @@ const hoursRead = (measured: readonly Taken[]): Facts["hours"] =>
     .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : a.hours - b.hours));
 
 /** Work of the same day, recorded with the reading or after it, answers what was found. */
-function isSettled({ item, on, reading }: Verdict, { measured, work }: Parts, items: readonly PlanItem[]): boolean {
+function isSettled({ item, on, reading, untilNew }: Verdict, { measured, work }: Parts, items: readonly PlanItem[]): boolean {
+  if (untilNew === true) return false;
   const logged = measured.find(({ id }) => id === reading)?.loggedAt ?? "";
   const covers = (key: ItemKey): boolean => key === item || items.some((line) => line.key === key && line.covers.includes(item));
   return work.some(

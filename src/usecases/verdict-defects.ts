@@ -5,7 +5,7 @@ import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { defectRow } from "../trade/defects.ts";
-import { endOf, judgedRow } from "../trade/judged.ts";
+import { endOf, judgedRow, WORN_DEFECTS } from "../trade/judged.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
 import type { JudgedOn } from "./judge.ts";
@@ -26,8 +26,7 @@ export async function noteVerdicts(
 ): Promise<{ readonly noted: readonly Defect[]; readonly closed: readonly Defect[] }> {
   const closed: Defect[] = [];
   for (const work of logged.work) {
-    const done = work.items.filter(({ outcome }) => outcome !== "could not do").map(({ item }) => item as string);
-    const open = all.find(({ bike }) => bike.id === work.bike)?.defects.filter((defect) => defect.from === "verdict" && mends(defect, done)) ?? [];
+    const open = all.find(({ bike }) => bike.id === work.bike)?.defects.filter((defect) => defect.from === "verdict" && mends(defect, work)) ?? [];
     closed.push(
       ...(await closedByWork(
         q,
@@ -42,15 +41,7 @@ export async function noteVerdicts(
     const { bike, place, on } = judged;
     const kind = judgedRow(judged.kind).defects[endOf(place)] ?? judgedRow(judged.kind).defects.any ?? null;
     const standing = all.find((g) => g.bike.id === bike)?.defects.some((defect) => defect.kind === kind && !closed.some(({ id }) => id === defect.id)) === true;
-    const mended = logged.work.some(
-      (work) =>
-        work.bike === bike &&
-        work.on.from === on &&
-        mends(
-          { kind },
-          work.items.map(({ item }) => item),
-        ),
-    );
+    const mended = logged.work.some((work) => work.bike === bike && work.on.from === on && mends({ kind }, work));
     if (kind === null || standing || mended || noted.some((each) => each.bike === bike && each.kind === kind)) continue;
     const typed = logged.readings.find(({ id }) => id === judged.id)?.typed ?? "";
     const words = [place, judged.kind, typed].filter((part) => part !== null && part !== "").join(" ");
@@ -60,4 +51,12 @@ export async function noteVerdicts(
   return { noted, closed };
 }
 
-const mends = ({ kind }: Pick<Defect, "kind">, items: readonly string[]): boolean => defectRow(kind)?.mends.some((item) => items.includes(item)) === true;
+/** What is worn is mended by a new part alone: an item that replaces it, or one that says it was replaced. */
+function mends({ kind }: Pick<Defect, "kind">, { items }: Pick<WorkRecord, "items">): boolean {
+  const named: readonly string[] = defectRow(kind)?.mends ?? [];
+  const worn = kind !== null && WORN_DEFECTS.has(kind);
+  return items.some(
+    ({ item, outcome }) =>
+      named.includes(item) && outcome !== "could not do" && (!worn || outcome === "replaced" || (outcome === "done" && item.endsWith(".replace"))),
+  );
+}

@@ -57,8 +57,8 @@ describe("tread", () => {
     expect(verdict(rear(1.8), rig([figure("rear tread limit", 2, null)], "Germany"))).toBe("beyond limit");
   });
   test("beyond it is not ridden on, and makes that tyre due", () => {
-    expect(judgeTaken(rear(0.5), rig())).toMatchObject({ doNotRide: true, item: "rear-tyre.replace", by: "bars", caution: "tyres" });
-    expect(judgeTaken(rear(0.8), rig())).toMatchObject({ doNotRide: false, item: "rear-tyre.replace" });
+    expect(judgeTaken(rear(0.5), rig())).toMatchObject({ doNotRide: true, item: "rear-tread.measure", by: "bars", caution: "tyres" });
+    expect(judgeTaken(rear(0.8), rig())).toMatchObject({ doNotRide: false, item: "rear-tread.measure" });
   });
 });
 
@@ -145,7 +145,7 @@ describe("what stands of several readings", () => {
     ]);
     expect(verdictsOf(all)).toMatchObject([
       { item: "chain.adjust", is: "within" },
-      { item: "rear-pads.measure", is: "beyond limit", measured: { value: 0.8, limit: 1, side: "low" } },
+      { item: "rear-pads.measure", is: "beyond limit", untilNew: true, measured: { value: 0.8, limit: 1, side: "low" } },
     ]);
   });
 });

@@ -65,7 +65,7 @@ export function verdictLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Fa
   const last = jobs.at(-1);
   const latest = new Map<string, Verdict>();
   for (const each of facts.verdicts) {
-    if (each.item !== item.key || (last !== undefined && last.job.on.from > each.on)) continue;
+    if (each.item !== item.key || (each.untilNew !== true && last !== undefined && last.job.on.from > each.on)) continue;
     const subject = `${each.measured?.kind ?? ""}|${each.measured?.place ?? ""}`;
     const before = latest.get(subject);
     if (before === undefined || each.on >= before.on) latest.set(subject, each);
