@@ -6,6 +6,7 @@ import { given } from "../src/usecases/given.ts";
 import { type GroupPictured, groupPicture } from "../src/usecases/picture-group.ts";
 import type { Result } from "../src/usecases/refusals.ts";
 import { type GroupShown, setGroup, TREAD_PLACES } from "../src/usecases/settings.ts";
+import { WEEKDAYS } from "../src/words/en/weekdays.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayGroup } from "./replies/group.ts";
 import { groupPictured } from "./replies/picture-shapes.ts";
@@ -26,6 +27,8 @@ export const group = define({
     place: { takes: "choice", required: false, choices: TREAD_PLACES },
     season: { takes: "choice", required: false, choices: ["north", "south"] },
     riding: { takes: "text", required: false },
+    digest: { takes: "choice", required: false, choices: ["off", ...WEEKDAYS] },
+    "digest-time": { takes: "text", required: false },
     off: { takes: "choice", required: false, choices: TOPICS },
     on: { takes: "choice", required: false, choices: TOPICS },
     reads: { takes: "flag", required: false },
@@ -36,8 +39,11 @@ export const group = define({
   // Settings are answered privately; a picture is posted where it is asked for so.
   visibility: ({ picture, share }) => (picture === true && share === true ? "shared" : "private"),
   data: shapeOf<Out>(z.union([groupPictured, groupShown])),
-  run: (ctx, { picture, share: _share, ...settings }): Promise<Result<Out>> =>
-    picture === true && Object.keys(settings).length === 0 ? groupPicture(ctx) : setGroup(ctx, given(settings)),
+  run: (ctx, { picture, share: _share, digest, "digest-time": digestTime, ...settings }): Promise<Result<Out>> => {
+    const day = digest === undefined || digest === "off" ? digest : WEEKDAYS.indexOf(digest) + 1;
+    const change = given({ ...settings, digest: day, digestTime });
+    return picture === true && Object.keys(change).length === 0 ? groupPicture(ctx) : setGroup(ctx, change);
+  },
   say: (out, words) => ("is" in out ? said([...words.pictures.group(out).lines]) : sayGroup(out, words)),
   draw: async (out, words) => ("is" in out ? drawGroupPicture(out, words) : []),
 });

@@ -4,7 +4,7 @@ import { z } from "zod";
 import { TOPICS } from "../src/core/reminding.ts";
 import { given } from "../src/usecases/given.ts";
 import { type MemberShown, remindMe } from "../src/usecases/settings.ts";
-import { WEEKDAYS } from "../src/words/en/settings.ts";
+import { WEEKDAYS } from "../src/words/en/weekdays.ts";
 import { define, shapeOf } from "./define.ts";
 import { said } from "./replies/said.ts";
 import { localDate, unit } from "./shapes.ts";

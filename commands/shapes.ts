@@ -330,6 +330,8 @@ export const groupShown = z.object({
   south: z.boolean(),
   riding: z.object({ from: z.string(), to: z.string() }).nullable(),
   off: z.array(z.string()),
+  digest: z.union([z.literal("off"), z.object({ weekday: z.number().int(), time: z.string() })]),
+  hasChannel: z.boolean(),
   changed: z.boolean(),
 });
 

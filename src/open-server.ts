@@ -220,9 +220,10 @@ const deliverBy = (how: Post): Deliver => ({
   async send(delivery, once, { member, where }, reply, begin) {
     if (where.channel !== "dm" && where.id === where.group) return { is: "failed", why: "channel gone" };
     // Nothing is said in a group about a member who is no longer in it.
-    const still = where.channel === "dm" || where.group === null ? "there" : await isStillIn(how.client, where.group, member, how.waits);
+    const still = where.channel === "dm" || where.group === null || member === null ? "there" : await isStillIn(how.client, where.group, member, how.waits);
     if (still !== "there") return still === "left" ? { is: "failed", why: "member left" } : { is: "later", why: "the platform was not there" };
-    const to = where.channel === "dm" ? { member } : { channel: where.id, mention: member, answers: null };
+    if (where.channel === "dm" && member === null) throw new Error("a direct message to nobody");
+    const to = where.channel === "dm" && member !== null ? { member } : { channel: where.id, mention: member, answers: null };
     return post(how, to, reply, `delivery/${once}`, { ...begin, mark: delivery });
   },
   find: (delivery, trace) => find(how, delivery, trace),

@@ -71,10 +71,11 @@ export const whyNow = handler<WhyTold>({
     z.object({
       why: z.array(z.object({ bike: z.string(), nickname: z.string(), kind: z.string(), topic: z.string(), name: z.string().nullable(), again: z.boolean() })),
       sent: localDate,
+      digest: z.object({ weekday: z.number().int(), time: z.string() }).nullable(),
     }),
   ),
   run: (ctx, { subject }) => whyTold(ctx, subject),
-  say: ({ why }, words) => said(words.reminders.why(why)),
+  say: ({ why, digest }, words) => said(digest === null ? words.reminders.why(why) : words.digest.why(digest)),
 });
 export const putOffNow = handler<PutOffDone>({
   kind: "pick",

@@ -6,4 +6,10 @@ import type { Words } from "../../src/words/en/english.ts";
 import { said } from "./said.ts";
 
 export const sayGroup = (g: GroupShown, words: Words): Said =>
-  said([...(g.changed ? [words.settings.saved()] : []), ...words.settings.group(g), ...words.settings.off(g.off), words.settings.reads(g)]);
+  said([
+    ...(g.changed ? [words.settings.saved()] : []),
+    ...words.settings.group(g),
+    words.digest.setting(g.digest, g.hasChannel),
+    ...words.settings.off(g.off),
+    words.settings.reads(g),
+  ]);

@@ -6,7 +6,7 @@ import type { BikeId, GroupId, MemberId } from "./ids.ts";
 import type { Condition, PlanEdit } from "./plan/plan.ts";
 import type { DistanceUnit, Stretch } from "./quantity/distance.ts";
 import type { UnitId } from "./quantity/units.ts";
-import type { Topics } from "./reminding.ts";
+import type { Topics, WeekHour } from "./reminding.ts";
 import type { ByTheBook, KnownFrom } from "./schedule/facts.ts";
 
 export const BIKE_STATES = ["riding", "laid up", "sold", "retired"] as const;
@@ -89,6 +89,8 @@ export type Group = {
   readonly riding: string | null;
   /** What was switched on or off for the whole group; nothing when nothing was said. */
   readonly topics?: Topics;
+  /** When the digest of the week is posted, or never; nothing when nothing was said, and it comes at the usual hour. */
+  readonly digest?: WeekHour | "off";
 };
 
 /** The name under which nicknames are compared: case-folded, NFKC, outer and doubled spaces gone. */

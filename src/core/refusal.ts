@@ -86,6 +86,8 @@ export type Refusal =
   | { readonly why: "admins only" }
   | { readonly why: "not a zone"; readonly typed: string }
   | { readonly why: "not a time"; readonly typed: string }
+  /** A time in the hours in which nothing is sent. */
+  | { readonly why: "quiet time"; readonly typed: string; readonly from: string; readonly to: string }
   | { readonly why: "not a weekday"; readonly typed: string }
   | { readonly why: "nothing to change" }
   | { readonly why: "already so"; readonly state: string }

@@ -7,8 +7,8 @@ import type { Trace } from "../store/notices.ts";
 
 export type { Trace };
 
-/** Where a message goes: to one member alone, or to a place with the member named. */
-export type Address = { readonly member: MemberId; readonly where: Where };
+/** Where a message goes: to one member alone, to a place with the member named, or to a place and nobody in it. */
+export type Address = { readonly member: MemberId | null; readonly where: Where };
 
 export type Sent =
   | { readonly is: "sent"; readonly message: string }

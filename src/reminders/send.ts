@@ -4,7 +4,7 @@
 import type { Where } from "../chat/inbound.ts";
 import type { Reply } from "../chat/reply.ts";
 import type { Group, Member } from "../core/bike.ts";
-import type { Instant, LocalDate, Zone } from "../core/calendar/dates.ts";
+import type { Instant, Zone } from "../core/calendar/dates.ts";
 import { addDuration, addMinutes, localDateAt } from "../core/calendar/zones.ts";
 import type { GroupId, MemberId } from "../core/ids.ts";
 import type { NoticeKind } from "../core/reminding.ts";
@@ -17,22 +17,12 @@ import { dueBike } from "../usecases/due.ts";
 import { garage } from "../usecases/garage.ts";
 import { kindRow, NOTICE_KINDS } from "../usecases/notice-kinds.ts";
 import type { Words } from "../words/en/english.ts";
-import type { Address, Begin, Deliver, Sent } from "./deliver.ts";
+import type { Address, Begin, Sent } from "./deliver.ts";
+import { drawDigest } from "./digest.ts";
 import { reminderReply, type Told, waitingReply } from "./draw.ts";
+import type { Sending } from "./sending.ts";
 import { firstOf, tellingsOf } from "./tellings.ts";
 import { nextWindow, notQuiet } from "./windows.ts";
-
-/** What sending needs besides the store. */
-export type Sending = {
-  /** The moment it is: a tick's own stands still while it sends. */
-  readonly clock: () => Instant;
-  readonly deliver: Deliver;
-  /** Words for a member in their own place, or for a group's channel. */
-  readonly wordsFor: (member: Member | null, home: Group | null, today: LocalDate) => Words;
-  readonly itemName: (key: string, called: string | null) => string;
-  /** For the operator. */
-  readonly log: { readonly error: (facts: Readonly<Record<string, unknown>>, what: string) => void };
-};
 
 type Drawn = {
   readonly told: readonly Told[];
@@ -131,6 +121,7 @@ async function reach(store: Store, sending: Sending, delivery: Delivery, now: In
     // Where it was begun is closed by now: all of it goes another way.
     if (went !== null && went.is !== "failed") return went;
   }
+  if (delivery.member === null) return reachGroup(store, sending, delivery, now);
   const drawn = await store.change((q) => gather(q, sending, delivery, now));
   if (typeof drawn === "string") return { is: drawn };
   const { told, words, home, member, group, zone } = drawn;
@@ -141,6 +132,17 @@ async function reach(store: Store, sending: Sending, delivery: Delivery, now: In
   if (outcome.is !== "failed") return outcome;
   const other = await otherwise(store, sending, delivery, drawn);
   return other === null ? outcome : { ...other, first: outcome.why };
+}
+
+/** A group's digest has one way. A channel that is gone ends it until another is named. */
+async function reachGroup(store: Store, sending: Sending, delivery: Delivery, now: Instant): Promise<Reached> {
+  const drawn = await store.change((q) => drawDigest(q, sending, delivery, now));
+  if (typeof drawn === "string") return { is: drawn };
+  const begin: Begin = { parts: [], begun: (trace) => store.change((q) => q.notices.begun(delivery, trace, null)) };
+  const outcome = await sending.deliver.send(delivery.id, delivery.id, { member: null, where: drawn.where }, drawn.reply, begin);
+  const { group } = delivery;
+  if (outcome.is === "failed" && outcome.why === "channel gone" && group !== null) await store.change((q) => q.digests.plan(group, null));
+  return outcome;
 }
 
 /** What a delivery says, where. A long one is kept so until it is settled: drawn anew, its parts would hold other bikes. `zone`: by which quiet hours are told. */
@@ -156,6 +158,7 @@ async function goOn(store: Store, sending: Sending, delivery: Delivery, parts: r
   if (delivery.drawn === null) return null;
   const saying = JSON.parse(delivery.drawn) as Saying;
   const { member } = saying.to;
+  if (member === null) return null;
   const wishes = (await store.read((q) => q.members.byIds([member]))).get(member)?.reminders ?? USUAL_WISHES;
   if (wishes.by === "off") return null;
   const allowed = notQuiet(wishes, saying.zone, now);

@@ -1,9 +1,11 @@
 // One tick: look at what has come due to be looked at, then send what is ready. Ticks never overlap.
 
 import type { Instant } from "../core/calendar/dates.ts";
-import { addMinutes } from "../core/calendar/zones.ts";
+import { addDuration, addMinutes } from "../core/calendar/zones.ts";
 import type { Store } from "../store/store.ts";
-import { type Sending, sendReady } from "./send.ts";
+import { queueDigests } from "./digest.ts";
+import { sendReady } from "./send.ts";
+import type { Sending } from "./sending.ts";
 import { sweep } from "./sweep.ts";
 
 export type Reminders = {
@@ -19,15 +21,17 @@ export function remindersOf(store: Store, sending: Sending, newId: () => string)
     tick(now) {
       const mine = running.then(async () => {
         await setRight(store, now);
-        return { looked: await sweep(store, now, newId), sent: await sendReady(store, sending, now) };
+        const looked = await sweep(store, now, newId);
+        await queueDigests(store, now, newId);
+        return { looked, sent: await sendReady(store, sending, now) };
       });
       running = mine.catch(() => undefined);
       return mine;
     },
     next: () =>
       store.read(async (q) => {
-        const [look, delivery] = [await q.bikes.nextLook(), await q.notices.nextDelivery()];
-        return look === null ? delivery : delivery === null || look < delivery ? look : delivery;
+        const moments = [await q.bikes.nextLook(), await q.notices.nextDelivery(), await q.digests.next()].filter((at) => at !== null);
+        return moments.sort()[0] ?? null;
       }),
   };
 }
@@ -43,6 +47,8 @@ async function setRight(store: Store, now: Instant): Promise<void> {
     if (last !== null && last > until) {
       await q.bikes.lookAtAll(now);
       await q.notices.replanned(now, until);
+      // No digest is planned further ahead than two weeks.
+      await q.digests.replanAfter(addDuration(now, "P15D"), now);
     }
     await q.room.setMeta("ticked", now);
   });

@@ -33,16 +33,17 @@ export function membersRepo(db: Db) {
             "g.season as g_season",
             "g.riding as g_riding",
             "g.topics as g_topics",
+            "g.digest as g_digest",
           ] as const),
         ])
         .executeTakeFirstOrThrow();
-      const { g_id, g_zone, g_distance, g_pressure, g_reads, g_reading_channel, g_place, g_season, g_riding, g_topics, ...m } = row;
+      const { g_id, g_zone, g_distance, g_pressure, g_reads, g_reading_channel, g_place, g_season, g_riding, g_topics, g_digest, ...m } = row;
       const stored: GroupRow | null =
         g_id === null
           ? null
           : {
               ...{ id: g_id, zone: g_zone ?? "UTC", language: "en", distance: g_distance, pressure: g_pressure, reads: g_reads ?? 0 },
-              ...{ reading_channel: g_reading_channel, place: g_place, season: g_season, riding: g_riding, topics: g_topics },
+              ...{ reading_channel: g_reading_channel, place: g_place, season: g_season, riding: g_riding, topics: g_topics, digest: g_digest },
             };
       return { member: m.id === null ? null : memberOf(m as Selectable<Tables["members"]>), group: stored === null ? null : groupOf(stored) };
     },
@@ -107,6 +108,7 @@ export function membersRepo(db: Db) {
         season: group.season,
         riding: group.riding,
         topics: topicsText(group.topics),
+        digest: digestText(group.digest),
       };
       await db
         .insertInto("groups")
@@ -140,7 +142,14 @@ function memberOf(row: Selectable<Tables["members"]>): Member {
   };
 }
 
-type GroupRow = Selectable<Tables["groups"]>;
+const digestText = (digest: Group["digest"]): string | null => (digest === undefined ? null : digest === "off" ? digest : `${digest.weekday} ${digest.time}`);
+function digestOf(stored: string | null): Pick<Group, "digest"> {
+  if (stored === null) return {};
+  const [weekday = "", time] = stored.split(" ");
+  return { digest: time === undefined ? "off" : { weekday: Number(weekday), time } };
+}
+
+type GroupRow = Omit<Selectable<Tables["groups"]>, "digest_at">;
 
 function groupOf(row: GroupRow): Group {
   return {
@@ -155,5 +164,6 @@ function groupOf(row: GroupRow): Group {
     season: row.season === "south" || row.season === "north" ? row.season : null,
     riding: row.riding,
     ...topicsOf(row.topics),
+    ...digestOf(row.digest),
   };
 }

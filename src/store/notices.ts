@@ -73,6 +73,10 @@ export function noticesRepo(db: Db) {
     async ofDelivery(delivery: string): Promise<Notice[]> {
       return (await db.selectFrom("notices").selectAll().where("delivery", "=", delivery).orderBy("at").orderBy("id").execute()).map(noticeOf);
     },
+    async delivery(id: string): Promise<Delivery | null> {
+      const row = await db.selectFrom("deliveries").selectAll().where("id", "=", id).executeTakeFirst();
+      return row === undefined ? null : deliveryOf(row);
+    },
     /** What of these kinds was told of each bike, and when it went out. */
     async toldOf(bikes: readonly BikeId[], kinds: readonly NoticeKind[]): Promise<(Pick<Notice, "key" | "bike"> & { readonly sent: Instant })[]> {
       if (bikes.length === 0) return [];

@@ -11,6 +11,7 @@ import { checksRepo } from "./checks.ts";
 import type { DatabaseKind } from "./columns.ts";
 import type { Db, Opened } from "./db.ts";
 import { defectsRepo } from "./defects.ts";
+import { digestsRepo } from "./digests.ts";
 import { draftsRepo } from "./drafts.ts";
 import { groupPlansRepo } from "./group-plans.ts";
 import { jobsRepo } from "./jobs.ts";
@@ -30,6 +31,7 @@ export type Repos = {
   readonly work: ReturnType<typeof workRepo>;
   readonly defects: ReturnType<typeof defectsRepo>;
   readonly jobs: ReturnType<typeof jobsRepo>;
+  readonly digests: ReturnType<typeof digestsRepo>;
   readonly drafts: ReturnType<typeof draftsRepo>;
   readonly charts: ReturnType<typeof chartsRepo>;
   readonly checks: ReturnType<typeof checksRepo>;
@@ -116,6 +118,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     work: workRepo(db),
     defects: defectsRepo(db),
     jobs: jobsRepo(db),
+    digests: digestsRepo(db),
     drafts: draftsRepo(db),
     charts: chartsRepo(db),
     checks: checksRepo(db),

@@ -36,6 +36,8 @@ export type Tables = {
     season: string | null;
     riding: string | null;
     topics: string | null;
+    digest: string | null;
+    digest_at: Generated<string | null>;
   };
   bike_dates: { bike: string; what_key: string; what: string; on_date: string; by: string; at: string };
   plan_bases: { hash: string; json: string };

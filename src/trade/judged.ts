@@ -24,8 +24,6 @@ export type JudgedRow = {
   readonly needs: readonly ConditionRead[];
   /** The line of the plan that a value at or beyond its limit makes due. */
   readonly items: Partial<Record<End, string>>;
-  /** It wears: only a new part mends it, and no work on the old one. */
-  readonly untilNew: boolean;
   /** Beyond its limit the bike is not to be ridden. */
   readonly doNotRide: boolean;
   /** What is then noted against the bike until work mends it; none where the next reading shows it mended. */
@@ -34,7 +32,7 @@ export type JudgedRow = {
 };
 
 const row = (more: Partial<JudgedRow> & Pick<JudgedRow, "fine">): JudgedRow => ({
-  ...{ specs: {}, near: 0, needs: [], items: {}, untilNew: false, doNotRide: false, defects: {}, caution: null },
+  ...{ specs: {}, near: 0, needs: [], items: {}, doNotRide: false, defects: {}, caution: null },
   ...more,
 });
 
@@ -60,7 +58,6 @@ export const JUDGED = {
     ...{ fine: 0.1, near: 0.8, doNotRide: true, caution: "tyres", usual: BARS },
     specs: { front: "front tread limit", rear: "rear tread limit" },
     items: { front: "front-tread.measure", rear: "rear-tread.measure" },
-    untilNew: true,
     defects: { front: "worn front tyre", rear: "worn rear tyre" },
   }),
   "cold pressure": row({
@@ -72,14 +69,12 @@ export const JUDGED = {
     ...{ fine: 0.1, near: 1, doNotRide: true, caution: "brakes", usual: LINING },
     specs: { front: "front pad limit", rear: "rear pad limit" },
     items: { front: "front-pads.measure", rear: "rear-pads.measure" },
-    untilNew: true,
     defects: { front: "worn front pads", rear: "worn rear pads" },
   }),
   "disc thickness": row({
     ...{ fine: 0.05, near: 0.2, doNotRide: true, caution: "brakes" },
     specs: { front: "front disc limit", rear: "rear disc limit" },
     items: { front: "front-discs.measure", rear: "rear-discs.measure" },
-    untilNew: true,
     defects: { any: "worn disc" },
   }),
   "chain slack": row({
@@ -125,11 +120,6 @@ export const isJudged = (kind: ReadingKind): kind is JudgedKind => kind in JUDGE
 
 /** The row of a kind, as every row may be read. */
 export const judgedRow = (kind: JudgedKind): JudgedRow => JUDGED[kind];
-
-/** Defects that only a new part mends. */
-export const WORN_DEFECTS: ReadonlySet<string> = new Set(
-  Object.values<JudgedRow>(JUDGED).flatMap(({ untilNew, defects }) => (untilNew ? Object.values(defects) : [])),
-);
 
 /** Which end of the bike or the engine a place belongs to. */
 export const endOf = (place: Place | null): End =>

@@ -265,8 +265,7 @@ export const verdictsOf = (judged: readonly Judged[]): readonly Verdict[] =>
     if (item === null) return [];
     const told = judgement.is === "cannot tell" ? null : judgement;
     const limit = told === null || told.side === null ? null : told.side === "low" ? told.limit.min : told.limit.max;
-    const untilNew = judgedRow(kind).untilNew;
-    return [{ item, on, is: judgement.is, reading: id, untilNew, measured: { kind, place, value, unit, limit, side: told?.side ?? null } }];
+    return [{ item, on, is: judgement.is, reading: id, measured: { kind, place, value, unit, limit, side: told?.side ?? null } }];
   });
 
 /** Pads of one axle read together that differ by too much, and by how much. */

@@ -3,8 +3,9 @@
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { localDateAt } from "../core/calendar/zones.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
-import type { NoticeKind, Topic } from "../core/reminding.ts";
+import { type NoticeKind, type Topic, USUAL_DIGEST, type WeekHour } from "../core/reminding.ts";
 import type { Notice } from "../store/notices.ts";
+import type { Repos } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
 import { type DueReport, dueBike } from "./due.ts";
 import { type Garaged, itemsOf, pick } from "./garage.ts";
@@ -43,13 +44,14 @@ export type WhyLine = {
   /** Not told for the first time. */
   readonly again: boolean;
 };
-export type WhyTold = { readonly why: readonly WhyLine[]; readonly sent: LocalDate };
+/** `digest`: it was a group's digest, and when that comes. */
+export type WhyTold = { readonly why: readonly WhyLine[]; readonly sent: LocalDate; readonly digest: WeekHour | null };
 
 /** Why a reminder came, a line for each thing it told; for its member only. */
 export async function whyTold(ctx: Ctx, delivery: string): Promise<Result<WhyTold>> {
   return ctx.store.read(async (q) => {
     const notices = (await q.notices.ofDelivery(delivery)).filter(({ state }) => state === "told");
-    if (notices.length === 0) return refused({ why: "gone" });
+    if (notices.length === 0) return whyDigest(q, ctx, delivery);
     if (notices.some((notice) => notice.member !== ctx.who.member)) return refused({ why: "not yours" });
     const all = await ownGarage(q, ctx);
     const why = notices.flatMap(({ bike, kind, item, key }): WhyLine[] => {
@@ -58,8 +60,17 @@ export async function whyTold(ctx: Ctx, delivery: string): Promise<Result<WhyTol
       const name = item === null ? null : nameIn(ctx, g, item);
       return [{ bike, nickname: g.bike.nickname, kind, topic: kindRow(kind).topic, name, again: key.includes(AGAIN) }];
     });
-    return why.length === 0 ? refused({ why: "gone" }) : done({ why, sent: localDateAt(notices[0]?.notBefore ?? ctx.now, ctx.who.zone) });
+    return why.length === 0 ? refused({ why: "gone" }) : done({ why, sent: localDateAt(notices[0]?.notBefore ?? ctx.now, ctx.who.zone), digest: null });
   });
+}
+
+/** Anyone in the group may ask why its digest comes. */
+async function whyDigest(q: Repos, ctx: Ctx, id: string): Promise<Result<WhyTold>> {
+  const delivery = await q.notices.delivery(id);
+  if (delivery === null || delivery.member !== null) return refused({ why: "gone" });
+  if (delivery.group !== ctx.who.group) return refused({ why: "not yours" });
+  const digest = ctx.who.home?.digest ?? USUAL_DIGEST;
+  return done({ why: [], sent: localDateAt(delivery.notBefore, ctx.who.zone), digest: digest === "off" ? USUAL_DIGEST : digest });
 }
 
 /** The bikes that a reminder spoke of, whole, with what of it is still to do. */

@@ -1,14 +1,15 @@
 // A member's and a group's choices: units, zone, when reminders come.
 
-import type { Group, Member, ReminderWishes } from "../core/bike.ts";
+import { type Group, isQuiet, type Member, type ReminderWishes } from "../core/bike.ts";
 import type { LocalDate, Zone } from "../core/calendar/dates.ts";
 import { addDuration, isZone, localDateAt } from "../core/calendar/zones.ts";
 import type { GroupId } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
-import { offOf, type Topic, type Topics } from "../core/reminding.ts";
+import { offOf, type Topic, type Topics, USUAL_DIGEST, type WeekHour } from "../core/reminding.ts";
 import { type SeasonWindow, windowOf } from "../core/season/season.ts";
 import { readSeason } from "../message/read-season.ts";
+import { USUAL_WISHES } from "../store/members.ts";
 import type { Repos } from "../store/store.ts";
 import { TREAD_LAW, type TreadLaw, type TreadLawPlace } from "../trade/tread-law.ts";
 import { type Ctx, isSouth } from "./context.ts";
@@ -124,6 +125,9 @@ export type GroupChange = {
   readonly season?: "north" | "south";
   /** The riding season as typed. */
   readonly riding?: string;
+  /** The weekday of the digest (1 Monday to 7 Sunday), or none; its time of day as typed. */
+  readonly digest?: number | "off";
+  readonly digestTime?: string;
 };
 export type GroupShown = {
   readonly zone: Zone;
@@ -138,6 +142,9 @@ export type GroupShown = {
   /** Null: nothing said, or none. */
   readonly riding: SeasonWindow | null;
   readonly off: readonly Topic[];
+  readonly digest: WeekHour | "off";
+  /** Has it a reading channel, whichever it is? */
+  readonly hasChannel: boolean;
   readonly changed: boolean;
 };
 
@@ -160,6 +167,10 @@ export async function setUpGroup(ctx: Ctx, group: GroupId, input: GroupChange): 
 }
 
 async function changeGroup(ctx: Ctx, group: GroupId, input: GroupChange): Promise<Result<GroupShown>> {
+  const time = clockTime(input.digestTime);
+  if (input.digestTime !== undefined && time === null) return refused({ why: "not a time", typed: input.digestTime });
+  if (input.digestTime !== undefined && time !== null && isQuiet(USUAL_WISHES.quiet, time))
+    return refused({ why: "quiet time", typed: input.digestTime, ...USUAL_WISHES.quiet });
   const riding = input.riding === undefined ? null : readSeason(input.riding, ctx.vocabulary);
   if (input.riding !== undefined && riding === null) return refused({ why: "check", because: "not a season", typed: input.riding });
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q) => {
@@ -175,12 +186,22 @@ async function changeGroup(ctx: Ctx, group: GroupId, input: GroupChange): Promis
       season: input.season ?? before.season,
       riding: riding ?? before.riding,
       ...switched(before.topics, input),
+      ...digestOf(before.digest, input.digest, time),
     };
     await q.members.saveGroup(next);
+    if ([input.digest, input.digestTime, input.zone, input.reading].some((given) => given !== undefined)) await q.digests.replan(next, ctx.now);
     await q.bikes.touchedOf({ homeGroup: group }, ctx.now);
     return done(groupShown(ctx, next, true));
   });
   return onceHeard(acted);
+}
+
+/** A weekday keeps the hour, an hour keeps the weekday; either switches it on. */
+function digestOf(before: Group["digest"], day: number | "off" | undefined, time: string | null): Pick<Group, "digest"> {
+  if (day === undefined && time === null) return before === undefined ? {} : { digest: before };
+  if (day === "off") return { digest: "off" };
+  const was = before === undefined || before === "off" ? USUAL_DIGEST : before;
+  return { digest: { weekday: day ?? was.weekday, time: time ?? was.time } };
 }
 
 const newGroup = (id: GroupId): Group => ({
@@ -200,5 +221,7 @@ function groupShown(ctx: Ctx, g: Group, changed: boolean): GroupShown {
     south: isSouth(g, g.zone),
     riding: windowOf(g.riding),
     off: offOf(undefined, g.topics),
+    digest: g.digest ?? USUAL_DIGEST,
+    hasChannel: g.readingChannel !== null,
   };
 }

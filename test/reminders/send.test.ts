@@ -40,7 +40,7 @@ async function tick(now: Instant): Promise<number> {
     find: async () => ({ is: "not there", parts: [] }),
     async send(delivery, _once, { member }, _reply, begin) {
       if (!(await begin.begun({ channel: "c", after: null }, 1))) return { is: "taken" };
-      tries.push({ delivery, member, at: now });
+      tries.push({ delivery, member: member ?? "", at: now });
       const answer = answers.shift() ?? { is: "sent", message: delivery };
       if (answer instanceof Error) throw answer;
       return typeof answer === "function" ? answer() : answer;

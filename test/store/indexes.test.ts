@@ -60,6 +60,8 @@ test("a story of bikes, readings, work, questions, corrections and reminders", a
     "/convert 36 psi",
   ])
     await send({ ...ines, run });
+  await send({ ...ines, admin: true, run: "/group reading:here riding:15 January to 31 October" });
+  await send({ ...ines, run: "/bike change bike:Heron group-picture:yes" });
   await send({ advance: "P60D" });
   await send({ advance: "P90D" });
   await t.close();

@@ -145,7 +145,7 @@ describe("what stands of several readings", () => {
     ]);
     expect(verdictsOf(all)).toMatchObject([
       { item: "chain.adjust", is: "within" },
-      { item: "rear-pads.measure", is: "beyond limit", untilNew: true, measured: { value: 0.8, limit: 1, side: "low" } },
+      { item: "rear-pads.measure", is: "beyond limit", measured: { value: 0.8, limit: 1, side: "low" } },
     ]);
   });
 });

@@ -181,7 +181,7 @@ describe("a group's picture", () => {
     await run("m2", "/work did:brake fluid on:2024-03-05");
     expect((await run("m3", "/group picture:yes")).data.rows).toEqual([]);
     const said = await run("m2", "/bike change group-picture:yes");
-    expect([said.data.pictured, said.text]).toEqual([true, expect.stringContaining("shows Quill now")]);
+    expect([said.data.pictured, said.text]).toEqual([true, expect.stringContaining("show Quill now")]);
     const seen = await run("m3", "/group picture:yes share:yes");
     expect([seen.visibility, seen.data.rows.map(({ nickname }: { nickname: string }) => nickname), seen.files.length]).toEqual(["shared", ["Quill"], 1]);
     expect(seen.data.rows[0].dueNow).toBe(1);

@@ -35,8 +35,6 @@ export type Verdict = {
   readonly on: LocalDate;
   readonly is: VerdictWord;
   readonly reading: string;
-  /** Only a new part mends it: looking at the old one again does not. What was read of a part taken off is no longer among the verdicts. */
-  readonly untilNew?: boolean;
   readonly measured?: {
     readonly kind: ReadingKind;
     readonly place: Place | null;

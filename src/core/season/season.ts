@@ -82,3 +82,16 @@ export function nextSeasonEdge(of: Seasonal, today: LocalDate): LocalDate | null
   ];
   return edges.filter((day) => day > today).sort()[0] ?? null;
 }
+
+/** The next turn of the season that is near enough to count the days to. */
+export type Countdown = { readonly season: "begins" | "ends"; readonly on: LocalDate };
+
+/** Days before either turn from which they are counted. */
+const COUNTED = { begins: 56, ends: 28 } as const;
+
+/** Null: neither turn is near. */
+export function seasonCountdown(window: SeasonWindow, today: LocalDate): Countdown | null {
+  const [begins, ends] = [nextOn(window.from, today), nextOn(window.to, today)];
+  if (ends <= addDays(today, COUNTED.ends)) return { season: "ends", on: ends };
+  return begins <= addDays(today, COUNTED.begins) ? { season: "begins", on: begins } : null;
+}

@@ -10,6 +10,7 @@ import { checkWords } from "./checks.ts";
 import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
 import { defectWords } from "./defects.ts";
+import { digestWords } from "./digest.ts";
 import { dueWords } from "./due.ts";
 import { fluidPut } from "./fluids.ts";
 import { judgeWords } from "./judge.ts";
@@ -59,6 +60,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     checks: checkWords(p),
     season: seasonWords(p, today),
     asks: askWords(p, today),
+    digest: digestWords(p, today),
     trip: tripWords(p, today),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),

@@ -21,8 +21,8 @@ export const groupPictureWords = (p: Printer) => ({
   /** Under "changed". */
   pictured: (nickname: string, is: boolean): string =>
     is
-      ? `The group's picture (/group picture:yes) shows ${nickname} now: its name, yours, and on which days something falls due. Not what, and nothing found wrong. Take it out with group-picture:no.`
-      : `The group's picture no longer shows ${nickname}.`,
+      ? `The group's picture (/group picture:yes) and its digest of the week show ${nickname} now: its name, yours, and on which days something falls due. Not what, and nothing found wrong. Take it out with group-picture:no.`
+      : `The group's picture and digest no longer show ${nickname}.`,
   group: (shown: Pictured) => {
     const { today, until } = shown;
     const title = shown.rows.length === 0 ? "No bike is in this group's picture yet" : `When the group's bikes fall due, until ${p.date(until, today)}`;

@@ -127,6 +127,8 @@ export const refusalWords = (p: Printer) => {
         return `“${clip(refusal.typed)}” is not a time zone I know. Use a name such as Europe/Berlin or America/Chicago.`;
       case "not a time":
         return `I cannot read “${clip(refusal.typed)}” as a time of day. Type it as 18:30.`;
+      case "quiet time":
+        return `“${clip(refusal.typed)}” is in the quiet hours of the channel. Choose a time from ${refusal.to} until ${refusal.from}.`;
       case "not a weekday":
         return `“${clip(refusal.typed)}” is not a day of the week.`;
       case "nothing to change":

@@ -7,8 +7,7 @@ import type { UnitId } from "../../core/quantity/units.ts";
 import type { SeasonWindow } from "../../core/season/season.ts";
 import type { TreadLaw, TreadLawPlace } from "../../trade/tread-law.ts";
 import type { Printer } from "../printer.ts";
-
-export const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"] as const;
+import { WEEKDAYS } from "./weekdays.ts";
 
 /** "15 March": a day of any year. */
 const monthDay = (p: Printer, day: string): string => p.date(`2027-${day}` as LocalDate, `2027-${day}` as LocalDate);
