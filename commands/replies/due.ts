@@ -43,7 +43,7 @@ function linesOf(bike: DueBike, whole: boolean, words: Words): string[] {
   const worn = bike.worn ?? [];
   if (worn.length > 0) lines.push("", ...worn.map((each) => words.tyres.left(each, bike.unit, words.today)));
   if (habits.length > 0) lines.push("", due.habits(habits.map((line) => line.name)));
-  const basis = due.basis(bike.basis, bike);
+  const basis = due.basis(bike);
   if (basis !== null) lines.push(basis);
   return lines;
 }
@@ -58,7 +58,11 @@ function section(here: readonly DueLine[], status: Status, whole: boolean, bike:
 }
 
 /** A used bike may have no record of most of its plan: items that share a reason share a line, and so do those of which nothing at all is known. */
-export function unrecorded(here: readonly DueLine[], bike: Pick<DueBike, "unit" | "offset" | "today" | "perWeek" | "odometer">, words: Words): string[] {
+export function unrecorded(
+  here: readonly DueLine[],
+  bike: Pick<DueBike, "unit" | "offset" | "today" | "perWeek" | "basis" | "odometer">,
+  words: Words,
+): string[] {
   const groups = new Map<string, string[]>();
   const unknown: { readonly name: string; readonly next: Ridden; readonly on: LocalDate | null }[] = [];
   for (const line of here) {

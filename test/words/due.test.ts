@@ -10,7 +10,8 @@ import { dueWords } from "../../src/words/en/due.ts";
 import { makePrinter } from "../../src/words/printer.ts";
 
 const TODAY = localDate("2026-11-25");
-const ON = { unit: "mi", offset: 0, today: TODAY, perWeek: stretchOf(95, "mi"), odometer: { figure: 11_820, on: TODAY } } as const;
+const KNOWN = { from: "readings", readings: 14, days: 335 } as const;
+const ON = { unit: "mi", offset: 0, today: TODAY, perWeek: stretchOf(95, "mi"), basis: KNOWN, odometer: { figure: 11_820, on: TODAY } } as const;
 const words = dueWords(makePrinter({ locale: "en-GB", distance: null }));
 
 const job = (mi: number, counts: number | null = null, about = false): Anchor => ({
@@ -120,14 +121,21 @@ describe("one sentence each", () => {
       words.reason(due([distance(12_000, 950, job(8000), { likely: { ...likely, on: localDate(on) } })]), { ...ON, odometer: { figure: 11_050, on: read } });
     // Ten weeks at 95 mi a week are 3 February; nineteen weeks until 7 April make it 50.
     expect(to("2027-02-03")).toContain("950 mi to go; at your 95 mi a week that is about 3 February");
+    // What the group rides is not the member's own.
+    const usual = { ...ON, basis: { from: "group median", perYear: stretchOf(4957, "mi") } } as const;
+    expect(words.reason(due([distance(12_000, 950, job(8000), { likely: { ...likely, on: localDate("2027-02-03") } })]), usual)).toContain(
+      "at the group's usual 95 mi a week",
+    );
     expect(to("2027-04-07")).toContain("950 mi to go; at about 50 mi a week until then that is about 7 April");
     expect(to("2027-01-13", localDate("2026-11-04"))).toContain("at your 95 mi a week, counted from 4 November, that is about 13 January");
   });
 
   test("how it knows: the pace of now, and none while the bike stands", () => {
-    const known = { from: "readings", readings: 14, days: 335 } as const;
-    expect(words.basis(known, ON)).toBe("Likely dates from 14 readings over 11 months, about 95 mi a week now.");
-    expect(words.basis(known, { ...ON, perWeek: stretchOf(0, "mi") })).toBe("Likely dates from 14 readings over 11 months.");
+    expect(words.basis(ON)).toBe("Likely dates from 14 readings over 11 months, about 95 mi a week now.");
+    expect(words.basis({ ...ON, perWeek: stretchOf(0, "mi") })).toBe("Likely dates from 14 readings over 11 months.");
+    expect(words.basis({ ...ON, perWeek: null, basis: { from: "nothing" } })).toContain(
+      "until readings over some weeks show how you ride, one interval counts as a year",
+    );
   });
 
   test("no record says what passed, and how it ends", () => {

@@ -35,7 +35,14 @@ test("by distance: due less the odometer is what is to go, and due is the job, o
       const f = facts([anItem({ anchor, repeat: { by: "interval", every: every(interval, null) } })], { jobs: [aJob("oil.replace", START, done)] });
       const odometer = done + since;
       const due = only(f, moment(addDays(START, 60), odometer));
-      const on = { unit: "mi", offset: 0, today: addDays(START, 60), perWeek: null, odometer: { figure: odometer, on: START } } as const;
+      const on = {
+        unit: "mi",
+        offset: 0,
+        today: addDays(START, 60),
+        perWeek: null,
+        basis: { from: "nothing" },
+        odometer: { figure: odometer, on: START },
+      } as const;
       const sentence = words.reason(due, on);
       const dueAt = miles(/due (?:now )?at ([\d,.]+) mi/u.exec(sentence)?.[1]);
       const last = miles(/last done at ([\d,.]+) mi/u.exec(sentence)?.[1]);
@@ -63,7 +70,7 @@ test("by date: last done and the interval's months make the day, and the days to
       const on = addDays(START, begun);
       const today = addDays(on, later);
       const f = facts([anItem({ anchor: "last done", repeat: { by: "interval", every: every(null, months) } })], { jobs: [aJob("oil.replace", on, 100)] });
-      const sentence = words.reason(only(f, moment(today, 200)), { unit: "mi", offset: 0, today, perWeek: null, odometer: null });
+      const sentence = words.reason(only(f, moment(today, 200)), { unit: "mi", offset: 0, today, perWeek: null, basis: { from: "nothing" }, odometer: null });
       const due = /(?:due today)|due on ([^,]+),/u.exec(sentence);
       const last = /last done ([^,;]+)/u.exec(sentence)?.[1] ?? "";
       const lastDay = last === "today" ? today : last === "yesterday" ? addDays(today, -1) : dayIn(last, today, "was");
@@ -103,7 +110,7 @@ test("by forecast: what is to go at the pace named, from the day named, makes th
         jobs: [aJob("oil.replace", read, total)],
       });
       const due = only(f, { today, ridden: riddenOf(total, "mi"), hours: null, forecast: known });
-      const sentence = words.reason(due, { unit: "mi", offset: 0, today, perWeek: known.perWeek, odometer: { figure: total, on: read } });
+      const sentence = words.reason(due, { unit: "mi", offset: 0, today, perWeek: known.perWeek, basis: known.basis, odometer: { figure: total, on: read } });
       const found = /([\d,]+) mi to go; at (your|about) ([\d,.]+) mi a week( until then)?(?:, counted from ([^,]+),)? that is about (.+)$/u.exec(sentence);
       if (found === null) return;
       const [, toGo, whose, pace, , from, on] = found;

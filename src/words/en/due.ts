@@ -19,6 +19,8 @@ export type OnBike = {
   readonly offset: number;
   readonly today: LocalDate;
   readonly perWeek: Stretch | null;
+  /** How the pace is known. */
+  readonly basis: Basis;
   readonly odometer: { readonly figure: number; readonly on: LocalDate } | null;
 };
 type Named = Due & { readonly name: string };
@@ -78,7 +80,8 @@ export const dueWords = (p: Printer) => {
     const days = Math.max(1, daysBetween(read, on));
     const near = Math.max(NEAR_DAYS, days * NEAR_SHARE);
     const holds = b.perWeek > 0 && Math.abs((toGo / b.perWeek) * 7 - days) <= near;
-    const pace = holds ? `your ${road(b.perWeek, b)} a week` : `about ${road(Math.round((toGo * 7) / days), b)} a week until then`;
+    const whose = b.basis.from === "group median" ? "the group's usual" : "your";
+    const pace = holds ? `${whose} ${road(b.perWeek, b)} a week` : `about ${road(Math.round((toGo * 7) / days), b)} a week until then`;
     const from = daysBetween(read, b.today) > near ? `, counted from ${p.date(read, b.today)},` : "";
     return `; at ${pace}${from} that is about ${p.date(on, b.today)}`;
   };
@@ -227,7 +230,8 @@ export const dueWords = (p: Printer) => {
       `Nothing is known of the last time; unless you record it, next: ${p.list(items.map((item) => `${lowered(item.name)} ${nextOf(item.next, item.on, b)}`))}.`,
     more: (n: number, status: Status): string => `and ${n} more ${STATUS_WORDS[status]}`,
     laidUp: (): string => "Laid up: reminders rest until it is riding again.",
-    basis: (basis: Basis, b: OnBike): string | null => {
+    basis: (b: OnBike): string | null => {
+      const { basis } = b;
       switch (basis.from) {
         case "readings":
           // Nothing is ridden while it stands: the pace of such a week says nothing.
@@ -239,7 +243,9 @@ export const dueWords = (p: Printer) => {
         case "group median":
           return `Likely dates from the group's usual ${road(basis.perYear, b)} a year.`;
         case "nothing":
-          return null;
+          return b.odometer === null
+            ? null
+            : `No likely dates yet: until readings over some weeks show how you ride, one interval counts as a year. Say yours with /bike change yearly:${b.unit === "mi" ? "3,000 mi" : "5,000 km"}.`;
       }
     },
   };
