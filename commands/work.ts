@@ -18,6 +18,8 @@ export const work = define({
     on: { takes: "text", required: false },
     how: { takes: "choice", required: false, choices: HOW_WE_KNOW },
     outcome: { takes: "choice", required: false, choices: OUTCOMES },
+    found: { takes: "text", required: false },
+    left: { takes: "text", required: false },
     with: { takes: "text", required: false },
     cost: { takes: "text", required: false },
     by: { takes: "text", required: false },

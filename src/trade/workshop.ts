@@ -331,5 +331,13 @@ const consumable = (use: Use): Consumable =>
     ? { what: use, count: null, spec: null, kind: null }
     : { what: use.what, count: use.count ?? null, spec: use.spec ?? null, kind: use.kind ?? null };
 
+/** What is measured of a part that only wears, and which way: it goes back by a new part alone. */
+export const WEARS: Readonly<Partial<Record<ReadingKind, "down" | "up">>> = {
+  tread: "down",
+  "pad thickness": "down",
+  "disc thickness": "down",
+  "chain length": "up",
+};
+
 /** What must be bought for one job and is on nobody's shelf: the rest is kept at hand. */
 export const isKeptAtHand = (what: string): boolean => CONSUMABLES[what as ConsumableName] === "kept at hand";

@@ -2,7 +2,7 @@
 
 import { nicknameKey } from "../core/bike.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
-import type { Gap, Intent } from "../core/reading/intent.ts";
+import type { Gap, Intent, LogReading } from "../core/reading/intent.ts";
 import { kindRow, type Level, type ReadingKind } from "../core/reading/kinds.ts";
 import type { Draft } from "../store/drafts.ts";
 import type { Repos } from "../store/store.ts";
@@ -56,7 +56,7 @@ export async function withoutOwn(q: Repos, draft: Draft, all: readonly Garaged[]
 export async function answered(q: Repos, ctx: Ctx, whole: readonly Garaged[], draft: Draft, choice: string): Promise<MessageOutcome> {
   const all = await withoutOwn(q, draft, whole);
   const { at, gap } = questionOf(draft, all);
-  const filled = draft.intents.map((intent, n) => (n === at || sharesGap(intent, gap) ? fill(intent, gap, choice, all) : intent));
+  const filled = draft.intents.map((intent, n) => (n === at || sharesGap(intent, gap, draft.intents) ? fill(intent, gap, choice, all) : intent));
   // A bike sold or retired since the question was asked: nothing more is logged for it.
   if (filled.some((intent) => intent.bike !== null && !all.some((g) => g.bike.id === intent.bike))) {
     await q.drafts.change({ ...draft, state: "let go", rev: draft.rev + 1 });
@@ -70,12 +70,20 @@ export async function answered(q: Repos, ctx: Ctx, whole: readonly Garaged[], dr
 }
 
 /** One answer fills the same gap of every part of the message: the bike, or the unit of both pressures. */
-function sharesGap(intent: Intent, gap: Gap): boolean {
+function sharesGap(intent: Intent, gap: Gap, all: readonly Intent[]): boolean {
   const first = intent.gaps[0];
   if (first === undefined || first.need !== gap.need) return false;
   if (gap.need === "bike" && first.need === "bike") return first.named === gap.named;
+  if (gap.need === "place") return isPair(intent, all);
   if (gap.need === "sure" && first.need === "sure") return gap.because === "warm" && first.because === "warm";
   return gap.need === "unit" && first.need === "unit" && first.options.join() === gap.options.join();
+}
+
+/** One value found and one left, of one kind on one bike: what was left is where it was found. */
+function isPair(intent: Intent, all: readonly Intent[]): boolean {
+  if (intent.do !== "log reading") return false;
+  const those = all.filter((each): each is LogReading => each.do === "log reading" && each.kind === intent.kind && each.bike === intent.bike);
+  return those.length === 2 && new Set(those.map(({ detail }) => detail?.state ?? null)).size === 2 && those.every(({ detail }) => detail?.state !== undefined);
 }
 
 function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[]): Intent {

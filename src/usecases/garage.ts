@@ -11,6 +11,7 @@ import type { PlanItem } from "../core/plan/plan.ts";
 import { type Dial, type DistanceUnit, type Stretch, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import type { Due, Facts, Fitting, Job, Moment, Verdict } from "../core/schedule/facts.ts";
 import { measuredJobs, type Taken } from "../core/schedule/measured.ts";
+import { mends } from "../core/schedule/mending.ts";
 import { ownRules, rechecksOf } from "../core/schedule/rechecks.ts";
 import { dueList } from "../core/schedule/status.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
@@ -196,12 +197,18 @@ const hoursRead = (measured: readonly Taken[]): Facts["hours"] =>
     .map(({ on, value }) => ({ on, hours: value }))
     .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : a.hours - b.hours));
 
-/** Work of the same day, recorded with the reading or after it, answers what was found. */
+/** Work of the same day that can mend it, recorded with the reading or after it, answers what was found. What was left by that work is answered by later work only. */
 function isSettled({ item, on, reading }: Verdict, { measured, work }: Parts, items: readonly PlanItem[]): boolean {
-  const logged = measured.find(({ id }) => id === reading)?.loggedAt ?? "";
-  const covers = (key: ItemKey): boolean => key === item || items.some((line) => line.key === key && line.covers.includes(item));
+  const taken = measured.find(({ id }) => id === reading);
+  const logged = taken?.loggedAt ?? "";
+  const since = (at: string): boolean => (taken?.detail?.state === "left" ? at > logged : at >= logged);
+  const lineOf = (key: ItemKey): PlanItem | undefined => items.find((line) => line.key === key);
+  const covers = (key: ItemKey): boolean => key === item || lineOf(key)?.covers.includes(item) === true;
   return work.some(
-    (record) => record.on.from === on && record.loggedAt >= logged && record.items.some((done) => done.outcome !== "could not do" && covers(done.item)),
+    (record) =>
+      record.on.from === on &&
+      since(record.loggedAt) &&
+      record.items.some((done) => covers(done.item) && mends(done.outcome, lineOf(done.item)?.action ?? null)),
   );
 }
 

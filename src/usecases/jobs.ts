@@ -5,28 +5,26 @@ import type { LocalDate } from "../core/calendar/dates.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { WorkAction } from "../core/plan/plan.ts";
 import type { Dial, Ridden } from "../core/quantity/distance.ts";
-import type { UnitId } from "../core/quantity/units.ts";
-import type { RecordWork } from "../core/reading/intent.ts";
-import { READING_KINDS } from "../core/reading/kinds.ts";
+import type { Intent, RecordWork } from "../core/reading/intent.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
 import { sheetAt } from "../core/sheet/select.ts";
 import { type ItemValue, NO_DETAIL } from "../core/work-detail.ts";
-import { readCost, readValues } from "../message/read-values.ts";
+import { readCost } from "../message/read-values.ts";
 import type { Job } from "../store/jobs.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
-import { howWorked } from "../trade/workshop.ts";
 import { keepMember } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
 import { type DueBike, dueBike } from "./due.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
 import { settle } from "./log-set.ts";
 import type { MessageOutcome } from "./message-outcome.ts";
-import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
+import { noneLeft, ownGarage } from "./own-garage.ts";
 import { dateTyped, dialTyped, itemsNamed } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
 import { arrangedOf, pointOf } from "./sheet.ts";
+import { usualOutcome, valuesSaid } from "./values-said.ts";
 import { whichBike } from "./which-bike.ts";
 
 /** What was done at an item since the job began. */
@@ -216,60 +214,25 @@ async function worked(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, j
   const odometer = dialTyped(ctx, all, g, input.at);
   if (odometer.is === "refused") return odometer;
   const words = items.map((item) => nameOf(ctx, g, item)).join(", ");
-  const known = knownOf(ctx, all);
-  const usual = items.length === 1 && items[0] !== undefined ? usualUnit(items[0]) : null;
-  const [found, left] = [readValues(input.found ?? "", known, usual), readValues(input.left ?? "", known, usual)];
+  const { values, readings, notes } = valuesSaid(ctx, g, items, input, on.value);
   const cost = readCost(input.cost ?? "");
   // What is no value, and what is no figure of money, is kept as it was typed.
-  const note = [
-    input.note,
-    found.words === null ? null : `found ${found.words}`,
-    left.words === null ? null : `left ${left.words}`,
-    cost === null ? input.cost : null,
-  ]
+  const note = [input.note, ...notes, cost === null ? input.cost : null]
     .map((each) => each?.trim() ?? "")
     .filter((each) => each !== "")
     .join("; ");
-  const intents = byOutcome(g, items, input).map(
-    ([outcome, of]): RecordWork => ({
-      ...{ do: "record work", bike: g.bike.id, items: of, words, on: on.value, odometer: odometer.value, outcome, how: "did it", gaps: [] },
-      ...(note === "" ? {} : { note }),
-      ...(found.values.length + left.values.length === 0 ? {} : { values: of.map((item) => ({ item, found: found.values, left: left.values })) }),
-      ...(input.doneBy === undefined ? {} : { detail: { ...NO_DETAIL, by: input.doneBy, cost } }),
-    }),
-  );
+  const outcomeOf = (): Outcome => (input.doneBy === undefined ? usualOutcome(g, items, input, values) : "done");
+  const work: RecordWork = {
+    ...{ do: "record work", bike: g.bike.id, items, words, on: on.value, odometer: odometer.value, how: "did it", gaps: [] },
+    outcome: input.outcome ?? outcomeOf(),
+    ...(note === "" ? {} : { note }),
+    ...values,
+    ...(input.doneBy === undefined ? {} : { detail: { ...NO_DETAIL, by: input.doneBy, cost } }),
+  };
+  const intents: readonly Intent[] = [work, ...readings];
   const outcome = await settle(q, ctx, all, intents, { source: ctx.event, typed: words, message: null });
   const after = pick(await ownGarage(q, ctx), g.bike.id);
   return after === null ? refused({ why: "gone" }) : done({ outcome, job: shownOf(ctx, after, job) });
-}
-
-/** A shop's bill is one record; an item ticked by itself has the outcome that its action usually has. */
-function byOutcome(g: Garaged, items: readonly ItemKey[], { outcome, doneBy }: Work): [Outcome, readonly ItemKey[]][] {
-  const [first] = items;
-  if (outcome !== undefined) return [[outcome, items]];
-  if (doneBy !== undefined || items.length > 1 || first === undefined) return [["done", items]];
-  return [[USUAL[itemOf(g, first)?.action ?? "test"], items]];
-}
-
-/** What came of working at an item where nothing else is said. */
-const USUAL: Readonly<Record<WorkAction, Outcome>> = {
-  inspect: "inspected, within limits",
-  measure: "inspected, within limits",
-  test: "inspected, within limits",
-  "check tightness": "inspected, within limits",
-  adjust: "adjusted",
-  replace: "replaced",
-  clean: "done",
-  lubricate: "done",
-  "top up": "done",
-  bleed: "done",
-};
-
-/** The unit of a bare figure at an item: that of what it measures, where it measures one thing. */
-function usualUnit(item: ItemKey): UnitId | null {
-  const [kind, ...more] = howWorked(item)?.measures ?? [];
-  const unit = kind === undefined || more.length > 0 ? "level" : READING_KINDS[kind].units[0];
-  return unit === undefined || unit === "level" ? null : unit;
 }
 
 async function changing(

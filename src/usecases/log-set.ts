@@ -54,11 +54,11 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const first = again ? await nextOf(q, source) : 0;
   // What an earlier version of the message logged gives way to this one.
   const reopened = again ? await withdrawAll(q, ctx, await recordsOf(q, source), "amended") : [];
-  const standing = reopened.length === 0 ? all : all.map((g) => ({ ...g, defects: [...g.defects, ...reopened.filter((d) => d.bike === g.bike.id)] }));
-  const saved = await save(q, ctx, intents, standing, source, first);
-  const touched = standing.filter((g) => allOf(saved).some((record) => record.bike === g.bike.id));
+  const bikes = reopened.length === 0 ? all : all.map((g) => ({ ...g, defects: [...g.defects, ...reopened.filter((d) => d.bike === g.bike.id)] }));
+  const saved = await save(q, ctx, intents, bikes, source, first);
+  const touched = bikes.filter((g) => allOf(saved).some((record) => record.bike === g.bike.id));
   const rigs = await rigsFor(q, touched, saved.readings);
-  const judged = touched.flatMap((g) => asMeasured(saved.readings, g.bike.id).flatMap((taken) => judgedOn(g, taken, rigs.get(g.bike.id) ?? g.rig)));
+  const judged = touched.flatMap((g) => standing(asMeasured(saved.readings, g.bike.id)).flatMap((taken) => judgedOn(g, taken, rigs.get(g.bike.id) ?? g.rig)));
   const news = touched.flatMap((g) => {
     const after = withMore(
       { ...g, rig: rigs.get(g.bike.id) ?? g.rig },
@@ -89,6 +89,13 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
     },
   };
 }
+
+/** What was found is judged no more where what was left of it is said too. */
+const standing = (taken: readonly Taken[]): readonly Taken[] =>
+  taken.filter(
+    ({ kind, place, detail }) =>
+      detail?.state !== "found" || !taken.some((each) => each.detail?.state === "left" && each.kind === kind && each.place === place),
+  );
 
 function judgedOn(g: Garaged, taken: Taken, rig: Rig): readonly JudgedOn[] {
   const judged = judgeTaken(taken, rig);

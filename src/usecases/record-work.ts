@@ -17,6 +17,7 @@ import { settle } from "./log-set.ts";
 import type { MessageOutcome } from "./message-outcome.ts";
 import { knownOf, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
+import { usualOutcome, valuesSaid } from "./values-said.ts";
 import { whichBike } from "./which-bike.ts";
 
 export type WorkInput = {
@@ -28,6 +29,9 @@ export type WorkInput = {
   readonly outcome?: Outcome;
   readonly cost?: string;
   readonly note?: string;
+  /** Values before and after the work: "0.09 mm intake 1". */
+  readonly found?: string;
+  readonly left?: string;
   readonly by?: string;
   /** What was used and fitted: "3.2 L 20W-50, crush washer". */
   readonly with?: string;
@@ -94,6 +98,9 @@ async function recorded(
   if (odometer.is === "refused") return odometer;
   const detail = detailTyped(ctx, all, input);
   if (detail.is === "refused") return detail;
+  const { values, readings, notes } = valuesSaid(ctx, g, items, input, on.value);
+  const note = [input.note?.trim() ?? "", ...notes].filter((each) => each !== "").join("; ");
+  const measured = input.found !== undefined || input.left !== undefined;
   const intent: RecordWork = {
     do: "record work",
     bike: g.bike.id,
@@ -101,14 +108,15 @@ async function recorded(
     words: input.did,
     on: on.value,
     odometer: odometer.value,
-    outcome: input.outcome ?? "done",
+    outcome: input.outcome ?? (measured ? usualOutcome(g, items, input, values) : "done"),
     how: input.how ?? "did it",
     ...(closes.length === 0 ? {} : { closes }),
     ...(detail.value === null ? {} : { detail: detail.value }),
-    ...(input.note === undefined ? {} : { note: input.note }),
+    ...(note === "" ? {} : { note }),
+    ...values,
     gaps: [],
   };
-  return done(await settle(q, ctx, all, [intent], { source: ctx.event, typed: asMessage(input), message: null }));
+  return done(await settle(q, ctx, all, [intent, ...readings], { source: ctx.event, typed: asMessage(input), message: null }));
 }
 
 /** What went into it, from the options; null when nothing was said of it. */

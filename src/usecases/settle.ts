@@ -4,24 +4,25 @@ import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { Defect } from "../core/defect.ts";
 import type { BikeId } from "../core/ids.ts";
 import { type Dial, type DistanceUnit, dialOf } from "../core/quantity/distance.ts";
-import { fromCanonical, type UnitId } from "../core/quantity/units.ts";
 import type { ReadingDetail } from "../core/reading/detail.ts";
 import type { Gap, Intent, LogReading, NoteDefect, RecordWork } from "../core/reading/intent.ts";
-import { READING_KINDS, type ReadingKind, type ReadingUnit } from "../core/reading/kinds.ts";
+import { READING_KINDS, type ReadingUnit } from "../core/reading/kinds.ts";
 import { canonicalReading } from "../core/reading/value.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
 import { judgeReading } from "../core/usage/judge-reading.ts";
 import type { OdometerReading, TrackPoint } from "../core/usage/track.ts";
-import { type ItemValue, NO_DETAIL } from "../core/work-detail.ts";
+import { NO_DETAIL } from "../core/work-detail.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import { Conflict } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import type { Ctx } from "./context.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
+import { withValues } from "./item-values.ts";
 import { defectRecord, odometerRecord, signed } from "./records.ts";
 import { closedByWork } from "./revise-defects.ts";
+import { rigsFor } from "./rig.ts";
 
 /** What came of saving: the records, in the order they were said. */
 export type Saved = {
@@ -115,7 +116,12 @@ export async function save(q: Repos, ctx: Ctx, intents: readonly Intent[], all: 
       if (!said && !there && !saved) readings.push(besideOf(ctx, intent, on.from, g, dial, source, ordinal++));
     }
   }
-  const filled = work.map((record) => withValues(withDialOfTheDay(record, readings), readings));
+  const rigs = readings.some(({ detail }) => detail?.state !== undefined) ? await rigsFor(q, all, readings) : null;
+  const filled = work.map((record) => {
+    const g = pick(all, record.bike);
+    const placed = withDialOfTheDay(record, readings);
+    return g === null || rigs === null ? placed : withValues(placed, readings, g, rigs.get(g.bike.id) ?? g.rig);
+  });
   await q.readings.log(readings);
   await q.work.log(filled);
   await q.defects.note(defects);
@@ -204,33 +210,4 @@ function withDialOfTheDay(record: WorkRecord, readings: readonly ReadingRecord[]
   if (record.dial !== null || record.on.from !== record.on.to) return record;
   const same = readings.find((r) => r.bike === record.bike && r.dial !== null && r.on === record.on.from);
   return same === undefined ? record : { ...record, dial: same.dial, dialTyped: same.typed };
-}
-
-/** Kinds of reading whose found and left values belong to a job, and to which items at which place. */
-const VALUES_OF: Readonly<Partial<Record<ReadingKind, readonly { readonly item: string; readonly place: string | null }[]>>> = {
-  "valve clearance": [{ item: "valve-clearance.adjust", place: null }],
-  "chain slack": [{ item: "chain.adjust", place: null }],
-  "pad thickness": [
-    { item: "front-pads.measure", place: "front" },
-    { item: "rear-pads.measure", place: "rear" },
-  ],
-};
-
-/** A job takes the values that were said of it in the same message: as found, and as left. */
-function withValues(record: WorkRecord, readings: readonly ReadingRecord[]): WorkRecord {
-  const said = readings.filter((r) => r.bike === record.bike && r.detail?.state !== undefined && r.value !== null && r.unit !== "level");
-  if (said.length === 0) return record;
-  const values = (item: string, state: "found" | "left"): ItemValue[] =>
-    said
-      .filter(({ kind, place, detail }) => {
-        const of = VALUES_OF[kind]?.find((each) => each.item === item);
-        return detail?.state === state && of !== undefined && (of.place === null || place?.startsWith(of.place) === true);
-      })
-      .map(({ value, unit, place }) => ({ value: fromCanonical(value ?? 0, unit as UnitId), unit: unit as UnitId, place }));
-  const items = record.items.map((each) => ({
-    ...each,
-    found: [...each.found, ...values(each.item, "found")],
-    left: [...each.left, ...values(each.item, "left")],
-  }));
-  return { ...record, items };
 }

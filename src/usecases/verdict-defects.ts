@@ -1,13 +1,14 @@
 // What must not be ridden on by a measured value is noted as a defect, once, and closed by the work that mends it.
 
 import type { Defect } from "../core/defect.ts";
+import { mends as canMend } from "../core/schedule/mending.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { defectRow } from "../trade/defects.ts";
 import { endOf, judgedRow } from "../trade/judged.ts";
 import type { Ctx } from "./context.ts";
-import type { Garaged } from "./garage.ts";
+import { type Garaged, itemOf, pick } from "./garage.ts";
 import type { JudgedOn } from "./judge.ts";
 import { defectRecord } from "./records.ts";
 import { closedByWork } from "./revise-defects.ts";
@@ -26,8 +27,8 @@ export async function noteVerdicts(
 ): Promise<{ readonly noted: readonly Defect[]; readonly closed: readonly Defect[] }> {
   const closed: Defect[] = [];
   for (const work of logged.work) {
-    const done = work.items.filter(({ outcome }) => outcome !== "could not do").map(({ item }) => item as string);
-    const open = all.find(({ bike }) => bike.id === work.bike)?.defects.filter((defect) => defect.from === "verdict" && mends(defect, done)) ?? [];
+    const changed = changedIn(all, work);
+    const open = pick(all, work.bike)?.defects.filter((defect) => defect.from === "verdict" && mends(defect, changed)) ?? [];
     closed.push(
       ...(await closedByWork(
         q,
@@ -42,15 +43,9 @@ export async function noteVerdicts(
     const { bike, place, on } = judged;
     const kind = judgedRow(judged.kind).defects[endOf(place)] ?? judgedRow(judged.kind).defects.any ?? null;
     const standing = all.find((g) => g.bike.id === bike)?.defects.some((defect) => defect.kind === kind && !closed.some(({ id }) => id === defect.id)) === true;
-    const mended = logged.work.some(
-      (work) =>
-        work.bike === bike &&
-        work.on.from === on &&
-        mends(
-          { kind },
-          work.items.map(({ item }) => item),
-        ),
-    );
+    // What was left after work is how it is now.
+    const left = logged.readings.find(({ id }) => id === judged.id)?.detail?.state === "left";
+    const mended = !left && logged.work.some((work) => work.bike === bike && work.on.from === on && mends({ kind }, changedIn(all, work)));
     if (kind === null || standing || mended || noted.some((each) => each.bike === bike && each.kind === kind)) continue;
     const typed = logged.readings.find(({ id }) => id === judged.id)?.typed ?? "";
     const words = [place, judged.kind, typed].filter((part) => part !== null && part !== "").join(" ");
@@ -59,5 +54,11 @@ export async function noteVerdicts(
   if (noted.length > 0) await q.defects.note(noted);
   return { noted, closed };
 }
+
+/** The items of a job that may be right again by it. */
+const changedIn = (all: readonly Garaged[], { bike, items }: WorkRecord): readonly string[] => {
+  const g = pick(all, bike);
+  return items.filter(({ item, outcome }) => canMend(outcome, (g === null ? null : itemOf(g, item))?.action ?? null)).map(({ item }) => item);
+};
 
 const mends = ({ kind }: Pick<Defect, "kind">, items: readonly string[]): boolean => defectRow(kind)?.mends.some((item) => items.includes(item)) === true;

@@ -64,7 +64,8 @@ function wornPart(g: Garaged, { part, place }: { readonly part: WearKind; readon
   const set = isTyre ? g.facts.fittings.at(-1)?.set : undefined;
   const road = (from: Ridden, to: Ridden): Stretch =>
     set === undefined ? between(from, to) : riddenOnSet(g.facts.fittings, set, g.bike.knownFrom.ridden, from, to);
-  const own = taken.filter(({ on }) => since === undefined || on >= since.job.on.from);
+  // What was found on the day of the new one was of the old.
+  const own = taken.filter(({ on, detail }) => since === undefined || on > since.job.on.from || (on === since.job.on.from && detail?.state !== "found"));
   // A new one that nobody recorded shows as a value that rose.
   const rose = own.findLastIndex((each, n) => n > 0 && each.value - (own[n - 1]?.value ?? each.value) > NEW_ONE);
   const kept = rose < 0 ? own : own.slice(rose);

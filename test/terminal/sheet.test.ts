@@ -136,6 +136,72 @@ test("a shop did it: one press, not itemised, at what it cost; what was not on t
   expect(ticked(await run("/plan job"))).toEqual([]);
 });
 
+type Dues = readonly { readonly item: string; readonly status: string; readonly legs: readonly { readonly by: string }[] }[];
+const dueOf = async (item: string) => ((await run("/due")).data.bikes[0].dues as Dues).find((each) => each.item === item);
+
+test("values found and left at an item are readings too: what was left is judged, what was found is kept for the trend", async () => {
+  await begun();
+  await run("/spec what:clutch free play value:10-15 mm source:manual, p. 12");
+  await press(await run("/plan sheet"), "Begin this job");
+  const set = await run("/plan job done:clutch free play found:20 mm left:12 mm");
+  expect(set.text).toContain("clutch free play 20 mm (as found) and clutch free play 12 mm (as left)");
+  expect(set.text).toContain("Clutch free play 12 mm: within");
+  expect(set.text).not.toContain("20 mm: beyond");
+  expect(set.text).toContain("- Clutch free play: adjusted, found 20 mm, left 12 mm, today");
+  expect(await dueOf("clutch-free-play.adjust")).toMatchObject({ status: "good" });
+  expect((await run("/reading")).text).toContain("Clutch free play 20 mm (as found)");
+  // One undo takes the job and its readings back.
+  await press(set, "Undo");
+  expect((await run("/reading")).text).not.toContain("Clutch free play");
+  // Adjusted, and still out of its window: what was left tells.
+  const still = await run("/work did:clutch free play found:20 mm left:18 mm");
+  expect(still.text).toContain("Clutch free play 18 mm: beyond limit");
+  expect(await dueOf("clutch-free-play.adjust")).toMatchObject({ status: "due" });
+});
+
+test("what was found otherwise than it was left was not only looked at; one that only wears was renewed; where nothing differs, it was looked at", async () => {
+  await begun();
+  const outcomes = async (line: string) => ((await run(line)).data.work as { items: { outcome: string; found: object[]; left: object[] }[] }[])[0]?.items[0];
+  expect(await outcomes("/work did:front brake pads found:3 mm")).toMatchObject({ outcome: "inspected, within limits", found: [{ value: 3, place: "front" }] });
+  expect(await outcomes("/work did:front brake pads found:3 mm left:3 mm")).toMatchObject({ outcome: "inspected, within limits" });
+  expect(await outcomes("/work did:front brake pads found:1.4 mm left:5 mm")).toMatchObject({ outcome: "replaced" });
+  expect(await outcomes("/work did:front brake pads outcome:inspected, within limits found:1.4 mm left:5 mm")).toMatchObject({ outcome: "replaced" });
+  expect(await outcomes("/work did:clutch free play found:12 mm left:12 mm")).toMatchObject({ outcome: "inspected, within limits" });
+  expect(await outcomes("/work did:oil level found:low left:full")).toMatchObject({ outcome: "topped up" });
+  // Found wanting, and nothing said of putting it right: looked at, but not within its limits.
+  expect(await outcomes("/work did:front brake pads found:0.6 mm")).toMatchObject({ outcome: "done" });
+});
+
+test("a look mends nothing: what was found wanting stays due until it is set, renewed, or read anew", async () => {
+  await begun();
+  await run("/work did:front brake pads found:0.6 mm");
+  await t.send({ advance: "P1D" });
+  for (const outcome of ["done", "inspected, within limits", "could not do"]) {
+    const looked = await run(`/work did:front brake pads outcome:${outcome}`);
+    expect(looked.data.closed).toEqual([]);
+    expect((await dueOf("front-pads.measure"))?.legs).toContainEqual(expect.objectContaining({ by: "verdict", state: "due" }));
+  }
+  const renewed = await run("/work did:front brake pads outcome:replaced");
+  expect(renewed.data.closed).toMatchObject([{ kind: "worn front pads" }]);
+  expect((await dueOf("front-pads.measure"))?.legs.filter(({ by }) => by === "verdict")).toEqual([]);
+});
+
+test("where a value was taken is asked once for what was found and what was left", async () => {
+  await begun();
+  const asked = await run("/work did:valve clearance found:0.08 mm left:0.12 mm");
+  expect(asked.text).toContain("intake or exhaust?");
+  const logged = await press(asked, "exhaust");
+  expect(logged.data.readings).toMatchObject([
+    { place: "exhaust", value: 0.08, detail: { state: "found", conditions: ["cold"] } },
+    { place: "exhaust", value: 0.12, detail: { state: "left" } },
+  ]);
+  expect(logged.data.work[0].items[0]).toMatchObject({ found: [{ place: "exhaust" }], left: [{ place: "exhaust" }] });
+  // Of a day that is not known well nothing is read; the record keeps it.
+  const vague = await run("/work did:clutch free play found:20 mm left:12 mm on:spring 2026");
+  expect(vague.data.readings).toEqual([]);
+  expect(vague.data.work[0].items[0]).toMatchObject({ found: [{ value: 20 }], left: [{ value: 12 }] });
+});
+
 test("nobody ticks, ends or looks at another's job", async () => {
   await begun();
   const job = await press(await run("/plan sheet"), "Begin this job");

@@ -8,6 +8,7 @@ import type { PlanItem } from "../plan/plan.ts";
 import { between } from "../quantity/distance.ts";
 import type { Anchor, Facts, Leg, Moment, Verdict } from "./facts.ts";
 import { type PlacedJob, parkedDays } from "./history.ts";
+import { mends } from "./mending.ts";
 
 /** An hour meter that was not read for so many days of use, a season, tells nothing of today. */
 const UNREAD_DAYS = 92;
@@ -59,10 +60,11 @@ export function timesLeg(item: PlanItem, jobs: readonly PlacedJob[], all: Readon
   return { by: "times", state, anchor, of, done: since.length, nth };
 }
 
-/** The latest verdict on each thing measured since the last job, and of these the gravest: at or beyond a limit is due now, near it is coming up. */
+/** The latest verdict on each thing measured since the last job that can have mended it, and of these the gravest: at or beyond a limit is due now, near it is coming up. */
 export function verdictLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts): Leg | null {
   if (facts.verdicts.length === 0) return null;
-  const last = jobs.at(-1);
+  const action = new Map(facts.plan.items.map(({ key, action: does }) => [key, does]));
+  const last = jobs.findLast(({ job }) => mends(job.outcome, action.get(job.item) ?? null));
   const latest = new Map<string, Verdict>();
   for (const each of facts.verdicts) {
     if (each.item !== item.key || (last !== undefined && last.job.on.from > each.on)) continue;

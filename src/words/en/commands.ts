@@ -86,6 +86,8 @@ export const COMMAND_WORDS = {
       on: "When, as vaguely as you know it",
       how: "How you know",
       outcome: "What came of it",
+      found: "What you found: 0.09 mm intake 1",
+      left: "What you left it at",
       with: "What was used or fitted: 3.2 L 20W-50, crush washer",
       cost: "What it cost: 48.60 EUR",
       by: "Who did it, if not you",
@@ -229,7 +231,7 @@ export const COMMAND_WORDS = {
       on: "The day, if not today",
       bike: "Which bike, when you have several",
     },
-    example: "/plan job done:valve clearance found:0.09 mm left:0.15 mm",
+    example: "/plan job done:clutch free play found:20 mm left:12 mm",
   },
   convert: {
     does: "Convert torque, pressure, length, distance, temperature and more.",

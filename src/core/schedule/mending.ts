@@ -1,0 +1,25 @@
+// Does a job put right what was found? Looking, measuring and trying find out how it is; they mend nothing.
+
+import type { WorkAction } from "../plan/plan.ts";
+import type { Outcome } from "./facts.ts";
+
+/** Work that finds out how a thing is, and no more. */
+export const isLook = (action: WorkAction): boolean => action === "inspect" || action === "measure" || action === "test";
+
+/**
+ * May what was wrong be right again by this?
+ * @param action what the item asks for; null where that is not known
+ */
+export function mends(outcome: Outcome, action: WorkAction | null): boolean {
+  switch (outcome) {
+    case "adjusted":
+    case "replaced":
+    case "topped up":
+      return true;
+    case "done":
+      return action === null || !isLook(action);
+    case "inspected, within limits":
+    case "could not do":
+      return false;
+  }
+}

@@ -1,0 +1,114 @@
+// Values found and left at an item of a job, as they were typed. The record keeps them so; what is sure of them is logged as readings too, so that it is judged and feeds the trend.
+
+import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
+import type { ItemKey } from "../core/ids.ts";
+import type { WorkAction } from "../core/plan/plan.ts";
+import { toCanonical, type UnitId } from "../core/quantity/units.ts";
+import type { LogReading, RecordWork } from "../core/reading/intent.ts";
+import { kindRow, READING_KINDS, type ReadingKind } from "../core/reading/kinds.ts";
+import type { Outcome } from "../core/schedule/facts.ts";
+import { isLook } from "../core/schedule/mending.ts";
+import { read } from "../message/read.ts";
+import { readValues } from "../message/read-values.ts";
+import { isJudged, judgedRow } from "../trade/judged.ts";
+import { howWorked } from "../trade/workshop.ts";
+import type { Ctx } from "./context.ts";
+import { type Garaged, itemOf } from "./garage.ts";
+import { endAt } from "./item-values.ts";
+import { knownOf } from "./own-garage.ts";
+
+export type ValuesTyped = { readonly found?: string; readonly left?: string };
+export type ValuesSaid = {
+  /** For the record, at each of the items; left out when no value was typed. */
+  readonly values: Pick<RecordWork, "values">;
+  readonly readings: readonly LogReading[];
+  /** What is no value, as it was typed: "found low". */
+  readonly notes: readonly string[];
+};
+
+/** Reads what was typed as found and left at some items of one bike. */
+export function valuesSaid(ctx: Ctx, g: Garaged, items: readonly ItemKey[], typed: ValuesTyped, on: VagueDate): ValuesSaid {
+  const known = knownOf(ctx, [g]);
+  const usual = items.length === 1 && items[0] !== undefined ? usualUnit(items[0]) : null;
+  const [found, left] = [readValues(typed.found ?? "", known, usual), readValues(typed.left ?? "", known, usual)];
+  const logged = (state: "found" | "left"): readonly LogReading[] => {
+    const text = typed[state]?.trim() ?? "";
+    // Of a day that is not known nothing can be logged.
+    if (text === "" || on.from !== on.to) return [];
+    return items.map((item) => readingsAt(ctx, g, item, state, text, on.from)).find((each) => each.length > 0) ?? [];
+  };
+  return {
+    values: found.values.length + left.values.length === 0 ? {} : { values: items.map((item) => ({ item, found: found.values, left: left.values })) },
+    readings: [...logged("found"), ...logged("left")],
+    notes: [...(found.words === null ? [] : [`found ${found.words}`]), ...(left.words === null ? [] : [`left ${left.words}`])],
+  };
+}
+
+/** What was typed at an item, read as the message that says the same with the kind and the end named. All of it or nothing. */
+function readingsAt(ctx: Ctx, g: Garaged, item: ItemKey, state: "found" | "left", text: string, on: LocalDate): readonly LogReading[] {
+  const known = knownOf(ctx, [g]);
+  const pieces = text.split(/[,;]\s+|;/u).filter((piece) => piece.trim() !== "").length;
+  for (const kind of howWorked(item)?.measures ?? []) {
+    const end = endAt(g, item, kind);
+    const named = [known.vocabulary.kinds[kind][0] ?? kind, end === null ? "" : (known.vocabulary.places[end][0] ?? end)].join(" ");
+    const those = read(`${named} ${text}`, known).intents.filter((intent): intent is LogReading => intent.do === "log reading" && intent.kind === kind);
+    const intents = those.map((intent): LogReading => {
+      const place = intent.place ?? end;
+      const gaps = intent.gaps.filter((gap) => gap.need !== "bike" && gap.need !== "date" && (gap.need !== "place" || place === null));
+      return { ...intent, bike: g.bike.id, on, place, gaps, detail: { ...intent.detail, ...conditionAt(g, item, kind, intent), state } };
+    });
+    // A level in words that can mean two is kept with the job; it is not worth a question.
+    if (intents.length === pieces && !intents.some(({ gaps }) => gaps.some(({ need }) => need === "level" || need === "kind"))) return intents;
+  }
+  return [];
+}
+
+/** The item says how the engine is to be: what is judged only so was read so. */
+function conditionAt(g: Garaged, item: ItemKey, kind: ReadingKind, { detail }: LogReading): LogReading["detail"] {
+  const engine = itemOf(g, item)?.engine ?? "any";
+  const said = detail?.conditions ?? [];
+  if (engine === "any" || !isJudged(kind) || !judgedRow(kind).needs.includes(engine) || said.includes("cold") || said.includes("warm")) return {};
+  return { conditions: [...said, engine] };
+}
+
+/** The unit of a bare figure at an item: that of what it measures, where it measures one thing. */
+function usualUnit(item: ItemKey): UnitId | null {
+  const [kind, ...more] = howWorked(item)?.measures ?? [];
+  const unit = kind === undefined || more.length > 0 ? "level" : READING_KINDS[kind].units[0];
+  return unit === undefined || unit === "level" ? null : unit;
+}
+
+/** Was it found as it was left? Of values that have both. */
+function isUnchanged({ values = [] }: Pick<RecordWork, "values">): boolean {
+  const pairs = values.flatMap(({ found, left }) => (found.length === left.length ? found.map((value, n) => [value, left[n]] as const) : []));
+  return (
+    pairs.length > 0 &&
+    pairs.every(([found, left]) => left !== undefined && Math.abs(toCanonical(found.value, found.unit) - toCanonical(left.value, left.unit)) < 1e-9)
+  );
+}
+
+/** What came of working at items when it was not said: of one that of its action, of several that they were done. */
+export function usualOutcome(g: Garaged, items: readonly ItemKey[], typed: ValuesTyped, values: ValuesSaid["values"]): Outcome {
+  const [first, ...more] = items;
+  if (first === undefined || more.length > 0) return "done";
+  const action = itemOf(g, first)?.action ?? "test";
+  if (action === "adjust" && isUnchanged(values)) return "inspected, within limits";
+  const [found, left] = [typed.found?.trim().toLowerCase() ?? "", typed.left?.trim().toLowerCase() ?? ""];
+  const level = howWorked(first)?.measures.some((kind) => kindRow(kind).dimension === "level") === true;
+  // A level that was found otherwise than it was left was filled up.
+  return isLook(action) && level && found !== "" && left !== "" && found !== left ? "topped up" : USUAL[action];
+}
+
+/** What came of working at an item where nothing else is said. */
+const USUAL: Readonly<Record<WorkAction, Outcome>> = {
+  inspect: "inspected, within limits",
+  measure: "inspected, within limits",
+  test: "inspected, within limits",
+  "check tightness": "inspected, within limits",
+  adjust: "adjusted",
+  replace: "replaced",
+  clean: "done",
+  lubricate: "done",
+  "top up": "done",
+  bleed: "done",
+};
