@@ -41,6 +41,8 @@ const PARTS: Readonly<Record<string, { readonly name: string; readonly fit: stri
   "front pads": { name: "Front pads", fit: "Change them" },
   "rear pads": { name: "Rear pads", fit: "Change them" },
 };
+/** A tyre or a set of pads, by the name under which it is measured. */
+export const tripPartName = (part: string): string => PARTS[part]?.name ?? part;
 const USES = { solo: "solo", "two-up": "two-up", loaded: "loaded" } as const satisfies Record<SpecUse, string>;
 
 type TripHead = {
