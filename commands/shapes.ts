@@ -15,8 +15,8 @@ import { KIND_NAMES } from "../src/words/en/bikes.ts";
 export const localDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 export const unit = z.enum(["mi", "km"]);
 /** "front", "front left", "intake 2": one of the kind's places, null where there is one only. */
-const place = z.string().nullable();
-const kind = z.enum(Object.keys(READING_KINDS) as [ReadingKind, ...ReadingKind[]]);
+export const place = z.string().nullable();
+export const kind = z.enum(Object.keys(READING_KINDS) as [ReadingKind, ...ReadingKind[]]);
 export const vagueDate = z.object({ from: localDate, to: localDate, typed: z.string() });
 const odometer = z.object({ figure: z.number(), on: localDate }).nullable();
 export const equipment = z.object(Object.fromEntries((Object.keys(EQUIPMENT) as EquipmentPart[]).map((part) => [part, z.enum(EQUIPMENT[part])])));

@@ -14,6 +14,7 @@ import { notDoneLists } from "./bill.ts";
 import { sayConversion } from "./conversion.ts";
 import { defectActions, showEach } from "./defects.ts";
 import { cautionOfJudged, judgedLines } from "./judge.ts";
+import { dataOf } from "./message-data.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
 
 /** The item that a brake reservoir's level is. */
@@ -68,15 +69,15 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
     case "logged": {
       const wants = outcome.news[0]?.nickname ?? nicknameOfPressing(outcome);
       const asks = outcome.defects.some(({ from }) => from !== "verdict") || outcome.mayClose.length > 0;
-      if (wants === null && !asks) return { react: "logged", reply: null, data: outcome };
+      if (wants === null && !asks) return { react: "logged", reply: null, data: dataOf(outcome) };
       const reply = {
         ...said([wants === null || asks ? words.defects.inChannel() : words.readings.newsInChannel(wants)], {
           actions: [press("show-logged", outcome.source, words.readings.labels.logged)],
         }),
         visibility: "shared",
-        data: outcome,
+        data: dataOf(outcome),
       } as const;
-      return { react: "logged", reply, data: outcome };
+      return { react: "logged", reply, data: dataOf(outcome) };
     }
     case "asked": {
       const reply = {
@@ -84,22 +85,22 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
           actions: [press("show-question", outcome.question.draft, words.readings.labels.question, outcome.question.rev)],
         }),
         visibility: "shared",
-        data: outcome,
+        data: dataOf(outcome),
       } as const;
-      return { react: "asked", reply, data: outcome };
+      return { react: "asked", reply, data: dataOf(outcome) };
     }
     case "no bikes": {
       if (outcome.gone.length > 0) return answerInFull(outcome, words);
       const reply = {
         ...said([words.readings.noBikesInChannel()], { actions: [firstBike(words, outcome.seen)] }),
         visibility: "shared",
-        data: outcome,
+        data: dataOf(outcome),
       } as const;
-      return { react: "asked", reply, data: outcome };
+      return { react: "asked", reply, data: dataOf(outcome) };
     }
     case "converted":
     case "cannot convert":
-      return { react: null, reply: { ...sayOutcome(outcome, words), visibility: "shared", data: outcome }, data: outcome };
+      return { react: null, reply: { ...sayOutcome(outcome, words), visibility: "shared", data: dataOf(outcome) }, data: dataOf(outcome) };
     default:
       return answerInFull(outcome, words);
   }
@@ -108,8 +109,8 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
 /** Alone with the bot, or by the message menu: always one answer, and only the member sees it. */
 export function answerInFull(outcome: MessageOutcome, words: Words): MessageAnswer | null {
   if (outcome.is === "silence") return null;
-  const reply = { ...sayOutcome(outcome, words), visibility: "private", data: outcome } as const;
-  return { react: outcome.is === "logged" ? "logged" : outcome.is === "asked" ? "asked" : null, reply, data: outcome };
+  const reply = { ...sayOutcome(outcome, words), visibility: "private", data: dataOf(outcome) } as const;
+  return { react: outcome.is === "logged" ? "logged" : outcome.is === "asked" ? "asked" : null, reply, data: dataOf(outcome) };
 }
 
 /** The bike on which a reading is near its limit or beyond, or into which a fluid went that must not; null when none is. */

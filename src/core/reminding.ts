@@ -1,7 +1,7 @@
 // What a member and a group can switch on and off in reminders.
 
 /** Matters that are told of, each switched by itself. */
-export const TOPICS = ["services", "looks again", "defects", "season", "charging", "dates", "readings"] as const;
+export const TOPICS = ["services", "looks again", "defects", "season", "charging", "dates", "readings", "trips"] as const;
 export type Topic = (typeof TOPICS)[number];
 
 /** What was said of them; what is not named was not spoken of. */
@@ -20,4 +20,16 @@ export type WeekHour = { readonly weekday: number; readonly time: string };
 export const USUAL_DIGEST: WeekHour = { weekday: 7, time: "18:00" };
 
 /** What a notice can be about. "aside" is what earlier releases noted beside the plan. */
-export type NoticeKind = "item soon" | "item due" | "item overdue" | "look again" | "defect" | "season" | "date" | "charge" | "reading" | "aside";
+export type NoticeKind =
+  | "item soon"
+  | "item due"
+  | "item overdue"
+  | "look again"
+  | "defect"
+  | "season"
+  | "date"
+  | "charge"
+  | "reading"
+  | "trip ahead"
+  | "trip back"
+  | "aside";

@@ -3,6 +3,7 @@
 import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
 import type { ReadingDetail } from "../core/reading/detail.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
+import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { bikeAt, dayAt, type Layout, phrasesInside, type SaidAt } from "./layout.ts";
 import { tokensOf } from "./pieces.ts";
@@ -72,7 +73,7 @@ function priceAmong(layout: Layout, numbers: readonly number[]): { readonly at: 
   const markAt = (at: number): string | null => {
     const token = layout.tokens[at];
     const mark = token?.is === "break" ? token.mark : (wordAt(layout.tokens, at) ?? "");
-    return currencies.includes(mark) ? mark : null;
+    return among(currencies, mark) ? mark : null;
   };
   const marked = numbers.find((at) => (markAt(at - 1) ?? markAt(at + 1)) !== null);
   const bare = numbers.filter((at) => tokenAt(layout, at).units.length === 0 && tokenAt(layout, at).decimals === 2);

@@ -3,6 +3,7 @@
 import { actionId } from "../chat/action-names.ts";
 import { reminderActions } from "../chat/reminder-actions.ts";
 import type { Action, Reply } from "../chat/reply.ts";
+import type { ItemKey } from "../core/ids.ts";
 import type { Notice } from "../store/notices.ts";
 import type { Aside } from "../usecases/asides.ts";
 import type { DueBike, DueLine } from "../usecases/due.ts";
@@ -26,7 +27,7 @@ export function reminderReply(delivery: string, told: readonly Told[], words: Wo
     lines.push(...dues.slice(0, MOST).map((due) => `- ${words.due.lineWithStatus(due, bike)}`));
     if (dues.length > MOST) lines.push(words.reminders.more(dues.length - MOST));
     if (dues.some((due) => due.because.why === "leg" && due.because.askOdometer)) lines.push(words.reminders.askOdometer(bike.nickname));
-    lines.push(...asides.map((aside) => asideLine(bike.nickname, aside, words)));
+    lines.push(...asides.flatMap((aside) => asideLines(bike, aside, words)));
     if (told.length > MOST_BIKES) continue;
     if (dues.length > 0) actions.push(...reminderActions(delivery, bike.bike, words.reminders.labels(bike.nickname, dues, PUT_OFF_UNTIL)));
     actions.push(...asides.flatMap((aside) => asideActions(bike, aside, words)));
@@ -58,7 +59,13 @@ export function reminderReply(delivery: string, told: readonly Told[], words: Wo
   };
 }
 
-function asideLine(nickname: string, aside: Aside, { season, asks }: Words): string {
+function asideLines(bike: DueBike, aside: Aside, words: Words): readonly string[] {
+  if (aside.want !== "trip ahead") return [asideLine(bike.nickname, aside, words)];
+  const named = (keys: readonly ItemKey[]): string[] => keys.flatMap((key) => bike.dues.find(({ item }) => item === key)?.name ?? []);
+  return words.tripAsks.ahead(bike.nickname, aside, named(aside.before), named(aside.during));
+}
+
+function asideLine(nickname: string, aside: Exclude<Aside, { want: "trip ahead" }>, { season, asks, tripAsks }: Words): string {
   switch (aside.want) {
     case "out of storage":
       return season.out(nickname, aside.on);
@@ -74,6 +81,8 @@ function asideLine(nickname: string, aside: Aside, { season, asks }: Words): str
       return asks.charge(nickname, aside);
     case "defect":
       return asks.defect(nickname, aside);
+    case "trip back":
+      return tripAsks.back(nickname, aside);
   }
 }
 
@@ -90,9 +99,12 @@ function asideActions({ bike, nickname }: DueBike, aside: Aside, words: Words): 
         { id: actionId("check-state", `${bike}.laid up`), label: labels.laidUp(nickname), kind: "press" },
         { id: actionId("check-riding", bike), label: labels.riding, kind: "press" },
       ];
+    case "trip ahead":
+      return [{ id: actionId("check-begin", `${bike}.pre-trip`), label: words.trip.labels.check(nickname), kind: "press" }];
     case "date":
     case "reading":
     case "charge":
+    case "trip back":
       return [];
     case "defect":
       return [{ id: actionId("show-due", bike), label: words.reminders.dueTitle(nickname), kind: "press" }];

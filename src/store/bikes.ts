@@ -22,7 +22,7 @@ const equipmentShape = z.object(
 /** Epochs and lay-ups of some bikes, oldest first. */
 export type Turns = { readonly epochs: Map<BikeId, Epoch[]>; readonly layUps: Map<BikeId, LayUpRecord[]>; readonly trips: Map<BikeId, TripRecord[]> };
 /** A planned trip as stored; `source` undoes it. */
-export type TripRecord = Trip & { readonly id: string; readonly typed: string; readonly use: SpecUse; readonly source: string };
+export type TripRecord = Trip & { readonly id: string; readonly typed: string; readonly use: SpecUse; readonly source: string; readonly plannedOn: LocalDate };
 /** A lay-up as stored, with its id so that it can be ended. */
 export type LayUpRecord = LayUp & { readonly id: string };
 
@@ -262,7 +262,16 @@ function push<K, V>(map: Map<K, V[]>, key: K, value: V): void {
 function tripOf(row: Tables["bike_events"]): TripRecord {
   const use = SPEC_USES.find((each) => each === row.cause) ?? "solo";
   const [from, to] = [row.from_date as LocalDate, (row.to_date ?? row.from_date) as LocalDate];
-  return { id: row.id, from, to, distance: (row.distance ?? 0) as Stretch, typed: row.typed ?? "", use, source: row.source ?? row.id };
+  return {
+    id: row.id,
+    from,
+    to,
+    distance: (row.distance ?? 0) as Stretch,
+    typed: row.typed ?? "",
+    use,
+    source: row.source ?? row.id,
+    plannedOn: row.at.slice(0, 10) as LocalDate,
+  };
 }
 
 function epochOf(row: Tables["bike_events"]): Epoch {

@@ -57,7 +57,7 @@ export const JUDGED = {
   tread: row({
     ...{ fine: 0.1, near: 0.8, doNotRide: true, caution: "tyres", usual: BARS },
     specs: { front: "front tread limit", rear: "rear tread limit" },
-    items: { front: "front-tyre.replace", rear: "rear-tyre.replace" },
+    items: { front: "front-tread.measure", rear: "rear-tread.measure" },
     defects: { front: "worn front tyre", rear: "worn rear tyre" },
   }),
   "cold pressure": row({

@@ -10,8 +10,9 @@ import type { BikeDate } from "../store/bike-dates.ts";
 import type { Repos } from "../store/store.ts";
 import { type Ask, asksOf } from "./asks.ts";
 import type { Garaged } from "./garage.ts";
+import { type TripAsk, tripAsks } from "./trip-asks.ts";
 
-export type Aside = SeasonWant | Ask | { readonly want: "date"; readonly on: LocalDate; readonly what: string };
+export type Aside = SeasonWant | Ask | TripAsk | { readonly want: "date"; readonly on: LocalDate; readonly what: string };
 /** `key` is unique: the same thing is told once. */
 export type KeyedAside = { readonly key: string; readonly kind: NoticeKind; readonly aside: Aside };
 export type Asides = { readonly now: readonly KeyedAside[]; readonly next: LocalDate | null };
@@ -23,7 +24,7 @@ const DAYS_AFTER = 14;
 
 /** @param dates those of its papers */
 export async function asidesOf(q: Repos, g: Garaged, home: Group | null, dates: readonly BikeDate[]): Promise<Asides> {
-  const papers = together([datesOf(g, dates), asksOf(g)]);
+  const papers = together([datesOf(g, dates), asksOf(g), await tripAsks(q, g)]);
   const window = windowOf(home?.riding ?? null);
   if (window === null) return papers;
   const seasonal: Seasonal = {

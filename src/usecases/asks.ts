@@ -6,6 +6,7 @@ import { type DistanceUnit, type Ridden, stretchOf } from "../core/quantity/dist
 import type { NoticeKind } from "../core/reminding.ts";
 import { CHARGE_DAYS } from "../trade/battery.ts";
 import type { Garaged } from "./garage.ts";
+import { awayUntil } from "./trip-asks.ts";
 
 export type Ask =
   /** Last read on `on`; by now the dial may stand anywhere between. */
@@ -37,6 +38,9 @@ const NONE: Asks = { now: [], next: null };
 function readingAsk(g: Garaged): Asks {
   const last = g.track.points.at(-1);
   if (last === undefined || g.bike.state !== "riding") return NONE;
+  // Whoever is on the way is asked once, on the way back.
+  const away = awayUntil(g);
+  if (away !== null) return { now: [], next: away };
   const earliest = addDays(last.on, FEWEST_DAYS);
   const wideOn = (day: LocalDate): { low: Ridden; high: Ridden } | null => {
     const at = g.at.forecast.riddenOn(day);

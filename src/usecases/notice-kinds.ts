@@ -29,6 +29,8 @@ export const NOTICE_KINDS = {
   date: { topic: "dates", when: "weekly", standing: "yes", alone: false, again: [], dropped: "taken off, moved or past before it was told" },
   charge: { topic: "charging", when: "weekly", standing: "yes", alone: false, again: [], dropped: "measured, or taken out, before it was told" },
   reading: { topic: "readings", when: "weekly", standing: "no", alone: false, again: [], dropped: "read before it was asked" },
+  "trip ahead": { topic: "trips", when: "daily", standing: "no", alone: false, again: [], dropped: "called off, moved or begun before it was told" },
+  "trip back": { topic: "trips", when: "daily", standing: "no", alone: false, again: [], dropped: "read, or long past, before it was told" },
   /** What was noted by an earlier release beside the plan. */
   aside: { topic: "season", when: "weekly", standing: "yes", alone: false, again: [], dropped: "no longer so when it was to be told" },
 } as const satisfies Readonly<Record<NoticeKind, KindRow>>;

@@ -2,6 +2,7 @@
 
 import { addDays, daysBetween } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
+import { localDateAt, zone } from "../core/calendar/zones.ts";
 import { isFitted } from "../core/equipment.ts";
 import { between, type DistanceUnit, type Ridden, type Stretch, stretchOf } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
@@ -55,6 +56,7 @@ export type TripShown = {
 export type TripAnswer = { readonly trips: readonly TripShown[]; readonly did: "planned" | "called off" | "shown"; readonly replaced: readonly string[] };
 
 const MOST_DAYS = 370;
+const UTC = zone("UTC");
 const MOST_MILES = 60_000;
 
 /** Plans a trip, or shows those planned. One that overlaps an earlier plan of the bike takes its place. */
@@ -72,7 +74,7 @@ export async function planTrip(ctx: Ctx, input: { readonly plan?: string; readon
     if (read === null || why !== null) return refused({ why: "trip", because: why ?? "not read", typed });
     const trip: TripRecord = {
       ...{ id: ctx.newId(), from: read.from, to: read.to, distance: stretchOf(read.value, read.unit) },
-      ...{ typed, use: input.load ?? (g.bike.conditions.includes("two-up") ? "two-up" : "solo"), source: ctx.event },
+      ...{ typed, use: input.load ?? (g.bike.conditions.includes("two-up") ? "two-up" : "solo"), source: ctx.event, plannedOn: localDateAt(ctx.now, UTC) },
     };
     const over = g.trips.filter(({ from, to }) => from <= trip.to && trip.from <= to);
     for (const each of over) if (!(await q.bikes.withdrawTrip(each.id, ctx.now))) throw new Conflict("trip changed meanwhile");
@@ -116,7 +118,8 @@ async function shownTrips(q: Repos, ctx: Ctx, bike: string | undefined): Promise
   return done({ trips, did: "shown", replaced: [] });
 }
 
-async function tripShown(q: Repos, ctx: Ctx, g: Garaged, trip: TripRecord): Promise<TripShown> {
+/** A trip held against its bike as it stands now. */
+export async function tripShown(q: Repos, ctx: Pick<Ctx, "itemName">, g: Garaged, trip: TripRecord): Promise<TripShown> {
   const start = startOf(g, trip);
   const specs = await specsOf(q, g.bike, g.bike.homeGroup);
   const taken = (await q.readings.everyTaken([g.bike.id], WORN_KINDS)).get(g.bike.id) ?? [];

@@ -54,6 +54,8 @@ export function makePrinter(style: PrintStyle) {
   return {
     figure,
     distance,
+    /** The unit that a member reads stretches of road in. */
+    roadUnit: (of: { readonly unit: DistanceUnit }): DistanceUnit => style.distance ?? of.unit,
     /** A point on a dial, in the unit that the dial counts whatever the member reads distances in: no other figure stands there. */
     point: (d: Dial | Ridden, dial: DistanceUnit): string => inUnit(d, dial),
     date,
@@ -63,9 +65,12 @@ export function makePrinter(style: PrintStyle) {
     /** A day as a day; a vague date as it was typed if it names its year ("spring 2023"), since "last May" means another May next year. */
     vague: (v: VagueDate, today?: LocalDate): string =>
       v.from === v.to ? date(v.from, today) : /\b\d{4}\b/u.test(v.typed) ? v.typed.trim() : coarse(v.from, grainOf(v)),
-    /** A canonical value in a unit, with no more digits than its tools show. */
-    amount: (canonical: number, unit: UnitId): string =>
-      `${figure(fromCanonical(canonical, unit), decimalsOf(unit))}${symbolOf(unit).startsWith("/") ? "" : " "}${symbolOf(unit)}`,
+    /** A canonical value in a unit, with no more digits than its tools show. @param decimals always printed, where a kind of reading names its own */
+    amount: (canonical: number, unit: UnitId, decimals?: number): string => {
+      const value = fromCanonical(canonical, unit);
+      const shown = decimals === undefined ? figure(value, decimalsOf(unit)) : printFigure(roundTo(value, decimals), decimals, style.locale, true);
+      return `${shown}${symbolOf(unit).startsWith("/") ? "" : " "}${symbolOf(unit)}`;
+    },
     /** A figure typed in one unit, in another; null when it cannot be. */
     inUnit: (value: number, from: UnitId, to: UnitId): string | null => {
       const converted = convert(value, from, to);

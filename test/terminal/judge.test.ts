@@ -17,13 +17,46 @@ test("a worn tyre is told at once, stands on the due list with its reason, and a
   );
   expect(worn.text).toContain("Do not ride on cords, cuts or bulges.");
   expect(worn.data.judged[1]).toMatchObject({ kind: "tread", place: "rear", judgement: { is: "beyond limit" }, by: "law", doNotRide: true });
-  expect(await run("/due")).toContain("rear tread depth 1.2 mm, read today: beyond limit, 1.6 mm");
+  expect(await run("/due")).toContain("- Rear tread depth: rear tread depth 1.2 mm, read today: beyond limit, 1.6 mm");
   await t.one({ ...dm, press: button(worn, "Undo") });
   expect(await run("/due")).not.toContain("beyond limit");
   await t.one({ ...dm, say: "14,300 mi on Heron, tread 1.2 mm rear" });
   await t.send({ advance: "P1D" });
   await run("/work did:rear tyre age at:14,300 mi");
   expect(await run("/due")).not.toContain("beyond limit");
+  await t.close();
+});
+
+test("what is worn stays due until a new one is fitted or it is read anew: looking at the old one again mends nothing", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
+  await t.one({ ...dm, say: "tread 0.5 mm rear, front pads 0.4 mm" });
+  for (const work of ["did:rear tread depth", "did:front brake pads"]) {
+    await t.send({ advance: "P1D", asleep: true });
+    await run(`/work ${work} at:14,300 mi`);
+    expect(await run("/due")).toContain("Rear tread depth: rear tread depth 0.5 mm, read on 1 April: beyond limit, 0.8 mm");
+    expect(await run("/due")).toContain("Front brake pads: front pad thickness 0.4 mm, read on 1 April: beyond limit, 1 mm");
+  }
+  expect(await run("/due")).toContain("Do not ride: “front pad thickness 0.4 mm”");
+  await run("/work did:front brake pads at:14,300 mi outcome:replaced");
+  expect(await run("/due")).not.toContain("front pad thickness 0.4 mm");
+  await t.one({ ...dm, say: "tread 5 mm rear" });
+  expect(await run("/due")).not.toContain("read on 1 April: beyond limit");
+  await t.close();
+});
+
+test("clearances and discs are told to the hundredth of a millimetre", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const run = (line: string) => t.one({ ...dm, run: line });
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
+  for (const spec of ["intake valves value:0.10-0.15 mm", "front disc limit value:4.5 mm", "plug gap value:0.80-0.90 mm"]) await run(`/spec what:${spec}`);
+  const read = await t.one({ ...dm, say: "intake valves 0.14 mm 0.17 cold, front disc 4.56 mm, plug gap 0.84 mm" });
+  expect(read.text).toContain("Intake 1 valve clearance 0.14 mm: near limit, too wide (0.10 mm to 0.15 mm by your own figure).");
+  expect(read.text).toContain("Intake 2 valve clearance 0.17 mm: beyond limit, too wide (0.10 mm to 0.15 mm by your own figure).");
+  expect(read.text).toContain("Front disc thickness 4.56 mm: near limit (4.50 mm by your own figure).");
+  expect(read.text).toContain("Spark plug gap 0.84 mm: within (0.80 mm to 0.90 mm by your own figure).");
+  expect((await run("/due")).text).toContain("intake 2 valve clearance 0.17 mm, read today: beyond limit, 0.15 mm");
   await t.close();
 });
 
@@ -71,10 +104,10 @@ test("a pressure is judged cold, by the plate, where it stands", async () => {
   await t.one({ ...dm, run: "/spec what:front tyre pressure value:34 psi source:owner's manual p. 12" });
   const low = await t.one({ ...dm, say: "31 psi front" });
   expect(low.text).toContain("Front cold tyre pressure 31 psi: 3 psi low, add 3 psi where it stands (34 psi wanted, owner's manual, p. 12).");
-  expect((await t.one({ ...dm, run: "/due" })).text).toContain("Tyre pressures: front cold tyre pressure 31 psi, read today: at limit, 34 psi");
+  expect((await t.one({ ...dm, run: "/due" })).text).toContain("Tyre pressures: front cold tyre pressure 31 psi, read today: 3 psi below spec, 34 psi");
   expect((await t.one({ ...dm, say: "20 psi front" })).text).toContain("Do not ride before it is set, and look for what let it out.");
   expect((await t.one({ ...dm, say: "34 psi front" })).text).toContain("Front cold tyre pressure 34 psi: good, 34 psi wanted, owner's manual, p. 12.");
-  expect((await t.one({ ...dm, run: "/due" })).text).not.toContain("read today: at limit");
+  expect((await t.one({ ...dm, run: "/due" })).text).not.toContain("below spec");
   await t.close();
 });
 

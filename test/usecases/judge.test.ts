@@ -57,8 +57,8 @@ describe("tread", () => {
     expect(verdict(rear(1.8), rig([figure("rear tread limit", 2, null)], "Germany"))).toBe("beyond limit");
   });
   test("beyond it is not ridden on, and makes that tyre due", () => {
-    expect(judgeTaken(rear(0.5), rig())).toMatchObject({ doNotRide: true, item: "rear-tyre.replace", by: "bars", caution: "tyres" });
-    expect(judgeTaken(rear(0.8), rig())).toMatchObject({ doNotRide: false, item: "rear-tyre.replace" });
+    expect(judgeTaken(rear(0.5), rig())).toMatchObject({ doNotRide: true, item: "rear-tread.measure", by: "bars", caution: "tyres" });
+    expect(judgeTaken(rear(0.8), rig())).toMatchObject({ doNotRide: false, item: "rear-tread.measure" });
   });
 });
 

@@ -27,9 +27,12 @@ export type KindRow = {
   readonly units: readonly ReadingUnit[];
   /** What a bare figure can be in each unit. A unit without a range is never meant by a bare figure. */
   readonly usual: Partial<Record<ReadingUnit, readonly [number, number]>>;
+  /** Decimals that its tools show where they show more than the unit's scales do, always printed: feeler gauges and micrometers read to 0.01 mm. */
+  readonly decimals?: Partial<Record<ReadingUnit, number>>;
 };
 
 const LEVEL = { dimension: "level", plausible: [0, LEVELS.length - 1], units: ["level"], usual: {} } as const;
+const HUNDREDTHS = { mm: 2 } as const;
 const CLEARANCE = { mm: [0.02, 1], in: [0.001, 0.04], thou: [1, 40] } as const;
 
 /**
@@ -59,7 +62,15 @@ export const READING_KINDS = {
   },
   // mm of lining. New pads carry 4 to 8.
   "pad thickness": { dimension: "length", places: CALIPERS, ask: ENDS, plausible: [0, 15], units: ["mm", "in"], usual: { mm: [0, 15], in: [0.01, 0.4] } },
-  "disc thickness": { dimension: "length", places: CALIPERS, ask: ENDS, plausible: [1, 15], units: ["mm", "in"], usual: { mm: [1, 15], in: [0.05, 0.4] } },
+  "disc thickness": {
+    dimension: "length",
+    places: CALIPERS,
+    ask: ENDS,
+    plausible: [1, 15],
+    units: ["mm", "in"],
+    usual: { mm: [1, 15], in: [0.05, 0.4] },
+    decimals: HUNDREDTHS,
+  },
   "chain slack": { dimension: "length", places: [], ask: [], plausible: [0, 120], units: ["mm", "in"], usual: { mm: [4, 120], in: [0.2, 3] } },
   // mm over the pitches that were counted (detail.pitches): 20 pitches of a 5/8 in chain are 317.5.
   "chain length": { dimension: "length", places: [], ask: [], plausible: [50, 3000], units: ["mm", "in"], usual: { mm: [100, 3000], in: [4, 60] } },
@@ -86,7 +97,15 @@ export const READING_KINDS = {
   "brake pedal height": { dimension: "length", places: [], ask: [], plausible: [-100, 150], units: ["mm", "in"], usual: { mm: [3, 150] } },
   "static sag": { dimension: "length", places: ENDS, ask: ENDS, plausible: [0, 150], units: ["mm", "in"], usual: { mm: [3, 150], in: [0.1, 2.5] } },
   "rider sag": { dimension: "length", places: ENDS, ask: ENDS, plausible: [0, 200], units: ["mm", "in"], usual: { mm: [5, 200], in: [0.2, 4] } },
-  "valve clearance": { dimension: "length", places: VALVES, ask: ["intake", "exhaust"], plausible: [0, 1.5], units: ["mm", "in", "thou"], usual: CLEARANCE },
+  "valve clearance": {
+    dimension: "length",
+    places: VALVES,
+    ask: ["intake", "exhaust"],
+    plausible: [0, 1.5],
+    units: ["mm", "in", "thou"],
+    usual: CLEARANCE,
+    decimals: HUNDREDTHS,
+  },
   // kPa on a compression gauge.
   compression: {
     dimension: "pressure",
@@ -103,6 +122,7 @@ export const READING_KINDS = {
     plausible: [0.1, 3],
     units: ["mm", "in", "thou"],
     usual: { mm: [0.3, 2], in: [0.01, 0.08], thou: [12, 80] },
+    decimals: HUNDREDTHS,
   },
   // L put in. More than any tank holds is a slip.
   fuel: { dimension: "volume", places: [], ask: [], plausible: [0.05, 80], units: ["L", "US gal", "imp gal"], usual: {} },

@@ -4,6 +4,7 @@ import { unreachable } from "../../core/brand.ts";
 import { addMonths, daysBetween } from "../../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { DistanceUnit, Ridden, Stretch } from "../../core/quantity/distance.ts";
+import { kindRow } from "../../core/reading/kinds.ts";
 import type { Anchor, Due, Leg, Recheck, Status, Verdict } from "../../core/schedule/facts.ts";
 import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
@@ -113,7 +114,12 @@ export const dueWords = (p: Printer) => {
     if (measured === undefined) return `measured ${when} and ${is}`;
     const { unit, limit } = measured;
     const what = readingWords(p).reading({ ...measured, dial: null, typed: "", on });
-    return `${what}, read ${when}: ${is}${limit === null || unit === "level" ? "" : `, ${p.amount(limit, unit)}`}`;
+    // A pressure is not worn to a limit: it is off, and is set where it stands.
+    if (measured.kind === "cold pressure" && limit !== null && unit !== "level") {
+      const off = p.amount(Math.abs(measured.value - limit), unit);
+      return `${what}, read ${when}: ${off} ${measured.side === "low" ? "below" : "above"} spec, ${p.amount(limit, unit)}${is === "beyond limit" ? "; not to be ridden before it is set" : ""}`;
+    }
+    return `${what}, read ${when}: ${is}${limit === null || unit === "level" ? "" : `, ${p.amount(limit, unit, kindRow(measured.kind).decimals?.[unit])}`}`;
   };
 
   const main = (leg: Leg, b: OnBike, onMarks: boolean): string => {

@@ -30,7 +30,8 @@ import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
 import { specWords } from "./specs.ts";
 import { torqueWords } from "./torque.ts";
-import { tripWords } from "./trip.ts";
+import { tripPartName, tripWords } from "./trip.ts";
+import { tripAskWords } from "./trip-asks.ts";
 import { tyreWords } from "./tyres.ts";
 import { workDetailWords } from "./work-detail.ts";
 
@@ -62,6 +63,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     asks: askWords(p, today),
     digest: digestWords(p, today),
     trip: tripWords(p, today),
+    tripAsks: tripAskWords(p, today, tripPartName),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),

@@ -1,7 +1,7 @@
 // Judgements in English: the value, how it stands to which limit, and what to do. Each defers to the maker's manual.
 
 import type { Judgement, Missing } from "../../core/judgement/verdict.ts";
-import type { Place, ReadingKind, ReadingUnit } from "../../core/reading/kinds.ts";
+import { kindRow, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
 import type { JudgedKind } from "../../trade/judged.ts";
 import type { Printer } from "../printer.ts";
 import { KIND_WORDS } from "./kinds.ts";
@@ -99,13 +99,13 @@ const BARS = 0.8;
 
 export const judgeWords = (p: Printer) => {
   const { reading } = readingWords(p);
-  const amount = (value: number, unit: ReadingUnit): string => (unit === "level" ? "the mark" : p.amount(value, unit));
+  const amount = (value: number, { unit, kind }: Pick<SaidJudged, "unit" | "kind">): string =>
+    unit === "level" ? "the mark" : p.amount(value, unit, kindRow(kind).decimals?.[unit]);
   const limitOf = (j: SaidJudged, wanted = ""): string => {
-    const { unit, judgement } = j;
+    const { judgement } = j;
     if (judgement.is === "cannot tell") return "";
     const { min, max, source } = judgement.limit;
-    const span =
-      min !== null && max !== null ? (min === max ? amount(min, unit) : `${amount(min, unit)} to ${amount(max, unit)}`) : amount(min ?? max ?? 0, unit);
+    const span = min !== null && max !== null ? (min === max ? amount(min, j) : `${amount(min, j)} to ${amount(max, j)}`) : amount(min ?? max ?? 0, j);
     const all = `${span}${wanted}`;
     switch (j.by) {
       case "spec":
@@ -135,7 +135,7 @@ export const judgeWords = (p: Printer) => {
   const pressure = (j: SaidJudged, called: string): string => {
     if (j.judgement.is === "cannot tell") return cause(j, called);
     const add = j.add ?? 0;
-    const off = amount(Math.abs(add), j.unit);
+    const off = amount(Math.abs(add), j);
     if (add === 0) return `${called}: good, ${limitOf(j, " wanted")}.`;
     const what = add > 0 ? `${off} low, add ${off} where it stands` : `${off} high, let out ${off} where it stands`;
     return `${called}: ${what} (${limitOf(j, " wanted")}).${j.doNotRide ? " Do not ride before it is set, and look for what let it out." : ""}`;
@@ -156,7 +156,7 @@ export const judgeWords = (p: Printer) => {
     const held = j.by === "mark" ? "" : ` (${limitOf(j)})`;
     const stands = `${called}${charge}${longer}: ${judgement.is}${judgement.is === "within" ? "" : sided(j)}${held}.`;
     if (judgement.is === "within") return stands;
-    const above = j.kind === "tread" && (judgement.limit.min ?? 0) > BARS + 0.05 ? ` The moulded bars, ${amount(BARS, j.unit)}, lie below that.` : "";
+    const above = j.kind === "tread" && (judgement.limit.min ?? 0) > BARS + 0.05 ? ` The moulded bars, ${amount(BARS, j)}, lie below that.` : "";
     if (judgement.is === "near limit") return `${stands}${NEAR[j.kind]?.[judgement.side === "high" ? 1 : 0] ?? ""}${above}`;
     if (j.kind === "battery voltage") return `${stands} ${battery(j)}`;
     const what = DO[j.kind][judgement.side === "high" ? 1 : 0];
@@ -173,7 +173,7 @@ export const judgeWords = (p: Printer) => {
       return `To judge ${p.list(kinds)} I need the figures of your manual, once: /spec.`;
     },
     uneven: ({ end, by, unit }: { readonly end: "front" | "rear"; readonly by: number; readonly unit: ReadingUnit }): string =>
-      `${capital(end)} pads differ by ${amount(by, unit)}: a piston or a slide pin sticks. Clean the caliper before new pads go in.`,
+      `${capital(end)} pads differ by ${amount(by, { kind: "pad thickness", unit })}: a piston or a slide pin sticks. Clean the caliper before new pads go in.`,
     oneEnd: (): string => "One end is new: keep both of one construction, and of a pair that the bike's maker names. Take it gently at first.",
     unknownPlace: (): string => "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more: /group place.",
     howTo: (kind: ReadingKind): string => KIND_WORDS[kind].howTo,

@@ -2,13 +2,15 @@
 
 import { decimalsOf, fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
 import type { ReadingDetail } from "../../core/reading/detail.ts";
+import { kindRow, type ReadingKind } from "../../core/reading/kinds.ts";
 import type { Printer } from "../printer.ts";
 import { CONDITION_WORDS } from "./kinds.ts";
 
 const MOST_DECIMALS = 3;
 
-/** A canonical value in a unit, with the decimals that its scales show or that were typed, whichever are more: a clearance of 0.09 mm stays one. */
-export function valueAsTyped(p: Printer, canonical: number, unit: UnitId, typed: string): string {
+/** A canonical value in a unit, with the decimals that its scales show or that were typed, whichever are more: a clearance of 0.09 mm stays one. With nothing typed, as finely as its kind is read. */
+export function valueAsTyped(p: Printer, canonical: number, unit: UnitId, typed: string, kind: ReadingKind): string {
+  if (typed === "") return p.amount(canonical, unit, kindRow(kind).decimals?.[unit]);
   const behind = /\d[.,](\d{1,3})(?!\d)/u.exec(typed)?.[1]?.length ?? 0;
   const decimals = Math.max(decimalsOf(unit), Math.min(MOST_DECIMALS, behind));
   const symbol = symbolOf(unit);

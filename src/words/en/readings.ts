@@ -38,7 +38,7 @@ export const readingWords = (p: Printer) => {
   const detail = workDetailWords(p);
   const value = (r: SaidReading): string => {
     if (r.unit === "level") return LEVEL_WORDS[LEVELS[r.value ?? 0] ?? "between"];
-    return r.dial === null ? valueAsTyped(p, r.value ?? 0, r.unit, r.typed) : p.point(r.dial, r.unit as DistanceUnit);
+    return r.dial === null ? valueAsTyped(p, r.value ?? 0, r.unit, r.typed, r.kind) : p.point(r.dial, r.unit as DistanceUnit);
   };
   const reading = (r: SaidReading): string =>
     `${r.place === null ? "" : `${r.place} `}${KIND_WORDS[r.kind].name} ${value(r)}${detailTail(p, r.detail ?? null, r.unit)}`;

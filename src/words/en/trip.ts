@@ -41,6 +41,8 @@ const PARTS: Readonly<Record<string, { readonly name: string; readonly fit: stri
   "front pads": { name: "Front pads", fit: "Change them" },
   "rear pads": { name: "Rear pads", fit: "Change them" },
 };
+/** A tyre or a set of pads, by the name under which it is measured. */
+export const tripPartName = (part: string): string => PARTS[part]?.name ?? part;
 const USES = { solo: "solo", "two-up": "two-up", loaded: "loaded" } as const satisfies Record<SpecUse, string>;
 
 type TripHead = {
@@ -70,7 +72,8 @@ type Item = {
 export const tripWords = (p: Printer, today: LocalDate) => {
   const far = (stretch: Stretch, unit: DistanceUnit): string => p.distance(stretch, { unit });
   /** A wear line does not know the single mile. */
-  const about = (stretch: Stretch, unit: DistanceUnit): string => {
+  const about = (stretch: Stretch, dial: DistanceUnit): string => {
+    const unit = p.roadUnit({ unit: dial });
     const tenths = 10 ** Math.max(0, Math.floor(Math.log10(Math.max(1, stretch / (unit === "mi" ? 16_093_440 : 10_000_000)))) - 1);
     const step = tenths * (unit === "mi" ? 16_093_440 : 10_000_000);
     return far((Math.floor(stretch / step) * step) as Stretch, unit);
@@ -120,7 +123,7 @@ export const tripWords = (p: Printer, today: LocalDate) => {
       return `- ${part?.name ?? worn.part}: ${p.amount(worn.value, worn.unit)}, limit ${p.amount(worn.limit, worn.unit)}, and nothing says how fast it wears. ${part?.fit ?? "Change it"} before ${p.date(from, today)}, or measure again before you count on it.`;
     },
     unmeasured: (parts: readonly string[], { unit }: TripHead): string =>
-      `Nothing says how long ${p.list(parts.map((part) => lowered(PARTS[part]?.name ?? part)))} will last: measure twice, some hundred ${unit === "mi" ? "miles" : "kilometres"} apart, before you go.`,
+      `Nothing says how long ${p.list(parts.map((part) => lowered(PARTS[part]?.name ?? part)))} will last: measure twice, some hundred ${p.roadUnit({ unit }) === "mi" ? "miles" : "kilometres"} apart, before you go.`,
     noStart: (): string => "Nothing says where the odometer will stand at the start, so only dates are judged: log a reading.",
     nothing: (): string => "Nothing on record falls due before, on the way or soon after.",
     pressures: (

@@ -31,7 +31,8 @@ const TOO_OLD = "Replace it whatever its tread: at ten years rubber is too hard 
 
 export const tyreWords = (p: Printer) => {
   /** Distances left are guesses: two digits of them are honest. */
-  const about = (distance: Stretch, unit: DistanceUnit): string => p.distance(coarse(distance, unit), { unit });
+  const about = (distance: Stretch, unit: DistanceUnit): string => p.distance(coarse(distance, p.roadUnit({ unit })), { unit });
+  const again = (unit: DistanceUnit): string => `Read it again in some ${p.roadUnit({ unit }) === "mi" ? "500 mi" : "1,000 km"}.`;
   const name = ({ part, place }: Worn): string => capital(part.endsWith("tread") ? `${place} tyre` : `${place} pads`);
   const amount = ({ value, unit }: Amount, decimals = 1): string => `${p.figure(value, decimals)} ${symbolOf(unit)}`;
   return {
@@ -43,8 +44,8 @@ export const tyreWords = (p: Printer) => {
       if (wear.is === "worn") return `${name(worn)}: worn to its limit.`;
       if (wear.is === "too few") {
         return wear.readings < 2
-          ? `${name(worn)}: one reading is too few to say how far it goes. Read it again in some 500 miles or 1,000 km.`
-          : `${name(worn)}: ${wear.readings} readings are too few to say how far it goes. Read it again in some 500 miles or 1,000 km.`;
+          ? `${name(worn)}: one reading is too few to say how far it goes. ${again(unit)}`
+          : `${name(worn)}: ${wear.readings} readings are too few to say how far it goes. ${again(unit)}`;
       }
       const { likely, low, high } = wear.left;
       const range = high === null ? `at least ${about(low, unit)}` : `${about(low, unit)} to ${about(high, unit)} with eight chances in ten`;

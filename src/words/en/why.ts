@@ -17,6 +17,8 @@ const BECAUSE = {
   date: "a day you noted is near; told a month before and a week before",
   charge: "laid up, and a battery at rest loses charge; told once for each span",
   reading: "the odometer has not been read for so long that a service could come and go unseen; asked once for each reading",
+  "trip ahead": "a trip you planned is near; told three weeks before where it asks for work, a week before and on the eve",
+  "trip back": "a trip you planned has ended; asked once",
   aside: "the group's season, or a day you noted",
 } as const satisfies Record<NoticeKind, string>;
 
