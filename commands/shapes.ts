@@ -6,6 +6,7 @@ import { EQUIPMENT, type EquipmentPart } from "../src/core/equipment.ts";
 import { VERDICTS } from "../src/core/judgement/verdict.ts";
 import { READING_KINDS, type ReadingKind } from "../src/core/reading/kinds.ts";
 import { OUTCOMES, STATUSES } from "../src/core/schedule/facts.ts";
+import { SPEC_USES } from "../src/core/spec/spec.ts";
 import { DRIVES, WRENCH_KINDS } from "../src/core/torque/wrench.ts";
 import type { KindId } from "../src/trade/kinds.ts";
 import { FLUID_NAMES } from "../src/usecases/fluids.ts";
@@ -81,6 +82,8 @@ export const judged = z.object({
     unit: z.string(),
     judgement,
     by: z.enum(LIMITS_BY),
+    spec: z.string().nullable(),
+    use: z.enum(SPEC_USES).nullable(),
     item: z.string().nullable(),
     doNotRide: z.boolean(),
   },
@@ -214,7 +217,10 @@ const dueLine = z.object({
   because: z.object({ why: z.string() }),
   caution: z.string().nullable(),
 });
-const standing = z.object({ until: localDate, items: z.array(z.string()) });
+const standing = z.object({
+  ...{ until: localDate, items: z.array(z.string()) },
+  charge: z.object({ on: localDate, readings: z.number().int(), lithium: z.boolean() }).nullable(),
+});
 export const dueBike = z.object({
   bike: z.string(),
   nickname: z.string(),

@@ -24,6 +24,7 @@ import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./draf
 import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
 import { pastePlan, takePlan, undoPlanEdit } from "./plan-base.ts";
 import { doneNow, putOffNow, showDue, showReminder, whyNow } from "./reminders.ts";
+import { sayHowForm, sayHowPress } from "./say-how.ts";
 import { setUp, setUpZone } from "./set-up.ts";
 import { SHEET_HANDLERS } from "./sheet.ts";
 import { enterSpecForm, takeSpecBack } from "./spec.ts";
@@ -63,6 +64,8 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "save-chart": saveChart,
   "undo-chart": undoChart,
   "leave-chart": leaveChart,
+  "say-how": sayHowPress,
+  "say-how-figure": sayHowForm,
   "spec-enter": enterSpecForm,
   "spec-undo": takeSpecBack,
   "plan-undo": undoPlanEdit,

@@ -5,7 +5,7 @@ import { callsForWork } from "../../src/core/judgement/verdict.ts";
 import { dialOf } from "../../src/core/quantity/distance.ts";
 import { mayRollOver } from "../../src/core/usage/roll-over.ts";
 import { tyresAged } from "../../src/usecases/fitted.ts";
-import { oneEndNew } from "../../src/usecases/judge.ts";
+import { type JudgedOn, oneEndNew } from "../../src/usecases/judge.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
 import type { Question } from "../../src/usecases/question.ts";
 import type { Words } from "../../src/words/en/english.ts";
@@ -16,6 +16,7 @@ import { defectActions, showEach } from "./defects.ts";
 import { cautionOfJudged, judgedLines } from "./judge.ts";
 import { dataOf } from "./message-data.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
+import { lackingActions } from "./say-how.ts";
 
 /** The item that a brake reservoir's level is. */
 const BRAKE_FLUID = "brake-fluid.inspect";
@@ -147,12 +148,20 @@ function sayLogged(outcome: Logged, words: Words): Said {
     ...outcome.mayClose.map((each) => press("defect-closes", `${each.defect.id}.${each.work}`, words.defects.labels.closes(each.defect.words))),
     press("undo", outcome.source, words.readings.labels.undo),
     ...notDoneLists(outcome.work, words),
+    ...lackingActions(
+      (outcome.judged ?? []).filter(({ first, judgement }) => first || needsSaying(judgement)),
+      outcome.bikes,
+      words,
+    ),
   ];
   const [bike] = outcome.bikes;
   if (bike !== undefined && outcome.news.length > 0) actions.push(press("show-due", bike.id, words.readings.labels.due));
   const [hurts] = [...outcome.defects, ...outcome.closed].filter((each) => each.caution !== null);
   return said(lines, { actions, caution: words.caution(hurts?.caution ?? (topped ? "brake fluid" : null)) ?? cautionOfJudged(outcome.judged ?? [], words) });
 }
+
+/** A condition is wanted of each reading until it is kept; a limit is asked for with the first of its kind alone. */
+const needsSaying = (judgement: JudgedOn["judgement"]): boolean => judgement.is === "cannot tell" && judgement.missing[0] !== "limit";
 
 /** The odometer that came with work is said in the work's own line. */
 const beside = (reading: Logged["readings"][number], outcome: Logged): boolean =>

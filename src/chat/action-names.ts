@@ -35,6 +35,8 @@ export const ACTION_NAMES = [
   "save-chart",
   "undo-chart",
   "leave-chart",
+  "say-how",
+  "say-how-figure",
   "spec-enter",
   "spec-undo",
   "plan-undo",
