@@ -165,6 +165,16 @@ export const conversion = z.object({
   digits: z.array(z.object({ unit: z.string(), from: digits, to: digits })),
 });
 
+/** What was used up to one fill of fuel: its reading, the litres since the tank was last full, over which distance, in the units the member knows. */
+export const fuel = z.object({
+  fill: z.string(),
+  bike: z.string(),
+  litres: z.number(),
+  distance,
+  by: z.enum(["odometer", "trip meter"]),
+  rates: z.array(z.object({ unit: z.enum(["L/100 km", "mpg US", "mpg imp"]), value: z.number() })),
+});
+
 /** What a message, a typed log or a filled form came to. */
 export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("silence") }),
@@ -192,6 +202,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     news: z.array(news),
     judged: z.array(judgedOn).optional(),
     fluids: z.array(fluidPut).optional(),
+    fuel: z.array(fuel).optional(),
     withdrawn: z.array(reading),
   }),
   z.object({ is: z.literal("asked"), question }),

@@ -132,6 +132,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   const topped = outcome.work.some(({ items }) => items.some(({ item, outcome: came }) => item === BRAKE_FLUID && came === "topped up"));
   if (topped) lines.push(words.workDetail.lookAtPads());
   for (const fluid of outcome.fluids ?? []) lines.push(words.fluidPut(fluid));
+  for (const used of outcome.fuel ?? []) lines.push(words.fuel.used(used, outcome.bikes.find(({ id }) => id === used.bike) ?? { unit: "km" }));
   lines.push(...judgedLines(outcome.judged ?? [], words));
   if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
   for (const tyre of tyresAged(outcome.work, words.today)) if (tyre.age !== "within") lines.push(words.tyres.aged(tyre));
