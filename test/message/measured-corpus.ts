@@ -77,6 +77,8 @@ export const MEASURED: readonly Case[] = [
     'fuel 12.4 L@Heron {"full":true,"price":{"minor":1980,"currency":null,"typed":"19.80"},"trip":{"value":240,"unit":"km","typed":"240 km"}}',
   ),
   c("fuel 3.2 gal at 14,820", "fuel 3.2 ?@Heron ?unit", "odometer 14820 mi@Heron"),
+  c("tank full, 10 L at 14,900", 'fuel 10 L@Heron {"full":true}', "odometer 14900 mi@Heron"),
+  c("tank full 10 L at 14,900", 'fuel 10 L@Heron {"full":true}', "odometer 14900 mi@Heron"),
   c("put 10 litres of petrol in, half a tank", 'fuel 10 L@Heron {"full":false}'),
   c("ambient 12C", "ambient temperature 12 °C@Heron"),
   c("air temp 54F", "ambient temperature 54 °F@Heron"),
