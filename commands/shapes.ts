@@ -108,7 +108,7 @@ const fluidPut = z.object({
   ...{ worth: z.enum(FLUID_NAMES).nullable(), wet: z.number().nullable() },
 });
 const judgedOn = judged.extend({ bike: z.string(), first: z.boolean() });
-const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "date", "defect", "sure"]) });
+const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "service", "date", "defect", "sure"]) });
 export const question = z.object({
   draft: z.string(),
   rev: z.number().int(),
@@ -118,6 +118,7 @@ export const question = z.object({
   options: z.array(z.string()),
   last: z.object({ figure: z.number(), unit, on: localDate }).nullable(),
   nickname: z.string().nullable(),
+  services: z.array(z.object({ at: z.number(), unit, items: z.number().int() })).optional(),
 });
 
 const bound = z.enum(["at most", "at least"]).nullable();

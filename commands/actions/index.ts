@@ -3,6 +3,7 @@
 import type { ActionName } from "../../src/chat/action-names.ts";
 import type { BotHandler } from "../define.ts";
 import { addFirst, fitChoice, fitPart, history, historyUnknown, historyWhole } from "./bike.ts";
+import { workBill, workBillBack } from "./bill.ts";
 import { answerChart, leaveChart, pasteChart, saveChart, showChart, undoChart } from "./chart.ts";
 import {
   checkAnswer,
@@ -89,4 +90,6 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "defect-mended": defectMended,
   "defect-closes": defectCloses,
   ...SHEET_HANDLERS,
+  "work-bill": workBill,
+  "work-bill-back": workBillBack,
 };

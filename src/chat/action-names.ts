@@ -72,6 +72,8 @@ export const ACTION_NAMES = [
   "sheet-shop",
   "sheet-bill",
   "sheet-bill-back",
+  "work-bill",
+  "work-bill-back",
 ] as const;
 export type ActionName = (typeof ACTION_NAMES)[number];
 
