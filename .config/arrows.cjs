@@ -95,6 +95,6 @@ module.exports = {
     tsPreCompilationDeps: true,
     tsConfig: { fileName: "tsconfig.json" },
     doNotFollow: { path: "node_modules" },
-    enhancedResolveOptions: { extensions: [".ts", ".js", ".json"], conditionNames: ["import", "types", "default"] },
+    enhancedResolveOptions: { exportsFields: ["exports"], extensions: [".ts", ".js", ".mjs", ".json"], conditionNames: ["import", "types", "default"] },
   },
 };

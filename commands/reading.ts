@@ -11,7 +11,7 @@ import { sayOutcome } from "./replies/message.ts";
 import { readingPictured } from "./replies/picture-shapes.ts";
 import { drawPictured, sayPictured } from "./replies/pictures.ts";
 import { sayReadings } from "./replies/readings.ts";
-import { messageOutcome, question, reading as readingShape, unit } from "./shapes.ts";
+import { fuel, messageOutcome, question, reading as readingShape, unit } from "./shapes.ts";
 
 type Out = MessageOutcome | ReadingList | ReadingPictured;
 
@@ -29,7 +29,10 @@ export const reading = define({
     z.union([
       messageOutcome,
       readingPictured,
-      z.object({ bikes: z.array(z.object({ id: z.string(), nickname: z.string(), unit, readings: z.array(readingShape) })), open: z.array(question) }),
+      z.object({
+        bikes: z.array(z.object({ id: z.string(), nickname: z.string(), unit, readings: z.array(readingShape), fuel: z.array(fuel) })),
+        open: z.array(question),
+      }),
     ]),
   ),
   // What was typed to be logged is logged, whatever else was asked for.

@@ -6,6 +6,7 @@ import { EQUIPMENT, type EquipmentPart } from "../src/core/equipment.ts";
 import { VERDICTS } from "../src/core/judgement/verdict.ts";
 import { READING_KINDS, type ReadingKind } from "../src/core/reading/kinds.ts";
 import { OUTCOMES, STATUSES } from "../src/core/schedule/facts.ts";
+import { SPEC_USES } from "../src/core/spec/spec.ts";
 import { DRIVES, WRENCH_KINDS } from "../src/core/torque/wrench.ts";
 import type { KindId } from "../src/trade/kinds.ts";
 import { FLUID_NAMES } from "../src/usecases/fluids.ts";
@@ -15,8 +16,8 @@ import { KIND_NAMES } from "../src/words/en/bikes.ts";
 export const localDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 export const unit = z.enum(["mi", "km"]);
 /** "front", "front left", "intake 2": one of the kind's places, null where there is one only. */
-const place = z.string().nullable();
-const kind = z.enum(Object.keys(READING_KINDS) as [ReadingKind, ...ReadingKind[]]);
+export const place = z.string().nullable();
+export const kind = z.enum(Object.keys(READING_KINDS) as [ReadingKind, ...ReadingKind[]]);
 export const vagueDate = z.object({ from: localDate, to: localDate, typed: z.string() });
 const odometer = z.object({ figure: z.number(), on: localDate }).nullable();
 export const equipment = z.object(Object.fromEntries((Object.keys(EQUIPMENT) as EquipmentPart[]).map((part) => [part, z.enum(EQUIPMENT[part])])));
@@ -81,6 +82,8 @@ export const judged = z.object({
     unit: z.string(),
     judgement,
     by: z.enum(LIMITS_BY),
+    spec: z.string().nullable(),
+    use: z.enum(SPEC_USES).nullable(),
     item: z.string().nullable(),
     doNotRide: z.boolean(),
   },
@@ -106,7 +109,7 @@ const fluidPut = z.object({
   ...{ worth: z.enum(FLUID_NAMES).nullable(), wet: z.number().nullable() },
 });
 const judgedOn = judged.extend({ bike: z.string(), first: z.boolean() });
-const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "date", "defect", "sure"]) });
+const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "service", "date", "defect", "sure"]) });
 export const question = z.object({
   draft: z.string(),
   rev: z.number().int(),
@@ -116,6 +119,7 @@ export const question = z.object({
   options: z.array(z.string()),
   last: z.object({ figure: z.number(), unit, on: localDate }).nullable(),
   nickname: z.string().nullable(),
+  services: z.array(z.object({ at: z.number(), unit, items: z.number().int() })).optional(),
 });
 
 const bound = z.enum(["at most", "at least"]).nullable();
@@ -161,6 +165,16 @@ export const conversion = z.object({
   digits: z.array(z.object({ unit: z.string(), from: digits, to: digits })),
 });
 
+/** What was used up to one fill of fuel: its reading, the litres since the tank was last full, over which distance, in the units the member knows. */
+export const fuel = z.object({
+  fill: z.string(),
+  bike: z.string(),
+  litres: z.number(),
+  distance,
+  by: z.enum(["odometer", "trip meter"]),
+  rates: z.array(z.object({ unit: z.enum(["L/100 km", "mpg US", "mpg imp"]), value: z.number() })),
+});
+
 /** What a message, a typed log or a filled form came to. */
 export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("silence") }),
@@ -188,6 +202,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     news: z.array(news),
     judged: z.array(judgedOn).optional(),
     fluids: z.array(fluidPut).optional(),
+    fuel: z.array(fuel).optional(),
     withdrawn: z.array(reading),
   }),
   z.object({ is: z.literal("asked"), question }),
@@ -213,7 +228,10 @@ const dueLine = z.object({
   because: z.object({ why: z.string() }),
   caution: z.string().nullable(),
 });
-const standing = z.object({ until: localDate, items: z.array(z.string()) });
+const standing = z.object({
+  ...{ until: localDate, items: z.array(z.string()) },
+  charge: z.object({ on: localDate, readings: z.number().int(), lithium: z.boolean() }).nullable(),
+});
 export const dueBike = z.object({
   bike: z.string(),
   nickname: z.string(),

@@ -3,6 +3,7 @@
 import type { ActionName } from "../../src/chat/action-names.ts";
 import type { BotHandler } from "../define.ts";
 import { addFirst, fitChoice, fitPart, history, historyUnknown, historyWhole } from "./bike.ts";
+import { workBill, workBillBack } from "./bill.ts";
 import { answerChart, leaveChart, pasteChart, saveChart, showChart, undoChart } from "./chart.ts";
 import {
   checkAnswer,
@@ -23,6 +24,7 @@ import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./draf
 import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
 import { pastePlan, takePlan, undoPlanEdit } from "./plan-base.ts";
 import { doneNow, putOffNow, putOffUntil, showDue, showReminder, whyNow } from "./reminders.ts";
+import { sayHowForm, sayHowPress } from "./say-how.ts";
 import { setUp, setUpZone } from "./set-up.ts";
 import { SHEET_HANDLERS } from "./sheet.ts";
 import { enterSpecForm, takeSpecBack } from "./spec.ts";
@@ -63,6 +65,8 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "save-chart": saveChart,
   "undo-chart": undoChart,
   "leave-chart": leaveChart,
+  "say-how": sayHowPress,
+  "say-how-figure": sayHowForm,
   "spec-enter": enterSpecForm,
   "spec-undo": takeSpecBack,
   "plan-undo": undoPlanEdit,
@@ -87,4 +91,6 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "defect-mended": defectMended,
   "defect-closes": defectCloses,
   ...SHEET_HANDLERS,
+  "work-bill": workBill,
+  "work-bill-back": workBillBack,
 };

@@ -14,7 +14,7 @@ export function sayBikes(bikes: readonly BikeShown[], words: Words): Said {
 export function sayChanged(bike: BikeShown, words: Words): Said {
   const lines = [words.bikes.changed(bike.nickname, bike.items), ...linesOf(bike, words)];
   if (bike.state === "laid up") lines.push(words.bikes.resting(bike.nickname));
-  if (bike.standing != null) lines.push(words.outlook.whileItStands(bike.standing.items, bike.standing.until, words.today));
+  if (bike.standing != null) lines.push(...words.outlook.whileItStands(bike.standing, words.today));
   if (bike.pictured !== undefined) lines.push(words.pictures.pictured(bike.nickname, bike.pictured));
   return said(lines, { actions: [press("show-due", bike.bike, words.bikes.labels.due)] });
 }

@@ -29,7 +29,7 @@ function linesOf(bike: DueBike, whole: boolean, words: Words): string[] {
   const lines = [due.bike(bike.nickname, bike)];
   for (const defect of bike.defects ?? []) lines.push(`- ${words.defects.due(defect, words.today)}`);
   if (bike.laidUp) lines.push(due.laidUp());
-  if (bike.standing != null) lines.push(words.outlook.whileItStands(bike.standing.items, bike.standing.until, words.today));
+  if (bike.standing != null) lines.push(...words.outlook.whileItStands(bike.standing, words.today));
   const habits = bike.dues.filter((line) => line.habit);
   const marked = bike.dues.filter((line) => !line.habit);
   if (!marked.some((line) => ["overdue", "due", "soon"].includes(line.status))) lines.push(due.nothingDue());

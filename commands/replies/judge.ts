@@ -12,6 +12,11 @@ export function judgedLines(judged: readonly Line[], words: Words): string[] {
   const lines = judged.filter((each) => !lacking.includes(each)).map((each) => words.judge.line(each));
   const asked = lacking.filter(({ first }) => first !== false);
   if (asked.length > 0) lines.push(words.judge.lacking(asked));
+  // How it is measured, with the first of a kind that lacks how it was.
+  const unsaid = judged.filter(
+    ({ judgement, first, miscounted }) => judgement.is === "cannot tell" && judgement.missing[0] !== "limit" && first !== false && !miscounted,
+  );
+  lines.push(...[...new Set(unsaid.map(({ kind }) => kind))].map((kind) => words.judge.howTo(kind)));
   lines.push(...unevenPads(judged).map(words.judge.uneven));
   if (judged.some(({ by, first }) => by === "bars" && first !== false)) lines.push(words.judge.unknownPlace());
   return lines;

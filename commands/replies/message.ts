@@ -5,15 +5,18 @@ import { callsForWork } from "../../src/core/judgement/verdict.ts";
 import { dialOf } from "../../src/core/quantity/distance.ts";
 import { mayRollOver } from "../../src/core/usage/roll-over.ts";
 import { tyresAged } from "../../src/usecases/fitted.ts";
-import { oneEndNew } from "../../src/usecases/judge.ts";
+import { type JudgedOn, oneEndNew } from "../../src/usecases/judge.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
 import type { Question } from "../../src/usecases/question.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { firstBike } from "./added.ts";
+import { notDoneLists } from "./bill.ts";
 import { sayConversion } from "./conversion.ts";
 import { defectActions, showEach } from "./defects.ts";
 import { cautionOfJudged, judgedLines } from "./judge.ts";
+import { dataOf } from "./message-data.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
+import { lackingActions } from "./say-how.ts";
 
 /** The item that a brake reservoir's level is. */
 const BRAKE_FLUID = "brake-fluid.inspect";
@@ -67,15 +70,15 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
     case "logged": {
       const wants = outcome.news[0]?.nickname ?? nicknameOfPressing(outcome);
       const asks = outcome.defects.some(({ from }) => from !== "verdict") || outcome.mayClose.length > 0;
-      if (wants === null && !asks) return { react: "logged", reply: null, data: outcome };
+      if (wants === null && !asks) return { react: "logged", reply: null, data: dataOf(outcome) };
       const reply = {
         ...said([wants === null || asks ? words.defects.inChannel() : words.readings.newsInChannel(wants)], {
           actions: [press("show-logged", outcome.source, words.readings.labels.logged)],
         }),
         visibility: "shared",
-        data: outcome,
+        data: dataOf(outcome),
       } as const;
-      return { react: "logged", reply, data: outcome };
+      return { react: "logged", reply, data: dataOf(outcome) };
     }
     case "asked": {
       const reply = {
@@ -83,22 +86,22 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
           actions: [press("show-question", outcome.question.draft, words.readings.labels.question, outcome.question.rev)],
         }),
         visibility: "shared",
-        data: outcome,
+        data: dataOf(outcome),
       } as const;
-      return { react: "asked", reply, data: outcome };
+      return { react: "asked", reply, data: dataOf(outcome) };
     }
     case "no bikes": {
       if (outcome.gone.length > 0) return answerInFull(outcome, words);
       const reply = {
         ...said([words.readings.noBikesInChannel()], { actions: [firstBike(words, outcome.seen)] }),
         visibility: "shared",
-        data: outcome,
+        data: dataOf(outcome),
       } as const;
-      return { react: "asked", reply, data: outcome };
+      return { react: "asked", reply, data: dataOf(outcome) };
     }
     case "converted":
     case "cannot convert":
-      return { react: null, reply: { ...sayOutcome(outcome, words), visibility: "shared", data: outcome }, data: outcome };
+      return { react: null, reply: { ...sayOutcome(outcome, words), visibility: "shared", data: dataOf(outcome) }, data: dataOf(outcome) };
     default:
       return answerInFull(outcome, words);
   }
@@ -107,8 +110,8 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
 /** Alone with the bot, or by the message menu: always one answer, and only the member sees it. */
 export function answerInFull(outcome: MessageOutcome, words: Words): MessageAnswer | null {
   if (outcome.is === "silence") return null;
-  const reply = { ...sayOutcome(outcome, words), visibility: "private", data: outcome } as const;
-  return { react: outcome.is === "logged" ? "logged" : outcome.is === "asked" ? "asked" : null, reply, data: outcome };
+  const reply = { ...sayOutcome(outcome, words), visibility: "private", data: dataOf(outcome) } as const;
+  return { react: outcome.is === "logged" ? "logged" : outcome.is === "asked" ? "asked" : null, reply, data: dataOf(outcome) };
 }
 
 /** The bike on which a reading is near its limit or beyond, or into which a fluid went that must not; null when none is. */
@@ -129,6 +132,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   const topped = outcome.work.some(({ items }) => items.some(({ item, outcome: came }) => item === BRAKE_FLUID && came === "topped up"));
   if (topped) lines.push(words.workDetail.lookAtPads());
   for (const fluid of outcome.fluids ?? []) lines.push(words.fluidPut(fluid));
+  for (const used of outcome.fuel ?? []) lines.push(words.fuel.used(used, outcome.bikes.find(({ id }) => id === used.bike) ?? { unit: "km" }));
   lines.push(...judgedLines(outcome.judged ?? [], words));
   if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
   for (const tyre of tyresAged(outcome.work, words.today)) if (tyre.age !== "within") lines.push(words.tyres.aged(tyre));
@@ -144,12 +148,21 @@ function sayLogged(outcome: Logged, words: Words): Said {
     ...(defect === undefined ? [] : others.length === 0 ? defectActions(defect, words) : showEach(outcome.defects, words)),
     ...outcome.mayClose.map((each) => press("defect-closes", `${each.defect.id}.${each.work}`, words.defects.labels.closes(each.defect.words))),
     press("undo", outcome.source, words.readings.labels.undo),
+    ...notDoneLists(outcome.work, words),
+    ...lackingActions(
+      (outcome.judged ?? []).filter(({ first, judgement }) => first || needsSaying(judgement)),
+      outcome.bikes,
+      words,
+    ),
   ];
   const [bike] = outcome.bikes;
   if (bike !== undefined && outcome.news.length > 0) actions.push(press("show-due", bike.id, words.readings.labels.due));
   const [hurts] = [...outcome.defects, ...outcome.closed].filter((each) => each.caution !== null);
   return said(lines, { actions, caution: words.caution(hurts?.caution ?? (topped ? "brake fluid" : null)) ?? cautionOfJudged(outcome.judged ?? [], words) });
 }
+
+/** A condition is wanted of each reading until it is kept; a limit is asked for with the first of its kind alone. */
+const needsSaying = (judgement: JudgedOn["judgement"]): boolean => judgement.is === "cannot tell" && judgement.missing[0] !== "limit";
 
 /** The odometer that came with work is said in the work's own line. */
 const beside = (reading: Logged["readings"][number], outcome: Logged): boolean =>
@@ -159,14 +172,19 @@ const beside = (reading: Logged["readings"][number], outcome: Logged): boolean =
 export function sayQuestion(question: Question, words: Words): Said {
   const { intent, gap } = question;
   const about = intent.do === "log reading" ? words.readings.about(intent) : words.readings.aboutWork(intent.words, intent.odometer?.typed.text ?? null);
-  const ask = words.readings.ask(
-    gap,
-    gap.need === "item" && intent.do === "record work" ? intent.words : intent.do === "log reading" ? intent.typed.text : question.typed,
-    about,
-    question.nickname,
-    question.last === null ? null : { ...question.last, on: question.last.on as typeof words.today },
-    words.today,
-  );
+  const ask =
+    gap.need === "date" && gap.options.length === 0 && intent.do === "record work"
+      ? words.readings.askWhen(gap.typed, question.nickname)
+      : gap.need === "service"
+        ? words.readings.askService(question.typed, question.nickname, gap, question.services ?? [])
+        : words.readings.ask(
+            gap,
+            gap.need === "item" && intent.do === "record work" ? intent.words : intent.do === "log reading" ? intent.typed.text : question.typed,
+            about,
+            question.nickname,
+            question.last === null ? null : { ...question.last, on: question.last.on as typeof words.today },
+            words.today,
+          );
   return said([ask, words.readings.held()], {
     actions: [...answers(question, words), retype(question, words), press("let-go", question.draft, words.readings.labels.letGo, question.rev)],
   });
@@ -194,6 +212,11 @@ function answers(question: Question, words: Words): Action[] {
       default:
         return [];
     }
+  }
+  if (gap.need === "service") {
+    const services = question.services ?? [];
+    const only = services.length === 1 && services[0]?.at === Math.round(gap.figure);
+    return services.map((service, n) => press("answer", `${draft}.${n}`, words.readings.service(service, only), rev));
   }
   if (gap.need === "defect") return [press("answer", `${draft}.yes`, words.defects.labels.note, rev)];
   const named = question.options.map((given, n) => ({ value: String(n), label: words.readings.option(gap, n, given) }));

@@ -8,9 +8,17 @@ import { press, said } from "./said.ts";
 export function sayReadings(list: ReadingList, words: Words): Said {
   const lines: string[] = [];
   const actions: Action[] = [];
+  const usedUpTo = (id: string, { fuel }: ReadingList["bikes"][number]): string => {
+    const used = fuel.find(({ fill }) => fill === id);
+    return used === undefined ? "" : ` (${words.fuel.rates(used)})`;
+  };
   for (const bike of list.bikes) {
     if (bike.readings.length === 0) lines.push(words.readings.none(bike.nickname));
-    else lines.push(words.readings.list(bike.nickname), ...bike.readings.map((reading) => `- ${words.readings.listed(reading, words.today)}`));
+    else
+      lines.push(
+        words.readings.list(bike.nickname),
+        ...bike.readings.map((reading) => `- ${words.readings.listed(reading, words.today)}${usedUpTo(reading.id, bike)}`),
+      );
     const [latest] = bike.readings;
     if (latest !== undefined) actions.push(press("undo-reading", latest.id, words.readings.undoOne(bike.nickname, latest), latest.rev));
   }

@@ -6,6 +6,7 @@ import type { SpecKey } from "../../src/trade/spec-keys.ts";
 import type { SpecAnswer, SpecLine } from "../../src/usecases/spec-ask.ts";
 import type { SpecSaved } from "../../src/usecases/spec-set.ts";
 import type { Words } from "../../src/words/en/english.ts";
+import { judgedLines } from "./judge.ts";
 import { formButton, press, said } from "./said.ts";
 
 export function saySpecs(answer: SpecAnswer, words: Words): Said {
@@ -57,7 +58,7 @@ export function specForm(key: SpecKey, use: SpecUse | null, nickname: string, wo
   return { title: form.title, fields: [line("value", form.value, true), line("manual", form.manual), line("edition", form.edition), line("page", form.page)] };
 }
 
-export function saySaved({ answer, also, ...entry }: SpecSaved, words: Words): Said {
+export function saySaved({ answer, also, judged, ...entry }: SpecSaved, words: Words): Said {
   const { specs } = words;
   const [line] = answer.lines;
   const own = line?.specs.concat(line.others).find((each) => each.id === entry.spec);
@@ -66,11 +67,21 @@ export function saySaved({ answer, also, ...entry }: SpecSaved, words: Words): S
   const share = answer.model === null ? [specs.shareHint()] : [];
   const entries = also === null ? [entry] : [entry, also];
   const undo = (key: SpecKey): string => (also === null ? specs.labels.undo : `${specs.labels.undo}: ${specs.name(key)}`);
-  return said([...answer.lines.flatMap((each) => known(each, answer.use, words)), "", specs.saved(answer.nickname, entry.rev > 1), ...warn, ...share], {
-    caution: words.caution(line.caution),
-    actions: [
-      ...entries.map((each) => press("spec-undo", each.spec, undo(each.key), each.rev)),
-      ...(warn.length > 0 ? [enterButton(answer, entry.key, answer.use, words, false)] : []),
+  return said(
+    [
+      ...answer.lines.flatMap((each) => known(each, answer.use, words)),
+      "",
+      specs.saved(answer.nickname, entry.rev > 1),
+      ...judgedLines(judged, words),
+      ...warn,
+      ...share,
     ],
-  });
+    {
+      caution: words.caution(line.caution),
+      actions: [
+        ...entries.map((each) => press("spec-undo", each.spec, undo(each.key), each.rev)),
+        ...(warn.length > 0 ? [enterButton(answer, entry.key, answer.use, words, false)] : []),
+      ],
+    },
+  );
 }

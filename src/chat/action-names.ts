@@ -36,6 +36,8 @@ export const ACTION_NAMES = [
   "save-chart",
   "undo-chart",
   "leave-chart",
+  "say-how",
+  "say-how-figure",
   "spec-enter",
   "spec-undo",
   "plan-undo",
@@ -71,6 +73,8 @@ export const ACTION_NAMES = [
   "sheet-shop",
   "sheet-bill",
   "sheet-bill-back",
+  "work-bill",
+  "work-bill-back",
 ] as const;
 export type ActionName = (typeof ACTION_NAMES)[number];
 

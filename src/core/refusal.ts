@@ -58,6 +58,8 @@ export type Refusal =
       readonly unit: UnitId;
       readonly fits: readonly { readonly value: number; readonly unit: UnitId }[];
     }
+  /** How a reading was taken: an engine speed, or over how many pitches. */
+  | { readonly why: "not how"; readonly how: "rpm" | "pitches"; readonly typed: string }
   /** A check: of which bike, a figure that was not read, or an answer that cannot be. */
   | {
       readonly why: "check";

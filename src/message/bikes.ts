@@ -2,6 +2,7 @@
 
 import type { BikeId } from "../core/ids.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
+import { among } from "./among.ts";
 import { foldWord, type Token } from "./scan.ts";
 
 /** A bike named at tokens `from` to `to` (both included). */
@@ -46,9 +47,9 @@ function unknownAt(tokens: readonly Token[], at: number, known: Known): Named | 
   const token = tokens[at];
   if (before?.is !== "word" || token?.is !== "word") return null;
   const { vocabulary } = known;
-  if (!vocabulary.onBike.includes(foldWord(before.text)) || !/^\p{Lu}\p{Ll}/u.test(token.text)) return null;
-  const word = foldWord(token.text);
-  const other = vocabulary.dateWords.includes(word) || vocabulary.beside.includes(word) || Object.values(vocabulary.places).some((list) => list.includes(word));
+  if (!among(vocabulary.onBike, before.folded) || !/^\p{Lu}\p{Ll}/u.test(token.text)) return null;
+  const word = token.folded;
+  const other = among(vocabulary.dateWords, word) || among(vocabulary.beside, word) || Object.values(vocabulary.places).some((list) => among(list, word));
   return other ? null : { bikes: [], typed: token.text, from: at, to: at };
 }
 

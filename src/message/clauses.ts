@@ -1,7 +1,8 @@
 // The message in clauses and parts: where one thought ends, what is a question, and what is planned or denied rather than done.
 
 import type { Known } from "../core/reading/vocabulary.ts";
-import { foldWord, type Token } from "./scan.ts";
+import { among } from "./among.ts";
+import type { Token } from "./scan.ts";
 
 /** Tokens `from` to `to` (both included) that say one thing. */
 export type Part = { readonly from: number; readonly to: number };
@@ -12,7 +13,7 @@ const ENDS = ["\n", ".", ";", "!", "?"];
 
 export const wordAt = (tokens: readonly Token[], at: number): string | null => {
   const token = tokens[at];
-  return token?.is === "word" ? foldWord(token.text) : null;
+  return token?.is === "word" ? token.folded : null;
 };
 
 /**
@@ -34,7 +35,7 @@ export function clausesOf(tokens: readonly Token[], known: Known, inDate: Readon
 }
 
 function isQuestion(tokens: readonly Token[], from: number, mark: string, known: Known): boolean {
-  return mark === "?" || known.vocabulary.questions.includes(wordAt(tokens, from) ?? "");
+  return mark === "?" || among(known.vocabulary.questions, wordAt(tokens, from));
 }
 
 /** Parts stand between commas; "and", "but" and their like begin a new part when what follows is not done. */
@@ -55,14 +56,14 @@ function partsOf(tokens: readonly Token[], from: number, to: number, known: Know
 function doneOf(tokens: readonly Token[], from: number, to: number, known: Known, taken: ReadonlySet<number>): readonly Part[] {
   const denied = firstDenied(tokens, from, to, known, taken);
   if (denied === null) return [{ from, to }];
-  for (let at = denied - 1; at > from; at--) if (known.vocabulary.joins.includes(wordAt(tokens, at) ?? "")) return [{ from, to: at - 1 }];
+  for (let at = denied - 1; at > from; at--) if (among(known.vocabulary.joins, wordAt(tokens, at))) return [{ from, to: at - 1 }];
   return [];
 }
 
 function firstDenied(tokens: readonly Token[], from: number, to: number, known: Known, taken: ReadonlySet<number>): number | null {
   for (let at = from; at <= to; at++) {
     const word = wordAt(tokens, at);
-    if (word !== null && !taken.has(at) && known.vocabulary.notDone.includes(word)) return at;
+    if (word !== null && !taken.has(at) && among(known.vocabulary.notDone, word)) return at;
   }
   return null;
 }

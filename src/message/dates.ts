@@ -4,6 +4,7 @@ import * as chrono from "chrono-node";
 import { addDays, addMonths, isLocalDate, localDate } from "../core/calendar/arithmetic.ts";
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
+import { among, under } from "./among.ts";
 import { foldWord, type Token } from "./scan.ts";
 import { seasonOrYear } from "./vague-span.ts";
 
@@ -67,7 +68,7 @@ function spanOf(tokens: readonly Token[], from: number, start: number, length: n
 const isLastSpan = (tokens: readonly Token[], at: number, known: Known): boolean => {
   const [first, second] = [tokens[at], tokens[at + 1]];
   const { last, lastSpans } = known.vocabulary;
-  return first?.is === "word" && second?.is === "word" && last.includes(foldWord(first.text)) && lastSpans[foldWord(second.text)] !== undefined;
+  return first?.is === "word" && second?.is === "word" && among(last, first.folded) && under(lastSpans, second.folded) !== undefined;
 };
 
 const LONGEST_VAGUE = 4;
@@ -77,9 +78,9 @@ function spanAt(text: string, tokens: readonly Token[], at: number, known: Known
   const token = tokens[at];
   if (token?.is !== "word") return null;
   const { months, seasons, last, spanBefore } = known.vocabulary;
-  const first = foldWord(token.text);
-  const opens = spanBefore.includes(first) || last.includes(first);
-  if (!opens && months[first] === undefined && seasons[first] === undefined) return null;
+  const first = token.folded;
+  const opens = among(spanBefore, first) || among(last, first);
+  if (!opens && under(months, first) === undefined && under(seasons, first) === undefined) return null;
   for (let to = Math.min(tokens.length - 1, at + LONGEST_VAGUE - 1); to >= (opens ? at + 1 : at); to--) {
     const slice = tokens.slice(at, to + 1);
     if (slice.some((t) => t.is === "break" || (t.is === "number" && !isYear(t)))) continue;
@@ -97,38 +98,72 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
   const token = tokens[at];
   if (token === undefined || token.is === "break") return null;
   const words = known.vocabulary.dateWords;
-  const isDateWord = (t: Token | undefined): boolean => t?.is === "word" && words.includes(foldWord(t.text));
+  const isDateWord = (t: Token | undefined): boolean => t?.is === "word" && among(words, t.folded);
   // "3 May" and "3rd of May" begin with the day's figure; everything else with a word of its own.
   const dayFirst =
     (token.is === "number" && token.decimals === 0 && token.value >= 1 && token.value <= 31 && token.units.length === 0) ||
     (token.is === "word" && /^\d{1,2}(st|nd|rd|th)$/iu.test(token.text));
   const nextWord = tokens[at + 1];
-  const afterOf = nextWord?.is === "word" && foldWord(nextWord.text) === "of" ? tokens[at + 2] : nextWord;
+  const afterOf = nextWord?.is === "word" && nextWord.folded === "of" ? tokens[at + 2] : nextWord;
   const ordinal = token.is === "word" && /^\d{1,2}(st|nd|rd|th)$/iu.test(token.text);
   if (!isDateWord(token) && !(dayFirst && isMonth(afterOf, known)) && !ordinal) return null;
+  if (!isAnchored(tokens, at, known)) return null;
   for (let to = Math.min(tokens.length - 1, at + LONGEST_SPAN - 1); to >= at; to--) {
     const slice = tokens.slice(at, to + 1);
     if (slice.some((t) => t.is === "break" && t.mark === "\n")) continue;
     if (!slice.every((t) => isDateWord(t) || (t.is === "word" && /^(of|the|\d{1,2}(st|nd|rd|th))$/iu.test(t.text)) || isDayOrYear(t))) continue;
     const typed = text.slice(token.start, tokens[to]?.end);
-    const read = readPhrase(typed, known.today);
+    const read = readPhrase(typed, known);
     if (read !== null) return { options: [read], span: null, typed, from: at, to };
   }
   return null;
 }
 
-const isMonth = (token: Token | undefined, known: Known): boolean => token?.is === "word" && foldWord(token.text) in known.vocabulary.months;
+/** Is some word of the span a day's or a month's own, and not only one that may lead to it ("on", "two", "this")? */
+function isAnchored(tokens: readonly Token[], at: number, { vocabulary }: Known): boolean {
+  for (let n = at; n < at + LONGEST_SPAN; n++) {
+    const token = tokens[n];
+    if (token?.is === "break") return false;
+    if (token?.is !== "word") continue;
+    if (ORDINAL.test(token.text) || (among(vocabulary.dateWords, token.folded) && !among(vocabulary.dateJoins, token.folded))) return true;
+  }
+  return false;
+}
+const ORDINAL = /^\d{1,2}(st|nd|rd|th)$/iu;
+
+const isMonth = (token: Token | undefined, known: Known): boolean => token?.is === "word" && under(known.vocabulary.months, token.folded) !== undefined;
 const isDayOrYear = (token: Token): boolean =>
   token.is === "number" &&
   token.units.length === 0 &&
   token.decimals === 0 &&
   ((token.value >= 1 && token.value <= 31) || (token.value >= 1990 && token.value <= 2099));
 
+/** What phrases came to, by day: the same few are said over and over. */
+const read = new Map<string, LocalDate | null>();
+const KEPT = 2000;
+
+function readPhrase(phrase: string, known: Known): LocalDate | null {
+  const key = `${known.today} ${phrase}`;
+  const ready = read.get(key);
+  if (ready !== undefined) return ready;
+  if (read.size >= KEPT) read.clear();
+  const date = readAnew(phrase, known);
+  read.set(key, date);
+  return date;
+}
+
 /** One phrase, read by the library against noon of the member's day; the past is meant unless a year says otherwise. */
-function readPhrase(phrase: string, today: LocalDate): LocalDate | null {
+function readAnew(phrase: string, { today, vocabulary }: Known): LocalDate | null {
+  const slips = vocabulary.dateSlips;
+  const meant = phrase
+    .trim()
+    .split(" ")
+    .map((word) => slips[foldWord(word)] ?? word)
+    .join(" ")
+    .replace(/^on /iu, "");
   const noon = new Date(`${today}T12:00:00`);
-  const [found] = chrono.en.GB.parse(phrase.replace(/^on /iu, ""), noon, { forwardDate: false });
-  if (found === undefined || found.text.length < phrase.trim().length - 4) return null;
+  const [found] = chrono.en.GB.parse(meant, noon, { forwardDate: false });
+  if (found === undefined || found.text.length < meant.length - 4) return null;
   const [year, month, day] = [found.start.get("year"), found.start.get("month"), found.start.get("day")];
   if (year === null || month === null || day === null || !(found.start.isCertain("day") || found.start.isCertain("weekday"))) return null;
   let date = localDate(`${String(year).padStart(4, "0")}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`);

@@ -4,6 +4,7 @@
 import type { DefectWords } from "../core/reading/defect-words.ts";
 import type { Gap, NoteDefect } from "../core/reading/intent.ts";
 import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
+import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { bikeAt, dayAt, inside, type Layout } from "./layout.ts";
 import { isVerb, tokensOf } from "./pieces.ts";
@@ -31,7 +32,7 @@ export function defectsSaid(layout: Layout, clause: Clause): DefectsSaid {
 export function mendedIn(layout: Layout, part: Part, bike: KnownBike): readonly string[] {
   const open = bike.defects ?? [];
   const { defects } = layout.known.vocabulary;
-  if (open.length === 0 || !tokensOf(part).some((at) => defects.mended.includes(wordAt(layout.tokens, at) ?? ""))) return [];
+  if (open.length === 0 || !tokensOf(part).some((at) => among(defects.mended, wordAt(layout.tokens, at)))) return [];
   const kinds = new Set(thingsIn(layout, part));
   const said = sidesOf(
     layout,
@@ -101,7 +102,7 @@ function beyond(
   layout: Layout,
   from: number,
   to: number,
-  index: ReadonlyMap<string, readonly string[]>,
+  index: Table,
   gap: readonly string[],
   rules: readonly string[],
 ): { readonly to: number; readonly kind: string; readonly past: boolean } | null {
@@ -136,19 +137,19 @@ function isOwn(layout: Layout, part: Part, seen: Sighting): boolean {
   const named = layout.named.some((name) => inside(name, part));
   const leading = tokensOf(part).filter((at) => at < seen.from && !layout.taken.has(at));
   const word = (at: number): string => wordAt(layout.tokens, at) ?? "";
-  if (leading.some((at) => vocabulary.notDone.includes(word(at)) || defects.mended.includes(word(at)) || worksOn(layout, at))) return false;
-  if (seen.kind === null && tokensOf(part).some((at) => vocabulary.notDone.includes(word(at)) || isVerb(layout, at))) return false;
-  const own = tokensOf(part).every((at) => layout.taken.has(at) || !(defects.others.includes(word(at)) || isSomeones(layout.tokens[at])));
+  if (leading.some((at) => among(vocabulary.notDone, word(at)) || among(defects.mended, word(at)) || worksOn(layout, at))) return false;
+  if (seen.kind === null && tokensOf(part).some((at) => among(vocabulary.notDone, word(at)) || isVerb(layout, at))) return false;
+  const own = tokensOf(part).every((at) => layout.taken.has(at) || !(among(defects.others, word(at)) || isSomeones(layout.tokens[at])));
   if (!own) return false;
-  if (defects.notBefore.includes(word(seen.to + 1)) && seen.to < part.to) return false;
+  if (among(defects.notBefore, word(seen.to + 1)) && seen.to < part.to) return false;
   const before = seen.from - 1;
-  if (before >= part.from && defects.none.includes(word(before))) return false;
+  if (before >= part.from && among(defects.none, word(before))) return false;
   const free =
     before < part.from ||
     layout.taken.has(before) ||
     layout.tokens[before]?.is !== "word" ||
     mayStandBefore(layout.known, word(before)) ||
-    indexOf(defects).things.has(word(before));
+    indexOf(defects).things.rules.has(word(before));
   return free || named;
 }
 
@@ -157,13 +158,13 @@ const isSomeones = (token: Token | undefined): boolean => token?.is === "word" &
 
 /** A verb that does more than look. */
 function worksOn(layout: Layout, at: number): boolean {
-  const actions = layout.known.vocabulary.workDone[wordAt(layout.tokens, at) ?? ""];
+  const actions = under(layout.known.vocabulary.workDone, wordAt(layout.tokens, at));
   return actions !== undefined && !actions.some((action) => action === "inspect" || action === "test" || action === "measure");
 }
 
 function mayStandBefore({ vocabulary }: Known, word: string): boolean {
   const { defects, places, articles, around, beside, onBike, joins } = vocabulary;
-  return [defects.before, defects.between, articles, around, beside, onBike, joins, ...Object.values(places)].some((list) => list.includes(word));
+  return [defects.before, defects.between, articles, around, beside, onBike, joins, ...Object.values(places)].some((list) => among(list, word));
 }
 
 function intentOf(layout: Layout, part: Part, seen: Sighting, used: Set<number>): NoteDefect {
@@ -197,20 +198,27 @@ function wordsOf(layout: Layout, part: Part, seen: Sighting, figure: number | nu
   const idle = (at: number): boolean => {
     const word = wordAt(layout.tokens, at);
     if (layout.taken.has(at) || at === figure || layout.tokens[at]?.is === "break") return true;
-    return word !== null && [vocabulary.onBike, vocabulary.at, vocabulary.joins, vocabulary.articles].some((list) => list.includes(word));
+    return word !== null && [vocabulary.onBike, vocabulary.at, vocabulary.joins, vocabulary.articles].some((list) => among(list, word));
   };
   let [from, to] = [part.from, part.to];
-  while (from < seen.from && (idle(from) || vocabulary.defects.between.includes(wordAt(layout.tokens, from) ?? ""))) from++;
+  while (from < seen.from && (idle(from) || among(vocabulary.defects.between, wordAt(layout.tokens, from)))) from++;
   while (to > seen.to && idle(to)) to--;
   return layout.text.slice(layout.tokens[from]?.start, layout.tokens[to]?.end);
 }
 
 type Index = {
-  readonly things: ReadonlyMap<string, readonly string[]>;
-  readonly signs: ReadonlyMap<string, readonly string[]>;
-  readonly whole: ReadonlyMap<string, readonly string[]>;
-  readonly stray: ReadonlyMap<string, readonly string[]>;
+  readonly things: Table;
+  readonly signs: Table;
+  readonly whole: Table;
+  readonly stray: Table;
 };
+
+/** Phrases with their rules, and the words that any of them begins with: most words of a message begin none. */
+type Table = { readonly rules: ReadonlyMap<string, readonly string[]>; readonly firsts: ReadonlySet<string> };
+const tableOf = (rules: ReadonlyMap<string, readonly string[]>): Table => ({
+  rules,
+  firsts: new Set([...rules.keys()].map((phrase) => phrase.split(" ")[0] ?? "")),
+});
 
 const indexes = new WeakMap<DefectWords, Index>();
 
@@ -227,7 +235,7 @@ function indexOf(words: DefectWords): Index {
     }
   for (const [kind, phrases] of Object.entries(words.whole)) for (const phrase of phrases) put(whole, phrase, kind);
   for (const sign of words.stray) put(strays, sign, "");
-  const made = { things, signs, whole, stray: strays };
+  const made = { things: tableOf(things), signs: tableOf(signs), whole: tableOf(whole), stray: tableOf(strays) };
   indexes.set(words, made);
   return made;
 }
@@ -239,16 +247,17 @@ function longest(
   tokens: readonly Token[],
   at: number,
   to: number,
-  index: ReadonlyMap<string, readonly string[]>,
+  { rules: table, firsts }: Table,
   wanted: readonly string[] | null = null,
 ): { readonly to: number; readonly rules: readonly string[] } | null {
+  if (!firsts.has(wordAt(tokens, at) ?? "")) return null;
   let phrase = "";
   let best: { readonly to: number; readonly rules: readonly string[] } | null = null;
   for (let end = at; end <= Math.min(to, at + LONGEST_PHRASE - 1); end++) {
     const word = wordAt(tokens, end);
     if (word === null) break;
     phrase = phrase === "" ? word : `${phrase} ${word}`;
-    const rules = index.get(phrase)?.filter((rule) => wanted === null || wanted.includes(rule)) ?? [];
+    const rules = table.get(phrase)?.filter((rule) => wanted === null || wanted.includes(rule)) ?? [];
     if (rules.length > 0) best = { to: end, rules };
   }
   return best;

@@ -5,6 +5,7 @@ import { dimensionOf } from "../core/quantity/units.ts";
 import type { LogReading, RecordWork } from "../core/reading/intent.ts";
 import type { Place } from "../core/reading/kinds.ts";
 import { type Cost, NO_DETAIL, type PartFitted, type Quantity, type WorkDetail } from "../core/work-detail.ts";
+import { among } from "./among.ts";
 import { type Clause, wordAt } from "./clauses.ts";
 import type { Layout } from "./layout.ts";
 import { tokensOf } from "./pieces.ts";
@@ -43,7 +44,8 @@ const numberAt = (layout: Layout, at: number): NumberToken | null => {
   return token?.is === "number" ? token : null;
 };
 
-function shopSaid(layout: Layout, at: readonly number[], used: Set<number>): string | null {
+/** Who works on bikes for others, named as the one who did it. Marks the word as accounted for. */
+export function shopSaid(layout: Layout, at: readonly number[], used: Set<number>): string | null {
   const { details } = layout.known.vocabulary;
   for (const each of at) {
     const word = wordAt(layout.tokens, each);
@@ -86,7 +88,7 @@ function tyresSaid(layout: Layout, at: readonly number[], intent: RecordWork, us
   const codes = at.filter((each) => {
     const token = numberAt(layout, each);
     const code = token === null || token.units.length > 0 ? null : TYRE_CODE.exec(token.text);
-    return code !== null && Number(code[2]) <= year && !layout.known.vocabulary.at.includes(wordAt(layout.tokens, each - 1) ?? "");
+    return code !== null && Number(code[2]) <= year && !among(layout.known.vocabulary.at, wordAt(layout.tokens, each - 1));
   });
   return codes.slice(0, items.length).flatMap((each, n): readonly PartFitted[] => {
     const token = numberAt(layout, each);
@@ -111,7 +113,7 @@ function fluidsSaid(layout: Layout, at: readonly number[], intent: RecordWork, u
 }
 
 /** An amount beside a sign or word of money; else a bare figure with two decimals, or any bare figure that ends the message where a shop did it. */
-function costSaid(layout: Layout, at: readonly number[], byShop: boolean, used: Set<number>): Cost | null {
+export function costSaid(layout: Layout, at: readonly number[], byShop: boolean, used: Set<number>): Cost | null {
   const { currencies } = layout.known.vocabulary.details;
   for (const each of at) {
     const token = numberAt(layout, each);
@@ -143,7 +145,7 @@ const PADS: Readonly<Record<string, Place>> = { "front-pads.measure": "front", "
 function padsSaid(layout: Layout, at: readonly number[], intent: RecordWork, used: Set<number>): readonly LogReading[] {
   const places = intent.items.flatMap((item) => PADS[item] ?? []);
   if (places.length === 0 || intent.outcome !== "replaced") return [];
-  const fresh = at.some((each) => layout.known.vocabulary.details.fresh.includes(wordAt(layout.tokens, each) ?? ""));
+  const fresh = at.some((each) => among(layout.known.vocabulary.details.fresh, wordAt(layout.tokens, each)));
   const lengths = at.filter((each) => numberAt(layout, each)?.units.some((unit) => dimensionOf(unit) === "length"));
   const [only] = lengths;
   const token = only === undefined ? null : numberAt(layout, only);

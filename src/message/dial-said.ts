@@ -3,6 +3,7 @@
 import { toCanonical } from "../core/quantity/units.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
 import type { KnownBike } from "../core/reading/vocabulary.ts";
+import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { type Figure, measures } from "./figures.ts";
 import { bikeAt, dayAt, type Layout } from "./layout.ts";
@@ -21,26 +22,28 @@ const wordsOf = oncePerPart((layout, part): readonly string[] => {
 /** How far beyond its last figure a dial is believed without further words. */
 const AHEAD = { mi: 3000, km: 5000 } as const;
 
-/** The odometer reading that a figure is, null when it is none. */
-export function asDial(layout: Layout, part: Part, figure: Figure, used: ReadonlySet<number>): LogReading | null {
+/** The odometer reading that a figure is, null when it is none. @param sure what stands around it says that it is one, whatever other words do */
+export function asDial(layout: Layout, part: Part, figure: Figure, used: ReadonlySet<number>, sure = false): LogReading | null {
   const of = measures(figure);
   const unit = of === "distance" ? (figure.units[0] as "mi" | "km") : null;
   const { value, other } = figure.token;
   if (figure.token.fraction !== null || (of !== null && unit === null) || Math.max(value, other ?? 0) < (unit === null ? 1000 : 1)) return null;
   const { vocabulary } = layout.known;
   const words = wordsOf(layout, part);
-  if (words.some((word) => vocabulary.notOdometer.includes(word) && vocabulary.workDone[word] === undefined)) return null;
+  if (!sure && words.some((word) => among(vocabulary.notOdometer, word) && under(vocabulary.workDone, word) === undefined)) return null;
+  // "Did 210 miles today" is a ride. "At 14,820" has a word between.
+  if (unit !== null && among(vocabulary.rode, wordAt(layout.tokens, figure.at - 1))) return null;
   const meant = bikeAt(layout, { from: figure.at, to: figure.at });
   const near = meant.bike !== null && isNear(value, other, unit, meant.bike);
-  const strong = words.some((word) => vocabulary.kinds.odometer.includes(word)) || isStrong(layout, part, used);
+  const strong = sure || words.some((word) => among(vocabulary.kinds.odometer, word)) || isStrong(layout, part, used);
   const isYear = unit === null && /^(19|20)\d\d$/.test(figure.token.text);
   const named = layout.named.length > 0;
   const believed = strong ? !isYear || near : near && !isYear && (unit !== null || named);
   if (unit === null && value > 999_999) return null;
-  if (!believed || (!strong && words.some((word) => vocabulary.notDone.includes(word) || vocabulary.notReading.includes(word)))) return null;
+  if (!believed || (!strong && words.some((word) => among(vocabulary.notDone, word) || among(vocabulary.notReading, word)))) return null;
   const day = dayAt(layout, part, [part]);
   // "We did 14,820 miles last year" is a distance ridden; a dial of some day in a span is one only when the dial or the bike is named.
-  if (day.span !== null && !named && !words.some((word) => vocabulary.kinds.odometer.includes(word))) return null;
+  if (day.span !== null && !named && !words.some((word) => among(vocabulary.kinds.odometer, word))) return null;
   const dialUnit = meant.bike?.unit ?? null;
   const gaps: Gap[] = [
     ...(meant.gap === null ? [] : [meant.gap]),
@@ -80,7 +83,7 @@ function isStrong(layout: Layout, part: Part, used: ReadonlySet<number>): boolea
   for (let at = part.from; at <= part.to; at++) {
     const word = wordAt(layout.tokens, at);
     if (word === null || layout.taken.has(at) || used.has(at)) continue;
-    if (!standsBeside(word, vocabulary) && vocabulary.workDone[word] === undefined) return false;
+    if (!standsBeside(word, vocabulary) && under(vocabulary.workDone, word) === undefined) return false;
   }
   return true;
 }

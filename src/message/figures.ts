@@ -3,6 +3,7 @@
 import { unitsNamed } from "../core/quantity/parse.ts";
 import type { UnitId } from "../core/quantity/units.ts";
 import { type Dimension, dimensionOf } from "../core/quantity/units.ts";
+import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import type { Layout } from "./layout.ts";
 import { oncePerPart, tokensOf } from "./pieces.ts";
@@ -20,13 +21,12 @@ export function figureAt(layout: Layout, at: number, joined = false): Figure | n
   const [before, after] = [tokens[at - 1], tokens[at + 1]];
   if (
     before?.is === "break" &&
-    (notReading.includes(before.mark) || before.mark === "#" || (before.mark === ":" && before.end === token.start && tokens[at - 2]?.is === "number"))
+    (among(notReading, before.mark) || before.mark === "#" || (before.mark === ":" && before.end === token.start && tokens[at - 2]?.is === "number"))
   )
     return null;
-  if (after?.is === "break" && (notReading.includes(after.mark) || (after.mark === ":" && text[token.end] === ":"))) return null;
+  if (after?.is === "break" && (among(notReading, after.mark) || (after.mark === ":" && text[token.end] === ":"))) return null;
   const named = layout.phrases.kind.some(({ to }) => to === at - 1);
-  if ((!named && notReading.includes(wordAt(tokens, at - 1) ?? "")) || (token.units.length === 0 && notReading.includes(wordAt(tokens, at + 1) ?? "")))
-    return null;
+  if ((!named && among(notReading, wordAt(tokens, at - 1))) || (token.units.length === 0 && among(notReading, wordAt(tokens, at + 1)))) return null;
   // A fraction whose denominator no ruler has is a size ("120/70").
   if (token.fraction !== null && ![2, 4, 8, 16, 32, 64].includes(token.fraction)) return null;
   return withPlace(layout, at, token);
@@ -71,7 +71,7 @@ export const unitAlone = (layout: Layout, part: Part, dimension: Dimension): Uni
 
 const unitsAlone = oncePerPart((layout, part): readonly UnitId[] =>
   tokensOf(part).flatMap((at) => {
-    const word = wordAt(layout.tokens, at);
+    const word = layout.phrases.place.some((place) => place.at === at) ? null : wordAt(layout.tokens, at);
     const [unit, ...others] = word === null ? [] : unitsNamed(word, layout.known.vocabulary.units);
     return unit !== undefined && others.length === 0 ? [unit] : [];
   }),

@@ -3,10 +3,13 @@
 import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
 import type { ReadingDetail } from "../core/reading/detail.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
+import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { asDial } from "./dial-said.ts";
 import { bikeAt, dayAt, type Layout, phrasesInside, type SaidAt } from "./layout.ts";
 import { tokensOf } from "./pieces.ts";
 import type { NumberToken } from "./scan.ts";
+import { figuresOf } from "./work-when.ts";
 
 /** Fuel is read where a volume stands with a word for it; other volumes are oil or coolant. */
 export function fuelSaid(
@@ -57,7 +60,14 @@ export function fuelSaid(
     ...(Object.keys(detail).length === 0 ? {} : { detail }),
     gaps,
   };
-  return { readings: [{ at, reading }], taken: new Set([at, ...(price === null ? [] : [price.at]), ...(trip === undefined ? [] : [trip])]) };
+  const taken = new Set([at, ...(price === null ? [] : [price.at]), ...(trip === undefined ? [] : [trip])]);
+  // "Tank full, 10 L at 15,000": behind the at-word stands the dial.
+  const dials = figuresOf(layout, clause.parts, meant.bike).flatMap(({ figure, part: its }): readonly SaidAt[] => {
+    const dial = taken.has(figure.at) || used.has(figure.at) ? null : asDial(layout, its, figure, used, true);
+    return dial === null ? [] : [{ at: figure.at, reading: dial }];
+  });
+  for (const dial of dials) taken.add(dial.at);
+  return { readings: [{ at, reading }, ...dials], taken };
 }
 
 const tokenAt = (layout: Layout, at: number): NumberToken => layout.tokens[at] as NumberToken;
@@ -72,7 +82,7 @@ function priceAmong(layout: Layout, numbers: readonly number[]): { readonly at: 
   const markAt = (at: number): string | null => {
     const token = layout.tokens[at];
     const mark = token?.is === "break" ? token.mark : (wordAt(layout.tokens, at) ?? "");
-    return currencies.includes(mark) ? mark : null;
+    return among(currencies, mark) ? mark : null;
   };
   const marked = numbers.find((at) => (markAt(at - 1) ?? markAt(at + 1)) !== null);
   const bare = numbers.filter((at) => tokenAt(layout, at).units.length === 0 && tokenAt(layout, at).decimals === 2);

@@ -1,6 +1,7 @@
 // Which kind of reading a figure is: by the word it stands with, its unit, its place, and what a bike can show.
 
 import { kindRow, type ReadingKind } from "../core/reading/kinds.ts";
+import { among } from "./among.ts";
 import type { Part } from "./clauses.ts";
 import { wordAt } from "./clauses.ts";
 import { unitAlone } from "./figures.ts";
@@ -23,16 +24,16 @@ export const kindWordsIn = oncePerPart((layout: Layout, part: Part): readonly Ki
         ? [{ at, are: ["compression"] }]
         : [],
   );
-  const pitches = tokensOf(part).some((at) => layout.known.vocabulary.measuring.pitches.includes(wordAt(layout.tokens, at) ?? ""));
+  const pitches = tokensOf(part).some((at) => among(layout.known.vocabulary.measuring.pitches, wordAt(layout.tokens, at)));
   return [...named.map(({ at, are }) => ({ at, are: pitches && are.includes("chain slack") ? [...are, "chain length" as const] : are })), ...implied].sort(
     (a, b) => a.at - b.at,
   );
 });
 
-/** The kinds that a figure can be; several ask; none: it is no reading. `carried`: the kinds named before in the clause. */
+/** The kinds that a figure can be; several ask; none: it is no reading. @param all the figures of its part, in order @param carried: the kinds named before in the clause. */
 export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measurable[], carried: readonly ReadingKind[]): readonly ReadingKind[] {
   const { part } = figure;
-  const words = kindWordsIn(layout, part)
+  const words = near(kindWordsIn(layout, part), figure.at)
     // On a clock a bare figure is a distance; hours must be called so.
     .filter(({ are }) => figure.units.length > 0 || !are.includes("odometer"))
     .map(({ at, are }) => ({ at, are: are.filter((kind) => canBe(kind, figure)) }))
@@ -44,13 +45,31 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
   return withoutWord(layout, figure);
 }
 
+/** Of a part that names very many kinds, those around a figure: the rest say nothing of it. */
+function near(words: readonly KindWord[], at: number): readonly KindWord[] {
+  if (words.length <= 2 * MANY) return words;
+  const next = firstBehind(words, at);
+  return words.slice(Math.max(0, next - MANY), next + MANY);
+}
+const MANY = 8;
+
+/** Where in a list in order the first that stands behind a token is. */
+export function firstBehind(list: readonly { readonly at: number }[], at: number): number {
+  let [low, high] = [0, list.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((list[middle]?.at ?? 0) <= at) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
 /** Of several, those that stand nearest: before the figure where the first word does, else behind it. */
 function nearest(words: readonly KindWord[], figure: Measurable, all: readonly Measurable[]): readonly ReadingKind[] {
   const [first] = words;
   if (first === undefined || words.length === 1) return first?.are ?? [];
-  const inPart = all.filter((other) => other.part === figure.part);
-  const before = first.at < (inPart[0]?.at ?? 0);
-  const next = inPart.find((other) => other.at > figure.at)?.at ?? Number.POSITIVE_INFINITY;
+  const before = first.at < (all[0]?.at ?? 0);
+  const next = all[firstBehind(all, figure.at)]?.at ?? Number.POSITIVE_INFINITY;
   const meant = before
     ? words.findLast(({ at }) => at < figure.at)
     : (words.find(({ at }) => at > figure.at && at < next) ?? words.findLast(({ at }) => at < figure.at));
@@ -69,7 +88,7 @@ function canBe(kind: ReadingKind, figure: Measurable): boolean {
 /** What was said beside it settles between kinds: pitches make it a length, revolutions a charging voltage. */
 function settledBySaid(layout: Layout, part: Part, kinds: readonly ReadingKind[]): readonly ReadingKind[] {
   if (kinds.length === 1) return kinds;
-  const said = (list: readonly string[]): boolean => tokensOf(part).some((at) => list.includes(wordAt(layout.tokens, at) ?? ""));
+  const said = (list: readonly string[]): boolean => tokensOf(part).some((at) => among(list, wordAt(layout.tokens, at)));
   const { measuring } = layout.known.vocabulary;
   if (kinds.includes("chain length") && said(measuring.pitches)) return ["chain length"];
   if (kinds.includes("charging voltage") && said(measuring.rpm)) return ["charging voltage"];
@@ -94,7 +113,7 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (dimension === "voltage") {
     if (!isPlainPart(layout, part) || (token.decimals === 0 && [6, 12, 24].includes(value))) return [];
     const { measuring } = layout.known.vocabulary;
-    if (tokensOf(part).some((at) => measuring.rpm.includes(wordAt(layout.tokens, at) ?? ""))) return ["charging voltage"];
+    if (tokensOf(part).some((at) => among(measuring.rpm, wordAt(layout.tokens, at)))) return ["charging voltage"];
     return ["battery voltage", "charging voltage"];
   }
   const slang = units.includes("lb") && placeBeside(layout, figure);
@@ -102,20 +121,25 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (!slang && !bare) return [];
   if (token.fraction !== null && figure.value === token.value) return [];
   if (possibleUnits("cold pressure", value).length === 0) return [];
-  return placeBeside(layout, figure) || (bare && unitAlone(layout, part, "pressure") !== null) ? ["cold pressure"] : [];
+  // "Tickets 33 each, front row": a bare figure is a pressure where its part is about nothing else, or names the unit.
+  const unitSaid = bare && unitAlone(layout, part, "pressure") !== null;
+  return unitSaid || (placeBeside(layout, figure) && (slang || isPlainPart(layout, part))) ? ["cold pressure"] : [];
 }
 
 /** Is a place of a wheel said in the figure's part, or nothing but what may stand beside a reading? */
-const isAtTyre = (layout: Layout, figure: Measurable): boolean =>
-  figure.place !== null ||
-  phrasesInside(layout.phrases.place, figure.part).some(({ are }) => are.some((place) => WHEELS.includes(place))) ||
-  isPlainPart(layout, figure.part);
+const isAtTyre = (layout: Layout, figure: Measurable): boolean => figure.place !== null || namesWheel(layout, figure.part) || isPlainPart(layout, figure.part);
+const namesWheel = oncePerPart((layout: Layout, part: Part): boolean =>
+  phrasesInside(layout.phrases.place, part).some(({ are }) => are.some((place) => WHEELS.includes(place))),
+);
+/** Words in the longest phrase for a place. */
+const LONGEST_PLACE = 4;
 const WHEELS: readonly string[] = ["front", "rear", "both", "sidecar"];
 
 /** Does a place of a wheel stand next to the figure (one word between allowed)? */
 function placeBeside(layout: Layout, figure: Measurable): boolean {
   if (figure.place !== null) return true;
-  return phrasesInside(layout.phrases.place, figure.part).some(
+  const around = { from: Math.max(figure.part.from, figure.at - LONGEST_PLACE - 2), to: Math.min(figure.part.to, figure.at + LONGEST_PLACE + 2) };
+  return phrasesInside(layout.phrases.place, around).some(
     ({ at, to, are }) => are.some((place) => WHEELS.includes(place)) && !layout.taken.has(at) && at - figure.at <= 2 && figure.at - to <= 2,
   );
 }

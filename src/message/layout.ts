@@ -3,11 +3,12 @@
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
 import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
+import { among } from "./among.ts";
 import { bikesNamed, type Named } from "./bikes.ts";
 import { type Clause, clausesOf, type Part } from "./clauses.ts";
 import { type Dated, datesIn } from "./dates.ts";
 import { type Phrases, phrasesIn } from "./phrases.ts";
-import { foldWord, type Token } from "./scan.ts";
+import type { Token } from "./scan.ts";
 
 export type Layout = {
   readonly text: string;
@@ -15,6 +16,8 @@ export type Layout = {
   readonly known: Known;
   readonly clauses: readonly Clause[];
   readonly named: readonly Named[];
+  /** Do all names in it mean the same? */
+  readonly oneName: boolean;
   readonly dates: readonly Dated[];
   /** True when some word says that the tyres were not cold. */
   readonly warm: boolean;
@@ -26,6 +29,8 @@ export type Layout = {
   readonly phrases: Phrases;
   /** Numbers that name a valve or a cylinder, by token. */
   readonly indexes: ReadonlyMap<number, number>;
+  /** What was worked out of its parts, by what works it out. */
+  readonly once: Map<unknown, Map<Part, unknown>>;
 };
 
 export function layOut(text: string, scanned: readonly Token[], known: Known): Layout {
@@ -41,20 +46,21 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
     known,
     clauses: clausesOf(tokens, known, inDate, taken),
     named,
+    oneName: new Set(named.map((name) => name.bikes.join() || name.typed)).size === 1,
     dates,
-    warm: tokens.some((token) => token.is === "word" && known.vocabulary.warm.includes(foldWord(token.text))),
-    treadSaid: tokens.some((token) => token.is === "word" && known.vocabulary.kinds.tread.includes(token.text.toLowerCase())),
+    warm: tokens.some((token) => token.is === "word" && among(known.vocabulary.warm, token.folded)),
+    treadSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.kinds.tread, token.folded)),
     taken,
     phrases,
     indexes: indexesIn(tokens, phrases),
+    once: new Map(),
   };
 }
 
 /** "Cyl 1 150": the space groups no thousands where the first figure counts a cylinder or a valve. */
 function splitCounted(tokens: readonly Token[], known: Known): readonly Token[] {
   const { intake, exhaust, cylinder } = known.vocabulary.places;
-  const counted = (token: Token | undefined): boolean =>
-    token?.is === "word" && [intake, exhaust, cylinder].some((list) => list.includes(foldWord(token.text)));
+  const counted = (token: Token | undefined): boolean => token?.is === "word" && [intake, exhaust, cylinder].some((list) => among(list, token.folded));
   if (!tokens.some((token, n) => token.is === "number" && counted(tokens[n - 1]))) return tokens;
   return tokens.flatMap((token, n): readonly Token[] => {
     const [whole, first] = token.is === "number" && counted(tokens[n - 1]) ? (/^(\d{1,2}) \d{3}/u.exec(token.text) ?? []) : [];
@@ -99,8 +105,19 @@ function valueFollows(tokens: readonly Token[], phrases: Phrases, at: number): b
 export type SaidAt = { readonly at: number; readonly reading: LogReading };
 
 /** Phrases that lie inside a part. */
-export const phrasesInside = <P extends { readonly at: number; readonly to: number }>(phrases: readonly P[], part: Part): readonly P[] =>
-  phrases.filter((phrase) => phrase.at >= part.from && phrase.to <= part.to);
+export function phrasesInside<P extends { readonly at: number; readonly to: number }>(phrases: readonly P[], part: Part): readonly P[] {
+  if (phrases.length === 0) return phrases;
+  // They stand in order, so the first is found by halving.
+  let [low, high] = [0, phrases.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((phrases[middle]?.at ?? 0) < part.from) low = middle + 1;
+    else high = middle;
+  }
+  let end = low;
+  while ((phrases[end]?.to ?? Number.POSITIVE_INFINITY) <= part.to) end++;
+  return phrases.slice(low, end);
+}
 
 const range = (from: number, to: number): number[] => Array.from({ length: to - from + 1 }, (_, n) => from + n);
 export const inside = (span: { readonly from: number; readonly to: number }, within: Part): boolean => span.from >= within.from && span.to <= within.to;
@@ -118,8 +135,7 @@ export function bikeAt(layout: Layout, span: Part): MeantBike {
       ? { bike: only, gap: null }
       : { bike: null, gap: { need: "bike", options: known.bikes.map((bike) => bike.id), named: null } };
   }
-  const distinct = new Set(named.map((name) => name.bikes.join() || name.typed));
-  if (distinct.size === 1) return resolved(first, known);
+  if (layout.oneName) return resolved(first, known);
   const before = named.findLast((name) => name.from <= span.to);
   const after = named.find((name) => name.to >= span.from);
   const begins = first.from <= 1;
@@ -170,11 +186,7 @@ function holdsOnly(layout: Layout, part: Part, dated: Dated): boolean {
     const token = layout.tokens[at];
     if (at >= dated.from && at <= dated.to) continue;
     if (token?.is === "number" || layout.taken.has(at)) return false;
-    if (
-      token?.is === "word" &&
-      !layout.known.vocabulary.onBike.includes(token.text.toLowerCase()) &&
-      !["this", "all", "of", "was", "that", "the"].includes(token.text.toLowerCase())
-    )
+    if (token?.is === "word" && !among(layout.known.vocabulary.onBike, token.folded) && !["this", "all", "of", "was", "that", "the"].includes(token.folded))
       return false;
   }
   return true;

@@ -30,21 +30,24 @@ export function withFiguresKept(
 
 /** Two values for one place of one bike on one day: which of them holds is asked, as neither may be saved in silence. */
 export function withTwiceAsked(readings: readonly LogReading[]): readonly LogReading[] {
-  const same = (a: LogReading, b: LogReading): boolean =>
-    a.kind === b.kind &&
-    a.place === b.place &&
-    a.bike === b.bike &&
-    a.on === b.on &&
-    a.unit === b.unit &&
-    JSON.stringify(a.detail) === JSON.stringify(b.detail);
-  return readings.flatMap((reading, n): readonly LogReading[] => {
-    if (OFTEN.includes(reading.kind) || reading.gaps.length > 0 || mayBeSeveral(reading)) return [reading];
-    const all = readings.filter((other) => other.gaps.length === 0 && same(other, reading));
-    if (readings.indexOf(all[0] ?? reading) !== n) return [];
+  if (readings.length < 2) return readings;
+  const oneOnly = (reading: LogReading): boolean => !OFTEN.includes(reading.kind) && reading.gaps.length === 0 && !mayBeSeveral(reading);
+  const groups = new Map<string, LogReading[]>();
+  for (const reading of readings.filter(oneOnly)) {
+    const group = groups.get(keyOf(reading));
+    if (group === undefined) groups.set(keyOf(reading), [reading]);
+    else group.push(reading);
+  }
+  return readings.flatMap((reading): readonly LogReading[] => {
+    const all = oneOnly(reading) ? (groups.get(keyOf(reading)) ?? []) : [reading];
+    if (all[0] !== reading) return [];
     const values = [...new Set(all.map(({ value }) => value))];
     return values.length < 2 ? [reading] : [{ ...reading, gaps: [{ need: "number", options: values }] }];
   });
 }
+
+/** What two readings of one thing have in common. */
+const keyOf = ({ kind, place, bike, on, unit, detail }: LogReading): string => JSON.stringify([kind, place, bike, on, unit, detail]);
 
 /** "Intake 0.10, intake 0.12": two valves of several, and two calipers in front. */
 const mayBeSeveral = ({ kind, place }: LogReading): boolean =>

@@ -2,6 +2,7 @@
 
 import type { Gap, LogReading } from "../core/reading/intent.ts";
 import { kindRow, LEVELS, type Place, type ReadingKind } from "../core/reading/kinds.ts";
+import { under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { isPlainPart } from "./kind-of.ts";
 import { bikeAt, dayAt, type Layout, phrasesInside, type SaidAt } from "./layout.ts";
@@ -31,7 +32,7 @@ function isFilled(layout: Layout, part: Part, used: ReadonlySet<number>): boolea
   return (
     tokensOf(part).some((at) => used.has(at)) &&
     tokensOf(part).some((at) => {
-      const actions = layout.known.vocabulary.workDone[wordAt(layout.tokens, at) ?? ""];
+      const actions = under(layout.known.vocabulary.workDone, wordAt(layout.tokens, at));
       return actions !== undefined && (actions.includes("top up") || (!actions.includes("measure") && !actions.includes("inspect")));
     })
   );

@@ -1,6 +1,7 @@
 // The numbers of a part that can be values measured on the bike: single figures, ranges, pairs behind a stroke, figures below zero.
 
 import type { UnitId } from "../core/quantity/units.ts";
+import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { figureAt, isStroked } from "./figures.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
@@ -57,7 +58,7 @@ export function measurablesIn(layout: Layout, part: Part, used: ReadonlySet<numb
 const counts = (layout: Layout, at: number): boolean => {
   const { measuring } = layout.known.vocabulary;
   const next = wordAt(layout.tokens, at + 1) ?? "";
-  return measuring.pitches.includes(next) || measuring.rpm.includes(next);
+  return among(measuring.pitches, next) || among(measuring.rpm, next);
 };
 
 /** "33/36": two values where no ruler has such a fraction. */

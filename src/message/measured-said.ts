@@ -5,6 +5,7 @@ import type { ConditionRead, ReadingDetail } from "../core/reading/detail.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
 import { kindRow, type Place, type ReadingKind } from "../core/reading/kinds.ts";
 import { CALIPERS, ENDS } from "../core/reading/places.ts";
+import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { unitAlone } from "./figures.ts";
 import { isPlainPart, kindsOf, kindWordsIn } from "./kind-of.ts";
@@ -38,8 +39,10 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
   const rows = pointsJoined(layout, said);
   const stated = withStates(layout, rows);
   const places = placesOf(layout, stated);
-  const shared = (kind: ReadingKind): readonly Part[] => [...new Set(stated.filter((each) => each.kind === kind).map(({ figure }) => figure.part))];
-  return stated.flatMap((each, n) => readingsOf(layout, each, places[n] ?? null, inheritedUnit(layout, each, stated), shared(each.kind)));
+  const byKind = new Map([...new Set(stated.map(({ kind }) => kind))].map((kind) => [kind, stated.filter((each) => each.kind === kind)]));
+  const inherited = new Map([...byKind].map(([kind, same]) => [kind, inheritedUnit(layout, kind, same)]));
+  const shared = new Map([...byKind].map(([kind, same]) => [kind, [...new Set(same.map(({ figure }) => figure.part))]]));
+  return stated.flatMap((each, n) => readingsOf(layout, each, places[n] ?? null, inherited.get(each.kind) ?? null, shared.get(each.kind) ?? []));
 }
 
 /** "The manual says 33 front", "limit 1.6 mm": nothing of that part was read off the bike. */
@@ -98,10 +101,10 @@ const isAcross = (layout: Layout, at: number): boolean => {
   const { joins, measuring, places } = layout.known.vocabulary;
   const word = wordAt(layout.tokens, at) ?? "";
   return (
-    joins.includes(word) ||
-    measuring.levels.between.includes(word) ||
-    places.left.includes(word) ||
-    places.right.includes(word) ||
+    among(joins, word) ||
+    among(measuring.levels.between, word) ||
+    among(places.left, word) ||
+    among(places.right, word) ||
     word === "centre" ||
     word === "center"
   );
@@ -110,24 +113,27 @@ const isAcross = (layout: Layout, at: number): boolean => {
 /** "Found" and "left", "was" and "now": only where both are said, or of a clearance. */
 function withStates(layout: Layout, said: readonly Said[]): readonly Said[] {
   const states = said.map((each) => stateOf(layout, each));
+  const saidOf = new Set(said.map((each, n) => `${states[n] ?? ""}/${each.kind}`));
   return said.map((each, n) => {
     const state = states[n] ?? null;
-    const other = said.some((one, m) => m !== n && one.kind === each.kind && states[m] != null && states[m] !== state);
+    const other = state !== null && saidOf.has(`${state === "found" ? "left" : "found"}/${each.kind}`);
     return state !== null && (other || each.kind === "valve clearance") ? { ...each, state } : each;
   });
 }
 
 /** The state word beside a figure: the one directly before it or behind it in its part. */
 function stateOf(layout: Layout, { figure }: Said): "found" | "left" | null {
-  const here = phrasesInside(layout.phrases.state, figure.part);
+  const here = phrasesInside(layout.phrases.state, around(figure));
   const behind = here.find(({ at }) => at > figure.at && at - figure.at <= 1);
   const before = here.findLast(({ to }) => to < figure.at && figure.at - to <= 2);
   return (before ?? behind)?.are[0] ?? null;
 }
 
+/** The tokens of its part that a word beside a figure can stand at, the longest phrase included. */
+const around = ({ at, part }: Measurable): Part => ({ from: Math.max(part.from, at - 5), to: Math.min(part.to, at + 5) });
+
 /** The one unit typed for figures of this kind in the clause, or standing alone in one of their parts. */
-function inheritedUnit(layout: Layout, { kind }: Said, said: readonly Said[]): UnitId | null {
-  const same = said.filter((each) => each.kind === kind);
+function inheritedUnit(layout: Layout, kind: ReadingKind, same: readonly Said[]): UnitId | null {
   const { dimension } = kindRow(kind);
   const typed = [...new Set(same.flatMap(({ figure }) => figure.units.filter((unit) => dimensionOf(unit) === dimension)))];
   const [only] = typed;
@@ -230,7 +236,7 @@ function sideOf(layout: Layout, figure: Measurable): "inner" | "outer" | null {
 function countOf(layout: Layout, part: Part, words: readonly string[]): number | null {
   for (const at of tokensOf(part)) {
     const token = layout.tokens[at];
-    if (token?.is === "number" && words.includes(wordAt(layout.tokens, at + 1) ?? "")) return token.value;
+    if (token?.is === "number" && among(words, wordAt(layout.tokens, at + 1))) return token.value;
   }
   return null;
 }

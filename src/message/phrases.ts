@@ -4,6 +4,7 @@ import type { ConditionRead } from "../core/reading/detail.ts";
 import type { Level, ReadingKind } from "../core/reading/kinds.ts";
 import type { PlaceWord } from "../core/reading/measuring-words.ts";
 import type { Vocabulary } from "../core/reading/vocabulary.ts";
+import { among } from "./among.ts";
 import { foldWord, type Token } from "./scan.ts";
 
 /** What a phrase can be. One phrase can name several kinds ("sag"); figures and units then tell them apart. */
@@ -27,10 +28,9 @@ export type Phrases = { readonly [S in Subject]: readonly Phrase<S>[] };
 
 type Entry = { readonly words: readonly string[]; readonly are: string[] };
 type Index = {
-  /** By subject, then by first word, the longest phrase first. */
-  readonly bySubject: ReadonlyMap<Subject, ReadonlyMap<string, readonly Entry[]>>;
-  /** First words of any phrase: most words of a message are none. */
-  readonly firsts: ReadonlySet<string>;
+  /** By first word, then by subject, the longest phrase first: most words of a message begin none. */
+  readonly byFirst: ReadonlyMap<string, readonly (readonly [Subject, readonly Entry[]])[]>;
+  readonly subjects: readonly Subject[];
   /** Every word that may stand beside a reading without changing it. */
   readonly beside: ReadonlySet<string>;
 };
@@ -77,31 +77,43 @@ function indexOf(vocabulary: Vocabulary): Index {
   const { around, articles, joins, at, onBike, beside: plain, warm, measuring } = vocabulary;
   for (const list of [around, articles, joins, at, onBike, plain, warm, measuring.pitches, measuring.rpm, measuring.currencies])
     for (const word of list) beside.add(word);
-  const made = { bySubject, firsts: new Set([...bySubject.values()].flatMap((byFirst) => [...byFirst.keys()])), beside };
+  const byFirst = new Map<string, [Subject, readonly Entry[]][]>();
+  for (const [subject, entries] of bySubject) for (const [first, list] of entries) byFirst.set(first, [...(byFirst.get(first) ?? []), [subject, list]]);
+  const made = { byFirst, subjects: [...bySubject.keys()], beside };
   indexes.set(vocabulary, made);
   return made;
 }
 
 /** How a token is compared with the words of a phrase; a possessive s does not matter. */
-const wordOf = (token: Token | undefined): string | null => (token?.is === "word" ? foldWord(token.text).replace(/'s$/u, "") : null);
+const wordOf = (token: Token | undefined): string | null =>
+  token?.is === "word" ? (token.folded.endsWith("'s") ? token.folded.slice(0, -2) : token.folded) : null;
 
 /** Every phrase of a message. A word that is part of a longer phrase of its subject stands in no other of that subject. */
 export function phrasesIn(tokens: readonly Token[], vocabulary: Vocabulary): Phrases {
-  const { bySubject, firsts } = indexOf(vocabulary);
-  const found = Object.fromEntries([...bySubject.keys()].map((subject) => [subject, []])) as unknown as { [S in Subject]: Phrase<S>[] };
+  const { byFirst, subjects } = indexOf(vocabulary);
+  const found = Object.fromEntries(subjects.map((subject) => [subject, []])) as unknown as { [S in Subject]: Phrase<S>[] };
   const words = tokens.map(wordOf);
   for (let at = 0; at < words.length; at++) {
     const first = words[at];
-    if (first == null || !firsts.has(first)) continue;
-    for (const [subject, byFirst] of bySubject) {
+    const begun = first == null ? undefined : byFirst.get(first);
+    if (begun === undefined) continue;
+    for (const [subject, entries] of begun) {
       const list = found[subject] as Phrase<Subject>[];
-      const entries = byFirst.get(first);
-      if (entries === undefined || (list.at(-1)?.to ?? -1) >= at) continue;
+      if ((list.at(-1)?.to ?? -1) >= at) continue;
       const entry = entries.find(({ words: parts }) => parts.every((part, n) => words[at + n] === part));
       if (entry !== undefined) list.push({ at, to: at + entry.words.length - 1, are: entry.are as Subjects[Subject][] });
     }
   }
-  return found;
+  return { ...found, place: withShortIntake(tokens, found.place, vocabulary) };
+}
+
+/** "In 0.10 0.12 ex 0.20 0.21": before a figure, and only beside the exhaust valves, "in" is the intake ones. */
+function withShortIntake(tokens: readonly Token[], places: readonly Phrase<"place">[], { measuring }: Vocabulary): readonly Phrase<"place">[] {
+  if (!places.some(({ are }) => are.includes("exhaust"))) return places;
+  const short = tokens.flatMap((token, at): readonly Phrase<"place">[] =>
+    token.is === "word" && among(measuring.shortIntake, token.folded) && tokens[at + 1]?.is === "number" ? [{ at, to: at, are: ["intake"] }] : [],
+  );
+  return short.length === 0 ? places : [...places, ...short].sort((a, b) => a.at - b.at);
 }
 
 /** May a word stand beside a reading without changing it? */

@@ -1,5 +1,6 @@
 // A clause cut into pieces, each speaking of one bike or of several together.
 
+import { among, under } from "./among.ts";
 import type { Named } from "./bikes.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { bikeAt, inside, type Layout } from "./layout.ts";
@@ -52,12 +53,21 @@ function piecesOf(layout: Layout, part: Part): readonly { readonly names: readon
 
 /** Does a token join two things: "and", a comma, the "on" before a bike's name? */
 export const isJoin = (layout: Layout, at: number): boolean =>
-  ["and", "&", "+", ",", "then"].includes(joinAt(layout, at)) || layout.known.vocabulary.onBike.includes(joinAt(layout, at));
+  joinAt(layout, at) === "," || isAnd(layout, at) || [...layout.known.vocabulary.joins, ...layout.known.vocabulary.onBike].includes(joinAt(layout, at));
+
+/** "And", "&" and their like. */
+export const isAnd = (layout: Layout, at: number): boolean => among(layout.known.vocabulary.and, joinAt(layout, at));
 
 /** A verb of the workshop, or "did". */
-export const isVerb = (layout: Layout, at: number): boolean => layout.known.vocabulary.workDone[wordAt(layout.tokens, at) ?? ""] !== undefined;
+export const isVerb = (layout: Layout, at: number): boolean => under(layout.known.vocabulary.workDone, wordAt(layout.tokens, at)) !== undefined;
 
-export const tokensOf = (part: Part): number[] => Array.from({ length: part.to - part.from + 1 }, (_, n) => part.from + n);
+/** The tokens of a part. A part may be made for the asking, and nobody writes in what is given. */
+export function tokensOf({ from, to }: Part): readonly number[] {
+  for (let at = COUNTED.length; at <= to; at++) COUNTED.push(at);
+  return to < from ? NO_TOKENS : COUNTED.slice(Math.max(0, from), to + 1);
+}
+const COUNTED: number[] = [];
+const NO_TOKENS: readonly number[] = [];
 
 /** A joining word or mark at a token. */
 export function joinAt(layout: Layout, at: number): string {
@@ -65,14 +75,12 @@ export function joinAt(layout: Layout, at: number): string {
   return token?.is === "break" ? token.mark : (wordAt(layout.tokens, at) ?? "");
 }
 
-/** Worked out once a part: a part of many figures would else be read through again for each. */
+/** Worked out once a part of a message: a part of many figures would else be read through again for each. */
 export function oncePerPart<T>(work: (layout: Layout, part: Part) => T): (layout: Layout, part: Part) => T {
-  const known = new WeakMap<Part, { readonly of: Layout; readonly value: T }>();
   return (layout, part) => {
-    const ready = known.get(part);
-    if (ready?.of === layout) return ready.value;
-    const value = work(layout, part);
-    known.set(part, { of: layout, value });
-    return value;
+    const known = layout.once.get(work) ?? new Map<Part, unknown>();
+    if (known.size === 0) layout.once.set(work, known);
+    if (!known.has(part)) known.set(part, work(layout, part));
+    return known.get(part) as T;
   };
 }

@@ -4,6 +4,7 @@ import type { Place, ReadingKind } from "../core/reading/kinds.ts";
 import { kindRow } from "../core/reading/kinds.ts";
 import { CALIPERS, TYRES } from "../core/reading/places.ts";
 import type { Part } from "./clauses.ts";
+import { firstBehind } from "./kind-of.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
 import type { Measurable } from "./measured-figures.ts";
 
@@ -113,17 +114,22 @@ function numbered(layout: Layout, all: readonly Kinded[], found: Map<Kinded, Whe
   if (firstFigure === undefined) return;
   const before = (words[0]?.at ?? Number.POSITIVE_INFINITY) < firstFigure.figure.at;
   const groups = new Map<number, Kinded[]>();
+  const figures = all.map(({ figure }) => figure);
   for (const each of all) {
     const { at } = each.figure;
-    const nextFigure = all.find(({ figure }) => figure.at > at)?.figure.at ?? Number.POSITIVE_INFINITY;
-    const word = before ? words.findLast((phrase) => phrase.at < at) : words.find((phrase) => phrase.at > at && phrase.at < nextFigure);
+    const nextFigure = figures[firstBehind(figures, at)]?.at ?? Number.POSITIVE_INFINITY;
+    const next = firstBehind(words, at);
+    const behind = words[next];
+    const word = before ? words[next - 1] : behind !== undefined && behind.at < nextFigure ? behind : undefined;
     const key = word === undefined ? -1 : word.at;
-    groups.set(key, [...(groups.get(key) ?? []), each]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [each]);
+    else group.push(each);
   }
   // With a figure that no word stands by, the rest are not sure either.
   if (groups.size > 1 && groups.has(-1)) return;
   for (const [key, group] of groups) {
-    const word = words.find(({ at }) => at === key);
+    const word = key < 0 ? undefined : words[firstBehind(words, key) - 1];
     const name =
       word?.are.find((place) => place === "intake" || place === "exhaust" || place === "cylinder") ?? (group[0]?.kind === "compression" ? "cylinder" : null);
     const index = word === undefined ? undefined : layout.indexes.get(word.to + 1);

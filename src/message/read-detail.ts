@@ -3,14 +3,14 @@
 import { dimensionOf } from "../core/quantity/units.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import type { Cost, PartFitted, Quantity, WorkDetail } from "../core/work-detail.ts";
-import { foldWord, scan } from "./scan.ts";
+import { scan } from "./scan.ts";
 
 /** "48.60", "£48.60", "48,60 EUR"; null when it is no amount. */
 export function readCost(typed: string, known: Known): Cost | null {
   const { currencies } = known.vocabulary.details;
   const tokens = scan(typed.trim(), known.vocabulary.units, known.numbers);
   const [figure, ...others] = tokens.filter((token) => token.is === "number");
-  const words = tokens.filter((token) => token.is !== "number").map((token) => (token.is === "word" ? foldWord(token.text) : token.mark));
+  const words = tokens.filter((token) => token.is !== "number").map((token) => (token.is === "word" ? token.folded : token.mark));
   // A currency of its own is kept as typed: three letters, as in CZK.
   const named = words.map((word) => currencies[word] ?? (/^[a-z]{3}$/u.test(word) ? word.toUpperCase() : null));
   const [currency = null] = named;

@@ -2,26 +2,28 @@
 
 import type { ItemKey } from "../core/ids.ts";
 import type { WorkAction } from "../core/plan/plan.ts";
-import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
+import type { Known, KnownBike, Vocabulary } from "../core/reading/vocabulary.ts";
+import { among, under } from "./among.ts";
 import { foldWord, scan, type Token } from "./scan.ts";
 
 /** A phrase of the text and the items it can mean, at tokens `from` to `to`. `together`: it means all of them (front and rear pads). */
 export type ItemPhrase = { readonly items: readonly ItemKey[]; readonly together: boolean; readonly from: number; readonly to: number };
 
-const LONGEST_PHRASE = 6;
-
 /** Item phrases in order, the longest at each place. */
-export function itemPhrases(tokens: readonly Token[], known: Known, bike: KnownBike): readonly ItemPhrase[] {
+export function itemPhrases(tokens: readonly Token[], known: Known, bike: KnownBike, from = 0, to = tokens.length - 1): readonly ItemPhrase[] {
   const index = phrasesOf(known, bike);
   const found: ItemPhrase[] = [];
-  for (let at = 0; at < tokens.length; at++) {
-    for (let length = Math.min(LONGEST_PHRASE, tokens.length - at); length > 0; length--) {
-      const items = index.get(phraseAt(tokens, at, length));
-      if (items === undefined) continue;
-      found.push({ items, together: sameAction(items, bike), from: at, to: at + length - 1 });
-      at += length - 1;
-      break;
+  for (let at = from; at <= to; at++) {
+    // Most words begin no phrase, and most phrases end soon: the longest is looked for word by word.
+    let node: Node | undefined = index;
+    let best: { readonly items: readonly ItemKey[]; readonly to: number } | null = null;
+    for (let end = at; end <= to && node !== undefined; end++) {
+      for (const word of wordsOf(tokens[end], known.vocabulary)) node = node?.next.get(word);
+      if (node?.items !== undefined) best = { items: node.items, to: end };
     }
+    if (best === null) continue;
+    found.push({ items: best.items, together: sameAction(best.items, bike), from: at, to: best.to });
+    at = best.to;
   }
   return found;
 }
@@ -33,7 +35,7 @@ export type ItemsNamed = { readonly sure: readonly ItemKey[]; readonly unsure: r
 export function readItems(text: string, known: Known, bike: KnownBike): ItemsNamed {
   const tokens = scan(text, known.vocabulary.units, known.numbers);
   const verbs = tokens
-    .flatMap((token) => (token.is === "word" ? [known.vocabulary.workDone[foldWord(token.text)]] : []))
+    .flatMap((token) => (token.is === "word" ? [under(known.vocabulary.workDone, token.folded)] : []))
     .filter((actions) => actions !== undefined);
   const actions = verbs.length === 1 ? (verbs[0] ?? []) : [];
   const phrases = itemPhrases(tokens, known, bike).map((phrase) => ({ ...phrase, items: chosen(phrase.items, bike, actions) }));
@@ -41,8 +43,8 @@ export function readItems(text: string, known: Known, bike: KnownBike): ItemsNam
   const { around, workDone, joins, articles } = known.vocabulary;
   const rest = tokens.flatMap((token, at) => {
     if (token.is !== "word" || phrases.some((phrase) => at >= phrase.from && at <= phrase.to)) return [];
-    const word = foldWord(token.text);
-    return around.includes(word) || joins.includes(word) || articles.includes(word) || workDone[word] !== undefined ? [] : [token.text];
+    const word = token.folded;
+    return among(around, word) || among(joins, word) || among(articles, word) || under(workDone, word) !== undefined ? [] : [token.text];
   });
   return {
     rest,
@@ -79,37 +81,41 @@ export function nearby(items: readonly ItemKey[], bike: KnownBike, actions: read
 export const sameAction = (items: readonly ItemKey[], bike: KnownBike): boolean =>
   items.length > 0 && new Set(items.map((key) => bike.items.find((item) => item.key === key)?.action)).size === 1;
 
-const indexes = new WeakMap<KnownBike, ReadonlyMap<string, readonly ItemKey[]>>();
+/** Phrases word by word: what may follow, and the items that a phrase ending here means. */
+type Node = { readonly next: Map<string, Node>; items?: ItemKey[] };
+const indexes = new WeakMap<KnownBike["items"], WeakMap<Vocabulary, Node>>();
 
-function phrasesOf(known: Known, bike: KnownBike): ReadonlyMap<string, readonly ItemKey[]> {
-  const ready = indexes.get(bike);
+function phrasesOf(known: Known, bike: KnownBike): Node {
+  const ready = indexes.get(bike.items)?.get(known.vocabulary);
   if (ready !== undefined) return ready;
-  const index = new Map<string, ItemKey[]>();
+  const index: Node = { next: new Map() };
   for (const item of bike.items) {
     const phrases = item.called === null ? (known.vocabulary.items[item.key] ?? []) : [item.called, ...(known.vocabulary.items[item.key] ?? [])];
     for (const phrase of phrases) {
-      const key = foldPhrase(phrase);
-      const list = index.get(key);
-      if (list === undefined) index.set(key, [item.key]);
-      else if (!list.includes(item.key)) list.push(item.key);
+      let node = index;
+      for (const word of foldPhrase(phrase, known.vocabulary)) {
+        const next: Node = node.next.get(word) ?? { next: new Map() };
+        node.next.set(word, next);
+        node = next;
+      }
+      if (node === index) continue;
+      node.items ??= [];
+      if (!node.items.includes(item.key)) node.items.push(item.key);
     }
   }
-  indexes.set(bike, index);
+  const ofBike = indexes.get(bike.items) ?? new WeakMap<Vocabulary, Node>();
+  indexes.set(bike.items, ofBike.set(known.vocabulary, index));
   return index;
 }
 
-const foldPhrase = (phrase: string): string =>
-  foldWord(phrase)
-    .replace(/&/gu, "and")
-    .replace(/[^\p{L}\p{N}]+/gu, " ")
-    .trim();
+/** How phrases are compared: whatever joins two things is one word. */
+const foldPhrase = (phrase: string, { and }: Vocabulary): readonly string[] =>
+  (foldWord(phrase).match(/[\p{L}\p{M}\p{N}]+|[&+]/gu) ?? []).map((word) => (among(and, word) ? "&" : word));
 
-function phraseAt(tokens: readonly Token[], at: number, length: number): string {
-  let text = "";
-  for (let n = at; n < at + length; n++) {
-    const token = tokens[n];
-    if (token === undefined || (token.is === "break" && token.mark !== "&" && token.mark !== "+")) return "";
-    text += `${token.is === "break" ? "and" : token.text} `;
-  }
-  return foldPhrase(text);
+/** The words of a token as phrases have them; a mark that joins nothing ends every phrase. */
+function wordsOf(token: Token | undefined, vocabulary: Vocabulary): readonly string[] {
+  if (token?.is === "word" && PLAIN.test(token.folded)) return [among(vocabulary.and, token.folded) ? "&" : token.folded];
+  if (token === undefined || (token.is === "break" && !among(vocabulary.and, token.mark))) return [""];
+  return foldPhrase(token.is === "break" ? token.mark : token.text, vocabulary);
 }
+const PLAIN = /^[a-z]+$/u;

@@ -5,6 +5,7 @@ import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { RecordWork } from "../core/reading/intent.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import { HOW_WE_KNOW, type HowWeKnow } from "../core/schedule/facts.ts";
+import { among } from "./among.ts";
 import { readDial } from "./read-dial.ts";
 import { readVagueDate } from "./read-vague-date.ts";
 import { foldWord } from "./scan.ts";
@@ -13,7 +14,7 @@ export type PastWork = { readonly on: VagueDate | null; readonly odometer: Recor
 
 /** "unknown" when the text says so; null when some part of it is not understood, so that nothing is passed over. */
 export function readPastWork(text: string, known: Known, unit: DistanceUnit): PastWork | "unknown" | null {
-  if (known.vocabulary.unknown.includes(foldWord(text.trim()).replace(/[.!]+$/u, ""))) return "unknown";
+  if (among(known.vocabulary.unknown, foldWord(text.trim()).replace(/[.!]+$/u, ""))) return "unknown";
   let on: VagueDate | null = null;
   let odometer: RecordWork["odometer"] = null;
   let how: HowWeKnow | null = null;

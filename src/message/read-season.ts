@@ -3,6 +3,7 @@
 import { isLocalDate } from "../core/calendar/arithmetic.ts";
 import type { Vocabulary } from "../core/reading/vocabulary.ts";
 import { USUAL_WINDOWS } from "../core/season/season.ts";
+import { under } from "./among.ts";
 import { foldWord } from "./scan.ts";
 
 /** As stored, `04-01/10-15` or "none"; null when it cannot be read. */
@@ -17,7 +18,7 @@ export function readSeason(text: string, { months }: Pick<Vocabulary, "months">)
 
 function dayIn(text: string, months: Vocabulary["months"]): string | null {
   const words = text.split(/[\s,.]+/u).filter((word) => word !== "");
-  const month = words.map((word) => months[word]).find((each) => each !== undefined);
+  const month = words.map((word) => under(months, word)).find((each) => each !== undefined);
   const day = words.map((word) => /^(\d{1,2})(?:st|nd|rd|th)?$/u.exec(word)?.[1]).find((each) => each !== undefined);
   if (month === undefined || day === undefined || words.length !== 2) return null;
   const found = `${String(month).padStart(2, "0")}-${day.padStart(2, "0")}`;

@@ -5,6 +5,7 @@ import { isLocalDate, localDate, monthOf, yearOf } from "../core/calendar/arithm
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
+import { under } from "./among.ts";
 import { readDial } from "./read-dial.ts";
 import { foldWord } from "./scan.ts";
 
@@ -30,9 +31,9 @@ function readDay(typed: string, known: Known): LocalDate | null {
   const name = words.slice(0, year === null ? undefined : -1).join(" ");
   // The solstice by the calendar: the 21st of June in the north, of December in the south.
   if (midsummer.includes(name)) return next(known.south ? 12 : 6, 21, year, known.today);
-  const north = seasons[name];
+  const north = under(seasons, name);
   if (north !== undefined) return next(known.south ? ((north + 5) % 12) + 1 : north, 1, year, known.today);
-  const month = months[name];
+  const month = under(months, name);
   if (month !== undefined) return next(month, 1, year, known.today);
   if (isLocalDate(typed)) return typed;
   const point = /^(\d{1,2})\.(\d{1,2})\.(20\d\d)$/u.exec(typed);

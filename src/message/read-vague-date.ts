@@ -3,6 +3,7 @@
 import { vagueDate } from "../core/calendar/arithmetic.ts";
 import type { VagueDate } from "../core/calendar/dates.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
+import { among } from "./among.ts";
 import { datesIn } from "./dates.ts";
 import { foldWord, scan } from "./scan.ts";
 import { seasonOrYear } from "./vague-span.ts";
@@ -11,7 +12,7 @@ import { seasonOrYear } from "./vague-span.ts";
 export function readVagueDate(text: string, known: Known): VagueDate | "unknown" | null {
   const typed = text.trim();
   const folded = foldWord(typed).replace(/[.,!]+$/u, "");
-  if (folded === "" || known.vocabulary.unknown.includes(folded)) return folded === "" ? null : "unknown";
+  if (folded === "" || among(known.vocabulary.unknown, folded)) return folded === "" ? null : "unknown";
   const coarse = seasonOrYear(folded, typed, known);
   if (coarse !== null) return coarse;
   const tokens = scan(typed, known.vocabulary.units, known.numbers);
@@ -21,7 +22,7 @@ export function readVagueDate(text: string, known: Known): VagueDate | "unknown"
   if (dated === undefined || on === undefined || dated.options.length > 1) return null;
   // Anything but the date and a word before it would be passed over in silence.
   const others = tokens.filter(
-    (token, n) => (n < dated.from || n > dated.to) && !(token.is === "word" && ["on", "the", "about", "around", "in"].includes(foldWord(token.text))),
+    (token, n) => (n < dated.from || n > dated.to) && !(token.is === "word" && ["on", "the", "about", "around", "in"].includes(token.folded)),
   );
   return others.length > 0 ? null : vagueDate(on, on, typed);
 }

@@ -5,14 +5,17 @@ import type { BikeId } from "../core/ids.ts";
 import type { Intent, Meant } from "../core/reading/intent.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
+import { among, under } from "./among.ts";
 import { defectsSaid } from "./defects-said.ts";
 import { withDetails } from "./details-said.ts";
+import { withJoints } from "./joints-said.ts";
 import { layOut } from "./layout.ts";
 import { withFiguresKept, withTwiceAsked } from "./leftover.ts";
 import { headingFor } from "./measured-said.ts";
 import { withMended } from "./mended.ts";
 import { readingsSaid } from "./readings-said.ts";
 import { ownWords, scan } from "./scan.ts";
+import { serviceSaid } from "./service-said.ts";
 import { workSaid } from "./work-said.ts";
 
 /** Longer messages are answered, not read. */
@@ -28,7 +31,7 @@ export function read(text: string, known: Known): Meant {
     own,
     scan(own, known.vocabulary.units, known.numbers, (word) => {
       const { months, seasons, spanBefore } = known.vocabulary;
-      return months[word] !== undefined || seasons[word] !== undefined || spanBefore.includes(word);
+      return under(months, word) !== undefined || under(seasons, word) !== undefined || among(spanBefore, word);
     }),
     known,
   );
@@ -36,8 +39,13 @@ export function read(text: string, known: Known): Meant {
   let heard = false;
   let heading: readonly ReadingKind[] = [];
   for (const clause of layout.clauses) {
+    const service = serviceSaid(layout, clause);
+    if (service !== null) {
+      intents.push(service.intent, ...readingsSaid(layout, clause, service.used, []));
+      continue;
+    }
     const wrong = defectsSaid(layout, clause);
-    const { work, readings: measured } = withDetails(layout, clause, withMended(layout, clause, workSaid(layout, clause)));
+    const { work, readings: measured } = withDetails(layout, clause, withMended(layout, clause, withJoints(layout, clause, workSaid(layout, clause))));
     heard ||= work.heard;
     const accounted = new Set([...work.used, ...wrong.used]);
     const readings = [...readingsSaid(layout, clause, accounted, heading), ...measured];

@@ -4,7 +4,8 @@ import { type NumberStyle, type ParsedNumber, parseNumber, plain } from "../core
 import { parseUnit, type UnitNames } from "../core/quantity/parse.ts";
 import type { UnitId } from "../core/quantity/units.ts";
 
-export type WordToken = { readonly is: "word"; readonly text: string; readonly start: number; readonly end: number };
+/** `folded`: as words are compared. */
+export type WordToken = { readonly is: "word"; readonly text: string; readonly folded: string; readonly start: number; readonly end: number };
 export type NumberToken = {
   readonly is: "number";
   readonly value: number;
@@ -53,10 +54,11 @@ export function scan(text: string, units: UnitNames, style: NumberStyle, isDateW
       at = token.end;
       continue;
     }
-    const word = /^[\p{L}\p{M}\p{N}][\p{L}\p{M}\p{N}'-]*/u.exec(text.slice(at, at + 60))?.[0];
-    if (word !== undefined) {
-      tokens.push({ is: "word", text: word, start: at, end: at + word.length });
-      at += word.length;
+    const end = wordEnd(text, at);
+    if (end > at) {
+      const word = text.slice(at, end);
+      tokens.push({ is: "word", text: word, folded: foldWord(word), start: at, end });
+      at = end;
       continue;
     }
     tokens.push({ is: "break", mark: c, start: at, end: at + 1 });
@@ -64,6 +66,14 @@ export function scan(text: string, units: UnitNames, style: NumberStyle, isDateW
   }
   return tokens;
 }
+
+/** Where the word at a place ends; the place itself where none begins. No word is longer than sixty letters. */
+function wordEnd(text: string, at: number): number {
+  WORD.lastIndex = at;
+  return at + Math.min(WORD.exec(text)?.[0].length ?? 0, LONGEST_WORD);
+}
+const WORD = /[\p{L}\p{M}\p{N}][\p{L}\p{M}\p{N}'-]{0,60}/uy;
+const LONGEST_WORD = 60;
 
 /** A number begins at a digit or a vulgar fraction that is no part of a word before it ("v2", "CB-500"). */
 function startsNumber(text: string, at: number): boolean {
@@ -98,4 +108,4 @@ function numberToken(text: string, at: number, figure: ParsedNumber, names: Unit
 }
 
 /** How words are compared: case and composed forms do not matter. */
-export const foldWord = (word: string): string => word.normalize("NFKC").toLowerCase();
+export const foldWord = (word: string): string => (/^[ -~]*$/u.test(word) ? word : word.normalize("NFKC")).toLowerCase();

@@ -3,6 +3,7 @@
 import { addDays, addMonths, daysInMonth, localDate, monthOf, vagueDate, weekdayOf, yearOf } from "../core/calendar/arithmetic.ts";
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
+import { among, under } from "./among.ts";
 
 /** The span that a folded text names, null when it names none. @param typed the same as typed, kept with the span */
 export function seasonOrYear(folded: string, typed: string, known: Known): VagueDate | null {
@@ -12,20 +13,20 @@ export function seasonOrYear(folded: string, typed: string, known: Known): Vague
   if (first === undefined || words.length > 2) return null;
   const year = /^(19|20)\d{2}$/.test(second ?? first) ? Number(second ?? first) : null;
   if (words.length === 1 && year !== null) return vagueDate(localDate(`${year}-01-01`), localDate(`${year}-12-31`), typed);
-  const isLast = last.includes(first) && second !== undefined;
-  const whole = isLast ? lastSpans[second ?? ""] : undefined;
+  const isLast = among(last, first) && second !== undefined;
+  const whole = isLast ? under(lastSpans, second) : undefined;
   if (whole !== undefined) {
     const [from, to] = spanBefore(known.today, whole);
     return vagueDate(from, to, typed);
   }
   const name = isLast ? (second ?? "") : first;
   if (!isLast && second !== undefined && year === null) return null;
-  const month = months[name];
+  const month = under(months, name);
   if (month !== undefined) {
     const [from, to] = monthSpan(year ?? yearOfLast(month, known.today), month);
     return vagueDate(from, to, typed);
   }
-  const north = seasons[name];
+  const north = under(seasons, name);
   if (north === undefined) return null;
   const season = known.south ? ((north + 5) % 12) + 1 : north;
   const begins = year ?? yearOfLast(season, known.today);

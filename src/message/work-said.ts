@@ -5,9 +5,10 @@ import type { WorkAction } from "../core/plan/plan.ts";
 import type { Gap, RecordWork } from "../core/reading/intent.ts";
 import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
+import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { asSpan, bikeAt, dayAt, type Layout, type MeantBike, type MeantDay, resolved } from "./layout.ts";
-import { byBike, type Group, isJoin, isVerb, joinAt, tokensOf } from "./pieces.ts";
+import { byBike, type Group, isAnd, isJoin, isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { chosen, type ItemPhrase, itemPhrases, nearby, sameAction } from "./read-items.ts";
 import { type AtFigure, dayOf, figureOf, figuresOf } from "./work-when.ts";
 
@@ -77,15 +78,15 @@ function strangers(layout: Layout, parts: readonly Part[], phrases: readonly Phr
   );
 }
 
-const isArticle = (layout: Layout, at: number): boolean => layout.known.vocabulary.articles.includes(wordAt(layout.tokens, at) ?? "");
+const isArticle = (layout: Layout, at: number): boolean => among(layout.known.vocabulary.articles, wordAt(layout.tokens, at));
 
 /** A word that neither stands around work nor says how far a ride was. */
 function isUnknown(layout: Layout, at: number): boolean {
   const word = wordAt(layout.tokens, at);
-  return word !== null && !mayStandBeside(layout, at) && !layout.known.vocabulary.notOdometer.includes(word) && !isPlace(layout, word);
+  return word !== null && !mayStandBeside(layout, at) && !among(layout.known.vocabulary.notOdometer, word) && !isPlace(layout, word);
 }
 
-const isPlace = (layout: Layout, word: string): boolean => Object.values(layout.known.vocabulary.places).some((list) => list.includes(word));
+const isPlace = (layout: Layout, word: string): boolean => Object.values(layout.known.vocabulary.places).some((list) => among(list, word));
 
 type Spoken = { readonly each: readonly { readonly bike: MeantBike; readonly phrases: readonly Phrase[] }[]; readonly carried: readonly string[] | null };
 
@@ -108,25 +109,26 @@ function phrasesOf(layout: Layout, { names, parts }: Group, before: readonly str
   return { each: [{ bike: { bike: null, gap }, phrases }], carried };
 }
 
+const holdsVerb = oncePerPart((layout: Layout, part: Part): boolean => tokensOf(part).some((at) => isVerb(layout, at)));
+
 type Governed = { readonly found: readonly Phrase[]; readonly carried: readonly string[] | null };
 const NONE: Governed = { found: [], carried: null };
 
 /** Phrases that a verb governs, part by part. A part without a verb goes on with the list before it when it holds nothing else; "oil at 13,900" needs none. */
 function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, before: readonly string[] | null): Governed {
-  const speaks = (part: Part): boolean =>
-    tokensOf(part).some((at) => isVerb(layout, at)) || isRenewed(layout, part.from) || figuresOf(layout, [part], bike).length > 0;
+  const speaks = (part: Part): boolean => holdsVerb(layout, part) || isRenewed(layout, part.from) || figuresOf(layout, [part], bike).length > 0;
   // Most messages hold no verb of work: their words need not be looked up.
   if (before === null && !parts.some(speaks)) return NONE;
   const found: Phrase[] = [];
   let carried = before;
   for (const part of parts) {
-    const all = itemPhrases(layout.tokens.slice(part.from, part.to + 1), layout.known, bike).map((phrase) => ({
-      ...phrase,
-      from: phrase.from + part.from,
-      to: phrase.to + part.from,
-    }));
+    const all = itemPhrases(layout.tokens, layout.known, bike, part.from, part.to);
     const verbs = tokensOf(part).filter((at) => isVerb(layout, at) && !all.some((phrase) => at >= phrase.from && at <= phrase.to));
     const [firstVerb] = verbs;
+    if (firstVerb !== undefined && all.length === 0) {
+      const lone = loneWork(layout, part, firstVerb, bike);
+      if (lone !== null) found.push(lone);
+    }
     if (firstVerb === undefined) {
       if (all.length === 0 || !holdsOnlyItems(layout, part, all)) continue;
       // "New battery, 14,260": nothing but the thing is said, so it is the thing that was fitted. "Oil at 13,900" was done then.
@@ -142,11 +144,23 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
     const verbBehind = (all[0]?.from ?? Number.POSITIVE_INFINITY) < firstVerb;
     for (const phrase of all) {
       const at = verbBehind ? (verbs.find((verb) => verb > phrase.to) ?? verbs.at(-1)) : (verbs.findLast((verb) => verb < phrase.from) ?? firstVerb);
-      if (standsFree(layout, phrase, part)) push(found, phrase, part, verbGroup(layout, at ?? firstVerb, part), layout, bike);
+      // "Oil changed and lubed the chain": with a thing on either side each verb has its own.
+      const behind = at !== undefined && at > phrase.to;
+      const between = verbBehind && all.some(({ from }) => from > firstVerb);
+      const said = between ? [wordAt(layout.tokens, at ?? firstVerb) ?? ""] : verbGroup(layout, at ?? firstVerb, part, behind);
+      if (standsFree(layout, phrase, part)) push(found, phrase, part, said, layout, bike);
     }
-    carried = verbBehind ? null : verbGroup(layout, verbs.at(-1) ?? firstVerb, part);
+    carried = verbBehind ? null : verbGroup(layout, verbs.at(-1) ?? firstVerb, part, false);
   }
   return { found, carried };
+}
+
+/** "Lubed yesterday": a verb that by itself can mean one item only, with nothing else in its part. */
+function loneWork(layout: Layout, part: Part, at: number, bike: KnownBike): Phrase | null {
+  const verb = wordAt(layout.tokens, at) ?? "";
+  const item = bike.items.find(({ key }) => key === under(layout.known.vocabulary.loneWork, verb))?.key;
+  if (item === undefined || !holdsOnlyItems(layout, part, [])) return null;
+  return { items: [item], together: true, from: at, to: at, part, verb, asks: false };
 }
 
 function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly string[], layout: Layout, bike: KnownBike): void {
@@ -158,22 +172,23 @@ function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly s
   else if (isWorkshop(layout.known, verb)) found.push({ ...phrase, items: nearby(phrase.items, bike, actions), together: false, part, verb, asks: true });
 }
 
-const isRenewed = (layout: Layout, at: number): boolean => layout.known.vocabulary.renewed.includes(wordAt(layout.tokens, at) ?? "");
+const isRenewed = (layout: Layout, at: number): boolean => among(layout.known.vocabulary.renewed, wordAt(layout.tokens, at));
 
 /** Verbs of the workshop and little else: who bled, greased or replaced something worked on the bike. */
 const isWorkshop = (known: Known, verb: string): boolean =>
   actionsOf(known, verb).some((action) => action === "replace" || action === "bleed" || action === "lubricate");
 
-/** "Cleaned and oiled": verbs joined to the one at a token, the first first. */
-function verbGroup(layout: Layout, at: number, part: Part): readonly string[] {
+/** "Cleaned and oiled": verbs joined to the one at a token, the first first. Behind the thing they go on, before it they go back. */
+function verbGroup(layout: Layout, at: number, part: Part, behind: boolean): readonly string[] {
   const found = [wordAt(layout.tokens, at) ?? ""];
-  for (let before = at - 2; before >= part.from && ["and", "&"].includes(joinAt(layout, before + 1)) && isVerb(layout, before); before -= 2)
-    found.unshift(wordAt(layout.tokens, before) ?? "");
+  const step = behind ? 2 : -2;
+  for (let next = at + step; next >= part.from && next <= part.to && isAnd(layout, next - step / 2) && isVerb(layout, next); next += step)
+    found[behind ? "push" : "unshift"](wordAt(layout.tokens, next) ?? "");
   return found;
 }
 
 const actionsOf = (known: Known, verb: string): readonly WorkAction[] =>
-  known.vocabulary.workDone[verb] ?? (known.vocabulary.renewed.includes(verb) ? ["replace"] : []);
+  under(known.vocabulary.workDone, verb) ?? (among(known.vocabulary.renewed, verb) ? ["replace"] : []);
 
 function holdsOnlyItems(layout: Layout, part: Part, phrases: readonly ItemPhrase[]): boolean {
   return tokensOf(part).every((at) => layout.taken.has(at) || phrases.some((phrase) => at >= phrase.from && at <= phrase.to) || mayStandBeside(layout, at));
@@ -185,18 +200,19 @@ function standsFree(layout: Layout, phrase: ItemPhrase, part: Part): boolean {
   return (before < part.from || mayStandBeside(layout, before)) && (after > part.to || mayStandBeside(layout, after));
 }
 
-function mayStandBeside(layout: Layout, at: number): boolean {
+/** A word that changes nothing about the job beside it, and whatever is no word. */
+export function mayStandBeside(layout: Layout, at: number): boolean {
   const token = layout.tokens[at];
   if (token === undefined || token.is !== "word" || layout.taken.has(at)) return true;
-  const word = token.text.toLowerCase();
+  const word = token.folded;
   const { vocabulary } = layout.known;
   return (
-    vocabulary.around.includes(word) ||
-    vocabulary.workDone[word] !== undefined ||
-    vocabulary.beside.includes(word) ||
-    vocabulary.at.includes(word) ||
-    vocabulary.onBike.includes(word) ||
-    vocabulary.dateWords.includes(word)
+    among(vocabulary.around, word) ||
+    under(vocabulary.workDone, word) !== undefined ||
+    among(vocabulary.beside, word) ||
+    among(vocabulary.at, word) ||
+    among(vocabulary.onBike, word) ||
+    among(vocabulary.dateWords, word)
   );
 }
 

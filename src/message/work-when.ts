@@ -1,10 +1,11 @@
 // When and at what figure each job of a message was done: its own part says so, or the only one there is.
 
 import type { KnownBike } from "../core/reading/vocabulary.ts";
+import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { type Figure, figureAt, measures } from "./figures.ts";
 import { dayAt, inside, type Layout, type MeantDay, meantBy } from "./layout.ts";
-import { tokensOf } from "./pieces.ts";
+import { oncePerPart, tokensOf } from "./pieces.ts";
 import { seasonOrYear } from "./vague-span.ts";
 
 /** A job's phrase, at tokens `from` to `to` of a part. */
@@ -14,20 +15,20 @@ type Phrase = { readonly from: number; readonly to: number; readonly part: Part 
 export type AtFigure = { readonly figure: Figure; readonly unit: "mi" | "km" | null; readonly part: Part };
 
 /** "At 14,820": the figures behind an at-word. */
-export function figuresOf(layout: Layout, parts: readonly Part[], bike: KnownBike | null): readonly AtFigure[] {
-  return parts.flatMap((part) =>
-    tokensOf(part).flatMap((at) => {
-      const figure = figureAt(layout, at);
-      if (figure === null) return [];
-      const of = measures(figure);
-      const unit = of === "distance" ? (figure.units[0] as "mi" | "km") : null;
-      const mark = layout.tokens[at - 1];
-      const behindAt = layout.known.vocabulary.at.includes(wordAt(layout.tokens, at - 1) ?? "") || (mark?.is === "break" && mark.mark === "@");
-      const long = figure.token.value >= 100 && of === null;
-      return behindAt && (unit !== null || long) ? [{ figure, unit: unit ?? (bike === null ? null : bike.unit), part }] : [];
-    }),
-  );
-}
+export const figuresOf = (layout: Layout, parts: readonly Part[], bike: KnownBike | null): readonly AtFigure[] =>
+  parts.flatMap((part) => figuresIn(layout, part).map(({ figure, unit }) => ({ figure, unit: unit ?? bike?.unit ?? null, part })));
+
+const figuresIn = oncePerPart((layout: Layout, part: Part): readonly Pick<AtFigure, "figure" | "unit">[] =>
+  tokensOf(part).flatMap((at) => {
+    const mark = layout.tokens[at - 1];
+    const behindAt = among(layout.known.vocabulary.at, mark?.is === "break" ? mark.mark : wordAt(layout.tokens, at - 1));
+    const figure = behindAt ? figureAt(layout, at) : null;
+    if (figure === null) return [];
+    const of = measures(figure);
+    const unit = of === "distance" ? (figure.units[0] as "mi" | "km") : null;
+    return unit !== null || (figure.token.value >= 100 && of === null) ? [{ figure, unit }] : [];
+  }),
+);
 
 /** The figure said with a phrase: that of its own part, in order when there are several; else the only one there is. */
 export function figureOf(phrase: Phrase, figures: readonly AtFigure[], dates: number): AtFigure | null {

@@ -82,6 +82,9 @@ export const LOST_A_DAY: Readonly<Record<Chemistry, { readonly mean: number; rea
   lithium: { mean: 0.001, sd: 0.0015 },
 };
 
+/** Volts at rest that rise by more were charged meanwhile: a gauge and the weather make less. Common practice. */
+export const CHARGED_BY = 0.1;
+
 /** At the battery with the engine at the revolutions the manual names. Common practice, where the manual's own window is not known; lithium makers ask for 14.6 V at most. */
 export const CHARGING: Readonly<Record<Chemistry, Limit>> = {
   flooded: { min: 13.5, max: 15, near: 0.2, source: "common practice" },

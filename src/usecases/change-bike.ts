@@ -198,5 +198,10 @@ async function written(q: Repos, ctx: Ctx, bike: Bike): Promise<Result<BikeShown
   await keepMember(q, ctx);
   if (!(await q.bikes.change(bike, ctx.now))) throw new Conflict("bike changed meanwhile");
   const after = pick(await wholeGarage(q, ctx), bike.id);
-  return after === null ? refused({ why: "gone" }) : done({ ...shown(after), standing: whileItStands(ctx, after) });
+  return after === null
+    ? refused({ why: "gone" })
+    : done({
+        ...shown(after),
+        standing: whileItStands(ctx, after, (await q.readings.everyTaken([after.bike.id], ["battery voltage"])).get(after.bike.id) ?? []),
+      });
 }

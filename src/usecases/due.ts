@@ -7,6 +7,7 @@ import type { Condition } from "../core/plan/plan.ts";
 import type { DistanceUnit, Stretch } from "../core/quantity/distance.ts";
 import { doTheseFirst } from "../core/schedule/do-these-first.ts";
 import type { Due } from "../core/schedule/facts.ts";
+import type { Taken } from "../core/schedule/measured.ts";
 import type { Basis } from "../core/usage/forecast.ts";
 import type { Repos } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
@@ -57,10 +58,10 @@ export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string; reado
     const one = input.bike === undefined ? null : whichBike(all, input.bike);
     if (one?.is === "refused") return one;
     const chosen = one === null ? all : [one.value];
-    const worn = await wornOf(q, chosen);
+    const series = await seriesOf(q, chosen);
     return done({
       // What is wrong with a bike is for its owner alone.
-      bikes: chosen.map((g) => ownDueBike(ctx, input.share === true ? { ...g, defects: [] } : g, worn.get(g.bike.id) ?? [])),
+      bikes: chosen.map((g) => ownDueBike(ctx, input.share === true ? { ...g, defects: [] } : g, series.get(g.bike.id) ?? [])),
       ...(input.picture === true ? { next: chosen.slice(0, MOST_PICTURES).map((g) => nextOf(ctx, g)) } : {}),
     });
   });
@@ -70,24 +71,29 @@ export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string; reado
 export async function whatIsDueOn(ctx: Ctx, bike: BikeId): Promise<Result<DueReport>> {
   return ctx.store.read(async (q) => {
     const g = pick(await ownGarage(q, ctx), bike);
-    return g === null ? refused({ why: "not yours" }) : done({ bikes: [ownDueBike(ctx, g, (await wornOf(q, [g])).get(g.bike.id) ?? [])] });
+    return g === null ? refused({ why: "not yours" }) : done({ bikes: [ownDueBike(ctx, g, (await seriesOf(q, [g])).get(g.bike.id) ?? [])] });
   });
 }
 
-/** What a line can be drawn through, in one statement; none where nothing that wears was read. */
-async function wornOf(q: Repos, all: readonly Garaged[]): Promise<ReadonlyMap<BikeId, readonly WornPart[]>> {
-  const read = all.filter((g) => g.measured.some(({ kind }) => WORN_KINDS.some((each) => each === kind)));
-  const taken = await q.readings.everyTaken(
+/** Kinds of which every reading tells, and not the last alone. */
+const IN_SERIES = [...WORN_KINDS, "battery voltage"] as const;
+
+/** What a line can be drawn through, in one statement; none where nothing of it was read. */
+async function seriesOf(q: Repos, all: readonly Garaged[]): Promise<ReadonlyMap<BikeId, readonly Taken[]>> {
+  const read = all.filter((g) => g.measured.some(({ kind }) => IN_SERIES.some((each) => each === kind)));
+  return q.readings.everyTaken(
     read.map((g) => g.bike.id),
-    WORN_KINDS,
+    IN_SERIES,
   );
-  return new Map(read.map((g) => [g.bike.id, wornParts(g, taken.get(g.bike.id) ?? []).filter(({ wear }) => wear.is === "line")]));
 }
 
-const ownDueBike = (ctx: Ctx, g: Garaged, worn: readonly WornPart[]): DueBike => ({
+const ownDueBike = (ctx: Ctx, g: Garaged, series: readonly Taken[]): DueBike => ({
   ...dueBike(ctx, g),
-  standing: whileItStands(ctx, g),
-  worn,
+  standing: whileItStands(ctx, g, series),
+  worn: wornParts(
+    g,
+    series.filter(({ kind }) => kind !== "battery voltage"),
+  ).filter(({ wear }) => wear.is === "line"),
   defects: g.defects.toSorted(worstFirst).map((defect) => defectShown(g, defect)),
 });
 

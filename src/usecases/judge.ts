@@ -14,7 +14,7 @@ import { judgePressure } from "../core/tyre/pressure.ts";
 import { CHARGING, type Chemistry, FREEZING, GRAVITY, REST_TABLES, RESTED_HOURS } from "../trade/battery.ts";
 import { ELONGATION } from "../trade/chain.ts";
 import { endOf, FULL_MARK, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK, UNEVEN_PADS } from "../trade/judged.ts";
-import type { SpecKey } from "../trade/spec-keys.ts";
+import { SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
 import { TREAD_LAW, type TreadLawPlace } from "../trade/tread-law.ts";
 import { PRESSURE_RULE } from "../trade/tyres.ts";
 import { specFor } from "./specs.ts";
@@ -29,6 +29,9 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit"> & {
   readonly judgement: Judgement;
   /** Whose limit it is. */
   readonly by: LimitBy;
+  /** The spec that holds its limit, and for which load; null where none does. */
+  readonly spec: SpecKey | null;
+  readonly use: SpecUse | null;
   /** The plan line that it makes due when it calls for work. */
   readonly item: ItemKey | null;
   /** The bike is not to be ridden on it. */
@@ -76,6 +79,7 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
   const { id, place, on, value, unit } = taken;
   return {
     ...{ id, kind, place, on, value, unit, judgement },
+    ...{ spec: key ?? null, use: key !== undefined && SPEC_KEYS[key].byUse === true ? rig.use : null },
     item: item as ItemKey | null,
     doNotRide: row.doNotRide && judgement.is === "beyond limit",
     caution: row.caution,

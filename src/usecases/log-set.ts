@@ -11,6 +11,7 @@ import { type Ctx, todayOf } from "./context.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { fluidsPut } from "./fluids.ts";
+import { type FuelShown, fuelOf } from "./fuel.ts";
 import { duesOf, type Garaged, itemOf, pick, withMore } from "./garage.ts";
 import { type JudgedOn, judgeTaken, type Rig } from "./judge.ts";
 import type { MessageOutcome, NamedBike, News } from "./message-outcome.ts";
@@ -76,6 +77,8 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const next = first + saved.readings.length + saved.work.length + saved.defects.length;
   const verdicts = await noteVerdicts(q, ctx, touched, { judged, readings: saved.readings, work: mending }, source, next);
   const closed = [...saved.closed, ...verdicts.closed];
+  const fuel: FuelShown[] = [];
+  for (const g of touched) fuel.push(...(await fuelOf(q, g, saved.readings)));
   return {
     ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, [...saved.defects, ...verdicts.noted]) },
     ...{
@@ -85,6 +88,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
       news,
       judged,
       fluids,
+      fuel,
       withdrawn: [],
     },
   };

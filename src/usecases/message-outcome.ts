@@ -9,6 +9,7 @@ import type { WorkRecord } from "../store/work.ts";
 import type { ConvertAnswer } from "./convert.ts";
 import type { DefectShown } from "./defect-shown.ts";
 import type { FluidPut } from "./fluids.ts";
+import type { FuelShown } from "./fuel.ts";
 import type { JudgedOn } from "./judge.ts";
 import type { Question } from "./question.ts";
 
@@ -68,6 +69,8 @@ export type MessageOutcome =
       readonly judged?: readonly JudgedOn[];
       /** Fluids put into brakes that are fitted with another. */
       readonly fluids?: readonly FluidPut[];
+      /** What the fills of fuel among them come to. */
+      readonly fuel?: readonly FuelShown[];
       /** Earlier readings that were withdrawn as slips for this one's sake. */
       readonly withdrawn: readonly ReadingRecord[];
     }

@@ -6,6 +6,7 @@ import type { ReadingRecord } from "../store/readings.ts";
 import type { Ctx } from "./context.ts";
 import { allOf, recordsOf } from "./corrections.ts";
 import { unanswered } from "./drafts.ts";
+import { type FuelShown, fuelOf } from "./fuel.ts";
 import { duesOf } from "./garage.ts";
 import { isPressing, named, newsOf, settle, shownOn } from "./log-set.ts";
 import type { MessageOutcome, NamedBike } from "./message-outcome.ts";
@@ -14,7 +15,10 @@ import type { Question } from "./question.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 
-export type ReadingList = { readonly bikes: readonly (NamedBike & { readonly readings: readonly ReadingRecord[] })[]; readonly open: readonly Question[] };
+export type ReadingList = {
+  readonly bikes: readonly (NamedBike & { readonly readings: readonly ReadingRecord[]; readonly fuel: readonly FuelShown[] })[];
+  readonly open: readonly Question[];
+};
 
 const SHOWN = 5;
 
@@ -26,7 +30,10 @@ export async function listReadings(ctx: Ctx, input: { readonly bike?: string }):
     const one = input.bike === undefined ? null : whichBike(all, input.bike);
     if (one?.is === "refused") return one;
     const bikes = [];
-    for (const g of one === null ? all : [one.value]) bikes.push({ ...named(g), readings: await q.readings.recent(g.bike.id as BikeId, SHOWN) });
+    for (const g of one === null ? all : [one.value]) {
+      const readings = await q.readings.recent(g.bike.id as BikeId, SHOWN);
+      bikes.push({ ...named(g), readings, fuel: await fuelOf(q, g, readings) });
+    }
     return done({ bikes, open: await unanswered(q, ctx) });
   });
 }
@@ -40,8 +47,11 @@ export async function loggedFrom(ctx: Ctx, input: { readonly source: string }): 
     // What stands out on these bikes now is what the note in the channel was about.
     const bikes = all.filter((g) => allOf(records).some((record) => record.bike === g.bike.id));
     if (bikes.length === 0) return refused({ why: "not yours" });
+    const fuel: FuelShown[] = [];
+    for (const g of bikes) fuel.push(...(await fuelOf(q, g, records.readings)));
     return done<MessageOutcome>({
       is: "logged",
+      fuel,
       source: input.source,
       ...records,
       defects: shownOn(bikes, records.defects),

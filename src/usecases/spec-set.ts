@@ -11,6 +11,7 @@ import { isSpecKey, SPEC_KEY_NAMES, SPEC_KEYS, type SpecKey } from "../trade/spe
 import { keepMember } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
 import { type Garaged, pick } from "./garage.ts";
+import type { Judged } from "./judge.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
@@ -20,7 +21,12 @@ import { whichBike } from "./which-bike.ts";
 /** One entry that was saved, to take back. */
 export type SavedEntry = { readonly spec: string; readonly rev: number; readonly key: SpecKey };
 /** What was saved: the answer as it now stands, and the entries to take back. `also`: the words that stood behind the figure. */
-export type SpecSaved = SavedEntry & { readonly also: SavedEntry | null; readonly answer: SpecAnswer };
+export type SpecSaved = SavedEntry & {
+  readonly also: SavedEntry | null;
+  readonly answer: SpecAnswer;
+  /** What stands read of the bike and is judged by it. */
+  readonly judged: readonly Judged[];
+};
 type Entry = { readonly key: SpecKey; readonly holds: SpecRecord["holds"]; readonly typed: string };
 
 const LONGEST_WORDS = 120;
@@ -157,7 +163,9 @@ async function kept(q: Repos, ctx: Ctx, g: Garaged, records: readonly SpecRecord
   const [first, also] = records.map(({ id, rev, key }): SavedEntry => ({ spec: id, rev, key: key as SpecKey }));
   if (first === undefined) throw new RangeError("nothing to keep");
   const keys = records.map(({ key }) => key as SpecKey);
-  return done({ ...first, also: also ?? null, answer: await answerOf(q, ctx, g, { keys, use: records[0]?.use ?? null }) });
+  const after = pick(await ownGarage(q, ctx), g.bike.id) ?? g;
+  const judged = after.judged.filter(({ spec, judgement }) => spec !== null && keys.includes(spec) && judgement.is !== "cannot tell");
+  return done({ ...first, judged, also: also ?? null, answer: await answerOf(q, ctx, g, { keys, use: records[0]?.use ?? null }) });
 }
 
 async function writing(ctx: Ctx, work: (q: Repos, all: readonly Garaged[]) => Promise<Result<SpecSaved>>): Promise<Result<SpecSaved>> {

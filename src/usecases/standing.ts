@@ -1,22 +1,28 @@
-// What falls due by date while a bike stands: to be done at lay-up, or in spring before the first ride.
+// What falls due by date while a bike stands: to be done at lay-up, or in spring before the first ride; and when its battery wants a charge.
 
 import { addMonths, localDate, monthOf, yearOf } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
+import type { Taken } from "../core/schedule/measured.ts";
 import { outlook } from "../core/schedule/outlook.ts";
+import { type ChargeBy, chargeDay } from "./charge.ts";
 import type { Ctx } from "./context.ts";
 import { type Garaged, itemsOf } from "./garage.ts";
 
-export type Standing = { readonly until: LocalDate; readonly items: readonly string[] };
+export type Standing = { readonly until: LocalDate; readonly items: readonly string[]; readonly charge: ChargeBy | null };
 
-/** The items that fall due until spring begins, by name; null when the bike is not laid up or nothing does. */
-export function whileItStands({ itemName, who }: Pick<Ctx, "itemName" | "who">, g: Garaged): Standing | null {
+/**
+ * The items that fall due until spring begins, by name; null when the bike is not laid up or nothing does.
+ * @param volts its battery voltages, oldest first
+ */
+export function whileItStands({ itemName, who }: Pick<Ctx, "itemName" | "who">, g: Garaged, volts: readonly Taken[]): Standing | null {
   if (g.bike.state !== "laid up") return null;
   const until = nextSpring(g.today, who.south);
   const called = new Map(itemsOf(g).map((item) => [item.key, item.called]));
   const items = outlook(g.facts, g.at, { on: until, ridden: null }).flatMap(({ item, on }) =>
     on !== null && on > g.today ? [itemName(item, called.get(item) ?? null)] : [],
   );
-  return items.length === 0 ? null : { until, items };
+  const charge = chargeDay(g, volts);
+  return items.length === 0 && charge === null ? null : { until, items, charge };
 }
 
 /** The next first of March, of September in the south. */

@@ -38,7 +38,7 @@ async function latencies(rate: number): Promise<number[]> {
 
 async function memory(guilds: number): Promise<number> {
   const platform = await standIn({ guilds });
-  const child = spawn(process.execPath, ["--import", "tsx", "src/main.ts"], {
+  const child = spawn(process.execPath, ["src/start.js"], {
     env: {
       ...process.env,
       DISCORD_TOKEN: "good-token",

@@ -25,7 +25,7 @@ afterEach(async () => {
 function start(env: Readonly<Record<string, string>>): { readonly child: ChildProcess; readonly said: () => string; readonly ended: Promise<number | null> } {
   const { DISCORD_TOKEN: _token, TAPPET_DATABASE: _database, ...inherited } = process.env;
   // Started as a host's supervisor does, without npm between the signal and the bot.
-  const child = spawn(process.execPath, ["--import", "tsx", "src/main.ts"], {
+  const child = spawn(process.execPath, ["src/start.js"], {
     cwd: HOUSE,
     env: { ...inherited, TAPPET_DATABASE: path.join(folder, "tappet.sqlite"), DISCORD_API_URL: platform.api, ...env },
   });

@@ -49,6 +49,7 @@ export const DEFECTS_ONE_BIKE: readonly Case[] = [
   c("crack in the frame? no, but the subframe is cracked", "D frame “subframe is cracked”@Heron"),
   c("14,820 mi, front brake feels spongy", "14820mi@Heron", "D soft brake “front brake feels spongy”@Heron"),
   c("front brake spongy, rear brake light out", "D soft brake “front brake spongy”@Heron", "D brake light “rear brake light out”@Heron"),
+  c("rear tyre squared off", "D damaged tyre “rear tyre squared off”@Heron"),
   c("front brake spongy since yesterday", "D soft brake “front brake spongy since”@Heron on 2026-11-24"),
   c("front brake was spongy", "D soft brake “front brake was spongy”@Heron ?defect"),
   c("left pannier lock broken on Heron", "D ? “left pannier lock broken”@Heron ?defect"),

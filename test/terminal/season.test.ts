@@ -76,3 +76,37 @@ describe("the days of a bike's papers", () => {
     await t.close();
   });
 });
+
+describe("the battery of a bike laid up", () => {
+  const due = async (t: Talk): Promise<string> => (await t.one({ ...dm, run: "/due bike:Heron" })).text ?? "";
+  const volts = (t: Talk, said: string) => t.one({ ...dm, say: `battery ${said} rested on Heron` });
+  test("is to be charged by a day: by how long it stands, then by its volts, and anew once they have risen", async () => {
+    const t = await withSeason("2026-11-01T09:00:00Z", "none");
+    expect(await due(t)).not.toContain("Charge the battery");
+    // An AGM battery at rest: looked at after 60 days (trade/battery CHARGE_DAYS, common practice).
+    expect((await t.one({ ...dm, run: "/bike change bike:Heron state:laid up" })).text).toContain("Charge the battery by 31 December: nothing was read of it");
+    await volts(t, "12.8 V");
+    // 12.80 V less 12.50 V, at which AGM is charged, at 0.0025 V a day: 120 days from 1 November (common practice).
+    expect(await due(t)).toContain("Charge the battery by about 1 March: by one reading, and what such batteries lose.");
+    await t.send({ advance: "P20D", asleep: true });
+    await volts(t, "12.65 V");
+    expect(await due(t)).toMatch(/Charge the battery by about \d+ December: by 2 readings since it was charged\./u);
+    await t.send({ advance: "P10D", asleep: true });
+    await volts(t, "12.5 V");
+    expect(await due(t)).toContain("Charge the battery now: by 3 readings since it was charged.");
+    await t.send({ advance: "P1D", asleep: true });
+    await volts(t, "12.85 V");
+    expect(await due(t)).toMatch(/Charge the battery by about \d+ April: by one reading/u);
+    await t.one({ ...dm, run: "/bike change bike:Heron state:riding" });
+    expect(await due(t)).not.toContain("Charge the battery");
+    await t.close();
+  });
+  test("of lithium says which charger, and that it is never charged in frost", async () => {
+    const t = await withSeason("2026-11-01T09:00:00Z", "none");
+    await t.one({ ...dm, run: "/bike fitted bike:Heron part:battery choice:lithium" });
+    expect((await t.one({ ...dm, run: "/bike change bike:Heron state:laid up" })).text).toContain(
+      "Charge the battery by 30 January with a charger made for lithium, never below 0 °C:",
+    );
+    await t.close();
+  });
+});

@@ -1,7 +1,7 @@
 // The process itself, as a newcomer or a script starts it.
 
 import { spawn } from "node:child_process";
-import { mkdtemp, readdir, rm } from "node:fs/promises";
+import { appendFile, cp, mkdir, mkdtemp, readdir, rm, symlink, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { text } from "node:stream/consumers";
@@ -19,9 +19,9 @@ afterEach(() => rm(folder, { recursive: true }));
 const HOUSE = path.join(import.meta.dirname, "..", "..");
 
 /** Starts it by npm, types the lines, and answers what came out when the input ended. */
-async function start(lines: readonly string[], args: readonly string[], env: Readonly<Record<string, string>> = {}) {
+async function start(lines: readonly string[], args: readonly string[], env: Readonly<Record<string, string>> = {}, house = HOUSE) {
   const { DISCORD_TOKEN: _token, TAPPET_DATABASE: _database, TAPPET_LOG: _log, ...inherited } = process.env;
-  const child = spawn("npm", ["start", "--silent", "--", ...args], { cwd: HOUSE, env: { ...inherited, ...env } });
+  const child = spawn("npm", ["start", "--silent", "--", ...args], { cwd: house, env: { ...inherited, ...env } });
   child.stdin.on("error", () => undefined).end(lines.map((line) => `${line}\n`).join(""));
   const [out, err, code] = await Promise.all([text(child.stdout), text(child.stderr), new Promise((ended) => child.on("close", ended))]);
   return { out, err, code };
@@ -73,4 +73,23 @@ test("what is set wrongly is said in a sentence, and it ends with 1", async () =
     err: "--clock is not a moment: soon. Write it as 2027-03-01T09:00:00Z.\nTAPPET_LOG is one of silent, error, warn, info, debug; it is loud.\n",
     code: 1,
   });
+});
+
+test("what was changed is what runs next, and where nothing can be built it runs as it is", async () => {
+  const house = path.join(folder, "house");
+  for (const part of ["src", "commands", "migrations", "package.json", "package-lock.json"])
+    await cp(path.join(HOUSE, part), path.join(house, part), { recursive: true });
+  const packages = path.join(HOUSE, "node_modules");
+  await mkdir(path.join(house, "node_modules"));
+  for (const name of (await readdir(packages)).filter((each) => !each.startsWith(".")))
+    await symlink(path.join(packages, name), path.join(house, "node_modules", name));
+  const shelf = path.join(house, "node_modules", ".cache");
+  const from = async () => start([], ["--clock", "soon"], {}, house);
+  expect((await from()).out).toBe("");
+  expect(await readdir(path.join(shelf, "tappet"))).toHaveLength(1);
+  await appendFile(path.join(house, "src", "main.ts"), '\nprocess.stdout.write("changed");\n');
+  expect((await from()).out).toBe("changed");
+  await rm(shelf, { recursive: true });
+  await writeFile(shelf, "no folder can be made here");
+  expect(await from()).toMatchObject({ out: "changed", err: expect.stringContaining("--clock is not a moment") });
 });

@@ -68,6 +68,8 @@ const fractional = (value: number, below: number, end: number): ParsedNumber => 
 function digitsAndMarks(text: string, start: number): string {
   let at = start;
   while (at < text.length) {
+    // Whatever goes on for longer is no number that anybody reads.
+    if (at - start > LONGEST_NUMBER) return "";
     const c = text[at] ?? "";
     if (isDigit(c)) at++;
     else if ((c === "." || c === ",") && isDigit(text[at + 1])) at++;
@@ -78,6 +80,7 @@ function digitsAndMarks(text: string, start: number): string {
   return text.slice(start, at);
 }
 
+const LONGEST_NUMBER = 40;
 const isDigit = (c: string | undefined): boolean => c !== undefined && c >= "0" && c <= "9";
 const threeDigitsAt = (text: string, at: number): boolean => isDigit(text[at]) && isDigit(text[at + 1]) && isDigit(text[at + 2]) && !isDigit(text[at + 3]);
 const groupedSoFar = (run: string): boolean => /^\d{1,3}( \d{3}){0,3}$/.test(run);

@@ -20,6 +20,8 @@ export type MeasuringWords = {
   /** Where a brake pedal is against the footrest. */
   readonly higher: readonly string[];
   readonly lower: readonly string[];
+  /** Short for the intake valves, where the exhaust ones are named too: "in". */
+  readonly shortIntake: readonly string[];
   /** What a chain is counted in. */
   readonly pitches: readonly string[];
   readonly rpm: readonly string[];

@@ -31,7 +31,13 @@ export type Vocabulary = {
   readonly workDone: Readonly<Record<string, readonly WorkAction[]>>;
   /** Words that may stand around a job without being one: "and", "the", "myself". */
   readonly around: readonly string[];
+  /** Work that is told by its verb alone, with the item it means where the bike has it: "lubed". */
+  readonly loneWork: Readonly<Record<string, string>>;
+  /** What is tightened to a value and is no item by itself: "rear axle". */
+  readonly joints: readonly string[];
   readonly articles: readonly string[];
+  /** What joins two things said in one breath: "and", "n". */
+  readonly and: readonly string[];
   /** Words that begin another thought: "and", "but". */
   readonly joins: readonly string[];
   /** Words that stand for "replaced" where a thing and nothing else is named: "new battery". */
@@ -48,12 +54,18 @@ export type Vocabulary = {
   readonly notDone: readonly string[];
   /** Words that begin a question. */
   readonly questions: readonly string[];
+  /** Right before a distance these say how far one rode: "did 210 miles". */
+  readonly rode: readonly string[];
   /** A distance with one of these is a ride or a range, not a dial: "rode", "away", "range". */
   readonly notOdometer: readonly string[];
   /** Money and the like: a figure beside one of these is none of ours. */
   readonly notReading: readonly string[];
   /** Words that are dates by themselves or begin one: "yesterday", "last", weekdays, months. */
   readonly dateWords: readonly string[];
+  /** Of those, words that are no date without another: "on", "two", "this". */
+  readonly dateJoins: readonly string[];
+  /** Slips and short forms of date words, with the word meant: "yday". */
+  readonly dateSlips: Readonly<Record<string, string>>;
   /** Spans that "last" can stand before: "last week". */
   readonly lastSpans: Readonly<Record<string, "week" | "month" | "year">>;
   /** Spans of the calendar in months: "month", "years". */

@@ -13,6 +13,7 @@ import { defectWords } from "./defects.ts";
 import { digestWords } from "./digest.ts";
 import { dueWords } from "./due.ts";
 import { fluidPut } from "./fluids.ts";
+import { fuelWords } from "./fuel.ts";
 import { judgeWords } from "./judge.ts";
 import { lookUpWords } from "./look-up.ts";
 import { outlookWords } from "./outlook.ts";
@@ -57,6 +58,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     readings: readingWords(p),
     judge: judgeWords(p),
     fluidPut,
+    fuel: fuelWords(p),
     tyres: tyreWords(p),
     checks: checkWords(p),
     season: seasonWords(p, today),

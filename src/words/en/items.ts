@@ -10,7 +10,7 @@ export const ENGLISH_ITEMS = {
     name: "Engine oil and filter",
     synonyms: ["oil", "oil change", "engine oil", "oil and filter", "oil & filter", "oil filter", "oil and oil filter"],
   },
-  "engine-oil.inspect": { name: "Engine oil level", synonyms: ["oil", "oil level", "engine oil"] },
+  "engine-oil.inspect": { name: "Engine oil level", synonyms: ["oil", "oil level", "oil lvl", "engine oil"] },
   "oil-strainer.clean": { name: "Oil strainer", synonyms: ["strainer", "oil screen"] },
   "valve-clearance.adjust": { name: "Valve clearance", synonyms: ["valves", "valve clearances", "tappets", "valve check"] },
   "timing-belt.replace": { name: "Timing belt", synonyms: ["timing belts", "cam belt", "cam belts", "cambelt"] },

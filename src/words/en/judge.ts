@@ -1,12 +1,16 @@
 // Judgements in English: the value, how it stands to which limit, and what to do. Each defers to the maker's manual.
 
 import type { Judgement, Missing } from "../../core/judgement/verdict.ts";
+import type { ConditionRead } from "../../core/reading/detail.ts";
 import { kindRow, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
+import type { SpecUse } from "../../core/spec/spec.ts";
 import type { JudgedKind } from "../../trade/judged.ts";
+import type { SpecKey } from "../../trade/spec-keys.ts";
 import type { Printer } from "../printer.ts";
 import { KIND_WORDS } from "./kinds.ts";
 import { readingWords } from "./readings.ts";
-import { capital } from "./text.ts";
+import { englishSpecName } from "./spec-names.ts";
+import { capital, lowered } from "./text.ts";
 
 /** A reading with what came of judging it. */
 export type SaidJudged = {
@@ -89,6 +93,17 @@ const NEEDS: Record<Missing, string> = {
   pitch: "say over how many pitches it was, such as “over 20 pitches”, or enter the chain's size once with /spec",
   readings: "that is shorter than a new chain; measure it again",
   "tyre date": "it needs the tyre's date code",
+};
+
+const HOW: Record<ConditionRead | "rpm" | "pitches", string> = {
+  cold: "Engine was cold",
+  warm: "Engine was warm",
+  upright: "Bike stood upright",
+  "on the side stand": "On the side stand",
+  rested: "Rested six hours",
+  "at force": "At the force named",
+  rpm: "Say the engine speed",
+  pitches: "Say how many pitches",
 };
 
 /** What is said once of a bike and kept. */
@@ -176,6 +191,14 @@ export const judgeWords = (p: Printer) => {
       `${capital(end)} pads differ by ${amount(by, { kind: "pad thickness", unit })}: a piston or a slide pin sticks. Clean the caliper before new pads go in.`,
     oneEnd: (): string => "One end is new: keep both of one construction, and of a pair that the bike's maker names. Take it gently at first.",
     unknownPlace: (): string => "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more: /group place.",
-    howTo: (kind: ReadingKind): string => KIND_WORDS[kind].howTo,
+    howTo: (kind: ReadingKind): string => `How to measure it: ${KIND_WORDS[kind].howTo}`,
+    /** What a press says of a reading. */
+    how: (kind: ReadingKind, how: ConditionRead | "rpm" | "pitches"): string => (how === "cold" && kind === "cold pressure" ? "Tyres were cold" : HOW[how]),
+    howForm: (how: "rpm" | "pitches"): { readonly title: string; readonly label: string } =>
+      how === "rpm"
+        ? { title: "Engine speed", label: "Revolutions a minute, such as 5000" }
+        : { title: "Chain length", label: "Over how many pitches, such as 20" },
+    enter: (key: SpecKey, use: SpecUse | null): string => `Enter ${lowered(englishSpecName(key))}${use === null ? "" : ` ${use}`}`,
+    kept: (nickname: string): string => `${nickname}: noted with the reading.`,
   };
 };

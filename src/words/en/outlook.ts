@@ -20,6 +20,17 @@ export const outlookWords = (p: Printer) => {
     const step = TENTHS_OF_MM[b.unit] * (range > 500 * TENTHS_OF_MM[b.unit] ? 100 : 10);
     return p.point((Math.round((ridden - b.offset) / step) * step) as Ridden, b.unit);
   };
+  const chargeLine = ({ on, readings, lithium }: NonNullable<Standing["charge"]>, today: LocalDate): string => {
+    const how = lithium ? " with a charger made for lithium, never below 0 °C" : "";
+    const when = on <= today ? "now" : `by ${readings === 0 ? "" : "about "}${p.date(on, today)}`;
+    const why =
+      readings === 0
+        ? "nothing was read of it since it was laid up, and its volts at rest tell better"
+        : readings === 1
+          ? "by one reading, and what such batteries lose"
+          : `by ${readings} readings since it was charged`;
+    return `Charge the battery ${when}${how}: ${why}.`;
+  };
   return {
     /** "Heron until 21 June, then at about 16,900 mi (15,800 mi to 18,300 mi)". */
     until: (nickname: string, { on, byDistance, ridden }: Until, b: OnBike): string => {
@@ -49,9 +60,21 @@ export const outlookWords = (p: Printer) => {
     unknown: (n: number): string => `Of ${n} more ${n === 1 ? "item" : "items"} nothing is known; /due names ${n === 1 ? "it" : "them"}.`,
     standing: (): string => "All of this can be done while it stands.",
     /** "While it stands, by 1 March, brake fluid and coolant fall due: ..." */
-    whileItStands: (names: readonly string[], until: LocalDate, today: LocalDate): string =>
-      `By ${p.date(until, today)}, while it stands, ${names.length === 1 ? "this falls" : "these fall"} due: ${p.list(names.map(lowered))}. Do ${names.length === 1 ? "it" : "them"} before it stands, or in spring before the first ride.`,
+    whileItStands: ({ items: names, until, charge }: Standing, today: LocalDate): string[] => [
+      ...(names.length === 0
+        ? []
+        : [
+            `By ${p.date(until, today)}, while it stands, ${names.length === 1 ? "this falls" : "these fall"} due: ${p.list(names.map(lowered))}. Do ${names.length === 1 ? "it" : "them"} before it stands, or in spring before the first ride.`,
+          ]),
+      ...(charge === null ? [] : [chargeLine(charge, today)]),
+    ],
   };
+};
+
+type Standing = {
+  readonly until: LocalDate;
+  readonly items: readonly string[];
+  readonly charge: { readonly on: LocalDate; readonly readings: number; readonly lithium: boolean } | null;
 };
 
 export const hours = (minutes: number): string => {

@@ -88,6 +88,10 @@ export const refusalWords = (p: Printer) => {
           meant.length === 0 ? "Look again at the page or the plate." : `Look again at the page or the plate: perhaps ${one(meant)}?`
         }`;
       }
+      case "not how":
+        return refusal.how === "rpm"
+          ? `I cannot read “${clip(refusal.typed)}” as an engine speed. Type revolutions a minute, such as 5000. The reading stays as it was.`
+          : `I cannot read “${clip(refusal.typed)}” as a number of pitches. Count the gaps between the pins that you measured over, such as 20. The reading stays as it was.`;
       case "no sheet":
         return "Nothing falls due there that a sheet could be made of. /due says what is known, and /plan sheet at:16,000 mi looks at a service further on.";
       case "no job":

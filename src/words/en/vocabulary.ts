@@ -56,14 +56,25 @@ const WEEKDAYS = [
   "sun",
 ] as const;
 
+/** What is tightened to a value and is no item of a plan by itself. */
+const JOINTS = [
+  ...["axle", "axle nut", "axle bolt", "wheel nut", "front axle", "front axle nut", "front axle bolt", "rear axle", "rear axle nut", "rear axle bolt"],
+  ...["wheel spindle", "front spindle", "rear spindle", "spindle nut", "pinch bolts", "pinch bolt", "front pinch bolts", "axle pinch bolts"],
+  ...["caliper bolts", "front caliper bolts", "rear caliper bolts", "caliper mounts", "disc bolts", "rotor bolts", "sprocket nut", "sprocket bolts"],
+  ...["front sprocket nut", "rear sprocket nuts", "drain plug", "sump plug", "bar clamps", "handlebar clamps", "triple clamp bolts", "yoke bolts"],
+  ...["steering stem nut", "stem nut", "engine mounts", "engine mount bolts", "footrest bolts", "footpeg bolts", "subframe bolts", "rack bolts"],
+];
+/** How people shorten what the phrase library knows whole. */
+const DATE_SLIPS = { yday: "yesterday", ystd: "yesterday", yest: "yesterday", yesterdy: "yesterday", yeserday: "yesterday", tdy: "today" } as const;
+
 export const ENGLISH_VOCABULARY: Vocabulary = {
   units: ENGLISH_UNIT_NAMES,
   asking: ENGLISH_ASKING,
   kinds: ENGLISH_KIND_NAMES,
   places: {
-    front: ["front", "fr", "f", "frt"],
-    rear: ["rear", "back", "rr", "r"],
-    both: ["both", "each", "all round", "front and rear", "both tyres", "both tires", "both ends", "front and back"],
+    front: ["front", "fronts", "fr", "f", "frt", "frnt"],
+    rear: ["rear", "rears", "back", "rr", "r"],
+    both: ["both", "each", "all round", "all around", "front and rear", "both tyres", "both tires", "both ends", "front and back"],
     sidecar: ["sidecar", "sidecar wheel", "side car"],
     "front left": ["front left", "left front", "fl"],
     "front right": ["front right", "right front"],
@@ -98,6 +109,8 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     oiled: ["lubricate"],
     adjusted: ["adjust"],
     tightened: ["adjust", "check tightness"],
+    torqued: ["check tightness"],
+    retorqued: ["check tightness"],
     tensioned: ["adjust"],
     set: ["adjust"],
     synced: ["adjust"],
@@ -110,6 +123,8 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     washed: ["clean"],
     topped: ["top up", "inspect"],
   },
+  loneWork: { lubed: "chain.lubricate", oiled: "chain.lubricate" },
+  joints: JOINTS,
   around: [
     "and",
     "&",
@@ -125,6 +140,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     "a",
     "an",
     "new",
+    "fresh",
     "both",
     "all",
     "its",
@@ -148,9 +164,10 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     "well",
     "off",
   ],
-  articles: ["the", "my", "a", "an", "new"],
+  articles: ["the", "my", "a", "an", "new", "fresh"],
+  and: ["and", "&", "+", "n", "n'"],
   joins: ["and", "but", "so", "then", "also"],
-  renewed: ["new"],
+  renewed: ["new", "fresh"],
   warm: ["warm", "hot", "after", "straight", "ride", "rode", "riding", "ridden"],
   at: ["at", "@"],
   onBike: ["on", "for"],
@@ -310,6 +327,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     "anyone",
     "has anyone",
   ],
+  rode: ["did", "done", "do", "doing"],
   notOdometer: [
     "rode",
     "ride",
@@ -416,6 +434,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   ],
   dateWords: [
     "yesterday",
+    ...Object.keys(DATE_SLIPS),
     "today",
     "tomorrow",
     "tonight",
@@ -440,6 +459,8 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     ...WEEKDAYS,
     ...Object.keys(MONTHS),
   ],
+  dateJoins: ["on", "a", "two", "three", "before", "this", "last"],
+  dateSlips: DATE_SLIPS,
   spanBefore: ["in", "during", "since", "early", "late", "mid"],
   months: MONTHS,
   seasons: { spring: 3, summer: 6, autumn: 9, fall: 9, winter: 12 },

@@ -1,0 +1,57 @@
+// What a judgement lacks, as buttons: one press gives it.
+
+import { z } from "zod";
+import type { Action, Form, Said } from "../../src/chat/reply.ts";
+import { CONDITIONS_READ } from "../../src/core/reading/detail.ts";
+import type { JudgedOn } from "../../src/usecases/judge.ts";
+import type { How, ToldHow } from "../../src/usecases/say-how.ts";
+import { isSpecKey } from "../../src/usecases/specs.ts";
+import type { Words } from "../../src/words/en/english.ts";
+import { judged as judgedShape, unit } from "../shapes.ts";
+import { cautionOfJudged, judgedLines } from "./judge.ts";
+import { formButton, press, said } from "./said.ts";
+import { specButton } from "./spec.ts";
+
+/** More would bury the answer; the next reading asks for the rest. */
+const MOST = 4;
+
+/** The buttons that give what these judgements lack: each once. */
+export function lackingActions(judged: readonly JudgedOn[], bikes: readonly { readonly id: string; readonly nickname: string }[], words: Words): Action[] {
+  const found = judged.flatMap((each): Action[] => {
+    if (each.judgement.is !== "cannot tell" || each.miscounted) return [];
+    const { missing } = each.judgement;
+    const bike = bikes.find(({ id }) => id === each.bike);
+    if ((missing.includes("limit") || missing.includes("load") || missing.includes("pitch")) && bike !== undefined) {
+      const key = missing.includes("pitch") ? "chain size" : each.spec;
+      const spec =
+        key === null || !isSpecKey(key) ? [] : [specButton({ bike: bike.id, nickname: bike.nickname }, key, each.use, words.judge.enter(key, each.use), words)];
+      return missing.includes("pitch") ? [figureButton(each, "pitches", words), ...spec] : spec;
+    }
+    if (missing.includes("rpm")) return [figureButton(each, "rpm", words)];
+    return missing.flatMap((lacks) => {
+      const how = lacks === "temperature" ? "warm" : CONDITIONS_READ.find((condition) => condition === lacks);
+      return how === undefined ? [] : [press("say-how", `${each.id}.${how}`, words.judge.how(each.kind, how))];
+    });
+  });
+  // Two valves of one message share a button.
+  return found.filter(({ label }, n) => found.findIndex((other) => other.label === label) === n).slice(0, MOST);
+}
+
+const figureButton = ({ id, kind }: JudgedOn, how: "rpm" | "pitches", words: Words): Action =>
+  formButton("say-how-figure", `${id}.${how}`, words.judge.how(kind, how), howForm(how, words));
+
+export function howForm(how: Extract<How, "rpm" | "pitches">, words: Words): Form {
+  const { title, label } = words.judge.howForm(how);
+  return { title, fields: [{ name: "figure", label, kind: "line", required: true, value: null, hint: null, options: [] }] };
+}
+
+export const toldHow = z.object({
+  bike: z.object({ id: z.string(), nickname: z.string(), unit }),
+  judged: z.array(judgedShape.extend({ bike: z.string(), first: z.boolean() })),
+});
+
+export const sayToldHow = ({ bike, judged }: ToldHow, words: Words): Said =>
+  said([words.judge.kept(bike.nickname), ...judgedLines(judged, words)], {
+    caution: cautionOfJudged(judged, words),
+    actions: lackingActions(judged, [bike], words),
+  });

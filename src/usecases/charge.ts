@@ -1,0 +1,39 @@
+// When the battery of a bike that stands is to be charged: by what was read of it since, else by how long such batteries hold out.
+
+import { chargeBy } from "../core/battery/rest.ts";
+import { addDays, daysBetween } from "../core/calendar/arithmetic.ts";
+import type { LocalDate } from "../core/calendar/dates.ts";
+import type { Taken } from "../core/schedule/measured.ts";
+import { CHARGE_DAYS, CHARGED_BY, LOST_A_DAY, REST_TABLES } from "../trade/battery.ts";
+import type { Garaged } from "./garage.ts";
+
+/** `readings`: how many volts since it was charged the day goes by; none: by how long it has stood. */
+export type ChargeBy = { readonly on: LocalDate; readonly readings: number; readonly lithium: boolean };
+
+/**
+ * The day by which to charge, which may have passed; null for a bike that rides, has no battery of 12 V, or whose volts hold.
+ * @param taken its battery voltages, oldest first
+ */
+export function chargeDay(g: Pick<Garaged, "bike" | "layUps" | "work">, taken: readonly Taken[]): ChargeBy | null {
+  const { battery } = g.bike.equipment;
+  const began = g.layUps.find(({ to }) => to === null)?.from;
+  if (g.bike.state !== "laid up" || began === undefined || battery === "none") return null;
+  // Work on the battery since then: it was charged, or is another.
+  const since = g.work.reduce((day, { on, items }) => (on.from > day && items.some(({ item }) => OF_BATTERY.has(item)) ? on.from : day), began);
+  const lithium = battery === "lithium";
+  const volts = taken
+    .filter(({ kind, on }) => kind === "battery voltage" && on >= since)
+    .map(({ on, value }) => ({ day: daysBetween(since, on), volts: value }));
+  // A rise that only a charger makes: what was read before it says nothing of now.
+  const charged = volts.findLastIndex((each, n) => n > 0 && each.volts - (volts[n - 1]?.volts ?? each.volts) > CHARGED_BY);
+  const stood = charged < 0 ? volts : volts.slice(charged);
+  if (stood.length === 0) return { on: addDays(since, CHARGE_DAYS[battery]), readings: 0, lithium };
+  const table = REST_TABLES[battery];
+  if (stood.some((each) => each.volts < SIX_VOLTS)) return null;
+  const day = chargeBy(stood, table.limit.min ?? 0, LOST_A_DAY[battery]);
+  return day === null ? null : { on: addDays(since, day), readings: stood.length, lithium };
+}
+
+const OF_BATTERY: ReadonlySet<string> = new Set(["battery.test", "battery-acid.top-up"]);
+/** Below this it is a battery of 6 V, or none that holds any charge. */
+const SIX_VOLTS = 8;

@@ -1,0 +1,64 @@
+// How a reading was taken, said after it was logged: what a judgement lacked, given by a press.
+
+import { CONDITIONS_READ, type ConditionRead, type ReadingDetail } from "../core/reading/detail.ts";
+import { Conflict } from "../store/store.ts";
+import type { Ctx } from "./context.ts";
+import { pick } from "./garage.ts";
+import type { JudgedOn } from "./judge.ts";
+import { named } from "./log-set.ts";
+import type { NamedBike } from "./message-outcome.ts";
+import { ownGarage } from "./own-garage.ts";
+import { done, onceHeard, type Result, refused } from "./refusals.ts";
+import { touch } from "./settle.ts";
+
+/** Readings judged anew. */
+export type ToldHow = { readonly bike: NamedBike; readonly judged: readonly JudgedOn[] };
+
+/** What can be said afterwards. */
+export const HOW = [...CONDITIONS_READ, "rpm", "pitches"] as const;
+export type How = (typeof HOW)[number];
+
+/** Between what each figure lies: an engine between idling and racing, some of a chain's links up to the whole of it. */
+const FIGURES = { rpm: [300, 20_000], pitches: [2, 200] } as const;
+
+/** Says it of a reading and of all of its kind from the same message: both valves of a cylinder were cold. @param figure as typed, for rpm and pitches */
+export async function sayHow(ctx: Ctx, input: { readonly reading: string; readonly how: How; readonly figure?: string }): Promise<Result<ToldHow>> {
+  const said = saidOf(input.how, input.figure ?? "");
+  if (said === null) return refused({ why: "not how", how: input.how === "pitches" ? "pitches" : "rpm", typed: input.figure ?? "" });
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<ToldHow>> => {
+    const reading = await q.readings.byId(input.reading);
+    if (reading === null || reading.state === "withdrawn") return refused({ why: "gone" });
+    if (pick(await ownGarage(q, ctx), reading.bike) === null) return refused({ why: "not yours" });
+    const beside = reading.message === null ? [reading] : await q.readings.ofMessage(reading.message);
+    const those = beside.filter(({ kind, bike }) => kind === reading.kind && bike === reading.bike);
+    for (const each of those) {
+      const next = { ...each, rev: each.rev + 1, by: ctx.who.member, at: ctx.now, why: "how it was taken", detail: withHow(each.detail, said) };
+      if (!(await q.readings.revise(next))) throw new Conflict("reading changed meanwhile");
+    }
+    await touch(q, ctx, [reading.bike]);
+    const after = pick(await ownGarage(q, ctx), reading.bike);
+    if (after === null) return refused({ why: "gone" });
+    const judged = after.judged.filter(({ id }) => those.some((each) => each.id === id));
+    return done({ bike: named(after), judged: judged.map((each) => ({ ...each, bike: reading.bike, first: true })) });
+  });
+  return onceHeard(acted);
+}
+
+type Said = { readonly condition: ConditionRead } | { readonly rpm: number } | { readonly pitches: number };
+
+function saidOf(how: How, figure: string): Said | null {
+  if (how !== "rpm" && how !== "pitches") return { condition: how };
+  const value = Number(figure.replace(/[\s,.]/gu, ""));
+  const [least, most] = FIGURES[how];
+  if (!Number.isInteger(value) || value < least || value > most) return null;
+  return how === "rpm" ? { rpm: value } : { pitches: value };
+}
+
+/** Of two conditions that exclude each other the later word holds. */
+const INSTEAD: Partial<Record<ConditionRead, ConditionRead>> = { cold: "warm", warm: "cold", upright: "on the side stand", "on the side stand": "upright" };
+
+function withHow(detail: ReadingDetail | null, said: Said): ReadingDetail {
+  if (!("condition" in said)) return { ...detail, ...said };
+  const others = (detail?.conditions ?? []).filter((each) => each !== said.condition && each !== INSTEAD[said.condition]);
+  return { ...detail, conditions: [...others, said.condition] };
+}
