@@ -24,7 +24,7 @@ import { defectCloses, defectGrade, defectMended, defectNothing, defectShow } fr
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
 import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
 import { pastePlan, takePlan, undoPlanEdit } from "./plan-base.ts";
-import { doneNow, putOffNow, showDue, showReminder, whyNow } from "./reminders.ts";
+import { doneNow, putOffNow, putOffUntil, showDue, showReminder, whyNow } from "./reminders.ts";
 import { sayHowForm, sayHowPress } from "./say-how.ts";
 import { setUp, setUpZone } from "./set-up.ts";
 import { SHEET_HANDLERS } from "./sheet.ts";
@@ -50,6 +50,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "fit-choice": fitChoice,
   done: doneNow,
   "put-off": putOffNow,
+  "put-off-until": putOffUntil,
   "set-up": setUp,
   "set-up-zone": setUpZone,
   "show-reminder": showReminder,

@@ -20,6 +20,7 @@ export const ACTION_NAMES = [
   "fit-choice",
   "done",
   "put-off",
+  "put-off-until",
   "set-up",
   "set-up-zone",
   "show-reminder",
