@@ -217,7 +217,7 @@ export const COMMAND_WORDS = {
     example: "/plan recheck item:slack of the new chain every:200 mi",
   },
   "plan evening": {
-    does: "A wrench evening of the group: what falls due on the bikes brought, the tools it takes, the hours in all.",
+    does: "A group's wrench evening: what falls due on the bikes brought, the tools and the hours in all.",
     options: { until: "What falls due by when: 1 June, in 6 weeks; a month when left out", share: "Show the answer to everyone here" },
     example: "/plan evening until:in 6 weeks share:yes",
   },
