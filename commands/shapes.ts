@@ -102,7 +102,6 @@ export const worn = z.object({
     z.object({ is: z.literal("too few"), readings: z.number().int(), wide: z.boolean() }),
   ]),
   likely: z.object({ on: localDate, from: localDate, to: localDate.nullable() }).nullable(),
-  lastOne: distance.nullable(),
 });
 const fluidPut = z.object({
   ...{ bike: z.string(), nickname: z.string(), inside: z.enum(FLUID_NAMES), added: z.enum(FLUID_NAMES) },

@@ -20,8 +20,6 @@ export type WornPart = {
   readonly wear: Wear;
   /** Where the limit is reached, by the forecast: likely, and the 80 % range; null where either cannot tell. */
   readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
-  /** What the one before went; null when that is not on record. */
-  readonly lastOne: Stretch | null;
 };
 
 /** The kinds of reading that a wear line is drawn through. */
@@ -79,9 +77,18 @@ function wornPart(g: Garaged, { part, place }: { readonly part: WearKind; readon
   const start = sinceNew && since !== undefined && since.ridden !== null ? since.ridden : first.at;
   const readings: WearReading[] = placed.map(({ at, value }) => ({ ridden: road(start, at), value }));
   const wear = wearOf(readings, limit, WEAR_HABITS[part], sinceNew);
-  const before = fitted.at(-2);
-  const lastOne = set === undefined && since?.ridden != null && before?.ridden != null ? between(before.ridden, since.ridden) : null;
-  return { part, place, wear, likely: wear.is === "line" ? datesOf(g, placed.at(-1)?.at ?? start, wear.left) : null, lastOne: isTyre ? lastOne : null };
+  return { part, place, wear, likely: wear.is === "line" ? datesOf(g, placed.at(-1)?.at ?? start, wear.left) : null };
+}
+
+/** What the tyre before the present one went at each end; ends of which that is not on record are left out, and so are bikes whose tyres are swapped. */
+export function lastTyres(g: Garaged): readonly { readonly place: "front" | "rear"; readonly went: Stretch }[] {
+  if (g.facts.fittings.length > 0) return [];
+  return (["front", "rear"] as const).flatMap((place) => {
+    const [before, since] = [undefined, undefined, ...fittings(g, `${place} tread`)].slice(-2);
+    // Of a bike whose history is whole, the first one was on from new.
+    const from = before === undefined ? (g.bike.knownFrom.wholeSinceNew ? (0 as Ridden) : null) : before.ridden;
+    return since?.ridden == null || from === null ? [] : [{ place, went: between(from, since.ridden) }];
+  });
 }
 
 /** When the part was replaced, oldest first. */

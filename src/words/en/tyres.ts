@@ -15,7 +15,6 @@ type Worn = {
   readonly place: string;
   readonly wear: Wear;
   readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
-  readonly lastOne: Stretch | null;
 };
 type Amount = { readonly value: number; readonly unit: UnitId };
 
@@ -52,7 +51,9 @@ export const tyreWords = (p: Printer) => {
       const when = worn.likely === null ? "" : `, likely until ${p.date(worn.likely.on, today)}`;
       return `${name(worn)}: about ${about(likely, unit)} left (${range})${when}; from ${wear.readings} readings.`;
     },
-    lastOne: (worn: Worn, unit: DistanceUnit): string => (worn.lastOne === null ? "" : `The last ${worn.place} lasted ${p.distance(worn.lastOne, { unit })}.`),
+    lasted: ({ place, went }: { readonly place: string; readonly went: Stretch }, unit: DistanceUnit): string =>
+      `The last ${place} tyre lasted ${p.distance(went, { unit })}.`,
+    lookFirst: (): string => "Look before you measure: cracks, cuts, a squared-off middle, plugs. None is noted; write one such as “rear tyre squared off”.",
     /** "Rear tyre: made in week 37 of 2015, 11 years old. Replace it whatever its tread." */
     aged: ({ place, date, months, age }: Aged): string => {
       const years = Math.floor(months / 12);
