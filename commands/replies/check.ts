@@ -4,7 +4,7 @@ import type { Action, Form, Said } from "../../src/chat/reply.ts";
 import { CHECKLISTS, FAULT_GRADES } from "../../src/core/check/checklist.ts";
 import { callsForWork } from "../../src/core/judgement/verdict.ts";
 import type { CheckStep } from "../../src/usecases/check-answer.ts";
-import type { CheckMenu } from "../../src/usecases/check-finish.ts";
+import type { CheckMenu, CheckMine } from "../../src/usecases/check-finish.ts";
 import type { CheckShown, PointShown } from "../../src/usecases/check-view.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { judgedLines } from "./judge.ts";
@@ -204,6 +204,17 @@ function afterwards(step: CheckShown, words: Words): Action[] {
     ...(back === null ? [] : [press("check-state", `${step.bike}.${back}`, labels.riding(step.called))]),
     ...(step.bike === null ? [] : [press("show-due", step.bike, words.readings.labels.due)]),
   ];
+}
+
+/** A platform's message holds so many buttons; whoever has more bikes finds the rest by /check. */
+const MOST_BUTTONS = 20;
+
+/** The speaker's bikes before a list, a button each. */
+export function sayMine({ list, bikes }: CheckMine, words: Words): Said {
+  const { menu } = words.checks;
+  return said([menu.mine(list, bikes.length > MOST_BUTTONS)], {
+    actions: bikes.slice(0, MOST_BUTTONS).map(({ bike, nickname }) => press("check-begin", `${bike}.${list}`, menu.option(nickname, list).slice(0, 80))),
+  });
 }
 
 /** Lists that an owner begins at a bike of theirs. */

@@ -44,6 +44,7 @@ export const ACTION_NAMES = [
   "plan-take",
   "plan-paste",
   "check-begin",
+  "check-mine",
   "check-show",
   "check-answer",
   "check-fault",

@@ -183,6 +183,8 @@ export const checkWords = (p: Printer) => {
       goOn: (called: string, list: ChecklistName): string => `Go on: ${called}, ${LIST_NAMES[list]}`.slice(0, 80),
       show: (called: string, list: ChecklistName): string => `Show ${called}, ${LIST_NAMES[list]}`.slice(0, 80),
       pick: (): string => "Begin a check",
+      mine: (list: ChecklistName, more: boolean): string =>
+        `${capital(LIST_NAMES[list])}: press a bike, and the check comes to you alone.${more ? " The rest: /check." : ""}`,
       option: (nickname: string, list: ChecklistName): string => `${nickname}, ${LIST_NAMES[list]}`.slice(0, 100),
     },
     labels: {
