@@ -9,6 +9,7 @@ import { given } from "../src/usecases/given.ts";
 import { done, type Result } from "../src/usecases/refusals.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayMenu, sayResult, sayStep } from "./replies/check.ts";
+import { drawResult } from "./replies/check-picture.ts";
 import { checkStep, checkMenu as menuShape } from "./replies/check-shapes.ts";
 import { KINDS } from "./shapes.ts";
 
@@ -41,5 +42,6 @@ export const check = define({
     const last = await lastCheck(ctx, given({ bike }));
     return last.is === "refused" ? last : done({ step: last.value, shared: share === true });
   },
+  draw: async (out, words) => ("menu" in out ? [] : drawResult(out.step, words, out.shared)),
   say: (out, words) => ("menu" in out ? sayMenu(out.menu, words) : out.shared ? sayResult(out.step, words, true) : sayStep(out.step, words)),
 });

@@ -92,7 +92,7 @@ export const judged = z.object({
 /** What is left of a part that wears. */
 export const worn = z.object({
   part: z.string(),
-  place: z.string(),
+  place: place,
   wear: z.discriminatedUnion("is", [
     z.object({
       ...{ is: z.literal("line"), readings: z.number().int(), per1000km: z.number(), start: z.number(), now: z.number() },
@@ -102,14 +102,13 @@ export const worn = z.object({
     z.object({ is: z.literal("too few"), readings: z.number().int(), wide: z.boolean() }),
   ]),
   likely: z.object({ on: localDate, from: localDate, to: localDate.nullable() }).nullable(),
-  lastOne: distance.nullable(),
 });
 const fluidPut = z.object({
   ...{ bike: z.string(), nickname: z.string(), inside: z.enum(FLUID_NAMES), added: z.enum(FLUID_NAMES) },
   ...{ worth: z.enum(FLUID_NAMES).nullable(), wet: z.number().nullable() },
 });
 const judgedOn = judged.extend({ bike: z.string(), first: z.boolean() });
-const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "date", "defect", "sure"]) });
+const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "service", "date", "defect", "sure"]) });
 export const question = z.object({
   draft: z.string(),
   rev: z.number().int(),
@@ -119,6 +118,7 @@ export const question = z.object({
   options: z.array(z.string()),
   last: z.object({ figure: z.number(), unit, on: localDate }).nullable(),
   nickname: z.string().nullable(),
+  services: z.array(z.object({ at: z.number(), unit, items: z.number().int() })).optional(),
 });
 
 const bound = z.enum(["at most", "at least"]).nullable();
@@ -333,6 +333,7 @@ export const bikeShown = z.object({
   laidUpSince: localDate.nullable(),
   standing: standing.nullish(),
   pictured: z.boolean().optional(),
+  brought: z.boolean().optional(),
 });
 
 export const groupShown = z.object({

@@ -5,7 +5,7 @@ import { given } from "../src/usecases/given.ts";
 import { type TyreReport, tyresJudged } from "../src/usecases/judge-tyres.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayTyres } from "./replies/tyres.ts";
-import { judged, localDate, tyreMade, unit, worn } from "./shapes.ts";
+import { defect, distance, judged, localDate, tyreMade, unit, worn } from "./shapes.ts";
 
 const aged = z.object({
   ...{ place: z.enum(["front", "rear"]), date: tyreMade, months: z.number().int(), age: z.enum(["within", "look yearly", "replace"]) },
@@ -21,6 +21,8 @@ export const tyreShow = define({
   data: shapeOf<TyreReport>(
     z.object({
       ...{ bike: z.string(), nickname: z.string(), unit, judged: z.array(judged), worn: z.array(worn), aged: z.array(aged) },
+      lasted: z.array(z.object({ place: z.enum(["front", "rear"]), went: distance })),
+      defects: z.array(defect),
       leaks: z.array(
         z.object({ place: z.string(), leak: z.object({ is: z.enum(["sound", "leaks"]), per30days: z.number(), readings: z.number(), days: z.number() }) }),
       ),

@@ -8,7 +8,7 @@ import { ANSWERS } from "../../src/core/check/result.ts";
 import { type BikeShown, changeBike, showBike } from "../../src/usecases/change-bike.ts";
 import { answerPoints, type CheckStep, goTo, measurePoint, notePoint, showCheck } from "../../src/usecases/check-answer.ts";
 import { beginCheck, listNamed } from "../../src/usecases/check-begin.ts";
-import { finishCheck, reopenCheck } from "../../src/usecases/check-finish.ts";
+import { type CheckMine, finishCheck, myBikesFor, reopenCheck } from "../../src/usecases/check-finish.ts";
 import type { PointShown } from "../../src/usecases/check-view.ts";
 import type { Ctx } from "../../src/usecases/context.ts";
 import { given } from "../../src/usecases/given.ts";
@@ -16,8 +16,8 @@ import { done, type Result, refused } from "../../src/usecases/refusals.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { handler, shapeOf } from "../define.ts";
 import { sayChanged } from "../replies/bikes.ts";
-import { faultForm, measureForm, noteForm, sayStep } from "../replies/check.ts";
-import { checkStep } from "../replies/check-shapes.ts";
+import { faultForm, measureForm, noteForm, sayMine, sayStep } from "../replies/check.ts";
+import { checkMine as checkMineShape, checkStep } from "../replies/check-shapes.ts";
 import { said } from "../replies/said.ts";
 import { bikeShown } from "../shapes.ts";
 
@@ -53,6 +53,17 @@ export const checkBegin = handler<CheckStep>({
     const begun = await beginCheck(ctx, { list, bike });
     return begun.is === "refused" ? begun : done({ ...begun.value, logged: null });
   },
+});
+/** In the channel, before the season or at its end: each who presses gets a button for each bike of their own. */
+export const checkMine = handler<CheckMine>({
+  kind: "press",
+  visibility: "private",
+  data: shapeOf<CheckMine>(checkMineShape),
+  run: (ctx, { subject }) => {
+    const list = listNamed(subject);
+    return list === null ? Promise.resolve(refused({ why: "gone" })) : myBikesFor(ctx, list);
+  },
+  say: sayMine,
 });
 export const checkShow = handler<CheckStep>({ ...fresh, kind: "press", run: (ctx, { subject }) => showCheck(ctx, { check: subject }) });
 

@@ -3,6 +3,7 @@
 import type { ActionName } from "../../src/chat/action-names.ts";
 import type { BotHandler } from "../define.ts";
 import { addFirst, fitChoice, fitPart, history, historyUnknown, historyWhole } from "./bike.ts";
+import { workBill, workBillBack } from "./bill.ts";
 import { answerChart, leaveChart, pasteChart, saveChart, showChart, undoChart } from "./chart.ts";
 import {
   checkAnswer,
@@ -10,6 +11,7 @@ import {
   checkFault,
   checkFinish,
   checkMeasure,
+  checkMine,
   checkMore,
   checkNote,
   checkReopen,
@@ -22,7 +24,7 @@ import { defectCloses, defectGrade, defectMended, defectNothing, defectShow } fr
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
 import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
 import { pastePlan, takePlan, undoPlanEdit } from "./plan-base.ts";
-import { doneNow, putOffNow, showDue, showReminder, whyNow } from "./reminders.ts";
+import { doneNow, putOffNow, putOffUntil, showDue, showReminder, whyNow } from "./reminders.ts";
 import { sayHowForm, sayHowPress } from "./say-how.ts";
 import { setUp, setUpZone } from "./set-up.ts";
 import { SHEET_HANDLERS } from "./sheet.ts";
@@ -48,6 +50,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "fit-choice": fitChoice,
   done: doneNow,
   "put-off": putOffNow,
+  "put-off-until": putOffUntil,
   "set-up": setUp,
   "set-up-zone": setUpZone,
   "show-reminder": showReminder,
@@ -71,6 +74,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "plan-take": takePlan,
   "plan-paste": pastePlan,
   "check-begin": checkBegin,
+  "check-mine": checkMine,
   "check-show": checkShow,
   "check-answer": checkAnswer,
   "check-fault": checkFault,
@@ -89,4 +93,6 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "defect-mended": defectMended,
   "defect-closes": defectCloses,
   ...SHEET_HANDLERS,
+  "work-bill": workBill,
+  "work-bill-back": workBillBack,
 };

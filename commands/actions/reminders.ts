@@ -2,18 +2,21 @@
 
 import { z } from "zod";
 import { reminderActions } from "../../src/chat/reminder-actions.ts";
+import type { Said } from "../../src/chat/reply.ts";
 import type { BikeId } from "../../src/core/ids.ts";
 import { type DueReport, whatIsDueOn } from "../../src/usecases/due.ts";
 import { given } from "../../src/usecases/given.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
 import { PUT_OFF_UNTIL, type PutOffDone, putOff } from "../../src/usecases/put-off.ts";
 import { recordItems } from "../../src/usecases/record-work.ts";
-import { refused } from "../../src/usecases/refusals.ts";
-import { type ReminderShown, remindedItems, type WhyTold, whatWasTold, whyTold } from "../../src/usecases/reminded.ts";
+import { type Result, refused } from "../../src/usecases/refusals.ts";
+import { type Reminded, type ReminderShown, remindedItems, type WhyTold, whatWasTold, whyTold } from "../../src/usecases/reminded.ts";
+import type { Words } from "../../src/words/en/english.ts";
+import { ANOTHER } from "../../src/words/en/reminders.ts";
 import { handler, shapeOf } from "../define.ts";
 import { sayDue } from "../replies/due.ts";
 import { sayOutcome } from "../replies/message.ts";
-import { press, said } from "../replies/said.ts";
+import { formButton, press, said } from "../replies/said.ts";
 import { dueReport, localDate, messageOutcome, unit } from "../shapes.ts";
 
 export const showDue = handler<DueReport>({
@@ -55,11 +58,13 @@ export const doneNow = handler<MessageOutcome>({
   run: async (ctx, { subject, fields }) => {
     const told = await remindedItems(ctx, { subject });
     if (told.is === "refused") return told;
-    const { bike, items } = told.value;
-    const what = fields["more"]?.trim() || (fields["what"]?.trim() ?? "");
-    const chosen = items.length === 1 || what === "all" ? items : items.filter((item) => item === what);
-    if (chosen.length === 0) return refused({ why: "option", option: "what", problem: "not a choice", choices: told.value.named.map(({ name }) => name) });
-    return recordItems(ctx, { bike, items: chosen, ...given({ on: fields["on"], at: fields["at"], by: fields["by"]?.trim() || undefined }) });
+    const items = chosenOf(told.value, fields["more"]?.trim() || (fields["what"]?.trim() ?? ""));
+    if (items.is === "refused") return items;
+    return recordItems(ctx, {
+      bike: told.value.bike,
+      items: items.value,
+      ...given({ on: fields["on"], at: fields["at"], by: fields["by"]?.trim() || undefined }),
+    });
   },
   say: sayOutcome,
 });
@@ -77,22 +82,65 @@ export const whyNow = handler<WhyTold>({
   run: (ctx, { subject }) => whyTold(ctx, subject),
   say: ({ why, digest }, words) => said(digest === null ? words.reminders.why(why) : words.digest.why(digest)),
 });
-export const putOffNow = handler<PutOffDone>({
+const putOffDone = z.object({
+  ...{ bike: z.string(), nickname: z.string(), items: z.array(z.string()), until: localDate },
+  figure: z.object({ at: z.number(), unit }).nullable(),
+});
+/** The list's last choice asks for a day or a figure by a form. */
+type Asked = { readonly asks: string; readonly nickname: string; readonly named: Reminded["named"] };
+
+export const putOffNow = handler<PutOffDone | Asked>({
   kind: "pick",
   visibility: "private",
-  data: shapeOf<PutOffDone>(
-    z.object({ bike: z.string(), nickname: z.string(), items: z.array(z.string()), until: localDate, figure: z.object({ at: z.number(), unit }).nullable() }),
+  data: shapeOf<PutOffDone | Asked>(
+    z.union([putOffDone, z.object({ asks: z.string(), nickname: z.string(), named: z.array(z.object({ item: z.string(), name: z.string() })) })]),
   ),
   run: async (ctx, { subject, values }) => {
     const told = await remindedItems(ctx, { subject });
     if (told.is === "refused") return told;
+    const { nickname, named } = told.value;
+    if (values[0] === ANOTHER) return { is: "done", value: { asks: subject, nickname, named } };
     const until = PUT_OFF_UNTIL.find((each) => each === values[0]);
     return until === undefined
       ? refused({ why: "option", option: "until", problem: "not a choice", choices: PUT_OFF_UNTIL })
       : putOff(ctx, { ...told.value, until });
   },
   say: (put, words) =>
-    said([words.reminders.putOff(put.nickname, put.items, put.until, put.figure)], {
-      actions: [press("show-due", put.bike, words.reminders.dueTitle(put.nickname))],
-    }),
+    "asks" in put
+      ? said([words.reminders.untilWhen(put.nickname)], {
+          actions: [formButton("put-off-until", put.asks, words.reminders.untilButton, words.reminders.putOffForm(put.nickname, put.named))],
+        })
+      : sayPutOff(put, words),
 });
+
+/** Until a day or a figure of one's own; the items are those of the reminder, or one of them. */
+export const putOffUntil = handler<PutOffDone>({
+  kind: "form",
+  open: async (ctx, { subject }, words) => {
+    const told = await remindedItems(ctx, { subject });
+    return told.is === "refused" ? told : { is: "done", value: words.reminders.putOffForm(told.value.nickname, told.value.named) };
+  },
+  visibility: "private",
+  data: shapeOf<PutOffDone>(putOffDone),
+  run: async (ctx, { subject, fields }) => {
+    const told = await remindedItems(ctx, { subject });
+    if (told.is === "refused") return told;
+    const items = chosenOf(told.value, fields["what"]?.trim() ?? "");
+    return items.is === "refused" ? items : putOff(ctx, { bike: told.value.bike, items: items.value, until: { typed: fields["until"] ?? "" } });
+  },
+  say: sayPutOff,
+});
+
+function sayPutOff(put: PutOffDone, words: Words): Said {
+  return said([words.reminders.putOff(put.nickname, put.items, put.until, put.figure)], {
+    actions: [press("show-due", put.bike, words.reminders.dueTitle(put.nickname))],
+  });
+}
+
+/** What was chosen of the things told; all, where it was one thing. */
+function chosenOf({ items, named }: Reminded, what: string): Result<Reminded["items"]> {
+  const chosen = items.length === 1 || what === "all" ? items : items.filter((item) => item === what);
+  return chosen.length > 0
+    ? { is: "done", value: chosen }
+    : refused({ why: "option", option: "what", problem: "not a choice", choices: named.map(({ name }) => name) });
+}

@@ -56,8 +56,10 @@ const checkShown = z.object({
   bikeState: z.enum(["riding", "laid up", "other"]).nullable(),
 });
 export const checkStep = checkShown.extend({ logged: messageOutcome.nullable() });
+const ownBikes = z.array(z.object({ bike: z.string(), nickname: z.string(), laidUp: z.boolean() }));
+export const checkMine = z.object({ list: z.enum(CHECKLISTS), bikes: ownBikes });
 export const checkMenu = z.object({
   open: z.array(checkShown),
   finished: z.array(checkShown),
-  bikes: z.array(z.object({ bike: z.string(), nickname: z.string(), laidUp: z.boolean() })),
+  bikes: ownBikes,
 });

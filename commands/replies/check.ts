@@ -4,14 +4,14 @@ import type { Action, Form, Said } from "../../src/chat/reply.ts";
 import { CHECKLISTS, FAULT_GRADES } from "../../src/core/check/checklist.ts";
 import { callsForWork } from "../../src/core/judgement/verdict.ts";
 import type { CheckStep } from "../../src/usecases/check-answer.ts";
-import type { CheckMenu } from "../../src/usecases/check-finish.ts";
+import type { CheckMenu, CheckMine } from "../../src/usecases/check-finish.ts";
 import type { CheckShown, PointShown } from "../../src/usecases/check-view.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { judgedLines } from "./judge.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
 
-const isLooked = ({ answer }: PointShown): boolean => answer !== null && answer !== "later";
-const pointsOf = (shown: CheckShown): readonly PointShown[] => shown.sections.flatMap((section) => section.points);
+export const isLooked = ({ answer }: PointShown): boolean => answer !== null && answer !== "later";
+export const pointsOf = (shown: CheckShown): readonly PointShown[] => shown.sections.flatMap((section) => section.points);
 
 export function sayStep(step: CheckStep, words: Words): Said {
   if (step.state === "left") return said([words.checks.putAway(step.called, step.list)]);
@@ -148,19 +148,17 @@ export function sayResult(step: CheckShown, words: Words, shared = false): Said 
   const of = (keys: readonly string[]): PointShown[] => all.filter(({ key }) => keys.includes(key));
   const [stop, watch, left] = [of(result.stop), of(result.watch), of(result.left)];
   const lines = [checks.when(step.finishedOn ?? step.begunOn, words.today)];
-  const stops = stop.length + step.standing.filter(({ grade }) => grade === "do not ride").length;
+  const stops = stopsOf(step);
   if (shared && stops > 0) lines.push(checks.inGroup(stops));
   else {
-    lines.push(checks.says(step.called, result, step.standing.filter(({ grade }) => grade === "do not ride").length));
+    lines.push(checks.says(step.called, result, stood(step)));
     lines.push(...stop.flatMap((point) => [checks.stop(point), ...failed(point, words)]));
     if (!shared && step.standing.length > 0) lines.push(checks.standing(), ...step.standing.map(checks.stood));
   }
   if (!shared && result.vitalLeft.length > 0) lines.push(checks.vitalLeft(of(result.vitalLeft.map(({ key }) => key)).map(checks.name)));
   lines.push(checks.looked(result, left.map(checks.name)));
   if (watch.length > 0) lines.push(checks.watch(), ...watch.flatMap((point) => [checks.stop(point), ...failed(point, words)]));
-  // What was measured where the bike is not to be ridden on it would name it.
-  const told = shared ? all.filter((point) => !stop.includes(point)) : all;
-  const measured = [...new Map(told.flatMap((point) => point.measured).map((reading) => [reading.id, reading])).values()];
+  const measured = measuredIn(step, shared);
   if (measured.length > 0) lines.push(checks.wasMeasured(measured.map(words.readings.reading)));
   const figures = all.flatMap((point) => (point.figures === null ? [] : [`${checks.name(point)} ${point.figures}`]));
   if (figures.length > 0) lines.push(checks.wasMeasured(figures));
@@ -173,8 +171,19 @@ export function sayResult(step: CheckShown, words: Words, shared = false): Said 
   });
   if (!shared && notes.length > 0) lines.push(checks.notesTitle(), ...checks.notes(notes));
   lines.push(checks.noCertificate());
+  if (!shared && step.bike !== null) lines.push(checks.shareHow(step.called));
   const caution = shared ? null : words.caution(stop.find((point) => point.caution !== null)?.caution ?? null);
   return said(lines, { title: checks.title(step.called, step.list), caution, actions: shared ? [] : afterwards(step, words) });
+}
+
+/** How many defects from before are not to be ridden on, and how many with those found now. */
+export const stood = ({ standing }: CheckShown): number => standing.filter(({ grade }) => grade === "do not ride").length;
+export const stopsOf = (step: CheckShown): number => step.result.stop.length + stood(step);
+
+/** Each reading of a run once. Where others read it, what was measured on a point that stops the ride would name it. */
+export function measuredIn(step: CheckShown, shared: boolean): PointShown["measured"] {
+  const told = pointsOf(step).filter(({ key }) => !shared || !step.result.stop.includes(key));
+  return [...new Map(told.flatMap((point) => point.measured).map((reading) => [reading.id, reading])).values()];
 }
 
 /** The verdicts that a point failed by. */
@@ -195,6 +204,17 @@ function afterwards(step: CheckShown, words: Words): Action[] {
     ...(back === null ? [] : [press("check-state", `${step.bike}.${back}`, labels.riding(step.called))]),
     ...(step.bike === null ? [] : [press("show-due", step.bike, words.readings.labels.due)]),
   ];
+}
+
+/** A platform's message holds so many buttons; whoever has more bikes finds the rest by /check. */
+const MOST_BUTTONS = 20;
+
+/** The speaker's bikes before a list, a button each. */
+export function sayMine({ list, bikes }: CheckMine, words: Words): Said {
+  const { menu } = words.checks;
+  return said([menu.mine(list, bikes.length > MOST_BUTTONS)], {
+    actions: bikes.slice(0, MOST_BUTTONS).map(({ bike, nickname }) => press("check-begin", `${bike}.${list}`, menu.option(nickname, list).slice(0, 80))),
+  });
 }
 
 /** Lists that an owner begins at a bike of theirs. */

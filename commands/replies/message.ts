@@ -10,6 +10,7 @@ import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
 import type { Question } from "../../src/usecases/question.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { firstBike } from "./added.ts";
+import { notDoneLists } from "./bill.ts";
 import { sayConversion } from "./conversion.ts";
 import { defectActions, showEach } from "./defects.ts";
 import { cautionOfJudged, judgedLines } from "./judge.ts";
@@ -147,6 +148,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
     ...(defect === undefined ? [] : others.length === 0 ? defectActions(defect, words) : showEach(outcome.defects, words)),
     ...outcome.mayClose.map((each) => press("defect-closes", `${each.defect.id}.${each.work}`, words.defects.labels.closes(each.defect.words))),
     press("undo", outcome.source, words.readings.labels.undo),
+    ...notDoneLists(outcome.work, words),
     ...lackingActions(
       (outcome.judged ?? []).filter(({ first, judgement }) => first || needsSaying(judgement)),
       outcome.bikes,
@@ -170,14 +172,19 @@ const beside = (reading: Logged["readings"][number], outcome: Logged): boolean =
 export function sayQuestion(question: Question, words: Words): Said {
   const { intent, gap } = question;
   const about = intent.do === "log reading" ? words.readings.about(intent) : words.readings.aboutWork(intent.words, intent.odometer?.typed.text ?? null);
-  const ask = words.readings.ask(
-    gap,
-    gap.need === "item" && intent.do === "record work" ? intent.words : intent.do === "log reading" ? intent.typed.text : question.typed,
-    about,
-    question.nickname,
-    question.last === null ? null : { ...question.last, on: question.last.on as typeof words.today },
-    words.today,
-  );
+  const ask =
+    gap.need === "date" && gap.options.length === 0 && intent.do === "record work"
+      ? words.readings.askWhen(gap.typed, question.nickname)
+      : gap.need === "service"
+        ? words.readings.askService(question.typed, question.nickname, gap, question.services ?? [])
+        : words.readings.ask(
+            gap,
+            gap.need === "item" && intent.do === "record work" ? intent.words : intent.do === "log reading" ? intent.typed.text : question.typed,
+            about,
+            question.nickname,
+            question.last === null ? null : { ...question.last, on: question.last.on as typeof words.today },
+            words.today,
+          );
   return said([ask, words.readings.held()], {
     actions: [...answers(question, words), retype(question, words), press("let-go", question.draft, words.readings.labels.letGo, question.rev)],
   });
@@ -205,6 +212,11 @@ function answers(question: Question, words: Words): Action[] {
       default:
         return [];
     }
+  }
+  if (gap.need === "service") {
+    const services = question.services ?? [];
+    const only = services.length === 1 && services[0]?.at === Math.round(gap.figure);
+    return services.map((service, n) => press("answer", `${draft}.${n}`, words.readings.service(service, only), rev));
   }
   if (gap.need === "defect") return [press("answer", `${draft}.yes`, words.defects.labels.note, rev)];
   const named = question.options.map((given, n) => ({ value: String(n), label: words.readings.option(gap, n, given) }));

@@ -6,6 +6,7 @@ import type { JobShown, JobWorked } from "../../src/usecases/jobs.ts";
 import type { SheetEvening, SheetShown, SheetStep } from "../../src/usecases/sheet.ts";
 import { csvOf } from "../../src/words/csv.ts";
 import type { Words } from "../../src/words/en/english.ts";
+import { billLists } from "./bill.ts";
 import { sayOutcome } from "./message.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
 
@@ -173,15 +174,6 @@ export function sayWorked({ outcome, job }: JobWorked, words: Words): Said {
   if (outcome.is !== "logged") return first;
   const rest = sayJob(job, words);
   const bill = outcome.work.filter((record) => record.items.length > 1);
-  const actions = bill.map((record) => ({
-    ...pickOne(
-      "sheet-bill",
-      `${job.job}/${record.id}`,
-      words.sheet.labels.bill,
-      record.items.map(({ item, called }) => ({ value: item, label: called })).slice(0, 25),
-      record.rev,
-    ),
-    max: Math.min(record.items.length, 25),
-  }));
+  const actions = bill.flatMap((record) => billLists("sheet-bill", `${job.job}/${record.id}`, record, words.sheet.labels.bill));
   return { ...rest, lines: [...first.lines, "", ...rest.lines], actions: [...first.actions.slice(0, 1), ...actions, ...rest.actions] };
 }

@@ -9,21 +9,25 @@ import { cautionOfJudged, judgedLines } from "./judge.ts";
 import { said } from "./said.ts";
 
 export function sayTyres(report: TyreReport, words: Words): Said {
-  const { nickname, judged, worn, leaks, aged, unit } = report;
-  if (judged.length + aged.length === 0) return said([words.tyres.heading(nickname), words.tyres.nothing()]);
+  const { nickname, judged, worn, lasted, defects, leaks, aged, unit } = report;
+  const found = defects.map((defect) => `- ${words.defects.due(defect, words.today)}`);
+  const last = lasted.map((each) => `- ${words.tyres.lasted(each, unit)}`);
+  if (judged.length + aged.length + worn.length === 0)
+    return said([words.tyres.heading(nickname), ...found, ...last, words.tyres.nothing()], { caution: found.length > 0 ? words.caution("tyres") : null });
   const shown = judged.find(({ kind }) => kind === "cold pressure")?.unit;
   return said(
     [
       words.tyres.heading(nickname),
+      // How they are goes before how deep they are.
+      ...(found.length > 0 ? found : [words.tyres.lookFirst()]),
       ...judgedLines(judged, words).map((line) => `- ${line}`),
       ...aged.map((tyre) => `- ${words.tyres.aged(tyre)}`),
       ...wearLines(worn, unit, words).map((line) => `- ${line}`),
+      ...last,
       ...leaks.map(({ place, leak }) => `- ${words.tyres.leak(place, leak, shown === undefined || shown === "level" ? "kPa" : shown)}`),
     ],
-    { caution: cautionOfJudged(judged, words) ?? (aged.some(({ age }) => age !== "within") ? words.caution("tyres") : null) },
+    { caution: cautionOfJudged(judged, words) ?? (found.length > 0 || aged.some(({ age }) => age !== "within") ? words.caution("tyres") : null) },
   );
 }
 
-/** What is left of each part, and of a tyre what the one before went. */
-export const wearLines = (worn: readonly WornPart[], unit: DistanceUnit, words: Words): string[] =>
-  worn.map((each) => [words.tyres.left(each, unit, words.today), words.tyres.lastOne(each, unit)].filter((part) => part !== "").join(" "));
+const wearLines = (worn: readonly WornPart[], unit: DistanceUnit, words: Words): string[] => worn.map((each) => words.tyres.left(each, unit, words.today));

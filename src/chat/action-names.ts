@@ -20,6 +20,7 @@ export const ACTION_NAMES = [
   "fit-choice",
   "done",
   "put-off",
+  "put-off-until",
   "set-up",
   "set-up-zone",
   "show-reminder",
@@ -43,6 +44,7 @@ export const ACTION_NAMES = [
   "plan-take",
   "plan-paste",
   "check-begin",
+  "check-mine",
   "check-show",
   "check-answer",
   "check-fault",
@@ -72,6 +74,8 @@ export const ACTION_NAMES = [
   "sheet-shop",
   "sheet-bill",
   "sheet-bill-back",
+  "work-bill",
+  "work-bill-back",
 ] as const;
 export type ActionName = (typeof ACTION_NAMES)[number];
 

@@ -28,7 +28,7 @@ export type Refusal =
   /** All the bikes are sold or retired. */
   | { readonly why: "all gone"; readonly bikes: readonly string[] }
   /** How far to look ahead. */
-  | { readonly why: "not ahead"; readonly typed: string; readonly because: "not read" | "past" | "too far" | "no reading" }
+  | { readonly why: "not ahead"; readonly typed: string; readonly because: "over a year" | "not read" | "past" | "too far" | "no reading" }
   | { readonly why: "not an interval"; readonly typed: string }
   | { readonly why: "not a cost"; readonly typed: string }
   /** Sets of tyres: what is wrong with the one named. */

@@ -44,7 +44,8 @@ const numberAt = (layout: Layout, at: number): NumberToken | null => {
   return token?.is === "number" ? token : null;
 };
 
-function shopSaid(layout: Layout, at: readonly number[], used: Set<number>): string | null {
+/** Who works on bikes for others, named as the one who did it. Marks the word as accounted for. */
+export function shopSaid(layout: Layout, at: readonly number[], used: Set<number>): string | null {
   const { details } = layout.known.vocabulary;
   for (const each of at) {
     const word = wordAt(layout.tokens, each);
@@ -112,7 +113,7 @@ function fluidsSaid(layout: Layout, at: readonly number[], intent: RecordWork, u
 }
 
 /** An amount beside a sign or word of money; else a bare figure with two decimals, or any bare figure that ends the message where a shop did it. */
-function costSaid(layout: Layout, at: readonly number[], byShop: boolean, used: Set<number>): Cost | null {
+export function costSaid(layout: Layout, at: readonly number[], byShop: boolean, used: Set<number>): Cost | null {
   const { currencies } = layout.known.vocabulary.details;
   for (const each of at) {
     const token = numberAt(layout, each);

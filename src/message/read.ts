@@ -16,6 +16,7 @@ import { headingFor } from "./measured-said.ts";
 import { withMended } from "./mended.ts";
 import { readingsSaid } from "./readings-said.ts";
 import { foldWord, ownWords, scan } from "./scan.ts";
+import { serviceSaid } from "./service-said.ts";
 import { workSaid } from "./work-said.ts";
 
 /** Longer messages are answered, not read. */
@@ -51,6 +52,11 @@ export function read(text: string, of: Known): Meant {
   let heard = false;
   let heading: readonly ReadingKind[] = [];
   for (const clause of layout.clauses) {
+    const service = serviceSaid(layout, clause);
+    if (service !== null) {
+      intents.push(service.intent, ...readingsSaid(layout, clause, service.used, []));
+      continue;
+    }
     const wrong = defectsSaid(layout, clause);
     const { work, readings: measured } = withDetails(layout, clause, withMended(layout, clause, withJoints(layout, clause, workSaid(layout, clause))));
     heard ||= work.heard;

@@ -200,7 +200,8 @@ function standsFree(layout: Layout, phrase: ItemPhrase, part: Part): boolean {
   return (before < part.from || mayStandBeside(layout, before)) && (after > part.to || mayStandBeside(layout, after));
 }
 
-function mayStandBeside(layout: Layout, at: number): boolean {
+/** A word that changes nothing about the job beside it, and whatever is no word. */
+export function mayStandBeside(layout: Layout, at: number): boolean {
   const token = layout.tokens[at];
   if (token === undefined || token.is !== "word" || layout.taken.has(at)) return true;
   const word = token.folded;

@@ -92,5 +92,11 @@ export async function drawDigest(
 
 const digestReply = (delivery: string, digest: NonNullable<Awaited<ReturnType<typeof digestOf>>>, words: Words): Reply => ({
   ...{ title: words.digest.title, lines: words.digest.lines(digest), caution: null, files: [], visibility: "shared", data: { delivery, digest } },
-  actions: [{ id: actionId("remind-why", delivery), label: words.reminders.whyButton, kind: "press" }],
+  actions: [
+    // Whoever presses it sees their own bikes, alone.
+    ...(digest.season?.list == null
+      ? []
+      : [{ id: actionId("check-mine", digest.season.list), label: words.digest.mine(digest.season.list), kind: "press" } as const]),
+    { id: actionId("remind-why", delivery), label: words.reminders.whyButton, kind: "press" },
+  ],
 });

@@ -70,6 +70,8 @@ export const DEFECTS = {
   puncture: { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "plugged tyre": { system: "wheels and tyres", usual: "watch", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "damaged tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
+  "cracked tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
+  "squared-off tyre": { system: "wheels and tyres", usual: "watch", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "wheel bearing": { system: "wheels and tyres", usual: "do not ride", caution: "lifting", mends: ["wheel-bearings.inspect"], source: PRACTICE },
   spoke: { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["spokes.check"], source: PRACTICE },
   "damaged wheel": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
@@ -120,3 +122,6 @@ export type DefectKind = keyof typeof DEFECTS;
 
 /** The row of a kind; null for a kind that is not, or no longer, in the table. */
 export const defectRow = (kind: string | null): DefectRow | null => (kind === null ? null : ((DEFECTS as Readonly<Record<string, DefectRow>>)[kind] ?? null));
+
+/** What a tyre can be found with whatever its depth: told before it. */
+export const TYRE_CONDITION: readonly DefectKind[] = ["puncture", "plugged tyre", "damaged tyre", "cracked tyre", "squared-off tyre"];

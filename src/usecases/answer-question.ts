@@ -7,11 +7,13 @@ import { kindRow, type Level, type ReadingKind } from "../core/reading/kinds.ts"
 import type { Vocabulary } from "../core/reading/vocabulary.ts";
 import type { Draft } from "../store/drafts.ts";
 import type { Repos } from "../store/store.ts";
+import { NOT_ITEMISED } from "./bill.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type Garaged, without } from "./garage.ts";
 import { logged } from "./log-set.ts";
 import type { Heard, MessageOutcome } from "./message-outcome.ts";
 import { questionOf } from "./question.ts";
+import { servicesNamed } from "./services.ts";
 import { heldAgainst } from "./settle.ts";
 
 /** A short plain reply to a question: the name of one of its options. Said by itself it answers the one question that it fits; where it fits several, the question is put again. */
@@ -128,6 +130,13 @@ function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[])
     case "item": {
       const item = gap.options[n];
       return intent.do === "record work" && item !== undefined ? { ...intent, items: [item], gaps: rest } : intent;
+    }
+    case "service": {
+      const g = all.find((each) => each.bike.id === intent.bike);
+      const service = g === undefined ? undefined : servicesNamed(g, gap)[n];
+      if (intent.do !== "record work" || service === undefined) return intent;
+      // Of a shop's bill nothing more is known than that it was this service.
+      return { ...intent, items: service.items, gaps: rest, ...(intent.detail?.by == null ? {} : { note: NOT_ITEMISED }) };
     }
     case "date": {
       const on = gap.options[n];

@@ -19,7 +19,7 @@ export function chargeDay(g: Pick<Garaged, "bike" | "layUps" | "work">, taken: r
   const began = g.layUps.find(({ to }) => to === null)?.from;
   if (g.bike.state !== "laid up" || began === undefined || battery === "none") return null;
   // Work on the battery since then: it was charged, or is another.
-  const since = g.work.reduce((day, { on, items }) => (on.from > day && items.some(({ item }) => item.startsWith("battery.")) ? on.from : day), began);
+  const since = g.work.reduce((day, { on, items }) => (on.from > day && items.some(({ item }) => OF_BATTERY.has(item)) ? on.from : day), began);
   const lithium = battery === "lithium";
   const volts = taken
     .filter(({ kind, on }) => kind === "battery voltage" && on >= since)
@@ -34,5 +34,6 @@ export function chargeDay(g: Pick<Garaged, "bike" | "layUps" | "work">, taken: r
   return day === null ? null : { on: addDays(since, day), readings: stood.length, lithium };
 }
 
+const OF_BATTERY: ReadonlySet<string> = new Set(["battery.test", "battery-acid.top-up"]);
 /** Below this it is a battery of 6 V, or none that holds any charge. */
 const SIX_VOLTS = 8;

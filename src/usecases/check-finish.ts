@@ -1,5 +1,6 @@
 // Finishing a check: what was good is recorded into the plan, in one transaction that can be undone; opening it again takes that back.
 
+import type { ChecklistName } from "../core/check/checklist.ts";
 import type { ItemKey } from "../core/ids.ts";
 import type { WorkAction } from "../core/plan/plan.ts";
 import { TENTHS_OF_MM } from "../core/quantity/distance.ts";
@@ -13,7 +14,7 @@ import { type CheckShown, checkShown, rowOf } from "./check-view.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { withdrawAll } from "./corrections.ts";
 import { figureOfLast, type Garaged, itemOf, pick } from "./garage.ts";
-import { ownGarage } from "./own-garage.ts";
+import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { save, touch } from "./settle.ts";
 import { whichBike } from "./which-bike.ts";
@@ -98,6 +99,23 @@ export type CheckMenu = {
   readonly bikes: readonly { readonly bike: string; readonly nickname: string; readonly laidUp: boolean }[];
 };
 
+/** A member's own bikes before a list. */
+export type CheckMine = { readonly list: ChecklistName; readonly bikes: CheckMenu["bikes"] };
+
+/** The speaker's bikes that a list is for: what is laid up is brought out, what is ridden is put away. */
+export async function myBikesFor(ctx: Ctx, list: ChecklistName): Promise<Result<CheckMine>> {
+  return ctx.store.read(async (q) => {
+    const all = await ownGarage(q, ctx);
+    if (all.length === 0) return noneLeft(q, ctx);
+    const wanted = list === "out of storage" ? "laid up" : "riding";
+    // Who never says when a bike is put away checks it all the same.
+    const fitting = all.filter(({ bike }) => bike.state === wanted);
+    return done({ list, bikes: (fitting.length === 0 ? all : fitting).map(onMenu) });
+  });
+}
+
+const onMenu = ({ bike }: Garaged): CheckMenu["bikes"][number] => ({ bike: bike.id, nickname: bike.nickname, laidUp: bike.state === "laid up" });
+
 const MOST = 5;
 
 export async function checkMenu(ctx: Ctx): Promise<Result<CheckMenu>> {
@@ -112,7 +130,7 @@ export async function checkMenu(ctx: Ctx): Promise<Result<CheckMenu>> {
     return done({
       open: await shown(await q.checks.openOf(ctx.who.member)),
       finished: await shown(await q.checks.finishedOf(ctx.who.member, MOST)),
-      bikes: all.map((g) => ({ bike: g.bike.id, nickname: g.bike.nickname, laidUp: g.bike.state === "laid up" })),
+      bikes: all.map(onMenu),
     });
   });
 }

@@ -14,6 +14,7 @@ import type { Job } from "../store/jobs.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { keepMember } from "./add-bike.ts";
+import { type Billed, NOT_ITEMISED, putBack, takenOut } from "./bill.ts";
 import type { Ctx } from "./context.ts";
 import { type DueBike, dueBike } from "./due.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
@@ -22,7 +23,6 @@ import type { MessageOutcome } from "./message-outcome.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { dateTyped, dialTyped, itemsNamed } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
-import { touch } from "./settle.ts";
 import { arrangedOf, pointOf } from "./sheet.ts";
 import { usualOutcome, valuesSaid } from "./values-said.ts";
 import { whichBike } from "./which-bike.ts";
@@ -164,48 +164,31 @@ export const reopenJob = (ctx: Ctx, input: { readonly job: string }): Promise<Re
 export const leaveJob = (ctx: Ctx, input: { readonly job: string }): Promise<Result<JobShown>> =>
   changing(ctx, input.job, ["open"], (job) => ({ ...job, state: "left", endedAt: ctx.now }));
 
-/** Takes items out of a record that says more than was done: what was not on the bill. The record is amended, never erased. */
-export async function notOnTheBill(
-  ctx: Ctx,
-  input: { readonly job: string; readonly record: string; readonly rev: number; readonly items: readonly string[] },
-): Promise<Result<JobShown>> {
-  return amending(ctx, input, (record) => record.items.filter(({ item }) => !input.items.includes(item)), "not on the bill");
-}
+/** Takes what was not on the bill out of a record, and shows the job. */
+export const notOnTheBill = (ctx: Ctx, input: Billed & { readonly job: string; readonly items: readonly string[] }): Promise<Result<JobShown>> =>
+  amending(ctx, input, (q, all) => takenOut(q, ctx, all, input));
 
 /** Puts back what the last amendment of a record took out. */
-export async function backOnTheBill(ctx: Ctx, input: { readonly job: string; readonly record: string; readonly rev: number }): Promise<Result<JobShown>> {
-  return amending(ctx, input, async (_record, q) => (await q.work.atRev(input.record, input.rev - 1))?.items ?? [], "put back");
-}
+export const backOnTheBill = (ctx: Ctx, input: Billed & { readonly job: string }): Promise<Result<JobShown>> =>
+  amending(ctx, input, (q, all) => putBack(q, ctx, all, input));
 
 async function amending(
   ctx: Ctx,
-  input: { readonly job: string; readonly record: string; readonly rev: number },
-  itemsOf: (record: WorkRecord, q: Repos) => WorkRecord["items"] | Promise<WorkRecord["items"]>,
-  why: string,
+  input: { readonly job: string },
+  work: (q: Repos, all: readonly Garaged[]) => Promise<Result<{ readonly after: WorkRecord }>>,
 ): Promise<Result<JobShown>> {
   return acting(ctx, async (q, all) => {
     const found = await jobOf(q, all, input);
     if (found.is === "refused") return found;
-    const record = await q.work.byId(input.record);
-    if (record === null || record.state === "withdrawn") return refused({ why: "gone" });
-    if (record.bike !== found.value.g.bike.id) return refused({ why: "not yours" });
-    if (record.rev !== input.rev) return refused({ why: "changed meanwhile" });
-    const items = await itemsOf(record, q);
-    if (items.length === record.items.length) return refused({ why: "nothing to change" });
-    // Nothing left of it: it was not done at all.
-    const next: WorkRecord = { ...record, rev: record.rev + 1, by: ctx.who.member, at: ctx.now, why };
-    const written = items.length === 0 ? { ...next, state: "withdrawn" as const } : { ...next, items };
-    if (!(await q.work.revise(written))) throw new Conflict("work changed meanwhile");
-    await touch(q, ctx, [record.bike]);
-    const g = pick(await ownGarage(q, ctx), record.bike);
+    const amended = await work(q, all);
+    if (amended.is === "refused") return amended;
+    if (amended.value.after.bike !== found.value.g.bike.id) throw new Error("a record of another bike than the job's");
+    const g = pick(await ownGarage(q, ctx), found.value.g.bike.id);
     return g === null ? refused({ why: "gone" }) : done(shownOf(ctx, g, found.value.job));
   });
 }
 
 type Work = Pick<TickInput, "outcome" | "found" | "left" | "at" | "on" | "note"> & { readonly doneBy?: string; readonly cost?: string };
-
-/** What stands with a record of all that was on a sheet, of which the bill says no more. */
-const NOT_ITEMISED = "not itemised";
 
 async function worked(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, job: Job, items: readonly ItemKey[], input: Work): Promise<Result<JobWorked>> {
   if (job.state !== "open") return refused({ why: "job ended" });

@@ -11,13 +11,15 @@ import { readTyreDate, type TyreDate } from "../core/tyre/date-code.ts";
 import { type Leak, leakOf } from "../core/tyre/leak.ts";
 import { builtAlike, readMarking, type TyreMarking } from "../core/tyre/marking.ts";
 import { setIndoors } from "../core/tyre/pressure.ts";
+import { TYRE_CONDITION } from "../trade/defects.ts";
 import { LEAK_RULE, LOAD_KILOGRAMS, SPEED_KMH } from "../trade/tyres.ts";
 import { type Ctx, todayOf } from "./context.ts";
+import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { ageWord, monthsOld, type TyreAged, tyresAged } from "./fitted.ts";
 import type { Judged } from "./judge.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result, refused } from "./refusals.ts";
-import { WORN_KINDS, type WornPart, wornParts } from "./wear.ts";
+import { lastTyres, WORN_KINDS, type WornPart, wornParts } from "./wear.ts";
 import { whichBike } from "./which-bike.ts";
 
 export type TyreReport = {
@@ -27,6 +29,10 @@ export type TyreReport = {
   /** Treads and pressures as they stand. */
   readonly judged: readonly Judged[];
   readonly worn: readonly WornPart[];
+  /** What the tyre before went, by end; only where it is on record. */
+  readonly lasted: ReturnType<typeof lastTyres>;
+  /** What they were found with, whatever their depth; for the owner alone. */
+  readonly defects: readonly DefectShown[];
   /** How old they are, where the code was said when they were fitted. */
   readonly aged: readonly TyreAged[];
   /** A slow leak or none, by end; only where it can be told. */
@@ -44,7 +50,8 @@ export async function tyresJudged(ctx: Ctx, input: { readonly bike?: string }): 
     const taken = (await q.readings.everyTaken([g.bike.id], [...WORN_KINDS, "cold pressure", "ambient temperature"])).get(g.bike.id) ?? [];
     const treads = taken.filter(({ kind }) => kind === "tread");
     return done({
-      ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, treads), aged: tyresAged(g.work, g.today) },
+      ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, treads), lasted: lastTyres(g), aged: tyresAged(g.work, g.today) },
+      defects: g.defects.filter(({ kind }) => TYRE_CONDITION.some((each) => each === kind)).map((defect) => defectShown(g, defect)),
       judged: g.judged.filter(({ kind }) => kind === "tread" || kind === "cold pressure"),
       leaks: ["front", "rear"].flatMap((place) => {
         const leak = leakOf(pressures(taken, place), LEAK_RULE);

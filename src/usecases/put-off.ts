@@ -3,11 +3,13 @@
 import { addDays, addMonths, weekdayOf } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
-import { type Dial, type DistanceUnit, dialOf } from "../core/quantity/distance.ts";
+import { type Dial, type DistanceUnit, dialOf, figureIn, stretchOf } from "../core/quantity/distance.ts";
+import type { Known } from "../core/reading/vocabulary.ts";
+import { readUntil } from "../message/read-until.ts";
 import type { PutOff } from "../store/notices.ts";
 import type { Ctx } from "./context.ts";
-import { figureOfLast, pick } from "./garage.ts";
-import { ownGarage } from "./own-garage.ts";
+import { figureOfLast, type Garaged, pick } from "./garage.ts";
+import { knownOf, ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 
@@ -48,23 +50,47 @@ export type PutOffDone = {
 /** What is added to the dial's figure; null: only a day was asked for. */
 const moreOf = (until: PutOffUntil): number | null => (until === "250 more" ? 250 : until === "1000 more" ? 1000 : null);
 
-/** Puts items of one bike off until a day. */
-export async function putOff(
-  ctx: Ctx,
-  input: { readonly bike: BikeId; readonly items: readonly ItemKey[]; readonly until: PutOffUntil },
-): Promise<Result<PutOffDone>> {
+/** A span of the list, or a day or a figure of the dial as typed. */
+export type PutOffInput = { readonly bike: BikeId; readonly items: readonly ItemKey[]; readonly until: PutOffUntil | { readonly typed: string } };
+
+/** Puts items of one bike off until a day, or until its dial shows a figure. */
+export async function putOff(ctx: Ctx, input: PutOffInput): Promise<Result<PutOffDone>> {
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<PutOffDone>> => {
-    const g = pick(await ownGarage(q, ctx), input.bike);
+    const all = await ownGarage(q, ctx);
+    const g = pick(all, input.bike);
     if (g === null) return refused({ why: "not yours" });
-    const until = putOffDate(g.today, input.until);
-    const more = moreOf(input.until);
-    const last = figureOfLast(g);
-    if (more !== null && last === null) return refused({ why: "not ahead", typed: input.until, because: "no reading" });
-    const figure = more === null || last === null ? null : { at: Math.round(last) + more, unit: g.unit };
-    const dial = figure === null ? null : dialOf(figure.at, figure.unit);
+    const found = typeof input.until === "string" ? ofList(g, input.until) : ofTyped(g, input.until.typed, knownOf(ctx, all), ctx.who.distance ?? g.unit);
+    if (found.is === "refused") return found;
+    const { until, dial } = found.value;
     for (const item of input.items) await q.notices.putOff({ bike: input.bike, item, until, dial }, ctx.who.member, ctx.now);
     await q.bikes.touched([input.bike], ctx.now);
+    const figure = dial === null ? null : { at: Math.round(figureIn(dial, g.unit)), unit: g.unit };
     return done({ bike: input.bike, nickname: g.bike.nickname, items: input.items.map((item) => nameIn(ctx, g, item)), until, figure });
   });
   return onceHeard(acted);
+}
+
+type Until = Pick<PutOff, "until" | "dial">;
+
+function ofList(g: Garaged, until: PutOffUntil): Result<Until> {
+  const more = moreOf(until);
+  const last = figureOfLast(g);
+  if (more !== null && last === null) return refused({ why: "not ahead", typed: until, because: "no reading" });
+  return done({ until: putOffDate(g.today, until), dial: more === null || last === null ? null : dialOf(Math.round(last) + more, g.unit) });
+}
+
+/** What is put off for longer than a year would be forgotten. */
+const MOST_MONTHS = 12;
+
+function ofTyped(g: Garaged, typed: string, known: Known, unit: DistanceUnit): Result<Until> {
+  const read = readUntil(typed, known, unit);
+  if (read === null) return refused({ why: "not ahead", typed, because: "not read" });
+  if (read.is === "day") {
+    if (read.on <= g.today) return refused({ why: "not ahead", typed, because: "past" });
+    return read.on > addMonths(g.today, MOST_MONTHS) ? refused({ why: "not ahead", typed, because: "over a year" }) : done({ until: read.on, dial: null });
+  }
+  const last = g.lastDial;
+  if (last === null) return refused({ why: "not ahead", typed, because: "no reading" });
+  const dial = read.more ? ((last + stretchOf(read.value, read.unit)) as Dial) : dialOf(read.value, read.unit);
+  return dial <= last ? refused({ why: "not ahead", typed, because: "past" }) : done({ until: putOffDate(g.today, "1000 more"), dial });
 }

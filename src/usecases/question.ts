@@ -6,6 +6,7 @@ import { LEVELS } from "../core/reading/kinds.ts";
 import { dialAt } from "../core/usage/track.ts";
 import type { Draft } from "../store/drafts.ts";
 import { type Garaged, itemsOf } from "./garage.ts";
+import { servicesNamed } from "./services.ts";
 import { strangeAgainst } from "./settle.ts";
 
 export type Question = {
@@ -21,6 +22,8 @@ export type Question = {
   /** For a strange odometer figure: what is on record. */
   readonly last: { readonly figure: number; readonly unit: DistanceUnit; readonly on: string } | null;
   readonly nickname: string | null;
+  /** For a service: which ones the plan has there, and how many items each comes to. */
+  readonly services?: readonly { readonly at: number; readonly unit: DistanceUnit; readonly items: number }[];
 };
 
 /** The first open question of a draft, with what is needed to ask it. */
@@ -38,13 +41,18 @@ export function questionOf(draft: Draft, all: readonly Garaged[]): Question {
     intent,
     at,
     gap,
-    options: optionsOf(gap, all),
+    options: optionsOf(gap, all, g),
+    ...(gap.need === "service" ? { services: servicesOn(g, gap) } : {}),
     last: g === null || last === null ? null : { figure: dialAt(g.track, last.ridden) / TENTHS_OF_MM[g.unit], unit: g.unit, on: last.on },
     nickname: g?.bike.nickname ?? null,
   };
 }
 
-function optionsOf(gap: Gap, all: readonly Garaged[]): readonly string[] {
+const servicesOn = (g: Garaged | null, gap: Extract<Gap, { need: "service" }>): NonNullable<Question["services"]> =>
+  g === null ? [] : servicesNamed(g, gap).map(({ at, unit, items }) => ({ at, unit, items: items.length }));
+
+function optionsOf(gap: Gap, all: readonly Garaged[], g: Garaged | null): readonly string[] {
+  if (gap.need === "service") return servicesOn(g, gap).map(({ at }) => String(at));
   if (gap.need === "sure" || gap.need === "defect") return [];
   if (gap.need === "bike") return gap.options.map((id) => all.find((g) => g.bike.id === id)?.bike.nickname ?? id);
   if (gap.need === "item") return gap.options.map((key) => all.flatMap(itemsOf).find((item) => item.key === key)?.called ?? key);

@@ -3,9 +3,10 @@
 import { nicknameKey } from "../core/bike.ts";
 import type { VagueDate } from "../core/calendar/dates.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
-import type { RecordWork } from "../core/reading/intent.ts";
+import type { Gap, RecordWork } from "../core/reading/intent.ts";
 import type { HowWeKnow, Outcome } from "../core/schedule/facts.ts";
 import { NO_DETAIL, type WorkDetail } from "../core/work-detail.ts";
+import { read } from "../message/read.ts";
 import { readCost, readUsed } from "../message/read-detail.ts";
 import { readDial } from "../message/read-dial.ts";
 import { readItems } from "../message/read-items.ts";
@@ -44,6 +45,8 @@ export async function recordWork(ctx: Ctx, input: WorkInput): Promise<Result<Mes
     const which = whichBike(all, input.bike);
     if (which.is === "refused") return which;
     const g = which.value;
+    const service = serviceNamed(ctx, g, input.did);
+    if (service !== null) return recorded(q, ctx, all, g, [], input, [], [service]);
     const items = itemsNamed(ctx, all, g, input.did);
     if (items.is === "refused") return items;
     return recorded(q, ctx, all, g, items.value, input);
@@ -91,6 +94,7 @@ async function recorded(
   items: readonly ItemKey[],
   input: WorkInput,
   closes: readonly string[] = [],
+  gaps: readonly Gap[] = [],
 ): Promise<Result<MessageOutcome>> {
   const on = dateTyped(ctx, all, input.on);
   if (on.is === "refused") return on;
@@ -114,7 +118,7 @@ async function recorded(
     ...(detail.value === null ? {} : { detail: detail.value }),
     ...(note === "" ? {} : { note }),
     ...values,
-    gaps: [],
+    gaps,
   };
   return done(await settle(q, ctx, all, [intent, ...readings], { source: ctx.event, typed: asMessage(input), message: null }));
 }
@@ -132,6 +136,13 @@ function detailTyped(ctx: Ctx, all: readonly Garaged[], input: WorkInput): Resul
 /** The options as the message that says the same, for typing it again. */
 const asMessage = ({ did, at, on }: WorkInput): string =>
   [`did ${did}`, ...(at === undefined ? [] : [`at ${at}`]), ...(on === undefined ? [] : [on])].join(" ");
+
+/** "12,000 mi service": the whole of it, to be asked which the plan has there; null for anything else. */
+function serviceNamed(ctx: Ctx, g: Garaged, typed: string): Gap | null {
+  const known = knownOf(ctx, [g]);
+  const [did = ""] = Object.keys(known.vocabulary.workDone);
+  return read(`${did} ${typed}`, known).intents.flatMap((intent): Gap[] => intent.gaps.filter(({ need }) => need === "service"))[0] ?? null;
+}
 
 /** Items a member's words name on this bike; refused with the nearest names. */
 export function itemsNamed(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed: string): Result<readonly ItemKey[]> {

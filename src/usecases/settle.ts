@@ -23,6 +23,7 @@ import { withValues } from "./item-values.ts";
 import { defectRecord, odometerRecord, signed } from "./records.ts";
 import { closedByWork } from "./revise-defects.ts";
 import { rigsFor } from "./rig.ts";
+import { isBehind } from "./services.ts";
 
 /** What came of saving: the records, in the order they were said. */
 export type Saved = {
@@ -36,14 +37,21 @@ export type Saved = {
 /** The intents with every question that the bikes' histories raise. An intent already asked about is left as it is. */
 export function heldAgainst(intents: readonly Intent[], all: readonly Garaged[], today: LocalDate): Intent[] {
   return intents.map((intent) => {
-    if (intent.gaps.length > 0 || intent.sure === true) return intent;
     const g = intent.bike === null ? null : pick(all, intent.bike);
-    if (g === null) return intent;
+    if (g !== null && isOfLongAgo(intent, g)) return { ...intent, gaps: [{ need: "date", options: [], typed: intent.words }, ...intent.gaps] };
+    if (intent.gaps.length > 0 || intent.sure === true || g === null) return intent;
     const because = intent.do === "log reading" ? strangeReading(intent, g, today) : strangeWork(intent.odometer, dayOf(intent), g, today);
     if (because === null) return intent;
     const gap: Gap = { need: "sure", because };
     return { ...intent, gaps: [gap] };
   });
+}
+
+/** A service that lies well behind, of which neither a day nor a figure was said: it was not done today. */
+function isOfLongAgo(intent: Intent, g: Garaged): intent is RecordWork {
+  if (intent.do !== "record work" || intent.odometer !== null || intent.on.typed !== "") return false;
+  const service = intent.gaps.find((gap) => gap.need === "service");
+  return service !== undefined && !intent.gaps.some(({ need }) => need === "date") && isBehind(g, service);
 }
 
 type Strange = Extract<Gap, { need: "sure" }>["because"];

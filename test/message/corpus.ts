@@ -75,6 +75,11 @@ export const ONE_BIKE: readonly Case[] = [
   c("'odometer 14,820'", "14820mi@Heron"),
   c("14,820 mi\n33 psi front\n36 psi rear", "14820mi@Heron", "P front 33psi@Heron", "P rear 36psi@Heron"),
 
+  c("12,000 service at the shop, 380", "W ?=done@Heron ?service"),
+  c("had the 12k service done at the dealer, €412.50", "W ?=done@Heron ?service"),
+  c("the shop did the 12,000 mi service on 3 May", "W ?=done on 2026-05-03@Heron ?service"),
+  c("did the 12,000 service at 12,040", "W ?=done at 12040@Heron ?service"),
+  c("12,000 service at the shop, 380, odo 14,300", "W ?=done@Heron ?service", "14300mi@Heron"),
   c("fronts 33 rears 36", "P front 33psi@Heron", "P rear 36psi@Heron"),
   c("frnt 33 rear 36", "P front 33psi@Heron", "P rear 36psi@Heron"),
   c("30,100 miles", "30100mi@Heron"),
@@ -130,6 +135,8 @@ export const THREE_BIKES: readonly Case[] = [
   c("33 psi front 36 psi rear", "P front 33psi@? ?bike", "P rear 36psi@? ?bike"),
   c("33 psi front 36 psi rear on Otter", "P front 33psi@Otter", "P rear 36psi@Otter"),
   c("checked the drive belt", "W drive-belt.inspect=inspected, within limits@Otter"),
+  c("10,000 service at the shop, 380", "W ?=done@? ?bike ?service"),
+  c("12,000 service on Otter by the shop", "W ?=done@Otter ?service"),
   c("did the oil at 20,600", "W engine-oil.replace=done at 20600@? ?bike"),
   c("cleaned the oil strainer", "W oil-strainer.clean=done@Bramble"),
   c("cleaned and oiled the air filter on Bramble", "W air-filter.clean=done@Bramble"),
@@ -139,6 +146,10 @@ export const THREE_BIKES: readonly Case[] = [
 
 /** Said in company; nothing to log. */
 export const NOTHING: readonly string[] = [
+  "need the 12,000 service at the shop",
+  "the shop quoted 380 for the 12,000 service",
+  "12,000 service is due at the shop",
+  "is the 12,000 service at the shop done?",
   "see you at 7",
   "meet at 18:30 on Saturday",
   "the ferry is 1,250 euros for six of us",

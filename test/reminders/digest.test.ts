@@ -171,6 +171,30 @@ describe("what it says", () => {
     ]);
   });
 
+  test("three weeks before the season each member begins the list for their own bikes from it, alone; at its end the other list", async () => {
+    await admin("reading:here riding:15 March to 31 October");
+    await bike("Mara", "Heron", false);
+    await bike("Mara", "Wren", false);
+    await bike("Jonas", "Bramble", false);
+    await t.one({ as: "Mara", run: "/bike change bike:Heron state:laid up" });
+    const spring = await posted("P115D");
+    expect(spring.map(({ actions }) => actions.map(({ label }) => label).includes("Bring my bikes out"))).toEqual([
+      ...Array.from({ length: 5 }, () => false),
+      ...Array.from({ length: 3 }, () => true),
+    ]);
+    const out = button(spring.at(-1) as Shown, "Bring my bikes out");
+    const mara = await t.one({ as: "Mara", press: out });
+    // What she rides need not be brought out.
+    expect([mara.visibility, mara.actions.map(({ label }) => label)]).toEqual(["private", ["Heron, out of storage"]]);
+    expect((await t.one({ as: "Jonas", press: out })).actions.map(({ label }) => label)).toEqual(["Bramble, out of storage"]);
+    expect((await t.one({ as: "Tess", press: out })).data.refused.why).toBe("no bikes yet");
+    expect((await t.one({ as: "Mara", press: button(mara, "Heron") })).text).toContain("Heron, out of storage\n");
+    const autumn = (await posted("P230D")).filter(({ actions }) => actions.some(({ label }) => label === "Put my bikes away"));
+    expect(autumn.length).toBeGreaterThan(0);
+    const away = await t.one({ as: "Mara", press: button(autumn[0] as Shown, "Put my bikes away") });
+    expect(away.actions.map(({ label }) => label)).toEqual(["Wren, lay-up"]);
+  });
+
   test("never more than five lines, however many bikes", async () => {
     await admin("reading:here riding:15 January to 31 October");
     for (let n = 0; n < 9; n++) await bike(`m${n}`, `Bike ${n}`, true);

@@ -109,3 +109,69 @@ test("put off until a distance is silent until the dial shows it, and a shop can
   expect(done.text).toContain("Brake fluid");
   expect((await t.one({ ...dm, run: "/records" })).text).toContain("Marsh Lane Garage");
 });
+
+describe("put off until a day or a figure of one's own", () => {
+  /** The reminder's list, its last choice, and the form behind the button that answers it. */
+  const typed = async (shown: Shown, fields: Readonly<Record<string, string>>, as = "Ines"): Promise<Shown> => {
+    const asked = await t.one({ as, in: "dm", pick: button(shown, "Put off"), values: ["another"] });
+    return as === "Ines" ? t.one({ ...dm, fill: button(asked, "Put off until"), fields }) : asked;
+  };
+
+  test("a day: silent until then, and told once more on the week's day that follows", async () => {
+    await bike("10 November 2024");
+    const [first] = await days("P10D");
+    expect((await typed(first?.shown as Shown, { until: "20 December" })).text).toContain("Brake fluid put off until 20 December");
+    expect((await days("P60D")).map(({ on }) => on)[0]).toBe("2026-12-26");
+  });
+
+  test("what the dial shows, in its own unit or in another, and some distance more", async () => {
+    await bike("10 November 2024");
+    const [first] = await days("P10D");
+    const shown = first?.shown as Shown;
+    expect((await typed(shown, { until: "15,500" })).data.figure).toEqual({ at: 15_500, unit: "mi" });
+    expect((await typed(shown, { until: "+300 mi" })).data.figure).toEqual({ at: 14_510, unit: "mi" });
+    // 25,000 km: 25,000 / 1.609344 = 15,534.3 mi (the international mile of 1959).
+    expect((await typed(shown, { until: "25,000 km" })).data.figure).toEqual({ at: 15_534, unit: "mi" });
+    await t.one({ ...dm, say: "15,533 mi" });
+    expect(await days("P15D")).toEqual([]);
+    await t.one({ ...dm, say: "15,535 mi" });
+    expect((await days("P8D")).length).toBe(1);
+  });
+
+  test("one of several things: the others go on", async () => {
+    const added = await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+    await t.one({ ...dm, fill: button(added, "Fill in"), fields: { "brake-fluid.replace": "10 November 2024", "coolant.replace": "10 November 2020" } });
+    const [first] = await days("P10D");
+    const told = first?.shown.data.told[0].items.map(({ item }: { item: string }) => item);
+    expect(told).toEqual(expect.arrayContaining(["brake-fluid.replace", "coolant.replace"]));
+    await typed(first?.shown as Shown, { what: "coolant.replace", until: "1 March" });
+    const later = (await days("P21D")).flatMap(({ shown }) => shown.data.told[0].items.map(({ item }: { item: string }) => item));
+    expect([later.includes("brake-fluid.replace"), later.includes("coolant.replace")]).toEqual([true, false]);
+  });
+
+  test.each([
+    ["yesterday", "is not ahead"],
+    ["14,000 mi", "is not ahead"],
+    ["1 June 2029", "more than a year ahead"],
+    ["when it rains", "as a day or a distance ahead"],
+  ])("“%s” puts nothing off and says what can be typed", async (until, why) => {
+    await bike("10 November 2024");
+    const [first] = await days("P10D");
+    expect((await typed(first?.shown as Shown, { until })).text).toContain(why);
+    expect((await days("P15D")).length).toBeGreaterThan(0);
+  });
+
+  test("nobody else may: neither the list, nor the form, nor done", async () => {
+    await bike("10 November 2024");
+    const [first] = await days("P10D");
+    const shown = first?.shown as Shown;
+    expect((await typed(shown, {}, "Odo")).text).toBe("Only the bike's owner can do that.");
+    const subject = button(shown, "Put off").split(".")[2];
+    for (const [action, fields] of [
+      [`1.put-off-until.${subject}.${shown.data.told[0].bike}.0`, { until: "1 March" }],
+      [button(shown, "Done"), { at: "15,000 mi" }],
+    ] as const)
+      expect((await t.one({ as: "Odo", in: "dm", fill: action, fields })).text).toBe("Only the bike's owner can do that.");
+    expect((await days("P15D")).length).toBeGreaterThan(0);
+  });
+});

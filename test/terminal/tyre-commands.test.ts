@@ -1,7 +1,7 @@
 // The tyre commands, as a rider types them.
 
 import { expect, test } from "vitest";
-import { talk } from "../support/talk.ts";
+import { button, talk } from "../support/talk.ts";
 
 const dm = { as: "Ines", in: "dm" };
 
@@ -25,10 +25,33 @@ test("how far a tyre still goes, from what was read since it was fitted, and wha
   const shown = await t.one({ ...dm, run: "/tyre show" });
   // (5 - 1.6) mm at 1 mm in 1,300 mi: some 4,400 mi.
   expect(shown.text).toMatch(
-    /- Rear tyre: about 4,[2-7]\d0 mi left \([\d,]+ mi to [\d,]+ mi with eight chances in ten\), likely until .*; from 3 readings\. The last rear lasted 6,200 mi\./u,
+    /- Rear tyre: about 4,[2-7]\d0 mi left \([\d,]+ mi to [\d,]+ mi with eight chances in ten\), likely until .*; from 3 readings\.\n- The last rear tyre lasted 6,200 mi\./u,
   );
   expect(shown.data.worn).toMatchObject([{ part: "rear tread", wear: { is: "line", readings: 3 } }]);
   expect(await run("/due")).toMatch(/Rear tyre: about 4,[2-7]\d0 mi left/u);
+  await t.close();
+});
+
+test("how a tyre is goes before how deep it is: cracks, a squared-off middle, a plug, until another is on", async () => {
+  const t = await talk("2026-03-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:8,000 mi" });
+  await t.one({ ...dm, say: "tread 5 mm front 4 mm rear" });
+  const show = async () => (await t.one({ ...dm, run: "/tyre show" })).text ?? "";
+  expect(await show()).toContain("Heron, tyres\nLook before you measure: cracks, cuts, a squared-off middle, plugs. None is noted");
+  const found = [
+    ["front tyre has cracks", "cracked tyre", "Do not ride"],
+    ["rear tyre squared off", "squared-off tyre", "Watch"],
+    ["plugged the rear tyre", "plugged tyre", "Watch"],
+  ] as const;
+  for (const [say, kind, grade] of found) {
+    const noted = await t.one({ ...dm, say });
+    expect(noted.data.defects).toMatchObject([{ kind }]);
+    await t.one({ ...dm, press: button(noted, grade) });
+  }
+  const shown = await show();
+  for (const [say] of found) expect(shown.indexOf(`“${say}”`)).toBeGreaterThan(0);
+  expect(shown.indexOf("squared off”")).toBeLessThan(shown.indexOf("Rear tread depth"));
+  expect(shown).toContain("- Do not ride: “front tyre has cracks”");
   await t.close();
 });
 

@@ -4,7 +4,7 @@
 import type { ItemKey } from "../ids.ts";
 import { type DistanceUnit, figureIn, type Ridden, riddenOf } from "../quantity/distance.ts";
 import { isHabit, printed, shortenedBy } from "../schedule/intervals.ts";
-import { type Marks, markAfter, marksUnder } from "../schedule/marks.ts";
+import { type Marks, markAfter, marksUnder, markUpTo } from "../schedule/marks.ts";
 import type { Condition, PlanItem, Repeat, WorkAction } from "./plan.ts";
 
 /** What stands beside the marks of a line, or in place of marks: a calendar leg, or how often counted from the last time. */
@@ -66,6 +66,25 @@ export function chartOf(items: readonly PlanItem[], column: DistanceUnit, condit
 export function runningInOf(marks: readonly number[]): number | null {
   const [first, second] = marks;
   return first !== undefined && second !== undefined && first * 2 < second ? first : null;
+}
+
+/** The service printed at a figure or, where there is none, the nearest before it and the nearest after it; however far the bike has gone. */
+export function servicesAround(items: readonly PlanItem[], column: DistanceUnit, conditions: readonly Condition[], figure: number): readonly number[] {
+  const all = items.flatMap((item) => marksAround(lineOf(item, column, conditions), column, figure));
+  if (all.includes(figure)) return [figure];
+  const [below, above] = [all.filter((mark) => mark < figure), all.filter((mark) => mark > figure)];
+  return [...(below.length === 0 ? [] : [Math.max(...below)]), ...(above.length === 0 ? [] : [Math.min(...above)])];
+}
+
+/** The items that the plan prints at a service. */
+export const printedAt = (items: readonly PlanItem[], column: DistanceUnit, conditions: readonly Condition[], figure: number): readonly ItemKey[] =>
+  items.filter((item) => marksAround(lineOf(item, column, conditions), column, figure).includes(figure)).map(({ key }) => key);
+
+/** The running-in service of a line, and its regular ones either side of a figure or at it; in whole units. */
+function marksAround({ marks, first }: Line, column: DistanceUnit, figure: number): readonly number[] {
+  const here = riddenOf(figure + 0.5, column);
+  const found = [first, marks === null ? null : markUpTo(marks, here), marks === null ? null : markAfter(marks, here)];
+  return found.flatMap((mark) => (mark === null ? [] : [Math.round(figureIn(mark, column))]));
 }
 
 type Line = {

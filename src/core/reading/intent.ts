@@ -84,6 +84,8 @@ export type Gap =
   | { readonly need: "unit"; readonly options: readonly ReadingUnit[] }
   | { readonly need: "number" /** "14.820" may be fourteen thousand or fourteen and a bit */; readonly options: readonly number[] }
   | { readonly need: "item"; readonly options: readonly ItemKey[] }
+  /** The whole of a service, by the figure that names it: which one the plan has there, and that all of it was done. */
+  | { readonly need: "service"; readonly figure: number; readonly unit: DistanceUnit | null }
   | { readonly need: "date"; readonly options: readonly LocalDate[]; readonly typed: string }
   /** Is something wrong with the bike, or was it talk? */
   | { readonly need: "defect" }

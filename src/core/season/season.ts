@@ -83,8 +83,8 @@ export function nextSeasonEdge(of: Seasonal, today: LocalDate): LocalDate | null
   return edges.filter((day) => day > today).sort()[0] ?? null;
 }
 
-/** The next turn of the season that is near enough to count the days to. */
-export type Countdown = { readonly season: "begins" | "ends"; readonly on: LocalDate };
+/** The next turn of the season that is near enough to count the days to; `list`: the check that it is time for, as for each bike. */
+export type Countdown = { readonly season: "begins" | "ends"; readonly on: LocalDate; readonly list: "out of storage" | "lay-up" | null };
 
 /** Days before either turn from which they are counted. */
 const COUNTED = { begins: 56, ends: 28 } as const;
@@ -92,6 +92,7 @@ const COUNTED = { begins: 56, ends: 28 } as const;
 /** Null: neither turn is near. */
 export function seasonCountdown(window: SeasonWindow, today: LocalDate): Countdown | null {
   const [begins, ends] = [nextOn(window.from, today), nextOn(window.to, today)];
-  if (ends <= addDays(today, COUNTED.ends)) return { season: "ends", on: ends };
-  return begins <= addDays(today, COUNTED.begins) ? { season: "begins", on: begins } : null;
+  const within = (on: LocalDate, days: number): boolean => on <= addDays(today, days);
+  if (within(ends, COUNTED.ends)) return { season: "ends", on: ends, list: within(ends, BEFORE.away) ? "lay-up" : null };
+  return within(begins, COUNTED.begins) ? { season: "begins", on: begins, list: within(begins, BEFORE.out) ? "out of storage" : null } : null;
 }

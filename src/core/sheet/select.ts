@@ -3,7 +3,7 @@
 import { addDays } from "../calendar/arithmetic.ts";
 import type { LocalDate } from "../calendar/dates.ts";
 import type { ItemKey } from "../ids.ts";
-import { chartOf, MOST_SERVICES, runningInOf } from "../plan/chart.ts";
+import { chartOf, MOST_SERVICES, printedAt, runningInOf, servicesAround } from "../plan/chart.ts";
 import type { PlanItem } from "../plan/plan.ts";
 import { figureIn, type Ridden, riddenOf, stretchOf } from "../quantity/distance.ts";
 import type { Due, Facts, Moment } from "../schedule/facts.ts";
@@ -54,6 +54,22 @@ export function sheetAt(facts: Facts, moment: Moment, at: Ridden | "next"): Shee
   const entries = placed.flatMap(({ each, when }): SheetEntry[] => (when === "before" ? [] : [{ item: each.item, why: when, due: each.now }]));
   const meanwhile = placed.filter(({ when }) => when === "before").map(({ each }) => each.item);
   return { mark, on: likely, ...apartFromCovered(facts.plan.items, entries), meanwhile, adds: addsAt(facts, mark) };
+}
+
+/** The services at a point or nearest to it, in whole figures of the bike's column. */
+export const servicesNear = ({ plan, column, conditions }: Facts, point: Ridden): readonly number[] =>
+  servicesAround(plan.items, column, conditions, Math.round(figureIn(point, column)));
+
+/** Is a point passed by more than is done together? */
+export const liesBehind = ({ column }: Facts, { ridden }: Moment, point: Ridden): boolean =>
+  ridden !== null && point < ridden - stretchOf(NEAR[column], column);
+
+/** What a service that was done came to: of one that lies behind, what the plan prints there; else what its sheet says. */
+export function itemsOfService(facts: Facts, moment: Moment, mark: Ridden): readonly ItemKey[] {
+  if (!liesBehind(facts, moment, mark)) return sheetAt(facts, moment, mark)?.entries.map(({ item }) => item) ?? [];
+  const printed = [...chartedAt(facts, mark)];
+  const covered = new Set(facts.plan.items.flatMap(({ key, covers }) => (printed.includes(key) ? covers : [])));
+  return printed.filter((item) => !covered.has(item));
 }
 
 function whenOf(falling: Falling, mark: Ridden, near: number, likely: LocalDate, charted: ReadonlySet<ItemKey>): SheetWhy | "before" {
@@ -112,9 +128,8 @@ const chart = (facts: Facts, end: Ridden) => chartOf(facts.plan.items, facts.col
 const servicesUpTo = (facts: Facts, end: Ridden): readonly number[] => chart(facts, end).marks;
 
 /** The items that the plan prints at a service. */
-function chartedAt(facts: Facts, mark: Ridden): ReadonlySet<ItemKey> {
-  return at(chart(facts, mark), Math.round(figureIn(mark, facts.column)));
-}
+const chartedAt = ({ plan, column, conditions }: Facts, mark: Ridden): ReadonlySet<ItemKey> =>
+  new Set(printedAt(plan.items, column, conditions, Math.round(figureIn(mark, column))));
 
 const at = ({ rows }: ReturnType<typeof chartOf>, figure: number): ReadonlySet<ItemKey> =>
   new Set(rows.filter((row) => row.at.includes(figure)).map((row) => row.item));

@@ -56,7 +56,9 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
       { things: ["nagel im", "schraube im", "nagel in"], signs: TYRE },
     ],
     "plugged tyre": [{ things: TYRE, signs: ["geflickt", "gestopft"] }],
-    "damaged tyre": [{ things: TYRE, signs: ["rissig", "porös", "beule", "eckig gefahren", "eckig", "schnitt", "hat einen schnitt", "bis auf die karkasse"] }],
+    "damaged tyre": [{ things: TYRE, signs: ["beule", "schnitt", "hat einen schnitt", "bis auf die karkasse"] }],
+    "cracked tyre": [{ things: TYRE, signs: ["rissig", "porös", "hat risse", "risse"] }],
+    "squared-off tyre": [{ things: TYRE, signs: ["eckig", "eckig gefahren"] }],
     "wheel bearing": [
       { things: ["radlager", "radlager vorne", "radlager hinten"], signs: ["defekt", "hat spiel", "spiel", "rau", "läuft rau", "ausgeschlagen", "brummt"] },
     ],

@@ -98,6 +98,7 @@ export const checkWords = (p: Printer) => {
       const found = result.stop.length + result.watch.length;
       return `${result.looked} of ${result.points} looked at${found === 0 ? "" : `, ${found} ${found === 1 ? "needs" : "need"} work`}.`;
     },
+    sectionTitle: (key: string): string => SECTIONS[key] ?? key,
     section: (key: string, looked: number, of: number): string => `${SECTIONS[key] ?? key}, ${looked} of ${of}:`,
     sectionName: (key: string, looked: number, of: number): string => `${SECTIONS[key] ?? key} (${looked} of ${of})`,
     line: (point: SaidPoint, here: boolean): string => `- ${name(point)}: ${here && point.answer === null ? "now" : answer(point)}`,
@@ -149,6 +150,8 @@ export const checkWords = (p: Printer) => {
       `${result.looked} of ${result.points} points looked at${left.length === 0 ? "." : `, ${left.length} left: ${p.list(left.slice(0, MOST_LEFT))}${left.length > MOST_LEFT ? ` and ${left.length - MOST_LEFT} more` : ""}.`}`,
     vitalLeft: (names: readonly string[]): string => `Look at these first: ${p.list(names)}.`,
     stop: (point: SaidPoint): string => `- ${fault(point)}`,
+    /** "Leaks: drip at the tap. Do not ride.", where no heading says how bad it is. */
+    found: (point: SaidPoint): string => `${fault(point)}: ${point.grade ?? "watch"}.`,
     watch: (): string => "To watch:",
     /** What stands open from before. */
     standing: (): string => "Open from before:",
@@ -164,6 +167,7 @@ export const checkWords = (p: Printer) => {
     notes: (notes: readonly { readonly name: string; readonly said: string }[]): readonly string[] => notes.map(({ name: of, said }) => `- ${of}: ${said}`),
     notesTitle: (): string => "Noted:",
     when: (on: LocalDate, today: LocalDate): string => `Finished ${on === today ? "today" : p.date(on, today)}.`,
+    shareHow: (called: string): string => `To show it to your group, without what stops the ride: /check bike:${called} share:yes.`,
     noCertificate: (): string => "This is what you saw on the day, no certificate. Your maker's manual has the last word.",
     putAway: (called: string, list: ChecklistName): string => `${called}, ${LIST_NAMES[list]}: nothing was answered, so there is nothing to keep.`,
     menu: {
@@ -179,6 +183,8 @@ export const checkWords = (p: Printer) => {
       goOn: (called: string, list: ChecklistName): string => `Go on: ${called}, ${LIST_NAMES[list]}`.slice(0, 80),
       show: (called: string, list: ChecklistName): string => `Show ${called}, ${LIST_NAMES[list]}`.slice(0, 80),
       pick: (): string => "Begin a check",
+      mine: (list: ChecklistName, more: boolean): string =>
+        `${capital(LIST_NAMES[list])}: press a bike, and the check comes to you alone.${more ? " The rest: /check." : ""}`,
       option: (nickname: string, list: ChecklistName): string => `${nickname}, ${LIST_NAMES[list]}`.slice(0, 100),
     },
     labels: {

@@ -30,6 +30,9 @@ export const ENGLISH_DEFECTS = {
   "drive belt": "Do not ride until it has been looked at: cracks, missing teeth and frays end in a break.",
   puncture: "Do not ride on it: find the hole first. A tyre that went soft suddenly may be damaged inside.",
   "plugged tyre": "A plug gets you home: keep it slow and solo, look at the pressure each ride, and have it seen from inside or fit a new tyre.",
+  "cracked tyre":
+    "Old rubber lets go in the wet and under load: have it seen by whoever fits tyres before the next ride, and read its date code with /tyre date.",
+  "squared-off tyre": "A flat middle steers into bends by itself and wears faster from here: take it gently and have the next one ready.",
   "damaged tyre": "Do not ride: a cut, bulge or cord can let go at once.",
   "wheel bearing": "Do not ride: a bearing that is rough or has play can seize or let the wheel lean.",
   spoke: "Do not ride until it is replaced or tight: the ones beside it carry its load.",

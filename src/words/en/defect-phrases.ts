@@ -36,6 +36,7 @@ const BRAKE = [
   "front brake lever",
   "rear brake pedal",
 ];
+const SIDEWALL = ["sidewall", "front sidewall", "rear sidewall", "tyre sidewall", "tire sidewall", "rear tyre sidewall", "front tyre sidewall"];
 const TYRE = ["tyre", "tire", "tyres", "tires", "front tyre", "rear tyre", "back tyre", "front tire", "rear tire", "back tire"];
 const LAMP = [
   "tail light",
@@ -236,25 +237,15 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "damaged tyre": [
       {
         things: TYRE,
-        signs: [
-          "cut",
-          "bulging",
-          "bulge",
-          "cracked",
-          "cracking",
-          "perished",
-          "worn to the cords",
-          "cords showing",
-          "showing cords",
-          "down to the cords",
-          "squared off",
-          "squared off badly",
-          "squared",
-          "split",
-        ],
+        signs: ["cut", "bulging", "bulge", "worn to the cords", "cords showing", "showing cords", "down to the cords", "split"],
       },
-      { things: ["sidewall", "front sidewall", "rear sidewall"], signs: ["cut", "cracked", "bulging", "bulge", "split", "perished"] },
+      { things: SIDEWALL, signs: ["cut", "bulging", "bulge", "split"] },
     ],
+    "cracked tyre": [
+      { things: [...TYRE, ...SIDEWALL], signs: ["cracked", "cracking", "cracks", "has cracks", "has a crack", "crazed", "perished"] },
+      { things: ["cracks in the", "crack in the", "cracks in", "crack in"], signs: [...TYRE, ...SIDEWALL] },
+    ],
+    "squared-off tyre": [{ things: TYRE, signs: ["squared off", "squared off badly", "squared", "flat in the middle", "flat spotted", "has a flat spot"] }],
     "wheel bearing": [
       {
         things: ["wheel bearing", "wheel bearings", "front wheel bearing", "rear wheel bearing", "rear wheel", "front wheel"],

@@ -22,6 +22,7 @@ export const ENGLISH_DETAIL_WORDS: DetailWords = {
     },
   },
   shops: ["shop", "dealer", "dealership", "garage", "workshop", "mechanic"],
+  service: ["service", "servicing"],
   fresh: ["new", "fresh"],
   byWhom: ["at", "by", "the", "my", "a", "local"],
 };

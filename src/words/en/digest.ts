@@ -36,6 +36,8 @@ export const digestWords = (p: Printer, today: LocalDate) => {
       ...(soon.length === 0 ? [] : [`Coming up: ${named(soon, (each) => `${bike(each)}${each.next === null ? "" : ` about ${p.date(each.next, today)}`}`)}.`]),
       ...(season === null ? [] : [`The riding season ${season.season} on ${p.date(season.on, today)}, ${p.gap(today, season.on)}.`]),
     ],
+    /** A button in the channel: each member gets their own. */
+    mine: (list: "out of storage" | "lay-up"): string => (list === "lay-up" ? "Put my bikes away" : "Bring my bikes out"),
     /** Behind "why did I get this". */
     why: ({ weekday, time }: WeekHour): readonly string[] => [
       `The group's digest comes once a week, ${WEEKDAYS[weekday - 1]} at ${time} by the group's clock, when there is something to say. Whoever manages the server moves it with /group digest:, or stops it with /group digest:off.`,

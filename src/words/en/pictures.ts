@@ -6,6 +6,7 @@ import { type DistanceUnit, figureIn, type Ridden } from "../../core/quantity/di
 import type { Status } from "../../core/schedule/facts.ts";
 import type { Printer } from "../printer.ts";
 import { cardWords } from "./card.ts";
+import { checkPictureWords } from "./check-picture.ts";
 import { groupPictureWords } from "./group-picture.ts";
 import { readingPictureWords } from "./reading-pictures.ts";
 import { altOf, lowered } from "./text.ts";
@@ -35,7 +36,7 @@ type Next = OnDial & {
 const MEANING = { now: "due or overdue", soon: "coming up", later: "later", range: "likely between", rest: "laid up" } as const;
 const NEARNESS = { "no record": "later", good: "later", soon: "soon", due: "now", overdue: "now" } as const satisfies Record<Status, keyof typeof MEANING>;
 
-export const pictureWords = (p: Printer) => ({ ...nextWords(p), ...readingPictureWords(p), ...cardWords(p), ...groupPictureWords(p) });
+export const pictureWords = (p: Printer) => ({ ...nextWords(p), ...readingPictureWords(p), ...cardWords(p), ...checkPictureWords(p), ...groupPictureWords(p) });
 
 const nextWords = (p: Printer) => {
   const onDial = ({ unit, offset }: Pick<OnDial, "unit" | "offset">, ridden: Ridden): number => figureIn((ridden - offset) as Ridden, unit);

@@ -96,6 +96,8 @@ export const readingWords = (p: Printer) => {
           return gap.options.length === 0
             ? `“${typed}”${of}: I find nothing of that name in its plan. Type it again in other words, or without it.`
             : `“${typed}”${of}: which of these was done?`;
+        case "service":
+          return `“${typed}”${of}: which service of its plan is that?`;
         case "date":
           return `“${gap.typed}”: which day is that?`;
         case "defect":
@@ -104,6 +106,29 @@ export const readingWords = (p: Printer) => {
           return strange(gap.because, about, of, last === null ? null : { figure: p.figure(last.figure), unit: last.unit, on: day(last.on, today) });
       }
     },
+    askWhen: (typed: string, nickname: string | null): string =>
+      `“${typed}”${nickname === null ? "" : ` on ${nickname}`}: when was that? Type it again with the day or the figure; “spring 2025” will do.`,
+    /** "The 16,000 mi service on Heron by the shop: 14 items. Was all of it done?" */
+    askService: (
+      typed: string,
+      nickname: string | null,
+      { figure, unit }: { readonly figure: number; readonly unit: DistanceUnit | null },
+      services: readonly { readonly at: number; readonly unit: DistanceUnit; readonly items: number }[],
+    ): string => {
+      const [only, ...others] = services;
+      const on = nickname === null ? "" : ` on ${nickname}`;
+      if (only === undefined) return `“${typed}”${on}: its plan prints no services. Say what was done: did the oil and filter at 14,820.`;
+      if (others.length > 0 || Math.round(figure) !== only.at)
+        return `“${typed}”${on}: its plan prints none at ${p.figure(figure, 0)}${unit === null ? "" : ` ${unit}`}. Which one was it?`;
+      return `“${typed}”${on}: ${only.items} items belong to the ${p.figure(only.at, 0)} ${only.unit} service. Mark them all as done? What was not, you can take out after.`;
+    },
+    /** "Mark all 14", "The 12,000 mi service (14)". */
+    service: ({ at, unit, items }: { readonly at: number; readonly unit: DistanceUnit; readonly items: number }, only: boolean): string =>
+      only ? `Mark all ${items}` : `The ${p.figure(at, 0)} ${unit} service (${items})`,
+    /** "Taken out: valve clearance. It stands as it did before." */
+    offBill: (nickname: string, changed: readonly string[], left: number): string =>
+      `${nickname}: ${p.list(changed)} taken out; ${changed.length === 1 ? "it stands" : "they stand"} as before. ${left === 0 ? "Nothing is left of that record." : `${left} ${left === 1 ? "item" : "items"} stay recorded.`}`,
+    onBill: (nickname: string, changed: readonly string[]): string => `${nickname}: ${p.list(changed)} put back. Recorded.`,
     /** "the odometer at 14,820 mi", "the front pressure of 33": what a question is about. */
     about: (i: { readonly kind: ReadingKind; readonly place: Place | null; readonly typed: { readonly text: string } }): string =>
       `the ${i.place === null ? "" : `${i.place} `}${KIND_WORDS[i.kind].name} “${i.typed.text}”`,
@@ -133,6 +158,9 @@ export const readingWords = (p: Printer) => {
       undo: "Undo",
       due: "What is due",
       letGo: "Let it go",
+      notOnBill: "Not on the bill",
+      notDone: "Take out what was not done",
+      back: "Put it back",
       retype: "Type it again",
       yes: "Yes, it is right",
       replaced: "The odometer was replaced",

@@ -270,6 +270,8 @@ function notAhead({ typed, because }: Extract<Refusal, { why: "not ahead" }>): s
       return `“${clip(typed)}” is not ahead. ${how}`;
     case "too far":
       return `“${clip(typed)}” is more than three years ahead, further than I can see. ${how}`;
+    case "over a year":
+      return `“${clip(typed)}” is more than a year ahead: put it off for a year at most. What you never want to hear of, switch off with /remind off:services.`;
     case "no reading":
       return "I have no odometer reading to count from yet. Write what it says, then ask again; or look ahead to a day.";
   }

@@ -27,13 +27,20 @@ export const reminderWords = (p: Printer) => {
       done: fitting(BUTTON, `Done on ${nickname}`, "Done"),
       doneForm: doneForm(nickname, items),
       putOff: fitting(BUTTON, `Put off on ${nickname}`, "Put off"),
-      putOffUntil: until.map((each) => ({ value: each, label: PUT_OFF_FOR[each] })),
+      putOffUntil: [...until.map((each) => ({ value: each as string, label: PUT_OFF_FOR[each] })), { value: ANOTHER, label: "until another day or figure" }],
       due: dueTitle(nickname),
     }),
     doneForm,
+    putOffForm,
+    /** Behind the last choice of the list: a form opens from a press. */
+    untilWhen: (nickname: string): string => `${nickname}: until when? Press the button and type a day, or what the dial shows then.`,
+    untilButton: "Put off until",
     dueTitle,
   };
 };
+
+/** The choice that asks for a day or a figure. */
+export const ANOTHER = "another";
 
 const PUT_OFF_FOR = {
   "the weekend": "until the weekend",
@@ -53,6 +60,31 @@ const dueTitle = (nickname: string): string => fitting(BUTTON, `What is due on $
 /** Items that one list of a form holds, beside "all of it". */
 const IN_A_LIST = 24;
 
+/** What of the things told; none where it was one. */
+const whichOf = (items: readonly { readonly item: string; readonly name: string }[], label: string) =>
+  items.length < 2
+    ? []
+    : [
+        {
+          ...({ kind: "choice", value: null, hint: null, name: "what", label, required: true } as const),
+          options: [{ value: "all", label: "All of it" }, ...items.slice(0, IN_A_LIST).map(({ item, name }) => ({ value: item, label: name.slice(0, 100) }))],
+        },
+      ];
+
+/** The form behind "until another day or figure". */
+function putOffForm(nickname: string, items: readonly { readonly item: string; readonly name: string }[]) {
+  const until = {
+    kind: "line",
+    name: "until",
+    label: "Until a day, or what the dial shows",
+    required: true,
+    value: null,
+    hint: "3 May, or 15,500 mi",
+    options: [],
+  } as const;
+  return { title: fitting(TITLE, `Put off on ${nickname}`, "Put off"), fields: [...whichOf(items, "What to put off"), until] };
+}
+
 /** The form behind Done: what of it (where several things were told), when, at what figure. */
 function doneForm(nickname: string, items: readonly { readonly item: string; readonly name: string }[]) {
   const line = { kind: "line", required: false, value: null, hint: null, options: [] } as const;
@@ -61,9 +93,7 @@ function doneForm(nickname: string, items: readonly { readonly item: string; rea
   return {
     title: fitting(TITLE, `Done on ${nickname}`, "Done"),
     fields: [
-      ...(items.length < 2
-        ? []
-        : [{ ...list, name: "what", label: "What was done", required: true, options: [{ value: "all", label: "All of it" }, ...options.slice(0, IN_A_LIST)] }]),
+      ...whichOf(items, "What was done"),
       ...(items.length <= IN_A_LIST ? [] : [{ ...list, name: "more", label: "Or this, instead", required: false, options: options.slice(IN_A_LIST) }]),
       { ...line, name: "on", label: "When, if not today" },
       { ...line, name: "at", label: "Odometer then" },

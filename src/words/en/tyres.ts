@@ -12,10 +12,9 @@ import { capital } from "./text.ts";
 
 type Worn = {
   readonly part: string;
-  readonly place: string;
+  readonly place: string | null;
   readonly wear: Wear;
   readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
-  readonly lastOne: Stretch | null;
 };
 type Amount = { readonly value: number; readonly unit: UnitId };
 
@@ -33,7 +32,7 @@ export const tyreWords = (p: Printer) => {
   /** Distances left are guesses: two digits of them are honest. */
   const about = (distance: Stretch, unit: DistanceUnit): string => p.distance(coarse(distance, p.roadUnit({ unit })), { unit });
   const again = (unit: DistanceUnit): string => `Read it again in some ${p.roadUnit({ unit }) === "mi" ? "500 mi" : "1,000 km"}.`;
-  const name = ({ part, place }: Worn): string => capital(part.endsWith("tread") ? `${place} tyre` : `${place} pads`);
+  const name = ({ part, place }: Worn): string => capital(place === null ? part : part.endsWith("tread") ? `${place} tyre` : `${place} pads`);
   const amount = ({ value, unit }: Amount, decimals = 1): string => `${p.figure(value, decimals)} ${symbolOf(unit)}`;
   return {
     heading: (nickname: string): string => `${nickname}, tyres`,
@@ -52,7 +51,9 @@ export const tyreWords = (p: Printer) => {
       const when = worn.likely === null ? "" : `, likely until ${p.date(worn.likely.on, today)}`;
       return `${name(worn)}: about ${about(likely, unit)} left (${range})${when}; from ${wear.readings} readings.`;
     },
-    lastOne: (worn: Worn, unit: DistanceUnit): string => (worn.lastOne === null ? "" : `The last ${worn.place} lasted ${p.distance(worn.lastOne, { unit })}.`),
+    lasted: ({ place, went }: { readonly place: string; readonly went: Stretch }, unit: DistanceUnit): string =>
+      `The last ${place} tyre lasted ${p.distance(went, { unit })}.`,
+    lookFirst: (): string => "Look before you measure: cracks, cuts, a squared-off middle, plugs. None is noted; write one such as “rear tyre squared off”.",
     /** "Rear tyre: made in week 37 of 2015, 11 years old. Replace it whatever its tread." */
     aged: ({ place, date, months, age }: Aged): string => {
       const years = Math.floor(months / 12);
