@@ -26,6 +26,7 @@ import { readingWords } from "./readings.ts";
 import { recordWords } from "./records.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
+import { rideWords } from "./ride.ts";
 import { seasonWords } from "./season.ts";
 import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
@@ -65,6 +66,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     asks: askWords(p, today),
     digest: digestWords(p, today),
     trip: tripWords(p, today),
+    ride: rideWords(p, today),
     tripAsks: tripAskWords(p, today, tripPartName),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
