@@ -22,11 +22,12 @@ export const bikeChange = define({
     registered: { takes: "text", required: false },
     model: { takes: "text", required: false, complete: "model" },
     "group-picture": { takes: "flag", required: false },
+    "group-evening": { takes: "flag", required: false },
   },
   adminOnly: false,
   visibility: () => "private",
   data: shapeOf<BikeShown>(bikeShown),
-  run: (ctx, { bike, name, state, used, yearly, book, registered, model, "not-used": notUsed, "group-picture": pictured }) =>
-    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book, registered, model, pictured })),
+  run: (ctx, { bike, name, state, used, yearly, book, registered, model, "not-used": notUsed, "group-picture": pictured, "group-evening": brought }) =>
+    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book, registered, model, pictured, brought })),
   say: sayChanged,
 });

@@ -20,6 +20,7 @@ import { planChange } from "./plan-change.ts";
 import { planChart } from "./plan-chart.ts";
 import { planCompare } from "./plan-compare.ts";
 import { planDrop } from "./plan-drop.ts";
+import { planEvening } from "./plan-evening.ts";
 import { planExport } from "./plan-export.ts";
 import { planHistory } from "./plan-history.ts";
 import { planImport } from "./plan-import.ts";
@@ -83,6 +84,7 @@ const ALL = [
   tyreMarking,
   tyrePressure,
   planShopping,
+  planEvening,
   planRecheck,
   convert,
   torqueSetCommand,

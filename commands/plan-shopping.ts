@@ -11,12 +11,15 @@ const use = z.object({
   ...{ nickname: z.string(), what: z.string(), count: z.number().nullable(), amount: z.string().nullable(), kind: z.string().nullable() },
 });
 
+const total = z.object({ value: z.number(), unit: z.string().nullable() }).nullable();
+
 export const planShopping = define({
   name: "plan",
   sub: "shopping",
   options: {
     until: { takes: "text", required: false },
     bike: { takes: "text", required: false, complete: "bike" },
+    group: { takes: "flag", required: false },
     share: { takes: "flag", required: false },
   },
   adminOnly: false,
@@ -24,16 +27,16 @@ export const planShopping = define({
   data: shapeOf<Shopping>(
     z.object({
       ...{ until: localDate, bikes: z.array(z.object({ nickname: z.string(), items: z.array(z.string()) })), atHand: z.array(z.string()) },
-      wanted: z.array(z.object({ what: z.string(), for: z.array(use) })),
+      wanted: z.array(z.object({ what: z.string(), for: z.array(use), total })),
     }),
   ),
-  run: (ctx, { until, bike }) => shopping(ctx, given({ until, bike })),
+  run: (ctx, { until, bike, group }) => shopping(ctx, given({ until, bike, group })),
   say: ({ until, bikes, wanted, atHand }, { parts: words, today }) =>
     wanted.length + atHand.length === 0
       ? said([words.nothing(until, today)])
       : said([
           words.shoppingTitle(until, today, bikes.length),
-          ...wanted.map((each) => words.wanted(each.what, each.for)),
+          ...wanted.map((each) => words.wanted(each.what, each.for, each.total)),
           ...(atHand.length === 0 ? [] : [words.atHand(atHand)]),
           "",
           ...bikes.map((each) => words.because(each.nickname, each.items)),

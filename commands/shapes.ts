@@ -333,6 +333,7 @@ export const bikeShown = z.object({
   laidUpSince: localDate.nullable(),
   standing: standing.nullish(),
   pictured: z.boolean().optional(),
+  brought: z.boolean().optional(),
 });
 
 export const groupShown = z.object({

@@ -16,6 +16,7 @@ export function sayChanged(bike: BikeShown, words: Words): Said {
   if (bike.state === "laid up") lines.push(words.bikes.resting(bike.nickname));
   if (bike.standing != null) lines.push(...words.outlook.whileItStands(bike.standing, words.today));
   if (bike.pictured !== undefined) lines.push(words.pictures.pictured(bike.nickname, bike.pictured));
+  if (bike.brought !== undefined) lines.push(words.evening.brought(bike.nickname, bike.brought));
   return said(lines, { actions: [press("show-due", bike.bike, words.bikes.labels.due)] });
 }
 

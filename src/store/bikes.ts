@@ -104,19 +104,19 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
         .onConflict((c) => c.columns(["bike", "group_id"]).doUpdateSet({ pictured: row.pictured }))
         .execute();
     },
-    /** The bikes that their owners let a group's picture show, in the order in which they were added. */
-    async picturedIn(group: GroupId): Promise<Bike[]> {
-      const rows = await db
-        .selectFrom("bikes")
-        .innerJoin("bike_groups", "bike_groups.bike", "bikes.id")
-        .selectAll("bikes")
-        .where("bike_groups.group_id", "=", group)
-        .where("bike_groups.pictured", "=", 1)
-        .orderBy("bikes.added_at")
-        .orderBy("bikes.id")
+    /** Brings a bike to a group's wrench evening, or no longer; brought to the group where it was not. */
+    async bring(bike: BikeId, group: GroupId, brought: boolean): Promise<void> {
+      const row = { bike, group_id: group, evening: brought ? (1 as const) : (0 as const) };
+      await db
+        .insertInto("bike_groups")
+        .values(row)
+        .onConflict((c) => c.columns(["bike", "group_id"]).doUpdateSet({ evening: row.evening }))
         .execute();
-      return rows.map(bikeOf);
     },
+    /** The bikes that their owners bring to a group's wrench evening, in the order in which they were added. */
+    broughtTo: (group: GroupId): Promise<Bike[]> => letShow(db, group, "bike_groups.evening"),
+    /** The bikes that their owners let a group's picture show, in the order in which they were added. */
+    picturedIn: (group: GroupId): Promise<Bike[]> => letShow(db, group, "bike_groups.pictured"),
     async keepBase(hash: string, base: PlanBase): Promise<void> {
       await db
         .insertInto("plan_bases")
@@ -284,4 +284,17 @@ function rowOf(bike: Bike) {
     model: bike.model,
     model_key: bike.model === null ? null : modelKey(bike.model),
   };
+}
+
+async function letShow(db: Db, group: GroupId, flag: "bike_groups.pictured" | "bike_groups.evening"): Promise<Bike[]> {
+  const rows = await db
+    .selectFrom("bikes")
+    .innerJoin("bike_groups", "bike_groups.bike", "bikes.id")
+    .selectAll("bikes")
+    .where("bike_groups.group_id", "=", group)
+    .where(flag, "=", 1)
+    .orderBy("bikes.added_at")
+    .orderBy("bikes.id")
+    .execute();
+  return rows.map(bikeOf);
 }

@@ -13,7 +13,7 @@ import type { Tables } from "./tables.ts";
 /** Reminders as they are before a member has said anything: Saturday morning, by direct message, never at night. */
 export const USUAL_WISHES: ReminderWishes = { by: "direct message", weekday: 6, time: "09:00", quiet: { from: "21:00", to: "08:00" } };
 
-/** The speaker and the group spoken in; either is null when nothing is stored of it yet. */
+/** The speaker, and the group whose choices govern: the one spoken in, in a direct message the home of their first bike. Either is null when nothing is stored of it. */
 export type Speaker = { readonly member: Member | null; readonly group: Group | null };
 
 export function membersRepo(db: Db) {
@@ -23,7 +23,20 @@ export function membersRepo(db: Db) {
       const row = await db
         .selectFrom(sql<{ one: number }>`(select 1 as one)`.as("one"))
         .leftJoin("members as m", (j) => j.on("m.id", "=", member))
-        .leftJoin("groups as g", (j) => j.on("g.id", "=", group ?? ""))
+        .leftJoin("groups as g", (j) =>
+          j.on("g.id", "=", (e) =>
+            group !== null
+              ? e.val(group)
+              : e
+                  .selectFrom("bikes as b")
+                  .select((b) => b.ref("b.home_group").$notNull().as("id"))
+                  .where("b.owner", "=", member)
+                  .where("b.home_group", "is not", null)
+                  .orderBy("b.added_at")
+                  .orderBy("b.id")
+                  .limit(1),
+          ),
+        )
         .selectAll("m")
         .select([
           ...(["g.id as g_id", "g.zone as g_zone", "g.distance as g_distance", "g.pressure as g_pressure", "g.reads as g_reads"] as const),

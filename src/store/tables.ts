@@ -66,7 +66,7 @@ export type Tables = {
     model: string | null;
     model_key: string | null;
   };
-  bike_groups: { bike: string; group_id: string; pictured: Generated<Flag> };
+  bike_groups: { bike: string; group_id: string; pictured: Generated<Flag>; evening: Generated<Flag> };
   bike_events: {
     id: string;
     bike: string;

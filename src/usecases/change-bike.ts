@@ -12,6 +12,7 @@ import { keepMember, modelTyped, whyUnusable } from "./add-bike.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { beginDial, type OldDial } from "./dials.ts";
 import { figureOfLast, type Garaged, garage, pick } from "./garage.ts";
+import { given } from "./given.ts";
 import { knownOf } from "./own-garage.ts";
 import { dateTyped } from "./record-work.ts";
 import { odometerRecord } from "./records.ts";
@@ -38,8 +39,9 @@ export type BikeShown = {
   readonly items: number;
   readonly laidUpSince: LocalDate | null;
   readonly standing?: Standing | null;
-  /** Just changed: does the group's picture show it? */
+  /** Just changed: does the group's picture show it, is it brought to its wrench evening? */
   readonly pictured?: boolean;
+  readonly brought?: boolean;
 };
 
 export function shown(g: Garaged): BikeShown {
@@ -94,13 +96,15 @@ export type BikeChange = {
   readonly model?: string;
   /** Does the group's picture show it? The group spoken in, else its home. */
   readonly pictured?: boolean;
+  /** Is it brought to that group's wrench evening? */
+  readonly brought?: boolean;
 };
 
 /** Changes what is named and leaves the rest. */
 export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<BikeShown>> {
   return acting(ctx, input.bike, async (q, all, g) => {
-    const { name, state, used, notUsed, perYear, byTheBook, registered, model, pictured } = input;
-    if ([name, state, used, notUsed, perYear, byTheBook, registered, model, pictured].every((given) => given === undefined))
+    const { name, state, used, notUsed, perYear, byTheBook, registered, model, pictured, brought } = input;
+    if ([name, state, used, notUsed, perYear, byTheBook, registered, model, pictured, brought].every((given) => given === undefined))
       return refused({ why: "nothing to change" });
     if (name !== undefined) {
       const unusable = whyUnusable(ctx, name);
@@ -119,7 +123,7 @@ export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<Bi
     if (first !== null && first.value.from !== first.value.to) return refused({ why: "not a date", typed: registered ?? "" });
     const book = g.bike.byTheBook ?? { firstRegistered: null };
     const group = ctx.who.group ?? g.bike.homeGroup;
-    if (pictured !== undefined && group === null) return refused({ why: "not in a group" });
+    if ((pictured !== undefined || brought !== undefined) && group === null) return refused({ why: "not in a group" });
     if (state !== undefined && state === g.bike.state) return refused({ why: "already so", state });
     if (state !== undefined) await moved(q, ctx, g, state);
     const conditions = CONDITIONS.filter((c) => (g.bike.conditions.includes(c) || c === used) && c !== notUsed);
@@ -133,8 +137,9 @@ export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<Bi
       model: model === undefined ? g.bike.model : modelTyped(model),
     };
     if (pictured !== undefined && group !== null) await q.bikes.picture(g.bike.id, group, pictured);
+    if (brought !== undefined && group !== null) await q.bikes.bring(g.bike.id, group, brought);
     const after = await written(q, ctx, changed);
-    return after.is === "refused" || pictured === undefined ? after : done({ ...after.value, pictured });
+    return after.is === "refused" ? after : done({ ...after.value, ...given({ pictured, brought }) });
   });
 }
 

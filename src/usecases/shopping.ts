@@ -1,22 +1,28 @@
-// What to buy: for all that falls due on the speaker's bikes until a day, or within a month, each thing once.
+// What to buy for all that falls due until a day, or within a month, each thing once: on the speaker's bikes, or on those brought to the group's wrench evening.
 
-import { addMonths } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
-import { outlook } from "../core/schedule/outlook.ts";
+import { parseAmount } from "../core/quantity/parse.ts";
+import type { UnitId } from "../core/quantity/units.ts";
 import { PLAIN } from "../core/sheet/how.ts";
-import { readUntil } from "../message/read-until.ts";
+import type { Repos } from "../store/store.ts";
 import { howWorked, isKeptAtHand } from "../trade/workshop.ts";
-import { type Ctx, todayOf } from "./context.ts";
-import { type Garaged, itemOf } from "./garage.ts";
-import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
+import type { Ctx } from "./context.ts";
+import { broughtTo } from "./evening.ts";
+import { dayAhead, fallingUntil } from "./falling.ts";
+import type { Garaged } from "./garage.ts";
+import { noneLeft, ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { type SheetUse, usesOf } from "./sheet.ts";
 import { specsOf } from "./specs.ts";
 import { whichBike } from "./which-bike.ts";
 
-/** One thing to buy: for each bike how much of it. */
-export type Wanted = { readonly what: string; readonly for: readonly (SheetUse & { readonly nickname: string })[] };
+/** One thing to buy: for each bike how much of it, and in all where it adds up: pieces, or an amount of one kind. */
+export type Wanted = {
+  readonly what: string;
+  readonly for: readonly (SheetUse & { readonly nickname: string })[];
+  readonly total: { readonly value: number; readonly unit: UnitId | null } | null;
+};
 export type Shopping = {
   readonly until: LocalDate;
   readonly bikes: readonly { readonly nickname: string; readonly items: readonly string[] }[];
@@ -25,30 +31,30 @@ export type Shopping = {
   readonly atHand: readonly string[];
 };
 
-/** The list for one bike or all of the speaker's. */
-export async function shopping(ctx: Ctx, input: { readonly until?: string; readonly bike?: string }): Promise<Result<Shopping>> {
+/** A bike with the name it goes by in a list. */
+type Listed = { readonly g: Garaged; readonly called: string };
+
+/** The list for one bike, for all of the speaker's, or for those brought to the evening of the group spoken in. */
+export async function shopping(ctx: Ctx, input: { readonly until?: string; readonly bike?: string; readonly group?: boolean }): Promise<Result<Shopping>> {
   return ctx.store.read(async (q) => {
-    const all = await ownGarage(q, ctx);
-    if (all.length === 0) return noneLeft(q, ctx);
-    const one = input.bike === undefined ? null : whichBike(all, input.bike);
-    if (one?.is === "refused") return one;
-    const until = dayOf(ctx, all, input.until);
+    const until = dayAhead(ctx, input.until);
     if (until.is === "refused") return until;
+    const listed = input.group === true ? await ofGroup(q, ctx) : await ofOwn(q, ctx, input.bike);
+    if (listed.is === "refused") return listed;
     const bikes: Shopping["bikes"][number][] = [];
     const lists = new Map<string, Wanted["for"][number][]>();
-    for (const g of one === null ? all : [one.value]) {
-      const falling = outlook(g.facts, g.at, { on: until.value, ridden: g.at.forecast.riddenOn(until.value) }).filter(({ likely }) => likely);
-      if (falling.length === 0) continue;
-      const keys = falling.map(({ item }) => item).filter((key) => !falling.some(({ item }) => itemOf(g, item)?.covers.includes(key)));
-      bikes.push({ nickname: g.bike.nickname, items: keys.map((key) => nameIn(ctx, g, key)) });
+    for (const { g, called } of listed.value) {
+      const keys = fallingUntil(g, until.value);
+      if (keys.length === 0) continue;
+      bikes.push({ nickname: called, items: keys.map((key) => nameIn(ctx, g, key)) });
       const consumables = keys.flatMap((key) => (howWorked(key) ?? PLAIN).consumables);
       for (const use of usesOf(consumables, await specsOf(q, g.bike, ctx.who.group), g)) {
         const list = lists.get(use.what) ?? [];
-        list.push({ ...use, nickname: g.bike.nickname });
+        list.push({ ...use, nickname: called });
         lists.set(use.what, list);
       }
     }
-    const wanted = [...lists].map(([what, each]): Wanted => ({ what, for: each }));
+    const wanted = [...lists].map(([what, each]): Wanted => ({ what, for: each, total: totalOf(ctx, each) }));
     return done({
       ...{ until: until.value, bikes },
       wanted: wanted.filter(({ what }) => !isKeptAtHand(what)),
@@ -57,14 +63,33 @@ export async function shopping(ctx: Ctx, input: { readonly until?: string; reado
   });
 }
 
-function dayOf(ctx: Ctx, all: readonly Garaged[], typed: string | undefined): Result<LocalDate> {
-  const today = todayOf(ctx);
-  if (typed === undefined) return done(addMonths(today, 1));
-  const until = readUntil(typed, knownOf(ctx, all), ctx.who.distance ?? "mi");
-  if (until === null || until.is !== "day") return refused({ why: "not ahead", typed, because: "not read" });
-  if (until.on <= today) return refused({ why: "not ahead", typed, because: "past" });
-  return until.on > addMonths(today, MOST_MONTHS) ? refused({ why: "not ahead", typed, because: "too far" }) : done(until.on);
+async function ofOwn(q: Repos, ctx: Ctx, bike: string | undefined): Promise<Result<readonly Listed[]>> {
+  const all = await ownGarage(q, ctx);
+  if (all.length === 0) return noneLeft(q, ctx);
+  const one = bike === undefined ? null : whichBike(all, bike);
+  if (one?.is === "refused") return one;
+  return done((one === null ? all : [one.value]).map((g) => ({ g, called: g.bike.nickname })));
 }
 
-/** As far as looking ahead goes. */
-const MOST_MONTHS = 36;
+/** Two members may call their bikes the same: the owner stands with it. */
+async function ofGroup(q: Repos, ctx: Ctx): Promise<Result<readonly Listed[]>> {
+  const { group } = ctx.who;
+  if (group === null) return refused({ why: "not in a group" });
+  const { brought } = await broughtTo(q, ctx, group);
+  return done(brought.map(({ g, owner }) => ({ g, called: owner === null ? g.bike.nickname : `${g.bike.nickname} (${owner})` })));
+}
+
+/** Pieces add up where each bike's are counted and all are of one kind; amounts where all are in one unit and of one kind. */
+function totalOf(ctx: Ctx, uses: Wanted["for"]): Wanted["total"] {
+  const kinds = new Set(uses.map(({ kind }) => kind?.trim().toLowerCase() ?? null));
+  if (uses.length < 2 || kinds.size > 1) return null;
+  if (uses.every(({ count }) => count !== null)) return { value: uses.reduce((sum, { count }) => sum + (count ?? 0), 0), unit: null };
+  const amounts = uses.map(({ amount }) => (amount === null ? null : parseAmount(amount, ctx.vocabulary.units, ctx.who.numbers)));
+  let [sum, unit] = [0, null as UnitId | null];
+  for (const amount of amounts) {
+    if (amount === null || amount.is !== "amount" || amount.unit === null || amount.from !== amount.to || amount.rest !== "") return null;
+    if (unit !== null && amount.unit !== unit) return null;
+    [sum, unit] = [sum + amount.from, amount.unit];
+  }
+  return { value: Math.round(sum * 1000) / 1000, unit };
+}

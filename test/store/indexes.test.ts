@@ -62,6 +62,8 @@ test("a story of bikes, readings, work, questions, corrections and reminders", a
     await send({ ...ines, run });
   await send({ ...ines, admin: true, run: "/group reading:here riding:15 January to 31 October" });
   await send({ ...ines, run: "/bike change bike:Heron group-picture:yes" });
+  await send({ ...ines, run: "/bike change bike:Heron group-evening:yes" });
+  await send({ ...ines, run: "/plan evening" });
   await send({ advance: "P60D" });
   await send({ advance: "P90D" });
   await t.close();

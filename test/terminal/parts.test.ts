@@ -41,7 +41,7 @@ test("what to buy is listed once for all bikes, with what each needs, and nothin
   const list = await run("/plan shopping");
   expect(list.text).toContain("To buy for what falls due by 26 December on 2 bikes:");
   expect(list.text?.match(/^- Engine oil: Heron; Wren$/gmu)).toHaveLength(1);
-  expect(list.text).toContain("- Oil filter: Heron 1 ×; Wren 1 ×");
+  expect(list.text).toContain("- Oil filter, 2 in all: Heron 1 ×; Wren 1 ×");
   expect(list.text).toContain("For Heron: engine oil and filter.");
   expect((await run("/plan shopping bike:Heron")).text).toContain("- Oil filter: Heron 1 ×");
   expect((await run("/plan shopping until:yesterday")).data.refused).toMatchObject({ why: "not ahead", because: "past" });

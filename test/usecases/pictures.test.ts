@@ -199,7 +199,7 @@ describe("a group's picture", () => {
   });
 });
 
-test("a file from before there were group pictures is brought up to date: no bike is in one", async () => {
+test("a file from before there were group pictures and wrench evenings is brought up to date: no bike is in one", async () => {
   const folder = await mkdtemp(path.join(tmpdir(), "tappet-"));
   const file = path.join(folder, "practice.sqlite");
   const before = await openSqlite(file, { upTo: "202611261210-delivery-drawn" });
@@ -212,11 +212,14 @@ test("a file from before there were group pictures is brought up to date: no bik
   await before.close();
   const now = await openSqlite(file);
   const rows = await now.db.selectFrom("bike_groups").selectAll().execute();
-  expect(rows).toEqual([{ bike: "b1", group_id: "g1", pictured: 0 }]);
+  expect(rows).toEqual([{ bike: "b1", group_id: "g1", pictured: 0, evening: 0 }]);
   expect(await storeOn(now).read((q) => q.bikes.picturedIn("g1" as GroupId))).toEqual([]);
   await sql`pragma foreign_keys = off`.execute(now.db);
   await storeOn(now).change((q) => q.bikes.picture("b1" as BikeId, "g1" as GroupId, true));
-  expect((await now.db.selectFrom("bike_groups").selectAll().execute())[0]?.pictured).toBe(1);
+  expect((await now.db.selectFrom("bike_groups").selectAll().execute())[0]).toMatchObject({ pictured: 1, evening: 0 });
+  expect(await storeOn(now).read((q) => q.bikes.broughtTo("g1" as GroupId))).toEqual([]);
+  await storeOn(now).change((q) => q.bikes.bring("b1" as BikeId, "g1" as GroupId, true));
+  expect((await now.db.selectFrom("bike_groups").selectAll().execute())[0]).toMatchObject({ pictured: 1, evening: 1 });
   await now.close();
   await rm(folder, { recursive: true });
 });

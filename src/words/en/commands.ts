@@ -27,6 +27,7 @@ export const COMMAND_WORDS = {
       registered: "By the book: when it was first registered, from which yearly services run",
       model: "Make and model: shares specs and plans with the same model in the group",
       "group-picture": "Let this group's picture and digest show when it falls due; off until you say so",
+      "group-evening": "Bring it to this group's wrench evening: others see what falls due on it; off until you say so",
     },
     example: "/bike change bike:Heron state:laid up",
   },
@@ -215,9 +216,19 @@ export const COMMAND_WORDS = {
     options: { item: "Which look", every: "How far after the work: 100 mi, 150 km; never; again", bike: "Which bike, when you have several" },
     example: "/plan recheck item:slack of the new chain every:200 mi",
   },
+  "plan evening": {
+    does: "A group's wrench evening: what falls due on the bikes brought, the tools and the hours in all.",
+    options: { until: "What falls due by when: 1 June, in 6 weeks; a month when left out", share: "Show the answer to everyone here" },
+    example: "/plan evening until:in 6 weeks share:yes",
+  },
   "plan shopping": {
     does: "What to buy for all that falls due within a month or until a day, each thing once.",
-    options: { until: "By when: midsummer, 1 June, in 6 weeks", bike: "Which bike; all of yours when left out", share: "Show the answer to everyone here" },
+    options: {
+      until: "By when: midsummer, 1 June, in 6 weeks",
+      bike: "Which bike; all of yours when left out",
+      group: "For all the bikes brought to the group's wrench evening",
+      share: "Show the answer to everyone here",
+    },
     example: "/plan shopping until:midsummer",
   },
   "plan job": {

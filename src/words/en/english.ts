@@ -12,6 +12,7 @@ import { convertWords } from "./convert.ts";
 import { defectWords } from "./defects.ts";
 import { digestWords } from "./digest.ts";
 import { dueWords } from "./due.ts";
+import { eveningWords } from "./evening.ts";
 import { fluidPut } from "./fluids.ts";
 import { fuelWords } from "./fuel.ts";
 import { judgeWords } from "./judge.ts";
@@ -65,6 +66,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     season: seasonWords(p, today),
     asks: askWords(p, today),
     digest: digestWords(p, today),
+    evening: eveningWords(p),
     trip: tripWords(p, today),
     ride: rideWords(p, today),
     tripAsks: tripAskWords(p, today, tripPartName),

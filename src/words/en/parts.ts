@@ -2,6 +2,7 @@
 
 import type { LocalDate, VagueDate } from "../../core/calendar/dates.ts";
 import type { DistanceUnit, Stretch } from "../../core/quantity/distance.ts";
+import { symbolOf, type UnitId } from "../../core/quantity/units.ts";
 import type { Printer } from "../printer.ts";
 import type { OnBike } from "./due.ts";
 import { capital, lowered } from "./text.ts";
@@ -45,12 +46,17 @@ export const partsWords = (p: Printer) => ({
   shoppingTitle: (until: LocalDate, today: LocalDate, bikes: number): string =>
     `To buy for what falls due by ${p.date(until, today)}${bikes > 1 ? ` on ${bikes} bikes` : ""}:`,
   nothing: (until: LocalDate, today: LocalDate): string => `Nothing falls due by ${p.date(until, today)} that something has to be bought for.`,
-  wanted: (what: string, amounts: readonly Amount[]): string => {
+  /** "- Engine oil, 7.2 L in all: Heron 3.2 L 20W-50; Otter 4 L 20W-50". */
+  wanted: (what: string, amounts: readonly Amount[], total: { readonly value: number; readonly unit: UnitId | null } | null): string => {
     const each = amounts.map(({ nickname, count, amount, kind }) => {
       const much = [count === null ? null : `${count} ×`, amount, kind].filter((part) => part !== null);
       return `${nickname}${much.length === 0 ? "" : ` ${much.join(" ")}`}`;
     });
-    return `- ${capital(what)}: ${each.join("; ")}`;
+    const inAll =
+      total === null
+        ? ""
+        : `, ${p.figure(total.value, (String(total.value).split(".")[1] ?? "").length)}${total.unit === null ? "" : ` ${symbolOf(total.unit)}`} in all`;
+    return `- ${capital(what)}${inAll}: ${each.join("; ")}`;
   },
   atHand: (names: readonly string[]): string => `Look on the shelf first: ${p.list(names)}.`,
   because: (nickname: string, items: readonly string[]): string => `For ${nickname}: ${p.list(items.map(lowered))}.`,
