@@ -24,6 +24,7 @@ const RIG: Rig = {
   specs: [],
   place: "Germany",
   use: null,
+  trips: [],
   ways: new Map(),
   looked: true,
 };
