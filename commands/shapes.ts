@@ -92,7 +92,7 @@ export const judged = z.object({
 /** What is left of a part that wears. */
 export const worn = z.object({
   part: z.string(),
-  place: z.string(),
+  place: place,
   wear: z.discriminatedUnion("is", [
     z.object({
       ...{ is: z.literal("line"), readings: z.number().int(), per1000km: z.number(), start: z.number(), now: z.number() },

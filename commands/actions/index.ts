@@ -29,7 +29,7 @@ import { sayHowForm, sayHowPress } from "./say-how.ts";
 import { setUp, setUpZone } from "./set-up.ts";
 import { SHEET_HANDLERS } from "./sheet.ts";
 import { enterSpecForm, takeSpecBack } from "./spec.ts";
-import { tripOff } from "./trip.ts";
+import { rideJoin, rideWho, tripBack, tripOff, tripShare } from "./trip.ts";
 import { keep, undo, undoOne, withdraw } from "./undo.ts";
 
 export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
@@ -87,6 +87,10 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "check-state": checkState,
   "check-riding": checkRiding,
   "trip-off": tripOff,
+  "trip-back": tripBack,
+  "trip-share": tripShare,
+  "ride-along": rideJoin,
+  "ride-who": rideWho,
   "defect-show": defectShow,
   "defect-grade": defectGrade,
   "defect-nothing": defectNothing,

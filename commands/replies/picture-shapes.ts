@@ -2,7 +2,9 @@
 
 import { z } from "zod";
 import { STATUSES } from "../../src/core/schedule/facts.ts";
-import { distance, localDate, unit } from "../shapes.ts";
+import { LIMITS_BY } from "../../src/usecases/judge.ts";
+import { WEAR_PICTURES } from "../../src/usecases/picture-reading.ts";
+import { distance, localDate, place, unit } from "../shapes.ts";
 
 const laidUp = z.object({ from: localDate, to: localDate });
 const on = { bike: z.string(), nickname: z.string(), today: localDate };
@@ -33,13 +35,13 @@ const odometerShown = z.object({
 });
 
 const end = z.enum(["front", "rear"]);
-const treadShown = z.object({
-  ...{ ...on, ...dial, typedIn: z.string() },
+const wearShown = z.object({
+  ...{ ...on, ...dial, typedIn: z.string().nullable() },
   panels: z.array(
     z.object({
-      place: end,
+      place,
       points: z.array(z.object({ ridden: distance, value: z.number() })),
-      limit: z.object({ value: z.number(), from: z.enum(["manual", "law", "bar"]) }),
+      limit: z.object({ value: z.number(), by: z.enum(LIMITS_BY) }).nullable(),
       line: z.object({ from: distance, start: z.number(), likely: distance, low: distance, high: distance.nullable() }).nullable(),
       worn: z.boolean(),
     }),
@@ -58,7 +60,7 @@ const pressureShown = z.object({
 
 export const readingPictured = z.discriminatedUnion("pictured", [
   z.object({ pictured: z.literal("odometer"), shown: odometerShown }),
-  z.object({ pictured: z.literal("tread"), shown: treadShown }),
+  z.object({ pictured: z.enum(WEAR_PICTURES), shown: wearShown }),
   z.object({ pictured: z.literal("pressure"), shown: pressureShown }),
 ]);
 

@@ -10,7 +10,7 @@ import { render } from "../../src/picture/render.ts";
 import { drawWear } from "../../src/picture/wear-drawing.ts";
 import type { GroupPictured } from "../../src/usecases/picture-group.ts";
 import type { NextShown } from "../../src/usecases/picture-next.ts";
-import type { ReadingPictured } from "../../src/usecases/picture-reading.ts";
+import type { ReadingPicture, ReadingPictured } from "../../src/usecases/picture-reading.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { said } from "./said.ts";
 
@@ -33,8 +33,12 @@ export const drawNexts = (shown: readonly NextShown[], { pictures }: Words): Pro
   );
 
 /** The same in words: whoever sees no picture misses nothing. */
-export const sayPictured = (out: ReadingPictured, words: Words): Said =>
-  said([...told(out, words).lines], { caution: out.pictured === "odometer" ? null : words.caution("tyres") });
+export const sayPictured = (out: ReadingPictured, words: Words): Said => said([...told(out, words).lines], { caution: words.caution(CAUTIONS[out.pictured]) });
+
+const CAUTIONS = { odometer: null, tread: "tyres", pressure: "tyres", pads: "brakes", chain: "moving chain" } as const satisfies Record<
+  ReadingPicture,
+  string | null
+>;
 
 /** One picture; none of nothing. */
 export async function drawPictured(out: ReadingPictured, words: Words): Promise<readonly Attached[]> {
@@ -48,8 +52,10 @@ function told(out: ReadingPictured, { pictures }: Words): { readonly lines: read
       const { drawing, ...rest } = pictures.odometer(out.shown);
       return { ...rest, svg: drawing.points.length === 0 ? null : () => drawOdometer(drawing) };
     }
-    case "tread": {
-      const { drawing, ...rest } = pictures.tread(out.shown);
+    case "tread":
+    case "pads":
+    case "chain": {
+      const { drawing, ...rest } = pictures.wear(out.pictured, out.shown);
       return { ...rest, svg: drawing.panels.length === 0 ? null : () => drawWear(drawing) };
     }
     case "pressure": {

@@ -14,6 +14,7 @@ export function sayTrips({ trips, did, replaced }: TripAnswer, words: Words): Sa
   if (trips.length === 0) return said([words.trip.none()]);
   const lines = trips.flatMap((trip, n) => [...(n > 0 ? [""] : []), ...linesOf(trip, words)]);
   if (replaced.length > 0) lines.push(words.trip.replaced(replaced));
+  if (did === "restored") lines.unshift(words.trip.restored());
   const caution = trips.flatMap(({ items }) => items).find((item) => item.caution !== null)?.caution ?? "tyres";
   const { labels } = words.trip;
   return said(lines, {
@@ -21,6 +22,8 @@ export function sayTrips({ trips, did, replaced }: TripAnswer, words: Words): Sa
     actions: trips.flatMap((shown) => [
       press("check-begin", `${shown.bike}.pre-trip`, labels.check(shown.nickname)),
       press("trip-off", shown.trip, labels.off),
+      ...(did === "planned" && replaced.length > 0 ? [press("trip-back", shown.trip, labels.back)] : []),
+      press("trip-share", shown.trip, words.ride.labels.share),
       press("show-due", shown.bike, labels.due),
       ...pressuresMissing(shown).map(({ at }) => specButton(shown, `${at} tyre pressure`, shown.use, labels.pressure(at, shown.use), words)),
     ]),
@@ -77,41 +80,40 @@ function together(items: readonly TripItem[]): readonly (readonly TripItem[])[] 
 }
 
 const left = z.object({ low: distance, likely: distance, high: distance.nullable() });
-export const tripAnswer = z.object({
-  trips: z.array(
+export const tripShape = z.object({
+  trip: z.string(),
+  bike: z.string(),
+  nickname: z.string(),
+  unit,
+  from: localDate,
+  to: localDate,
+  distance,
+  use: z.enum(SPEC_USES),
+  typed: z.string(),
+  start: distance.nullable(),
+  items: z.array(
     z.object({
-      trip: z.string(),
-      bike: z.string(),
-      nickname: z.string(),
-      unit,
-      from: localDate,
-      to: localDate,
-      distance,
-      use: z.enum(SPEC_USES),
-      typed: z.string(),
-      start: distance.nullable(),
-      items: z.array(
-        z.object({
-          item: z.string(),
-          when: z.enum(["before", "during", "after"]),
-          into: distance.nullable(),
-          on: localDate.nullable(),
-          counts: z.boolean(),
-          name: z.string(),
-          caution: z.string().nullable(),
-        }),
-      ),
-      wear: z.array(z.object({ is: z.enum(["enough", "not enough"]), left, part: z.string(), value: z.number(), unit: z.string(), limit: z.number() })),
-      unmeasured: z.array(z.string()),
-      nearing: z.array(z.object({ part: z.string(), value: z.number(), unit: z.string(), limit: z.number() })),
-      defects: z.number(),
-      ungraded: z.number(),
-      unknown: z.array(z.string()),
-      pressures: z.array(z.object({ at: z.enum(["front", "rear"]), loaded: z.string().nullable(), solo: z.string().nullable() })),
-      kit: z.array(z.string()),
-      daily: z.array(z.string()),
+      item: z.string(),
+      when: z.enum(["before", "during", "after"]),
+      into: distance.nullable(),
+      on: localDate.nullable(),
+      counts: z.boolean(),
+      name: z.string(),
+      caution: z.string().nullable(),
     }),
   ),
-  did: z.enum(["planned", "called off", "shown"]),
+  wear: z.array(z.object({ is: z.enum(["enough", "not enough"]), left, part: z.string(), value: z.number(), unit: z.string(), limit: z.number() })),
+  unmeasured: z.array(z.string()),
+  nearing: z.array(z.object({ part: z.string(), value: z.number(), unit: z.string(), limit: z.number() })),
+  defects: z.number(),
+  ungraded: z.number(),
+  unknown: z.array(z.string()),
+  pressures: z.array(z.object({ at: z.enum(["front", "rear"]), loaded: z.string().nullable(), solo: z.string().nullable() })),
+  kit: z.array(z.string()),
+  daily: z.array(z.string()),
+});
+export const tripAnswer = z.object({
+  trips: z.array(tripShape),
+  did: z.enum(["planned", "called off", "restored", "shown"]),
   replaced: z.array(z.string()),
 });

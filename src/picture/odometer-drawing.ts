@@ -7,7 +7,7 @@ import { INK, SMALL } from "./look.ts";
 import { gap, page, words } from "./page.ts";
 import { filled, plot, RIGHT, read, trace, upward } from "./plot.ts";
 import { line, n } from "./svg.ts";
-import { timeAxis } from "./time-axis.ts";
+import { timeAxis, underDays } from "./time-axis.ts";
 
 /** Figures are in the unit of the dial. */
 export type OdometerDrawing = {
@@ -20,6 +20,7 @@ export type OdometerDrawing = {
   readonly ahead: readonly { readonly on: LocalDate; readonly low: number; readonly likely: number; readonly high: number }[];
   readonly layUps: readonly { readonly from: LocalDate; readonly to: LocalDate }[];
   readonly month: (first: LocalDate) => string;
+  readonly day: (on: LocalDate) => string;
   readonly figure: (value: number) => string;
   readonly meaning: Readonly<Record<"read" | "likely" | "range" | "rest", string>>;
   readonly notes: readonly string[];
@@ -41,7 +42,7 @@ export function drawOdometer(drawing: OdometerDrawing): string {
       high: HIGH,
       up,
       left: up.left,
-      under: time.ticks.map((day) => ({ x: time.at(day), text: drawing.month(day) })),
+      under: underDays(time, drawing.month, drawing.day),
       underName: null,
       over: true,
     },

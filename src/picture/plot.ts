@@ -13,17 +13,22 @@ export type Frame = { readonly left: number; readonly right: number; readonly to
 /** The right edge of every plot; marks on it stay on the page. */
 export const RIGHT = WIDE - EDGE - 12;
 
-/** The values up a plot, widened to round figures; no more figures than are printed apart. */
+/** The values up a plot, widened to round figures: at least two of them, and no more than are printed apart. */
 export function upward(values: readonly number[], figure: (value: number) => string) {
   const [least, most] = [Math.min(...values), Math.max(...values)];
-  // One value alone has a little room either way.
+  // One value alone has a little room either way; and so have values that lie closer than figures are printed apart.
   const some = Math.max(1, Math.abs(least) * 0.05);
-  const scale = scaleLinear(most > least ? [least, most] : [least - some, most + some], [1, 0]).nice(5);
-  const candidates = [5, 4, 3, 2].map((count) => scale.ticks(count).map((value) => ({ value, text: figure(value) })));
-  const apart = (ticks: readonly { readonly text: string }[]): boolean => new Set(ticks.map(({ text }) => text)).size === ticks.length;
-  const ticks = candidates.find(apart) ?? [];
+  const rooms = [most > least ? 0 : some, ...Array.from({ length: 12 }, (_, n) => (some / 2) * 2 ** n)];
+  const found = rooms.flatMap((room) => {
+    const scale = scaleLinear([least - room, most + room], [1, 0]).nice(5);
+    const ticks = [5, 4, 3, 2].map((count) => scale.ticks(count).map((value) => ({ value, text: figure(value) }))).find(isApart);
+    return ticks === undefined ? [] : [{ scale, ticks }];
+  });
+  const { scale, ticks } = found[0] ?? { scale: scaleLinear([least - some, most + some], [1, 0]), ticks: [] };
   return { scale, ticks, left: EDGE + Math.max(0, ...ticks.map(({ text }) => widthOf(text, SMALL))) + 16 };
 }
+
+const isApart = (ticks: readonly { readonly text: string }[]): boolean => ticks.length > 1 && new Set(ticks.map(({ text }) => text)).size === ticks.length;
 export type Upward = ReturnType<typeof upward>;
 
 /** @param under texts under it, by their places across the page @param draw what is drawn within */
@@ -59,9 +64,10 @@ export function plot(
         words(name, EDGE, top + SMALL, SMALL, INK.quiet),
         ...up.ticks.map(({ value }) => line({ x: left, y: frame.y(value) }, { x: RIGHT, y: frame.y(value) }, INK.faint, 1.5)),
         ...up.ticks.map(({ value, text }) => words(text, left - 14, frame.y(value) + SMALL * 0.35, SMALL, INK.quiet, "end")),
-        draw(frame),
+        // Under what is drawn: a mark on it stays whole.
         line({ x: left, y: frame.bottom }, { x: RIGHT, y: frame.bottom }, INK.quiet, 2),
         foot.draw(frame.bottom - 4),
+        draw(frame),
         ...(underName === null ? [] : [words(underName, RIGHT, frame.bottom + foot.high + SMALL * 0.8, SMALL, INK.quiet, "end")]),
       ].join("");
     },

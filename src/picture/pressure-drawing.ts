@@ -6,7 +6,7 @@ import { legend } from "./lanes.ts";
 import { INK } from "./look.ts";
 import { gap, page } from "./page.ts";
 import { asRead, level, plot, RIGHT, read, trace, upward } from "./plot.ts";
-import { timeAxis } from "./time-axis.ts";
+import { timeAxis, underDays } from "./time-axis.ts";
 
 /** One tyre. Pressures in one unit of the caller's. */
 export type PressurePanel = {
@@ -19,6 +19,7 @@ export type PressureDrawing = {
   readonly title: string;
   readonly panels: readonly PressurePanel[];
   readonly month: (first: LocalDate) => string;
+  readonly day: (on: LocalDate) => string;
   readonly figure: (value: number) => string;
   readonly meaning: Readonly<Record<"read" | "levelled", string>>;
   readonly notes: readonly string[];
@@ -37,8 +38,7 @@ export function drawPressure(drawing: PressureDrawing): string {
   );
   const left = Math.max(...ups.map((up) => up.left));
   const time = timeAxis(first, last, [left + 14, RIGHT], drawing.month);
-  // Days within one month have no first of a month between them: the two ends are named then.
-  const under = time.ticks.map((day) => ({ x: time.at(day), text: drawing.month(day) }));
+  const under = underDays(time, drawing.month, drawing.day);
   const bands = panels.map((panel, at) =>
     plot({ name: panel.name, high: HIGH, up: ups[at] ?? upward([0, 1], drawing.figure), left, under, underName: null }, (frame) => {
       const levelled = panel.points.flatMap((point) => (point.levelled === null ? [] : [{ x: time.at(point.on), y: frame.y(point.levelled) }]));

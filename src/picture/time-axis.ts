@@ -16,12 +16,25 @@ export type TimeAxis = {
   readonly ticks: readonly LocalDate[];
 };
 
+/** Texts under the days: firsts of months; of days too close for two of them, the first and the last by name. */
+export function underDays(
+  time: TimeAxis,
+  month: (first: LocalDate) => string,
+  day: (on: LocalDate) => string,
+): { readonly x: number; readonly text: string }[] {
+  if (time.ticks.length > 1) return time.ticks.map((on) => ({ x: time.at(on), text: month(on) }));
+  const apart = time.at(time.to) - time.at(time.from) > (widthOf(day(time.from), SMALL) + widthOf(day(time.to), SMALL)) / 2 + 16;
+  return (apart ? [time.from, time.to] : [time.from]).map((on) => ({ x: time.at(on), text: day(on) }));
+}
+
 /** Months between two names on an axis, from the finest. */
 const STEPS = [1, 2, 3, 6, 12, 24, 60, 120];
 
 /** @param text what a first of a month is called: it decides how many have room */
 export function timeAxis(from: LocalDate, to: LocalDate, [left, right]: readonly [number, number], text: (day: LocalDate) => string): TimeAxis {
-  const scale = scaleLinear([dayNumber(from), Math.max(dayNumber(to), dayNumber(from) + 1)], [left, right]).clamp(true);
+  // One day alone lies in the middle.
+  const days = from < to ? [dayNumber(from), dayNumber(to)] : [dayNumber(from) - 1, dayNumber(from) + 1];
+  const scale = scaleLinear(days, [left, right]).clamp(true);
   const at = (day: LocalDate): number => scale(dayNumber(day));
   const fits = (days: readonly LocalDate[]): boolean =>
     days.every((day, n) => {

@@ -9,11 +9,11 @@ import type { Condition, PlanBase } from "../core/plan/plan.ts";
 import type { Dial, DistanceUnit, Ridden, Stretch } from "../core/quantity/distance.ts";
 import type { LayUp } from "../core/schedule/facts.ts";
 import { RULES_VERSION } from "../core/schedule/rules-version.ts";
-import { modelKey, SPEC_USES, type SpecUse } from "../core/spec/spec.ts";
-import type { Trip } from "../core/trip/trip.ts";
+import { modelKey } from "../core/spec/spec.ts";
 import type { Epoch, EpochCause } from "../core/usage/track.ts";
 import type { Db } from "./db.ts";
-import type { Tables } from "./tables.ts";
+import { NO_TURN, type Tables } from "./tables.ts";
+import { type TripRecord, tripOf } from "./trips.ts";
 
 const equipmentShape = z.object(
   Object.fromEntries((Object.keys(EQUIPMENT) as EquipmentPart[]).map((part) => [part, z.enum(EQUIPMENT[part] as readonly [string, ...string[]])])),
@@ -21,8 +21,6 @@ const equipmentShape = z.object(
 
 /** Epochs and lay-ups of some bikes, oldest first. */
 export type Turns = { readonly epochs: Map<BikeId, Epoch[]>; readonly layUps: Map<BikeId, LayUpRecord[]>; readonly trips: Map<BikeId, TripRecord[]> };
-/** A planned trip as stored; `source` undoes it. */
-export type TripRecord = Trip & { readonly id: string; readonly typed: string; readonly use: SpecUse; readonly source: string; readonly plannedOn: LocalDate };
 /** A lay-up as stored, with its id so that it can be ended. */
 export type LayUpRecord = LayUp & { readonly id: string };
 
@@ -169,7 +167,7 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
     /** @param source the message or event that said so: undone with it */
     async addEpoch(bike: BikeId, epoch: Epoch, source: string, by: MemberId, at: Instant): Promise<void> {
       const row = {
-        ...NOTHING,
+        ...NO_TURN,
         id: epoch.id,
         bike,
         what: "epoch",
@@ -216,23 +214,8 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
       return rows.map((row) => ({ bike: row.bike as BikeId, source: row.source }));
     },
     async addLayUp(bike: BikeId, id: string, from: LocalDate, by: MemberId, at: Instant): Promise<void> {
-      const row = { ...NOTHING, id, bike, what: "lay-up", from_date: from, by, at };
+      const row = { ...NO_TURN, id, bike, what: "lay-up", from_date: from, by, at };
       await db.insertInto("bike_events").values(row).execute();
-    },
-    async addTrip(bike: BikeId, { id, from, to, distance, typed, use, source }: TripRecord, by: MemberId, at: Instant): Promise<void> {
-      const row = { ...NOTHING, id, bike, what: "trip", from_date: from, to_date: to, distance, typed, cause: use, source, by, at };
-      await db.insertInto("bike_events").values(row).execute();
-    },
-    /** False when it is gone already. */
-    async withdrawTrip(id: string, at: Instant): Promise<boolean> {
-      const done = await db
-        .updateTable("bike_events")
-        .set({ withdrawn_at: at })
-        .where("id", "=", id)
-        .where("what", "=", "trip")
-        .where("withdrawn_at", "is", null)
-        .executeTakeFirst();
-      return done.numUpdatedRows === 1n;
     },
     async endLayUp(id: string, to: LocalDate): Promise<void> {
       await db.updateTable("bike_events").set({ to_date: to }).where("id", "=", id).where("what", "=", "lay-up").execute();
@@ -240,38 +223,10 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
   };
 }
 
-/** What a turn of one kind leaves empty. */
-const NOTHING = {
-  to_date: null,
-  last_of_old: null,
-  first_of_new: null,
-  unit: null,
-  cause: null,
-  source: null,
-  withdrawn_at: null,
-  distance: null,
-  typed: null,
-};
-
 function push<K, V>(map: Map<K, V[]>, key: K, value: V): void {
   const list = map.get(key);
   if (list === undefined) map.set(key, [value]);
   else list.push(value);
-}
-
-function tripOf(row: Tables["bike_events"]): TripRecord {
-  const use = SPEC_USES.find((each) => each === row.cause) ?? "solo";
-  const [from, to] = [row.from_date as LocalDate, (row.to_date ?? row.from_date) as LocalDate];
-  return {
-    id: row.id,
-    from,
-    to,
-    distance: (row.distance ?? 0) as Stretch,
-    typed: row.typed ?? "",
-    use,
-    source: row.source ?? row.id,
-    plannedOn: row.at.slice(0, 10) as LocalDate,
-  };
 }
 
 function epochOf(row: Tables["bike_events"]): Epoch {

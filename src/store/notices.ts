@@ -52,23 +52,29 @@ export type Trace = { readonly channel: string; readonly after: string | null };
 /** `dial`: sooner, once the dial shows it; null when only the day counts. */
 export type PutOff = { readonly bike: BikeId; readonly item: ItemKey; readonly until: LocalDate; readonly dial: Dial | null };
 
+/** Rows in one statement: a database bounds the figures that one may hold, and a hundred bikes may have thousands of things to tell. */
+const ROWS = 1000;
+
 export function noticesRepo(db: Db) {
   return {
     /** Adds the notices whose key is new, and takes up again those dropped before they were told; one told stays told. Answers the keys that now wait. */
     async addNew(notices: readonly Notice[]): Promise<string[]> {
-      if (notices.length === 0) return [];
-      const rows = await db
-        .insertInto("notices")
-        .values(notices.map(noticeRow))
-        .onConflict((c) =>
-          c
-            .column("key")
-            .doUpdateSet((e) => ({ state: "waiting", why: null, not_before: e.ref("excluded.not_before"), at: e.ref("excluded.at") }))
-            .where("notices.state", "=", "dropped"),
-        )
-        .returning("key")
-        .execute();
-      return rows.map((row) => row.key);
+      const waiting: string[] = [];
+      for (let n = 0; n < notices.length; n += ROWS) {
+        const rows = await db
+          .insertInto("notices")
+          .values(notices.slice(n, n + ROWS).map(noticeRow))
+          .onConflict((c) =>
+            c
+              .column("key")
+              .doUpdateSet((e) => ({ state: "waiting", why: null, not_before: e.ref("excluded.not_before"), at: e.ref("excluded.at") }))
+              .where("notices.state", "=", "dropped"),
+          )
+          .returning("key")
+          .execute();
+        waiting.push(...rows.map((row) => row.key));
+      }
+      return waiting;
     },
     async ofDelivery(delivery: string): Promise<Notice[]> {
       return (await db.selectFrom("notices").selectAll().where("delivery", "=", delivery).orderBy("at").orderBy("id").execute()).map(noticeOf);

@@ -22,6 +22,7 @@ import { readingsRepo } from "./readings.ts";
 import { roomRepo } from "./room.ts";
 import { specsRepo } from "./specs.ts";
 import type { Tables } from "./tables.ts";
+import { tripsRepo } from "./trips.ts";
 import { workRepo } from "./work.ts";
 import { wrenchesRepo } from "./wrenches.ts";
 
@@ -42,6 +43,7 @@ export type Repos = {
   readonly wrenches: ReturnType<typeof wrenchesRepo>;
   readonly groupPlans: ReturnType<typeof groupPlansRepo>;
   readonly specs: ReturnType<typeof specsRepo>;
+  readonly trips: ReturnType<typeof tripsRepo>;
   readonly room: ReturnType<typeof roomRepo>;
 };
 
@@ -130,6 +132,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     wrenches: wrenchesRepo(db),
     groupPlans: groupPlansRepo(db),
     specs: specsRepo(db),
+    trips: tripsRepo(db),
     room: roomRepo(db),
   };
 }

@@ -80,6 +80,9 @@ export type Tables = {
     source: string | null;
     distance: number | null;
     typed: string | null;
+    ride: string | null;
+    ride_group: string | null;
+    gave_way_to: string | null;
     withdrawn_at: string | null;
     by: string;
     at: string;
@@ -272,4 +275,10 @@ export type Tables = {
   group_plans: { id: string; group_id: string; model_key: string; model: string; hash: string; manual: string; by: string; at: string };
   room_messages: { id: string; author: string; place: string; text: string; at: string };
   room_deliveries: { delivery: string; place: string; member: string | null; reply: string; at: string };
+};
+
+/** What a turn of a bike's life leaves empty unless it is of the kind that fills it. */
+export const NO_TURN = {
+  ...{ to_date: null, last_of_old: null, first_of_new: null, unit: null, cause: null, source: null, withdrawn_at: null },
+  ...{ distance: null, typed: null, ride: null, ride_group: null, gave_way_to: null },
 };

@@ -5,11 +5,44 @@ import type { WearHabits } from "../core/wear/wear.ts";
 const TYRES = "common practice: new road tyres carry 4 to 9 mm, front tyres last some 10,000 to 25,000 km and rear ones 6,000 to 16,000 km";
 const PADS = "common practice: new pads carry 3.5 to 6 mm of lining and last some 15,000 to 40,000 km";
 
+const CHAIN =
+  "common practice: a chain that is kept oiled has lengthened by 1 to 2 % after some 15,000 to 30,000 km; one reading over 20 pitches is off by about 0.2 mm";
+
 export const WEAR_HABITS = {
-  "front tread": { fresh: { mean: 4.8, sd: 0.9 }, rate: { mean: 0.00023, sd: 0.00011 }, noise: 0.2, wander: { share: 0.25, over: 1000 }, source: TYRES },
-  "rear tread": { fresh: { mean: 7, sd: 1.2 }, rate: { mean: 0.0005, sd: 0.00024 }, noise: 0.2, wander: { share: 0.25, over: 1000 }, source: TYRES },
-  "front pads": { fresh: { mean: 4.5, sd: 0.8 }, rate: { mean: 0.00013, sd: 0.00007 }, noise: 0.22, wander: { share: 0.25, over: 1000 }, source: PADS },
-  "rear pads": { fresh: { mean: 5, sd: 1 }, rate: { mean: 0.00015, sd: 0.00008 }, noise: 0.22, wander: { share: 0.25, over: 1000 }, source: PADS },
+  "front tread": {
+    fresh: { mean: 4.8, sd: 0.9 },
+    rate: { mean: 0.00023, sd: 0.00011 },
+    noise: 0.2,
+    another: 1,
+    wander: { share: 0.25, over: 1000 },
+    source: TYRES,
+  },
+  "rear tread": {
+    fresh: { mean: 7, sd: 1.2 },
+    rate: { mean: 0.0005, sd: 0.00024 },
+    noise: 0.2,
+    another: 1,
+    wander: { share: 0.25, over: 1000 },
+    source: TYRES,
+  },
+  "front pads": {
+    fresh: { mean: 4.5, sd: 0.8 },
+    rate: { mean: 0.00013, sd: 0.00007 },
+    noise: 0.22,
+    another: 1,
+    wander: { share: 0.25, over: 1000 },
+    source: PADS,
+  },
+  "rear pads": { fresh: { mean: 5, sd: 1 }, rate: { mean: 0.00015, sd: 0.00008 }, noise: 0.22, another: 1, wander: { share: 0.25, over: 1000 }, source: PADS },
+  // Shares of the nominal length, as what is left of them: a new one has lengthened by nothing.
+  chain: {
+    fresh: { mean: 0, sd: 0.001 },
+    rate: { mean: 6.5e-7, sd: 3.5e-7 },
+    noise: 0.0006,
+    another: 0.004,
+    wander: { share: 0.25, over: 1000 },
+    source: CHAIN,
+  },
 } as const satisfies Record<string, WearHabits>;
 
 export type WearKind = keyof typeof WEAR_HABITS;

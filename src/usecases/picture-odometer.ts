@@ -30,7 +30,10 @@ const MONTHS_AHEAD = 6;
 
 /** Works out what is drawn; pure of the bike's facts. */
 export function odometerOf(g: Garaged): OdometerShown {
-  const until = addMonths(g.today, MONTHS_AHEAD);
+  const { forecast } = g.at;
+  const foreseen = g.track.points.length > 0 && forecast.riddenOn(addMonths(g.today, MONTHS_AHEAD)) !== null;
+  // Nothing is drawn ahead where nothing is foreseen.
+  const until = foreseen ? addMonths(g.today, MONTHS_AHEAD) : g.today;
   const since = addMonths(g.today, -12 * YEARS_BACK);
   const { points } = g.track;
   // The last point before what is shown gives the line its beginning.
@@ -47,11 +50,11 @@ export function odometerOf(g: Garaged): OdometerShown {
     until,
     points: shown.map(({ on, ridden }) => ({ on, ridden })),
     ahead: daysFrom(last, until).flatMap((on) => {
-      const then = g.at.forecast.riddenOn(on);
+      const then = foreseen ? forecast.riddenOn(on) : null;
       return then === null ? [] : [{ on, ...then }];
     }),
     layUps: layUpsWithin(g, from, until),
-    basis: g.at.forecast.basis,
+    basis: forecast.basis,
   };
 }
 

@@ -1,37 +1,50 @@
-// What pictures of readings show: the odometer's track, tread against the odometer, cold pressures with the weather taken out.
+// What pictures of readings show: the odometer's track, what wears against the odometer, cold pressures with the weather taken out.
 
 import { dayNumber } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { BikeId } from "../core/ids.ts";
-import { between, type DistanceUnit, type Ridden } from "../core/quantity/distance.ts";
+import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
+import type { Place, ReadingKind } from "../core/reading/kinds.ts";
+import type { Taken } from "../core/schedule/measured.ts";
 import { atTemperature } from "../core/tyre/pressure.ts";
-import { riddenOnDay } from "../core/usage/track.ts";
-import { wearOf } from "../core/wear/wear.ts";
 import type { ReadingRecord } from "../store/readings.ts";
-import { WEAR_HABITS } from "../trade/wear.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
+import type { LimitBy } from "./judge.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { type OdometerShown, odometerOf } from "./picture-odometer.ts";
 import { done, type Result } from "./refusals.ts";
 import { specFor } from "./specs.ts";
+import { wearSeries } from "./wear.ts";
 import { whichBike } from "./which-bike.ts";
 
-export const READING_PICTURES = ["odometer", "tread", "pressure"] as const;
+export const WEAR_PICTURES = ["tread", "pads", "chain"] as const;
+export type WearPicture = (typeof WEAR_PICTURES)[number];
+export const READING_PICTURES = ["odometer", ...WEAR_PICTURES, "pressure"] as const;
 export type ReadingPicture = (typeof READING_PICTURES)[number];
 
+/** The kind of reading behind each. */
+const WORN = { tread: "tread", pads: "pad thickness", chain: "chain length" } as const satisfies Record<WearPicture, ReadingKind>;
+
 type OnBike = { readonly bike: BikeId; readonly nickname: string; readonly today: LocalDate };
-export type TreadPanel = {
-  readonly place: "front" | "rear";
-  /** Depth in millimetres. */
+export type WearPanelShown = {
+  readonly place: Place | null;
+  /** In millimetres; of a chain, how much longer than new as a share. */
   readonly points: readonly { readonly ridden: Ridden; readonly value: number }[];
-  readonly limit: { readonly value: number; readonly from: "manual" | "law" | "bar" };
+  /** Null while nothing says how far it may go. */
+  readonly limit: { readonly value: number; readonly by: LimitBy } | null;
   /** Where the line begins, and where it reaches the limit; null when the readings do not say. */
   readonly line: { readonly from: Ridden; readonly start: number; readonly likely: Ridden; readonly low: Ridden; readonly high: Ridden | null } | null;
   readonly worn: boolean;
 };
-export type TreadShown = OnBike & { readonly unit: DistanceUnit; readonly offset: number; readonly typedIn: UnitId; readonly panels: readonly TreadPanel[] };
+export type WearShown = OnBike & {
+  readonly unit: DistanceUnit;
+  readonly offset: number;
+  /** Null for shares. */
+  readonly typedIn: UnitId | null;
+  readonly panels: readonly WearPanelShown[];
+};
 export type PressurePanelShown = {
   readonly place: "front" | "rear";
   /** In kPa over the air outside, at one temperature too where one was noted. */
@@ -42,14 +55,10 @@ export type PressurePanelShown = {
 export type PressureShown = OnBike & { readonly typedIn: UnitId; readonly celsius: number; readonly panels: readonly PressurePanelShown[] };
 export type ReadingPictured =
   | { readonly pictured: "odometer"; readonly shown: OdometerShown }
-  | { readonly pictured: "tread"; readonly shown: TreadShown }
+  | { readonly pictured: WearPicture; readonly shown: WearShown }
   | { readonly pictured: "pressure"; readonly shown: PressureShown };
 
 const ENDS = ["front", "rear"] as const;
-/** A tread that grew by so much (mm) is another tyre's. */
-const ANOTHER_TYRE = 1;
-/** The moulded bar. Source: 49 CFR 571.119 S6.4, 1/32 in. */
-const BAR = 25.4 / 32;
 /** Pressures are compared at this temperature. */
 const AT_CELSIUS = 20;
 /** More points than these run into one another. */
@@ -64,7 +73,10 @@ export async function pictureReadings(ctx: Ctx, input: { readonly bike?: string;
     if (which.is === "refused") return which;
     const g = which.value;
     if (input.picture === "odometer") return done({ pictured: "odometer", shown: odometerOf(g) });
-    if (input.picture === "tread") return done({ pictured: "tread", shown: treadOf(g, await q.readings.ofKinds(g.bike.id, ["tread"])) });
+    if (input.picture !== "pressure") {
+      const taken = (await q.readings.everyTaken([g.bike.id], [WORN[input.picture]])).get(g.bike.id) ?? [];
+      return done({ pictured: input.picture, shown: wearShown(g, input.picture, taken) });
+    }
     const readings = await q.readings.ofKinds(g.bike.id, ["cold pressure", "ambient temperature"]);
     return done({ pictured: "pressure", shown: pressureOf(g, readings) });
   });
@@ -76,42 +88,25 @@ const lastUnit = (readings: readonly ReadingRecord[], otherwise: UnitId): UnitId
   return unit === undefined || unit === "level" ? otherwise : unit;
 };
 
-/** Pure of the bike's facts and its tread readings, oldest first. */
-export function treadOf(g: Garaged, all: readonly ReadingRecord[]): TreadShown {
-  const readings = all.filter(({ on }) => isOfTheSetOn(g, on));
-  const panels = ENDS.map((place): TreadPanel => {
-    const limit = limitOf(g, place);
-    const placed = readings.flatMap(({ place: where, value, on }) => {
-      const ridden = where === place && value !== null ? riddenOnDay(g.track, on) : null;
-      return ridden === null || value === null ? [] : [{ ridden: ridden.likely, value }];
-    });
-    const fitted = placed.findLastIndex((point, n) => n > 0 && point.value - (placed[n - 1]?.value ?? point.value) > ANOTHER_TYRE);
-    const points = placed.slice(Math.max(0, fitted)).slice(-MOST_POINTS);
-    const [first, last] = [points[0], points.at(-1)];
-    if (first === undefined || last === undefined) return { place, points, limit, line: null, worn: false };
-    const wear = wearOf(
-      points.map(({ ridden, value }) => ({ ridden: between(first.ridden, ridden), value })),
-      limit.value,
-      WEAR_HABITS[`${place} tread`],
-      false,
-    );
-    if (wear.is !== "line") return { place, points, limit, line: null, worn: wear.is === "worn" };
-    const { left } = wear;
-    const then = (stretch: number): Ridden => (last.ridden + stretch) as Ridden;
-    return {
-      ...{ place, points, limit, worn: false },
-      line: { from: first.ridden, start: wear.start, likely: then(left.likely), low: then(left.low), high: left.high === null ? null : then(left.high) },
-    };
+/** Pure of the bike's facts and its readings of the kind, oldest first: the same lines that /due and /tyre tell. */
+export function wearShown(g: Garaged, picture: WearPicture, taken: readonly Taken[]): WearShown {
+  const panels = wearSeries(g, taken).map(({ place, points, limit, wear, start }): WearPanelShown => {
+    const last = points.at(-1);
+    const then = (stretch: number): Ridden => ((last?.ridden ?? 0) + stretch) as Ridden;
+    const line =
+      wear?.is !== "line" || start === null
+        ? null
+        : {
+            ...{ from: start.ridden, start: start.value, likely: then(wear.left.likely), low: then(wear.left.low) },
+            high: wear.left.high === null ? null : then(wear.left.high),
+          };
+    return { place, points: points.slice(-MOST_POINTS), limit, line, worn: wear?.is === "worn" };
   });
-  return { ...onBike(g), unit: g.unit, offset: g.track.epochs.at(-1)?.offset ?? 0, typedIn: lastUnit(readings, "mm"), panels };
-}
-
-/** The limit that the last reading there was judged by, so that picture and verdict never differ. */
-function limitOf(g: Garaged, place: "front" | "rear"): TreadPanel["limit"] {
-  const judged = g.judged.find((each) => each.kind === "tread" && each.place === place);
-  const least = judged === undefined || judged.judgement.is === "cannot tell" ? null : judged.judgement.limit.min;
-  if (judged === undefined || least === null) return { value: BAR, from: "bar" };
-  return { value: least, from: judged.by === "spec" ? "manual" : judged.by === "law" ? "law" : "bar" };
+  const unit = taken.at(-1)?.unit ?? "mm";
+  return {
+    ...{ ...onBike(g), unit: g.unit, offset: g.track.epochs.at(-1)?.offset ?? 0, panels },
+    typedIn: picture === "chain" || unit === "level" ? null : unit,
+  };
 }
 
 /** Of the tyres that are on now, where the rider swaps sets? */

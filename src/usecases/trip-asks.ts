@@ -5,8 +5,8 @@ import type { LocalDate } from "../core/calendar/dates.ts";
 import type { ItemKey } from "../core/ids.ts";
 import type { NoticeKind } from "../core/reminding.ts";
 import type { SpecUse } from "../core/spec/spec.ts";
-import type { TripRecord } from "../store/bikes.ts";
 import type { Repos } from "../store/store.ts";
+import type { TripRecord } from "../store/trips.ts";
 import type { Garaged } from "./garage.ts";
 import { type TripShown, tripShown } from "./trip.ts";
 

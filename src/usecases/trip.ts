@@ -11,8 +11,8 @@ import type { SpecUse } from "../core/spec/spec.ts";
 import { type Lasting, lasts, type OnTrip, onTrip, type Trip } from "../core/trip/trip.ts";
 import { riddenOnDay } from "../core/usage/track.ts";
 import { readTrip } from "../message/read-trip.ts";
-import type { TripRecord } from "../store/bikes.ts";
 import { Conflict, type Repos } from "../store/store.ts";
+import type { TripRecord } from "../store/trips.ts";
 import { DAILY_CARD, type DailyKey, FASTER, type KitKey, TRIP_KIT } from "../trade/trip.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { duesOf, type Garaged, itemOf, pick } from "./garage.ts";
@@ -53,7 +53,11 @@ export type TripShown = {
   readonly kit: readonly KitKey[];
   readonly daily: readonly DailyKey[];
 };
-export type TripAnswer = { readonly trips: readonly TripShown[]; readonly did: "planned" | "called off" | "shown"; readonly replaced: readonly string[] };
+export type TripAnswer = {
+  readonly trips: readonly TripShown[];
+  readonly did: "planned" | "called off" | "restored" | "shown";
+  readonly replaced: readonly string[];
+};
 
 const MOST_DAYS = 370;
 const UTC = zone("UTC");
@@ -74,11 +78,17 @@ export async function planTrip(ctx: Ctx, input: { readonly plan?: string; readon
     if (read === null || why !== null) return refused({ why: "trip", because: why ?? "not read", typed });
     const trip: TripRecord = {
       ...{ id: ctx.newId(), from: read.from, to: read.to, distance: stretchOf(read.value, read.unit) },
-      ...{ typed, use: input.load ?? (g.bike.conditions.includes("two-up") ? "two-up" : "solo"), source: ctx.event, plannedOn: localDateAt(ctx.now, UTC) },
+      ...{
+        typed,
+        use: input.load ?? (g.bike.conditions.includes("two-up") ? "two-up" : "solo"),
+        source: ctx.event,
+        plannedOn: localDateAt(ctx.now, UTC),
+        ride: null,
+      },
     };
     const over = g.trips.filter(({ from, to }) => from <= trip.to && trip.from <= to);
-    for (const each of over) if (!(await q.bikes.withdrawTrip(each.id, ctx.now))) throw new Conflict("trip changed meanwhile");
-    await q.bikes.addTrip(g.bike.id, trip, ctx.who.member, ctx.now);
+    for (const each of over) if (!(await q.trips.withdraw(each.id, ctx.now, trip.id))) throw new Conflict("trip changed meanwhile");
+    await q.trips.add(g.bike.id, trip, ctx.who.member, ctx.now);
     await touch(q, ctx, [g.bike.id]);
     const after = pick(await ownGarage(q, ctx), g.bike.id) ?? g;
     return done({ trips: [await tripShown(q, ctx, after, trip)], did: "planned", replaced: over.map((each) => each.typed) });
@@ -94,9 +104,24 @@ export async function callOff(ctx: Ctx, input: { readonly trip: string }): Promi
     const trip = g?.trips.find(({ id }) => id === input.trip);
     if (g === undefined || trip === undefined) return refused({ why: "gone" });
     const shown = await tripShown(q, ctx, g, trip);
-    if (!(await q.bikes.withdrawTrip(trip.id, ctx.now))) return refused({ why: "already done" });
+    if (!(await q.trips.withdraw(trip.id, ctx.now))) return refused({ why: "already done" });
     await touch(q, ctx, [g.bike.id]);
     return done({ trips: [shown], did: "called off", replaced: [] });
+  });
+  return onceHeard(acted);
+}
+
+/** Undoes a plan that took the place of others: they stand again, and it does not. */
+export async function backToEarlier(ctx: Ctx, input: { readonly trip: string }): Promise<Result<TripAnswer>> {
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<TripAnswer>> => {
+    const g = (await ownGarage(q, ctx)).find(({ trips }) => trips.some(({ id }) => id === input.trip));
+    if (g === undefined || !(await q.trips.withdraw(input.trip, ctx.now))) return refused({ why: "gone" });
+    const back = await q.trips.restoreReplaced(input.trip);
+    await touch(q, ctx, [g.bike.id]);
+    const after = pick(await ownGarage(q, ctx), g.bike.id) ?? g;
+    const trips: TripShown[] = [];
+    for (const trip of back) trips.push(await tripShown(q, ctx, after, trip));
+    return done({ trips, did: "restored", replaced: [] });
   });
   return onceHeard(acted);
 }
@@ -149,7 +174,8 @@ export async function tripShown(q: Repos, ctx: Pick<Ctx, "itemName">, g: Garaged
   };
 }
 
-const fitting = <K extends string>(rows: Readonly<Record<K, { readonly fits: object }>>, g: Garaged): readonly K[] =>
+/** Rows that fit what a bike is fitted with. */
+export const fitting = <K extends string>(rows: Readonly<Record<K, { readonly fits: object }>>, g: Garaged): readonly K[] =>
   (Object.keys(rows) as K[]).filter((key) => isFitted(rows[key].fits, g.bike.equipment));
 
 /** Where the odometer stands at the start: foreseen, else as it was last read; on a trip under way, as it was on that day. */

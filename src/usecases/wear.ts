@@ -1,83 +1,126 @@
-// How far tyres and pads still go: the readings of each since it was fitted, put on the road they were ridden, and the wear line through them.
+// How far tyres, pads and a chain still go: the readings of each since it was fitted, put on the road they were ridden, and the wear line through them.
 
 import type { LocalDate } from "../core/calendar/dates.ts";
+import { elongation } from "../core/chain/elongation.ts";
 import { ahead, between, type Ridden, type Stretch } from "../core/quantity/distance.ts";
 import type { Place } from "../core/reading/kinds.ts";
 import { jobsByItem, type PlacedJob } from "../core/schedule/history.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { riddenOnSet } from "../core/schedule/tyre-sets.ts";
 import { riddenOnDay } from "../core/usage/track.ts";
-import { type Wear, type WearReading, wearOf } from "../core/wear/wear.ts";
+import { type Wear, type WearHabits, wearOf } from "../core/wear/wear.ts";
 import { endOf } from "../trade/judged.ts";
 import { WEAR_HABITS, type WearKind } from "../trade/wear.ts";
 import type { Garaged } from "./garage.ts";
-import { judgeTaken } from "./judge.ts";
+import { type Judged, judgeTaken, type LimitBy, ofTheSetOn } from "./judge.ts";
 
-/** A part that wears, at its place. */
+/** A part that wears, at its place; a chain has none. */
 export type WornPart = {
   readonly part: WearKind;
-  readonly place: Place;
+  readonly place: Place | null;
   readonly wear: Wear;
   /** Where the limit is reached, by the forecast: likely, and the 80 % range; null where either cannot tell. */
   readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
 };
 
+/** What was read of one part since it was fitted, and where its line leads. Values in mm; of a chain, how much longer than new as a share, which grows. */
+export type WearSeries = Omit<WornPart, "wear"> & {
+  readonly points: readonly { readonly ridden: Ridden; readonly value: number }[];
+  /** Null while nothing says how far it may go. */
+  readonly limit: { readonly value: number; readonly by: LimitBy } | null;
+  readonly wear: Wear | null;
+  /** Where the line begins, and its value there; null when none is drawn. */
+  readonly start: { readonly ridden: Ridden; readonly value: number } | null;
+};
+
 /** The kinds of reading that a wear line is drawn through. */
-export const WORN_KINDS = ["tread", "pad thickness"] as const;
+export const WORN_KINDS = ["tread", "pad thickness", "chain length"] as const;
 
 const FITTED: Readonly<Record<WearKind, string>> = {
   "front tread": "front-tyre.replace",
   "rear tread": "rear-tyre.replace",
   "front pads": "front-pads.measure",
   "rear pads": "rear-pads.measure",
+  chain: "chain.replace",
 };
-/** A value that rises by more than a gauge is off by: a new part nobody recorded. mm. */
-const NEW_ONE = 1;
 
-/** Every part of a bike that has been measured. @param taken all readings of WORN_KINDS, oldest first */
-export function wornParts(g: Garaged, taken: readonly Taken[]): readonly WornPart[] {
-  const places = [...new Set(taken.map(({ kind, place }) => `${kind}|${place ?? ""}`))].sort();
+/** Every part of a bike of which something says how far it may go. @param taken all readings of WORN_KINDS, oldest first */
+export const wornParts = (g: Garaged, taken: readonly Taken[]): readonly WornPart[] =>
+  wearSeries(g, taken).flatMap(({ part, place, wear, likely }) => (wear === null ? [] : [{ part, place, wear, likely }]));
+
+/** Every part of a bike that has been measured where the odometer tells. @param taken all readings of WORN_KINDS, oldest first */
+export function wearSeries(g: Garaged, taken: readonly Taken[]): readonly WearSeries[] {
+  const ours = ofTheSetOn(taken, g.facts.fittings);
+  const places = [...new Set(ours.map(({ kind, place }) => `${kind}|${place ?? ""}`))].sort();
   return places.flatMap((key) => {
-    const those = taken.filter(({ kind, place }) => `${kind}|${place ?? ""}` === key);
-    const part = partOf(those[0]);
-    return part === null ? [] : (wornPart(g, part, those) ?? []);
+    const those = ours.filter(({ kind, place }) => `${kind}|${place ?? ""}` === key);
+    const [first] = those;
+    const part = first === undefined ? null : partOf(first);
+    return first === undefined || part === null ? [] : (seriesOf(g, part, first.place, those) ?? []);
   });
 }
 
-function partOf(taken: Taken | undefined): { readonly part: WearKind; readonly place: Place } | null {
-  if (taken === undefined || taken.place === null) return null;
-  const end = endOf(taken.place);
-  const part = taken.kind === "tread" ? (`${end} tread` as const) : (`${end} pads` as const);
-  return part in WEAR_HABITS ? { part: part as WearKind, place: taken.place } : null;
+function partOf({ kind, place }: Taken): WearKind | null {
+  if (kind === "chain length") return "chain";
+  if (place === null) return null;
+  const part = kind === "tread" ? `${endOf(place)} tread` : `${endOf(place)} pads`;
+  return part in WEAR_HABITS ? (part as WearKind) : null;
 }
 
-function wornPart(g: Garaged, { part, place }: { readonly part: WearKind; readonly place: Place }, taken: readonly Taken[]): WornPart | null {
-  const last = taken.at(-1);
-  const judged = last === undefined ? null : judgeTaken(last, g.rig);
-  const limit = judged === null || judged.judgement.is === "cannot tell" ? null : judged.judgement.limit.min;
-  if (limit === null) return null;
+type Point = { readonly on: LocalDate; readonly at: Ridden; readonly value: number; readonly found: boolean };
+
+function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readonly Taken[]): WearSeries | null {
+  const judged = taken.flatMap((each) => {
+    const one = judgeTaken(each, g.rig);
+    return one === null ? [] : [{ ...one, found: each.detail?.state === "found" }];
+  });
+  const habits = WEAR_HABITS[part];
   const isTyre = part.endsWith("tread");
-  const fitted = fittings(g, part);
-  const since = fitted.at(-1);
   const set = isTyre ? g.facts.fittings.at(-1)?.set : undefined;
   const road = (from: Ridden, to: Ridden): Stretch =>
     set === undefined ? between(from, to) : riddenOnSet(g.facts.fittings, set, g.bike.knownFrom.ridden, from, to);
-  // What was found on the day of the new one was of the old.
-  const own = taken.filter(({ on, detail }) => since === undefined || on > since.job.on.from || (on === since.job.on.from && detail?.state !== "found"));
-  // A new one that nobody recorded shows as a value that rose.
-  const rose = own.findLastIndex((each, n) => n > 0 && each.value - (own[n - 1]?.value ?? each.value) > NEW_ONE);
-  const kept = rose < 0 ? own : own.slice(rose);
-  const placed = kept.flatMap((each) => {
+  const since = fittings(g, part).at(-1);
+  const all = judged.flatMap((each): Point[] => {
     const on = riddenOnDay(g.track, each.on);
-    return on === null ? [] : [{ at: on.likely, value: each.value }];
+    const value = measureOf(part, each);
+    return on === null || value === null ? [] : [{ on: each.on, at: on.likely, value, found: each.found }];
   });
-  const first = placed[0];
-  if (first === undefined) return null;
+  // What was found on the day of the new one was of the old.
+  const own = all.filter(({ on, found }) => since === undefined || on > since.job.on.from || (on === since.job.on.from && !found));
+  // A new one that nobody recorded shows as a value that grew, a chain's as one that fell.
+  const better = (n: number): number => ((own[n]?.value ?? 0) - (own[n - 1]?.value ?? 0)) * (part === "chain" ? -1 : 1);
+  const rose = own.findLastIndex((_, n) => n > 0 && better(n) > habits.another);
+  const placed = rose < 0 ? own : own.slice(rose);
+  const [first, last] = [placed[0], placed.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  const limit = limitOf(part, judged.at(-1));
+  const points = placed.map(({ at, value }) => ({ ridden: at, value }));
+  if (limit === null) return { part, place, points, limit, wear: null, likely: null, start: null };
   const sinceNew = since !== undefined && since.ridden !== null && rose < 0;
-  const start = sinceNew && since !== undefined && since.ridden !== null ? since.ridden : first.at;
-  const readings: WearReading[] = placed.map(({ at, value }) => ({ ridden: road(start, at), value }));
-  const wear = wearOf(readings, limit, WEAR_HABITS[part], sinceNew);
-  return { part, place, wear, likely: wear.is === "line" ? datesOf(g, placed.at(-1)?.at ?? start, wear.left) : null };
+  const start = sinceNew && since.ridden !== null ? since.ridden : first.at;
+  // What is left until the limit, which falls whatever is measured.
+  const left = (value: number): number => (part === "chain" ? limit.value - value : value);
+  const fresh: WearHabits = part === "chain" ? { ...habits, fresh: { ...habits.fresh, mean: left(habits.fresh.mean) } } : habits;
+  const readings = placed.map(({ at, value }) => ({ ridden: road(start, at), value: left(value) }));
+  const wear = wearOf(readings, part === "chain" ? 0 : limit.value, fresh, sinceNew);
+  const isLine = wear.is === "line";
+  return {
+    ...{ part, place, points, limit, wear, likely: isLine ? datesOf(g, last.at, wear.left) : null },
+    start: isLine ? { ridden: start, value: left(wear.start) } : null,
+  };
+}
+
+/** Of a chain the share that it is longer than new; null where that cannot be told. */
+const measureOf = (part: WearKind, { value, share, miscounted }: Judged): number | null => (part !== "chain" ? value : miscounted ? null : share);
+
+/** The limit that the last reading is judged by, in what the series counts. */
+function limitOf(part: WearKind, last: Judged | undefined): WearSeries["limit"] {
+  if (last === undefined || last.judgement.is === "cannot tell") return null;
+  const { min, max } = last.judgement.limit;
+  if (part !== "chain") return min === null ? null : { value: min, by: last.by };
+  // A length over the pitches measured, as long as the share that was read says they are.
+  if (max === null || last.share === null) return null;
+  return { value: elongation(max, 1, last.value / (1 + last.share)), by: last.by };
 }
 
 /** What the tyre before the present one went at each end; ends of which that is not on record are left out, and so are bikes whose tyres are swapped. */

@@ -62,6 +62,8 @@ export function makePrinter(style: PrintStyle) {
     coarse,
     /** A month where there is little room, "Apr"; a January as its year. */
     axisMonth: (first: LocalDate): string => (monthOf(first) === 1 ? String(yearOf(first)) : (shortMonths[monthOf(first) - 1] ?? "")),
+    /** A day where there is little room, "25 Nov". */
+    axisDay: (on: LocalDate): string => `${dayOf(on)} ${shortMonths[monthOf(on) - 1] ?? ""}`,
     /** A day as a day; a vague date as it was typed if it names its year ("spring 2023"), since "last May" means another May next year. */
     vague: (v: VagueDate, today?: LocalDate): string =>
       v.from === v.to ? date(v.from, today) : /\b\d{4}\b/u.test(v.typed) ? v.typed.trim() : coarse(v.from, grainOf(v)),

@@ -14,10 +14,11 @@ import { circlesOf, linesOf, pathsOf, polygonsOf, soundly, textsOf } from "./rea
 
 const today = localDate("2026-11-26");
 const month = (first: string): string => first.slice(2, 7);
+const day = (on: string): string => `day ${on.slice(8)}`;
 const figure = (value: number): string => Math.round(value).toLocaleString("en-GB");
 
 const odometer = (more: Partial<OdometerDrawing> = {}): OdometerDrawing => ({
-  ...{ title: "Heron's odometer", name: "Odometer, mi", today, todayText: "today", until: addDays(today, 180), month, figure, notes: [] },
+  ...{ title: "Heron's odometer", name: "Odometer, mi", today, todayText: "today", until: addDays(today, 180), month, day, figure, notes: [] },
   points: [0, 100, 200].map((n) => ({ on: addDays(today, n - 300), at: 10_000 + n * 20 })),
   ahead: [0, 90, 280].map((n) => ({ on: addDays(today, n - 100), low: 14_000 + n * 10, likely: 14_000 + n * 20, high: 14_000 + n * 30 })),
   layUps: [{ from: addDays(today, -150), to: addDays(today, -120) }],
@@ -67,9 +68,12 @@ describe("the odometer's track", () => {
     expect(upward([32, 33.5], figure).ticks.map(({ text }) => text)).toEqual(
       ["32", "33", "34"].filter((text) => upward([32, 33.5], figure).ticks.some((tick) => tick.text === text)),
     );
-    for (const values of [[8000], [0], [0.1, 0.2], [-3, 5], [1e6, 1e6 + 1]]) {
-      const texts = upward(values, figure).ticks.map(({ text }) => text);
-      expect(new Set(texts).size).toBe(texts.length);
+    for (const values of [[8000], [0], [0.1, 0.2], [-3, 5], [1e6, 1e6 + 1], [33, 34.3]]) {
+      const { ticks, scale } = upward(values, figure);
+      expect(new Set(ticks.map(({ text }) => text)).size).toBe(ticks.length);
+      // There are always two to read a value between.
+      expect(ticks.length).toBeGreaterThan(1);
+      for (const value of values) expect([scale(value) >= 0, scale(value) <= 1]).toEqual([true, true]);
     }
   });
   test("whatever was read, nothing lies over anything or leaves the page", () => {
@@ -156,7 +160,7 @@ describe("the wear line", () => {
 });
 
 const pressure = (more: Partial<PressureDrawing> = {}): PressureDrawing => ({
-  ...{ title: "Heron's cold tyre pressures", month, figure, notes: [], meaning: { read: "as read", levelled: "at 20 °C" } },
+  ...{ title: "Heron's cold tyre pressures", month, day, figure, notes: [], meaning: { read: "as read", levelled: "at 20 °C" } },
   panels: [
     {
       name: "Front, psi",
@@ -190,9 +194,42 @@ describe("the pressure trend", () => {
   test("without a temperature no such mark is explained; one day alone is drawn", () => {
     const svg = drawPressure(pressure({ panels: [{ name: "Rear, psi", points: [{ on: today, read: 40, levelled: null }], wanted: null }] }));
     soundly(svg);
-    expect(textsOf(svg).map(({ text }) => text)).not.toContain("at 20 °C");
+    const texts = textsOf(svg).map(({ text }) => text);
+    expect(texts).not.toContain("at 20 °C");
+    expect(texts).toContain("day 26");
+    expect(textsOf(svg).find(({ text }) => text === "day 26")?.left).toBeGreaterThan(WIDE / 3);
     soundly(drawPressure(pressure({ panels: [] })));
   });
+});
+
+test("days within a month are named at both ends, since no first of a month lies between", () => {
+  const [early, late] = ["2026-06-03", "2026-06-21"].map(localDate) as [typeof today, typeof today];
+  const panels = [{ name: "Front, psi", points: [early, late].map((on) => ({ on, read: 33, levelled: null })), wanted: null }];
+  const svg = drawPressure(pressure({ panels }));
+  soundly(svg);
+  expect(textsOf(svg).map(({ text }) => text)).toEqual(expect.arrayContaining(["day 03", "day 21"]));
+  // A day apart there is room for one.
+  const next = drawPressure(pressure({ panels: [{ ...panels[0], points: [{ on: early, read: 33, levelled: null }] } as never] }));
+  expect(textsOf(next).filter(({ text }) => text.startsWith("day"))).toHaveLength(1);
+});
+
+test("what grows until its limit is drawn upward to it: a chain, in per cent longer than new", () => {
+  const svg = drawWear(
+    wear({
+      panels: [
+        {
+          name: "Longer than new, %",
+          points: [10_000, 12_000, 14_000].map((x, n) => ({ x, value: 0.2 + n * 0.2 })),
+          line: { from: 10_000, start: 0.2, likely: 18_000, low: 17_000, high: 19_000 },
+          limit: { value: 1, text: "limit 1 %" },
+        },
+      ],
+    }),
+  );
+  soundly(svg);
+  const worn = linesOf(svg).find(({ color, dashes, width }) => color === INK.first && dashes !== "" && width === 3);
+  expect(worn?.y2).toBeLessThan(worn?.y1 ?? 0);
+  expect(worn?.y2).toBeCloseTo(linesOf(svg).find(({ color }) => color === INK.second)?.y1 ?? 0, 0);
 });
 
 describe("as they were", () => {

@@ -1,6 +1,8 @@
 // What is told, when, and never twice: over undo, put-off, silence and other bikes.
 
 import { describe, expect, test } from "vitest";
+import type { MemberId } from "../../src/core/ids.ts";
+import type { Notice } from "../../src/store/notices.ts";
 import { button, type Shown, type Talk, talk } from "../support/talk.ts";
 
 const dm = { as: "Ines", in: "dm" };
@@ -131,6 +133,23 @@ describe("the sweep", () => {
     await t.one({ as: "m7", in: "dm", say: "1,040 mi" });
     const [only, ...others] = await t.open.store.read((q) => q.bikes.toLookAt(t.open.clock.now(), 1000));
     expect([only?.bike.owner, others]).toEqual(["m7", []]);
+    await t.close();
+  });
+
+  test("thousands of things to tell, found at once, are each noted once", async () => {
+    const t = await talk();
+    const added = await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:1,000 mi" });
+    expect(added.error).toBeUndefined();
+    const [bike] = await t.open.store.read((q) => q.bikes.ofOwner("Ines" as MemberId));
+    if (bike === undefined) throw new Error("no bike");
+    const notice = (n: number): Notice => ({
+      ...{ id: `n${n}`, key: `k${n}`, member: bike.owner, bike: bike.id, kind: "item due", item: null, notBefore: t.open.clock.now(), state: "waiting" },
+      ...{ delivery: null, why: null, at: t.open.clock.now() },
+    });
+    // A hundred bikes of a slice with forty things each.
+    const all = Array.from({ length: 4000 }, (_, n) => notice(n));
+    expect((await t.open.store.change((q) => q.notices.addNew(all))).length).toBe(4000);
+    expect(await t.open.store.change((q) => q.notices.addNew(all.map((each) => ({ ...each, id: `${each.id}again` }))))).toEqual([]);
     await t.close();
   });
 

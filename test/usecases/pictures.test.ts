@@ -93,16 +93,59 @@ describe("readings", () => {
   });
 });
 
+describe("what wears", () => {
+  test("pads have a panel a caliper, a chain one of its own; picture, words and /due tell the same line", async () => {
+    await add("m1", "Heron");
+    const log = (text: string) => run("m1", `/reading log:${text}`);
+    const [pads, chain] = [
+      ["4.1 mm", "3.8 mm", "3.4 mm"],
+      ["317.9", "318.6", "319.2"],
+    ];
+    for (const [n, miles] of ["8,000 mi", "10,000 mi", "12,000 mi"].entries()) {
+      await log(miles);
+      await log(`front left pads ${pads[n]}`);
+      await log(`rear pads ${pads[n]}`);
+      await log(`chain ${chain[n]} mm over 20 pitches`);
+      await t.send({ advance: "P40D", asleep: true });
+    }
+    const drawn = await run("m1", "/reading picture:pads");
+    expect(drawn.data.shown.panels.map(({ place }: { place: string }) => place)).toEqual(["front left", "rear"]);
+    expect(drawn.text).toMatch(/- Front left 3\.4 mm, limit 1 mm \(common practice\); likely reached at about [\d,]+ mi, eight times in ten between/u);
+    expect(drawn.files[0]?.alt).toContain("Brake pad lining against the odometer");
+    const links = await run("m1", "/reading picture:chain");
+    // 319.2 mm over 20 pitches of 15.875 mm (ISO 606): 319.2 / 317.5 - 1 = 0.535 %. Published limits begin at 1 %.
+    expect(links.data.shown.panels[0].points.at(-1).value).toBeCloseTo(0.005354, 6);
+    expect(links.data.shown.panels[0].limit).toEqual({ value: expect.closeTo(0.01, 9), by: "practice" });
+    expect(links.text).toContain("- Now 0.5 %, limit 1 % (common practice); likely reached at about");
+    const { line } = links.data.shown.panels[0];
+    const due = await run("m1", "/due bike:Heron");
+    const told = due.data.bikes[0].worn.find(({ part }: { part: string }) => part === "chain");
+    expect(line.likely - links.data.shown.panels[0].points.at(-1).ridden).toBeCloseTo(told.wear.left.likely, 0);
+    expect(due.text).toMatch(/Chain: about [\d,]+ mi left/u);
+    await log("front left pads 5 mm");
+    expect((await run("m1", "/reading picture:pads")).data.shown.panels[0]).toMatchObject({ points: [{ value: 5 }], line: null });
+  });
+  test("a chain whose pitches nobody counted has no picture; words say what to log", async () => {
+    await add("m1", "Heron");
+    await run("m1", "/reading log:chain length 1020 mm");
+    const drawn = await run("m1", "/reading picture:chain");
+    expect([drawn.files.length, drawn.text]).toEqual([
+      0,
+      "Heron has no chain reading that tells its wear yet. Log one: chain 318.2 mm over 20 pitches on Heron.\nNever clean or oil a chain with the engine turning it: it takes fingers. Push the bike or turn the wheel by hand.",
+    ]);
+  });
+});
+
 describe("what readings are held against", () => {
   test("a tread's limit is the one that its verdict names: the law of the place, where it is known", async () => {
     await add("m1", "Heron");
     const limit = async () => (await run("m1", "/reading picture:tread")).data.shown.panels[0].limit;
     await run("m1", "/reading log:tread 4.6 mm front");
-    expect(await limit()).toEqual({ value: 25.4 / 32, from: "bar" });
+    expect(await limit()).toEqual({ value: 25.4 / 32, by: "bars" });
     await run("m1", "/group place:Germany", { admin: true });
-    expect(await limit()).toEqual({ value: 1.6, from: "law" });
+    expect(await limit()).toEqual({ value: 1.6, by: "law" });
     await run("m1", "/spec what:front tread limit value:2 mm");
-    expect(await limit()).toEqual({ value: 2, from: "manual" });
+    expect(await limit()).toEqual({ value: 2, by: "spec" });
   });
   test("a pressure is shown at one temperature where the air's was noted, by the gas law, and beside what the manual asks for", async () => {
     await add("m1", "Heron");

@@ -14,6 +14,8 @@ export type WearHabits = {
   readonly rate: Belief;
   /** Standard deviation of one reading with a common gauge. */
   readonly noise: number;
+  /** A reading better by so much is of another part: a gauge is off by less. */
+  readonly another: number;
   /** Riding changes: for so many kilometres at a time the rate is off its mean by such a share (standard deviation). */
   readonly wander: { readonly share: number; readonly over: number };
   readonly source: string;

@@ -75,7 +75,7 @@ export const COMMAND_WORDS = {
   },
   reading: {
     does: "Log a reading, or list the latest and what is unanswered.",
-    options: { log: "The reading, as you would write it", bike: "Which bike", picture: "Draw them instead: the odometer, the tread, or the pressures" },
+    options: { log: "The reading, as you would write it", bike: "Which bike", picture: "Draw them instead: the odometer, what wears, or the pressures" },
     example: "/reading log:33 psi front 36 rear bike:Heron",
   },
   work: {

@@ -27,6 +27,7 @@ import { readingWords } from "./readings.ts";
 import { recordWords } from "./records.ts";
 import { refusalWords } from "./refusals.ts";
 import { reminderWords } from "./reminders.ts";
+import { rideWords } from "./ride.ts";
 import { seasonWords } from "./season.ts";
 import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
@@ -67,6 +68,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     digest: digestWords(p, today),
     evening: eveningWords(p),
     trip: tripWords(p, today),
+    ride: rideWords(p, today),
     tripAsks: tripAskWords(p, today, tripPartName),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),

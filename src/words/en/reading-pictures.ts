@@ -3,6 +3,7 @@
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import { type DistanceUnit, figureIn, type Ridden } from "../../core/quantity/distance.ts";
 import { decimalsOf, fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
+import type { Place } from "../../core/reading/kinds.ts";
 import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
 import { altOf, capital } from "./text.ts";
@@ -15,12 +16,12 @@ type Odometer = OnDial & {
   readonly layUps: readonly { readonly from: LocalDate; readonly to: LocalDate }[];
   readonly basis: Basis;
 };
-type Tread = OnDial & {
-  readonly typedIn: UnitId;
+type Wear = OnDial & {
+  readonly typedIn: UnitId | null;
   readonly panels: readonly {
-    readonly place: "front" | "rear";
+    readonly place: Place | null;
     readonly points: readonly { readonly ridden: Ridden; readonly value: number }[];
-    readonly limit: { readonly value: number; readonly from: "manual" | "law" | "bar" };
+    readonly limit: { readonly value: number; readonly by: "spec" | "law" | "bars" | "practice" | "mark" } | null;
     readonly line: { readonly from: Ridden; readonly start: number; readonly likely: Ridden; readonly low: Ridden; readonly high: Ridden | null } | null;
     readonly worn: boolean;
   }[];
@@ -37,7 +38,31 @@ type Pressure = {
   }[];
 };
 
-const LIMIT_FROM = { manual: "from your manual", law: "the law here", bar: "the moulded bar" } as const;
+const LIMIT_FROM = { spec: "your own figure", law: "the law here", bars: "the moulded bars", practice: "common practice", mark: "the mark" } as const;
+/** What each picture of wear is called, what is logged for it, and what is done at the limit. */
+const WEAR = {
+  tread: {
+    of: "tread",
+    none: "tread reading",
+    log: "tread 4.5 mm front 3.2 rear",
+    now: "change it now",
+    alt: "Tread depth against the odometer, with its limit.",
+  },
+  pads: {
+    of: "brake pads",
+    none: "pad reading",
+    log: "front pads 3.5 mm",
+    now: "change them now",
+    alt: "Brake pad lining against the odometer, with its limit.",
+  },
+  chain: {
+    of: "chain, longer than new",
+    none: "chain reading that tells its wear",
+    log: "chain 318.2 mm over 20 pitches",
+    now: "replace chain and sprockets",
+    alt: "How much longer than new the chain is, against the odometer, with its limit.",
+  },
+} as const;
 
 export const readingPictureWords = (p: Printer) => {
   const onDial = ({ unit, offset }: Pick<OnDial, "unit" | "offset">, ridden: Ridden): number => figureIn((ridden - offset) as Ridden, unit);
@@ -49,7 +74,10 @@ export const readingPictureWords = (p: Printer) => {
     odometer: (shown: Odometer) => {
       const { points, ahead, today, until, nickname } = shown;
       const [first, last, then] = [points[0], points.at(-1), ahead.at(-1)];
-      const title = last === undefined ? `${nickname} has no odometer reading yet` : `${nickname}'s odometer, and what is likely until ${p.date(until, today)}`;
+      const title =
+        last === undefined
+          ? `${nickname} has no odometer reading yet`
+          : `${nickname}'s odometer${then === undefined ? "" : `, and what is likely until ${p.date(until, today)}`}`;
       const lines =
         first === undefined || last === undefined
           ? [`${title}. Log one: 14,820 mi on ${nickname}.`]
@@ -69,7 +97,7 @@ export const readingPictureWords = (p: Printer) => {
           ...{ title, name: `Odometer, ${shown.unit}`, today, todayText: "today", until, layUps: shown.layUps },
           points: points.map(({ on, ridden }) => ({ on, at: onDial(shown, ridden) })),
           ahead: ahead.map(({ on, low, likely, high }) => ({ on, low: onDial(shown, low), likely: onDial(shown, likely), high: onDial(shown, high) })),
-          ...{ month: p.axisMonth, figure: whole },
+          ...{ month: p.axisMonth, day: p.axisDay, figure: whole },
           meaning: { read: "read", likely: "likely", range: "eight times in ten", rest: "laid up" },
           notes: then === undefined ? lines.slice(1, 2) : [],
         },
@@ -78,45 +106,48 @@ export const readingPictureWords = (p: Printer) => {
       };
     },
 
-    tread: (shown: Tread) => {
+    wear: (of: keyof typeof WEAR, shown: Wear) => {
       const { typedIn, nickname } = shown;
-      const depth = (mm: number): string => p.amount(mm, typedIn);
+      const called = WEAR[of];
+      const depth = (value: number): string => (typedIn === null ? `${p.figure(value * 100, 1)} %` : p.amount(value, typedIn));
+      const named = (place: Place | null): string => (place === null ? "now" : place);
       const measured = shown.panels.filter(({ points }) => points.length > 0);
-      const title = measured.length === 0 ? `${nickname} has no tread reading yet` : `${nickname}'s tread`;
+      const title = measured.length === 0 ? `${nickname} has no ${called.none} yet` : `${nickname}'s ${called.of}`;
       const said = measured.map((panel) => {
-        const last = panel.points.at(-1);
-        const now = `${panel.place} ${depth(last?.value ?? 0)}, limit ${depth(panel.limit.value)} (${LIMIT_FROM[panel.limit.from]})`;
-        if (panel.worn) return `${now}: at the limit, change it now.`;
-        if (panel.line === null) return `${now}; ${panel.points.length < 2 ? "one reading" : "too few readings yet"}, so no line is drawn.`;
+        const { points, limit } = panel;
+        const last = points.at(-1);
+        const held = limit === null ? "no limit known" : `limit ${depth(limit.value)} (${LIMIT_FROM[limit.by]})`;
+        const now = `${named(panel.place)} ${depth(last?.value ?? 0)}, ${held}`;
+        if (panel.worn) return `${now}: at the limit, ${called.now}.`;
+        if (panel.line === null) return `${now}; ${points.length < 2 ? "one reading" : "too few readings yet"}, so no line is drawn.`;
         const { likely, low, high } = panel.line;
         return `${now}; likely reached at about ${about(shown, likely)}, eight times in ten ${high === null ? `after ${about(shown, low)}` : `between ${about(shown, low)} and ${about(shown, high)}`}.`;
       });
-      const lines =
-        measured.length === 0 ? [`${title}. Log one: tread 4.5 mm front 3.2 rear on ${nickname}.`] : [`${title}:`, ...said.map((each) => `- ${capital(each)}`)];
-      const value = (mm: number): number => fromCanonical(mm, typedIn);
+      const lines = measured.length === 0 ? [`${title}. Log one: ${called.log} on ${nickname}.`] : [`${title}:`, ...said.map((each) => `- ${capital(each)}`)];
+      const value = (canonical: number): number => (typedIn === null ? canonical * 100 : fromCanonical(canonical, typedIn));
       return {
         drawing: {
           title,
-          panels: measured.map((panel) => ({
-            name: `${capital(panel.place)} tread, ${symbolOf(typedIn)}`,
-            points: panel.points.map((point) => ({ x: onDial(shown, point.ridden), value: value(point.value) })),
+          panels: measured.map(({ place, points, line, limit }) => ({
+            name: place === null ? "Longer than new, %" : `${capital(place)}, ${typedIn === null ? "%" : symbolOf(typedIn)}`,
+            points: points.map((point) => ({ x: onDial(shown, point.ridden), value: value(point.value) })),
             line:
-              panel.line === null
+              line === null
                 ? null
                 : {
-                    ...{ from: onDial(shown, panel.line.from), start: value(panel.line.start), likely: onDial(shown, panel.line.likely) },
-                    ...{ low: onDial(shown, panel.line.low), high: panel.line.high === null ? null : onDial(shown, panel.line.high) },
+                    ...{ from: onDial(shown, line.from), start: value(line.start), likely: onDial(shown, line.likely) },
+                    ...{ low: onDial(shown, line.low), high: line.high === null ? null : onDial(shown, line.high) },
                   },
-            limit: { value: value(panel.limit.value), text: `limit ${depth(panel.limit.value)}, ${LIMIT_FROM[panel.limit.from]}` },
+            limit: limit === null ? null : { value: value(limit.value), text: `limit ${depth(limit.value)}, ${LIMIT_FROM[limit.by]}` },
           })),
           odometerName: `Odometer, ${shown.unit}`,
           figure: whole,
-          depth: (each: number): string => p.figure(each, Math.min(1, decimalsOf(typedIn))),
+          depth: (each: number): string => p.figure(each, typedIn === null ? 1 : Math.max(1, decimalsOf(typedIn))),
           meaning: { read: "measured", line: "wear line", range: "limit likely reached" },
           notes: said.map(capital),
         },
         lines,
-        alt: altOf(`Tread depth against the odometer, with its limit. ${lines.join(" ").replaceAll(" - ", " ")}`),
+        alt: altOf(`${called.alt} ${lines.join(" ").replaceAll(" - ", " ")}`),
       };
     },
 
@@ -150,6 +181,7 @@ export const readingPictureWords = (p: Printer) => {
             wanted: wanted === null ? null : { value: fromCanonical(wanted, typedIn), text: `wanted ${amount(wanted)} cold` },
           })),
           month: p.axisMonth,
+          day: p.axisDay,
           figure: (each: number): string => p.figure(each, decimalsOf(typedIn)),
           meaning: { read: "as read", levelled: `at ${p.figure(celsius, 0)} °C, the weather taken out` },
           notes: note,

@@ -82,6 +82,7 @@ export const tripWords = (p: Printer, today: LocalDate) => {
     head: (trip: TripHead): string =>
       `${trip.nickname}: ${far(trip.distance, trip.unit)}, ${p.date(trip.from, today)} to ${p.date(trip.to, today)}, ${USES[trip.use]}.`,
     replaced: (typed: readonly string[]): string => `It takes the place of: ${p.list(typed.map((each) => `“${each}”`))}.`,
+    restored: (): string => "The earlier plan stands again.",
     calledOff: (trip: TripHead): string => `${trip.nickname}: the trip from ${p.date(trip.from, today)} is called off. The forecast no longer counts it.`,
     none: (): string => "No trip is planned. Plan one with /trip plan:2,800 mi from 12 June to 30 June bike:Heron.",
     defects: (n: number): string =>
@@ -151,6 +152,7 @@ export const tripWords = (p: Printer, today: LocalDate) => {
     labels: {
       check: (nickname: string): string => `Check before the trip: ${nickname}`.slice(0, 80),
       off: "Call it off",
+      back: "Undo: the earlier plan",
       due: "What is due",
       pressure: (at: "front" | "rear", use: SpecUse): string => `Enter ${at} pressure ${USES[use]}`,
     },

@@ -12,7 +12,7 @@ import { capital } from "./text.ts";
 
 type Worn = {
   readonly part: string;
-  readonly place: string;
+  readonly place: string | null;
   readonly wear: Wear;
   readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
 };
@@ -32,7 +32,7 @@ export const tyreWords = (p: Printer) => {
   /** Distances left are guesses: two digits of them are honest. */
   const about = (distance: Stretch, unit: DistanceUnit): string => p.distance(coarse(distance, p.roadUnit({ unit })), { unit });
   const again = (unit: DistanceUnit): string => `Read it again in some ${p.roadUnit({ unit }) === "mi" ? "500 mi" : "1,000 km"}.`;
-  const name = ({ part, place }: Worn): string => capital(part.endsWith("tread") ? `${place} tyre` : `${place} pads`);
+  const name = ({ part, place }: Worn): string => capital(place === null ? part : part.endsWith("tread") ? `${place} tyre` : `${place} pads`);
   const amount = ({ value, unit }: Amount, decimals = 1): string => `${p.figure(value, decimals)} ${symbolOf(unit)}`;
   return {
     heading: (nickname: string): string => `${nickname}, tyres`,
