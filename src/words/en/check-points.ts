@@ -331,8 +331,8 @@ export const POINT_WORDS = {
   },
   "stop-switch": { name: "Engine stop switch", look: "Switch it off with the stop switch, once.", good: "The engine stops at once and starts again." },
   "first-miles": {
-    name: "The first 20 mi, gently",
-    look: "Brakes and tyres first, slowly; then half throttle on a road you know.",
+    name: "The first ride, gently",
+    look: "Twenty miles, thirty kilometres: brakes and tyres first, slowly; then half throttle on a road you know.",
     good: "Brakes bite evenly, it runs straight, nothing shakes, knocks or smells.",
   },
   "look-again": {
