@@ -9,6 +9,7 @@ import type { MessageAnswer, Said } from "./chat/reply.ts";
 import type { Clock } from "./clock.ts";
 import { localDateAt, zone } from "./core/calendar/zones.ts";
 import type { GroupId } from "./core/ids.ts";
+import type { Spoken } from "./core/reading/vocabulary.ts";
 import type { Refusal } from "./core/refusal.ts";
 import type { Log } from "./log.ts";
 import type { Deliver } from "./reminders/deliver.ts";
@@ -17,6 +18,7 @@ import { Conflict, type Store } from "./store/store.ts";
 import { writeTrouble } from "./store/trouble.ts";
 import { completions } from "./usecases/complete.ts";
 import { actorOf, type Ctx, isSouth, todayOf, zoneOfBike } from "./usecases/context.ts";
+import { GERMAN_VOCABULARY } from "./words/de/vocabulary.ts";
 import { english, type Words } from "./words/en/english.ts";
 import { englishItemName } from "./words/en/item-names.ts";
 import { ENGLISH_VOCABULARY } from "./words/en/vocabulary.ts";
@@ -52,6 +54,9 @@ export type BotParts = Supplied & {
 const LOCALE = "en-GB";
 
 /** Puts the bot together on an open store. */
+/** Languages that messages are read in beside English; answers are English. */
+const ALSO_READ: readonly Spoken[] = [{ vocabulary: GERMAN_VOCABULARY, numbers: { decimal: ",", group: "." } }];
+
 export function botOf(parts: BotParts): Bot {
   const { store, clock, newId, log } = parts;
   const plain = (line: string): Said => ({ title: null, lines: [line], caution: null, actions: [], files: [] });
@@ -73,6 +78,7 @@ export function botOf(parts: BotParts): Bot {
         hearsChannels: parts.hearsChannels(),
         mayManage: (group) => parts.mayManage(from, group),
         vocabulary: ENGLISH_VOCABULARY,
+        also: ALSO_READ,
         itemName: englishItemName,
       };
       return { ctx, words: english({ locale: LOCALE, distance: who.distance, south: who.south }, todayOf(ctx)), admin: who.admin };

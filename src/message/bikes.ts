@@ -47,6 +47,8 @@ function unknownAt(tokens: readonly Token[], at: number, known: Known): Named | 
   const token = tokens[at];
   if (before?.is !== "word" || token?.is !== "word") return null;
   const { vocabulary } = known;
+  // In German every noun is written with a capital.
+  if (vocabulary.language === "de") return null;
   if (!among(vocabulary.onBike, before.folded) || !/^\p{Lu}\p{Ll}/u.test(token.text)) return null;
   const word = token.folded;
   const other = among(vocabulary.dateWords, word) || among(vocabulary.beside, word) || Object.values(vocabulary.places).some((list) => among(list, word));

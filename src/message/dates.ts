@@ -1,9 +1,9 @@
 // Date phrases in a text. Our own scanner marks the short spans; the phrase library reads only those.
 
 import * as chrono from "chrono-node";
-import { addDays, addMonths, isLocalDate, localDate } from "../core/calendar/arithmetic.ts";
+import { addDays, addMonths, isLocalDate, localDate, monthOf, yearOf } from "../core/calendar/arithmetic.ts";
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
-import type { Known } from "../core/reading/vocabulary.ts";
+import type { Known, Language } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { foldWord, type Token } from "./scan.ts";
 import { seasonOrYear } from "./vague-span.ts";
@@ -100,18 +100,24 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
   const words = known.vocabulary.dateWords;
   const isDateWord = (t: Token | undefined): boolean => t?.is === "word" && among(words, t.folded);
   // "3 May" and "3rd of May" begin with the day's figure; everything else with a word of its own.
+  const ordinalOf = isOrdinalPoint(tokens, at + 1, known) ? tokens[at + 2] : undefined;
   const dayFirst =
     (token.is === "number" && token.decimals === 0 && token.value >= 1 && token.value <= 31 && token.units.length === 0) ||
     (token.is === "word" && /^\d{1,2}(st|nd|rd|th)$/iu.test(token.text));
   const nextWord = tokens[at + 1];
   const afterOf = nextWord?.is === "word" && nextWord.folded === "of" ? tokens[at + 2] : nextWord;
   const ordinal = token.is === "word" && /^\d{1,2}(st|nd|rd|th)$/iu.test(token.text);
-  if (!isDateWord(token) && !(dayFirst && isMonth(afterOf, known)) && !ordinal) return null;
-  if (!isAnchored(tokens, at, known)) return null;
+  if (!isDateWord(token) && !(dayFirst && (isMonth(afterOf, known) || isMonth(ordinalOf, known))) && !ordinal) return null;
+  if (!isAnchored(tokens, at, known)) return dayAlone(text, tokens, at, known);
   for (let to = Math.min(tokens.length - 1, at + LONGEST_SPAN - 1); to >= at; to--) {
     const slice = tokens.slice(at, to + 1);
     if (slice.some((t) => t.is === "break" && t.mark === "\n")) continue;
-    if (!slice.every((t) => isDateWord(t) || (t.is === "word" && /^(of|the|\d{1,2}(st|nd|rd|th))$/iu.test(t.text)) || isDayOrYear(t))) continue;
+    if (
+      !slice.every(
+        (t, n) => isDateWord(t) || isOrdinalPoint(slice, n, known) || (t.is === "word" && /^(of|the|\d{1,2}(st|nd|rd|th))$/iu.test(t.text)) || isDayOrYear(t),
+      )
+    )
+      continue;
     const typed = text.slice(token.start, tokens[to]?.end);
     const read = readPhrase(typed, known);
     if (read !== null) return { options: [read], span: null, typed, from: at, to };
@@ -123,11 +129,30 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
 function isAnchored(tokens: readonly Token[], at: number, { vocabulary }: Known): boolean {
   for (let n = at; n < at + LONGEST_SPAN; n++) {
     const token = tokens[n];
-    if (token?.is === "break") return false;
+    if (token?.is === "break" && !isOrdinalPoint(tokens, n, { vocabulary })) return false;
     if (token?.is !== "word") continue;
     if (ORDINAL.test(token.text) || (among(vocabulary.dateWords, token.folded) && !among(vocabulary.dateJoins, token.folded))) return true;
   }
   return false;
+}
+/** "3. Mai": in German the point behind a day makes it the third. */
+function isOrdinalPoint(tokens: readonly Token[], at: number, { vocabulary }: Pick<Known, "vocabulary">): boolean {
+  const [day, point] = [tokens[at - 1], tokens[at]];
+  return vocabulary.language === "de" && point?.is === "break" && point.mark === "." && day?.is === "number" && isDayOrYear(day) && day.end === point.start;
+}
+
+/** "Am 3.", "am 3.5.": a day of the month without its name, the latest there was. */
+function dayAlone(text: string, tokens: readonly Token[], at: number, known: Known): Dated | null {
+  const [opens, day] = [tokens[at], tokens[at + 1]];
+  if (known.vocabulary.language !== "de" || opens?.is !== "word" || day?.is !== "number" || !among(known.vocabulary.dayBefore, opens.folded)) return null;
+  const found = /^(\d{1,2})\.(?:(\d{1,2})\.)?(?![\d.])/u.exec(text.slice(day.start, day.start + 7));
+  if (found === null) return null;
+  const [year, ofMonth] = [yearOf(known.today), found[2] === undefined ? null : Number(found[2])];
+  const month = ofMonth ?? monthOf(known.today);
+  const on = `${year}-${String(month).padStart(2, "0")}-${String(Number(found[1])).padStart(2, "0")}`;
+  if (!isLocalDate(on)) return null;
+  const past = on <= known.today ? on : addMonths(on, ofMonth === null ? -1 : -12);
+  return spanOf(tokens, at, opens.start, day.start + found[0].length - opens.start, [past], text.slice(opens.start, day.start + found[0].length));
 }
 const ORDINAL = /^\d{1,2}(st|nd|rd|th)$/iu;
 
@@ -138,12 +163,14 @@ const isDayOrYear = (token: Token): boolean =>
   token.decimals === 0 &&
   ((token.value >= 1 && token.value <= 31) || (token.value >= 1990 && token.value <= 2099));
 
+const PARSERS: Readonly<Record<Language, { readonly parse: typeof chrono.en.GB.parse }>> = { en: chrono.en.GB, de: chrono.de.casual };
+
 /** What phrases came to, by day: the same few are said over and over. */
 const read = new Map<string, LocalDate | null>();
 const KEPT = 2000;
 
 function readPhrase(phrase: string, known: Known): LocalDate | null {
-  const key = `${known.today} ${phrase}`;
+  const key = `${known.vocabulary.language} ${known.today} ${phrase}`;
   const ready = read.get(key);
   if (ready !== undefined) return ready;
   if (read.size >= KEPT) read.clear();
@@ -162,7 +189,7 @@ function readAnew(phrase: string, { today, vocabulary }: Known): LocalDate | nul
     .join(" ")
     .replace(/^on /iu, "");
   const noon = new Date(`${today}T12:00:00`);
-  const [found] = chrono.en.GB.parse(meant, noon, { forwardDate: false });
+  const [found] = PARSERS[vocabulary.language].parse(meant, noon, { forwardDate: false });
   if (found === undefined || found.text.length < meant.length - 4) return null;
   const [year, month, day] = [found.start.get("year"), found.start.get("month"), found.start.get("day")];
   if (year === null || month === null || day === null || !(found.start.isCertain("day") || found.start.isCertain("weekday"))) return null;

@@ -32,7 +32,8 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
   const words = wordsOf(layout, part);
   if (!sure && words.some((word) => among(vocabulary.notOdometer, word) && under(vocabulary.workDone, word) === undefined)) return null;
   // "Did 210 miles today" is a ride. "At 14,820" has a word between.
-  if (unit !== null && among(vocabulary.rode, wordAt(layout.tokens, figure.at - 1))) return null;
+  if (unit !== null && (among(vocabulary.rode, wordAt(layout.tokens, figure.at - 1)) || among(vocabulary.rodeBehind, wordAt(layout.tokens, figure.at + 1))))
+    return null;
   const meant = bikeAt(layout, { from: figure.at, to: figure.at });
   const near = meant.bike !== null && isNear(value, other, unit, meant.bike);
   const strong = sure || words.some((word) => among(vocabulary.kinds.odometer, word)) || isStrong(layout, part, used);

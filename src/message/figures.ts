@@ -16,7 +16,7 @@ export type Figure = { readonly at: number; readonly token: NumberToken; readonl
 export function figureAt(layout: Layout, at: number, joined = false): Figure | null {
   const { tokens, text, known } = layout;
   const token = tokens[at];
-  if (token?.is !== "number" || layout.taken.has(at) || !(joined || isFree(text, token))) return null;
+  if (token?.is !== "number" || layout.taken.has(at) || !(joined || isFree(text, token) || hasLetter(tokens, at))) return null;
   const { notReading } = known.vocabulary;
   const [before, after] = [tokens[at - 1], tokens[at + 1]];
   if (
@@ -24,6 +24,9 @@ export function figureAt(layout: Layout, at: number, joined = false): Figure | n
     (among(notReading, before.mark) || before.mark === "#" || (before.mark === ":" && before.end === token.start && tokens[at - 2]?.is === "number"))
   )
     return null;
+  // "120/70r 17": a letter that touches the figure before it belongs to that.
+  const earlier = tokens[at - 2];
+  if (before?.is === "word" && earlier?.is === "number" && before.start === earlier.end && earlier.cut !== true) return null;
   if (after?.is === "break" && (among(notReading, after.mark) || (after.mark === ":" && text[token.end] === ":"))) return null;
   const named = layout.phrases.kind.some(({ to }) => to === at - 1);
   if ((!named && among(notReading, wordAt(tokens, at - 1))) || (token.units.length === 0 && among(notReading, wordAt(tokens, at + 1)))) return null;
@@ -31,6 +34,12 @@ export function figureAt(layout: Layout, at: number, joined = false): Figure | n
   if (token.fraction !== null && ![2, 4, 8, 16, 32, 64].includes(token.fraction)) return null;
   return withPlace(layout, at, token);
 }
+
+/** "36r": a letter that stands for an end of the bike, cut off the figure that it touches. */
+const hasLetter = (tokens: Layout["tokens"], at: number): boolean => {
+  const token = tokens[at];
+  return token?.is === "number" && token.cut === true;
+};
 
 /** A digit run that touches letters, slashes or further digits is part of a size, a grade or a number of another kind. */
 function isFree(text: string, token: NumberToken): boolean {

@@ -8,7 +8,7 @@ import { unitAlone } from "./figures.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
 import type { Measurable } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
-import { oncePerPart, tokensOf } from "./pieces.ts";
+import { isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { possibleUnits, typedDimension, unitsFor } from "./value-units.ts";
 
 /** A word that names kinds, where it stands. */
@@ -91,9 +91,27 @@ function settledBySaid(layout: Layout, part: Part, kinds: readonly ReadingKind[]
   const said = (list: readonly string[]): boolean => tokensOf(part).some((at) => among(list, wordAt(layout.tokens, at)));
   const { measuring } = layout.known.vocabulary;
   if (kinds.includes("chain length") && said(measuring.pitches)) return ["chain length"];
-  if (kinds.includes("charging voltage") && said(measuring.rpm)) return ["charging voltage"];
-  return kinds;
+  if (!kinds.includes("charging voltage")) return kinds;
+  if (said(measuring.rpm) || said(measuring.running)) return ["charging voltage"];
+  return kinds.includes("battery voltage") && isRested(layout, part) ? ["battery voltage"] : kinds;
 }
+
+/** "36 of us came, front 20": one bare figure in a message that goes on about other things may be anything. */
+const isInCompany = oncePerPart((layout: Layout, part: Part): boolean => {
+  const figures = tokensOf(part).filter((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at)).length;
+  const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
+  return figures > 1 || clause === undefined || clause.parts.every((other) => other === part || isPlainPart(layout, other) || holdsMore(layout, other));
+});
+/** Work, a place or a unit beside it: the part is about the bike. */
+const holdsMore = (layout: Layout, part: Part): boolean =>
+  namesWheel(layout, part) ||
+  tokensOf(part).some((at) => {
+    const token = layout.tokens[at];
+    return layout.taken.has(at) || (token?.is === "number" ? token.units.length > 0 : isVerb(layout, at));
+  });
+
+/** A battery is rested with the engine off. */
+const isRested = (layout: Layout, part: Part): boolean => phrasesInside(layout.phrases.condition, part).some(({ are }) => are.includes("rested"));
 
 /** A "12V battery" is what it is sold as, not what it shows; a bare figure counts only where nothing strange stands beside it. */
 function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): boolean {
@@ -113,8 +131,9 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (dimension === "voltage") {
     if (!isPlainPart(layout, part) || (token.decimals === 0 && [6, 12, 24].includes(value))) return [];
     const { measuring } = layout.known.vocabulary;
-    if (tokensOf(part).some((at) => among(measuring.rpm, wordAt(layout.tokens, at)))) return ["charging voltage"];
-    return ["battery voltage", "charging voltage"];
+    if (tokensOf(part).some((at) => among(measuring.rpm, wordAt(layout.tokens, at)) || among(measuring.running, wordAt(layout.tokens, at))))
+      return ["charging voltage"];
+    return isRested(layout, part) ? ["battery voltage"] : ["battery voltage", "charging voltage"];
   }
   const slang = units.includes("lb") && placeBeside(layout, figure);
   const bare = units.length === 0 || (token.unitText !== null && token.unitText.toLowerCase() === "in") || figure.place !== null;
@@ -123,7 +142,7 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (possibleUnits("cold pressure", value).length === 0) return [];
   // "Tickets 33 each, front row": a bare figure is a pressure where its part is about nothing else, or names the unit.
   const unitSaid = bare && unitAlone(layout, part, "pressure") !== null;
-  return unitSaid || (placeBeside(layout, figure) && (slang || isPlainPart(layout, part))) ? ["cold pressure"] : [];
+  return unitSaid || (placeBeside(layout, figure) && (slang || (isPlainPart(layout, part) && isInCompany(layout, part)))) ? ["cold pressure"] : [];
 }
 
 /** Is a place of a wheel said in the figure's part, or nothing but what may stand beside a reading? */

@@ -34,7 +34,7 @@ export type Layout = {
 };
 
 export function layOut(text: string, scanned: readonly Token[], known: Known): Layout {
-  const tokens = splitCounted(scanned, known);
+  const tokens = splitLetters(splitCounted(scanned, known), known);
   const dates = datesIn(text, tokens, known);
   const inDate = new Set(dates.flatMap((dated) => range(dated.from, dated.to)));
   const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));
@@ -70,6 +70,27 @@ function splitCounted(tokens: readonly Token[], known: Known): readonly Token[] 
     return [
       { ...token, value: Number(first), units: [], text: first, unitText: null, end: cut, numberEnd: cut },
       { ...token, value: Number(whole.slice(first.length + 1)), text: rest, start: cut + 1 },
+    ];
+  });
+}
+
+/** "V 2,3 h 2,5", "36 R 33 F": a letter that is a unit as well stands for the end of the bike where letters for both ends are said, or one stands before the figure. */
+function splitLetters(tokens: readonly Token[], { vocabulary: { places } }: Known): readonly Token[] {
+  const endOf = (text: string | null): "front" | "rear" | null => {
+    const letter = text?.length === 1 ? text.toLowerCase() : null;
+    return among(places.front, letter) ? "front" : among(places.rear, letter) ? "rear" : null;
+  };
+  if (!tokens.some((token) => token.is === "number" && endOf(token.unitText) !== null)) return tokens;
+  const said = new Set(tokens.map((token) => endOf(token.is === "number" ? token.unitText : token.is === "word" ? token.folded : null)));
+  const both = said.has("front") && said.has("rear");
+  return tokens.flatMap((token, n): readonly Token[] => {
+    if (token.is !== "number" || token.unitText === null || endOf(token.unitText) === null) return [token];
+    const before = tokens[n - 1];
+    if (!both && !(before?.is === "word" && (among(places.front, before.folded) || among(places.rear, before.folded)))) return [token];
+    const start = token.end - token.unitText.length;
+    return [
+      { ...token, units: [], text: token.text.slice(0, token.numberEnd - token.start), unitText: null, end: token.numberEnd, cut: true },
+      { is: "word", text: token.unitText, folded: token.unitText.toLowerCase(), start, end: token.end },
     ];
   });
 }
@@ -186,8 +207,7 @@ function holdsOnly(layout: Layout, part: Part, dated: Dated): boolean {
     const token = layout.tokens[at];
     if (at >= dated.from && at <= dated.to) continue;
     if (token?.is === "number" || layout.taken.has(at)) return false;
-    if (token?.is === "word" && !among(layout.known.vocabulary.onBike, token.folded) && !["this", "all", "of", "was", "that", "the"].includes(token.folded))
-      return false;
+    if (token?.is === "word" && !among(layout.known.vocabulary.onBike, token.folded) && !among(layout.known.vocabulary.dateAlone, token.folded)) return false;
   }
   return true;
 }

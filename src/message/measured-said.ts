@@ -98,16 +98,9 @@ function areJoined(layout: Layout, a: Measurable, b: Measurable): boolean {
   return true;
 }
 const isAcross = (layout: Layout, at: number): boolean => {
-  const { joins, measuring, places } = layout.known.vocabulary;
+  const { joins, measuring } = layout.known.vocabulary;
   const word = wordAt(layout.tokens, at) ?? "";
-  return (
-    among(joins, word) ||
-    among(measuring.levels.between, word) ||
-    among(places.left, word) ||
-    among(places.right, word) ||
-    word === "centre" ||
-    word === "center"
-  );
+  return among(joins, word) || among(measuring.levels.between, word) || among(measuring.across, word);
 };
 
 /** "Found" and "left", "was" and "now": only where both are said, or of a clearance. */

@@ -75,7 +75,19 @@ function indexOf(vocabulary: Vocabulary): Index {
     bySubject.set(subject, byFirst);
   }
   const { around, articles, joins, at, onBike, beside: plain, warm, measuring } = vocabulary;
-  for (const list of [around, articles, joins, at, onBike, plain, warm, measuring.pitches, measuring.rpm, measuring.currencies])
+  for (const list of [
+    around,
+    articles,
+    joins,
+    at,
+    onBike,
+    plain,
+    warm,
+    measuring.pitches,
+    measuring.rpm,
+    measuring.running.flatMap((phrase) => phrase.split(" ")),
+    measuring.currencies,
+  ])
     for (const word of list) beside.add(word);
   const byFirst = new Map<string, [Subject, readonly Entry[]][]>();
   for (const [subject, entries] of bySubject) for (const [first, list] of entries) byFirst.set(first, [...(byFirst.get(first) ?? []), [subject, list]]);

@@ -4,17 +4,18 @@
 import type { BikeId } from "../core/ids.ts";
 import type { Intent, Meant } from "../core/reading/intent.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
-import type { Known } from "../core/reading/vocabulary.ts";
+import type { Known, Vocabulary } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { defectsSaid } from "./defects-said.ts";
 import { withDetails } from "./details-said.ts";
 import { withJoints } from "./joints-said.ts";
+import { inItsLanguage } from "./language.ts";
 import { layOut } from "./layout.ts";
 import { withFiguresKept, withTwiceAsked } from "./leftover.ts";
 import { headingFor } from "./measured-said.ts";
 import { withMended } from "./mended.ts";
 import { readingsSaid } from "./readings-said.ts";
-import { ownWords, scan } from "./scan.ts";
+import { foldWord, ownWords, scan } from "./scan.ts";
 import { serviceSaid } from "./service-said.ts";
 import { workSaid } from "./work-said.ts";
 
@@ -23,15 +24,27 @@ export const LONGEST_MESSAGE = 2000;
 
 const NOTHING: Meant = { intents: [], bikes: [], nearMiss: false, tooLong: false };
 
+/** "33f 36r": letters that touch figures stand for the ends of a bike only where both ends are said so. */
+function endsTouching(text: string, { places }: Vocabulary): (letter: string) => boolean {
+  const isFront = (letter: string): boolean => among(places.front, letter);
+  const isRear = (letter: string): boolean => among(places.rear, letter);
+  const touching = [...text.matchAll(/\d ?(\p{L})(?![\p{L}\p{N}_-])/gu)].map(([, letter = ""]) => foldWord(letter));
+  return touching.some(isFront) && touching.some(isRear) ? (letter) => isFront(letter) || isRear(letter) : () => false;
+}
+
 /** Reads a whole message. */
-export function read(text: string, known: Known): Meant {
+export function read(text: string, of: Known): Meant {
   if (text.length > LONGEST_MESSAGE) return { ...NOTHING, tooLong: true };
   const own = ownWords(text);
+  const known = inItsLanguage(own, of);
   const layout = layOut(
     own,
-    scan(own, known.vocabulary.units, known.numbers, (word) => {
-      const { months, seasons, spanBefore } = known.vocabulary;
-      return under(months, word) !== undefined || under(seasons, word) !== undefined || among(spanBefore, word);
+    scan(own, known.vocabulary.units, known.numbers, {
+      isDateWord: (word) => {
+        const { months, seasons, spanBefore } = known.vocabulary;
+        return under(months, word) !== undefined || under(seasons, word) !== undefined || among(spanBefore, word);
+      },
+      isEnd: endsTouching(own, known.vocabulary),
     }),
     known,
   );

@@ -19,6 +19,8 @@ export type NumberToken = {
   readonly unitText: string | null;
   readonly start: number;
   readonly end: number;
+  /** A letter that touched it stands as a word of its own. */
+  readonly cut?: true;
   /** Ends of the figure alone. */
   readonly numberEnd: number;
 };
@@ -37,8 +39,12 @@ export function ownWords(text: string): string {
     .replace(/<[@#:a][^>\s]{0,80}>/gu, blank);
 }
 
+/** Words that change what stands behind a figure: those of dates ("14,220 in October"), and the letters for the ends of a bike ("36r"). */
+export type Around = { readonly isDateWord: (word: string) => boolean; readonly isEnd: (letter: string) => boolean };
+const NONE: Around = { isDateWord: () => false, isEnd: () => false };
+
 /** Splits a text into tokens, in time linear in its length. */
-export function scan(text: string, units: UnitNames, style: NumberStyle, isDateWord: (word: string) => boolean = () => false): readonly Token[] {
+export function scan(text: string, units: UnitNames, style: NumberStyle, words: Around = NONE): readonly Token[] {
   const tokens: Token[] = [];
   let at = 0;
   while (at < text.length) {
@@ -49,7 +55,7 @@ export function scan(text: string, units: UnitNames, style: NumberStyle, isDateW
     }
     const figure = startsNumber(text, at) ? parseNumber(text, at, style) : null;
     if (figure !== null) {
-      const token = numberToken(text, at, figure, units, isDateWord);
+      const token = numberToken(text, at, figure, units, words);
       tokens.push(token);
       at = token.end;
       continue;
@@ -82,7 +88,7 @@ function startsNumber(text: string, at: number): boolean {
   return /[\d½¼¾⅛⅜⅝⅞⅓⅔]/u.test(text[at] ?? "") || (/[.,]/.test(text[at] ?? "") && /\d/.test(text[at + 1] ?? "") && before === " ");
 }
 
-function numberToken(text: string, at: number, figure: ParsedNumber, names: UnitNames, isDateWord: (word: string) => boolean): NumberToken {
+function numberToken(text: string, at: number, figure: ParsedNumber, names: UnitNames, { isDateWord, isEnd }: Around): NumberToken {
   let unitAt = figure.end;
   if (text[unitAt] === " ") unitAt++;
   else if (text[unitAt] === "-" && /\p{L}/u.test(text[unitAt + 1] ?? "")) unitAt++;
@@ -91,7 +97,10 @@ function numberToken(text: string, at: number, figure: ParsedNumber, names: Unit
   const next = read === null ? null : /^\s+([\p{L}]+|(?:19|20)\d\d(?!\d))/u.exec(text.slice(read.end, read.end + 40));
   const dated = next !== null && foldWord(text.slice(unitAt, read?.end)) === "in" && (/^\d/.test(next[1] ?? "") || isDateWord(foldWord(next[1] ?? "")));
   const unit = dated || text[unitAt] === "'" ? null : read;
-  const end = unit?.end ?? figure.end;
+  // A letter for front or rear that touches the figure and is no unit.
+  const touching = unit === null ? /^\p{L}(?![\p{L}\p{N}_-])/u.exec(text.slice(figure.end, figure.end + 2))?.[0] : undefined;
+  const letter = touching !== undefined && isEnd(foldWord(touching)) ? touching : null;
+  const end = letter !== null ? figure.end + 1 : (unit?.end ?? figure.end);
   return {
     is: "number",
     value: figure.value,
@@ -100,7 +109,7 @@ function numberToken(text: string, at: number, figure: ParsedNumber, names: Unit
     fraction: figure.fraction,
     units: unit?.units ?? [],
     text: text.slice(at, end),
-    unitText: unit === null ? null : text.slice(unitAt, unit.end),
+    unitText: letter ?? (unit === null ? null : text.slice(unitAt, unit.end)),
     start: at,
     end,
     numberEnd: figure.end,

@@ -8,7 +8,7 @@ import { among, under } from "./among.ts";
 /** The span that a folded text names, null when it names none. @param typed the same as typed, kept with the span */
 export function seasonOrYear(folded: string, typed: string, known: Known): VagueDate | null {
   const { months, seasons, last, lastSpans } = known.vocabulary;
-  const words = folded.split(/[\s,]+/u).filter((word) => !["in", "of", "the", "about", "around", "early", "late", "mid", "sometime"].includes(word));
+  const words = folded.split(/[\s,]+/u).filter((word) => !among(known.vocabulary.spanIdle, word));
   const [first, second] = words;
   if (first === undefined || words.length > 2) return null;
   const year = /^(19|20)\d{2}$/.test(second ?? first) ? Number(second ?? first) : null;

@@ -5,7 +5,7 @@ import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { type Figure, figureAt, measures } from "./figures.ts";
 import { dayAt, inside, type Layout, type MeantDay, meantBy } from "./layout.ts";
-import { oncePerPart, tokensOf } from "./pieces.ts";
+import { isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { seasonOrYear } from "./vague-span.ts";
 
 /** A job's phrase, at tokens `from` to `to` of a part. */
@@ -22,7 +22,9 @@ const figuresIn = oncePerPart((layout: Layout, part: Part): readonly Pick<AtFigu
   tokensOf(part).flatMap((at) => {
     const mark = layout.tokens[at - 1];
     const behindAt = among(layout.known.vocabulary.at, mark?.is === "break" ? mark.mark : wordAt(layout.tokens, at - 1));
-    const figure = behindAt ? figureAt(layout, at) : null;
+    // "Heron is at 14,820, lubed the chain yesterday": what the dial shows is no figure of the job's.
+    const isStand = among(layout.known.vocabulary.stands, wordAt(layout.tokens, at - 2)) && !tokensOf(part).some((each) => isVerb(layout, each));
+    const figure = behindAt && !isStand ? figureAt(layout, at) : null;
     if (figure === null) return [];
     const of = measures(figure);
     const unit = of === "distance" ? (figure.units[0] as "mi" | "km") : null;

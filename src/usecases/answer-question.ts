@@ -4,6 +4,7 @@ import { nicknameKey } from "../core/bike.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { Gap, Intent, LogReading } from "../core/reading/intent.ts";
 import { kindRow, type Level, type ReadingKind } from "../core/reading/kinds.ts";
+import type { Vocabulary } from "../core/reading/vocabulary.ts";
 import type { Draft } from "../store/drafts.ts";
 import type { Repos } from "../store/store.ts";
 import { NOT_ITEMISED } from "./bill.ts";
@@ -35,13 +36,16 @@ export async function answeredPlainly(q: Repos, ctx: Ctx, all: readonly Garaged[
 const isAbout = (draft: Draft, { message, subjects }: NonNullable<Heard["answers"]>): boolean =>
   draft.message === message || subjects.some((subject) => subject.split(".")[0] === draft.id);
 
-function synonyms(ctx: Ctx, gap: Gap, option: string): readonly string[] {
-  if (gap.need === "unit") return ctx.vocabulary.units[option as keyof typeof ctx.vocabulary.units] ?? [];
-  if (gap.need === "place") return ctx.vocabulary.places[option as "front" | "rear" | "intake" | "exhaust"] ?? [];
-  if (gap.need === "kind") return ctx.vocabulary.kinds[option as ReadingKind] ?? [];
-  if (gap.need === "level") return ctx.vocabulary.measuring.levels[option as Level] ?? [];
-  if (gap.need === "item") return ctx.vocabulary.items[option] ?? [];
-  return [];
+/** What may be typed for an option, in any language that messages are read in. */
+const synonyms = (ctx: Ctx, gap: Gap, option: string): readonly string[] =>
+  [ctx.vocabulary, ...ctx.also.map(({ vocabulary }) => vocabulary)].flatMap((vocabulary) => synonymsIn(vocabulary, gap, option));
+
+function synonymsIn({ units, places, kinds, measuring, items }: Vocabulary, gap: Gap, option: string): readonly string[] {
+  if (gap.need === "unit") return units[option as keyof typeof units] ?? [];
+  if (gap.need === "place") return places[option as "front" | "rear" | "intake" | "exhaust"] ?? [];
+  if (gap.need === "kind") return kinds[option as ReadingKind] ?? [];
+  if (gap.need === "level") return measuring.levels[option as Level] ?? [];
+  return gap.need === "item" ? (items[option] ?? []) : [];
 }
 
 /** What a draft's records are logged under. */

@@ -7,7 +7,7 @@ import type { EventId, GroupId, MemberId } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { NumberStyle } from "../core/quantity/number.ts";
 import type { UnitId } from "../core/quantity/units.ts";
-import type { Vocabulary } from "../core/reading/vocabulary.ts";
+import type { Spoken, Vocabulary } from "../core/reading/vocabulary.ts";
 import type { Speaker } from "../store/members.ts";
 import { USUAL_WISHES } from "../store/members.ts";
 import type { Store } from "../store/store.ts";
@@ -45,6 +45,8 @@ export type Ctx = {
   readonly who: Actor;
   readonly event: EventId;
   readonly vocabulary: Vocabulary;
+  /** Other languages that messages are read in. */
+  readonly also: readonly Spoken[];
   /** Can the face hear whole channels, or only what is addressed to the bot? */
   readonly hearsChannels: boolean;
   /** May the speaker manage another group than the one spoken in: asked of the platform. */

@@ -36,5 +36,6 @@ export function knownOf(ctx: Ctx, all: readonly Garaged[]): Known {
     pressureUnit: ctx.who.pressure,
     depthUnit: ctx.who.depth,
     vocabulary: ctx.vocabulary,
+    also: ctx.also,
   };
 }

@@ -116,6 +116,7 @@ export const ONE_BIKE: readonly Case[] = [
   c("cables lubed", "W controls.lubricate=done@Heron"),
   c("lubed the throttle cables and adjusted the throttle cable", "W controls.lubricate=done@Heron", "W throttle-cable.adjust=adjusted@Heron"),
   c("valves checked at 14,820", "W valve-clearance.adjust=inspected, within limits at 14820@Heron"),
+  c("Heron is at 14,820, lubed the chain yesterday", "14820mi@Heron", "W chain.lubricate=done on 2026-11-24@Heron"),
   c("14,820 mi on Heron, changed the oil", "14820mi@Heron", "W engine-oil.replace=replaced@Heron"),
   c("14,820 mi on Heron, changed the oil last Sunday", "14820mi@Heron", "W engine-oil.replace=replaced on 2026-11-22@Heron"),
   c("did the oil at 23,900 km", "W engine-oil.replace=done at 23900@Heron ?unit"),

@@ -120,8 +120,8 @@ test("time grows with the length of a text, not with its square", () => {
     return least;
   };
   for (const unit of ["14,820 mi on Heron, ", "the oil and the chain and ", "front 33 rear 36 ", "(((((", "9 9 9 9 ", "a-b-c-d-"]) {
-    const [short400, long2000] = [took(unit.repeat(400 / unit.length)), took(unit.repeat(1990 / unit.length))];
-    // Five times the text in at most fifteen times the time: a square would take twenty-five.
-    expect(long2000, unit).toBeLessThan(short400 * 15 + 4000);
+    // Five times the text in at most fifteen times the time: a square would take twenty-five. What a busy machine adds to one try it does not add to all.
+    const tries = Array.from({ length: 4 }, () => took(unit.repeat(1990 / unit.length)) - took(unit.repeat(400 / unit.length)) * 15);
+    expect(Math.min(...tries), unit).toBeLessThan(4000);
   }
-});
+}, 60_000);

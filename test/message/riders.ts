@@ -6,6 +6,7 @@ import type { BikeId } from "../../src/core/ids.ts";
 import type { Known, KnownBike } from "../../src/core/reading/vocabulary.ts";
 import { KINDS, type KindId } from "../../src/trade/kinds.ts";
 import { STARTER_PLANS } from "../../src/trade/starter-plans.ts";
+import { GERMAN_VOCABULARY } from "../../src/words/de/vocabulary.ts";
 import { ENGLISH_VOCABULARY } from "../../src/words/en/vocabulary.ts";
 
 export const TODAY = localDate("2026-11-25");
@@ -29,4 +30,5 @@ export const knownWith = (bikes: readonly KnownBike[]): Known => ({
   pressureUnit: null,
   depthUnit: null,
   vocabulary: ENGLISH_VOCABULARY,
+  also: [{ vocabulary: GERMAN_VOCABULARY, numbers: { decimal: ",", group: "." } }],
 });

@@ -22,6 +22,10 @@ export type MeasuringWords = {
   readonly lower: readonly string[];
   /** Short for the intake valves, where the exhaust ones are named too: "in". */
   readonly shortIntake: readonly string[];
+  /** Between points across a tyre or a disc: "centre". */
+  readonly across: readonly string[];
+  /** The engine was running. */
+  readonly running: readonly string[];
   /** What a chain is counted in. */
   readonly pitches: readonly string[];
   readonly rpm: readonly string[];

@@ -16,7 +16,11 @@ import type { DetailWords } from "./detail-words.ts";
 import type { ReadingKind } from "./kinds.ts";
 import type { MeasuringWords, PlaceWord } from "./measuring-words.ts";
 
+/** A language that messages are read in. */
+export type Language = "en" | "de";
+
 export type Vocabulary = {
+  readonly language: Language;
   readonly units: UnitNames;
   /** What stands around a question about units. */
   readonly asking: AskingWords;
@@ -46,6 +50,8 @@ export type Vocabulary = {
   readonly warm: readonly string[];
   /** Words before a figure at which work was done, or that a dial shows: "at", "@". */
   readonly at: readonly string[];
+  /** Before an at-word these make the figure behind it what the dial shows now: "is at 14,820". */
+  readonly stands: readonly string[];
   /** Words before a bike's name: "on", "for". */
   readonly onBike: readonly string[];
   /** Words that may stand around a bare reading without changing it: "now", "just hit", "clock". */
@@ -56,6 +62,8 @@ export type Vocabulary = {
   readonly questions: readonly string[];
   /** Right before a distance these say how far one rode: "did 210 miles". */
   readonly rode: readonly string[];
+  /** Right behind a distance these say the same. */
+  readonly rodeBehind: readonly string[];
   /** A distance with one of these is a ride or a range, not a dial: "rode", "away", "range". */
   readonly notOdometer: readonly string[];
   /** Money and the like: a figure beside one of these is none of ours. */
@@ -64,6 +72,12 @@ export type Vocabulary = {
   readonly dateWords: readonly string[];
   /** Of those, words that are no date without another: "on", "two", "this". */
   readonly dateJoins: readonly string[];
+  /** Before a day of the month that stands by itself, "am 3." */
+  readonly dayBefore: readonly string[];
+  /** Around a vague date these change nothing: "early", "about". */
+  readonly spanIdle: readonly string[];
+  /** Beside a date these leave it alone in its part: "all this yesterday". */
+  readonly dateAlone: readonly string[];
   /** Slips and short forms of date words, with the word meant: "yday". */
   readonly dateSlips: Readonly<Record<string, string>>;
   /** Spans that "last" can stand before: "last week". */
@@ -118,4 +132,9 @@ export type Known = {
   readonly pressureUnit: UnitId | null;
   readonly depthUnit: UnitId | null;
   readonly vocabulary: Vocabulary;
+  /** Other languages that the member may write in; a message is read in the one whose words it has. */
+  readonly also?: readonly Spoken[];
 };
+
+/** A language, and how its numbers are written. */
+export type Spoken = { readonly vocabulary: Vocabulary; readonly numbers: NumberStyle };

@@ -8,7 +8,17 @@ const TYRES = ["tyres", "tires", "new tyres", "new tires", "both tyres", "both t
 export const ENGLISH_ITEMS = {
   "engine-oil.replace": {
     name: "Engine oil and filter",
-    synonyms: ["oil", "oil change", "engine oil", "oil and filter", "oil & filter", "oil filter", "oil and oil filter"],
+    synonyms: [
+      "oil",
+      "oil change",
+      "engine oil",
+      "oil and filter",
+      "oil & filter",
+      "oil and the filter",
+      "oil and its filter",
+      "oil filter",
+      "oil and oil filter",
+    ],
   },
   "engine-oil.inspect": { name: "Engine oil level", synonyms: ["oil", "oil level", "oil lvl", "engine oil"] },
   "oil-strainer.clean": { name: "Oil strainer", synonyms: ["strainer", "oil screen"] },

@@ -83,6 +83,8 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   higher: ["above the peg", "above the footpeg", "above the footrest", "above peg", "above"],
   lower: ["below the peg", "below the footpeg", "below the footrest", "below peg", "under the peg", "below", "lower"],
   shortIntake: ["in"],
+  across: ["centre", "center", "left", "right", "lh", "rh"],
+  running: ["running", "engine running", "engine on", "at idle", "idling", "revving"],
   pitches: ["pitches", "links", "pins", "rollers"],
   rpm: ["rpm", "revs"],
   trip: ["trip meter", "tripmeter", "trip a", "trip b", "trip says", "trip reads", "trip shows", "trip is", "trip at", "on the trip", "trip counter"],

@@ -68,6 +68,7 @@ const JOINTS = [
 const DATE_SLIPS = { yday: "yesterday", ystd: "yesterday", yest: "yesterday", yesterdy: "yesterday", yeserday: "yesterday", tdy: "today" } as const;
 
 export const ENGLISH_VOCABULARY: Vocabulary = {
+  language: "en",
   units: ENGLISH_UNIT_NAMES,
   asking: ENGLISH_ASKING,
   kinds: ENGLISH_KIND_NAMES,
@@ -170,6 +171,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   renewed: ["new", "fresh"],
   warm: ["warm", "hot", "after", "straight", "ride", "rode", "riding", "ridden"],
   at: ["at", "@"],
+  stands: ["is", "stands", "sits", "now", "currently", "clock", "odo", "odometer", "it's", "she's", "he's"],
   onBike: ["on", "for"],
   beside: [
     ...[
@@ -327,6 +329,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     "anyone",
     "has anyone",
   ],
+  rodeBehind: [],
   rode: ["did", "done", "do", "doing"],
   notOdometer: [
     "rode",
@@ -460,6 +463,9 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     ...Object.keys(MONTHS),
   ],
   dateJoins: ["on", "a", "two", "three", "before", "this", "last"],
+  dayBefore: ["on", "since"],
+  spanIdle: ["in", "of", "the", "about", "around", "early", "late", "mid", "sometime"],
+  dateAlone: ["this", "all", "of", "was", "that", "the"],
   dateSlips: DATE_SLIPS,
   spanBefore: ["in", "during", "since", "early", "late", "mid"],
   months: MONTHS,

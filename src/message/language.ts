@@ -1,0 +1,49 @@
+// Which language a message is written in: the one that has the most of its words for itself. Where none has more, the member's own.
+
+import { unitsNamed } from "../core/quantity/parse.ts";
+import type { Known, Spoken, Vocabulary } from "../core/reading/vocabulary.ts";
+import { foldWord } from "./scan.ts";
+
+/** What is known of the member, in the language of a text. */
+export function inItsLanguage(text: string, known: Known): Known {
+  const { also = [] } = known;
+  if (also.length === 0) return known;
+  // A unit behind its figure is written alike everywhere, and says nothing.
+  const words = [...text.matchAll(FIGURE_AND_WORD)].flatMap(([, figure, word = ""]) =>
+    figure !== undefined && unitsNamed(word, known.vocabulary.units).length > 0 ? [] : [foldWord(word)],
+  );
+  const own: Spoken = { vocabulary: known.vocabulary, numbers: known.numbers };
+  const all = [own, ...also];
+  let [best, most] = [own, -1];
+  for (const each of all) {
+    const others = all.filter((other) => other !== each).map((other) => wordsOf(other.vocabulary));
+    const mine = wordsOf(each.vocabulary);
+    // "Am 3. Mai": the point behind the day is as good as a word.
+    const dated = each.vocabulary.language === "de" && /(?:^|\s)am \d{1,2}\./iu.test(text) ? 1 : 0;
+    const count = dated + words.filter((word) => mine.has(word) && !others.some((other) => other.has(word))).length;
+    if (count > most) [best, most] = [each, count];
+  }
+  return best === own ? known : { ...known, ...best };
+}
+
+const FIGURE_AND_WORD = /(\d ?)?(\p{L}[\p{L}\p{M}'-]*)/gu;
+const WORDS = /\p{L}[\p{L}\p{M}'-]*/gu;
+const taken = new WeakMap<Vocabulary, ReadonlySet<string>>();
+
+/** Every word of a language's lists that messages are read by. */
+function wordsOf(vocabulary: Vocabulary): ReadonlySet<string> {
+  const ready = taken.get(vocabulary);
+  if (ready !== undefined) return ready;
+  const { asking: _asking, chart: _chart, specs: _specs, turns: _turns, oneEnd: _oneEnd, how: _how, units: _units, language: _language, ...read } = vocabulary;
+  const found = new Set<string>();
+  const take = (of: unknown): void => {
+    if (typeof of === "string") for (const word of foldWord(of).match(WORDS) ?? []) found.add(word);
+    else if (Array.isArray(of)) of.forEach(take);
+    else if (of !== null && typeof of === "object") Object.values(of).forEach(take);
+  };
+  take(read);
+  // Tables whose keys are words as well.
+  for (const table of [read.workDone, read.months, read.seasons, read.lastSpans, read.dateSlips, read.loneWork]) take(Object.keys(table));
+  taken.set(vocabulary, found);
+  return found;
+}

@@ -1,0 +1,43 @@
+// What people type for a kind of reading, in German.
+
+import type { ReadingKind } from "../../core/reading/kinds.ts";
+
+export const GERMAN_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>> = {
+  odometer: [
+    "tacho",
+    "tachostand",
+    "kilometerstand",
+    "km-stand",
+    "km stand",
+    "kilometer",
+    "gesamtkilometer",
+    "auf der uhr",
+    "auf dem tacho",
+    "kilometerzähler",
+  ],
+  "engine hours": ["betriebsstunden", "motorstunden", "betriebsstundenzähler", "laufstunden"],
+  "cold pressure": ["luftdruck", "reifendruck", "druck", "luftdrücke", "reifen"],
+  tread: ["profil", "profiltiefe", "reifenprofil", "restprofil"],
+  "pad thickness": ["beläge", "belag", "bremsbeläge", "bremsbelag", "bremsklötze", "belagstärke"],
+  "disc thickness": ["bremsscheibe", "bremsscheiben", "scheibe", "scheiben", "scheibendicke"],
+  "chain slack": ["kettendurchhang", "durchhang", "kettenspannung", "kette durchhang", "kettenspiel", "kette"],
+  "chain length": ["kettenlänge", "kettenverschleiß", "glieder"],
+  "belt deflection": ["riemenspannung", "riemendurchhang"],
+  "battery voltage": ["batterie", "batteriespannung", "ruhespannung"],
+  "charging voltage": ["ladespannung", "lädt", "lädt mit", "lichtmaschine"],
+  "brake fluid level": ["bremsflüssigkeit", "bremsflüssigkeitsstand", "ausgleichsbehälter bremse"],
+  "clutch fluid level": ["kupplungsflüssigkeit"],
+  "oil level": ["ölstand", "öl", "ölschauglas", "schauglas", "peilstab"],
+  "coolant level": ["kühlmittelstand", "kühlwasserstand", "kühlflüssigkeit", "kühlwasser", "kühlmittel"],
+  "coolant strength": ["frostschutz", "frostschutz bis", "kühlwasser bis", "kühlflüssigkeit bis", "frostsicher bis"],
+  "clutch free play": ["kupplungsspiel", "spiel kupplung", "kupplungshebelspiel", "spiel"],
+  "throttle free play": ["gasgriffspiel", "spiel gasgriff", "gaszugspiel", "spiel"],
+  "brake pedal height": ["bremspedal", "bremspedalhöhe", "fußbremshebel"],
+  "static sag": ["negativfederweg leer", "statischer negativfederweg", "negativfederweg"],
+  "rider sag": ["negativfederweg mit fahrer", "negativfederweg"],
+  "valve clearance": ["ventilspiel", "ventile", "ventil"],
+  compression: ["kompression", "kompressionsdruck"],
+  "plug gap": ["elektrodenabstand", "kerzenabstand"],
+  fuel: ["benzin", "sprit", "super", "getankt", "vollgetankt", "kraftstoff", "tankfüllung"],
+  "ambient temperature": ["außentemperatur", "lufttemperatur"],
+};
