@@ -23,7 +23,13 @@ export default defineConfig({
     maxWorkers: 3,
     projects: [
       // Nothing is kept in modules between tests, so a worker need not load the house anew for each file.
-      { test: { ...common, name: "sqlite", isolate: false, include: ["test/**/*.test.ts"], exclude: [...common.exclude, POSTGRES_ONLY] } },
+      {
+        test: {
+          ...common,
+          ...{ name: "sqlite", isolate: false, include: ["test/**/*.test.ts"], exclude: [...common.exclude, POSTGRES_ONLY] },
+          globalSetup: ["test/support/sqlite-setup.ts"],
+        },
+      },
       {
         test: {
           ...common,

@@ -11,12 +11,13 @@ export const planSheet = define({
   sub: "sheet",
   options: {
     at: { takes: "text", required: false },
+    until: { takes: "text", required: false },
     bike: { takes: "text", required: false, complete: "bike" },
     share: { takes: "flag", required: false },
   },
   adminOnly: false,
   visibility: ({ share }) => (share === true ? "shared" : "private"),
   data: shapeOf<SheetShown>(sheetShown),
-  run: (ctx, { at, bike }) => showSheet(ctx, given({ at, bike })),
+  run: (ctx, { at, until, bike }) => showSheet(ctx, given({ at, until, bike })),
   say: saySheet,
 });

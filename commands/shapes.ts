@@ -300,7 +300,7 @@ export const planShown = z.object({
     }),
   ),
 });
-const under = z.object({ repeat, marks: z.array(distance), due: dueLine });
+const under = z.object({ repeat, shortened: z.record(z.string(), interval), marks: z.array(distance), due: dueLine });
 export const intervalChange = z.object({
   bike: dueBike.omit({ dues: true, first: true }),
   column: unit,
@@ -308,7 +308,8 @@ export const intervalChange = z.object({
   name: z.string(),
   was: under,
   will: under,
-  every: interval,
+  draft: z.string().nullable(),
+  why: z.string().nullable(),
   rev: z.number().int(),
   saved: z.boolean(),
 });

@@ -1,9 +1,8 @@
 // Saving a change of a plan, leaving it, and taking it back.
 
 import { z } from "zod";
-import type { BikeId, ItemKey } from "../../src/core/ids.ts";
-import { type IntervalChange, saveInterval, undoInterval } from "../../src/usecases/plan.ts";
-import { refused } from "../../src/usecases/refusals.ts";
+import type { BikeId } from "../../src/core/ids.ts";
+import { type IntervalChange, saveInterval, undoInterval } from "../../src/usecases/plan-change.ts";
 import { handler, shapeOf } from "../define.ts";
 import { sayChange } from "../replies/plan.ts";
 import { said } from "../replies/said.ts";
@@ -16,12 +15,7 @@ export const setInterval = handler<IntervalChange>({
   settles: true,
   visibility: "private",
   data,
-  run: async (ctx, { subject, rev }) => {
-    const [bike = "", item = "", ...legs] = subject.split("/");
-    const [miles = null, km = null, months = null, hours = null] = legs.map((leg) => (/^\d+$/u.test(leg) ? Number(leg) : null));
-    if (miles === null && km === null && months === null && hours === null) return refused({ why: "gone" });
-    return saveInterval(ctx, { bike: bike as BikeId, item: item as ItemKey, every: { miles, km, months, hours }, rev });
-  },
+  run: (ctx, { subject, rev }) => saveInterval(ctx, { draft: subject, rev }),
   say: sayChange,
 });
 export const takeIntervalBack = handler<IntervalChange>({

@@ -17,7 +17,13 @@ export const planHistoryShape = z.object({
   ...{ bike: z.string(), nickname: z.string(), column: unit, rev: z.number().int() },
   edits: z.array(
     z.object({
-      ...{ change: z.enum(["interval", "add", "drop", "restore", "base"]), name: z.string(), repeat: z.unknown(), by: z.string().nullable() },
+      ...{
+        change: z.enum(["interval", "add", "drop", "restore", "base"]),
+        name: z.string(),
+        repeat: z.unknown(),
+        shortened: z.unknown(),
+        by: z.string().nullable(),
+      },
       ...{ at: z.string(), why: z.string().nullable() },
     }),
   ),

@@ -2,7 +2,8 @@
 
 import type { Said } from "../../src/chat/reply.ts";
 import { SYSTEMS } from "../../src/core/plan/plan.ts";
-import type { IntervalChange, PlanShown, Under } from "../../src/usecases/plan.ts";
+import type { PlanShown } from "../../src/usecases/plan.ts";
+import { everyOf, type IntervalChange, type Under } from "../../src/usecases/plan-change.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { press, said } from "./said.ts";
 
@@ -23,21 +24,28 @@ export function sayPlan({ nickname, planName, column, lines, dropped }: PlanShow
 
 export function sayChange(change: IntervalChange, words: Words): Said {
   const { plan } = words;
-  const { bike, column, item, name, was, will, every, rev, saved } = change;
-  const under = (lead: "now" | "changed" | "before", { repeat, marks, due }: Under): string[] => [
+  const { bike, column, name, was, will, draft, why, rev, saved } = change;
+  const usesChange = JSON.stringify(was.shortened) !== JSON.stringify(will.shortened);
+  const under = (lead: "now" | "changed" | "before", { repeat, shortened, marks, due }: Under): string[] => [
     plan.under(lead, repeat, marks, column),
+    ...(usesChange ? plan.shortened(shortened, column) : []),
     `- ${words.due.lineWithStatus(due, bike)}`,
   ];
   if (saved)
-    return said([plan.saved(bike.nickname), "", ...under("now", will), ...under("before", was)], {
+    return said([plan.saved(bike.nickname), ...(why === null ? [] : [plan.why(why)]), "", ...under("now", will), ...under("before", was)], {
       caution: words.caution(will.due.caution),
       actions: [press("undo-interval", bike.bike, plan.labels.undo, rev)],
     });
-  const subject = [bike.bike, item, every.miles ?? "", every.km ?? "", every.months ?? "", every.hours ?? ""].join("/");
-  const converted = plan.converted(every, column);
-  const notes = [...plan.warnings(was.repeat, will.repeat, column), ...(converted === null ? [] : [converted]), plan.notSaved()];
+  const every = everyOf(will.repeat);
+  const converted = every === null ? null : plan.converted(every, column);
+  const notes = [
+    ...plan.warnings(was.repeat, will.repeat, column),
+    ...(converted === null ? [] : [converted]),
+    ...(why === null ? [] : [plan.why(why)]),
+    plan.notSaved(),
+  ];
   return said([plan.changing(bike.nickname, name), "", ...under("now", was), ...under("changed", will), "", ...notes], {
     caution: words.caution(will.due.caution),
-    actions: [press("set-interval", subject, plan.labels.save, rev), press("leave-plan", bike.bike, plan.labels.leave)],
+    actions: [press("set-interval", draft ?? "", plan.labels.save, rev), press("leave-plan", bike.bike, plan.labels.leave)],
   });
 }

@@ -23,7 +23,7 @@ const step = z.discriminatedUnion("step", [
 const use = z.object({ what: z.string(), count: z.number().nullable(), amount: z.string().nullable(), kind: z.string().nullable() });
 
 export const sheetShown = z.object({
-  ...{ bike, at: z.string(), mark: distance.nullable(), on: localDate.nullable() },
+  ...{ bike, at: z.string(), mark: distance.nullable(), on: localDate.nullable(), until: localDate.nullable() },
   ...{ items: z.number().int(), minutes: z.number(), unsaid: z.number().int(), evening: z.number().int() },
   evenings: z.array(z.object({ starts: z.enum(["warm", "cold"]), minutes: z.number(), unsaid: z.number().int(), steps: z.array(step) })),
   tools: z.array(z.string()),

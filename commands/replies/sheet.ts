@@ -17,11 +17,11 @@ export function saySheet(shown: SheetShown, words: Words): Said {
   const { sheet } = words;
   const { bike, mark, on, evenings, evening, adds } = shown;
   const job = shown.job === null ? [] : [press("sheet-job", shown.job, sheet.labels.go)];
-  if (shown.items === 0) return said([sheet.empty(bike.nickname, mark, on, bike), ...meanwhile(shown, words)], { actions: job });
+  if (shown.items === 0) return said([sheet.empty(bike.nickname, mark, on, shown.until, bike), ...meanwhile(shown, words)], { actions: job });
   const here = evenings[evening - 1] as SheetEvening;
   const before = evenings.slice(0, evening - 1).reduce((sum, each) => sum + itemsOf(each).length, 0);
   const lines = [
-    sheet.title(bike.nickname, mark, on, shown.items, shown.minutes, shown.unsaid, evenings.length, bike),
+    sheet.title(bike.nickname, mark, on, shown.until, shown.items, shown.minutes, shown.unsaid, evenings.length, bike),
     ...[sheet.when(on, bike.today)].filter((line) => line !== null),
     ...(adds === null || evening > 1 ? [] : [sheet.adds(adds.at, adds.ordinary, adds.names, bike.unit)]),
     ...(shown.note === null ? [] : [sheet.note(shown.note)]),

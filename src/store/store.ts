@@ -17,6 +17,7 @@ import { groupPlansRepo } from "./group-plans.ts";
 import { jobsRepo } from "./jobs.ts";
 import { membersRepo } from "./members.ts";
 import { noticesRepo } from "./notices.ts";
+import { planChangesRepo } from "./plan-changes.ts";
 import { readingsRepo } from "./readings.ts";
 import { roomRepo } from "./room.ts";
 import { specsRepo } from "./specs.ts";
@@ -35,6 +36,7 @@ export type Repos = {
   readonly digests: ReturnType<typeof digestsRepo>;
   readonly drafts: ReturnType<typeof draftsRepo>;
   readonly charts: ReturnType<typeof chartsRepo>;
+  readonly planChanges: ReturnType<typeof planChangesRepo>;
   readonly checks: ReturnType<typeof checksRepo>;
   readonly dates: ReturnType<typeof bikeDatesRepo>;
   readonly notices: ReturnType<typeof noticesRepo>;
@@ -123,6 +125,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     digests: digestsRepo(db),
     drafts: draftsRepo(db),
     charts: chartsRepo(db),
+    planChanges: planChangesRepo(db),
     checks: checksRepo(db),
     dates: bikeDatesRepo(db),
     notices: noticesRepo(db),

@@ -7,7 +7,6 @@ import type { WorkAction } from "../core/plan/plan.ts";
 import type { Dial, Ridden } from "../core/quantity/distance.ts";
 import type { Intent, RecordWork } from "../core/reading/intent.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
-import { sheetAt } from "../core/sheet/select.ts";
 import { type ItemValue, NO_DETAIL } from "../core/work-detail.ts";
 import { readCost } from "../message/read-values.ts";
 import type { Job } from "../store/jobs.ts";
@@ -23,7 +22,7 @@ import type { MessageOutcome } from "./message-outcome.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { dateTyped, dialTyped, itemsNamed } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
-import { arrangedOf, pointOf } from "./sheet.ts";
+import { arrangedOf, listOf, pointOf } from "./sheet.ts";
 import { usualOutcome, valuesSaid } from "./values-said.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -80,7 +79,7 @@ export async function startJob(ctx: Ctx, input: { readonly bike: BikeId; readonl
     if (open !== undefined) return done(shownOf(ctx, g, open));
     const at = pointOf(ctx, all, g, input.at);
     if (at.is === "refused") return at;
-    const list = sheetAt(g.facts, g.at, at.value.at);
+    const list = listOf(g, at.value.at);
     if (list === null || list.entries.length === 0) return refused({ why: "no sheet" });
     await keepMember(q, ctx);
     const job: Job = {

@@ -129,8 +129,8 @@ export async function undoEdit(ctx: Ctx, input: { readonly bike: BikeId; readonl
       case "interval": {
         const before = fold(await q.bikes.base(g.bike.planHash), edits.slice(0, -1)).items.find((item) => item.key === last.item);
         if (before === undefined) return refused({ why: "gone" });
-        const { repeat, first, anchor } = before;
-        return done({ edits: [{ change: "interval", item: last.item, repeat, first, anchor }], value });
+        const { repeat, first, anchor, shortened } = before;
+        return done({ edits: [{ change: "interval", item: last.item, repeat, first, anchor, shortened }], value });
       }
     }
   });
@@ -141,6 +141,8 @@ export type ToldEdit = {
   readonly change: PlanEdit["change"];
   readonly name: string;
   readonly repeat: PlanItem["repeat"] | null;
+  /** What uses shorten since, where that was changed. */
+  readonly shortened: PlanItem["shortened"] | null;
   readonly by: string | null;
   readonly at: Instant;
   readonly why: string | null;
@@ -169,7 +171,8 @@ export async function planHistory(ctx: Ctx, input: { readonly bike?: string }): 
       const key = edit.change === "base" ? null : edit.change === "add" ? edit.item.key : edit.item;
       const name = edit.change === "base" ? (await q.bikes.base(edit.to)).name : ctx.itemName(key ?? "", items.get(key ?? ("" as ItemKey))?.called ?? null);
       const repeat = edit.change === "interval" ? edit.repeat : edit.change === "add" ? edit.item.repeat : null;
-      edits.push({ change: edit.change, name, repeat, by: by === ctx.who.member ? null : (names.get(by)?.name ?? by), at, why });
+      const shortened = edit.change === "interval" ? (edit.shortened ?? null) : null;
+      edits.push({ change: edit.change, name, repeat, shortened, by: by === ctx.who.member ? null : (names.get(by)?.name ?? by), at, why });
     }
     return done({ bike: bike.id, nickname: bike.nickname, column: bike.column, rev: bike.edits.length, edits: edits.reverse() });
   });

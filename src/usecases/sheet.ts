@@ -1,5 +1,6 @@
 // The service sheet of a bike: what belongs to it, in order, with what each item needs. Nothing is saved by looking at it.
 
+import { isLocalDate } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { ItemKey } from "../core/ids.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
@@ -7,7 +8,7 @@ import { dialOf, figureIn, type Ridden } from "../core/quantity/distance.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import { arrange, type Step } from "../core/sheet/arrange.ts";
 import { type Consumable, PLAIN } from "../core/sheet/how.ts";
-import { type SheetList, type SheetWhy, sheetAt } from "../core/sheet/select.ts";
+import { type SheetList, type SheetWhy, sheetAt, sheetUntil } from "../core/sheet/select.ts";
 import type { Settled, Spec } from "../core/spec/spec.ts";
 import { riddenAtDial } from "../core/usage/track.ts";
 import { readDial } from "../message/read-dial.ts";
@@ -16,6 +17,7 @@ import { isSpecKey, type SpecKey } from "../trade/spec-keys.ts";
 import { howWorked } from "../trade/workshop.ts";
 import type { Ctx } from "./context.ts";
 import { type DueBike, type DueLine, dueBike } from "./due.ts";
+import { dayAhead } from "./falling.ts";
 import { type Garaged, itemsOf } from "./garage.ts";
 import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
@@ -45,6 +47,7 @@ export type SheetShown = {
   readonly at: string;
   readonly mark: Ridden | null;
   readonly on: LocalDate | null;
+  readonly until: LocalDate | null;
   readonly items: number;
   readonly minutes: number;
   readonly unsaid: number;
@@ -65,31 +68,39 @@ export type SheetShown = {
   readonly job: string | null;
 };
 
-export type SheetInput = { readonly at?: string; readonly bike?: string; readonly evening?: number };
+export type SheetInput = { readonly at?: string; readonly until?: string; readonly bike?: string; readonly evening?: number };
 
-/** The sheet of the service at an odometer, or of the next one. */
+/** The sheet of the service at an odometer, of the next one, or of all that falls due until a day. */
 export async function showSheet(ctx: Ctx, input: SheetInput): Promise<Result<SheetShown>> {
   return ctx.store.read(async (q) => {
     const all = await ownGarage(q, ctx);
     if (all.length === 0) return noneLeft(q, ctx);
     const which = whichBike(all, input.bike);
     if (which.is === "refused") return which;
-    const at = pointOf(ctx, all, which.value, input.at);
+    const until = input.until === undefined ? null : dayAhead(ctx, input.until);
+    if (until?.is === "refused") return until;
+    const at = pointOf(ctx, all, which.value, until === null ? input.at : `${UNTIL}${until.value}`);
     if (at.is === "refused") return at;
-    const list = sheetAt(which.value.facts, which.value.at, at.value.at);
+    const list = listOf(which.value, at.value.at);
     if (list === null) return refused({ why: "no sheet" });
     return done(await sheetOf(q, ctx, which.value, list, at.value.typed, input.evening ?? 1));
   });
 }
 
+/** Before the day in what asks for a sheet again. */
+const UNTIL = "until ";
+
+/** A service by its point, the next one, or a day. */
+export type SheetPoint = Ridden | "next" | { readonly until: LocalDate };
+
+export const listOf = (g: Garaged, at: SheetPoint): SheetList | null =>
+  typeof at === "object" ? sheetUntil(g.facts, g.at, at.until) : sheetAt(g.facts, g.at, at);
+
 /** The point that was typed. */
-export function pointOf(
-  ctx: Ctx,
-  all: readonly Garaged[],
-  g: Garaged,
-  typed: string | undefined,
-): Result<{ readonly at: Ridden | "next"; readonly typed: string }> {
+export function pointOf(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed: string | undefined): Result<{ readonly at: SheetPoint; readonly typed: string }> {
   const text = (typed ?? "").trim().toLowerCase();
+  const day = text.startsWith(UNTIL) ? text.slice(UNTIL.length) : "";
+  if (isLocalDate(day)) return done({ at: { until: day }, typed: `${UNTIL}${day}` });
   if (text === "" || text === "next") return done({ at: "next", typed: "next" });
   const dial = readDial(text, knownOf(ctx, all), g.unit);
   if (dial === null || dial.value > 999_999) return refused({ why: "not a distance", typed: typed ?? "", unit: g.unit });
@@ -124,7 +135,7 @@ async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: SheetList, at: stri
   const works = list.entries.map(({ item }) => howWorked(item) ?? PLAIN);
   const job = (await q.jobs.openOf([g.bike.id])).at(-1) ?? null;
   return {
-    ...{ bike, at, mark: list.mark, on: list.on, evenings, evening: Math.min(Math.max(1, evening), Math.max(1, evenings.length)), tension },
+    ...{ bike, at, mark: list.mark, on: list.on, until: list.until, evenings, evening: Math.min(Math.max(1, evening), Math.max(1, evenings.length)), tension },
     items: list.entries.length,
     minutes: evenings.reduce((sum, each) => sum + each.minutes, 0),
     unsaid: evenings.reduce((sum, each) => sum + each.unsaid, 0),

@@ -58,6 +58,47 @@ describe("changing an interval", () => {
     expect((await run("/plan list")).text).not.toContain("the starter plan says");
   });
 
+  test("a list of services says what comes after it and from where, and why it was changed is kept", async () => {
+    const list = "/plan change item:valve clearance marks:600, 8,000 and 20,000 mi";
+    expect((await run(`${list} every:12,000 mi`)).data.refused).toMatchObject({ because: "counted from" });
+    const shown = await run(`${list} every:12,000 mi counted:the last one listed why:manual p. 88`);
+    expect(shown.text).toContain(
+      "Then: at 600 mi, 8,000 mi and 20,000 mi, then every 12,000 mi, counted from the last of these, at 600 mi, 8,000 mi, 20,000 mi, 32,000 mi, 44,000 mi and so on.",
+    );
+    expect((await run("/plan history")).data.edits).toEqual([]);
+    const saved = await press(shown, "Save");
+    expect(saved.text).toContain("Why: manual p. 88");
+    expect((await run("/plan history")).text).toContain(
+      "Valve clearance changed to at 600 mi, 8,000 mi and 20,000 mi, then every 12,000 mi, counted from the last of these. Why: manual p. 88",
+    );
+    const valves = (await run("/due")).data.bikes[0].dues.find(({ item }: { item: string }) => item === "valve-clearance.adjust");
+    expect(valves.legs.find(({ by }: { by: string }) => by === "distance").dueAt).toBe(20_000 * 16_093_440);
+    await press(saved, "Undo");
+    expect((await run("/plan list")).text).toMatch(/- Valve clearance: every 8,000 mi[;.]/u);
+    // Counted from zero, the next after 20,000 is 24,000.
+    expect((await run(`${list} every:12,000 mi counted:zero`)).text).toContain("at 600 mi, 8,000 mi, 20,000 mi, 24,000 mi, 36,000 mi and so on");
+    for (const typed of ["8,000, 600 mi", "banana", "600 mi / 1,000 km, 4,000 mi"]) {
+      expect((await run(`/plan change item:valve clearance marks:${typed}`)).data.refused).toMatchObject({ because: "no marks" });
+    }
+    expect((await run("/plan change item:valve clearance")).data.refused).toMatchObject({ because: "nothing said" });
+  });
+
+  test("what a use shortens is changed, taken away and taken back", async () => {
+    await run("/bike change used:dust");
+    const shorter = await run("/plan change item:oil and filter when:dust every:1,500 mi why:sand all summer");
+    expect(shorter.text).toContain("With dust every 1,500 mi");
+    const saved = await press(shorter, "Save");
+    // In dust, last done 1 May: sooner than the 4,000 mi of the table.
+    const [, dueAt] = await oil();
+    await press(await run("/plan change item:oil and filter when:dust every:never"), "Save");
+    const [, without] = await oil();
+    expect(Number(dueAt)).toBeLessThan(Number(without));
+    expect((await run("/plan history")).text).toContain("Engine oil and filter, what uses shorten changed to with dust every 1,500 mi");
+    expect((await t.one({ as: "Ines", press: button(saved, "Undo") })).data.refused).toMatchObject({ why: "changed meanwhile" });
+    await run("/plan change item:valve clearance marks:600, 8,000 mi").then((shown) => press(shown, "Save"));
+    expect((await run("/plan change item:valve clearance when:dust every:1,500 mi")).data.refused).toMatchObject({ because: "no interval" });
+  });
+
   test("a reminder follows it", async () => {
     expect(await t.send({ advance: "P14D" })).toEqual([]);
     await press(await run(CHANGE), "Save");

@@ -136,6 +136,24 @@ test("a shop did it: one press, not itemised, at what it cost; what was not on t
   expect(ticked(await run("/plan job"))).toEqual([]);
 });
 
+test("all that falls due by a day is one sheet, and one job: the work of a winter, done while it stands", async () => {
+  await begun();
+  await run("/work did:brake fluid on:May 2025");
+  const winter = await run("/plan sheet until:midsummer");
+  expect(winter.data).toMatchObject({ mark: null, until: "2027-06-21" });
+  expect(winter.text).toMatch(/^Heron, all that falls due by 21 June, done now: \d+ items, about/u);
+  const items = (shown: Shown): string[] => shown.data.evenings.flatMap(({ steps }: { steps: { item?: string }[] }) => steps.flatMap(({ item }) => item ?? []));
+  expect(items(winter)).toContain("brake-fluid.replace");
+  expect(items(await run("/plan sheet until:in 5 weeks"))).not.toContain("brake-fluid.replace");
+  const outlook = (await run("/due until:midsummer")).data.bikes[0].evenings.flatMap((each: { items: { due: { item: string } }[] }) =>
+    each.items.map(({ due }) => due.item),
+  );
+  expect(outlook).toEqual(expect.arrayContaining(items(winter)));
+  const job = await press(winter, "Begin this job");
+  expect(job.data.lines.map(({ item }: { item: string }) => item).toSorted()).toEqual(items(winter).toSorted());
+  expect((await run("/plan sheet until:yesterday")).data.refused).toMatchObject({ why: "not ahead" });
+});
+
 type Dues = readonly { readonly item: string; readonly status: string; readonly legs: readonly { readonly by: string }[] }[];
 const dueOf = async (item: string) => ((await run("/due")).data.bikes[0].dues as Dues).find((each) => each.item === item);
 

@@ -15,8 +15,8 @@ export function fold(base: PlanBase, edits: readonly PlanEdit[]): FoldedPlan {
     switch (edit.change) {
       case "interval": {
         const item = items.get(edit.item);
-        const { repeat, first = item?.first ?? null, anchor = item?.anchor ?? "marks" } = edit;
-        if (item !== undefined) items.set(edit.item, { ...item, repeat, first, anchor });
+        const { repeat, first = item?.first ?? null, anchor = item?.anchor ?? "marks", shortened = item?.shortened ?? {} } = edit;
+        if (item !== undefined) items.set(edit.item, { ...item, repeat, first, anchor, shortened });
         break;
       }
       case "add":

@@ -91,13 +91,14 @@ export type Plan = { readonly items: readonly PlanItem[] };
 
 /** One change of a bike's plan by its owner. `item` null in `drop` never occurs: a dropped item stays visible as dropped. */
 export type PlanEdit =
-  /** `first` and `anchor` as they were where they are left out. */
+  /** `first`, `anchor` and what uses shorten are as they were where they are left out. */
   | {
       readonly change: "interval";
       readonly item: ItemKey;
       readonly repeat: Repeat;
       readonly first?: Interval | null;
       readonly anchor?: PlanItem["anchor"];
+      readonly shortened?: PlanItem["shortened"];
     }
   | { readonly change: "add"; readonly item: PlanItem }
   | { readonly change: "drop"; readonly item: ItemKey }

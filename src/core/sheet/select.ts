@@ -22,6 +22,8 @@ export type SheetList = {
   readonly mark: Ridden | null;
   /** When it is likely to come; today when it is reached. Null when nothing says. */
   readonly on: LocalDate | null;
+  /** All that falls due by this day, done now while the bike stands: the sheet is of no service. */
+  readonly until: LocalDate | null;
   readonly entries: readonly SheetEntry[];
   /** Done by doing another item on the sheet. */
   readonly covered: readonly { readonly item: ItemKey; readonly by: ItemKey }[];
@@ -53,7 +55,14 @@ export function sheetAt(facts: Facts, moment: Moment, at: Ridden | "next"): Shee
   const placed = falling.map((each) => ({ each, when: whenOf(each, mark, near, likely ?? today, charted) }));
   const entries = placed.flatMap(({ each, when }): SheetEntry[] => (when === "before" ? [] : [{ item: each.item, why: when, due: each.now }]));
   const meanwhile = placed.filter(({ when }) => when === "before").map(({ each }) => each.item);
-  return { mark, on: likely, ...apartFromCovered(facts.plan.items, entries), meanwhile, adds: addsAt(facts, mark) };
+  return { mark, on: likely, until: null, ...apartFromCovered(facts.plan.items, entries), meanwhile, adds: addsAt(facts, mark) };
+}
+
+/** All that is due, or likely falls due until a day: the work of a winter, done while the bike stands. */
+export function sheetUntil(facts: Facts, moment: Moment, until: LocalDate): SheetList {
+  const falling = outlook(facts, moment, { on: until, ridden: moment.forecast.riddenOn(until) }).filter(({ likely }) => likely);
+  const entries = falling.map(({ item, now }): SheetEntry => ({ item, why: now.status === "due" || now.status === "overdue" ? "now" : "there", due: now }));
+  return { mark: null, on: moment.today, until, ...apartFromCovered(facts.plan.items, entries), meanwhile: [], adds: null };
 }
 
 /** The services at a point or nearest to it, in whole figures of the bike's column. */
@@ -107,7 +116,7 @@ function byDay(facts: Facts, moment: Moment): SheetList | null {
     .map(
       ({ item, now, on }): SheetEntry => ({ item, why: now.status === "due" || now.status === "overdue" ? "now" : on === first ? "there" : "near", due: now }),
     );
-  return { mark: null, on: first, ...apartFromCovered(facts.plan.items, entries), meanwhile: [], adds: null };
+  return { mark: null, on: first, until: null, ...apartFromCovered(facts.plan.items, entries), meanwhile: [], adds: null };
 }
 
 /** Replacing covers inspecting: what another entry does is not done twice. */

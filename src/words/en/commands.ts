@@ -138,8 +138,16 @@ export const COMMAND_WORDS = {
     example: "/plan list bike:Heron",
   },
   "plan change": {
-    does: "Change an interval to what your manual says; you see both before it is saved.",
-    options: { item: "Which item of the plan", every: "How often: 4,000 mi or 12 months, 6,000 km, 2 years", bike: "Which bike, when you have several" },
+    does: "Change when an item comes round to what your manual says; you see both before it is saved.",
+    options: {
+      item: "Which item of the plan",
+      every: "How often: 4,000 mi or 12 months, 6,000 km, 2 years",
+      marks: "At services listed: 600, 4,000, 8,000 mi; what comes after them in every:",
+      counted: "What comes after the list is counted from zero, or from the last one listed",
+      when: "A use that shortens it, to what every: says; every:never when it does not",
+      why: "Why, kept with the change: manual p. 88",
+      bike: "Which bike, when you have several",
+    },
     example: "/plan change item:oil and filter every:3,000 mi or 12 months",
   },
   "plan add": {
@@ -208,7 +216,12 @@ export const COMMAND_WORDS = {
   },
   "plan sheet": {
     does: "The service sheet: what a service asks of your bike, in order, with tools, values and parts.",
-    options: { at: "Which service: next, or 12,000 mi", bike: "Which bike, when you have several", share: "Show the answer to everyone here" },
+    options: {
+      at: "Which service: next, or 12,000 mi",
+      until: "All that falls due by then, done now: midsummer, 1 June",
+      bike: "Which bike, when you have several",
+      share: "Show the answer to everyone here",
+    },
     example: "/plan sheet at:16,000 mi bike:Heron",
   },
   "plan recheck": {

@@ -19,6 +19,7 @@ type Told = {
   readonly change: PlanEdit["change"];
   readonly name: string;
   readonly repeat: Repeat | null;
+  readonly shortened: PlanItem["shortened"] | null;
   readonly by: string | null;
   readonly at: string;
   readonly why: string | null;
@@ -30,11 +31,13 @@ export const planEditWords = (p: Printer, plan: ReturnType<typeof planWords>, to
     [plan.repeats(repeat, column), first === null ? null : `first at ${plan.legs(first, column)}`, anchor === "last done" ? "from the last time" : null]
       .filter((part) => part !== null)
       .join("; ");
-  const did = ({ change, name, repeat }: Told, column: DistanceUnit): string => {
+  const did = ({ change, name, repeat, shortened }: Told, column: DistanceUnit): string => {
     const comes = repeat === null ? "" : `, ${plan.repeats(repeat, column)}`;
     switch (change) {
       case "interval":
-        return `${name} changed to ${repeat === null ? "" : plan.repeats(repeat, column)}`;
+        return shortened === null
+          ? `${name} changed to ${repeat === null ? "" : plan.repeats(repeat, column)}`
+          : `${name}, what uses shorten changed to ${plan.uses(shortened, column)}`;
       case "add":
         return `${name} added${comes}`;
       case "drop":

@@ -1,11 +1,11 @@
 // Plans in English: what is done how often, and a change beside what it changes.
 
 import { unreachable } from "../../core/brand.ts";
-import type { Columns, Interval, PlanItem, Repeat } from "../../core/plan/plan.ts";
+import { CONDITIONS, type Columns, type Interval, type PlanItem, type Repeat } from "../../core/plan/plan.ts";
 import { type DistanceUnit, type Ridden, stretchOf, TENTHS_OF_MM } from "../../core/quantity/distance.ts";
 import type { Printer } from "../printer.ts";
 import { englishItemName } from "./item-names.ts";
-import { lowered } from "./text.ts";
+import { CONDITION_WORDS, capital, lowered } from "./text.ts";
 
 type Line = Pick<PlanItem, "anchor" | "first" | "repeat"> & { readonly name: string; readonly before: Repeat | null };
 
@@ -42,6 +42,16 @@ export const planWords = (p: Printer) => {
         return unreachable(repeat);
     }
   };
+
+  const uses = (by: PlanItem["shortened"], column: DistanceUnit): string =>
+    Object.keys(by).length === 0
+      ? "nothing"
+      : p.list(
+          CONDITIONS.flatMap((each) => {
+            const every = by[each];
+            return every === undefined ? [] : [`with ${CONDITION_WORDS[each]} every ${legs(every, column)}`];
+          }),
+        );
 
   return {
     repeats,
@@ -85,6 +95,12 @@ export const planWords = (p: Printer) => {
         ...(longer > 3 ? ["That is more than three times as long as now: check the figure against your manual."] : []),
       ];
     },
+    /** "- With dust every 2,000 mi, with track days every 2,000 mi." */
+    shortened: (by: PlanItem["shortened"], column: DistanceUnit): readonly string[] => [
+      Object.keys(by).length === 0 ? "- No use shortens it." : `- ${capital(uses(by, column))}, where it is ridden so.`,
+    ],
+    uses,
+    why: (why: string): string => `Why: ${why}`,
     notSaved: (): string => "Nothing is saved yet.",
     saved: (nickname: string): string => `${nickname}'s plan is changed.`,
     left: (): string => "Left as it was.",

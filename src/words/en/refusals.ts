@@ -64,6 +64,8 @@ export const refusalWords = (p: Printer) => {
         return notAhead(refusal);
       case "not an interval":
         return `I cannot read “${clip(refusal.typed)}” as an interval. Type it with its units, such as 4,000 mi or 12 months, 6,000 km, or 2 years.`;
+      case "plan change":
+        return PLAN_CHANGE[refusal.because](clip(refusal.typed));
       case "no such spec":
         return refusal.nearest.length === 0
           ? `I know no spec called “${clip(refusal.typed)}”. Try rear axle, front tyre pressure, oil, chain slack or spark plug.`
@@ -301,4 +303,13 @@ const TYRES: Readonly<Record<Extract<Refusal, { why: "tyres" }>["because"], (set
   "other on": (set) => `By my record “${set}” is on. Leave off: out, or note the swap between first.`,
   earlier: (set) => `“${set}” was put on later than that. Undo that swap first, or check the day.`,
   name: () => "Give the tyres a short name of up to 32 characters, such as road or off-road.",
+};
+
+const PLAN_CHANGE: Readonly<Record<Extract<Refusal, { why: "plan change" }>["because"], (typed: string) => string>> = {
+  "nothing said": () => "Say what it is to be: every:4,000 mi or 12 months, or marks:600, 4,000, 8,000 mi with what comes after in every:.",
+  "no marks": (typed) =>
+    `I cannot read “${typed}” as services. List them rising, with their unit: marks:600, 4,000, 8,000 mi, or 600 mi / 1,000 km, 4,000 mi / 6,000 km.`,
+  "counted from": () => "After the services listed, every so often: counted from zero, or from the last of them? Say counted: too.",
+  "no interval": () => "What a use shortens is an interval, and this item goes by services listed or counted. Change those with every: or marks:.",
+  "marks and use": () => "A use shortens an interval, not a list of services: give marks: or when:, one at a time.",
 };

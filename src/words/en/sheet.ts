@@ -68,8 +68,12 @@ export const sheetWords = (p: Printer) => {
   const point = (mark: Ridden, b: OnBike): string => p.point((mark - b.offset) as Ridden, b.unit);
   const time = (minutes: number, unsaid: number): string => `${unsaid > 0 ? "at least " : "about "}${hours(minutes)}`;
   const counted = (n: number, one: string): string => `${n} ${one}${n === 1 ? "" : "s"}`;
-  const service = (mark: Ridden | null, on: LocalDate | null, b: OnBike): string =>
-    mark === null ? `the sheet for ${on === null ? "then" : p.date(on, b.today)}` : `the ${point(mark, b)} service`;
+  const service = (mark: Ridden | null, on: LocalDate | null, until: LocalDate | null, b: OnBike): string =>
+    until !== null
+      ? `all that falls due by ${p.date(until, b.today)}, done now`
+      : mark === null
+        ? `the sheet for ${on === null ? "then" : p.date(on, b.today)}`
+        : `the ${point(mark, b)} service`;
   const listed = (values: readonly ItemValue[]): string =>
     p.list(values.map(({ value, unit, place }) => `${p.figure(value, decimals(value))} ${symbolOf(unit)}${place === null ? "" : ` ${place}`}`));
   const use = ({ what, count, amount, kind }: Use): string => {
@@ -78,9 +82,20 @@ export const sheetWords = (p: Printer) => {
   };
   return {
     /** "Heron, the 12,000 mi service: 9 items, about 5 h 20 min, 3 evenings." */
-    title: (nickname: string, mark: Ridden | null, on: LocalDate | null, items: number, minutes: number, unsaid: number, evenings: number, b: OnBike): string =>
-      `${nickname}, ${service(mark, on, b)}: ${counted(items, "item")}, ${time(minutes, unsaid)}${evenings > 1 ? `, best over ${evenings} evenings` : ""}.`,
-    empty: (nickname: string, mark: Ridden | null, on: LocalDate | null, b: OnBike): string => `${nickname}, ${service(mark, on, b)}: nothing falls due there.`,
+    title: (
+      nickname: string,
+      mark: Ridden | null,
+      on: LocalDate | null,
+      until: LocalDate | null,
+      items: number,
+      minutes: number,
+      unsaid: number,
+      evenings: number,
+      b: OnBike,
+    ): string =>
+      `${nickname}, ${service(mark, on, until, b)}: ${counted(items, "item")}, ${time(minutes, unsaid)}${evenings > 1 ? `, best over ${evenings} evenings` : ""}.`,
+    empty: (nickname: string, mark: Ridden | null, on: LocalDate | null, until: LocalDate | null, b: OnBike): string =>
+      until === null ? `${nickname}, ${service(mark, on, null, b)}: nothing falls due there.` : `${nickname}: nothing falls due by ${p.date(until, b.today)}.`,
     when: (on: LocalDate | null, today: LocalDate): string | null => (on === null || on <= today ? null : `Likely about ${p.date(on, today)}.`),
     adds: (at: number, ordinary: number, names: readonly string[], unit: DistanceUnit): string =>
       names.length === 0

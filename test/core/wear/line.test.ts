@@ -1,5 +1,6 @@
 // The line of wear against certified regressions and a general-purpose library.
 
+import fc from "fast-check";
 import { linearRegression } from "simple-statistics";
 import { describe, expect, test } from "vitest";
 import { lineThrough, type Point, valueAt } from "../../../src/core/wear/line.ts";
@@ -84,4 +85,59 @@ test("the variance of the start is the textbook's: noise squared times (1/n + me
   );
   expect(line?.startVar).toBeCloseTo(1 / 3 + 121 / 2, 9);
   expect(line?.covariance).toBeCloseTo(-11 / 2, 9);
+});
+
+describe("what is believed beforehand", () => {
+  type State = { readonly start: number; readonly slope: number; readonly ss: number; readonly st: number; readonly tt: number };
+  /** One more reading by the textbook's update (Kalman, 1960; Gelman et al., Bayesian Data Analysis, ch. 14.8, gives the same posterior). */
+  const updated = ({ start, slope, ss, st, tt }: State, { x, y }: Point, noise: number): State => {
+    const [a, b] = [ss + st * x, st + tt * x];
+    const spread = a + b * x + noise * noise;
+    const off = y - start - slope * x;
+    return {
+      start: start + (a * off) / spread,
+      slope: slope + (b * off) / spread,
+      ss: ss - (a * a) / spread,
+      st: st - (a * b) / spread,
+      tt: tt - (b * b) / spread,
+    };
+  };
+
+  test("one reading of 4.5 mm at 2,000 km against a new tyre of 7 ± 1 mm that wears by 1 ± 0.5 mm in 1,000 km, worked by hand", () => {
+    // Spread 1 + 1 + 0.25 = 2.25 mm², off by -0.5 mm: 7 - 0.5 / 2.25, -0.001 - 0.5 * 0.0005 / 2.25.
+    const line = lineThrough([{ x: 2000, y: 4.5 }], 0.5, { start: { mean: 7, sd: 1 }, slope: { mean: -0.001, sd: 0.0005 } });
+    expect(line?.start).toBeCloseTo(7 - 0.5 / 2.25, 9);
+    expect(line?.slope).toBeCloseTo(-0.001 - 0.00025 / 2.25, 12);
+    expect(line?.startVar).toBeCloseTo(1 - 1 / 2.25, 9);
+    expect((line?.slopeVar ?? 0) * 1e7).toBeCloseTo(2.5 - 2.5 / 2.25, 6);
+    expect((line?.covariance ?? 0) * 1e4).toBeCloseTo(-5 / 2.25, 6);
+  });
+
+  test("whatever was read, readings and beliefs together are what updating by one reading after another comes to", () => {
+    const figure = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    fc.assert(
+      fc.property(
+        fc.array(fc.record({ x: figure(0, 20_000), y: figure(0, 10) }), { minLength: 1, maxLength: 8 }),
+        figure(0.05, 1),
+        fc.record({ mean: figure(3, 9), sd: figure(0.2, 3) }),
+        fc.record({ mean: figure(-0.002, 0), sd: figure(0.0001, 0.002) }),
+        (points, noise, start, slope) => {
+          const line = lineThrough(points, noise, { start, slope });
+          const known: State = { start: start.mean, slope: slope.mean, ss: start.sd ** 2, st: 0, tt: slope.sd ** 2 };
+          const by = points.reduce((state, point) => updated(state, point, noise), known);
+          if (line === null) throw new Error("no line");
+          const near = (a: number, b: number, scale: number) => expect(Math.abs(a - b) / scale).toBeLessThan(1e-6);
+          near(line.start, by.start, start.sd);
+          near(line.slope, by.slope, slope.sd);
+          near(line.startVar, by.ss, start.sd ** 2);
+          near(line.slopeVar, by.tt, slope.sd ** 2);
+          near(line.covariance, by.st, start.sd * slope.sd);
+          const at = valueAt(line, 5000);
+          near(at.mean, by.start + 5000 * by.slope, start.sd + 5000 * slope.sd);
+          near(at.variance, by.ss + 2 * 5000 * by.st + 5000 ** 2 * by.tt, start.sd ** 2 + (5000 * slope.sd) ** 2);
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
 });

@@ -112,4 +112,58 @@ describe("what a wear line says", () => {
   test("at the limit it is worn", () => {
     expect(rear([0, 7], [9000, 1.6]).is).toBe("worn");
   });
+
+  test("of two readings a range is told while its ends are at most five times apart, and no further", () => {
+    const loose = { ...WEAR_HABITS["rear tread"], rate: { mean: 0.0005, sd: 0.0005 } };
+    const of = (gap: number, sinceNew = false) =>
+      wearOf(
+        [
+          { ridden: km(0), value: 6 },
+          { ridden: km(gap), value: 6 - gap * 0.0005 },
+        ],
+        1.6,
+        loose,
+        sinceNew,
+      );
+    const told = Array.from({ length: 300 }, (_, n) => of(20 + n * 20)).map((wear) =>
+      wear.is === "line" ? (wear.left.high ?? Number.POSITIVE_INFINITY) / wear.left.low : null,
+    );
+    const [ratios, unsure] = [told.filter((ratio) => ratio !== null), told.filter((ratio) => ratio === null)];
+    expect(Math.max(...ratios)).toBeLessThanOrEqual(5);
+    expect(Math.max(...ratios)).toBeGreaterThan(4.5);
+    expect(unsure.length).toBeGreaterThan(10);
+    // Further apart they say more, never less.
+    expect(told.lastIndexOf(null)).toBe(unsure.length - 1);
+  });
+
+  test("a third reading makes a line whose far end may be open: it may never be reached", () => {
+    const slow = wearOf(
+      [0, 300, 600].map((at) => ({ ridden: km(at), value: 5 })),
+      1.6,
+      { ...WEAR_HABITS["rear tread"], rate: { mean: 0.0005, sd: 0.0006 } },
+      false,
+    );
+    if (slow.is !== "line") throw new Error(slow.is);
+    expect(slow.left.high).toBeNull();
+    expect(slow.left.likely).toBeGreaterThan(slow.left.low);
+  });
+
+  test("that it was new when it was fitted is known of it, and narrows the range", () => {
+    const since = (sinceNew: boolean) =>
+      wearOf(
+        [
+          { ridden: km(1000), value: 6 },
+          { ridden: km(2000), value: 5.6 },
+        ],
+        1.6,
+        WEAR_HABITS["rear tread"],
+        sinceNew,
+      );
+    const [known, unknown] = [since(true), since(false)];
+    if (known.is !== "line" || unknown.is !== "line") throw new Error("two lines");
+    // Fresh 7 ± 1.2 mm says what two readings a thousand kilometres apart leave open: the range is narrower.
+    const width = ({ left }: typeof known) => (left.high ?? Number.POSITIVE_INFINITY) - left.low;
+    expect(width(known)).toBeLessThan(width(unknown));
+    expect(known.start).not.toBeCloseTo(unknown.start, 2);
+  });
 });

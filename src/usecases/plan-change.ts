@@ -1,0 +1,197 @@
+// When and how often a plan line comes round, changed by the bike's owner: shown beside what is, and saved only when said so.
+
+import type { Bike } from "../core/bike.ts";
+import type { BikeId, ItemKey } from "../core/ids.ts";
+import { fold } from "../core/plan/fold.ts";
+import type { Condition, Interval, PlanEdit, PlanItem, Repeat } from "../core/plan/plan.ts";
+import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
+import { firstMarks } from "../core/schedule/marks.ts";
+import { readEvery } from "../message/read-every.ts";
+import { readMarks } from "../message/read-marks.ts";
+import { keepMember } from "./add-bike.ts";
+import type { Ctx } from "./context.ts";
+import { type DueBike, type DueLine, dueBike } from "./due.ts";
+import { editPlan } from "./edit-plan.ts";
+import { type Garaged, garagedOf } from "./garage.ts";
+import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
+import { itemsNamed, nameIn } from "./record-work.ts";
+import { done, onceHeard, type Result, refused } from "./refusals.ts";
+import { whichBike } from "./which-bike.ts";
+
+/** Where what follows listed services is counted from. */
+export const COUNTED_FROM = ["zero", "the last one listed"] as const;
+
+/** What can be changed of a line. */
+type Trigger = Pick<PlanItem, "repeat" | "first" | "anchor" | "shortened">;
+
+/** A line under one trigger: its first marks, where it goes by marks, and how it stands. */
+export type Under = Pick<PlanItem, "repeat" | "shortened"> & { readonly marks: readonly Ridden[]; readonly due: DueLine };
+export type IntervalChange = {
+  readonly bike: Omit<DueBike, "dues" | "first">;
+  readonly column: DistanceUnit;
+  readonly item: ItemKey;
+  readonly name: string;
+  readonly was: Under;
+  readonly will: Under;
+  /** The change as it was shown, by which it is saved; null once it is. */
+  readonly draft: string | null;
+  readonly why: string | null;
+  /** Counts the changes of the plan: a change is saved only on the plan that it was shown with. */
+  readonly rev: number;
+  readonly saved: boolean;
+};
+
+export type ChangeInput = {
+  readonly bike?: string;
+  readonly item: string;
+  readonly every?: string;
+  /** Services listed; `every` then says what comes after them. */
+  readonly marks?: string;
+  readonly counted?: (typeof COUNTED_FROM)[number];
+  /** A use that shortens it, to `every`; "never": it does not. */
+  readonly when?: Condition;
+  readonly why?: string;
+};
+
+/** A change as typed, beside what is in force. It is kept as shown, and nothing of the plan is changed by it. */
+export async function proposeInterval(ctx: Ctx, input: ChangeInput): Promise<Result<IntervalChange>> {
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<IntervalChange>> => {
+    const all = await ownGarage(q, ctx);
+    if (all.length === 0) return noneLeft(q, ctx);
+    const which = whichBike(all, input.bike);
+    if (which.is === "refused") return which;
+    const g = which.value;
+    const named = itemsNamed(ctx, all, g, input.item);
+    if (named.is === "refused") return named;
+    const [key, ...others] = named.value;
+    if (key === undefined || others.length > 0)
+      return refused({ why: "which item", typed: input.item, items: named.value.map((each) => nameIn(ctx, g, each)) });
+    const item = g.plan.items.find((each) => each.key === key);
+    if (item === undefined) return refused({ why: "gone" });
+    const typed = triggerTyped(ctx, all, g, item, input);
+    if (typed.is === "refused") return typed;
+    const shown = changed(ctx, g, key, typed.value);
+    if (shown.is === "refused") return shown;
+    await keepMember(q, ctx);
+    const [draft, why] = [ctx.newId(), input.why?.trim() || null];
+    const edit = editOf(item, typed.value);
+    const said = [input.marks, input.every, input.when].filter((each) => each !== undefined).join("; ");
+    await q.planChanges.add({
+      id: draft,
+      owner: ctx.who.member,
+      group: ctx.who.group,
+      channel: ctx.who.channel,
+      typed: said,
+      bike: g.bike.id,
+      edit,
+      why,
+      at: ctx.now,
+    });
+    return done({ ...shown.value, draft, why });
+  });
+  return onceHeard(acted);
+}
+
+/** Only what is changed is said: the rest goes on following the plan beneath. */
+function editOf(item: PlanItem, { repeat, first, anchor, shortened }: Trigger): Extract<PlanEdit, { change: "interval" }> {
+  const differs = (a: unknown, b: unknown): boolean => JSON.stringify(a) !== JSON.stringify(b);
+  return {
+    ...{ change: "interval", item: item.key, repeat },
+    ...(differs(first, item.first) ? { first } : {}),
+    ...(anchor === item.anchor ? {} : { anchor }),
+    ...(differs(shortened, item.shortened) ? { shortened } : {}),
+  };
+}
+
+function triggerTyped(ctx: Ctx, all: readonly Garaged[], g: Garaged, item: PlanItem, input: ChangeInput): Result<Trigger> {
+  const { every, marks, counted, when } = input;
+  const { repeat, first, anchor, shortened } = item;
+  const known = knownOf(ctx, all);
+  if (marks !== undefined && when !== undefined) return refused({ why: "plan change", because: "marks and use", typed: marks });
+  if (every === undefined && marks === undefined) return refused({ why: "plan change", because: "nothing said", typed: "" });
+  const never = every?.trim().toLowerCase() === NEVER;
+  const read = every === undefined || (never && when !== undefined) ? null : readEvery(every, known);
+  if (every !== undefined && read === null && !(never && when !== undefined)) return refused({ why: "not an interval", typed: every });
+  if (when !== undefined) {
+    if (repeat.by !== "interval") return refused({ why: "plan change", because: "no interval", typed: when });
+    const { [when]: _before, ...rest } = shortened;
+    return done({ repeat, first, anchor, shortened: read === null ? rest : { ...rest, [when]: read } });
+  }
+  if (marks === undefined) return done({ repeat: { by: "interval", every: read as Interval }, first, anchor, shortened });
+  const at = readMarks(marks, known, g.bike.column);
+  if (at === null) return refused({ why: "plan change", because: "no marks", typed: marks });
+  const far = read !== null && (read.miles !== null || read.km !== null);
+  if (far && counted === undefined) return refused({ why: "plan change", because: "counted from", typed: marks });
+  // The list says itself what is done while running in.
+  return done({
+    repeat: { by: "mark list", at, thenEvery: read, thenFrom: counted === "zero" ? "zero" : "last mark" },
+    first: null,
+    anchor: "marks",
+    shortened,
+  });
+}
+
+/** As an interval: it never shortens it. */
+const NEVER = "never";
+
+/** Saves a change that was shown. @param rev the plan that it was shown with */
+export async function saveInterval(ctx: Ctx, input: { readonly draft: string; readonly rev: number }): Promise<Result<IntervalChange>> {
+  const draft = await ctx.store.read((q) => q.planChanges.byId(input.draft));
+  if (draft === null) return refused({ why: "gone" });
+  if (draft.owner !== ctx.who.member) return refused({ why: "not yours" });
+  return editPlan<IntervalChange>(
+    ctx,
+    draft.bike,
+    input.rev,
+    (g) => {
+      const { item, repeat } = draft.edit;
+      const line = g.plan.items.find((each) => each.key === item);
+      const { first = line?.first ?? null, anchor = line?.anchor ?? "marks", shortened = line?.shortened ?? {} } = draft.edit;
+      return saving(changed(ctx, g, item, { repeat, first, anchor, shortened }), input.rev, draft.edit, draft.why);
+    },
+    draft.why ?? undefined,
+  );
+}
+
+/** Takes the last change of a plan back, by a change of its own: the record of both stays. */
+export async function undoInterval(ctx: Ctx, input: { readonly bike: BikeId; readonly rev: number }): Promise<Result<IntervalChange>> {
+  return editPlan<IntervalChange>(ctx, input.bike, input.rev, async (g, q) => {
+    const last = g.bike.edits.at(-1)?.edit;
+    if (last?.change !== "interval") return refused({ why: "gone" });
+    const edits = g.bike.edits.slice(0, -1).map(({ edit }) => edit);
+    const before = fold(await q.bikes.base(g.bike.planHash), edits).items.find((item) => item.key === last.item);
+    if (before === undefined) return refused({ why: "gone" });
+    const { repeat, first, anchor, shortened } = before;
+    return saving(changed(ctx, g, last.item, before), input.rev, { change: "interval", item: last.item, repeat, first, anchor, shortened }, null);
+  });
+}
+
+const saving = (change: Result<IntervalChange>, rev: number, edit: PlanEdit, why: string | null) =>
+  change.is === "refused" ? change : done({ edits: [edit], value: { ...change.value, why, rev: rev + 1, saved: true } });
+
+/** The bike as it is and as it would be. */
+function changed(ctx: Ctx, g: Garaged, key: ItemKey, { repeat, first, anchor, shortened }: Trigger): Result<IntervalChange> {
+  const item = g.plan.items.find((each) => each.key === key);
+  if (item === undefined) return refused({ why: "gone" });
+  const next: PlanItem = { ...item, repeat, first, anchor, shortened };
+  if (JSON.stringify(item) === JSON.stringify(next)) return refused({ why: "already so", state: nameIn(ctx, g, key) });
+  const items = g.plan.items.map((each) => (each.key === key ? next : each));
+  const { epochs } = g.track;
+  const then = garagedOf(g.bike, { ...g.plan, items }, { ...g, epochs }, g.today);
+  const { dues: _dues, first: _first, ...bike } = dueBike(ctx, g);
+  const [was, will] = [under(ctx, g, key), under(ctx, then, key)];
+  if (was === null || will === null) return refused({ why: "gone" });
+  return done({ bike, column: g.bike.column, item: key, name: nameIn(ctx, g, key), was, will, draft: null, why: null, rev: revOf(g.bike), saved: false });
+}
+
+const revOf = (bike: Bike): number => bike.edits.length;
+
+function under(ctx: Ctx, g: Garaged, key: ItemKey): Under | null {
+  const item = g.plan.items.find((each) => each.key === key);
+  const due = dueBike(ctx, g).dues.find((each) => each.item === key);
+  if (item === undefined || due === undefined) return null;
+  return { repeat: item.repeat, shortened: item.shortened, marks: item.anchor === "marks" ? firstMarks(item.repeat, g.bike.column) : [], due };
+}
+
+/** The interval by itself; null where it goes by services listed or counted. */
+export const everyOf = (repeat: Repeat): Interval | null => (repeat.by === "interval" ? repeat.every : null);
