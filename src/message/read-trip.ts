@@ -1,6 +1,6 @@
 // A trip as a member writes it: "2,800 mi from 12 June to 30 June", "900 km from next Friday for ten days".
 
-import { addDays } from "../core/calendar/arithmetic.ts";
+import { addDays, addMonths, daysBetween } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
@@ -33,9 +33,17 @@ export function readTrip(text: string, known: Known, unit: DistanceUnit): ReadTr
   const distance = readDial(far, known, unit);
   const from = dayOf(first, known, unit);
   if (distance === null || from === null) return null;
-  const to = how === undefined ? from : how.toLowerCase() === "for" ? lasting(from, rest) : dayOf(rest, known, unit, from);
+  const to = how === undefined ? from : how.toLowerCase() === "for" ? lasting(from, rest) : endOf(from, dayOf(rest, known, unit, from), rest);
   return to === null ? null : { value: distance.value, unit: distance.unit, from, to };
 }
+
+/** An end without a year is the next such day; one that lies most of a year ahead was meant before the start, and the two are the wrong way round. */
+function endOf(from: LocalDate, to: LocalDate | null, text: string): LocalDate | null {
+  return to === null || /\b20\d\d\b/u.test(text) || daysBetween(from, to) <= LONGEST_UNSAID ? to : addMonths(to, -12);
+}
+
+/** Days; a longer trip names its year. */
+const LONGEST_UNSAID = 200;
 
 function dayOf(text: string, known: Known, unit: DistanceUnit, after?: LocalDate): LocalDate | null {
   if (/^today$/iu.test(text.trim())) return known.today;

@@ -80,6 +80,7 @@ test("what cannot be planned says why; nobody else calls it off", async () => {
   const why = async (plan: string) => (await run(t, `/trip plan:${plan}`)).data.refused.because;
   expect(await why("soon")).toBe("not read");
   expect(await why("300 mi from 12 June to 2 May 2027")).toBe("backwards");
+  for (const plan of ["300 mi from 30 June to 12 June", "300 mi from 12 June to 2 May"]) expect([plan, await why(plan)]).toEqual([plan, "backwards"]);
   expect(await why("300,000 mi from 12 June to 30 June")).toBe("too far");
   const planned = await run(t, "/trip plan:300 mi on 4 April");
   expect((await t.one({ as: "Tom", in: "dm", press: button(planned, "Call it off") })).data.refused.why).toBe("gone");

@@ -51,6 +51,10 @@ describe("a trip as it is written", () => {
     ["900 km from 1 July for 2 weeks", 900, "km", "2027-07-01", "2027-07-14"],
     ["300 mi on 4 April", 300, "mi", "2027-04-04", "2027-04-04"],
     ["1500 from 2027-12-28 until 4 January", 1500, "mi", "2027-12-28", "2028-01-04"],
+    // Without a year over the new one; the wrong way round, which the caller refuses; and a long trip that names its year.
+    ["1500 mi from 1 October to 20 March", 1500, "mi", "2027-10-01", "2028-03-20"],
+    ["300 mi from 30 June to 12 June", 300, "mi", "2027-06-30", "2027-06-12"],
+    ["9,000 mi from 30 June to 12 June 2028", 9000, "mi", "2027-06-30", "2028-06-12"],
   ])("%s", (text, value, unit, from, to) => {
     expect(readTrip(text, known, "mi")).toEqual({ value, unit, from, to });
   });
