@@ -17,6 +17,7 @@ import { cautionOfJudged, judgedLines } from "./judge.ts";
 import { dataOf } from "./message-data.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
 import { lackingActions } from "./say-how.ts";
+import { sayEachSpec } from "./spec.ts";
 
 /** The item that a brake reservoir's level is. */
 const BRAKE_FLUID = "brake-fluid.inspect";
@@ -52,6 +53,10 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
       return sayLogged(outcome, words);
     case "asked":
       return sayQuestion(outcome.question, words);
+    case "specs":
+      return sayEachSpec(outcome.answers, words);
+    case "looked up":
+      return said(words.lookUp.lines(outcome.table));
     case "converted":
       return sayConversion(outcome.conversion, words);
     case "cannot convert":
@@ -99,6 +104,8 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
       } as const;
       return { react: "asked", reply, data: dataOf(outcome) };
     }
+    case "specs":
+    case "looked up":
     case "converted":
     case "cannot convert":
       return { react: null, reply: { ...sayOutcome(outcome, words), visibility: "shared", data: dataOf(outcome) }, data: dataOf(outcome) };

@@ -30,6 +30,17 @@ export function saySpecs(answer: SpecAnswer, words: Words): Said {
 }
 const MOST_ASKED = 4;
 
+/** The same of several bikes, each by its name. */
+export function sayEachSpec(answers: readonly SpecAnswer[], words: Words): Said {
+  const each = answers.map((answer) => ({ answer, told: saySpecs(answer, words) }));
+  const [only, ...others] = each;
+  if (only === undefined || others.length === 0) return only?.told ?? said([]);
+  return said(
+    each.flatMap(({ answer, told }, n) => [...(n === 0 ? [] : [""]), words.specs.of(answer.nickname), ...told.lines]),
+    { caution: each.find(({ told }) => told.caution !== null)?.told.caution ?? null, actions: each.flatMap(({ told }) => told.actions).slice(0, MOST_ASKED) },
+  );
+}
+
 function known({ key, settled, specs: all, others, byPage, afterwards }: SpecLine, use: SpecUse | null, words: Words): readonly string[] {
   const { specs } = words;
   const [first] = all;
