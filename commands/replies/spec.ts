@@ -6,6 +6,7 @@ import type { SpecKey } from "../../src/trade/spec-keys.ts";
 import type { SpecAnswer, SpecLine } from "../../src/usecases/spec-ask.ts";
 import type { SpecSaved } from "../../src/usecases/spec-set.ts";
 import type { Words } from "../../src/words/en/english.ts";
+import { showEach } from "./defects.ts";
 import { judgedLines } from "./judge.ts";
 import { formButton, press, said } from "./said.ts";
 
@@ -69,7 +70,7 @@ export function specForm(key: SpecKey, use: SpecUse | null, nickname: string, wo
   return { title: form.title, fields: [line("value", form.value, true), line("manual", form.manual), line("edition", form.edition), line("page", form.page)] };
 }
 
-export function saySaved({ answer, also, judged, ...entry }: SpecSaved, words: Words): Said {
+export function saySaved({ answer, also, judged, defects, ...entry }: SpecSaved, words: Words): Said {
   const { specs } = words;
   const [line] = answer.lines;
   const own = line?.specs.concat(line.others).find((each) => each.id === entry.spec);
@@ -84,6 +85,7 @@ export function saySaved({ answer, also, judged, ...entry }: SpecSaved, words: W
       "",
       specs.saved(answer.nickname, entry.rev > 1),
       ...judgedLines(judged, words),
+      ...defects.map((defect) => words.defects.noted(defect)),
       ...warn,
       ...share,
     ],
@@ -92,6 +94,7 @@ export function saySaved({ answer, also, judged, ...entry }: SpecSaved, words: W
       actions: [
         ...entries.map((each) => press("spec-undo", each.spec, undo(each.key), each.rev)),
         ...(warn.length > 0 ? [enterButton(answer, entry.key, answer.use, words, false)] : []),
+        ...showEach(defects, words),
       ],
     },
   );
