@@ -205,6 +205,8 @@ export const messageOutcome = z.discriminatedUnion("is", [
     withdrawn: z.array(reading),
   }),
   z.object({ is: z.literal("asked"), question }),
+  z.object({ is: z.literal("specs"), answers: z.array(z.looseObject({ bike: z.string(), nickname: z.string() })) }),
+  z.object({ is: z.literal("looked up"), table: z.looseObject({ table: z.string() }) }),
   z.object({ is: z.literal("converted"), conversion }),
   z.object({ is: z.literal("cannot convert"), why: z.object({ why: z.literal("cannot convert") }) }),
 ]);

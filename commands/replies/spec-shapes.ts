@@ -4,7 +4,7 @@ import { z } from "zod";
 import { SPEC_USES } from "../../src/core/spec/spec.ts";
 import { AFTERWARDS, SPEC_KEY_NAMES } from "../../src/usecases/specs.ts";
 
-import { judged } from "../shapes.ts";
+import { defect, judged } from "../shapes.ts";
 
 const use = z.enum(SPEC_USES).nullable();
 const key = z.enum(SPEC_KEY_NAMES as [string, ...string[]]);
@@ -31,7 +31,7 @@ export const specAnswer = z.object({
   ),
 });
 const entry = { spec: z.string(), rev: z.number().int(), key };
-export const specSaved = z.object({ ...entry, also: z.object(entry).nullable(), answer: specAnswer, judged: z.array(judged) });
+export const specSaved = z.object({ ...entry, also: z.object(entry).nullable(), answer: specAnswer, judged: z.array(judged), defects: z.array(defect) });
 
 /** A row of an open table: which one, and what that one holds. */
 export const lookedUp = z.looseObject({ table: z.enum(["oil grade", "brake fluid", "tyre mark", "thread", "tread law", "resting volts"]) });

@@ -6,6 +6,7 @@ import type { SpecKey } from "../../src/trade/spec-keys.ts";
 import type { SpecAnswer, SpecLine } from "../../src/usecases/spec-ask.ts";
 import type { SpecSaved } from "../../src/usecases/spec-set.ts";
 import type { Words } from "../../src/words/en/english.ts";
+import { showEach } from "./defects.ts";
 import { judgedLines } from "./judge.ts";
 import { formButton, press, said } from "./said.ts";
 
@@ -28,6 +29,17 @@ export function saySpecs(answer: SpecAnswer, words: Words): Said {
   });
 }
 const MOST_ASKED = 4;
+
+/** The same of several bikes, each by its name. */
+export function sayEachSpec(answers: readonly SpecAnswer[], words: Words): Said {
+  const each = answers.map((answer) => ({ answer, told: saySpecs(answer, words) }));
+  const [only, ...others] = each;
+  if (only === undefined || others.length === 0) return only?.told ?? said([]);
+  return said(
+    each.flatMap(({ answer, told }, n) => [...(n === 0 ? [] : [""]), words.specs.of(answer.nickname), ...told.lines]),
+    { caution: each.find(({ told }) => told.caution !== null)?.told.caution ?? null, actions: each.flatMap(({ told }) => told.actions).slice(0, MOST_ASKED) },
+  );
+}
 
 function known({ key, settled, specs: all, others, byPage, afterwards }: SpecLine, use: SpecUse | null, words: Words): readonly string[] {
   const { specs } = words;
@@ -58,7 +70,7 @@ export function specForm(key: SpecKey, use: SpecUse | null, nickname: string, wo
   return { title: form.title, fields: [line("value", form.value, true), line("manual", form.manual), line("edition", form.edition), line("page", form.page)] };
 }
 
-export function saySaved({ answer, also, judged, ...entry }: SpecSaved, words: Words): Said {
+export function saySaved({ answer, also, judged, defects, ...entry }: SpecSaved, words: Words): Said {
   const { specs } = words;
   const [line] = answer.lines;
   const own = line?.specs.concat(line.others).find((each) => each.id === entry.spec);
@@ -73,6 +85,7 @@ export function saySaved({ answer, also, judged, ...entry }: SpecSaved, words: W
       "",
       specs.saved(answer.nickname, entry.rev > 1),
       ...judgedLines(judged, words),
+      ...defects.map((defect) => words.defects.noted(defect)),
       ...warn,
       ...share,
     ],
@@ -81,6 +94,7 @@ export function saySaved({ answer, also, judged, ...entry }: SpecSaved, words: W
       actions: [
         ...entries.map((each) => press("spec-undo", each.spec, undo(each.key), each.rev)),
         ...(warn.length > 0 ? [enterButton(answer, entry.key, answer.use, words, false)] : []),
+        ...showEach(defects, words),
       ],
     },
   );

@@ -79,6 +79,8 @@ const ROWS = {
   "rear tyre size": words("wheels and tyres", { byPage: true, caution: "tyres" }),
   "front tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, caution: "tyres" }),
   "rear tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, caution: "tyres" }),
+  // What the rider's own tool roll must hold.
+  "axle sockets": words("wheels and tyres"),
   "front axle torque": torque("wheels and tyres", { byPage: true, afterwards: "pump brake" }),
   "front axle pinch bolt torque": torque("wheels and tyres", { byPage: true }),
   "rear axle torque": torque("wheels and tyres", { byPage: true, afterwards: "slack again" }),

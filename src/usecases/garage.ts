@@ -135,7 +135,8 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   const rechecks = rechecksOf(own, jobs, track, bike.column, last?.ridden ?? null);
   const looks = RECHECK_RULES.map(({ item }) => item).filter((item) => rechecks.some((recheck) => recheck.item === item.key));
   const fittings = fittingsOf(parts.work, track);
-  const judged = judgeAll(ofTheSetOn(ofPartsOn(parts.measured, parts.work), fittings), parts.rig);
+  const rig: Rig = { ...parts.rig, trips: parts.trips };
+  const judged = judgeAll(ofTheSetOn(ofPartsOn(parts.measured, parts.work), fittings), rig);
   const hours = hoursRead(parts.measured);
   const facts: Facts = {
     plan: looks.length === 0 ? plan : { items: [...plan.items, ...looks] },
@@ -184,7 +185,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     work: parts.work,
     layUps: parts.layUps,
     trips: parts.trips,
-    rig: parts.rig,
+    rig,
     judged,
     groupYear,
     defects: parts.defects,

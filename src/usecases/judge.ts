@@ -2,6 +2,7 @@
 
 import { chargeAt, freezesAt, judgeResting } from "../core/battery/rest.ts";
 import type { Bike } from "../core/bike.ts";
+import type { LocalDate } from "../core/calendar/dates.ts";
 import { judgeElongation, ownLimit, pitchMeasured, pitchOf } from "../core/chain/elongation.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, type Missing } from "../core/judgement/verdict.ts";
@@ -56,6 +57,8 @@ export type Rig = {
   readonly specs: readonly Spec[];
   readonly place: string | null;
   readonly use: SpecUse | null;
+  /** While one lasts the bike is loaded as it says. */
+  readonly trips: readonly { readonly from: LocalDate; readonly to: LocalDate; readonly use: SpecUse }[];
   readonly ways: ReadonlyMap<ReadingKind, ReadingDetail>;
   /** Was all of this looked up? A bike of which nothing was measured needs it not. */
   readonly looked: boolean;
@@ -72,14 +75,15 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
   const taken = asAlways(said, row, rig);
   const end = endOf(taken.place);
   const key = row.specs[end] ?? row.specs.any;
-  const own = key === undefined ? null : figureOf(rig, key);
+  const use = rig.trips.find(({ from, to }) => from <= taken.on && taken.on <= to)?.use ?? rig.use;
+  const own = key === undefined ? null : figureOf(rig, key, use);
   const found = byKind(taken, kind, row, own, rig);
   const judgement = missingCondition(taken, row, found.judgement) ?? found.judgement;
   const item = row.items[end] ?? row.items.any ?? null;
   const { id, place, on, value, unit } = taken;
   return {
     ...{ id, kind, place, on, value, unit, judgement },
-    ...{ spec: key ?? null, use: key !== undefined && SPEC_KEYS[key].byUse === true ? rig.use : null },
+    ...{ spec: key ?? null, use: key !== undefined && SPEC_KEYS[key].byUse === true && use !== "solo" ? use : null },
     item: item as ItemKey | null,
     doNotRide: row.doNotRide && judgement.is === "beyond limit",
     caution: row.caution,
@@ -151,6 +155,8 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
         const judgement = judge(value, row.never, row.fine);
         return { judgement: callsForWork(judgement) ? judgement : cannotTell("limit") };
       }
+      // Sag is set for a load; what holds solo says nothing of another.
+      if (own?.solo === true) return { judgement: cannotTell("load") };
       const limit = own !== null ? limitOf(own, row) : (row.usual ?? null);
       return { judgement: limit === null ? cannotTell("limit") : judge(value, limit, row.fine) };
     }
@@ -211,15 +217,15 @@ function limitOf({ low, high, source }: Figure, row: JudgedRow): Limit {
 }
 
 /** What the bike's specs say of a key; null where nothing does, or members differ and nothing settles it. */
-function figureOf(rig: Rig, key: SpecKey): Figure | null {
-  const asked = specFor(rig.specs, rig.bike, key, rig.use ?? "solo");
+function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | null {
+  const asked = specFor(rig.specs, rig.bike, key, use ?? "solo");
   const settled = asked.is === "none" ? specFor(rig.specs, rig.bike, key, "solo") : asked;
   if (settled.is !== "one" || settled.spec.holds.is !== "figure") return null;
   const { holds, source } = settled.spec;
   return {
     low: holds.low,
     high: holds.high,
-    solo: asked.is === "none" && rig.use !== null && rig.use !== "solo",
+    solo: asked.is === "none" && use !== null && use !== "solo",
     source: source === null ? "" : `${source.manual}${source.page === null ? "" : `, p. ${source.page}`}`,
   };
 }

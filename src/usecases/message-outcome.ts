@@ -6,12 +6,14 @@ import type { Refusal } from "../core/refusal.ts";
 import type { Status } from "../core/schedule/facts.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { WorkRecord } from "../store/work.ts";
+import type { LookedUp } from "../trade/looked-up.ts";
 import type { ConvertAnswer } from "./convert.ts";
 import type { DefectShown } from "./defect-shown.ts";
 import type { FluidPut } from "./fluids.ts";
 import type { FuelShown } from "./fuel.ts";
 import type { JudgedOn } from "./judge.ts";
 import type { Question } from "./question.ts";
+import type { SpecAnswer } from "./spec-ask.ts";
 
 /** `again`: the message was heard before, so that records of it may be there, withdrawn ones included. */
 export type Heard = {
@@ -75,6 +77,10 @@ export type MessageOutcome =
       readonly withdrawn: readonly ReadingRecord[];
     }
   | { readonly is: "asked"; readonly question: Question }
+  /** A spec asked for, of the bot by name: one answer for each bike meant. */
+  | { readonly is: "specs"; readonly answers: readonly SpecAnswer[] }
+  /** A row of an open table, asked for likewise. */
+  | { readonly is: "looked up"; readonly table: LookedUp }
   /** A question about units, asked of the bot by name. */
   | { readonly is: "converted"; readonly conversion: ConvertAnswer }
   /** A question about units that has no answer as it was put. */

@@ -11,6 +11,7 @@ import { withTools } from "./convert.ts";
 import { settle } from "./log-set.ts";
 import type { FirstSeen, Heard, MessageOutcome } from "./message-outcome.ts";
 import { knownOf, ownGarage } from "./own-garage.ts";
+import { specsHeard } from "./specs-heard.ts";
 
 /** Reads a message and acts on it once. */
 export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
@@ -36,6 +37,7 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
       return (
         (await answeredPlainly(q, ctx, all, heard)) ??
         (question === null ? null : await unitsAnswered(q, ctx, question, heard.text)) ??
+        (heard.addressed ? await specsHeard(q, ctx, all, heard.text) : null) ??
         (heard.addressed ? { is: "not understood", bikes: all.map((g) => g.bike.nickname) } : { is: "silence" })
       );
     return settle(q, ctx, all, meant.intents, {

@@ -28,7 +28,7 @@ export type CardShown = {
 const KEYS = [
   ...(["front tyre size", "front tyre pressure", "rear tyre size", "rear tyre pressure", "front axle torque", "rear axle torque"] as const),
   ...(["battery", "fuses", "headlamp bulb", "tail and brake bulb", "indicator bulb", "spark plug", "chain size", "chain slack"] as const),
-  ...(["engine oil grade", "fuel grade"] as const),
+  ...(["engine oil grade", "fuel grade", "axle sockets"] as const),
 ] satisfies readonly SpecKey[];
 
 /** A number, and perhaps a name or a policy. */

@@ -13,6 +13,7 @@ export const bareRig = (bike: Bike): Rig => ({
   bike,
   specs: [],
   place: null,
+  trips: [],
   ways: new Map(),
   looked: false,
   use: bike.conditions.includes("two-up") ? "two-up" : null,
@@ -48,7 +49,7 @@ export async function rigsFor(
   );
   return new Map(
     all.map((g) => {
-      const rig = found.get(g.bike.id) ?? g.rig;
+      const rig = { ...(found.get(g.bike.id) ?? g.rig), trips: g.rig.trips };
       const said = judged.flatMap(({ bike, kind, detail }) =>
         bike === g.bike.id && detail !== null ? [[kind, { ...rig.ways.get(kind), ...detail }] as const] : [],
       );

@@ -58,14 +58,14 @@ export async function askSpecs(ctx: Ctx, input: { readonly what?: string; readon
 }
 
 /** What words mean on a bike; `own`: the key whose name was typed in full, where others share it. */
-export type Meant = { readonly keys: readonly SpecKey[]; readonly own: SpecKey | null; readonly use: SpecUse | null };
+export type Meant = { readonly keys: readonly SpecKey[]; readonly own: SpecKey | null; readonly exact: boolean; readonly use: SpecUse | null };
 
 /** The keys that words mean on this bike: what it is not fitted with is left out. */
 export function keysMeant(ctx: Pick<Ctx, "vocabulary">, g: Garaged, what: string): Result<Meant> {
-  const { keys, own, use, nearest } = findSpecs(what, ctx.vocabulary.specs);
+  const { keys, own, exact, use, nearest } = findSpecs(what, ctx.vocabulary.specs);
   const ours = keys.filter(isSpecKey);
   const fitted = ours.filter((key) => isFitted(SPEC_KEYS[key].fits ?? {}, g.bike.equipment));
-  if (fitted.length > 0) return done({ keys: fitted, own: fitted.find((key) => key === own) ?? null, use });
+  if (fitted.length > 0) return done({ keys: fitted, own: fitted.find((key) => key === own) ?? null, exact, use });
   if (ours.length > 0) return refused({ why: "not fitted", keys: ours, nickname: g.bike.nickname });
   return refused({ why: "no such spec", typed: what, nearest });
 }

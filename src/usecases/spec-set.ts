@@ -5,17 +5,21 @@ import { dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/qu
 import type { Refusal } from "../core/refusal.ts";
 import type { SpecFigure, SpecSource, SpecUse } from "../core/spec/spec.ts";
 import { readSpecFigure, readSpecSource, splitSpec } from "../message/read-spec.ts";
+import type { ReadingRecord } from "../store/readings.ts";
 import type { SpecRecord } from "../store/specs.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import { isSpecKey, SPEC_KEY_NAMES, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
 import { keepMember } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
+import type { DefectShown } from "./defect-shown.ts";
 import { type Garaged, pick } from "./garage.ts";
 import type { Judged } from "./judge.ts";
+import { shownOn } from "./log-set.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
 import { answerOf, keysMeant, type SpecAnswer } from "./spec-ask.ts";
+import { noteVerdicts } from "./verdict-defects.ts";
 import { whichBike } from "./which-bike.ts";
 
 /** One entry that was saved, to take back. */
@@ -26,6 +30,8 @@ export type SpecSaved = SavedEntry & {
   readonly answer: SpecAnswer;
   /** What stands read of the bike and is judged by it. */
   readonly judged: readonly Judged[];
+  /** What must not be ridden on by that, noted. */
+  readonly defects: readonly DefectShown[];
 };
 type Entry = { readonly key: SpecKey; readonly holds: SpecRecord["holds"]; readonly typed: string };
 
@@ -165,7 +171,20 @@ async function kept(q: Repos, ctx: Ctx, g: Garaged, records: readonly SpecRecord
   const keys = records.map(({ key }) => key as SpecKey);
   const after = pick(await ownGarage(q, ctx), g.bike.id) ?? g;
   const judged = after.judged.filter(({ spec, judgement }) => spec !== null && keys.includes(spec) && judgement.is !== "cannot tell");
-  return done({ ...first, judged, also: also ?? null, answer: await answerOf(q, ctx, g, { keys, use: records[0]?.use ?? null }) });
+  const grave = judged.filter(({ doNotRide }) => doNotRide).map((each) => ({ ...each, bike: g.bike.id, first: false }));
+  const readings: ReadingRecord[] = [];
+  for (const { id } of grave) {
+    const reading = await q.readings.byId(id);
+    if (reading !== null) readings.push(reading);
+  }
+  const { noted } = await noteVerdicts(q, ctx, [after], { judged: grave, readings, work: [] }, ctx.event, 0);
+  return done({
+    ...first,
+    judged,
+    defects: shownOn([after], noted),
+    also: also ?? null,
+    answer: await answerOf(q, ctx, g, { keys, use: records[0]?.use ?? null }),
+  });
 }
 
 async function writing(ctx: Ctx, work: (q: Repos, all: readonly Garaged[]) => Promise<Result<SpecSaved>>): Promise<Result<SpecSaved>> {

@@ -21,6 +21,8 @@ const ASKED = [
   "/plan chart bike:Heron until:48,000 mi",
   "/reading bike:Heron picture:odometer",
   "/reading bike:Heron picture:tread",
+  "/reading bike:Heron picture:pads",
+  "/reading bike:Heron picture:chain",
   "/reading bike:Heron picture:pressure",
   "/bike card bike:Heron recovery:0800 555 0142",
   "/group picture:yes",
@@ -96,8 +98,9 @@ async function fill(database: string): Promise<void> {
         why: null,
         detail: null,
       };
-      const read = (kind: string, ordinal: number, place: string | null, value: number, unit: string) => ({
+      const read = (kind: string, ordinal: number, place: string | null, value: number, unit: string, detail: object | null = null) => ({
         ...row,
+        detail,
         id: `${kind}-${n}-${ordinal}`,
         kind,
         place,
@@ -123,6 +126,10 @@ async function fill(database: string): Promise<void> {
         read("tread", 2, "rear", 7 - n * 0.03, "mm"),
         read("cold pressure", 3, "front", 240 + 10 * Math.sin(n / 8), "psi"),
         read("cold pressure", 4, "rear", 270 + 10 * Math.sin(n / 8), "psi"),
+        read("pad thickness", 6, "front", 5 - n * 0.02, "mm"),
+        read("pad thickness", 7, "rear", 5 - n * 0.015, "mm"),
+        // Over 20 pitches of 15.875 mm.
+        read("chain length", 8, null, 317.5 + n * 0.015, "mm", { pitches: 20 }),
         read("ambient temperature", 5, null, 12 + 12 * Math.sin(n / 8), "°C"),
       ] as never);
     }

@@ -66,6 +66,22 @@ test("the manual's figure is entered where it lacked, for the load the bike is r
   await t.close();
 });
 
+test("a limit that shows a part to be beyond it notes what must not be ridden on, once", async () => {
+  const t = await withHeron();
+  const read = await t.one({ ...dm, say: "front disc 3.9 mm" });
+  expect(read.data.defects).toEqual([]);
+  const saved = await t.one({
+    ...dm,
+    fill: button(read, "Enter front disc limit"),
+    fields: { value: "4.0 mm", manual: "stamped on the disc", edition: "", page: "" },
+  });
+  expect(saved.text).toContain("Front disc thickness 3.90 mm: beyond limit (4.00 mm, stamped on the disc).");
+  expect(saved.data.defects).toMatchObject([{ kind: "worn disc", grade: "do not ride", from: "verdict", words: "front disc thickness 3.9 mm" }]);
+  expect((await t.one({ ...dm, run: "/due" })).text).toContain("Do not ride: “front disc thickness 3.9 mm”");
+  expect((await t.one({ ...dm, run: "/spec what:front disc limit value:4.2 mm" })).data.defects).toEqual([]);
+  await t.close();
+});
+
 test("nobody else says it for the rider, and nothing is said of a reading taken back", async () => {
   const t = await withHeron();
   const read = await t.one({ ...dm, say: "oil between the marks" });

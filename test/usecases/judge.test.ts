@@ -19,6 +19,7 @@ const rig = (specs: readonly Spec[] = [], place: string | null = null, use: Rig[
   specs,
   place,
   use,
+  trips: [],
   ways: new Map(),
   looked: true,
 });
@@ -69,6 +70,13 @@ describe("pressure", () => {
     expect(judgeTaken(psi(34), rig(specs))).toMatchObject({ judgement: { is: "within" }, add: 0 });
     expect(judgeTaken(psi(34), rig(specs, null, "two-up"))).toMatchObject({ judgement: { is: "at limit", side: "low" } });
     expect((judgeTaken(psi(31), rig(specs))?.add ?? 0) / toCanonical(1, "psi")).toBeCloseTo(3, 9);
+  });
+  test("on a planned trip it is what that load asks for, and solo again after it", () => {
+    const away: Rig = { ...rig(specs), trips: [{ from: localDate("2026-11-20"), to: localDate("2026-11-27"), use: "two-up" }] };
+    expect(judgeTaken(psi(34), away)).toMatchObject({ judgement: { is: "at limit", side: "low" }, use: "two-up" });
+    expect(judgeTaken({ ...psi(34), on: localDate("2026-11-28") }, away)).toMatchObject({ judgement: { is: "within" }, use: null });
+    const solo: Rig = { ...rig(specs, null, "two-up"), trips: [{ from: localDate("2026-11-20"), to: localDate("2026-11-27"), use: "solo" }] };
+    expect(verdict(psi(34), solo)).toBe("within");
   });
   test("without a spec it cannot tell", () => expect(verdict(psi(34, "rear"), rig(specs))).toBe("limit"));
 });

@@ -12,8 +12,14 @@ export type SpecWords = {
   readonly tables: Readonly<Record<"loads" | "speeds" | "tread" | "volts", readonly string[]>>;
 };
 
-/** `keys`: all that the words mean; empty when nothing is near enough, and then `nearest` says what is. `own`: the one whose name was typed in full, though others share the phrase. */
-export type FoundSpecs = { readonly keys: readonly string[]; readonly own: string | null; readonly use: SpecUse | null; readonly nearest: readonly string[] };
+/** `keys`: all that the words mean; empty when nothing is near enough, and then `nearest` says what is. `own`: the one whose name was typed in full, though others share the phrase. `exact`: the words are a name, and no more. */
+export type FoundSpecs = {
+  readonly keys: readonly string[];
+  readonly own: string | null;
+  readonly exact: boolean;
+  readonly use: SpecUse | null;
+  readonly nearest: readonly string[];
+};
 
 const ENOUGH = 0.6;
 const NEAR = 0.25;
@@ -26,17 +32,17 @@ export function findSpecs(typed: string, { names, uses, idle }: SpecWords): Foun
   const without = use === null ? said : uses[use].reduce((text, word) => ` ${text} `.replace(` ${word} `, " ").trim(), said);
   const tokens = without.split(" ").filter((token) => token !== "" && !idle.includes(token));
   const phrase = tokens.join(" ");
-  if (phrase === "") return { keys: [], own: null, use, nearest: [] };
+  if (phrase === "") return { keys: [], own: null, exact: false, use, nearest: [] };
   const own = Object.keys(names).find((key) => folded(names[key]?.[0] ?? "") === phrase) ?? null;
   const exact = Object.keys(names).filter((key) => key === phrase || (names[key] ?? []).some((name) => folded(name) === phrase));
-  if (exact.length > 0) return { keys: exact, own, use, nearest: [] };
+  if (exact.length > 0) return { keys: exact, own, exact: true, use, nearest: [] };
   const scored = Object.entries(names)
     .map(([key, all]) => ({ key, score: Math.max(...all.map((name) => alike(tokens, folded(name).split(" ")))) }))
     .filter(({ score }) => score >= NEAR)
     .sort((a, b) => b.score - a.score);
   const best = scored[0]?.score ?? 0;
-  if (best >= ENOUGH) return { keys: scored.filter(({ score }) => score === best).map(({ key }) => key), own: null, use, nearest: [] };
-  return { keys: [], own: null, use, nearest: scored.slice(0, MOST_NEAREST).map(({ key }) => key) };
+  if (best >= ENOUGH) return { keys: scored.filter(({ score }) => score === best).map(({ key }) => key), own: null, exact: false, use, nearest: [] };
+  return { keys: [], own: null, exact: false, use, nearest: scored.slice(0, MOST_NEAREST).map(({ key }) => key) };
 }
 
 const folded = (text: string): string =>

@@ -37,8 +37,6 @@ export const cardWords = (p: Printer) => ({
                 ? `${equipment.battery}; size not entered`
                 : null,
       })),
-      // No manual's figure: what the rider's own tool roll must hold.
-      { name: "Axle sockets", value: null },
     ];
     const [known, blank] = [rows.filter(({ value }) => value !== null), rows.filter(({ value }) => value === null)];
     const lines = [

@@ -19,6 +19,7 @@ export const ENGLISH_SPECS = {
   "rear tyre size": { name: "Rear tyre size", synonyms: ["tyre size", "tyre sizes", "rear tyre", "back tyre"] },
   "front tread limit": { name: "Front tread limit", synonyms: ["tread limit", "tread", "front tread", "least tread", "tread depth"] },
   "rear tread limit": { name: "Rear tread limit", synonyms: ["tread limit", "tread", "rear tread", "least tread", "tread depth"] },
+  "axle sockets": { name: "Axle sockets", synonyms: ["axle socket", "axle spanner", "axle wrench size", "wheel sockets", "wheel nut size", "axle nut size"] },
   "front axle torque": { name: "Front axle", synonyms: ["axle", "axles", "axle torque", "front axle nut", "front wheel nut", "front spindle", "front wheel"] },
   "front axle pinch bolt torque": { name: "Front axle pinch bolts", synonyms: ["front axle", "pinch bolts", "axle pinch bolts", "front pinch bolts"] },
   "rear axle torque": {

@@ -60,6 +60,7 @@ export const specWords = (p: Printer, locale: string, today: LocalDate) => {
   const forUse = (use: SpecUse | null): string => (use === null ? "" : ` ${use}`);
   return {
     name: (key: string): string => englishSpecName(key),
+    of: (nickname: string): string => `${nickname}:`,
     /** "Rear axle: 98 N·m. Chain slack checked again after tightening. Workshop manual, p. 142, entered by you 26 November." */
     line: (key: SpecKey, shown: Shown, afterwards: Afterwards | null | undefined): string =>
       `${englishSpecName(key)}${forUse(shown.use)}: ${value(shown)}. ${afterwards == null ? "" : `${AFTERWARDS[afterwards]} `}${source(shown.source)}, ${who(shown)}.`,

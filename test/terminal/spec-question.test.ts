@@ -1,0 +1,50 @@
+// A spec asked for in a plain message to the bot, answered as /spec answers it.
+
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { type Talk, talk } from "../support/talk.ts";
+
+let t: Talk;
+const dm = { as: "Ines", in: "dm" };
+const say = (text: string) => t.one({ ...dm, say: text });
+const run = (line: string) => t.one({ ...dm, run: line });
+
+beforeEach(async () => {
+  t = await talk("2026-11-26T09:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:15,700 mi");
+  await run("/spec what:rear axle value:98 Nm source:workshop manual, p. 142");
+});
+afterEach(() => t.close());
+
+test.each(["Heron rear axle torque?", "what's the rear axle torque on Heron", "rear axle?", "rear axel torque", "Heron's rear axle?"])("%s", async (text) => {
+  const [asked, command] = [await say(text), await run("/spec what:rear axle")];
+  expect(asked.text?.split("\n")[0]).toBe(command.text?.split("\n")[0]);
+  expect(asked.data).toMatchObject({ is: "specs", answers: [{ nickname: "Heron" }] });
+});
+
+test("in a channel it is answered when the bot is named, and passed over when it is not", async () => {
+  const named = await t.one({ as: "Ines", in: "g1", say: "Heron rear axle torque?", mention: true });
+  expect(named.text).toContain("Rear axle: 98 N·m.");
+  expect(await t.send({ as: "Ines", in: "g1", say: "Heron rear axle torque?" })).toEqual([]);
+});
+
+test("what is not entered is asked for by its very name only; a question about something else is none", async () => {
+  expect((await say("front tyre pressure two-up?")).text).toContain("Front tyre pressure two-up: nothing is entered for Heron.");
+  for (const text of ["is the front brake ok?", "how are you today?", "hello", "shall we ride to the rear of the hall on Sunday?"]) {
+    expect((await say(text)).data.is, text).toBe("not understood");
+  }
+  // A reading is a reading.
+  expect((await say("33 psi front 36 rear")).data.is).toBe("logged");
+  expect((await say("60-80 in-lb in Nm?")).data.is).toBe("converted");
+});
+
+test("with several bikes, the one named answers, else those of which something is known", async () => {
+  await run("/bike add name:Otter kind:belt-drive cruiser odometer:9,700 mi");
+  expect((await say("rear axle?")).data.answers).toMatchObject([{ nickname: "Heron" }]);
+  expect((await say("rear axle on Otter?")).text).toContain("Rear axle: nothing is entered for Otter.");
+  await run("/spec what:rear axle value:80 Nm source:handbook, p. 9 bike:Otter");
+  expect((await say("rear axle?")).text).toMatch(/^Heron:\nRear axle: 98 N·m\..*\n\nOtter:\nRear axle: 80 N·m\./u);
+});
+
+test("an open table needs no bike", async () => {
+  expect((await say("10W-40?")).text).toBe((await run("/spec what:10W-40")).text);
+});
