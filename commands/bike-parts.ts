@@ -10,6 +10,7 @@ import { distance, dueBike, vagueDate } from "./shapes.ts";
 const part = z.object({
   ...{ part: z.string(), job: z.string().nullable(), on: vagueDate.nullable(), ridden: distance.nullable() },
   ...{ kit: z.array(z.string()), words: z.string().nullable(), made: z.string().nullable() },
+  changed: z.array(z.string()).nullable(),
 });
 
 export const bikeParts = define({
@@ -23,7 +24,18 @@ export const bikeParts = define({
   say: ({ bike, parts }, { parts: words }) => {
     const known = parts.filter((each) => each.on !== null);
     const unknown = parts.filter((each) => each.on === null).map((each) => each.part);
-    const lines = known.flatMap((each) => [words.part(each, bike), ...(each.kit.length === 0 ? [] : [words.kit(each.part, each.kit)])]);
+    const kit = ({ part: name, kit: all, changed }: (typeof known)[number]): string[] => {
+      if (all.length === 0) return [];
+      return [
+        changed === null
+          ? words.kit(name, all)
+          : words.kitPart(
+              changed,
+              all.filter((each) => !changed.includes(each)),
+            ),
+      ];
+    };
+    const lines = known.flatMap((each) => [words.part(each, bike), ...kit(each)]);
     return said([words.title(bike.nickname), ...lines, ...(unknown.length === 0 ? [] : [words.unknown(unknown)])]);
   },
 });

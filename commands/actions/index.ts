@@ -22,6 +22,7 @@ import {
 } from "./check.ts";
 import { defectCloses, defectGrade, defectMended, defectNothing, defectShow } from "./defects.ts";
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
+import { kitPart } from "./kit.ts";
 import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
 import { pastePlan, takePlan, undoPlanEdit } from "./plan-base.ts";
 import { doneNow, putOffNow, putOffUntil, showDue, showReminder, whyNow } from "./reminders.ts";
@@ -97,6 +98,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "defect-mended": defectMended,
   "defect-closes": defectCloses,
   ...SHEET_HANDLERS,
+  "kit-part": kitPart,
   "work-bill": workBill,
   "work-bill-back": workBillBack,
 };

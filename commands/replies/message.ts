@@ -14,6 +14,7 @@ import { notDoneLists } from "./bill.ts";
 import { sayConversion } from "./conversion.ts";
 import { defectActions, showEach } from "./defects.ts";
 import { cautionOfJudged, judgedLines } from "./judge.ts";
+import { kitActions, kitLines } from "./kit.ts";
 import { dataOf } from "./message-data.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
 import { lackingActions } from "./say-how.ts";
@@ -147,6 +148,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   for (const defect of outcome.closed) lines.push(words.defects.mended(defect));
   for (const { defect } of outcome.mayClose) lines.push(words.defects.closesIt(defect));
   if (outcome.withdrawn.length > 0) lines.push(words.readings.withdrawn(outcome.withdrawn, words.today));
+  lines.push(...kitLines(outcome.work, words));
   for (const news of outcome.news.slice(0, 6)) lines.push(words.readings.news(news.nickname, news.called, news.status));
   if (outcome.news.length > 6) lines.push(words.reminders.more(outcome.news.length - 6));
   const [defect, ...others] = outcome.defects;
@@ -155,6 +157,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
     ...(defect === undefined ? [] : others.length === 0 ? defectActions(defect, words) : showEach(outcome.defects, words)),
     ...outcome.mayClose.map((each) => press("defect-closes", `${each.defect.id}.${each.work}`, words.defects.labels.closes(each.defect.words))),
     press("undo", outcome.source, words.readings.labels.undo),
+    ...kitActions(outcome.work, words),
     ...notDoneLists(outcome.work, words),
     ...lackingActions(
       (outcome.judged ?? []).filter(({ first, judgement }) => first || needsSaying(judgement)),

@@ -78,6 +78,7 @@ export const ACTION_NAMES = [
   "sheet-shop",
   "sheet-bill",
   "sheet-bill-back",
+  "kit-part",
   "work-bill",
   "work-bill-back",
 ] as const;

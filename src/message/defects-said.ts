@@ -242,6 +242,12 @@ function indexOf(words: DefectWords): Index {
 
 const LONGEST_PHRASE = 4;
 
+/** "The light's out": what is short for "is" belongs to no thing's name. */
+const bare = (tokens: readonly Token[], at: number): string | null => {
+  const word = wordAt(tokens, at);
+  return word?.endsWith("'s") === true ? word.slice(0, -2) : word;
+};
+
 /** The longest phrase at a token that belongs to one of some rules; a longer one of no rule wanted does not hide it. */
 function longest(
   tokens: readonly Token[],
@@ -250,11 +256,11 @@ function longest(
   { rules: table, firsts }: Table,
   wanted: readonly string[] | null = null,
 ): { readonly to: number; readonly rules: readonly string[] } | null {
-  if (!firsts.has(wordAt(tokens, at) ?? "")) return null;
+  if (!firsts.has(bare(tokens, at) ?? "")) return null;
   let phrase = "";
   let best: { readonly to: number; readonly rules: readonly string[] } | null = null;
   for (let end = at; end <= Math.min(to, at + LONGEST_PHRASE - 1); end++) {
-    const word = wordAt(tokens, end);
+    const word = bare(tokens, end);
     if (word === null) break;
     phrase = phrase === "" ? word : `${phrase} ${word}`;
     const rules = table.get(phrase)?.filter((rule) => wanted === null || wanted.includes(rule)) ?? [];

@@ -147,7 +147,7 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
 
 /** Is a place of a wheel said in the figure's part, or nothing but what may stand beside a reading? */
 const isAtTyre = (layout: Layout, figure: Measurable): boolean => figure.place !== null || namesWheel(layout, figure.part) || isPlainPart(layout, figure.part);
-const namesWheel = oncePerPart((layout: Layout, part: Part): boolean =>
+export const namesWheel = oncePerPart((layout: Layout, part: Part): boolean =>
   phrasesInside(layout.phrases.place, part).some(({ are }) => are.some((place) => WHEELS.includes(place))),
 );
 /** Words in the longest phrase for a place. */

@@ -8,7 +8,7 @@ import { CALIPERS, ENDS } from "../core/reading/places.ts";
 import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { unitAlone } from "./figures.ts";
-import { isPlainPart, kindsOf, kindWordsIn } from "./kind-of.ts";
+import { isPlainPart, kindsOf, kindWordsIn, namesWheel } from "./kind-of.ts";
 import { bikeAt, dayAt, type Layout, phrasesInside, type SaidAt } from "./layout.ts";
 import { type Measurable, measurablesIn } from "./measured-figures.ts";
 import { oncePerPart, tokensOf } from "./pieces.ts";
@@ -21,19 +21,24 @@ type Said = Kinded & { readonly kinds: readonly ReadingKind[]; readonly points: 
  * @param isTaken figures that something else has accounted for
  * @param heading kinds that the line before named and said nothing else of: "Tread:"
  */
-export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySet<number>, heading: readonly ReadingKind[]): readonly SaidAt[] {
+export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySet<number>, heading: Heading): readonly SaidAt[] {
   const said: Said[] = [];
-  let carried = heading;
+  let carried = heading.kinds;
+  let placedOnly = heading.placedOnly;
   for (const part of clause.parts) {
     const named = kindWordsIn(layout, part);
     const last = named.at(-1);
+    const goesOn = named.length > 0 || !placedOnly || (namesWheel(layout, part) && isPlainPart(layout, part));
     const figures = isOfManual(layout, part) ? [] : measurablesIn(layout, part, isTaken, named.length + carried.length > 0);
     for (const figure of figures) {
-      const kinds = kindsOf(layout, figure, figures, carried);
+      const kinds = kindsOf(layout, figure, figures, goesOn ? carried : []);
       const [kind] = kinds;
       if (kind !== undefined) said.push({ figure, kind, kinds, state: null, points: [] });
     }
-    if (last !== undefined) carried = last.are;
+    if (last !== undefined) {
+      carried = last.are;
+      placedOnly = false;
+    }
   }
   if (said.length === 0) return [];
   const rows = pointsJoined(layout, said);
@@ -235,11 +240,19 @@ function countOf(layout: Layout, part: Part, words: readonly string[]): number |
 }
 
 /** The kinds that a clause leaves to the line below: those it names and says nothing of, or those above it when it only went on with them. */
-export function headingFor(layout: Layout, clause: Clause, above: readonly ReadingKind[], said: boolean): readonly ReadingKind[] {
+export function headingFor(layout: Layout, clause: Clause, above: Heading, said: boolean): Heading {
   const own = headingOf(layout, clause);
-  if (own.length > 0) return own;
-  return said && clause.parts.every((part) => kindWordsIn(layout, part).length === 0) ? above : [];
+  if (own.length > 0) return { kinds: own, placedOnly: false };
+  const named = clause.parts.flatMap((part) => kindWordsIn(layout, part).flatMap(({ are }) => are));
+  if (said && named.length === 0) return above;
+  // "Tread front 4.5 mm" above "rear 3 mm": a kind that was read goes on where the next line says nothing but a place and a value.
+  const [only] = named;
+  return said && only !== undefined && named.length === 1 && only !== "odometer" ? { kinds: [only], placedOnly: true } : NO_HEADING;
 }
+
+/** The kinds that a line leaves to the one below. `placedOnly`: only for a line of places and values. */
+export type Heading = { readonly kinds: readonly ReadingKind[]; readonly placedOnly: boolean };
+export const NO_HEADING: Heading = { kinds: [], placedOnly: false };
 
 function headingOf(layout: Layout, clause: Clause): readonly ReadingKind[] {
   const [part, second] = clause.parts;

@@ -83,11 +83,17 @@ export const sameAction = (items: readonly ItemKey[], bike: KnownBike): boolean 
 
 /** Phrases word by word: what may follow, and the items that a phrase ending here means. */
 type Node = { readonly next: Map<string, Node>; items?: ItemKey[] };
-const indexes = new WeakMap<KnownBike["items"], WeakMap<Vocabulary, Node>>();
+const indexes = new WeakMap<Vocabulary, Map<string, Node>>();
+/** Bikes of one plan share theirs, and a message finds what the one before it made. */
+const MOST_INDEXES = 500;
 
 function phrasesOf(known: Known, bike: KnownBike): Node {
-  const ready = indexes.get(bike.items)?.get(known.vocabulary);
+  const made = indexes.get(known.vocabulary) ?? new Map<string, Node>();
+  indexes.set(known.vocabulary, made);
+  const plan = keyOf(bike.items);
+  const ready = made.get(plan);
   if (ready !== undefined) return ready;
+  if (made.size >= MOST_INDEXES) made.clear();
   const index: Node = { next: new Map() };
   for (const item of bike.items) {
     const phrases = item.called === null ? (known.vocabulary.items[item.key] ?? []) : [item.called, ...(known.vocabulary.items[item.key] ?? [])];
@@ -103,9 +109,18 @@ function phrasesOf(known: Known, bike: KnownBike): Node {
       if (!node.items.includes(item.key)) node.items.push(item.key);
     }
   }
-  const ofBike = indexes.get(bike.items) ?? new WeakMap<Vocabulary, Node>();
-  indexes.set(bike.items, ofBike.set(known.vocabulary, index));
+  made.set(plan, index);
   return index;
+}
+
+const keys = new WeakMap<KnownBike["items"], string>();
+/** What the index of a plan depends on. */
+function keyOf(items: KnownBike["items"]): string {
+  const ready = keys.get(items);
+  if (ready !== undefined) return ready;
+  const key = items.map((item) => `${item.key}\u0000${item.called ?? ""}`).join("\n");
+  keys.set(items, key);
+  return key;
 }
 
 /** How phrases are compared: whatever joins two things is one word. */

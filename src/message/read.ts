@@ -3,7 +3,6 @@
 
 import type { BikeId } from "../core/ids.ts";
 import type { Intent, Meant } from "../core/reading/intent.ts";
-import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Known, Vocabulary } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { defectsSaid } from "./defects-said.ts";
@@ -12,7 +11,7 @@ import { withJoints } from "./joints-said.ts";
 import { inItsLanguage } from "./language.ts";
 import { layOut } from "./layout.ts";
 import { withFiguresKept, withTwiceAsked } from "./leftover.ts";
-import { headingFor } from "./measured-said.ts";
+import { headingFor, NO_HEADING } from "./measured-said.ts";
 import { withMended } from "./mended.ts";
 import { readingsSaid } from "./readings-said.ts";
 import { foldWord, ownWords, scan } from "./scan.ts";
@@ -50,11 +49,11 @@ export function read(text: string, of: Known): Meant {
   );
   const intents: Intent[] = [];
   let heard = false;
-  let heading: readonly ReadingKind[] = [];
+  let heading = NO_HEADING;
   for (const clause of layout.clauses) {
     const service = serviceSaid(layout, clause);
     if (service !== null) {
-      intents.push(service.intent, ...readingsSaid(layout, clause, service.used, []));
+      intents.push(service.intent, ...readingsSaid(layout, clause, service.used, NO_HEADING));
       continue;
     }
     const wrong = defectsSaid(layout, clause);

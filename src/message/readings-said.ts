@@ -1,7 +1,6 @@
 // The readings of one clause: odometer figures, measured values, levels, fuel.
 
 import type { LogReading } from "../core/reading/intent.ts";
-import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Clause } from "./clauses.ts";
 import { asDial } from "./dial-said.ts";
 import { figureAt } from "./figures.ts";
@@ -9,7 +8,7 @@ import { fuelSaid } from "./fuel-said.ts";
 import { kindWordsIn } from "./kind-of.ts";
 import type { Layout, SaidAt } from "./layout.ts";
 import { levelsSaid } from "./levels-said.ts";
-import { measuredSaid } from "./measured-said.ts";
+import { type Heading, measuredSaid } from "./measured-said.ts";
 import { tripSaid } from "./trip-said.ts";
 import { possibleUnits } from "./value-units.ts";
 
@@ -17,7 +16,7 @@ import { possibleUnits } from "./value-units.ts";
  * @param used tokens that work has already accounted for
  * @param heading kinds named by the line before and nothing else
  */
-export function readingsSaid(layout: Layout, clause: Clause, used: ReadonlySet<number>, heading: readonly ReadingKind[]): readonly LogReading[] {
+export function readingsSaid(layout: Layout, clause: Clause, used: ReadonlySet<number>, heading: Heading): readonly LogReading[] {
   const dials: SaidAt[] = [];
   const fuel = fuelSaid(layout, clause, used);
   const trip = tripSaid(layout, clause, new Set([...used, ...fuel.taken]));

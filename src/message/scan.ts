@@ -92,7 +92,8 @@ function numberToken(text: string, at: number, figure: ParsedNumber, names: Unit
   let unitAt = figure.end;
   if (text[unitAt] === " ") unitAt++;
   else if (text[unitAt] === "-" && /\p{L}/u.test(text[unitAt + 1] ?? "")) unitAt++;
-  const read = parseUnit(text, unitAt, names);
+  // A unit stands on the line of its figure.
+  const read = /\s/u.test(text[unitAt] ?? " ") ? null : parseUnit(text, unitAt, names);
   // "14,220 in October": a unit word that is a plain word too stands before a date. An apostrophe closes a quotation more often than it means feet.
   const next = read === null ? null : /^\s+([\p{L}]+|(?:19|20)\d\d(?!\d))/u.exec(text.slice(read.end, read.end + 40));
   const dated = next !== null && foldWord(text.slice(unitAt, read?.end)) === "in" && (/^\d/.test(next[1] ?? "") || isDateWord(foldWord(next[1] ?? "")));

@@ -62,7 +62,9 @@ function unknownWork(layout: Layout, parts: readonly Part[], bike: MeantBike): R
       if (!isVerb(layout, at)) continue;
       if (isWorkshop(layout.known, wordAt(layout.tokens, at) ?? "")) return onUnknown(layout, part, bike, at, part.to);
       const thing = isArticle(layout, at + 1) ? at + 2 : at + 1;
-      if (isArticle(layout, at + 1) && isUnknown(layout, thing)) return onUnknown(layout, part, bike, at, thing);
+      // "Measured the chain slack, 30 mm": what was measured is said by its reading.
+      const isRead = layout.phrases.kind.some((phrase) => phrase.at === thing);
+      if (!isRead && isArticle(layout, at + 1) && isUnknown(layout, thing)) return onUnknown(layout, part, bike, at, thing);
     }
   }
   return null;
@@ -121,13 +123,21 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
   if (before === null && !parts.some(speaks)) return NONE;
   const found: Phrase[] = [];
   let carried = before;
+  let things: readonly ItemPhrase[] = [];
   for (const part of parts) {
     const all = itemPhrases(layout.tokens, layout.known, bike, part.from, part.to);
     const verbs = tokensOf(part).filter((at) => isVerb(layout, at) && !all.some((phrase) => at >= phrase.from && at <= phrase.to));
     const [firstVerb] = verbs;
     if (firstVerb !== undefined && all.length === 0) {
-      const lone = loneWork(layout, part, firstVerb, bike);
-      if (lone !== null) found.push(lone);
+      // "Chain cleaned, lubed and adjusted": the thing before goes on.
+      if (things.length > 0 && holdsOnlyItems(layout, part, []))
+        for (const verb of verbs) for (const phrase of things) push(found, { ...phrase }, part, [wordAt(layout.tokens, verb) ?? ""], layout, bike);
+      else {
+        const lone = loneWork(layout, part, firstVerb, bike);
+        if (lone !== null) found.push(lone);
+      }
+      carried = verbGroup(layout, verbs.at(-1) ?? firstVerb, part, false);
+      continue;
     }
     if (firstVerb === undefined) {
       if (all.length === 0 || !holdsOnlyItems(layout, part, all)) continue;
@@ -151,6 +161,7 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
       if (standsFree(layout, phrase, part)) push(found, phrase, part, said, layout, bike);
     }
     carried = verbBehind ? null : verbGroup(layout, verbs.at(-1) ?? firstVerb, part, false);
+    things = verbBehind ? all.slice(-1) : [];
   }
   return { found, carried };
 }

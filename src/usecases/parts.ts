@@ -9,6 +9,7 @@ import { PART_ROWS } from "../trade/parts.ts";
 import type { Ctx } from "./context.ts";
 import { type DueBike, dueBike } from "./due.ts";
 import type { Garaged } from "./garage.ts";
+import { changedOf } from "./kits.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
@@ -17,6 +18,8 @@ export type PartShown = PartFitted & {
   /** What was noted of it: the words of the work, a tyre's week and year. */
   readonly words: string | null;
   readonly made: string | null;
+  /** Of a kit that was changed only in part: what was. */
+  readonly changed: readonly string[] | null;
 };
 export type PartsShown = { readonly bike: Omit<DueBike, "dues" | "first">; readonly id: BikeId; readonly parts: readonly PartShown[] };
 
@@ -33,7 +36,8 @@ export async function showParts(ctx: Ctx, input: { readonly bike?: string }): Pr
       const record = g.work.find((each) => each.id === part.job);
       const items = PART_ROWS.find((row) => row.part === part.part)?.items ?? [];
       const fitted = record?.detail.parts.find((each) => each.item === null || items.includes(each.item));
-      return { ...part, words: fitted?.words ?? null, made: fitted?.made ?? null };
+      const changed = record === undefined || part.kit.length === 0 ? null : changedOf({ kit: part.kit, items }, record);
+      return { ...part, words: changed === null ? (fitted?.words ?? null) : null, made: fitted?.made ?? null, changed };
     });
     return done({ bike, id: g.bike.id, parts });
   });

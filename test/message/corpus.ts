@@ -73,6 +73,9 @@ export const ONE_BIKE: readonly Case[] = [
   c("14,820 mi, 33 psi front", "14820mi@Heron", "P front 33psi@Heron"),
   // The apostrophe closes the quotation; it makes no feet of the figure.
   c("'odometer 14,820'", "14820mi@Heron"),
+  c("odo 14,820\nF 33 R 36", "14820mi@Heron", "P front 33psi@Heron", "P rear 36psi@Heron"),
+  c("tread front 4.5 mm\nrear 3 mm", "T front 4.5mm@Heron", "T rear 3mm@Heron"),
+  c("tread front 4.5 mm\n4 mm allen key", "T front 4.5mm@Heron"),
   c("14,820 mi\n33 psi front\n36 psi rear", "14820mi@Heron", "P front 33psi@Heron", "P rear 36psi@Heron"),
 
   c("12,000 service at the shop, 380", "W ?=done@Heron ?service"),

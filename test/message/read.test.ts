@@ -2,56 +2,39 @@
 
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Intent } from "../../src/core/reading/intent.ts";
 import { read } from "../../src/message/read.ts";
 import { NOTHING, ONE_BIKE, THREE_BIKES } from "./corpus.ts";
-import { BRAMBLE, bike, HERON, knownWith, OTTER, TODAY } from "./riders.ts";
-
-/** An intent in the shorthand of the corpus. */
-function short(intent: Intent): string {
-  const asks = intent.gaps.map((gap) => ` ?${gap.need}`).join("");
-  const bikeOf = `@${intent.bike ?? "?"}`;
-  if (intent.do === "log reading") {
-    const on = intent.on === TODAY ? "" : ` on ${intent.on}`;
-    const value = `${Number(intent.value.toFixed(6))}${intent.unit ?? "?"}`;
-    const what = intent.kind === "odometer" ? value : `${intent.kind === "tread" ? "T" : "P"} ${intent.place ?? "?"} ${value}`;
-    return `${what}${bikeOf}${on}${asks}`;
-  }
-  if (intent.do === "note defect")
-    return `D ${intent.kind ?? "?"} “${intent.words}”${intent.odometer === null ? "" : ` at ${intent.odometer.value}`}${intent.on === TODAY ? "" : ` on ${intent.on}`}${bikeOf}${asks}`;
-  const at = intent.odometer === null ? "" : ` at ${intent.odometer.value}`;
-  const on = intent.on.from === TODAY ? "" : ` on ${intent.on.from}`;
-  return `W ${intent.items.join(",") || "?"}=${intent.outcome}${at}${on}${bikeOf}${asks}`;
-}
+import { BRAMBLE, bike, HERON, knownWith, OTTER } from "./riders.ts";
+import { shortOfFirst } from "./shorthand.ts";
 
 describe("one bike", () => {
   test.each(ONE_BIKE.map(({ say, means }) => [say, means] as const))("%s", (say, means) => {
-    expect(read(say, knownWith([HERON])).intents.map(short)).toEqual(means);
+    expect(read(say, knownWith([HERON])).intents.map(shortOfFirst)).toEqual(means);
   });
 });
 
 describe("three bikes", () => {
   test.each(THREE_BIKES.map(({ say, means }) => [say, means] as const))("%s", (say, means) => {
-    expect(read(say, knownWith([HERON, BRAMBLE, OTTER])).intents.map(short)).toEqual(means);
+    expect(read(say, knownWith([HERON, BRAMBLE, OTTER])).intents.map(shortOfFirst)).toEqual(means);
   });
 });
 
 describe("nothing to log", () => {
   test.each(NOTHING.map((say) => [say] as const))("%s", (say) => {
-    expect(read(say, knownWith([HERON])).intents.map(short)).toEqual([]);
-    expect(read(say, knownWith([HERON, BRAMBLE, OTTER])).intents.map(short)).toEqual([]);
+    expect(read(say, knownWith([HERON])).intents.map(shortOfFirst)).toEqual([]);
+    expect(read(say, knownWith([HERON, BRAMBLE, OTTER])).intents.map(shortOfFirst)).toEqual([]);
   });
 });
 
 test("a member's own pressure unit is taken for bare figures that it fits", () => {
   const own = { ...knownWith([HERON]), pressureUnit: "psi" as const };
-  expect(read("front 33 rear 36", own).intents.map(short)).toEqual(["P front 33psi@Heron", "P rear 36psi@Heron"]);
-  expect(read("front 2.3", own).intents.map(short)).toEqual(["P front 2.3?@Heron ?unit"]);
+  expect(read("front 33 rear 36", own).intents.map(shortOfFirst)).toEqual(["P front 33psi@Heron", "P rear 36psi@Heron"]);
+  expect(read("front 2.3", own).intents.map(shortOfFirst)).toEqual(["P front 2.3?@Heron ?unit"]);
 });
 
 test("a nickname of several words, and one that is a common word", () => {
   const bikes = [bike("Old Blue", "chain-drive twin", "mi", 14_210), bike("May", "chain-drive twin", "mi", 3000)];
-  expect(read("14,820 mi on old blue", knownWith(bikes)).intents.map(short)).toEqual(["14820mi@Old Blue"]);
+  expect(read("14,820 mi on old blue", knownWith(bikes)).intents.map(shortOfFirst)).toEqual(["14820mi@Old Blue"]);
 });
 
 test("odometer figures in any style people write come back as they were", () => {
@@ -71,7 +54,7 @@ test("odometer figures in any style people write come back as they were", () => 
   ];
   fc.assert(
     fc.property(fc.integer({ min: 14_211, max: 17_000 }), fc.constantFrom(...styles), fc.constantFrom(...frames), (n, style, frame) => {
-      expect(read(frame(style(n)), knownWith([HERON])).intents.map(short)).toEqual([`${n}mi@Heron`]);
+      expect(read(frame(style(n)), knownWith([HERON])).intents.map(shortOfFirst)).toEqual([`${n}mi@Heron`]);
     }),
     { numRuns: 500 },
   );
@@ -88,7 +71,7 @@ test("pressures in any style and order come back as they were", () => {
   fc.assert(
     fc.property(fc.integer({ min: 20, max: 45 }), fc.integer({ min: 20, max: 45 }), fc.constantFrom(...frames), (f, r, frame) => {
       const said = read(frame(String(f), String(r), "psi"), knownWith([HERON]))
-        .intents.map(short)
+        .intents.map(shortOfFirst)
         .sort();
       expect(said).toEqual([`P front ${f}psi@Heron`, `P rear ${r}psi@Heron`]);
     }),

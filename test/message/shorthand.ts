@@ -31,3 +31,22 @@ function work({ items, outcome, odometer, on, detail, bike }: RecordWork): strin
   ];
   return `W ${items.join(",") || "?"}=${outcome}${at}${when}${parts.length === 0 ? "" : ` (${parts.join("; ")})`}@${bike ?? "?"}`;
 }
+
+/** `14820mi@Heron`, `P front 33psi@Heron`, `T rear 4.5mm@Heron`; work as above without its details: the first corpus. */
+export function shortOfFirst(intent: Intent): string {
+  const asks = asked(intent);
+  const bikeOf = `@${intent.bike ?? "?"}`;
+  if (intent.do === "log reading") {
+    const on = intent.on === TODAY ? "" : ` on ${intent.on}`;
+    const value = `${Number(intent.value.toFixed(6))}${intent.unit ?? "?"}`;
+    const what = intent.kind === "odometer" ? value : `${intent.kind === "tread" ? "T" : "P"} ${intent.place ?? "?"} ${value}`;
+    return `${what}${bikeOf}${on}${asks}`;
+  }
+  if (intent.do === "note defect") return shortOf(intent);
+  const at = intent.odometer === null ? "" : ` at ${intent.odometer.value}`;
+  const on = intent.on.from === TODAY ? "" : ` on ${intent.on.from}`;
+  return `W ${intent.items.join(",") || "?"}=${intent.outcome}${at}${on}${bikeOf}${asks}`;
+}
+
+/** Readings with their details, and only that something was done beside them: the corpus of measured values. */
+export const shortOfMeasured = (intent: Intent): string => (intent.do === "log reading" ? shortOf(intent) : intent.do);

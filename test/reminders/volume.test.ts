@@ -54,6 +54,43 @@ test("what a group switched off comes only to members who say so themselves", as
   expect((await days("P8D")).length).toBe(1);
 });
 
+test("once a week however the week's day is moved: told on Saturday, a thing that is new on Sunday waits until the week is over", async () => {
+  await bike("10 November 2024");
+  expect((await days("P10D")).map(({ on }) => on)).toEqual(["2026-11-07", "2026-11-14"]);
+  await t.one({ ...dm, run: "/remind day:Monday" });
+  await t.one({ ...dm, run: "/bike date what:insurance on:20 November bike:Heron" });
+  // Of the Mondays, the 16th is two days after the last message; the 23rd is more than a week.
+  expect((await days("P12D")).map(({ on }) => on)).toEqual(["2026-11-23"]);
+});
+
+test("of a bike laid up nothing is told that rests with it; what ages standing is, and the rest when it is ridden again", async () => {
+  await bike("10 December 2024");
+  await t.one({ ...dm, run: "/work did:control cables on:1 November 2025 at:14,000 mi" });
+  expect((await t.one({ ...dm, run: "/due" })).data.bikes[0].dues.find(({ item }: { item: string }) => item === "controls.lubricate").status).toBe("due");
+  await t.one({ ...dm, run: "/bike change bike:Heron state:laid up" });
+  const items = (all: readonly { readonly shown: Shown }[]) => [
+    ...new Set(all.flatMap(({ shown }) => shown.data.told.flatMap(({ items: of }: { items: { item: string }[] }) => of.map(({ item }) => item)))),
+  ];
+  expect(items(await days("P40D"))).toEqual(["brake-fluid.replace"]);
+  await t.one({ ...dm, run: "/bike change bike:Heron state:riding" });
+  expect(items(await days("P9D"))).toContain("controls.lubricate");
+});
+
+test("done, it is a new thing a year later, and told anew at each stage", async () => {
+  await bike("10 October 2026");
+  await t.one({ ...dm, run: "/work did:control cables on:1 November 2025 at:14,000 mi" });
+  const told = async (span: string) =>
+    (await t.send({ advance: span })).flatMap(({ data }) =>
+      data.told.flatMap(({ items }: { items: { item: string; status: string }[] }) =>
+        items.filter(({ item }) => item === "controls.lubricate").map(({ status }) => status),
+      ),
+    );
+  expect(await told("P10D")).toEqual(["due"]);
+  await t.one({ ...dm, run: "/work did:control cables at:14,300 mi" });
+  expect(await told("P300D")).toEqual([]);
+  expect(await told("P70D")).toEqual(["soon", "due"]);
+});
+
 describe("what cannot wait", () => {
   test("a bike not to be ridden is told of on the next day, to its member alone although reminders are wished in the channel, and not once it is mended", async () => {
     await bike("1 May 2026");

@@ -10,4 +10,4 @@ test("every message is accounted for by a reason, none comes twice, in quiet hou
   expect(spring.counts.messages).toBeGreaterThan(40);
   expect(spring.counts.digests).toBeGreaterThan(5);
   expect(spring.counts.why).toBeGreaterThan(10);
-}, 60_000);
+}, 120_000);

@@ -1,7 +1,7 @@
 // Parts fitted and what to buy, as a member sees them.
 
 import { afterEach, expect, test } from "vitest";
-import { type Talk, talk } from "../support/talk.ts";
+import { button, type Shown, type Talk, talk } from "../support/talk.ts";
 
 let t: Talk;
 afterEach(() => t.close());
@@ -63,4 +63,32 @@ test("the owner's own distance for a look again, never, and again", async () => 
   expect(await dueAt()).toBe("14,410");
   expect((await run("/plan recheck item:banana every:200 mi")).data.refused).toMatchObject({ why: "no such item" });
   expect((await run("/plan recheck item:new chain every:soon")).data.refused).toMatchObject({ why: "not a distance" });
+});
+
+test("of a kit named in part it is asked whether the rest was changed; what stayed on is kept, and what was not changed does not start anew", async () => {
+  t = await talk("2026-11-26T10:00:00Z");
+  const press = (shown: Shown, label: string) => t.one({ as: "Ines", in: "dm", press: button(shown, label) });
+  const say = (text: string) => t.one({ as: "Ines", in: "dm", say: text });
+  type Due = { readonly item: string; readonly legs: readonly { readonly by: string; readonly anchor: { readonly from: string } }[] };
+  const counted = async () =>
+    ((await run("/due")).data.bikes[0].dues as Due[]).find(({ item }) => item === "chain.replace")?.legs.find(({ by }) => by === "distance")?.anchor.from;
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
+  // Sprockets alone: the chain goes on as before.
+  const sprockets = await say("new sprockets at 14,210");
+  expect(sprockets.text).toContain("Chain too? It is changed with the front sprocket and rear sprocket");
+  expect(await counted()).toBe("job");
+  expect((await press(sprockets, "Chain stayed on")).text).toContain("only front sprocket and rear sprocket changed. Noted; the chain goes on as before");
+  expect(await counted()).toBe("known from");
+  expect((await run("/records")).text).toContain("sprocket");
+  // The same press again: the record has changed since.
+  expect((await press(sprockets, "Chain stayed on")).data.refused).toEqual({ why: "changed meanwhile" });
+  const chain = await say("new chain at 14,230");
+  expect(chain.text).toContain("Front sprocket and rear sprocket too?");
+  await press(chain, "Front sprocket and rear sprocket stayed on");
+  expect(await counted()).toBe("job");
+  expect((await run("/bike parts")).text).toContain("Only chain was changed; front sprocket and rear sprocket stayed on: look at them at each check.");
+  // Named whole, nothing is asked.
+  for (const whole of ["new chain and sprockets at 14,240", "new chain kit at 14,250"]) expect((await say(whole)).text).not.toContain("too?");
+  await press(chain, "Undo");
+  expect((await run("/records")).text).toContain("Taken back");
 });

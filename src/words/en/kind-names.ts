@@ -3,7 +3,7 @@
 import type { ReadingKind } from "../../core/reading/kinds.ts";
 
 export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>> = {
-  odometer: ["odo", "odometer", "clock", "dial", "mileage", "clocked"],
+  odometer: ["odo", "odometer", "clock", "dial", "mileage", "milage", "mileometer", "clocked"],
   "engine hours": ["engine hours", "hour meter", "hours meter", "hourmeter", "running hours", "clock", "dial", "on the engine", "on the meter"],
   "cold pressure": ["pressure", "pressures", "tyre pressure", "tyre pressures", "tire pressure", "tire pressures", "tyres", "tires"],
   tread: ["tread", "treads", "tread depth", "tread depths"],

@@ -23,6 +23,14 @@ type Recheck = {
 };
 type Amount = { readonly nickname: string; readonly count: number | null; readonly amount: string | null; readonly kind: string | null };
 
+/** How people name what belongs to a kit. */
+const KIT_NAMES: Readonly<Record<string, RegExp>> = {
+  chain: /\bchain\b/iu,
+  "front sprocket": /(?<!rear )\bsprockets?\b/iu,
+  "rear sprocket": /(?<!front )\bsprockets?\b/iu,
+};
+const WHOLE_KIT = /\b(?:kit|set)\b/iu;
+
 export const partsWords = (p: Printer) => ({
   title: (nickname: string): string => `${nickname}, parts fitted`,
   /** "- Rear tyre: fitted 3 May at ..., 2,310 mi on it". */
@@ -31,7 +39,24 @@ export const partsWords = (p: Printer) => ({
     const gone = ridden === null ? "how far it has gone is not known" : `${p.distance(ridden, { unit: b.unit })} on it`;
     return `- ${capital(part)}${noted.length === 0 ? "" : ` (${noted.join(", ")})`}: since ${on === null ? "" : p.vague(on, b.today)}, ${gone}`;
   },
-  kit: (part: string, kit: readonly string[]): string => `  ${capital(part)} are changed as one: ${p.list(kit)}. If one of them stayed on, say so in a note.`,
+  kit: (part: string, kit: readonly string[]): string => `  ${capital(part)} are changed as one: ${p.list(kit)}.`,
+  /** Of a kit that was changed only in part. */
+  kitPart: (changed: readonly string[], stayed: readonly string[]): string =>
+    `  Only ${p.list(changed)} ${changed.length === 1 ? "was" : "were"} changed; ${p.list(stayed)} stayed on: look at ${stayed.length === 1 ? "it" : "them"} at each check.`,
+  /** Which of a kit the words of a job name; all of them where they name it whole, or none. */
+  kitNamed: (kit: readonly string[], said: string): readonly string[] => {
+    const named = kit.filter((part) => KIT_NAMES[part]?.test(said) === true);
+    return named.length === 0 || WHOLE_KIT.test(said) ? kit : named;
+  },
+  kitAsk: (changed: readonly string[], others: readonly string[]): string => {
+    const one = others.length === 1;
+    return `${capital(p.list(others))} too? ${one ? "It is" : "They are"} changed with the ${p.list(changed)}, since what is worn wears the new fast. If ${one ? "it" : "they"} stayed on, say so.`;
+  },
+  kept: (nickname: string, changed: readonly string[], stayed: readonly string[], counts: boolean): string =>
+    counts
+      ? `${nickname}: only ${p.list(changed)} changed; ${p.list(stayed)} stayed on. Noted: look at ${stayed.length === 1 ? "it" : "them"} at each chain check.`
+      : `${nickname}: only ${p.list(changed)} changed. Noted; the ${p.list(stayed)} ${stayed.length === 1 ? "goes" : "go"} on as before, and what the plan counts of it too.`,
+  labels: { stayed: (others: readonly string[]): string => `${capital(p.list(others))} stayed on` },
   unknown: (parts: readonly string[]): string =>
     `Nothing on record of: ${p.list(parts)}. Record when it was fitted, such as /work did:rear tyre on:spring 2024 outcome:replaced.`,
   rechecksTitle: (nickname: string): string => `${nickname}, looked at again after work:`,

@@ -44,6 +44,11 @@ export class Riders {
       await house.hear(member.name, group.id, {
         run: `/remind by:${member.by} day:${DAYS[member.weekday - 1]} time:${member.time} quiet-from:${member.quiet.from} quiet-to:${member.quiet.to}${member.zone === null ? "" : ` zone:${member.zone}`}`,
       });
+      // Some choose another day of the week, more than once.
+      for (let n = 0; luck.u() < 0.2 && n < 3; n++)
+        this.in(luck.between(15, 300), async () => {
+          await house.hear(member.name, null, { run: `/remind day:${oneOf(luck, DAYS)}` });
+        });
       for (const off of member.off) await house.hear(member.name, group.id, { run: `/remind off:${off}` });
       for (const bike of member.bikes) await this.bring(member, bike);
     }
