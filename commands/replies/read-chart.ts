@@ -88,6 +88,14 @@ function sayPreview(chart: ChartProposal, words: Words): Said {
     const options = [...line.options.map(({ item, name }) => ({ value: item as string, label: name })), { value: "leave", label: labels.leaveOut }];
     return [pickOne("answer-chart", `${draft}.line.${line.n}`, labels.which(line), options, rev)];
   });
+  // A line that names no item of the plan may mean one under another name.
+  const meant = lines
+    .flatMap((line) => (line.is === "unknown" && !line.own ? [line] : []))
+    .slice(0, Math.max(0, MOST_LISTS - pickers.length))
+    .map((line) => {
+      const options = [...line.nearest.map(({ item, name }) => ({ value: item as string, label: name })), { value: "leave", label: labels.leaveOut }];
+      return pickOne("answer-chart", `${draft}.line.${line.n}`, labels.meant(line), options, rev);
+    });
   const open = lines.filter((line) => line.is === "unknown" && line.canBeOwn && !line.own);
   const ownOptions = [
     ...(open.length > 1 ? [{ value: "all", label: labels.all }] : []),
@@ -109,11 +117,15 @@ function sayPreview(chart: ChartProposal, words: Words): Said {
         ...(saves.length === 0 ? [] : [press("save-chart", `${draft}.${planRev}`, labels.save(leftOut), rev)]),
         ...[press("leave-chart", draft, labels.leave), press("answer-chart", `${draft}.wrong`, labels.letters, rev)],
         ...pickers,
+        ...meant,
         ...(open.length === 0 ? [] : [pickOne("answer-chart", `${draft}.own`, labels.own, ownOptions, rev)]),
       ],
     },
   );
 }
+
+/** Beside the buttons and the list of items of one's own, as many as one message takes. */
+const MOST_LISTS = 3;
 
 const section = (lines: readonly string[]): readonly string[] => (lines.length === 0 ? [] : ["", ...lines]);
 

@@ -80,3 +80,25 @@ function namedBy(known: Known, g: Garaged, name: string): readonly PlanItem[] {
   const keys = whole && phrases.length === 1 ? (phrases[0]?.items ?? []) : [];
   return g.plan.items.filter((item) => keys.includes(item.key));
 }
+
+/** As many as a pick list takes, with one more for leaving the line out. */
+const MOST = 24;
+
+/** The items that a line which names none may mean: those that share a word with it first, then those of its kind of work. */
+export function nearestItems(ctx: Ctx, g: Garaged, name: string, meaning: Meaning | null): readonly PlanItem[] {
+  const words = wordsOf(name);
+  const shared = (item: PlanItem): number => {
+    const names = [nameIn(ctx, g, item.key), ...(ctx.vocabulary.items[item.key] ?? [])];
+    return Math.max(0, ...names.map((each) => wordsOf(each).filter((word) => words.includes(word)).length));
+  };
+  const isOfKind = ({ action }: PlanItem): number =>
+    action === meaning ? 2 : meaning !== null && meaning !== "as the item" && meaning !== "nothing" && isKin(action, meaning) ? 1 : 0;
+  return g.plan.items
+    .map((item, n) => ({ item, n, shared: shared(item), kind: isOfKind(item) }))
+    .sort((a, b) => b.shared - a.shared || b.kind - a.kind || a.n - b.n)
+    .slice(0, MOST)
+    .map(({ item }) => item);
+}
+
+/** Words that can tell one thing from another. */
+const wordsOf = (text: string): readonly string[] => [...text.matchAll(/\p{L}{3,}/gu)].map(([word]) => foldWord(word).replace(/s$/u, ""));

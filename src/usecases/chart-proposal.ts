@@ -10,7 +10,7 @@ import { isHabit } from "../core/schedule/intervals.ts";
 import { firstMarks } from "../core/schedule/marks.ts";
 import { type ChartSaid, readChart, type Unread } from "../message/read-chart.ts";
 import type { ChartDraft } from "../store/charts.ts";
-import { itemsOfLine } from "./chart-items.ts";
+import { itemsOfLine, nearestItems } from "./chart-items.ts";
 import { type ChartUnit, unitsOf } from "./chart-units.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
@@ -29,6 +29,8 @@ export type LetterTaken = {
 /** A trigger as it is printed back. */
 export type Trigger = Pick<PlanItem, "anchor" | "first" | "repeat"> & { readonly marks: readonly Ridden[] };
 
+type Named = { readonly item: ItemKey; readonly name: string };
+
 /** What becomes of one line of the chart. `n`: by which it is answered. */
 export type LineOutcome = { readonly n: number; readonly line: number; readonly called: string; readonly meaning: Meaning | null } & (
   | { readonly is: "same" | "habit"; readonly name: string }
@@ -43,7 +45,14 @@ export type LineOutcome = { readonly n: number; readonly line: number; readonly 
       readonly does: PlanItem["action"] | null;
       readonly caution: string | null;
     }
-  | { readonly is: "unknown"; readonly will: Trigger; readonly after: ChartTrigger["after"]; readonly own: boolean; readonly canBeOwn: boolean }
+  | {
+      readonly is: "unknown";
+      readonly will: Trigger;
+      readonly after: ChartTrigger["after"];
+      readonly own: boolean;
+      readonly canBeOwn: boolean;
+      readonly nearest: readonly Named[];
+    }
   | { readonly is: "several"; readonly options: readonly { readonly item: ItemKey; readonly name: string }[] }
   | { readonly is: "left" }
   | { readonly is: "unclear"; readonly because: "whose interval" | "distance twice" | "nothing printed" | "said twice" }
@@ -119,7 +128,7 @@ function linesOf(ctx: Ctx, all: readonly Garaged[], g: Garaged, draft: ChartDraf
     if (unit.unclear) return [{ ...head, is: "unclear", because: "whose interval" }];
     if (match.is === "several") return [{ ...head, is: "several", options: match.items.map(({ key }) => ({ item: key, name: nameIn(ctx, g, key) })) }];
     const items = match.is === "items" ? match.items.filter((item) => match.exact || !exactly.has(item.key)) : [];
-    if (items.length === 0) return [unknownLine(head, unit, draft, said, g)];
+    if (items.length === 0) return [unknownLine(ctx, head, unit, draft, said, g)];
     return items.map((item) => itemLine(ctx, head, unit, item, said, g));
   });
   return outcomes.map((each) =>
@@ -158,7 +167,7 @@ function itemLine(ctx: Ctx, head: Head, unit: ChartUnit, item: PlanItem, said: C
   };
 }
 
-function unknownLine(head: Head, unit: ChartUnit, draft: ChartDraft, said: ChartSaid, g: Garaged): LineOutcome {
+function unknownLine(ctx: Ctx, head: Head, unit: ChartUnit, draft: ChartDraft, said: ChartSaid, g: Garaged): LineOutcome {
   const trigger = triggerOf(said.marks, unit, null);
   if (typeof trigger === "string") return { ...head, is: "unclear", because: trigger };
   const canBeOwn = unit.meaning !== null && unit.meaning !== "as the item" && unit.meaning !== "nothing";
@@ -170,6 +179,7 @@ function unknownLine(head: Head, unit: ChartUnit, draft: ChartDraft, said: Chart
     after: trigger.after,
     own: canBeOwn && draft.answers.own.includes(unit.n),
     canBeOwn,
+    nearest: nearestItems(ctx, g, unit.name, unit.meaning).map((item) => ({ item: item.key, name: nameIn(ctx, g, item.key) })),
   };
 }
 

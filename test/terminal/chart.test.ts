@@ -96,6 +96,20 @@ describe("/plan read-chart", () => {
     expect(await line("Flux hose")).toBeUndefined();
     expect((await press(saved, "Undo")).data.refused).toEqual({ why: "changed meanwhile" });
   });
+  test("a line that names no item of the plan is given to one that there is", async () => {
+    const preview = await press(await paste("item;4,000;8,000;12,000\nValves cold;;;I\nFlux hose;I;I;I"), "The letters are right");
+    const unknown = preview.data.lines.filter(({ is }: { is: string }) => is === "unknown");
+    expect(unknown.map(({ called }: { called: string }) => called)).toEqual(["Valves cold", "Flux hose"]);
+    // Those that share a word with it come first.
+    expect(unknown[0].nearest[0]).toEqual({ item: "valve-clearance.adjust", name: "Valve clearance" });
+    expect(unknown[0].nearest).toHaveLength(24);
+    const given = await t.one({ as: "Ines", pick: button(preview, "Line 2, “Valves cold”"), values: ["valve-clearance.adjust"] });
+    expect(given.text).toContain("Valve clearance");
+    const left = await t.one({ as: "Ines", pick: button(given, "Line 3, “Flux hose”"), values: ["leave"] });
+    await press(left, "Save");
+    expect(await line("Valve clearance")).toContain("every 12,000 mi");
+    expect((await run("/plan list")).text).not.toContain("Flux hose");
+  });
   test("a habit stays one, though the table has it at each service too", async () => {
     const preview = await press(await paste("mi;4000;8000\nChain lubrication;L;L"), "The letters are right");
     expect(preview.text).toContain("- Chain lubrication: stays the habit it is, which comes round sooner.");

@@ -115,6 +115,7 @@ export const readChartWords = (p: Printer, plan: ReturnType<typeof planWords>) =
       standsFor: (letter: string): string => `${letter} stands for`,
       other: "Change another letter",
       which: (line: Line): string => named(line),
+      meant: (line: Line): string => `${named(line)} is`,
       leaveOut: "Leave the line out",
       own: "Make an item of my own",
       all: "All of them",

@@ -1,0 +1,49 @@
+// By which day the battery of a bike laid up is charged. Figures of trade/battery, common practice: AGM is looked at after 60 days, charged at 12.5 V, and loses 2.5 mV a day.
+
+import { describe, expect, test } from "vitest";
+import { localDate } from "../../src/core/calendar/arithmetic.ts";
+import type { Taken } from "../../src/core/schedule/measured.ts";
+import { KINDS } from "../../src/trade/kinds.ts";
+import { chargeDay } from "../../src/usecases/charge.ts";
+
+type Facts = Parameters<typeof chargeDay>[0];
+const since = localDate("2026-11-01");
+const equipment = KINDS["chain-drive twin"].equipment;
+const standing = (more: { state?: string; battery?: string; work?: readonly unknown[]; layUps?: readonly unknown[] } = {}): Facts =>
+  ({
+    bike: { state: more.state ?? "laid up", equipment: { ...equipment, battery: more.battery ?? "AGM" } },
+    layUps: more.layUps ?? [{ id: "l1", from: since, to: null }],
+    work: more.work ?? [],
+  }) as unknown as Facts;
+const volts = (value: number, on: string, kind: Taken["kind"] = "battery voltage"): Taken =>
+  ({ id: on, kind, place: null, on: localDate(on), value, unit: "V", detail: null, loggedAt: on, ordinal: 0 }) as Taken;
+
+test("with nothing read it is how long it stands, from the lay-up or from the last work on the battery", () => {
+  expect(chargeDay(standing(), [])).toEqual({ on: "2026-12-31", readings: 0, lithium: false });
+  const worked = (item: string) => [{ on: { from: localDate("2026-12-20") }, items: [{ item, outcome: "done" }] }];
+  expect(chargeDay(standing({ work: worked("battery.test") }), [])?.on).toBe("2027-02-18");
+  expect(chargeDay(standing({ work: worked("coolant.replace") }), [])?.on).toBe("2026-12-31");
+});
+
+describe("by its volts", () => {
+  test("12.75 V on 10 November are 12.50 V a hundred days on; what was read before it stood, or of the charging, says nothing", () => {
+    const read = [volts(12.2, "2026-10-20"), volts(14.2, "2026-11-05", "charging voltage"), volts(12.75, "2026-11-10")];
+    expect(chargeDay(standing(), read)).toEqual({ on: "2027-02-18", readings: 1, lithium: false });
+  });
+  test("a rise of more than a tenth of a volt is a charge, less is the weather", () => {
+    const risen = (to: number) => chargeDay(standing(), [volts(12.6, "2026-11-10"), volts(to, "2026-11-20")])?.readings;
+    // Less, and it holds: no day is foreseen.
+    expect([risen(12.75), risen(12.68)]).toEqual([1, undefined]);
+  });
+  test("what was read on the day it was laid up counts", () => expect(chargeDay(standing(), [volts(12.75, "2026-11-01")])?.readings).toBe(1));
+  test("already down it is the day it was read", () => expect(chargeDay(standing(), [volts(12.4, "2026-11-12")])?.on).toBe("2026-11-12"));
+});
+
+test("of a battery of 6 V, of none, and of a bike that rides nothing is said", () => {
+  expect(chargeDay(standing(), [volts(6.3, "2026-11-10")])).toBeNull();
+  expect(chargeDay(standing(), [volts(11.8, "2026-11-10")])?.on).toBe("2026-11-10");
+  expect(chargeDay(standing({ battery: "none" }), [])).toBeNull();
+  expect(chargeDay(standing({ state: "riding" }), [])).toBeNull();
+  expect(chargeDay(standing({ layUps: [{ id: "l1", from: since, to: localDate("2026-11-20") }] }), [])).toBeNull();
+  expect(chargeDay(standing({ battery: "lithium" }), [])).toEqual({ on: "2027-01-30", readings: 0, lithium: true });
+});
