@@ -119,6 +119,14 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
     )
       continue;
     const typed = text.slice(token.start, tokens[to]?.end);
+    const behind = tokens[to + 1];
+    // "On the 2nd try" is no day.
+    if (
+      behind?.is === "word" &&
+      among(known.vocabulary.counted, behind.folded) &&
+      ORDINAL.test(tokens[to]?.is === "word" ? (tokens[to] as { text: string }).text : "")
+    )
+      continue;
     const read = readPhrase(typed, known);
     if (read !== null) return { options: [read], span: null, typed, from: at, to };
   }
@@ -154,6 +162,15 @@ function dayAlone(text: string, tokens: readonly Token[], at: number, known: Kno
   const past = on <= known.today ? on : addMonths(on, ofMonth === null ? -1 : -12);
   return spanOf(tokens, at, opens.start, day.start + found[0].length - opens.start, [past], text.slice(opens.start, day.start + found[0].length));
 }
+
+/** The latest such day of a month there was; null where the month of today and the one before have none. */
+function latestDay(day: number, today: LocalDate): LocalDate | null {
+  for (const month of [today, addMonths(localDate(`${today.slice(0, 7)}-01`), -1)]) {
+    const on = `${month.slice(0, 7)}-${String(day).padStart(2, "0")}`;
+    if (isLocalDate(on) && on <= today) return on;
+  }
+  return null;
+}
 const ORDINAL = /^\d{1,2}(st|nd|rd|th)$/iu;
 
 const isMonth = (token: Token | undefined, known: Known): boolean => token?.is === "word" && under(known.vocabulary.months, token.folded) !== undefined;
@@ -188,6 +205,9 @@ function readAnew(phrase: string, { today, vocabulary }: Known): LocalDate | nul
     .map((word) => slips[foldWord(word)] ?? word)
     .join(" ")
     .replace(/^on /iu, "");
+  const ordinal = /^(?:the )?(\d{1,2})(?:st|nd|rd|th)$/iu.exec(meant)?.[1];
+  // A day of the month by itself only where it is said as one: "on the 3rd".
+  if (ordinal !== undefined) return /^on /iu.test(phrase.trim()) ? latestDay(Number(ordinal), today) : null;
   const noon = new Date(`${today}T12:00:00`);
   const [found] = PARSERS[vocabulary.language].parse(meant, noon, { forwardDate: false });
   if (found === undefined || found.text.length < meant.length - 4) return null;

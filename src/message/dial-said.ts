@@ -6,7 +6,7 @@ import type { KnownBike } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { type Figure, measures } from "./figures.ts";
-import { bikeAt, dayAt, type Layout } from "./layout.ts";
+import { bikeAt, dayAt, type Layout, type MeantDay } from "./layout.ts";
 import { standsBeside } from "./phrases.ts";
 import { oncePerPart } from "./pieces.ts";
 
@@ -42,14 +42,16 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
   const believed = strong ? !isYear || near : near && !isYear && (unit !== null || named);
   if (unit === null && value > 999_999) return null;
   if (!believed || (!strong && words.some((word) => among(vocabulary.notDone, word) || among(vocabulary.notReading, word)))) return null;
-  const day = dayAt(layout, part, [part]);
+  const day = dayOfDial(layout, part);
   // "We did 14,820 miles last year" is a distance ridden; a dial of some day in a span is one only when the dial or the bike is named.
   if (day.span !== null && !named && !words.some((word) => among(vocabulary.kinds.odometer, word))) return null;
   const dialUnit = meant.bike?.unit ?? null;
+  const either = eitherOf(layout, figure.at);
   const gaps: Gap[] = [
     ...(meant.gap === null ? [] : [meant.gap]),
     ...(unit !== null && dialUnit !== null && unit !== dialUnit ? [{ need: "unit" as const, options: [unit, dialUnit] }] : []),
     ...(other === null || settledBy(value, other, meant.bike) ? [] : [{ need: "number" as const, options: [value, other] }]),
+    ...(either === null ? [] : [{ need: "number" as const, options: [either, value] }]),
     ...(day.gap === null ? [] : [day.gap]),
   ];
   return {
@@ -63,6 +65,25 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
     on: day.on,
     gaps,
   };
+}
+
+/** The day of a dial's figure: its own; behind work and with no day of its own, that of the work. Before it, it is what the dial shows now. */
+function dayOfDial(layout: Layout, part: Part): MeantDay {
+  const { vocabulary } = layout.known;
+  const clause = layout.clauses.find((each) => each.from <= part.from && part.to <= each.to);
+  const before = clause?.parts.filter((each) => each.to < part.from) ?? [];
+  const isWork = before.some((each) => wordsOf(layout, each).some((word) => under(vocabulary.workDone, word) !== undefined));
+  const isNow = wordsOf(layout, part).some((word) => among(vocabulary.now, word));
+  return dayAt(layout, part, isWork && !isNow ? [part, ...before] : [part]);
+}
+
+/** "14,250 or 14,260": the figure that it may be instead. */
+function eitherOf({ tokens, known }: Layout, at: number): number | null {
+  for (const step of [-1, 1]) {
+    const other = tokens[at + 2 * step];
+    if (among(known.vocabulary.either, wordAt(tokens, at + step)) && other?.is === "number") return other.value;
+  }
+  return null;
 }
 
 function isNear(value: number, other: number | null, unit: "mi" | "km" | null, bike: KnownBike): boolean {

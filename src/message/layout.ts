@@ -157,9 +157,13 @@ export function bikeAt(layout: Layout, span: Part): MeantBike {
       : { bike: null, gap: { need: "bike", options: known.bikes.map((bike) => bike.id), named: null } };
   }
   if (layout.oneName) return resolved(first, known);
-  const before = named.findLast((name) => name.from <= span.to);
-  const after = named.find((name) => name.to >= span.from);
-  const begins = first.from <= 1;
+  // A sentence that names a bike speaks of that one, whatever the next one names.
+  const clause = layout.clauses.find((each) => each.from <= span.from && span.to <= each.to);
+  const here = clause === undefined ? [] : named.filter((name) => inside(name, clause));
+  const from = here.length === 0 ? named : here;
+  const before = from.findLast((name) => name.from <= span.to);
+  const after = from.find((name) => name.to >= span.from);
+  const begins = (from[0] ?? first).from <= (here.length === 0 || clause === undefined ? 0 : clause.from) + 1;
   return resolved((begins ? (before ?? after) : (after ?? before)) ?? first, known);
 }
 

@@ -69,6 +69,10 @@ export function chosen(items: readonly ItemKey[], bike: KnownBike, actions: read
   return renewed.length === 1 && looks ? renewed : items;
 }
 
+/** Are all of them lines that are only looked at or measured? */
+export const looksOnly = (items: readonly ItemKey[], bike: KnownBike): boolean =>
+  items.every((key) => LOOKS.includes(bike.items.find((item) => item.key === key)?.action ?? "inspect"));
+
 const LOOKS: readonly WorkAction[] = ["inspect", "measure", "test"];
 
 /** What a verb that fits none of a phrase's items may have meant: those items, and the ones near them that it does fit. */

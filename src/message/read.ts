@@ -13,6 +13,7 @@ import { layOut } from "./layout.ts";
 import { withFiguresKept, withTwiceAsked } from "./leftover.ts";
 import { headingFor, NO_HEADING } from "./measured-said.ts";
 import { withMended } from "./mended.ts";
+import { isOthers } from "./others.ts";
 import { readingsSaid } from "./readings-said.ts";
 import { foldWord, ownWords, scan } from "./scan.ts";
 import { serviceSaid } from "./service-said.ts";
@@ -51,6 +52,7 @@ export function read(text: string, of: Known): Meant {
   let heard = false;
   let heading = NO_HEADING;
   for (const clause of layout.clauses) {
+    if (isOthers(layout, clause)) continue;
     const service = serviceSaid(layout, clause);
     if (service !== null) {
       intents.push(service.intent, ...readingsSaid(layout, clause, service.used, NO_HEADING));

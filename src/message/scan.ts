@@ -53,7 +53,7 @@ export function scan(text: string, units: UnitNames, style: NumberStyle, words: 
       at++;
       continue;
     }
-    const figure = startsNumber(text, at) ? parseNumber(text, at, style) : null;
+    const figure = startsNumber(text, at) && !isOrdinal(text, at) ? parseNumber(text, at, style) : null;
     if (figure !== null) {
       const token = numberToken(text, at, figure, units, words);
       tokens.push(token);
@@ -80,6 +80,12 @@ function wordEnd(text: string, at: number): number {
 }
 const WORD = /[\p{L}\p{M}\p{N}][\p{L}\p{M}\p{N}'-]{0,60}/uy;
 const LONGEST_WORD = 60;
+/** "3rd": a word, not a figure with something behind it. */
+const ORDINAL = /\d{1,2}(?:st|nd|rd|th)(?![\p{L}\p{N}])/iuy;
+function isOrdinal(text: string, at: number): boolean {
+  ORDINAL.lastIndex = at;
+  return ORDINAL.test(text);
+}
 
 /** A number begins at a digit or a vulgar fraction that is no part of a word before it ("v2", "CB-500"). */
 function startsNumber(text: string, at: number): boolean {

@@ -9,7 +9,7 @@ import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { asSpan, bikeAt, dayAt, type Layout, type MeantBike, type MeantDay, resolved } from "./layout.ts";
 import { byBike, type Group, isAnd, isJoin, isVerb, oncePerPart, tokensOf } from "./pieces.ts";
-import { chosen, type ItemPhrase, itemPhrases, nearby, sameAction } from "./read-items.ts";
+import { chosen, type ItemPhrase, itemPhrases, looksOnly, nearby, sameAction } from "./read-items.ts";
 import { type AtFigure, dayOf, figureOf, figuresOf } from "./work-when.ts";
 
 /** The work of one clause, and which tokens it accounts for. */
@@ -179,7 +179,9 @@ function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly s
   const actions = each.some((one) => one.length === 0) ? [] : each.flat();
   const items = chosen(phrase.items, bike, actions);
   const verb = verbs[0] ?? "";
-  if (items.length > 0) found.push({ ...phrase, items, together: sameAction(items, bike), part, verb, asks: false });
+  // "Checked the pads" looks at all of them; "changed the pads" renews those of one end more often than both, and the other end's wear must not begin anew.
+  const together = sameAction(items, bike) && !(actions[0] === "replace" && looksOnly(items, bike));
+  if (items.length > 0) found.push({ ...phrase, items, together, part, verb, asks: false });
   else if (isWorkshop(layout.known, verb)) found.push({ ...phrase, items: nearby(phrase.items, bike, actions), together: false, part, verb, asks: true });
 }
 

@@ -58,6 +58,14 @@ export type Vocabulary = {
   readonly beside: readonly string[];
   /** What is planned, wished or denied is not done: "need to", "should", "haven't". */
   readonly notDone: readonly string[];
+  /** What is said of other people's bikes: "her", "has"; `own` begin a clause about one's own with a capital all the same. */
+  readonly others: { readonly whose: readonly string[]; readonly has: readonly string[]; readonly bikes: readonly string[]; readonly own: readonly string[] };
+  /** What the dial shows at this moment, whatever was done before. */
+  readonly now: readonly string[];
+  /** Between two figures of which one is meant: "or". */
+  readonly either: readonly string[];
+  /** Behind "the 2nd" these make it no day: "try", "gear". */
+  readonly counted: readonly string[];
   /** Words that begin a question. */
   readonly questions: readonly string[];
   /** Right before a distance these say how far one rode: "did 210 miles". */

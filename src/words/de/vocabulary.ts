@@ -203,6 +203,15 @@ const GERMAN = {
     ...["was", "wie", "wann", "wo", "warum", "wieso", "wer", "welche", "welcher", "welches", "welchen", "soll", "sollte", "kann", "ist", "sind", "hat", "habt"],
     ...["gibt", "weiß", "muss", "darf", "jemand"],
   ],
+  others: {
+    whose: ["ihr", "ihre", "ihren", "ihrem", "ihrer", "sein", "seine", "seinen", "seinem", "seiner", "dein", "deine", "deinen", "euer", "eure"],
+    has: ["hat", "hatte", "meint", "sagt"],
+    bikes: ["maschine", "moped", "motorrad", "kiste", "tacho", "reifen", "beläge", "batterie", "kette"],
+    own: ["maschine", "moped", "motorrad", "kiste", "tacho", "sie", "er", "es", "das", "die", "der", "alles", "werkstatt", "händler", "meine"],
+  },
+  now: ["jetzt", "heute", "aktuell", "inzwischen"],
+  either: ["oder"],
+  counted: [],
   rode: [],
   rodeBehind: ["gemacht", "gefahren", "geschafft", "abgespult"],
   notOdometer: [
