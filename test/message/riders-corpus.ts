@@ -105,6 +105,7 @@ export const RIDERS_TALK: readonly string[] = [
     "idle is 1,300 rpm",
   ],
   ...[
+    "my little one did 90,000",
     "my old one did 90,000",
     "my mate's bike has 41,000 on it",
     "the oil in that shop is 14.99",
@@ -113,5 +114,6 @@ export const RIDERS_TALK: readonly string[] = [
     "track day costs 180",
     "3 laps front, 2 at the rear",
     "won 33-36",
+    "tyre is 120/70r 17",
   ],
 ];
