@@ -3,6 +3,7 @@
 import type { BikeId } from "../core/ids.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import { among } from "./among.ts";
+import { standsBeside } from "./phrases.ts";
 import { foldWord, type Token } from "./scan.ts";
 
 /** A bike named at tokens `from` to `to` (both included). */
@@ -13,7 +14,7 @@ export function bikesNamed(tokens: readonly Token[], known: Known): readonly Nam
   const found: Named[] = [];
   const names = known.bikes.map((bike) => ({ id: bike.id, words: foldWord(bike.nickname).split(/\s+/u) }));
   for (let at = 0; at < tokens.length; at++) {
-    const hit = exactAt(tokens, at, names) ?? slipAt(tokens, at, names) ?? unknownAt(tokens, at, known);
+    const hit = exactAt(tokens, at, names) ?? calledAt(tokens, at, known) ?? slipAt(tokens, at, names) ?? unknownAt(tokens, at, known);
     if (hit === null) continue;
     found.push(hit);
     at = hit.to;
@@ -31,6 +32,33 @@ function exactAt(tokens: readonly Token[], at: number, names: readonly Name[]): 
   const [best] = hits;
   if (best === undefined) return null;
   return { bikes: [best.id], typed: best.words.join(" "), from: at, to: at + best.words.length - 1 };
+}
+
+/** "On the Kestrel", "my cruiser": a bike by a word of its make or model as its owner typed it, or by its kind or looks, behind a word that says that one is meant. Two that fit are asked about. */
+function calledAt(tokens: readonly Token[], at: number, { bikes, vocabulary }: Known): Named | null {
+  const [before, token] = [tokens[at - 1], tokens[at]];
+  if (before?.is !== "word" || token?.is !== "word") return null;
+  const { definite, bikeWords, bikeSorts, bikeOnes } = vocabulary.measuring;
+  if (!among(definite, before.folded) && !among(vocabulary.onBike, before.folded)) return null;
+  const word = folded(token);
+  const ofKind = among(bikeWords, word);
+  const isWord = (text: string | null | undefined): boolean =>
+    text != null &&
+    foldWord(text)
+      .split(/[^\p{L}\p{N}]+/u)
+      .includes(word);
+  // A model may be called by a word that means something else: "Road", "Front".
+  const ofModel = word.length >= 3 && /\p{L}/u.test(word) && !standsBeside(word, vocabulary);
+  const meant = bikes.filter((bike) => (ofModel && isWord(bike.model)) || (ofKind && isWord(bike.kind)));
+  if (meant.length > 0) return { bikes: meant.map(({ id }) => id), typed: token.text, from: at, to: at };
+  // "On my scrambler", "on the big one": the only bike there is, else asked about. "My old one did 90,000" is another.
+  const opens = tokens[at - 2];
+  if (opens?.is !== "word" || !among(vocabulary.onBike, opens.folded)) return null;
+  const next = tokens[at + 1];
+  const one = next?.is === "word" && among(bikeSorts, word) && among(bikeOnes, next.folded) ? next : null;
+  if (!ofKind && one === null) return null;
+  const typed = one === null ? token.text : `${token.text} ${one.text}`;
+  return { bikes: bikes.length === 1 ? bikes.map(({ id }) => id) : [], typed, from: at, to: one === null ? at : at + 1 };
 }
 
 function slipAt(tokens: readonly Token[], at: number, names: readonly Name[]): Named | null {

@@ -46,8 +46,7 @@ async function slice(q: Repos, now: Instant, newId: () => string): Promise<void>
     const before = await q.digests.lastOf(group);
     const isFree = before === null || addDuration(before, WEEK) <= at;
     if (isHour && isFree && addDuration(at, LATEST) > now) await q.notices.queue([deliveryOf(newId(), group, at)]);
-    const last = isHour && isFree ? at : before;
-    const after = [now, ...(isHour ? [addDuration(at, "PT1M")] : []), ...(last === null ? [] : [addDuration(last, WEEK)])].sort().at(-1) ?? now;
+    const after = isHour && at >= now ? addDuration(at, "PT1M") : now;
     await q.digests.plan(group, nextWindow(wishes, home.zone, after));
   }
 }

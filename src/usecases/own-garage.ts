@@ -27,6 +27,8 @@ export function knownOf(ctx: Ctx, all: readonly Garaged[]): Known {
     bikes: all.map((g) => ({
       id: g.bike.id,
       nickname: g.bike.nickname,
+      model: g.bike.model,
+      kind: g.bike.kind,
       unit: g.unit,
       lastFigure: figureOfLast(g),
       items: itemsOf(g).map((item) => ({ key: item.key, called: item.called, action: item.action, system: item.system })),

@@ -39,6 +39,11 @@ export type MeasuringWords = {
   readonly currencies: readonly string[];
   /** A figure beside one of these is a limit or a manual's, not one read off the bike. */
   readonly ofSpec: readonly string[];
-  /** Words that call a bike something without being its name: "scrambler", "one". */
+  /** Kinds of bike by which a member with one of them calls it: "my cruiser". */
   readonly bikeWords: readonly string[];
+  /** "Big" before "one": a bike by its looks. */
+  readonly bikeSorts: readonly string[];
+  readonly bikeOnes: readonly string[];
+  /** Before such a word or a model's these say that one bike is meant: "my". */
+  readonly definite: readonly string[];
 };

@@ -51,5 +51,8 @@ export const GERMAN_MEASURING: MeasuringWords = {
     ...["soll", "sollwert", "grenzwert", "grenze", "mindestens", "minimum", "maximal", "handbuch", "vorgeschrieben", "verschleißgrenze", "laut", "vorgabe"],
     ...["empfohlen", "normal", "normalerweise", "sollte", "aufkleber"],
   ],
-  bikeWords: ["motorrad", "mopped", "moped", "maschine", "bike", "große", "kleine", "roller", "enduro", "tourer", "gespann"],
+  bikeWords: ["cruiser", "tourer", "roller", "enduro", "scrambler", "chopper"],
+  bikeSorts: ["große", "großen", "kleine", "kleinen", "andere", "anderen", "rote", "roten", "schwarze", "schwarzen"],
+  bikeOnes: ["maschine", "kiste"],
+  definite: ["der", "die", "das", "den", "dem", "meine", "meiner", "meinem", "mein", "meinen"],
 };

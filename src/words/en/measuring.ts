@@ -109,8 +109,8 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     ...["limit", "limits", "spec", "specs", "specification", "legal", "minimum", "recommended", "recommends", "manual", "supposed", "nominal", "stock"],
     ...["handbook", "sticker", "plate", "min.", "max.", "target", "aim", "normally", "usually", "always", "ideal", "rated"],
   ],
-  bikeWords: [
-    ...["bike", "motorbike", "motorcycle", "one", "scrambler", "cruiser", "tourer", "twin", "single", "enduro", "scooter", "moped", "bobber", "chopper"],
-    ...["thumper", "triple", "four", "racer", "roadster", "trail", "trailie", "naked", "sidecar", "outfit", "project", "beast", "commuter", "machine"],
-  ],
+  bikeWords: ["cruiser", "tourer", "scooter", "enduro", "scrambler", "bobber", "chopper", "roadster", "moped"],
+  bikeSorts: ["big", "bigger", "small", "smaller", "little", "other", "red", "blue", "green", "black", "white", "yellow"],
+  bikeOnes: ["one", "bike"],
+  definite: ["my", "the", "our"],
 };
