@@ -2,11 +2,12 @@
 // A reading logged meanwhile, in whatever way, is what was measured at its point: nothing has to be carried over, and undoing it takes it away here too.
 
 import type { LocalDate } from "../core/calendar/dates.ts";
-import type { FaultGrade, Measure, Point } from "../core/check/checklist.ts";
+import type { FaultGrade, Measure, Point, Vital } from "../core/check/checklist.ts";
 import { type CheckAnswer, type CheckResult, nextOpen, resultOf } from "../core/check/result.ts";
 import type { RunPoint } from "../core/check/tailor.ts";
 import { type Defect, worstFirst } from "../core/defect.ts";
 import { callsForWork } from "../core/judgement/verdict.ts";
+import type { PlanItem } from "../core/plan/plan.ts";
 import type { CheckRun, PointAnswer } from "../store/checks.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
@@ -14,7 +15,7 @@ import type { WorkRecord } from "../store/work.ts";
 import { POINTS } from "../trade/checklists/points.ts";
 import { CHECK_PRACTICE } from "../trade/checklists/row.ts";
 import { type Ctx, todayOf } from "./context.ts";
-import type { Garaged } from "./garage.ts";
+import { type Garaged, itemOf } from "./garage.ts";
 import type { Judged } from "./judge.ts";
 import { nameIn } from "./record-work.ts";
 
@@ -94,9 +95,10 @@ function shownOf(
   g: Garaged | null,
 ): CheckShown {
   let n = 0;
+  const weighs = run.sections.some(({ points }) => points.some(({ key }) => rowOf(key).vital !== null));
   const sections = run.sections.map(({ key, points }) => ({
     key,
-    points: points.map((point) => pointShown(ctx, point, n++, answers.get(point.key), read, g)),
+    points: points.map((point) => pointShown(ctx, point, n++, answers.get(point.key), read, g, weighs)),
   }));
   const all = sections.flatMap((section) => section.points);
   const old = run.finishedOn === null || run.finishedOn === todayOf(ctx) ? (g?.defects ?? []) : [];
@@ -127,19 +129,34 @@ function shownOf(
   };
 }
 
-function pointShown(ctx: Ctx, point: RunPoint, n: number, said: PointAnswer | undefined, read: readonly ReadingRecord[], g: Garaged | null): PointShown {
+/** @param weighs the list asks after brakes, tyres or steering at all, so that the plan's lines of them weigh too */
+function pointShown(
+  ctx: Ctx,
+  point: RunPoint,
+  n: number,
+  said: PointAnswer | undefined,
+  read: readonly ReadingRecord[],
+  g: Garaged | null,
+  weighs: boolean,
+): PointShown {
   const row = rowOf(point.key);
-  const measured = row.measures.flatMap((measure) => read.find((reading) => answers(measure, reading)) ?? []);
+  // Of several readings the one that is judged, which is the last.
+  const isJudgedOne = ({ id }: ReadingRecord): boolean => g?.judged.some((each) => each.id === id) === true;
+  const measured = row.measures.flatMap((measure) => {
+    const all = read.filter((reading) => answers(measure, reading));
+    return all.find(isJudgedOne) ?? all[0] ?? [];
+  });
   const whole = measured.length > 0 && row.measures.every((measure) => measure.optional === true || read.some((reading) => answers(measure, reading)));
   const judged = g?.judged.filter(({ id }) => measured.some((reading) => reading.id === id)) ?? [];
   // What was put off is answered by being read after all.
   const pressed = said?.answer === "later" && whole ? null : (said?.answer ?? null);
-  const answer = pressed ?? byReadings(row, whole, judged);
+  const vital = row.vital ?? (weighs ? vitalOf(g, point) : null);
+  const answer = pressed ?? byReadings(vital, whole, measured, judged);
   return {
     ...point,
     n,
     called: point.item === null ? null : g === null ? point.item : nameIn(ctx, g, point.item),
-    ...{ vital: row.vital, onFail: row.onFail, engine: row.engine, position: row.position, caution: row.caution, measures: row.measures },
+    ...{ vital, onFail: row.onFail, engine: row.engine, position: row.position, caution: row.caution, measures: row.measures },
     everybodys: point.item === null && Object.keys(row.fits).length === 0 && row.planHas === null,
     answer,
     byReading: pressed === null && answer !== null,
@@ -155,11 +172,23 @@ function pointShown(ctx: Ctx, point: RunPoint, n: number, said: PointAnswer | un
  * What readings come to by themselves: one that calls for work fails its point at once. Where nobody can tell whether a value of brakes, tyres
  * or steering is right, the member has to say.
  */
-function byReadings(row: Point, whole: boolean, judged: readonly Judged[]): CheckAnswer | null {
+function byReadings(vital: Point["vital"], whole: boolean, measured: readonly ReadingRecord[], judged: readonly Judged[]): CheckAnswer | null {
   if (judged.some(({ judgement }) => callsForWork(judgement))) return "needs work";
   if (!whole) return null;
-  return row.vital !== null && judged.some(({ judgement }) => judgement.is === "cannot tell") ? null : "good";
+  const told = measured.every(({ id }) => judged.some((each) => each.id === id && each.judgement.is !== "cannot tell"));
+  return vital !== null && !told ? null : "good";
 }
+
+/** A plan line of brakes, tyres or steering weighs as a point of theirs does. */
+function vitalOf(g: Garaged | null, { item }: RunPoint): Point["vital"] {
+  const system = g === null || item === null ? undefined : itemOf(g, item)?.system;
+  return system === undefined ? null : (VITAL_SYSTEMS[system] ?? null);
+}
+const VITAL_SYSTEMS: Partial<Record<PlanItem["system"], Vital>> = {
+  brakes: "brakes",
+  "wheels and tyres": "tyres",
+  "steering and suspension": "steering",
+};
 
 /** A caliper that was not named more closely is one of the front ones. */
 const answers = (measure: Measure, { kind, place }: ReadingRecord): boolean =>

@@ -115,9 +115,30 @@ describe("a check out of storage", () => {
     card = await t.one({ ...dm, press: button(card, "Finish") });
     expect(card.text).toContain("Nothing found that stops the ride.");
     end = await press(t, await goodBut(t, await begin(t, "pre-trip"), ["tyre-condition"]), "Finish");
-    expect(end.text).toContain("Nothing can be said of riding Heron yet: tyres not looked at in full.");
-    expect(end.text).toContain("Look at these first: Tyres all round.");
+    expect(end.text).toContain("Nothing can be said of riding Heron yet: tyres and brakes not looked at in full.");
+    expect(end.text).toContain("Look at these first: Tyres all round, Brake fluid,");
     expect(end.text).not.toContain("Nothing found");
+    await t.close();
+  });
+
+  test("a plan line of the brakes or tyres left unanswered takes the word away as a point of theirs does", async () => {
+    const t = await withHeron();
+    await t.one({ ...dm, run: "/work did:brake fluid on:1 March 2024 bike:Heron" });
+    const end = await press(t, await goodBut(t, await begin(t, "pre-trip")), "Finish");
+    expect(end.text).not.toContain("Nothing found");
+    expect(end.text).toMatch(/Look at these first: [^\n]*Brake fluid/u);
+    await t.close();
+  });
+
+  test("a pressure that nobody can judge does not answer its point, however often it is written", async () => {
+    const t = await withHeron();
+    let card = await begin(t, "pre-ride");
+    const section = card.actions.find(({ label }) => label === "Another section")?.options?.find(({ label }) => label.startsWith("Tyres"))?.value ?? "";
+    card = await t.one({ ...dm, pick: button(card, "Another"), values: [section] });
+    for (let n = 0; n < 2; n++) {
+      card = await t.one({ ...dm, fill: button(card, "Write a figure"), fields: { figure0: "5 psi", figure1: "6 psi" } });
+      expect(answerTo(card, "tyre-pressures")).toBeNull();
+    }
     await t.close();
   });
 
