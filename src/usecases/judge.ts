@@ -10,6 +10,7 @@ import type { ReadingDetail } from "../core/reading/detail.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Fitting, Verdict } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
+import { setReadOf } from "../core/schedule/tyre-sets.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
 import { judgePressure } from "../core/tyre/pressure.ts";
 import { CHARGING, type Chemistry, FREEZING, GRAVITY, REST_TABLES, RESTED_HOURS } from "../trade/battery.ts";
@@ -241,8 +242,7 @@ function missingCondition({ detail }: Taken, row: JudgedRow, judgement: Judgemen
 export function ofTheSetOn(measured: readonly Taken[], fittings: readonly Fitting[]): readonly Taken[] {
   const now = fittings.at(-1)?.set;
   if (now === undefined) return measured;
-  const setOn = (day: Taken["on"]): string | undefined => (fittings.findLast(({ on }) => on <= day) ?? fittings[0])?.set;
-  return measured.filter(({ kind, on }) => (kind !== "tread" && kind !== "cold pressure") || setOn(on) === now);
+  return measured.filter((taken) => (taken.kind !== "tread" && taken.kind !== "cold pressure") || setReadOf(fittings, taken) === now);
 }
 
 /** What stands of each kind at each place: of a day's readings the one left after adjusting, else the gravest of a pair, else the last. */

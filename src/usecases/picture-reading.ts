@@ -7,6 +7,7 @@ import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
 import type { Place, ReadingKind } from "../core/reading/kinds.ts";
 import type { Taken } from "../core/schedule/measured.ts";
+import { setReadOf } from "../core/schedule/tyre-sets.ts";
 import { atTemperature } from "../core/tyre/pressure.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Ctx } from "./context.ts";
@@ -109,12 +110,6 @@ export function wearShown(g: Garaged, picture: WearPicture, taken: readonly Take
   };
 }
 
-/** Of the tyres that are on now, where the rider swaps sets? */
-function isOfTheSetOn({ facts: { fittings } }: Garaged, day: LocalDate): boolean {
-  const setOn = fittings.findLast(({ on }) => on <= day) ?? fittings[0];
-  return setOn?.set === fittings.at(-1)?.set;
-}
-
 /** The pressure that the bike's specs ask for as it is usually loaded, in kPa; null where none is entered, or members differ. */
 function wantedOf({ rig, bike }: Garaged, place: "front" | "rear"): number | null {
   const found = specFor(rig.specs, bike, `${place} tyre pressure`, rig.use ?? "solo");
@@ -123,7 +118,9 @@ function wantedOf({ rig, bike }: Garaged, place: "front" | "rear"): number | nul
 
 /** Pure of the readings of pressure and of the air's temperature, oldest first. */
 export function pressureOf(g: Garaged, all: readonly ReadingRecord[]): PressureShown {
-  const readings = all.filter(({ on }) => isOfTheSetOn(g, on));
+  // Of the tyres that are on now, where the rider swaps sets.
+  const { fittings } = g.facts;
+  const readings = all.filter((taken) => setReadOf(fittings, taken) === (fittings.at(-1)?.set ?? null));
   const pressures = readings.filter(({ kind }) => kind === "cold pressure");
   const airs = readings.filter(({ kind }) => kind === "ambient temperature");
   // Of the same message, else of the same day.

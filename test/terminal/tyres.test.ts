@@ -63,3 +63,24 @@ test("what was measured on a set is known again when it goes on again, and only 
   expect(due.text).toContain("front tread depth at 13,000 mi");
   await t.close();
 });
+
+test("on the day of a swap, what was read before it is of the set that came off", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const run = (line: string) => t.one({ ...dm, run: line });
+  await run("/bike add name:Heron kind:dual-purpose single odometer:9,000 mi");
+  await run("/bike tyres set:off-road off:road at:9,000 mi");
+  await t.send({ advance: "P20D" });
+  await t.one({ ...dm, say: "10,100 mi on Heron, tread rear 8 mm front 7 mm" });
+  await t.send({ advance: "PT10M" });
+  await run("/bike tyres set:road at:10,100 mi");
+  expect((await run("/tyre show bike:Heron")).text).not.toContain("8 mm");
+  await t.send({ advance: "PT10M" });
+  await t.one({ ...dm, say: "tread rear 3.5 mm front 4 mm on Heron" });
+  expect((await run("/tyre show bike:Heron")).text).toContain("3.5 mm");
+  await t.send({ advance: "PT10M" });
+  await run("/bike tyres set:off-road at:10,300 mi");
+  const shown = (await run("/tyre show bike:Heron")).text;
+  expect(shown).toContain("8 mm");
+  expect(shown).not.toContain("3.5 mm");
+  await t.close();
+});

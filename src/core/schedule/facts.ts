@@ -1,6 +1,6 @@
 // What the schedule knows and what it answers: types only. The rules are in the files beside this one.
 
-import type { LocalDate, VagueDate } from "../calendar/dates.ts";
+import type { Instant, LocalDate, VagueDate } from "../calendar/dates.ts";
 import type { Equipment } from "../equipment.ts";
 import type { ItemKey } from "../ids.ts";
 import type { VerdictWord } from "../judgement/verdict.ts";
@@ -59,8 +59,8 @@ export type KnownFrom = { readonly date: LocalDate; readonly ridden: Ridden; rea
 /** Marks never move, early work outside the window does not count, late work counts for all marks passed. `firstRegistered`: yearly legs run from it when set. */
 export type ByTheBook = { readonly firstRegistered: LocalDate | null };
 
-/** A set of tyres put on; `ridden` null for the set that was on when the bike's story began. */
-export type Fitting = { readonly set: string; readonly on: LocalDate; readonly ridden: Ridden | null };
+/** A set of tyres put on; `ridden` null for the set that was on when the bike's story began. `at`: when that was put on record, which tells what was read of that day before the swap from what was read after. */
+export type Fitting = { readonly set: string; readonly on: LocalDate; readonly ridden: Ridden | null; readonly at?: Instant };
 
 /** All that the status of a bike depends on, besides the moment and the forecast. */
 export type Facts = {

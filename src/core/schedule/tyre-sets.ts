@@ -38,6 +38,11 @@ export function riddenOnSet(fittings: readonly Fitting[], set: string, start: Ri
   return total as Stretch;
 }
 
+/** The set that a reading was taken of; on the day of a swap, by which of the two was put on record first. Null where no set is named. */
+export function setReadOf(fittings: readonly Fitting[], { on, loggedAt }: { readonly on: LocalDate; readonly loggedAt: string }): string | null {
+  return (fittings.findLast((each) => each.on < on || (each.on === on && (each.at === undefined || each.at <= loggedAt))) ?? fittings[0])?.set ?? null;
+}
+
 /** The set that was on when a job was done; on the day of a swap, the one that was put on. */
 function setAt(fittings: readonly Fitting[], { job, ridden }: PlacedJob): string | null {
   const by = ridden === null ? (each: Fitting) => each.on <= job.on.from : (each: Fitting) => each.ridden === null || each.ridden <= ridden;

@@ -85,7 +85,7 @@ const GERMAN = {
     ...ARTICLES,
     ...NEW,
     ...["und", "mit", "auch", "selbst", "selber", "wieder", "gerade", "habe", "hab", "haben", "hat", "ich", "wir", "ist", "sind", "wurde", "wurden", "war"],
-    ...["alle", "alles", "noch", "schnell", "mal", "endlich", "beide", "gleich", "dazu", "komplett", "sowie", "samt", "inklusive", "inkl", "u"],
+    ...["alle", "alles", "noch", "schnell", "mal", "endlich", "beide", "gleich", "dazu", "komplett", "rein", "sowie", "samt", "inklusive", "inkl", "u"],
   ],
   articles: [...ARTICLES, ...NEW],
   and: ["und", "&", "+", "u", "sowie"],
