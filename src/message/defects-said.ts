@@ -80,6 +80,12 @@ function sightingIn(layout: Layout, part: Part): Sighting | null {
   const words = layout.known.vocabulary.defects;
   const index = indexOf(words);
   const { tokens } = layout;
+  // "Heron coughs": the bike's name is the bike.
+  const ofBike = words.itself.flatMap((word) => index.things.rules.get(word) ?? []);
+  for (const name of layout.named.filter((each) => each.bikes.length > 0 && inside(each, part))) {
+    const found = beyond(layout, name.to + 1, part.to, index.signs, words.between, ofBike);
+    if (found !== null) return { from: name.to + 1, to: found.to, kind: found.kind, asks: found.past };
+  }
   for (const at of tokensOf(part)) {
     if (layout.taken.has(at)) continue;
     const whole = longest(tokens, at, part.to, index.whole);

@@ -22,6 +22,8 @@ export type DefectWords = {
   readonly none: readonly string[];
   /** Whose it is when it is not the speaker's: "your". */
   readonly others: readonly string[];
+  /** The bike itself among the things, as its name is too: "it". */
+  readonly itself: readonly string[];
   /** Behind a defect these make it something else: "flat battery charger". */
   readonly notBefore: readonly string[];
   /** Verbs that mend: "fixed". */

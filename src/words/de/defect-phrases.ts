@@ -158,6 +158,7 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     ],
   ],
   none: ["kein", "keine", "keinen", "ohne", "nicht"],
+  itself: ["motorrad", "maschine"],
   others: ["dein", "deine", "deiner", "sein", "seine", "seiner", "ihr", "ihre", "ihrer", "euer", "eure", "kumpel", "kumpels", "er", "handy", "auto"],
   notBefore: ["kit", "set", "ladegerät", "reparatur", "reparaturset", "händler", "wie", "als"],
   mended: [

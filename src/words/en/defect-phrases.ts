@@ -133,7 +133,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "fuel leak": [
       {
         things: ["fuel", "petrol", "gas tank", "fuel tap", "petcock", "carb", "carbs", "carburettor", "fuel line", "fuel hose", "tank", "fuel tank"],
-        signs: [...LEAK, "overflowing"],
+        signs: [...LEAK, "overflowing", "smell", "smells"],
       },
     ],
     "running rough": [
@@ -151,6 +151,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
           "bogging down",
           "hesitating",
           "hunting",
+          ...["coughs", "coughing", "backfires", "backfiring", "won't start", "wont start", "will not start", "doesn't start", "hard to start"],
         ],
       },
     ],
@@ -249,7 +250,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "wheel bearing": [
       {
         things: ["wheel bearing", "wheel bearings", "front wheel bearing", "rear wheel bearing", "rear wheel", "front wheel"],
-        signs: ["rough", "has play", "play", "grinding", "noisy", "worn", "wobbles", "wobbling", "notchy", "shot"],
+        signs: [
+          ...["rough", "has play", "play", "grinding", "noisy", "worn", "wobbles", "wobbling", "notchy", "shot"],
+          ...["rumbles", "rumbling", "growls", "growling", "whines", "whining"],
+        ],
       },
     ],
     spoke: [{ things: ["spoke", "spokes", "front spokes", "rear spokes"], signs: ["broken", "broke", "snapped", "loose", "missing", "bent"] }],
@@ -262,6 +266,11 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         signs: ["notchy", "loose", "clunking", "clunks", "has play", "play", "stiff", "catching", "shot"],
       },
       { things: ["bars", "handlebars", "handlebar"], signs: ["loose", "bent", "wobbling", "shaking"] },
+      {
+        things: ["bike", "it"],
+        signs: ["pulls to the left", "pulls to the right", "pulls left", "pulls right", "wanders", "weaves", "wobbles", "wobbling", "shakes its head"],
+      },
+      { things: ["wobble", "weave", "speed wobble"], signs: ["at", "under braking", "at speed"] },
     ],
     "fork leak": [
       {
@@ -454,6 +463,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "we",
   ],
   none: ["no", "without", "not", "zero"],
+  itself: ["bike", "it"],
   others: [
     "your",
     "yours",
