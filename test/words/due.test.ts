@@ -112,6 +112,10 @@ describe("one sentence each", () => {
       due([distance(12_000, null, job(8000)), date("2026-12-08", 13)], { leg: 1 }),
       "Engine oil and filter: due on 8 December, last done 3 March; in 13 days; by distance at 12,000 mi, which needs an odometer reading.",
     ],
+    [
+      due([distance(4000, 1400, job(2600))], { byTheBook: true }),
+      "Engine oil and filter: due at 4,000 mi, last done at 2,600 mi, too early to count for 4,000 mi; 1,400 mi to go (by the book).",
+    ],
   ])("%#", (given, sentence) => {
     expect(words.line(given, ON)).toBe(sentence);
   });

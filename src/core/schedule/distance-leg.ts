@@ -93,14 +93,20 @@ function markTarget(item: PlanItem, marks: Marks, jobs: readonly PlacedJob[], fa
   const dueAt = markAfter(marks, from);
   if (dueAt === null) return null;
   const interval = between(markUpTo(marks, from) ?? ZERO, dueAt);
-  if (runningIn !== undefined) return targetOf(item, marks.unit, dueAt, interval, anchorOf(runningIn, null));
+  if (runningIn !== undefined) return targetOf(item, marks.unit, dueAt, interval, anchorOf(runningIn, runningInOf(item, facts)));
   return targetOf(item, marks.unit, dueAt, interval, { from: start === ZERO ? "new" : "known from" }, passedAt, passedAt !== null);
+}
+
+/** Where running-in is done: what a job in its window counts for, and nothing else. */
+function runningInOf(item: PlanItem, facts: Facts): Ridden | null {
+  const first = item.first === null ? null : printed(item.first, facts.column);
+  return first === null ? null : (first.stretch as number as Ridden);
 }
 
 /** The running-in mark, when it passed before the bike came to us and nothing is known of it. */
 function runningInPassed(item: PlanItem, facts: Facts): Ridden | null {
-  const first = item.first === null ? null : printed(item.first, facts.column);
-  return first === null || first.stretch > facts.knownFrom.ridden ? null : (first.stretch as number as Ridden);
+  const first = runningInOf(item, facts);
+  return first === null || first > facts.knownFrom.ridden ? null : first;
 }
 
 function lastDoneTarget(item: PlanItem, marks: Marks, jobs: readonly PlacedJob[], facts: Facts): Target | null {

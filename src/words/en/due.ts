@@ -45,7 +45,16 @@ export const dueWords = (p: Printer) => {
   const road = (stretch: number, b: OnBike): string => p.distance(Math.abs(stretch) as Stretch, { unit: b.unit });
 
   /** "last done at about 7,870 mi, counts for 8,000 mi". */
-  const since = (anchor: Anchor, by: "distance" | "date", b: OnBike, onMarks = false, beside: string | null = null): string => {
+  const since = (
+    anchor: Anchor,
+    by: "distance" | "date",
+    b: OnBike,
+    {
+      onMarks = false,
+      beside = null,
+      tooEarlyFor = null,
+    }: { readonly onMarks?: boolean; readonly beside?: string | null; readonly tooEarlyFor?: Ridden | null } = {},
+  ): string => {
     switch (anchor.from) {
       case "job": {
         const when = p.vague(anchor.on, b.today);
@@ -54,7 +63,8 @@ export const dueWords = (p: Printer) => {
         if (anchor.ridden === null) return `last done ${when}, at what odometer is not known`;
         const where = `${anchor.about ? "about " : ""}${at(anchor.ridden, b)}`;
         const off = anchor.off === 0 ? "" : `, and ${road(anchor.off, b)} since were on other tyres`;
-        return `last done at ${where}${anchor.countsFor === null ? "" : `, counts for ${at(anchor.countsFor, b)}`}${off}`;
+        const early = tooEarlyFor === null ? "" : `, too early to count for ${at(tooEarlyFor, b)}`;
+        return `last done at ${where}${anchor.countsFor === null ? early : `, counts for ${at(anchor.countsFor, b)}`}${off}`;
       }
       case "new":
         return "counted from new";
@@ -65,9 +75,12 @@ export const dueWords = (p: Printer) => {
     }
   };
 
-  const distanceMain = (leg: DistanceLeg, b: OnBike, onMarks: boolean): string => {
+  /** Done between two marks, so that it is no whole interval from there to the next. */
+  const isEarly = ({ anchor, dueAt, interval }: DistanceLeg): boolean => anchor.from === "job" && anchor.ridden !== null && dueAt - anchor.ridden < interval;
+  const distanceMain = (leg: DistanceLeg, b: OnBike, onMarks: boolean, byTheBook: boolean): string => {
     const point = `${at(leg.dueAt, b)}${atTheLatest(leg)}`;
-    const from = since(leg.anchor, "distance", b, onMarks);
+    // By the book the marks never move: work well before the first of them counts for none.
+    const from = since(leg.anchor, "distance", b, { onMarks, tooEarlyFor: byTheBook && isEarly(leg) ? leg.dueAt : null });
     if (leg.toGo === null) return `due at ${point}, ${from}; no odometer reading yet`;
     if (leg.toGo < 0) return `was due at ${point}, ${from}; now ${road(leg.toGo, b)} past`;
     if (leg.toGo === 0) return `due now at ${point}, ${from}`;
@@ -92,7 +105,7 @@ export const dueWords = (p: Printer) => {
 
   const dateMain = (leg: DateLeg, b: OnBike): string => {
     const on = p.coarse(leg.dueOn, leg.grain, b.today);
-    const from = since(leg.anchor, "date", b, false, on);
+    const from = since(leg.anchor, "date", b, { beside: on });
     // A span as wide as a season begins before most of it is over: while it lasts, the day it counts from is named.
     if (leg.daysToGo <= 0 && leg.grain !== "day" && p.coarse(b.today, leg.grain) === p.coarse(leg.dueOn, leg.grain))
       return `due since ${p.date(leg.dueOn, b.today)}, ${from}, counted from the first day of that`;
@@ -122,10 +135,10 @@ export const dueWords = (p: Printer) => {
     return `${what}, read ${when}: ${is}${limit === null || unit === "level" ? "" : `, ${p.amount(limit, unit, kindRow(measured.kind).decimals?.[unit])}`}`;
   };
 
-  const main = (leg: Leg, b: OnBike, onMarks: boolean): string => {
+  const main = (leg: Leg, b: OnBike, onMarks: boolean, byTheBook: boolean): string => {
     switch (leg.by) {
       case "distance":
-        return distanceMain(leg, b, onMarks);
+        return distanceMain(leg, b, onMarks, byTheBook);
       case "date":
         return dateMain(leg, b);
       case "hours":
@@ -202,9 +215,9 @@ export const dueWords = (p: Printer) => {
         ].filter((note) => note !== null);
         const others = due.legs.flatMap((leg, n) => (n === because.leg ? [] : [beside(leg, b)])).filter((text) => text !== null);
         if (because.askOdometer && governs.by === "distance" && governs.likely !== null) {
-          return `${at(governs.dueAt, b)} was probably reached about ${p.date(governs.likely.on, b.today)}, ${since(governs.anchor, "distance", b, due.mark !== null)}; what does the odometer say`;
+          return `${at(governs.dueAt, b)} was probably reached about ${p.date(governs.likely.on, b.today)}, ${since(governs.anchor, "distance", b, { onMarks: due.mark !== null })}; what does the odometer say`;
         }
-        return [`${main(governs, b, due.mark !== null)}${notes.length === 0 ? "" : ` (${notes.join(", ")})`}`, ...others].join("; ");
+        return [`${main(governs, b, due.mark !== null, because.byTheBook)}${notes.length === 0 ? "" : ` (${notes.join(", ")})`}`, ...others].join("; ");
       }
       default:
         return unreachable(because);
