@@ -1,7 +1,7 @@
 // A walk through a checklist, killed at every step: it comes to the same as one that nothing disturbed.
 
 import { expect, test } from "vitest";
-import { walk } from "./walk.ts";
+import { walk } from "../crash/walk.ts";
 
 test("killed before and after each answer is kept, and each sent again: no answer lost, none twice", async () => {
   const calm = await walk(false);
