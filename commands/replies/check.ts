@@ -54,7 +54,7 @@ function about(point: PointShown, words: Words): string[] {
     ...(point.before === null ? [] : [checks.before(point.before, words.today)]),
     ...(point.measured.length === 0 ? [] : [checks.measured(point.measured.map(words.readings.reading))]),
     ...judgedLines(point.judged, words),
-    ...(point.figures === null ? [] : [checks.figures(point.figures)]),
+    ...(point.figures === null ? [] : [checks.figures(point.figures, point.answer === null)]),
     ...(noted === null ? [] : [noted]),
     ...(point.measures.length > 0 && point.measured.length === 0 && point.figures === null ? [checks.plainly()] : []),
   ];
@@ -157,12 +157,14 @@ export function sayResult(step: CheckShown, words: Words, shared = false): Said 
   }
   if (!shared && result.vitalLeft.length > 0) lines.push(checks.vitalLeft(of(result.vitalLeft.map(({ key }) => key)).map(checks.name)));
   lines.push(checks.looked(result, left.map(checks.name)));
-  if (watch.length > 0) lines.push(checks.watch(), ...watch.flatMap((point) => [checks.stop(point), ...failed(point, words)]));
+  const nearing = shared ? [] : nearingIn(step);
+  if (watch.length + nearing.length > 0) lines.push(checks.watch(), ...watch.flatMap((point) => [checks.stop(point), ...failed(point, words)]));
+  lines.push(...nearing.flatMap((point) => wanting(point, words)));
   const measured = measuredIn(step, shared);
   if (measured.length > 0) lines.push(checks.wasMeasured(measured.map(words.readings.reading)));
   const figures = all.flatMap((point) => (point.figures === null ? [] : [`${checks.name(point)} ${point.figures}`]));
   if (figures.length > 0) lines.push(checks.wasMeasured(figures));
-  const buy = shared ? null : checks.buy([...stop, ...watch]);
+  const buy = shared ? null : checks.buy([...stop, ...watch, ...nearing]);
   if (buy !== null) lines.push(buy);
   if (step.recorded.length > 0) lines.push(checks.recorded(step.recorded.map(({ called }) => called)));
   const notes = all.flatMap((point) => {
@@ -185,6 +187,11 @@ export function measuredIn(step: CheckShown, shared: boolean): PointShown["measu
   const told = pointsOf(step).filter(({ key }) => !shared || !step.result.stop.includes(key));
   return [...new Map(told.flatMap((point) => point.measured).map((reading) => [reading.id, reading])).values()];
 }
+
+/** Points that were let pass, of which something read is near its limit, or beyond. */
+const isWanting = ({ judgement }: PointShown["judged"][number]): boolean => judgement.is === "near limit" || callsForWork(judgement);
+const nearingIn = (step: CheckShown): PointShown[] => pointsOf(step).filter(({ answer, judged }) => answer !== "needs work" && judged.some(isWanting));
+const wanting = ({ judged }: PointShown, words: Words): string[] => judgedLines(judged.filter(isWanting), words);
 
 /** The verdicts that a point failed by. */
 const failed = (point: PointShown, words: Words): string[] =>

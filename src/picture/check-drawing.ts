@@ -1,10 +1,10 @@
 // What a check came to: a row of marks a section, one for each point, and under them what was found.
 
-import { legend } from "./lanes.ts";
+import { legend, shape } from "./lanes.ts";
 import { widthOf, wrapped } from "./letters.ts";
 import { EDGE, INK, INNER, SMALL, TEXT, WIDE } from "./look.ts";
 import { type Band, gap, page, paragraph, words } from "./page.ts";
-import { dot, line, outline } from "./svg.ts";
+import { dot, line } from "./svg.ts";
 
 /** How a point was left: each has a shape of its own. */
 export type PointMark = "looked" | "needs work" | "left";
@@ -63,19 +63,8 @@ function mark(is: PointMark, x: number, y: number): string {
   switch (is) {
     case "looked":
       return dot({ x, y }, RADIUS, INK.first);
-    case "needs work": {
-      const r = RADIUS + 4;
-      return outline(
-        [
-          { x: x - r, y },
-          { x, y: y - r },
-          { x: x + r, y },
-          { x, y: y + r },
-        ],
-        INK.second,
-        INK.ground,
-      );
-    }
+    case "needs work":
+      return shape("now", x, y);
     case "left":
       return line({ x: x - RADIUS, y }, { x: x + RADIUS, y }, INK.quiet, 4);
   }

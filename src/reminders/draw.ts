@@ -97,7 +97,7 @@ function asideActions({ bike, nickname }: DueBike, aside: Aside, words: Words): 
     case "silent":
       return [
         { id: actionId("check-state", `${bike}.laid up`), label: labels.laidUp(nickname), kind: "press" },
-        { id: actionId("check-riding", bike), label: labels.riding, kind: "press" },
+        { id: actionId("check-riding", bike), label: labels.riding(nickname), kind: "press" },
       ];
     case "trip ahead":
       return [{ id: actionId("check-begin", `${bike}.pre-trip`), label: words.trip.labels.check(nickname), kind: "press" }];

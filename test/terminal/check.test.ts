@@ -130,6 +130,16 @@ describe("a check out of storage", () => {
     await t.close();
   });
 
+  test("what is near its limit is told at the end, with what to buy, though its point was let pass", async () => {
+    const t = await withHeron();
+    const card = await begin(t, "out of storage");
+    await t.one({ ...dm, say: "tread 4 mm front 0.9 mm rear on Heron" });
+    const end = await press(t, card, "Finish");
+    expect(end.text).toMatch(/To watch:\n[^\n]*0\.9 mm[^\n]*near limit/u);
+    expect(end.text).toMatch(/To buy: [^\n]*tyre/u);
+    await t.close();
+  });
+
   test("a pressure that nobody can judge does not answer its point, however often it is written", async () => {
     const t = await withHeron();
     let card = await begin(t, "pre-ride");

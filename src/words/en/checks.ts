@@ -124,7 +124,8 @@ export const checkWords = (p: Printer) => {
         ? `Done at ${LIST_NAMES[list]}, ${p.date(on, today)}; undo it now.${quoted(note)}`
         : `Last time (${LIST_NAMES[list]}, ${p.date(on, today)}): needs work.${quoted(note)}`,
     measured: (readings: readonly string[]): string => `Read: ${p.list(readings)}.`,
-    figures: (figures: string): string => `Read: ${figures}.`,
+    figures: (figures: string, isOpen: boolean): string =>
+      `Read: ${figures}.${isOpen ? " Now say whether that is good: nobody else judges a bike that is not yours." : ""}`,
     noted: ({ note, link }: Pick<SaidPoint, "note" | "link">): string | null =>
       note === null && link === null ? null : `Noted:${quoted(note)}${link === null ? "" : ` ${link}`}`,
     plainly: (): string => "Figures can be written to me as a plain message too.",

@@ -21,7 +21,7 @@ export const seasonWords = (p: Printer, today: LocalDate) => ({
     out: (nickname: string): string => `Out of storage: ${nickname}`.slice(0, 80),
     away: (nickname: string): string => `Lay-up: ${nickname}`.slice(0, 80),
     laidUp: (nickname: string): string => `${nickname} is laid up`.slice(0, 80),
-    riding: "Still riding",
+    riding: (nickname: string): string => `Still riding: ${nickname}`.slice(0, 80),
   },
   rides: (nickname: string): string => `${nickname} rides on. I ask again when it has been silent for another month after its next reading.`,
   dateChanged: ({ nickname, what, on }: { readonly nickname: string; readonly what: string; readonly on: LocalDate | null }): string =>
