@@ -6,6 +6,7 @@ import type { Intent } from "../core/reading/intent.ts";
 import { read } from "../message/read.ts";
 import type { Repos } from "../store/store.ts";
 import { answeredPlainly } from "./answer-question.ts";
+import { asOpenPointAsks } from "./check-point.ts";
 import type { Ctx } from "./context.ts";
 import { withTools } from "./convert.ts";
 import { settle } from "./log-set.ts";
@@ -40,7 +41,7 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
         (heard.addressed ? await specsHeard(q, ctx, all, heard.text) : null) ??
         (heard.addressed ? { is: "not understood", bikes: all.map((g) => g.bike.nickname) } : { is: "silence" })
       );
-    return settle(q, ctx, all, meant.intents, {
+    return settle(q, ctx, all, await asOpenPointAsks(q, ctx, meant.intents), {
       source: heard.message,
       typed: heard.text,
       message: heard.message,

@@ -130,6 +130,19 @@ describe("a check out of storage", () => {
     await t.close();
   });
 
+  test("a bare voltage is the one that the point in front of the member asks for, and is asked about without one", async () => {
+    const t = await withHeron();
+    expect((await t.one({ ...dm, say: "12.1 V" })).react).toBe("asked");
+    let card = await begin(t, "out of storage");
+    const section = card.actions.find(({ label }) => label === "Another section")?.options?.find(({ label }) => label.startsWith("Battery"))?.value ?? "";
+    card = await t.one({ ...dm, pick: button(card, "Another"), values: [section] });
+    for (let n = 0; n < 6 && stepOf(card).at?.key !== "battery-volts"; n++) card = await press(t, card, "Good");
+    expect(stepOf(card).at?.key).toBe("battery-volts");
+    const said = await t.one({ ...dm, say: "12.1 V" });
+    expect([said.react, said.data.logged[0]?.kind]).toEqual(["logged", "battery voltage"]);
+    await t.close();
+  });
+
   test("what is near its limit is told at the end, with what to buy, though its point was let pass", async () => {
     const t = await withHeron();
     const card = await begin(t, "out of storage");
