@@ -23,11 +23,14 @@ function partsOf({ line, name, cells, beside }: ChartRowSaid, legend: Readonly<R
   const besideMeaning = beside?.letter == null ? null : meaningOf(beside.letter);
   const inGrid = cells.flat().map(meaningOf);
   const meanings = [...new Set([...inGrid, ...(besideMeaning === null ? [] : [besideMeaning])])].filter((meaning) => meaning !== "nothing");
-  if (meanings.length === 0) return inGrid.length > 0 || besideMeaning !== null ? [] : [{ line, name, meaning: null, at: [], beside, unclear: false }];
+  if (meanings.length === 0)
+    return inGrid.length > 0 || besideMeaning !== null ? [] : [{ line, name, meaning: null, at: [], replacedAt: [], beside, unclear: false }];
   const unclear = beside !== null && besideMeaning === null && meanings.length > 1;
+  const servicesOf = (meaning: Meaning): number[] => cells.flatMap((letters, n) => (letters.some((letter) => meaningOf(letter) === meaning) ? [n] : []));
   return meanings.map((meaning) => ({
     ...{ line, name, meaning, unclear },
-    at: cells.flatMap((letters, n) => (letters.some((letter) => meaningOf(letter) === meaning) ? [n] : [])),
+    at: servicesOf(meaning),
+    replacedAt: meaning === "replace" ? [] : servicesOf("replace"),
     beside: besideMeaning === null || besideMeaning === meaning ? beside : null,
   }));
 }

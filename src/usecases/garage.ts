@@ -15,7 +15,7 @@ import { mends } from "../core/schedule/mending.ts";
 import { ownRules, rechecksOf } from "../core/schedule/rechecks.ts";
 import { dueList } from "../core/schedule/status.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
-import { type Forecast, forecast } from "../core/usage/forecast.ts";
+import type { Forecast } from "../core/usage/forecast.ts";
 import { buildTrack, dialAt, type Epoch, lastPoint, type OdometerReading, riddenAtDial, type Track } from "../core/usage/track.ts";
 import type { LayUpRecord } from "../store/bikes.ts";
 import type { Repos } from "../store/store.ts";
@@ -26,6 +26,7 @@ import { isJudged } from "../trade/judged.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
 import { zoneOfBike } from "./context.ts";
 import { ageVerdicts, ofPartsOn } from "./fitted.ts";
+import { forecastFor } from "./forecasts.ts";
 import { groupYears } from "./group-riding.ts";
 import { type Judged, judgeAll, ofTheSetOn, type Rig, verdictsOf } from "./judge.ts";
 import { bareRig, rigsOf } from "./rig.ts";
@@ -161,13 +162,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     ridden: last?.ridden ?? null,
     hours: hours.at(-1)?.hours ?? null,
     get forecast() {
-      learnt ??= forecast(
-        track,
-        { layUps: parts.layUps, trips: parts.trips },
-        { perYear: bike.perYear },
-        groupYear === null ? null : { perYear: groupYear },
-        today,
-      );
+      learnt ??= forecastFor(bike.id, track, { layUps: parts.layUps, trips: parts.trips }, bike.perYear, groupYear, today);
       return learnt;
     },
   };

@@ -82,9 +82,8 @@ export function localTimeAt(at: Instant, where: Zone): LocalTime {
 /** The instant at which a wall clock in a zone shows a date and time: after a gap, the first time of two. */
 export function instantOf(date: LocalDate, time: LocalTime, where: Zone): Instant {
   const wall = Date.parse(`${date}T${time}:00.000Z`);
-  const zoned = IANAZone.create(where);
   // The offsets in force a day before and a day after are the only candidates around a transition.
-  const offsets = [...new Set([zoned.offset(wall - 86_400_000), zoned.offset(wall + 86_400_000)])].map((minutes) => minutes * 60_000);
+  const offsets = [...new Set([offsetAt(wall - 86_400_000, where), offsetAt(wall + 86_400_000, where)])];
   const candidates = offsets.map((offset) => wall - offset).filter((millis) => millis + offsetAt(millis, where) === wall);
   if (candidates.length > 0) return write(Math.min(...candidates));
   return write(firstAfterGap(wall, offsets, where));
@@ -116,16 +115,24 @@ function firstAfterGap(wall: number, offsets: readonly number[], where: Zone): n
   return after;
 }
 
-const zones = new Map<string, IANAZone>();
+/** A zone, and what its offset was found to be at some instants: the same ones are asked for again and again (now, the next midnight), and finding one out is slow. */
+type Known = { readonly zone: IANAZone; readonly offsets: Map<number, number> };
+const zones = new Map<string, Known>();
+const OFFSETS_KEPT = 1000;
 
 function offsetAt(millis: number, where: Zone): number {
   if (where === "UTC") return 0;
   let known = zones.get(where);
   if (known === undefined) {
-    known = IANAZone.create(where);
+    known = { zone: IANAZone.create(where), offsets: new Map() };
     zones.set(where, known);
   }
-  return known.offset(millis) * 60_000;
+  const before = known.offsets.get(millis);
+  if (before !== undefined) return before;
+  const offset = known.zone.offset(millis) * 60_000;
+  if (known.offsets.size >= OFFSETS_KEPT) known.offsets.clear();
+  known.offsets.set(millis, offset);
+  return offset;
 }
 
 function write(millis: number): Instant {

@@ -6,7 +6,12 @@ import { runningInOf } from "./chart.ts";
 import type { Columns, Interval, PlanItem, Repeat } from "./plan.ts";
 
 /** What a line of a chart prints: services by their place in the header, and what stands beside them. */
-export type PrintedLine = { readonly at: readonly number[]; readonly beside: PrintedBeside | null };
+export type PrintedLine = {
+  readonly at: readonly number[];
+  readonly beside: PrintedBeside | null;
+  /** Services at which the same line has the part replaced: that does its lesser work too, and no manual prints both. */
+  readonly replacedAt?: readonly number[];
+};
 /** An interval in words, and whether it is counted from the last time. */
 export type PrintedBeside = { readonly every: Interval; readonly fromLast: boolean };
 
@@ -15,8 +20,11 @@ export type ChartTrigger = {
   readonly anchor: PlanItem["anchor"] | null;
   readonly first: Interval | null | undefined;
   readonly repeat: Repeat;
-  /** What comes after the chart's last service: the same again, as nobody would doubt; the last gap again, which is taken to be so; or nothing. */
-  readonly after: "same again" | "last gap again" | "nothing";
+  /**
+   * What comes after the chart's last service: the same again, as nobody would doubt, or would not once the replacements of the same line are counted in;
+   * the last gap again, which is taken to be so; or nothing.
+   */
+  readonly after: "same again" | "same again, replacements counted" | "last gap again" | "nothing";
 };
 
 /** Why a line gives no trigger. */
@@ -42,13 +50,24 @@ export function triggerOf(marks: readonly Columns[], line: PrintedLine, months: 
   const calendar = legs === null ? months : legs.months;
   // Done at the running-in service and never again: a list of one.
   if (regular.length === 0) return { anchor: "marks", first: null, repeat: listOf(marks, line.at, null, calendar), after: "nothing" };
-  return { anchor: "marks", first, ...repeatOf(marks, regular, calendar) };
+  const renewed = (line.replacedAt ?? []).filter((at) => at !== runningIn);
+  return { anchor: "marks", first, ...repeatOf(marks, regular, renewed, calendar) };
 }
 
-function repeatOf(marks: readonly Columns[], at: readonly number[], months: number | null): Pick<ChartTrigger, "repeat" | "after"> {
-  const step = marks[at[0] ?? 0] ?? NONE;
-  // One short service and no more is a running-in service, not one that comes round every few hundred miles.
-  if (!isShort(step) && isMultiples(marks, at, step)) return { repeat: { by: "interval", every: { ...step, months, hours: null } }, after: "same again" };
+function repeatOf(
+  marks: readonly Columns[],
+  at: readonly number[],
+  replacedAt: readonly number[],
+  months: number | null,
+): Pick<ChartTrigger, "repeat" | "after"> {
+  const withRenewed = [...new Set([...at, ...replacedAt])].sort((a, b) => a - b);
+  for (const each of [at, withRenewed]) {
+    const step = marks[each[0] ?? 0] ?? NONE;
+    // One short service and no more is a running-in service, not one that comes round every few hundred miles.
+    if (isShort(step) || !isMultiples(marks, each, step)) continue;
+    const after = each.length > at.length ? "same again, replacements counted" : "same again";
+    return { repeat: { by: "interval", every: { ...step, months, hours: null } }, after };
+  }
   const [before, last] = at.slice(-2).map((n) => marks[n] ?? NONE);
   const gap = before === undefined || last === undefined ? null : less(last, before);
   const goesOn = gap !== null && last !== undefined && isBeyond(plus(last, gap), marks.at(-1) ?? NONE);

@@ -10,8 +10,11 @@ import { dayNotice, dayWindow, shortenedBy } from "./intervals.ts";
 export type DateLeg = Extract<Leg, { by: "date" }>;
 export type DatedLeg = { readonly leg: DateLeg; readonly shortened: Condition | null };
 
-/** Null when the item has no calendar leg. */
-export function dateLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts, at: Moment): DatedLeg | null {
+/**
+ * Null when the item has no calendar leg.
+ * @param runningIn its running-in is still ahead: the first time has not come, so that nothing is known of one tells nothing
+ */
+export function dateLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts, at: Moment, runningIn: boolean): DatedLeg | null {
   const { months, shortened } = monthsOf(item, facts);
   if (months === null) return null;
   const last = jobs.at(-1);
@@ -25,7 +28,10 @@ export function dateLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts
       : { from: "job", job: last.job.id, on: last.job.on, ridden: last.ridden, about: last.about, countsFor: null, off: last.off };
   const unpaused = addMonths(from, months);
   const paused = item.parked === "pauses" ? pausedDays(facts, from, unpaused, at.today) : 0;
-  return { leg: stand(item, anchor, addDays(unpaused, paused), grain, daysBetween(from, unpaused), months, paused, at.today), shortened };
+  const leg = stand(item, anchor, addDays(unpaused, paused), grain, daysBetween(from, unpaused), months, paused, at.today);
+  // Nothing is known of the last time: the interval may have passed before the history began.
+  const unknown = anchor.from === "known from" && !runningIn && leg.daysToGo > 0;
+  return { leg: unknown ? { ...leg, state: "no record" } : leg, shortened };
 }
 
 function monthsOf(item: PlanItem, facts: Facts): { months: number | null; shortened: Condition | null } {
@@ -69,7 +75,7 @@ function stand(
   const windowDays = item.noLateWindow ? 0 : dayWindow(legDays);
   return {
     by: "date",
-    state: stateOf(daysToGo, windowDays, dayNotice(legDays), anchor),
+    state: stateOf(daysToGo, windowDays, dayNotice(legDays)),
     anchor,
     dueOn,
     grain,
@@ -81,9 +87,7 @@ function stand(
   };
 }
 
-function stateOf(daysToGo: number, late: number, notice: number, anchor: Anchor): LegState {
+function stateOf(daysToGo: number, late: number, notice: number): LegState {
   if (daysToGo <= 0) return -daysToGo > late ? "overdue" : "due";
-  // Nothing is known of the last time: the interval may have passed before the history began.
-  if (anchor.from === "known from") return "no record";
   return daysToGo <= notice ? "soon" : "ahead";
 }

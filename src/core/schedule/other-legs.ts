@@ -62,7 +62,7 @@ export function timesLeg(item: PlanItem, jobs: readonly PlacedJob[], all: Readon
 
 /** The latest verdict on each thing measured since the last job that can have mended it, and of these the gravest: at or beyond a limit is due now, near it is coming up. */
 export function verdictLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts): Leg | null {
-  if (facts.verdicts.length === 0) return null;
+  if (!facts.verdicts.some((each) => each.item === item.key)) return null;
   const action = new Map(facts.plan.items.map(({ key, action: does }) => [key, does]));
   const last = jobs.findLast(({ job }) => mends(job.outcome, action.get(job.item) ?? null));
   const latest = new Map<string, Verdict>();

@@ -36,7 +36,7 @@ type Working = { readonly leg: Leg; readonly shortened: Condition | null; readon
 function dueOf(item: PlanItem, done: readonly PlacedJob[], all: ReadonlyMap<ItemKey, readonly PlacedJob[]>, whole: Facts, at: Moment): Due {
   const { jobs, facts } = ofTheSetFitted(item.key, done, whole);
   const distance = distanceLeg(item, jobs, facts, at);
-  const date = dateLeg(item, jobs, facts, at);
+  const date = dateLeg(item, jobs, facts, at, distance?.runningIn ?? false);
   const working: Working[] = [];
   if (distance !== null) working.push({ leg: distance.leg, shortened: distance.shortened, runningIn: distance.runningIn });
   if (date !== null) working.push({ leg: date.leg, shortened: date.shortened, runningIn: false });

@@ -66,8 +66,9 @@ const inSeason = (day: number, from: number, days: number): number => {
 /** How many days of full riding a stretch of days is worth. */
 export const worth = (from: number, to: number, season: { readonly from: number; readonly days: number; readonly off: number }): number => {
   const within = inSeason(to, season.from, season.days) - inSeason(from, season.from, season.days);
-  return within + season.off * (to - from - within);
+  return worthOf(within, to - from, season.off);
 };
+const worthOf = (within: number, days: number, off: number): number => within + off * (days - within);
 
 /**
  * @param isLaidUp days on which the bike was off the road
@@ -171,8 +172,14 @@ function weigh(candidates: readonly Candidate[], stints: readonly Stint[], end: 
     const average = worth(0, YEAR, season) / YEAR;
     const first = (firm * piece * average) / perDay;
     let [fit, days, late] = [0, 0, 0];
+    // A stint mostly begins where the one before it ended: what was in season until there is worked out once.
+    let [ended, before] = [Number.NaN, 0];
     for (let n = 0; n < from.length; n++) {
-      const exposed = Math.max(worth(from[n] ?? 0, to[n] ?? 0, season), 1e-6);
+      const [start, end] = [from[n] ?? 0, to[n] ?? 0];
+      if (start !== ended) before = inSeason(start, season.from, season.days);
+      const until = inSeason(end, season.from, season.days);
+      const exposed = Math.max(worthOf(until - before, end - start, season.off), 1e-6);
+      [ended, before] = [end, until];
       days += exposed;
       late += exposed * (age[n] ?? 0);
       fit += (ridden[n] ?? 0) * Math.log(exposed);

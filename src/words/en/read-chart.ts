@@ -15,7 +15,7 @@ type Letter = {
 };
 type Trigger = { readonly anchor: PlanItem["anchor"]; readonly first: Interval | null; readonly repeat: Repeat; readonly marks: readonly Ridden[] };
 type Line = { readonly line: number; readonly called: string; readonly meaning: Meaning | null };
-type After = "same again" | "last gap again" | "nothing";
+type After = "same again" | "same again, replacements counted" | "last gap again" | "nothing";
 
 const MEANING: Readonly<Record<Exclude<Meaning, WorkAction>, string>> = {
   "as the item": "whatever your plan does to the item",
@@ -46,7 +46,9 @@ export const readChartWords = (p: Printer, plan: ReturnType<typeof planWords>) =
       ? ""
       : how === "nothing"
         ? " By the chart nothing follows."
-        : ` The chart ends at ${service(end)}; that its last gap goes on is my reading.`;
+        : how === "same again, replacements counted"
+          ? " Where the chart has it replaced instead, that does this too."
+          : ` The chart ends at ${service(end)}; that its last gap goes on is my reading.`;
   const named = ({ line, called, meaning }: Line): string => `Line ${line}, “${called}”${meaning === null ? "" : ` (${said(meaning)})`}`;
 
   return {

@@ -154,6 +154,17 @@ describe("back from a chart", () => {
     expect(triggerOf(SERVICES, { at: [1, 2], beside: null }, null)).toMatchObject({ after: "nothing", repeat: { thenEvery: null } });
     expect(triggerOf(SERVICES, { at: [0], beside: null }, null)).toMatchObject({ after: "nothing", first: null, repeat: { at: marks(600) } });
   });
+  test("a service at which the part is replaced is one at which its lesser work is done: C C R C is cleaning at every service", () => {
+    expect(triggerOf(SERVICES, { at: [1, 2, 4], beside: null, replacedAt: [3] }, null)).toEqual({
+      ...{ anchor: "marks", first: null, after: "same again, replacements counted" },
+      repeat: { by: "interval", every: every(4000, null) },
+    });
+    // I R I R: looked at where it is not replaced.
+    expect(triggerOf(SERVICES, { at: [1, 3], beside: null, replacedAt: [2, 4] }, null)).toMatchObject({ repeat: { by: "interval", every: every(4000, null) } });
+    // What is even by itself stays what it is, and what both together leave uneven stays a list.
+    expect(triggerOf(SERVICES, { at: [1, 2, 3, 4], beside: null, replacedAt: [2, 4] }, null)).toMatchObject({ after: "same again" });
+    expect(triggerOf(SERVICES, { at: [1, 3], beside: null, replacedAt: [4] }, null)).toMatchObject({ repeat: { by: "mark list", at: marks(4000, 12_000) } });
+  });
   test("two printed columns are kept side by side, and an interval must be one in both", () => {
     const both = [
       { miles: 4000, km: 6000 },

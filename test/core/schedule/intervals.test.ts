@@ -100,6 +100,17 @@ describe("running-in at 600 mi", () => {
     expect(dueMiles(at(530, [aJob("oil.replace", "2025-02-01", 520)]))).toBe(4000);
     expect(dueMiles(at(530, [aJob("oil.replace", "2025-02-01", 499)]))).toBe(600);
   });
+  test("is still ahead of a used bike that came before it, and of which nothing else is known: it is due there, and no record is missed", () => {
+    const dated = anItem({ first: every(600, 1), repeat: { by: "interval", every: every(4000, 12) } });
+    const came = facts([dated], { knownFrom: { date: localDate("2026-01-01"), ridden: riddenOf(300, "mi"), wholeSinceNew: false } });
+    const due = only(came, moment("2026-02-01", 350));
+    expect([due.status, dueMiles(due), due.because]).toMatchObject(["good", 600, { why: "leg", runningIn: true }]);
+    // Its year still runs, from the day it came at the latest.
+    expect(due.legs[1]).toMatchObject({ by: "date", state: "ahead", dueOn: "2027-01-01" });
+    expect(only(came, moment("2027-01-01", 350)).status).toBe("due");
+    const after = { ...came, knownFrom: { ...came.knownFrom, ridden: riddenOf(800, "mi") } };
+    expect(only(after, moment("2026-02-01", 850))).toMatchObject({ status: "no record", because: { passedAt: riddenOf(600, "mi") } });
+  });
   test("is not asked of a bike that came with more on the clock", () => {
     expect(
       dueMiles(
