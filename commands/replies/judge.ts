@@ -8,7 +8,10 @@ import type { Words } from "../../src/words/en/english.ts";
 type Line = Judged & Partial<Pick<JudgedOn, "first">>;
 
 export function judgedLines(judged: readonly Line[], words: Words): string[] {
-  const lacking = judged.filter(({ judgement, miscounted }) => judgement.is === "cannot tell" && judgement.missing[0] === "limit" && !miscounted);
+  // How much longer a chain is can be told without.
+  const lacking = judged.filter(
+    ({ judgement, miscounted, share }) => judgement.is === "cannot tell" && judgement.missing[0] === "limit" && !miscounted && share === null,
+  );
   const lines = judged.filter((each) => !lacking.includes(each)).map((each) => words.judge.line(each));
   const asked = lacking.filter(({ first }) => first !== false);
   if (asked.length > 0) lines.push(words.judge.lacking(asked));

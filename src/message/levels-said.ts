@@ -4,6 +4,7 @@ import type { Gap, LogReading } from "../core/reading/intent.ts";
 import { kindRow, LEVELS, type Place, type ReadingKind } from "../core/reading/kinds.ts";
 import { under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { conditionsOf } from "./how-said.ts";
 import { isPlainPart } from "./kind-of.ts";
 import { bikeAt, dayAt, type Layout, phrasesInside, type SaidAt } from "./layout.ts";
 import type { Phrase } from "./phrases.ts";
@@ -61,7 +62,7 @@ function reading(layout: Layout, part: Part, kind: ReadingKind, place: Place | n
   const day = dayAt(layout, part, [part]);
   const [word] = level.are;
   const low = word === "low";
-  const conditions = [...new Set(phrasesInside(layout.phrases.condition, part).flatMap(({ are }) => are))];
+  const conditions = conditionsOf(layout, part);
   const { ask } = kindRow(kind);
   const gaps: Gap[] = [
     ...(meant.gap === null ? [] : [meant.gap]),

@@ -1,17 +1,18 @@
 // The measured values of one clause: pressures, depths, thicknesses, slack, voltages, clearances and the rest.
 
 import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
-import type { ConditionRead, ReadingDetail } from "../core/reading/detail.ts";
+import type { ReadingDetail } from "../core/reading/detail.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
 import { kindRow, type Place, type ReadingKind } from "../core/reading/kinds.ts";
 import { CALIPERS, ENDS } from "../core/reading/places.ts";
 import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { unitAlone } from "./figures.ts";
+import { conditionsOf } from "./how-said.ts";
 import { isPlainPart, kindsOf, kindWordsIn, namesWheel } from "./kind-of.ts";
 import { bikeAt, dayAt, type Layout, phrasesInside, type SaidAt } from "./layout.ts";
 import { type Measurable, measurablesIn } from "./measured-figures.ts";
-import { oncePerPart, tokensOf } from "./pieces.ts";
+import { tokensOf } from "./pieces.ts";
 import { type Kinded, placesOf, type Where } from "./placed.ts";
 import { unitOf } from "./value-units.ts";
 
@@ -151,7 +152,7 @@ function readingsOf(layout: Layout, said: Said, where: Where, inherited: UnitId 
 }
 
 function one(layout: Layout, said: Said, place: Place | null, inherited: UnitId | null, shared: readonly Part[]): LogReading {
-  const { figure, kind, kinds, points } = said;
+  const { figure, kind, kinds } = said;
   const { known } = layout;
   const meant = bikeAt(layout, { from: figure.at, to: figure.at });
   const day = dayAt(layout, figure.part, shared);
@@ -160,7 +161,7 @@ function one(layout: Layout, said: Said, place: Place | null, inherited: UnitId 
   const numbers = numberOptions(layout, said, value);
   const { ask } = kindRow(kind);
   const asked = place === null && ask.length > 0 && said.kinds.length === 1;
-  const detail = detailOf(layout, said, points);
+  const detail = detailOf(layout, said, shared);
   const gaps: Gap[] = [
     ...(meant.gap === null ? [] : [meant.gap]),
     ...(kinds.length > 1 ? [{ need: "kind" as const, options: kinds }] : []),
@@ -197,17 +198,13 @@ function numberOptions(layout: Layout, { figure, kind, points }: Said, value: nu
   return figure.other !== null && kindRow(kind).dimension !== "distance" && figure.value >= 1000 ? [value, figure.other] : [];
 }
 
-const conditionsIn = oncePerPart((layout: Layout, part: Part): readonly ConditionRead[] => [
-  ...new Set(phrasesInside(layout.phrases.condition, part).flatMap(({ are }) => are)),
-]);
-
-function detailOf(layout: Layout, { figure, kind, state }: Said, points: readonly Measurable[]): ReadingDetail {
+function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared: readonly Part[]): ReadingDetail {
   const { part, rangeTo } = figure;
   const { measuring } = layout.known.vocabulary;
   const across = points.length > 0 ? points.map(({ value }) => value) : rangeTo !== null && POINTS.includes(kind) ? [figure.value, rangeTo] : [];
-  const conditions = conditionsIn(layout, part).filter((each) => kind !== "cold pressure" || each !== "warm");
+  const conditions = conditionsOf(layout, part, shared.at(-1)).filter((each) => kind !== "cold pressure" || each !== "warm");
   const side = kind === "pad thickness" ? sideOf(layout, figure) : null;
-  const pitches = kind === "chain length" ? countOf(layout, part, measuring.pitches) : null;
+  const pitches = kind === "chain length" ? pitchesIn(layout, part) : null;
   const rpm = kind === "charging voltage" ? countOf(layout, part, measuring.rpm) : null;
   return {
     ...(conditions.length === 0 ? {} : { conditions }),
@@ -228,6 +225,13 @@ function sideOf(layout: Layout, figure: Measurable): "inner" | "outer" | null {
   const firstFigure = tokensOf(figure.part).find((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at) && !layout.indexes.has(at));
   const leads = first !== undefined && first.at < (firstFigure ?? figure.at);
   return (leads ? (before ?? null) : (behind ?? null))?.are[0] ?? null;
+}
+
+/** "Over 20 pitches"; 21 pins are the same. */
+function pitchesIn(layout: Layout, part: Part): number | null {
+  const { pitches, pins } = layout.known.vocabulary.measuring;
+  const counted = countOf(layout, part, pins);
+  return counted === null ? countOf(layout, part, pitches) : counted - 1;
 }
 
 /** The number before one of some words: "over 20 pitches", "at 4000 rpm". */

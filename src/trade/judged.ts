@@ -20,8 +20,10 @@ export type JudgedRow = {
   /** Canonical units: the finest step of the tool, and how close to a wear limit is worth a word. */
   readonly fine: number;
   readonly near: number;
-  /** One of these must have been said of it, else a value within proves nothing. */
-  readonly needs: readonly ConditionRead[];
+  /** One of each of these must have been said of it, else a value within proves nothing. */
+  readonly needs: readonly (readonly ConditionRead[])[];
+  /** Without them a value beyond its limit proves nothing either. */
+  readonly strict: boolean;
   /** The line of the plan that a value at or beyond its limit makes due. */
   readonly items: Partial<Record<End, string>>;
   /** Beyond its limit the bike is not to be ridden. */
@@ -32,7 +34,7 @@ export type JudgedRow = {
 };
 
 const row = (more: Partial<JudgedRow> & Pick<JudgedRow, "fine">): JudgedRow => ({
-  ...{ specs: {}, near: 0, needs: [], items: {}, doNotRide: false, defects: {}, caution: null },
+  ...{ specs: {}, near: 0, needs: [], strict: false, items: {}, doNotRide: false, defects: {}, caution: null },
   ...more,
 });
 
@@ -51,7 +53,7 @@ const SOME_PLAY: Limit = { min: 0.5, max: null, near: null, source: "common prac
 export const LOW_MARK = 2;
 export const FULL_MARK = 4;
 const level = (more: Partial<JudgedRow>): JudgedRow =>
-  row({ fine: 0.5, needs: ["upright"], usual: { min: LOW_MARK, max: null, near: null, source: "the mark" }, ...more });
+  row({ fine: 0.5, needs: [["upright"]], usual: { min: LOW_MARK, max: null, near: null, source: "the mark" }, ...more });
 
 export const JUDGED = {
   tread: row({
@@ -78,18 +80,18 @@ export const JUDGED = {
     defects: { any: "worn disc" },
   }),
   "chain slack": row({
-    ...{ fine: 1, near: 2, needs: ["upright", "on the side stand"], caution: "moving chain" },
+    ...{ fine: 1, near: 2, needs: [["upright", "on the side stand"]], caution: "moving chain" },
     specs: { any: "chain slack" },
     items: { any: "chain.adjust" },
   }),
   "chain length": row({ fine: 0.1, near: 1, caution: "moving chain", specs: { any: "chain length limit" }, items: { any: "chain.replace" } }),
-  "belt deflection": row({ fine: 0.5, near: 1, needs: ["at force"], specs: { any: "belt deflection" }, items: { any: "drive-belt.inspect" } }),
-  "battery voltage": row({ fine: 0.01, needs: ["rested"], caution: "battery", items: { any: "battery.test" } }),
+  "belt deflection": row({ fine: 0.5, near: 1, needs: [["at force"]], specs: { any: "belt deflection" }, items: { any: "drive-belt.inspect" } }),
+  "battery voltage": row({ fine: 0.01, needs: [["rested"]], caution: "battery", items: { any: "battery.test" } }),
   "charging voltage": row({ fine: 0.05, near: 0.1, caution: "battery", specs: { any: "battery charging voltage" }, items: { any: "battery.test" } }),
   "brake fluid level": level({ doNotRide: true, caution: "brake fluid", items: { any: "brake-fluid.inspect" }, defects: { any: "low brake fluid" } }),
   "clutch fluid level": level({ caution: "brake fluid" }),
   "oil level": level({ caution: "hot", items: { any: "engine-oil.inspect" } }),
-  "coolant level": level({ needs: ["cold"], caution: "hot", items: { any: "coolant.inspect" } }),
+  "coolant level": level({ needs: [["cold"]], caution: "hot", items: { any: "coolant.inspect" } }),
   "coolant strength": row({ fine: 1, near: 3, caution: "hot", specs: { any: "coolant strength" }, items: { any: "coolant.replace" } }),
   "clutch free play": row({ never: SOME_PLAY, fine: 0.5, near: 1, specs: { any: "clutch free play" }, items: { any: "clutch-free-play.adjust" } }),
   "throttle free play": row({
@@ -105,11 +107,12 @@ export const JUDGED = {
   "rider sag": row({ fine: 1, near: 1, specs: { front: "front rider sag", rear: "rear rider sag" } }),
   // At the tight end of the window an earlier look is offered: valves close up, and a tight one burns.
   "valve clearance": row({
-    ...{ fine: 0.01, near: 0.02, needs: ["cold"] },
+    ...{ fine: 0.01, near: 0.02, needs: [["cold"]] },
     specs: { intake: "intake valve clearance", exhaust: "exhaust valve clearance" },
     items: { any: "valve-clearance.adjust" },
   }),
-  compression: row({ fine: 25, near: 50, needs: ["warm"], specs: { any: "compression" } }),
+  // Closed, the throttle starves the cylinder and a sound engine reads low.
+  compression: row({ fine: 25, near: 50, needs: [["warm"], ["throttle open"]], strict: true, specs: { any: "compression" } }),
   "plug gap": row({ fine: 0.05, near: 0.05, specs: { any: "spark plug gap" }, items: { any: "spark-plugs.replace" } }),
 } as const satisfies Partial<Record<ReadingKind, JudgedRow>>;
 

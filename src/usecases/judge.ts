@@ -43,13 +43,13 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit"> & {
   readonly add: number | null;
   /** Battery: share of its charge. Chain: how much longer than new. */
   readonly share: number | null;
-  /** A chain measured over a pitch too few. */
+  /** A chain measured over a pitch too few or too many. */
   readonly miscounted: boolean;
   /** °C at which a low lead-acid battery freezes; null for lithium and for what is no battery. */
   readonly freezes: number | null;
 };
 
-/** A reading that was just logged, judged. `first`: of its kind on this bike. */
+/** A reading that was just logged, judged. `first`: of its kind on this bike, or the first of them that cannot be judged. */
 export type JudgedOn = Judged & { readonly bike: BikeId; readonly first: boolean };
 
 /** What is known of a bike besides what was read. `place`: whose tread law. `use`: how it is loaded. `ways`: how each kind is measured on it, said once. */
@@ -102,8 +102,8 @@ function asAlways(taken: Taken, row: JudgedRow, { ways }: Rig): Taken {
   const kept = ways.get(taken.kind);
   if (kept === undefined) return taken;
   const { detail } = taken;
-  const said = detail?.conditions?.some((each) => row.needs.includes(each)) === true;
-  const always = said ? [] : (kept.conditions?.filter((each) => each !== "rested" && row.needs.includes(each)) ?? []);
+  const unsaid = row.needs.filter((group) => !group.some((each) => detail?.conditions?.includes(each) === true)).flat();
+  const always = kept.conditions?.filter((each) => each !== "rested" && unsaid.includes(each)) ?? [];
   const rpm = detail?.rpm ?? kept.rpm;
   return { ...taken, detail: { ...detail, conditions: [...(detail?.conditions ?? []), ...always], ...(rpm === undefined ? {} : { rpm }) } };
 }
@@ -231,11 +231,11 @@ function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | null {
   };
 }
 
-/** A value within proves nothing until it is known how it was taken; one beyond its limit is told either way. */
+/** A value within proves nothing until it is known how it was taken; one beyond its limit is told either way, but for what reads wrong whichever way it is taken. */
 function missingCondition({ detail }: Taken, row: JudgedRow, judgement: Judgement): Judgement | null {
-  if (row.needs.length === 0 || callsForWork(judgement) || judgement.is === "cannot tell") return null;
-  if (row.needs.some((need) => detail?.conditions?.includes(need) === true)) return null;
-  return cannotTell(...row.needs.map((need): Missing => (need === "warm" ? "temperature" : need)));
+  if (judgement.is === "cannot tell" || (callsForWork(judgement) && !row.strict)) return null;
+  const missing = row.needs.filter((group) => !group.some((each) => detail?.conditions?.includes(each) === true));
+  return missing.length === 0 ? null : cannotTell(...missing.flat().map((need): Missing => (need === "warm" ? "temperature" : need)));
 }
 
 /** What was read of the tyres while another set was on says nothing of these. */

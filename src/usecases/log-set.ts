@@ -103,7 +103,11 @@ const standing = (taken: readonly Taken[]): readonly Taken[] =>
 
 function judgedOn(g: Garaged, taken: Taken, rig: Rig): readonly JudgedOn[] {
   const judged = judgeTaken(taken, rig);
-  return judged === null ? [] : [{ bike: g.bike.id, ...judged, first: !g.measured.some(({ kind }) => kind === judged.kind) }];
+  if (judged === null) return [];
+  const { kind, judgement } = judged;
+  // What is lacking is asked for once: with the first reading, or with the first that cannot be judged where others could.
+  const asked = g.judged.some((each) => each.kind === kind && each.judgement.is === "cannot tell");
+  return [{ bike: g.bike.id, ...judged, first: !g.measured.some((each) => each.kind === kind) || (judgement.is === "cannot tell" && !asked) }];
 }
 
 /** Open defects that work of this kind can mend, and that it did not name: the member says whether it did. */

@@ -67,7 +67,7 @@ function readingsAt(ctx: Ctx, g: Garaged, item: ItemKey, state: "found" | "left"
 function conditionAt(g: Garaged, item: ItemKey, kind: ReadingKind, { detail }: LogReading): LogReading["detail"] {
   const engine = itemOf(g, item)?.engine ?? "any";
   const said = detail?.conditions ?? [];
-  if (engine === "any" || !isJudged(kind) || !judgedRow(kind).needs.includes(engine) || said.includes("cold") || said.includes("warm")) return {};
+  if (engine === "any" || !isJudged(kind) || !judgedRow(kind).needs.flat().includes(engine) || said.includes("cold") || said.includes("warm")) return {};
   return { conditions: [...said, engine] };
 }
 

@@ -139,3 +139,38 @@ test("a tyre fitted with an old code is due by its age, and the tread of the one
   expect(shown.data.aged).toMatchObject([{ place: "rear", age: "replace" }]);
   await t.close();
 });
+
+test("compression is asked how it was measured, engine warm and throttle open, once, and both are kept", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const say = async (words: string) => t.one({ ...dm, say: words });
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...dm, run: "/spec what:compression value:140-170 psi" });
+  const first = await say("compression 120 psi");
+  expect(first.text).toContain(
+    "Compression 120 psi: cannot tell yet; say “warm” if the engine was and say “throttle open” if it was held wide open. I keep it for this bike.",
+  );
+  expect(first.text).toContain("How to measure it: Engine warm, throttle wide open, the same gauge each time.");
+  const half = await t.one({ ...dm, press: button(first, "Throttle was wide open") });
+  expect(half.text).toContain("Compression 120 psi: cannot tell yet; say “warm” if the engine was.");
+  const whole = await t.one({ ...dm, press: button(half, "Engine was warm") });
+  expect(whole.text).toContain("Compression 120 psi: beyond limit");
+  expect((await say("compression 150 psi")).text).toContain("Compression 150 psi: within (140 psi to 170 psi by your own figure).");
+  expect((await say("compression 150 psi, wide open, warm")).text).toContain("(throttle open, warm)");
+  await t.close();
+});
+
+test("a chain between the published limits is told how much longer it is and that only its manual knows; what lacks is asked once", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const say = async (words: string) => (await t.one({ ...dm, say: words })).text ?? "";
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  expect(await say("chain 319 mm over 21 pins")).toContain("Chain length 319 mm, 0.5 % longer than new: within (320.7 mm, common practice).");
+  expect(await say("chain 322 mm over 20 pitches")).toContain(
+    "Chain length 322 mm, 1.4 % longer than new: cannot tell yet; published limits run from 1 to 3 %, and it needs the bike's own limit",
+  );
+  await t.one({ ...dm, run: "/spec what:chain size value:525" });
+  expect(await say("chain 333.4 mm over 20 pitches")).toContain("that fits one pitch more or fewer than you counted");
+  expect(await say("clutch free play 0 mm")).toContain("Clutch free play 0 mm: beyond limit, too little play");
+  expect(await say("clutch free play 12 mm")).toContain("To judge clutch free play I need the figures of your manual, once: /spec.");
+  expect(await say("clutch free play 11 mm")).not.toContain("/spec");
+  await t.close();
+});

@@ -101,6 +101,20 @@ describe("what a measure needs to be known", () => {
     expect(verdict(level(2))).toBe("at limit");
     expect(judgeTaken(level(1), rig())).toMatchObject({ judgement: { is: "beyond limit" }, doNotRide: true });
   });
+  test("compression is judged with the engine warm and the throttle open: closed it reads low, so neither good nor bad is told without", () => {
+    const specs = [figure("compression", 1000, 1300)];
+    const read = (kPa: number, ...conditions: NonNullable<ReadingDetail["conditions"]>) =>
+      judgeTaken(taken("compression", kPa, { unit: "kPa", detail: { conditions } }), rig(specs))?.judgement;
+    expect(read(1150)).toEqual({ is: "cannot tell", missing: ["temperature", "throttle open"] });
+    expect(read(700, "warm")).toEqual({ is: "cannot tell", missing: ["throttle open"] });
+    expect(read(700, "throttle open")).toEqual({ is: "cannot tell", missing: ["temperature"] });
+    expect(read(1150, "warm", "throttle open")?.is).toBe("within");
+    expect(read(700, "warm", "throttle open")).toMatchObject({ is: "beyond limit", side: "low" });
+  });
+  test("of what is kept of a way to measure, only what a reading says otherwise gives way", () => {
+    const kept: Rig = { ...rig([figure("compression", 1000, 1300)]), ways: new Map([["compression", { conditions: ["warm", "throttle open"] }]]) };
+    expect(verdict(taken("compression", 1150, { unit: "kPa", detail: { conditions: ["warm"] } }), kept)).toBe("within");
+  });
   test("charging volts need the engine speed, unless they are too high at any", () => {
     const volts = (value: number, rpm?: number) => taken("charging voltage", value, { unit: "V", ...(rpm === undefined ? {} : { detail: { rpm } }) });
     expect(verdict(volts(14.2))).toBe("rpm");
@@ -125,6 +139,7 @@ describe("a chain's length", () => {
     expect(verdict(length(329, { pitches: 20 }), rig([size]))).toBe("beyond limit");
     expect(verdict(length(322, { pitches: 20 }), rig([size]))).toBe("limit");
     expect(judgeTaken(length(302.5, { pitches: 20 }), rig([size]))).toMatchObject({ miscounted: true });
+    expect(judgeTaken(length(334, { pitches: 20 }), rig([size]))).toMatchObject({ judgement: { is: "cannot tell" }, miscounted: true });
     expect(verdict(length(319))).toBe("pitch");
     expect(verdict(length(321), rig([figure("chain length limit", null, 320.7)]))).toBe("beyond limit");
   });

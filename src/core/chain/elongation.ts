@@ -29,7 +29,7 @@ export type ElongationRule = { readonly least: number; readonly most: number; re
 export type ChainWear = {
   readonly judgement: Judgement;
   readonly elongation: number;
-  /** The length is that of one pitch fewer: the pins were counted instead of the gaps. */
+  /** The length is that of one pitch fewer or one more: pins were counted instead of gaps, or the other way round. */
   readonly miscounted: boolean;
 };
 
@@ -39,9 +39,13 @@ export type ChainWear = {
  */
 export function judgeElongation(length: number, pitches: number, pitch: number, own: number | null, rule: ElongationRule): ChainWear {
   const longer = elongation(length, pitches, pitch);
-  // No chain is shorter than new by more than its tolerance; one pitch fewer of a worn one is.
-  const fewer = elongation(length, pitches - 1, pitch);
-  if (longer < -0.01) return { judgement: cannotTell("readings"), elongation: longer, miscounted: pitches > 1 && fewer > -0.01 && fewer < rule.most * 1.5 };
+  // No chain is shorter than new by more than its tolerance; one pitch fewer of a worn one is. None is half a tenth longer and still on; one pitch more is.
+  const fits = (count: number): boolean => {
+    const off = elongation(length, count, pitch);
+    return count > 0 && off > -0.01 && off < rule.most * 1.5;
+  };
+  if (longer < -0.01) return { judgement: cannotTell("readings"), elongation: longer, miscounted: fits(pitches - 1) };
+  if (longer >= rule.most * 1.5 && fits(pitches + 1)) return { judgement: cannotTell("readings"), elongation: longer, miscounted: true };
   const told = { elongation: longer, miscounted: false };
   if (own !== null) return { ...told, judgement: judge(longer, { min: null, max: own, near: own / 4, source: "" }, rule.fine) };
   if (longer >= rule.most - rule.fine / 2)

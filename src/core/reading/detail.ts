@@ -3,7 +3,7 @@
 import type { DistanceUnit } from "../quantity/distance.ts";
 
 /** Conditions that a reading can be taken under, where they change what it says. */
-export const CONDITIONS_READ = ["cold", "warm", "upright", "on the side stand", "rested", "at force"] as const;
+export const CONDITIONS_READ = ["cold", "warm", "upright", "on the side stand", "rested", "at force", "throttle open"] as const;
 export type ConditionRead = (typeof CONDITIONS_READ)[number];
 
 /** Only what was said. In an intent `points` are in the unit typed, in a record in the canonical unit of the kind. */

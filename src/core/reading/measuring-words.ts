@@ -28,6 +28,8 @@ export type MeasuringWords = {
   readonly running: readonly string[];
   /** What a chain is counted in. */
   readonly pitches: readonly string[];
+  /** Of those the ends of pitches, of which there is one more. */
+  readonly pins: readonly string[];
   readonly rpm: readonly string[];
   /** Words for the trip meter. */
   readonly trip: readonly string[];

@@ -21,7 +21,7 @@ export const GERMAN_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>>
   "pad thickness": ["beläge", "belag", "bremsbeläge", "bremsbelag", "bremsklötze", "belagstärke"],
   "disc thickness": ["bremsscheibe", "bremsscheiben", "scheibe", "scheiben", "scheibendicke"],
   "chain slack": ["kettendurchhang", "durchhang", "kettenspannung", "kette durchhang", "kettenspiel", "kette"],
-  "chain length": ["kettenlänge", "kettenverschleiß", "glieder"],
+  "chain length": ["kettenlänge", "kettenverschleiß", "glieder", "bolzen"],
   "belt deflection": ["riemenspannung", "riemendurchhang"],
   "battery voltage": ["batterie", "batteriespannung", "ruhespannung"],
   "charging voltage": ["ladespannung", "lädt", "lädt mit", "lichtmaschine"],

@@ -6,7 +6,7 @@ const AT = (where: readonly string[]): string[] => where.flatMap((each) => [each
 
 export const GERMAN_MEASURING: MeasuringWords = {
   levels: {
-    above: ["über max", "über maximum", "zu voll", "überfüllt", "über der oberen marke"],
+    above: ["über max", "über maximum", "über voll", "über der max-marke", "zu voll", "überfüllt", "über der oberen marke"],
     full: ["voll", "randvoll", ...AT(["max", "maximum", "der oberen marke", "obere marke", "oberer marke", "voller marke"])],
     between: [
       "zwischen den marken",
@@ -30,6 +30,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
     "on the side stand": ["auf dem seitenständer", "seitenständer"],
     rested: ["in ruhe", "über nacht", "nach der nacht", "ruhend"],
     "at force": ["mit federwaage"],
+    "throttle open": ["vollgas", "gas offen", "drosselklappe offen", "drosselklappen offen", "gasgriff offen"],
   },
   sides: { inner: ["innen", "innerer", "innere"], outer: ["außen", "äußerer", "äußere"] },
   found: ["war", "waren", "vorher", "gefunden", "vorgefunden", "davor"],
@@ -41,6 +42,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
   across: ["mitte", "links", "rechts"],
   running: ["laufend", "bei laufendem motor", "motor läuft", "im leerlauf", "bei standgas"],
   pitches: ["glieder", "gliedern", "bolzen", "rollen"],
+  pins: ["bolzen"],
   rpm: ["u/min", "u", "umdrehungen", "touren", "upm"],
   trip: ["tageskilometerzähler", "tageskilometer", "tageszähler", "trip", "trip a", "trip b"],
   sinceLast: ["seit der letzten ablesung", "seit dem letzten mal", "seit letztem mal"],

@@ -86,6 +86,7 @@ const NEEDS: Record<Missing, string> = {
   upright: "say “upright” if the bike stood so",
   "on the side stand": "say how the bike stood, “upright” or “on the side stand”",
   "at force": "say “at force” if it was the force that the manual names",
+  "throttle open": "say “throttle open” if it was held wide open",
   rested: "say “rested” once it has stood six hours since charging or riding",
   rpm: "say the engine speed, such as “at 5000 rpm”",
   temperature: "say “warm” if the engine was",
@@ -102,12 +103,13 @@ const HOW: Record<ConditionRead | "rpm" | "pitches", string> = {
   "on the side stand": "On the side stand",
   rested: "Rested six hours",
   "at force": "At the force named",
+  "throttle open": "Throttle was wide open",
   rpm: "Say the engine speed",
   pitches: "Say how many pitches",
 };
 
 /** What is said once of a bike and kept. */
-const KEPT: readonly Missing[] = ["cold", "upright", "on the side stand", "at force", "rpm", "temperature"];
+const KEPT: readonly Missing[] = ["cold", "upright", "on the side stand", "at force", "throttle open", "rpm", "temperature"];
 
 /** Bars moulded in at this height lie below what some laws ask for. */
 const BARS = 0.8;
@@ -140,12 +142,17 @@ export const judgeWords = (p: Printer) => {
     const words = SIDES[j.kind];
     return words === undefined ? "" : `, ${words[j.judgement.side === "low" ? 0 : 1]}`;
   };
+  const longer = (j: SaidJudged): string => (j.kind === "chain length" && j.share !== null ? `, ${p.figure(j.share * 100, 1)} % longer than new` : "");
   const cause = (j: SaidJudged, called: string): string => {
     if (j.judgement.is !== "cannot tell") return "";
-    if (j.miscounted) return `${called}: that is about one pitch fewer. Twenty pitches lie between twenty-one pins; count the gaps and measure again.`;
+    if (j.miscounted)
+      return `${called}: that fits one pitch more or fewer than you counted. Twenty pitches lie between twenty-one pins; count the gaps and measure again.`;
+    if (j.kind === "chain length" && j.share !== null && j.judgement.missing[0] === "limit")
+      return `${called}${longer(j)}: cannot tell yet; published limits run from 1 to 3 %, and ${NEEDS.limit}.`;
     const [first, ...rest] = j.judgement.missing;
-    const one = first === "upright" && rest.includes("on the side stand") ? "on the side stand" : (first ?? "limit");
-    return `${called}: cannot tell yet; ${NEEDS[one]}.${KEPT.includes(one) ? " I keep it for this bike." : ""}`;
+    // Of two ways to stand either will do; what else is missing is all of it.
+    const lacks = first === "upright" && rest.includes("on the side stand") ? rest : [first ?? "limit", ...rest];
+    return `${called}: cannot tell yet; ${p.list(lacks.map((each) => NEEDS[each]))}.${lacks.some((each) => KEPT.includes(each)) ? " I keep it for this bike." : ""}`;
   };
   const pressure = (j: SaidJudged, called: string): string => {
     if (j.judgement.is === "cannot tell") return cause(j, called);
@@ -167,9 +174,8 @@ export const judgeWords = (p: Printer) => {
     const { judgement } = j;
     if (judgement.is === "cannot tell") return cause(j, called);
     const charge = j.kind === "battery voltage" && j.share !== null ? `, about ${p.figure(Math.round(j.share * 20) * 5, 0)} % charged` : "";
-    const longer = j.kind === "chain length" && j.share !== null ? `, ${p.figure(j.share * 100, 1)} % longer than new` : "";
     const held = j.by === "mark" ? "" : ` (${limitOf(j)})`;
-    const stands = `${called}${charge}${longer}: ${judgement.is}${judgement.is === "within" ? "" : sided(j)}${held}.`;
+    const stands = `${called}${charge}${longer(j)}: ${judgement.is}${judgement.is === "within" ? "" : sided(j)}${held}.`;
     if (judgement.is === "within") return stands;
     const above = j.kind === "tread" && (judgement.limit.min ?? 0) > BARS + 0.05 ? ` The moulded bars, ${amount(BARS, j)}, lie below that.` : "";
     if (judgement.is === "near limit") return `${stands}${NEAR[j.kind]?.[judgement.side === "high" ? 1 : 0] ?? ""}${above}`;

@@ -14,7 +14,7 @@ export const KIND_WORDS = {
   "chain slack": { name: "chain slack", howTo: "Midway along the lower run at the tightest spot, with the bike standing as its manual says." },
   "chain length": { name: "chain length", howTo: "Pulled taut, pin centre to pin centre; say over how many pitches." },
   "belt deflection": { name: "belt deflection", howTo: "Midway along the lower run, at the force that the manual names, belt cold." },
-  "battery voltage": { name: "battery voltage at rest", howTo: "Everything off, at least half an hour after charging or riding." },
+  "battery voltage": { name: "battery voltage at rest", howTo: "Everything off, at least six hours after charging or riding." },
   "charging voltage": { name: "charging voltage", howTo: "Across the battery with the engine running; say at how many rpm." },
   "brake fluid level": { name: "brake fluid level", howTo: "At the reservoir's window, bars straight and the reservoir level." },
   "clutch fluid level": { name: "clutch fluid level", howTo: "At the reservoir's window, bars straight and the reservoir level." },
@@ -49,4 +49,5 @@ export const CONDITION_WORDS = {
   "on the side stand": "on the side stand",
   rested: "rested",
   "at force": "at the force named",
+  "throttle open": "throttle open",
 } as const satisfies Record<ConditionRead, string>;

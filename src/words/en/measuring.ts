@@ -4,7 +4,20 @@ import type { MeasuringWords } from "../../core/reading/measuring-words.ts";
 
 export const ENGLISH_MEASURING: MeasuringWords = {
   levels: {
-    above: [...["above max", "over max", "overfilled", "over full", "above the full mark", "over the full mark", "above the top mark", "above the max mark"]],
+    above: [
+      ...["above max", "over max", "overfilled", "over full", "above the full mark", "over the full mark", "above the top mark", "above the max mark"],
+      ...[
+        "above full",
+        "above the max",
+        "over the max",
+        "above maximum",
+        "above the full line",
+        "over the full line",
+        "above the max line",
+        "above the top line",
+      ],
+      ...["above the upper mark", "over the upper mark", "above the upper line", "over the upper line", "over the max mark", "over the max line"],
+    ],
     full: [
       ...[
         "full",
@@ -75,6 +88,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     "on the side stand": ["on the side stand", "on the sidestand", "on its side stand", "side stand", "sidestand", "on the prop stand"],
     rested: ["rested", "overnight", "after a night", "stood overnight", "after resting", "at rest"],
     "at force": ["at force", "with the gauge", "at 10 lb", "at 10 lbf", "at 45 n", "with 10 lb", "with 4.5 kg", "at 4.5 kgf"],
+    "throttle open": ["throttle open", "throttle wide open", "wide open throttle", "wide open", "open throttle", "full throttle", "throttle held open", "wot"],
   },
   sides: { inner: ["inner", "inside", "inboard"], outer: ["outer", "outside", "outboard"] },
   found: ["found", "was", "were", "before", "from", "found at"],
@@ -86,6 +100,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   across: ["centre", "center", "left", "right", "lh", "rh"],
   running: ["running", "engine running", "engine on", "at idle", "idling", "revving"],
   pitches: ["pitches", "links", "pins", "rollers"],
+  pins: ["pins"],
   rpm: ["rpm", "revs"],
   trip: ["trip meter", "tripmeter", "trip a", "trip b", "trip says", "trip reads", "trip shows", "trip is", "trip at", "on the trip", "trip counter"],
   sinceLast: ["since the last reading", "since last reading", "since the last one", "since last time", "since my last reading"],

@@ -47,6 +47,11 @@ describe("judged", () => {
     expect(of(303)).toMatchObject({ judgement: { is: "cannot tell" }, miscounted: true });
     expect(of(250)).toMatchObject({ miscounted: false });
   });
+  test("a pitch more than was counted is no chain worn by a twentieth: it is counted again", () => {
+    // 21 pitches are 333.375 mm.
+    expect(of(333.4)).toMatchObject({ judgement: { is: "cannot tell" }, miscounted: true });
+    expect(of(331).judgement.is).toBe("beyond limit");
+  });
 });
 
 describe("without the chain's size", () => {
