@@ -62,6 +62,8 @@ export type TripAnswer = {
 const MOST_DAYS = 370;
 const UTC = zone("UTC");
 const MOST_MILES = 60_000;
+/** More than anybody rides in 24 hours: a day or a figure is a slip. */
+const MOST_MILES_A_DAY = 1500;
 
 /** Plans a trip, or shows those planned. One that overlaps an earlier plan of the bike takes its place. */
 export async function planTrip(ctx: Ctx, input: { readonly plan?: string; readonly bike?: string; readonly load?: SpecUse }): Promise<Result<TripAnswer>> {
@@ -126,11 +128,11 @@ export async function backToEarlier(ctx: Ctx, input: { readonly trip: string }):
   return onceHeard(acted);
 }
 
-function whyNot({ value, unit, from, to }: NonNullable<ReturnType<typeof readTrip>>, today: LocalDate): "past" | "too far" | null {
+function whyNot({ value, unit, from, to }: NonNullable<ReturnType<typeof readTrip>>, today: LocalDate): "past" | "too far" | "too far a day" | null {
   if (to < today) return "past";
-  return value <= 0 || stretchOf(value, unit) > stretchOf(MOST_MILES, "mi") || daysBetween(today, to) > MOST_DAYS || daysBetween(from, to) > MOST_DAYS
-    ? "too far"
-    : null;
+  const distance = stretchOf(value, unit);
+  if (value <= 0 || distance > stretchOf(MOST_MILES, "mi") || daysBetween(today, to) > MOST_DAYS || daysBetween(from, to) > MOST_DAYS) return "too far";
+  return distance / (daysBetween(from, to) + 1) > stretchOf(MOST_MILES_A_DAY, "mi") ? "too far a day" : null;
 }
 
 async function shownTrips(q: Repos, ctx: Ctx, bike: string | undefined): Promise<Result<TripAnswer>> {

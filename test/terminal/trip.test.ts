@@ -69,9 +69,9 @@ test("a planned trip enters the forecast, makes a long day on it believable, giv
   expect((await t.one({ ...dm, press: button(moved, "Call it off") })).text).toContain("the trip from 14 June is called off");
   expect(await until()).toBeCloseTo(usual, 3);
   expect((await run(t, "/trip")).text).toContain("No trip is planned.");
-  await run(t, "/trip plan:4,000 mi from today to tomorrow");
+  await run(t, "/trip plan:3,000 mi from today to tomorrow");
   await t.send({ advance: "P1D", asleep: true });
-  expect((await t.one({ ...dm, say: "17,900 mi on Heron" })).react).toBe("logged");
+  expect((await t.one({ ...dm, say: "17,500 mi on Heron" })).react).toBe("logged");
   await t.close();
 });
 
@@ -82,6 +82,10 @@ test("what cannot be planned says why; nobody else calls it off", async () => {
   expect(await why("300 mi from 12 June to 2 May 2027")).toBe("backwards");
   for (const plan of ["300 mi from 30 June to 12 June", "300 mi from 12 June to 2 May"]) expect([plan, await why(plan)]).toEqual([plan, "backwards"]);
   expect(await why("300,000 mi from 12 June to 30 June")).toBe("too far");
+  // A slip of a figure or of a day is not planned with.
+  expect(await why("20,000 mi from 12 June to 14 June")).toBe("too far a day");
+  expect(await why("7,300 km from 12 June to 14 June")).toBe("too far a day");
+  expect((await run(t, "/trip plan:4,500 mi from 12 June to 14 June")).data.did).toBe("planned");
   const planned = await run(t, "/trip plan:300 mi on 4 April");
   expect((await t.one({ as: "Tom", in: "dm", press: button(planned, "Call it off") })).data.refused.why).toBe("gone");
   await t.close();

@@ -248,7 +248,7 @@ export const dueWords = (p: Printer) => {
     unknown: (items: readonly Unknown[], b: OnBike): string =>
       `Nothing is known of the last time; unless you record it, next: ${p.list(items.map((item) => `${lowered(item.name)} ${nextOf(item.next, item.on, b)}`))}.`,
     more: (n: number, status: Status): string => `and ${n} more ${STATUS_WORDS[status]}`,
-    laidUp: (): string => "Laid up: reminders rest until it is riding again.",
+    laidUp: (): string => "Laid up: until it is riding again I only tell of what ages while it stands, such as fluids and the battery.",
     basis: (b: OnBike): string | null => {
       const { basis } = b;
       switch (basis.from) {

@@ -284,6 +284,7 @@ const TRIP: Readonly<Record<Extract<Refusal, { why: "trip" }>["because"], (typed
     `I cannot read “${typed}” as a trip. Give its distance and days: 2,800 mi from 12 June to 30 June, or 900 km from next Friday for ten days.`,
   backwards: (typed) => `“${typed}” ends before it begins. Check the days and type it again.`,
   past: (typed) => `“${typed}” is over already. Log the odometer instead.`,
+  "too far a day": (typed) => `“${typed}” is more a day than anybody rides. Look at the distance and the days again.`,
   "too far": (typed) => `“${typed}” is further than I plan: within a year, and up to 60,000 mi.`,
 };
 
