@@ -214,7 +214,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
 const notedOnly = defect.omit({ nickname: true, caution: true });
 export const undone = z.object({
   ...{ readings: z.array(reading), work: z.array(work), defects: z.array(notedOnly) },
-  ...{ restored: z.array(reading), reopened: z.array(notedOnly), bikes: z.array(named) },
+  ...{ restored: z.array(reading), reopened: z.array(notedOnly), lapsed: z.array(notedOnly), noted: z.array(notedOnly), bikes: z.array(named) },
 });
 
 const leg = z.object({ by: z.enum(["distance", "date", "hours", "times", "verdict", "recheck"]), state: z.string().optional() });
