@@ -24,8 +24,10 @@ export function reminderReply(delivery: string, told: readonly Told[], words: Wo
   const actions: Action[] = [];
   for (const { bike, lines: dues, asides } of told) {
     if (told.length > 1) lines.push(words.due.bike(bike.nickname, bike));
-    lines.push(...dues.slice(0, MOST).map((due) => `- ${words.due.lineWithStatus(due, bike)}`));
-    if (dues.length > MOST) lines.push(words.reminders.more(dues.length - MOST));
+    const lists = words.due.told(dues, bike);
+    lines.push(...lists.slice(0, MOST).map(({ text }) => `- ${text}`));
+    const rest = lists.slice(MOST).reduce((n, { items }) => n + items, 0);
+    if (rest > 0) lines.push(words.reminders.more(rest));
     if (dues.some((due) => due.because.why === "leg" && due.because.askOdometer)) lines.push(words.reminders.askOdometer(bike.nickname));
     lines.push(...asides.flatMap((aside) => asideLines(bike, aside, words)));
     if (told.length > MOST_BIKES) continue;
