@@ -126,7 +126,7 @@ describe("what the bike asks for", () => {
     await bike("1 November 2026");
     await t.one({ ...dm, run: "/bike change bike:Heron state:laid up" });
     const charge = (all: readonly { readonly on: string; readonly shown: Shown }[]) =>
-      all.filter(({ shown }) => shown.text?.includes("wants a charge")).map(({ on }) => on);
+      all.filter(({ shown }) => shown.text?.includes("charge its battery")).map(({ on }) => on);
     expect(charge(await days("P70D"))).toEqual(["2027-01-09"]);
     await t.one({ ...dm, run: "/bike change bike:Heron state:riding" });
     expect(charge(await days("P130D"))).toEqual([]);
