@@ -10,7 +10,8 @@ export const seasonWords = (p: Printer, today: LocalDate) => ({
       : `The season began on ${p.date(on, today)}, and ${nickname} still stands. Look it over before its first ride.`,
   away: (nickname: string, on: LocalDate): string =>
     `The season ${on >= today ? "ends" : "ended"} on ${p.date(on, today)}. If ${nickname} is to stand, put it away with the list while the engine can still be warmed.`,
-  asleep: (nickname: string, on: LocalDate): string => `${nickname}: not logged since ${p.date(on, today)}. Laid up? If it rides, just write what the odometer says.`,
+  asleep: (nickname: string, on: LocalDate): string =>
+    `${nickname}: not logged since ${p.date(on, today)}. Laid up? If it rides, just write what the odometer says.`,
   date: (nickname: string, what: string, on: LocalDate): string =>
     on > today
       ? `${nickname}: ${what} on ${p.date(on, today)}, ${p.gap(today, on)}.`
