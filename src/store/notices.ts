@@ -249,7 +249,16 @@ export function noticesRepo(db: Db) {
     async claim(now: Instant, leaseUntil: Instant, limit: number): Promise<Delivery[]> {
       const rows = await db
         .updateTable("deliveries")
-        .set((e) => ({ state: "sending", attempt: e("attempt", "+", 1), lease_until: leaseUntil, sent_from: e.fn.coalesce("sent_from", e.val(now)) }))
+        // What was given back untried has not gone out yet: repeats are counted from the first try that was one.
+        .set((e) => ({
+          ...{ state: "sending", attempt: e("attempt", "+", 1), lease_until: leaseUntil },
+          sent_from: e
+            .case()
+            .when("attempt", "=", 0)
+            .then(e.val(now))
+            .else(e.fn.coalesce("sent_from", e.val(now)))
+            .end(),
+        }))
         .where("id", "in", (e) =>
           e
             .selectFrom("deliveries")

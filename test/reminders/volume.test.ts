@@ -63,6 +63,16 @@ test("once a week however the week's day is moved: told on Saturday, a thing tha
   expect((await days("P12D")).map(({ on }) => on)).toEqual(["2026-11-23"]);
 });
 
+test("a repeat is counted from the day on which the one before it went out, not from one on which it only waited for the week to be over", async () => {
+  await bike("10 November 2024");
+  await days("P10D");
+  await t.one({ ...dm, run: "/remind day:Tuesday" });
+  // Ready on the 17th, three days after the last message: it waits until the 24th, and the first repeat comes with it.
+  await t.one({ ...dm, run: "/bike date what:insurance on:20 November bike:Heron" });
+  const told = (await days("P40D")).filter(({ shown }) => shown.text?.includes("rake fluid"));
+  expect(told.map(({ on }) => on)).toEqual(["2026-11-24", "2026-12-08"]);
+});
+
 test("of a bike laid up nothing is told that rests with it; what ages standing is, and the rest when it is ridden again", async () => {
   await bike("10 December 2024");
   await t.one({ ...dm, run: "/work did:control cables on:1 November 2025 at:14,000 mi" });
