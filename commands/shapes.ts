@@ -214,7 +214,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
 const notedOnly = defect.omit({ nickname: true, caution: true });
 export const undone = z.object({
   ...{ readings: z.array(reading), work: z.array(work), defects: z.array(notedOnly) },
-  ...{ restored: z.array(reading), reopened: z.array(notedOnly), bikes: z.array(named) },
+  ...{ restored: z.array(reading), reopened: z.array(notedOnly), lapsed: z.array(notedOnly), noted: z.array(notedOnly), bikes: z.array(named) },
 });
 
 const leg = z.object({ by: z.enum(["distance", "date", "hours", "times", "verdict", "recheck"]), state: z.string().optional() });
@@ -302,7 +302,10 @@ export const planShown = z.object({
     }),
   ),
 });
-const under = z.object({ repeat, shortened: z.record(z.string(), interval), marks: z.array(distance), due: dueLine });
+const under = z.object({
+  ...{ repeat, first: interval.nullable(), anchor: z.enum(["marks", "last done"]), shortened: z.record(z.string(), interval) },
+  ...{ marks: z.array(distance), due: dueLine },
+});
 export const intervalChange = z.object({
   bike: dueBike.omit({ dues: true, first: true }),
   column: unit,

@@ -49,10 +49,14 @@ function sayUndone(out: Undone, words: Words): Said {
       const work = out.work.filter((w) => w.bike === bike.id).flatMap((w) => called(w));
       const defects = out.defects.filter((d) => d.bike === bike.id).map((d) => `“${d.words}”`);
       const again = out.reopened.filter((d) => d.bike === bike.id).map((d) => d.words);
+      const lapsed = out.lapsed.filter((d) => d.bike === bike.id).map((d) => d.words);
+      const noted = out.noted.filter((d) => d.bike === bike.id).map((d) => d.words);
       const restored = out.restored.filter((r) => r.bike === bike.id).map(words.readings.reading);
       return [
         words.readings.undone(bike.nickname, [...readings, ...work, ...defects]),
         ...(restored.length === 0 ? [] : [words.readings.restored(restored)]),
+        ...(lapsed.length === 0 ? [] : [words.defects.lapsed(lapsed)]),
+        ...(noted.length === 0 ? [] : [words.defects.stillSaid(noted)]),
         ...(again.length === 0 ? [] : [words.defects.reopened(again)]),
       ].join(" ");
     }),

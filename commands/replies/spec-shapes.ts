@@ -31,7 +31,14 @@ export const specAnswer = z.object({
   ),
 });
 const entry = { spec: z.string(), rev: z.number().int(), key };
-export const specSaved = z.object({ ...entry, also: z.object(entry).nullable(), answer: specAnswer, judged: z.array(judged), defects: z.array(defect) });
+export const specSaved = z.object({
+  ...entry,
+  also: z.object(entry).nullable(),
+  answer: specAnswer,
+  judged: z.array(judged),
+  defects: z.array(defect),
+  lapsed: z.array(defect),
+});
 
 /** A row of an open table: which one, and what that one holds. */
 export const lookedUp = z.looseObject({ table: z.enum(["oil grade", "brake fluid", "tyre mark", "thread", "tread law", "resting volts"]) });

@@ -70,11 +70,12 @@ export function specForm(key: SpecKey, use: SpecUse | null, nickname: string, wo
   return { title: form.title, fields: [line("value", form.value, true), line("manual", form.manual), line("edition", form.edition), line("page", form.page)] };
 }
 
-export function saySaved({ answer, also, judged, defects, ...entry }: SpecSaved, words: Words): Said {
+export function saySaved({ answer, also, judged, defects, lapsed, ...entry }: SpecSaved, words: Words): Said {
   const { specs } = words;
+  const gone = lapsed.length === 0 ? [] : [words.defects.lapsed(lapsed.map((defect) => defect.words))];
   const [line] = answer.lines;
   const own = line?.specs.concat(line.others).find((each) => each.id === entry.spec);
-  if (line === undefined || own === undefined) return said([specs.takenBack(answer.nickname)]);
+  if (line === undefined || own === undefined) return said([specs.takenBack(answer.nickname), ...gone]);
   const warn = line.byPage && (own.source === null || own.source.page === null) ? [specs.noPage()] : [];
   const share = answer.model === null ? [specs.shareHint()] : [];
   const entries = also === null ? [entry] : [entry, also];
@@ -86,6 +87,7 @@ export function saySaved({ answer, also, judged, defects, ...entry }: SpecSaved,
       specs.saved(answer.nickname, entry.rev > 1),
       ...judgedLines(judged, words),
       ...defects.map((defect) => words.defects.noted(defect)),
+      ...gone,
       ...warn,
       ...share,
     ],

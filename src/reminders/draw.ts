@@ -24,10 +24,15 @@ export function reminderReply(delivery: string, told: readonly Told[], words: Wo
   const actions: Action[] = [];
   for (const { bike, lines: dues, asides } of told) {
     if (told.length > 1) lines.push(words.due.bike(bike.nickname, bike));
-    lines.push(...dues.slice(0, MOST).map((due) => `- ${words.due.lineWithStatus(due, bike)}`));
-    if (dues.length > MOST) lines.push(words.reminders.more(dues.length - MOST));
+    const lists = words.due.told(dues, bike);
+    lines.push(...lists.slice(0, MOST).map(({ text }) => `- ${text}`));
+    const rest = lists.slice(MOST).reduce((n, { items }) => n + items, 0);
+    if (rest > 0) lines.push(words.reminders.more(rest));
     if (dues.some((due) => due.because.why === "leg" && due.because.askOdometer)) lines.push(words.reminders.askOdometer(bike.nickname));
-    lines.push(...asides.flatMap((aside) => asideLines(bike, aside, words)));
+    if (bike.laidUp && dues.length > 0) lines.push(words.reminders.standing(bike.nickname, dues.length));
+    // Whether it stands is asked with what its odometer says: one question, not two.
+    const asked = asides.some(({ want }) => want === "silent") ? asides.filter(({ want }) => want !== "reading") : asides;
+    lines.push(...asked.flatMap((aside) => asideLines(bike, aside, words)));
     if (told.length > MOST_BIKES) continue;
     if (dues.length > 0) actions.push(...reminderActions(delivery, bike.bike, words.reminders.labels(bike.nickname, dues, PUT_OFF_UNTIL)));
     actions.push(...asides.flatMap((aside) => asideActions(bike, aside, words)));

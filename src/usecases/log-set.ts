@@ -54,8 +54,13 @@ export async function settle(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
 export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], source: string, again: boolean): Promise<MessageOutcome> {
   const first = again ? await nextOf(q, source) : 0;
   // What an earlier version of the message logged gives way to this one.
-  const reopened = again ? await withdrawAll(q, ctx, await recordsOf(q, source), "amended") : [];
-  const bikes = reopened.length === 0 ? all : all.map((g) => ({ ...g, defects: [...g.defects, ...reopened.filter((d) => d.bike === g.bike.id)] }));
+  const before = again ? await recordsOf(q, source) : null;
+  const reopened = before === null ? [] : await withdrawAll(q, ctx, before, "amended");
+  const open = (g: Garaged): readonly Defect[] => [
+    ...g.defects.filter(({ id }) => before?.defects.some((gone) => gone.id === id) !== true),
+    ...reopened.filter((d) => d.bike === g.bike.id),
+  ];
+  const bikes = before === null ? all : all.map((g) => ({ ...g, defects: open(g) }));
   const saved = await save(q, ctx, intents, bikes, source, first);
   const touched = bikes.filter((g) => allOf(saved).some((record) => record.bike === g.bike.id));
   const rigs = await rigsFor(q, touched, saved.readings);

@@ -19,6 +19,7 @@ import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
 import { answerOf, keysMeant, type SpecAnswer } from "./spec-ask.ts";
+import { squareVerdicts } from "./square-verdicts.ts";
 import { noteVerdicts } from "./verdict-defects.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -32,6 +33,8 @@ export type SpecSaved = SavedEntry & {
   readonly judged: readonly Judged[];
   /** What must not be ridden on by that, noted. */
   readonly defects: readonly DefectShown[];
+  /** What was noted by the figure that stood before, and no figure speaks for any more. */
+  readonly lapsed: readonly DefectShown[];
 };
 type Entry = { readonly key: SpecKey; readonly holds: SpecRecord["holds"]; readonly typed: string };
 
@@ -178,10 +181,12 @@ async function kept(q: Repos, ctx: Ctx, g: Garaged, records: readonly SpecRecord
     if (reading !== null) readings.push(reading);
   }
   const { noted } = await noteVerdicts(q, ctx, [after], { judged: grave, readings, work: [] }, ctx.event, 0);
+  const { lapsed } = await squareVerdicts(q, ctx, [after], [], ctx.event);
   return done({
     ...first,
     judged,
     defects: shownOn([after], noted),
+    lapsed: shownOn([after], lapsed),
     also: also ?? null,
     answer: await answerOf(q, ctx, g, { keys, use: records[0]?.use ?? null }),
   });

@@ -16,6 +16,7 @@ import { hear } from "./messages.ts";
 import { knownOf, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
+import { squareVerdicts } from "./square-verdicts.ts";
 
 /** What was withdrawn, and what stands again because it was withdrawn for the sake of that. */
 export type Undone = {
@@ -25,6 +26,9 @@ export type Undone = {
   readonly restored: readonly ReadingRecord[];
   /** Defects that the work had closed. */
   readonly reopened: readonly Defect[];
+  /** Defects that no figure speaks for any more, and what the figures left still say. */
+  readonly lapsed: readonly Defect[];
+  readonly noted: readonly Defect[];
   readonly bikes: readonly NamedBike[];
 };
 
@@ -70,7 +74,10 @@ async function withdrawn(q: Repos, ctx: Ctx, records: Records, why: string): Pro
   if (bikes.some((bike) => pick(all, bike) === null)) return refused({ why: "not yours" });
   const reopened = await withdrawAll(q, ctx, records, why);
   await touch(q, ctx, bikes);
-  return done({ ...records, restored: [], reopened, bikes: all.filter((g) => bikes.includes(g.bike.id)).map(named) });
+  const gone = records.defects.filter(({ from }) => from === "verdict");
+  const after = records.readings.length === 0 ? [] : (await ownGarage(q, ctx)).filter((g) => bikes.includes(g.bike.id));
+  const squared = await squareVerdicts(q, ctx, after, gone, ctx.event);
+  return done({ ...records, restored: [], reopened, ...squared, bikes: all.filter((g) => bikes.includes(g.bike.id)).map(named) });
 }
 
 /**
@@ -110,7 +117,7 @@ export async function deleted(ctx: Ctx, input: { readonly message: string }): Pr
     if (allOf(records).length === 0) return null;
     const all = await ownGarage(q, ctx);
     const bikes = all.filter((g) => allOf(records).some((record) => record.bike === g.bike.id)).map(named);
-    return { ...records, restored: [], reopened: [], bikes };
+    return { ...records, restored: [], reopened: [], lapsed: [], noted: [], bikes };
   });
   return acted.first ? acted.value : null;
 }

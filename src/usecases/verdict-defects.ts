@@ -41,7 +41,7 @@ export async function noteVerdicts(
   const noted: Defect[] = [];
   for (const judged of logged.judged.filter(({ doNotRide }) => doNotRide)) {
     const { bike, place, on } = judged;
-    const kind = judgedRow(judged.kind).defects[endOf(place)] ?? judgedRow(judged.kind).defects.any ?? null;
+    const kind = defectOf(judged);
     const standing = all.find((g) => g.bike.id === bike)?.defects.some((defect) => defect.kind === kind && !closed.some(({ id }) => id === defect.id)) === true;
     // What was left after work is how it is now.
     const left = logged.readings.find(({ id }) => id === judged.id)?.detail?.state === "left";
@@ -54,6 +54,10 @@ export async function noteVerdicts(
   if (noted.length > 0) await q.defects.note(noted);
   return { noted, closed };
 }
+
+/** The kind of defect that a reading beyond its limit notes; null for what the next reading shows mended. */
+export const defectOf = ({ kind, place }: Pick<JudgedOn, "kind" | "place">): string | null =>
+  judgedRow(kind).defects[endOf(place)] ?? judgedRow(kind).defects.any ?? null;
 
 /** The items of a job that may be right again by it. */
 const changedIn = (all: readonly Garaged[], { bike, items }: WorkRecord): readonly string[] => {

@@ -53,6 +53,11 @@ export const defectWords = (p: Printer) => {
     mended: (d: SaidDefect): string => `${d.nickname}: “${d.words}” is closed by that work. Try it gently, close to home, before you trust it.`,
     /** Work that may have been done about an open defect. */
     closesIt: (d: SaidDefect): string => `Does this close: “${d.words}”?`,
+    /** What a figure noted that was taken back or put right. */
+    lapsed: (words: readonly string[]): string =>
+      `${p.list(words.map((each) => `“${each}”`))} ${words.length === 1 ? "stands" : "stand"} no longer: no figure says so any more.`,
+    /** What went with the reading that was taken back, and another says still. */
+    stillSaid: (words: readonly string[]): string => `Another reading says the same, so it stands: ${p.list(words.map((each) => `“${each}”`))}.`,
     reopened: (words: readonly string[]): string => `Open again: ${p.list(words.map((each) => `“${each}”`))}.`,
     inChannel: (): string => "Noted. There is a question about it, for you alone.",
     labels: {

@@ -1,0 +1,58 @@
+// What a measured value noted stands while figures say so: after a reading or a limit is taken back or put right, it is squared with what is left.
+
+import type { Defect } from "../core/defect.ts";
+import type { ReadingRecord } from "../store/readings.ts";
+import type { Repos } from "../store/store.ts";
+import { JUDGED, type JudgedKind, judgedRow } from "../trade/judged.ts";
+import type { Ctx } from "./context.ts";
+import type { Garaged } from "./garage.ts";
+import { type JudgedOn, judgeTaken } from "./judge.ts";
+import { revised } from "./revise-defects.ts";
+import { defectOf, noteVerdicts } from "./verdict-defects.ts";
+
+/** `lapsed`: no figure says so any more. `noted`: figures that are left say so still, where the defect went with the reading that first said it. */
+export type Squared = { readonly lapsed: readonly Defect[]; readonly noted: readonly Defect[] };
+
+/**
+ * Inside the transaction that took something back, which touches the bikes.
+ * @param after the bikes as they are now
+ * @param gone verdict defects that were withdrawn with their readings
+ * @param source what the defects noted anew are kept under
+ * @throws Conflict
+ */
+export async function squareVerdicts(q: Repos, ctx: Ctx, after: readonly Garaged[], gone: readonly Defect[], source: string, first = 0): Promise<Squared> {
+  const lapsed: Defect[] = [];
+  const noted: Defect[] = [];
+  for (const g of after) {
+    for (const defect of g.defects.filter(({ from }) => from === "verdict"))
+      if (!(await isBorneOut(q, g, defect))) lapsed.push(await revised(q, ctx, defect, { state: "withdrawn", why: "its figures say so no longer" }));
+    const still = leftOf(g, gone);
+    const readings: ReadingRecord[] = [];
+    for (const { id } of still) {
+      const reading = await q.readings.byId(id);
+      if (reading !== null) readings.push(reading);
+    }
+    const again = await noteVerdicts(q, ctx, [g], { judged: still, readings, work: [] }, source, first + noted.length);
+    noted.push(...again.noted);
+  }
+  return { lapsed, noted };
+}
+
+/** Does a reading that stands, of its day or later, still say so? */
+async function isBorneOut(q: Repos, g: Garaged, { kind, on }: Defect): Promise<boolean> {
+  const kinds = (Object.keys(JUDGED) as JudgedKind[]).filter((each) => Object.values(judgedRow(each).defects).some((defect) => defect === kind));
+  // Not of a reading, such as a fluid put in: nothing read speaks against it.
+  if (kinds.length === 0) return true;
+  const taken = (await q.readings.everyTaken([g.bike.id], kinds)).get(g.bike.id) ?? [];
+  return taken.some((each) => {
+    const judged = each.on >= on ? judgeTaken(each, g.rig) : null;
+    return judged?.doNotRide === true && defectOf(judged) === kind;
+  });
+}
+
+/** What stands read of the same things, must not be ridden on, and no work has answered. */
+const leftOf = (g: Garaged, gone: readonly Defect[]): readonly JudgedOn[] =>
+  g.judged
+    .filter((judged) => judged.doNotRide && gone.some(({ bike, kind }) => bike === g.bike.id && kind === defectOf(judged)))
+    .filter(({ id, item }) => item === null || g.facts.verdicts.some(({ reading }) => reading === id))
+    .map((judged) => ({ ...judged, bike: g.bike.id, first: false }));
