@@ -50,7 +50,10 @@ export const defectWords = (p: Printer) => {
       grade === "do not ride" ? "It stays first on /due until work closes it." : "It stays on /due, to be watched, until work closes it.",
     nothing: (d: SaidDefect): string =>
       `${d.nickname}: “${d.words}” is closed${d.closedBecause === null ? "" : `: ${d.closedBecause}`}. The record of it stays.`,
-    mended: (d: SaidDefect): string => `${d.nickname}: “${d.words}” is closed by that work. Try it gently, close to home, before you trust it.`,
+    mended: (d: SaidDefect): string =>
+      d.closedBecause === null
+        ? `${d.nickname}: “${d.words}” is closed by that work. Try it gently, close to home, before you trust it.`
+        : `${d.nickname}: “${d.words}” is closed by what you read now.`,
     /** Work that may have been done about an open defect. */
     closesIt: (d: SaidDefect): string => `Does this close: “${d.words}”?`,
     /** What a figure noted that was taken back or put right. */
