@@ -1,7 +1,7 @@
 import { defineConfig } from "vitest/config";
 
 // Two cores: forks share them; a test that needs longer than ten seconds belongs in test:long.
-const common = { exclude: ["test/long/**", "test/crash/**"], pool: "forks" as const, testTimeout: 10_000, hookTimeout: 20_000 };
+const common = { exclude: ["test/long/**", "test/process/**", "test/crash/**"], pool: "forks" as const, testTimeout: 10_000, hookTimeout: 20_000 };
 
 const POSTGRES_ONLY = "test/**/*.postgres.test.ts";
 /** What is done on both databases: all that goes through the store. */

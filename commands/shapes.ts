@@ -303,7 +303,10 @@ export const planShown = z.object({
     }),
   ),
 });
-const under = z.object({ repeat, shortened: z.record(z.string(), interval), marks: z.array(distance), due: dueLine });
+const under = z.object({
+  ...{ repeat, first: interval.nullable(), anchor: z.enum(["marks", "last done"]), shortened: z.record(z.string(), interval) },
+  ...{ marks: z.array(distance), due: dueLine },
+});
 export const intervalChange = z.object({
   bike: dueBike.omit({ dues: true, first: true }),
   column: unit,

@@ -26,10 +26,10 @@ export function sayChange(change: IntervalChange, words: Words): Said {
   const { plan } = words;
   const { bike, column, name, was, will, draft, why, rev, saved } = change;
   const usesChange = JSON.stringify(was.shortened) !== JSON.stringify(will.shortened);
-  const under = (lead: "now" | "changed" | "before", { repeat, shortened, marks, due }: Under): string[] => [
-    plan.under(lead, repeat, marks, column),
-    ...(usesChange ? plan.shortened(shortened, column) : []),
-    `- ${words.due.lineWithStatus(due, bike)}`,
+  const under = (lead: "now" | "changed" | "before", trigger: Under): string[] => [
+    plan.under(lead, trigger, column),
+    ...(usesChange ? plan.shortened(trigger.shortened, column) : []),
+    `- ${words.due.lineWithStatus(trigger.due, bike)}`,
   ];
   if (saved)
     return said([plan.saved(bike.nickname), ...(why === null ? [] : [plan.why(why)]), "", ...under("now", will), ...under("before", was)], {

@@ -31,7 +31,11 @@ export type Refusal =
   | { readonly why: "not ahead"; readonly typed: string; readonly because: "over a year" | "not read" | "past" | "too far" | "no reading" }
   | { readonly why: "not an interval"; readonly typed: string }
   /** A change of a plan line that does not say enough. */
-  | { readonly why: "plan change"; readonly because: "nothing said" | "no marks" | "counted from" | "no interval" | "marks and use"; readonly typed: string }
+  | {
+      readonly why: "plan change";
+      readonly because: "nothing said" | "no marks" | "counted from" | "no interval" | "marks and use" | "no list" | "marks from last" | "itself";
+      readonly typed: string;
+    }
   | { readonly why: "not a cost"; readonly typed: string }
   /** Sets of tyres: what is wrong with the one named. */
   | { readonly why: "tyres"; readonly because: "what came off" | "on already" | "other on" | "earlier" | "name"; readonly set: string }

@@ -24,13 +24,19 @@ export function bikesNamed(tokens: readonly Token[], known: Known): readonly Nam
 
 type Name = { readonly id: BikeId; readonly words: readonly string[] };
 
-const folded = (token: Token | undefined): string =>
-  token === undefined || token.is === "break" ? (token?.mark ?? "") : foldWord(token.is === "word" ? token.text.replace(/'s$/u, "") : token.text);
+function folded(token: Token | undefined): string {
+  if (token === undefined) return "";
+  if (token.is === "break") return token.mark;
+  if (token.is === "number") return foldWord(token.text);
+  return token.text.endsWith("'s") ? token.folded.slice(0, -2) : token.folded;
+}
 
 function exactAt(tokens: readonly Token[], at: number, names: readonly Name[]): Named | null {
-  const hits = names.filter((name) => name.words.every((word, n) => folded(tokens[at + n]) === word)).sort((a, b) => b.words.length - a.words.length);
-  const [best] = hits;
-  if (best === undefined) return null;
+  const first = folded(tokens[at]);
+  let best: Name | null = null;
+  for (const name of names)
+    if (name.words[0] === first && name.words.length > (best?.words.length ?? 0) && name.words.every((word, n) => folded(tokens[at + n]) === word)) best = name;
+  if (best === null) return null;
   return { bikes: [best.id], typed: best.words.join(" "), from: at, to: at + best.words.length - 1 };
 }
 
@@ -65,7 +71,9 @@ function slipAt(tokens: readonly Token[], at: number, names: readonly Name[]): N
   const token = tokens[at];
   if (token?.is !== "word" || token.text.length < 4) return null;
   const word = folded(token);
-  const near = names.filter((name) => name.words.length === 1 && (name.words[0]?.length ?? 0) >= 5 && oneSlip(word, name.words[0] ?? ""));
+  const isNear = ({ words: [name = "", ...more] }: Name): boolean => more.length === 0 && name.length >= 5 && oneSlip(word, name);
+  if (!names.some(isNear)) return null;
+  const near = names.filter(isNear);
   return near.length === 0 ? null : { bikes: near.map((name) => name.id), typed: token.text, from: at, to: at };
 }
 

@@ -98,6 +98,8 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
   const token = tokens[at];
   if (token === undefined || token.is === "break") return null;
   const words = known.vocabulary.dateWords;
+  // Most words say nothing of a day, and most figures stand before no month.
+  if (token.is === "word" && !among(words, token.folded) && !/^\d/u.test(token.text)) return null;
   const isDateWord = (t: Token | undefined): boolean => t?.is === "word" && among(words, t.folded);
   // "3 May" and "3rd of May" begin with the day's figure; everything else with a word of its own.
   const ordinalOf = isOrdinalPoint(tokens, at + 1, known) ? tokens[at + 2] : undefined;

@@ -19,6 +19,7 @@ type Sighting = { readonly from: number; readonly to: number; readonly kind: str
 export function defectsSaid(layout: Layout, clause: Clause): DefectsSaid {
   const used = new Set<number>();
   const intents: NoteDefect[] = [];
+  if (!maySaySo(layout, clause)) return { intents, used };
   for (const part of commaParts(layout, clause)) {
     const seen = sightingIn(layout, part);
     if (seen === null || !isOwn(layout, part, seen)) continue;
@@ -26,6 +27,14 @@ export function defectsSaid(layout: Layout, clause: Clause): DefectsSaid {
     intents.push(intentOf(layout, part, seen, used));
   }
   return { intents, used };
+}
+
+/** Does a clause name a bike, or hold a word that a thing or a sign begins with? Without them it says nothing is wrong. */
+function maySaySo({ tokens, named, known }: Layout, { from, to }: Clause): boolean {
+  if (named.length > 0) return true;
+  const { firsts } = indexOf(known.vocabulary.defects);
+  for (let at = from; at <= to; at++) if (firsts.has(bare(tokens, at) ?? "")) return true;
+  return false;
 }
 
 /** Open defects of a bike that a part says were mended: "fixed the rear brake light". */
@@ -86,14 +95,15 @@ function sightingIn(layout: Layout, part: Part): Sighting | null {
     const found = beyond(layout, name.to + 1, part.to, index.signs, words.between, ofBike);
     if (found !== null) return { from: name.to + 1, to: found.to, kind: found.kind, asks: found.past };
   }
-  for (const at of tokensOf(part)) {
-    if (layout.taken.has(at)) continue;
+  const pairs = [
+    [index.things, index.signs, words.between],
+    [index.signs, index.things, words.joins],
+  ] as const;
+  for (let at = part.from; at <= part.to; at++) {
+    if (layout.taken.has(at) || !index.firsts.has(bare(tokens, at) ?? "")) continue;
     const whole = longest(tokens, at, part.to, index.whole);
     if (whole !== null) return { from: at, to: whole.to, kind: whole.rules[0] ?? null, asks: false };
-    for (const [first, second, gap] of [
-      [index.things, index.signs, words.between],
-      [index.signs, index.things, words.joins],
-    ] as const) {
+    for (const [first, second, gap] of pairs) {
       const one = longest(tokens, at, part.to, first);
       if (one === null) continue;
       const found = beyond(layout, one.to + 1, part.to, second, gap, one.rules);
@@ -217,6 +227,8 @@ type Index = {
   readonly signs: Table;
   readonly whole: Table;
   readonly stray: Table;
+  /** Words that a thing, a sign or a whole phrase begins with. */
+  readonly firsts: ReadonlySet<string>;
 };
 
 /** Phrases with their rules, and the words that any of them begins with: most words of a message begin none. */
@@ -241,7 +253,9 @@ function indexOf(words: DefectWords): Index {
     }
   for (const [kind, phrases] of Object.entries(words.whole)) for (const phrase of phrases) put(whole, phrase, kind);
   for (const sign of words.stray) put(strays, sign, "");
-  const made = { things: tableOf(things), signs: tableOf(signs), whole: tableOf(whole), stray: tableOf(strays) };
+  const tables = { things: tableOf(things), signs: tableOf(signs), whole: tableOf(whole), stray: tableOf(strays) };
+  const firsts = new Set([tables.things, tables.signs, tables.whole].flatMap((table) => [...table.firsts]));
+  const made = { ...tables, firsts };
   indexes.set(words, made);
   return made;
 }

@@ -17,6 +17,7 @@ export function fuelSaid(
   clause: Clause,
   used: ReadonlySet<number>,
 ): { readonly readings: readonly SaidAt[]; readonly taken: ReadonlySet<number> } {
+  if (layout.phrases.fill.length === 0 && layout.phrases.kind.length === 0) return { readings: [], taken: new Set() };
   const whole: Part = { from: clause.from, to: clause.to };
   const nothing = { readings: [], taken: new Set<number>() };
   const named = phrasesInside(layout.phrases.kind, whole).some(({ are }) => are.includes("fuel"));

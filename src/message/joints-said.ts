@@ -12,6 +12,8 @@ const LONGEST = 3;
 
 /** The work of a clause, and what it says was tightened beside it: "tightened the rear axle to 100 Nm". */
 export function withJoints(layout: Layout, clause: Clause, work: WorkSaid): WorkSaid {
+  // Who says that something was tightened has said a verb of work.
+  if (!work.heard) return work;
   const used = new Set(work.used);
   const intents = [...work.intents];
   for (const part of clause.parts) {

@@ -24,7 +24,9 @@ export const kindWordsIn = oncePerPart((layout: Layout, part: Part): readonly Ki
         ? [{ at, are: ["compression"] }]
         : [],
   );
-  const pitches = tokensOf(part).some((at) => among(layout.known.vocabulary.measuring.pitches, wordAt(layout.tokens, at)));
+  const pitches =
+    named.some(({ are }) => are.includes("chain slack")) &&
+    tokensOf(part).some((at) => among(layout.known.vocabulary.measuring.pitches, wordAt(layout.tokens, at)));
   return [...named.map(({ at, are }) => ({ at, are: pitches && are.includes("chain slack") ? [...are, "chain length" as const] : are })), ...implied].sort(
     (a, b) => a.at - b.at,
   );

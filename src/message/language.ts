@@ -8,19 +8,19 @@ import { foldWord } from "./scan.ts";
 export function inItsLanguage(text: string, known: Known): Known {
   const { also = [] } = known;
   if (also.length === 0) return known;
-  // A unit behind its figure is written alike everywhere, and says nothing.
-  const words = [...text.matchAll(FIGURE_AND_WORD)].flatMap(([, figure, word = ""]) =>
-    figure !== undefined && unitsNamed(word, known.vocabulary.units).length > 0 ? [] : [foldWord(word)],
-  );
   const own: Spoken = { vocabulary: known.vocabulary, numbers: known.numbers };
   const all = [own, ...also];
+  const ofOne = ofOneOnly(all.map(({ vocabulary }) => vocabulary));
+  // "Am 3. Mai": the point behind the day is as good as a word.
+  const counts: number[] = all.map(({ vocabulary }) => (vocabulary.language === "de" && /(?:^|\s)am \d{1,2}\./iu.test(text) ? 1 : 0));
+  for (const [, figure, typed = ""] of text.matchAll(FIGURE_AND_WORD)) {
+    const whose = ofOne.get(foldWord(typed));
+    // A unit behind its figure is written alike everywhere, and says nothing.
+    if (whose !== undefined && !(figure !== undefined && unitsNamed(typed, known.vocabulary.units).length > 0)) counts[whose] = (counts[whose] ?? 0) + 1;
+  }
   let [best, most] = [own, -1];
-  for (const each of all) {
-    const others = all.filter((other) => other !== each).map((other) => wordsOf(other.vocabulary));
-    const mine = wordsOf(each.vocabulary);
-    // "Am 3. Mai": the point behind the day is as good as a word.
-    const dated = each.vocabulary.language === "de" && /(?:^|\s)am \d{1,2}\./iu.test(text) ? 1 : 0;
-    const count = dated + words.filter((word) => mine.has(word) && !others.some((other) => other.has(word))).length;
+  for (const [n, each] of all.entries()) {
+    const count = counts[n] ?? 0;
     if (count > most) [best, most] = [each, count];
   }
   return best === own ? known : { ...known, ...best };
@@ -29,6 +29,19 @@ export function inItsLanguage(text: string, known: Known): Known {
 const FIGURE_AND_WORD = /(\d ?)?(\p{L}[\p{L}\p{M}'-]*)/gu;
 const WORDS = /\p{L}[\p{L}\p{M}'-]*/gu;
 const taken = new WeakMap<Vocabulary, ReadonlySet<string>>();
+const apart = new WeakMap<Vocabulary, { readonly of: readonly Vocabulary[]; readonly words: ReadonlyMap<string, number> }>();
+
+/** The words that one of some languages has for itself, with its place among them. */
+function ofOneOnly(all: readonly Vocabulary[]): ReadonlyMap<string, number> {
+  const [first] = all;
+  const ready = first === undefined ? undefined : apart.get(first);
+  if (ready !== undefined && ready.of.length === all.length && ready.of.every((each, n) => each === all[n])) return ready.words;
+  const words = new Map<string, number>();
+  for (const [n, vocabulary] of all.entries())
+    for (const word of wordsOf(vocabulary)) if (!all.some((other) => other !== vocabulary && wordsOf(other).has(word))) words.set(word, n);
+  if (first !== undefined) apart.set(first, { of: all, words });
+  return words;
+}
 
 /** Every word of a language's lists that messages are read by. */
 function wordsOf(vocabulary: Vocabulary): ReadonlySet<string> {

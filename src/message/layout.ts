@@ -191,6 +191,7 @@ export type MeantDay = {
  */
 export function dayAt(layout: Layout, part: Part, shared: readonly Part[]): MeantDay {
   const { dates, tokens, known } = layout;
+  if (dates.length === 0) return meantBy(null, known.today);
   const own = dates.find((dated) => inside(dated, part)) ?? dates.find((dated) => shared.some((other) => inside(dated, other)));
   const general =
     dates.find((dated) => dated.from <= 1 && tokens.slice(0, dated.from).every((token) => token.is === "word")) ??

@@ -13,6 +13,7 @@ import { tokensOf } from "./pieces.ts";
 /** @param used tokens that work has accounted for: what was topped up or replaced is no level read */
 export function levelsSaid(layout: Layout, clause: Clause, used: ReadonlySet<number>): readonly SaidAt[] {
   const found: SaidAt[] = [];
+  if (layout.phrases.level.length === 0) return found;
   let carried: readonly Phrase<"kind">[] = [];
   for (const part of clause.parts) {
     const named = phrasesInside(layout.phrases.kind, part).filter(({ at, are }) => are.some(isLevel) && !layout.taken.has(at));

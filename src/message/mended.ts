@@ -9,6 +9,7 @@ import { figuresOf } from "./work-when.ts";
 
 /** The work of a clause with what it closes: on the job said with it, else as a record of its own. */
 export function withMended(layout: Layout, clause: Clause, work: WorkSaid): WorkSaid {
+  if (layout.known.bikes.every(({ defects = [] }) => defects.length === 0)) return work;
   let { intents, missing } = work;
   const used = new Set(work.used);
   for (const part of clause.parts) {

@@ -1,8 +1,25 @@
 // What is said of somebody else's bike: "Tess's front tyre was at 18 psi", "Mara has 4 mm left on her rear pads". None of it is the speaker's.
 
+import type { Vocabulary } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { type Clause, wordAt } from "./clauses.ts";
 import type { Layout } from "./layout.ts";
+
+/** First words of phrases, made once a language: what a word of a message may begin. */
+type Firsts = { readonly ofThings: ReadonlySet<string>; readonly ofBikes: ReadonlySet<string> };
+const made = new WeakMap<Vocabulary, Firsts>();
+
+function firstsOf(vocabulary: Vocabulary): Firsts {
+  const ready = made.get(vocabulary);
+  if (ready !== undefined) return ready;
+  const { places, kinds, items, others } = vocabulary;
+  const ofThings = new Set(
+    [places, kinds, items].flatMap((table) => Object.values(table).flatMap((list) => list.map((phrase) => phrase.split(" ", 1)[0] ?? ""))),
+  );
+  const firsts = { ofThings, ofBikes: new Set([...ofThings, ...others.bikes]) };
+  made.set(vocabulary, firsts);
+  return firsts;
+}
 
 /** Does a clause speak of a bike that is not the speaker's? One that names a bike of theirs does not. */
 export function isOthers(layout: Layout, clause: Clause): boolean {
@@ -10,7 +27,7 @@ export function isOthers(layout: Layout, clause: Clause): boolean {
   if (named.some(({ from, to, bikes }) => bikes.length > 0 && from >= clause.from && to <= clause.to)) return false;
   for (let at = clause.from; at <= clause.to; at++) {
     const token = tokens[at];
-    if (token?.is === "word" && (ownsNext(layout, at) || (at === clause.from && isName(layout, at) && has(layout, at + 1)))) return true;
+    if (token?.is === "word" && (ownsNext(layout, at) || (at === clause.from && has(layout, at + 1) && isName(layout, at)))) return true;
   }
   return false;
 }
@@ -19,16 +36,17 @@ export function isOthers(layout: Layout, clause: Clause): boolean {
 function ownsNext(layout: Layout, at: number): boolean {
   const { vocabulary } = layout.known;
   const token = layout.tokens[at];
-  if (token?.is !== "word" || !isThing(layout, at + 1)) return false;
-  return among(vocabulary.others.whose, token.folded) || (/^\p{Lu}\p{Ll}+['’]s$/u.test(token.text) && !among(vocabulary.dateWords, bare(token.folded)));
+  if (token?.is !== "word") return false;
+  const owns =
+    among(vocabulary.others.whose, token.folded) ||
+    (token.folded.endsWith("s") && /^\p{Lu}\p{Ll}+['’]s$/u.test(token.text) && !among(vocabulary.dateWords, bare(token.folded)));
+  return owns && isThing(layout, at + 1);
 }
 
 /** Something of a bike: a place, a kind of reading, a part that is worked at. */
 function isThing({ tokens, known: { vocabulary } }: Layout, at: number): boolean {
   const word = wordAt(tokens, at);
-  if (word === null) return false;
-  const listed = [...Object.values(vocabulary.places), ...Object.values(vocabulary.kinds), ...Object.values(vocabulary.items)];
-  return among(vocabulary.others.bikes, word) || listed.some((list) => list.some((each) => each === word || each.startsWith(`${word} `)));
+  return word !== null && firstsOf(vocabulary).ofBikes.has(word);
 }
 
 /** A capital at the beginning of a clause is a name only where the word is none that the reader knows. */
@@ -36,9 +54,8 @@ function isName({ tokens, known: { vocabulary } }: Layout, at: number): boolean 
   const token = tokens[at];
   if (token?.is !== "word" || !/^\p{Lu}\p{Ll}+$/u.test(token.text)) return false;
   const lists = [vocabulary.dateWords, vocabulary.beside, vocabulary.around, vocabulary.articles, vocabulary.at, vocabulary.joins, vocabulary.others.own];
-  const listed = [...Object.values(vocabulary.places), ...Object.values(vocabulary.kinds), ...Object.values(vocabulary.items)];
-  const said = (list: readonly string[]): boolean => list.some((each) => each === token.folded || each.startsWith(`${token.folded} `));
-  return !lists.some((list) => among(list, token.folded)) && under(vocabulary.workDone, token.folded) === undefined && !listed.some(said);
+  const word = token.folded;
+  return !firstsOf(vocabulary).ofThings.has(word) && under(vocabulary.workDone, word) === undefined && !lists.some((list) => among(list, word));
 }
 
 const has = (layout: Layout, at: number): boolean => among(layout.known.vocabulary.others.has, wordAt(layout.tokens, at));

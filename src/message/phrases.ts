@@ -105,6 +105,11 @@ export function phrasesIn(tokens: readonly Token[], vocabulary: Vocabulary): Phr
   const { byFirst, subjects } = indexOf(vocabulary);
   const found = Object.fromEntries(subjects.map((subject) => [subject, []])) as unknown as { [S in Subject]: Phrase<S>[] };
   const words = tokens.map(wordOf);
+  const isAt = (parts: readonly string[], at: number): boolean => {
+    // The first is what they were looked up by.
+    for (let n = 1; n < parts.length; n++) if (words[at + n] !== parts[n]) return false;
+    return true;
+  };
   for (let at = 0; at < words.length; at++) {
     const first = words[at];
     const begun = first == null ? undefined : byFirst.get(first);
@@ -112,7 +117,7 @@ export function phrasesIn(tokens: readonly Token[], vocabulary: Vocabulary): Phr
     for (const [subject, entries] of begun) {
       const list = found[subject] as Phrase<Subject>[];
       if ((list.at(-1)?.to ?? -1) >= at) continue;
-      const entry = entries.find(({ words: parts }) => parts.every((part, n) => words[at + n] === part));
+      const entry = entries.find((each) => isAt(each.words, at));
       if (entry !== undefined) list.push({ at, to: at + entry.words.length - 1, are: entry.are as Subjects[Subject][] });
     }
   }

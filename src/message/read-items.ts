@@ -59,7 +59,7 @@ export function readItems(text: string, known: Known, bike: KnownBike): ItemsNam
  * New pads need no look at the old ones: a replacement without an item of its own does the look.
  */
 export function chosen(items: readonly ItemKey[], bike: KnownBike, actions: readonly WorkAction[]): readonly ItemKey[] {
-  const action = (key: ItemKey): WorkAction => bike.items.find((item) => item.key === key)?.action ?? "inspect";
+  const action = (key: ItemKey): WorkAction => actionOf(bike, key) ?? "inspect";
   if (actions.length > 0) {
     const meant = items.filter((key) => actions.includes(action(key)));
     return meant.length > 0 || actions[0] !== "replace" ? meant : items.filter((key) => LOOKS.includes(action(key)));
@@ -70,8 +70,7 @@ export function chosen(items: readonly ItemKey[], bike: KnownBike, actions: read
 }
 
 /** Are all of them lines that are only looked at or measured? */
-export const looksOnly = (items: readonly ItemKey[], bike: KnownBike): boolean =>
-  items.every((key) => LOOKS.includes(bike.items.find((item) => item.key === key)?.action ?? "inspect"));
+export const looksOnly = (items: readonly ItemKey[], bike: KnownBike): boolean => items.every((key) => LOOKS.includes(actionOf(bike, key) ?? "inspect"));
 
 const LOOKS: readonly WorkAction[] = ["inspect", "measure", "test"];
 
@@ -83,7 +82,18 @@ export function nearby(items: readonly ItemKey[], bike: KnownBike, actions: read
 }
 
 export const sameAction = (items: readonly ItemKey[], bike: KnownBike): boolean =>
-  items.length > 0 && new Set(items.map((key) => bike.items.find((item) => item.key === key)?.action)).size === 1;
+  items.length > 0 && items.every((key) => actionOf(bike, key) === actionOf(bike, items[0] ?? key));
+
+const actions = new WeakMap<KnownBike["items"], ReadonlyMap<ItemKey, WorkAction>>();
+/** The action of an item of a bike's plan. */
+function actionOf({ items }: KnownBike, key: ItemKey): WorkAction | undefined {
+  let ready = actions.get(items);
+  if (ready === undefined) {
+    ready = new Map(items.map((item) => [item.key, item.action]));
+    actions.set(items, ready);
+  }
+  return ready.get(key);
+}
 
 /** Phrases word by word: what may follow, and the items that a phrase ending here means. */
 type Node = { readonly next: Map<string, Node>; items?: ItemKey[] };

@@ -28,8 +28,17 @@ const NOTHING: Meant = { intents: [], bikes: [], nearMiss: false, tooLong: false
 function endsTouching(text: string, { places }: Vocabulary): (letter: string) => boolean {
   const isFront = (letter: string): boolean => among(places.front, letter);
   const isRear = (letter: string): boolean => among(places.rear, letter);
-  const touching = [...text.matchAll(/\d ?(\p{L})(?![\p{L}\p{N}_-])/gu)].map(([, letter = ""]) => foldWord(letter));
-  return touching.some(isFront) && touching.some(isRear) ? (letter) => isFront(letter) || isRear(letter) : () => false;
+  // Few messages have such a letter: the rest need not be looked through.
+  let both: boolean | null = null;
+  const saysBoth = (): boolean => {
+    const touching = [...text.matchAll(/\d ?(\p{L})(?![\p{L}\p{N}_-])/gu)].map(([, letter = ""]) => foldWord(letter));
+    return touching.some(isFront) && touching.some(isRear);
+  };
+  return (letter) => {
+    if (!isFront(letter) && !isRear(letter)) return false;
+    both ??= saysBoth();
+    return both;
+  };
 }
 
 /** Reads a whole message. */

@@ -12,11 +12,21 @@ import { type Heading, measuredSaid } from "./measured-said.ts";
 import { tripSaid } from "./trip-said.ts";
 import { possibleUnits } from "./value-units.ts";
 
+function holdsNumber({ tokens }: Layout, { from, to }: Clause): boolean {
+  for (let at = from; at <= to; at++) if (tokens[at]?.is === "number") return true;
+  return false;
+}
+
 /**
  * @param used tokens that work has already accounted for
  * @param heading kinds named by the line before and nothing else
  */
 export function readingsSaid(layout: Layout, clause: Clause, used: ReadonlySet<number>, heading: Heading): readonly LogReading[] {
+  // Without a figure nothing is read but a level.
+  if (!holdsNumber(layout, clause))
+    return levelsSaid(layout, clause, used)
+      .toSorted((a, b) => a.at - b.at)
+      .map(({ reading }) => reading);
   const dials: SaidAt[] = [];
   const fuel = fuelSaid(layout, clause, used);
   const trip = tripSaid(layout, clause, new Set([...used, ...fuel.taken]));

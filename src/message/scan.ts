@@ -30,7 +30,10 @@ export type Token = WordToken | NumberToken | BreakToken;
 /** Code blocks, inline code, spoilers, quoted lines, links and mentions say nothing about the member's own bike. Lengths stay the same. */
 export function ownWords(text: string): string {
   const blank = (found: string): string => " ".repeat(found.length);
-  return plain(text)
+  const own = plain(text);
+  // Most messages hold none of these marks.
+  if (!/[`|>]|:\/\//u.test(own)) return own;
+  return own
     .replace(/```[^`]*(?:```|$)/gu, blank)
     .replace(/`[^`\n]*`/gu, blank)
     .replace(/\|\|[^|]*\|\|/gu, blank)
@@ -75,11 +78,19 @@ export function scan(text: string, units: UnitNames, style: NumberStyle, words: 
 
 /** Where the word at a place ends; the place itself where none begins. No word is longer than sixty letters. */
 function wordEnd(text: string, at: number): number {
+  let end = at;
+  // Most words are plain letters: those need no pattern.
+  while (end - at < LONGEST_WORD && isPlain(text.charCodeAt(end))) end++;
+  const next = text.charCodeAt(end);
+  if (end - at === LONGEST_WORD || !(next === APOSTROPHE || next === DASH || next >= 128)) return end;
   WORD.lastIndex = at;
   return at + Math.min(WORD.exec(text)?.[0].length ?? 0, LONGEST_WORD);
 }
 const WORD = /[\p{L}\p{M}\p{N}][\p{L}\p{M}\p{N}'-]{0,60}/uy;
 const LONGEST_WORD = 60;
+const [APOSTROPHE, DASH] = [39, 45];
+/** A letter or a digit of ASCII. */
+const isPlain = (code: number): boolean => (code >= 97 && code <= 122) || (code >= 65 && code <= 90) || (code >= 48 && code <= 57);
 /** "3rd": a word, not a figure with something behind it. */
 const ORDINAL = /\d{1,2}(?:st|nd|rd|th)(?![\p{L}\p{N}])/iuy;
 function isOrdinal(text: string, at: number): boolean {
@@ -89,8 +100,11 @@ function isOrdinal(text: string, at: number): boolean {
 
 /** A number begins at a digit or a vulgar fraction that is no part of a word before it ("v2", "CB-500"). */
 function startsNumber(text: string, at: number): boolean {
+  const code = text.charCodeAt(at);
+  // No other mark of ASCII begins a number.
+  if (code < 128 && !(code >= 48 && code <= 57) && code !== 44 && code !== 46) return false;
   const before = text[at - 1] ?? " ";
-  if (/[\p{L}\p{N}_]/u.test(before)) return false;
+  if (before !== " " && /[\p{L}\p{N}_]/u.test(before)) return false;
   return /[\d½¼¾⅛⅜⅝⅞⅓⅔]/u.test(text[at] ?? "") || (/[.,]/.test(text[at] ?? "") && /\d/.test(text[at + 1] ?? "") && before === " ");
 }
 
@@ -101,8 +115,9 @@ function numberToken(text: string, at: number, figure: ParsedNumber, names: Unit
   // A unit stands on the line of its figure.
   const read = /\s/u.test(text[unitAt] ?? " ") ? null : parseUnit(text, unitAt, names);
   // "14,220 in October": a unit word that is a plain word too stands before a date. An apostrophe closes a quotation more often than it means feet.
-  const next = read === null ? null : /^\s+([\p{L}]+|(?:19|20)\d\d(?!\d))/u.exec(text.slice(read.end, read.end + 40));
-  const dated = next !== null && foldWord(text.slice(unitAt, read?.end)) === "in" && (/^\d/.test(next[1] ?? "") || isDateWord(foldWord(next[1] ?? "")));
+  const isIn = read !== null && read.end === unitAt + 2 && foldWord(text.slice(unitAt, read.end)) === "in";
+  const next = isIn ? /^\s+([\p{L}]+|(?:19|20)\d\d(?!\d))/u.exec(text.slice(read.end, read.end + 40)) : null;
+  const dated = next !== null && (/^\d/.test(next[1] ?? "") || isDateWord(foldWord(next[1] ?? "")));
   const unit = dated || text[unitAt] === "'" ? null : read;
   // A letter for front or rear that touches the figure and is no unit.
   const touching = unit === null ? /^\p{L}(?![\p{L}\p{N}_-])/u.exec(text.slice(figure.end, figure.end + 2))?.[0] : undefined;

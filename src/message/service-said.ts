@@ -2,6 +2,7 @@
 
 import type { Gap, RecordWork } from "../core/reading/intent.ts";
 import { NO_DETAIL } from "../core/work-detail.ts";
+import { among } from "./among.ts";
 import { type Clause, wordAt } from "./clauses.ts";
 import { costSaid, shopSaid } from "./details-said.ts";
 import { type Figure, figureAt, measures } from "./figures.ts";
@@ -10,10 +11,17 @@ import { isVerb, tokensOf } from "./pieces.ts";
 import { mayStandBeside } from "./work-said.ts";
 import { figuresOf } from "./work-when.ts";
 
+/** Does a word for a service stand behind a number? */
+function saysService({ tokens, known: { vocabulary } }: Layout, { from, to }: Clause): boolean {
+  for (let at = from; at <= to; at++) if (tokens[at]?.is === "number" && among(vocabulary.details.service, wordAt(tokens, at + 1))) return true;
+  return false;
+}
+
 /** Null where no service is said to have been done. `used`: the tokens that it accounts for. */
 export function serviceSaid(layout: Layout, clause: Clause): { readonly intent: RecordWork; readonly used: ReadonlySet<number> } | null {
   const { details, articles } = layout.known.vocabulary;
-  const isService = (at: number): boolean => details.service.includes(wordAt(layout.tokens, at) ?? "");
+  const isService = (at: number): boolean => among(details.service, wordAt(layout.tokens, at));
+  if (!saysService(layout, clause)) return null;
   const named = clause.parts.flatMap(tokensOf).flatMap((at): Figure[] => {
     const figure = isService(at + 1) ? figureAt(layout, at) : null;
     const of = figure === null ? null : measures(figure);

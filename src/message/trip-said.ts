@@ -14,6 +14,7 @@ export function tripSaid(
 ): { readonly readings: readonly SaidAt[]; readonly taken: ReadonlySet<number> } {
   const readings: SaidAt[] = [];
   const taken = new Set<number>();
+  if (layout.phrases.trip.length === 0) return { readings, taken };
   for (const part of clause.parts) {
     const said = phrasesInside(layout.phrases.trip, part);
     if (said.length === 0) continue;

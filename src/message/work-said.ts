@@ -25,6 +25,8 @@ export type WorkSaid = {
 type Phrase = ItemPhrase & { readonly part: Part; readonly verb: string; readonly asks: boolean };
 
 export function workSaid(layout: Layout, clause: Clause): WorkSaid {
+  // Most of what riders write is of no work.
+  if (!maySayWork(layout, clause)) return NO_WORK;
   const used = new Set<number>();
   const intents: RecordWork[] = [];
   const missing: RecordWork[] = [];
@@ -47,6 +49,20 @@ export function workSaid(layout: Layout, clause: Clause): WorkSaid {
   }
   const heard = clause.parts.some((part) => tokensOf(part).some((at) => isVerb(layout, at)));
   return { intents, missing, used, heard };
+}
+
+const NO_WORK: WorkSaid = { intents: [], missing: [], used: new Set(), heard: false };
+
+/** Is there a verb of work in a clause, a word for something new, or a figure behind an at-word? Without any of them it says no work. */
+function maySayWork({ tokens, known: { vocabulary } }: Layout, { parts }: Clause): boolean {
+  for (const { from, to } of parts)
+    for (let at = from; at <= to; at++) {
+      const [token, before] = [tokens[at], tokens[at - 1]];
+      if (token?.is === "word" && (under(vocabulary.workDone, token.folded) !== undefined || among(vocabulary.renewed, token.folded))) return true;
+      if (token?.is === "number" && before !== undefined && before.is !== "number" && among(vocabulary.at, before.is === "word" ? before.folded : before.mark))
+        return true;
+    }
+  return false;
 }
 
 /** Work on a thing that the plan does not name, to be asked about. */

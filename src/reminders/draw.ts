@@ -19,15 +19,21 @@ const MOST_BIKES = 4;
 const MOST = 8;
 
 /** @param rider named in a place that others read; null where the member is alone */
-export function reminderReply(delivery: string, told: readonly Told[], words: Words, rider: string | null): Reply {
+export function reminderReply(delivery: string, gathered: readonly Told[], words: Words, rider: string | null): Reply {
+  const told = rider === null ? gathered : gathered.map(inChannel);
   const lines: string[] = [];
   const actions: Action[] = [];
   for (const { bike, lines: dues, asides } of told) {
     if (told.length > 1) lines.push(words.due.bike(bike.nickname, bike));
-    lines.push(...dues.slice(0, MOST).map((due) => `- ${words.due.lineWithStatus(due, bike)}`));
-    if (dues.length > MOST) lines.push(words.reminders.more(dues.length - MOST));
+    const lists = words.due.told(dues, bike);
+    lines.push(...lists.slice(0, MOST).map(({ text }) => `- ${text}`));
+    const rest = lists.slice(MOST).reduce((n, { items }) => n + items, 0);
+    if (rest > 0) lines.push(words.reminders.more(rest));
     if (dues.some((due) => due.because.why === "leg" && due.because.askOdometer)) lines.push(words.reminders.askOdometer(bike.nickname));
-    lines.push(...asides.flatMap((aside) => asideLines(bike, aside, words)));
+    if (bike.laidUp && dues.length > 0) lines.push(words.reminders.standing(bike.nickname, dues.length));
+    // Whether it stands is asked with what its odometer says: one question, not two.
+    const asked = asides.some(({ want }) => want === "silent") ? asides.filter(({ want }) => want !== "reading") : asides;
+    lines.push(...asked.flatMap((aside) => asideLines(bike, aside, words)));
     if (told.length > MOST_BIKES) continue;
     if (dues.length > 0) actions.push(...reminderActions(delivery, bike.bike, words.reminders.labels(bike.nickname, dues, PUT_OFF_UNTIL)));
     actions.push(...asides.flatMap((aside) => asideActions(bike, aside, words)));
@@ -58,6 +64,12 @@ export function reminderReply(delivery: string, told: readonly Told[], words: Wo
     },
   };
 }
+
+/** What is wrong with a bike is told where nobody else reads it. */
+const inChannel = (told: Told): Told => ({
+  ...told,
+  asides: told.asides.map((aside) => (aside.want === "trip ahead" ? { ...aside, defects: 0, ungraded: 0 } : aside)),
+});
 
 function asideLines(bike: DueBike, aside: Aside, words: Words): readonly string[] {
   if (aside.want !== "trip ahead") return [asideLine(bike.nickname, aside, words)];
@@ -106,8 +118,15 @@ function asideActions({ bike, nickname }: DueBike, aside: Aside, words: Words): 
     case "charge":
     case "trip back":
       return [];
-    case "defect":
-      return [{ id: actionId("show-due", bike), label: words.reminders.dueTitle(nickname), kind: "press" }];
+    case "defect": {
+      const { labels, mendedForm } = words.defects;
+      return [
+        aside.graded
+          ? { id: actionId("defect-mended", aside.id, aside.rev), label: labels.mendedOf(aside.words), kind: "form", form: mendedForm }
+          : { id: actionId("defect-show", aside.id, aside.rev), label: labels.gradeOf(aside.words), kind: "press" },
+        { id: actionId("show-due", bike), label: words.reminders.dueTitle(nickname), kind: "press" },
+      ];
+    }
   }
 }
 

@@ -23,7 +23,7 @@ const cycleOf = (due: Due): string => due.legs.map(pointOf).join(",");
 function pointOf(leg: Leg): string {
   switch (leg.by) {
     case "distance":
-      return `${leg.dueAt}@${anchorOf(leg.anchor)}`;
+      return `${pointFrom(leg)}@${anchorOf(leg.anchor)}`;
     case "date":
       // A lay-up moves the day on while it lasts; that is the same cycle.
       return `${addDays(leg.dueOn, -leg.pausedDays)}@${anchorOf(leg.anchor)}`;
@@ -37,5 +37,9 @@ function pointOf(leg: Leg): string {
       return `r${leg.recheck.id}`;
   }
 }
+
+/** Counted from a job at a figure that nobody noted, the point is an estimate that readings go on to move a little: that is the same cycle. */
+const pointFrom = ({ anchor, dueAt, interval }: Extract<Leg, { by: "distance" }>): string =>
+  anchor.from === "job" && (anchor.about || anchor.ridden === null) ? `~${interval}` : `${dueAt}`;
 
 const anchorOf = (anchor: Anchor): string => (anchor.from === "job" ? anchor.job : anchor.from.replace(" ", "-"));

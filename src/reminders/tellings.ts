@@ -34,7 +34,7 @@ export function tellingsOf(g: Garaged, { member, home }: Owned, put: readonly Pu
   const items = dues.flatMap((due): Telling[] => {
     const stage = stageOf(due);
     const last = own.find((each) => each.item === due.item) ?? null;
-    if (stage === null || (last !== null && isPutOff(last, g.today, g.lastDial))) return [];
+    if (stage === null || (last !== null && isPutOff(last, due, g))) return [];
     const kind = stage !== "soon" && due.legs.some((leg) => leg.by === "recheck") ? "look again" : (`item ${stage}` as const);
     if (g.bike.state !== "riding" && !(kindRow(kind).standing === "ageing" && agesStanding(g, due))) return [];
     return [{ key: noticeKey(g.bike.id, due, stage, last === null ? null : last.until), kind, item: due.item, aside: null }];

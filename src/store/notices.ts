@@ -49,8 +49,8 @@ export type Ended = "sent" | "empty" | "failed" | "unconfirmed";
 /** Where a message was to be put, and the newest message there before. */
 export type Trace = { readonly channel: string; readonly after: string | null };
 
-/** `dial`: sooner, once the dial shows it; null when only the day counts. */
-export type PutOff = { readonly bike: BikeId; readonly item: ItemKey; readonly until: LocalDate; readonly dial: Dial | null };
+/** `dial`: sooner, once the dial shows it; null when only the day counts. `at`: when that was said. */
+export type PutOff = { readonly bike: BikeId; readonly item: ItemKey; readonly until: LocalDate; readonly dial: Dial | null; readonly at: Instant };
 
 /** Rows in one statement: a database bounds the figures that one may hold, and a hundred bikes may have thousands of things to tell. */
 const ROWS = 1000;
@@ -249,7 +249,16 @@ export function noticesRepo(db: Db) {
     async claim(now: Instant, leaseUntil: Instant, limit: number): Promise<Delivery[]> {
       const rows = await db
         .updateTable("deliveries")
-        .set((e) => ({ state: "sending", attempt: e("attempt", "+", 1), lease_until: leaseUntil, sent_from: e.fn.coalesce("sent_from", e.val(now)) }))
+        // What was given back untried has not gone out yet: repeats are counted from the first try that was one.
+        .set((e) => ({
+          ...{ state: "sending", attempt: e("attempt", "+", 1), lease_until: leaseUntil },
+          sent_from: e
+            .case()
+            .when("attempt", "=", 0)
+            .then(e.val(now))
+            .else(e.fn.coalesce("sent_from", e.val(now)))
+            .end(),
+        }))
         .where("id", "in", (e) =>
           e
             .selectFrom("deliveries")
@@ -291,10 +300,11 @@ export function noticesRepo(db: Db) {
         item: row.item as ItemKey,
         until: row.until_date as LocalDate,
         dial: row.until_dial as Dial | null,
+        at: row.at as Instant,
       }));
     },
-    async putOff(put: PutOff, by: MemberId, at: Instant): Promise<void> {
-      const row = { bike: put.bike, item: put.item, until_date: put.until, until_dial: put.dial, by, at };
+    async putOff(put: PutOff, by: MemberId): Promise<void> {
+      const row = { bike: put.bike, item: put.item, until_date: put.until, until_dial: put.dial, by, at: put.at };
       await db
         .insertInto("put_offs")
         .values(row)

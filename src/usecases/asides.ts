@@ -17,8 +17,11 @@ export type Aside = SeasonWant | Ask | TripAsk | { readonly want: "date"; readon
 export type KeyedAside = { readonly key: string; readonly kind: NoticeKind; readonly aside: Aside };
 export type Asides = { readonly now: readonly KeyedAside[]; readonly next: LocalDate | null };
 
-/** A paper's day is told so many days before, and again. */
-const DAYS_BEFORE = [30, 7] as const;
+/** A paper's day is told a month before, and a week before. Noted six days sooner, since it waits for the member's day of the week: it is never later than that. */
+const STAGES = [
+  { days: 30, from: 36 },
+  { days: 7, from: 13 },
+] as const;
 /** So long after it is still worth saying. */
 const DAYS_AFTER = 14;
 
@@ -50,11 +53,11 @@ const together = (all: readonly Asides[]): Asides => ({
 function datesOf(g: Garaged, dates: readonly BikeDate[]): Asides {
   const own = dates.filter(({ bike }) => bike === g.bike.id);
   const now = own.flatMap(({ what, on }): KeyedAside[] => {
-    const stage = DAYS_BEFORE.findLast((days) => g.today >= addDays(on, -days));
+    const stage = STAGES.findLast(({ from }) => g.today >= addDays(on, -from))?.days;
     if (stage === undefined || g.today > addDays(on, DAYS_AFTER)) return [];
     return [{ key: `date:${g.bike.id}/${what}:${on}:${stage}`, kind: "date", aside: { want: "date", on, what } }];
   });
-  const edges = own.flatMap(({ on }) => DAYS_BEFORE.map((days) => addDays(on, -days))).filter((day) => day > g.today);
+  const edges = own.flatMap(({ on }) => STAGES.map(({ from }) => addDays(on, -from))).filter((day) => day > g.today);
   return { now, next: edges.sort()[0] ?? null };
 }
 

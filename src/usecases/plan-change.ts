@@ -6,8 +6,8 @@ import { fold } from "../core/plan/fold.ts";
 import type { Condition, Interval, PlanEdit, PlanItem, Repeat } from "../core/plan/plan.ts";
 import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
 import { firstMarks } from "../core/schedule/marks.ts";
-import { readEvery } from "../message/read-every.ts";
 import { readMarks } from "../message/read-marks.ts";
+import { type ReadRepeat, readRepeat } from "../message/read-repeat.ts";
 import { keepMember } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
 import { type DueBike, type DueLine, dueBike } from "./due.ts";
@@ -18,14 +18,14 @@ import { itemsNamed, nameIn } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 
-/** Where what follows listed services is counted from. */
-export const COUNTED_FROM = ["zero", "the last one listed"] as const;
+/** Where what follows listed services is counted from; an interval by itself goes from zero, by the marks of the odometer, or from the last time it was done. */
+export const COUNTED_FROM = ["zero", "the last one listed", "the last time"] as const;
 
 /** What can be changed of a line. */
 type Trigger = Pick<PlanItem, "repeat" | "first" | "anchor" | "shortened">;
 
 /** A line under one trigger: its first marks, where it goes by marks, and how it stands. */
-export type Under = Pick<PlanItem, "repeat" | "shortened"> & { readonly marks: readonly Ridden[]; readonly due: DueLine };
+export type Under = Trigger & { readonly marks: readonly Ridden[]; readonly due: DueLine };
 export type IntervalChange = {
   readonly bike: Omit<DueBike, "dues" | "first">;
   readonly column: DistanceUnit;
@@ -109,26 +109,56 @@ function triggerTyped(ctx: Ctx, all: readonly Garaged[], g: Garaged, item: PlanI
   const known = knownOf(ctx, all);
   if (marks !== undefined && when !== undefined) return refused({ why: "plan change", because: "marks and use", typed: marks });
   if (every === undefined && marks === undefined) return refused({ why: "plan change", because: "nothing said", typed: "" });
-  const never = every?.trim().toLowerCase() === NEVER;
-  const read = every === undefined || (never && when !== undefined) ? null : readEvery(every, known);
-  if (every !== undefined && read === null && !(never && when !== undefined)) return refused({ why: "not an interval", typed: every });
+  const never = when !== undefined && every?.trim().toLowerCase() === NEVER;
+  const read = every === undefined || never ? null : readRepeat(every, known);
+  if (every !== undefined && read === null && !never) return refused({ why: "not an interval", typed: every });
+  // Under a use, and after a list, there is room for an interval alone.
+  const interval = read?.by === "interval" && read.first === undefined && !read.fromLast ? read.every : null;
+  if (read !== null && interval === null && (when !== undefined || marks !== undefined)) return refused({ why: "not an interval", typed: every ?? "" });
   if (when !== undefined) {
     if (repeat.by !== "interval") return refused({ why: "plan change", because: "no interval", typed: when });
     const { [when]: _before, ...rest } = shortened;
-    return done({ repeat, first, anchor, shortened: read === null ? rest : { ...rest, [when]: read } });
+    return done({ repeat, first, anchor, shortened: interval === null ? rest : { ...rest, [when]: interval } });
   }
-  if (marks === undefined) return done({ repeat: { by: "interval", every: read as Interval }, first, anchor, shortened });
+  if (marks === undefined)
+    return read === null ? refused({ why: "plan change", because: "nothing said", typed: "" }) : repeating(ctx, all, g, item, read, counted);
   const at = readMarks(marks, known, g.bike.column);
   if (at === null) return refused({ why: "plan change", because: "no marks", typed: marks });
-  const far = read !== null && (read.miles !== null || read.km !== null);
-  if (far && counted === undefined) return refused({ why: "plan change", because: "counted from", typed: marks });
+  const far = interval !== null && (interval.miles !== null || interval.km !== null);
+  if (counted === "the last time" || (far && counted === undefined)) return refused({ why: "plan change", because: "counted from", typed: marks });
   // The list says itself what is done while running in.
   return done({
-    repeat: { by: "mark list", at, thenEvery: read, thenFrom: counted === "zero" ? "zero" : "last mark" },
+    repeat: { by: "mark list", at, thenEvery: interval, thenFrom: counted === "zero" ? "zero" : "last mark" },
     first: null,
     anchor: "marks",
     shortened,
   });
+}
+
+/** The trigger of an interval, of each so manieth service, or of each so manieth time that another item is done. */
+function repeating(ctx: Ctx, all: readonly Garaged[], g: Garaged, item: PlanItem, read: ReadRepeat, counted: ChangeInput["counted"]): Result<Trigger> {
+  const first = read.first === undefined ? item.first : read.first;
+  const { shortened } = item;
+  if (counted === "the last one listed") return refused({ why: "plan change", because: "no list", typed: counted });
+  const fromLast = read.fromLast || counted === "the last time";
+  const anchor = fromLast ? "last done" : counted === "zero" ? "marks" : item.anchor;
+  switch (read.by) {
+    case "interval":
+      return done({ repeat: { by: "interval", every: read.every }, first, anchor, shortened });
+    case "nth mark": {
+      if (fromLast) return refused({ why: "plan change", because: "marks from last", typed: "" });
+      const { miles, km, months } = read.base;
+      return done({ repeat: { by: "nth mark", nth: read.nth, base: { miles, km }, months }, first, anchor: "marks", shortened });
+    }
+    case "nth time": {
+      const named = itemsNamed(ctx, all, g, read.of);
+      if (named.is === "refused") return named;
+      const [of, ...others] = named.value;
+      if (of === undefined || others.length > 0) return refused({ why: "which item", typed: read.of, items: named.value.map((each) => nameIn(ctx, g, each)) });
+      if (of === item.key) return refused({ why: "plan change", because: "itself", typed: read.of });
+      return done({ repeat: { by: "nth time", nth: read.nth, of, months: read.months }, first, anchor: "last done", shortened });
+    }
+  }
 }
 
 /** As an interval: it never shortens it. */
@@ -190,7 +220,8 @@ function under(ctx: Ctx, g: Garaged, key: ItemKey): Under | null {
   const item = g.plan.items.find((each) => each.key === key);
   const due = dueBike(ctx, g).dues.find((each) => each.item === key);
   if (item === undefined || due === undefined) return null;
-  return { repeat: item.repeat, shortened: item.shortened, marks: item.anchor === "marks" ? firstMarks(item.repeat, g.bike.column) : [], due };
+  const { repeat, first, anchor, shortened } = item;
+  return { repeat, first, anchor, shortened, marks: item.anchor === "marks" ? firstMarks(item.repeat, g.bike.column) : [], due };
 }
 
 /** The interval by itself; null where it goes by services listed or counted. */

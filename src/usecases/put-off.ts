@@ -1,10 +1,11 @@
 // Putting an item off: it changes when it is spoken of again, never its status.
 
 import { addDays, addMonths, weekdayOf } from "../core/calendar/arithmetic.ts";
-import type { LocalDate } from "../core/calendar/dates.ts";
+import type { Instant, LocalDate } from "../core/calendar/dates.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { type Dial, type DistanceUnit, dialOf, figureIn, stretchOf } from "../core/quantity/distance.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
+import type { Due, Leg } from "../core/schedule/facts.ts";
 import { readUntil } from "../message/read-until.ts";
 import type { PutOff } from "../store/notices.ts";
 import type { Ctx } from "./context.ts";
@@ -34,9 +35,19 @@ export function putOffDate(today: LocalDate, until: PutOffUntil): LocalDate {
   }
 }
 
-/** Is it silent on a day? Until its day, or until the dial shows its figure, whichever comes first. */
-export const isPutOff = (put: Pick<PutOff, "until" | "dial">, today: LocalDate, dial: Dial | null): boolean =>
-  put.until > today && !(put.dial !== null && dial !== null && dial >= put.dial);
+/** Is it silent now? Until its day, until the dial shows its figure, or until the work is done, whichever comes first: what falls due after that was never put off. */
+export const isPutOff = (put: PutOff, due: Due, g: Garaged): boolean =>
+  put.until > g.today && !(put.dial !== null && g.lastDial !== null && g.lastDial >= put.dial) && !due.legs.some((leg) => countsFromAfter(leg, put.at, g));
+
+/** Does a leg count from what was put on record since a moment? */
+function countsFromAfter(leg: Leg, at: Instant, g: Garaged): boolean {
+  if (leg.by === "recheck") return g.work.some(({ id, loggedAt }) => leg.recheck.id.endsWith(`@${id}`) && loggedAt > at);
+  if (leg.by === "verdict" || leg.anchor.from !== "job") return false;
+  const { job, on } = leg.anchor;
+  const record = g.work.find(({ id }) => id === job);
+  // A reading that is the job is known by its day alone.
+  return record === undefined ? on.from > at.slice(0, 10) : record.loggedAt > at;
+}
 
 export type PutOffDone = {
   readonly bike: BikeId;
@@ -62,7 +73,7 @@ export async function putOff(ctx: Ctx, input: PutOffInput): Promise<Result<PutOf
     const found = typeof input.until === "string" ? ofList(g, input.until) : ofTyped(g, input.until.typed, knownOf(ctx, all), ctx.who.distance ?? g.unit);
     if (found.is === "refused") return found;
     const { until, dial } = found.value;
-    for (const item of input.items) await q.notices.putOff({ bike: input.bike, item, until, dial }, ctx.who.member, ctx.now);
+    for (const item of input.items) await q.notices.putOff({ bike: input.bike, item, until, dial, at: ctx.now }, ctx.who.member);
     await q.bikes.touched([input.bike], ctx.now);
     const figure = dial === null ? null : { at: Math.round(figureIn(dial, g.unit)), unit: g.unit };
     return done({ bike: input.bike, nickname: g.bike.nickname, items: input.items.map((item) => nameIn(ctx, g, item)), until, figure });

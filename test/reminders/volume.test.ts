@@ -36,7 +36,7 @@ test("says why it came, to its member alone, and what is switched off does not c
   const [first] = await days("P14D");
   const why = button(first?.shown as Shown, "Why did I get this");
   const answer = await t.one({ ...dm, press: why });
-  expect(answer.text).toMatch(/^Heron, Brake fluid: is coming up; told once before it is due\./u);
+  expect(answer.text).toMatch(/^Heron, Brake fluid: coming up; told once before it is due\./u);
   expect(answer.text).toContain("/remind off:services");
   expect((await t.one({ as: "Odo", in: "dm", press: why })).text).not.toContain("Heron");
   expect((await t.one({ ...dm, run: "/remind off:services" })).text).toContain("Not told of: services.");
@@ -61,6 +61,16 @@ test("once a week however the week's day is moved: told on Saturday, a thing tha
   await t.one({ ...dm, run: "/bike date what:insurance on:20 November bike:Heron" });
   // Of the Mondays, the 16th is two days after the last message; the 23rd is more than a week.
   expect((await days("P12D")).map(({ on }) => on)).toEqual(["2026-11-23"]);
+});
+
+test("a repeat is counted from the day on which the one before it went out, not from one on which it only waited for the week to be over", async () => {
+  await bike("10 November 2024");
+  await days("P10D");
+  await t.one({ ...dm, run: "/remind day:Tuesday" });
+  // Ready on the 17th, three days after the last message: it waits until the 24th, and the first repeat comes with it.
+  await t.one({ ...dm, run: "/bike date what:insurance on:20 November bike:Heron" });
+  const told = (await days("P40D")).filter(({ shown }) => shown.text?.includes("rake fluid"));
+  expect(told.map(({ on }) => on)).toEqual(["2026-11-24", "2026-12-08"]);
 });
 
 test("of a bike laid up nothing is told that rests with it; what ages standing is, and the rest when it is ridden again", async () => {
@@ -105,9 +115,37 @@ describe("what cannot wait", () => {
       ["2026-11-13", "dm"],
     ]);
     expect(told[0]?.shown.text).toContain("do not ride");
+    expect(told[0]?.shown.actions.map(({ label }) => label)).toContain("Mended: front brake spongy");
     await t.one({ ...dm, say: "bled the front brake on Heron at 14,300 mi" });
     expect((await t.one({ ...dm, run: "/due" })).text).not.toContain("spongy");
     expect((await days("P30D")).filter(({ shown }) => shown.text?.includes("spongy"))).toEqual([]);
+  });
+});
+
+describe("what nobody graded", () => {
+  test("and is usually not ridden with, is asked about on the next day, until it is graded; what is usually watched is not", async () => {
+    await bike("1 November 2026");
+    await t.one({ ...dm, say: "front brake spongy on Heron" });
+    await t.one({ ...dm, say: "mirror loose on Heron" });
+    expect((await t.one({ ...dm, run: "/due" })).text).toContain("mirror");
+    const told = await days("P9D");
+    expect(told.map(({ on }) => on)).toEqual(["2026-11-06", "2026-11-13"]);
+    expect(told[0]?.shown.text).toContain("Heron: “front brake spongy”, found on 5 November. How bad is it? You have not said; until you know, do not ride.");
+    expect(told.map(({ shown }) => shown.text).join()).not.toContain("mirror");
+    const asked = await t.one({ ...dm, press: button(told[0]?.shown as Shown, "How bad: front brake spongy") });
+    await t.one({ ...dm, press: button(asked, "Watch") });
+    expect(await days("P30D")).toEqual([]);
+  });
+
+  test("mended from the reminder itself, it is told no more", async () => {
+    await bike("1 November 2026");
+    const noted = await t.one({ ...dm, say: "front brake spongy on Heron" });
+    await t.one({ ...dm, press: button(noted, "Do not ride") });
+    const [told] = await days("P2D");
+    const mended = button(told?.shown as Shown, "Mended: front brake spongy");
+    expect((await t.one({ as: "Odo", in: "dm", fill: mended, fields: { did: "bled it" } })).text).toContain("Only the bike's owner");
+    expect((await t.one({ ...dm, fill: mended, fields: { did: "bled the front brake", at: "14,300 mi", on: "" } })).text).toContain("Recorded");
+    expect(await days("P30D")).toEqual([]);
   });
 });
 
@@ -126,7 +164,7 @@ describe("what the bike asks for", () => {
     await bike("1 November 2026");
     await t.one({ ...dm, run: "/bike change bike:Heron state:laid up" });
     const charge = (all: readonly { readonly on: string; readonly shown: Shown }[]) =>
-      all.filter(({ shown }) => shown.text?.includes("wants a charge")).map(({ on }) => on);
+      all.filter(({ shown }) => shown.text?.includes("charge its battery")).map(({ on }) => on);
     expect(charge(await days("P70D"))).toEqual(["2027-01-09"]);
     await t.one({ ...dm, run: "/bike change bike:Heron state:riding" });
     expect(charge(await days("P130D"))).toEqual([]);
@@ -146,6 +184,25 @@ test("put off until a distance is silent until the dial shows it, and a shop can
   const done = await t.one({ ...dm, fill: button(again?.shown as Shown, "Done"), fields: { at: "14,470 mi", on: "", by: "Marsh Lane Garage" } });
   expect(done.text).toContain("Brake fluid");
   expect((await t.one({ ...dm, run: "/records" })).text).toContain("Marsh Lane Garage");
+});
+
+test("what was put off is silent until it is done: what falls due after that was never put off", async () => {
+  const added = await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...dm, press: button(added, "Don't know") });
+  await t.one({ ...dm, say: "new rear tyre on Heron at 14,250" });
+  const [first] = await days("P10D");
+  expect(first?.shown.text).toContain("Rear axle nut: look again");
+  const put = await t.one({ ...dm, pick: button(first?.shown as Shown, "Put off"), values: ["1000 more"] });
+  expect(put.text).toContain("Rear axle nut put off until the dial shows 15,250 mi");
+  await t.one({ ...dm, say: "14,310 mi" });
+  expect(await days("P10D")).toEqual([]);
+  await t.one({ ...dm, run: "/work did:rear axle nut at:14,320 mi" });
+  // The wheel is out once more: that look was not put off.
+  await t.one({ ...dm, say: "new rear tyre on Heron at 14,400" });
+  await t.one({ ...dm, say: "14,460 mi" });
+  expect((await days("P6D")).map(({ shown }) => shown.text)).toEqual([
+    expect.stringContaining("Rear axle nut: look again now: due at 14,450 mi, 50 mi after the work at 14,400 mi, since the wheel was out"),
+  ]);
 });
 
 describe("put off until a day or a figure of one's own", () => {

@@ -31,7 +31,7 @@ test("its members and groups are told of everything, and what was put off stays 
   const [group] = [...(await store.read((q) => q.members.groupsByIds(["g1" as GroupId]))).values()];
   expect([group?.zone, group?.topics]).toEqual(["Europe/Lisbon", undefined]);
   expect(await store.read((q) => q.notices.putOffsOf(["b1" as BikeId]))).toEqual([
-    { bike: "b1", item: "brake-fluid.replace", until: "2027-01-09", dial: null },
+    { bike: "b1", item: "brake-fluid.replace", until: "2027-01-09", dial: null, at: "2026-11-26T10:00:00.000Z" },
   ]);
   if (member !== undefined) await store.change((q) => q.members.save({ ...member, reminders: { ...member.reminders, topics: { season: false } } }));
   expect((await store.read((q) => q.members.byIds(["m1" as MemberId]))).get("m1" as MemberId)?.reminders.topics).toEqual({ season: false });

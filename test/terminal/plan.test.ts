@@ -32,9 +32,9 @@ describe("changing an interval", () => {
   test("shows old and new side by side, with the first five marks and what falls due, and saves nothing by it", async () => {
     const shown = await run(CHANGE);
     expect(shown.text?.split("\n").slice(2, 6)).toEqual([
-      "Now: every 4,000 mi or 12 months, at 4,000 mi, 8,000 mi, 12,000 mi, 16,000 mi, 20,000 mi and so on.",
+      "Now: every 4,000 mi or 12 months, at 4,000 mi, 8,000 mi, 12,000 mi, 16,000 mi, 20,000 mi and so on; first at 600 mi.",
       "- Engine oil and filter: due on 1 May, last done 1 May 2026; in 5 months; by distance at 16,000 mi, 1,790 mi to go. Good.",
-      "Then: every 2,500 mi or 6 months, at 2,500 mi, 5,000 mi, 7,500 mi, 10,000 mi, 12,500 mi and so on.",
+      "Then: every 2,500 mi or 6 months, at 2,500 mi, 5,000 mi, 7,500 mi, 10,000 mi, 12,500 mi and so on; first at 600 mi.",
       expect.stringContaining("Overdue."),
     ]);
     expect(shown.text).toContain("Nothing is saved yet.");
@@ -81,6 +81,32 @@ describe("changing an interval", () => {
       expect((await run(`/plan change item:valve clearance marks:${typed}`)).data.refused).toMatchObject({ because: "no marks" });
     }
     expect((await run("/plan change item:valve clearance")).data.refused).toMatchObject({ because: "nothing said" });
+  });
+
+  test("how often is typed as a rider says it: running-in first, every third service, every second oil change, from the last time", async () => {
+    const text = async (item: string, every: string) => (await run(`/plan change item:${item} every:${every}`)).text;
+    const first = await run("/plan change item:oil and filter every:first 500 mi, then every 3,000 mi or 12 months");
+    expect(first.text).toContain("Then: every 3,000 mi or 12 months, at 3,000 mi, 6,000 mi, 9,000 mi, 12,000 mi, 15,000 mi and so on; first at 500 mi.");
+    await press(first, "Save");
+    expect((await run("/plan list")).text).toContain("- Engine oil and filter: every 3,000 mi or 12 months; first at 500 mi;");
+    expect(await text("new air filter", "every third 4,000 mi or 36 months")).toContain(
+      "Then: every third 4,000 mi service or 3 years, at 12,000 mi, 24,000 mi",
+    );
+    const second = await run("/plan change item:spark plugs every:every second oil change or 24 months");
+    expect(second.text).toContain("Then: with every second engine oil and filter or 2 years.");
+    await press(second, "Save");
+    // The oil was done once since; the second time it is due.
+    const plugs = async () => (await run("/due")).data.bikes[0].dues.find(({ item }: { item: string }) => item === "spark-plugs.replace").legs;
+    expect(await plugs()).toContainEqual(expect.objectContaining({ by: "times", of: "engine-oil.replace", nth: 2 }));
+    expect(await text("valve clearance", "12,000 mi from the last time, no running-in")).toMatch(/Then: every 12,000 mi; from the last time\.\n/u);
+    expect(await text("valve clearance", "12,000 mi counted:the last time")).toMatch(/Then: every 12,000 mi; first at 600 mi; from the last time\.\n/u);
+    const refused = async (said: string) => (await run(`/plan change item:${said}`)).data.refused;
+    expect(await refused("oil and filter every:every second oil change")).toMatchObject({ because: "itself" });
+    expect(await refused("spark plugs every:every second sprocket whistle")).toMatchObject({ why: "no such item" });
+    expect(await refused("spark plugs every:every third 4,000 mi counted:the last time")).toMatchObject({ because: "marks from last" });
+    expect(await refused("spark plugs every:4,000 mi counted:the last one listed")).toMatchObject({ because: "no list" });
+    expect(await refused("oil and filter when:dust every:every second 4,000 mi")).toMatchObject({ why: "not an interval" });
+    expect(await refused("oil and filter marks:600, 4,000 mi every:4,000 mi counted:the last time")).toMatchObject({ because: "counted from" });
   });
 
   test("what a use shortens is changed, taken away and taken back", async () => {

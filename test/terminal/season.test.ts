@@ -65,10 +65,10 @@ describe("the days of a bike's papers", () => {
     const t = await withSeason("2027-02-10T09:00:00Z", "none");
     expect((await t.one({ ...dm, run: "/bike date" })).text).toContain("No day is noted.");
     expect((await t.one({ ...dm, run: "/bike date what:insurance on:31 March" })).text).toContain(
-      "Heron: insurance on 31 March. I say so a month before and a week before.",
+      "Heron: insurance on 31 March 2027. I say so a month before and a week before.",
     );
     await t.one({ ...dm, run: "/bike date what:Insurance on:2027-03-20" });
-    expect((await t.one({ ...dm, run: "/bike date" })).text).toBe("Heron: Insurance 20 March.");
+    expect((await t.one({ ...dm, run: "/bike date" })).text).toBe("Heron: Insurance 20 March 2027.");
     await t.one({ ...dm, run: "/bike change bike:Heron state:laid up" });
     expect(about(await t.send({ advance: "P35D" }), "Insurance on 20 March")).toHaveLength(2);
     expect((await t.one({ ...dm, run: "/bike date what:insurance on:none" })).text).toContain("is taken off");
@@ -87,7 +87,7 @@ describe("the battery of a bike laid up", () => {
     expect((await t.one({ ...dm, run: "/bike change bike:Heron state:laid up" })).text).toContain("Charge the battery by 31 December: nothing was read of it");
     await volts(t, "12.8 V");
     // 12.80 V less 12.50 V, at which AGM is charged, at 0.0025 V a day: 120 days from 1 November (common practice).
-    expect(await due(t)).toContain("Charge the battery by about 1 March: by one reading, and what such batteries lose.");
+    expect(await due(t)).toContain("Charge the battery by about 1 March 2027: by one reading, and what such batteries lose.");
     await t.send({ advance: "P20D", asleep: true });
     await volts(t, "12.65 V");
     expect(await due(t)).toMatch(/Charge the battery by about \d+ December: by 2 readings since it was charged\./u);
@@ -96,7 +96,7 @@ describe("the battery of a bike laid up", () => {
     expect(await due(t)).toContain("Charge the battery now: by 3 readings since it was charged.");
     await t.send({ advance: "P1D", asleep: true });
     await volts(t, "12.85 V");
-    expect(await due(t)).toMatch(/Charge the battery by about \d+ April: by one reading/u);
+    expect(await due(t)).toMatch(/Charge the battery by about \d+ April 2027: by one reading/u);
     await t.one({ ...dm, run: "/bike change bike:Heron state:riding" });
     expect(await due(t)).not.toContain("Charge the battery");
     await t.close();
@@ -105,7 +105,7 @@ describe("the battery of a bike laid up", () => {
     const t = await withSeason("2026-11-01T09:00:00Z", "none");
     await t.one({ ...dm, run: "/bike fitted bike:Heron part:battery choice:lithium" });
     expect((await t.one({ ...dm, run: "/bike change bike:Heron state:laid up" })).text).toContain(
-      "Charge the battery by 30 January with a charger made for lithium, never below 0 °C:",
+      "Charge the battery by 30 January 2027 with a charger made for lithium, never below 0 °C:",
     );
     await t.close();
   });

@@ -36,7 +36,7 @@ export type ParsedAmount =
 
 const LONGEST = 200;
 
-type Index = { readonly byName: ReadonlyMap<string, readonly UnitId[]>; readonly longest: number };
+type Index = { readonly byName: ReadonlyMap<string, readonly UnitId[]>; readonly longest: number; readonly firsts: ReadonlySet<string> };
 const indexes = new WeakMap<UnitNames, Index>();
 
 /** Names folded for comparing: case, dots, middle dots and doubled spaces do not matter. */
@@ -61,7 +61,8 @@ function indexOf(names: UnitNames): Index {
       else list.push(unit);
     }
   }
-  const made = { byName, longest: Math.max(...[...byName.keys()].map((name) => name.length)) };
+  const all = [...byName.keys()];
+  const made = { byName, longest: Math.max(...all.map((name) => name.length)), firsts: new Set(all.map((name) => name[0] ?? "")) };
   indexes.set(names, made);
   return made;
 }
@@ -72,13 +73,19 @@ const isSpace = (text: string, at: number): boolean => text.charCodeAt(at) <= 32
 export function parseUnit(text: string, start: number, names: UnitNames): { readonly units: readonly UnitId[]; readonly end: number } | null {
   const index = indexOf(names);
   const limit = Math.min(text.length, start + index.longest + 2);
+  const ahead = text.slice(start, limit);
+  // Where nothing but plain letters and marks follow, they are folded once for every length, and most begin no unit at all.
+  const folded = PLAIN.test(ahead) && !ahead.includes("  ") ? ahead.toLowerCase() : null;
+  if (folded !== null && folded[0] !== " " && !index.firsts.has(folded[0] ?? "")) return null;
   for (let end = limit; end > start; end--) {
     if (isSpace(text, end - 1) || (end < text.length && isOfWord(text, end - 1) && isOfWord(text, end))) continue;
-    const units = index.byName.get(foldUnit(text.slice(start, end)));
+    const units = index.byName.get(folded === null || folded[0] === " " ? foldUnit(text.slice(start, end)) : folded.slice(0, end - start));
     if (units !== undefined) return { units, end };
   }
   return null;
 }
+/** All of ASCII that is printed, but for the star that multiplies. */
+const PLAIN = /^[ -)+-~]*$/u;
 
 /** Every unit a word can mean; empty when it means none. */
 export const unitsNamed = (word: string, names: UnitNames): readonly UnitId[] => indexOf(names).byName.get(foldUnit(word)) ?? [];

@@ -117,7 +117,7 @@ export const bikeWords = (p: Printer) => {
     changed: (nickname: string, items: number): string => `${nickname} is changed. Its plan now has ${items} items.`,
     /** Under "changed", for a bike off the road. */
     resting: (nickname: string): string =>
-      `While ${nickname} stands, what ages by itself still falls due (fluids, belts, tyres, battery); what only riding wears waits, and reminders rest.`,
+      `While ${nickname} stands, what ages by itself still falls due, and I still tell of it (fluids, belts, tyres, battery). Of what only riding wears I say nothing until it rides again.`,
     dialNoted: ({ nickname, replaced, old }: DialNoted): string => {
       const place = replaced ? " It takes the place of the one noted earlier that day." : "";
       const from = old === null || old.how === "typed" ? "" : ` ${OLD_DIAL[old.how](`${p.figure(old.figure, 0)} ${old.unit}`)}`;

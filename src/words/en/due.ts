@@ -159,7 +159,7 @@ export const dueWords = (p: Printer) => {
       case "recheck":
         return leg.toGo === null || leg.toGo > 0
           ? `look again at ${at(leg.recheck.dueAt, b)}, ${again(leg.recheck, b)}${leg.toGo === null ? "" : `; ${road(leg.toGo, b)} to go`}`
-          : `look again now, since ${at(leg.recheck.dueAt, b)}, ${again(leg.recheck, b)}`;
+          : `look again now: due at ${at(leg.recheck.dueAt, b)}, ${again(leg.recheck, b)}`;
       default:
         return unreachable(leg);
     }
@@ -229,13 +229,34 @@ export const dueWords = (p: Printer) => {
 
   const end = (due: Due): string => (due.because.why === "leg" && due.because.askOdometer ? "?" : ".");
 
+  /** A line under a mixed list, where no heading says the status. */
+  const lineWithStatus = (due: Named, b: OnBike): string => `${due.name}: ${reason(due, b)}${end(due)} ${capital(STATUS_WORDS[due.status])}.`;
+  const together = (all: readonly Named[], b: OnBike): string => {
+    const [first] = all;
+    if (first === undefined) return "";
+    if (all.length === 1) return lineWithStatus(first, b);
+    const named = p.list(all.map(({ name }) => lowered(name)));
+    return `${capital(reason(first, b))}${end(first) === "?" ? "? Due there:" : ":"} ${named}. ${capital(STATUS_WORDS[first.status])}.`;
+  };
+
   return {
     status: (status: Status): string => STATUS_WORDS[status],
     reason,
     /** "Engine oil and filter: due at 12,000 mi, last done ...". The reason leads; the heading above says the status. */
     line: (due: Named, b: OnBike): string => `${due.name}: ${reason(due, b)}${end(due)}`,
-    /** A line under a mixed list, where no heading says the status. */
-    lineWithStatus: (due: Named, b: OnBike): string => `${due.name}: ${reason(due, b)}${end(due)} ${capital(STATUS_WORDS[due.status])}.`,
+    lineWithStatus,
+    /**
+     * The same of things told together: what shares a status and a reason is one line, its reason first.
+     * Each with how many things it names.
+     */
+    told: (dues: readonly Named[], b: OnBike): readonly { readonly text: string; readonly items: number }[] => {
+      const alike = new Map<string, Named[]>();
+      for (const due of dues) {
+        const key = `${due.status} ${reason(due, b)}`;
+        alike.set(key, [...(alike.get(key) ?? []), due]);
+      }
+      return [...alike.values()].map((all) => ({ text: together(all, b), items: all.length }));
+    },
     heading: (status: Status, n: number): string => `${capital(STATUS_WORDS[status])}: ${n}`,
     bike: (nickname: string, b: OnBike): string =>
       b.odometer === null

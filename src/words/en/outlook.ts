@@ -1,5 +1,6 @@
 // Looking ahead, in English: until when, what falls due, and what of it is one evening's work.
 
+import { yearOf } from "../../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import { type Ridden, TENTHS_OF_MM } from "../../core/quantity/distance.ts";
 import type { Printer } from "../printer.ts";
@@ -22,7 +23,7 @@ export const outlookWords = (p: Printer) => {
   };
   const chargeLine = ({ on, readings, lithium }: NonNullable<Standing["charge"]>, today: LocalDate): string => {
     const how = lithium ? " with a charger made for lithium, never below 0 °C" : "";
-    const when = on <= today ? "now" : `by ${readings === 0 ? "" : "about "}${p.date(on, today)}`;
+    const when = on <= today ? "now" : `by ${readings === 0 ? "" : "about "}${yearOf(on) === yearOf(today) ? p.date(on, today) : p.date(on)}`;
     const why =
       readings === 0
         ? "nothing was read of it since it was laid up, and its volts at rest tell better"
@@ -64,7 +65,7 @@ export const outlookWords = (p: Printer) => {
       ...(names.length === 0
         ? []
         : [
-            `By ${p.date(until, today)}, while it stands, ${names.length === 1 ? "this falls" : "these fall"} due: ${p.list(names.map(lowered))}. Do ${names.length === 1 ? "it" : "them"} before it stands, or in spring before the first ride.`,
+            `By ${p.date(until)}, while it stands, ${names.length === 1 ? "this falls" : "these fall"} due: ${p.list(names.map(lowered))}. Do ${names.length === 1 ? "it" : "them"} before it stands, or in spring before the first ride.`,
           ]),
       ...(charge === null ? [] : [chargeLine(charge, today)]),
     ],

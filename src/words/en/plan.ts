@@ -8,6 +8,7 @@ import { englishItemName } from "./item-names.ts";
 import { CONDITION_WORDS, capital, lowered } from "./text.ts";
 
 type Line = Pick<PlanItem, "anchor" | "first" | "repeat"> & { readonly name: string; readonly before: Repeat | null };
+type Trigger = Pick<PlanItem, "anchor" | "first" | "repeat"> & { readonly marks: readonly Ridden[] };
 
 export const planWords = (p: Printer) => {
   /** The bike's own column as printed, else the other, said as it is printed. */
@@ -52,6 +53,10 @@ export const planWords = (p: Printer) => {
             return every === undefined ? [] : [`with ${CONDITION_WORDS[each]} every ${legs(every, column)}`];
           }),
         );
+  const besides = (anchor: PlanItem["anchor"], first: Interval | null, repeat: Repeat, column: DistanceUnit): readonly string[] => [
+    ...(first === null ? [] : [`first at ${legs(first, column)}`]),
+    ...(anchor === "last done" && repeat.by === "interval" ? ["from the last time"] : []),
+  ];
 
   return {
     repeats,
@@ -59,20 +64,16 @@ export const planWords = (p: Printer) => {
     title: (nickname: string, planName: string, items: number): string => `${nickname}'s plan, “${planName}”: ${items} items.`,
     /** "Engine oil and filter: every 4,000 mi or 12 months; first at 600 mi." */
     line: ({ name, anchor, first, repeat, before }: Line, column: DistanceUnit): string => {
-      const notes = [
-        first === null ? null : `first at ${legs(first, column)}`,
-        anchor === "last done" && repeat.by === "interval" ? "from the last time" : null,
-        before === null ? null : `the starter plan says ${repeats(before, column)}`,
-      ].filter((note) => note !== null);
+      const notes = [...besides(anchor, first, repeat, column), ...(before === null ? [] : [`the starter plan says ${repeats(before, column)}`])];
       return `${name}: ${[repeats(repeat, column), ...notes].join("; ")}.`;
     },
     how: (): string => "Where your manual says otherwise: /plan change item:oil and filter every:3,000 mi or 12 months",
     changing: (nickname: string, name: string): string => `${nickname}, ${lowered(name)}`,
-    /** "Now every 4,000 mi or 12 months: at 4,000 mi, 8,000 mi ..." */
-    under: (lead: "now" | "changed" | "before", repeat: Repeat, marks: readonly Ridden[], column: DistanceUnit): string => {
+    /** "Now: every 4,000 mi or 12 months, at 4,000 mi, 8,000 mi ...; first at 600 mi." */
+    under: (lead: "now" | "changed" | "before", { anchor, first, repeat, marks }: Trigger, column: DistanceUnit): string => {
       const unit = marks.some((mark) => mark % TENTHS_OF_MM[column] !== 0) ? (column === "mi" ? "km" : "mi") : column;
       const at = marks.length === 0 ? "" : `, at ${marks.map((mark) => p.point(mark, unit)).join(", ")} and so on`;
-      return `${LEADS[lead]} ${repeats(repeat, column)}${at}.`;
+      return `${[`${LEADS[lead]} ${repeats(repeat, column)}${at}`, ...besides(anchor, first, repeat, column)].join("; ")}.`;
     },
     /** Null where the bike's own column is printed, or none is. */
     converted: (every: Interval, column: DistanceUnit): string | null =>

@@ -35,12 +35,6 @@ export const readChartWords = (p: Printer, plan: ReturnType<typeof planWords>) =
     [miles === null ? null : `${p.figure(miles, 0)} mi`, km === null ? null : `${p.figure(km, 0)} km`].filter((each) => each !== null).join(" / ");
   const lines = (n: number): string => (n === 1 ? "1 line" : `${n} lines`);
   const items = (n: number): string => (n === 1 ? "1 item" : `${n} items`);
-  const trigger = (lead: "now" | "changed", { anchor, first, repeat, marks }: Trigger, column: DistanceUnit): string =>
-    [
-      plan.under(lead, repeat, marks, column).slice(0, -1),
-      ...(anchor === "last done" && repeat.by === "interval" ? ["from the last time"] : []),
-      ...(first === null ? [] : [`first at ${plan.legs(first, column)}`]),
-    ].join("; ");
   const after = (how: After, end: Columns | undefined): string =>
     how === "same again" || end === undefined
       ? ""
@@ -85,13 +79,13 @@ export const readChartWords = (p: Printer, plan: ReturnType<typeof planWords>) =
     unread: (line: number, text: string): string => `Line ${line} is not read: “${[...text].slice(0, 60).join("")}”`,
     summary: (nickname: string, change: number, same: number, untouched: number): string =>
       `${nickname}: ${items(change)} would change, ${same} are as your plan has them, ${untouched} are not in the chart and stay as they are.`,
-    now: (was: Trigger, column: DistanceUnit): string => `- ${trigger("now", was, column)}.`,
-    will: (will: Trigger, how: After, column: DistanceUnit, end: Columns | undefined): string => `- ${trigger("changed", will, column)}.${after(how, end)}`,
+    now: (was: Trigger, column: DistanceUnit): string => `- ${plan.under("now", was, column)}`,
+    will: (will: Trigger, how: After, column: DistanceUnit, end: Columns | undefined): string => `- ${plan.under("changed", will, column)}${after(how, end)}`,
     does: (meaning: Meaning | null, does: WorkAction): string =>
       `- The chart says ${meaning === null ? "something else" : said(meaning)}; your plan goes on to ${does}.`,
     habit: (name: string): string => `- ${name}: stays the habit it is, which comes round sooner.`,
     unknown: (line: Line, will: Trigger, how: After, own: boolean, column: DistanceUnit, end: Columns | undefined): string =>
-      `- ${named(line)} ${own ? "becomes an item of your own" : "is not in your plan and is left out"}. ${trigger("changed", will, column).replace(/^Then: /u, "It would come ")}.${after(how, end)}`,
+      `- ${named(line)} ${own ? "becomes an item of your own" : "is not in your plan and is left out"}. ${plan.under("changed", will, column).replace(/^Then: /u, "It would come ")}${after(how, end)}`,
     several: (line: Line, names: readonly string[]): string => `- ${named(line)} can be ${one(names.map(lowered))}. Until you say which, it is left out.`,
     left: (line: Line): string => `- ${named(line)} is left out.`,
     unclear: (line: Line, because: keyof typeof unclear): string => `- ${named(line)} ${unclear[because]}. It is left out.`,

@@ -63,7 +63,7 @@ export const refusalWords = (p: Printer) => {
       case "not ahead":
         return notAhead(refusal);
       case "not an interval":
-        return `I cannot read “${clip(refusal.typed)}” as an interval. Type it with its units, such as 4,000 mi or 12 months, 6,000 km, or 2 years.`;
+        return `I cannot read “${clip(refusal.typed)}” as an interval. Type it with its units, such as 4,000 mi or 12 months, 6,000 km, or 2 years; first 600 mi, then every 4,000 mi; or every second oil change.`;
       case "plan change":
         return PLAN_CHANGE[refusal.because](clip(refusal.typed));
       case "no such spec":
@@ -311,6 +311,10 @@ const PLAN_CHANGE: Readonly<Record<Extract<Refusal, { why: "plan change" }>["bec
   "no marks": (typed) =>
     `I cannot read “${typed}” as services. List them rising, with their unit: marks:600, 4,000, 8,000 mi, or 600 mi / 1,000 km, 4,000 mi / 6,000 km.`,
   "counted from": () => "After the services listed, every so often: counted from zero, or from the last of them? Say counted: too.",
+  "no list": () => "Nothing is listed to count from. Give marks: too, or count an interval from zero or from the last time.",
+  "marks from last": () =>
+    "Every second or third service goes by the marks of the odometer, not from the last time. Type the whole distance instead, such as 12,000 mi.",
+  itself: (typed) => `“${typed}” is the item itself. Name the other one that it goes by, such as every second oil change.`,
   "no interval": () => "What a use shortens is an interval, and this item goes by services listed or counted. Change those with every: or marks:.",
   "marks and use": () => "A use shortens an interval, not a list of services: give marks: or when:, one at a time.",
 };

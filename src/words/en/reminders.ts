@@ -10,6 +10,9 @@ export const reminderWords = (p: Printer) => {
     /** @param rider named where others read it too */
     title: (nicknames: readonly string[], rider: string | null): string => (rider === null ? `For ${names(nicknames)}` : `For ${rider}'s ${names(nicknames)}`),
     more: (n: number): string => `And ${n} more: /due lists them all.`,
+    /** Under what is told of a bike laid up: there is time. */
+    standing: (nickname: string, n: number): string =>
+      `${nickname} is laid up: ${n === 1 ? "this ages while it stands. Do it" : "these age while it stands. Do them"} when it suits you, at the latest before its first ride.`,
     askOdometer: (nickname: string): string => `What does the odometer of ${nickname} say now? Just write it.`,
     putOff: (nickname: string, items: readonly string[], until: LocalDate, figure: { readonly at: number; readonly unit: string } | null): string =>
       `${nickname}: ${p.list(items)} put off until ${figure === null ? p.date(until) : `the dial shows ${p.figure(figure.at, 0)} ${figure.unit}, or until ${p.date(until)} if none is written before`}. What is due stays due; I say no more until then.`,

@@ -10,10 +10,11 @@ export const seasonWords = (p: Printer, today: LocalDate) => ({
       : `The season began on ${p.date(on, today)}, and ${nickname} still stands. Look it over before its first ride.`,
   away: (nickname: string, on: LocalDate): string =>
     `The season ${on >= today ? "ends" : "ended"} on ${p.date(on, today)}. If ${nickname} is to stand, put it away with the list while the engine can still be warmed.`,
-  asleep: (nickname: string, on: LocalDate): string => `${nickname}: not logged since ${p.date(on, today)}. Laid up?`,
+  asleep: (nickname: string, on: LocalDate): string =>
+    `${nickname}: not logged since ${p.date(on, today)}. Laid up? If it rides, just write what the odometer says.`,
   date: (nickname: string, what: string, on: LocalDate): string =>
     on > today
-      ? `${nickname}: ${what} on ${p.date(on, today)}.`
+      ? `${nickname}: ${what} on ${p.date(on, today)}, ${p.gap(today, on)}.`
       : on === today
         ? `${nickname}: ${what} today.`
         : `${nickname}: ${what} was on ${p.date(on, today)}.`,
@@ -25,11 +26,11 @@ export const seasonWords = (p: Printer, today: LocalDate) => ({
   },
   rides: (nickname: string): string => `${nickname} rides on. I ask again when it has been silent for another month after its next reading.`,
   dateChanged: ({ nickname, what, on }: { readonly nickname: string; readonly what: string; readonly on: LocalDate | null }): string =>
-    on === null ? `${nickname}: ${what} is taken off.` : `${nickname}: ${what} on ${p.date(on, today)}. I say so a month before and a week before.`,
+    on === null ? `${nickname}: ${what} is taken off.` : `${nickname}: ${what} on ${p.date(on)}. I say so a month before and a week before.`,
   dates: (bikes: readonly { readonly nickname: string; readonly dates: readonly { readonly what: string; readonly on: LocalDate }[] }[]): readonly string[] => {
     const with_ = bikes.filter(({ dates }) => dates.length > 0);
     if (with_.length === 0)
       return ["No day is noted. Note one with /bike date what:insurance on:31 March. It is a plain date: what your law asks you know best."];
-    return with_.map(({ nickname, dates }) => `${nickname}: ${p.list(dates.map(({ what, on }) => `${what} ${p.date(on, today)}`))}.`);
+    return with_.map(({ nickname, dates }) => `${nickname}: ${p.list(dates.map(({ what, on }) => `${what} ${p.date(on)}`))}.`);
   },
 });

@@ -5,7 +5,7 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import { type StandIn, standIn } from "./standin.ts";
+import { type StandIn, standIn } from "../discord/standin.ts";
 
 // A process of its own takes its time to start where other tests share two cores with it.
 vi.setConfig({ testTimeout: 90_000 });

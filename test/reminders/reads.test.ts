@@ -1,0 +1,103 @@
+// A reminder as its rider reads it: short with twelve things, clear about what to do, kind to who is away.
+
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { button, type Shown, type Talk, talk } from "../support/talk.ts";
+
+const dm = { as: "Ines", in: "dm" };
+let t: Talk;
+beforeEach(async () => {
+  t = await talk("2026-11-25T10:00:00Z");
+});
+afterEach(() => t.close());
+
+const heron = async (): Promise<void> => {
+  const added = await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...dm, press: button(added, "Don't know") });
+};
+/** The 16,000 mi service passed by in two days. */
+const twentyOne = async (): Promise<Shown | undefined> => {
+  await t.one({ ...dm, say: "15,000 mi" });
+  await t.send({ advance: "P1D" });
+  await t.one({ ...dm, say: "16,100 mi" });
+  return (await t.send({ advance: "P3D" }))[0];
+};
+const linesOf = (shown: Shown | undefined): readonly string[] => shown?.text?.split("\n") ?? [];
+
+describe("with many things at once", () => {
+  test("what shares a status and a reason is one line, its reason first, and every thing is named", async () => {
+    await heron();
+    const told = await twentyOne();
+    const lines = linesOf(told);
+    expect(lines).toContain(
+      "- Was due at 16,000 mi, the first such mark since it came to you; now 100 mi past: chain and sprocket wear, front brake pads, rear brake pads, rims, throttle cable free play, fasteners, front brake discs, rear brake disc, wheel bearings, steering head bearings and swingarm bearings. Overdue.",
+    );
+    // Twenty-one things in a handful of lines, and none left out.
+    expect(lines.filter((line) => line.startsWith("- ")).length).toBeLessThanOrEqual(8);
+    const names: string[] = told?.data.told[0].items.map(({ name }: { name: string }) => name);
+    expect(names).toHaveLength(21);
+    for (const name of names) expect(told?.text?.toLowerCase()).toContain(name.toLowerCase());
+  });
+
+  test("why it came is one line for what came for one reason", async () => {
+    await heron();
+    const told = await twentyOne();
+    const why = linesOf(await t.one({ ...dm, press: button(told as Shown, "Why did I get this") }));
+    expect(why).toHaveLength(3);
+    expect(why.filter((line) => /: overdue; again after a week, then two, then every four, until it is done or put off\.$/u.test(line))).toHaveLength(1);
+    expect(why.filter((line) => /: due; told once\.$/u.test(line))).toHaveLength(1);
+  });
+});
+
+describe("of a bike laid up", () => {
+  test("what ages is told with the word that it stands, and that there is time until its first ride", async () => {
+    await heron();
+    await t.one({ ...dm, run: "/work did:brake fluid on:15 December 2024" });
+    await t.one({ ...dm, run: "/work did:coolant on:20 December 2024 at:12,000 mi" });
+    const laid = await t.one({ ...dm, run: "/bike change bike:Heron state:laid up" });
+    expect(laid.text).toContain("what ages by itself still falls due, and I still tell of it (fluids, belts, tyres, battery)");
+    expect(laid.text).toContain("By 1 March 2027, while it stands");
+    const [told] = await t.send({ advance: "P6D" });
+    expect(linesOf(told).filter((line) => !line.startsWith("- "))).toEqual([
+      "For Heron",
+      "Heron is laid up: these age while it stands. Do them when it suits you, at the latest before its first ride.",
+      expect.stringContaining("Brake fluid harms paint"),
+    ]);
+  });
+
+  test("a battery that rests is to be charged, with when and how", async () => {
+    await heron();
+    await t.one({ ...dm, run: "/bike change bike:Heron state:laid up" });
+    // AGM at rest: 60 days (trade/battery CHARGE_DAYS, common practice).
+    const told = (await t.send({ advance: "P70D" })).find(({ text }) => text?.includes("battery"));
+    expect(linesOf(told)[1]).toBe(
+      "Heron: charge its battery, due since 24 January, unless it hangs on a maintenance charger. Charge it where air moves, away from sparks; then measure it rested and write it, and I count that.",
+    );
+  });
+});
+
+test("silent since the season ended: one question, not two", async () => {
+  await t.one({ as: "Ines", in: "g1", admin: true, run: "/group reading:here riding:1 April to 31 October digest:off" });
+  await t.one({ as: "Ines", in: "g1", run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...dm, run: "/bike change bike:Heron yearly:20,000 mi" });
+  const told = (await t.send({ advance: "P32D" })).at(-1);
+  expect(told?.data.told[0].asides.map(({ want }: { want: string }) => want).sort()).toEqual(["reading", "silent"]);
+  expect(linesOf(told).slice(1)).toEqual(["Heron: not logged since 25 November. Laid up? If it rides, just write what the odometer says."]);
+});
+
+describe("a paper's day", () => {
+  // Whatever weekday it falls on: each word waits for the member's day of the week, and is early enough all the same.
+  test.for(["22", "23", "24", "25", "26", "27", "28"])("%s March: a month before and a week before at the least, two weeks at the most", async (day) => {
+    await heron();
+    await t.one({ ...dm, run: `/bike date what:insurance on:2027-03-${day} bike:Heron` });
+    const told: string[] = [];
+    await t.send({ advance: "P60D" });
+    for (let n = 0; n < 70; n++)
+      for (const { text } of await t.send({ advance: "P1D" })) if (text?.includes(`insurance on ${day} March, in `)) told.push(t.open.clock.now().slice(0, 10));
+    const before = told.map((on) => (Date.parse(`2027-03-${day}`) - Date.parse(on)) / 86_400_000);
+    expect(before).toHaveLength(2);
+    expect(before[0]).toBeGreaterThanOrEqual(30);
+    expect(before[0]).toBeLessThanOrEqual(36);
+    expect(before[1]).toBeGreaterThanOrEqual(7);
+    expect(before[1]).toBeLessThanOrEqual(13);
+  });
+});
