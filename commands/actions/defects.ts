@@ -8,7 +8,7 @@ import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
 import { recordMended } from "../../src/usecases/record-work.ts";
 import { refused } from "../../src/usecases/refusals.ts";
 import { handler, shapeOf } from "../define.ts";
-import { GRADE_OF, mendedForm, nothingForm, sayDefect } from "../replies/defects.ts";
+import { GRADE_OF, nothingForm, sayDefect } from "../replies/defects.ts";
 import { sayOutcome } from "../replies/message.ts";
 import { said } from "../replies/said.ts";
 import { defect, messageOutcome } from "../shapes.ts";
@@ -46,7 +46,7 @@ export const defectNothing = handler<DefectShown>({
 export const defectMended = handler<MessageOutcome>({
   kind: "form",
   settles: true,
-  open: async (_ctx, _pressed, words) => ({ is: "done", value: mendedForm(words) }),
+  open: async (_ctx, _pressed, words) => ({ is: "done", value: words.defects.mendedForm }),
   visibility: "private",
   data: shapeOf<MessageOutcome>(messageOutcome),
   run: (ctx, { subject, fields }) => recordMended(ctx, { defect: subject, did: fields["did"] ?? "", ...given({ at: fields["at"], on: fields["on"] }) }),

@@ -18,7 +18,7 @@ export function defectActions(defect: DefectShown, words: Words): readonly Actio
   const nothing = formButton("defect-nothing", defect.id, labels.nothing, nothingForm(words), defect.rev);
   return defect.grade === null
     ? [...grades, nothing]
-    : [formButton("defect-mended", defect.id, labels.mended, mendedForm(words), defect.rev), ...grades, nothing];
+    : [formButton("defect-mended", defect.id, labels.mended, words.defects.mendedForm, defect.rev), ...grades, nothing];
 }
 
 /** A button for each, to see it with what can be done. */
@@ -28,16 +28,6 @@ export const showEach = (defects: readonly DefectShown[], words: Words): Action[
 export function nothingForm({ defects }: Words): Form {
   const { labels } = defects;
   return { title: labels.nothing, fields: [{ name: "why", label: labels.why, kind: "line", required: true, value: null, hint: labels.whyHint, options: [] }] };
-}
-
-export function mendedForm({ defects }: Words): Form {
-  const { labels } = defects;
-  const line = (name: string, label: string, required: boolean, hint: string | null) =>
-    ({ name, label, kind: "line", required, value: null, hint, options: [] }) as const;
-  return {
-    title: labels.mended,
-    fields: [line("did", labels.did, true, labels.didHint), line("at", labels.at, false, null), line("on", labels.on, false, null)],
-  };
 }
 
 export function sayDefect(defect: DefectShown, words: Words): Said {

@@ -19,7 +19,8 @@ const MOST_BIKES = 4;
 const MOST = 8;
 
 /** @param rider named in a place that others read; null where the member is alone */
-export function reminderReply(delivery: string, told: readonly Told[], words: Words, rider: string | null): Reply {
+export function reminderReply(delivery: string, gathered: readonly Told[], words: Words, rider: string | null): Reply {
+  const told = rider === null ? gathered : gathered.map(inChannel);
   const lines: string[] = [];
   const actions: Action[] = [];
   for (const { bike, lines: dues, asides } of told) {
@@ -63,6 +64,12 @@ export function reminderReply(delivery: string, told: readonly Told[], words: Wo
     },
   };
 }
+
+/** What is wrong with a bike is told where nobody else reads it. */
+const inChannel = (told: Told): Told => ({
+  ...told,
+  asides: told.asides.map((aside) => (aside.want === "trip ahead" ? { ...aside, defects: 0, ungraded: 0 } : aside)),
+});
 
 function asideLines(bike: DueBike, aside: Aside, words: Words): readonly string[] {
   if (aside.want !== "trip ahead") return [asideLine(bike.nickname, aside, words)];
@@ -111,8 +118,15 @@ function asideActions({ bike, nickname }: DueBike, aside: Aside, words: Words): 
     case "charge":
     case "trip back":
       return [];
-    case "defect":
-      return [{ id: actionId("show-due", bike), label: words.reminders.dueTitle(nickname), kind: "press" }];
+    case "defect": {
+      const { labels, mendedForm } = words.defects;
+      return [
+        aside.graded
+          ? { id: actionId("defect-mended", aside.id, aside.rev), label: labels.mendedOf(aside.words), kind: "form", form: mendedForm }
+          : { id: actionId("defect-show", aside.id, aside.rev), label: labels.gradeOf(aside.words), kind: "press" },
+        { id: actionId("show-due", bike), label: words.reminders.dueTitle(nickname), kind: "press" },
+      ];
+    }
   }
 }
 

@@ -5,6 +5,7 @@ import type { LocalDate } from "../core/calendar/dates.ts";
 import { type DistanceUnit, type Ridden, stretchOf } from "../core/quantity/distance.ts";
 import type { NoticeKind } from "../core/reminding.ts";
 import { CHARGE_DAYS } from "../trade/battery.ts";
+import { defectRow } from "../trade/defects.ts";
 import type { Garaged } from "./garage.ts";
 import { awayUntil } from "./trip-asks.ts";
 
@@ -13,7 +14,8 @@ export type Ask =
   | { readonly want: "reading"; readonly on: LocalDate; readonly unit: DistanceUnit; readonly low: number; readonly high: number }
   /** `on`: the day since which a charge is due. */
   | { readonly want: "charge"; readonly on: LocalDate; readonly lithium: boolean }
-  | { readonly want: "defect"; readonly on: LocalDate; readonly words: string };
+  /** `graded`: its owner said that the bike is not to be ridden with it; else that is what is usual, and they have not said. */
+  | { readonly want: "defect"; readonly on: LocalDate; readonly words: string; readonly id: string; readonly rev: number; readonly graded: boolean };
 
 /** `key` is unique: the same thing is told once. */
 type KeyedAsk = { readonly key: string; readonly kind: NoticeKind; readonly aside: Ask };
@@ -85,11 +87,11 @@ function chargeAsk(g: Garaged): Asks {
   return { now: [{ key: `charge:${g.bike.id}:${since}:${n}`, kind: "charge", aside: { want: "charge", on, lithium: battery === "lithium" } }], next };
 }
 
-/** From the day after it was found: on the day itself its rider knows. */
+/** From the day after it was found: on the day itself its rider knows. What nobody graded counts as such are usually graded, so that a question left unanswered is not forgotten. */
 function defectAsks(g: Garaged): Asks {
-  const grave = g.defects.filter(({ grade }) => grade === "do not ride");
-  const now = grave.flatMap(({ id, on, words }): KeyedAsk[] =>
-    on < g.today ? [{ key: `defect:${g.bike.id}/${id}`, kind: "defect", aside: { want: "defect", on, words } }] : [],
+  const grave = g.defects.filter(({ grade, kind }) => (grade ?? defectRow(kind)?.usual) === "do not ride");
+  const now = grave.flatMap(({ id, rev, on, words, grade }): KeyedAsk[] =>
+    on < g.today ? [{ key: `defect:${g.bike.id}/${id}`, kind: "defect", aside: { want: "defect", on, words, id, rev, graded: grade !== null } }] : [],
   );
   return { now, next: grave.some(({ on }) => on >= g.today) ? addDays(g.today, 1) : null };
 }

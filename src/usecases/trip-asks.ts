@@ -13,7 +13,15 @@ import { type TripShown, tripShown } from "./trip.ts";
 type OfTrip = { readonly on: LocalDate; readonly use: SpecUse; readonly pressures: TripShown["pressures"] };
 export type TripAsk =
   /** `on`: its first day. `short`: tyres and pads that may not last the way, by the names of what was measured. */
-  | (OfTrip & { readonly want: "trip ahead"; readonly before: readonly ItemKey[]; readonly during: readonly ItemKey[]; readonly short: readonly string[] })
+  | (OfTrip & {
+      readonly want: "trip ahead";
+      readonly before: readonly ItemKey[];
+      readonly during: readonly ItemKey[];
+      readonly short: readonly string[];
+      /** Open defects that are not to be ridden on, and those that nobody has graded. */
+      readonly defects: number;
+      readonly ungraded: number;
+    })
   /** `on`: its last day. `read`: the odometer was read since. */
   | (OfTrip & { readonly want: "trip back"; readonly read: boolean });
 type KeyedTripAsk = { readonly key: string; readonly kind: NoticeKind; readonly aside: TripAsk };
@@ -52,7 +60,17 @@ async function aheadOf(q: Repos, g: Garaged, trip: TripRecord): Promise<KeyedTri
   const short = [...shown.wear.filter(({ is }) => is === "not enough"), ...shown.nearing].map(({ part }) => part);
   const [before, during] = [of("before"), of("during")];
   if (stage === DAYS_BEFORE[0] && before.length + during.length + short.length === 0) return null;
-  const aside: TripAsk = { want: "trip ahead", on: from, use, pressures: stage === 1 ? shown.pressures : [], before, during, short };
+  const aside: TripAsk = {
+    want: "trip ahead",
+    on: from,
+    use,
+    pressures: stage === 1 ? shown.pressures : [],
+    before,
+    during,
+    short,
+    defects: shown.defects,
+    ungraded: shown.ungraded,
+  };
   return { key: `trip:${g.bike.id}/${id}:${stage}`, kind: "trip ahead", aside };
 }
 

@@ -60,6 +60,24 @@ describe("before a trip", () => {
     expect((await days(20)).map(({ text }) => text).join("\n")).not.toContain("Brake fluid");
   });
 
+  test("a defect that stops the ride stands first, to its rider alone and in no channel; of many things eight are named and the rest counted", async () => {
+    await t.one({ as: "Ines", in: "g1", admin: true, run: "/group reading:here digest:off" });
+    await t.one({ as: "Ines", in: "g1", run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+    await plan("2,800 mi from 12 June to 30 June");
+    await days(52);
+    const noted = await t.one({ ...dm, say: "front brake spongy on Heron" });
+    await t.one({ ...dm, press: button(noted, "Do not ride") });
+    const alone = (await t.send({ advance: "P13D" })).find(({ data }) => data.told[0].asides.some(({ want }: { want: string }) => want === "trip ahead"));
+    const lines = alone?.text?.split("\n") ?? [];
+    expect(lines[2]).toBe("- One defect is not to be ridden on: /due names it. First of all put that right.");
+    expect(lines.find((line) => line.startsWith("- Falls due on the way: "))).toMatch(/^- Falls due on the way: ([^,]+, ){7}[^,]+ and 15 more\.$/u);
+    await t.one({ ...dm, run: "/remind by:channel" });
+    const inChannel = (await t.send({ advance: "P6D" })).find(({ in: where }) => where === "g1");
+    expect(inChannel?.text).toContain("the trip begins on 12 June, tomorrow.");
+    expect(inChannel?.text).not.toContain("defect");
+    expect(JSON.stringify(inChannel?.data)).not.toContain('"defects":1');
+  });
+
   test("with nothing to do three weeks before, the first word comes a week before, with the list to go through", async () => {
     await bike("10 March 2027");
     await plan("200 mi from 12 June to 13 June");

@@ -14,7 +14,9 @@ export const askWords = (p: Printer, today: LocalDate) => {
       `${nickname}: last read on ${p.date(on, today)}; by now it may show anything from ${about(low, unit)} to ${about(high, unit)} ${unit}. What does it say? Just write it.`,
     charge: (nickname: string, { on, lithium }: { readonly on: LocalDate; readonly lithium: boolean }): string =>
       `${nickname}: charge its battery, due since ${p.date(on, today)}, unless it hangs on a maintenance charger. ${lithium ? "Use a charger made for lithium" : "Charge it where air moves, away from sparks"}; then measure it rested and write it, and I count that.`,
-    defect: (nickname: string, { on, words }: { readonly on: LocalDate; readonly words: string }): string =>
-      `${nickname}: do not ride. “${words}”, found on ${p.date(on, today)}, is still open.`,
+    defect: (nickname: string, { on, words, graded }: { readonly on: LocalDate; readonly words: string; readonly graded: boolean }): string =>
+      graded
+        ? `${nickname}: do not ride. “${words}”, found on ${p.date(on, today)}, is still open.`
+        : `${nickname}: “${words}”, found on ${p.date(on, today)}. How bad is it? You have not said; until you know, do not ride.`,
   };
 };

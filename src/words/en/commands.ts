@@ -143,7 +143,7 @@ export const COMMAND_WORDS = {
     does: "Change when an item comes round to what your manual says; you see both before it is saved.",
     options: {
       item: "Which item of the plan",
-      every: "How often: 4,000 mi or 12 months, 6,000 km, 2 years",
+      every: "4,000 mi or 12 months; first 600 mi, then 4,000 mi; every second oil change",
       marks: "At services listed: 600, 4,000, 8,000 mi; what comes after them in every:",
       counted: "From zero, by the odometer's marks; from the last one listed; or from the last time it was done",
       when: "A use that shortens it, to what every: says; every:never when it does not",

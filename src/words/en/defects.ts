@@ -26,6 +26,9 @@ const fitting = (label: string): string => ([...label].length > LONGEST_LABEL ? 
 const sentence = (kind: string | null): string | null => (kind === null ? null : ((ENGLISH_DEFECTS as Readonly<Record<string, string>>)[kind] ?? null));
 const after = (text: string | null): string => (text === null ? "" : ` ${text}`);
 
+const MENDED = "It is mended";
+const LINE = { kind: "line", value: null, options: [] } as const;
+
 export const defectWords = (p: Printer) => {
   const when = (d: SaidDefect, today: LocalDate): string =>
     `found ${d.on === today ? "today" : p.date(d.on, today)}${d.dial === null ? "" : ` at ${p.point(d.dial, d.unit)}`}`;
@@ -50,7 +53,19 @@ export const defectWords = (p: Printer) => {
       grade === "do not ride" ? "It stays first on /due until work closes it." : "It stays on /due, to be watched, until work closes it.",
     nothing: (d: SaidDefect): string =>
       `${d.nickname}: “${d.words}” is closed${d.closedBecause === null ? "" : `: ${d.closedBecause}`}. The record of it stays.`,
-    mended: (d: SaidDefect): string => `${d.nickname}: “${d.words}” is closed by that work. Try it gently, close to home, before you trust it.`,
+    /** The form behind "mended". */
+    mendedForm: {
+      title: MENDED,
+      fields: [
+        { ...LINE, name: "did", label: "What was done?", required: true, hint: "Such as: new bulb" },
+        { ...LINE, name: "at", label: "Odometer at the time, if you know it", required: false, hint: null },
+        { ...LINE, name: "on", label: "Day, if not today", required: false, hint: null },
+      ],
+    } as const,
+    mended: (d: SaidDefect): string =>
+      d.closedBecause === null
+        ? `${d.nickname}: “${d.words}” is closed by that work. Try it gently, close to home, before you trust it.`
+        : `${d.nickname}: “${d.words}” is closed by what you read now.`,
     /** Work that may have been done about an open defect. */
     closesIt: (d: SaidDefect): string => `Does this close: “${d.words}”?`,
     /** What a figure noted that was taken back or put right. */
@@ -63,16 +78,15 @@ export const defectWords = (p: Printer) => {
     labels: {
       grade: (grade: Grade): string => capital(grade),
       nothing: "It was nothing",
-      mended: "It is mended",
+      mended: MENDED,
+      /** Where several may be named together. */
+      mendedOf: (words: string): string => fitting(`Mended: ${words}`),
+      gradeOf: (words: string): string => fitting(`How bad: ${words}`),
       note: "Note it",
       show: (d: SaidDefect): string => fitting(`${d.nickname}: ${d.words}`),
       closes: (words: string): string => fitting(`Closes: ${words}`),
       why: "What was it?",
       whyHint: "Such as: lever had been left adjusted wide",
-      did: "What was done?",
-      didHint: "Such as: new bulb",
-      at: "Odometer at the time, if you know it",
-      on: "Day, if not today",
     },
   };
 };

@@ -44,6 +44,7 @@ export type Words = ReturnType<typeof english>;
 export function english(style: PrintStyle, today: LocalDate) {
   const p = makePrinter(style);
   const plan = planWords(p);
+  const trip = tripWords(p, today);
   return {
     p,
     today,
@@ -67,9 +68,9 @@ export function english(style: PrintStyle, today: LocalDate) {
     asks: askWords(p, today),
     digest: digestWords(p, today),
     evening: eveningWords(p),
-    trip: tripWords(p, today),
+    trip,
     ride: rideWords(p, today),
-    tripAsks: tripAskWords(p, today, tripPartName),
+    tripAsks: tripAskWords(p, today, tripPartName, trip),
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
     reminders: reminderWords(p),

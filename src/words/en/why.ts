@@ -13,7 +13,7 @@ const BECAUSE = {
   "item due": "due; told once",
   "item overdue": `overdue; ${GROWING}`,
   "look again": `to be looked at again after work; it does not wait for your week's day, and comes ${GROWING}`,
-  defect: `a defect you marked do not ride is open; told to you alone, ${GROWING.replace("it is done or put off", "it is mended")}`,
+  defect: `an open defect stops the ride, by your word or, until you grade it, by what is usual; told to you alone, ${GROWING.replace("it is done or put off", "it is mended")}`,
   season: "the group's riding season begins or ends, or the bike has been silent since it ended",
   date: "a day you noted is near; told a month before and a week before",
   charge: "laid up, and a battery at rest loses charge; told once for each span",
