@@ -5,12 +5,14 @@ import { given } from "../src/usecases/given.ts";
 import { type PartsShown, showParts } from "../src/usecases/parts.ts";
 import { define, shapeOf } from "./define.ts";
 import { said } from "./replies/said.ts";
-import { distance, dueBike, vagueDate } from "./shapes.ts";
+import { distance, dueBike, localDate, vagueDate } from "./shapes.ts";
 
 const part = z.object({
   ...{ part: z.string(), job: z.string().nullable(), on: vagueDate.nullable(), ridden: distance.nullable() },
   ...{ kit: z.array(z.string()), words: z.string().nullable(), made: z.string().nullable() },
   changed: z.array(z.string()).nullable(),
+  again: z.object({ label: z.string(), since: localDate }).nullable(),
+  resting: z.array(z.object({ label: z.string(), ridden: distance })),
 });
 
 export const bikeParts = define({
@@ -35,7 +37,7 @@ export const bikeParts = define({
             ),
       ];
     };
-    const lines = known.flatMap((each) => [words.part(each, bike), ...kit(each)]);
+    const lines = known.flatMap((each) => [words.part(each, bike), ...kit(each), ...words.resting(each, bike)]);
     return said([words.title(bike.nickname), ...lines, ...(unknown.length === 0 ? [] : [words.unknown(unknown)])]);
   },
 });

@@ -8,6 +8,7 @@ import { bikeFitted } from "./bike-fitted.ts";
 import { bikeList } from "./bike-list.ts";
 import { bikeOdometer } from "./bike-odometer.ts";
 import { bikeParts } from "./bike-parts.ts";
+import { bikeRefit } from "./bike-refit.ts";
 import { bikeTyres } from "./bike-tyres.ts";
 import { check } from "./check.ts";
 import { convert } from "./convert.ts";
@@ -56,6 +57,7 @@ const ALL = [
   bikeFitted,
   bikeOdometer,
   bikeTyres,
+  bikeRefit,
   bikeDate,
   bikeCard,
   bikeParts,

@@ -40,6 +40,8 @@ export type Refusal =
   | { readonly why: "not a cost"; readonly typed: string }
   /** Sets of tyres: what is wrong with the one named. */
   | { readonly why: "tyres"; readonly because: "what came off" | "on already" | "other on" | "earlier" | "name"; readonly set: string }
+  /** Nothing of that part is on record as having come off. */
+  | { readonly why: "nothing to put back"; readonly part: string; readonly nickname: string }
   /** What was read off a tyre's sidewall. */
   | { readonly why: "not a tyre code"; readonly typed: string; readonly because: "no code" | "no such week" | "to come" | "no mark" }
   | { readonly why: "not a pressure"; readonly typed: string }

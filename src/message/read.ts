@@ -15,6 +15,7 @@ import { headingFor, NO_HEADING } from "./measured-said.ts";
 import { withMended } from "./mended.ts";
 import { isOthers } from "./others.ts";
 import { readingsSaid } from "./readings-said.ts";
+import { refitSaid } from "./refit-said.ts";
 import { foldWord, ownWords, scan } from "./scan.ts";
 import { serviceSaid } from "./service-said.ts";
 import { workSaid } from "./work-said.ts";
@@ -60,8 +61,12 @@ export function read(text: string, of: Known): Meant {
   const intents: Intent[] = [];
   let heard = false;
   let heading = NO_HEADING;
-  for (const clause of layout.clauses) {
-    if (isOthers(layout, clause)) continue;
+  for (const whole of layout.clauses) {
+    if (isOthers(layout, whole)) continue;
+    const back = refitSaid(layout, whole);
+    const clause = back?.rest ?? whole;
+    if (back !== null) intents.push(...back.intents);
+    if (back !== null && clause.parts.length === 0) continue;
     const service = serviceSaid(layout, clause);
     if (service !== null) {
       intents.push(service.intent, ...readingsSaid(layout, clause, service.used, NO_HEADING));

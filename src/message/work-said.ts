@@ -10,7 +10,7 @@ import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { asSpan, bikeAt, dayAt, type Layout, type MeantBike, type MeantDay, resolved } from "./layout.ts";
 import { byBike, type Group, isAnd, isJoin, isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { chosen, type ItemPhrase, itemPhrases, looksOnly, nearby, sameAction } from "./read-items.ts";
-import { type AtFigure, dayOf, figureOf, figuresOf } from "./work-when.ts";
+import { type AtFigure, dayOf, figureOf, figuresOf, gapsOfFigure } from "./work-when.ts";
 
 /** The work of one clause, and which tokens it accounts for. */
 export type WorkSaid = {
@@ -308,23 +308,8 @@ function recordOf(
     gaps: [
       ...(bike.gap === null ? [] : [bike.gap]),
       ...gaps,
-      ...unitGaps(odometer, bike.bike),
-      ...numberGaps(odometer, bike.bike),
+      ...gapsOfFigure(odometer, bike.bike),
       ...(day.gap === null || day.span !== null ? [] : [day.gap]),
     ],
   };
-}
-
-function unitGaps(odometer: AtFigure | null, bike: KnownBike | null): readonly Gap[] {
-  return odometer === null || odometer.unit === null || bike === null || odometer.unit === bike.unit
-    ? []
-    : [{ need: "unit", options: [odometer.unit, bike.unit] }];
-}
-
-function numberGaps(odometer: AtFigure | null, bike: KnownBike | null): readonly Gap[] {
-  const other = odometer?.figure.token.other ?? null;
-  if (odometer === null || other === null) return [];
-  // A figure that only one way of reading puts near the dial is read that way.
-  if (bike?.lastFigure !== null && bike !== null && other < bike.lastFigure / 10 && odometer.figure.token.value > bike.lastFigure / 10) return [];
-  return [{ need: "number", options: [odometer.figure.token.value, other] }];
 }

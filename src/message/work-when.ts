@@ -1,5 +1,6 @@
 // When and at what figure each job of a message was done: its own part says so, or the only one there is.
 
+import type { Gap } from "../core/reading/intent.ts";
 import type { KnownBike } from "../core/reading/vocabulary.ts";
 import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
@@ -63,4 +64,21 @@ function yearBehind(layout: Layout, phrase: Phrase): MeantDay | null {
   if (token?.is !== "number" || phrase.to + 1 !== phrase.part.to || token.units.length > 0 || !/^(19|20)\d\d$/.test(token.text)) return null;
   const span = seasonOrYear(token.text, token.text, layout.known);
   return span === null || span.from > layout.known.today ? null : { on: span.from, span, gap: null, typed: token.text };
+}
+
+/** What a figure at which something was done leaves open: its unit where the dial counts in another, and its value where it can be read in two ways. */
+export const gapsOfFigure = (odometer: AtFigure | null, bike: KnownBike | null): readonly Gap[] => [...unitGaps(odometer, bike), ...numberGaps(odometer, bike)];
+
+function unitGaps(odometer: AtFigure | null, bike: KnownBike | null): readonly Gap[] {
+  return odometer === null || odometer.unit === null || bike === null || odometer.unit === bike.unit
+    ? []
+    : [{ need: "unit", options: [odometer.unit, bike.unit] }];
+}
+
+function numberGaps(odometer: AtFigure | null, bike: KnownBike | null): readonly Gap[] {
+  const other = odometer?.figure.token.other ?? null;
+  if (odometer === null || other === null) return [];
+  // A figure that only one way of reading puts near the dial is read that way.
+  if (bike?.lastFigure !== null && bike !== null && other < bike.lastFigure / 10 && odometer.figure.token.value > bike.lastFigure / 10) return [];
+  return [{ need: "number", options: [odometer.figure.token.value, other] }];
 }

@@ -12,6 +12,8 @@ type Row = {
   readonly outcomes?: readonly Outcome[];
   readonly fits?: EquipmentRule;
   readonly kit?: readonly string[];
+  /** May a used one go on again? Not what is used up, nor what common practice never fits twice, such as a timing belt. */
+  readonly again?: true;
 };
 
 const REPLACED = ["replaced"] as const;
@@ -20,17 +22,19 @@ const RENEWED = ["replaced", "done"] as const;
 export const PARTS = {
   "front tyre": { items: ["front-tyre.replace"] },
   "rear tyre": { items: ["rear-tyre.replace"] },
-  "front brake pads": { items: ["front-pads.measure"], outcomes: REPLACED, fits: { frontBrake: ["disc"] } },
-  "rear brake pads": { items: ["rear-pads.measure"], outcomes: REPLACED, fits: { rearBrake: ["disc"] } },
-  "front brake shoes": { items: ["front-shoes.measure"], outcomes: REPLACED, fits: { frontBrake: ["drum"] } },
-  "rear brake shoes": { items: ["rear-shoes.measure"], outcomes: REPLACED, fits: { rearBrake: ["drum"] } },
+  "front brake pads": { items: ["front-pads.measure"], outcomes: REPLACED, fits: { frontBrake: ["disc"] }, again: true },
+  "rear brake pads": { items: ["rear-pads.measure"], outcomes: REPLACED, fits: { rearBrake: ["disc"] }, again: true },
+  "front brake shoes": { items: ["front-shoes.measure"], outcomes: REPLACED, fits: { frontBrake: ["drum"] }, again: true },
+  "rear brake shoes": { items: ["rear-shoes.measure"], outcomes: REPLACED, fits: { rearBrake: ["drum"] }, again: true },
+  "front brake discs": { items: ["front-discs.measure"], outcomes: REPLACED, fits: { frontBrake: ["disc"] }, again: true },
+  "rear brake disc": { items: ["rear-discs.measure"], outcomes: REPLACED, fits: { rearBrake: ["disc"] }, again: true },
   // A new chain on worn sprockets wears fast: they are changed as a kit.
-  "chain and sprockets": { items: ["chain.replace"], fits: { finalDrive: ["chain"] }, kit: ["chain", "front sprocket", "rear sprocket"] },
-  "drive belt": { items: ["drive-belt.replace"], fits: { finalDrive: ["belt"] } },
+  "chain and sprockets": { items: ["chain.replace"], fits: { finalDrive: ["chain"] }, kit: ["chain", "front sprocket", "rear sprocket"], again: true },
+  "drive belt": { items: ["drive-belt.replace"], fits: { finalDrive: ["belt"] }, again: true },
   "timing belt": { items: ["timing-belt.replace"], fits: { camDrive: ["timing belt"] } },
-  battery: { items: ["battery.test"], outcomes: REPLACED, fits: { battery: ["flooded", "AGM", "gel", "lithium"] } },
-  "spark plugs": { items: ["spark-plugs.replace"], fits: { fuel: ["carburettor", "injection"] } },
-  "air filter": { items: ["air-filter.replace"], fits: { fuel: ["carburettor", "injection"] } },
+  battery: { items: ["battery.test"], outcomes: REPLACED, fits: { battery: ["flooded", "AGM", "gel", "lithium"] }, again: true },
+  "spark plugs": { items: ["spark-plugs.replace"], fits: { fuel: ["carburettor", "injection"] }, again: true },
+  "air filter": { items: ["air-filter.replace"], fits: { fuel: ["carburettor", "injection"] }, again: true },
   "brake hoses": { items: ["brake-hoses.replace"] },
   "engine oil": { items: ["engine-oil.replace"], fits: { fuel: ["carburettor", "injection"] } },
   "brake fluid": { items: ["brake-fluid.replace"] },
@@ -40,7 +44,7 @@ export const PARTS = {
 } as const satisfies Record<string, Row>;
 
 export const PART_ROWS: readonly PartRow[] = Object.entries(PARTS as Readonly<Record<string, Row>>).map(
-  ([part, { items, outcomes = RENEWED, fits = {}, kit = [] }]) => ({
-    ...{ part, items: items as readonly string[] as readonly ItemKey[], outcomes, fits, kit },
+  ([part, { items, outcomes = RENEWED, fits = {}, kit = [], again = false }]) => ({
+    ...{ part, items: items as readonly string[] as readonly ItemKey[], outcomes, fits, kit, again },
   }),
 );

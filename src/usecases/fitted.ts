@@ -4,8 +4,9 @@ import { daysBetween } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { ItemKey } from "../core/ids.ts";
 import { type Judgement, judge, type Limit } from "../core/judgement/verdict.ts";
-import type { Outcome, Verdict } from "../core/schedule/facts.ts";
+import type { Fitting, Outcome, Refitted, Verdict } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
+import { setReadOf } from "../core/schedule/tyre-sets.ts";
 import { readTyreDate, type TyreDate } from "../core/tyre/date-code.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { endOf } from "../trade/judged.ts";
@@ -69,10 +70,20 @@ const NEW: Partial<Record<Taken["kind"], { readonly items: Partial<Record<string
   "chain length": { items: { any: "chain.replace" }, outcomes: ["replaced", "done"] },
 };
 
-/** The readings of parts that are still on: what was read of one before it was replaced says nothing of the new one. */
-export function ofPartsOn(measured: readonly Taken[], work: readonly WorkRecord[]): readonly Taken[] {
+/** The readings of parts that are still on: what was read of one before it was replaced says nothing of the new one, but of one that was put back on it does again. */
+export function ofPartsOn(measured: readonly Taken[], work: readonly WorkRecord[], refitted: readonly Refitted[] = []): readonly Taken[] {
   const jobs = work.filter(({ items }) => items.some(({ outcome }) => outcome === "replaced" || outcome === "done"));
-  return jobs.length === 0 ? measured : measured.filter((taken) => !jobs.some((record) => tookOff(record, taken)));
+  if (jobs.length === 0 && refitted.length === 0) return measured;
+  return measured.filter((taken) => {
+    const swaps = swapsRead(taken, refitted);
+    return swaps === null ? !jobs.some((record) => tookOff(record, taken)) : setReadOf(swaps, taken) === swaps.at(-1)?.set;
+  });
+}
+
+/** The pieces of the part that a reading was taken of, where one of them was put back on; else null. */
+export function swapsRead({ kind, place }: Pick<Taken, "kind" | "place">, refitted: readonly Refitted[]): readonly Fitting[] | null {
+  const item = NEW[kind]?.items[endOf(place)];
+  return item === undefined ? null : (refitted.find(({ items }) => items.has(item as ItemKey))?.fittings ?? null);
 }
 
 function tookOff(record: WorkRecord, { kind, place, on, loggedAt }: Taken): boolean {

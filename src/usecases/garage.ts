@@ -6,9 +6,10 @@ import { localDateAt } from "../core/calendar/zones.ts";
 import type { Defect } from "../core/defect.ts";
 import { isFitted } from "../core/equipment.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
+import { refitIn, refittedParts } from "../core/parts/pieces.ts";
 import { type FoldedPlan, fold } from "../core/plan/fold.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
-import { type Dial, type DistanceUnit, type Stretch, TENTHS_OF_MM } from "../core/quantity/distance.ts";
+import { type Dial, type DistanceUnit, type Ridden, type Stretch, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import type { Due, Facts, Fitting, Job, Moment, Verdict } from "../core/schedule/facts.ts";
 import { measuredJobs, type Taken } from "../core/schedule/measured.ts";
 import { mends } from "../core/schedule/mending.ts";
@@ -16,13 +17,14 @@ import { ownRules, rechecksOf } from "../core/schedule/rechecks.ts";
 import { dueList } from "../core/schedule/status.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
 import type { Forecast } from "../core/usage/forecast.ts";
-import { buildTrack, dialAt, type Epoch, lastPoint, type OdometerReading, riddenAtDial, type Track } from "../core/usage/track.ts";
+import { buildTrack, dialAt, type Epoch, lastPoint, type OdometerReading, riddenAtDial, riddenOnDay, type Track } from "../core/usage/track.ts";
 import type { LayUpRecord } from "../store/bikes.ts";
 import type { Repos } from "../store/store.ts";
 import type { TripRecord } from "../store/trips.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { OF_TYRES } from "../trade/items/chassis.ts";
 import { isJudged } from "../trade/judged.ts";
+import { PART_ROWS } from "../trade/parts.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
 import { zoneOfBike } from "./context.ts";
 import { ageVerdicts, ofPartsOn } from "./fitted.ts";
@@ -73,8 +75,9 @@ export async function garage(
     bikes.filter(({ id }) => (read.get(id)?.measured ?? []).some(({ kind }) => isJudged(kind))),
   );
   const defects = await q.defects.openOf(ids);
-  // Where tyres are swapped, what was measured before the last reading may be of the set that is on again.
-  const swapped = ids.filter((id) => work.get(id)?.some(({ items }) => items.some(({ item }) => item === TYRES_FITTED)));
+  // Where tyres or parts are swapped, what was measured before the last reading may be of what is on again.
+  const isSwap = (item: ItemKey): boolean => item === TYRES_FITTED || refitIn(item) !== null;
+  const swapped = ids.filter((id) => work.get(id)?.some(({ items }) => items.some(({ item }) => isSwap(item))));
   const days = await q.readings.everyTaken(swapped);
   const years = await groupYears(q, bikes, (id) => read.get(id)?.odometers ?? []);
   const garaged: Garaged[] = [];
@@ -133,11 +136,12 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     RECHECK_RULES,
     bike.edits.map((signed) => signed.edit),
   );
-  const rechecks = rechecksOf(own, jobs, track, bike.column, last?.ridden ?? null);
+  const rechecks = rechecksOf(own, [...jobs, ...brakesBack(jobs)], track, bike.column, last?.ridden ?? null);
   const looks = RECHECK_RULES.map(({ item }) => item).filter((item) => rechecks.some((recheck) => recheck.item === item.key));
   const fittings = fittingsOf(parts.work, track);
+  const refitted = refittedParts(PART_ROWS, jobs, (job) => placeOf(job, track), bike.knownFrom);
   const rig: Rig = { ...parts.rig, trips: parts.trips };
-  const judged = judgeAll(ofTheSetOn(ofPartsOn(parts.measured, parts.work), fittings), rig);
+  const judged = judgeAll(ofTheSetOn(ofPartsOn(parts.measured, parts.work, refitted), fittings), rig);
   const hours = hoursRead(parts.measured);
   const facts: Facts = {
     plan: looks.length === 0 ? plan : { items: [...plan.items, ...looks] },
@@ -154,6 +158,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     byTheBook: bike.byTheBook,
     fittings,
     ofTyres: OF_TYRES_KEYS,
+    refitted,
   };
   // A forecast is learnt from the whole track: only when somebody asks for it.
   let learnt: Forecast | null = null;
@@ -214,6 +219,17 @@ function jobsOf(record: WorkRecord, track: Track): Job[] {
   const ridden = record.dial === null ? null : riddenAtDial(track, record.dial, record.on.from);
   return record.items.map(({ item, outcome }) => ({ id: record.id, item, on: record.on, ridden, hours: null, outcome, how: record.how }));
 }
+
+/** Where a job was done by the odometer: as noted, else at the low end of what its day allows. */
+export const placeOf = (job: Job, track: Track): Ridden | null => job.ridden ?? riddenOnDay(track, job.on.from)?.low ?? null;
+
+/** Pads and shoes that went on again are looked at like new ones: the lever is pumped, and they bed in anew. */
+const brakesBack = (jobs: readonly Job[]): readonly Job[] =>
+  jobs.flatMap((job) => {
+    const back = refitIn(job.item);
+    const row = back === null || !/pads|shoes/u.test(back.part) ? undefined : PART_ROWS.find(({ part }) => part === back.part);
+    return (row?.items ?? []).map((item) => ({ ...job, item, outcome: "replaced" as const }));
+  });
 
 const OF_TYRES_KEYS: ReadonlySet<ItemKey> = new Set(OF_TYRES.map((key) => key as string as ItemKey));
 

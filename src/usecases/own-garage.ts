@@ -5,6 +5,7 @@ import type { Refusal } from "../core/refusal.ts";
 import type { Repos } from "../store/store.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { figureOfLast, type Garaged, garage, itemsOf } from "./garage.ts";
+import { knownPieces } from "./pieces.ts";
 import { refused } from "./refusals.ts";
 
 /** The speaker's bikes that are still ridden or kept, with their facts. */
@@ -33,6 +34,7 @@ export function knownOf(ctx: Ctx, all: readonly Garaged[]): Known {
       unit: g.unit,
       lastFigure: figureOfLast(g),
       items: itemsOf(g).map((item) => ({ key: item.key, called: item.called, action: item.action, system: item.system })),
+      pieces: knownPieces(g),
       defects: g.defects.map(({ id, kind, words }) => ({ id, kind, words })),
     })),
     numbers: ctx.who.numbers,

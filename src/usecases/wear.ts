@@ -2,15 +2,17 @@
 
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { elongation } from "../core/chain/elongation.ts";
+import type { ItemKey } from "../core/ids.ts";
 import { ahead, between, type Ridden, type Stretch } from "../core/quantity/distance.ts";
 import type { Place } from "../core/reading/kinds.ts";
 import { jobsByItem, type PlacedJob } from "../core/schedule/history.ts";
 import type { Taken } from "../core/schedule/measured.ts";
-import { riddenOnSet } from "../core/schedule/tyre-sets.ts";
+import { riddenOnSet, setReadOf, swapsOf } from "../core/schedule/tyre-sets.ts";
 import { riddenOnDay } from "../core/usage/track.ts";
 import { type Wear, type WearHabits, wearOf } from "../core/wear/wear.ts";
 import { endOf } from "../trade/judged.ts";
 import { WEAR_HABITS, type WearKind } from "../trade/wear.ts";
+import { swapsRead } from "./fitted.ts";
 import type { Garaged } from "./garage.ts";
 import { type Judged, judgeTaken, type LimitBy, ofTheSetOn } from "./judge.ts";
 
@@ -50,7 +52,10 @@ export const wornParts = (g: Garaged, taken: readonly Taken[]): readonly WornPar
 
 /** Every part of a bike that has been measured where the odometer tells. @param taken all readings of WORN_KINDS, oldest first */
 export function wearSeries(g: Garaged, taken: readonly Taken[]): readonly WearSeries[] {
-  const ours = ofTheSetOn(taken, g.facts.fittings);
+  const ours = ofTheSetOn(taken, g.facts.fittings).filter((each) => {
+    const swaps = swapsRead(each, g.facts.refitted);
+    return swaps === null || setReadOf(swaps, each) === swaps.at(-1)?.set;
+  });
   const places = [...new Set(ours.map(({ kind, place }) => `${kind}|${place ?? ""}`))].sort();
   return places.flatMap((key) => {
     const those = ours.filter(({ kind, place }) => `${kind}|${place ?? ""}` === key);
@@ -75,11 +80,11 @@ function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readon
     return one === null ? [] : [{ ...one, found: each.detail?.state === "found" }];
   });
   const habits = WEAR_HABITS[part];
-  const isTyre = part.endsWith("tread");
-  const set = isTyre ? g.facts.fittings.at(-1)?.set : undefined;
-  const road = (from: Ridden, to: Ridden): Stretch =>
-    set === undefined ? between(from, to) : riddenOnSet(g.facts.fittings, set, g.bike.knownFrom.ridden, from, to);
-  const since = fittings(g, part).at(-1);
+  const swaps = swapsOf(FITTED[part] as ItemKey, g.facts);
+  const set = swaps.at(-1)?.set;
+  const road = (from: Ridden, to: Ridden): Stretch => (set === undefined ? between(from, to) : riddenOnSet(swaps, set, g.bike.knownFrom.ridden, from, to));
+  const isBack = set !== undefined && g.facts.refitted.some(({ fittings: those }) => those === swaps);
+  const since = isBack ? fittings(g, part).findLast(({ job }) => job.id === set) : fittings(g, part).at(-1);
   const all = judged.flatMap((each): Point[] => {
     const on = riddenOnDay(g.track, each.on);
     const value = measureOf(part, each);

@@ -18,9 +18,7 @@ test("a road and an off-road set keep their own distance, in what is shown and i
   await t.send({ advance: "P10D" });
   const back = await run("/bike tyres set:Road at:16,000 mi");
   expect(back.text).toContain("Heron: road tyres are on, since today; 990 mi on them while they were yours.\nResting: off-road, 800 mi on them.");
-  expect((await run("/due")).text).toContain(
-    "Rear tread depth: due at 17,100 mi, last done at 14,300 mi, and 800 mi since were on other tyres; 1,100 mi to go",
-  );
+  expect((await run("/due")).text).toContain("Rear tread depth: due at 17,100 mi, last done at 14,300 mi, and 800 mi since were on others; 1,100 mi to go");
   expect((await t.one({ ...dm, press: button(back, "Undo") })).text).toContain("Undone for Heron: odometer 16,000 mi and Tyres fitted: road");
   expect((await run("/bike tyres")).text).toContain("off-road tyres are on");
   await t.close();
@@ -58,7 +56,7 @@ test("what was measured on a set is known again when it goes on again, and only 
   await run("/bike tyres set:road at:12,000 mi");
   const due = await run("/due");
   // Measured at 10,000 mi, 1,000 on it since: 1,000 of 2,000 to go, and not due now.
-  expect(due.text).toContain("Rear tread depth: due at 13,000 mi, last done at 10,000 mi, and 1,000 mi since were on other tyres; 1,000 mi to go");
+  expect(due.text).toContain("Rear tread depth: due at 13,000 mi, last done at 10,000 mi, and 1,000 mi since were on others; 1,000 mi to go");
   // Of the front nothing is known; it too has been ridden 1,000 mi since it came.
   expect(due.text).toContain("front tread depth at 13,000 mi");
   await t.close();

@@ -15,6 +15,8 @@ export type PartRow = {
   readonly fits: EquipmentRule;
   /** What is changed together with it, as a kit. */
   readonly kit: readonly string[];
+  /** May a used one go on again? */
+  readonly again: boolean;
 };
 
 /** A part as it stands. `job` null: nothing is known of it but that it is there. `ridden` null: at what odometer it was fitted is not known. */

@@ -110,6 +110,8 @@ export type Vocabulary = {
   readonly unknown: readonly string[];
   /** How the details of a job are read. */
   readonly details: DetailWords;
+  /** How a part that goes on again is told of. */
+  readonly refitted: RefitWords;
   /** What says that something is wrong. */
   readonly defects: DefectWords;
   /** How a pasted service chart is read. */
@@ -118,6 +120,26 @@ export type Vocabulary = {
   readonly specs: SpecWords;
   /** How a member says how they know. */
   readonly how: Readonly<Record<HowWeKnow, readonly string[]>>;
+};
+
+/** Words around a part that came off or went on again. `parts`: what each position is called. */
+export type RefitWords = {
+  readonly refit: readonly string[];
+  readonly put: readonly string[];
+  readonly back: readonly string[];
+  readonly taken: readonly string[];
+  readonly off: readonly string[];
+  readonly one: readonly string[];
+  readonly old: readonly string[];
+  readonly original: readonly string[];
+  readonly parts: Readonly<Record<string, readonly string[]>>;
+};
+
+/** A position of which a piece may go on again: the item that puts a new one there, and every piece that was on it. */
+export type KnownPieces = {
+  readonly part: string;
+  readonly renew: ItemKey;
+  readonly pieces: readonly { readonly key: ItemKey; readonly label: string; readonly fitted: boolean }[];
 };
 
 /** What the reader may know of the member: nothing is fetched. */
@@ -132,6 +154,8 @@ export type KnownBike = {
   readonly unit: DistanceUnit /** last figure on the dial, in `unit` */;
   readonly lastFigure: number | null;
   readonly items: readonly { readonly key: ItemKey; readonly called: string | null; readonly action: WorkAction; readonly system: System }[];
+  /** What may be put back on; left out where nothing is asked of it. */
+  readonly pieces?: readonly KnownPieces[];
   /** What stands open on it; left out where nothing is asked of it. */
   readonly defects?: readonly { readonly id: string; readonly kind: string | null; readonly words: string }[];
 };

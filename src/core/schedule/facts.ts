@@ -62,6 +62,9 @@ export type ByTheBook = { readonly firstRegistered: LocalDate | null };
 /** A set of tyres put on; `ridden` null for the set that was on when the bike's story began. `at`: when that was put on record, which tells what was read of that day before the swap from what was read after. */
 export type Fitting = { readonly set: string; readonly on: LocalDate; readonly ridden: Ridden | null; readonly at?: Instant };
 
+/** A position of which a piece was taken off and put back on: the pieces in the order in which they went on, and the items that go with each. */
+export type Refitted = { readonly part: string; readonly items: ReadonlySet<ItemKey>; readonly fittings: readonly Fitting[] };
+
 /** All that the status of a bike depends on, besides the moment and the forecast. */
 export type Facts = {
   readonly plan: Plan;
@@ -82,6 +85,8 @@ export type Facts = {
   readonly fittings: readonly Fitting[];
   /** Items that go with the tyres when these are taken off. */
   readonly ofTyres: ReadonlySet<ItemKey>;
+  /** Parts other than tyres of which a piece was put back on. */
+  readonly refitted: readonly Refitted[];
 };
 
 /** The moment at which status is asked. `ridden` is the last reading, null when there is none. */
@@ -100,7 +105,7 @@ export type Anchor =
       readonly ridden: Ridden | null;
       readonly about: boolean /** the mark that an early or late job counts for */;
       readonly countsFor: Ridden | null;
-      /** Ridden since on another set of tyres, which does not count. */
+      /** Ridden since on another set of tyres or another piece, which does not count. */
       readonly off: Stretch;
     }
   | { readonly from: "new" }

@@ -11,7 +11,7 @@ import type { Facts, Job } from "./facts.ts";
 /**
  * A job placed on the odometer. `about` when its figure was not noted and is taken at the low end of what it can have been.
  * `ridden` is null when there is no low end, from before the first reading; `atMost` is then the most it can have been.
- * `off`: what was ridden since and does not count, on another set of tyres.
+ * `off`: what was ridden since and does not count, on another set of tyres or another piece.
  */
 export type PlacedJob = { readonly job: Job; readonly ridden: Ridden | null; readonly atMost: Ridden | null; readonly about: boolean; readonly off: Stretch };
 

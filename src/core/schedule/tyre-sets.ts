@@ -49,14 +49,19 @@ function setAt(fittings: readonly Fitting[], { job, ridden }: PlacedJob): string
   return (fittings.findLast(by) ?? fittings[0])?.set ?? null;
 }
 
+/** What was swapped that an item goes with: the sets of tyres, or the pieces of a part; empty where nothing was. */
+export const swapsOf = (item: ItemKey, { fittings, ofTyres, refitted }: Pick<Facts, "fittings" | "ofTyres" | "refitted">): readonly Fitting[] =>
+  ofTyres.has(item) && fittings.length > 0 ? fittings : (refitted.find(({ items }) => items.has(item))?.fittings ?? []);
+
 /**
  * The facts and jobs of an item, as they are for the set that is on: the jobs done to it, each with what was ridden on others since.
- * Of a set on which nothing is recorded, what is known begins where it was first fitted. The same as given where no sets are named, or the item is none of the tyres'.
+ * Of a set on which nothing is recorded, what is known begins where it was first fitted. Any other part of which a piece was put back on counts in the same way.
+ * The same as given where nothing was swapped that the item goes with.
  */
 export function ofTheSetFitted(item: ItemKey, jobs: readonly PlacedJob[], facts: Facts): { readonly jobs: readonly PlacedJob[]; readonly facts: Facts } {
-  const { fittings } = facts;
+  const fittings = swapsOf(item, facts);
   const fitted = fittings.at(-1);
-  if (fitted === undefined || !facts.ofTyres.has(item)) return { jobs, facts };
+  if (fitted === undefined) return { jobs, facts };
   const start = facts.knownFrom.ridden;
   const off = (from: Ridden): Stretch => {
     const now = fitted.ridden ?? from;

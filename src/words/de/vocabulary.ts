@@ -7,6 +7,7 @@ import { GERMAN_DETAIL_WORDS } from "./detail-words.ts";
 import { GERMAN_ITEMS, GERMAN_RECHECKS } from "./items.ts";
 import { GERMAN_KIND_NAMES } from "./kind-names.ts";
 import { GERMAN_MEASURING } from "./measuring.ts";
+import { GERMAN_REFIT } from "./refit.ts";
 import { withoutUmlauts } from "./umlauts.ts";
 import { GERMAN_UNIT_NAMES } from "./unit-names.ts";
 
@@ -91,6 +92,7 @@ const GERMAN = {
   and: ["und", "&", "+", "u", "sowie"],
   joins: ["und", "aber", "dann", "danach", "sonst", "außerdem"],
   renewed: NEW,
+  refitted: GERMAN_REFIT,
   warm: ["warm", "heiß", "nach", "fahrt", "warmgefahren"],
   at: ["bei", "@", "km"],
   stands: ["steht", "ist", "jetzt", "liegt", "tacho", "stand", "aktuell", "nun"],

@@ -60,6 +60,17 @@ export const COMMAND_WORDS = {
     },
     example: "/bike tyres set:off-road off:road at:15,200 mi",
   },
+  "bike refit": {
+    does: "Put a part back on that came off: it keeps the distance it had.",
+    options: {
+      part: "The part",
+      at: "What the odometer showed",
+      piece: "Which one, when there were several: the original, or a name of yours",
+      on: "The day, if not today",
+      bike: "Which bike",
+    },
+    example: "/bike refit part:battery at:14,500 mi piece:the original",
+  },
   "bike date": {
     does: "Note a day of a bike's papers, told in time; without one, list them.",
     options: { what: "Insurance, inspection, in your words", on: "The day; none takes it away", bike: "Which bike" },

@@ -63,7 +63,7 @@ export const dueWords = (p: Printer) => {
         if (by === "date") return `last done ${when === beside ? p.vague(anchor.on) : when}`;
         if (anchor.ridden === null) return `last done ${when}, at what odometer is not known`;
         const where = `${anchor.about ? "about " : ""}${at(anchor.ridden, b)}`;
-        const off = anchor.off === 0 ? "" : `, and ${road(anchor.off, b)} since were on other tyres`;
+        const off = anchor.off === 0 ? "" : `, and ${road(anchor.off, b)} since were on others`;
         const early = tooEarlyFor === null ? "" : `, too early to count for ${at(tooEarlyFor, b)}`;
         return `last done at ${where}${anchor.countsFor === null ? early : `, counts for ${at(anchor.countsFor, b)}`}${off}`;
       }

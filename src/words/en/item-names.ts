@@ -3,13 +3,14 @@
 import { TYRES_FITTED } from "../../core/schedule/tyre-sets.ts";
 import { ENGLISH_ITEMS } from "./items.ts";
 import { ENGLISH_RECHECKS } from "./rechecks.ts";
+import { refitName } from "./refit.ts";
 
 type Row = { readonly name: string; readonly synonyms: readonly string[] };
 const ROWS: Readonly<Record<string, Row>> = { ...ENGLISH_ITEMS, ...ENGLISH_RECHECKS };
 
 /** A plan item's name: the member's own words, else the standard ones. */
 export const englishItemName = (key: string, called: string | null): string =>
-  key === TYRES_FITTED ? `Tyres fitted: ${called}` : (called ?? ROWS[key]?.name ?? key);
+  key === TYRES_FITTED ? `Tyres fitted: ${called}` : (called ?? ROWS[key]?.name ?? refitName(key) ?? key);
 
 /** What people type for each standard item, its own name first. */
 export const ENGLISH_ITEM_SYNONYMS: Readonly<Record<string, readonly string[]>> = Object.fromEntries(

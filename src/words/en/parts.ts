@@ -5,6 +5,7 @@ import type { DistanceUnit, Stretch } from "../../core/quantity/distance.ts";
 import { symbolOf, type UnitId } from "../../core/quantity/units.ts";
 import type { Printer } from "../printer.ts";
 import type { OnBike } from "./due.ts";
+import { pieceNamed } from "./refit.ts";
 import { capital, lowered } from "./text.ts";
 
 type Part = {
@@ -14,6 +15,8 @@ type Part = {
   readonly kit: readonly string[];
   readonly words: string | null;
   readonly made: string | null;
+  readonly again: { readonly label: string; readonly since: LocalDate } | null;
+  readonly resting: readonly { readonly label: string; readonly ridden: Stretch }[];
 };
 type Recheck = {
   readonly name: string;
@@ -34,11 +37,16 @@ const WHOLE_KIT = /\b(?:kit|set)\b/iu;
 export const partsWords = (p: Printer) => ({
   title: (nickname: string): string => `${nickname}, parts fitted`,
   /** "- Rear tyre: fitted 3 May at ..., 2,310 mi on it". */
-  part: ({ part, on, ridden, words, made }: Part, b: OnBike): string => {
+  part: ({ part, on, ridden, words, made, again }: Part, b: OnBike): string => {
+    if (again !== null)
+      return `- ${capital(part)} (${pieceNamed(again.label)}): back on since ${p.date(again.since, b.today)}, ${p.distance(ridden ?? (0 as Stretch), { unit: b.unit })} on it in all${again.label === "" ? " while it was yours" : ""}`;
     const noted = [words, made === null ? null : `made ${made}`].filter((each) => each !== null);
     const gone = ridden === null ? "how far it has gone is not known" : `${p.distance(ridden, { unit: b.unit })} on it`;
     return `- ${capital(part)}${noted.length === 0 ? "" : ` (${noted.join(", ")})`}: since ${on === null ? "" : p.vague(on, b.today)}, ${gone}`;
   },
+  /** What lies by and may go on again. */
+  resting: ({ resting }: Part, b: OnBike): readonly string[] =>
+    resting.map(({ label, ridden }) => `  Lies by: ${pieceNamed(label)}, ${p.distance(ridden, { unit: b.unit })} on it.`),
   kit: (part: string, kit: readonly string[]): string => `  ${capital(part)} are changed as one: ${p.list(kit)}.`,
   /** Of a kit that was changed only in part. */
   kitPart: (changed: readonly string[], stayed: readonly string[]): string =>

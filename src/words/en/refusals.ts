@@ -54,6 +54,8 @@ export const refusalWords = (p: Printer) => {
         return CHECK[refusal.because](clip(refusal.typed ?? ""));
       case "tyres":
         return TYRES[refusal.because](clip(refusal.set));
+      case "nothing to put back":
+        return `No other ${refusal.part} is on record for ${refusal.nickname}. Record first when the present one went on, such as /work did:${refusal.part} outcome:replaced at:12,000 mi.`;
       case "runs backwards":
         return `“${clip(refusal.typed)}” is below the last reading${lastOf(refusal.last)}. Check the figure and type it again.`;
       case "implausible jump":

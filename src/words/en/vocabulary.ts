@@ -8,6 +8,7 @@ import { ENGLISH_DETAIL_WORDS } from "./detail-words.ts";
 import { ENGLISH_ITEM_SYNONYMS } from "./item-names.ts";
 import { ENGLISH_KIND_NAMES } from "./kind-names.ts";
 import { ENGLISH_MEASURING } from "./measuring.ts";
+import { ENGLISH_REFIT } from "./refit.ts";
 import { ENGLISH_SPEC_WORDS } from "./spec-names.ts";
 import { ENGLISH_UNIT_NAMES } from "./unit-names.ts";
 
@@ -169,6 +170,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   and: ["and", "&", "+", "n", "n'"],
   joins: ["and", "but", "so", "then", "also"],
   renewed: ["new", "fresh"],
+  refitted: ENGLISH_REFIT,
   warm: ["warm", "hot", "after", "straight", "ride", "rode", "riding", "ridden"],
   at: ["at", "@"],
   stands: ["is", "stands", "sits", "now", "currently", "clock", "odo", "odometer", "it's", "she's", "he's"],

@@ -89,6 +89,7 @@ export function facts(items: readonly PlanItem[], over: Partial<Facts> = {}): Fa
     byTheBook: null,
     fittings: [],
     ofTyres: new Set(),
+    refitted: [],
     ...over,
   };
 }

@@ -1,0 +1,35 @@
+// The pieces that a bike has had at each position, as the reader and the list of parts name them.
+
+import type { PartRow } from "../core/parts/fitted.ts";
+import { FIRST_PIECE, fittingsOf, type Piece, piecesOf, type Refit, refitKey } from "../core/parts/pieces.ts";
+import type { Ridden } from "../core/quantity/distance.ts";
+import type { KnownPieces } from "../core/reading/vocabulary.ts";
+import { PART_ROWS } from "../trade/parts.ts";
+import { type Garaged, itemsOf, placeOf } from "./garage.ts";
+
+export type PieceNamed = Piece & Refit;
+
+/** Every piece of a position that was ever on. */
+export function piecesAt(g: Garaged, row: PartRow): readonly PieceNamed[] {
+  const fittings = fittingsOf(row, g.facts.jobs, (job) => placeOf(job, g.track), g.bike.knownFrom);
+  const start = g.bike.knownFrom.ridden;
+  return piecesOf(fittings, start, (g.at.ridden ?? start) as Ridden).map((piece) => ({ ...piece, part: row.part, label: labelOf(g, row, piece.piece) }));
+}
+
+/** What a piece is told by: what was noted of it, else the day of the work that first put it on. */
+function labelOf(g: Garaged, row: PartRow, piece: string): string {
+  if (piece === FIRST_PIECE) return "";
+  const record = g.work.find(({ id }) => id === piece);
+  const noted = record?.detail.parts.find(({ item, words }) => (item === null || row.items.includes(item)) && !row.kit.includes(words));
+  return (noted?.words ?? record?.on.from ?? piece).replaceAll("/", " ");
+}
+
+/** What may be put back on, by position: only where something came off, and the plan has the part. */
+export function knownPieces(g: Garaged): readonly KnownPieces[] {
+  return PART_ROWS.flatMap((row): readonly KnownPieces[] => {
+    const renew = row.items.find((key) => itemsOf(g).some((item) => item.key === key));
+    if (!row.again || renew === undefined) return [];
+    const pieces = piecesAt(g, row).map((piece) => ({ key: refitKey(piece), label: piece.label, fitted: piece.fitted }));
+    return [{ part: row.part, renew, pieces }];
+  });
+}

@@ -1,0 +1,23 @@
+// How riders tell of a part that came off and went on again, in German.
+
+import type { RefitWords } from "../../core/reading/vocabulary.ts";
+
+export const GERMAN_REFIT: RefitWords = {
+  refit: [],
+  put: ["eingebaut", "montiert", "drin", "drauf", "verbaut", "rein"],
+  back: ["wieder", "zurück"],
+  taken: ["ausgebaut", "abgebaut", "demontiert"],
+  off: ["ausgebaut", "abgebaut", "demontiert"],
+  one: ["neue", "neuer", "neues", "alte", "alter", "altes"],
+  old: ["alte", "alten", "alter", "altes", "vorige", "vorigen", "vorherige", "vorherigen"],
+  original: ["originale", "originalen", "erste", "ersten"],
+  parts: {
+    battery: ["batterie"],
+    "chain and sprockets": ["kette", "kettensatz", "kettenkit"],
+    "drive belt": ["riemen", "antriebsriemen"],
+    "front brake pads": ["vordere bremsbeläge", "vorderen bremsbeläge", "bremsbeläge vorne", "beläge vorne"],
+    "rear brake pads": ["hintere bremsbeläge", "hinteren bremsbeläge", "bremsbeläge hinten", "beläge hinten"],
+    "spark plugs": ["zündkerzen", "kerzen"],
+    "air filter": ["luftfilter"],
+  },
+};

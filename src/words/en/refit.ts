@@ -1,0 +1,48 @@
+// How riders tell of a part that came off and went on again, in English, and how a piece is named.
+
+import { refitIn } from "../../core/parts/pieces.ts";
+import type { RefitWords } from "../../core/reading/vocabulary.ts";
+import { capital } from "./text.ts";
+
+const sorts = (end: string, things: readonly string[]): readonly string[] =>
+  [end, ...(end === "rear" ? ["back"] : [])].flatMap((side) => things.map((thing) => `${side} ${thing}`));
+const PADS = ["brake pads", "pads"];
+const SHOES = ["brake shoes", "shoes"];
+const DISCS = ["brake discs", "brake disc", "discs", "disc", "rotors", "rotor"];
+
+export const ENGLISH_REFIT: RefitWords = {
+  refit: ["refitted", "refit", "reinstalled", "reinstall"],
+  put: ["put", "fitted", "went", "bolted", "screwed"],
+  back: ["back"],
+  taken: ["took", "taken", "pulled", "removed", "whipped"],
+  off: ["off", "out"],
+  one: ["one", "ones"],
+  old: ["old", "previous", "earlier", "spare"],
+  original: ["original", "first", "stock"],
+  parts: {
+    battery: ["battery"],
+    "chain and sprockets": ["chain", "chain kit", "chain and sprockets", "drive chain"],
+    "drive belt": ["belt", "drive belt"],
+    "front brake pads": sorts("front", PADS),
+    "rear brake pads": sorts("rear", PADS),
+    "front brake shoes": sorts("front", SHOES),
+    "rear brake shoes": sorts("rear", SHOES),
+    "front brake discs": sorts("front", DISCS),
+    "rear brake disc": sorts("rear", DISCS),
+    "spark plugs": ["plugs", "spark plugs", "plug", "spark plug"],
+    "air filter": ["air filter"],
+  },
+};
+
+const ISO_DAY = /^\d{4}-\d\d-\d\d$/u;
+const DAY = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" });
+
+/** "the one first fitted on 3 May 2024", "the one it came with", or what was noted of it. */
+export const pieceNamed = (label: string): string =>
+  label === "" ? "the one it came with" : ISO_DAY.test(label) ? `the one first fitted on ${DAY.format(new Date(`${label}T00:00:00Z`))}` : label;
+
+/** The name under which a piece that was put back on stands among the work; null for any other item. */
+export function refitName(key: string): string | null {
+  const back = refitIn(key);
+  return back === null ? null : `${capital(back.part)} put back on: ${pieceNamed(back.label)}`;
+}

@@ -1,0 +1,65 @@
+// Parts that come off and go on again, as a member tells of them.
+
+import { afterEach, expect, test } from "vitest";
+import { button, type Talk, talk } from "../support/talk.ts";
+
+let t: Talk;
+afterEach(() => t.close());
+const run = (line: string) => t.one({ as: "Ines", in: "dm", run: line });
+const say = (text: string) => t.one({ as: "Ines", in: "dm", say: text });
+
+test("a chain and a battery put back keep what they had, in words and in what is due", async () => {
+  t = await talk("2026-05-27T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:10,000 mi");
+  await t.send({ advance: "P30D", asleep: true });
+  expect((await say("took the old chain off at 12,000, new one on")).text).toContain("Heron: New chain and sprockets, done today at 12,000 mi.");
+  await say("new battery at 12,100");
+  await t.send({ advance: "P30D", asleep: true });
+  const back = await say("put the old battery back at 14,500");
+  expect(back.text).toContain("Battery put back on: the one it came with");
+  await t.send({ advance: "P10D", asleep: true });
+  const both = await say("took the chain off and put the old one back at 15,000 and lubed the chain");
+  expect(both.text).toContain("Chain and sprockets put back on: the one it came with");
+  expect(both.text).toContain("Chain lubrication");
+  await say("15,300");
+  const parts = await run("/bike parts");
+  // On from 10,000 to 12,000 and since 15,000; the other from 12,000 to 15,000.
+  expect(parts.text).toMatch(/- Chain and sprockets \(the one it came with\): back on since .*, 2,300 mi on it in all while it was yours/u);
+  expect(parts.text).toContain("Lies by: the one first fitted on 26 June 2026, 3,000 mi on it.");
+  expect(parts.text).toMatch(/- Battery \(the one it came with\): .*, 2,900 mi on it in all/u);
+  // Its 18,000 mi run from 10,000, and 3,000 of the road since were on the other.
+  expect((await run("/due")).text).toContain("new chain and sprockets at 31,000 mi");
+  expect((await t.one({ as: "Ines", in: "dm", press: button(back, "Undo") })).text).toContain("Undone for Heron");
+  expect((await run("/bike parts")).text).toMatch(/- Battery: since 26 June, 3,200 mi on it/u);
+});
+
+test("where it is not clear which one went on, it is asked, and nothing is saved before", async () => {
+  t = await talk("2026-05-27T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:10,000 mi");
+  expect((await run("/bike refit part:battery at:10,100 mi")).text).toContain("No other battery is on record for Heron");
+  await t.send({ advance: "P30D", asleep: true });
+  await run("/work did:battery outcome:replaced at:11,000 mi with:Kestrel K12 battery");
+  await t.send({ advance: "P30D", asleep: true });
+  await run("/work did:battery outcome:replaced at:12,000 mi");
+  const asked = await say("put the old battery back at 12,400");
+  expect(asked.data.is).toBe("asked");
+  const labels = asked.actions.flatMap((each: { label: string; options?: readonly { label: string }[] }) => [
+    each.label,
+    ...(each.options ?? []).map(({ label }) => label),
+  ]);
+  expect(labels.join("\n")).toContain("Battery put back on: the one it came with");
+  expect((await run("/bike parts")).text).not.toContain("back on since");
+  expect((await say("put the kestrel k12 battery back at 12,500")).text).toContain("put back on: Kestrel K12");
+  expect((await run("/bike refit part:battery at:12,600 mi piece:the original")).text).toContain("put back on: the one it came with");
+});
+
+test("pads put back are looked at after the first ride like new ones, and the back of a name is no way back", async () => {
+  t = await talk("2026-05-27T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:10,000 mi");
+  await t.send({ advance: "P30D", asleep: true });
+  await say("fitted new front pads at 11,000");
+  await t.send({ advance: "P30D", asleep: true });
+  expect((await say("fitted new back pads at 12,000")).text).toContain("ear brake pads");
+  expect((await say("put the old front pads back at 12,000")).text).toContain("Front brake pads put back on");
+  expect((await run("/due")).text).toContain("New front pads or shoes, bedded in");
+});
