@@ -44,6 +44,6 @@ test("strangers are understood, or asked; nothing but what they meant is saved i
   await t.close();
   console.info(`strangers: ${[...came].map(([is, of]) => `${of.length} ${is}`).join(", ")}, of ${STRANGERS.length}`);
   expect((came.get("saved otherwise") ?? []).filter((say) => !TAKEN.includes(say))).toEqual([]);
-  expect(came.get("as meant")?.length).toBeGreaterThanOrEqual(135);
+  expect(came.get("as meant")?.length).toBeGreaterThanOrEqual(144);
   expect(came.get("false alarm") ?? []).toEqual([]);
 }, 60_000);
