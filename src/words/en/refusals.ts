@@ -130,7 +130,9 @@ export const refusalWords = (p: Printer) => {
       case "admins only":
         return "Only members who may manage the server can change the group's settings.";
       case "not a zone":
-        return `“${clip(refusal.typed)}” is not a time zone I know. Use a name such as Europe/Berlin or America/Chicago.`;
+        return refusal.near.length === 0
+          ? `“${clip(refusal.typed)}” is not a time zone I know. Use a name such as Europe/Berlin or America/Chicago.`
+          : `“${clip(refusal.typed)}” is not a time zone's whole name. Did you mean ${one(refusal.near)}?`;
       case "not a time":
         return `I cannot read “${clip(refusal.typed)}” as a time of day. Type it as 18:30.`;
       case "quiet time":
