@@ -228,6 +228,7 @@ const dueLine = z.object({
   mark: distance.nullable(),
   because: z.object({ why: z.string() }),
   caution: z.string().nullable(),
+  putOff: z.object({ until: localDate, figure: z.object({ at: z.number(), unit }).nullable() }).optional(),
 });
 const standing = z.object({
   ...{ until: localDate, items: z.array(z.string()) },

@@ -311,6 +311,11 @@ export function noticesRepo(db: Db) {
         .onConflict((c) => c.columns(["bike", "item"]).doUpdateSet(row))
         .execute();
     },
+    /** Takes back what was put off at one moment. Answers the items. */
+    async takeBack(bike: BikeId, at: Instant): Promise<ItemKey[]> {
+      const rows = await db.deleteFrom("put_offs").where("bike", "=", bike).where("at", "=", at).returning("item").execute();
+      return rows.map(({ item }) => item as ItemKey);
+    },
   };
 }
 

@@ -205,6 +205,20 @@ test("what was put off is silent until it is done: what falls due after that was
   ]);
 });
 
+test("what is put off says so on the due list, to its owner alone; taken back, it is told in its time", async () => {
+  await bike("10 November 2024");
+  const [first] = await days("P10D");
+  const put = await t.one({ ...dm, pick: button(first?.shown as Shown, "Put off"), values: ["a month"] });
+  expect((await t.one({ ...dm, run: "/due" })).text).toMatch(/^- Brake fluid: was due .* Put off until 15 December 2026\.$/mu);
+  expect((await t.one({ ...dm, run: "/due share:yes" })).text).not.toContain("Put off");
+  const undo = button(put, "Undo");
+  expect((await t.one({ as: "Odo", in: "dm", press: undo })).text).toBe("Only the bike's owner can do that.");
+  expect((await t.one({ ...dm, press: undo })).text).toBe("Heron: Brake fluid no longer put off; told as before.");
+  expect((await t.one({ ...dm, press: undo })).data.refused.why).toBe("already done");
+  expect((await t.one({ ...dm, run: "/due" })).text).not.toContain("Put off");
+  expect((await days("P8D")).map(({ shown }) => shown.text)).toEqual([expect.stringContaining("Brake fluid")]);
+});
+
 describe("put off until a day or a figure of one's own", () => {
   /** The reminder's list, its last choice, and the form behind the button that answers it. */
   const typed = async (shown: Shown, fields: Readonly<Record<string, string>>, as = "Ines"): Promise<Shown> => {
