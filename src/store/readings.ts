@@ -41,9 +41,10 @@ export type ReadingRecord = {
 export type ReadHistory = { readonly odometers: readonly OdometerReading[]; readonly measured: readonly Taken[] };
 
 const MEASURED_KINDS = KIND_KEYS.filter((kind) => kind !== "odometer");
-/** Kinds of which a bike's story needs every reading; of the others the latest tells. */
-const TRACKED_KINDS: readonly ReadingKind[] = ["odometer", "engine hours"];
-const LATEST_KINDS = KIND_KEYS.filter((kind) => !TRACKED_KINDS.includes(kind));
+/** Kinds of which the latest tells; of the odometer and the engine hours a bike's story needs every reading. */
+const LATEST_KINDS = KIND_KEYS.filter((kind) => kind !== "odometer" && kind !== "engine hours");
+/** Between the fields of a reading and between readings, where many come as one text; neither is in an id, a day, a moment or a figure. */
+const [FIELD, ROW] = ["|", "\n"] as const;
 
 export function readingsRepo(db: Db) {
   const live = () => db.selectFrom("readings").selectAll().where("current", "=", 1).where("state", "=", "live");
@@ -63,22 +64,30 @@ export function readingsRepo(db: Db) {
         .select([...columns, sql<number>`rank() over (partition by bike, kind, place order by on_date desc)`.as("nth")])
         .where("kind", "in", LATEST_KINDS)
         .as("latest");
+      // Every odometer reading is wanted: a row for each costs more than all else. So each bike's come as one text.
+      const odometers = those()
+        .where("kind", "=", "odometer")
+        .groupBy("bike")
+        .select(["bike", sql.lit("odometer").as("kind"), sql<null>`null`.as("place")])
+        .select(
+          sql<string>`string_agg(id || ${sql.lit(FIELD)} || on_date || ${sql.lit(FIELD)} || logged_at || ${sql.lit(FIELD)} || ordinal || ${sql.lit(FIELD)} || dial, ${sql.lit(ROW)})`.as(
+            "id",
+          ),
+        )
+        .select([sql<null>`null`.as("dial"), sql<null>`null`.as("value"), sql.lit("").as("unit"), sql<null>`null`.as("detail")])
+        .select([sql.lit("").as("on_date"), sql.lit("").as("logged_at"), sql.lit(0).as("ordinal")]);
       const rows = await those()
         .select(columns)
-        .where("kind", "in", TRACKED_KINDS)
+        .where("kind", "=", "engine hours")
         .unionAll(db.selectFrom(latest).select(columns).where("nth", "=", 1))
+        .unionAll(odometers)
         .execute();
-      // The index gives each bike's rows by day already; sorting them here costs less than the database's sort of a union.
-      rows.sort(byTime);
-      let order = 0;
-      rows.forEach((row, n) => {
-        // Logged in one moment they have one place in the order: the track puts them by what the bike had ridden.
-        if (n > 0 && byTime(rows[n - 1] ?? row, row) !== 0) order++;
+      for (const row of rows) {
         const history = found.get(row.bike as BikeId);
-        const on = row.on_date as LocalDate;
-        if (row.kind === "odometer") history?.odometers.push({ id: row.id, on, order, dial: (row.dial ?? 0) as Dial });
+        if (row.kind === "odometer") history?.odometers.push(...odometersOf(row.id));
         else history?.measured.push(takenOf(row));
-      });
+      }
+      for (const { measured } of found.values()) measured.sort(byLogged);
       return found;
     },
     /** What each bike shown in a group was ridden between its first odometer reading and its last; bikes with a new dial are left out, since their figures start again. */
@@ -209,6 +218,21 @@ function takenOf(row: Pick<Tables["readings"], "id" | "kind" | "place" | "value"
 
 const detailOf = (json: string | null): ReadingDetail | null => (json === null ? null : (JSON.parse(json) as ReadingDetail));
 
+/** A bike's odometer readings out of one text, in the order in which they were taken. Logged in one moment they have one place in it: the track puts them by what the bike had ridden. */
+function odometersOf(text: string): OdometerReading[] {
+  const read = text.split(ROW).map((row) => {
+    const [id = "", on_date = "", logged_at = "", ordinal, dial] = row.split(FIELD);
+    return { id, on_date, logged_at, ordinal: Number(ordinal), dial: Number(dial) as Dial };
+  });
+  read.sort(byTime);
+  let order = 0;
+  return read.map((each, n) => {
+    if (n > 0 && byTime(read[n - 1] ?? each, each) !== 0) order++;
+    return { id: each.id, on: each.on_date as LocalDate, order, dial: each.dial };
+  });
+}
+
+const byLogged = (a: Taken, b: Taken): number => compare(a.on, b.on) || compare(a.loggedAt, b.loggedAt) || a.ordinal - b.ordinal;
 type Timed = { readonly on_date: string; readonly logged_at: string; readonly ordinal: number };
 const byTime = (a: Timed, b: Timed): number => compare(a.on_date, b.on_date) || compare(a.logged_at, b.logged_at) || a.ordinal - b.ordinal;
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
