@@ -73,6 +73,15 @@ test("a repeat is counted from the day on which the one before it went out, not 
   expect(told.map(({ on }) => on)).toEqual(["2026-11-24", "2026-12-08"]);
 });
 
+test("the way it comes changed between the noting and the telling: it comes the new way, in its time and once", async () => {
+  await t.one({ as: "Ines", in: "g1", admin: true, run: "/group reading:here digest:off" });
+  await t.one({ as: "Ines", in: "g1", run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...dm, run: "/work did:brake fluid on:1 December 2024 at:9,000 mi" });
+  expect(await days("P1D")).toEqual([]);
+  await t.one({ ...dm, run: "/remind by:channel" });
+  expect((await days("P6D")).map(({ on, shown }) => [on, shown.in])).toEqual([["2026-11-07", "g1"]]);
+});
+
 test("of a bike laid up nothing is told that rests with it; what ages standing is, and the rest when it is ridden again", async () => {
   await bike("10 December 2024");
   await t.one({ ...dm, run: "/work did:control cables on:1 November 2025 at:14,000 mi" });
