@@ -249,6 +249,7 @@ export const dueBike = z.object({
   first: z.array(z.string()),
   standing: standing.nullish(),
   worn: z.array(worn).optional(),
+  measured: z.array(judged).optional(),
   defects: z.array(defect).optional(),
 });
 export const KINDS = Object.keys(KIND_NAMES) as KindId[];

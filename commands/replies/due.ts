@@ -28,6 +28,7 @@ function linesOf(bike: DueBike, whole: boolean, words: Words): string[] {
   const { due } = words;
   const lines = [due.bike(bike.nickname, bike)];
   for (const defect of bike.defects ?? []) lines.push(`- ${words.defects.due(defect, words.today)}`);
+  for (const judged of bike.measured ?? []) lines.push(`- ${words.judge.line(judged)}`);
   if (bike.laidUp) lines.push(due.laidUp());
   if (bike.standing != null) lines.push(...words.outlook.whileItStands(bike.standing, words.today));
   const habits = bike.dues.filter((line) => line.habit);

@@ -17,7 +17,8 @@ export function judgedLines(judged: readonly Line[], words: Words): string[] {
   if (asked.length > 0) lines.push(words.judge.lacking(asked));
   // How it is measured, with the first of a kind that lacks how it was.
   const unsaid = judged.filter(
-    ({ judgement, first, miscounted }) => judgement.is === "cannot tell" && judgement.missing[0] !== "limit" && first !== false && !miscounted,
+    ({ judgement, first, miscounted }) =>
+      judgement.is === "cannot tell" && !["limit", "fitted"].includes(judgement.missing[0] ?? "") && first !== false && !miscounted,
   );
   lines.push(...[...new Set(unsaid.map(({ kind }) => kind))].map((kind) => words.judge.howTo(kind)));
   lines.push(...unevenPads(judged).map(words.judge.uneven));

@@ -116,6 +116,15 @@ export const DEFECTS = {
     mends: ["brake-fluid.inspect", "brake-fluid.replace"],
     source: PRACTICE,
   },
+  "wrong front pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace"], source: PRACTICE },
+  "wrong rear pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["rear-tyre.replace"], source: PRACTICE },
+  "wrong sidecar pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["sidecar-tyre.replace"], source: PRACTICE },
+  "slack chain": { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.adjust", "chain.replace"], source: PRACTICE },
+  "worn chain": { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.replace"], source: PRACTICE },
+  "no throttle play": { system: "controls", usual: "do not ride", caution: "throttle", mends: ["throttle-cable.adjust"], source: PRACTICE },
+  "low engine oil": { system: "engine", usual: "do not ride", caution: "hot", mends: ["engine-oil.inspect", "engine-oil.replace"], source: PRACTICE },
+  // Found by what was put in.
+  "mixed brake fluid": { system: "brakes", usual: "do not ride", caution: "brake fluid", mends: ["brake-fluid.replace"], source: PRACTICE },
 } as const satisfies Record<string, DefectRow>;
 
 export type DefectKind = keyof typeof DEFECTS;

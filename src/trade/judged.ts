@@ -1,6 +1,7 @@
 // What is judged of a bike's readings: whose limit, what else must be known, and which line of the plan falls due by it. One row a kind.
 // The bike's own specs go before any limit here; a limit of the trade stands only where one holds for every bike.
 
+import type { EquipmentRule } from "../core/equipment.ts";
 import type { Limit } from "../core/judgement/verdict.ts";
 import type { ConditionRead } from "../core/reading/detail.ts";
 import type { Place, ReadingKind } from "../core/reading/kinds.ts";
@@ -26,15 +27,21 @@ export type JudgedRow = {
   readonly strict: boolean;
   /** The line of the plan that a value at or beyond its limit makes due. */
   readonly items: Partial<Record<End, string>>;
-  /** Beyond its limit the bike is not to be ridden. */
+  /** Beyond its limit the bike is not to be ridden; where `never` is given, beyond that. `only`: of that side; `past`: from so far beyond it on, in the canonical unit. */
   readonly doNotRide: boolean;
-  /** What is then noted against the bike until work mends it; none where the next reading shows it mended. */
+  readonly only: "low" | "high" | null;
+  readonly past: number;
+  /** What is then noted against the bike until work mends it. */
   readonly defects: Partial<Record<End, DefectKind>>;
+  /** It is set by adjusting or topping up: the next reading that is right closes what was noted. */
+  readonly setRight: boolean;
+  /** Whom it fits, where it has no spec that says so. */
+  readonly fits: EquipmentRule;
   readonly caution: CautionKey | null;
 };
 
 const row = (more: Partial<JudgedRow> & Pick<JudgedRow, "fine">): JudgedRow => ({
-  ...{ specs: {}, near: 0, needs: [], strict: false, items: {}, doNotRide: false, defects: {}, caution: null },
+  ...{ specs: {}, near: 0, needs: [], strict: false, items: {}, doNotRide: false, only: null, past: 0, defects: {}, setRight: false, fits: {}, caution: null },
   ...more,
 });
 
@@ -63,9 +70,10 @@ export const JUDGED = {
     defects: { front: "worn front tyre", rear: "worn rear tyre" },
   }),
   "cold pressure": row({
-    ...{ fine: 3.5, doNotRide: true, caution: "tyres" },
+    ...{ fine: 3.5, doNotRide: true, setRight: true, caution: "tyres" },
     specs: { front: "front tyre pressure", rear: "rear tyre pressure", sidecar: "sidecar tyre pressure" },
     items: { any: "tyre-pressure.measure" },
+    defects: { front: "wrong front pressure", rear: "wrong rear pressure", sidecar: "wrong sidecar pressure" },
   }),
   "pad thickness": row({
     ...{ fine: 0.1, near: 1, doNotRide: true, caution: "brakes", usual: LINING },
@@ -79,28 +87,37 @@ export const JUDGED = {
     items: { front: "front-discs.measure", rear: "rear-discs.measure" },
     defects: { any: "worn disc" },
   }),
+  // Makers print a slack at which it is not ridden, some 20 mm beyond the window (common practice, from memory): it jumps off or catches.
   "chain slack": row({
+    ...{ doNotRide: true, only: "high", past: 20, setRight: true, defects: { any: "slack chain" } },
     ...{ fine: 1, near: 2, needs: [["upright", "on the side stand"]], caution: "moving chain" },
     specs: { any: "chain slack" },
     items: { any: "chain.adjust" },
   }),
-  "chain length": row({ fine: 0.1, near: 1, caution: "moving chain", specs: { any: "chain length limit" }, items: { any: "chain.replace" } }),
+  "chain length": row({
+    ...{ fine: 0.1, near: 1, doNotRide: true, caution: "moving chain" },
+    specs: { any: "chain length limit" },
+    items: { any: "chain.replace" },
+    defects: { any: "worn chain" },
+  }),
   "belt deflection": row({ fine: 0.5, near: 1, needs: [["at force"]], specs: { any: "belt deflection" }, items: { any: "drive-belt.inspect" } }),
   "battery voltage": row({ fine: 0.01, needs: [["rested"]], caution: "battery", items: { any: "battery.test" } }),
   "charging voltage": row({ fine: 0.05, near: 0.1, caution: "battery", specs: { any: "battery charging voltage" }, items: { any: "battery.test" } }),
   "brake fluid level": level({ doNotRide: true, caution: "brake fluid", items: { any: "brake-fluid.inspect" }, defects: { any: "low brake fluid" } }),
-  "clutch fluid level": level({ caution: "brake fluid" }),
-  "oil level": level({ caution: "hot", items: { any: "engine-oil.inspect" } }),
-  "coolant level": level({ needs: [["cold"]], caution: "hot", items: { any: "coolant.inspect" } }),
+  "clutch fluid level": level({ fits: { clutch: ["hydraulic brake fluid", "hydraulic mineral oil"] }, caution: "brake fluid" }),
+  "oil level": level({
+    ...{ doNotRide: true, only: "low", setRight: true, caution: "hot" },
+    items: { any: "engine-oil.inspect" },
+    defects: { any: "low engine oil" },
+  }),
+  "coolant level": level({ fits: { cooling: ["liquid"] }, needs: [["cold"]], caution: "hot", items: { any: "coolant.inspect" } }),
   "coolant strength": row({ fine: 1, near: 3, caution: "hot", specs: { any: "coolant strength" }, items: { any: "coolant.replace" } }),
   "clutch free play": row({ never: SOME_PLAY, fine: 0.5, near: 1, specs: { any: "clutch free play" }, items: { any: "clutch-free-play.adjust" } }),
   "throttle free play": row({
-    never: SOME_PLAY,
-    fine: 0.5,
-    near: 0.5,
-    caution: "throttle",
+    ...{ never: SOME_PLAY, fine: 0.5, near: 0.5, doNotRide: true, setRight: true, caution: "throttle" },
     specs: { any: "throttle free play" },
     items: { any: "throttle-cable.adjust" },
+    defects: { any: "no throttle play" },
   }),
   "brake pedal height": row({ fine: 1, near: 1, caution: "brakes", specs: { any: "brake pedal height" } }),
   "static sag": row({ fine: 1, near: 1, specs: { front: "front static sag", rear: "rear static sag" } }),

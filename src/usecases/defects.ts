@@ -1,4 +1,4 @@
-// What was found wrong with a bike: noted, graded by its owner, closed by work or as nothing, never by a reading. It is shown to its owner alone.
+// What was found wrong with a bike: noted, graded by its owner, closed by work or as nothing; what a measured value noted of a thing that is set, by the next reading that is right. It is shown to its owner alone.
 
 import type { Defect, FoundBy, Grade } from "../core/defect.ts";
 import type { BikeId } from "../core/ids.ts";

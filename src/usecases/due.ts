@@ -3,6 +3,7 @@
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { worstFirst } from "../core/defect.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
+import { callsForWork } from "../core/judgement/verdict.ts";
 import type { Condition } from "../core/plan/plan.ts";
 import type { DistanceUnit, Stretch } from "../core/quantity/distance.ts";
 import { doTheseFirst } from "../core/schedule/do-these-first.ts";
@@ -14,11 +15,13 @@ import type { Repos } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { duesOf, figureOfLast, type Garaged, itemsOf, pick } from "./garage.ts";
+import type { Judged } from "./judge.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { type NextShown, nextOf } from "./picture-next.ts";
 import { putOffsShown } from "./put-off.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { type Standing, whileItStands } from "./standing.ts";
+import { defectOf } from "./verdict-defects.ts";
 import { WORN_KINDS, type WornPart, wornParts } from "./wear.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -40,6 +43,8 @@ export type DueBike = {
   readonly standing?: Standing | null;
   /** How far tyres and pads still go, where a line can be drawn through their readings. */
   readonly worn?: readonly WornPart[];
+  /** What was measured at its limit or beyond and no line of the plan speaks of; for the owner alone. */
+  readonly measured?: readonly Judged[];
   /** What stands open, do not ride first; for the owner alone. */
   readonly defects?: readonly DefectShown[];
 };
@@ -69,7 +74,7 @@ export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string; reado
     // What is wrong with a bike, and what its owner would not hear of, is theirs alone.
     const put = input.share === true ? [] : await q.notices.putOffsOf(chosen.map((g) => g.bike.id));
     return done({
-      bikes: chosen.map((g) => ownDueBike(ctx, input.share === true ? { ...g, defects: [] } : g, series.get(g.bike.id) ?? [], put)),
+      bikes: chosen.map((g) => ownDueBike(ctx, input.share === true ? { ...g, defects: [], judged: [] } : g, series.get(g.bike.id) ?? [], put)),
       ...(input.picture === true ? { next: chosen.slice(0, MOST_PICTURES).map((g) => nextOf(ctx, g)) } : {}),
     });
   });
@@ -104,6 +109,7 @@ const ownDueBike = (ctx: Ctx, g: Garaged, series: readonly Taken[], put: readonl
     g,
     series.filter(({ kind }) => kind !== "battery voltage"),
   ).filter(({ wear }) => wear.is === "line"),
+  measured: unplanned(g),
   defects: g.defects.toSorted(worstFirst).map((defect) => defectShown(g, defect)),
 });
 
@@ -114,6 +120,15 @@ const withPutOffs = (bike: DueBike, put: ReturnType<typeof putOffsShown>): DueBi
     return putOff === undefined ? line : { ...line, putOff };
   }),
 });
+
+/** A verdict that makes no item due is told by itself, unless a defect tells it. */
+const unplanned = (g: Garaged): readonly Judged[] =>
+  g.judged.filter(
+    (judged) =>
+      callsForWork(judged.judgement) &&
+      !g.plan.items.some(({ key }) => key === judged.item) &&
+      !g.defects.some(({ from, kind }) => from === "verdict" && kind === defectOf(judged)),
+  );
 
 /** The due list of one bike, ready to be worded. */
 export function dueBike(ctx: Pick<Ctx, "itemName">, g: Garaged): DueBike {

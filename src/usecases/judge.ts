@@ -4,6 +4,7 @@ import { chargeAt, freezesAt, judgeResting } from "../core/battery/rest.ts";
 import type { Bike } from "../core/bike.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { judgeElongation, ownLimit, pitchMeasured, pitchOf } from "../core/chain/elongation.ts";
+import { isFitted } from "../core/equipment.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, type Missing } from "../core/judgement/verdict.ts";
 import type { ReadingDetail } from "../core/reading/detail.ts";
@@ -78,7 +79,8 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
   const key = row.specs[end] ?? row.specs.any;
   const use = rig.trips.find(({ from, to }) => from <= taken.on && taken.on <= to)?.use ?? rig.use;
   const own = key === undefined ? null : figureOf(rig, key, use);
-  const found = byKind(taken, kind, row, own, rig);
+  const fits = isFitted(row.fits, rig.bike.equipment) && (key === undefined || isFitted(SPEC_KEYS[key].fits ?? {}, rig.bike.equipment));
+  const found: Found = fits ? byKind(taken, kind, row, own, rig) : { judgement: cannotTell("fitted") };
   const judgement = missingCondition(taken, row, found.judgement) ?? found.judgement;
   const item = row.items[end] ?? row.items.any ?? null;
   const { id, place, on, value, unit } = taken;
@@ -86,7 +88,7 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     ...{ id, kind, place, on, value, unit, judgement },
     ...{ spec: key ?? null, use: key !== undefined && SPEC_KEYS[key].byUse === true && use !== "solo" ? use : null },
     item: item as ItemKey | null,
-    doNotRide: row.doNotRide && judgement.is === "beyond limit",
+    doNotRide: isGrave(value, row, judgement),
     caution: row.caution,
     by: own !== null ? "spec" : kind === "tread" ? (lawOf(rig.place) === null ? "bars" : "law") : row.usual?.min === LOW_MARK ? "mark" : "practice",
     add: null,
@@ -95,6 +97,13 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     freezes: null,
     ...found.more,
   };
+}
+
+/** Is the bike not to be ridden on it? */
+function isGrave(value: number, row: JudgedRow, judgement: Judgement): boolean {
+  if (!row.doNotRide || judgement.is !== "beyond limit") return false;
+  const grave = row.never === undefined ? judgement : judge(value, row.never, row.fine);
+  return grave.is === "beyond limit" && (row.only === null || grave.side === row.only) && -(grave.room ?? 0) >= row.past;
 }
 
 /** How it was taken, said once, holds for later readings of its kind on the bike. That a battery had rested is said of each. */

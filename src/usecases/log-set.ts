@@ -18,7 +18,7 @@ import type { MessageOutcome, NamedBike, News } from "./message-outcome.ts";
 import { questionOf } from "./question.ts";
 import { rigsFor } from "./rig.ts";
 import { asMeasured, asOdometers, heldAgainst, type Saved, save } from "./settle.ts";
-import { noteVerdicts } from "./verdict-defects.ts";
+import { noteMixed, noteVerdicts } from "./verdict-defects.ts";
 
 /** Where intents came from: `source` marks the records, `message` is the message to link to. */
 export type Origin = {
@@ -81,11 +81,12 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const mending = saved.work.filter(({ bike }) => !fluids.some((each) => each.bike === bike && each.worth === null));
   const next = first + saved.readings.length + saved.work.length + saved.defects.length;
   const verdicts = await noteVerdicts(q, ctx, touched, { judged, readings: saved.readings, work: mending }, source, next);
+  const mixed = await noteMixed(q, ctx, touched, fluids, saved.work, source, next + verdicts.noted.length);
   const closed = [...saved.closed, ...verdicts.closed];
   const fuel: FuelShown[] = [];
   for (const g of touched) fuel.push(...(await fuelOf(q, g, saved.readings)));
   return {
-    ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, [...saved.defects, ...verdicts.noted]) },
+    ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, [...saved.defects, ...verdicts.noted, ...mixed]) },
     ...{
       closed: shownOn(touched, closed),
       mayClose: mayClose(touched, { ...saved, work: mending, closed }),

@@ -3,16 +3,23 @@
 import { CONDITIONS_READ, type ConditionRead, type ReadingDetail } from "../core/reading/detail.ts";
 import { Conflict } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
+import type { DefectShown } from "./defect-shown.ts";
 import { pick } from "./garage.ts";
 import type { JudgedOn } from "./judge.ts";
-import { named } from "./log-set.ts";
+import { named, shownOn } from "./log-set.ts";
 import type { NamedBike } from "./message-outcome.ts";
 import { ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
+import { noteVerdicts } from "./verdict-defects.ts";
 
 /** Readings judged anew. */
-export type ToldHow = { readonly bike: NamedBike; readonly judged: readonly JudgedOn[] };
+export type ToldHow = {
+  readonly bike: NamedBike;
+  readonly judged: readonly JudgedOn[];
+  readonly defects: readonly DefectShown[];
+  readonly closed: readonly DefectShown[];
+};
 
 /** What can be said afterwards. */
 export const HOW = [...CONDITIONS_READ, "rpm", "pitches"] as const;
@@ -38,8 +45,10 @@ export async function sayHow(ctx: Ctx, input: { readonly reading: string; readon
     await touch(q, ctx, [reading.bike]);
     const after = pick(await ownGarage(q, ctx), reading.bike);
     if (after === null) return refused({ why: "gone" });
-    const judged = after.judged.filter(({ id }) => those.some((each) => each.id === id));
-    return done({ bike: named(after), judged: judged.map((each) => ({ ...each, bike: reading.bike, first: true })) });
+    const judged = after.judged.filter(({ id }) => those.some((each) => each.id === id)).map((each) => ({ ...each, bike: reading.bike, first: true }));
+    // Told how, it may turn out not to be ridden on, or right again.
+    const { noted, closed } = await noteVerdicts(q, ctx, [after], { judged, readings: those, work: [] }, ctx.event, 0);
+    return done({ bike: named(after), judged, defects: shownOn([after], noted), closed: shownOn([after], closed) });
   });
   return onceHeard(acted);
 }

@@ -181,7 +181,7 @@ async function kept(q: Repos, ctx: Ctx, g: Garaged, records: readonly SpecRecord
     if (reading !== null) readings.push(reading);
   }
   const { noted } = await noteVerdicts(q, ctx, [after], { judged: grave, readings, work: [] }, ctx.event, 0);
-  const { lapsed } = await squareVerdicts(q, ctx, [after], [], ctx.event);
+  const { lapsed } = await squareVerdicts(q, ctx, [after], { defects: [], readings: [] }, ctx.event);
   return done({
     ...first,
     judged,

@@ -11,16 +11,19 @@ import { revised } from "./revise-defects.ts";
 import { defectOf, noteVerdicts } from "./verdict-defects.ts";
 
 /** `lapsed`: no figure says so any more. `noted`: figures that are left say so still, where the defect went with the reading that first said it. */
+/** What was taken back. */
+export type Gone = { readonly defects: readonly Defect[]; readonly readings: readonly ReadingRecord[] };
+
 export type Squared = { readonly lapsed: readonly Defect[]; readonly noted: readonly Defect[] };
 
 /**
  * Inside the transaction that took something back, which touches the bikes.
  * @param after the bikes as they are now
- * @param gone verdict defects that were withdrawn with their readings
+ * @param gone what was withdrawn: verdict defects, and readings
  * @param source what the defects noted anew are kept under
  * @throws Conflict
  */
-export async function squareVerdicts(q: Repos, ctx: Ctx, after: readonly Garaged[], gone: readonly Defect[], source: string, first = 0): Promise<Squared> {
+export async function squareVerdicts(q: Repos, ctx: Ctx, after: readonly Garaged[], gone: Gone, source: string, first = 0): Promise<Squared> {
   const lapsed: Defect[] = [];
   const noted: Defect[] = [];
   for (const g of after) {
@@ -51,8 +54,13 @@ async function isBorneOut(q: Repos, g: Garaged, { kind, on }: Defect): Promise<b
 }
 
 /** What stands read of the same things, must not be ridden on, and no work has answered. */
-const leftOf = (g: Garaged, gone: readonly Defect[]): readonly JudgedOn[] =>
+const leftOf = (g: Garaged, gone: Gone): readonly JudgedOn[] =>
   g.judged
-    .filter((judged) => judged.doNotRide && gone.some(({ bike, kind }) => bike === g.bike.id && kind === defectOf(judged)))
+    .filter((judged) => judged.doNotRide && wentWith(judged, g, gone))
     .filter(({ id, item }) => item === null || g.facts.verdicts.some(({ reading }) => reading === id))
     .map((judged) => ({ ...judged, bike: g.bike.id, first: false }));
+
+/** Did what noted it go, or the reading that had shown it right again? */
+const wentWith = (judged: Garaged["judged"][number], g: Garaged, { defects, readings }: Gone): boolean =>
+  defects.some(({ bike, kind, from }) => bike === g.bike.id && from === "verdict" && kind === defectOf(judged)) ||
+  (judgedRow(judged.kind).setRight && readings.some(({ bike, kind, place }) => bike === g.bike.id && kind === judged.kind && place === judged.place));

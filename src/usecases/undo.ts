@@ -74,9 +74,8 @@ async function withdrawn(q: Repos, ctx: Ctx, records: Records, why: string): Pro
   if (bikes.some((bike) => pick(all, bike) === null)) return refused({ why: "not yours" });
   const reopened = await withdrawAll(q, ctx, records, why);
   await touch(q, ctx, bikes);
-  const gone = records.defects.filter(({ from }) => from === "verdict");
   const after = records.readings.length === 0 ? [] : (await ownGarage(q, ctx)).filter((g) => bikes.includes(g.bike.id));
-  const squared = await squareVerdicts(q, ctx, after, gone, ctx.event);
+  const squared = await squareVerdicts(q, ctx, after, records, ctx.event);
   return done({ ...records, restored: [], reopened, ...squared, bikes: all.filter((g) => bikes.includes(g.bike.id)).map(named) });
 }
 

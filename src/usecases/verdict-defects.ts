@@ -1,4 +1,4 @@
-// What must not be ridden on by a measured value is noted as a defect, once, and closed by the work that mends it.
+// What must not be ridden on by a measured value is noted as a defect, once, and closed by the work that mends it; what is set by adjusting, by the next reading that is right.
 
 import type { Defect } from "../core/defect.ts";
 import { mends as canMend } from "../core/schedule/mending.ts";
@@ -7,11 +7,12 @@ import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { defectRow } from "../trade/defects.ts";
 import { endOf, judgedRow } from "../trade/judged.ts";
-import type { Ctx } from "./context.ts";
+import { type Ctx, todayOf } from "./context.ts";
+import type { FluidPut } from "./fluids.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
 import type { JudgedOn } from "./judge.ts";
 import { defectRecord } from "./records.ts";
-import { closedByWork } from "./revise-defects.ts";
+import { closedByWork, revised } from "./revise-defects.ts";
 
 /**
  * Notes and closes inside the transaction that logged them, which touches the bikes.
@@ -38,9 +39,17 @@ export async function noteVerdicts(
       )),
     );
   }
+  for (const judged of logged.judged) {
+    if (!judgedRow(judged.kind).setRight || judged.doNotRide || judged.judgement.is === "cannot tell") continue;
+    const typed = logged.readings.find(({ id }) => id === judged.id)?.typed ?? "";
+    const open = pick(all, judged.bike)?.defects.filter(({ from, kind, on }) => from === "verdict" && kind === defectOf(judged) && on <= judged.on) ?? [];
+    for (const defect of open)
+      if (!closed.some(({ id }) => id === defect.id))
+        closed.push(await revised(q, ctx, defect, { state: "closed", closedBecause: wordsOf(judged, typed), why: "read anew" }));
+  }
   const noted: Defect[] = [];
   for (const judged of logged.judged.filter(({ doNotRide }) => doNotRide)) {
-    const { bike, place, on } = judged;
+    const { bike, on } = judged;
     const kind = defectOf(judged);
     const standing = all.find((g) => g.bike.id === bike)?.defects.some((defect) => defect.kind === kind && !closed.some(({ id }) => id === defect.id)) === true;
     // What was left after work is how it is now.
@@ -48,16 +57,39 @@ export async function noteVerdicts(
     const mended = !left && logged.work.some((work) => work.bike === bike && work.on.from === on && mends({ kind }, changedIn(all, work)));
     if (kind === null || standing || mended || noted.some((each) => each.bike === bike && each.kind === kind)) continue;
     const typed = logged.readings.find(({ id }) => id === judged.id)?.typed ?? "";
-    const words = [place, judged.kind, typed].filter((part) => part !== null && part !== "").join(" ");
+    const words = wordsOf(judged, typed);
     noted.push(defectRecord(ctx, { bike, kind, words, grade: "do not ride", on, dial: null, from: "verdict" }, source, first + noted.length));
   }
   if (noted.length > 0) await q.defects.note(noted);
   return { noted, closed };
 }
 
-/** The kind of defect that a reading beyond its limit notes; null for what the next reading shows mended. */
+const wordsOf = ({ place, kind }: Pick<JudgedOn, "kind" | "place">, typed: string): string =>
+  [place, kind, typed].filter((part) => part !== null && part !== "").join(" ");
+
+/** The kind of defect that a reading beyond its limit notes; null for what cannot hurt. */
 export const defectOf = ({ kind, place }: Pick<JudgedOn, "kind" | "place">): string | null =>
   judgedRow(kind).defects[endOf(place)] ?? judgedRow(kind).defects.any ?? null;
+
+/** What was put into the brakes that must not meet what is in there, noted once. @param first where to go on counting the records of the source */
+export async function noteMixed(
+  q: Repos,
+  ctx: Ctx,
+  all: readonly Garaged[],
+  put: readonly FluidPut[],
+  work: readonly WorkRecord[],
+  source: string,
+  first: number,
+): Promise<readonly Defect[]> {
+  const kind = "mixed brake fluid";
+  const fresh = put.filter(({ bike, worth }) => worth === null && pick(all, bike)?.defects.some((defect) => defect.kind === kind) === false);
+  const noted = fresh.map(({ bike, inside, added }, n) => {
+    const on = work.find((record) => record.bike === bike)?.on.from ?? todayOf(ctx);
+    return defectRecord(ctx, { bike, kind, words: `${added} with ${inside}`, grade: "do not ride", on, dial: null, from: "verdict" }, source, first + n);
+  });
+  if (noted.length > 0) await q.defects.note(noted);
+  return noted;
+}
 
 /** The items of a job that may be right again by it. */
 const changedIn = (all: readonly Garaged[], { bike, items }: WorkRecord): readonly string[] => {

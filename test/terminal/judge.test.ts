@@ -56,7 +56,7 @@ test("clearances and discs are told to the hundredth of a millimetre", async () 
   expect(read.text).toContain("Intake 2 valve clearance 0.17 mm: beyond limit, too wide (0.10 mm to 0.15 mm by your own figure).");
   expect(read.text).toContain("Front disc thickness 4.56 mm: near limit (4.50 mm by your own figure).");
   expect(read.text).toContain("Spark plug gap 0.84 mm: within (0.80 mm to 0.90 mm by your own figure).");
-  expect((await run("/due")).text).toContain("intake 2 valve clearance 0.17 mm, read today: beyond limit, 0.15 mm");
+  expect((await run("/due")).text).toContain("intake 2 valve clearance 0.17 mm, read today: beyond limit, too wide, 0.15 mm");
   await t.close();
 });
 

@@ -91,3 +91,102 @@ test("what was closed by its rider stays closed when something else is taken bac
   expect(await due()).not.toContain("Do not ride: “");
   await t.close();
 });
+
+test.each([
+  ["front tyre pressure", "34 psi", "20 psi front", "wrong front pressure", "front cold pressure 20 psi", "33 psi front"],
+  ["chain slack", "25-35 mm", "chain slack 55 mm upright", "slack chain", "chain slack 55 mm", "chain slack 30 mm"],
+  ["throttle free play", "2-4 mm", "throttle free play 0 mm", "no throttle play", "throttle free play 0 mm", "throttle free play 3 mm"],
+] as const)("%s of %s: “%s” is not ridden on, until the next reading is right", async (spec, value, wrong, kind, words, right) => {
+  const { t, run, say, due } = await heron();
+  await run(`/spec what:${spec} value:${value}`);
+  const said = await say(wrong);
+  expect(said.data.defects).toMatchObject([{ kind, grade: "do not ride", from: "verdict", words }]);
+  expect(await due()).toContain(`Do not ride: “${words}”`);
+  const mended = await say(right);
+  expect(mended.data.closed).toMatchObject([{ kind, state: "closed" }]);
+  expect(mended.text).toContain(`“${words}” is closed by what you read now.`);
+  expect(await due()).not.toContain("Do not ride");
+  // Taken back, what was read before is how it is.
+  const back = await t.one({ ...dm, press: button(mended, "Undo") });
+  expect(back.text).toContain("Another reading says the same");
+  expect(await due()).toContain(`Do not ride: “${words}”`);
+  await t.close();
+});
+
+test("oil below the low mark stops the ride until it is topped up; too full is to be let out and no more", async () => {
+  const { t, run, say, due } = await heron();
+  const low = await say("oil level below the low mark");
+  expect(low.data.defects).toMatchObject([{ kind: "low engine oil", grade: "do not ride" }]);
+  expect(low.text).toContain("Top up before the engine runs again. Do not ride before that.");
+  await run("/work did:engine oil level outcome:topped up");
+  expect(await due()).not.toContain("Do not ride");
+  const full = await say("oil above the full mark, upright");
+  expect(full.text).toContain("Oil level above the full mark: beyond limit.");
+  expect(full.data.defects).toEqual([]);
+  await t.close();
+});
+
+test("a slack or a play a little off is set, and the bike may be ridden to where that is done", async () => {
+  const { t, run, say } = await heron();
+  await run("/spec what:chain slack value:25-35 mm");
+  await run("/spec what:throttle free play value:2-4 mm");
+  // Too tight ruins a bearing; it does not jump off.
+  for (const words of ["chain slack 54 mm upright", "chain slack 10 mm", "throttle free play 1 mm"]) {
+    const said = await say(words);
+    expect(said.text).toContain("beyond limit");
+    expect(said.data.defects).toEqual([]);
+  }
+  await t.close();
+});
+
+test("a chain longer than its limit is not ridden on until another is on; adjusting it mends nothing", async () => {
+  const { t, run, say, due } = await heron();
+  const worn = await say("chain 329 mm over 20 pitches");
+  expect(worn.data.defects).toMatchObject([{ kind: "worn chain", grade: "do not ride" }]);
+  await say("chain 320 mm over 20 pitches");
+  await run("/work did:chain slack");
+  expect(await due()).toContain("Do not ride: “chain length 329 mm”");
+  await run("/work did:new chain and sprockets at:14,300 mi");
+  expect(await due()).not.toContain("Do not ride");
+  await t.close();
+});
+
+test("a brake fluid that must not meet what is in there is noted, and the right one put in anew closes it", async () => {
+  const { t, say, due } = await heron();
+  const mixed = await say("topped up brake fluid with DOT 5");
+  expect(mixed.text).toContain("the two never mix");
+  expect(mixed.data.defects).toMatchObject([{ kind: "mixed brake fluid", grade: "do not ride", words: "DOT 5 with DOT 4" }]);
+  expect(await due()).toContain("Do not ride: “DOT 5 with DOT 4”");
+  expect((await say("topped up brake fluid with DOT 5")).data.defects).toEqual([]);
+  const right = await say("changed the brake fluid, DOT 4, at 14,300");
+  expect(right.data.closed).toMatchObject([{ kind: "mixed brake fluid" }]);
+  expect(await due()).not.toContain("Do not ride");
+  await t.one({ ...dm, press: button(right, "Undo") });
+  await t.one({ ...dm, press: button(mixed, "Undo") });
+  expect(await due()).not.toContain("Do not ride");
+  await t.close();
+});
+
+test("what is beyond its limit and in no line of the plan stands on the due list by itself, and is nobody else's business", async () => {
+  const { t, run, say, due } = await heron();
+  await run("/spec what:rear rider sag value:30-40 mm");
+  await say("rear rider sag 45 mm");
+  const line = "- Rear rider sag 45 mm: beyond limit, too much sag (30 mm to 40 mm by your own figure). Add preload, or a stiffer spring.";
+  expect(await due()).toContain(line);
+  expect((await t.one({ as: "Ines", run: "/due bike:Heron share:yes" })).text).not.toContain("sag");
+  await say("rear rider sag 36 mm");
+  expect(await due()).not.toContain("sag");
+  await t.close();
+});
+
+test("what the bike has not as it is entered is kept and not judged, and the way to put that right is said", async () => {
+  const { t, say, due } = await heron();
+  const said = await say("clutch fluid below the low mark");
+  expect(said.text).toContain(
+    "Clutch fluid level below the low mark: cannot tell; as it is entered here the bike has none; if it has, say so with /bike fitted.",
+  );
+  expect(said.text).not.toContain("How to measure");
+  await t.one({ ...dm, run: "/bike fitted part:clutch choice:hydraulic brake fluid" });
+  expect(await due()).toContain("- Clutch fluid level below the low mark: beyond limit. Look for a leak before topping up.");
+  await t.close();
+});

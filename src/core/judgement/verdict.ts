@@ -30,7 +30,8 @@ export type Missing =
   | "chemistry"
   | "pitch"
   | "readings"
-  | "tyre date";
+  | "tyre date"
+  | "fitted";
 
 export type Judgement =
   | {

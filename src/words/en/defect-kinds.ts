@@ -52,4 +52,12 @@ export const ENGLISH_DEFECTS = {
   "worn rear pads": "It stands first on /due until new pads are in.",
   "worn disc": "A disc below its stamped figure is replaced, with new pads.",
   "low brake fluid": "Do not ride until you know why: worn pads let it sink slowly, a leak fast.",
+  "wrong front pressure": "Set it cold, and look for what let it out. The next reading that is right closes it.",
+  "wrong rear pressure": "Set it cold, and look for what let it out. The next reading that is right closes it.",
+  "wrong sidecar pressure": "Set it cold, and look for what let it out. The next reading that is right closes it.",
+  "slack chain": "A chain that hangs so low jumps off or catches. The next reading that is right closes it.",
+  "worn chain": "A chain worn so far can jump or break, and lock the wheel. It stands first on /due until a new one is on.",
+  "no throttle play": "Do not ride until it snaps shut by itself at every bar position. The next reading that is right closes it.",
+  "low engine oil": "An engine short of oil seizes, and locks the wheel. The next reading that is right closes it.",
+  "mixed brake fluid": "It stands first on /due until all of it has been flushed and changed.",
 } as const satisfies Record<DefectKind, string>;

@@ -62,7 +62,10 @@ export const defectWords = (p: Printer) => {
         { ...LINE, name: "on", label: "Day, if not today", required: false, hint: null },
       ],
     } as const,
-    mended: (d: SaidDefect): string => `${d.nickname}: “${d.words}” is closed by that work. Try it gently, close to home, before you trust it.`,
+    mended: (d: SaidDefect): string =>
+      d.closedBecause === null
+        ? `${d.nickname}: “${d.words}” is closed by that work. Try it gently, close to home, before you trust it.`
+        : `${d.nickname}: “${d.words}” is closed by what you read now.`,
     /** Work that may have been done about an open defect. */
     closesIt: (d: SaidDefect): string => `Does this close: “${d.words}”?`,
     /** What a figure noted that was taken back or put right. */

@@ -9,6 +9,7 @@ import type { Anchor, Due, Leg, Recheck, Status, Verdict } from "../../core/sche
 import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
 import { englishItemName } from "./item-names.ts";
+import { SIDES } from "./judge.ts";
 import { readingWords } from "./readings.ts";
 import { recheckBecause } from "./rechecks.ts";
 import { CONDITION_WORDS, capital, lowered } from "./text.ts";
@@ -132,7 +133,9 @@ export const dueWords = (p: Printer) => {
       const off = p.amount(Math.abs(measured.value - limit), unit);
       return `${what}, read ${when}: ${off} ${measured.side === "low" ? "below" : "above"} spec, ${p.amount(limit, unit)}${is === "beyond limit" ? "; not to be ridden before it is set" : ""}`;
     }
-    return `${what}, read ${when}: ${is}${limit === null || unit === "level" ? "" : `, ${p.amount(limit, unit, kindRow(measured.kind).decimals?.[unit])}`}`;
+    const sides = SIDES[measured.kind];
+    const sided = sides === undefined || measured.side === null ? "" : `, ${sides[measured.side === "low" ? 0 : 1]}`;
+    return `${what}, read ${when}: ${is}${sided}${limit === null || unit === "level" ? "" : `, ${p.amount(limit, unit, kindRow(measured.kind).decimals?.[unit])}`}`;
   };
 
   const main = (leg: Leg, b: OnBike, onMarks: boolean, byTheBook: boolean): string => {

@@ -29,7 +29,7 @@ export type SaidJudged = {
 };
 
 /** What the sides of a limit are called; "low" and "high" where the trade has no word of its own. */
-const SIDES: Partial<Record<JudgedKind, readonly [low: string, high: string]>> = {
+export const SIDES: Partial<Record<ReadingKind, readonly [low: string, high: string]>> = {
   "chain slack": ["too tight", "too slack"],
   "belt deflection": ["too tight", "too slack"],
   "valve clearance": ["too tight", "too wide"],
@@ -94,6 +94,7 @@ const NEEDS: Record<Missing, string> = {
   pitch: "say over how many pitches it was, such as “over 20 pitches”, or enter the chain's size once with /spec",
   readings: "that is shorter than a new chain; measure it again",
   "tyre date": "it needs the tyre's date code",
+  fitted: "as it is entered here the bike has none; if it has, say so with /bike fitted",
 };
 
 const HOW: Record<ConditionRead | "rpm" | "pitches", string> = {
@@ -110,6 +111,9 @@ const HOW: Record<ConditionRead | "rpm" | "pitches", string> = {
 
 /** What is said once of a bike and kept. */
 const KEPT: readonly Missing[] = ["cold", "upright", "on the side stand", "at force", "throttle open", "rpm", "temperature"];
+
+/** What is set or topped up, and ridden then. */
+const BEFORE: readonly JudgedKind[] = ["chain slack", "throttle free play", "oil level"];
 
 /** Bars moulded in at this height lie below what some laws ask for. */
 const BARS = 0.8;
@@ -152,6 +156,8 @@ export const judgeWords = (p: Printer) => {
     const [first, ...rest] = j.judgement.missing;
     // Of two ways to stand either will do; what else is missing is all of it.
     const lacks = first === "upright" && rest.includes("on the side stand") ? rest : [first ?? "limit", ...rest];
+    const [only] = lacks;
+    if (only === "fitted") return `${called}: cannot tell; ${NEEDS.fitted}.`;
     return `${called}: cannot tell yet; ${p.list(lacks.map((each) => NEEDS[each]))}.${lacks.some((each) => KEPT.includes(each)) ? " I keep it for this bike." : ""}`;
   };
   const pressure = (j: SaidJudged, called: string): string => {
@@ -181,7 +187,7 @@ export const judgeWords = (p: Printer) => {
     if (judgement.is === "near limit") return `${stands}${NEAR[j.kind]?.[judgement.side === "high" ? 1 : 0] ?? ""}${above}`;
     if (j.kind === "battery voltage") return `${stands} ${battery(j)}`;
     const what = DO[j.kind][judgement.side === "high" ? 1 : 0];
-    return `${stands}${what === "" ? "" : ` ${what}`}${j.doNotRide ? " Do not ride on it." : ""}${above}`;
+    return `${stands}${what === "" ? "" : ` ${what}`}${j.doNotRide ? (BEFORE.includes(j.kind) ? " Do not ride before that." : " Do not ride on it.") : ""}${above}`;
   };
   return {
     line,
