@@ -10,6 +10,7 @@ export type Refusal =
   | { readonly why: "unknown bike"; readonly named: string; readonly bikes: readonly string[] }
   | { readonly why: "which bike"; readonly bikes: readonly string[] }
   | { readonly why: "nickname taken"; readonly nickname: string }
+  | { readonly why: "not called so"; readonly nickname: string; readonly name: string; readonly names: readonly string[] }
   | {
       readonly why: "nickname unusable";
       readonly because: "empty" | "too long" | "mentions everyone" | "looks like a reading" | "hidden marks" | "word of its own";

@@ -26,6 +26,8 @@ export const COMMAND_WORDS = {
       book: "Keep to the printed marks, for a warranty",
       registered: "By the book: when it was first registered, from which yearly services run",
       model: "Make and model: shares specs and plans with the same model in the group",
+      called: "What else you call it in messages, such as the big one",
+      "not-called": "A name that it is called by no more",
       "group-picture": "Let this group's picture and digest show when it falls due; off until you say so",
       "group-evening": "Bring it to this group's wrench evening: others see what falls due on it; off until you say so",
     },

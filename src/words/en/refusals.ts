@@ -19,6 +19,8 @@ export const refusalWords = (p: Printer) => {
         return `You have no bike called “${clip(refusal.named)}”. Yours: ${p.list(refusal.bikes)}.`;
       case "which bike":
         return `Which bike: ${one(refusal.bikes)}? Add bike: and its name.`;
+      case "not called so":
+        return `${refusal.nickname} is not called “${clip(refusal.name)}”. ${refusal.names.length === 0 ? "It has no other name than that." : `It is also called ${p.list(refusal.names.map((name) => `“${name}”`))}.`}`;
       case "nickname taken":
         return `You already have a bike called ${refusal.nickname}. Give this one another name.`;
       case "nickname unusable":
