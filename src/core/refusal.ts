@@ -136,6 +136,6 @@ export type Refusal =
   | {
       readonly why: "option";
       readonly option: string;
-      readonly problem: "missing" | "unknown" | "not a choice" | "too long";
+      readonly problem: "missing" | "unknown" | "not a choice" | "too long" | "file too large" | "file not text" | "file not there";
       readonly choices: readonly string[];
     };

@@ -264,6 +264,12 @@ function optionProblem(refusal: Extract<Refusal, { why: "option" }>, one: (names
       return `${refusal.option} is one of ${one(refusal.choices)}.`;
     case "too long":
       return `${refusal.option} is longer than I read. Keep it short.`;
+    case "file too large":
+      return "That file is larger than I read: a plan or a chart as text has at most 200 kB. Nothing was saved.";
+    case "file not text":
+      return "That file is no text. Send the plan as the JSON file that /plan export gives, or the chart as CSV or plain text. Nothing was saved.";
+    case "file not there":
+      return "I could not get that file. Nothing was saved; send it again.";
   }
 }
 
