@@ -384,6 +384,8 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   rodeBehind: [],
   rode: ["did", "done", "do", "doing"],
   notOdometer: [
+    "lasted",
+    "lasts",
     "rode",
     "ride",
     "rides",
