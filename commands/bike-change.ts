@@ -21,13 +21,20 @@ export const bikeChange = define({
     book: { takes: "flag", required: false },
     registered: { takes: "text", required: false },
     model: { takes: "text", required: false, complete: "model" },
+    called: { takes: "text", required: false },
+    "not-called": { takes: "text", required: false },
     "group-picture": { takes: "flag", required: false },
     "group-evening": { takes: "flag", required: false },
   },
   adminOnly: false,
   visibility: () => "private",
   data: shapeOf<BikeShown>(bikeShown),
-  run: (ctx, { bike, name, state, used, yearly, book, registered, model, "not-used": notUsed, "group-picture": pictured, "group-evening": brought }) =>
-    changeBike(ctx, given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book, registered, model, pictured, brought })),
+  run: (ctx, { bike, name, state, used, yearly, book, registered, model, called, ...others }) => {
+    const { "not-used": notUsed, "not-called": notCalled, "group-picture": pictured, "group-evening": brought } = others;
+    return changeBike(
+      ctx,
+      given({ bike, name, state, used, notUsed, perYear: yearly, byTheBook: book, registered, model, pictured, brought, called, notCalled }),
+    );
+  },
   say: sayChanged,
 });

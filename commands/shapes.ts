@@ -64,6 +64,7 @@ export const defect = z.object({
   ...{ from: z.enum(FOUND_BY), closedBy: z.string().nullable(), closedBecause: z.string().nullable(), caution: z.string().nullable() },
 });
 const named = z.object({ id: z.string(), nickname: z.string(), unit });
+const learnt = z.object({ name: z.string(), nickname: z.string() });
 const news = z.object({ bike: z.string(), nickname: z.string(), item: z.string(), called: z.string(), status: z.enum(STATUSES) });
 export const judgement = z.object({
   is: z.enum(VERDICTS),
@@ -204,8 +205,9 @@ export const messageOutcome = z.discriminatedUnion("is", [
     fluids: z.array(fluidPut).optional(),
     fuel: z.array(fuel).optional(),
     withdrawn: z.array(reading),
+    learnt: learnt.optional(),
   }),
-  z.object({ is: z.literal("asked"), question }),
+  z.object({ is: z.literal("asked"), question, learnt: learnt.optional() }),
   z.object({ is: z.literal("specs"), answers: z.array(z.looseObject({ bike: z.string(), nickname: z.string() })) }),
   z.object({ is: z.literal("looked up"), table: z.looseObject({ table: z.string() }) }),
   z.object({ is: z.literal("converted"), conversion }),
@@ -229,6 +231,7 @@ const dueLine = z.object({
   mark: distance.nullable(),
   because: z.object({ why: z.string() }),
   caution: z.string().nullable(),
+  putOff: z.object({ until: localDate, figure: z.object({ at: z.number(), unit }).nullable() }).optional(),
 });
 const standing = z.object({
   ...{ until: localDate, items: z.array(z.string()) },
@@ -335,6 +338,7 @@ export const bikeShown = z.object({
   conditions: z.array(z.string()),
   perYear: distance.nullable(),
   model: z.string().nullable(),
+  byNames: z.array(z.string()),
   byTheBook: z.boolean(),
   registered: localDate.nullable(),
   items: z.number().int(),

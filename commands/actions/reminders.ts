@@ -3,11 +3,12 @@
 import { z } from "zod";
 import { reminderActions } from "../../src/chat/reminder-actions.ts";
 import type { Said } from "../../src/chat/reply.ts";
+import { instantOfMillis, millisOf } from "../../src/core/calendar/zones.ts";
 import type { BikeId } from "../../src/core/ids.ts";
 import { type DueReport, whatIsDueOn } from "../../src/usecases/due.ts";
 import { given } from "../../src/usecases/given.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
-import { PUT_OFF_UNTIL, type PutOffDone, putOff } from "../../src/usecases/put-off.ts";
+import { PUT_OFF_UNTIL, type PutOffDone, putOff, type TakenBack, takePutOffBack } from "../../src/usecases/put-off.ts";
 import { recordItems } from "../../src/usecases/record-work.ts";
 import { type Result, refused } from "../../src/usecases/refusals.ts";
 import { type Reminded, type ReminderShown, remindedItems, type WhyTold, whatWasTold, whyTold } from "../../src/usecases/reminded.ts";
@@ -85,6 +86,7 @@ export const whyNow = handler<WhyTold>({
 const putOffDone = z.object({
   ...{ bike: z.string(), nickname: z.string(), items: z.array(z.string()), until: localDate },
   figure: z.object({ at: z.number(), unit }).nullable(),
+  at: z.string(),
 });
 /** The list's last choice asks for a day or a figure by a form. */
 type Asked = { readonly asks: string; readonly nickname: string; readonly named: Reminded["named"] };
@@ -133,9 +135,25 @@ export const putOffUntil = handler<PutOffDone>({
 
 function sayPutOff(put: PutOffDone, words: Words): Said {
   return said([words.reminders.putOff(put.nickname, put.items, put.until, put.figure)], {
-    actions: [press("show-due", put.bike, words.reminders.dueTitle(put.nickname))],
+    actions: [
+      press("put-off-back", `${put.bike}.${millisOf(put.at)}`, words.reminders.takeBackLabel),
+      press("show-due", put.bike, words.reminders.dueTitle(put.nickname)),
+    ],
   });
 }
+
+/** The subject is the bike and the moment at which it was put off. */
+export const putOffBack = handler<TakenBack>({
+  kind: "press",
+  visibility: "private",
+  data: shapeOf<TakenBack>(z.object({ bike: z.string(), nickname: z.string(), items: z.array(z.string()) })),
+  run: (ctx, { subject }) => {
+    const [bike = "", at = ""] = subject.split(".");
+    return /^\d{1,15}$/u.test(at) ? takePutOffBack(ctx, { bike: bike as BikeId, at: instantOfMillis(Number(at)) }) : Promise.resolve(refused({ why: "gone" }));
+  },
+  say: ({ bike, nickname, items }, words) =>
+    said([words.reminders.takenBack(nickname, items)], { actions: [press("show-due", bike, words.reminders.dueTitle(nickname))] }),
+});
 
 /** What was chosen of the things told; all, where it was one thing. */
 function chosenOf({ items, named }: Reminded, what: string): Result<Reminded["items"]> {

@@ -22,5 +22,6 @@ export function sayChanged(bike: BikeShown, words: Words): Said {
 
 function linesOf(bike: BikeShown, words: Words): string[] {
   const use = words.bikes.use(bike);
-  return [words.bikes.shown(bike, words.today), words.bikes.fitted(bike.equipment), ...(use === null ? [] : [use])];
+  const names = bike.byNames.length === 0 ? [] : [words.bikes.byNames(bike.byNames)];
+  return [words.bikes.shown(bike, words.today), ...names, words.bikes.fitted(bike.equipment), ...(use === null ? [] : [use])];
 }

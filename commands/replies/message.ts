@@ -52,8 +52,10 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
     }
     case "logged":
       return sayLogged(outcome, words);
-    case "asked":
-      return sayQuestion(outcome.question, words);
+    case "asked": {
+      const asks = sayQuestion(outcome.question, words);
+      return outcome.learnt === undefined ? asks : { ...asks, lines: [words.bikes.learnt(outcome.learnt), ...asks.lines] };
+    }
     case "specs":
       return sayEachSpec(outcome.answers, words);
     case "looked up":
@@ -76,9 +78,10 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
     case "logged": {
       const wants = outcome.news[0]?.nickname ?? nicknameOfPressing(outcome);
       const asks = outcome.defects.some(({ from }) => from !== "verdict") || outcome.mayClose.length > 0;
-      if (wants === null && !asks) return { react: "logged", reply: null, data: dataOf(outcome) };
+      const learnt = outcome.learnt === undefined ? [] : [words.bikes.learnt(outcome.learnt)];
+      if (wants === null && !asks && learnt.length === 0) return { react: "logged", reply: null, data: dataOf(outcome) };
       const reply = {
-        ...said([wants === null || asks ? words.defects.inChannel() : words.readings.newsInChannel(wants)], {
+        ...said([...(asks ? [words.defects.inChannel()] : wants === null ? [] : [words.readings.newsInChannel(wants)]), ...learnt], {
           actions: [press("show-logged", outcome.source, words.readings.labels.logged)],
         }),
         visibility: "shared",
@@ -148,6 +151,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   for (const defect of outcome.closed) lines.push(words.defects.mended(defect));
   for (const { defect } of outcome.mayClose) lines.push(words.defects.closesIt(defect));
   if (outcome.withdrawn.length > 0) lines.push(words.readings.withdrawn(outcome.withdrawn, words.today));
+  if (outcome.learnt !== undefined) lines.push(words.bikes.learnt(outcome.learnt));
   lines.push(...kitLines(outcome.work, words));
   for (const news of outcome.news.slice(0, 6)) lines.push(words.readings.news(news.nickname, news.called, news.status));
   if (outcome.news.length > 6) lines.push(words.reminders.more(outcome.news.length - 6));

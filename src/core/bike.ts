@@ -39,6 +39,8 @@ export type Bike = {
   readonly factsRev: number;
   /** Make and model as its owner typed them; bikes of one model share specs and plans within a group. Null when not said. */
   readonly model: string | null;
+  /** What its owner calls it beside the nickname; left out where that was not looked up. */
+  readonly byNames?: readonly string[];
 };
 
 /** How a member likes things; null where nothing was said, and the group's choice or a default serves. */

@@ -7,14 +7,27 @@ import { standsBeside } from "./phrases.ts";
 import { foldWord, type Token } from "./scan.ts";
 
 /** A bike named at tokens `from` to `to` (both included). */
-export type Named = { readonly bikes: readonly BikeId[]; readonly typed: string; readonly from: number; readonly to: number };
+export type Named = {
+  readonly bikes: readonly BikeId[];
+  readonly typed: string;
+  readonly from: number;
+  readonly to: number;
+  /** A name that nobody has said what it means. */
+  readonly unheard?: true;
+};
 
 /** Every naming of a bike. An unknown name behind "on" or "for" is kept with no bikes, so that it is asked about rather than passed over. */
 export function bikesNamed(tokens: readonly Token[], known: Known): readonly Named[] {
   const found: Named[] = [];
   const names = known.bikes.map((bike) => ({ id: bike.id, words: foldWord(bike.nickname).split(/\s+/u) }));
+  const byNames = known.bikes.flatMap(({ id, byNames: said = [] }) => said.map((name) => ({ id, words: foldWord(name).split(/\s+/u) })));
   for (let at = 0; at < tokens.length; at++) {
-    const hit = exactAt(tokens, at, names) ?? calledAt(tokens, at, known) ?? slipAt(tokens, at, names) ?? unknownAt(tokens, at, known);
+    const hit =
+      exactAt(tokens, at, names) ??
+      byNameAt(tokens, at, known, byNames) ??
+      calledAt(tokens, at, known) ??
+      slipAt(tokens, at, names) ??
+      unknownAt(tokens, at, known);
     if (hit === null) continue;
     found.push(hit);
     at = hit.to;
@@ -40,11 +53,20 @@ function exactAt(tokens: readonly Token[], at: number, names: readonly Name[]): 
   return { bikes: [best.id], typed: best.words.join(" "), from: at, to: at + best.words.length - 1 };
 }
 
+/** What the member has said a bike is called: behind "the", "my" or "on", or where a thought begins, since such words are said of other things too. */
+function byNameAt(tokens: readonly Token[], at: number, { vocabulary }: Known, byNames: readonly Name[]): Named | null {
+  if (byNames.length === 0) return null;
+  const before = tokens[at - 1];
+  const opened = before?.is === "word" && (among(vocabulary.measuring.definite, before.folded) || among(vocabulary.onBike, before.folded));
+  return opened || before === undefined || before.is === "break" ? exactAt(tokens, at, byNames) : null;
+}
+
 /** "On the Kestrel", "my cruiser": a bike by a word of its make or model as its owner typed it, or by its kind or looks, behind a word that says that one is meant. Two that fit are asked about. */
-function calledAt(tokens: readonly Token[], at: number, { bikes, vocabulary }: Known): Named | null {
+function calledAt(tokens: readonly Token[], at: number, known: Known): Named | null {
+  const { bikes, vocabulary } = known;
   const [before, token] = [tokens[at - 1], tokens[at]];
   if (before?.is !== "word" || token?.is !== "word") return null;
-  const { definite, bikeWords, bikeSorts, bikeOnes } = vocabulary.measuring;
+  const { definite, bikeWords, bikeOthers } = vocabulary.measuring;
   if (!among(definite, before.folded) && !among(vocabulary.onBike, before.folded)) return null;
   const word = folded(token);
   const ofKind = among(bikeWords, word);
@@ -58,13 +80,31 @@ function calledAt(tokens: readonly Token[], at: number, { bikes, vocabulary }: K
   const meant = bikes.filter((bike) => (ofModel && isWord(bike.model)) || (ofKind && isWord(bike.kind)));
   if (meant.length > 0) return { bikes: meant.map(({ id }) => id), typed: token.text, from: at, to: at };
   // "On my scrambler", "on the big one": the only bike there is, else asked about. "My old one did 90,000" is another.
-  const opens = tokens[at - 2];
-  if (opens?.is !== "word" || !among(vocabulary.onBike, opens.folded)) return null;
-  const next = tokens[at + 1];
-  const one = next?.is === "word" && among(bikeSorts, word) && among(bikeOnes, next.folded) ? next : null;
-  if (!ofKind && one === null) return null;
-  const typed = one === null ? token.text : `${token.text} ${one.text}`;
-  return { bikes: bikes.length === 1 ? bikes.map(({ id }) => id) : [], typed, from: at, to: one === null ? at : at + 1 };
+  const to = ofKind ? at : (callEnd(tokens, at, known) ?? at - 1);
+  if (to < at || !isOpened(tokens, at, to, known)) return null;
+  const typed = tokens
+    .slice(at, to + 1)
+    .map(({ is, ...each }) => (is === "break" ? "" : (each as { text: string }).text))
+    .join(" ");
+  // The other one is none of one, and another of several each time.
+  if (among(bikeOthers, word)) return { bikes: [], typed, from: at, to };
+  return bikes.length === 1 ? { bikes: bikes.map(({ id }) => id), typed, from: at, to } : { bikes: [], typed, from: at, to, unheard: true };
+}
+
+/** Where a name by looks or a fond one ends: "big one", "old lady". */
+function callEnd(tokens: readonly Token[], at: number, { vocabulary: { measuring } }: Known): number | null {
+  const [word, next] = [folded(tokens[at]), folded(tokens[at + 1])];
+  if (among(measuring.bikeSorts, word) && among(measuring.bikeOnes, next)) return at + 1;
+  return among(measuring.bikePets, `${word} ${next}`) ? at + 1 : among(measuring.bikePets, word) ? at : null;
+}
+
+/** Behind "on the", or at the beginning of a thought that goes on with what the dial shows or with figures: "the big one is at 14,820", "my scrambler: 33 front". */
+function isOpened(tokens: readonly Token[], at: number, to: number, { vocabulary }: Known): boolean {
+  const [opens, next] = [tokens[at - 2], tokens[to + 1]];
+  if (opens?.is === "word") return among(vocabulary.onBike, opens.folded);
+  if (opens?.is === "number" || next === undefined || !among(vocabulary.measuring.definite, folded(tokens[at - 1]))) return false;
+  if (next.is === "word") return among(vocabulary.stands, next.folded) || among(vocabulary.at, next.folded);
+  return next.is === "number" || next.mark === ":" || next.mark === ",";
 }
 
 function slipAt(tokens: readonly Token[], at: number, names: readonly Name[]): Named | null {
@@ -79,16 +119,17 @@ function slipAt(tokens: readonly Token[], at: number, names: readonly Name[]): N
 
 /** "on Blub": a capitalised word behind "on" or "for" that is no day and no unit is meant as a bike. */
 function unknownAt(tokens: readonly Token[], at: number, known: Known): Named | null {
-  const before = tokens[at - 1];
-  const token = tokens[at];
-  if (before?.is !== "word" || token?.is !== "word") return null;
   const { vocabulary } = known;
+  const [token, right] = [tokens[at], tokens[at - 1]];
+  // "On the Duchess" as well as "on Blub".
+  const before = right?.is === "word" && among(vocabulary.measuring.definite, right.folded) ? tokens[at - 2] : right;
+  if (before?.is !== "word" || token?.is !== "word") return null;
   // In German every noun is written with a capital.
   if (vocabulary.language === "de") return null;
   if (!among(vocabulary.onBike, before.folded) || !/^\p{Lu}\p{Ll}/u.test(token.text)) return null;
   const word = token.folded;
   const other = among(vocabulary.dateWords, word) || among(vocabulary.beside, word) || Object.values(vocabulary.places).some((list) => among(list, word));
-  return other ? null : { bikes: [], typed: token.text, from: at, to: at };
+  return other ? null : { bikes: [], typed: token.text, from: at, to: at, unheard: true };
 }
 
 /** Are two words one insertion, deletion, substitution or swap of neighbours apart? */

@@ -173,7 +173,7 @@ export function resolved(name: Named, known: Known): MeantBike {
   const bike = known.bikes.find((each) => each.id === one) ?? null;
   if (name.bikes.length === 1 && bike !== null) return { bike, gap: null };
   const options = name.bikes.length > 0 ? name.bikes : known.bikes.map((each) => each.id);
-  return { bike: null, gap: { need: "bike", options, named: name.typed } };
+  return { bike: null, gap: { need: "bike", options, named: name.typed, ...(name.unheard === true ? { unheard: true } : {}) } };
 }
 
 /** The day meant at a place: its own, or the question between two readings of it; today when none is said. */

@@ -27,9 +27,28 @@ export type LayUpRecord = LayUp & { readonly id: string };
 /** `bases` outlives the repository: a plan base never changes once written, so each is read once. */
 export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
   return {
+    /** With what their owner calls them beside the nicknames. */
     async ofOwner(owner: MemberId): Promise<Bike[]> {
-      const rows = await db.selectFrom("bikes").selectAll().where("owner", "=", owner).orderBy("added_at").orderBy("id").execute();
-      return rows.map(bikeOf);
+      const rows = await db
+        .selectFrom("bikes")
+        .leftJoin("by_names", (j) => j.onRef("by_names.bike", "=", "bikes.id").onRef("by_names.owner", "=", "bikes.owner"))
+        .selectAll("bikes")
+        .select("by_names.name as by_name")
+        .where("bikes.owner", "=", owner)
+        .orderBy("bikes.added_at")
+        .orderBy("bikes.id")
+        .orderBy("by_names.at")
+        .orderBy("by_names.name_key")
+        .execute();
+      const names = new Map<string, string[]>();
+      for (const { id, by_name } of rows) if (by_name !== null) names.set(id, [...(names.get(id) ?? []), by_name]);
+      // A row for each name: the first of a bike stands for it.
+      return rows
+        .filter(({ id }, n) => rows[n - 1]?.id !== id)
+        .map((row) => {
+          const byNames = names.get(row.id);
+          return { ...bikeOf(row), ...(byNames === undefined ? {} : { byNames }) };
+        });
     },
     async byId(id: BikeId): Promise<Bike | null> {
       const row = await db.selectFrom("bikes").selectAll().where("id", "=", id).executeTakeFirst();

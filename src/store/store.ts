@@ -6,6 +6,7 @@ import type { EventId } from "../core/ids.ts";
 import type { PlanBase } from "../core/plan/plan.ts";
 import { bikeDatesRepo } from "./bike-dates.ts";
 import { bikesRepo } from "./bikes.ts";
+import { byNamesRepo } from "./by-names.ts";
 import { chartsRepo } from "./charts.ts";
 import { checksRepo } from "./checks.ts";
 import type { DatabaseKind } from "./columns.ts";
@@ -41,6 +42,7 @@ export type Repos = {
   readonly dates: ReturnType<typeof bikeDatesRepo>;
   readonly notices: ReturnType<typeof noticesRepo>;
   readonly wrenches: ReturnType<typeof wrenchesRepo>;
+  readonly byNames: ReturnType<typeof byNamesRepo>;
   readonly groupPlans: ReturnType<typeof groupPlansRepo>;
   readonly specs: ReturnType<typeof specsRepo>;
   readonly trips: ReturnType<typeof tripsRepo>;
@@ -130,6 +132,7 @@ function reposOn(db: Db, bases: Map<string, PlanBase>): Repos {
     dates: bikeDatesRepo(db),
     notices: noticesRepo(db),
     wrenches: wrenchesRepo(db),
+    byNames: byNamesRepo(db),
     groupPlans: groupPlansRepo(db),
     specs: specsRepo(db),
     trips: tripsRepo(db),

@@ -39,6 +39,7 @@ export type Tables = {
     digest: string | null;
     digest_at: Generated<string | null>;
   };
+  by_names: { owner: string; name_key: string; name: string; bike: string; at: string };
   bike_dates: { bike: string; what_key: string; what: string; on_date: string; by: string; at: string };
   plan_bases: { hash: string; json: string };
   bikes: {

@@ -6,9 +6,7 @@ import type { Equipment } from "../core/equipment.ts";
 import type { BikeId } from "../core/ids.ts";
 import type { PlanBase } from "../core/plan/plan.ts";
 import { type DistanceUnit, dialOf, riddenOf } from "../core/quantity/distance.ts";
-import type { Refusal } from "../core/refusal.ts";
 import { modelKey } from "../core/spec/spec.ts";
-import { read } from "../message/read.ts";
 import { readDial } from "../message/read-dial.ts";
 import type { Repos } from "../store/store.ts";
 import { KINDS, type KindId } from "../trade/kinds.ts";
@@ -16,6 +14,7 @@ import { STARTER_PLANS } from "../trade/starter-plans.ts";
 import { type Ctx, isPlainlyHeard, todayOf } from "./context.ts";
 import { type Asked, askedAbout } from "./first-history.ts";
 import { pick } from "./garage.ts";
+import { whyUnusable } from "./nicknames.ts";
 import { knownOf, ownGarage } from "./own-garage.ts";
 import { odometerRecord } from "./records.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
@@ -36,8 +35,6 @@ export type Added = {
   /** What is asked about its past. */
   readonly asks: readonly Asked[];
 };
-
-const LONGEST_NICKNAME = 32;
 
 /** Adds a bike of the speaker's; it is shown in the group spoken in, which becomes its home. */
 export async function addBike(ctx: Ctx, input: NewBike): Promise<Result<Added>> {
@@ -118,28 +115,6 @@ export async function keepMember(q: Repos, ctx: Ctx): Promise<void> {
 
 /** The content address of a plan base. */
 export const hashOf = (base: PlanBase): string => createHash("sha256").update(JSON.stringify(base)).digest("hex");
-
-type Unusable = Extract<Refusal, { why: "nickname unusable" }>["because"];
-
-/** A bike called "oil" or "front" could not be told from the job or the place. */
-function isVocabulary(ctx: Ctx, nickname: string): boolean {
-  const { items, kinds, places, units, workDone, dateWords, onBike, at, beside, seasons, unknown } = ctx.vocabulary;
-  const key = nicknameKey(nickname);
-  const lists = [items, kinds, places, units].flatMap((group) => Object.values<readonly string[]>(group));
-  return [...lists, Object.keys(workDone), Object.keys(seasons), dateWords, onBike, at, beside, unknown].some((list) => list.includes(key));
-}
-
-/** Why a nickname cannot serve, null when it can. */
-export function whyUnusable(ctx: Ctx, nickname: string): Unusable | null {
-  if (nickname === "" || !/[\p{L}\p{N}]/u.test(nickname)) return "empty";
-  if ([...nickname].length > LONGEST_NICKNAME) return "too long";
-  if (/@(everyone|here)\b|<[@#]/iu.test(nickname)) return "mentions everyone";
-  if (/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Default_Ignorable_Code_Point}]/u.test(nickname)) return "hidden marks";
-  if (isVocabulary(ctx, nickname)) return "word of its own";
-  // A nickname that reads as a figure would turn every mention of it into a reading.
-  if (/^[\d.,\s]+$/u.test(nickname) || read(nickname, knownOf(ctx, [])).intents.length > 0) return "looks like a reading";
-  return null;
-}
 
 function odometerTyped(ctx: Ctx, known: ReturnType<typeof knownOf>, input: NewBike): Result<{ figure: number; unit: DistanceUnit }> {
   const unit = input.unit ?? ctx.who.distance;

@@ -8,6 +8,7 @@ import type { Vocabulary } from "../core/reading/vocabulary.ts";
 import type { Draft } from "../store/drafts.ts";
 import type { Repos } from "../store/store.ts";
 import { NOT_ITEMISED } from "./bill.ts";
+import { learnt } from "./by-names.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type Garaged, without } from "./garage.ts";
 import { logged } from "./log-set.ts";
@@ -72,7 +73,9 @@ export async function answered(q: Repos, ctx: Ctx, whole: readonly Garaged[], dr
   const open = held.some((intent) => intent.gaps.length > 0);
   const next: Draft = { ...draft, intents: held, rev: draft.rev + 1, state: open ? "open" : "logged" };
   await q.drafts.change(next);
-  return open ? { is: "asked", question: questionOf(next, all) } : logged(q, ctx, all, held, sourceOf(draft), true);
+  const word = gap.need === "bike" ? await learnt(q, ctx, all, gap, gap.options[Number(choice)] ?? null) : null;
+  const outcome: MessageOutcome = open ? { is: "asked", question: questionOf(next, all) } : await logged(q, ctx, all, held, sourceOf(draft), true);
+  return word !== null && (outcome.is === "asked" || outcome.is === "logged") ? { ...outcome, learnt: word } : outcome;
 }
 
 /** One answer fills the same gap of every part of the message: the bike, or the unit of both pressures. */

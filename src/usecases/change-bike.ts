@@ -8,11 +8,13 @@ import { CONDITIONS, type Condition } from "../core/plan/plan.ts";
 import { type DistanceUnit, dialOf, type Stretch, stretchOf } from "../core/quantity/distance.ts";
 import { readDial } from "../message/read-dial.ts";
 import { Conflict, type Repos } from "../store/store.ts";
-import { keepMember, modelTyped, whyUnusable } from "./add-bike.ts";
+import { keepMember, modelTyped } from "./add-bike.ts";
+import { renamed } from "./by-names.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { beginDial, type OldDial } from "./dials.ts";
 import { figureOfLast, type Garaged, garage, pick } from "./garage.ts";
 import { given } from "./given.ts";
+import { whyUnusable } from "./nicknames.ts";
 import { knownOf } from "./own-garage.ts";
 import { dateTyped } from "./record-work.ts";
 import { odometerRecord } from "./records.ts";
@@ -36,6 +38,8 @@ export type BikeShown = {
   /** From which yearly services run, by the book; null where they run from the last time. */
   readonly registered: LocalDate | null;
   readonly model: string | null;
+  /** What its owner calls it beside the nickname. */
+  readonly byNames: readonly string[];
   readonly items: number;
   readonly laidUpSince: LocalDate | null;
   readonly standing?: Standing | null;
@@ -61,6 +65,7 @@ export function shown(g: Garaged): BikeShown {
     byTheBook: g.bike.byTheBook !== null,
     registered: g.bike.byTheBook?.firstRegistered ?? null,
     model: g.bike.model,
+    byNames: g.bike.byNames ?? [],
     items: g.plan.items.length,
     laidUpSince: g.layUps.find((layUp) => layUp.to === null)?.from ?? null,
   };
@@ -98,13 +103,16 @@ export type BikeChange = {
   readonly pictured?: boolean;
   /** Is it brought to that group's wrench evening? */
   readonly brought?: boolean;
+  /** A name that it is called by as well, and one that it is called by no more. */
+  readonly called?: string;
+  readonly notCalled?: string;
 };
 
 /** Changes what is named and leaves the rest. */
 export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<BikeShown>> {
   return acting(ctx, input.bike, async (q, all, g) => {
-    const { name, state, used, notUsed, perYear, byTheBook, registered, model, pictured, brought } = input;
-    if ([name, state, used, notUsed, perYear, byTheBook, registered, model, pictured, brought].every((given) => given === undefined))
+    const { name, state, used, notUsed, perYear, byTheBook, registered, model, pictured, brought, called, notCalled } = input;
+    if ([name, state, used, notUsed, perYear, byTheBook, registered, model, pictured, brought, called, notCalled].every((given) => given === undefined))
       return refused({ why: "nothing to change" });
     if (name !== undefined) {
       const unusable = whyUnusable(ctx, name);
@@ -125,6 +133,8 @@ export async function changeBike(ctx: Ctx, input: BikeChange): Promise<Result<Bi
     const group = ctx.who.group ?? g.bike.homeGroup;
     if ((pictured !== undefined || brought !== undefined) && group === null) return refused({ why: "not in a group" });
     if (state !== undefined && state === g.bike.state) return refused({ why: "already so", state });
+    const unnamed = await renamed(q, ctx, all, g, { called, notCalled });
+    if (unnamed !== null) return refused(unnamed);
     if (state !== undefined) await moved(q, ctx, g, state);
     const conditions = CONDITIONS.filter((c) => (g.bike.conditions.includes(c) || c === used) && c !== notUsed);
     const changed: Bike = {

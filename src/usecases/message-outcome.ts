@@ -34,6 +34,9 @@ export type NamedBike = { readonly id: BikeId; readonly nickname: string; readon
 /** A nickname and an odometer, as typed. */
 export type FirstSeen = { readonly name: string | null; readonly odometer: string | null };
 
+/** A name beside the nickname, just learned, with the bike that it means. */
+export type Learned = { readonly name: string; readonly nickname: string };
+
 export type MessageOutcome =
   | { readonly is: "silence" }
   /** `gone`: bikes there were, now sold or retired. `seen`: what the message says of a first one. */
@@ -75,8 +78,10 @@ export type MessageOutcome =
       readonly fuel?: readonly FuelShown[];
       /** Earlier readings that were withdrawn as slips for this one's sake. */
       readonly withdrawn: readonly ReadingRecord[];
+      /** What an answer taught: which bike a word means. */
+      readonly learnt?: Learned;
     }
-  | { readonly is: "asked"; readonly question: Question }
+  | { readonly is: "asked"; readonly question: Question; readonly learnt?: Learned }
   /** A spec asked for, of the bot by name: one answer for each bike meant. */
   | { readonly is: "specs"; readonly answers: readonly SpecAnswer[] }
   /** A row of an open table, asked for likewise. */

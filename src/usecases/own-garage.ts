@@ -29,6 +29,7 @@ export function knownOf(ctx: Ctx, all: readonly Garaged[]): Known {
       nickname: g.bike.nickname,
       model: g.bike.model,
       kind: g.bike.kind,
+      ...(g.bike.byNames === undefined ? {} : { byNames: g.bike.byNames }),
       unit: g.unit,
       lastFigure: figureOfLast(g),
       items: itemsOf(g).map((item) => ({ key: item.key, called: item.called, action: item.action, system: item.system })),

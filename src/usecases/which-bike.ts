@@ -17,6 +17,8 @@ export function whichBike(all: readonly Garaged[], typed: string | undefined): R
   if (byId !== undefined) return done(byId);
   const exact = all.find((g) => nicknameKey(g.bike.nickname) === key);
   if (exact !== undefined) return done(exact);
+  const called = all.find((g) => (g.bike.byNames ?? []).some((name) => nicknameKey(name) === key));
+  if (called !== undefined) return done(called);
   const begins = all.filter((g) => nicknameKey(g.bike.nickname).startsWith(key));
   const [one] = begins;
   if (begins.length === 1 && one !== undefined) return done(one);

@@ -75,6 +75,8 @@ export type Gap =
       readonly need: "bike";
       readonly options: readonly BikeId[] /** the word that named no bike, or several; null when none was named */;
       readonly named: string | null;
+      /** Nothing of theirs is called so: the answer is remembered. */
+      readonly unheard?: true;
     }
   | { readonly need: "place"; readonly options: readonly Place[] }
   /** A figure that two kinds share: "sag 35" may be with the rider on or without. */

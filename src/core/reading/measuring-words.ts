@@ -46,6 +46,10 @@ export type MeasuringWords = {
   /** "Big" before "one": a bike by its looks. */
   readonly bikeSorts: readonly string[];
   readonly bikeOnes: readonly string[];
+  /** What riders fondly call a bike, behind "the" or "my": "old lady". */
+  readonly bikePets: readonly string[];
+  /** Of the words for a bike's looks those that mean another one each time: "other". */
+  readonly bikeOthers: readonly string[];
   /** Before such a word or a model's these say that one bike is meant: "my". */
   readonly definite: readonly string[];
 };

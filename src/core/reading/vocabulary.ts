@@ -127,6 +127,8 @@ export type KnownBike = {
   /** Make and model as typed, and the kind it was added as: what it may be called beside its nickname. Left out where neither is known. */
   readonly model?: string | null;
   readonly kind?: string;
+  /** What its owner has said they call it: "big one". */
+  readonly byNames?: readonly string[];
   readonly unit: DistanceUnit /** last figure on the dial, in `unit` */;
   readonly lastFigure: number | null;
   readonly items: readonly { readonly key: ItemKey; readonly called: string | null; readonly action: WorkAction; readonly system: System }[];

@@ -56,5 +56,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
   bikeWords: ["cruiser", "tourer", "roller", "enduro", "scrambler", "chopper"],
   bikeSorts: ["große", "großen", "kleine", "kleinen", "andere", "anderen", "rote", "roten", "schwarze", "schwarzen"],
   bikeOnes: ["maschine", "kiste"],
+  bikePets: ["alte dame", "alten dame", "oma", "dicke", "dicken", "diva", "wintermaschine", "reisemaschine", "alten kiste", "alte kiste"],
+  bikeOthers: ["andere", "anderen"],
   definite: ["der", "die", "das", "den", "dem", "meine", "meiner", "meinem", "mein", "meinen"],
 };

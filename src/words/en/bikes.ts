@@ -114,6 +114,10 @@ export const bikeWords = (p: Printer) => {
       ].filter((part) => part !== null);
       return parts.length === 0 ? null : `Use: ${parts.join("; ")}.`;
     },
+    byNames: (names: readonly string[]): string => `Also called: ${p.list(names.map((name) => `“${name}”`))}.`,
+    /** Under what was logged, once a question had to be asked about a name. */
+    learnt: ({ name, nickname }: { readonly name: string; readonly nickname: string }): string =>
+      `From now on I take “${name}” for ${nickname}. If that is wrong, /bike change bike:${nickname} not-called:${name} takes it back.`,
     changed: (nickname: string, items: number): string => `${nickname} is changed. Its plan now has ${items} items.`,
     /** Under "changed", for a bike off the road. */
     resting: (nickname: string): string =>

@@ -26,6 +26,8 @@ export const COMMAND_WORDS = {
       book: "Keep to the printed marks, for a warranty",
       registered: "By the book: when it was first registered, from which yearly services run",
       model: "Make and model: shares specs and plans with the same model in the group",
+      called: "What else you call it in messages, such as the big one",
+      "not-called": "A name that it is called by no more",
       "group-picture": "Let this group's picture and digest show when it falls due; off until you say so",
       "group-evening": "Bring it to this group's wrench evening: others see what falls due on it; off until you say so",
     },
@@ -188,8 +190,8 @@ export const COMMAND_WORDS = {
     example: "/plan export bike:Heron",
   },
   "plan import": {
-    does: "Paste a plan file; you see what it changes before anything is saved.",
-    options: { bike: "Which bike, when you have several" },
+    does: "Take a plan from a file; you see what it changes before anything is saved.",
+    options: { bike: "Which bike, when you have several", file: "The JSON file of a plan; leave it out to paste it into a form" },
     example: "/plan import bike:Heron",
   },
   "plan chart": {
@@ -198,8 +200,12 @@ export const COMMAND_WORDS = {
     example: "/plan chart bike:Heron until:24,000 mi",
   },
   "plan read-chart": {
-    does: "Paste the service chart of your manual; you see what it changes before anything is saved.",
-    options: { bike: "Which bike, when you have several", chart: "A short chart, its lines parted by \\n; leave it out to paste into a form" },
+    does: "Paste or send the service chart of your manual; you see what it changes before anything is saved.",
+    options: {
+      bike: "Which bike, when you have several",
+      chart: "A short chart, its lines parted by \\n; leave it out to paste into a form",
+      file: "The chart as a CSV or text file",
+    },
     example: "/plan read-chart bike:Heron",
   },
   spec: {

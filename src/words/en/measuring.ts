@@ -127,5 +127,10 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   bikeWords: ["cruiser", "tourer", "scooter", "enduro", "scrambler", "bobber", "chopper", "roadster", "moped"],
   bikeSorts: ["big", "bigger", "small", "smaller", "little", "other", "red", "blue", "green", "black", "white", "yellow"],
   bikeOnes: ["one", "bike"],
+  bikePets: [
+    ...["lady", "girl", "beast", "workhorse", "hack", "old lady", "old girl", "old boy", "old thing", "old beast", "big girl", "big beast", "little beast"],
+    ...["project", "project bike", "commuter", "commuter bike", "touring bike", "rat bike", "winter bike", "summer bike", "winter hack", "toy"],
+  ],
+  bikeOthers: ["other"],
   definite: ["my", "the", "our"],
 };
