@@ -36,7 +36,13 @@ export const showReminder = handler<ReminderShown>({
     dueReport.extend({
       delivery: z.string(),
       told: z.array(
-        z.object({ bike: z.string(), nickname: z.string(), items: z.array(z.string()), named: z.array(z.object({ item: z.string(), name: z.string() })) }),
+        z.object({
+          bike: z.string(),
+          nickname: z.string(),
+          items: z.array(z.string()),
+          doneSince: z.array(z.string()),
+          named: z.array(z.object({ item: z.string(), name: z.string() })),
+        }),
       ),
     }),
   ),
@@ -155,9 +161,10 @@ export const putOffBack = handler<TakenBack>({
     said([words.reminders.takenBack(nickname, items)], { actions: [press("show-due", bike, words.reminders.dueTitle(nickname))] }),
 });
 
-/** What was chosen of the things told; all, where it was one thing. */
-function chosenOf({ items, named }: Reminded, what: string): Result<Reminded["items"]> {
-  const chosen = items.length === 1 || what === "all" ? items : items.filter((item) => item === what);
+/** What was chosen of the things told; all, where it was one thing and so nothing was asked. What was done elsewhere since the form was opened is no other thing. */
+function chosenOf({ items, named, doneSince }: Reminded, what: string): Result<Reminded["items"]> {
+  if (doneSince.some((item) => item === what)) return refused({ why: "already done" });
+  const chosen = (items.length === 1 && what === "") || what === "all" ? items : items.filter((item) => item === what);
   return chosen.length > 0
     ? { is: "done", value: chosen }
     : refused({ why: "option", option: "what", problem: "not a choice", choices: named.map(({ name }) => name) });

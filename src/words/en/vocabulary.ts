@@ -185,6 +185,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
       "reading",
       "is",
       "at",
+      "air",
       "on",
       "the",
       "a",
