@@ -1,5 +1,6 @@
 // Which kind of reading a figure is: by the word it stands with, its unit, its place, and what a bike can show.
 
+import { dimensionOf } from "../core/quantity/units.ts";
 import { kindRow, type ReadingKind } from "../core/reading/kinds.ts";
 import { among } from "./among.ts";
 import type { Part } from "./clauses.ts";
@@ -159,6 +160,7 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
       return ["charging voltage"];
     return isRested(layout, part) ? ["battery voltage"] : ["battery voltage", "charging voltage"];
   }
+  if (dimension === "temperature") return isPlainPart(layout, part) && isBesideAir(layout, part) ? ["ambient temperature"] : [];
   const slang = units.includes("lb") && placeBeside(layout, figure);
   const bare = units.length === 0 || (token.unitText !== null && token.unitText.toLowerCase() === "in") || figure.place !== null;
   if (!slang && !bare) return [];
@@ -168,6 +170,17 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   const unitSaid = bare && unitAlone(layout, part, "pressure") !== null;
   return unitSaid || (placeBeside(layout, figure) && (slang || (isPlainPart(layout, part) && isInCompany(layout, part)))) ? ["cold pressure"] : [];
 }
+
+/** A temperature beside a pressure or a voltage is the one at which it was read. */
+const isBesideAir = (layout: Layout, part: Part): boolean => {
+  const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
+  return (
+    clause?.parts.flatMap(tokensOf).some((at) => {
+      const token = layout.tokens[at];
+      return token?.is === "number" && token.units.some((unit) => dimensionOf(unit) === "pressure" || dimensionOf(unit) === "voltage");
+    }) === true
+  );
+};
 
 /** Is a place of a wheel said in the figure's part, or nothing but what may stand beside a reading? */
 const isAtTyre = (layout: Layout, figure: Measurable): boolean => figure.place !== null || namesWheel(layout, figure.part) || isPlainPart(layout, figure.part);

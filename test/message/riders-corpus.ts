@@ -7,6 +7,12 @@ const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 export const RIDERS_SAY: readonly Case[] = [
   c("evening all, Heron on 14,402 miles tonight", "odometer 14402 mi@Heron"),
   c("14402 on the clock, lovely day out", "odometer 14402 mi@Heron"),
+  c("checked the tyres yesterday, 31 psi front 34 psi rear", "cold pressure/front 31 psi@Heron on 2026-11-24", "cold pressure/rear 34 psi@Heron on 2026-11-24"),
+  c("checked the tyres yesterday, now on 14,402 mi", "odometer 14402 mi@Heron"),
+  c("changed the oil on the 12th or the 13th, can't remember which", "W engine-oil.replace=replaced on 2026-11-12@Heron ?date"),
+  c("oil changed on 03/04", "W engine-oil.replace=replaced on 2026-04-03@Heron ?date"),
+  c("oil changed on 25/12", "W engine-oil.replace=replaced on 2025-12-25@Heron"),
+  c("horn packed up on heron, 14,276 mi", "odometer 14276 mi@Heron", "D horn “horn packed up”@Heron"),
   c(
     "odo 14,402. chain lubed, tyres 33/36",
     "odometer 14402 mi@Heron",
@@ -82,6 +88,7 @@ export const RIDERS_SAY: readonly Case[] = [
 export const RIDERS_TALK: readonly string[] = [
   ...[
     "anyone up for 7 at the cafe?",
+    "heron's rear tyre lasted 15,000 mi",
     "be there at 9.30",
     "10 of us going, 2 in the van",
     "my number is 07700 900321",

@@ -191,6 +191,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
       "reading",
       "is",
       "at",
+      "air",
       "on",
       "the",
       "a",
@@ -392,6 +393,8 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   rodeBehind: [],
   rode: ["did", "done", "do", "doing", "after", "every"],
   notOdometer: [
+    "lasted",
+    "lasts",
     "rode",
     "ride",
     "rides",
