@@ -1,10 +1,11 @@
-// /plan import: a plan file, pasted into a form.
+// /plan import: a plan file, sent along or pasted into a form.
 
 import { z } from "zod";
 import { given } from "../src/usecases/given.ts";
-import { planFor } from "../src/usecases/plan-base.ts";
+import { type BaseChange, planFor, proposeFile } from "../src/usecases/plan-base.ts";
 import { pasteForm } from "./actions/plan-base.ts";
 import { define, shapeOf } from "./define.ts";
+import { baseChange, sayBase } from "./replies/plan-edits.ts";
 import { formButton, said } from "./replies/said.ts";
 
 type Asked = { readonly bike: string; readonly nickname: string };
@@ -12,14 +13,17 @@ type Asked = { readonly bike: string; readonly nickname: string };
 export const planImport = define({
   name: "plan",
   sub: "import",
-  options: { bike: { takes: "text", required: false, complete: "bike" } },
+  options: { bike: { takes: "text", required: false, complete: "bike" }, file: { takes: "file", required: false } },
   adminOnly: false,
   visibility: () => "private",
-  data: shapeOf<Asked>(z.object({ bike: z.string(), nickname: z.string() })),
-  run: async (ctx, { bike }) => {
+  data: shapeOf<Asked | BaseChange>(z.union([baseChange, z.object({ bike: z.string(), nickname: z.string() })])),
+  run: async (ctx, { bike, file }) => {
+    if (file !== undefined) return proposeFile(ctx, { text: file, ...given({ bike }) });
     const plan = await planFor(ctx, given({ bike }));
     return plan.is === "refused" ? plan : { is: "done", value: { bike: plan.value.bike, nickname: plan.value.nickname } };
   },
-  say: ({ bike, nickname }, words) =>
-    said([words.planEdits.importAsk(nickname)], { actions: [formButton("plan-paste", bike, words.planEdits.labels.paste, pasteForm(words))] }),
+  say: (out, words) =>
+    "hash" in out
+      ? sayBase(out, words)
+      : said([words.planEdits.importAsk(out.nickname)], { actions: [formButton("plan-paste", out.bike, words.planEdits.labels.paste, pasteForm(words))] }),
 });

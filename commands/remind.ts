@@ -67,7 +67,7 @@ export const remind = define({
     said([
       ...(m.changed ? [words.settings.saved()] : []),
       words.settings.reminders(m.reminders),
-      ...words.settings.off(m.off),
+      ...words.settings.off(m.off, "/remind"),
       words.settings.zone(m.zone, m.ownZone),
       words.settings.units(m.distance, m.pressure, m.depth),
       ...m.troubles.map((trouble) => words.settings.trouble(trouble.on, trouble.state, trouble.why)),

@@ -89,6 +89,7 @@ export const judged = z.object({
     doNotRide: z.boolean(),
   },
   ...{ caution: z.string().nullable(), add: z.number().nullable(), share: z.number().nullable(), miscounted: z.boolean(), freezes: z.number().nullable() },
+  points: z.array(z.number()),
 });
 /** What is left of a part that wears. */
 export const worn = z.object({
@@ -119,6 +120,7 @@ export const question = z.object({
   options: z.array(z.string()),
   last: z.object({ figure: z.number(), unit, on: localDate }).nullable(),
   nickname: z.string().nullable(),
+  both: z.literal(true).optional(),
   services: z.array(z.object({ at: z.number(), unit, items: z.number().int() })).optional(),
 });
 
@@ -230,6 +232,7 @@ const dueLine = z.object({
   mark: distance.nullable(),
   because: z.object({ why: z.string() }),
   caution: z.string().nullable(),
+  putOff: z.object({ until: localDate, figure: z.object({ at: z.number(), unit }).nullable() }).optional(),
 });
 const standing = z.object({
   ...{ until: localDate, items: z.array(z.string()) },

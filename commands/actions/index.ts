@@ -25,7 +25,7 @@ import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./draf
 import { kitPart } from "./kit.ts";
 import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
 import { pastePlan, takePlan, undoPlanEdit } from "./plan-base.ts";
-import { doneNow, putOffNow, putOffUntil, showDue, showReminder, whyNow } from "./reminders.ts";
+import { doneNow, putOffBack, putOffNow, putOffUntil, showDue, showReminder, whyNow } from "./reminders.ts";
 import { sayHowForm, sayHowPress } from "./say-how.ts";
 import { setUp, setUpZone } from "./set-up.ts";
 import { SHEET_HANDLERS } from "./sheet.ts";
@@ -52,6 +52,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   done: doneNow,
   "put-off": putOffNow,
   "put-off-until": putOffUntil,
+  "put-off-back": putOffBack,
   "set-up": setUp,
   "set-up-zone": setUpZone,
   "show-reminder": showReminder,

@@ -3,11 +3,12 @@
 import { z } from "zod";
 import { reminderActions } from "../../src/chat/reminder-actions.ts";
 import type { Said } from "../../src/chat/reply.ts";
+import { instantOfMillis, millisOf } from "../../src/core/calendar/zones.ts";
 import type { BikeId } from "../../src/core/ids.ts";
 import { type DueReport, whatIsDueOn } from "../../src/usecases/due.ts";
 import { given } from "../../src/usecases/given.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
-import { PUT_OFF_UNTIL, type PutOffDone, putOff } from "../../src/usecases/put-off.ts";
+import { PUT_OFF_UNTIL, type PutOffDone, putOff, type TakenBack, takePutOffBack } from "../../src/usecases/put-off.ts";
 import { recordItems } from "../../src/usecases/record-work.ts";
 import { type Result, refused } from "../../src/usecases/refusals.ts";
 import { type Reminded, type ReminderShown, remindedItems, type WhyTold, whatWasTold, whyTold } from "../../src/usecases/reminded.ts";
@@ -35,7 +36,13 @@ export const showReminder = handler<ReminderShown>({
     dueReport.extend({
       delivery: z.string(),
       told: z.array(
-        z.object({ bike: z.string(), nickname: z.string(), items: z.array(z.string()), named: z.array(z.object({ item: z.string(), name: z.string() })) }),
+        z.object({
+          bike: z.string(),
+          nickname: z.string(),
+          items: z.array(z.string()),
+          doneSince: z.array(z.string()),
+          named: z.array(z.object({ item: z.string(), name: z.string() })),
+        }),
       ),
     }),
   ),
@@ -85,6 +92,7 @@ export const whyNow = handler<WhyTold>({
 const putOffDone = z.object({
   ...{ bike: z.string(), nickname: z.string(), items: z.array(z.string()), until: localDate },
   figure: z.object({ at: z.number(), unit }).nullable(),
+  at: z.string(),
 });
 /** The list's last choice asks for a day or a figure by a form. */
 type Asked = { readonly asks: string; readonly nickname: string; readonly named: Reminded["named"] };
@@ -133,13 +141,30 @@ export const putOffUntil = handler<PutOffDone>({
 
 function sayPutOff(put: PutOffDone, words: Words): Said {
   return said([words.reminders.putOff(put.nickname, put.items, put.until, put.figure)], {
-    actions: [press("show-due", put.bike, words.reminders.dueTitle(put.nickname))],
+    actions: [
+      press("put-off-back", `${put.bike}.${millisOf(put.at)}`, words.reminders.takeBackLabel),
+      press("show-due", put.bike, words.reminders.dueTitle(put.nickname)),
+    ],
   });
 }
 
-/** What was chosen of the things told; all, where it was one thing. */
-function chosenOf({ items, named }: Reminded, what: string): Result<Reminded["items"]> {
-  const chosen = items.length === 1 || what === "all" ? items : items.filter((item) => item === what);
+/** The subject is the bike and the moment at which it was put off. */
+export const putOffBack = handler<TakenBack>({
+  kind: "press",
+  visibility: "private",
+  data: shapeOf<TakenBack>(z.object({ bike: z.string(), nickname: z.string(), items: z.array(z.string()) })),
+  run: (ctx, { subject }) => {
+    const [bike = "", at = ""] = subject.split(".");
+    return /^\d{1,15}$/u.test(at) ? takePutOffBack(ctx, { bike: bike as BikeId, at: instantOfMillis(Number(at)) }) : Promise.resolve(refused({ why: "gone" }));
+  },
+  say: ({ bike, nickname, items }, words) =>
+    said([words.reminders.takenBack(nickname, items)], { actions: [press("show-due", bike, words.reminders.dueTitle(nickname))] }),
+});
+
+/** What was chosen of the things told; all, where it was one thing and so nothing was asked. What was done elsewhere since the form was opened is no other thing. */
+function chosenOf({ items, named, doneSince }: Reminded, what: string): Result<Reminded["items"]> {
+  if (doneSince.some((item) => item === what)) return refused({ why: "already done" });
+  const chosen = (items.length === 1 && what === "") || what === "all" ? items : items.filter((item) => item === what);
   return chosen.length > 0
     ? { is: "done", value: chosen }
     : refused({ why: "option", option: "what", problem: "not a choice", choices: named.map(({ name }) => name) });

@@ -54,7 +54,9 @@ function section(here: readonly DueLine[], status: Status, whole: boolean, bike:
   if (!whole && (status === "good" || status === "no record")) return [];
   if (status === "no record") return unrecorded(here, bike, words);
   const most = whole ? MOST_OF_ONE : MOST_OF_MANY;
-  const lines = here.slice(0, most).map((line) => `- ${words.due.line(line, bike)}`);
+  const lines = here
+    .slice(0, most)
+    .map((line) => `- ${words.due.line(line, bike)}${line.putOff === undefined ? "" : ` ${words.reminders.silent(line.putOff)}`}`);
   return here.length > most ? [...lines, words.due.more(here.length - most, status)] : lines;
 }
 

@@ -10,6 +10,6 @@ export const sayGroup = (g: GroupShown, words: Words): Said =>
     ...(g.changed ? [words.settings.saved()] : []),
     ...words.settings.group(g),
     words.digest.setting(g.digest, g.hasChannel),
-    ...words.settings.off(g.off),
+    ...words.settings.off(g.off, "/group"),
     words.settings.reads(g),
   ]);

@@ -21,6 +21,7 @@ export const ACTION_NAMES = [
   "done",
   "put-off",
   "put-off-until",
+  "put-off-back",
   "set-up",
   "set-up-zone",
   "show-reminder",

@@ -62,7 +62,7 @@ function isOptionMark(text: string, mark: RegExpMatchArray, options: Options): b
 }
 
 function leadOption(options: Options): string | null {
-  const texts = Object.entries(options).filter(([, option]) => option.takes !== "flag");
+  const texts = Object.entries(options).filter(([, option]) => option.takes !== "flag" && option.takes !== "file");
   return (texts.find(([, option]) => option.required) ?? texts.find(([, option]) => option.takes === "text") ?? texts[0])?.[0] ?? null;
 }
 

@@ -4,11 +4,12 @@
 import type { ZodType } from "zod";
 import type { Attached, Said, Visibility } from "./reply.ts";
 
-/** What an option takes. "text" with `complete` offers suggestions while the member types. */
+/** What an option takes. "text" with `complete` offers suggestions while the member types; of a "file" the command gets the text. */
 export type Option =
   | { readonly takes: "text"; readonly required: boolean; readonly complete?: Completion }
   | { readonly takes: "choice"; readonly required: boolean; readonly choices: readonly string[] }
-  | { readonly takes: "flag"; readonly required: false };
+  | { readonly takes: "flag"; readonly required: false }
+  | { readonly takes: "file"; readonly required: false };
 
 /** What is suggested while a member types. */
 export type Completion = "bike" | "item" | "unit" | "zone" | "spec" | "model";

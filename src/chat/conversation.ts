@@ -160,6 +160,7 @@ async function answered<Ctx, W, R>(
           refusal(parts.unknownCommand(`/${inbound.command}${inbound.sub === null ? "" : ` ${inbound.sub}`}`, nearest(parts.commands, inbound.command))),
         );
       if (command.adminOnly && !admin) return to(refusal(parts.adminsOnly()));
+      if (inbound.unread !== undefined) return to(refusal(parts.problem({ ...inbound.unread, choices: [] }, words)));
       const parsed = parseOptions(command.options, inbound.options);
       if (parsed.is === "problem") return to(refusal(parts.problem(parsed.why, words)));
       const visibility = command.visibility(parsed.input as never);

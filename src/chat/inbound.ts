@@ -1,6 +1,7 @@
 // What reaches the bot from any face: one event, said or pressed by one member in one place.
 
 import type { EventId, GroupId, MemberId } from "../core/ids.ts";
+import type { FileTrouble } from "./files.ts";
 import type { Form, Reply, Visibility } from "./reply.ts";
 
 /** Where it happened. `id` is the platform's name of the channel; `reading` is where plain messages are read while the group has named no channel of its own. */
@@ -31,8 +32,14 @@ export type Inbound = From &
     | { readonly kind: "delete"; readonly message: string }
     /** "Log this message" on a message. */
     | { readonly kind: "menu"; readonly message: string; readonly text: string; readonly author: MemberId; readonly edited: boolean }
-    /** `options` as typed, unparsed; `sub` null for a command without one. */
-    | { readonly kind: "run"; readonly command: string; readonly sub: string | null; readonly options: Readonly<Record<string, string>> }
+    /** `options` as typed, unparsed, of a file its text; `sub` null for a command without one. `unread`: a file that could not be taken. */
+    | {
+        readonly kind: "run";
+        readonly command: string;
+        readonly sub: string | null;
+        readonly options: Readonly<Record<string, string>>;
+        readonly unread?: { readonly option: string; readonly problem: FileTrouble };
+      }
     | { readonly kind: "press"; readonly action: string }
     | { readonly kind: "pick"; readonly action: string; readonly values: readonly string[] }
     | { readonly kind: "fill"; readonly action: string; readonly fields: Readonly<Record<string, string>> }

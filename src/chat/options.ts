@@ -2,11 +2,12 @@
 
 import { z } from "zod";
 import type { Option, Options } from "./command.ts";
+import { type FileTrouble, LARGEST_FILE } from "./files.ts";
 
 /** What is wrong with the options typed, as data. */
 export type OptionProblem = {
   readonly option: string;
-  readonly problem: "missing" | "unknown" | "not a choice" | "too long";
+  readonly problem: "missing" | "unknown" | "not a choice" | "too long" | FileTrouble;
   readonly choices: readonly string[];
 };
 export type ParsedOptions =
@@ -39,6 +40,8 @@ export function shapeOf(option: Option): z.ZodType<string | boolean> {
   switch (option.takes) {
     case "text":
       return z.string().max(LONGEST);
+    case "file":
+      return z.string().max(LARGEST_FILE);
     case "choice":
       return z.string().transform((typed, check) => {
         const found = option.choices.find((choice) => choice.toLowerCase() === typed.toLowerCase());

@@ -95,7 +95,7 @@ export type Refusal =
   | { readonly why: "heard already" }
   | { readonly why: "not in a group" }
   | { readonly why: "admins only" }
-  | { readonly why: "not a zone"; readonly typed: string }
+  | { readonly why: "not a zone"; readonly typed: string /** zones that may be meant */; readonly near: readonly string[] }
   | { readonly why: "not a time"; readonly typed: string }
   /** A time in the hours in which nothing is sent. */
   | { readonly why: "quiet time"; readonly typed: string; readonly from: string; readonly to: string }
@@ -138,6 +138,6 @@ export type Refusal =
   | {
       readonly why: "option";
       readonly option: string;
-      readonly problem: "missing" | "unknown" | "not a choice" | "too long";
+      readonly problem: "missing" | "unknown" | "not a choice" | "too long" | "file too large" | "file not text" | "file not there";
       readonly choices: readonly string[];
     };

@@ -7,6 +7,7 @@ import type { Said } from "../chat/reply.ts";
 import type { GroupId, MemberId } from "../core/ids.ts";
 import type { Trace } from "../reminders/deliver.ts";
 import { again, CODES, codeOf, isUnauthorised, QUICK } from "./again.ts";
+import { withFiles } from "./attached.ts";
 import { modalOf } from "./draw.ts";
 import { find } from "./find.ts";
 import {
@@ -110,7 +111,10 @@ async function onInteraction(parts: FaceParts, i: Interaction): Promise<void> {
     announceAfter: parts.announceAfter,
     directly: (member: string, said: Said, once: string) => directly(parts, member as MemberId, said, once),
   };
-  if (i.isChatInputCommand()) return respond(how, i, heardRun(i));
+  if (i.isChatInputCommand()) {
+    const heard = heardRun(i);
+    return respond({ ...how, whole: () => withFiles(i, heard) }, i, heard);
+  }
   if (i.isMessageContextMenuCommand()) return respond(how, i, heardMenu(i));
   if (i.isModalSubmit()) return respond(how, i, heardForm(i));
   if (!i.isButton() && !i.isStringSelectMenu()) return;

@@ -35,7 +35,7 @@ export function fromInteraction(i: Interaction): From {
   };
 }
 
-export function heardRun(i: ChatInputCommandInteraction): Inbound {
+export function heardRun(i: ChatInputCommandInteraction): Extract<Inbound, { kind: "run" }> {
   const sub = i.options.getSubcommand(false);
   const given = sub === null ? i.options.data : (i.options.data[0]?.options ?? []);
   return {
@@ -43,7 +43,8 @@ export function heardRun(i: ChatInputCommandInteraction): Inbound {
     kind: "run",
     command: i.commandName,
     sub,
-    options: Object.fromEntries(given.map(({ name, value }) => [name, String(value ?? "")])),
+    // Files are fetched later: attached.ts.
+    options: Object.fromEntries(given.filter(({ attachment }) => attachment == null).map(({ name, value }) => [name, String(value ?? "")])),
   };
 }
 

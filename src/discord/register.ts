@@ -46,6 +46,7 @@ export function commandsJson(commands: readonly RegisteredCommand[], menuName: s
 
 function optionJson(option: RegisteredOption): APIApplicationCommandBasicOption {
   const { name, description, required } = option;
+  if (option.takes === "file") return { type: ApplicationCommandOptionType.Attachment, name, description, required };
   if (option.takes === "flag") return { type: ApplicationCommandOptionType.Boolean, name, description, required };
   const choices = option.choices.map((choice) => ({ name: choice, value: choice }));
   if (choices.length > 0) return { type: ApplicationCommandOptionType.String, name, description, required, choices };

@@ -29,12 +29,14 @@ export type Respond = {
   readonly words: FaceWords;
   /** Milliseconds after which work that is not done is announced. */
   readonly announceAfter: number;
+  /** The whole of what was sent, where some of it is still to be fetched. */
+  readonly whole?: () => Promise<Inbound>;
   /** The way left when the interaction is no longer answerable. */
   readonly directly: (member: string, said: Said, once: string) => Promise<Posted>;
 };
 
 /** Hears an interaction and answers it. */
-export async function respond({ conversation, words, announceAfter, directly }: Respond, i: Answerable, inbound: Inbound): Promise<void> {
+export async function respond({ conversation, words, announceAfter, directly, whole }: Respond, i: Answerable, inbound: Inbound): Promise<void> {
   const lasts = conversation.lasts(inbound);
   // Alone with the bot, what everybody there may see is a message that stays.
   const alone = i.guildId === null;
@@ -51,7 +53,7 @@ export async function respond({ conversation, words, announceAfter, directly }: 
   // On a server it goes to the member directly, and the interaction is answered with where it went. Where it cannot go it is shown as it is, while it lasts.
   let sent = false;
   try {
-    answers = await conversation.hear(inbound);
+    answers = await conversation.hear(whole === undefined ? inbound : await whole());
     const [first] = answers;
     if (lasts && !alone && first?.reply != null && first.reply.refused !== true) sent = (await directly(i.user.id, first.reply, i.id)).is === "sent";
   } finally {

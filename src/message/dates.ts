@@ -24,26 +24,43 @@ export function datesIn(text: string, tokens: readonly Token[], known: Known): r
   const found: Dated[] = [];
   for (let at = 0; at < tokens.length; at++) {
     const hit =
-      figuresAt(text, tokens, at) ??
+      figuresAt(text, tokens, at, known) ??
       (isLastSpan(tokens, at, known) ? spanAt(text, tokens, at, known) : null) ??
       phraseAt(text, tokens, at, known) ??
       spanAt(text, tokens, at, known);
     if (hit === null) continue;
-    found.push(hit);
-    at = hit.to;
+    const whole = orOther(text, tokens, hit, known);
+    found.push(whole);
+    at = whole.to;
   }
   return found;
 }
 
+/** "On the 12th or the 13th": the other day is as good as the first, so both are named. */
+function orOther(text: string, tokens: readonly Token[], first: Dated, known: Known): Dated {
+  const or = tokens[first.to + 1];
+  if (or?.is !== "word" || !among(known.vocabulary.either, or.folded) || first.span !== null) return first;
+  for (const at of [first.to + 2, first.to + 3]) {
+    const token = tokens[at];
+    // Behind a day of the month another needs no "on".
+    const ordinal = token?.is === "word" && ORDINAL.test(token.text) ? latestDay(Number.parseInt(token.text, 10), known.today) : null;
+    const other = ordinal === null ? (figuresAt(text, tokens, at, known) ?? phraseAt(text, tokens, at, known)) : { options: [ordinal], to: at };
+    if (other === null || other.options.length === 0) continue;
+    const options = [...new Set([...first.options, ...other.options])];
+    return { ...first, options, typed: text.slice(tokens[first.from]?.start, tokens[other.to]?.end), to: other.to };
+  }
+  return first;
+}
+
 /** 2026-05-03, 3.5.2026, 3/5/2026: read from the text itself, since the tokens split them. */
-function figuresAt(text: string, tokens: readonly Token[], at: number): Dated | null {
+function figuresAt(text: string, tokens: readonly Token[], at: number, known: Known): Dated | null {
   const token = tokens[at];
   // "3.5.2026" is no number, so the scanner has it as a word.
   if (token === undefined || token.is === "break" || !/^\d/.test(token.text)) return null;
   const iso = /^\d{4}-\d{2}-\d{2}(?!\d)/.exec(text.slice(token.start, token.start + 11))?.[0];
   if (iso !== undefined && isLocalDate(iso)) return spanOf(tokens, at, token.start, iso.length, [iso], iso);
   const marked = /^(\d{1,2})([./])(\d{1,2})\2(\d{4}|\d{2})(?!\d)/.exec(text.slice(token.start, token.start + 11));
-  if (marked === null) return null;
+  if (marked === null) return dayAndMonthAt(text, tokens, at, known);
   const [a, b] = [Number(marked[1]), Number(marked[3])];
   const year = Number(marked[4]) + (marked[4]?.length === 2 ? 2000 : 0);
   // Points are day first wherever they are used; slashes are day first or month first by country, so both are named.
@@ -57,6 +74,23 @@ function figuresAt(text: string, tokens: readonly Token[], at: number): Dated | 
   const options = orders.map(([day, month]) => `${year}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`).filter(isLocalDate);
   return options.length === 0 ? null : spanOf(tokens, at, token.start, marked[0].length, options, marked[0]);
 }
+
+/** "On 03/04": a day and a month, and nobody says which is which. Elsewhere it is a part of something. */
+function dayAndMonthAt(text: string, tokens: readonly Token[], at: number, { today, vocabulary }: Known): Dated | null {
+  const [before, token] = [tokens[at - 1], tokens[at]];
+  if (token === undefined || before?.is !== "word" || !among(vocabulary.dayBefore, before.folded) || (token.is === "number" && token.units.length > 0))
+    return null;
+  const found = /^(\d{1,2})\/(\d{1,2})(?![\d/])/.exec(text.slice(token.start, token.start + 6));
+  if (found === null) return null;
+  const [a, b] = [Number(found[1]), Number(found[2])];
+  const year = yearOf(today);
+  const past = [...new Set([`${two(b)}-${two(a)}`, `${two(a)}-${two(b)}`])]
+    .map((day) => `${year}-${day}`)
+    .filter(isLocalDate)
+    .map((day) => (day > today ? addMonths(day, -12) : day));
+  return past.length === 0 ? null : spanOf(tokens, at, token.start, found[0].length, past, found[0]);
+}
+const two = (n: number): string => String(n).padStart(2, "0");
 
 function spanOf(tokens: readonly Token[], from: number, start: number, length: number, options: readonly LocalDate[], typed: string): Dated {
   let to = from;

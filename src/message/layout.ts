@@ -196,7 +196,20 @@ export function dayAt(layout: Layout, part: Part, shared: readonly Part[]): Mean
   const general =
     dates.find((dated) => dated.from <= 1 && tokens.slice(0, dated.from).every((token) => token.is === "word")) ??
     dates.find((dated) => layout.clauses.some((clause) => clause.parts.some((each) => inside(dated, each) && holdsOnly(layout, each, dated))));
-  return meantBy(own ?? general ?? null, known.today);
+  return meantBy(own ?? general ?? lookedOn(layout, part) ?? null, known.today);
+}
+
+/** "Checked the tyres yesterday, 31 psi front": what is read behind a look with a day of its own was read then. */
+function lookedOn({ clauses, dates, tokens, known }: Layout, part: Part): Dated | null {
+  const clause = clauses.find((each) => each.parts.includes(part));
+  const within = clause === undefined ? [] : dates.filter((dated) => inside(dated, clause));
+  const [dated, ...others] = within;
+  if (tokens.slice(part.from, part.to + 1).some((token) => token.is === "word" && among(known.vocabulary.now, token.folded))) return null;
+  const look = dated === undefined || others.length > 0 ? undefined : clause?.parts.find((each) => inside(dated, each) && each.to < part.from);
+  if (look === undefined || dated === undefined) return null;
+  const said = tokens.slice(look.from, look.to + 1).filter((_, n) => look.from + n < dated.from || look.from + n > dated.to);
+  const looks = said.some((token) => token.is === "word" && (known.vocabulary.workDone[token.folded] ?? []).includes("inspect"));
+  return looks && !said.some((token) => token.is === "number") ? dated : null;
 }
 
 /** The day that a date phrase means; today when there is none. */

@@ -82,19 +82,39 @@ export const trace = (path: string | null, color: string, wide: number, dashes =
 export const filled = (path: string | null, color: string): string => (path === null ? "" : `<path d="${rounded(path)}" fill="${color}" stroke="none"/>`);
 const rounded = (path: string): string => path.replace(/-?\d+(\.\d+)?(e-?\d+)?/gu, (figure) => n(Number(figure)));
 
-/** A level across a plot with its words over it, or under it at the top. Dashed, so that it is no grid line. @param busy what is drawn on the level between: the words stand beside it where there is room */
-export function level({ left, right, top, y }: Frame, value: number, text: string, busy: readonly [number, number] | null = null): string {
+/**
+ * A level across a plot with its words beside it: over it or under it, at the left or the right, wherever first nothing else is drawn. Dashed, so that it is no grid line.
+ * @param busy what is drawn on the level between
+ * @param marks the middles of what is drawn elsewhere
+ */
+export function level(
+  { left, right, top, bottom, y }: Frame,
+  value: number,
+  text: string,
+  { busy = null, marks = [] }: { readonly busy?: readonly [number, number] | null; readonly marks?: readonly Point[] },
+): string {
   const at = y(value);
-  const over = at - SMALL * 1.3 > top;
-  const wide = widthOf(text, SMALL) + 24;
-  const atRight = busy !== null && busy[0] - left < wide && right - busy[1] > wide;
-  const written = words(text, atRight ? right - 8 : left + 8, over ? at - 9 : at + SMALL * 1.1, SMALL, INK.line, atRight ? "end" : "start");
+  const wide = widthOf(text, SMALL);
+  const over = { base: at - 16, fits: at - SMALL * 1.6 > top };
+  const under = { base: at + SMALL * 1.2, fits: at + SMALL * 1.5 < bottom };
+  const rows = over.fits ? [over, ...(under.fits ? [under] : [])] : [under];
+  const places = rows.flatMap(({ base }) => [
+    { base, from: left + 8 },
+    { base, from: right - 8 - wide },
+  ]);
+  const crossed = ({ base, from }: { readonly base: number; readonly from: number }): number =>
+    marks.filter((mark) => mark.x > from - MARK && mark.x < from + wide + MARK && mark.y > base - SMALL - MARK && mark.y < base + SMALL * 0.3 + MARK).length +
+    (busy !== null && busy[0] < from + wide + 16 && busy[1] > from - 16 ? 1 : 0);
+  const least = Math.min(...places.map(crossed));
+  const place = places.find((each) => crossed(each) === least) ?? { base: over.base, from: left + 8 };
   return (
     line({ x: left, y: at }, { x: right, y: at }, INK.second, 4, "14 8") +
     // Kept apart from whatever crosses them.
-    written.replace("<text ", `<text paint-order="stroke" stroke="${INK.ground}" stroke-width="7" `)
+    words(text, place.from, place.base, SMALL, INK.line).replace("<text ", `<text paint-order="stroke" stroke="${INK.ground}" stroke-width="7" `)
   );
 }
+/** From the middle of a mark to its edge. */
+const MARK = 10;
 
 /** A reading as a filled point, kept apart from lines under it. */
 export const read = ({ x, y }: Point): string =>

@@ -26,6 +26,8 @@ export type PressureDrawing = {
 };
 
 const HIGH = 240;
+/** Room over a level at the top, as a share of what lies under it. */
+const ROOM = 0.15;
 
 /** The drawing as SVG; a page of words alone when nothing was read. */
 export function drawPressure(drawing: PressureDrawing): string {
@@ -33,23 +35,28 @@ export function drawPressure(drawing: PressureDrawing): string {
   const days = panels.flatMap(({ points }) => points.map(({ on }) => on)).sort();
   const [first, last] = [days[0], days.at(-1)];
   if (first === undefined || last === undefined) return page(drawing.title, [], drawing.notes);
-  const ups = panels.map(({ points, wanted }) =>
-    upward([...points.flatMap((point) => [point.read, point.levelled ?? point.read]), ...(wanted === null ? [] : [wanted.value])], drawing.figure),
-  );
+  const ups = panels.map(({ points, wanted }) => {
+    const values = points.flatMap((point) => [point.read, point.levelled ?? point.read]);
+    const all = wanted === null ? values : [...values, wanted.value];
+    // What is wanted is written beside its line: it needs room over it where all lies below.
+    const room = wanted !== null && wanted.value >= Math.max(...values) ? [wanted.value + ROOM * (wanted.value - Math.min(...values))] : [];
+    return upward([...all, ...room], drawing.figure);
+  });
   const left = Math.max(...ups.map((up) => up.left));
   const time = timeAxis(first, last, [left + 14, RIGHT], drawing.month);
   const under = underDays(time, drawing.month, drawing.day);
   const bands = panels.map((panel, at) =>
     plot({ name: panel.name, high: HIGH, up: ups[at] ?? upward([0, 1], drawing.figure), left, under, underName: null }, (frame) => {
       const levelled = panel.points.flatMap((point) => (point.levelled === null ? [] : [{ x: time.at(point.on), y: frame.y(point.levelled) }]));
+      const asTheyWere = panel.points.map((point) => ({ x: time.at(point.on), y: frame.y(point.read) }));
       const joined = lineOf<{ x: number; y: number }>(
         ({ x }) => x,
         ({ y }) => y,
       );
       return [
-        ...(panel.wanted === null ? [] : [level(frame, panel.wanted.value, panel.wanted.text)]),
+        ...(panel.wanted === null ? [] : [level(frame, panel.wanted.value, panel.wanted.text, { marks: [...asTheyWere, ...levelled] })]),
         ...(levelled.length < 2 ? [] : [trace(joined(levelled), INK.first, 4)]),
-        ...panel.points.map((point) => asRead({ x: time.at(point.on), y: frame.y(point.read) })),
+        ...asTheyWere.map(asRead),
         ...levelled.map(read),
       ].join("");
     }),

@@ -57,7 +57,8 @@ export function drawWear(drawing: WearDrawing): string {
       (frame) => {
         const { limit, line: worn } = panel;
         const busy = worn === null ? null : ([across(worn.low), across(worn.high ?? most)] as const);
-        const drawn = limit === null ? [] : [level(frame, limit.value, limit.text, busy)];
+        const marks = panel.points.map(({ x, value }) => ({ x: across(x), y: frame.y(value) }));
+        const drawn = limit === null ? [] : [level(frame, limit.value, limit.text, { busy, marks })];
         if (worn !== null && limit !== null) {
           const y = frame.y(limit.value);
           const [from, to] = [across(worn.low), across(worn.high ?? most)];
@@ -70,7 +71,7 @@ export function drawWear(drawing: WearDrawing): string {
             dot({ x: across(worn.likely), y }, 6, INK.ground),
           );
         }
-        return [...drawn, ...panel.points.map(({ x, value }) => read({ x: across(x), y: frame.y(value) }))].join("");
+        return [...drawn, ...marks.map(read)].join("");
       },
     ),
   );

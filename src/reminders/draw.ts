@@ -41,7 +41,9 @@ export function reminderReply(delivery: string, gathered: readonly Told[], words
   // Of many bikes, one is chosen first: its buttons come with it.
   if (told.length > MOST_BIKES) actions.push(pickBike(delivery, told, words));
   actions.push({ id: actionId("remind-why", delivery), label: words.reminders.whyButton, kind: "press" });
-  const caution = told.flatMap(({ lines: dues }) => dues).find((due) => due.caution !== null)?.caution ?? null;
+  const cautions = told.flatMap(({ lines: dues }) => dues).filter((due) => due.caution !== null);
+  // One line of caution: that of the most urgent thing.
+  const caution = (["overdue", "due", "soon"] as const).flatMap((status) => cautions.filter((due) => due.status === status))[0]?.caution ?? null;
   return {
     title: words.reminders.title(
       told.map(({ bike }) => bike.nickname),

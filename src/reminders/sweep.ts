@@ -67,10 +67,10 @@ async function sweepSlice(q: Repos, now: Instant, newId: () => string): Promise<
     notices.push(...found.notices);
     looks.set(g.bike.id, nextLook(g, [tellings.next, ...found.again], owner, now));
   }
-  const fresh = new Set(await q.notices.addNew(notices));
+  const waiting = new Set(await q.notices.addNew(notices, now));
   await q.notices.queue(
     deliveriesFor(
-      notices.filter((notice) => fresh.has(notice.key)),
+      notices.filter((notice) => waiting.has(notice.key)),
       all,
       owned,
       newId,

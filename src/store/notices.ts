@@ -57,8 +57,11 @@ const ROWS = 1000;
 
 export function noticesRepo(db: Db) {
   return {
-    /** Adds the notices whose key is new, and takes up again those dropped before they were told; one told stays told. Answers the keys that now wait. */
-    async addNew(notices: readonly Notice[]): Promise<string[]> {
+    /**
+     * Adds the notices whose key is new, takes up again those dropped before they were told, and moves those that wait for a moment to come, since whoever gets them
+     * may wish another by now; one told stays told. Answers the keys that wait so, for which there is to be a delivery.
+     */
+    async addNew(notices: readonly Notice[], now: Instant): Promise<string[]> {
       const waiting: string[] = [];
       for (let n = 0; n < notices.length; n += ROWS) {
         const rows = await db
@@ -68,7 +71,7 @@ export function noticesRepo(db: Db) {
             c
               .column("key")
               .doUpdateSet((e) => ({ state: "waiting", why: null, not_before: e.ref("excluded.not_before"), at: e.ref("excluded.at") }))
-              .where("notices.state", "=", "dropped"),
+              .where((w) => w.or([w("notices.state", "=", "dropped"), w.and([w("notices.state", "=", "waiting"), w("notices.not_before", ">", now)])])),
           )
           .returning("key")
           .execute();
@@ -310,6 +313,11 @@ export function noticesRepo(db: Db) {
         .values(row)
         .onConflict((c) => c.columns(["bike", "item"]).doUpdateSet(row))
         .execute();
+    },
+    /** Takes back what was put off at one moment. Answers the items. */
+    async takeBack(bike: BikeId, at: Instant): Promise<ItemKey[]> {
+      const rows = await db.deleteFrom("put_offs").where("bike", "=", bike).where("at", "=", at).returning("item").execute();
+      return rows.map(({ item }) => item as ItemKey);
     },
   };
 }

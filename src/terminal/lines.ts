@@ -6,6 +6,7 @@ import { z } from "zod";
 import { parseCommandLine, parseSoFar } from "../chat/command-line.ts";
 import type { Answer, From, Inbound } from "../chat/inbound.ts";
 import type { Action } from "../chat/reply.ts";
+import { withFiles } from "./file-options.ts";
 import { type Arrived, eventOf, memberOf, placeOf, type Room, textOf, whereOf } from "./room.ts";
 
 const id = z.string().min(1).max(60);
@@ -80,7 +81,7 @@ async function inboundOf(room: Room, given: Exclude<Input, { advance: string }>)
     const answers = given.reply === undefined ? null : { message: given.reply, actions: [] };
     return { ...from, kind: "say", message: said, text: given.say, addressed, answers };
   }
-  if ("run" in given) return { ...from, kind: "run", ...parseCommandLine(given.run, room.commands) };
+  if ("run" in given) return { ...from, kind: "run", ...(await withFiles(room.commands, parseCommandLine(given.run, room.commands))) };
   if ("press" in given) return { ...from, kind: "press", action: given.press };
   if ("pick" in given) return { ...from, kind: "pick", action: given.pick, values: given.values };
   if ("fill" in given) return { ...from, kind: "fill", action: given.fill, fields: given.fields };

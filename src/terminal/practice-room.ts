@@ -6,6 +6,7 @@ import { parseCommandLine } from "../chat/command-line.ts";
 import type { Answer, From, Inbound, Where } from "../chat/inbound.ts";
 import type { Action, Field } from "../chat/reply.ts";
 import { DEMO, DEMO_MEMBERS } from "./demo.ts";
+import { withFiles } from "./file-options.ts";
 import { type Arrived, eventOf, memberOf, placeOf, type Room, textOf, whereOf } from "./room.ts";
 
 /** The room's sentences, from words/. */
@@ -164,7 +165,7 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
     print(words.demoDone(DEMO_MEMBERS));
   };
   const spoken = async (line: string): Promise<void> => {
-    if (line.startsWith("/")) return hear({ ...origin(), kind: "run", ...parseCommandLine(line, room.commands) });
+    if (line.startsWith("/")) return hear({ ...origin(), kind: "run", ...(await withFiles(room.commands, parseCommandLine(line, room.commands))) });
     if (/^\d{1,2}$/u.test(line) && buttons[Number(line) - 1] !== undefined) return press(line);
     const event = origin();
     last = { id: event.event, text: line };

@@ -10,6 +10,7 @@ import { doTheseFirst } from "../core/schedule/do-these-first.ts";
 import type { Due } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import type { Basis } from "../core/usage/forecast.ts";
+import type { PutOff } from "../store/notices.ts";
 import type { Repos } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
@@ -17,6 +18,7 @@ import { duesOf, figureOfLast, type Garaged, itemsOf, pick } from "./garage.ts";
 import type { Judged } from "./judge.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { type NextShown, nextOf } from "./picture-next.ts";
+import { putOffsShown } from "./put-off.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { type Standing, whileItStands } from "./standing.ts";
 import { defectOf } from "./verdict-defects.ts";
@@ -47,7 +49,12 @@ export type DueBike = {
   readonly defects?: readonly DefectShown[];
 };
 
-export type DueLine = Due & { readonly name: string; readonly caution: string | null };
+export type DueLine = Due & {
+  readonly name: string;
+  readonly caution: string | null;
+  /** Until when its owner put off hearing of it. */
+  readonly putOff?: { readonly until: LocalDate; readonly figure: { readonly at: number; readonly unit: DistanceUnit } | null };
+};
 
 /** `next`: what its picture shows, where one was asked for. */
 export type DueReport = { readonly bikes: readonly DueBike[]; readonly next?: readonly NextShown[] };
@@ -64,9 +71,10 @@ export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string; reado
     if (one?.is === "refused") return one;
     const chosen = one === null ? all : [one.value];
     const series = await seriesOf(q, chosen);
+    // What is wrong with a bike, and what its owner would not hear of, is theirs alone.
+    const put = input.share === true ? [] : await q.notices.putOffsOf(chosen.map((g) => g.bike.id));
     return done({
-      // What is wrong with a bike is for its owner alone.
-      bikes: chosen.map((g) => ownDueBike(ctx, input.share === true ? { ...g, defects: [], judged: [] } : g, series.get(g.bike.id) ?? [])),
+      bikes: chosen.map((g) => ownDueBike(ctx, input.share === true ? { ...g, defects: [], judged: [] } : g, series.get(g.bike.id) ?? [], put)),
       ...(input.picture === true ? { next: chosen.slice(0, MOST_PICTURES).map((g) => nextOf(ctx, g)) } : {}),
     });
   });
@@ -76,7 +84,9 @@ export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string; reado
 export async function whatIsDueOn(ctx: Ctx, bike: BikeId): Promise<Result<DueReport>> {
   return ctx.store.read(async (q) => {
     const g = pick(await ownGarage(q, ctx), bike);
-    return g === null ? refused({ why: "not yours" }) : done({ bikes: [ownDueBike(ctx, g, (await seriesOf(q, [g])).get(g.bike.id) ?? [])] });
+    if (g === null) return refused({ why: "not yours" });
+    const series = (await seriesOf(q, [g])).get(g.bike.id) ?? [];
+    return done({ bikes: [ownDueBike(ctx, g, series, await q.notices.putOffsOf([bike]))] });
   });
 }
 
@@ -92,8 +102,8 @@ async function seriesOf(q: Repos, all: readonly Garaged[]): Promise<ReadonlyMap<
   );
 }
 
-const ownDueBike = (ctx: Ctx, g: Garaged, series: readonly Taken[]): DueBike => ({
-  ...dueBike(ctx, g),
+const ownDueBike = (ctx: Ctx, g: Garaged, series: readonly Taken[], put: readonly PutOff[]): DueBike => ({
+  ...withPutOffs(dueBike(ctx, g), putOffsShown(g, put)),
   standing: whileItStands(ctx, g, series),
   worn: wornParts(
     g,
@@ -101,6 +111,14 @@ const ownDueBike = (ctx: Ctx, g: Garaged, series: readonly Taken[]): DueBike => 
   ).filter(({ wear }) => wear.is === "line"),
   measured: unplanned(g),
   defects: g.defects.toSorted(worstFirst).map((defect) => defectShown(g, defect)),
+});
+
+const withPutOffs = (bike: DueBike, put: ReturnType<typeof putOffsShown>): DueBike => ({
+  ...bike,
+  dues: bike.dues.map((line) => {
+    const putOff = put.get(line.item);
+    return putOff === undefined ? line : { ...line, putOff };
+  }),
 });
 
 /** A verdict that makes no item due is told by itself, unless a defect tells it. */

@@ -81,7 +81,7 @@ export function ofPartsOn(measured: readonly Taken[], work: readonly WorkRecord[
 }
 
 /** The pieces of the part that a reading was taken of, where one of them was put back on; else null. */
-export function swapsRead({ kind, place }: Pick<Taken, "kind" | "place">, refitted: readonly Refitted[]): readonly Fitting[] | null {
+function swapsRead({ kind, place }: Pick<Taken, "kind" | "place">, refitted: readonly Refitted[]): readonly Fitting[] | null {
   const item = NEW[kind]?.items[endOf(place)];
   return item === undefined ? null : (refitted.find(({ items }) => items.has(item as ItemKey))?.fittings ?? null);
 }

@@ -48,6 +48,8 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit"> & {
   readonly miscounted: boolean;
   /** °C at which a low lead-acid battery freezes; null for lithium and for what is no battery. */
   readonly freezes: number | null;
+  /** Every point measured, where it was more than one; `value` is the least of them. */
+  readonly points: readonly number[];
 };
 
 /** A reading that was just logged, judged. `first`: of its kind on this bike, or the first of them that cannot be judged. */
@@ -95,6 +97,7 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     share: null,
     miscounted: false,
     freezes: null,
+    points: taken.detail?.points ?? [],
     ...found.more,
   };
 }
@@ -291,7 +294,7 @@ export const verdictsOf = (judged: readonly Judged[]): readonly Verdict[] =>
 export function unevenPads(judged: readonly Judged[]): readonly { readonly end: "front" | "rear"; readonly by: number; readonly unit: Judged["unit"] }[] {
   return (["front", "rear"] as const).flatMap((end) => {
     const pads = judged.filter(({ kind, place }) => kind === "pad thickness" && endOf(place) === end);
-    const values = pads.map(({ value }) => value);
+    const values = pads.flatMap(({ value, points }) => [value, ...points]);
     const by = Math.max(...values) - Math.min(...values);
     return pads[0] !== undefined && by >= UNEVEN_PADS - 1e-9 ? [{ end, by, unit: pads[0].unit }] : [];
   });

@@ -9,7 +9,7 @@ import type { Due, Leg } from "../core/schedule/facts.ts";
 import { readUntil } from "../message/read-until.ts";
 import type { PutOff } from "../store/notices.ts";
 import type { Ctx } from "./context.ts";
-import { figureOfLast, type Garaged, pick } from "./garage.ts";
+import { duesOf, figureOfLast, type Garaged, pick } from "./garage.ts";
 import { knownOf, ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
@@ -55,8 +55,11 @@ export type PutOffDone = {
   readonly items: readonly string[];
   readonly until: LocalDate;
   /** On the dial, where it is a distance that was asked for. */
-  readonly figure: { readonly at: number; readonly unit: DistanceUnit } | null;
+  readonly figure: Figure | null;
+  /** When that was said: by it, it can be taken back. */
+  readonly at: Instant;
 };
+type Figure = { readonly at: number; readonly unit: DistanceUnit };
 
 /** What is added to the dial's figure; null: only a day was asked for. */
 const moreOf = (until: PutOffUntil): number | null => (until === "250 more" ? 250 : until === "1000 more" ? 1000 : null);
@@ -75,11 +78,40 @@ export async function putOff(ctx: Ctx, input: PutOffInput): Promise<Result<PutOf
     const { until, dial } = found.value;
     for (const item of input.items) await q.notices.putOff({ bike: input.bike, item, until, dial, at: ctx.now }, ctx.who.member);
     await q.bikes.touched([input.bike], ctx.now);
-    const figure = dial === null ? null : { at: Math.round(figureIn(dial, g.unit)), unit: g.unit };
-    return done({ bike: input.bike, nickname: g.bike.nickname, items: input.items.map((item) => nameIn(ctx, g, item)), until, figure });
+    const figure = figureOf(dial, g);
+    return done({ bike: input.bike, nickname: g.bike.nickname, items: input.items.map((item) => nameIn(ctx, g, item)), until, figure, at: ctx.now });
   });
   return onceHeard(acted);
 }
+
+export type TakenBack = { readonly bike: BikeId; readonly nickname: string; readonly items: readonly string[] };
+
+/** Takes back what was put off at one moment: it is told as if it had never been. */
+export async function takePutOffBack(ctx: Ctx, input: { readonly bike: BikeId; readonly at: Instant }): Promise<Result<TakenBack>> {
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<TakenBack>> => {
+    const g = pick(await ownGarage(q, ctx), input.bike);
+    if (g === null) return refused({ why: "not yours" });
+    const items = await q.notices.takeBack(input.bike, input.at);
+    if (items.length === 0) return refused({ why: "already done" });
+    await q.bikes.touched([input.bike], ctx.now);
+    return done({ bike: input.bike, nickname: g.bike.nickname, items: items.map((item) => nameIn(ctx, g, item)) });
+  });
+  return onceHeard(acted);
+}
+
+/** What of one bike is silent today, and until when. */
+export function putOffsShown(g: Garaged, put: readonly PutOff[]): ReadonlyMap<ItemKey, { readonly until: LocalDate; readonly figure: Figure | null }> {
+  const dues = new Map(duesOf(g).map((due) => [due.item, due]));
+  return new Map(
+    put.flatMap((each) => {
+      const due = dues.get(each.item);
+      if (each.bike !== g.bike.id || due === undefined || !isPutOff(each, due, g)) return [];
+      return [[each.item, { until: each.until, figure: figureOf(each.dial, g) }]];
+    }),
+  );
+}
+
+const figureOf = (dial: Dial | null, g: Garaged): Figure | null => (dial === null ? null : { at: Math.round(figureIn(dial, g.unit)), unit: g.unit });
 
 type Until = Pick<PutOff, "until" | "dial">;
 

@@ -35,8 +35,8 @@ export type ChartSaved = {
   readonly undone: boolean;
 };
 
-/** What a paragraph of a form holds. */
-export const LONGEST_CHART = 4000;
+/** A form's paragraph holds 4,000 characters; a file may hold a large chart. */
+const LONGEST_CHART = 20_000;
 const LONGEST_NAME = 60;
 
 /** Asks for a chart, or reads the one typed. */

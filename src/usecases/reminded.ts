@@ -19,6 +19,8 @@ export type Reminded = {
   readonly nickname: string;
   readonly items: readonly ItemKey[];
   readonly named: readonly { readonly item: ItemKey; readonly name: string }[];
+  /** Told of, and done since. */
+  readonly doneSince: readonly ItemKey[];
 };
 
 /** The bike and the items of one reminder; only the bike's owner may act on them. */
@@ -92,6 +94,8 @@ export async function whatWasTold(ctx: Ctx, delivery: string, only?: BikeId): Pr
 function remindedOf(ctx: Ctx, g: Garaged, notices: readonly Notice[]): Reminded {
   const told = notices.filter((notice) => notice.bike === g.bike.id && notice.state === "told" && itemsOf(g).some((item) => item.key === notice.item));
   const open = told.filter((notice) => !g.work.some((record) => record.loggedAt > notice.at && record.items.some(({ item }) => item === notice.item)));
-  const items = [...new Set(open.flatMap((notice) => (notice.item === null ? [] : [notice.item])))];
-  return { bike: g.bike.id, nickname: g.bike.nickname, items, named: items.map((item) => ({ item, name: nameIn(ctx, g, item) })) };
+  const itemsOfAll = (all: readonly Notice[]): ItemKey[] => [...new Set(all.flatMap(({ item }) => item ?? []))];
+  const items = itemsOfAll(open);
+  const doneSince = itemsOfAll(told).filter((item) => !items.includes(item));
+  return { bike: g.bike.id, nickname: g.bike.nickname, items, doneSince, named: items.map((item) => ({ item, name: nameIn(ctx, g, item) })) };
 }

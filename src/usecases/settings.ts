@@ -2,7 +2,7 @@
 
 import { type Group, isQuiet, type Member, type ReminderWishes } from "../core/bike.ts";
 import type { LocalDate, Zone } from "../core/calendar/dates.ts";
-import { addDuration, isZone, localDateAt } from "../core/calendar/zones.ts";
+import { addDuration, isZone, localDateAt, zonesLike } from "../core/calendar/zones.ts";
 import type { GroupId } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
@@ -50,7 +50,7 @@ export async function remindMe(ctx: Ctx, input: RemindChange): Promise<Result<Me
   const { self } = ctx.who;
   for (const time of [input.time, input.quietFrom, input.quietTo])
     if (time !== undefined && clockTime(time) === null) return refused({ why: "not a time", typed: time });
-  if (input.zone !== undefined && !isZone(input.zone)) return refused({ why: "not a zone", typed: input.zone });
+  if (input.zone !== undefined && !isZone(input.zone)) return refused({ why: "not a zone", typed: input.zone, near: zonesLike(input.zone) });
   const changed = Object.values(input).some((given) => given !== undefined);
   const next: Member = {
     ...self,
@@ -99,12 +99,15 @@ function switched(topics: Topics | undefined, { off, on }: { readonly off?: Topi
 
 const TROUBLES_SINCE = "-P30D";
 
-/** `9:00`, `09.00` or `21h30` as `HH:MM`; null when it is no time of day. */
-export function clockTime(typed: string | undefined): string | null {
-  const found = /^(\d{1,2})[:.h](\d{2})$/.exec(typed?.trim() ?? "");
+/** `9:00`, `09.00`, `21h30`, `9`, `9am` or `6:30 p.m.` as `HH:MM`; null when it is no time of day. Without am or pm the clock has 24 hours. */
+function clockTime(typed: string | undefined): string | null {
+  const found = /^(\d{1,2})(?:[:.h](\d{2}))?\s*(?:(a|p)\.?m\.?|h|uhr)?$/iu.exec(typed?.trim() ?? "");
   if (found === null) return null;
-  const hour = Number(found[1]);
-  const minute = Number(found[2]);
+  const half = found[3]?.toLowerCase();
+  const said = Number(found[1]);
+  if (half !== undefined && (said < 1 || said > 12)) return null;
+  const hour = half === undefined ? said : (said % 12) + (half === "p" ? 12 : 0);
+  const minute = Number(found[2] ?? 0);
   return hour > 23 || minute > 59 ? null : `${String(hour).padStart(2, "0")}:${String(minute).padStart(2, "0")}`;
 }
 
@@ -154,7 +157,7 @@ export async function setGroup(ctx: Ctx, input: GroupChange): Promise<Result<Gro
   if (group === null) return refused({ why: "not in a group" });
   const changed = Object.values(input).some((given) => given !== undefined);
   if (changed && !admin) return refused({ why: "admins only" });
-  if (input.zone !== undefined && !isZone(input.zone)) return refused({ why: "not a zone", typed: input.zone });
+  if (input.zone !== undefined && !isZone(input.zone)) return refused({ why: "not a zone", typed: input.zone, near: zonesLike(input.zone) });
   if (!changed) return done(groupShown(ctx, home ?? newGroup(group), false));
   return changeGroup(ctx, group, input);
 }
@@ -162,7 +165,7 @@ export async function setGroup(ctx: Ctx, input: GroupChange): Promise<Result<Gro
 /** Changes a group from elsewhere, as the set-up message in a direct message does; the platform is asked whether the speaker may. */
 export async function setUpGroup(ctx: Ctx, group: GroupId, input: GroupChange): Promise<Result<GroupShown>> {
   if (!(await ctx.mayManage(group))) return refused({ why: "admins only" });
-  if (input.zone !== undefined && !isZone(input.zone)) return refused({ why: "not a zone", typed: input.zone });
+  if (input.zone !== undefined && !isZone(input.zone)) return refused({ why: "not a zone", typed: input.zone, near: zonesLike(input.zone) });
   return changeGroup(ctx, group, input);
 }
 

@@ -7,12 +7,12 @@ import { ahead, between, type Ridden, type Stretch } from "../core/quantity/dist
 import type { Place } from "../core/reading/kinds.ts";
 import { jobsByItem, type PlacedJob } from "../core/schedule/history.ts";
 import type { Taken } from "../core/schedule/measured.ts";
-import { riddenOnSet, setReadOf, swapsOf } from "../core/schedule/tyre-sets.ts";
+import { riddenOnSet, swapsOf } from "../core/schedule/tyre-sets.ts";
 import { riddenOnDay } from "../core/usage/track.ts";
 import { type Wear, type WearHabits, wearOf } from "../core/wear/wear.ts";
 import { endOf } from "../trade/judged.ts";
 import { WEAR_HABITS, type WearKind } from "../trade/wear.ts";
-import { swapsRead } from "./fitted.ts";
+import { ofPartsOn } from "./fitted.ts";
 import type { Garaged } from "./garage.ts";
 import { type Judged, judgeTaken, type LimitBy, ofTheSetOn } from "./judge.ts";
 
@@ -52,16 +52,27 @@ export const wornParts = (g: Garaged, taken: readonly Taken[]): readonly WornPar
 
 /** Every part of a bike that has been measured where the odometer tells. @param taken all readings of WORN_KINDS, oldest first */
 export function wearSeries(g: Garaged, taken: readonly Taken[]): readonly WearSeries[] {
-  const ours = ofTheSetOn(taken, g.facts.fittings).filter((each) => {
-    const swaps = swapsRead(each, g.facts.refitted);
-    return swaps === null || setReadOf(swaps, each) === swaps.at(-1)?.set;
-  });
+  const ours = ofPartsOn(ofTheSetOn(taken, g.facts.fittings), g.work, g.facts.refitted);
   const places = [...new Set(ours.map(({ kind, place }) => `${kind}|${place ?? ""}`))].sort();
   return places.flatMap((key) => {
     const those = ours.filter(({ kind, place }) => `${kind}|${place ?? ""}` === key);
     const [first] = those;
     const part = first === undefined ? null : partOf(first);
     return first === undefined || part === null ? [] : (seriesOf(g, part, first.place, those) ?? []);
+  });
+}
+
+/** Of a day's readings the one that tells: as it was found, else the least of both pads of a pair, else the last. */
+function oneADay(taken: readonly Taken[]): readonly Taken[] {
+  const days = new Map<LocalDate, Taken[]>();
+  for (const each of taken) days.set(each.on, [...(days.get(each.on) ?? []), each]);
+  return [...days.values()].flatMap((those) => {
+    const found = those.filter(({ detail }) => detail?.state === "found");
+    const left = those.filter(({ detail }) => detail?.state !== "found");
+    const last = left.at(-1);
+    const pair = last?.detail?.side === undefined ? [] : left.filter(({ detail, loggedAt }) => detail?.side !== undefined && loggedAt === last.loggedAt);
+    const tells = pair.length > 1 ? pair.reduce((least, each) => (each.value < least.value ? each : least)) : last;
+    return [...found.slice(-1), ...(tells === undefined ? [] : [tells])];
   });
 }
 
@@ -75,7 +86,7 @@ function partOf({ kind, place }: Taken): WearKind | null {
 type Point = { readonly on: LocalDate; readonly at: Ridden; readonly value: number; readonly found: boolean };
 
 function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readonly Taken[]): WearSeries | null {
-  const judged = taken.flatMap((each) => {
+  const judged = oneADay(taken).flatMap((each) => {
     const one = judgeTaken(each, g.rig);
     return one === null ? [] : [{ ...one, found: each.detail?.state === "found" }];
   });

@@ -58,6 +58,8 @@ export type StandIn = Awaited<ReturnType<typeof standIn>>;
 
 /** A moment of putting a message into a channel. */
 export type Moment = "arrived" | "stored" | "half answered" | "answered";
+/** @param size as the platform says it; that of the bytes unless said otherwise */
+export type Upload = { readonly name: string; readonly bytes: Uint8Array; readonly size?: number };
 /** Told of each moment; what arrived can be lost. */
 export type Watcher = (moment: Moment) => "go on" | "lose";
 
@@ -86,6 +88,7 @@ export async function standIn({
   let edits = 0;
   const faults: Fault[] = [];
   const nonces = new Map<string, Kept>();
+  const uploads = new Map<string, Uint8Array>();
   const acknowledged = new Map<string, { type: number; at: number; flags: number }>();
   const interactions = new Map<string, { token: string; channel: string; at: number }>();
   let registered: readonly Json[] = [];
@@ -166,6 +169,9 @@ export async function standIn({
         return reply(status, json, fault.how === "429" ? { "retry-after": "0.3", "x-ratelimit-scope": "user" } : {});
       }
     }
+    // What members uploaded lies where no token is asked for.
+    const upload = uploads.get(path.replace(/^\/uploads\//u, ""));
+    if (upload !== undefined) return void response.writeHead(200, { "content-type": "application/octet-stream" }).end(upload);
     const authorised = request.headers.authorization === `Bot ${token}` || /^\/(interactions|webhooks)\//u.test(path);
     if (!authorised) return reply(401, { message: "401: Unauthorized", code: 0 });
     if (watcher !== null && SENDING.test(`${method} ${path}`)) return watched(watcher, response, () => route(method, path, body as Json, url.searchParams));
@@ -400,6 +406,13 @@ export async function standIn({
     });
     return interaction;
   };
+  /** A file as a member's device hands it over: stored, and named in the interaction by where it lies. */
+  const uploaded = ({ name, bytes, size }: Upload): Json => {
+    const file = id();
+    uploads.set(file, bytes);
+    const url = `${address()}/uploads/${file}`;
+    return { id: file, filename: name, size: size ?? bytes.length, url, proxy_url: url, content_type: "application/octet-stream", ephemeral: true };
+  };
   const optionsOf = (options: Readonly<Record<string, string | boolean>>, focused?: string): Json[] =>
     Object.entries(options).map(([name, value]) => ({ name, type: typeof value === "boolean" ? 5 : 3, value, ...(name === focused ? { focused: true } : {}) }));
   const commandData = (name: string, sub: string | null, options: Json[]): Json => ({
@@ -433,6 +446,12 @@ export async function standIn({
     recover: () => void faults.splice(0),
     run: (place: Place, name: string, sub: string | null = null, options: Readonly<Record<string, string | boolean>> = {}) =>
       interact(2, commandData(name, sub, optionsOf(options)), place),
+    /** A command with a file. */
+    send: (place: Place, name: string, sub: string, option: string, file: Upload): string => {
+      const attachment = uploaded(file);
+      const key = String(attachment["id"]);
+      return interact(2, { ...commandData(name, sub, [{ name: option, type: 11, value: key }]), resolved: { attachments: { [key]: attachment } } }, place);
+    },
     type: (place: Place, name: string, option: string, typed: string) => interact(4, commandData(name, null, optionsOf({ [option]: typed }, option)), place),
     press: (place: Place, message: Json, customId: string) => interact(3, { custom_id: customId, component_type: 2 }, place, { message }),
     pick: (place: Place, message: Json, customId: string, values: readonly string[]) =>

@@ -33,6 +33,9 @@ export const MEASURED: readonly Case[] = [
   c("belt deflection 8 mm", "belt deflection 8 mm@Heron"),
   c("battery 12.6V", "battery voltage 12.6 V@Heron"),
   c("12.6V at rest", 'battery voltage 12.6 V@Heron {"conditions":["rested"]}'),
+  c("33 psi front 38 rear 8 °C", "cold pressure/front 33 psi@Heron", "cold pressure/rear 38 psi@Heron", "ambient temperature 8 °C@Heron"),
+  c("33 psi front, air 46 °F", "cold pressure/front 33 psi@Heron", "ambient temperature 46 °F@Heron"),
+  c("battery 12.45 V rested at 0 °C", 'battery voltage 12.45 V@Heron {"conditions":["rested"]}', 'ambient temperature 0 °C@Heron {"conditions":["rested"]}'),
   c("battery 12.6 V, rested", 'battery voltage 12.6 V@Heron {"conditions":["rested"]}'),
   c("battery 12.6 V, and rested, 14,820 mi", 'battery voltage 12.6 V@Heron {"conditions":["rested"]}', "odometer 14820 mi@Heron"),
   c(

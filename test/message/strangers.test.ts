@@ -3,6 +3,7 @@
 import { expect, test } from "vitest";
 import { type Shown, talk } from "../support/talk.ts";
 import { STRANGERS, type Stranger } from "./strangers.ts";
+import { STRANGERS_AGAIN } from "./strangers-again.ts";
 
 type Logged = { readonly kind: string; readonly place: string | null; readonly value: number; readonly on: string; readonly nickname: string };
 const readingsOf = (shown: Shown): readonly string[] =>
@@ -27,23 +28,30 @@ function cameOf(stranger: Stranger, shown: Shown | undefined): Came {
 /** They would have asked; but 230 is a pressure in kilopascals and in nothing else. */
 const TAKEN = ["front tyre pressure 230"];
 
-test("strangers are understood, or asked; nothing but what they meant is saved in silence", async () => {
-  expect(STRANGERS).toHaveLength(150);
-  const t = await talk("2026-11-01T09:00:00Z");
-  for (const [n, { bikes }] of STRANGERS.entries()) {
-    await t.one({ as: `m${n}`, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
-    if (bikes === "two") await t.one({ as: `m${n}`, run: "/bike add name:Bramble kind:belt-drive cruiser odometer:41,950 km" });
-  }
-  await t.send({ advance: "P25D", asleep: true });
-  const came = new Map<Came, string[]>();
-  for (const [n, stranger] of STRANGERS.entries()) {
-    const [shown] = await t.send({ as: `m${n}`, say: stranger.say });
-    const is = cameOf(stranger, shown);
-    came.set(is, [...(came.get(is) ?? []), stranger.say]);
-  }
-  await t.close();
-  console.info(`strangers: ${[...came].map(([is, of]) => `${of.length} ${is}`).join(", ")}, of ${STRANGERS.length}`);
-  expect((came.get("saved otherwise") ?? []).filter((say) => !TAKEN.includes(say))).toEqual([]);
-  expect(came.get("as meant")?.length).toBeGreaterThanOrEqual(135);
-  expect(came.get("false alarm") ?? []).toEqual([]);
-}, 60_000);
+test.each([
+  ["the first", STRANGERS, 144],
+  ["the second", STRANGERS_AGAIN, 130],
+] as const)(
+  "strangers are understood, or asked; nothing but what they meant is saved in silence: %s 150",
+  async (which, strangers, least) => {
+    expect(strangers).toHaveLength(150);
+    const t = await talk("2026-11-01T09:00:00Z");
+    for (const [n, { bikes }] of strangers.entries()) {
+      await t.one({ as: `m${n}`, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+      if (bikes === "two") await t.one({ as: `m${n}`, run: "/bike add name:Bramble kind:belt-drive cruiser odometer:41,950 km" });
+    }
+    await t.send({ advance: "P25D", asleep: true });
+    const came = new Map<Came, string[]>();
+    for (const [n, stranger] of strangers.entries()) {
+      const [shown] = await t.send({ as: `m${n}`, say: stranger.say });
+      const is = cameOf(stranger, shown);
+      came.set(is, [...(came.get(is) ?? []), stranger.say]);
+    }
+    await t.close();
+    console.info(`strangers, ${which}: ${[...came].map(([is, of]) => `${of.length} ${is}`).join(", ")}, of ${strangers.length}`);
+    expect((came.get("saved otherwise") ?? []).filter((say) => !TAKEN.includes(say))).toEqual([]);
+    expect(came.get("as meant")?.length).toBeGreaterThanOrEqual(least);
+    expect(came.get("false alarm") ?? []).toEqual([]);
+  },
+  60_000,
+);

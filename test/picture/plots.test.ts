@@ -200,6 +200,15 @@ describe("the pressure trend", () => {
     expect(textsOf(svg).find(({ text }) => text === "day 26")?.left).toBeGreaterThan(WIDE / 3);
     soundly(drawPressure(pressure({ panels: [] })));
   });
+  test.each([
+    ["falling from what is wanted", [34, 33.6, 33.2, 32.8, 32.4, 31.2], 34],
+    ["rising to it", [31.2, 32.4, 33.2, 33.6, 34], 34],
+    ["above it all the time", [36, 35.5, 35, 34.6, 34.2], 34],
+    ["on it", [34, 34, 34], 34],
+  ])("what is wanted is written where no reading stands on it: %s", (_, values, value) => {
+    const points = values.map((read, n) => ({ on: addDays(today, n * 30 - 200), read, levelled: null }));
+    soundly(drawPressure(pressure({ panels: [{ name: "Front, psi", points, wanted: { value, text: "wanted 34 psi cold" } }] })));
+  });
 });
 
 test("days within a month are named at both ends, since no first of a month lies between", () => {

@@ -37,7 +37,7 @@ export const polygonsOf = (svg: string) =>
 export const pathsOf = (svg: string) => tags(svg, "path").map((tag) => ({ d: text(tag, "d"), fill: text(tag, "fill"), stroke: text(tag, "stroke") }));
 export const boxOf = (svg: string): readonly [number, number, number, number] => (/viewBox="([^"]*)"/u.exec(svg)?.[1]?.split(" ").map(Number) ?? []) as never;
 
-/** Holds for every picture: nothing out of it, no text over another, nothing but the house's inks, text only in those that can be read, no figure that is none. */
+/** Holds for every picture: nothing out of it, no text over another, no mark over a text, nothing but the house's inks, text only in those that can be read, no figure that is none. */
 export function soundly(svg: string): void {
   const [x, y, wide, high] = boxOf(svg);
   const faults: string[] = [];
@@ -50,6 +50,15 @@ export function soundly(svg: string): void {
     inside(a.text, a.left, a.right, a.top, a.bottom);
     for (const b of texts.slice(n + 1)) held(`“${a.text}” over “${b.text}”`, !(a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom));
   }
+  const marks = [
+    ...circlesOf(svg).map(({ x: cx, y: cy, r }) => ({ cx, cy, r })),
+    ...tags(svg, "rect")
+      .filter((tag) => number(tag, "width") < 30 && number(tag, "height") < 30)
+      .map((tag) => ({ cx: number(tag, "x") + number(tag, "width") / 2, cy: number(tag, "y") + number(tag, "height") / 2, r: number(tag, "width") / 2 })),
+  ];
+  for (const { cx, cy, r } of marks)
+    for (const { text: said, left, right, top, bottom } of texts)
+      held(`a mark over “${said}”`, !(cx + r > left && cx - r < right && cy + r > top && cy - r < bottom));
   for (const { x: cx, y: cy, r } of circlesOf(svg)) inside("a circle", cx - r, cx + r, cy - r, cy + r);
   for (const { x1, x2, y1, y2 } of linesOf(svg)) inside("a line", Math.min(x1, x2), Math.max(x1, x2), Math.min(y1, y2), Math.max(y1, y2));
   for (const { points } of polygonsOf(svg)) for (const [px, py] of points) inside("a corner", px, px, py, py);

@@ -133,4 +133,18 @@ describe("a zone's clock", () => {
     expect(await ticks(days(BEGIN, 20), days(BEGIN, 30), 30)).toEqual([]);
     expect(await told()).toEqual(["brake-fluid.replace soon"]);
   });
+
+  test("a week's day or hour chosen anew between the noting and the telling, or another zone: at the new one, and not at the old", async () => {
+    await withFluid("10 December 2024");
+    // Coming up from Tuesday 10 November, to be told on Saturday at nine.
+    expect(await t.send({ advance: "P7D" })).toEqual([]);
+    await wish("day:Sunday time:18:00");
+    expect(await t.send({ advance: "P3DT7H" })).toEqual([]);
+    expect(t.open.clock.now()).toBe("2026-11-15T17:00:00.000Z");
+    await wish("zone:America/New_York");
+    // There it is noon: six o'clock is six hours off.
+    expect(await t.send({ advance: "PT5H" })).toEqual([]);
+    expect(await t.send({ advance: "PT1H" })).toHaveLength(1);
+    expect(await told()).toEqual(["brake-fluid.replace soon"]);
+  });
 });

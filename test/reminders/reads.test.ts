@@ -48,6 +48,36 @@ describe("with many things at once", () => {
   });
 });
 
+test("the one line of caution is that of the most urgent thing, whichever bike it is on", async () => {
+  await heron();
+  const added = await t.one({ ...dm, run: "/bike add name:Wren kind:dual-purpose single odometer:8,000 km" });
+  await t.one({ ...dm, press: button(added, "Don't know") });
+  await t.one({ ...dm, run: "/work did:coolant on:20 December 2024 at:12,000 mi bike:Heron" });
+  await t.one({ ...dm, run: "/work did:brake fluid on:20 November 2024 bike:Wren" });
+  const [told] = await t.send({ advance: "P6D" });
+  expect(
+    linesOf(told)
+      .filter((line) => line.startsWith("- "))
+      .map((line) => line.slice(2, line.indexOf(":"))),
+  ).toEqual(["Coolant", "Brake fluid"]);
+  expect(linesOf(told).at(-1)).toMatch(/^Brake fluid harms paint/u);
+});
+
+test("a thing chosen in a form that was done elsewhere meanwhile is no other thing: nothing is recorded, nothing put off", async () => {
+  await heron();
+  await t.one({ ...dm, run: "/work did:coolant on:20 December 2024 at:12,000 mi" });
+  await t.one({ ...dm, run: "/work did:brake fluid on:20 November 2024" });
+  const told = (await t.send({ advance: "P6D" }))[0] as Shown;
+  const asked = await t.one({ ...dm, pick: button(told, "Put off"), values: ["another"] });
+  await t.one({ ...dm, run: "/work did:brake fluid at:14,210 mi" });
+  for (const late of [
+    await t.one({ ...dm, fill: button(told, "Done on Heron"), fields: { what: "brake-fluid.replace", on: "", at: "", by: "" } }),
+    await t.one({ ...dm, fill: button(asked, "Put off until"), fields: { what: "brake-fluid.replace", until: "1 March" } }),
+  ])
+    expect(late.text).toBe("That was done already, so nothing changed.");
+  expect((await t.one({ ...dm, run: "/due" })).text).toMatch(/^- Coolant: due on 20 December, last done .*to go\.$/mu);
+});
+
 describe("of a bike laid up", () => {
   test("what ages is told with the word that it stands, and that there is time until its first ride", async () => {
     await heron();

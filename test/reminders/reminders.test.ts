@@ -148,8 +148,15 @@ describe("the sweep", () => {
     });
     // A hundred bikes of a slice with forty things each.
     const all = Array.from({ length: 4000 }, (_, n) => notice(n));
-    expect((await t.open.store.change((q) => q.notices.addNew(all))).length).toBe(4000);
-    expect(await t.open.store.change((q) => q.notices.addNew(all.map((each) => ({ ...each, id: `${each.id}again` }))))).toEqual([]);
+    expect((await t.open.store.change((q) => q.notices.addNew(all, t.open.clock.now()))).length).toBe(4000);
+    expect(
+      await t.open.store.change((q) =>
+        q.notices.addNew(
+          all.map((each) => ({ ...each, id: `${each.id}again` })),
+          t.open.clock.now(),
+        ),
+      ),
+    ).toEqual([]);
     await t.close();
   });
 

@@ -73,6 +73,15 @@ test("a repeat is counted from the day on which the one before it went out, not 
   expect(told.map(({ on }) => on)).toEqual(["2026-11-24", "2026-12-08"]);
 });
 
+test("the way it comes changed between the noting and the telling: it comes the new way, in its time and once", async () => {
+  await t.one({ as: "Ines", in: "g1", admin: true, run: "/group reading:here digest:off" });
+  await t.one({ as: "Ines", in: "g1", run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...dm, run: "/work did:brake fluid on:1 December 2024 at:9,000 mi" });
+  expect(await days("P1D")).toEqual([]);
+  await t.one({ ...dm, run: "/remind by:channel" });
+  expect((await days("P6D")).map(({ on, shown }) => [on, shown.in])).toEqual([["2026-11-07", "g1"]]);
+});
+
 test("of a bike laid up nothing is told that rests with it; what ages standing is, and the rest when it is ridden again", async () => {
   await bike("10 December 2024");
   await t.one({ ...dm, run: "/work did:control cables on:1 November 2025 at:14,000 mi" });
@@ -203,6 +212,20 @@ test("what was put off is silent until it is done: what falls due after that was
   expect((await days("P6D")).map(({ shown }) => shown.text)).toEqual([
     expect.stringContaining("Rear axle nut: look again now: due at 14,450 mi, 50 mi after the work at 14,400 mi, since the wheel was out"),
   ]);
+});
+
+test("what is put off says so on the due list, to its owner alone; taken back, it is told in its time", async () => {
+  await bike("10 November 2024");
+  const [first] = await days("P10D");
+  const put = await t.one({ ...dm, pick: button(first?.shown as Shown, "Put off"), values: ["a month"] });
+  expect((await t.one({ ...dm, run: "/due" })).text).toMatch(/^- Brake fluid: was due .* Put off until 15 December 2026\.$/mu);
+  expect((await t.one({ ...dm, run: "/due share:yes" })).text).not.toContain("Put off");
+  const undo = button(put, "Undo");
+  expect((await t.one({ as: "Odo", in: "dm", press: undo })).text).toBe("Only the bike's owner can do that.");
+  expect((await t.one({ ...dm, press: undo })).text).toBe("Heron: Brake fluid no longer put off; told as before.");
+  expect((await t.one({ ...dm, press: undo })).data.refused.why).toBe("already done");
+  expect((await t.one({ ...dm, run: "/due" })).text).not.toContain("Put off");
+  expect((await days("P8D")).map(({ shown }) => shown.text)).toEqual([expect.stringContaining("Brake fluid")]);
 });
 
 describe("put off until a day or a figure of one's own", () => {

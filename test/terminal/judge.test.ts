@@ -116,6 +116,9 @@ test("pads of one axle that differ are told together, and so is one new tyre bes
   await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
   const pads = await t.one({ ...dm, say: "front left pads 4 mm, front right pads 2.5 mm" });
   expect(pads.text).toContain("Front pads differ by 1.5 mm: a piston or a slide pin sticks.");
+  expect((await t.one({ ...dm, say: "front pads 4 mm 2.5 mm" })).text).toContain("Front pads differ by 1.5 mm");
+  expect((await t.one({ ...dm, say: "rear pads inner 3 mm outer 2.2 mm" })).text).not.toContain("differ");
+  expect((await t.one({ ...dm, say: "rear pads inner 3 mm outer 2 mm" })).text).toContain("Rear pads differ by 1 mm");
   expect((await t.one({ ...dm, say: "front left pads 4 mm, front right pads 3.5 mm" })).text).not.toContain("differ");
   expect((await t.one({ ...dm, run: "/work did:rear tyre age at:14,300 mi outcome:replaced" })).text).toContain(
     "One end is new: keep both of one construction",

@@ -1,5 +1,8 @@
 // A plan made one's own: items added and dropped with their why, the record of it, another plan taken by a press, a plan as a file.
 
+import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { button, type Shown, type Talk, talk } from "../support/talk.ts";
 
@@ -96,4 +99,32 @@ test("a plan goes out as a file and comes in again by a form: shown first, then 
   expect((await run("/plan list", "Odo")).text).toContain("Valve clearance: every 8,000 mi");
   await press(shown, "Take", "Odo");
   expect((await run("/plan list", "Odo")).text).toContain("Valve clearance: every 12,000 mi");
+});
+
+test("a file named by its path is read, and what is the matter with one that cannot be is said", async () => {
+  await press(await run("/plan change item:valve clearance every:12,000 mi"), "Save");
+  const out = await run("/plan export");
+  const folder = await mkdtemp(path.join(tmpdir(), "tappet-"));
+  const at = async (name: string, bytes: string | Uint8Array): Promise<string> => {
+    await writeFile(path.join(folder, name), bytes);
+    return path.join(folder, name);
+  };
+  try {
+    await run("/bike add name:Wren kind:chain-drive twin odometer:9,000 mi", "Odo");
+    const shown = await run(`/plan import file:${await at("heron.json", out.data.text)}`, "Odo");
+    expect(shown.data.changed.map(({ name }: { name: string }) => name)).toEqual(["Valve clearance"]);
+    await press(shown, "Take", "Odo");
+    expect((await run("/plan list", "Odo")).text).toContain("Valve clearance: every 12,000 mi");
+    // A spreadsheet's text, in UTF-16 with its mark.
+    const chart = await run(`/plan read-chart file:${await at("chart.csv", Buffer.from("\ufeffitem;4000 mi;8000\r\nAir filter;;R\r\n", "utf16le"))}`, "Odo");
+    expect(chart.data).toMatchObject({ is: "chart", rows: 1, unread: [] });
+    const why = async (command: string): Promise<string> => (await run(command, "Odo")).data.refused.problem;
+    expect(await why(`/plan import file:${path.join(folder, "none.json")}`)).toBe("file not there");
+    expect(await why(`/plan import file:${folder}`)).toBe("file not there");
+    expect(await why(`/plan import file:${await at("picture.png", Buffer.from([0x89, 0x50, 0x4e, 0x47, 0xff, 0xfe]))}`)).toBe("file not text");
+    expect(await why(`/plan read-chart file:${await at("long.csv", "x".repeat(200_001))}`)).toBe("file too large");
+    expect((await run(`/plan read-chart file:${await at("longish.csv", "x".repeat(20_001))}`, "Odo")).data.refused).toMatchObject({ why: "too long" });
+  } finally {
+    await rm(folder, { recursive: true });
+  }
 });

@@ -300,11 +300,11 @@ describe("once only, and one's own", () => {
 const cost = (t: Talk): number => t.statements().filter((sql) => !/^(begin|commit|start transaction|set transaction)|"room_messages"/.test(sql)).length;
 
 describe("what an answer costs", () => {
-  test("a due list takes at most 7 statements and a reading message at most 12, the group's median year being one, however many bikes and readings", async () => {
+  test("a due list takes at most 8 statements, what was put off being one, and a reading message at most 12, the group's median year being one, however many bikes and readings", async () => {
     await withBike(async (t) => {
       await t.one({ as: "Ines", run: "/due" });
       const few = cost(t);
-      expect(few).toBeLessThanOrEqual(7);
+      expect(few).toBeLessThanOrEqual(8);
       for (let n = 0; n < 5; n++) await t.one({ as: "Ines", run: `/bike add name:Bike ${"abcde"[n]} kind:chain-drive twin odometer:1${n}00 mi` });
       for (let n = 0; n < 30; n++) await t.one({ as: "Ines", say: `${14_300 + n * 10} mi on Heron` });
       await t.one({ as: "Ines", run: "/due" });

@@ -73,3 +73,32 @@ test("a date code, the marks of a sidewall, and what to set in a warm garage", a
   expect(await run("/tyre pressure want:36 mm garage:20 °C road:2")).toContain("as a pressure");
   await t.close();
 });
+
+test("a tyre changed on the day that the old one was measured: what was read before the work is not the new one's", async () => {
+  const t = await talk("2026-03-01T10:00:00Z");
+  const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
+  await run("/bike add name:Heron kind:chain-drive twin odometer:8,000 mi");
+  await t.one({ ...dm, say: "8,000 mi on Heron, tread 0.5 mm rear" });
+  await t.send({ advance: "PT1H" });
+  await run("/work did:rear tyre age at:8,000 mi outcome:replaced");
+  expect(await run("/tyre show")).not.toMatch(/Rear (tyre|tread)/u);
+  await t.send({ advance: "PT1H" });
+  await t.one({ ...dm, say: "tread 7 mm rear" });
+  expect(await run("/tyre show")).toContain("Rear tyre: one reading is too few to say how far it goes.");
+  await t.close();
+});
+
+test("of both pads of a pair the thinner makes the wear line, one point a day", async () => {
+  const t = await talk("2026-03-01T10:00:00Z");
+  const run = (line: string) => t.one({ ...dm, run: line });
+  await run("/bike add name:Heron kind:chain-drive twin odometer:8,000 mi");
+  await t.one({ ...dm, say: "front pads inner 4 mm outer 4.4 mm" });
+  await t.one({ ...dm, say: "front pads inner 4 mm outer 4.4 mm" });
+  expect((await run("/due bike:Heron")).text).not.toContain("Front pads: about");
+  await t.send({ advance: "P60D" });
+  await t.one({ ...dm, say: "11,000 mi on Heron, front pads inner 3 mm outer 3.6 mm" });
+  const drawn = await run("/reading picture:pads");
+  expect(drawn.files[0]?.alt).toContain("Front 3 mm, limit 1 mm");
+  expect((await run("/due bike:Heron")).text).toMatch(/Front pads: about [\d,]+ mi left .*from 2 readings/u);
+  await t.close();
+});

@@ -44,6 +44,18 @@ const RENAMED: Readonly<Record<string, string>> = {
 /** Names of zones to suggest; any other name of the database is taken as well. */
 export const zoneNames = (): readonly string[] => [...new Set([...Intl.supportedValuesOf("timeZone").map((name) => RENAMED[name] ?? name), "UTC"])].sort();
 
+/** Zones to offer to who typed no zone's name, but that of its city or the beginning of it: three at most. */
+export function zonesLike(typed: string): readonly string[] {
+  const city = typed
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_]+/gu, "_");
+  if (city.length < 3) return [];
+  const cities = zoneNames().map((name) => ({ name, city: (name.split("/").at(-1) as string).toLowerCase() }));
+  const exact = cities.filter((each) => each.city === city);
+  return (exact.length > 0 ? exact : cities.filter((each) => each.city.startsWith(city))).slice(0, 3).map(({ name }) => name);
+}
+
 /** The zone of that name. @throws RangeError when there is none */
 export function zone(text: string): Zone {
   if (!isZone(text)) throw new RangeError(`not a time zone: ${text}`);

@@ -58,6 +58,8 @@ export function wearOf(readings: readonly WearReading[], limit: number, habits: 
   if (last === undefined) return { is: "too few", readings: 0, wide: false };
   if (last.value <= limit) return { is: "worn", readings: count };
   if (count < 2) return { is: "too few", readings: count, wide: false };
+  // All read at one place of the road, they say nothing of the pace.
+  if (readings.every(({ ridden }) => ridden === last.ridden)) return { is: "too few", readings: count, wide: true };
   const line = wearLine(readings, habits, sinceNew);
   if (line === null) return { is: "too few", readings: count, wide: true };
   const x = last.ridden / KM;

@@ -201,8 +201,8 @@ export const COMMAND_WORDS = {
     example: "/plan export bike:Heron",
   },
   "plan import": {
-    does: "Paste a plan file; you see what it changes before anything is saved.",
-    options: { bike: "Which bike, when you have several" },
+    does: "Take a plan from a file; you see what it changes before anything is saved.",
+    options: { bike: "Which bike, when you have several", file: "The JSON file of a plan; leave it out to paste it into a form" },
     example: "/plan import bike:Heron",
   },
   "plan chart": {
@@ -211,8 +211,12 @@ export const COMMAND_WORDS = {
     example: "/plan chart bike:Heron until:24,000 mi",
   },
   "plan read-chart": {
-    does: "Paste the service chart of your manual; you see what it changes before anything is saved.",
-    options: { bike: "Which bike, when you have several", chart: "A short chart, its lines parted by \\n; leave it out to paste into a form" },
+    does: "Paste or send the service chart of your manual; you see what it changes before anything is saved.",
+    options: {
+      bike: "Which bike, when you have several",
+      chart: "A short chart, its lines parted by \\n; leave it out to paste into a form",
+      file: "The chart as a CSV or text file",
+    },
     example: "/plan read-chart bike:Heron",
   },
   spec: {

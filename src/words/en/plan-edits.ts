@@ -86,7 +86,7 @@ export const planEditWords = (p: Printer, plan: ReturnType<typeof planWords>, to
       `${nickname}'s plan (${items} items) is this group's for ${model}. Others with that model see it with /plan compare with:group plan, and take it with one press.`,
     sharedSource: (manual: string): string => `Source: ${manual}.`,
     exported: (nickname: string, items: number): string => `${nickname}'s plan as a file: ${items} items.`,
-    exportedHow: (): string => "To take it over elsewhere: /plan import, and paste what the file holds.",
+    exportedHow: (): string => "To take it over elsewhere: /plan import with this file.",
     fileAlt: (nickname: string): string => `${nickname}'s plan in the plan format, version 1`,
     importAsk: (nickname: string): string => `Paste a plan file for ${nickname}. You see what it changes before anything is saved.`,
     form: { title: "Paste a plan file", text: "What the file holds" },

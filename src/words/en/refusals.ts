@@ -134,7 +134,9 @@ export const refusalWords = (p: Printer) => {
       case "admins only":
         return "Only members who may manage the server can change the group's settings.";
       case "not a zone":
-        return `“${clip(refusal.typed)}” is not a time zone I know. Use a name such as Europe/Berlin or America/Chicago.`;
+        return refusal.near.length === 0
+          ? `“${clip(refusal.typed)}” is not a time zone I know. Use a name such as Europe/Berlin or America/Chicago.`
+          : `“${clip(refusal.typed)}” is not a time zone's whole name. Did you mean ${one(refusal.near)}?`;
       case "not a time":
         return `I cannot read “${clip(refusal.typed)}” as a time of day. Type it as 18:30.`;
       case "quiet time":
@@ -264,6 +266,12 @@ function optionProblem(refusal: Extract<Refusal, { why: "option" }>, one: (names
       return `${refusal.option} is one of ${one(refusal.choices)}.`;
     case "too long":
       return `${refusal.option} is longer than I read. Keep it short.`;
+    case "file too large":
+      return "That file is larger than I read: a plan or a chart as text has at most 200 kB. Nothing was saved.";
+    case "file not text":
+      return "That file is no text. Send the plan as the JSON file that /plan export gives, or the chart as CSV or plain text. Nothing was saved.";
+    case "file not there":
+      return "I could not get that file. Nothing was saved; send it again.";
   }
 }
 

@@ -4,8 +4,13 @@ import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { Printer } from "../printer.ts";
 import { whyWords } from "./why.ts";
 
+/** What the dial is to show. */
+type Figure = { readonly at: number; readonly unit: string };
+
 export const reminderWords = (p: Printer) => {
   const names = (nicknames: readonly string[]): string => (nicknames.length > 4 ? `${nicknames.length} bikes` : p.list(nicknames));
+  const when = (until: LocalDate, figure: Figure | null): string =>
+    figure === null ? p.date(until) : `the dial shows ${p.figure(figure.at, 0)} ${figure.unit}, or until ${p.date(until)} if none is written before`;
   return {
     /** @param rider named where others read it too */
     title: (nicknames: readonly string[], rider: string | null): string => (rider === null ? `For ${names(nicknames)}` : `For ${rider}'s ${names(nicknames)}`),
@@ -14,8 +19,12 @@ export const reminderWords = (p: Printer) => {
     standing: (nickname: string, n: number): string =>
       `${nickname} is laid up: ${n === 1 ? "this ages while it stands. Do it" : "these age while it stands. Do them"} when it suits you, at the latest before its first ride.`,
     askOdometer: (nickname: string): string => `What does the odometer of ${nickname} say now? Just write it.`,
-    putOff: (nickname: string, items: readonly string[], until: LocalDate, figure: { readonly at: number; readonly unit: string } | null): string =>
-      `${nickname}: ${p.list(items)} put off until ${figure === null ? p.date(until) : `the dial shows ${p.figure(figure.at, 0)} ${figure.unit}, or until ${p.date(until)} if none is written before`}. What is due stays due; I say no more until then.`,
+    putOff: (nickname: string, items: readonly string[], until: LocalDate, figure: Figure | null): string =>
+      `${nickname}: ${p.list(items)} put off until ${when(until, figure)}. What is due stays due; I say no more until then.`,
+    /** Behind a line of the due list. */
+    silent: ({ until, figure }: { readonly until: LocalDate; readonly figure: Figure | null }): string => `Put off until ${when(until, figure)}.`,
+    takenBack: (nickname: string, items: readonly string[]): string => `${nickname}: ${p.list(items)} no longer put off; told as before.`,
+    takeBackLabel: "Undo: put nothing off",
     why: whyWords(p),
     whyButton: "Why did I get this",
     waiting: (): string => "I have a reminder for you, but your direct messages are closed to me.",

@@ -50,9 +50,10 @@ export const settingsWords = (p: Printer) => ({
   reminders: (r: Reminders): string =>
     r.by === "off"
       ? "Reminders are off. /due still answers."
-      : `Reminders come by ${r.by === "channel" ? "the group's reading channel (by direct message while the group has named none)" : "direct message"}, ${WEEKDAYS[r.weekday - 1]} at ${r.time}${isQuiet(r.quiet, r.time) ? `, held until ${r.quiet.to} since that is in your quiet hours, ${r.quiet.from} to ${r.quiet.to}` : `, and never between ${r.quiet.from} and ${r.quiet.to}`}.`,
+      : `Reminders come by ${r.by === "channel" ? "the group's reading channel (by direct message while the group has named none)" : "direct message"}, ${WEEKDAYS[r.weekday - 1]} at ${r.time}${r.quiet.from === r.quiet.to ? "; no hour is quiet" : isQuiet(r.quiet, r.time) ? `, held until ${r.quiet.to} since that is in your quiet hours, ${r.quiet.from} to ${r.quiet.to}` : `, and never between ${r.quiet.from} and ${r.quiet.to}`}.`,
   /** Matters that are switched off. */
-  off: (topics: readonly string[]): readonly string[] => (topics.length === 0 ? [] : [`Not told of: ${p.list(topics)}. Switch one on again with on:.`]),
+  off: (topics: readonly string[], command: "/remind" | "/group"): readonly string[] =>
+    topics.length === 0 ? [] : [`Not told of: ${p.list(topics)}. To hear of it again: ${topics.map((topic) => `${command} on:${topic}`).join(", ")}.`],
   zone: (zone: string, own: boolean): string => `Time zone: ${zone}${own ? "" : " (the group's; set your own with zone:)"}.`,
   units: (distance: DistanceUnit | null, pressure: UnitId | null, depth: UnitId | null): string =>
     `Units: distance ${distance ?? "as each dial counts"}, pressure ${pressure ?? "asked when you type none"}, tread ${depth ?? "asked when you type none"}.`,

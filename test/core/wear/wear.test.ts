@@ -91,6 +91,10 @@ describe("what a wear line says", () => {
     });
   });
 
+  test("read again and again at one place of the road it says nothing of the pace", () => {
+    expect(rear([3000, 5], [3000, 5.1], [3000, 5])).toEqual({ is: "too few", readings: 3, wide: true });
+  });
+
   test("a tyre worn by half a millimetre every thousand kilometres has what the sum says left, and a range round it", () => {
     const wear = rear([0, 7], [2000, 6], [4000, 5], [6000, 4]);
     if (wear.is !== "line") throw new Error(wear.is);
