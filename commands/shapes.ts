@@ -121,6 +121,7 @@ export const question = z.object({
   options: z.array(z.string()),
   last: z.object({ figure: z.number(), unit, on: localDate }).nullable(),
   nickname: z.string().nullable(),
+  both: z.literal(true).optional(),
   services: z.array(z.object({ at: z.number(), unit, items: z.number().int() })).optional(),
 });
 

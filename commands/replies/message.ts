@@ -4,6 +4,7 @@ import type { Action, Form, MessageAnswer, Said } from "../../src/chat/reply.ts"
 import { callsForWork } from "../../src/core/judgement/verdict.ts";
 import { dialOf } from "../../src/core/quantity/distance.ts";
 import { mayRollOver } from "../../src/core/usage/roll-over.ts";
+import { BOTH } from "../../src/usecases/answer-question.ts";
 import { tyresAged } from "../../src/usecases/fitted.ts";
 import { type JudgedOn, oneEndNew } from "../../src/usecases/judge.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
@@ -236,7 +237,8 @@ function answers(question: Question, words: Words): Action[] {
   const named = question.options.map((given, n) => ({ value: String(n), label: words.readings.option(gap, n, given) }));
   if (named.length === 0) return [];
   if (named.length > 4) return [pickOne("answer", draft, words.readings.labels.pick, named, rev)];
-  return named.map(({ value, label }) => press("answer", `${draft}.${value}`, label, rev));
+  const both = question.both === true ? [press("answer", `${draft}.${BOTH}`, labels.both, rev)] : [];
+  return [...named.map(({ value, label }) => press("answer", `${draft}.${value}`, label, rev)), ...both];
 }
 
 const mayHaveRolled = ({ last }: Question): boolean => last !== null && mayRollOver(dialOf(last.figure, last.unit), last.unit);

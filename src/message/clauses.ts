@@ -56,6 +56,8 @@ function partsOf(tokens: readonly Token[], from: number, to: number, known: Know
 function doneOf(tokens: readonly Token[], from: number, to: number, known: Known, taken: ReadonlySet<number>): readonly Part[] {
   const denied = firstDenied(tokens, from, to, known, taken);
   if (denied === null) return [{ from, to }];
+  // "Pumped the front up to 34 and the rear to 38 before setting off": done, whatever came after.
+  if (among(known.vocabulary.doneBefore, wordAt(tokens, denied))) return denied > from ? [{ from, to: denied - 1 }] : [];
   for (let at = denied - 1; at > from; at--) if (among(known.vocabulary.joins, wordAt(tokens, at))) return [{ from, to: at - 1 }];
   return [];
 }

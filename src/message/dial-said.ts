@@ -30,7 +30,9 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
   if (figure.token.fraction !== null || (of !== null && unit === null) || Math.max(value, other ?? 0) < (unit === null ? 1000 : 1)) return null;
   const { vocabulary } = layout.known;
   const words = wordsOf(layout, part);
-  if (!sure && words.some((word) => among(vocabulary.notOdometer, word) && under(vocabulary.workDone, word) === undefined)) return null;
+  const isOther = (word: string): boolean =>
+    among(vocabulary.notOdometer, word) && under(vocabulary.workDone, word) === undefined && !(word.endsWith("'s") && isOfDial(layout, part, word));
+  if (!sure && words.some(isOther)) return null;
   // "Did 210 miles today" is a ride. "At 14,820" has a word between.
   if (unit !== null && (among(vocabulary.rode, wordAt(layout.tokens, figure.at - 1)) || among(vocabulary.rodeBehind, wordAt(layout.tokens, figure.at + 1))))
     return null;
@@ -65,6 +67,14 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
     on: day.on,
     gaps,
   };
+}
+
+/** "Today's reading": what is said so of the dial is the dial's; "today's ride" is another. */
+function isOfDial({ tokens, known: { vocabulary } }: Layout, part: Part, word: string): boolean {
+  for (let at = part.from; at < part.to; at++)
+    if (wordAt(tokens, at) === word && !among(vocabulary.kinds.odometer, wordAt(tokens, at + 1)) && !among(vocabulary.readOff, wordAt(tokens, at + 1)))
+      return false;
+  return true;
 }
 
 /** The day of a dial's figure: its own; behind work and with no day of its own, that of the work. Before it, it is what the dial shows now. */

@@ -42,11 +42,14 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
     .map(({ at, are }) => ({ at, are: are.filter((kind) => canBe(kind, figure)) }))
     .filter(({ are }) => are.length > 0);
   const here = new Set(words.flatMap(({ are }) => are));
-  const found = here.size > 0 ? nearest(words, figure, all) : carried.filter((kind) => canBe(kind, figure));
+  const found = here.size > 0 ? nearest(words, figure, all) : carried.filter((kind) => canBe(kind, figure) && !isBareStrength(kind, figure));
   const [first] = found;
-  if (first !== undefined) return settledBySaid(layout, part, found).filter((kind) => isBelieved(layout, figure, kind));
+  if (first !== undefined) return settledBySaid(layout, figure, found).filter((kind) => isBelieved(layout, figure, kind));
   return withoutWord(layout, figure);
 }
+
+/** "Coolant checked, front 34": a bare figure in a part of its own is no frost point, unless it is below zero. */
+const isBareStrength = (kind: ReadingKind, { units, value }: Measurable): boolean => kind === "coolant strength" && units.length === 0 && value >= 0;
 
 /** Of a part that names very many kinds, those around a figure: the rest say nothing of it. */
 function near(words: readonly KindWord[], at: number): readonly KindWord[] {
@@ -89,14 +92,31 @@ function canBe(kind: ReadingKind, figure: Measurable): boolean {
 }
 
 /** What was said beside it settles between kinds: pitches make it a length, revolutions a charging voltage. */
-function settledBySaid(layout: Layout, part: Part, kinds: readonly ReadingKind[]): readonly ReadingKind[] {
+function settledBySaid(layout: Layout, figure: Measurable, kinds: readonly ReadingKind[]): readonly ReadingKind[] {
   if (kinds.length === 1) return kinds;
+  const { part } = figure;
+  const sag = kinds.includes("static sag") ? sagSaid(layout, figure) : null;
+  if (sag !== null && kinds.includes(sag)) return [sag];
   const said = (list: readonly string[]): boolean => tokensOf(part).some((at) => among(list, wordAt(layout.tokens, at)));
   const { measuring } = layout.known.vocabulary;
   if (kinds.includes("chain length") && said(measuring.pitches)) return ["chain length"];
   if (!kinds.includes("charging voltage")) return kinds;
   if (said(measuring.rpm) || said(measuring.running)) return ["charging voltage"];
   return kinds.includes("battery voltage") && isRested(layout, part) ? ["battery voltage"] : kinds;
+}
+
+/** "Sag: static 12, rider 34": the last word before the figure that says which, with no other figure between; else the one directly behind it. */
+function sagSaid(layout: Layout, { at, part }: Measurable): "static sag" | "rider sag" | null {
+  const { sags } = layout.known.vocabulary.measuring;
+  const which = (n: number): "static sag" | "rider sag" | null => {
+    const word = wordAt(layout.tokens, n);
+    return among(sags["static sag"], word) ? "static sag" : among(sags["rider sag"], word) ? "rider sag" : null;
+  };
+  for (let n = at - 1; n >= part.from && layout.tokens[n]?.is !== "number"; n--) {
+    const said = which(n);
+    if (said !== null) return said;
+  }
+  return at < part.to ? which(at + 1) : null;
 }
 
 /** "36 of us came, front 20": one bare figure in a message that goes on about other things may be anything. */
@@ -122,6 +142,8 @@ function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): bool
   if (kind === "battery voltage" && token.decimals === 0 && [6, 12, 24].includes(value)) return false;
   // Compressors, washers and airlines have pressures too: one of a tyre stands by its wheel, or alone.
   if (kind === "cold pressure" && figure.units.length > 0) return isAtTyre(layout, figure);
+  // "Beer at 4 °C in the garage fridge".
+  if (kind === "ambient temperature") return isPlainPart(layout, part);
   if (figure.units.length > 0 || kind === "cold pressure" || kind === "tread") return true;
   return isPlainPart(layout, part);
 }

@@ -44,7 +44,7 @@ function ofOneOnly(all: readonly Vocabulary[]): ReadonlyMap<string, number> {
 }
 
 /** Every word of a language's lists that messages are read by. */
-function wordsOf(vocabulary: Vocabulary): ReadonlySet<string> {
+export function wordsOf(vocabulary: Vocabulary): ReadonlySet<string> {
   const ready = taken.get(vocabulary);
   if (ready !== undefined) return ready;
   const { asking: _asking, chart: _chart, specs: _specs, turns: _turns, oneEnd: _oneEnd, how: _how, units: _units, language: _language, ...read } = vocabulary;

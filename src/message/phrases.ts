@@ -134,4 +134,8 @@ function withShortIntake(tokens: readonly Token[], places: readonly Phrase<"plac
 }
 
 /** May a word stand beside a reading without changing it? */
-export const standsBeside = (word: string, vocabulary: Vocabulary): boolean => indexOf(vocabulary).beside.has(word);
+export function standsBeside(word: string, vocabulary: Vocabulary): boolean {
+  const { beside } = indexOf(vocabulary);
+  // "The tyre's at 28 psi".
+  return beside.has(word) || (word.endsWith("'s") && beside.has(word.slice(0, -2)));
+}

@@ -51,7 +51,9 @@ const isEnds = (kind: ReadingKind): boolean => kindRow(kind).places.some((place)
 function placesFor(layout: Layout, kind: ReadingKind, part: Part, same: readonly Kinded[], here: readonly Kinded[]): readonly PlaceAt[] {
   const own = window(part, same, here);
   const words = phrasesInside(layout.phrases.place, own).filter(({ at }) => !layout.taken.has(at));
-  const front = words.some(({ are }) => are.includes("front"));
+  const before = kind === "static sag" || kind === "rider sag" ? sagPlace(layout, part, words) : null;
+  if (before !== null) return [before];
+  const front = words.some(({ are }) => are.includes("front")) || isFrontBefore(layout, kind, part, words);
   const calipers = kindRow(kind).places === CALIPERS;
   const sided = calipers && front && words.some(({ are }) => are.includes("left") || are.includes("right"));
   const allowed: readonly string[] = [...(calipers ? CALIPERS : TYRES), "both"];
@@ -61,6 +63,31 @@ function placesFor(layout: Layout, kind: ReadingKind, part: Part, same: readonly
     const place = sided && word === "left" ? "front left" : sided && word === "right" ? "front right" : word;
     return place !== undefined && allowed.includes(place) ? [{ at, place: place as PlaceAt["place"] }] : [];
   });
+}
+
+type PlacePhrase = Layout["phrases"]["place"][number];
+const isWheel = ({ are }: PlacePhrase): boolean => are.some((place) => place === "front" || place === "rear" || place === "both");
+
+/** "Rear sag: static 12 mm, rider 34 mm": the only end that the clause names, before any figure, is that of both sags. */
+function sagPlace(layout: Layout, part: Part, own: readonly PlacePhrase[]): PlaceAt | null {
+  const clause = layout.clauses.find(({ from, to }) => from <= part.from && part.to <= to);
+  if (clause === undefined || own.some(isWheel)) return null;
+  const [only, ...others] = phrasesInside(layout.phrases.place, clause).filter((phrase) => isWheel(phrase) && !layout.taken.has(phrase.at));
+  const place = only?.are.find((each) => each === "front" || each === "rear");
+  if (only === undefined || place === undefined || others.length > 0) return null;
+  for (let at = clause.from; at < only.at; at++) if (layout.tokens[at]?.is === "number" && !layout.taken.has(at)) return null;
+  return { at: only.at, place };
+}
+
+/** "Front pads, left 3.5 right 3": the part before names the end and the thing, and no figure. */
+function isFrontBefore(layout: Layout, kind: ReadingKind, part: Part, own: readonly PlacePhrase[]): boolean {
+  if (kindRow(kind).places !== CALIPERS || own.some(isWheel) || !own.some(({ are }) => are.includes("left") || are.includes("right"))) return false;
+  const parts = layout.clauses.find(({ from, to }) => from <= part.from && part.to <= to)?.parts ?? [];
+  const before = parts.findLast(({ to }) => to < part.from);
+  if (before === undefined || !phrasesInside(layout.phrases.kind, before).some(({ are }) => are.includes(kind))) return false;
+  for (let at = before.from; at <= before.to; at++) if (layout.tokens[at]?.is === "number" && !layout.taken.has(at)) return false;
+  const ends = phrasesInside(layout.phrases.place, before).filter(isWheel);
+  return ends.length > 0 && ends.every(({ are }) => are.includes("front"));
 }
 
 /** With several kinds in one part each has the words around its own figures: up to the figures of the kinds beside it. */

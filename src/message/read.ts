@@ -17,6 +17,7 @@ import { isOthers } from "./others.ts";
 import { readingsSaid } from "./readings-said.ts";
 import { foldWord, ownWords, scan } from "./scan.ts";
 import { serviceSaid } from "./service-said.ts";
+import { withoutSlips } from "./slips.ts";
 import { workSaid } from "./work-said.ts";
 
 /** Longer messages are answered, not read. */
@@ -48,13 +49,16 @@ export function read(text: string, of: Known): Meant {
   const known = inItsLanguage(own, of);
   const layout = layOut(
     own,
-    scan(own, known.vocabulary.units, known.numbers, {
-      isDateWord: (word) => {
-        const { months, seasons, spanBefore } = known.vocabulary;
-        return under(months, word) !== undefined || under(seasons, word) !== undefined || among(spanBefore, word);
-      },
-      isEnd: endsTouching(own, known.vocabulary),
-    }),
+    withoutSlips(
+      scan(own, known.vocabulary.units, known.numbers, {
+        isDateWord: (word) => {
+          const { months, seasons, spanBefore } = known.vocabulary;
+          return under(months, word) !== undefined || under(seasons, word) !== undefined || among(spanBefore, word);
+        },
+        isEnd: endsTouching(own, known.vocabulary),
+      }),
+      known,
+    ),
     known,
   );
   const intents: Intent[] = [];

@@ -101,7 +101,10 @@ const isArticle = (layout: Layout, at: number): boolean => among(layout.known.vo
 /** A word that neither stands around work nor says how far a ride was. */
 function isUnknown(layout: Layout, at: number): boolean {
   const word = wordAt(layout.tokens, at);
-  return word !== null && !mayStandBeside(layout, at) && !among(layout.known.vocabulary.notOdometer, word) && !isPlace(layout, word);
+  const { notOdometer, measuring } = layout.known.vocabulary;
+  // "New ones": of what was named before.
+  const known = among(notOdometer, word) || among(measuring.ones, word);
+  return word !== null && !mayStandBeside(layout, at) && !known && !isPlace(layout, word);
 }
 
 const isPlace = (layout: Layout, word: string): boolean => Object.values(layout.known.vocabulary.places).some((list) => among(list, word));

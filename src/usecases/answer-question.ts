@@ -26,12 +26,18 @@ export async function answeredPlainly(q: Repos, ctx: Ctx, all: readonly Garaged[
     const chosen = question.options.findIndex(
       (option) => nicknameKey(option) === nicknameKey(text) || synonyms(ctx, question.gap, option).includes(nicknameKey(text)),
     );
-    return chosen < 0 ? [] : [{ draft, question, chosen }];
+    if (chosen < 0 && question.both === true && saysBoth(ctx, text)) return [{ draft, question, chosen: BOTH }];
+    return chosen < 0 ? [] : [{ draft, question, chosen: String(chosen) }];
   });
   const last = fitting.at(-1);
   if (last === undefined) return null;
-  return fitting.length > 1 ? { is: "asked", question: last.question } : answered(q, ctx, all, last.draft, String(last.chosen));
+  return fitting.length > 1 ? { is: "asked", question: last.question } : answered(q, ctx, all, last.draft, last.chosen);
 }
+
+/** What answers that it was the item of either end. */
+export const BOTH = "both";
+const saysBoth = (ctx: Ctx, text: string): boolean =>
+  [ctx.vocabulary, ...ctx.also.map(({ vocabulary }) => vocabulary)].some(({ places }) => places.both.includes(nicknameKey(text)));
 
 /** Was the question about the message replied to, or asked in it? */
 const isAbout = (draft: Draft, { message, subjects }: NonNullable<Heard["answers"]>): boolean =>
@@ -131,6 +137,7 @@ function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[])
       return { ...intent, odometer: intent.odometer === null ? null : { ...intent.odometer, value }, gaps: rest };
     }
     case "item": {
+      if (choice === BOTH && intent.do === "record work") return { ...intent, items: [...gap.options], gaps: rest };
       const item = gap.options[n];
       return intent.do === "record work" && item !== undefined ? { ...intent, items: [item], gaps: rest } : intent;
     }

@@ -22,6 +22,8 @@ export type Question = {
   /** For a strange odometer figure: what is on record. */
   readonly last: { readonly figure: number; readonly unit: DistanceUnit; readonly on: string } | null;
   readonly nickname: string | null;
+  /** The two items asked between are those of the two ends: it may have been both. */
+  readonly both?: true;
   /** For a service: which ones the plan has there, and how many items each comes to. */
   readonly services?: readonly { readonly at: number; readonly unit: DistanceUnit; readonly items: number }[];
 };
@@ -42,11 +44,19 @@ export function questionOf(draft: Draft, all: readonly Garaged[]): Question {
     at,
     gap,
     options: optionsOf(gap, all, g),
+    ...(areEnds(gap) ? { both: true as const } : {}),
     ...(gap.need === "service" ? { services: servicesOn(g, gap) } : {}),
     last: g === null || last === null ? null : { figure: dialAt(g.track, last.ridden) / TENTHS_OF_MM[g.unit], unit: g.unit, on: last.on },
     nickname: g?.bike.nickname ?? null,
   };
 }
+
+/** Front pads and rear pads. */
+const areEnds = (gap: Gap): boolean =>
+  gap.need === "item" &&
+  gap.options.length === 2 &&
+  ["front-", "rear-"].every((end) => gap.options.some((key) => key.startsWith(end))) &&
+  new Set(gap.options.map((key) => key.replace(/^(?:front|rear)-/u, ""))).size === 1;
 
 const servicesOn = (g: Garaged | null, gap: Extract<Gap, { need: "service" }>): NonNullable<Question["services"]> =>
   g === null ? [] : servicesNamed(g, gap).map(({ at, unit, items }) => ({ at, unit, items: items.length }));

@@ -7,6 +7,12 @@ const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 export const RIDERS_SAY: readonly Case[] = [
   c("evening all, Heron on 14,402 miles tonight", "odometer 14402 mi@Heron"),
   c("14402 on the clock, lovely day out", "odometer 14402 mi@Heron"),
+  c("checked the tyres yesterday, 31 psi front 34 psi rear", "cold pressure/front 31 psi@Heron on 2026-11-24", "cold pressure/rear 34 psi@Heron on 2026-11-24"),
+  c("checked the tyres yesterday, now on 14,402 mi", "odometer 14402 mi@Heron"),
+  c("changed the oil on the 12th or the 13th, can't remember which", "W engine-oil.replace=replaced on 2026-11-12@Heron ?date"),
+  c("oil changed on 03/04", "W engine-oil.replace=replaced on 2026-04-03@Heron ?date"),
+  c("oil changed on 25/12", "W engine-oil.replace=replaced on 2025-12-25@Heron"),
+  c("horn packed up on heron, 14,276 mi", "odometer 14276 mi@Heron", "D horn “horn packed up”@Heron"),
   c(
     "odo 14,402. chain lubed, tyres 33/36",
     "odometer 14402 mi@Heron",
@@ -56,11 +62,33 @@ export const RIDERS_SAY: readonly Case[] = [
   ),
   c("tightened the axle nut to 98 Nm", "W ?=done@Heron"),
   c("torqued the caliper bolts 30 Nm at 14,402", "W ?=done at 14402@Heron"),
+  c("pumped the front up to 34 (cold)", 'cold pressure/front 34 psi@Heron {"conditions":["cold"]}'),
+  c("pumped the front up to 34 and the back to 38 psi before setting off", "cold pressure/front 34 psi@Heron", "cold pressure/rear 38 psi@Heron"),
+  c("discs miked at 4.6 front", "disc thickness/front 4.6 mm@Heron"),
+  c("chian slak 30mm", "chain slack 30 mm@Heron"),
+  c("fornt 33 raer 36", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron"),
+  c("batery 12.6 rested", 'battery voltage 12.6 V@Heron {"conditions":["rested"]}'),
+  c("lubed the chain after that wet ride", "W chain.lubricate=done@Heron"),
+  c("lubed the chain after 300 miles", "W chain.lubricate=done@Heron"),
+  c("tyre's at 28 psi", "cold pressure 28 psi@Heron ?place"),
+  c("front pads, left 3.5mm right 3mm", "pad thickness/front left 3.5 mm@Heron", "pad thickness/front right 3 mm@Heron"),
+  c("rear sag: static 12 mm, rider 34 mm", "static sag/rear 12 mm@Heron", "rider sag/rear 34 mm@Heron"),
+  c("static sag rear 12, rider sag 34", "static sag/rear 12 mm@Heron", "rider sag/rear 34 mm@Heron"),
+  c(
+    "swapped the front pads at 14,300, new ones measure 4.5mm",
+    'pad thickness/front 4.5 mm@Heron {"state":"left"}',
+    "W front-pads.measure=replaced at 14300@Heron",
+  ),
+  c("4 °C in the garage", "ambient temperature 4 °C@Heron"),
+  c("coolant tested good to -28 °C", "coolant strength -28 °C@Heron", "W coolant.inspect=inspected, within limits@Heron"),
+  c("coolant checked, good to -28 °C", "coolant strength -28 °C@Heron", "W coolant.inspect=inspected, within limits@Heron"),
+  c("Today's reading 14,260 mi", "odometer 14260 mi@Heron"),
 ];
 
 export const RIDERS_TALK: readonly string[] = [
   ...[
     "anyone up for 7 at the cafe?",
+    "heron's rear tyre lasted 15,000 mi",
     "be there at 9.30",
     "10 of us going, 2 in the van",
     "my number is 07700 900321",
@@ -115,5 +143,13 @@ export const RIDERS_TALK: readonly string[] = [
     "3 laps front, 2 at the rear",
     "won 33-36",
     "tyre is 120/70r 17",
+  ],
+  ...[
+    "pumped the mattress up to 34",
+    "beer at 4 °C in the garage fridge",
+    "today's ride 14,260 yards shorter than yesterday's",
+    "front row, left 3.50 right 3",
+    "tickets 33 before Friday, 36 after",
+    "measured 34 up front of the shop",
   ],
 ];

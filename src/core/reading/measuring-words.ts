@@ -20,6 +20,10 @@ export type MeasuringWords = {
   /** Where a brake pedal is against the footrest. */
   readonly higher: readonly string[];
   readonly lower: readonly string[];
+  /** What stands for things named before: "the new ones". */
+  readonly ones: readonly string[];
+  /** Which sag it is, where only "sag" is said: the bike's own, or with its rider on it. */
+  readonly sags: Readonly<Record<"static sag" | "rider sag", readonly string[]>>;
   /** Short for the intake valves, where the exhaust ones are named too: "in". */
   readonly shortIntake: readonly string[];
   /** Between points across a tyre or a disc: "centre". */

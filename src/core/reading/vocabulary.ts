@@ -58,8 +58,12 @@ export type Vocabulary = {
   readonly beside: readonly string[];
   /** What is planned, wished or denied is not done: "need to", "should", "haven't". */
   readonly notDone: readonly string[];
+  /** Of those, words that leave what stands before them done: "before". */
+  readonly doneBefore: readonly string[];
   /** What is said of other people's bikes: "her", "has"; `own` begin a clause about one's own with a capital all the same. */
   readonly others: { readonly whose: readonly string[]; readonly has: readonly string[]; readonly bikes: readonly string[]; readonly own: readonly string[] };
+  /** Behind "today's" these are the dial's figure: "reading". */
+  readonly readOff: readonly string[];
   /** What the dial shows at this moment, whatever was done before. */
   readonly now: readonly string[];
   /** Between two figures of which one is meant: "or". */
@@ -88,6 +92,8 @@ export type Vocabulary = {
   readonly dateAlone: readonly string[];
   /** Slips and short forms of date words, with the word meant: "yday". */
   readonly dateSlips: Readonly<Record<string, string>>;
+  /** Slips in the trade's words, with the word meant: "slak". */
+  readonly slips: Readonly<Record<string, string>>;
   /** Spans that "last" can stand before: "last week". */
   readonly lastSpans: Readonly<Record<string, "week" | "month" | "year">>;
   /** Spans of the calendar in months: "month", "years". */

@@ -38,6 +38,8 @@ export const GERMAN_MEASURING: MeasuringWords = {
   minus: ["minus"],
   higher: ["über der fußraste", "über der raste", "oberhalb"],
   lower: ["unter der fußraste", "unter der raste", "unterhalb"],
+  ones: [],
+  sags: { "static sag": ["statisch", "ohne", "leer"], "rider sag": ["fahrer", "mit", "beladen"] },
   shortIntake: ["ein"],
   across: ["mitte", "links", "rechts"],
   running: ["laufend", "bei laufendem motor", "motor läuft", "im leerlauf", "bei standgas"],

@@ -17,7 +17,7 @@ const MONTHS = {
 const WEEKDAYS = ["montag", "dienstag", "mittwoch", "donnerstag", "freitag", "samstag", "sonnabend", "sonntag"];
 const LAST = ["letzten", "letzte", "letzter", "letztes", "letztem", "vorigen", "vorige", "voriger", "voriges", "vergangenen", "vergangene"];
 const ARTICLES = ["der", "die", "das", "den", "dem", "des", "ein", "eine", "einen", "einem", "einer", "mein", "meine", "meinen", "meinem", "meiner"];
-const NEW = ["neu", "neue", "neuer", "neues", "neuen", "frisch", "frische", "frisches", "frischen"];
+const NEW = ["neu", "neue", "neuer", "neues", "neuen", "frisch", "frische", "frischer", "frisches", "frischen"];
 
 const GERMAN = {
   language: "de",
@@ -85,7 +85,26 @@ const GERMAN = {
     ...ARTICLES,
     ...NEW,
     ...["und", "mit", "auch", "selbst", "selber", "wieder", "gerade", "habe", "hab", "haben", "hat", "ich", "wir", "ist", "sind", "wurde", "wurden", "war"],
-    ...["alle", "alles", "noch", "schnell", "mal", "endlich", "beide", "gleich", "dazu", "komplett", "rein", "sowie", "samt", "inklusive", "inkl", "u"],
+    ...[
+      "alle",
+      "alles",
+      "noch",
+      "schnell",
+      "mal",
+      "endlich",
+      "beide",
+      "gleich",
+      "dazu",
+      "komplett",
+      "rein",
+      "drin",
+      "drauf",
+      "sowie",
+      "samt",
+      "inklusive",
+      "inkl",
+      "u",
+    ],
   ],
   articles: [...ARTICLES, ...NEW],
   and: ["und", "&", "+", "u", "sowie"],
@@ -160,6 +179,7 @@ const GERMAN = {
     ],
     ...["aufgepumpt", "gefüllt", "geprüft", "kontrolliert", "eingestellt", "früh", "mittag", "zum", "zur", "bin", "hier", "laut", "liegt", "beträgt"],
   ],
+  doneBefore: ["bevor"],
   notDone: [
     ...[
       "muss",
@@ -209,6 +229,7 @@ const GERMAN = {
     bikes: ["maschine", "moped", "motorrad", "kiste", "tacho", "reifen", "beläge", "batterie", "kette"],
     own: ["maschine", "moped", "motorrad", "kiste", "tacho", "sie", "er", "es", "das", "die", "der", "alles", "werkstatt", "händler", "meine"],
   },
+  readOff: ["stand", "kilometerstand", "tachostand"],
   now: ["jetzt", "heute", "aktuell", "inzwischen"],
   either: ["oder"],
   counted: [],
@@ -310,6 +331,7 @@ const GERMAN = {
   months: MONTHS,
   seasons: { frühling: 3, frühjahr: 3, sommer: 6, herbst: 9, winter: 12 },
   last: LAST,
+  slips: { luftdurck: "luftdruck", reifendurck: "reifendruck", kete: "kette", batere: "batterie", baterie: "batterie", kilometerstadn: "kilometerstand" },
   lastSpans: { woche: "week", monat: "month", jahr: "year" },
   unknown: ["weiß nicht", "keine ahnung", "unbekannt", "nie", "?", "-"],
   details: GERMAN_DETAIL_WORDS,

@@ -19,6 +19,9 @@ const OUT = [
   "intermittent",
   "flickering",
   "stopped working",
+  "packed up",
+  "packed in",
+  "given up",
   "failed",
 ];
 const LEAK = ["leaking", "leaks", "leak", "weeping", "weeps", "weep", "dripping", "drips", "seeping", "seeps", "pouring out", "coming out", "everywhere"];

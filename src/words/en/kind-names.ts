@@ -2,10 +2,15 @@
 
 import type { ReadingKind } from "../../core/reading/kinds.ts";
 
+/** "Pumped the front up to 34": whoever pumps says at which end, since other things are pumped up too. */
+const PUMPED = ["pumped", "aired", "inflated"].flatMap((verb) =>
+  ["", "up "].flatMap((up) => ["", "the "].flatMap((the) => ["front", "rear", "back", "tyres", "tires", "both"].map((end) => `${verb} ${up}${the}${end}`))),
+);
+
 export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>> = {
   odometer: ["odo", "odometer", "clock", "dial", "mileage", "milage", "mileometer", "clocked"],
   "engine hours": ["engine hours", "hour meter", "hours meter", "hourmeter", "running hours", "clock", "dial", "on the engine", "on the meter"],
-  "cold pressure": ["pressure", "pressures", "tyre pressure", "tyre pressures", "tire pressure", "tire pressures", "tyres", "tires"],
+  "cold pressure": ["pressure", "pressures", "tyre pressure", "tyre pressures", "tire pressure", "tire pressures", "tyres", "tires", ...PUMPED],
   tread: ["tread", "treads", "tread depth", "tread depths"],
   "pad thickness": ["pads", "pad", "brake pads", "brake pad", "lining", "linings", "pad thickness", "friction material"],
   "disc thickness": ["disc", "discs", "disk", "disks", "rotor", "rotors", "brake disc", "brake discs", "brake rotor", "disc thickness"],
@@ -40,6 +45,16 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
     "protects to",
     "coolant good to",
     "coolant good down to",
+    "coolant tested",
+    "coolant tested to",
+    "coolant tested good to",
+    "coolant tests good to",
+    "coolant checked",
+    "coolant checked good to",
+    "tested the coolant",
+    "checked the coolant",
+    "antifreeze good to",
+    "antifreeze tested good to",
   ],
   "clutch free play": [
     "clutch free play",
@@ -59,5 +74,16 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   compression: ["compression", "compression test", "comp test"],
   "plug gap": ["plug gap", "plug gaps", "spark plug gap", "sparkplug gap", "gap", "gaps", "gapped", "plugs gapped"],
   fuel: ["fuel", "petrol", "filled up", "fill up", "fillup", "fuelled", "fueled", "refuelled", "refueled", "tanked", "gas", "filled"],
-  "ambient temperature": ["ambient", "ambient temperature", "air temperature", "outside temperature", "garage temperature", "air temp", "outside"],
+  "ambient temperature": [
+    "ambient",
+    "ambient temperature",
+    "air temperature",
+    "outside temperature",
+    "garage temperature",
+    "air temp",
+    "outside",
+    "in the garage",
+    "in the shed",
+    "in the workshop",
+  ],
 };

@@ -96,6 +96,8 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   minus: ["minus"],
   higher: ["above the peg", "above the footpeg", "above the footrest", "above peg", "above"],
   lower: ["below the peg", "below the footpeg", "below the footrest", "below peg", "under the peg", "below", "lower"],
+  ones: ["one", "ones"],
+  sags: { "static sag": ["static", "free", "unladen"], "rider sag": ["rider", "laden", "loaded", "race", "seated"] },
   shortIntake: ["in"],
   across: ["centre", "center", "left", "right", "lh", "rh"],
   running: ["running", "engine running", "engine on", "at idle", "idling", "revving"],

@@ -157,6 +157,7 @@ export const readingWords = (p: Printer) => {
     labels: {
       undo: "Undo",
       due: "What is due",
+      both: "Both",
       letGo: "Let it go",
       notOnBill: "Not on the bill",
       notDone: "Take out what was not done",
