@@ -1,11 +1,12 @@
 // The buttons of a reminder: done, put off, and the whole list.
 
 import { z } from "zod";
+import { asideActions, eachOnce } from "../../src/chat/aside-actions.ts";
 import { reminderActions } from "../../src/chat/reminder-actions.ts";
-import type { Said } from "../../src/chat/reply.ts";
+import type { Action, Said } from "../../src/chat/reply.ts";
 import { instantOfMillis, millisOf } from "../../src/core/calendar/zones.ts";
 import type { BikeId } from "../../src/core/ids.ts";
-import { type DueReport, whatIsDueOn } from "../../src/usecases/due.ts";
+import { type DueLine, type DueReport, mostUrgentCaution, whatIsDueOn } from "../../src/usecases/due.ts";
 import { given } from "../../src/usecases/given.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
 import { PUT_OFF_UNTIL, type PutOffDone, putOff, type TakenBack, takePutOffBack } from "../../src/usecases/put-off.ts";
@@ -41,16 +42,30 @@ export const showReminder = handler<ReminderShown>({
           nickname: z.string(),
           items: z.array(z.string()),
           doneSince: z.array(z.string()),
+          asides: z.array(z.object({ want: z.string() })),
           named: z.array(z.object({ item: z.string(), name: z.string() })),
         }),
       ),
     }),
   ),
   run: (ctx, { subject, values: [bike] }) => whatWasTold(ctx, subject, bike as BikeId | undefined),
-  say: ({ bikes, delivery, told }, words) => ({
-    ...sayDue(bikes, words),
-    actions: told.flatMap(({ bike, nickname, named }) => reminderActions(delivery, bike, words.reminders.labels(nickname, named, PUT_OFF_UNTIL))),
-  }),
+  say: ({ bikes, delivery, told }, words) => {
+    const lines: string[] = [];
+    const actions: Action[] = [];
+    const dues: DueLine[] = [];
+    for (const { bike: id, nickname, items, named, asides } of told) {
+      const bike = bikes.find((each) => each.bike === id);
+      // What is good again, by a reading or an undoing, is no more to tell.
+      const open = bike?.dues.filter(({ item, status }) => items.includes(item) && status !== "good" && status !== "no record") ?? [];
+      if (bike === undefined || open.length + asides.length === 0) continue;
+      lines.push(words.due.bike(nickname, bike), ...words.told.lines(bike, open, asides));
+      dues.push(...open);
+      if (open.length > 0) actions.push(...reminderActions(delivery, id, words.reminders.labels(nickname, named, PUT_OFF_UNTIL)));
+      for (const aside of asides) actions.push(...asideActions(id, aside, words.told.labels(nickname, aside.want === "defect" ? aside.words : "")));
+    }
+    if (lines.length === 0) lines.push(words.reminders.nothingLeft());
+    return said(lines, { caution: words.caution(mostUrgentCaution(dues)), actions: eachOnce(actions) });
+  },
 });
 
 /** A reminder's subject is the delivery and the bike; the items are those it told of. */

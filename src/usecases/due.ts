@@ -56,6 +56,10 @@ export type DueLine = Due & {
   readonly putOff?: { readonly until: LocalDate; readonly figure: { readonly at: number; readonly unit: DistanceUnit } | null };
 };
 
+/** The caution of the most urgent of several things told together, since one line of caution is said. */
+export const mostUrgentCaution = (dues: readonly Pick<DueLine, "status" | "caution">[]): string | null =>
+  (["overdue", "due", "soon"] as const).flatMap((status) => dues.filter((due) => due.status === status && due.caution !== null))[0]?.caution ?? null;
+
 /** `next`: what its picture shows, where one was asked for. */
 export type DueReport = { readonly bikes: readonly DueBike[]; readonly next?: readonly NextShown[] };
 

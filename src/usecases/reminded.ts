@@ -6,6 +6,7 @@ import type { BikeId, ItemKey } from "../core/ids.ts";
 import { type NoticeKind, type Topic, USUAL_DIGEST, type WeekHour } from "../core/reminding.ts";
 import type { Notice } from "../store/notices.ts";
 import type { Repos } from "../store/store.ts";
+import { type Aside, asidesOf } from "./asides.ts";
 import type { Ctx } from "./context.ts";
 import { type DueReport, dueBike } from "./due.ts";
 import { type Garaged, itemsOf, pick } from "./garage.ts";
@@ -75,8 +76,8 @@ async function whyDigest(q: Repos, ctx: Ctx, id: string): Promise<Result<WhyTold
   return done({ why: [], sent: localDateAt(delivery.notBefore, ctx.who.zone), digest: digest === "off" ? USUAL_DIGEST : digest });
 }
 
-/** The bikes that a reminder spoke of, whole, with what of it is still to do. */
-export type ReminderShown = DueReport & { readonly delivery: string; readonly told: readonly Reminded[] };
+/** The bikes that a reminder spoke of, with what of it is still to do and what beside their plans is still so. */
+export type ReminderShown = DueReport & { readonly delivery: string; readonly told: readonly (Reminded & { readonly asides: readonly Aside[] })[] };
 
 /** For its member only. @param only one of its bikes */
 export async function whatWasTold(ctx: Ctx, delivery: string, only?: BikeId): Promise<Result<ReminderShown>> {
@@ -85,7 +86,15 @@ export async function whatWasTold(ctx: Ctx, delivery: string, only?: BikeId): Pr
     if (notices.length === 0) return refused({ why: "gone" });
     if (notices.some((notice) => notice.member !== ctx.who.member)) return refused({ why: "not yours" });
     const all = (await ownGarage(q, ctx)).filter((g) => notices.some((notice) => notice.bike === g.bike.id));
-    const told = all.map((g) => remindedOf(ctx, g, notices)).filter(({ items }) => items.length > 0);
+    const groups = await q.members.groupsByIds([...new Set(all.flatMap((g) => g.bike.homeGroup ?? []))]);
+    const dates = await q.dates.ofBikes(all.map((g) => g.bike.id));
+    const names = new Set(notices.map(({ key }) => key.split(AGAIN)[0]));
+    const told: ReminderShown["told"][number][] = [];
+    for (const g of all) {
+      const home = g.bike.homeGroup === null ? null : (groups.get(g.bike.homeGroup) ?? null);
+      const asides = (await asidesOf(q, g, home, dates)).now.filter(({ key }) => names.has(key)).map(({ aside }) => aside);
+      told.push({ ...remindedOf(ctx, g, notices), asides });
+    }
     return done({ bikes: all.map((g) => dueBike(ctx, g)), delivery, told });
   });
 }

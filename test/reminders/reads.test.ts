@@ -78,6 +78,32 @@ test("a thing chosen in a form that was done elsewhere meanwhile is no other thi
   expect((await t.one({ ...dm, run: "/due" })).text).toMatch(/^- Coolant: due on 20 December, last done .*to go\.$/mu);
 });
 
+test("shown again it says what it told and is still so, beside the plan too, with its buttons; and that nothing is left", async () => {
+  await heron();
+  await t.one({ ...dm, run: "/work did:coolant on:20 December 2024 at:12,000 mi" });
+  await t.one({ ...dm, run: "/bike date what:insurance on:2026-12-28" });
+  const told = (await t.send({ advance: "P6D" }))[0] as Shown;
+  expect(told.text).toContain("Heron: insurance on 28 December, in 4 weeks.");
+  const noted = await t.one({ ...dm, say: "front brake spongy on Heron" });
+  await t.one({ ...dm, press: button(noted, "Do not ride") });
+  const stop = (await t.send({ advance: "P1D" }))[0] as Shown;
+  // As the button does where direct messages are closed.
+  const again = (of: Shown, as = "Ines") => t.one({ as, in: "g1", press: `1.show-reminder.${of.data.delivery}.0` });
+  const shown = await again(told);
+  expect(linesOf(shown).slice(0, 3)).toEqual([
+    "Heron at 14,210 mi, 25 November",
+    expect.stringMatching(/^- Coolant: due on 20 December, .* Coming up\.$/u),
+    "Heron: insurance on 28 December, in 4 weeks.",
+  ]);
+  expect(shown.visibility).toBe("private");
+  expect((await again(stop)).text).toContain("Heron: do not ride. “front brake spongy”, found on 1 December, is still open.");
+  expect((await again(stop)).actions.map(({ label }) => label)).toEqual(["Mended: front brake spongy", "What is due on Heron"]);
+  expect((await again(stop, "Odo")).text).toBe("Only the bike's owner can do that.");
+  await t.one({ ...dm, fill: button(await again(told), "Done on Heron"), fields: { what: "", on: "", at: "14,300 mi", by: "" } });
+  await t.one({ ...dm, run: "/bike date what:insurance on:none" });
+  expect((await again(told)).text).toBe("All of it is done or no longer so.");
+});
+
 describe("of a bike laid up", () => {
   test("what ages is told with the word that it stands, and that there is time until its first ride", async () => {
     await heron();

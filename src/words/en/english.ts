@@ -32,6 +32,7 @@ import { seasonWords } from "./season.ts";
 import { settingsWords } from "./settings.ts";
 import { sheetWords } from "./sheet.ts";
 import { specWords } from "./specs.ts";
+import { toldWords } from "./told.ts";
 import { torqueWords } from "./torque.ts";
 import { tripPartName, tripWords } from "./trip.ts";
 import { tripAskWords } from "./trip-asks.ts";
@@ -45,12 +46,18 @@ export function english(style: PrintStyle, today: LocalDate) {
   const p = makePrinter(style);
   const plan = planWords(p);
   const trip = tripWords(p, today);
+  const due = dueWords(p);
+  const defects = defectWords(p);
+  const season = seasonWords(p, today);
+  const asks = askWords(p, today);
+  const tripAsks = tripAskWords(p, today, tripPartName, trip);
+  const reminders = reminderWords(p);
   return {
     p,
     today,
     bikes: bikeWords(p),
-    due: dueWords(p),
-    defects: defectWords(p),
+    due,
+    defects,
     workDetail: workDetailWords(p),
     records: recordWords(p),
     outlook: outlookWords(p),
@@ -64,16 +71,17 @@ export function english(style: PrintStyle, today: LocalDate) {
     fuel: fuelWords(p),
     tyres: tyreWords(p),
     checks: checkWords(p),
-    season: seasonWords(p, today),
-    asks: askWords(p, today),
+    season,
+    asks,
     digest: digestWords(p, today),
     evening: eveningWords(p),
     trip,
     ride: rideWords(p, today),
-    tripAsks: tripAskWords(p, today, tripPartName, trip),
+    tripAsks,
     convert: convertWords(p, style.locale),
     torque: torqueWords(p, style.locale),
-    reminders: reminderWords(p),
+    reminders,
+    told: toldWords({ due, reminders, season, asks, trip, tripAsks, defects }),
     settings: settingsWords(p),
     planEdits: planEditWords(p, plan, today),
     lookUp: lookUpWords(p),

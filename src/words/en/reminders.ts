@@ -29,6 +29,8 @@ export const reminderWords = (p: Printer) => {
     whyButton: "Why did I get this",
     waiting: (): string => "I have a reminder for you, but your direct messages are closed to me.",
     show: (): string => "Show it",
+    /** Shown again, when nothing of it is so any more. */
+    nothingLeft: (): string => "All of it is done or no longer so.",
     whichBike: (): string => "Which bike is done, or put off?",
     /** The buttons of one bike. @param items what was told of it @param until the spans for which it can be put off */
     labels: <U extends keyof typeof PUT_OFF_FOR>(
