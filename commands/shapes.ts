@@ -89,6 +89,7 @@ export const judged = z.object({
     doNotRide: z.boolean(),
   },
   ...{ caution: z.string().nullable(), add: z.number().nullable(), share: z.number().nullable(), miscounted: z.boolean(), freezes: z.number().nullable() },
+  air: z.number().nullable(),
   points: z.array(z.number()),
 });
 /** What is left of a part that wears. */

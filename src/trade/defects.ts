@@ -66,6 +66,7 @@ export const DEFECTS = {
   "dragging clutch": { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["clutch-free-play.adjust"], source: PRACTICE },
   gearbox: { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["gearbox-oil.replace"], source: PRACTICE },
   chain: { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.replace", "chain.adjust"], source: PRACTICE },
+  "chain at its end": { system: "final drive", usual: "watch", caution: "moving chain", mends: ["chain.replace"], source: PRACTICE },
   "drive belt": { system: "final drive", usual: "do not ride", caution: null, mends: ["drive-belt.replace"], source: PRACTICE },
   puncture: { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "plugged tyre": { system: "wheels and tyres", usual: "watch", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },

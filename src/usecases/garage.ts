@@ -30,7 +30,7 @@ import { zoneOfBike } from "./context.ts";
 import { ageVerdicts, ofPartsOn } from "./fitted.ts";
 import { forecastFor } from "./forecasts.ts";
 import { groupYears } from "./group-riding.ts";
-import { type Judged, judgeAll, ofTheSetOn, type Rig, verdictsOf } from "./judge.ts";
+import { airOf, type Judged, judgeAll, ofTheSetOn, type Rig, verdictsOf } from "./judge.ts";
 import { bareRig, rigsOf } from "./rig.ts";
 
 /** One bike, whole, at one moment. */
@@ -140,7 +140,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   const looks = RECHECK_RULES.map(({ item }) => item).filter((item) => rechecks.some((recheck) => recheck.item === item.key));
   const fittings = fittingsOf(parts.work, track);
   const refitted = refittedParts(PART_ROWS, jobs, (job) => placeOf(job, track), bike.knownFrom);
-  const rig: Rig = { ...parts.rig, trips: parts.trips };
+  const rig: Rig = { ...parts.rig, trips: parts.trips, air: airOf(parts.measured) };
   const judged = judgeAll(ofTheSetOn(ofPartsOn(parts.measured, parts.work, refitted), fittings), rig);
   const hours = hoursRead(parts.measured);
   const facts: Facts = {

@@ -1,6 +1,6 @@
 // A bike's readings judged: the bike's own spec, else the law of its place, else the trade, joined with what was read. Nothing of it is stored.
 
-import { chargeAt, freezesAt, judgeResting } from "../core/battery/rest.ts";
+import { asInTable, chargeAt, freezesAt, judgeResting } from "../core/battery/rest.ts";
 import type { Bike } from "../core/bike.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { judgeElongation, ownLimit, pitchMeasured, pitchOf } from "../core/chain/elongation.ts";
@@ -48,6 +48,8 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit"> & {
   readonly miscounted: boolean;
   /** °C at which a low lead-acid battery freezes; null for lithium and for what is no battery. */
   readonly freezes: number | null;
+  /** °C of the air that its volts were set right by; null where none was noted. */
+  readonly air: number | null;
   /** Every point measured, where it was more than one; `value` is the least of them. */
   readonly points: readonly number[];
 };
@@ -64,6 +66,8 @@ export type Rig = {
   /** While one lasts the bike is loaded as it says. */
   readonly trips: readonly { readonly from: LocalDate; readonly to: LocalDate; readonly use: SpecUse }[];
   readonly ways: ReadonlyMap<ReadingKind, ReadingDetail>;
+  /** °C of the air, by the day on which it was noted. */
+  readonly air: ReadonlyMap<LocalDate, number>;
   /** Was all of this looked up? A bike of which nothing was measured needs it not. */
   readonly looked: boolean;
 };
@@ -97,6 +101,7 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     share: null,
     miscounted: false,
     freezes: null,
+    air: null,
     points: taken.detail?.points ?? [],
     ...found.more,
   };
@@ -120,7 +125,7 @@ function asAlways(taken: Taken, row: JudgedRow, { ways }: Rig): Taken {
   return { ...taken, detail: { ...detail, conditions: [...(detail?.conditions ?? []), ...always], ...(rpm === undefined ? {} : { rpm }) } };
 }
 
-type Found = { readonly judgement: Judgement; readonly more?: Partial<Pick<Judged, "by" | "add" | "share" | "miscounted" | "freezes">> };
+type Found = { readonly judgement: Judgement; readonly more?: Partial<Pick<Judged, "by" | "add" | "share" | "miscounted" | "freezes" | "air">> };
 
 function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | null, rig: Rig): Found {
   const { value, detail } = taken;
@@ -138,10 +143,14 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
       const chemistry = chemistryOf(rig);
       if (chemistry === null) return { judgement: cannotTell("chemistry") };
       const rested = detail?.conditions?.includes("rested") === true ? RESTED_HOURS : null;
-      const { judgement, charge } = judgeResting(value, REST_TABLES[chemistry], rested, RESTED_HOURS);
+      // Cold lowers its volts a little at the same charge.
+      const air = chemistry === "lithium" ? undefined : rig.air.get(taken.on);
+      const volts = air === undefined ? value : asInTable(value, air);
+      const { judgement, charge } = judgeResting(volts, REST_TABLES[chemistry], rested, RESTED_HOURS);
       // Not rested it has at most the charge that its volts show, and freezes no later than that.
       const lead = chemistry !== "lithium" && callsForWork(judgement);
-      return { judgement, more: { share: charge, freezes: lead ? freezesAt(chargeAt(value, REST_TABLES[chemistry]), GRAVITY, FREEZING) : null } };
+      const freezes = lead ? freezesAt(chargeAt(volts, REST_TABLES[chemistry]), GRAVITY, FREEZING) : null;
+      return { judgement, more: { share: charge, freezes, air: air ?? null } };
     }
     case "charging voltage": {
       const chemistry = chemistryOf(rig);
@@ -256,6 +265,10 @@ export function ofTheSetOn(measured: readonly Taken[], fittings: readonly Fittin
   if (now === undefined) return measured;
   return measured.filter((taken) => (taken.kind !== "tread" && taken.kind !== "cold pressure") || setReadOf(fittings, taken) === now);
 }
+
+/** °C of the air by the day on which it was noted; of one day the last. */
+export const airOf = (measured: readonly Taken[]): Rig["air"] =>
+  new Map(measured.flatMap(({ kind, on, value }) => (kind === "ambient temperature" ? [[on, value] as const] : [])));
 
 /** What stands of each kind at each place: of a day's readings the one left after adjusting, else the gravest of a pair, else the last. */
 export function judgeAll(measured: readonly Taken[], rig: Rig): readonly Judged[] {

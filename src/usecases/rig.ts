@@ -15,6 +15,7 @@ export const bareRig = (bike: Bike): Rig => ({
   place: null,
   trips: [],
   ways: new Map(),
+  air: new Map(),
   looked: false,
   use: bike.conditions.includes("two-up") ? "two-up" : null,
 });
@@ -53,7 +54,10 @@ export async function rigsFor(
       const said = judged.flatMap(({ bike, kind, detail }) =>
         bike === g.bike.id && detail !== null ? [[kind, { ...rig.ways.get(kind), ...detail }] as const] : [],
       );
-      return [g.bike.id, { ...rig, ways: new Map([...rig.ways, ...said]) }];
+      const air = readings.flatMap(({ bike, kind, on, value }) =>
+        bike === g.bike.id && kind === "ambient temperature" && value !== null ? [[on, value] as const] : [],
+      );
+      return [g.bike.id, { ...rig, ways: new Map([...rig.ways, ...said]), air: new Map([...g.rig.air, ...air]) }];
     }),
   );
 }

@@ -26,6 +26,7 @@ const RIG: Rig = {
   use: null,
   trips: [],
   ways: new Map(),
+  air: new Map(),
   looked: true,
 };
 const of = (kind: Taken["kind"], value: number, unit: Taken["unit"]): Taken => ({

@@ -177,3 +177,12 @@ test("a chain between the published limits is told how much longer it is and tha
   expect(await say("clutch free play 11 mm")).not.toContain("/spec");
   await t.close();
 });
+
+test("the air noted beside a battery's volts is taken out of them, and said", async () => {
+  const t = await talk("2026-01-10T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  const said = await t.one({ ...dm, say: "battery 12.55 V rested at 0 °C" });
+  // 12.59 V at 80 °F by the AGM table (12.55 V three quarters, 12.80 V full).
+  expect(said.text).toContain("Battery voltage at rest 12.55 V, about 80 % charged by its volts at 0 °C: near limit");
+  await t.close();
+});

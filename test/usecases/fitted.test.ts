@@ -24,6 +24,9 @@ describe("a tyre's age by its code", () => {
     ["3725", "within", undefined],
     ["2519", "look yearly", undefined],
     ["3717", "look yearly", undefined],
+    // Five years are week 46 of 2021 and not week 48.
+    ["4621", "look yearly", undefined],
+    ["4821", "within", undefined],
     ["1017", "look yearly", "near limit"],
     ["3715", "replace", "beyond limit"],
   ])("%s asks for %s, and makes the tyre %s", (made, age, is) => {

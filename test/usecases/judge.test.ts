@@ -21,6 +21,7 @@ const rig = (specs: readonly Spec[] = [], place: string | null = null, use: Rig[
   use,
   trips: [],
   ways: new Map(),
+  air: new Map(),
   looked: true,
 });
 
@@ -180,6 +181,65 @@ test("a low battery says at which frost it bursts; a lithium one does not freeze
   expect(judgeTaken(low, { ...rig(), bike: flooded })?.freezes).toBeCloseTo((13.4 - 32) / 1.8, 6);
   const lithium = { ...BIKE, equipment: { ...BIKE.equipment, battery: "lithium" as const } };
   expect(judgeTaken(low, { ...rig(), bike: lithium })).toMatchObject({ judgement: { is: "beyond limit" }, freezes: null });
+});
+
+test("a lead battery read in frost has the charge that its volts mean there; a lithium one is taken as it is", () => {
+  const read = taken("battery voltage", 12.45, { unit: "V", detail: { conditions: ["rested"] } });
+  const flooded = { ...rig(), bike: { ...BIKE, equipment: { ...BIKE.equipment, battery: "flooded" as const } } };
+  const cold = { ...flooded, air: new Map([[read.on, 0]]) };
+  // Battery Council International: 12.45 V is three quarters at 80 °F; 0.04 V more is a fifth of the step to full.
+  expect(judgeTaken(read, flooded)).toMatchObject({ share: expect.closeTo(0.75, 9), air: null });
+  expect(judgeTaken(read, cold)).toMatchObject({ share: expect.closeTo(0.8, 9), air: 0 });
+  expect(judgeTaken({ ...read, on: localDate("2026-11-27") }, cold)).toMatchObject({ air: null });
+  const lithium = { ...cold, bike: { ...BIKE, equipment: { ...BIKE.equipment, battery: "lithium" as const } } };
+  expect(judgeTaken({ ...read, value: 12.8 }, lithium)).toMatchObject({ judgement: { is: "at limit" }, air: null });
+});
+
+test("one figure of a manual is a window of a twentieth either way", () => {
+  const gap = (mm: number) => verdict(taken("plug gap", mm), rig([figure("spark plug gap", 1, 1)]));
+  // The very ends of a window are near its limit; a wire gauge reads to 0.05 mm.
+  expect([0.9, 0.93, 0.95, 1, 1.05, 1.07, 1.1].map(gap)).toEqual([
+    ...["beyond limit", "near limit", "near limit", "within", "near limit", "near limit", "beyond limit"],
+  ]);
+});
+
+test.each([
+  // Common practice, where the manual's own window is not known; the limits of trade/battery.ts told from outside.
+  ["flooded", 13.4, "beyond limit", "low"],
+  ["flooded", 13.5, "near limit", "low"],
+  ["flooded", 14.4, "within", null],
+  ["flooded", 15, "near limit", "high"],
+  ["flooded", 15.1, "beyond limit", "high"],
+  ["AGM", 14.9, "beyond limit", "high"],
+  ["gel", 14.6, "beyond limit", "high"],
+  ["lithium", 14.6, "near limit", "high"],
+  ["lithium", 14.7, "beyond limit", "high"],
+  ["lithium", 13.5, "beyond limit", "low"],
+] as const)("a charging circuit of a %s battery at %d V and 5,000 rpm is %s", (battery, volts, is, side) => {
+  const bike = { ...BIKE, equipment: { ...BIKE.equipment, battery } };
+  const read = taken("charging voltage", volts, { unit: "V", detail: { rpm: 5000 } });
+  expect(judgeTaken(read, { ...rig(), bike })?.judgement).toMatchObject({ is, side });
+});
+
+test.each([
+  // A flooded battery wants charging at 12.4 V, one with its acid bound at 12.5 V (common practice).
+  ["flooded", 12.4, "at limit"],
+  ["flooded", 12.5, "near limit"],
+  ["AGM", 12.5, "at limit"],
+  ["AGM", 12.45, "beyond limit"],
+  ["gel", 12.5, "at limit"],
+] as const)("a %s battery at rest at %d V is %s", (battery, volts, is) => {
+  const bike = { ...BIKE, equipment: { ...BIKE.equipment, battery } };
+  expect(verdict(taken("battery voltage", volts, { unit: "V", detail: { conditions: ["rested"] } }), { ...rig(), bike })).toBe(is);
+});
+
+test("near the end of a window is at most a fifth of it: of 25 to 35 mm of slack, 2 mm", () => {
+  const slack = (mm: number) => verdict(taken("chain slack", mm, { detail: { conditions: ["upright"] } }), rig([figure("chain slack", 25, 35)]));
+  expect([27, 27.5, 32.5, 33].map(slack)).toEqual(["near limit", "within", "within", "near limit"]);
+  // 0.10 to 0.15 mm: a hundredth, although the row says two.
+  const specs = [figure("intake valve clearance", 0.1, 0.15)];
+  const valve = (mm: number) => verdict(taken("valve clearance", mm, { place: "intake 1", detail: { conditions: ["cold"] } }), rig(specs));
+  expect([0.11, 0.12, 0.125, 0.13, 0.14].map(valve)).toEqual(["near limit", "within", "within", "within", "near limit"]);
 });
 
 describe("nothing is called good that is not", () => {

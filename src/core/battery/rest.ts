@@ -15,6 +15,14 @@ export type RestTable = {
 
 const FINE = 0.01;
 
+/** °C of the tables: they are printed for 80 °F. */
+const TABLE_CELSIUS = (80 - 32) / 1.8;
+/** Volts by which six lead-acid cells at rest rise with each kelvin at one charge: 0.2 to 0.3 mV a cell (Bode, Lead-Acid Batteries; Linden, Handbook of Batteries; from memory). The trade's 0.024 V in 10 °F is a hydrometer's correction and three times that. */
+const VOLTS_A_KELVIN = 6 * 0.00025;
+
+/** What a lead-acid battery of 12 V would show at the temperature of its table. @param celsius at which it was read */
+export const asInTable = (volts: number, celsius: number): number => volts + (TABLE_CELSIUS - celsius) * VOLTS_A_KELVIN;
+
 export type RestJudgement = {
   readonly judgement: Judgement;
   /** Share of its charge, by the table; null where nothing honest can be said. */

@@ -50,6 +50,7 @@ export function judgeElongation(length: number, pitches: number, pitch: number, 
   if (own !== null) return { ...told, judgement: judge(longer, { min: null, max: own, near: own / 4, source: "" }, rule.fine) };
   if (longer >= rule.most - rule.fine / 2)
     return { ...told, judgement: judge(longer, { min: null, max: rule.most, near: null, source: rule.source }, rule.fine) };
-  if (longer >= rule.least) return { ...told, judgement: cannotTell("limit") };
+  // From the least of the published limits on only the manual can tell.
+  if (longer >= rule.least - rule.fine / 2) return { ...told, judgement: cannotTell("limit") };
   return { ...told, judgement: judge(longer, { min: null, max: rule.least, near: rule.least / 4, source: rule.source }, rule.fine) };
 }

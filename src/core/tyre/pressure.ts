@@ -34,6 +34,6 @@ export function judgePressure(gauge: number, wanted: { readonly min: number; rea
   const off = gauge < wanted.min ? gauge - wanted.min : gauge > wanted.max ? gauge - wanted.max : 0;
   if (Math.abs(off) <= rule.slack * (1 + 1e-9)) return { is: "within", side: null, room: null, limit, add: 0 };
   const side = off < 0 ? "low" : "high";
-  const far = off < 0 ? -off >= rule.low * wanted.min : off >= rule.high * wanted.max;
+  const far = Math.abs(off) >= (off < 0 ? rule.low * wanted.min : rule.high * wanted.max) * (1 - 1e-9);
   return { is: far ? "beyond limit" : "at limit", side, room: -Math.abs(off), limit, add: -off };
 }

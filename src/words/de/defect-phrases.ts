@@ -44,6 +44,10 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "slipping clutch": [{ things: ["kupplung"], signs: ["rutscht", "rutscht durch"] }],
     "dragging clutch": [{ things: ["kupplung"], signs: ["trennt nicht", "rupft", "klebt"] }],
     gearbox: [{ things: ["getriebe", "gang", "gänge", "zweiter gang"], signs: ["springt raus", "springt heraus", "hakt", "kracht"] }],
+    "chain at its end": [
+      { things: ["kettenspanner", "spanner"], signs: ["am ende", "am anschlag", "ganz hinten"] },
+      { things: ["kette", "antriebskette"], signs: ["am ende"] },
+    ],
     chain: [
       {
         things: ["kette", "antriebskette", "ritzel", "kettenrad"],

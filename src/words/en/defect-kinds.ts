@@ -27,6 +27,7 @@ export const ENGLISH_DEFECTS = {
   "dragging clutch": "Check the free play first, then the cable or the fluid.",
   gearbox: "Check the clutch's free play and the oil; a box that jumps out of gear wants a mechanic.",
   chain: "Do not ride until it has been looked at: a chain that jumps or breaks can lock the wheel.",
+  "chain at its end": "The chain is worn out: replace it and both sprockets together before it jumps or breaks.",
   "drive belt": "Do not ride until it has been looked at: cracks, missing teeth and frays end in a break.",
   puncture: "Do not ride on it: find the hole first. A tyre that went soft suddenly may be damaged inside.",
   "plugged tyre": "A plug gets you home: keep it slow and solo, look at the pressure each ride, and have it seen from inside or fit a new tyre.",

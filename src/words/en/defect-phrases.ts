@@ -198,6 +198,13 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       { things: ["gearbox", "transmission"], signs: ["jumping out of gear", "jumps out of gear", "crunching", "grinding", "noisy"] },
       { things: ["second", "third", "fourth", "fifth", "bike", "it", "gear"], signs: ["jumping out of gear", "jumps out of gear"] },
     ],
+    "chain at its end": [
+      {
+        things: ["chain adjuster", "chain adjusters", "adjuster", "adjusters", "axle adjuster"],
+        signs: ["at its end", "at the end", "at their end", "at the limit", "run out", "ran out", "maxed out", "all the way back", "out of adjustment"],
+      },
+      { things: ["chain", "drive chain"], signs: ["worn out", "out of adjustment", "no adjustment left"] },
+    ],
     chain: [
       {
         things: ["chain", "drive chain"],

@@ -26,6 +26,8 @@ export type SaidJudged = {
   readonly miscounted: boolean;
   /** °C at which a low lead-acid battery freezes; null for lithium and for what is no battery. */
   readonly freezes: number | null;
+  /** °C of the air that a battery was read in, where it was noted. */
+  readonly air: number | null;
 };
 
 /** What the sides of a limit are called; "low" and "high" where the trade has no word of its own. */
@@ -179,7 +181,10 @@ export const judgeWords = (p: Printer) => {
     if (j.kind === "cold pressure") return pressure(j, called);
     const { judgement } = j;
     if (judgement.is === "cannot tell") return cause(j, called);
-    const charge = j.kind === "battery voltage" && j.share !== null ? `, about ${p.figure(Math.round(j.share * 20) * 5, 0)} % charged` : "";
+    const charge =
+      j.kind === "battery voltage" && j.share !== null
+        ? `, about ${p.figure(Math.round(j.share * 20) * 5, 0)} % charged${j.air === null ? "" : ` by its volts at ${p.figure(j.air, 0)} °C`}`
+        : "";
     const held = j.by === "mark" ? "" : ` (${limitOf(j)})`;
     const stands = `${called}${charge}${longer(j)}: ${judgement.is}${judgement.is === "within" ? "" : sided(j)}${held}.`;
     if (judgement.is === "within") return stands;

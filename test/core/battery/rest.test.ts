@@ -1,7 +1,7 @@
 // Batteries against the Battery Council International table and the US Army's table of freezing points.
 
 import { describe, expect, test } from "vitest";
-import { chargeAt, chargeBy, freezesAt, judgeResting } from "../../../src/core/battery/rest.ts";
+import { asInTable, chargeAt, chargeBy, freezesAt, judgeResting } from "../../../src/core/battery/rest.ts";
 import { fromCanonical } from "../../../src/core/quantity/units.ts";
 import { FREEZING, GRAVITY, LOST_A_DAY, REST_TABLES, RESTED_HOURS } from "../../../src/trade/battery.ts";
 
@@ -33,10 +33,17 @@ describe("resting volts", () => {
     expect(judged(12.1, "AGM", null).judgement.is).toBe("beyond limit");
   });
   test("lithium: no share where the published charts disagree", () => {
-    for (const volts of [12.9, 13, 13.1, 13.2, 13.3]) expect(judged(volts, "lithium").charge).toBeNull();
+    for (const volts of [12.8, 12.9, 13, 13.1, 13.2, 13.3, 13.4]) expect(judged(volts, "lithium").charge).toBeNull();
     expect(judged(13.2, "lithium").judgement.is).toBe("within");
     expect(judged(12.5, "lithium").judgement.is).toBe("beyond limit");
   });
+});
+
+test("cold lowers the volts of one charge by a third of what the trade's hydrometer figure says: 26.7 K colder is 0.04 V for six cells", () => {
+  // 0.25 mV for each kelvin and cell (Bode, Lead-Acid Batteries; Linden, Handbook of Batteries; from memory); the table is for 80 °F.
+  expect(asInTable(12.45, (80 - 32) / 1.8)).toBeCloseTo(12.45, 9);
+  expect(asInTable(12.45, 0)).toBeCloseTo(12.45 + 0.04, 9);
+  expect(asInTable(12.45, 40)).toBeCloseTo(12.43, 9);
 });
 
 describe("freezing", () => {
@@ -70,8 +77,30 @@ describe("standing over winter", () => {
   test("one reading goes by what such batteries usually lose", () => {
     expect(chargeBy([{ day: 100, volts: 12.75 }], 12.4, LOST_A_DAY.flooded)).toBe(200);
   });
+  test("five readings outweigh what is known of other batteries by what a meter is off", () => {
+    // Least squares through the five: 12.604 V on day 10 and 0.01 V lost a day. Readings off by 0.02 V weigh 250 / 0.0004 = 625,000 for the slope, what is known of
+    // other batteries 1 / 0.0025² = 160,000: 0.00847 V a day, 12.5193 V on day 20, and 14 days to 12.4 V.
+    const volts = [12.7, 12.65, 12.62, 12.55, 12.5];
+    const day = chargeBy(
+      volts.map((each, n) => ({ day: n * 5, volts: each })),
+      12.4,
+      { mean: 0.0025, sd: 0.0025 },
+    );
+    expect(day).toBe(34);
+  });
   test("already down is today; rising is no day at all", () => {
     expect(chargeBy([{ day: 5, volts: 12.3 }], 12.4, LOST_A_DAY.flooded)).toBe(5);
+    // At the volts themselves, and even where it has risen to them.
+    expect(
+      chargeBy(
+        [
+          { day: 0, volts: 12.2 },
+          { day: 9, volts: 12.4 },
+        ],
+        12.4,
+        { mean: -0.01, sd: 0.001 },
+      ),
+    ).toBe(9);
     expect(
       chargeBy(
         [

@@ -35,15 +35,25 @@ describe("judged", () => {
     expect(of(319, 0.01).judgement).toMatchObject({ is: "within" });
     expect(of(320, 0.01).judgement).toMatchObject({ is: "near limit", side: "high" });
     expect(of(321.2, 0.01).judgement).toMatchObject({ is: "beyond limit" });
+    // Near is the last quarter of it: 317.5 mm x 1.0074 and x 1.0076.
+    expect(of(319.85, 0.01).judgement.is).toBe("within");
+    expect(of(319.92, 0.01).judgement.is).toBe("near limit");
   });
   test("without one: good below every published limit, worn beyond every one, and in between it needs the manual", () => {
     expect(of(319).judgement.is).toBe("within");
+    expect(of(319.92).judgement.is).toBe("near limit");
+    expect(of(320.4).judgement.is).toBe("near limit");
+    // From one per cent on, to the step of the rule, the first manuals say stop and others do not.
+    expect(of(320.6).judgement).toEqual({ is: "cannot tell", missing: ["limit"] });
+    expect(of(320.7).judgement).toEqual({ is: "cannot tell", missing: ["limit"] });
     expect(of(323).judgement).toEqual({ is: "cannot tell", missing: ["limit"] });
     expect(of(327.1).judgement.is).toBe("at limit");
     expect(of(329).judgement.is).toBe("beyond limit");
   });
   test("twenty pins counted instead of twenty-one show as a pitch too few", () => {
     // The usual slip: 19 pitches are 301.625 mm.
+    expect(of(313.5)).toMatchObject({ judgement: { is: "cannot tell", missing: ["readings"] } });
+    expect(of(314.5).judgement.is).toBe("within");
     expect(of(303)).toMatchObject({ judgement: { is: "cannot tell" }, miscounted: true });
     expect(of(250)).toMatchObject({ miscounted: false });
   });
@@ -72,5 +82,8 @@ describe("a printed longest length", () => {
     expect(ownLimit(20 * 15.875 * 1.03, 10, 15.875)).toBeCloseTo(0.03, 9);
     expect(ownLimit(20 * 15.875 * 1.01, 16, 15.875)).toBeCloseTo(0.01, 9);
   });
-  test("is not taken where no count of pitches fits it", () => expect(ownLimit(10 * 15.875 * 1.07, 10, 15.875)).toBeNull());
+  test("is not taken where no count of pitches fits it", () => {
+    expect(ownLimit(10 * 15.875 * 1.07, 10, 15.875)).toBeNull();
+    expect(ownLimit(10 * 15.875 * 1.05, 10, 15.875)).toBeNull();
+  });
 });

@@ -47,3 +47,18 @@ test("the graver of two, and what calls for work", () => {
   expect(graver(worn, near)).toBe(worn);
   expect([good, near, worn].map(callsForWork)).toEqual([false, false, true]);
 });
+
+test("half a step of the tool beyond a limit is still at it, and of two ends equally near the low one tells", () => {
+  const least = { min: 10, max: null, near: null, source: "" };
+  expect(judge(9.5, least, 1).is).toBe("at limit");
+  expect(judge(9.49, least, 1).is).toBe("beyond limit");
+  expect(judge(12, { min: 10, max: 14, near: 2, source: "" }, 0.1)).toMatchObject({ is: "near limit", side: "low" });
+});
+
+test("of two judgements equally grave the first stands", () => {
+  const [a, b] = [
+    { is: "at limit" as const, of: "a" },
+    { is: "at limit" as const, of: "b" },
+  ];
+  expect(graver(a, b)).toBe(a);
+});

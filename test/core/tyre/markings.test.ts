@@ -81,3 +81,9 @@ test("of three digits the last year that they can mean is of the nineties", () =
   const read = readTyreDate("317", localDate("2026-11-26"));
   expect(read.is === "before 2000" && read.latest.slice(0, 4)).toBe("1997");
 });
+
+test("a tyre of this very week is made, and one of the next is a slip of the eye", () => {
+  // 23 November 2026 is the Monday of week 48 (ISO 8601).
+  expect(readTyreDate("4826", localDate("2026-11-23"))).toMatchObject({ is: "made", from: "2026-11-23" });
+  expect(readTyreDate("4826", localDate("2026-11-22"))).toEqual({ is: "refused", why: "to come" });
+});

@@ -70,6 +70,30 @@ describe("a cold pressure", () => {
   });
 });
 
+describe("a window of cold pressures", () => {
+  // The manual's own window, 30 to 36 psi: each end is held against itself.
+  const judged = (gauge: number) => judgePressure(psi(gauge), { min: psi(30), max: psi(36) }, PRESSURE_RULE, "plate");
+  test.each([
+    [33, "within", 0],
+    [27, "at limit", 3],
+    [39, "at limit", -3],
+    [22.6, "at limit", 7.4],
+    // A quarter of 30 and of 36.
+    [22.5, "beyond limit", 7.5],
+    [44.9, "at limit", -8.9],
+    [45, "beyond limit", -9],
+  ])("%d psi is %s: add %d", (gauge, is, add) => {
+    const at = judged(gauge);
+    expect(at.is).toBe(is);
+    expect(inPsi(at.add)).toBeCloseTo(add, 9);
+  });
+  test("the slack itself is still as good as set", () => {
+    // 7 kPa, by the rule.
+    expect(judgePressure(200, { min: 207, max: 207 }, PRESSURE_RULE, "plate").is).toBe("within");
+    expect(judgePressure(199.9, { min: 207, max: 207 }, PRESSURE_RULE, "plate").is).toBe("at limit");
+  });
+});
+
 describe("a slow leak", () => {
   const weekly = (loss: number, celsius: (n: number) => number | null) =>
     Array.from({ length: 6 }, (_, n) => {
@@ -121,4 +145,15 @@ test("a loss is told as a leak only when it is beyond the usual with nine chance
   // Two readings 30 days apart: 1.2816 times the square root of 2 times 3.5 kPa is 6.3 kPa.
   expect(lost(20)).toBe("sound");
   expect(lost(21)).toBe("leaks");
+});
+
+test("a fortnight is the least that a leak is told from", () => {
+  const over = (days: number) =>
+    leakOf(
+      [0, days].map((day) => ({ day, gauge: 250 - day * 3, celsius: 20 })),
+      LEAK_RULE,
+    );
+  expect(LEAK_RULE.fewestDays).toBe(14);
+  expect(over(14)).toMatchObject({ is: "leaks", days: 14 });
+  expect(over(13)).toEqual({ is: "cannot tell", missing: "readings" });
 });

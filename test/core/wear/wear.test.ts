@@ -152,6 +152,51 @@ describe("what a wear line says", () => {
     expect(slow.left.likely).toBeGreaterThan(slow.left.low);
   });
 
+  test("eight lives of a new one away, it is never: nearer, a figure is told", () => {
+    // A life is 7 mm at 0.5 mm in 1,000 km: 14,000 km. The pace is read so well that the range is narrow.
+    const sure = {
+      ...WEAR_HABITS["rear tread"],
+      fresh: { mean: 7, sd: 0.5 },
+      rate: { mean: 0.0005, sd: 0.01 },
+      noise: 0.001,
+      wander: { share: 0.01, over: 1000 },
+    };
+    const gone = (lives: number) => {
+      const pace = 3.4 / (lives * 14_000);
+      return wearOf(
+        [0, 20_000, 40_000, 60_000].map((at) => ({ ridden: km(at), value: 5 + (60_000 - at) * pace })),
+        1.6,
+        sure,
+        false,
+      );
+    };
+    const told = gone(7);
+    if (told.is !== "line") throw new Error(told.is);
+    expect(told.left.likely / 10_000_000 / 14_000).toBeCloseTo(7, 1);
+    expect(told.left.high).not.toBeNull();
+    // No likely place within eight lives: what can be said is too little.
+    expect(gone(9)).toEqual({ is: "too few", readings: 4, wide: true });
+  });
+
+  test("the road ahead widens the range as it grows longer than the road behind: the square root of 1 + ahead / behind", () => {
+    // Nothing uncertain but the riding: 1 mm in 1,000 km for certain, read without error at 0 and 4,000 km, 4 mm left to go.
+    const only = { ...WEAR_HABITS["rear tread"], rate: { mean: 0.001, sd: 1e-9 }, noise: 1e-5, wander: { share: 0.25, over: 1000 } };
+    const behind = (km0: number) =>
+      wearOf(
+        [0, km0 / 2, km0].map((at) => ({ ridden: km(at), value: 5 + (km0 - at) * 0.001 })),
+        1,
+        only,
+        false,
+      );
+    // Where the line may be reached with one chance in ten: 4 - m = 1.2816 x 0.25 x sqrt(m (1 + m / behind)), in mm and thousands of km.
+    for (const road of [1000, 2000, 4000, 16_000]) {
+      const wear = behind(road);
+      if (wear.is !== "line") throw new Error(wear.is);
+      const m = wear.left.low / 10_000_000 / 1000;
+      expect(4 - m).toBeCloseTo(1.2816 * 0.25 * Math.sqrt(m * (1 + m / (road / 1000))), 2);
+    }
+  });
+
   test("that it was new when it was fitted is known of it, and narrows the range", () => {
     const since = (sinceNew: boolean) =>
       wearOf(
