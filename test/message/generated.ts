@@ -50,6 +50,40 @@ const pressures = fc.oneof(
 const treads = pair("tread", tenths(1, 9), [" mm", "mm"], "mm", ["tread ", "treads: ", "tread depth "]);
 const pads = pair("pad thickness", tenths(1, 8), [" mm", "mm"], "mm", ["pads ", "brake pads ", "pads: "]);
 
+const discs = pair("disc thickness", tenths(3, 6), [" mm", "mm"], "mm", ["discs ", "disc thickness ", "discs: ", "rotors "]);
+const sags = fc.oneof(
+  pair("static sag", fc.integer({ min: 5, max: 30 }), [" mm", "mm"], "mm", ["static sag ", "free sag: "]),
+  pair("rider sag", fc.integer({ min: 25, max: 60 }), [" mm", "mm"], "mm", ["rider sag ", "laden sag: "]),
+);
+/** Tread as a gauge of thirty-seconds of an inch shows it. */
+const thirtySeconds = fc.tuple(fc.integer({ min: 1, max: 11 }), fc.integer({ min: 1, max: 11 }), names, fc.constantFrom(" in", '"', "")).map(
+  ([front, rear, [f, r], unit]): Generated => ({
+    say: `tread ${f} ${front}/32${unit}, ${r} ${rear}/32${unit}`,
+    means: [`tread/front ${front / 32} in`, `tread/rear ${rear / 32} in`],
+  }),
+);
+const hundredths = (from: number, to: number): fc.Arbitrary<number> => fc.integer({ min: from, max: to }).map((n) => n / 100);
+const valves = fc.tuple(hundredths(5, 20), hundredths(15, 35), fc.constantFrom(" mm", "mm", ""), fc.constantFrom("valves ", "valve clearances: ", "")).map(
+  ([intake, exhaust, unit, before]): Generated => ({
+    say: `${before}intake ${intake}${unit}, exhaust ${exhaust}${unit}`,
+    means: [`valve clearance/intake ${intake} mm`, `valve clearance/exhaust ${exhaust} mm`],
+  }),
+);
+const compressions = fc.tuple(fc.integer({ min: 110, max: 200 }), fc.integer({ min: 110, max: 200 }), fc.constantFrom("cyl", "cylinder", "Cyl")).map(
+  ([one, two, cylinder]): Generated => ({
+    say: `compression ${cylinder} 1 ${one} psi, ${cylinder} 2 ${two} psi`,
+    means: [`compression/cylinder 1 ${one} psi`, `compression/cylinder 2 ${two} psi`],
+  }),
+);
+const fills = fc
+  .tuple(
+    tenths(4, 18),
+    fc.constantFrom(" L", "L", " litres", " l"),
+    fc.constantFrom("filled up ", "fuel ", "brimmed it, "),
+    fc.constantFrom("", ", 21.40 €", " for £18.20"),
+  )
+  .map(([litres, unit, before, price]): Generated => ({ say: `${before}${litres}${unit}${price}`, means: [`fuel ${litres} L`] }));
+
 const single = (kind: string, value: fc.Arbitrary<number>, unit: string, frames: readonly ((v: string) => string)[]): fc.Arbitrary<Generated> =>
   fc.tuple(value, point, fc.constantFrom("", " "), fc.constantFrom(...frames)).map(([n, write, gap, frame]) => ({
     say: frame(`${write(n)}${gap}${unit}`),
@@ -68,16 +102,50 @@ const singles = fc.oneof(
   single("belt deflection", fc.integer({ min: 5, max: 20 }), "mm", [(v) => `belt deflection ${v}`]),
   single("clutch free play", fc.integer({ min: 2, max: 30 }), "mm", [(v) => `clutch free play ${v}`, (v) => `${v} clutch play`]),
   single("ambient temperature", fc.integer({ min: 1, max: 35 }), "°C", [(v) => `ambient ${v}`, (v) => `air temp ${v}`]),
+  single("plug gap", hundredths(60, 110), "mm", [(v) => `plug gap ${v}`, (v) => `plugs gapped ${v}`]),
+  single("brake pedal height", fc.integer({ min: 3, max: 25 }), "mm", [(v) => `brake pedal ${v} below the footrest`]).map(
+    ({ say, means }): Generated => ({ say, means: means.map((each) => each.replace("height ", "height -")) }),
+  ),
+  single("throttle free play", fc.integer({ min: 1, max: 6 }), "mm", [(v) => `throttle free play ${v}`, (v) => `throttle play ${v}`]),
+  single("coolant strength", fc.integer({ min: -45, max: -15 }), "°C", [(v) => `coolant good to ${v}`, (v) => `antifreeze ${v}`]),
   single("engine hours", fc.integer({ min: 10, max: 900 }), "h", [(v) => `engine hours ${v}`]),
 );
 
-const one = fc.oneof(odometer, pressures, treads, pads, singles);
+/** The same in German, with its comma. */
+const comma = (n: number): string => String(n).replace(".", ",");
+const german = fc.oneof(
+  fc
+    .tuple(
+      fc.oneof(
+        fc.tuple(fc.constant("cold pressure"), fc.constantFrom("Luftdruck ", "Reifendruck ", ""), tenths(1.5, 3.5), tenths(1.5, 3.5), fc.constant("bar")),
+        fc.tuple(fc.constant("tread"), fc.constantFrom("Profil ", "Profiltiefe "), tenths(1, 9), tenths(1, 9), fc.constant("mm")),
+        fc.tuple(fc.constant("pad thickness"), fc.constantFrom("Bremsbeläge ", "Beläge "), tenths(1, 8), tenths(1, 8), fc.constant("mm")),
+      ),
+      fc.constantFrom("vorn", "vorne"),
+      fc.constantFrom(", ", " und ", " "),
+    )
+    .map(
+      ([[kind, word, front, rear, unit], ahead, between]): Generated => ({
+        say: `${word}${ahead} ${comma(front)} ${unit}${between}hinten ${comma(rear)} ${unit}`,
+        means: [`${kind}/front ${front} ${unit}`, `${kind}/rear ${rear} ${unit}`],
+      }),
+    ),
+  fc
+    .tuple(fc.integer({ min: 15, max: 60 }), fc.constantFrom("Kettendurchhang", "Durchhang der Kette"))
+    .map(([slack, word]): Generated => ({ say: `${word} ${slack} mm`, means: [`chain slack ${slack} mm`] })),
+  tenths(12.1, 13).map((volts): Generated => ({ say: `Batterie ${comma(volts)} V`, means: [`battery voltage ${volts} V`] })),
+);
+/** What says when, and changes nothing else. */
+const whens = fc.constantFrom("", " yesterday", ", measured on 3 November", " on 2026-11-20", " last Sunday");
+
+const one = fc.oneof(odometer, pressures, treads, pads, singles, discs, sags, thirtySeconds, valves, compressions, fills);
 /** Chat around readings that says nothing of them. */
 const chat = fc.constantFrom("", "hi all. ", "Cold out there today.\n", "thanks all!\n", "what a day. ");
 
 /** One or two readings of different kinds, in either order, between chat. */
 export const generated: fc.Arbitrary<Generated> = fc.oneof(
-  fc.tuple(chat, one).map(([before, { say, means }]) => ({ say: `${before}${say}`, means })),
+  fc.tuple(chat, one, whens).map(([before, { say, means }, when]) => ({ say: `${before}${say}${when}`, means })),
+  german,
   fc.tuple(odometer, fc.oneof(pressures, treads, singles), fc.constantFrom("\n", ". ", "; "), fc.boolean()).map(([a, b, between, turned]) => {
     const [first, second] = turned ? [b, a] : [a, b];
     return { say: `${first.say}${between}${second.say}`, means: [...first.means, ...second.means] };
