@@ -73,7 +73,9 @@ test("in the channel only that something wants a look; the figures are for the r
 test("whose law holds is asked with the first reading, and what the manual must say with the first of its kind", async () => {
   const t = await talk("2026-04-01T10:00:00Z");
   await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
-  expect((await t.one({ ...dm, say: "tread 5 mm front" })).text).toContain("so the moulded bars count; the law may ask for more: /group place.");
+  expect((await t.one({ ...dm, say: "tread 5 mm front" })).text).toContain(
+    "so the moulded bars count; the law may ask for more: /group place. A bike that is in no group takes your own limit: /spec.",
+  );
   expect((await t.one({ ...dm, say: "tread 4.9 mm front" })).text).not.toContain("/group place");
   expect((await t.one({ ...dm, say: "33 psi front 36 rear" })).text).toContain(
     "To judge front and rear cold tyre pressure I need the figures of your manual, once: /spec.",

@@ -207,7 +207,8 @@ export const judgeWords = (p: Printer) => {
     uneven: ({ end, by, unit }: { readonly end: "front" | "rear"; readonly by: number; readonly unit: ReadingUnit }): string =>
       `${capital(end)} pads differ by ${amount(by, { kind: "pad thickness", unit })}: a piston or a slide pin sticks. Clean the caliper before new pads go in.`,
     oneEnd: (): string => "One end is new: keep both of one construction, and of a pair that the bike's maker names. Take it gently at first.",
-    unknownPlace: (): string => "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more: /group place.",
+    unknownPlace: (): string =>
+      "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more: /group place. A bike that is in no group takes your own limit: /spec.",
     howTo: (kind: ReadingKind): string => `How to measure it: ${KIND_WORDS[kind].howTo}`,
     /** What a press says of a reading. */
     how: (kind: ReadingKind, how: ConditionRead | "rpm" | "pitches"): string => (how === "cold" && kind === "cold pressure" ? "Tyres were cold" : HOW[how]),
