@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import { OUTCOMES } from "../../src/core/schedule/facts.ts";
-import { distance, dueBike, localDate, messageOutcome } from "../shapes.ts";
+import { distance, dueBike, localDate, messageOutcome, unit } from "../shapes.ts";
 
 const bike = dueBike.omit({ dues: true, first: true });
 const spec = z.object({
@@ -31,6 +31,7 @@ export const sheetShown = z.object({
   adds: z.object({ at: z.number(), ordinary: z.number(), names: z.array(z.string()) }).nullable(),
   covered: z.array(z.object({ name: z.string(), by: z.string() })),
   meanwhile: z.array(z.string()),
+  nearest: z.array(z.object({ at: z.number(), unit })),
   habits: z.array(z.string()),
   tension: z.enum(["chain", "belt"]).nullable(),
   note: z.string().nullable(),

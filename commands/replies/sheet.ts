@@ -17,7 +17,8 @@ export function saySheet(shown: SheetShown, words: Words): Said {
   const { sheet } = words;
   const { bike, mark, on, evenings, evening, adds } = shown;
   const job = shown.job === null ? [] : [press("sheet-job", shown.job, sheet.labels.go)];
-  if (shown.items === 0) return said([sheet.empty(bike.nickname, mark, on, shown.until, bike), ...meanwhile(shown, words)], { actions: job });
+  if (shown.items === 0)
+    return said([sheet.empty(bike.nickname, mark, on, shown.until, bike), ...sheet.nearest(shown.nearest), ...meanwhile(shown, words)], { actions: job });
   const here = evenings[evening - 1] as SheetEvening;
   const before = evenings.slice(0, evening - 1).reduce((sum, each) => sum + itemsOf(each).length, 0);
   const lines = [
@@ -40,12 +41,16 @@ export function saySheet(shown: SheetShown, words: Words): Said {
           ...meanwhile(shown, words),
         ]),
   ];
-  const caution = itemsOf(here).find((item) => item.due.caution !== null)?.due.caution ?? null;
+  const cautions = itemsOf(here).flatMap(({ due }) => (due.caution === null ? [] : [due.caution]));
+  // Whatever else is hot or heavy that evening: where brakes are opened, that is said too.
+  const told = [...new Set([cautions[0], cautions.find((each) => each === "brakes")])]
+    .map((each) => words.caution(each ?? null))
+    .filter((each) => each !== null);
   const pages = evenings.flatMap((_each, n): Action[] =>
     n + 1 === evening ? [] : [press("sheet-evening", `${bike.bike}/${shown.at}/${n + 1}`, sheet.labels.evening(n + 1))],
   );
   const begin = shown.job === null ? [press("sheet-start", `${bike.bike}/${shown.at}`, sheet.labels.start)] : job;
-  return said(lines, { caution: words.caution(caution), actions: [...begin, ...pages.slice(0, 4)], files: [tableOf(shown, words)] });
+  return said(lines, { caution: told.length === 0 ? null : told.join(" "), actions: [...begin, ...pages.slice(0, 4)], files: [tableOf(shown, words)] });
 }
 
 const meanwhile = (shown: SheetShown, { sheet }: Words): string[] => (shown.meanwhile.length === 0 ? [] : [sheet.meanwhile(shown.meanwhile)]);

@@ -4,11 +4,11 @@ import { isLocalDate } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { ItemKey } from "../core/ids.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
-import { dialOf, figureIn, type Ridden } from "../core/quantity/distance.ts";
+import { type DistanceUnit, dialOf, figureIn, type Ridden } from "../core/quantity/distance.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import { arrange, type Step } from "../core/sheet/arrange.ts";
 import { type Consumable, PLAIN } from "../core/sheet/how.ts";
-import { type SheetList, type SheetWhy, sheetAt, sheetUntil } from "../core/sheet/select.ts";
+import { type SheetList, type SheetWhy, servicesNear, sheetAt, sheetUntil } from "../core/sheet/select.ts";
 import type { Settled, Spec } from "../core/spec/spec.ts";
 import { riddenAtDial } from "../core/usage/track.ts";
 import { readDial } from "../message/read-dial.ts";
@@ -59,6 +59,8 @@ export type SheetShown = {
   readonly adds: { readonly at: number; readonly ordinary: number; readonly names: readonly string[] } | null;
   readonly covered: readonly { readonly name: string; readonly by: string }[];
   readonly meanwhile: readonly string[];
+  /** Where nothing falls due there: the services nearest to it, in whole figures of the bike's column. */
+  readonly nearest: readonly { readonly at: number; readonly unit: DistanceUnit }[];
   /** Of these the plan has no record, and they do not fall due by then. */
   readonly habits: readonly string[];
   readonly tension: "chain" | "belt" | null;
@@ -148,6 +150,7 @@ async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: SheetList, at: stri
     adds: list.adds === null ? null : { at: list.adds.at, ordinary: list.adds.ordinary, names: list.adds.items.map(name) },
     covered: list.covered.map(({ item, by }) => ({ name: name(item), by: name(by) })),
     meanwhile: list.meanwhile.map(name),
+    nearest: list.entries.length > 0 || list.mark === null ? [] : servicesNear(g.facts, list.mark).map((near) => ({ at: near, unit: g.bike.column })),
     habits: dues.filter((due) => due.habit).map((due) => due.name),
     note: (await q.jobs.lastOf(g.bike.id))?.note ?? null,
     job: job?.id ?? null,

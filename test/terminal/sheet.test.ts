@@ -233,3 +233,12 @@ test("nobody ticks, ends or looks at another's job", async () => {
   }
   expect(ticked(await run("/plan job"))).toEqual([]);
 });
+
+test("a figure at which nothing falls due is answered with the services nearest to it; where brakes are opened that is said beside what is hot", async () => {
+  t = await talk("2026-11-26T09:00:00Z");
+  await run("/bike add name:Otter kind:shaft-drive tourer odometer:35,800 km");
+  expect((await run("/plan sheet at:36,000 km")).text).toContain("nothing falls due there.\nThe services nearest to it: 30,000 km and 40,000 km.");
+  const sheet = await run("/plan sheet at:40,000 km");
+  expect(sheet.text).toContain("Hot oil and coolant scald");
+  expect(sheet.text).toContain("pump the lever hard before riding");
+});
