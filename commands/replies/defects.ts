@@ -21,9 +21,9 @@ export function defectActions(defect: DefectShown, words: Words): readonly Actio
     : [formButton("defect-mended", defect.id, labels.mended, words.defects.mendedForm, defect.rev), ...grades, nothing];
 }
 
-/** A button for each, to see it with what can be done. */
+/** A button for each, to see it with what can be done; a face lists what are too many for a row. */
 export const showEach = (defects: readonly DefectShown[], words: Words): Action[] =>
-  defects.slice(0, 5).map((defect) => press("defect-show", defect.id, words.defects.labels.show(defect), defect.rev));
+  defects.map((defect) => press("defect-show", defect.id, words.defects.labels.show(defect), defect.rev));
 
 export function nothingForm({ defects }: Words): Form {
   const { labels } = defects;

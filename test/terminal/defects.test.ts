@@ -82,3 +82,22 @@ test("where it is in doubt the member is asked, and nothing is noted until the a
     expect(await t.send({ as: "Ines", say: "why would a brake feel spongy?" })).toEqual([]);
   });
 });
+
+test("each of seven defects said at once has its button, and each on the due list", async () => {
+  await withHeron(async (t) => {
+    const wrong = [
+      "front brake spongy",
+      "headlight is out",
+      "horn not working",
+      "brake light not working",
+      "left indicator not working",
+      "oil leak",
+      "chain is rusty",
+    ];
+    for (const each of wrong) await t.one({ ...DM, say: `${each} on Heron` });
+    const due = await t.one({ ...DM, run: "/due" });
+    const { defects } = due.data.bikes[0];
+    expect(defects.length).toBeGreaterThan(5);
+    expect(due.actions.filter(({ id }) => id.includes("defect-show"))).toHaveLength(defects.length);
+  });
+});
