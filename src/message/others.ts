@@ -25,11 +25,26 @@ function firstsOf(vocabulary: Vocabulary): Firsts {
 export function isOthers(layout: Layout, clause: Clause): boolean {
   const { named, tokens } = layout;
   if (named.some(({ from, to, bikes }) => bikes.length > 0 && from >= clause.from && to <= clause.to)) return false;
+  if (isDoneByOther(layout, clause)) return true;
   for (let at = clause.from; at <= clause.to; at++) {
     const token = tokens[at];
     if (token?.is === "word" && (ownsNext(layout, at) || (at === clause.from && has(layout, at + 1) && isName(layout, at)))) return true;
   }
   return false;
+}
+
+/** "She pumped the front up to 34", "er hat das Öl gewechselt": somebody else at work, at the beginning of a clause. */
+function isDoneByOther({ tokens, known: { vocabulary } }: Layout, { from, to }: Clause): boolean {
+  const does = (at: number): boolean => {
+    const word = wordAt(tokens, at);
+    return word !== null && (under(vocabulary.workDone, word) !== undefined || among(vocabulary.others.pumps, word));
+  };
+  return vocabulary.others.doers.some((doer) => {
+    const words = doer.split(" ");
+    if (!words.every((word, n) => wordAt(tokens, from + n) === word)) return false;
+    // In German the word of work ends the clause.
+    return words.length === 1 ? does(from + 1) : Array.from({ length: Math.max(0, to - from - 1) }, (_, n) => from + 2 + n).some(does);
+  });
 }
 
 /** "her pads", "Tess's front tyre": whose it is, right before what it is of. */

@@ -89,6 +89,9 @@ export const RIDERS_TALK: readonly string[] = [
   ...[
     "anyone up for 7 at the cafe?",
     "heron's rear tyre lasted 15,000 mi",
+    "she pumped the front up to 34 before we left",
+    "he changed the oil at 14,300, took him an hour",
+    "er hat das Öl gewechselt bei 14.300",
     "be there at 9.30",
     "10 of us going, 2 in the van",
     "my number is 07700 900321",

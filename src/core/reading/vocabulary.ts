@@ -61,7 +61,16 @@ export type Vocabulary = {
   /** Of those, words that leave what stands before them done: "before". */
   readonly doneBefore: readonly string[];
   /** What is said of other people's bikes: "her", "has"; `own` begin a clause about one's own with a capital all the same. */
-  readonly others: { readonly whose: readonly string[]; readonly has: readonly string[]; readonly bikes: readonly string[]; readonly own: readonly string[] };
+  readonly others: {
+    /** Somebody else, where a word of work stands next: "she changed the oil". A bike is "she" too, and changes nothing. */
+    readonly doers: readonly string[];
+    /** What people do to tyres that is no work of a plan. */
+    readonly pumps: readonly string[];
+    readonly whose: readonly string[];
+    readonly has: readonly string[];
+    readonly bikes: readonly string[];
+    readonly own: readonly string[];
+  };
   /** Behind "today's" these are the dial's figure: "reading". */
   readonly readOff: readonly string[];
   /** What the dial shows at this moment, whatever was done before. */

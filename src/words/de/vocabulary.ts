@@ -226,6 +226,8 @@ const GERMAN = {
     ...["gibt", "weiß", "muss", "darf", "jemand"],
   ],
   others: {
+    doers: ["sie hat", "er hat", "sie haben"],
+    pumps: ["aufgepumpt"],
     whose: ["ihr", "ihre", "ihren", "ihrem", "ihrer", "sein", "seine", "seinen", "seinem", "seiner", "dein", "deine", "deinen", "euer", "eure"],
     has: ["hat", "hatte", "meint", "sagt"],
     bikes: ["maschine", "moped", "motorrad", "kiste", "tacho", "reifen", "beläge", "batterie", "kette"],

@@ -343,6 +343,8 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     "has anyone",
   ],
   others: {
+    doers: ["she", "he", "they"],
+    pumps: ["pumped", "aired", "inflated"],
     whose: ["her", "his", "their", "your", "someone's", "somebody's", "mate's", "friend's", "buddy's", "wife's", "husband's", "dad's", "brother's", "sister's"],
     has: ["has", "had", "got", "reckons", "says"],
     bikes: ["bike", "bikes", "motorbike", "motorcycle", "dial", "clock", "tyre", "tyres", "tire", "tires", "front", "rear", "pads", "battery", "chain"],
