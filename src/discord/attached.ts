@@ -35,11 +35,15 @@ async function fetched({ url, size }: Attachment): Promise<FileRead> {
 /** No more is read than may be kept, whatever the sender said of its size. */
 async function bounded(body: ReadableStream<Uint8Array>): Promise<FileRead> {
   const chunks: Uint8Array[] = [];
-  let size = 0;
-  for await (const chunk of body) {
-    chunks.push(chunk);
-    size += chunk.length;
-    if (size > LARGEST_FILE) return { is: "trouble", why: "file too large" };
+  const reader = body.getReader();
+  for (let size = 0; ; ) {
+    const { done, value } = await reader.read();
+    if (done) break;
+    chunks.push(value);
+    size += value.length;
+    if (size <= LARGEST_FILE) continue;
+    await reader.cancel();
+    return { is: "trouble", why: "file too large" };
   }
   return textOfBytes(Buffer.concat(chunks));
 }

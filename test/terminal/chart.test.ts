@@ -136,7 +136,7 @@ describe("/plan read-chart", () => {
     expect(shown.text).toContain("I cannot find the services in that.");
     expect((await t.one({ as: "Ines", fill: button(shown, "Paste it again"), fields: { chart: CHART } })).data.is).toBe("chart");
     expect(await t.open.store.read((q) => q.charts.openOf("Ines" as never))).toHaveLength(1);
-    expect((await paste("x".repeat(4001))).data.refused).toEqual({ why: "too long", limit: 4000 });
+    expect((await paste("x".repeat(20_001))).data.refused).toEqual({ why: "too long", limit: 20_000 });
   });
   test("an old press shows how it stands now, and a plan changed meanwhile is looked at again", async () => {
     const letters = await paste(CHART);
