@@ -14,7 +14,7 @@ import { figuresOf, gapsOfFigure } from "./work-when.ts";
 /** What a clause says of parts that went on again; `rest`: the clause without it. */
 export type RefitSaid = { readonly intents: readonly RecordWork[]; readonly used: ReadonlySet<number>; readonly rest: Clause };
 
-/** Null where nothing is said to have gone on again, or nothing is known to have come off. */
+/** Null where nothing is said to have gone on again. */
 export function refitSaid(layout: Layout, clause: Clause): RefitSaid | null {
   const { refitted } = layout.known.vocabulary;
   if (!clause.parts.some((part) => tokensOf(part).some((at) => maySay(refitted, wordAt(layout.tokens, at))))) return null;
@@ -50,6 +50,9 @@ export function refitSaid(layout: Layout, clause: Clause): RefitSaid | null {
     if (isBack && known?.pieces.some(({ fitted }) => !fitted) === true) {
       const options = pieceMeant(words, known, refitted);
       intents.push(recordOf(layout, options, segment, off, meant, "done"));
+    } else if (isBack && known !== undefined && words.some((word) => among(refitted.old, word))) {
+      // Of no earlier one anything is known: what was done is asked, since it must not be passed over.
+      intents.push(recordOf(layout, [known.renew], segment, off, meant, "replaced", false));
     } else if (isNew && off !== null && known !== undefined) intents.push(recordOf(layout, [known.renew], segment, off, meant, "replaced"));
     else continue;
     for (const each of off === null ? [segment] : [off, segment]) {
@@ -108,12 +111,20 @@ function bikeFor(layout: Layout, segment: Part, part: string, isBack: boolean): 
   return able.length === 1 && only !== undefined ? { bike: only, gap: null } : { bike: null, gap: meant.gap };
 }
 
-function recordOf(layout: Layout, options: readonly ItemKey[], segment: Part, off: Part | null, { bike, gap }: Meant, outcome: Outcome): RecordWork {
+function recordOf(
+  layout: Layout,
+  options: readonly ItemKey[],
+  segment: Part,
+  off: Part | null,
+  { bike, gap }: Meant,
+  outcome: Outcome,
+  sure = true,
+): RecordWork {
   const parts = off === null ? [segment] : [segment, off];
   const [figure = null] = figuresOf(layout, parts, bike);
   const day = dayAt(layout, segment, parts);
   const token = figure?.figure.token;
-  const isSure = options.length === 1;
+  const isSure = sure && options.length === 1;
   return {
     do: "record work",
     bike: bike?.id ?? null,
