@@ -11,7 +11,10 @@ export function readSeason(text: string, { months }: Pick<Vocabulary, "months">)
   const typed = foldWord(text.trim());
   if (typed === "none") return "none";
   if (typed === "north" || typed === "south") return `${USUAL_WINDOWS[typed].from}/${USUAL_WINDOWS[typed].to}`;
-  const ends = typed.split(/\s+(?:to|until|till)\s+|\s*[-–]\s*/u).map((part) => dayIn(part, months));
+  const ends = typed
+    .replace(/\s+/gu, " ")
+    .split(/ (?:to|until|till) |[-–]/u)
+    .map((part) => dayIn(part, months));
   const [from, to] = ends;
   return ends.length === 2 && from != null && to != null && from !== to ? `${from}/${to}` : null;
 }

@@ -14,6 +14,8 @@ export type LookedUp =
       readonly base: string;
       readonly dry: number | null;
       readonly wet: number | null;
+      /** After so long it is changed, by common practice. */
+      readonly months: number;
       readonly source: string;
     }
   | {

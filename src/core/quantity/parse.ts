@@ -36,7 +36,11 @@ export type ParsedAmount =
 
 const LONGEST = 200;
 
-type Index = { readonly byName: ReadonlyMap<string, readonly UnitId[]>; readonly longest: number; readonly firsts: ReadonlySet<string> };
+type Index = {
+  readonly byName: ReadonlyMap<string, readonly UnitId[]>;
+  readonly longest: number /** The longest name that begins with each letter. */;
+  readonly firsts: ReadonlyMap<string, number>;
+};
 const indexes = new WeakMap<UnitNames, Index>();
 
 /** Names folded for comparing: case, dots, middle dots and doubled spaces do not matter. */
@@ -62,7 +66,9 @@ function indexOf(names: UnitNames): Index {
     }
   }
   const all = [...byName.keys()];
-  const made = { byName, longest: Math.max(...all.map((name) => name.length)), firsts: new Set(all.map((name) => name[0] ?? "")) };
+  const firsts = new Map<string, number>();
+  for (const name of all) firsts.set(name[0] ?? "", Math.max(firsts.get(name[0] ?? "") ?? 0, name.length));
+  const made = { byName, longest: Math.max(...all.map((name) => name.length)), firsts };
   indexes.set(names, made);
   return made;
 }
@@ -76,8 +82,8 @@ export function parseUnit(text: string, start: number, names: UnitNames): { read
   const ahead = text.slice(start, limit);
   // Where nothing but plain letters and marks follow, they are folded once for every length, and most begin no unit at all.
   const folded = PLAIN.test(ahead) && !ahead.includes("  ") ? ahead.toLowerCase() : null;
-  if (folded !== null && folded[0] !== " " && !index.firsts.has(folded[0] ?? "")) return null;
-  for (let end = limit; end > start; end--) {
+  const longest = folded === null || folded[0] === " " ? null : (index.firsts.get(folded[0] ?? "") ?? 0);
+  for (let end = longest === null ? limit : Math.min(limit, start + longest); end > start; end--) {
     if (isSpace(text, end - 1) || (end < text.length && isOfWord(text, end - 1) && isOfWord(text, end))) continue;
     const units = index.byName.get(folded === null || folded[0] === " " ? foldUnit(text.slice(start, end)) : folded.slice(0, end - start));
     if (units !== undefined) return { units, end };

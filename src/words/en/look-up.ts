@@ -20,7 +20,8 @@ export const lookUpWords = (p: Printer) => ({
           found.dry === null
             ? `${found.name}: no boiling points in the standard.`
             : `${found.name}: boils at ${found.dry} °C or more dry, ${found.wet} °C or more with water in it.`,
-          `Base: ${found.base}. Source: ${found.source}.`,
+          `Base: ${found.base}. Changed every ${found.months / 12} years at the latest; your manual may say sooner, and has the last word.`,
+          `Source: ${found.source}.`,
         ];
       case "tyre mark":
         return [
