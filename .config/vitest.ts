@@ -34,7 +34,7 @@ export default defineConfig({
         test: {
           ...common,
           // Every test makes a database of its own on the server, which two cores take their time over.
-          testTimeout: 30_000,
+          testTimeout: 60_000,
           ...{ name: "postgres", include: server === undefined ? [] : STORED, env: { TAPPET_TEST_ON: "postgres" } },
           globalSetup: ["test/support/postgres-setup.ts"],
         },
