@@ -19,8 +19,7 @@ export type Named = {
 /** Every naming of a bike. An unknown name behind "on" or "for" is kept with no bikes, so that it is asked about rather than passed over. */
 export function bikesNamed(tokens: readonly Token[], known: Known): readonly Named[] {
   const found: Named[] = [];
-  const names = known.bikes.map((bike) => ({ id: bike.id, words: foldWord(bike.nickname).split(/\s+/u) }));
-  const byNames = known.bikes.flatMap(({ id, byNames: said = [] }) => said.map((name) => ({ id, words: foldWord(name).split(/\s+/u) })));
+  const { names, byNames } = namesOf(known.bikes);
   for (let at = 0; at < tokens.length; at++) {
     const hit =
       exactAt(tokens, at, names) ??
@@ -36,6 +35,21 @@ export function bikesNamed(tokens: readonly Token[], known: Known): readonly Nam
 }
 
 type Name = { readonly id: BikeId; readonly words: readonly string[] };
+type Names = { readonly names: readonly Name[]; readonly byNames: readonly Name[] };
+const made = new WeakMap<Known["bikes"], Names>();
+
+/** The nicknames of some bikes and what their owner calls them, folded. */
+function namesOf(bikes: Known["bikes"]): Names {
+  const ready = made.get(bikes);
+  if (ready !== undefined) return ready;
+  const nameOf = (id: BikeId, name: string): Name => ({ id, words: foldWord(name).split(/\s+/u) });
+  const names = {
+    names: bikes.map(({ id, nickname }) => nameOf(id, nickname)),
+    byNames: bikes.flatMap(({ id, byNames = [] }) => byNames.map((name) => nameOf(id, name))),
+  };
+  made.set(bikes, names);
+  return names;
+}
 
 function folded(token: Token | undefined): string {
   if (token === undefined) return "";

@@ -3,7 +3,7 @@
 import * as chrono from "chrono-node";
 import { addDays, addMonths, isLocalDate, localDate, monthOf, yearOf } from "../core/calendar/arithmetic.ts";
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
-import type { Known, Language } from "../core/reading/vocabulary.ts";
+import type { Known, Language, Vocabulary } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { foldWord, type Token } from "./scan.ts";
 import { seasonOrYear } from "./vague-span.ts";
@@ -22,7 +22,11 @@ const LONGEST_SPAN = 6;
 /** Every date phrase of a text, in order. */
 export function datesIn(text: string, tokens: readonly Token[], known: Known): readonly Dated[] {
   const found: Dated[] = [];
+  const begins = openersOf(known.vocabulary);
   for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at];
+    // Most words say nothing of a day.
+    if (token === undefined || token.is === "break" || (token.is === "word" && !begins.has(token.folded) && !isDigit(token.text))) continue;
     const hit =
       figuresAt(text, tokens, at, known) ??
       (isLastSpan(tokens, at, known) ? spanAt(text, tokens, at, known) : null) ??
@@ -34,6 +38,19 @@ export function datesIn(text: string, tokens: readonly Token[], known: Known): r
     at = whole.to;
   }
   return found;
+}
+
+const isDigit = (text: string): boolean => text.charCodeAt(0) >= 48 && text.charCodeAt(0) <= 57;
+
+const openers = new WeakMap<Vocabulary, ReadonlySet<string>>();
+/** The words that a day, a month, a season or a span can begin with. */
+function openersOf(vocabulary: Vocabulary): ReadonlySet<string> {
+  const ready = openers.get(vocabulary);
+  if (ready !== undefined) return ready;
+  const { dateWords, last, spanBefore, months, seasons, dayBefore } = vocabulary;
+  const made = new Set([...dateWords, ...last, ...spanBefore, ...dayBefore, ...Object.keys(months), ...Object.keys(seasons)]);
+  openers.set(vocabulary, made);
+  return made;
 }
 
 /** "On the 12th or the 13th": the other day is as good as the first, so both are named. */

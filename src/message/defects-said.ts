@@ -90,20 +90,16 @@ function sightingIn(layout: Layout, part: Part): Sighting | null {
   const index = indexOf(words);
   const { tokens } = layout;
   // "Heron coughs": the bike's name is the bike.
-  const ofBike = words.itself.flatMap((word) => index.things.rules.get(word) ?? []);
-  for (const name of layout.named.filter((each) => each.bikes.length > 0 && inside(each, part))) {
-    const found = beyond(layout, name.to + 1, part.to, index.signs, words.between, ofBike);
+  for (const name of layout.named) {
+    if (name.bikes.length === 0 || !inside(name, part)) continue;
+    const found = beyond(layout, name.to + 1, part.to, index.signs, words.between, index.ofBike);
     if (found !== null) return { from: name.to + 1, to: found.to, kind: found.kind, asks: found.past };
   }
-  const pairs = [
-    [index.things, index.signs, words.between],
-    [index.signs, index.things, words.joins],
-  ] as const;
   for (let at = part.from; at <= part.to; at++) {
     if (layout.taken.has(at) || !index.firsts.has(bare(tokens, at) ?? "")) continue;
     const whole = longest(tokens, at, part.to, index.whole);
     if (whole !== null) return { from: at, to: whole.to, kind: whole.rules[0] ?? null, asks: false };
-    for (const [first, second, gap] of pairs) {
+    for (const [first, second, gap] of index.pairs) {
       const one = longest(tokens, at, part.to, first);
       if (one === null) continue;
       const found = beyond(layout, one.to + 1, part.to, second, gap, one.rules);
@@ -129,8 +125,8 @@ function beyond(
     const [rule] = found?.rules ?? [];
     if (found !== null && rule !== undefined) return { to: found.to, kind: rule.split("/")[0] ?? "", past: wasPast };
     const word = wordAt(layout.tokens, at);
-    if (word !== null && past.includes(word)) wasPast = true;
-    else if (!layout.taken.has(at) && (word === null || !gap.includes(word))) return null;
+    if (among(past, word)) wasPast = true;
+    else if (!layout.taken.has(at) && !among(gap, word)) return null;
   }
   return null;
 }
@@ -229,6 +225,10 @@ type Index = {
   readonly stray: Table;
   /** Words that a thing, a sign or a whole phrase begins with. */
   readonly firsts: ReadonlySet<string>;
+  /** The rules of the bike itself. */
+  readonly ofBike: readonly string[];
+  /** A thing and then a sign or a sign and then a thing, with the words that may stand between. */
+  readonly pairs: readonly (readonly [Table, Table, readonly string[]])[];
 };
 
 /** Phrases with their rules, and the words that any of them begins with: most words of a message begin none. */
@@ -255,7 +255,15 @@ function indexOf(words: DefectWords): Index {
   for (const sign of words.stray) put(strays, sign, "");
   const tables = { things: tableOf(things), signs: tableOf(signs), whole: tableOf(whole), stray: tableOf(strays) };
   const firsts = new Set([tables.things, tables.signs, tables.whole].flatMap((table) => [...table.firsts]));
-  const made = { ...tables, firsts };
+  const made: Index = {
+    ...tables,
+    firsts,
+    ofBike: words.itself.flatMap((word) => things.get(word) ?? []),
+    pairs: [
+      [tables.things, tables.signs, words.between],
+      [tables.signs, tables.things, words.joins],
+    ],
+  };
   indexes.set(words, made);
   return made;
 }

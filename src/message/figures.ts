@@ -28,7 +28,7 @@ export function figureAt(layout: Layout, at: number, joined = false): Figure | n
   const earlier = tokens[at - 2];
   if (before?.is === "word" && earlier?.is === "number" && before.start === earlier.end && earlier.cut !== true) return null;
   if (after?.is === "break" && (among(notReading, after.mark) || (after.mark === ":" && text[token.end] === ":"))) return null;
-  const named = layout.phrases.kind.some(({ to }) => to === at - 1);
+  const named = layout.kindEnds.has(at - 1);
   if ((!named && among(notReading, wordAt(tokens, at - 1))) || (token.units.length === 0 && among(notReading, wordAt(tokens, at + 1)))) return null;
   // A fraction whose denominator no ruler has is a size ("120/70").
   if (token.fraction !== null && ![2, 4, 8, 16, 32, 64].includes(token.fraction)) return null;
@@ -80,7 +80,7 @@ export const unitAlone = (layout: Layout, part: Part, dimension: Dimension): Uni
 
 const unitsAlone = oncePerPart((layout, part): readonly UnitId[] =>
   tokensOf(part).flatMap((at) => {
-    const word = layout.phrases.place.some((place) => place.at === at) ? null : wordAt(layout.tokens, at);
+    const word = layout.placeStarts.has(at) ? null : wordAt(layout.tokens, at);
     const [unit, ...others] = word === null ? [] : unitsNamed(word, layout.known.vocabulary.units);
     return unit !== undefined && others.length === 0 ? [unit] : [];
   }),

@@ -36,13 +36,18 @@ export const kindWordsIn = oncePerPart((layout: Layout, part: Part): readonly Ki
 /** The kinds that a figure can be; several ask; none: it is no reading. @param all the figures of its part, in order @param carried: the kinds named before in the clause. */
 export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measurable[], carried: readonly ReadingKind[]): readonly ReadingKind[] {
   const { part } = figure;
-  const words = near(kindWordsIn(layout, part), figure.at)
+  const words: KindWord[] = [];
+  // A part may name one kind many times over.
+  let before: KindWord = { at: -1, are: [] };
+  let fit: readonly ReadingKind[] = [];
+  for (const word of near(kindWordsIn(layout, part), figure.at)) {
     // On a clock a bare figure is a distance; hours must be called so.
-    .filter(({ are }) => figure.units.length > 0 || !are.includes("odometer"))
-    .map(({ at, are }) => ({ at, are: are.filter((kind) => canBe(kind, figure)) }))
-    .filter(({ are }) => are.length > 0);
-  const here = new Set(words.flatMap(({ are }) => are));
-  const found = here.size > 0 ? nearest(words, figure, all) : carried.filter((kind) => canBe(kind, figure) && !isBareStrength(kind, figure));
+    if (figure.units.length === 0 && word.are.includes("odometer")) continue;
+    if (word.are !== before.are) fit = word.are.filter((kind) => canBe(kind, figure));
+    before = word;
+    if (fit.length > 0) words.push({ at: word.at, are: fit });
+  }
+  const found = words.length > 0 ? nearest(words, figure, all) : carried.filter((kind) => canBe(kind, figure) && !isBareStrength(kind, figure));
   const [first] = found;
   if (first !== undefined) return settledBySaid(layout, figure, found).filter((kind) => isBelieved(layout, figure, kind));
   return withoutWord(layout, figure);

@@ -13,10 +13,10 @@ export function inItsLanguage(text: string, known: Known): Known {
   const ofOne = ofOneOnly(all.map(({ vocabulary }) => vocabulary));
   // "Am 3. Mai": the point behind the day is as good as a word.
   const counts: number[] = all.map(({ vocabulary }) => (vocabulary.language === "de" && /(?:^|\s)am \d{1,2}\./iu.test(text) ? 1 : 0));
-  for (const [, figure, typed = ""] of text.matchAll(FIGURE_AND_WORD)) {
+  for (const { 0: typed, index } of text.matchAll(WORDS)) {
     const whose = ofOne.get(foldWord(typed));
     // A unit behind its figure is written alike everywhere, and says nothing.
-    if (whose !== undefined && !(figure !== undefined && unitsNamed(typed, known.vocabulary.units).length > 0)) counts[whose] = (counts[whose] ?? 0) + 1;
+    if (whose !== undefined && !(isBehindFigure(text, index) && unitsNamed(typed, known.vocabulary.units).length > 0)) counts[whose] = (counts[whose] ?? 0) + 1;
   }
   let [best, most] = [own, -1];
   for (const [n, each] of all.entries()) {
@@ -26,7 +26,11 @@ export function inItsLanguage(text: string, known: Known): Known {
   return best === own ? known : { ...known, ...best };
 }
 
-const FIGURE_AND_WORD = /(\d ?)?(\p{L}[\p{L}\p{M}'-]*)/gu;
+/** A digit, and a space at most, before a word. */
+function isBehindFigure(text: string, at: number): boolean {
+  const code = text.charCodeAt(text[at - 1] === " " ? at - 2 : at - 1);
+  return code >= 48 && code <= 57;
+}
 const WORDS = /\p{L}[\p{L}\p{M}'-]*/gu;
 const taken = new WeakMap<Vocabulary, ReadonlySet<string>>();
 const apart = new WeakMap<Vocabulary, { readonly of: readonly Vocabulary[]; readonly words: ReadonlyMap<string, number> }>();

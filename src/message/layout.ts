@@ -27,6 +27,9 @@ export type Layout = {
   readonly taken: ReadonlySet<number>;
   /** The phrases that stand with measured values. */
   readonly phrases: Phrases;
+  /** Tokens at which a word for a kind of reading ends, and a word for a place begins. */
+  readonly kindEnds: ReadonlySet<number>;
+  readonly placeStarts: ReadonlySet<number>;
   /** Numbers that name a valve or a cylinder, by token. */
   readonly indexes: ReadonlyMap<number, number>;
   /** What was worked out of its parts, by what works it out. */
@@ -36,9 +39,9 @@ export type Layout = {
 export function layOut(text: string, scanned: readonly Token[], known: Known): Layout {
   const tokens = splitLetters(splitCounted(scanned, known), known);
   const dates = datesIn(text, tokens, known);
-  const inDate = new Set(dates.flatMap((dated) => range(dated.from, dated.to)));
+  const inDate = placesIn(dates);
   const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));
-  const taken = new Set([...inDate, ...named.flatMap((name) => range(name.from, name.to))]);
+  const taken = placesIn(dates, named);
   const phrases = phrasesIn(tokens, known.vocabulary);
   return {
     text,
@@ -46,12 +49,14 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
     known,
     clauses: clausesOf(tokens, known, inDate, taken),
     named,
-    oneName: new Set(named.map((name) => name.bikes.join() || name.typed)).size === 1,
+    oneName: named.length > 0 && named.every((name) => nameKey(name) === nameKey(named[0])),
     dates,
     warm: tokens.some((token) => token.is === "word" && among(known.vocabulary.warm, token.folded)),
     treadSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.kinds.tread, token.folded)),
     taken,
     phrases,
+    kindEnds: new Set(phrases.kind.map(({ to }) => to)),
+    placeStarts: new Set(phrases.place.map(({ at }) => at)),
     indexes: indexesIn(tokens, phrases),
     once: new Map(),
   };
@@ -140,7 +145,16 @@ export function phrasesInside<P extends { readonly at: number; readonly to: numb
   return phrases.slice(low, end);
 }
 
-const range = (from: number, to: number): number[] => Array.from({ length: to - from + 1 }, (_, n) => from + n);
+/** What names of one bike have in common. */
+const nameKey = (name: Named | undefined): string => name?.bikes.join() || (name?.typed ?? "");
+
+/** The tokens of some spans. */
+function placesIn(...all: readonly (readonly Part[])[]): ReadonlySet<number> {
+  const places = new Set<number>();
+  for (const spans of all) for (const { from, to } of spans) for (let at = from; at <= to; at++) places.add(at);
+  return places;
+}
+
 export const inside = (span: { readonly from: number; readonly to: number }, within: Part): boolean => span.from >= within.from && span.to <= within.to;
 
 /** The bike meant at a place: sure, or the question that settles it. */

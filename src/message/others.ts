@@ -6,7 +6,12 @@ import { type Clause, wordAt } from "./clauses.ts";
 import type { Layout } from "./layout.ts";
 
 /** First words of phrases, made once a language: what a word of a message may begin. */
-type Firsts = { readonly ofThings: ReadonlySet<string>; readonly ofBikes: ReadonlySet<string> };
+type Firsts = {
+  readonly ofThings: ReadonlySet<string>;
+  readonly ofBikes: ReadonlySet<string>;
+  /** Who else may be at work, word by word. */
+  readonly doers: ReadonlyMap<string, readonly (readonly string[])[]>;
+};
 const made = new WeakMap<Vocabulary, Firsts>();
 
 function firstsOf(vocabulary: Vocabulary): Firsts {
@@ -16,7 +21,9 @@ function firstsOf(vocabulary: Vocabulary): Firsts {
   const ofThings = new Set(
     [places, kinds, items].flatMap((table) => Object.values(table).flatMap((list) => list.map((phrase) => phrase.split(" ", 1)[0] ?? ""))),
   );
-  const firsts = { ofThings, ofBikes: new Set([...ofThings, ...others.bikes]) };
+  const doers = new Map<string, string[][]>();
+  for (const words of others.doers.map((doer) => doer.split(" "))) doers.set(words[0] ?? "", [...(doers.get(words[0] ?? "") ?? []), words]);
+  const firsts = { ofThings, ofBikes: new Set([...ofThings, ...others.bikes]), doers };
   made.set(vocabulary, firsts);
   return firsts;
 }
@@ -39,8 +46,8 @@ function isDoneByOther({ tokens, known: { vocabulary } }: Layout, { from, to }: 
     const word = wordAt(tokens, at);
     return word !== null && (under(vocabulary.workDone, word) !== undefined || among(vocabulary.others.pumps, word));
   };
-  return vocabulary.others.doers.some((doer) => {
-    const words = doer.split(" ");
+  const begun = firstsOf(vocabulary).doers.get(wordAt(tokens, from) ?? "") ?? [];
+  return begun.some((words) => {
     if (!words.every((word, n) => wordAt(tokens, from + n) === word)) return false;
     // In German the word of work ends the clause.
     return words.length === 1 ? does(from + 1) : Array.from({ length: Math.max(0, to - from - 1) }, (_, n) => from + 2 + n).some(does);

@@ -30,7 +30,6 @@ type Entry = { readonly words: readonly string[]; readonly are: string[] };
 type Index = {
   /** By first word, then by subject, the longest phrase first: most words of a message begin none. */
   readonly byFirst: ReadonlyMap<string, readonly (readonly [Subject, readonly Entry[]])[]>;
-  readonly subjects: readonly Subject[];
   /** Every word that may stand beside a reading without changing it. */
   readonly beside: ReadonlySet<string>;
 };
@@ -91,7 +90,7 @@ function indexOf(vocabulary: Vocabulary): Index {
     for (const word of list) beside.add(word);
   const byFirst = new Map<string, [Subject, readonly Entry[]][]>();
   for (const [subject, entries] of bySubject) for (const [first, list] of entries) byFirst.set(first, [...(byFirst.get(first) ?? []), [subject, list]]);
-  const made = { byFirst, subjects: [...bySubject.keys()], beside };
+  const made = { byFirst, beside };
   indexes.set(vocabulary, made);
   return made;
 }
@@ -102,8 +101,19 @@ const wordOf = (token: Token | undefined): string | null =>
 
 /** Every phrase of a message. A word that is part of a longer phrase of its subject stands in no other of that subject. */
 export function phrasesIn(tokens: readonly Token[], vocabulary: Vocabulary): Phrases {
-  const { byFirst, subjects } = indexOf(vocabulary);
-  const found = Object.fromEntries(subjects.map((subject) => [subject, []])) as unknown as { [S in Subject]: Phrase<S>[] };
+  const { byFirst } = indexOf(vocabulary);
+  const found: { [S in Subject]: Phrase<S>[] } = {
+    kind: [],
+    place: [],
+    level: [],
+    condition: [],
+    side: [],
+    state: [],
+    sign: [],
+    trip: [],
+    fill: [],
+    spec: [],
+  };
   const words = tokens.map(wordOf);
   const isAt = (parts: readonly string[], at: number): boolean => {
     // The first is what they were looked up by.
