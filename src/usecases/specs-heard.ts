@@ -20,8 +20,8 @@ export async function specsHeard(q: Repos, ctx: Ctx, all: readonly Garaged[], te
   if (table !== null) return { is: "looked up", table };
   const bikes = asked.bikes.length > 0 ? asked.bikes.flatMap((id) => pick(all, id) ?? []) : all.slice(0, MOST);
   const meant = bikes.flatMap((g) => {
-    const found = keysMeant(ctx, g, asked.what);
-    return found.is === "refused" ? [] : [{ g, asked: found.value }];
+    const found = asked.spoken.map((vocabulary) => keysMeant({ vocabulary }, g, asked.what)).find(({ is }) => is === "done");
+    return found?.is === "done" ? [{ g, asked: found.value }] : [];
   });
   if (meant.length === 0) return null;
   const answers: SpecAnswer[] = [];

@@ -21,6 +21,31 @@ test.each(["Heron rear axle torque?", "what's the rear axle torque on Heron", "r
   expect(asked.data).toMatchObject({ is: "specs", answers: [{ nickname: "Heron" }] });
 });
 
+test.each(["Heron Hinterachse?", "Drehmoment Hinterachse?", "welches Drehmoment hat die Hinterachse?", "Achse hinten an der Heron?"])(
+  "in German: %s",
+  async (text) => {
+    expect((await say(text)).text).toContain("Rear axle: 98 N·m.");
+  },
+);
+
+test.each([
+  ["welcher Reifendruck vorne?", ["front tyre pressure"]],
+  ["Reifendruck hinten mit Sozius?", ["rear tyre pressure"]],
+  ["wie viel Öl?", ["engine oil with filter", "engine oil without filter", "engine oil dry"]],
+  ["Oelsorte?", ["engine oil grade"]],
+  ["wie viel Motoröl kommt rein?", ["engine oil with filter", "engine oil without filter", "engine oil dry"]],
+  ["Kettendurchhang?", ["chain slack"]],
+  ["Tankinhalt?", ["fuel tank"]],
+] as const)("asked in German and not entered, it is asked for: %s", async (text, keys) => {
+  const { data } = await say(text);
+  expect(data).toMatchObject({ is: "specs" });
+  expect((data.answers as { lines: { key: string }[] }[]).flatMap(({ lines }) => lines.map(({ key }) => key))).toEqual(keys);
+});
+
+test.each(["ist die Bremse vorne ok?", "wie geht es euch?", "wer fährt am Sonntag mit?"])("no question about a spec: %s", async (text) => {
+  expect((await say(text)).data.is).toBe("not understood");
+});
+
 test("in a channel it is answered when the bot is named, and passed over when it is not", async () => {
   const named = await t.one({ as: "Ines", in: "g1", say: "Heron rear axle torque?", mention: true });
   expect(named.text).toContain("Rear axle: 98 N·m.");

@@ -1,4 +1,4 @@
-// What people type, in German, as data for the reader. What is asked in commands (units, charts, specs) is read in English for now.
+// What people type, in German, as data for the reader. What is asked in commands (units, charts) is read in English for now.
 
 import type { Vocabulary } from "../../core/reading/vocabulary.ts";
 import { ENGLISH_VOCABULARY } from "../en/vocabulary.ts";
@@ -8,6 +8,7 @@ import { GERMAN_ITEMS, GERMAN_RECHECKS } from "./items.ts";
 import { GERMAN_KIND_NAMES } from "./kind-names.ts";
 import { GERMAN_MEASURING } from "./measuring.ts";
 import { GERMAN_REFIT } from "./refit.ts";
+import { GERMAN_SPEC_WORDS } from "./spec-names.ts";
 import { withoutUmlauts } from "./umlauts.ts";
 import { GERMAN_UNIT_NAMES } from "./unit-names.ts";
 
@@ -39,6 +40,7 @@ const GERMAN = {
   },
   measuring: GERMAN_MEASURING,
   items: Object.fromEntries(Object.entries({ ...GERMAN_ITEMS, ...GERMAN_RECHECKS })),
+  specs: GERMAN_SPEC_WORDS,
   workDone: {
     gemacht: [],
     erledigt: [],
