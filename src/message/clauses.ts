@@ -57,10 +57,20 @@ function doneOf(tokens: readonly Token[], from: number, to: number, known: Known
   const denied = firstDenied(tokens, from, to, known, taken);
   if (denied === null) return [{ from, to }];
   // "Pumped the front up to 34 and the rear to 38 before setting off": done, whatever came after.
-  if (among(known.vocabulary.doneBefore, wordAt(tokens, denied))) return denied > from ? [{ from, to: denied - 1 }] : [];
+  if (among(known.vocabulary.doneBefore, wordAt(tokens, denied))) {
+    // "Pressures before we set off: 32 front": what stands behind the colon is what was done.
+    let colon = denied;
+    while (colon <= to && !isColon(tokens[colon])) colon++;
+    return [
+      { from, to: denied - 1 },
+      { from: colon + 1, to },
+    ].filter((part) => part.to >= part.from);
+  }
   for (let at = denied - 1; at > from; at--) if (among(known.vocabulary.joins, wordAt(tokens, at))) return [{ from, to: at - 1 }];
   return [];
 }
+
+const isColon = (token: Token | undefined): boolean => token?.is === "break" && token.mark === ":";
 
 function firstDenied(tokens: readonly Token[], from: number, to: number, known: Known, taken: ReadonlySet<number>): number | null {
   for (let at = from; at <= to; at++) {

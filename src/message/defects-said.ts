@@ -126,9 +126,16 @@ function beyond(
     if (found !== null && rule !== undefined) return { to: found.to, kind: rule.split("/")[0] ?? "", past: wasPast };
     const word = wordAt(layout.tokens, at);
     if (among(past, word)) wasPast = true;
-    else if (!layout.taken.has(at) && !among(gap, word)) return null;
+    else if (!layout.taken.has(at) && !among(gap, word) && !leadsToName(layout, at)) return null;
   }
   return null;
+}
+
+/** "Rücklicht an der Heron geht nicht": words that stand for the sake of the name behind them. */
+function leadsToName({ taken, tokens, known: { vocabulary } }: Layout, at: number): boolean {
+  const word = wordAt(tokens, at);
+  if (among(vocabulary.articles, word)) return taken.has(at + 1);
+  return among(vocabulary.onBike, word) && (taken.has(at + 1) || (taken.has(at + 2) && among(vocabulary.articles, wordAt(tokens, at + 1))));
 }
 
 /** "Pannier broken on Heron": something unknown, on a bike that is named in the same breath. */

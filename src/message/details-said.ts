@@ -1,6 +1,7 @@
 // The details of a job in a message: how much of what, the code of a new tyre, what it cost, who did it, what the new pads measure.
 // What they account for is no reading of the bike.
 
+import type { ItemKey } from "../core/ids.ts";
 import { dimensionOf } from "../core/quantity/units.ts";
 import type { LogReading, RecordWork } from "../core/reading/intent.ts";
 import type { Place } from "../core/reading/kinds.ts";
@@ -82,7 +83,10 @@ const TYRES = ["front-tyre.replace", "rear-tyre.replace"] as const;
 
 /** "New rear tyre 3725": four digits that are a week and a year not later than now. */
 function tyresSaid(layout: Layout, at: readonly number[], intent: RecordWork, used: Set<number>): readonly PartFitted[] {
-  const items = intent.items.filter((item) => (TYRES as readonly string[]).includes(item));
+  const said = intent.items.filter((item) => (TYRES as readonly string[]).includes(item));
+  // Which tyre it is may still be asked.
+  const asked = intent.gaps.some((gap) => gap.need === "item" && gap.options.some((item) => (TYRES as readonly string[]).includes(item)));
+  const items: readonly (ItemKey | null)[] = said.length === 0 && asked ? [null] : said;
   if (items.length === 0) return [];
   const year = Number(layout.known.today.slice(2, 4));
   const codes = at.filter((each) => {

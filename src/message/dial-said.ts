@@ -36,6 +36,7 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
   // "Did 210 miles today" is a ride. "At 14,820" has a word between.
   if (unit !== null && (among(vocabulary.rode, wordAt(layout.tokens, figure.at - 1)) || among(vocabulary.rodeBehind, wordAt(layout.tokens, figure.at + 1))))
     return null;
+  if (isOfPart(layout, figure.at + 1)) return null;
   const meant = bikeAt(layout, { from: figure.at, to: figure.at });
   const near = meant.bike !== null && isNear(value, other, unit, meant.bike);
   const strong = sure || words.some((word) => among(vocabulary.kinds.odometer, word)) || isStrong(layout, part, used);
@@ -43,7 +44,9 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
   const named = layout.named.length > 0;
   const believed = strong ? !isYear || near : near && !isYear && (unit !== null || named);
   if (unit === null && value > 999_999) return null;
-  if (!believed || (!strong && words.some((word) => among(vocabulary.notDone, word) || among(vocabulary.notReading, word)))) return null;
+  // "Both bikes: Heron 14,250 mi": right behind a name and with its unit it is that bike's, whatever else is said.
+  const isBehindName = near && unit !== null && layout.named.some(({ to }) => to === figure.at - 1);
+  if (!believed || (!strong && !isBehindName && words.some((word) => among(vocabulary.notDone, word) || among(vocabulary.notReading, word)))) return null;
   const day = dayOfDial(layout, part);
   // "We did 14,820 miles last year" is a distance ridden; a dial of some day in a span is one only when the dial or the bike is named.
   if (day.span !== null && !named && !words.some((word) => among(vocabulary.kinds.odometer, word))) return null;
@@ -67,6 +70,19 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
     on: day.on,
     gaps,
   };
+}
+
+/** "14,250 mi on these tyres", "on the front pads": how far a part has run, not what the dial shows. */
+function isOfPart({ tokens, known: { vocabulary } }: Layout, at: number): boolean {
+  const { on, these, things } = vocabulary.onPart;
+  if (!among(on, wordAt(tokens, at)) || !among(these, wordAt(tokens, at + 1))) return false;
+  const isPlace = (word: string | null): boolean => Object.values(vocabulary.places).some((list) => among(list, word));
+  for (let n = at + 2; n <= at + 4; n++) {
+    const word = wordAt(tokens, n);
+    if (among(things, word)) return true;
+    if (!among(these, word) && !isPlace(word) && !among(vocabulary.renewed, word)) return false;
+  }
+  return false;
 }
 
 /** "Today's reading": what is said so of the dial is the dial's; "today's ride" is another. */

@@ -47,7 +47,10 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
     before = word;
     if (fit.length > 0) words.push({ at: word.at, are: fit });
   }
-  const found = words.length > 0 ? nearest(words, figure, all) : carried.filter((kind) => canBe(kind, figure) && !isBareStrength(kind, figure));
+  const found =
+    words.length > 0
+      ? nearest(words, figure, all)
+      : carried.filter((kind) => canBe(kind, figure) && !isBareStrength(kind, figure) && !isElsewhere(layout, kind, figure));
   const [first] = found;
   if (first !== undefined) return settledBySaid(layout, figure, found).filter((kind) => isBelieved(layout, figure, kind));
   return withoutWord(layout, figure);
@@ -55,6 +58,10 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
 
 /** "Coolant checked, front 34": a bare figure in a part of its own is no frost point, unless it is below zero. */
 const isBareStrength = (kind: ReadingKind, { units, value }: Measurable): boolean => kind === "coolant strength" && units.length === 0 && value >= 0;
+
+/** "Chain slack 30 mm, front 33": a bare figure by a wheel is of no kind that is measured elsewhere. */
+const isElsewhere = (layout: Layout, kind: ReadingKind, { units, part }: Measurable): boolean =>
+  units.length === 0 && namesWheel(layout, part) && !kindRow(kind).places.some((place) => place.startsWith("front") || place.startsWith("rear"));
 
 /** Of a part that names very many kinds, those around a figure: the rest say nothing of it. */
 function near(words: readonly KindWord[], at: number): readonly KindWord[] {

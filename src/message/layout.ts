@@ -160,7 +160,7 @@ export const inside = (span: { readonly from: number; readonly to: number }, wit
 /** The bike meant at a place: sure, or the question that settles it. */
 export type MeantBike = { readonly bike: KnownBike | null; readonly gap: Extract<Gap, { need: "bike" }> | null };
 
-/** Which bike a span speaks of: the only one named; else the one named in or before it when the message begins with a name, else the one named in or after it; else the only bike there is. */
+/** Which bike a span speaks of: the only one named; else the one that its part names; else the one named before it when the message begins with a name, else the one named after it; else the only bike there is. */
 export function bikeAt(layout: Layout, span: Part): MeantBike {
   const { named, known } = layout;
   const [first] = named;
@@ -173,12 +173,33 @@ export function bikeAt(layout: Layout, span: Part): MeantBike {
   if (layout.oneName) return resolved(first, known);
   // A sentence that names a bike speaks of that one, whatever the next one names.
   const clause = layout.clauses.find((each) => each.from <= span.from && span.to <= each.to);
+  const part = clause?.parts.find((each) => inside(span, each));
+  const own = part === undefined ? null : ownOf(layout, part, span);
+  if (own !== null) return resolved(own, known);
   const here = clause === undefined ? [] : named.filter((name) => inside(name, clause));
   const from = here.length === 0 ? named : here;
   const before = from.findLast((name) => name.from <= span.to);
   const after = from.find((name) => name.to >= span.from);
   const begins = (from[0] ?? first).from <= (here.length === 0 || clause === undefined ? 0 : clause.from) + 1;
+  // "14,300 on Heron, slack 30 mm, lubed the chain on Otter": between two bikes and with no name of its own it may be of either.
+  if (!begins && before !== undefined && after !== undefined && nameKey(before) !== nameKey(after))
+    return { bike: null, gap: { need: "bike", options: [...new Set([...before.bikes, ...after.bikes])], named: null } };
   return resolved((begins ? (before ?? after) : (after ?? before)) ?? first, known);
+}
+
+/** The name that its own part has for a span: where figures come first and names last ("14,820 Heron 8,700 Bramble") the one behind it, else the one before it. */
+function ownOf({ named, tokens, taken }: Layout, part: Part, span: Part): Named | null {
+  const names = named.filter((name) => inside(name, part));
+  const [first, last] = [names[0], names.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  const isFigureIn = (from: number, to: number): boolean => {
+    for (let at = from; at <= to; at++) if (tokens[at]?.is === "number" && !taken.has(at)) return true;
+    return false;
+  };
+  const namesLast = isFigureIn(part.from, first.from) && !isFigureIn(last.to + 1, part.to);
+  const before = names.findLast((name) => name.from <= span.from);
+  const after = names.find((name) => name.to >= span.from);
+  return (namesLast ? (after ?? before) : (before ?? after)) ?? null;
 }
 
 /** The bike that a name means, or the question which. */

@@ -70,7 +70,7 @@ function pairOf(token: NumberToken, likely: boolean): readonly number[] | null {
 }
 
 /** "150 155 148 psi": a row of compressions, where the spaces group no thousands. */
-function rowOf(layout: Layout, part: Part, token: NumberToken): readonly number[] | null {
+export function rowOf(layout: Layout, part: Part, token: NumberToken): readonly number[] | null {
   if (!/^\d{2,3}( \d{3})+$/u.test(layout.text.slice(token.start, token.numberEnd))) return null;
   if (!phrasesInside(layout.phrases.kind, part).some(({ are }) => are.includes("compression"))) return null;
   return layout.text.slice(token.start, token.numberEnd).split(" ").map(Number);

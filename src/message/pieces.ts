@@ -59,7 +59,19 @@ export const isJoin = (layout: Layout, at: number): boolean =>
 export const isAnd = (layout: Layout, at: number): boolean => among(layout.known.vocabulary.and, joinAt(layout, at));
 
 /** A verb of the workshop, or "did". */
-export const isVerb = (layout: Layout, at: number): boolean => under(layout.known.vocabulary.workDone, wordAt(layout.tokens, at)) !== undefined;
+export const isVerb = (layout: Layout, at: number): boolean =>
+  under(layout.known.vocabulary.workDone, wordAt(layout.tokens, at)) !== undefined || isPutNew(layout, at);
+
+/** How many words may stand between "put" and what is new. */
+const NEAR = 5;
+
+/** "Put new pads in", "had a new tyre put on": what is put says nothing, but for something new it is the fitting of it. */
+function isPutNew({ tokens, known: { vocabulary } }: Layout, at: number): boolean {
+  if (!among(vocabulary.puts, wordAt(tokens, at))) return false;
+  for (const step of [1, -1])
+    for (let n = at + step; Math.abs(n - at) <= NEAR && tokens[n]?.is === "word"; n += step) if (among(vocabulary.renewed, wordAt(tokens, n))) return true;
+  return false;
+}
 
 /** The tokens of a part. A part may be made for the asking, and nobody writes in what is given. */
 export function tokensOf({ from, to }: Part): readonly number[] {

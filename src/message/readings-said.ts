@@ -8,6 +8,7 @@ import { fuelSaid } from "./fuel-said.ts";
 import { kindWordsIn } from "./kind-of.ts";
 import type { Layout, SaidAt } from "./layout.ts";
 import { levelsSaid } from "./levels-said.ts";
+import { rowOf } from "./measured-figures.ts";
 import { type Heading, measuredSaid } from "./measured-said.ts";
 import { tripSaid } from "./trip-said.ts";
 import { possibleUnits } from "./value-units.ts";
@@ -37,6 +38,7 @@ export function readingsSaid(layout: Layout, clause: Clause, used: ReadonlySet<n
       if (taken.has(at)) continue;
       const figure = figureAt(layout, at);
       if (figure === null || (figure.units.length === 0 && named.some((kind) => possibleUnits(kind, figure.token.value).length > 0))) continue;
+      if (rowOf(layout, part, figure.token) !== null) continue;
       const dial = asDial(layout, part, figure, used);
       if (dial === null) continue;
       dials.push({ at, reading: dial });

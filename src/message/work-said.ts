@@ -7,7 +7,7 @@ import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
 import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
-import { asSpan, bikeAt, dayAt, type Layout, type MeantBike, type MeantDay, resolved } from "./layout.ts";
+import { asSpan, bikeAt, dayAt, type Layout, type MeantBike, type MeantDay, phrasesInside, resolved } from "./layout.ts";
 import { byBike, type Group, isAnd, isJoin, isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { chosen, type ItemPhrase, itemPhrases, looksOnly, nearby, sameAction } from "./read-items.ts";
 import { type AtFigure, dayOf, figureOf, figuresOf, gapsOfFigure } from "./work-when.ts";
@@ -137,7 +137,7 @@ const NONE: Governed = { found: [], carried: null };
 
 /** Phrases that a verb governs, part by part. A part without a verb goes on with the list before it when it holds nothing else; "oil at 13,900" needs none. */
 function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, before: readonly string[] | null): Governed {
-  const speaks = (part: Part): boolean => holdsVerb(layout, part) || isRenewed(layout, part.from) || figuresOf(layout, [part], bike).length > 0;
+  const speaks = (part: Part): boolean => holdsVerb(layout, part) || saysNew(layout, part) || figuresOf(layout, [part], bike).length > 0;
   // Most messages hold no verb of work: their words need not be looked up.
   if (before === null && !parts.some(speaks)) return NONE;
   const found: Phrase[] = [];
@@ -160,10 +160,12 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
     }
     if (firstVerb === undefined) {
       if (all.length === 0 || !holdsOnlyItems(layout, part, all)) continue;
-      // "New battery, 14,260": nothing but the thing is said, so it is the thing that was fitted. "Oil at 13,900" was done then.
-      const said = isRenewed(layout, part.from)
-        ? [wordAt(layout.tokens, part.from) ?? ""]
-        : (carried ?? (figuresOf(layout, [part], bike).length > 0 ? [""] : null));
+      // "New battery, 14,260", "Öl und Filter neu": nothing but the thing is said, so it is the thing that was fitted. "Oil at 13,900" was done then.
+      const fresh = [part.from, (all.at(-1)?.to ?? part.to) + 1].find((at) => at <= part.to && isRenewed(layout, at));
+      const said =
+        fresh !== undefined
+          ? [wordAt(layout.tokens, fresh) ?? ""]
+          : (verbWithin(layout, all) ?? carried ?? (figuresOf(layout, [part], bike).length > 0 ? [""] : null));
       if (said === null) continue;
       for (const phrase of all) push(found, phrase, part, said, layout, bike);
       carried = said;
@@ -182,7 +184,9 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
     carried = verbBehind ? null : verbGroup(layout, verbs.at(-1) ?? firstVerb, part, false);
     things = verbBehind ? all.slice(-1) : [];
   }
-  return { found, carried };
+  // "Chain cleaned, lubed and adjusted": of cleaning that goes with more there is nothing to ask.
+  const isSaid = (asked: Phrase): boolean => found.some(({ asks, from }) => !asks && from === asked.from);
+  return { found: found.filter((phrase) => !phrase.asks || !isSaid(phrase)), carried };
 }
 
 /** "Lubed yesterday": a verb that by itself can mean one item only, with nothing else in its part. */
@@ -196,19 +200,51 @@ function loneWork(layout: Layout, part: Part, at: number, bike: KnownBike): Phra
 function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly string[], layout: Layout, bike: KnownBike): void {
   const each = verbs.map((verb) => actionsOf(layout.known, verb));
   const actions = each.some((one) => one.length === 0) ? [] : each.flat();
-  const items = chosen(phrase.items, bike, actions);
+  const isOne = phrase.from === phrase.to && among(layout.known.vocabulary.singular, wordAt(layout.tokens, phrase.from));
+  const all = chosen(phrase.items, bike, actions);
+  const items = isOne ? ofEnd(layout, part, all) : all;
   const verb = verbs[0] ?? "";
   // "Checked the pads" looks at all of them; "changed the pads" renews those of one end more often than both, and the other end's wear must not begin anew.
-  const together = sameAction(items, bike) && !(actions[0] === "replace" && looksOnly(items, bike));
-  if (items.length > 0) found.push({ ...phrase, items, together, part, verb, asks: false });
+  const together = sameAction(items, bike) && !isOne && !(actions[0] === "replace" && looksOnly(items, bike));
+  if (items.length > 0 && isHalf(layout, part, items))
+    found.push({ ...phrase, items: nearby(phrase.items, bike, actions), together: false, part, verb, asks: true });
+  else if (items.length > 0) found.push({ ...phrase, items, together, part, verb, asks: false });
   else if (isWorkshop(layout.known, verb)) found.push({ ...phrase, items: nearby(phrase.items, bike, actions), together: false, part, verb, asks: true });
 }
 
+/** "Brakes bled" may be an item's own name: the verb is in it. */
+function verbWithin(layout: Layout, [first, ...others]: readonly ItemPhrase[]): readonly string[] | null {
+  const at = first === undefined || others.length > 0 ? undefined : tokensOf(first).find((each) => isVerb(layout, each));
+  return at === undefined ? null : [wordAt(layout.tokens, at) ?? ""];
+}
+
+/** One line of the plan for both ends of the bike. */
+const OF_BOTH: readonly ItemKey[] = ["brake-fluid.replace" as ItemKey];
+
+/** "Changed the front brake fluid": one end of what the plan has in one line, so its clock must not start anew for both unasked. */
+const isHalf = (layout: Layout, part: Part, items: readonly ItemKey[]): boolean =>
+  items.some((item) => OF_BOTH.includes(item)) && endSaid(layout, part) !== null;
+
+/** "A new tyre on the rear": of the items for either end those of the one that is said. */
+function ofEnd(layout: Layout, part: Part, items: readonly ItemKey[]): readonly ItemKey[] {
+  const end = endSaid(layout, part);
+  const own = end === null ? [] : items.filter((item) => item.startsWith(`${end}-`));
+  return own.length > 0 ? own : items;
+}
+
+/** The only end of the bike that a part names. */
+function endSaid(layout: Layout, part: Part): "front" | "rear" | null {
+  const ends = phrasesInside(layout.phrases.place, part).flatMap(({ are }) => are);
+  if (ends.includes("both") || ends.includes("front") === ends.includes("rear")) return null;
+  return ends.includes("front") ? "front" : "rear";
+}
+
+const saysNew = oncePerPart((layout: Layout, part: Part): boolean => tokensOf(part).some((at) => isRenewed(layout, at)));
 const isRenewed = (layout: Layout, at: number): boolean => among(layout.known.vocabulary.renewed, wordAt(layout.tokens, at));
 
-/** Verbs of the workshop and little else: who bled, greased or replaced something worked on the bike. */
+/** Verbs of the workshop and little else: who bled, greased, cleaned or replaced something worked on the bike. */
 const isWorkshop = (known: Known, verb: string): boolean =>
-  actionsOf(known, verb).some((action) => action === "replace" || action === "bleed" || action === "lubricate");
+  actionsOf(known, verb).some((action) => action === "replace" || action === "bleed" || action === "lubricate" || action === "clean");
 
 /** "Cleaned and oiled": verbs joined to the one at a token, the first first. Behind the thing they go on, before it they go back. */
 function verbGroup(layout: Layout, at: number, part: Part, behind: boolean): readonly string[] {
@@ -220,7 +256,7 @@ function verbGroup(layout: Layout, at: number, part: Part, behind: boolean): rea
 }
 
 const actionsOf = (known: Known, verb: string): readonly WorkAction[] =>
-  under(known.vocabulary.workDone, verb) ?? (among(known.vocabulary.renewed, verb) ? ["replace"] : []);
+  under(known.vocabulary.workDone, verb) ?? (among(known.vocabulary.renewed, verb) || among(known.vocabulary.puts, verb) ? ["replace"] : []);
 
 function holdsOnlyItems(layout: Layout, part: Part, phrases: readonly ItemPhrase[]): boolean {
   return tokensOf(part).every((at) => layout.taken.has(at) || phrases.some((phrase) => at >= phrase.from && at <= phrase.to) || mayStandBeside(layout, at));
@@ -240,7 +276,7 @@ export function mayStandBeside(layout: Layout, at: number): boolean {
   const { vocabulary } = layout.known;
   return (
     among(vocabulary.around, word) ||
-    under(vocabulary.workDone, word) !== undefined ||
+    isVerb(layout, at) ||
     among(vocabulary.beside, word) ||
     among(vocabulary.at, word) ||
     among(vocabulary.onBike, word) ||

@@ -8,7 +8,7 @@ import { DEFECTS_ONE_BIKE, DEFECTS_THREE_BIKES, DETAILS, NO_DEFECT } from "./cor
 import { GERMAN, NOTHING_GERMAN } from "./german-corpus.ts";
 import { MEASURED, MEASURED_ON_THREE, NOT_MEASURED } from "./measured-corpus.ts";
 import { BRAMBLE, HERON, knownWith, OTTER } from "./riders.ts";
-import { RIDERS_SAY, RIDERS_TALK } from "./riders-corpus.ts";
+import { RIDERS_ON_THREE, RIDERS_SAY, RIDERS_TALK } from "./riders-corpus.ts";
 import { shortOf, shortOfFirst, shortOfMeasured } from "./shorthand.ts";
 import { short as shortOfWork, THREE as WORK_THREE, knownWith as workKnown } from "./work-known.ts";
 
@@ -28,6 +28,7 @@ export const CORPUS: readonly Said[] = [
   ...on([...DEFECTS_ONE_BIKE, ...DETAILS], workKnown([HERON]), shortOfWork),
   ...on(DEFECTS_THREE_BIKES, workKnown(WORK_THREE), shortOfWork),
   ...on(RIDERS_SAY, ONE, shortOf),
+  ...on(RIDERS_ON_THREE, ALL, shortOf),
   ...on(GERMAN, knownWith([BRAMBLE]), shortOf),
 ];
 export const TALK: readonly Said[] = [

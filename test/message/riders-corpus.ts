@@ -5,6 +5,21 @@ import type { Case } from "./corpus.ts";
 const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 export const RIDERS_SAY: readonly Case[] = [
+  c("put new front pads in", "W front-pads.measure=replaced@Heron"),
+  c("popped a new chain on at 14,300", "W chain.replace=replaced at 14300@Heron"),
+  c("had a new rear tyre put on yesterday", "W rear-tyre.replace=replaced on 2026-11-24@Heron"),
+  c("fitted a new tyre on the rear", "W rear-tyre.replace=replaced@Heron"),
+  c("new tyre fitted today", "W ?=replaced@Heron ?item"),
+  c("new tyre 3725 at 14,100", "W ?=replaced at 14100 (part tyre 3725)@Heron ?item"),
+  c("brakes bled at 14,300", "W brake-fluid.replace=done at 14300@Heron"),
+  // One line of the plan is for both circuits.
+  c("changed the front brake fluid", "W ?=replaced@Heron ?item"),
+  c("changed the brake fluid front and rear", "W brake-fluid.replace=replaced@Heron"),
+  c("cleaned the air filter", "W ?=done@Heron ?item"),
+  c("did teh oil and fliter", "W engine-oil.replace=done@Heron"),
+  c("psi this morning before I set off: f 32 r 35", "cold pressure/front 32 psi@Heron", "cold pressure/rear 35 psi@Heron"),
+  c("chain slack 30 mm, front 33, rear 36", "chain slack 30 mm@Heron", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron"),
+  c("compression 150 155, front 33", "compression/cylinder 1 150 psi@Heron", "compression/cylinder 2 155 psi@Heron", "cold pressure/front 33 psi@Heron"),
   c("evening all, Heron on 14,402 miles tonight", "odometer 14402 mi@Heron"),
   c("14402 on the clock, lovely day out", "odometer 14402 mi@Heron"),
   c("checked the tyres yesterday, 31 psi front 34 psi rear", "cold pressure/front 31 psi@Heron on 2026-11-24", "cold pressure/rear 34 psi@Heron on 2026-11-24"),
@@ -85,6 +100,18 @@ export const RIDERS_SAY: readonly Case[] = [
   c("Today's reading 14,260 mi", "odometer 14260 mi@Heron"),
 ];
 
+/** Several bikes in one message: each figure is of the bike that its own part names. */
+export const RIDERS_ON_THREE: readonly Case[] = [
+  c("Both bikes: heron 14250mi / bramble 8700km", "odometer 14250 mi@Heron", "odometer 8700 km@Bramble"),
+  c("2 bikes: Heron 14,820 mi / Bramble 8,700 km", "odometer 14820 mi@Heron", "odometer 8700 km@Bramble"),
+  c("two bikes, Heron 14,820 mi, Bramble 8,700 km", "odometer 14820 mi@Heron", "odometer 8700 km@Bramble"),
+  c("14,820 Heron, 8,700 Bramble", "odometer 14820 mi@Heron", "odometer 8700 km@Bramble"),
+  c("14,820 Heron 8,700 Bramble", "odometer 14820 mi@Heron", "odometer 8700 km@Bramble"),
+  c("33 front on Heron 36 rear on Otter", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Otter"),
+  c("14,300 mi on Heron, chain slack 30 mm, lubed Bramble's chain", "odometer 14300 mi@Heron", "chain slack 30 mm@? ?bike", "W chain.lubricate=done@Bramble"),
+  c("rear pads 3 mm on Heron, front 4 mm on Otter", "pad thickness/rear 3 mm@Heron", "pad thickness/front 4 mm@Otter"),
+];
+
 export const RIDERS_TALK: readonly string[] = [
   ...[
     "anyone up for 7 at the cafe?",
@@ -154,5 +181,11 @@ export const RIDERS_TALK: readonly string[] = [
     "front row, left 3.50 right 3",
     "tickets 33 before Friday, 36 after",
     "measured 34 up front of the shop",
+    "14,250 mi on these tyres",
+    "14,300 mi on the front tyre",
+    "tyre on heron 14,250 mi old",
+    "put the bike away for the winter",
+    "put 20 quid in the kitty",
+    "cleaned the garage",
   ],
 ];

@@ -126,6 +126,12 @@ export type Vocabulary = {
   /** How the details of a job are read. */
   readonly details: DetailWords;
   /** How a part that goes on again is told of. */
+  /** "On these tyres", word by word: a distance before it is what a part has run. */
+  readonly onPart: Readonly<Record<"on" | "these" | "things", readonly string[]>>;
+  /** One of two, and it is not said which: "new tyre fitted". */
+  readonly singular: readonly string[];
+  /** Verbs of work only beside something new: "put new pads in". */
+  readonly puts: readonly string[];
   readonly refitted: RefitWords;
   /** What says that something is wrong. */
   readonly defects: DefectWords;

@@ -61,7 +61,10 @@ export const GERMAN_ITEMS = {
   "front-shoes.measure": ["bremsbacken vorne", "vordere bremsbacken", "bremsbacken"],
   "rear-shoes.measure": ["bremsbacken hinten", "hintere bremsbacken", "bremsbacken"],
   "brake-fluid.inspect": ["bremsflüssigkeit", "bremsflüssigkeitsstand"],
-  "brake-fluid.replace": ["bremsflüssigkeit", "bremsen", "bremse"],
+  "brake-fluid.replace": [
+    ...["bremsflüssigkeit", "bremsen", "bremse", "bremsflüssigkeit vorne", "bremsflüssigkeit vorn", "bremsflüssigkeit hinten"],
+    ...["bremsflüssigkeit vorne und hinten", "bremsflüssigkeit vorn und hinten"],
+  ],
   "brake-hoses.inspect": ["bremsschläuche", "bremsleitungen"],
   "brake-hoses.replace": ["bremsschläuche", "bremsleitungen", "stahlflexleitungen"],
   "calipers.clean": ["bremssättel", "bremssattel", "bremszangen"],

@@ -113,6 +113,8 @@ const GERMAN = {
   and: ["und", "&", "+", "u", "sowie"],
   joins: ["und", "aber", "dann", "danach", "sonst", "außerdem"],
   renewed: NEW,
+  singular: [],
+  puts: ["gemacht", "rein", "drauf"],
   refitted: GERMAN_REFIT,
   warm: ["warm", "heiß", "nach", "fahrt", "warmgefahren"],
   at: ["bei", "@", "km"],
@@ -240,7 +242,11 @@ const GERMAN = {
   either: ["oder"],
   counted: [],
   rode: [],
-  rodeBehind: ["gemacht", "gefahren", "geschafft", "abgespult"],
+  onPart: {
+    ...{ on: ["mit", "auf", "aus"], these: ["dem", "den", "der", "diesem", "diesen", "dieser", "meinem", "meinen", "meiner"] },
+    ...{ things: ["reifen", "satz", "belägen", "beläge", "kette", "batterie", "kerzen", "riemen", "öl", "bremsscheiben"] },
+  },
+  rodeBehind: ["gemacht", "gefahren", "geschafft", "abgespult", "alt"],
   notOdometer: [
     ...["gefahren", "fahren", "fahrt", "tour", "tagestour", "reichweite", "tank", "noch", "bis", "pro", "alle", "strecke", "weit", "weg", "entfernt", "runde"],
     ...[

@@ -3,7 +3,7 @@
 
 import type { StandardItemKey } from "../../trade/standard-items.ts";
 
-const TYRES = ["tyres", "tires", "new tyres", "new tires", "both tyres", "both tires", "tyre age", "tire age"];
+const TYRES = ["tyre", "tire", "tyres", "tires", "new tyres", "new tires", "both tyres", "both tires", "tyre age", "tire age"];
 
 export const ENGLISH_ITEMS = {
   "engine-oil.replace": {
@@ -62,7 +62,13 @@ export const ENGLISH_ITEMS = {
     name: "Brake fluid level",
     synonyms: ["brake fluid", "front brake fluid", "rear brake fluid", "front fluid", "rear fluid", "brake reservoir", "front reservoir", "rear reservoir"],
   },
-  "brake-fluid.replace": { name: "Brake fluid", synonyms: ["brake fluid change", "brakes bled", "brakes"] },
+  "brake-fluid.replace": {
+    name: "Brake fluid",
+    synonyms: [
+      ...["brake fluid change", "brakes bled", "brakes", "front brake fluid", "rear brake fluid", "front and rear brake fluid"],
+      ...["brake fluid front and rear"],
+    ],
+  },
   "brake-hoses.inspect": { name: "Brake hoses", synonyms: ["brake lines", "brake hose"] },
   "brake-hoses.replace": { name: "New brake hoses", synonyms: ["brake hoses", "brake lines", "brake hose"] },
   "calipers.clean": { name: "Brake calipers and pins", synonyms: ["calipers", "caliper pins", "brake calipers"] },

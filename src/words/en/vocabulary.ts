@@ -171,6 +171,8 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   and: ["and", "&", "+", "n", "n'"],
   joins: ["and", "but", "so", "then", "also"],
   renewed: ["new", "fresh"],
+  singular: ["tyre", "tire"],
+  puts: ["put", "popped", "stuck", "slapped", "bunged", "chucked", "threw", "whacked"],
   refitted: ENGLISH_REFIT,
   warm: ["warm", "hot", "after", "straight", "ride", "rode", "riding", "ridden"],
   at: ["at", "@"],
@@ -394,7 +396,11 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     "day",
     "lap",
   ],
-  rodeBehind: [],
+  rodeBehind: ["old"],
+  onPart: {
+    ...{ on: ["on", "with", "from", "out"], these: ["these", "those", "this", "that", "the", "my", "of"] },
+    ...{ things: ["tyre", "tyres", "tire", "tires", "rubber", "set", "pads", "chain", "battery", "plugs", "belt", "oil", "sprockets", "discs", "clutch"] },
+  },
   rode: ["did", "done", "do", "doing", "after", "every"],
   notOdometer: [
     "lasted",
@@ -541,6 +547,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   midsummer: ["midsummer", "midsummer day", "midsummer's day"],
   last: ["last"],
   slips: {
+    ...{ teh: "the", hte: "the", adn: "and", nad: "and" },
     ...{ slak: "slack", slck: "slack", slakc: "slack", tred: "tread", treds: "treads", tyer: "tyre", tyers: "tyres" },
     ...{ presure: "pressure", presures: "pressures", preasure: "pressure", pressre: "pressure", pressue: "pressure", pessure: "pressure" },
     ...{ batery: "battery", baterry: "battery", battary: "battery", battry: "battery", coolent: "coolant", colant: "coolant", coolnt: "coolant" },
