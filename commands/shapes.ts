@@ -184,7 +184,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
   z.object({
     is: z.literal("no bikes"),
     gone: z.array(z.string()),
-    seen: z.object({ name: z.string().nullable(), odometer: z.string().nullable() }),
+    seen: z.array(z.object({ name: z.string().nullable(), odometer: z.string().nullable() })),
   }),
   z.object({ is: z.literal("too long") }),
   z.object({ is: z.literal("not understood"), bikes: z.array(z.string()) }),
@@ -209,7 +209,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     withdrawn: z.array(reading),
     learnt: learnt.optional(),
   }),
-  z.object({ is: z.literal("asked"), question, learnt: learnt.optional() }),
+  z.object({ is: z.literal("asked"), question, learnt: learnt.optional(), several: z.number().int().optional() }),
   z.object({ is: z.literal("specs"), answers: z.array(z.looseObject({ bike: z.string(), nickname: z.string() })) }),
   z.object({ is: z.literal("looked up"), table: z.looseObject({ table: z.string() }) }),
   z.object({ is: z.literal("converted"), conversion }),

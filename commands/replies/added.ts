@@ -34,11 +34,15 @@ export type Begun = { readonly name: string | null; readonly odometer: string | 
 const NOTHING: Begun = { name: null, odometer: null };
 
 /** The button that leads someone without a bike to their first one; what they said already need not be typed again. */
-export function firstBike(words: Words, begun: Begun = NOTHING): Action {
+export function firstBike(words: Words, begun: Begun = NOTHING, label: string = words.bikes.labels.add): Action {
   const subject = `new.${subjectOf(begun.name)}.${subjectOf(begun.odometer)}`;
   // An id holds so much and no more; a very long name is typed again.
-  return formButton("add-bike", subject.length > LONGEST_SUBJECT ? "new" : subject, words.bikes.labels.add, addForm(words, begun));
+  return formButton("add-bike", subject.length > LONGEST_SUBJECT ? "new" : subject, label, addForm(words, begun));
 }
+
+/** A button for each of the bikes that were told of; one for the first where none was. */
+export const firstBikes = (words: Words, told: readonly Begun[]): readonly Action[] =>
+  told.length < 2 ? [firstBike(words, told[0])] : told.map((begun) => firstBike(words, begun, words.bikes.labels.addNamed(begun.name ?? "")));
 
 const LONGEST_SUBJECT = 80;
 const subjectOf = (typed: string | null): string => encodeURIComponent(typed ?? "").replace(/\./gu, "%2E");

@@ -10,7 +10,7 @@ import { type JudgedOn, oneEndNew } from "../../src/usecases/judge.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
 import type { Question } from "../../src/usecases/question.ts";
 import type { Words } from "../../src/words/en/english.ts";
-import { firstBike } from "./added.ts";
+import { firstBikes } from "./added.ts";
 import { notDoneLists } from "./bill.ts";
 import { sayConversion } from "./conversion.ts";
 import { defectActions, showEach } from "./defects.ts";
@@ -34,7 +34,7 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
     case "no bikes":
       return outcome.gone.length > 0
         ? said([words.refusal({ why: "all gone", bikes: outcome.gone })])
-        : said([words.readings.noBikes()], { actions: [firstBike(words, outcome.seen)] });
+        : said([words.readings.noBikes(outcome.seen.length)], { actions: firstBikes(words, outcome.seen) });
     case "too long":
       return said([words.readings.tooLong()]);
     case "not understood":
@@ -55,7 +55,11 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
       return sayLogged(outcome, words);
     case "asked": {
       const asks = sayQuestion(outcome.question, words);
-      return outcome.learnt === undefined ? asks : { ...asks, lines: [words.bikes.learnt(outcome.learnt), ...asks.lines] };
+      const before = [
+        ...(outcome.learnt === undefined ? [] : [words.bikes.learnt(outcome.learnt)]),
+        ...(outcome.several === undefined ? [] : [words.readings.severalFit(outcome.several)]),
+      ];
+      return { ...asks, lines: [...before, ...asks.lines] };
     }
     case "specs":
       return sayEachSpec(outcome.answers, words);
@@ -103,7 +107,7 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
     case "no bikes": {
       if (outcome.gone.length > 0) return answerInFull(outcome, words);
       const reply = {
-        ...said([words.readings.noBikesInChannel()], { actions: [firstBike(words, outcome.seen)] }),
+        ...said([words.readings.noBikesInChannel(outcome.seen.length)], { actions: firstBikes(words, outcome.seen) }),
         visibility: "shared",
         data: dataOf(outcome),
       } as const;

@@ -31,7 +31,7 @@ export async function answeredPlainly(q: Repos, ctx: Ctx, all: readonly Garaged[
   });
   const last = fitting.at(-1);
   if (last === undefined) return null;
-  return fitting.length > 1 ? { is: "asked", question: last.question } : answered(q, ctx, all, last.draft, last.chosen);
+  return fitting.length > 1 ? { is: "asked", question: last.question, several: fitting.length } : answered(q, ctx, all, last.draft, last.chosen);
 }
 
 /** What answers that it was the item of either end. */

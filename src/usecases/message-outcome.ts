@@ -39,8 +39,8 @@ export type Learned = { readonly name: string; readonly nickname: string };
 
 export type MessageOutcome =
   | { readonly is: "silence" }
-  /** `gone`: bikes there were, now sold or retired. `seen`: what the message says of a first one. */
-  | { readonly is: "no bikes"; readonly gone: readonly string[]; readonly seen: FirstSeen }
+  /** `gone`: bikes there were, now sold or retired. `seen`: what the message says of the first ones. */
+  | { readonly is: "no bikes"; readonly gone: readonly string[]; readonly seen: readonly FirstSeen[] }
   | { readonly is: "too long" }
   | { readonly is: "not understood"; readonly bikes: readonly string[] }
   | { readonly is: "seen before" }
@@ -81,7 +81,8 @@ export type MessageOutcome =
       /** What an answer taught: which bike a word means. */
       readonly learnt?: Learned;
     }
-  | { readonly is: "asked"; readonly question: Question; readonly learnt?: Learned }
+  /** `several`: so many open questions could be answered by what was typed. */
+  | { readonly is: "asked"; readonly question: Question; readonly learnt?: Learned; readonly several?: number }
   /** A spec asked for, of the bot by name: one answer for each bike meant. */
   | { readonly is: "specs"; readonly answers: readonly SpecAnswer[] }
   /** A row of an open table, asked for likewise. */

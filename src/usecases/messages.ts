@@ -3,6 +3,7 @@
 import type { Conversion } from "../core/quantity/conversion.ts";
 import { askConvert } from "../core/quantity/convert-question.ts";
 import type { Intent } from "../core/reading/intent.ts";
+import { bikesTold } from "../message/first-bikes.ts";
 import { read } from "../message/read.ts";
 import type { Repos } from "../store/store.ts";
 import { answeredPlainly } from "./answer-question.ts";
@@ -24,12 +25,14 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
     // Whoever names the unit wanted asks; a figure alone may be a reading.
     if (question?.is === "converted" && question.named) return answeredIn(q, ctx, question);
     if (all.length === 0) {
-      const { intents } = read(heard.text, knownOf(ctx, []));
-      const nothing = intents.length === 0;
+      const known = knownOf(ctx, []);
+      const { intents } = read(heard.text, known);
+      const told = bikesTold(heard.text, known);
+      const nothing = intents.length === 0 && told.length === 0;
       const answer = nothing && question !== null ? await unitsAnswered(q, ctx, question, heard.text) : null;
       if (answer !== null) return answer;
       if (nothing && !heard.addressed) return { is: "silence" };
-      return { is: "no bikes", gone: (await q.bikes.ofOwner(ctx.who.member)).map((bike) => bike.nickname), seen: firstSeen(intents) };
+      return { is: "no bikes", gone: (await q.bikes.ofOwner(ctx.who.member)).map((bike) => bike.nickname), seen: told.length > 0 ? told : firstSeen(intents) };
     }
     const meant = read(heard.text, knownOf(ctx, all));
     if (heard.again === true && meant.intents.length === 0) await q.drafts.letGoOfMessage(heard.message);
@@ -51,10 +54,11 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
   return acted.first ? acted.value : { is: "seen before" };
 }
 
-function firstSeen(intents: readonly Intent[]): FirstSeen {
+function firstSeen(intents: readonly Intent[]): readonly FirstSeen[] {
   const odometer = intents.find((intent) => intent.do === "log reading" && intent.kind === "odometer");
   const named = intents.flatMap((intent) => intent.gaps).find((gap) => gap.need === "bike");
-  return { name: named?.need === "bike" ? named.named : null, odometer: odometer?.do === "log reading" ? odometer.typed.text : null };
+  const seen = { name: named?.need === "bike" ? named.named : null, odometer: odometer?.do === "log reading" ? odometer.typed.text : null };
+  return seen.name === null && seen.odometer === null ? [] : [seen];
 }
 
 /** "60-80 in-lb in Nm?", "what's 7/16 in metric": answered where it is a question, or says into what. */

@@ -234,7 +234,7 @@ const GERMAN = {
     pumps: ["aufgepumpt"],
     whose: ["ihr", "ihre", "ihren", "ihrem", "ihrer", "sein", "seine", "seinen", "seinem", "seiner", "dein", "deine", "deinen", "euer", "eure"],
     has: ["hat", "hatte", "meint", "sagt"],
-    bikes: ["maschine", "moped", "motorrad", "kiste", "tacho", "reifen", "beläge", "batterie", "kette"],
+    bikes: ["motorräder", "maschinen", "mopeds", "maschine", "moped", "motorrad", "kiste", "tacho", "reifen", "beläge", "batterie", "kette"],
     own: ["maschine", "moped", "motorrad", "kiste", "tacho", "sie", "er", "es", "das", "die", "der", "alles", "werkstatt", "händler", "meine"],
   },
   readOff: ["stand", "kilometerstand", "tachostand"],

@@ -153,6 +153,7 @@ export const bikeWords = (p: Printer) => {
     fields: { name: "Nickname you will call it by", kind: "Kind of bike", odometer: "What the odometer shows, with its unit", odometerHint: "14,210 mi" },
     labels: {
       add: "Add your first bike",
+      addNamed: (name: string): string => (name === "" ? "Add a bike" : `Add ${name}`.slice(0, 80)),
       history: "Fill in what you know",
       unknown: "Don't know any of it",
       whole: "It is new: nothing is missing",

@@ -134,6 +134,8 @@ export const readingWords = (p: Printer) => {
       `the ${i.place === null ? "" : `${i.place} `}${KIND_WORDS[i.kind].name} “${i.typed.text}”`,
     aboutWork: (words: string, at: string | null): string => `“${words.trim()}”${at === null ? "" : ` at ${at}`}`,
     askInChannel: (): string => "I have a question about that, and nothing is saved until you answer it.",
+    severalFit: (questions: number): string =>
+      `That could answer ${questions} of my questions. Press the answer here, reply to the question that you mean, or see all of them with /reading.`,
     held: (): string => "Nothing is saved until you answer.",
     letGo: (typed: string): string => `Let go: “${typed}”. Nothing of it was saved.`,
     deleted: (nickname: string, what: readonly string[]): string =>
@@ -145,8 +147,14 @@ export const readingWords = (p: Printer) => {
     questionAbout: (typed: string): string => `Answer “${[...typed].length > 40 ? `${[...typed].slice(0, 40).join("")}…` : typed}”`,
     none: (nickname: string): string => `${nickname}: no readings yet.`,
     open: (n: number): string => (n === 1 ? "One question is unanswered:" : `${n} questions are unanswered:`),
-    noBikes: (): string => "You have no bike here yet. Add it, and say that again. All that I can do: /help.",
-    noBikesInChannel: (): string => "That reads like something to log, but you have no bike with me yet. Add it, and say that again.",
+    noBikes: (told: number): string =>
+      told > 1
+        ? "You have no bike here yet. Add each of these with a press."
+        : "You have no bike here yet. Add it, and say that again. All that I can do: /help.",
+    noBikesInChannel: (told: number): string =>
+      told > 1
+        ? "You have no bike with me yet. Add each of these with a press."
+        : "That reads like something to log, but you have no bike with me yet. Add it, and say that again.",
     notUnderstood: (bikes: readonly string[]): string =>
       `I found no reading and no work in that. Try: 14,820 mi on ${bikes[0] ?? "Heron"}, or 33 psi front 36 rear, or did the oil at 14,820. What is due: /due. All that I can do: /help.`,
     tooLong: (): string => "That is longer than I read. Send the readings by themselves in a short message.",
