@@ -206,8 +206,7 @@ function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly s
   const verb = verbs[0] ?? "";
   // "Checked the pads" looks at all of them; "changed the pads" renews those of one end more often than both, and the other end's wear must not begin anew.
   const together = sameAction(items, bike) && !isOne && !(actions[0] === "replace" && looksOnly(items, bike));
-  if (items.length > 0 && isHalf(layout, part, items))
-    found.push({ ...phrase, items: nearby(phrase.items, bike, actions), together: false, part, verb, asks: true });
+  if (items.length > 0 && isHalf(layout, part, items)) found.push({ ...phrase, together: false, part, verb, asks: true });
   else if (items.length > 0) found.push({ ...phrase, items, together, part, verb, asks: false });
   else if (isWorkshop(layout.known, verb)) found.push({ ...phrase, items: nearby(phrase.items, bike, actions), together: false, part, verb, asks: true });
 }
