@@ -245,6 +245,8 @@ function countOf(layout: Layout, part: Part, words: readonly string[]): number |
 
 /** The kinds that a clause leaves to the line below: those it names and says nothing of, or those above it when it only went on with them. */
 export function headingFor(layout: Layout, clause: Clause, above: Heading, said: boolean): Heading {
+  // Of most messages no word names a kind, and no place is one of a valve or a cylinder.
+  if (layout.phrases.kind.length === 0 && layout.phrases.place.length === 0) return said ? above : NO_HEADING;
   const own = headingOf(layout, clause);
   if (own.length > 0) return { kinds: own, placedOnly: false };
   const named = clause.parts.flatMap((part) => kindWordsIn(layout, part).flatMap(({ are }) => are));

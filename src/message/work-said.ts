@@ -141,6 +141,7 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
   // Most messages hold no verb of work: their words need not be looked up.
   if (before === null && !parts.some(speaks)) return NONE;
   const found: Phrase[] = [];
+  const fitting = fittingOf(layout.known, bike);
   let carried = before;
   let things: readonly ItemPhrase[] = [];
   for (const part of parts) {
@@ -150,7 +151,7 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
     if (firstVerb !== undefined && all.length === 0) {
       // "Chain cleaned, lubed and adjusted": the thing before goes on.
       if (things.length > 0 && holdsOnlyItems(layout, part, []))
-        for (const verb of verbs) for (const phrase of things) push(found, { ...phrase }, part, [wordAt(layout.tokens, verb) ?? ""], layout, bike);
+        for (const verb of verbs) for (const phrase of things) push(found, phrase, part, [wordAt(layout.tokens, verb) ?? ""], layout, fitting);
       else {
         const lone = loneWork(layout, part, firstVerb, bike);
         if (lone !== null) found.push(lone);
@@ -167,7 +168,7 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
           ? [wordAt(layout.tokens, fresh) ?? ""]
           : (verbWithin(layout, all) ?? carried ?? (figuresOf(layout, [part], bike).length > 0 ? [""] : null));
       if (said === null) continue;
-      for (const phrase of all) push(found, phrase, part, said, layout, bike);
+      for (const phrase of all) push(found, phrase, part, said, layout, fitting);
       carried = said;
       continue;
     }
@@ -179,7 +180,7 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
       const behind = at !== undefined && at > phrase.to;
       const between = verbBehind && all.some(({ from }) => from > firstVerb);
       const said = between ? [wordAt(layout.tokens, at ?? firstVerb) ?? ""] : verbGroup(layout, at ?? firstVerb, part, behind);
-      if (standsFree(layout, phrase, part)) push(found, phrase, part, said, layout, bike);
+      if (standsFree(layout, phrase, part)) push(found, phrase, part, said, layout, fitting);
     }
     carried = verbBehind ? null : verbGroup(layout, verbs.at(-1) ?? firstVerb, part, false);
     things = verbBehind ? all.slice(-1) : [];
@@ -197,18 +198,42 @@ function loneWork(layout: Layout, part: Part, at: number, bike: KnownBike): Phra
   return { items: [item], together: true, from: at, to: at, part, verb, asks: false };
 }
 
-function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly string[], layout: Layout, bike: KnownBike): void {
-  const each = verbs.map((verb) => actionsOf(layout.known, verb));
-  const actions = each.some((one) => one.length === 0) ? [] : each.flat();
+function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly string[], layout: Layout, fitting: Fitting): void {
   const isOne = phrase.from === phrase.to && among(layout.known.vocabulary.singular, wordAt(layout.tokens, phrase.from));
-  const all = chosen(phrase.items, bike, actions);
-  const items = isOne ? ofEnd(layout, part, all) : all;
+  const { items, together, near } = fitting(phrase.items, verbs, isOne ? endSaid(layout, part) : null);
   const verb = verbs[0] ?? "";
-  // "Checked the pads" looks at all of them; "changed the pads" renews those of one end more often than both, and the other end's wear must not begin anew.
-  const together = sameAction(items, bike) && !isOne && !(actions[0] === "replace" && looksOnly(items, bike));
   if (items.length > 0 && isHalf(layout, part, items)) found.push({ ...phrase, together: false, part, verb, asks: true });
-  else if (items.length > 0) found.push({ ...phrase, items, together, part, verb, asks: false });
-  else if (isWorkshop(layout.known, verb)) found.push({ ...phrase, items: nearby(phrase.items, bike, actions), together: false, part, verb, asks: true });
+  else if (items.length > 0) found.push({ ...phrase, items, together: together && !isOne, part, verb, asks: false });
+  else if (isWorkshop(layout.known, verb)) found.push({ ...phrase, items: near, together: false, part, verb, asks: true });
+}
+
+type Fit = {
+  /** What the verbs can mean of the phrase's items; where that is nothing, `near` is what they may have meant. */
+  readonly items: readonly ItemKey[];
+  readonly together: boolean;
+  readonly near: readonly ItemKey[];
+};
+type Fitting = (items: readonly ItemKey[], verbs: readonly string[], end: "front" | "rear" | null) => Fit;
+
+/** What verbs mean of a phrase's items on one bike, worked out once for each of them: a message may say one thing many times over. */
+function fittingOf(known: Known, bike: KnownBike): Fitting {
+  const ready = new Map<readonly ItemKey[], Map<string, Fit>>();
+  return (meant, verbs, end) => {
+    const ofItems = ready.get(meant) ?? new Map<string, Fit>();
+    ready.set(meant, ofItems);
+    const key = `${end ?? ""} ${verbs.join(" ")}`;
+    const before = ofItems.get(key);
+    if (before !== undefined) return before;
+    const each = verbs.map((verb) => actionsOf(known, verb));
+    const actions = each.some((one) => one.length === 0) ? [] : each.flat();
+    const all = chosen(meant, bike, actions);
+    const items = end === null ? all : ofEnd(end, all);
+    // "Checked the pads" looks at all of them; "changed the pads" renews those of one end more often than both, and the other end's wear must not begin anew.
+    const together = sameAction(items, bike) && !(actions[0] === "replace" && looksOnly(items, bike));
+    const fit = { items, together, near: items.length > 0 ? items : nearby(meant, bike, actions) };
+    ofItems.set(key, fit);
+    return fit;
+  };
 }
 
 /** "Brakes bled" may be an item's own name: the verb is in it. */
@@ -225,9 +250,8 @@ const isHalf = (layout: Layout, part: Part, items: readonly ItemKey[]): boolean 
   items.some((item) => OF_BOTH.includes(item)) && endSaid(layout, part) !== null;
 
 /** "A new tyre on the rear": of the items for either end those of the one that is said. */
-function ofEnd(layout: Layout, part: Part, items: readonly ItemKey[]): readonly ItemKey[] {
-  const end = endSaid(layout, part);
-  const own = end === null ? [] : items.filter((item) => item.startsWith(`${end}-`));
+function ofEnd(end: "front" | "rear", items: readonly ItemKey[]): readonly ItemKey[] {
+  const own = items.filter((item) => item.startsWith(`${end}-`));
   return own.length > 0 ? own : items;
 }
 

@@ -41,14 +41,16 @@ export function parseNumber(text: string, start: number, style: NumberStyle): Pa
   const run = digitsAndMarks(text, at);
   if (run === "") return null;
   const end = at + run.length;
-  const slash = fractionAt(text, end);
-  if (slash !== null && /^\d+$/.test(run)) return fractional(sign * (Number(run) / slash.below), slash.below, slash.end);
+  const isWhole = /^\d+$/.test(run);
+  const slash = isWhole && text[end] === "/" ? fractionAt(text, end) : null;
+  if (slash !== null) return fractional(sign * (Number(run) / slash.below), slash.below, slash.end);
   const whole = readMarks(run, style);
   if (whole === null) return null;
   // "1 1/2" and "1½": a whole number with a fraction behind it.
-  const mixed = /^\d+$/.test(run) ? mixedAt(text, end) : null;
+  const mixed = isWhole ? mixedAt(text, end) : null;
   if (mixed !== null) return fractional(sign * (whole.value + mixed.value), mixed.below, mixed.end);
-  const thousand = /^[kK](?![a-zA-Z/])/.test(text.slice(end, end + 2));
+  const next = text[end];
+  const thousand = (next === "k" || next === "K") && !/[a-zA-Z/]/.test(text[end + 1] ?? "");
   const scale = thousand ? 1000 : 1;
   return {
     value: sign * whole.value * scale,
@@ -126,6 +128,7 @@ function fractionAt(text: string, at: number): { below: number; end: number } | 
 function mixedAt(text: string, at: number): { value: number; below: number; end: number } | null {
   const vulgar = VULGAR[text[at] ?? ""] ?? (text[at] === " " ? VULGAR[text[at + 1] ?? ""] : undefined);
   if (vulgar !== undefined) return { value: vulgar[0] / vulgar[1], below: vulgar[1], end: at + (text[at] === " " ? 2 : 1) };
+  if (text[at] !== " " && text[at] !== "-") return null;
   const found = /^[ -](\d{1,3})\/(\d{1,3})(?![\d/])/.exec(text.slice(at, at + 9));
   if (found === null || Number(found[1]) >= Number(found[2])) return null;
   return { value: Number(found[1]) / Number(found[2]), below: Number(found[2]), end: at + found[0].length };
