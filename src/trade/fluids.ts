@@ -13,4 +13,7 @@ export const FLUID_CLASSES = {
   "mineral oil": { base: "mineral oil", dry: null, wet: null, months: 24, source: "common practice; the bike maker's own fluid" },
 } as const satisfies Record<string, FluidClass>;
 
+/** What starter plans have: the age of the class that most bikes are filled with. */
+export const USUAL_MONTHS: number = FLUID_CLASSES["DOT 4"].months;
+
 export type FluidClassName = keyof typeof FLUID_CLASSES;

@@ -22,6 +22,7 @@ import type { LayUpRecord } from "../store/bikes.ts";
 import type { Repos } from "../store/store.ts";
 import type { TripRecord } from "../store/trips.ts";
 import type { WorkRecord } from "../store/work.ts";
+import { byFluidClass } from "../trade/fluid-age.ts";
 import { OF_TYRES } from "../trade/items/chassis.ts";
 import { isJudged } from "../trade/judged.ts";
 import { PART_ROWS } from "../trade/parts.ts";
@@ -126,7 +127,9 @@ type Parts = {
 /** Puts a bike together from its parts; pure. */
 export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: LocalDate): Garaged {
   // Equipment decides which items exist: nothing downstream sees the others.
-  const plan: FoldedPlan = { items: whole.items.filter((item) => isFitted(item.fits, bike.equipment)), dropped: whole.dropped };
+  const isEdited = (key: ItemKey): boolean => bike.edits.some(({ edit }) => edit.change === "interval" && edit.item === key);
+  const fitted = whole.items.filter((item) => isFitted(item.fits, bike.equipment));
+  const plan: FoldedPlan = { items: byFluidClass(fitted, bike.equipment.brakeFluid, isEdited), dropped: whole.dropped };
   const track = buildTrack(parts.epochs, parts.odometers);
   const { groupYear } = parts;
   const last = lastPoint(track);

@@ -1,5 +1,6 @@
 // Brakes, wheels and tyres, steering and suspension, controls, frame and stands.
 
+import { USUAL_MONTHS } from "../fluids.ts";
 import { every, type ItemRow, PRACTICE, RUNNING_IN, repeating } from "./row.ts";
 
 const HYDRAULIC = { brakeFluid: ["DOT 3", "DOT 4", "DOT 5", "DOT 5.1", "mineral oil"] } as const;
@@ -77,7 +78,7 @@ export const CHASSIS_ITEMS = {
     system: "brakes",
     action: "replace",
     anchor: "last done",
-    repeat: repeating(null, null, 24),
+    repeat: repeating(null, null, USUAL_MONTHS),
     parked: "counts",
     noLateWindow: true,
     shortened: { track: every(null, null, 12) },
