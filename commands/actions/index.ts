@@ -23,7 +23,7 @@ import {
 import { defectCloses, defectGrade, defectMended, defectNothing, defectShow } from "./defects.ts";
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
 import { kitPart } from "./kit.ts";
-import { leavePlan, setInterval, takeIntervalBack } from "./plan.ts";
+import { leavePlan, lookSooner, setInterval, takeIntervalBack } from "./plan.ts";
 import { pastePlan, takePlan, undoPlanEdit } from "./plan-base.ts";
 import { doneNow, putOffBack, putOffNow, putOffUntil, showDue, showReminder, whyNow } from "./reminders.ts";
 import { sayHowForm, sayHowPress } from "./say-how.ts";
@@ -59,6 +59,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "remind-why": whyNow,
   withdraw,
   keep,
+  "look-sooner": lookSooner,
   "set-interval": setInterval,
   "undo-interval": takeIntervalBack,
   "leave-plan": leavePlan,

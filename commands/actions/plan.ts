@@ -1,8 +1,8 @@
 // Saving a change of a plan, leaving it, and taking it back.
 
 import { z } from "zod";
-import type { BikeId } from "../../src/core/ids.ts";
-import { type IntervalChange, saveInterval, undoInterval } from "../../src/usecases/plan-change.ts";
+import type { BikeId, ItemKey } from "../../src/core/ids.ts";
+import { type IntervalChange, proposeSooner, saveInterval, undoInterval } from "../../src/usecases/plan-change.ts";
 import { handler, shapeOf } from "../define.ts";
 import { sayChange } from "../replies/plan.ts";
 import { said } from "../replies/said.ts";
@@ -10,6 +10,17 @@ import { intervalChange } from "../shapes.ts";
 
 const data = shapeOf<IntervalChange>(intervalChange);
 
+/** "Look at it sooner": shown first, as any other change of the plan. */
+export const lookSooner = handler<IntervalChange>({
+  kind: "press",
+  visibility: "private",
+  data,
+  run: (ctx, { subject }) => {
+    const [bike = "", ...item] = subject.split(".");
+    return proposeSooner(ctx, { bike: bike as BikeId, item: item.join(".") as ItemKey });
+  },
+  say: sayChange,
+});
 export const setInterval = handler<IntervalChange>({
   kind: "press",
   settles: true,

@@ -19,6 +19,7 @@ import { kitActions, kitLines } from "./kit.ts";
 import { dataOf } from "./message-data.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
 import { lackingActions } from "./say-how.ts";
+import { soonerActions } from "./sooner.ts";
 import { sayEachSpec } from "./spec.ts";
 
 /** The item that a brake reservoir's level is. */
@@ -173,6 +174,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
       outcome.bikes,
       words,
     ),
+    ...soonerActions(outcome.judged ?? [], words),
   ];
   const [bike] = outcome.bikes;
   if (bike !== undefined && outcome.news.length > 0) actions.push(press("show-due", bike.id, words.readings.labels.due));

@@ -11,6 +11,7 @@ import { defect, judged as judgedShape, unit } from "../shapes.ts";
 import { showEach } from "./defects.ts";
 import { cautionOfJudged, judgedLines } from "./judge.ts";
 import { formButton, press, said } from "./said.ts";
+import { soonerActions } from "./sooner.ts";
 import { specButton } from "./spec.ts";
 
 /** More would bury the answer; the next reading asks for the rest. */
@@ -63,6 +64,6 @@ export const sayToldHow = ({ bike, judged, defects, closed }: ToldHow, words: Wo
     ],
     {
       caution: cautionOfJudged(judged, words),
-      actions: [...lackingActions(judged, [bike], words), ...showEach(defects, words)],
+      actions: [...lackingActions(judged, [bike], words), ...soonerActions(judged, words), ...showEach(defects, words)],
     },
   );

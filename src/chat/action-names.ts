@@ -28,6 +28,7 @@ export const ACTION_NAMES = [
   "remind-why",
   "withdraw",
   "keep",
+  "look-sooner",
   "set-interval",
   "undo-interval",
   "leave-plan",

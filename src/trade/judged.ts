@@ -33,6 +33,8 @@ export type JudgedRow = {
   readonly past: number;
   /** What is then noted against the bike until work mends it. */
   readonly defects: Partial<Record<End, DefectKind>>;
+  /** Near this end of its window the line is looked at sooner than the plan says, where the member wants it. */
+  readonly sooner: "low" | "high" | null;
   /** It is set by adjusting or topping up: the next reading that is right closes what was noted. */
   readonly setRight: boolean;
   /** Whom it fits, where it has no spec that says so. */
@@ -41,7 +43,21 @@ export type JudgedRow = {
 };
 
 const row = (more: Partial<JudgedRow> & Pick<JudgedRow, "fine">): JudgedRow => ({
-  ...{ specs: {}, near: 0, needs: [], strict: false, items: {}, doNotRide: false, only: null, past: 0, defects: {}, setRight: false, fits: {}, caution: null },
+  ...{
+    specs: {},
+    near: 0,
+    needs: [],
+    strict: false,
+    items: {},
+    doNotRide: false,
+    only: null,
+    past: 0,
+    defects: {},
+    sooner: null,
+    setRight: false,
+    fits: {},
+    caution: null,
+  },
   ...more,
 });
 
@@ -124,7 +140,7 @@ export const JUDGED = {
   "rider sag": row({ fine: 1, near: 1, specs: { front: "front rider sag", rear: "rear rider sag" } }),
   // At the tight end of the window an earlier look is offered: valves close up, and a tight one burns.
   "valve clearance": row({
-    ...{ fine: 0.01, near: 0.02, needs: [["cold"]] },
+    ...{ fine: 0.01, near: 0.02, needs: [["cold"]], sooner: "low" },
     specs: { intake: "intake valve clearance", exhaust: "exhaust valve clearance" },
     items: { any: "valve-clearance.adjust" },
   }),

@@ -57,6 +57,10 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit"> & {
 /** A reading that was just logged, judged. `first`: of its kind on this bike, or the first of them that cannot be judged. */
 export type JudgedOn = Judged & { readonly bike: BikeId; readonly first: boolean };
 
+/** Is it so near the end at which it gets worse that its line of the plan is worth an earlier look? */
+export const looksSooner = ({ kind, judgement }: Judged): boolean =>
+  judgement.is === "near limit" && judgement.side !== null && judgedRow(kind).sooner === judgement.side;
+
 /** What is known of a bike besides what was read. `place`: whose tread law. `use`: how it is loaded. `ways`: how each kind is measured on it, said once. */
 export type Rig = {
   readonly bike: Pick<Bike, "id" | "equipment">;

@@ -4,15 +4,17 @@ import type { Bike } from "../core/bike.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { fold } from "../core/plan/fold.ts";
 import type { Condition, Interval, PlanEdit, PlanItem, Repeat } from "../core/plan/plan.ts";
+import { twiceAsOften } from "../core/plan/sooner.ts";
 import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
 import { firstMarks } from "../core/schedule/marks.ts";
 import { readMarks } from "../message/read-marks.ts";
 import { type ReadRepeat, readRepeat } from "../message/read-repeat.ts";
+import type { Repos } from "../store/store.ts";
 import { keepMember } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
 import { type DueBike, type DueLine, dueBike } from "./due.ts";
 import { editPlan } from "./edit-plan.ts";
-import { type Garaged, garagedOf } from "./garage.ts";
+import { type Garaged, garagedOf, pick } from "./garage.ts";
 import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { itemsNamed, nameIn } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
@@ -70,26 +72,33 @@ export async function proposeInterval(ctx: Ctx, input: ChangeInput): Promise<Res
     if (item === undefined) return refused({ why: "gone" });
     const typed = triggerTyped(ctx, all, g, item, input);
     if (typed.is === "refused") return typed;
-    const shown = changed(ctx, g, key, typed.value);
-    if (shown.is === "refused") return shown;
-    await keepMember(q, ctx);
-    const [draft, why] = [ctx.newId(), input.why?.trim() || null];
-    const edit = editOf(item, typed.value);
     const said = [input.marks, input.every, input.when].filter((each) => each !== undefined).join("; ");
-    await q.planChanges.add({
-      id: draft,
-      owner: ctx.who.member,
-      group: ctx.who.group,
-      channel: ctx.who.channel,
-      typed: said,
-      bike: g.bike.id,
-      edit,
-      why,
-      at: ctx.now,
-    });
-    return done({ ...shown.value, draft, why });
+    return proposed(q, ctx, g, item, typed.value, said, input.why?.trim() || null);
   });
   return onceHeard(acted);
+}
+
+/** A line of the plan twice as often as it is, shown before it is saved: a value near the end at which it gets worse calls for an earlier look. */
+export async function proposeSooner(ctx: Ctx, input: { readonly bike: BikeId; readonly item: ItemKey }): Promise<Result<IntervalChange>> {
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<IntervalChange>> => {
+    const g = pick(await ownGarage(q, ctx), input.bike);
+    const item = g?.plan.items.find(({ key }) => key === input.item);
+    const repeat = item === undefined ? null : twiceAsOften(item.repeat);
+    if (g === undefined || g === null || item === undefined || repeat === null) return refused({ why: "gone" });
+    return proposed(q, ctx, g, item, { ...item, repeat }, "", null);
+  });
+  return onceHeard(acted);
+}
+
+/** Keeps a change as it is shown. @param said as typed; empty where it was pressed */
+async function proposed(q: Repos, ctx: Ctx, g: Garaged, item: PlanItem, trigger: Trigger, said: string, why: string | null): Promise<Result<IntervalChange>> {
+  const shown = changed(ctx, g, item.key, trigger);
+  if (shown.is === "refused") return shown;
+  await keepMember(q, ctx);
+  const draft = ctx.newId();
+  const { member: owner, group, channel } = ctx.who;
+  await q.planChanges.add({ id: draft, owner, group, channel, typed: said, bike: g.bike.id, edit: editOf(item, trigger), why, at: ctx.now });
+  return done({ ...shown.value, draft, why });
 }
 
 /** Only what is changed is said: the rest goes on following the plan beneath. */

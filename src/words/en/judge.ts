@@ -211,6 +211,7 @@ export const judgeWords = (p: Printer) => {
       "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more: /group place. A bike that is in no group takes your own limit: /spec.",
     howTo: (kind: ReadingKind): string => `How to measure it: ${KIND_WORDS[kind].howTo}`,
     /** What a press says of a reading. */
+    sooner: (kind: JudgedKind): string => `Check ${KIND_WORDS[kind].name} twice as often`,
     how: (kind: ReadingKind, how: ConditionRead | "rpm" | "pitches"): string => (how === "cold" && kind === "cold pressure" ? "Tyres were cold" : HOW[how]),
     howForm: (how: "rpm" | "pitches"): { readonly title: string; readonly label: string } =>
       how === "rpm"
