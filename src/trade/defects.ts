@@ -11,6 +11,8 @@ type DefectRow = {
   readonly usual: Grade;
   readonly caution: CautionKey | null;
   readonly mends: readonly StandardItemKey[];
+  /** The line that it makes due by itself: what was seen says that the part is at its end. */
+  readonly due?: StandardItemKey;
   readonly source: string;
 };
 
@@ -66,7 +68,10 @@ export const DEFECTS = {
   "dragging clutch": { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["clutch-free-play.adjust"], source: PRACTICE },
   gearbox: { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["gearbox-oil.replace"], source: PRACTICE },
   chain: { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.replace", "chain.adjust"], source: PRACTICE },
-  "chain at its end": { system: "final drive", usual: "watch", caution: "moving chain", mends: ["chain.replace"], source: PRACTICE },
+  "chain at its end": {
+    ...{ system: "final drive", usual: "watch", caution: "moving chain", mends: ["chain.replace"], source: PRACTICE },
+    due: "chain.replace",
+  },
   "drive belt": { system: "final drive", usual: "do not ride", caution: null, mends: ["drive-belt.replace"], source: PRACTICE },
   puncture: { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "plugged tyre": { system: "wheels and tyres", usual: "watch", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },

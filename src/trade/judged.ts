@@ -120,7 +120,11 @@ export const JUDGED = {
   "battery voltage": row({ fine: 0.01, needs: [["rested"]], caution: "battery", items: { any: "battery.test" } }),
   "charging voltage": row({ fine: 0.05, near: 0.1, caution: "battery", specs: { any: "battery charging voltage" }, items: { any: "battery.test" } }),
   "brake fluid level": level({ doNotRide: true, caution: "brake fluid", items: { any: "brake-fluid.inspect" }, defects: { any: "low brake fluid" } }),
-  "clutch fluid level": level({ fits: { clutch: ["hydraulic brake fluid", "hydraulic mineral oil"] }, caution: "brake fluid" }),
+  "clutch fluid level": level({
+    fits: { clutch: ["hydraulic brake fluid", "hydraulic mineral oil"] },
+    caution: "brake fluid",
+    items: { any: "clutch-fluid.replace" },
+  }),
   "oil level": level({
     ...{ doNotRide: true, only: "low", setRight: true, caution: "hot" },
     items: { any: "engine-oil.inspect" },

@@ -33,6 +33,7 @@ import { forecastFor } from "./forecasts.ts";
 import { groupYears } from "./group-riding.ts";
 import { airOf, type Judged, judgeAll, ofTheSetOn, type Rig, verdictsOf } from "./judge.ts";
 import { bareRig, rigsOf } from "./rig.ts";
+import { seenVerdicts } from "./seen-verdicts.ts";
 
 /** One bike, whole, at one moment. */
 export type Garaged = {
@@ -154,7 +155,11 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     jobs,
     odometer: track,
     hours,
-    verdicts: [...verdictsOf(judged).filter((verdict) => !isSettled(verdict, parts, plan.items)), ...ageVerdicts(parts.work, today)],
+    verdicts: [
+      ...verdictsOf(judged).filter((verdict) => !isSettled(verdict, parts, plan.items)),
+      ...ageVerdicts(parts.work, today),
+      ...seenVerdicts(parts.defects),
+    ],
     rechecks,
     layUps: parts.layUps,
     knownFrom: bike.knownFrom,

@@ -187,6 +187,6 @@ test("what the bike has not as it is entered is kept and not judged, and the way
   );
   expect(said.text).not.toContain("How to measure");
   await t.one({ ...dm, run: "/bike fitted part:clutch choice:hydraulic brake fluid" });
-  expect(await due()).toContain("- Clutch fluid level below the low mark: beyond limit. Look for a leak before topping up.");
+  expect(await due()).toContain("- Clutch fluid: clutch fluid level below the low mark, read today: beyond limit");
   await t.close();
 });

@@ -43,6 +43,8 @@ export type Verdict = {
     readonly limit: number | null;
     readonly side: "low" | "high" | null;
   };
+  /** Seen, not measured: what was found, as typed. */
+  readonly seen?: string;
   /** A tyre judged by its age: the code it was fitted with, and how many months old it is. */
   readonly made?: { readonly week: number; readonly year: number; readonly months: number };
 };

@@ -68,7 +68,7 @@ export function verdictLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Fa
   const latest = new Map<string, Verdict>();
   for (const each of facts.verdicts) {
     if (each.item !== item.key || (last !== undefined && last.job.on.from > each.on)) continue;
-    const subject = `${each.measured?.kind ?? ""}|${each.measured?.place ?? ""}`;
+    const subject = `${each.seen ?? each.measured?.kind ?? ""}|${each.measured?.place ?? ""}`;
     const before = latest.get(subject);
     if (before === undefined || each.on >= before.on) latest.set(subject, each);
   }

@@ -121,10 +121,11 @@ export const dueWords = (p: Printer) => {
     `${road(dueAt - after, b)} after the work at ${at(after, b)}, ${recheckBecause(because)}`;
 
   /** "rear tread depth 1.4 mm on 3 November: beyond limit, 1.6 mm". */
-  const verdictMain = ({ on, is, measured, made }: Verdict, b: OnBike): string => {
+  const verdictMain = ({ on, is, measured, made, seen }: Verdict, b: OnBike): string => {
     if (made !== undefined)
       return `made in week ${made.week} of ${made.year}, ${Math.floor(made.months / 12)} years old: at ten it is replaced whatever its tread, by common practice`;
     const when = on === b.today ? "today" : `on ${p.date(on, b.today)}`;
+    if (seen !== undefined) return `“${seen}”, found ${when}`;
     if (measured === undefined) return `measured ${when} and ${is}`;
     const { unit, limit } = measured;
     const what = readingWords(p).reading({ ...measured, dial: null, typed: "", on });
