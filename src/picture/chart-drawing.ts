@@ -43,7 +43,7 @@ export function drawChart(chart: ChartDrawing): { readonly svg: string; readonly
     ...chart.rows.flatMap((row, r) => [
       ...(row.last === "" ? [] : [text({ x: grid + 14, y: base(r) }, row.last, "start")]),
       text({ x: 0, y: base(r) }, row.name, "start"),
-      ...row.cells.flatMap((letter, n) => (letter === "" ? [] : [text({ x: middle(n), y: base(r) }, letter, "middle")])),
+      ...row.cells.flatMap((letter, n) => (letter === "" ? [] : [{ ...text({ x: middle(n), y: base(r) }, letter, "middle"), cell: true as const }])),
     ]),
     ...legend.map((said, n) => text({ x: 0, y: bottom + ROW * (n + 1.2) }, said, "start")),
   ];

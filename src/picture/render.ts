@@ -3,8 +3,8 @@
 import { createRequire } from "node:module";
 import { Worker } from "node:worker_threads";
 
-/** What the thread is started with: where the one font lies, and what it is called. */
-export type WorkerStart = { readonly font: string; readonly family: string };
+/** What the thread is started with: where the fonts lie, and what the one of all that is not said otherwise is called. */
+export type WorkerStart = { readonly fonts: readonly string[]; readonly family: string };
 /** What it is asked. */
 export type Asked = { readonly id: number; readonly svg: string; readonly width: number };
 type Drawn = { readonly id: number } & ({ readonly png: Uint8Array } | { readonly fault: string });
@@ -41,7 +41,10 @@ function started(): Thread {
   const worker = new Worker(new URL("./worker.js", import.meta.url), {
     // The house's own loader and flags are not needed there, and cost a start.
     execArgv: [],
-    workerData: { font: require.resolve("dejavu-fonts-ttf/ttf/DejaVuSans.ttf"), family: "DejaVu Sans" } satisfies WorkerStart,
+    workerData: {
+      fonts: ["DejaVuSans", "DejaVuSansMono"].map((name) => require.resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`)),
+      family: "DejaVu Sans",
+    } satisfies WorkerStart,
   });
   worker.unref();
   const made: Thread = { worker, waiting: new Map() };

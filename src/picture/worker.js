@@ -1,18 +1,18 @@
 // Runs in a thread of its own: an SVG comes in, a PNG goes out. Plain JavaScript, so that the thread starts without a loader, from the sources as from dist.
-// The font is handed over, since a bare machine may have none and text would be missing.
+// The fonts are handed over, since a bare machine may have none and text would be missing.
 
 import { parentPort, workerData } from "node:worker_threads";
 import { Resvg } from "@resvg/resvg-js";
 
 /** @type {import("./render.ts").WorkerStart} */
-const { font, family } = workerData;
+const { fonts, family } = workerData;
 
 parentPort?.on("message", (/** @type {import("./render.ts").Asked} */ { id, svg, width }) => {
   try {
     const image = new Resvg(svg, {
       fitTo: { mode: "width", value: width },
       background: "white",
-      font: { loadSystemFonts: false, fontFiles: [font], defaultFontFamily: family },
+      font: { loadSystemFonts: false, fontFiles: [...fonts], defaultFontFamily: family },
     });
     parentPort?.postMessage({ id, png: image.render().asPng() });
   } catch (error) {

@@ -86,20 +86,17 @@ function partOf({ kind, place }: Taken): WearKind | null {
 type Point = { readonly on: LocalDate; readonly at: Ridden; readonly value: number; readonly found: boolean };
 
 function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readonly Taken[]): WearSeries | null {
-  const judged = oneADay(taken).flatMap((each) => {
-    const one = judgeTaken(each, g.rig);
-    return one === null ? [] : [{ ...one, found: each.detail?.state === "found" }];
-  });
+  const days = oneADay(taken);
   const habits = WEAR_HABITS[part];
   const swaps = swapsOf(FITTED[part] as ItemKey, g.facts);
   const set = swaps.at(-1)?.set;
   const road = (from: Ridden, to: Ridden): Stretch => (set === undefined ? between(from, to) : riddenOnSet(swaps, set, g.bike.knownFrom.ridden, from, to));
   const isBack = set !== undefined && g.facts.refitted.some(({ fittings: those }) => those === swaps);
   const since = isBack ? fittings(g, part).findLast(({ job }) => job.id === set) : fittings(g, part).at(-1);
-  const all = judged.flatMap((each): Point[] => {
-    const on = riddenOnDay(g.track, each.on);
-    const value = measureOf(part, each);
-    return on === null || value === null ? [] : [{ on: each.on, at: on.likely, value, found: each.found }];
+  const all = days.flatMap((each): Point[] => {
+    const value = measureOf(part, each, g);
+    const on = value === null ? null : riddenOnDay(g.track, each.on);
+    return on === null || value === null ? [] : [{ on: each.on, at: on.likely, value, found: each.detail?.state === "found" }];
   });
   // What was found on the day of the new one was of the old.
   const own = all.filter(({ on, found }) => since === undefined || on > since.job.on.from || (on === since.job.on.from && !found));
@@ -109,7 +106,8 @@ function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readon
   const placed = rose < 0 ? own : own.slice(rose);
   const [first, last] = [placed[0], placed.at(-1)];
   if (first === undefined || last === undefined) return null;
-  const limit = limitOf(part, judged.at(-1));
+  const latest = days.at(-1);
+  const limit = limitOf(part, latest === undefined ? null : judgeTaken(latest, g.rig));
   const points = placed.map(({ at, value }) => ({ ridden: at, value }));
   if (limit === null) return { part, place, points, limit, wear: null, likely: null, start: null };
   const sinceNew = since !== undefined && since.ridden !== null && rose < 0;
@@ -126,12 +124,16 @@ function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readon
   };
 }
 
-/** Of a chain the share that it is longer than new; null where that cannot be told. */
-const measureOf = (part: WearKind, { value, share, miscounted }: Judged): number | null => (part !== "chain" ? value : miscounted ? null : share);
+/** Of a chain the share that it is longer than new; null where that cannot be told. Nothing else needs judging for its value. */
+function measureOf(part: WearKind, taken: Taken, { rig }: Garaged): number | null {
+  if (part !== "chain") return taken.value;
+  const judged = judgeTaken(taken, rig);
+  return judged === null || judged.miscounted ? null : judged.share;
+}
 
 /** The limit that the last reading is judged by, in what the series counts. */
-function limitOf(part: WearKind, last: Judged | undefined): WearSeries["limit"] {
-  if (last === undefined || last.judgement.is === "cannot tell") return null;
+function limitOf(part: WearKind, last: Judged | null): WearSeries["limit"] {
+  if (last === null || last.judgement.is === "cannot tell") return null;
   const { min, max } = last.judgement.limit;
   if (part !== "chain") return min === null ? null : { value: min, by: last.by };
   // A length over the pitches measured, as long as the share that was read says they are.
