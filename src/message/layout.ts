@@ -3,7 +3,7 @@
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
 import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
-import { among } from "./among.ts";
+import { among, under } from "./among.ts";
 import { bikesNamed, type Named } from "./bikes.ts";
 import { type Clause, clausesOf, type Part } from "./clauses.ts";
 import { type Dated, datesIn } from "./dates.ts";
@@ -231,7 +231,22 @@ export function dayAt(layout: Layout, part: Part, shared: readonly Part[]): Mean
   const general =
     dates.find((dated) => dated.from <= 1 && tokens.slice(0, dated.from).every((token) => token.is === "word")) ??
     dates.find((dated) => layout.clauses.some((clause) => clause.parts.some((each) => inside(dated, each) && holdsOnly(layout, each, dated))));
-  return meantBy(own ?? general ?? lookedOn(layout, part) ?? null, known.today);
+  return meantBy(own ?? general ?? lookedOn(layout, part) ?? closing(layout, part) ?? null, known.today);
+}
+
+/** "13,300 mi, rear tread 5 mm, front 35 psi on 1 July": the only day of a list of readings, said at its very end, is the day of all of them. */
+function closing({ clauses, dates, tokens, known: { vocabulary } }: Layout, part: Part): Dated | null {
+  const [only, another] = dates;
+  const clause = clauses.find((each) => each.parts.includes(part));
+  if (only === undefined || another !== undefined || clause === undefined || only.to !== clause.to || only.from <= part.to) return null;
+  for (let at = part.from; at <= clause.to; at++) {
+    const token = tokens[at];
+    if (token?.is !== "word") continue;
+    // What was done has a day of its own, and so has what is so now or was so then.
+    if (under(vocabulary.workDone, token.folded) !== undefined || among(vocabulary.now, token.folded) || among(vocabulary.defects.past, token.folded))
+      return null;
+  }
+  return only;
 }
 
 /** "Checked the tyres yesterday, 31 psi front": what is read behind a look with a day of its own was read then. */

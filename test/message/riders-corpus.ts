@@ -11,6 +11,15 @@ export const RIDERS_SAY: readonly Case[] = [
   c("fitted a new tyre on the rear", "W rear-tyre.replace=replaced@Heron"),
   c("new tyre fitted today", "W ?=replaced@Heron ?item"),
   c("new tyre 3725 at 14,100", "W ?=replaced at 14100 (part tyre 3725)@Heron ?item"),
+  // The only day of a list of readings, said at its end, is the day of them all; what was done, or is so now, has its own.
+  c(
+    "14,402 mi, rear tread 5.0 mm, front 35 psi on 1 July",
+    "odometer 14402 mi@Heron on 2026-07-01",
+    "tread/rear 5 mm@Heron on 2026-07-01",
+    "cold pressure/front 35 psi@Heron on 2026-07-01",
+  ),
+  c("14,402 mi now, front 33 yesterday", "odometer 14402 mi@Heron", "cold pressure/front 33 psi@Heron on 2026-11-24"),
+  c("14,402 mi, battery was 12.4 V yesterday, rested", "odometer 14402 mi@Heron", 'battery voltage 12.4 V@Heron on 2026-11-24 {"conditions":["rested"]}'),
   c("brakes bled at 14,300", "W brake-fluid.replace=done at 14300@Heron"),
   // One line of the plan is for both circuits.
   c("changed the front brake fluid", "W ?=replaced@Heron ?item"),
