@@ -1,6 +1,10 @@
 // How wide the font's letters are, so that a text's room is known before it is drawn. From the font's own table of advances (DejaVu Sans 2.37);
 // a test reads that table and compares.
 
+import { UNITS } from "../core/quantity/units.ts";
+
+const NO_BREAK = "\u00a0";
+
 /** Units in which the font counts: so many make its size. */
 const EM = 2048;
 
@@ -84,10 +88,19 @@ const UNLISTED = 2206;
 /** How wide a text stands at a size, in the size's unit. */
 export const widthOf = (text: string, size: number): number => ([...text].reduce((sum, letter) => sum + (WIDTHS.get(letter) ?? UNLISTED), 0) * size) / EM;
 
-/** A text in lines no wider than given, parted at spaces; a word that is wider alone is parted within. */
+/** A space that stands between a figure and its unit. */
+const BEFORE_UNIT = new RegExp(
+  `(?<=\\d) (?=(?:${Object.values(UNITS)
+    .map(({ symbol }) => symbol.replace(/[.*+?^$()[\]{}|\\/]/gu, "\\$&"))
+    .join("|")})(?![\\p{L}\\p{N}]))`,
+  "gu",
+);
+
+/** A text in lines no wider than given, parted at spaces, though never between a figure and its unit; a word that is wider alone is parted within. */
 export function wrapped(text: string, size: number, wide: number): readonly string[] {
   const lines: string[] = [];
   for (const word of text
+    .replace(BEFORE_UNIT, NO_BREAK)
     .split(" ")
     .filter((each) => each !== "")
     .flatMap((each) => pieces(each, size, wide))) {

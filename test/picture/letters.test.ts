@@ -25,6 +25,15 @@ describe("the room of a text", () => {
     expect(lines.join("").replaceAll(" ", "")).toBe(text.replaceAll(" ", ""));
     expect(wrapped("front pads", 30, 900)).toEqual(["front pads"]);
   });
+  test("a figure and its unit stay on one line", () => {
+    const text = "Say the air's temperature with a reading (33 psi front, outside 12 °C) and the weather is taken out, 34 N·m, 12 L/100 km.";
+    for (let wide = 120; wide < 900; wide += 7)
+      for (const line of wrapped(text, 25, wide)) {
+        expect(line).not.toMatch(/\d$/u);
+        expect(line).not.toMatch(/^(?:psi|°C|N·m|L\/100)/u);
+      }
+    expect(wrapped(text, 25, 400).join(" ").replaceAll("\u00a0", " ")).toBe(text);
+  });
   test("what is cut says so and fits; what fits is not cut", () => {
     expect(cut("Engine oil", 30, widthOf("Engine oil", 30))).toBe("Engine oil");
     const short = cut("Engine oil and filter", 30, 150);

@@ -17,7 +17,7 @@ export const textsOf = (svg: string): readonly Box[] =>
     const [size, anchor] = [number(tag, "font-size"), text(tag, "text-anchor")];
     const wide = widthOf(plain, size);
     const left = number(tag, "x") - (anchor === "start" ? 0 : anchor === "end" ? wide : wide / 2);
-    return { text: plain, left, right: left + wide, top: number(tag, "y") - size * 0.78, bottom: number(tag, "y") + size * 0.22 };
+    return { text: plain.replaceAll("\u00a0", " "), left, right: left + wide, top: number(tag, "y") - size * 0.78, bottom: number(tag, "y") + size * 0.22 };
   });
 
 export const circlesOf = (svg: string) =>
