@@ -24,7 +24,11 @@ test("rolled over: the old figures ended at 100,000, and what was ridden since c
   const said = await run("/bike odometer now:25 mi why:rolled over");
   expect(said.text).toContain("Heron's new odometer is noted; the bike's own distance goes on. The old figures ended at 100,000 mi.");
   expect(await ridden()).toBe(100_025 * MILE);
-  expect((await run("/due")).text).toContain("next at 4,000 mi");
+  const { text } = await run("/due");
+  expect(text).toContain("next at 4,000 mi");
+  // The mark at the roll-over itself, which the dial showed as noughts.
+  expect(text).toContain("was due at 100,000 mi (ridden, where this dial began)");
+  expect(text).not.toContain("at 0 mi");
   await t.one({ ...dm, press: button(said, "Undo") });
   expect(await ridden()).toBe(99_900 * MILE);
   // A dial that was nowhere near its end did not roll over.

@@ -6,6 +6,7 @@ import { symbolOf } from "../../core/quantity/units.ts";
 import type { HowWeKnow, Outcome } from "../../core/schedule/facts.ts";
 import type { ItemValue, WorkDetail } from "../../core/work-detail.ts";
 import type { Printer } from "../printer.ts";
+import { capital } from "./text.ts";
 import { workDetailWords } from "./work-detail.ts";
 
 type SaidRecord = {
@@ -42,7 +43,7 @@ export const recordWords = (p: Printer) => {
       const more = [...used, ...cost, `by ${r.doneBy}`, ...(r.how === "did it" ? [] : [r.how]), ...(r.note === null ? [] : [`“${r.note}”`])].join("; ");
       const changed =
         r.state === "withdrawn" ? ` Taken back${r.why === "amended" ? ", amended by a later entry" : ""}: it does not count.` : r.rev > 1 ? " Amended." : "";
-      return `${day(r.on, today)}${where}: ${what(r)}. ${more}.${changed}`;
+      return `${day(r.on, today)}${where}: ${what(r)}. ${capital(more)}.${changed}`;
     },
     more: (n: number): string => `And ${n} older: the table holds them all.`,
     costs: (sums: readonly { readonly currency: string | null; readonly minor: number }[]): string =>

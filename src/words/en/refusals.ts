@@ -4,6 +4,7 @@ import { unreachable } from "../../core/brand.ts";
 import { symbolOf } from "../../core/quantity/units.ts";
 import type { Refusal } from "../../core/refusal.ts";
 import type { Printer } from "../printer.ts";
+import { PART_NAMES } from "./bikes.ts";
 import { englishSpecName } from "./spec-names.ts";
 import { capital, lowered } from "./text.ts";
 
@@ -256,6 +257,9 @@ function cannotConvert(refusal: Extract<Refusal, { why: "cannot convert" }>, one
   }
 }
 
+/** A part of the bike by its name in the trade, any other option as it is typed. */
+const partNamed = (option: string): string => capital((PART_NAMES as Readonly<Record<string, string>>)[option] ?? option);
+
 function optionProblem(refusal: Extract<Refusal, { why: "option" }>, one: (names: readonly string[]) => string): string {
   switch (refusal.problem) {
     case "missing":
@@ -263,7 +267,7 @@ function optionProblem(refusal: Extract<Refusal, { why: "option" }>, one: (names
     case "unknown":
       return `There is no option “${clip(refusal.option)}” here. Options: ${one(refusal.choices)}.`;
     case "not a choice":
-      return `${refusal.option} is one of ${one(refusal.choices)}.`;
+      return `${partNamed(refusal.option)} is one of ${one(refusal.choices)}.`;
     case "too long":
       return `${refusal.option} is longer than I read. Keep it short.`;
     case "file too large":
