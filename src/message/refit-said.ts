@@ -36,10 +36,13 @@ export function refitSaid(layout: Layout, clause: Clause): RefitSaid | null {
     if (part === null) continue;
     const isTaken = words.some((word) => among(refitted.taken, word)) && words.some((word) => among(refitted.off, word));
     const isRenewed = around.some((word) => among(layout.known.vocabulary.renewed, word));
+    // "Old battery back in": without a word for an earlier one, what is back in may be anything.
+    const isOld = words.some((word) => among(refitted.old, word) || among(refitted.original, word));
     const isBack =
       !isRenewed &&
       (around.some((word) => among(refitted.refit, word)) ||
-        (around.some((word) => among(refitted.back, word)) && around.some((word) => among(refitted.put, word))));
+        (around.some((word) => among(refitted.back, word)) &&
+          (around.some((word) => among(refitted.put, word)) || (isOld && around.some((word) => among(refitted.on, word))))));
     const isNew = here === null && isRenewed;
     const meant = bikeFor(layout, segment, part, isBack);
     const known = meant.bike?.pieces?.find((each) => each.part === part);

@@ -53,6 +53,9 @@ test("where it is not clear which one went on, it is asked, and nothing is saved
   ]);
   expect(labels.join("\n")).toContain("Battery put back on: the one it came with");
   expect((await run("/bike parts")).text).not.toContain("back on since");
+  // Without "put", only an old one is meant: anything may be back in.
+  expect((await say("old battery back in")).data.asked).toMatchObject([{ need: "item" }]);
+  expect((await say("back in the dry, battery 12.6 V rested")).react).toBe("logged");
   expect((await say("put the kestrel k12 battery back at 12,500")).text).toContain("put back on: Kestrel K12");
   expect((await run("/bike refit part:battery at:12,600 mi piece:the original")).text).toContain("put back on: the one it came with");
 });

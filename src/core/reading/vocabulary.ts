@@ -150,6 +150,7 @@ export type RefitWords = {
   readonly back: readonly string[];
   readonly taken: readonly string[];
   readonly off: readonly string[];
+  readonly on: readonly string[];
   readonly one: readonly string[];
   readonly old: readonly string[];
   readonly original: readonly string[];

@@ -8,6 +8,7 @@ export const GERMAN_REFIT: RefitWords = {
   back: ["wieder", "zurück"],
   taken: ["ausgebaut", "abgebaut", "demontiert"],
   off: ["ausgebaut", "abgebaut", "demontiert"],
+  on: [],
   one: ["neue", "neuer", "neues", "alte", "alter", "altes"],
   old: ["alte", "alten", "alter", "altes", "vorige", "vorigen", "vorherige", "vorherigen"],
   original: ["originale", "originalen", "erste", "ersten"],

@@ -16,6 +16,7 @@ export const ENGLISH_REFIT: RefitWords = {
   back: ["back"],
   taken: ["took", "taken", "pulled", "removed", "whipped"],
   off: ["off", "out"],
+  on: ["in", "on"],
   one: ["one", "ones"],
   old: ["old", "previous", "earlier", "spare"],
   original: ["original", "first", "stock"],
