@@ -37,10 +37,14 @@ export function valuesSaid(ctx: Ctx, g: Garaged, items: readonly ItemKey[], type
     if (text === "" || on.from !== on.to) return [];
     return items.map((item) => readingsAt(ctx, g, item, state, text, on.from)).find((each) => each.length > 0) ?? [];
   };
+  const [foundRead, leftRead] = [logged("found"), logged("left")];
+  // What was logged whole need not be kept as words too.
+  const words = (state: "found" | "left", said: string | null, those: readonly LogReading[]): readonly string[] =>
+    said === null || those.some(({ unit }) => unit !== "level") ? [] : [`${state} ${said}`];
   return {
     values: found.values.length + left.values.length === 0 ? {} : { values: items.map((item) => ({ item, found: found.values, left: left.values })) },
-    readings: [...logged("found"), ...logged("left")],
-    notes: [...(found.words === null ? [] : [`found ${found.words}`]), ...(left.words === null ? [] : [`left ${left.words}`])],
+    readings: [...foundRead, ...leftRead],
+    notes: [...words("found", found.words, foundRead), ...words("left", left.words, leftRead)],
   };
 }
 
@@ -58,9 +62,16 @@ function readingsAt(ctx: Ctx, g: Garaged, item: ItemKey, state: "found" | "left"
       return { ...intent, bike: g.bike.id, on, place, gaps, detail: { ...intent.detail, ...conditionAt(g, item, kind, intent), state } };
     });
     // A level in words that can mean two is kept with the job; it is not worth a question.
-    if (intents.length === pieces && !intents.some(({ gaps }) => gaps.some(({ need }) => need === "level" || need === "kind"))) return intents;
+    const whole = intents.length === pieces || (intents.length > pieces && isWhole(text, intents));
+    if (whole && !intents.some(({ gaps }) => gaps.some(({ need }) => need === "level" || need === "kind"))) return intents;
   }
   return [];
+}
+
+/** Does no figure stand beside those that were read, but for the numbers of valves and cylinders? "Intake 0.09 exhaust 0.18". */
+function isWhole(text: string, intents: readonly LogReading[]): boolean {
+  const rest = intents.reduce((left, { typed }) => left.replace(typed.text, " "), text);
+  return !/\d[.,]\d|\d{3}/u.test(rest);
 }
 
 /** The item says how the engine is to be: what is judged only so was read so. */

@@ -177,6 +177,18 @@ test("values found and left at an item are readings too: what was left is judged
   expect(await dueOf("clutch-free-play.adjust")).toMatchObject({ status: "due" });
 });
 
+test("several values need no commas; what was logged is not kept as words too, and what is no value is", async () => {
+  await begun();
+  const set = await run("/work did:valve clearance found:intake 0.09 exhaust 0.18 left:intake 0.15 exhaust 0.20");
+  expect(set.data.logged ?? set.data.readings).toHaveLength(4);
+  const counted = await run("/work did:valve clearance found:intake 1 0.10 intake 2 0.11 on:2026-11-20");
+  expect((counted.data.logged ?? counted.data.readings).map(({ place }: { place: string }) => place)).toEqual(["intake 1", "intake 2"]);
+  await run("/work did:valve clearance found:a little tight at 0.09 somewhere on:2026-11-10");
+  const { text } = await run("/records");
+  expect(text).toContain("Valve clearance (adjusted; found intake 0.09 mm and exhaust 0.18 mm; left intake 0.15 mm and exhaust 0.2 mm). By Ines.");
+  expect(text).toContain("“found a little tight at 0.09 somewhere”");
+});
+
 test("what was found otherwise than it was left was not only looked at; one that only wears was renewed; where nothing differs, it was looked at", async () => {
   await begun();
   const outcomes = async (line: string) => ((await run(line)).data.work as { items: { outcome: string; found: object[]; left: object[] }[] }[])[0]?.items[0];

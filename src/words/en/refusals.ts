@@ -258,7 +258,10 @@ function cannotConvert(refusal: Extract<Refusal, { why: "cannot convert" }>, one
 }
 
 /** A part of the bike by its name in the trade, any other option as it is typed. */
-const partNamed = (option: string): string => capital((PART_NAMES as Readonly<Record<string, string>>)[option] ?? option);
+function partNamed(option: string): string {
+  const part = (PART_NAMES as Readonly<Record<string, string>>)[option];
+  return part === undefined ? option : capital(part);
+}
 
 function optionProblem(refusal: Extract<Refusal, { why: "option" }>, one: (names: readonly string[]) => string): string {
   switch (refusal.problem) {
