@@ -33,11 +33,22 @@ export function datesIn(text: string, tokens: readonly Token[], known: Known): r
       phraseAt(text, tokens, at, known) ??
       spanAt(text, tokens, at, known);
     if (hit === null) continue;
+    if (isAhead(tokens, hit, known)) {
+      at = hit.to;
+      continue;
+    }
     const whole = orOther(text, tokens, hit, known);
     found.push(whole);
     at = whole.to;
   }
   return found;
+}
+
+/** "All good for sat": a day by its bare name behind such a word is one to come, and says nothing of when a thing was read or done. */
+function isAhead(tokens: readonly Token[], { from, to }: Dated, { vocabulary }: Known): boolean {
+  const before = tokens[from - 1];
+  const only = tokens[from];
+  return from === to && before?.is === "word" && among(vocabulary.dateAhead, before.folded) && only?.is === "word" && among(vocabulary.weekdays, only.folded);
 }
 
 const isDigit = (text: string): boolean => text.charCodeAt(0) >= 48 && text.charCodeAt(0) <= 57;

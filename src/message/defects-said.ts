@@ -275,7 +275,7 @@ function indexOf(words: DefectWords): Index {
   return made;
 }
 
-const LONGEST_PHRASE = 4;
+const LONGEST_PHRASE = 5;
 
 /** "The light's out": what is short for "is" belongs to no thing's name. */
 const bare = (tokens: readonly Token[], at: number): string | null => {

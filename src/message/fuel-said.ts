@@ -22,7 +22,7 @@ export function fuelSaid(
   const nothing = { readings: [], taken: new Set<number>() };
   const named = phrasesInside(layout.phrases.kind, whole).some(({ are }) => are.includes("fuel"));
   const fill = phrasesInside(layout.phrases.fill, whole).flatMap(({ are }) => are);
-  if (!named && !fill.includes("full")) return nothing;
+  if (!named && fill.length === 0) return nothing;
   const numbers = clause.parts.flatMap((part) => tokensOf(part)).filter((at) => layout.tokens[at]?.is === "number" && !used.has(at) && !layout.taken.has(at));
   const volumes = numbers.filter((at) => isVolume(tokenAt(layout, at)));
   const [at] = volumes;

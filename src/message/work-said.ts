@@ -7,7 +7,7 @@ import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
 import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
-import { asSpan, bikeAt, dayAt, type Layout, type MeantBike, type MeantDay, phrasesInside, resolved } from "./layout.ts";
+import { asSpan, bikeAt, dayAt, inside, type Layout, type MeantBike, type MeantDay, phrasesInside, resolved } from "./layout.ts";
 import { byBike, type Group, isAnd, isJoin, isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { chosen, type ItemPhrase, itemPhrases, looksOnly, nearby, sameAction } from "./read-items.ts";
 import { type AtFigure, dayOf, figureOf, figuresOf, gapsOfFigure } from "./work-when.ts";
@@ -137,7 +137,8 @@ const NONE: Governed = { found: [], carried: null };
 
 /** Phrases that a verb governs, part by part. A part without a verb goes on with the list before it when it holds nothing else; "oil at 13,900" needs none. */
 function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, before: readonly string[] | null): Governed {
-  const speaks = (part: Part): boolean => holdsVerb(layout, part) || saysNew(layout, part) || figuresOf(layout, [part], bike).length > 0;
+  const speaks = (part: Part): boolean =>
+    holdsVerb(layout, part) || saysNew(layout, part) || figuresOf(layout, [part], bike).length > 0 || layout.dates.some((dated) => inside(dated, part));
   // Most messages hold no verb of work: their words need not be looked up.
   if (before === null && !parts.some(speaks)) return NONE;
   const found: Phrase[] = [];
@@ -167,7 +168,11 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
         fresh !== undefined
           ? [wordAt(layout.tokens, fresh) ?? ""]
           : (verbWithin(layout, all) ?? carried ?? (figuresOf(layout, [part], bike).length > 0 ? [""] : null));
-      if (said === null) continue;
+      if (said === null) {
+        // "Oil on both yesterday": a thing and a day it was dealt with, and nothing says how.
+        if (layout.dates.some((dated) => inside(dated, part))) for (const phrase of all) found.push({ ...phrase, together: false, part, verb: "", asks: true });
+        continue;
+      }
       for (const phrase of all) push(found, phrase, part, said, layout, fitting);
       carried = said;
       continue;

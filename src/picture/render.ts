@@ -42,7 +42,7 @@ function started(): Thread {
     // The house's own loader and flags are not needed there, and cost a start.
     execArgv: [],
     workerData: {
-      fonts: ["DejaVuSans", "DejaVuSansMono"].map((name) => require.resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`)),
+      fonts: [require.resolve("dejavu-fonts-ttf/ttf/DejaVuSans.ttf"), require.resolve("dejavu-fonts-ttf/ttf/DejaVuSansMono.ttf")],
       family: "DejaVu Sans",
     } satisfies WorkerStart,
   });

@@ -97,6 +97,7 @@ export const GERMAN: readonly Case[] = [
 
 /** Said in German company; nothing to log. */
 export const NOTHING_GERMAN: readonly string[] = [
+  ...["Ölwechsel mach ich bei 9.100", "die Kette mache ich bei 9.200 km"],
   ...["heute 210 km gefahren", "210 km gemacht", "noch 300 km bis zum Service", "Ölwechsel fällig bei 16.000", "muss Öl wechseln", "wir treffen uns um 7"],
   ...["Treffpunkt 18:30", "die Fähre kostet 1.250 Euro", "verkaufe sie für 4.900 €", "wer hat das Öl gewechselt?", "ist 2,3 bar vorne ok?", "120/70-17 vorne"],
   ...["10W-40 oder 20W-50?", "Achse mit 100 Nm", "die B 4420 ist gesperrt", "Anruf unter 0170 5550134", "in 5 Minuten da", "36 Leute waren da, vorne 20"],

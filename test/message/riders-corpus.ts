@@ -20,6 +20,13 @@ export const RIDERS_SAY: readonly Case[] = [
   ),
   c("14,402 mi now, front 33 yesterday", "odometer 14402 mi@Heron", "cold pressure/front 33 psi@Heron on 2026-11-24"),
   c("14,402 mi, battery was 12.4 V yesterday, rested", "odometer 14402 mi@Heron", 'battery voltage 12.4 V@Heron on 2026-11-24 {"conditions":["rested"]}'),
+  // A day to come says nothing of when a thing was read.
+  c("lubed the chain for Saturday", "W chain.lubricate=done@Heron"),
+  c("tank filled 12.8 L at 14,610", 'fuel 12.8 L@Heron {"full":true}', "odometer 14610 mi@Heron"),
+  c("fork seal on the left is weeping", "D fork leak “fork seal on the left is weeping”@Heron"),
+  c("headlight flickers over bumps", "D headlight “headlight flickers over bumps”@Heron"),
+  c("odometr 14377 lubd teh chain", "odometer 14377 mi@Heron", "W chain.lubricate=done@Heron"),
+  c("front disc measures 4.6 mm, min is 4.5", "disc thickness/front 4.6 mm@Heron"),
   c("brakes bled at 14,300", "W brake-fluid.replace=done at 14300@Heron"),
   // One line of the plan is for both circuits.
   c("changed the front brake fluid", "W ?=replaced@Heron ?item"),
@@ -118,6 +125,14 @@ export const RIDERS_ON_THREE: readonly Case[] = [
   c("14,820 Heron 8,700 Bramble", "odometer 14820 mi@Heron", "odometer 8700 km@Bramble"),
   c("33 front on Heron 36 rear on Otter", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Otter"),
   c("14,300 mi on Heron, chain slack 30 mm, lubed Bramble's chain", "odometer 14300 mi@Heron", "chain slack 30 mm@? ?bike", "W chain.lubricate=done@Bramble"),
+  // A thing and a day, and nothing says how: the figures beside it are not logged past it.
+  c(
+    "oil on both Heron and Otter yesterday, Heron at 14,300, Otter 20,480",
+    "odometer 14300 mi@Heron",
+    "odometer 20480 mi@Otter",
+    "W ?=done on 2026-11-24@Heron ?item",
+    "W ?=done on 2026-11-24@Otter ?item",
+  ),
   c("rear pads 3 mm on Heron, front 4 mm on Otter", "pad thickness/rear 3 mm@Heron", "pad thickness/front 4 mm@Otter"),
 ];
 

@@ -92,6 +92,9 @@ export type Vocabulary = {
   /** Words that are dates by themselves or begin one: "yesterday", "last", weekdays, months. */
   readonly dateWords: readonly string[];
   /** Of those, words that are no date without another: "on", "two", "this". */
+  readonly weekdays: readonly string[];
+  /** Before a day by its bare name it is one to come: "for Saturday". */
+  readonly dateAhead: readonly string[];
   readonly dateJoins: readonly string[];
   /** Before a day of the month that stands by itself, "am 3." */
   readonly dayBefore: readonly string[];

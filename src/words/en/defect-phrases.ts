@@ -4,6 +4,8 @@ import type { DefectWords } from "../../core/reading/defect-words.ts";
 import type { DefectKind } from "../../trade/defects.ts";
 
 const OUT = [
+  "flickers",
+  "flickering",
   "out",
   "dead",
   "gone",
@@ -284,7 +286,20 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ],
     "fork leak": [
       {
-        things: ["fork", "forks", "fork seal", "fork seals", "left fork", "right fork", "fork leg", "left fork seal", "right fork seal", "fork oil"],
+        things: [
+          "fork",
+          "forks",
+          "fork seal",
+          "fork seals",
+          "left fork",
+          "right fork",
+          "fork leg",
+          "left fork seal",
+          "right fork seal",
+          "fork seal on the left",
+          "fork seal on the right",
+          "fork oil",
+        ],
         signs: [...LEAK, "blown", "gone", "wet", "oily", "misting"],
       },
     ],

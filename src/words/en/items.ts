@@ -122,7 +122,7 @@ export const ENGLISH_ITEMS = {
   "gearbox-oil.inspect": { name: "Gearbox oil level", synonyms: ["gearbox", "gear oil", "gearbox level", "transmission level"] },
   "hub-rubbers.inspect": { name: "Rear hub rubbers", synonyms: ["cush drive", "cush rubbers", "hub rubbers", "damper rubbers"] },
   "swingarm.inspect": { name: "Swingarm bearings", synonyms: ["swingarm", "swing arm", "swingarm play"] },
-  "swingarm.lubricate": { name: "Swingarm grease", synonyms: ["swingarm", "swing arm", "swingarm bearings", "swingarm pivot"] },
+  "swingarm.lubricate": { name: "Swingarm grease", synonyms: ["swingarm", "swing arm", "swingarm bearings", "swingarm pivot", "swingarm pivots"] },
   "frame.inspect": { name: "Frame, fairing and luggage mounts", synonyms: ["frame", "subframe", "luggage mounts", "rack"] },
   "rims.inspect": { name: "Rims", synonyms: ["rim", "wheels", "rim runout", "wheel rims"] },
   "front-discs.measure": { name: "Front brake discs", synonyms: ["discs", "front disc", "front discs", "front rotor", "brake discs", "rotors"] },

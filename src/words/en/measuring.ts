@@ -108,6 +108,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   sinceLast: ["since the last reading", "since last reading", "since the last one", "since last time", "since my last reading"],
   full: [
     "full",
+    "tank filled",
     "full tank",
     "filled up",
     "fill up",
@@ -124,7 +125,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   currencies: ["£", "$", "€", "eur", "usd", "gbp", "euro", "euros", "dollars", "pounds", "quid", "bucks", "chf", "francs"],
   ofSpec: [
     ...["limit", "limits", "spec", "specs", "specification", "legal", "minimum", "recommended", "recommends", "manual", "supposed", "nominal", "stock"],
-    ...["handbook", "sticker", "plate", "min.", "max.", "target", "aim", "normally", "usually", "always", "ideal", "rated"],
+    ...["handbook", "sticker", "plate", "min.", "max.", "min", "max", "target", "aim", "normally", "usually", "always", "ideal", "rated"],
   ],
   bikeWords: ["cruiser", "tourer", "scooter", "enduro", "scrambler", "bobber", "chopper", "roadster", "moped"],
   bikeSorts: ["big", "bigger", "small", "smaller", "little", "other", "red", "blue", "green", "black", "white", "yellow"],

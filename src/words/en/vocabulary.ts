@@ -535,6 +535,8 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     ...WEEKDAYS,
     ...Object.keys(MONTHS),
   ],
+  weekdays: WEEKDAYS,
+  dateAhead: ["for", "until", "till", "by", "before", "next", "this"],
   dateJoins: ["on", "a", "two", "three", "before", "this", "last"],
   dayBefore: ["on", "since"],
   spanIdle: ["in", "of", "the", "about", "around", "early", "late", "mid", "sometime"],
@@ -547,6 +549,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   midsummer: ["midsummer", "midsummer day", "midsummer's day"],
   last: ["last"],
   slips: {
+    ...{ lubd: "lubed", odometr: "odometer" },
     ...{ teh: "the", hte: "the", adn: "and", nad: "and" },
     ...{ slak: "slack", slck: "slack", slakc: "slack", tred: "tread", treds: "treads", tyer: "tyre", tyers: "tyres" },
     ...{ presure: "pressure", presures: "pressures", preasure: "pressure", pressre: "pressure", pressue: "pressure", pessure: "pressure" },
