@@ -154,6 +154,7 @@ export const THREE_BIKES: readonly Case[] = [
   c("10,000 service at the shop, 380", "W ?=done@? ?bike ?service"),
   c("12,000 service on Otter by the shop", "W ?=done@Otter ?service"),
   c("did the oil at 20,600", "W engine-oil.replace=done at 20600@? ?bike"),
+  c("trued the spokes on Bramble yesterday", "W spokes.check=adjusted on 2026-11-24@Bramble"),
   c("cleaned the oil strainer", "W oil-strainer.clean=done@Bramble"),
   c("cleaned and oiled the air filter on Bramble", "W air-filter.clean=done@Bramble"),
   c("Otter 20,700 mi. Oil changed.", "20700mi@Otter", "W engine-oil.replace=replaced@Otter"),

@@ -63,6 +63,7 @@ const GERMAN = {
     nachgestellt: ["adjust"],
     gespannt: ["adjust"],
     nachgespannt: ["adjust"],
+    zentriert: ["adjust", "check tightness"],
     synchronisiert: ["adjust"],
     nachgezogen: ["check tightness", "adjust"],
     festgezogen: ["check tightness", "adjust"],

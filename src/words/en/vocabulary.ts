@@ -98,6 +98,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     changed: ["replace"],
     replaced: ["replace"],
     swapped: ["replace"],
+    trued: ["adjust", "check tightness"],
     renewed: ["replace"],
     fitted: ["replace"],
     installed: ["replace"],
