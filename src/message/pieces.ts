@@ -66,8 +66,11 @@ export const isVerb = (layout: Layout, at: number): boolean =>
 const NEAR = 5;
 
 /** "Put new pads in", "had a new tyre put on": what is put says nothing, but for something new it is the fitting of it. */
-function isPutNew({ tokens, known: { vocabulary } }: Layout, at: number): boolean {
-  if (!among(vocabulary.puts, wordAt(tokens, at))) return false;
+function isPutNew({ tokens, named, known: { vocabulary } }: Layout, at: number): boolean {
+  const word = wordAt(tokens, at);
+  // "Heron got a new cable": what a bike gets is fitted; what its rider gets may only be bought.
+  const gets = among(vocabulary.gets, word) && named.some(({ to }) => to === at - 1);
+  if (!gets && !among(vocabulary.puts, word)) return false;
   for (const step of [1, -1])
     for (let n = at + step; Math.abs(n - at) <= NEAR && tokens[n]?.is === "word"; n += step) if (among(vocabulary.renewed, wordAt(tokens, n))) return true;
   return false;

@@ -207,10 +207,19 @@ function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly s
   const isOne = phrase.from === phrase.to && among(layout.known.vocabulary.singular, wordAt(layout.tokens, phrase.from));
   const { items, together, near } = fitting(phrase.items, verbs, isOne ? endSaid(layout, part) : null);
   const verb = verbs[0] ?? "";
+  const renewed = items.length === 0 && actionsOf(layout.known, verb)[0] === "replace" ? renewedAt(layout, phrase) : undefined;
+  if (renewed !== undefined && phrase.items.includes(renewed)) {
+    found.push({ ...phrase, items: [renewed], together: true, part, verb, asks: false });
+    return;
+  }
   if (items.length > 0 && isHalf(layout, part, items)) found.push({ ...phrase, together: false, part, verb, asks: true });
   else if (items.length > 0) found.push({ ...phrase, items, together: together && !isOne, part, verb, asks: false });
   else if (isWorkshop(layout.known, verb)) found.push({ ...phrase, items: near, together: false, part, verb, asks: true });
 }
+
+/** "New clutch cable": what no line renews is renewed at the line that sets it. */
+const renewedAt = ({ tokens, known }: Layout, { from, to }: ItemPhrase): ItemKey | undefined =>
+  under(known.vocabulary.renewedAt, [...tokens.slice(from, to + 1)].map((token) => (token.is === "word" ? token.folded : "")).join(" ")) as ItemKey | undefined;
 
 type Fit = {
   /** What the verbs can mean of the phrase's items; where that is nothing, `near` is what they may have meant. */
@@ -284,7 +293,8 @@ function verbGroup(layout: Layout, at: number, part: Part, behind: boolean): rea
 }
 
 const actionsOf = (known: Known, verb: string): readonly WorkAction[] =>
-  under(known.vocabulary.workDone, verb) ?? (among(known.vocabulary.renewed, verb) || among(known.vocabulary.puts, verb) ? ["replace"] : []);
+  under(known.vocabulary.workDone, verb) ??
+  (among(known.vocabulary.renewed, verb) || among(known.vocabulary.puts, verb) || among(known.vocabulary.gets, verb) ? ["replace"] : []);
 
 function holdsOnlyItems(layout: Layout, part: Part, phrases: readonly ItemPhrase[]): boolean {
   return tokensOf(part).every((at) => layout.taken.has(at) || phrases.some((phrase) => at >= phrase.from && at <= phrase.to) || mayStandBeside(layout, at));

@@ -20,6 +20,10 @@ export const RIDERS_SAY: readonly Case[] = [
   ),
   c("14,402 mi now, front 33 yesterday", "odometer 14402 mi@Heron", "cold pressure/front 33 psi@Heron on 2026-11-24"),
   c("14,402 mi, battery was 12.4 V yesterday, rested", "odometer 14402 mi@Heron", 'battery voltage 12.4 V@Heron on 2026-11-24 {"conditions":["rested"]}'),
+  c("replaced the clutch cable at 14,300", "W clutch-free-play.adjust=replaced at 14300@Heron"),
+  c("new throttle cables fitted", "W throttle-cable.adjust=replaced@Heron"),
+  c("heron got a new clutch cable today", "W clutch-free-play.adjust=replaced@Heron"),
+  c("replaced the clutch", "W ?=replaced@Heron ?item"),
   // A day to come says nothing of when a thing was read.
   c("lubed the chain for Saturday", "W chain.lubricate=done@Heron"),
   c("tank filled 12.8 L at 14,610", 'fuel 12.8 L@Heron {"full":true}', "odometer 14610 mi@Heron"),
@@ -211,5 +215,7 @@ export const RIDERS_TALK: readonly string[] = [
     "put the bike away for the winter",
     "put 20 quid in the kitty",
     "cleaned the garage",
+    "got a new clutch cable from the shop",
+    "I got new pads in the post",
   ],
 ];

@@ -133,8 +133,12 @@ export type Vocabulary = {
   readonly onPart: Readonly<Record<"on" | "these" | "things", readonly string[]>>;
   /** One of two, and it is not said which: "new tyre fitted". */
   readonly singular: readonly string[];
+  /** Parts that no line of a plan renews, by the line that sets them: a new one is recorded there. */
+  readonly renewedAt: Readonly<Record<string, string>>;
   /** Verbs of work only beside something new: "put new pads in". */
   readonly puts: readonly string[];
+  /** So too, behind a bike's name. */
+  readonly gets: readonly string[];
   readonly refitted: RefitWords;
   /** What says that something is wrong. */
   readonly defects: DefectWords;

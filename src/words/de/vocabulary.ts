@@ -114,7 +114,11 @@ const GERMAN = {
   and: ["und", "&", "+", "u", "sowie"],
   joins: ["und", "aber", "dann", "danach", "sonst", "außerdem"],
   renewed: NEW,
+  renewedAt: {
+    ...{ kupplungszug: "clutch-free-play.adjust", kupplungsseil: "clutch-free-play.adjust", gaszug: "throttle-cable.adjust", gaszüge: "throttle-cable.adjust" },
+  },
   singular: [],
+  gets: ["bekam", "kriegte"],
   puts: ["gemacht", "rein", "drauf"],
   refitted: GERMAN_REFIT,
   warm: ["warm", "heiß", "nach", "fahrt", "warmgefahren"],

@@ -172,7 +172,11 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   and: ["and", "&", "+", "n", "n'"],
   joins: ["and", "but", "so", "then", "also"],
   renewed: ["new", "fresh"],
+  renewedAt: {
+    ...{ "clutch cable": "clutch-free-play.adjust", "throttle cable": "throttle-cable.adjust", "throttle cables": "throttle-cable.adjust" },
+  },
   singular: ["tyre", "tire"],
+  gets: ["got", "gets"],
   puts: ["put", "popped", "stuck", "slapped", "bunged", "chucked", "threw", "whacked"],
   refitted: ENGLISH_REFIT,
   warm: ["warm", "hot", "after", "straight", "ride", "rode", "riding", "ridden"],
