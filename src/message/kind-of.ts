@@ -47,6 +47,8 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
     before = word;
     if (fit.length > 0) words.push({ at: word.at, are: fit });
   }
+  // "Battery 12.4 resting, 14.1 running": the second is what it is charged with.
+  if (words.length === 0 && carried.includes("battery voltage") && isRunning(layout, part) && canBe("charging voltage", figure)) return ["charging voltage"];
   const found =
     words.length > 0
       ? nearest(words, figure, all)
@@ -113,9 +115,17 @@ function settledBySaid(layout: Layout, figure: Measurable, kinds: readonly Readi
   const { measuring } = layout.known.vocabulary;
   if (kinds.includes("chain length") && said(measuring.pitches)) return ["chain length"];
   if (!kinds.includes("charging voltage")) return kinds;
-  if (said(measuring.rpm) || said(measuring.running)) return ["charging voltage"];
+  if (isRunning(layout, part)) return ["charging voltage"];
   return kinds.includes("battery voltage") && isRested(layout, part) ? ["battery voltage"] : kinds;
 }
+
+/** Does a part say that the engine ran, or how fast? */
+const isRunning = oncePerPart((layout: Layout, part: Part): boolean => {
+  const { rpm, running } = layout.known.vocabulary.measuring;
+  const words = tokensOf(part).map((at) => wordAt(layout.tokens, at) ?? "");
+  const said = ` ${words.join(" ")} `;
+  return words.some((word) => among(rpm, word)) || running.some((phrase) => said.includes(` ${phrase} `));
+});
 
 /** "Sag: static 12, rider 34": the last word before the figure that says which, with no other figure between; else the one directly behind it. */
 function sagSaid(layout: Layout, { at, part }: Measurable): "static sag" | "rider sag" | null {
@@ -167,9 +177,7 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (dimension === "pressure") return isAtTyre(layout, figure) ? ["cold pressure"] : [];
   if (dimension === "voltage") {
     if (!isPlainPart(layout, part) || (token.decimals === 0 && [6, 12, 24].includes(value))) return [];
-    const { measuring } = layout.known.vocabulary;
-    if (tokensOf(part).some((at) => among(measuring.rpm, wordAt(layout.tokens, at)) || among(measuring.running, wordAt(layout.tokens, at))))
-      return ["charging voltage"];
+    if (isRunning(layout, part)) return ["charging voltage"];
     return isRested(layout, part) ? ["battery voltage"] : ["battery voltage", "charging voltage"];
   }
   if (dimension === "temperature") return isPlainPart(layout, part) && isBesideAir(layout, part) ? ["ambient temperature"] : [];
