@@ -138,7 +138,7 @@ const NONE: Governed = { found: [], carried: null };
 /** Phrases that a verb governs, part by part. A part without a verb goes on with the list before it when it holds nothing else; "oil at 13,900" needs none. */
 function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, before: readonly string[] | null): Governed {
   const speaks = (part: Part): boolean =>
-    holdsVerb(layout, part) || saysNew(layout, part) || figuresOf(layout, [part], bike).length > 0 || layout.dates.some((dated) => inside(dated, part));
+    holdsVerb(layout, part) || saysNew(layout, part) || figuresOf(layout, [part], bike).length > 0 || isDated(layout, part);
   // Most messages hold no verb of work: their words need not be looked up.
   if (before === null && !parts.some(speaks)) return NONE;
   const found: Phrase[] = [];
@@ -170,7 +170,7 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
           : (verbWithin(layout, all) ?? carried ?? (figuresOf(layout, [part], bike).length > 0 ? [""] : null));
       if (said === null) {
         // "Oil on both yesterday": a thing and a day it was dealt with, and nothing says how.
-        if (layout.dates.some((dated) => inside(dated, part))) for (const phrase of all) found.push({ ...phrase, together: false, part, verb: "", asks: true });
+        if (isDated(layout, part)) for (const phrase of all) found.push({ ...phrase, together: false, part, verb: "", asks: true });
         continue;
       }
       for (const phrase of all) push(found, phrase, part, said, layout, fitting);
@@ -194,6 +194,10 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
   const isSaid = (asked: Phrase): boolean => found.some(({ asks, from }) => !asks && from === asked.from);
   return { found: found.filter((phrase) => !phrase.asks || !isSaid(phrase)), carried };
 }
+
+/** Is a day said in a part, and no figure beside it? "Battery at 12.6 V yesterday" is a reading. */
+const isDated = (layout: Layout, part: Part): boolean =>
+  layout.dates.some((dated) => inside(dated, part)) && tokensOf(part).every((at) => layout.tokens[at]?.is !== "number" || layout.taken.has(at));
 
 /** "Lubed yesterday": a verb that by itself can mean one item only, with nothing else in its part. */
 function loneWork(layout: Layout, part: Part, at: number, bike: KnownBike): Phrase | null {
