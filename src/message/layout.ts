@@ -7,7 +7,7 @@ import { among, under } from "./among.ts";
 import { bikesNamed, type Named } from "./bikes.ts";
 import { type Clause, clausesOf, type Part } from "./clauses.ts";
 import { type Dated, datesIn } from "./dates.ts";
-import { type Phrases, phrasesIn } from "./phrases.ts";
+import { type Phrases, phrasesIn, standsBeside } from "./phrases.ts";
 import type { Token } from "./scan.ts";
 
 export type Layout = {
@@ -239,12 +239,16 @@ function closing({ clauses, dates, tokens, known: { vocabulary } }: Layout, part
   const [only, another] = dates;
   const clause = clauses.find((each) => each.parts.includes(part));
   if (only === undefined || another !== undefined || clause === undefined || only.to !== clause.to || only.from <= part.to) return null;
-  for (let at = part.from; at <= clause.to; at++) {
+  const last = clause.parts.find((each) => inside(only, each));
+  // "14,402 mi, service booked on 1 December": what has no figure of its own is no reading, and its day is of something else.
+  if (last === undefined || !tokens.slice(last.from, only.from).some(({ is }) => is === "number")) return null;
+  for (let at = part.from; at < only.from; at++) {
     const token = tokens[at];
     if (token?.is !== "word") continue;
+    const word = token.folded;
     // What was done has a day of its own, and so has what is so now or was so then.
-    if (under(vocabulary.workDone, token.folded) !== undefined || among(vocabulary.now, token.folded) || among(vocabulary.defects.past, token.folded))
-      return null;
+    if (under(vocabulary.workDone, word) !== undefined || among(vocabulary.now, word) || among(vocabulary.defects.past, word)) return null;
+    if (at >= last.from && !standsBeside(word, vocabulary)) return null;
   }
   return only;
 }

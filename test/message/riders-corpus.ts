@@ -18,6 +18,8 @@ export const RIDERS_SAY: readonly Case[] = [
     "tread/rear 5 mm@Heron on 2026-07-01",
     "cold pressure/front 35 psi@Heron on 2026-07-01",
   ),
+  c("14,402 mi, service booked on 1 December", "odometer 14402 mi@Heron"),
+  c("14,402 mi, 12 of us meet on Sunday", "odometer 14402 mi@Heron"),
   c("14,402 mi now, front 33 yesterday", "odometer 14402 mi@Heron", "cold pressure/front 33 psi@Heron on 2026-11-24"),
   c("14,402 mi, battery was 12.4 V yesterday, rested", "odometer 14402 mi@Heron", 'battery voltage 12.4 V@Heron on 2026-11-24 {"conditions":["rested"]}'),
   c("replaced the clutch cable at 14,300", "W clutch-free-play.adjust=replaced at 14300@Heron"),
