@@ -44,14 +44,16 @@ function dueOf(item: PlanItem, done: readonly PlacedJob[], all: ReadonlyMap<Item
     if (leg !== null) working.push({ leg, shortened: null, runningIn: false });
   }
   const legs = working.map(({ leg }) => leg);
-  const governs = governing(legs, at);
+  const habit = isHabit(item, facts.column);
+  // What was measured and found wanting is no habit any more, however soon the habit itself comes round.
+  const found = habit ? legs.findIndex(({ by }) => by === "verdict") : -1;
+  const governs = found >= 0 ? found : governing(legs, at);
   const chosen = governs === null ? undefined : working[governs];
   const status = chosen === undefined || chosen.leg.state === "cannot tell" ? "no record" : STATUS_OF[chosen.leg.state];
   return {
     item: item.key,
     status,
-    // What was measured and found wanting is no habit any more.
-    habit: isHabit(item, facts.column) && chosen?.leg.by !== "verdict",
+    habit: habit && found < 0,
     governs,
     legs,
     mark: distance !== null && item.anchor === "marks" ? distance.leg.dueAt : null,

@@ -366,6 +366,17 @@ test("a chain lubricated every 300 mi is a habit and not for ever coming up", ()
   expect(only(facts([oil]), moment("2026-01-01", 1)).habit).toBe(false);
 });
 
+test("a habit that was measured and found wanting is due by that, also where its own distance is reached or long past", () => {
+  const level = anItem({ key: "brake-fluid.inspect", anchor: "last done", repeat: { by: "interval", every: every(500, null, 800) } });
+  const verdicts = [{ item: "brake-fluid.inspect" as ItemKey, on: localDate("2026-02-01"), is: "at limit", reading: "r1" } as const];
+  const jobs = [aJob("brake-fluid.inspect", "2026-01-01", 1000)];
+  for (const miles of [1100, 1500, 1510, 9000]) {
+    const due = only(facts([level], { verdicts, jobs }), moment("2026-02-01", miles), "brake-fluid.inspect");
+    expect([due.habit, due.status, due.legs[due.governs ?? -1]?.by]).toEqual([false, "due", "verdict"]);
+    expect(only(facts([level], { jobs }), moment("2026-02-01", miles), "brake-fluid.inspect").habit).toBe(true);
+  }
+});
+
 test("a verdict beyond its limit makes the item due, until work is done", () => {
   const pads = anItem({ key: "pads.inspect", noLateWindow: true });
   const verdicts = [{ item: "pads.inspect" as ItemKey, on: localDate("2026-02-01"), is: "beyond limit", reading: "r1" } as const];
