@@ -20,6 +20,8 @@ export const DEFECTS_ONE_BIKE: readonly Case[] = [
   c("plugged the rear at 15,210", "D plugged tyre “plugged the rear” at 15210@Heron"),
   c("chain adjuster is at its end", "D chain at its end “chain adjuster is at its end”@Heron"),
   c("the chain is worn out", "D chain at its end “chain is worn out”@Heron"),
+  c("plug in the rear tyre on Heron", "D plugged tyre “plug in the rear tyre”@Heron"),
+  c("rear tyre has a plug", "D plugged tyre “rear tyre has a plug”@Heron"),
   c("plugged the rear tyre", "D plugged tyre “plugged the rear tyre”@Heron"),
   c("brake light not working", "D brake light “brake light not working”@Heron"),
   c("headlight is dead", "D headlight “headlight is dead”@Heron"),

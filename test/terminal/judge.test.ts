@@ -52,7 +52,7 @@ test("clearances and discs are told to the hundredth of a millimetre", async () 
   await run("/bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
   for (const spec of ["intake valves value:0.10-0.15 mm", "front disc limit value:4.5 mm", "plug gap value:0.80-0.90 mm"]) await run(`/spec what:${spec}`);
   const read = await t.one({ ...dm, say: "intake valves 0.14 mm 0.17 cold, front disc 4.56 mm, plug gap 0.84 mm" });
-  expect(read.text).toContain("Intake 1 valve clearance 0.14 mm: near limit, too wide (0.10 mm to 0.15 mm by your own figure).");
+  expect(read.text).toContain("Intake 1 valve clearance 0.14 mm: near limit, nearly too wide (0.10 mm to 0.15 mm by your own figure).");
   expect(read.text).toContain("Intake 2 valve clearance 0.17 mm: beyond limit, too wide (0.10 mm to 0.15 mm by your own figure).");
   expect(read.text).toContain("Front disc thickness 4.56 mm: near limit (4.50 mm by your own figure).");
   expect(read.text).toContain("Spark plug gap 0.84 mm: within (0.80 mm to 0.90 mm by your own figure).");

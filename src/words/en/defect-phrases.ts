@@ -246,7 +246,11 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       { things: TYRE, signs: ["nail in it", "screw in it", "nail", "has a nail", "nail in"] },
       { things: ["nail in the", "screw in the"], signs: [...TYRE, "rear", "front"] },
     ],
-    "plugged tyre": [{ things: [...TYRE, "rear", "front", "back"], signs: ["plugged", "patched"] }],
+    "plugged tyre": [
+      { things: [...TYRE, "rear", "front", "back"], signs: ["plugged", "patched"] },
+      { things: TYRE, signs: ["has a plug", "has a plug in it", "has a patch"] },
+      { things: ["plug in the", "plug in", "patch in the"], signs: TYRE },
+    ],
     "damaged tyre": [
       {
         things: TYRE,

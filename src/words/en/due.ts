@@ -9,7 +9,7 @@ import type { Anchor, Due, Leg, Recheck, Status, Verdict } from "../../core/sche
 import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
 import { englishItemName } from "./item-names.ts";
-import { SIDES } from "./judge.ts";
+import { SIDES, sideOf } from "./judge.ts";
 import { readingWords } from "./readings.ts";
 import { recheckBecause } from "./rechecks.ts";
 import { CONDITION_WORDS, capital, lowered } from "./text.ts";
@@ -138,8 +138,7 @@ export const dueWords = (p: Printer) => {
       const off = p.amount(Math.abs(measured.value - limit), unit);
       return `${what}, read ${when}: ${off} ${measured.side === "low" ? "below" : "above"} spec, ${p.amount(limit, unit)}${is === "beyond limit" ? "; not to be ridden before it is set" : ""}`;
     }
-    const sides = SIDES[measured.kind];
-    const sided = sides === undefined || measured.side === null ? "" : `, ${sides[measured.side === "low" ? 0 : 1]}`;
+    const sided = measured.side === null ? "" : sideOf(SIDES[measured.kind], measured.side, is);
     return `${what}, read ${when}: ${is}${sided}${limit === null || unit === "level" ? "" : `, ${p.amount(limit, unit, kindRow(measured.kind).decimals?.[unit])}`}`;
   };
 

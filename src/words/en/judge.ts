@@ -1,6 +1,6 @@
 // Judgements in English: the value, how it stands to which limit, and what to do. Each defers to the maker's manual.
 
-import type { Judgement, Missing } from "../../core/judgement/verdict.ts";
+import type { Judgement, Missing, VerdictWord } from "../../core/judgement/verdict.ts";
 import type { ConditionRead } from "../../core/reading/detail.ts";
 import { kindRow, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
 import type { SpecUse } from "../../core/spec/spec.ts";
@@ -42,6 +42,12 @@ export const SIDES: Partial<Record<ReadingKind, readonly [low: string, high: str
   "static sag": ["too little sag", "too much sag"],
   "rider sag": ["too little sag", "too much sag"],
 };
+
+/** Which side of its window a value is on, as a clause to end with; short of the end it is no more than nearly so. */
+export function sideOf(sides: readonly [low: string, high: string] | undefined, side: "low" | "high", is: VerdictWord): string {
+  const word = sides?.[side === "low" ? 0 : 1] ?? "";
+  return word === "" ? "" : `, ${is === "near limit" ? "nearly " : ""}${word}`;
+}
 
 /** What to do when it is at or beyond the low and the high end. */
 const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
@@ -146,7 +152,7 @@ export const judgeWords = (p: Printer) => {
   const sided = (j: SaidJudged): string => {
     if (j.judgement.is === "cannot tell" || j.judgement.side === null) return "";
     const words = SIDES[j.kind];
-    return words === undefined ? "" : `, ${words[j.judgement.side === "low" ? 0 : 1]}`;
+    return sideOf(words, j.judgement.side, j.judgement.is);
   };
   const longer = (j: SaidJudged): string => (j.kind === "chain length" && j.share !== null ? `, ${p.figure(j.share * 100, 1)} % longer than new` : "");
   const cause = (j: SaidJudged, called: string): string => {
