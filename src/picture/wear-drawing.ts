@@ -26,6 +26,8 @@ export type WearDrawing = {
 };
 
 const HIGH = 260;
+/** One reading alone has so much road behind it, that the figures under it differ. */
+const ROAD = 100;
 /** A range that runs on is drawn so far beyond the likely place. */
 const BEYOND = 0.25;
 
@@ -41,7 +43,7 @@ export function drawWear(drawing: WearDrawing): string {
   const [least, likeliest] = [Math.min(...xs), Math.max(...xs)];
   const open = (likeliest - least || 1) * BEYOND;
   const ends = panels.flatMap(({ line: worn }) => (worn === null ? [] : [Math.min(worn.high ?? Number.POSITIVE_INFINITY, likeliest + open)]));
-  const most = Math.max(likeliest, least + 1, ...ends);
+  const most = Math.max(likeliest, least + ROAD, ...ends);
   const across = scaleLinear([least, most], [left + 14, RIGHT]).clamp(true);
   const under = across.ticks(5).map((value) => ({ x: across(value), text: drawing.figure(value) }));
   const bands: Band[] = panels.map((panel, at) =>
@@ -58,12 +60,17 @@ export function drawWear(drawing: WearDrawing): string {
         const { limit, line: worn } = panel;
         const busy = worn === null ? null : ([across(worn.low), across(worn.high ?? most)] as const);
         const marks = panel.points.map(({ x, value }) => ({ x: across(x), y: frame.y(value) }));
-        const drawn = limit === null ? [] : [level(frame, limit.value, limit.text, { busy, marks })];
+        // Under the words of the limit, which are kept apart from what they cross.
+        const drawn = [
+          ...(worn === null || limit === null
+            ? []
+            : [line({ x: across(worn.from), y: frame.y(worn.start) }, { x: across(worn.likely), y: frame.y(limit.value) }, INK.first, 3, "10 8")]),
+          ...(limit === null ? [] : [level(frame, limit.value, limit.text, { busy, marks })]),
+        ];
         if (worn !== null && limit !== null) {
           const y = frame.y(limit.value);
           const [from, to] = [across(worn.low), across(worn.high ?? most)];
           drawn.push(
-            line({ x: across(worn.from), y: frame.y(worn.start) }, { x: across(worn.likely), y }, INK.first, 3, "10 8"),
             line({ x: from, y }, { x: to, y }, INK.first, 6),
             ...(worn.high === null || worn.high > most ? [head({ x: RIGHT + 10, y }, { x: 1, y: 0 }, INK.first)] : []),
             dot({ x: across(worn.likely), y }, 13, INK.ground),

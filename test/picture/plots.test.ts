@@ -150,9 +150,15 @@ describe("the wear line", () => {
     const range = linesOf(near).find(({ width, color }) => width === 6 && color === INK.first);
     expect(label?.left).toBeGreaterThan(range?.x2 ?? WIDE);
   });
+  test("the words of the limit are drawn over the line that leads to it, with a rim of the ground's ink", () => {
+    const svg = drawWear(wear()).replaceAll("\u00a0", " ");
+    expect(svg).toMatch(/stroke-dasharray="10 8".*<text paint-order="stroke" stroke="#faf8f4" stroke-width="7" [^>]*>limit 1\.0 mm/u);
+  });
   test("one reading, no limit, or none at all are drawn as far as they go", () => {
     const single = drawWear(wear({ panels: [{ name: "Front tread, mm", points: [{ x: 10_000, value: 4 }], line: null, limit: null }] }));
     soundly(single);
+    const odometers = textsOf(single).flatMap(({ text }) => (/^\d\d,\d{3}$/u.test(text) ? [text] : []));
+    expect([odometers.length > 1, new Set(odometers).size]).toEqual([true, odometers.length]);
     // The other point explains itself in the legend.
     expect([points(single).length - 1, linesOf(single).some(({ color }) => color === INK.second)]).toEqual([1, false]);
     soundly(drawWear(wear({ panels: [] })));

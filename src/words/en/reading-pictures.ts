@@ -162,8 +162,9 @@ export const readingPictureWords = (p: Printer) => {
         const told =
           last === undefined
             ? ""
-            : `${amount(last.read)} on ${p.date(last.on, today)}${last.levelled === null ? "" : `, ${amount(last.levelled)} at ${p.figure(celsius, 0)} °C`}`;
-        return `${place} ${told}; ${wanted === null ? "no pressure wanted on record" : `wanted ${amount(wanted)} cold`}.`;
+            : `${amount(last.read)} on ${p.date(last.on, today)}, ${wanted === null ? "no pressure wanted on record" : `wanted ${amount(wanted)} cold`}`;
+        // What is wanted is held against what was read, and not against what it comes to.
+        return `${place} ${told}${last === undefined || last.levelled === null ? "" : `; the same air at ${p.figure(celsius, 0)} °C: ${amount(last.levelled)}`}.`;
       });
       const note = missing ? [`Say the air's temperature with a reading (33 psi front, outside 12 °C) and the weather is taken out.`] : [];
       const lines =
@@ -178,7 +179,7 @@ export const readingPictureWords = (p: Printer) => {
               read: fromCanonical(point.read, typedIn),
               levelled: point.levelled === null ? null : fromCanonical(point.levelled, typedIn),
             })),
-            wanted: wanted === null ? null : { value: fromCanonical(wanted, typedIn), text: `wanted ${amount(wanted)} cold` },
+            wanted: wanted === null ? null : { value: fromCanonical(wanted, typedIn), text: `wanted ${amount(wanted)} as read cold` },
           })),
           month: p.axisMonth,
           day: p.axisDay,
