@@ -6,7 +6,7 @@ import type { BikeId, GroupId, MemberId } from "../core/ids.ts";
 import { between, type Dial, type Ridden } from "../core/quantity/distance.ts";
 import type { ReadingDetail } from "../core/reading/detail.ts";
 import { KIND_KEYS, type Place, type ReadingKind, type ReadingUnit } from "../core/reading/kinds.ts";
-import type { Taken } from "../core/schedule/measured.ts";
+import { inOneDay, madeAt, type Taken } from "../core/schedule/measured.ts";
 import type { RiddenBetween } from "../core/usage/group-median.ts";
 import type { OdometerReading } from "../core/usage/track.ts";
 import type { Db } from "./db.ts";
@@ -45,6 +45,9 @@ const MEASURED_KINDS = KIND_KEYS.filter((kind) => kind !== "odometer");
 const LATEST_KINDS = KIND_KEYS.filter((kind) => kind !== "odometer" && kind !== "engine hours");
 /** Between the fields of a reading and between readings, where many come as one text; neither is in an id, a day, a moment or a figure. */
 const [FIELD, ROW] = ["|", "\n"] as const;
+
+/** As `madeAt`. */
+const MADE_AT = sql<string>`substr(id, 1, 13)`;
 
 export function readingsRepo(db: Db) {
   const live = () => db.selectFrom("readings").selectAll().where("current", "=", 1).where("state", "=", "live");
@@ -126,6 +129,7 @@ export function readingsRepo(db: Db) {
         .where("bike", "=", bike)
         .orderBy("on_date", "desc")
         .orderBy("logged_at", "desc")
+        .orderBy(MADE_AT, "desc")
         .orderBy("ordinal", "desc")
         .orderBy("dial", (o) => o.desc().nullsLast())
         .limit(limit)
@@ -139,6 +143,7 @@ export function readingsRepo(db: Db) {
         .where("kind", "in", [...kinds])
         .orderBy("on_date")
         .orderBy("logged_at")
+        .orderBy(MADE_AT)
         .orderBy("ordinal")
         .execute();
       return rows.map(recordOf);
@@ -172,7 +177,7 @@ export function readingsRepo(db: Db) {
         .where("bike", "in", [...ids])
         .where("kind", "in", [...kinds])
         .execute();
-      rows.sort(byTime);
+      rows.sort(byRow);
       for (const row of rows) found.get(row.bike as BikeId)?.push(takenOf(row));
       return found;
     },
@@ -184,7 +189,7 @@ export function readingsRepo(db: Db) {
         .where("bike", "in", [...ids])
         .where((e) => e.or([e("detail", "like", '%"conditions"%'), e("detail", "like", '%"rpm"%')]))
         .execute();
-      rows.sort(byTime);
+      rows.sort(byRow);
       for (const row of rows) {
         const kinds = found.get(row.bike as BikeId);
         const kind = row.kind as ReadingKind;
@@ -232,9 +237,12 @@ function odometersOf(text: string): OdometerReading[] {
   });
 }
 
-const byLogged = (a: Taken, b: Taken): number => compare(a.on, b.on) || compare(a.loggedAt, b.loggedAt) || a.ordinal - b.ordinal;
+const byLogged = (a: Taken, b: Taken): number => compare(a.on, b.on) || inOneDay(a, b);
 type Timed = { readonly on_date: string; readonly logged_at: string; readonly ordinal: number };
 const byTime = (a: Timed, b: Timed): number => compare(a.on_date, b.on_date) || compare(a.logged_at, b.logged_at) || a.ordinal - b.ordinal;
+type Row = Timed & { readonly id: string };
+const byRow = (a: Row, b: Row): number =>
+  compare(a.on_date, b.on_date) || compare(a.logged_at, b.logged_at) || compare(madeAt(a), madeAt(b)) || a.ordinal - b.ordinal;
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 function recordOf(row: Tables["readings"]): ReadingRecord {

@@ -10,7 +10,7 @@ import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, ty
 import type { ReadingDetail } from "../core/reading/detail.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Fitting, Verdict } from "../core/schedule/facts.ts";
-import type { Taken } from "../core/schedule/measured.ts";
+import { inOneDay, type Taken } from "../core/schedule/measured.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
 import { judgePressure } from "../core/tyre/pressure.ts";
@@ -284,7 +284,7 @@ export function judgeAll(measured: readonly Taken[], rig: Rig): readonly Judged[
   }
   return [...places.values()].flatMap((all) => {
     const day = all.reduce((latest, { on }) => (on > latest ? on : latest), all[0]?.on ?? ("" as Taken["on"]));
-    const those = all.filter(({ on }) => on === day).sort(byTime);
+    const those = all.filter(({ on }) => on === day).sort(inOneDay);
     const left = those.filter(({ detail }) => detail?.state !== "found");
     const standing = left.length > 0 ? left : those;
     const last = standing.at(-1);
@@ -295,8 +295,6 @@ export function judgeAll(measured: readonly Taken[], rig: Rig): readonly Judged[
     return judged.length === 0 ? [] : [judged.reduce((worst, each) => (graver(worst.judgement, each.judgement) === worst.judgement ? worst : each))];
   });
 }
-
-const byTime = (a: Taken, b: Taken): number => (a.loggedAt === b.loggedAt ? a.ordinal - b.ordinal : a.loggedAt < b.loggedAt ? -1 : 1);
 
 /** The judgements as the schedule takes them. */
 export const verdictsOf = (judged: readonly Judged[]): readonly Verdict[] =>

@@ -95,8 +95,9 @@ function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readon
   const since = isBack ? fittings(g, part).findLast(({ job }) => job.id === set) : fittings(g, part).at(-1);
   const all = days.flatMap((each): Point[] => {
     const value = measureOf(part, each, g);
-    const on = value === null ? null : riddenOnDay(g.track, each.on);
-    return on === null || value === null ? [] : [{ on: each.on, at: on.likely, value, found: each.detail?.state === "found" }];
+    // Where the odometer was read more than once that day, the last: it is mostly said with what was measured, and the first may be what the bike came with.
+    const at = value === null ? null : (g.track.points.findLast(({ on }) => on === each.on)?.ridden ?? riddenOnDay(g.track, each.on)?.likely ?? null);
+    return at === null || value === null ? [] : [{ on: each.on, at, value, found: each.detail?.state === "found" }];
   });
   // What was found on the day of the new one was of the old.
   const own = all.filter(({ on, found }) => since === undefined || on > since.job.on.from || (on === since.job.on.from && !found));

@@ -188,3 +188,24 @@ test("the air noted beside a battery's volts is taken out of them, and said", as
   expect(said.text).toContain("Battery voltage at rest 12.55 V, about 80 % charged by its volts at 0 °C: near limit");
   await t.close();
 });
+
+test("of what is read twice in one moment the last counts, in what is due and in what was read", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...dm, say: "14,220 mi on Heron, tread 4 mm front 1.2 mm rear" });
+  for (const mm of [1.1, 1, 0.9, 0.5]) await t.one({ ...dm, say: `rear tread ${mm} mm` });
+  expect((await t.one({ ...dm, run: "/due" })).text).toContain("- Rear tread depth: rear tread depth 0.5 mm, read today: beyond limit, 0.8 mm");
+  expect(/Rear tread depth [\d.]+ mm/u.exec((await t.one({ ...dm, run: "/reading" })).text ?? "")?.[0]).toBe("Rear tread depth 0.5 mm");
+  const pictured = await t.one({ ...dm, run: "/reading picture:tread" });
+  expect(pictured.data.shown.panels.map(({ points }: { points: { value: number }[] }) => points.map(({ value }) => value))).toEqual([[4], [0.5]]);
+  await t.close();
+});
+
+test("what was measured on the day a bike came is put where the odometer stood with it", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...dm, say: "14,820 mi on Heron, tread 4.5 mm rear" });
+  const pictured = await t.one({ ...dm, run: "/reading picture:tread" });
+  expect(pictured.data.shown.panels[0].points).toEqual([{ ridden: 14_820 * 16_093_440, value: 4.5 }]);
+  await t.close();
+});

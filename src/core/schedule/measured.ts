@@ -9,7 +9,7 @@ import type { Job } from "./facts.ts";
 /** A day on which something was read at a place: the latest, or for a bike whose tyres are swapped every one. */
 export type Measured = { readonly kind: ReadingKind; readonly place: Place | null; readonly on: LocalDate };
 
-/** A reading of the latest day at its place, with all that judging it takes. `value` in the canonical unit of its kind; `loggedAt` and `ordinal` put those of one day in order. */
+/** A reading of the latest day at its place, with all that judging it takes. `value` in the canonical unit of its kind; `inOneDay` puts those of one day in order. */
 export type Taken = Measured & {
   readonly id: string;
   readonly value: number;
@@ -18,6 +18,12 @@ export type Taken = Measured & {
   readonly loggedAt: string;
   readonly ordinal: number;
 };
+
+/** Those of one day as they were logged: of one moment, as where a clock stands still, in the order in which they were made, and of one message as they were said. */
+export const inOneDay = (a: Taken, b: Taken): number => compare(a.loggedAt, b.loggedAt) || compare(madeAt(a), madeAt(b)) || a.ordinal - b.ordinal;
+/** When a row was made, by the machine's own clock: an id begins with it, to the millisecond (RFC 9562, version 7). Only ever told apart within one moment of the bot's clock. */
+export const madeAt = ({ id }: { readonly id: string }): string => id.slice(0, 13);
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** The times each such item was done: a reading at its place; of both places, the one read longest ago tells. */
 export function measuredJobs(items: readonly PlanItem[], measured: readonly Measured[]): Job[] {
