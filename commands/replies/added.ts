@@ -14,7 +14,7 @@ export const sayAdded = (added: Added, words: Words): Said =>
       words.bikes.fitted(added.equipment),
       words.bikes.planSource(),
       words.bikes.askHistory(),
-      ...(added.firstBike ? [words.bikes.next(added.nickname, added.plainly)] : []),
+      ...(added.firstBike ? [words.bikes.next(added)] : []),
     ],
     {
       actions: [

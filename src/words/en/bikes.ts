@@ -79,6 +79,9 @@ const OLD_DIAL = {
     `The old one is taken to have ended at its last reading, ${end}; if it showed more, undo this and type it again with last:, such as last:15,300 mi.`,
 } as const;
 
+/** How far an example reading lies beyond the odometer: in the dial's own unit, and no slip when it is sent as it stands. */
+const FURTHER: Readonly<Record<DistanceUnit, number>> = { mi: 610, km: 980 };
+
 export const bikeWords = (p: Printer) => {
   const fitted = (e: Equipment): string =>
     `Fitted with: ${p.list([`${e.finalDrive} drive`, `${e.wheels} wheels`, `${e.tyres} tyres`, `${e.cooling} cooling`, `${e.throttle} throttle`, `${e.clutch} clutch`, `${e.frontBrake} front brake`, `${e.rearBrake} rear brake`, e.abs === "fitted" ? "ABS" : "no ABS", e.fuel, `${e.battery} battery`])}.`;
@@ -94,8 +97,10 @@ export const bikeWords = (p: Printer) => {
       `${b.nickname} is here at ${p.figure(b.figure)} ${b.unit}, with the starter plan “${b.planName}” (${b.items} items for what it is fitted with).`,
     planSource: (): string => "The plan is common practice. Your maker's manual has the last word: compare the two when you can.",
     askHistory: (): string => "What was done last, and how do you know? “Spring 2023” will do, and so will “don't know”.",
-    next: (nickname: string, plainly: boolean): string =>
-      plainly ? `From now on, just write: 14,820 mi on ${nickname}.` : `From now on, mention me with it, or write it to me directly: 14,820 mi on ${nickname}.`,
+    next: (b: { readonly nickname: string; readonly figure: number; readonly unit: DistanceUnit; readonly plainly: boolean }): string => {
+      const said = `${p.figure(Math.round((b.figure + FURTHER[b.unit]) / 10) * 10)} ${b.unit} on ${b.nickname}`;
+      return b.plainly ? `From now on, just write: ${said}.` : `From now on, mention me with it, or write it to me directly: ${said}.`;
+    },
     shown: (b: Shown, today: LocalDate): string => {
       const where =
         b.odometer === null

@@ -183,6 +183,8 @@ export const dueWords = (p: Printer) => {
         return leg.daysToGo <= 0 ? `by date it was due ${p.coarse(leg.dueOn, leg.grain, b.today)}` : `by date ${p.coarse(leg.dueOn, leg.grain, b.today)}`;
       case "hours":
         return leg.toGo === null ? "by engine hours it cannot tell" : `by engine hours at ${p.figure(leg.dueAt)}`;
+      case "verdict":
+        return verdictMain(leg.verdict, b);
       default:
         return null;
     }

@@ -61,7 +61,7 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   "battery voltage": ["", ""],
   "charging voltage": [
     "Look at the terminals, then have the charging circuit tested.",
-    "Have the regulator tested before the next ride: it boils the battery.",
+    "Have the regulator tested before the next ride: so much ruins the battery.",
   ],
   "brake fluid level": ["It falls with worn pads or by a leak: look at both before topping up.", ""],
   "clutch fluid level": ["Look for a leak before topping up.", ""],
