@@ -34,7 +34,7 @@ describe("a reply", () => {
     on.platform.say(garage(), `${MENTION} front`, { mentions: true, reply: first });
     await settled();
     const listed = await readings();
-    expect(listed).toMatch(/Heron, latest readings\n- Odometer .*\n- Front cold tyre pressure 33 psi/u);
+    expect(listed).toMatch(/Heron, latest readings\n- Front cold tyre pressure 33 psi.*\n- Odometer /u);
     expect(listed).toContain("One question is unanswered:\n- “36 psi on Wren”");
   });
 
