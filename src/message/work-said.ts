@@ -2,6 +2,7 @@
 
 import type { ItemKey } from "../core/ids.ts";
 import type { WorkAction } from "../core/plan/plan.ts";
+import { dimensionOf } from "../core/quantity/units.ts";
 import type { Gap, RecordWork } from "../core/reading/intent.ts";
 import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
@@ -168,9 +169,11 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
         fresh !== undefined
           ? [wordAt(layout.tokens, fresh) ?? ""]
           : (verbWithin(layout, all) ?? carried ?? (figuresOf(layout, [part], bike).length > 0 ? [""] : null));
-      if (said === null) {
+      // "Front brake shoes 0.5 mm at 11,600": a value beside it was measured, and nothing says that more was done.
+      const isMeasured = said?.[0] === "" && holdsValue(layout, part);
+      if (said === null || isMeasured) {
         // "Oil on both yesterday": a thing and a day it was dealt with, and nothing says how.
-        if (isDated(layout, part)) for (const phrase of all) found.push({ ...phrase, together: false, part, verb: "", asks: true });
+        if (isMeasured || isDated(layout, part)) for (const phrase of all) found.push({ ...phrase, together: false, part, verb: "", asks: true });
         continue;
       }
       for (const phrase of all) push(found, phrase, part, said, layout, fitting);
@@ -194,6 +197,11 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
   const isSaid = (asked: Phrase): boolean => found.some(({ asks, from }) => !asks && from === asked.from);
   return { found: found.filter((phrase) => !phrase.asks || !isSaid(phrase)), carried };
 }
+
+/** Is a length in a part that names no kind of reading it could be of? */
+const holdsValue = (layout: Layout, part: Part): boolean =>
+  phrasesInside(layout.phrases.kind, part).length === 0 &&
+  layout.tokens.slice(part.from, part.to + 1).some((token) => token.is === "number" && token.units.some((unit) => dimensionOf(unit) === "length"));
 
 /** Is a day said in a part, and no figure beside it? "Battery at 12.6 V yesterday" is a reading. */
 const isDated = (layout: Layout, part: Part): boolean =>

@@ -194,8 +194,9 @@ function tread(value: number, row: JudgedRow, own: Figure | null, place: string 
   const law = treadLimit(row, place);
   if (own === null) return { judgement: judge(value, law, row.fine) };
   const limit = limitOf(own, row);
-  const isLaw = lawOf(place) !== null && (limit.min ?? 0) < (law.min ?? 0);
-  return { judgement: judge(value, isLaw ? law : limit, row.fine), more: isLaw ? { by: "law" } : {} };
+  // Nobody's own limit goes below the law of the place, nor below the bars where no law is known.
+  if ((limit.min ?? 0) >= (law.min ?? 0)) return { judgement: judge(value, limit, row.fine) };
+  return { judgement: judge(value, law, row.fine), more: { by: lawOf(place) === null ? "bars" : "law" } };
 }
 
 function chainLength({ value, detail }: Taken, own: Figure | null, row: JudgedRow, rig: Rig): Found {

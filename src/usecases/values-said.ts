@@ -106,6 +106,8 @@ export function usualOutcome(g: Garaged, items: readonly ItemKey[], typed: Value
   if (action === "adjust" && isUnchanged(values)) return "inspected, within limits";
   const [found, left] = [typed.found?.trim().toLowerCase() ?? "", typed.left?.trim().toLowerCase() ?? ""];
   const level = howWorked(first)?.measures.some((kind) => kindRow(kind).dimension === "level") === true;
+  // "Found cracked": words alone do not say that it was within limits.
+  if (isLook(action) && !level && found !== "" && left === "" && !/\d/u.test(found)) return "done";
   // A level that was found otherwise than it was left was filled up.
   return isLook(action) && level && found !== "" && left !== "" && found !== left ? "topped up" : USUAL[action];
 }

@@ -100,6 +100,16 @@ test("what must not be ridden on is noted once as a defect, and the work that me
   await t.close();
 });
 
+test("a limit of one's own below the moulded bars does not let a tyre go on: 49 CFR 571.119 S6.4", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...dm, run: "/spec what:front tread limit value:0.5 mm source:manual p. 2" });
+  const { text } = await t.one({ ...dm, say: "front tread 0.7 mm" });
+  expect(text).toContain("Front tread depth 0.7 mm: beyond limit (0.8 mm, the moulded bars)");
+  expect(text).toContain("Do not ride on it.");
+  await t.close();
+});
+
 test("a pressure is judged cold, by the plate, where it stands", async () => {
   const t = await talk("2026-04-01T10:00:00Z");
   await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
@@ -108,6 +118,7 @@ test("a pressure is judged cold, by the plate, where it stands", async () => {
   expect(low.text).toContain("Front cold tyre pressure 31 psi: 3 psi low, add 3 psi where it stands (34 psi wanted, owner's manual, p. 12).");
   expect((await t.one({ ...dm, run: "/due" })).text).toContain("Tyre pressures: front cold tyre pressure 31 psi, read today: 3 psi below spec, 34 psi");
   expect((await t.one({ ...dm, say: "20 psi front" })).text).toContain("Do not ride before it is set, and look for what let it out.");
+  expect((await t.one({ ...dm, say: "60 psi front" })).text).not.toContain("let it out");
   expect((await t.one({ ...dm, say: "34 psi front" })).text).toContain("Front cold tyre pressure 34 psi: good, 34 psi wanted, owner's manual, p. 12.");
   expect((await t.one({ ...dm, run: "/due" })).text).not.toContain("below spec");
   await t.close();

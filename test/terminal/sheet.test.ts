@@ -189,6 +189,14 @@ test("several values need no commas; what was logged is not kept as words too, a
   expect(text).toContain("“found a little tight at 0.09 somewhere”");
 });
 
+test("what was found in words is not called within limits", async () => {
+  await begun();
+  await run("/work did:brake hoses found:cracked, weeping");
+  const { text } = await run("/records");
+  expect(text).toContain("Brake hoses (done). By Ines; “found cracked, weeping”");
+  expect(text).not.toContain("Brake hoses (inspected, within limits");
+});
+
 test("what was found otherwise than it was left was not only looked at; one that only wears was renewed; where nothing differs, it was looked at", async () => {
   await begun();
   const outcomes = async (line: string) => ((await run(line)).data.work as { items: { outcome: string; found: object[]; left: object[] }[] }[])[0]?.items[0];

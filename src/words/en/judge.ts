@@ -174,7 +174,7 @@ export const judgeWords = (p: Printer) => {
     const off = amount(Math.abs(add), j);
     if (add === 0) return `${called}: good, ${limitOf(j, " wanted")}.`;
     const what = add > 0 ? `${off} low, add ${off} where it stands` : `${off} high, let out ${off} where it stands`;
-    return `${called}: ${what} (${limitOf(j, " wanted")}).${j.doNotRide ? " Do not ride before it is set, and look for what let it out." : ""}`;
+    return `${called}: ${what} (${limitOf(j, " wanted")}).${j.doNotRide ? ` Do not ride before it is set${add > 0 ? ", and look for what let it out" : ""}.` : ""}`;
   };
   /** How to charge it, and whether frost can burst it. */
   const battery = (j: SaidJudged): string =>

@@ -72,7 +72,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   "rider sag": ["rider sag", "race sag", "laden sag", "sag with me on it", "sag with rider", "sag"],
   "valve clearance": ["valve clearance", "valve clearances", "valves", "valve", "clearance", "clearances", "valve gap", "valve gaps", "tappets", "lash"],
   compression: ["compression", "compression test", "comp test"],
-  "plug gap": ["plug gap", "plug gaps", "spark plug gap", "sparkplug gap", "gap", "gaps", "gapped", "plugs gapped"],
+  "plug gap": ["plug gap", "plug gaps", "spark plug gap", "sparkplug gap", "gaps", "gapped", "plugs gapped"],
   fuel: ["fuel", "petrol", "filled up", "fill up", "fillup", "fuelled", "fueled", "refuelled", "refueled", "tanked", "gas", "filled"],
   "ambient temperature": [
     "ambient",
