@@ -258,6 +258,7 @@ export const dueBike = z.object({
   defects: z.array(defect).optional(),
 });
 export const KINDS = Object.keys(KIND_NAMES) as KindId[];
+const planOffers = z.array(z.object({ plan: z.enum(["starter plan", "group plan"]), by: z.string().nullable(), manual: z.string().nullable() }));
 export const addedBike = z.object({
   bike: z.string(),
   nickname: z.string(),
@@ -270,6 +271,7 @@ export const addedBike = z.object({
   firstBike: z.boolean(),
   plainly: z.boolean(),
   asks: z.array(z.object({ item: z.string(), called: z.string() })),
+  offers: planOffers,
 });
 
 const falling = z.object({ likely: z.boolean(), on: localDate.nullable(), at: distance.nullable(), due: dueLine });
@@ -297,6 +299,7 @@ export const planShown = z.object({
   planName: z.string(),
   column: unit,
   dropped: z.array(z.string()),
+  offers: planOffers,
   lines: z.array(
     z.object({
       item: z.string(),

@@ -24,7 +24,7 @@ import { defectCloses, defectGrade, defectMended, defectNothing, defectShow } fr
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
 import { kitPart } from "./kit.ts";
 import { leavePlan, lookSooner, setInterval, takeIntervalBack } from "./plan.ts";
-import { pastePlan, takePlan, undoPlanEdit } from "./plan-base.ts";
+import { pastePlan, showBeside, takePlan, undoPlanEdit } from "./plan-base.ts";
 import { doneNow, putOffBack, putOffNow, putOffUntil, showDue, showReminder, whyNow } from "./reminders.ts";
 import { sayHowForm, sayHowPress } from "./say-how.ts";
 import { setUp, setUpZone } from "./set-up.ts";
@@ -75,6 +75,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "spec-undo": takeSpecBack,
   "plan-undo": undoPlanEdit,
   "plan-take": takePlan,
+  "plan-beside": showBeside,
   "plan-paste": pastePlan,
   "check-begin": checkBegin,
   "check-mine": checkMine,

@@ -2,7 +2,7 @@
 
 import type { Form } from "../../src/chat/reply.ts";
 import type { BikeId } from "../../src/core/ids.ts";
-import { type BaseChange, proposeFile, takeBase } from "../../src/usecases/plan-base.ts";
+import { type BaseChange, compareBase, proposeFile, takeBase } from "../../src/usecases/plan-base.ts";
 import { type PlanEdited, undoEdit } from "../../src/usecases/plan-edits.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { handler, shapeOf } from "../define.ts";
@@ -31,6 +31,17 @@ export const takePlan = handler<BaseChange>({
   run: (ctx, { subject, rev }) => {
     const [bike = "", hash = ""] = subject.split("/");
     return takeBase(ctx, { bike: bike as BikeId, hash, rev });
+  },
+  say: sayBase,
+});
+/** The subject is a bike and the plan that is offered: "starter plan" or "group plan" by its first word. */
+export const showBeside = handler<BaseChange>({
+  kind: "press",
+  visibility: "private",
+  data: base,
+  run: (ctx, { subject }) => {
+    const [bike = "", plan = ""] = subject.split("/");
+    return compareBase(ctx, { bike, with: plan === "group" ? "group plan" : "starter plan" });
   },
   say: sayBase,
 });

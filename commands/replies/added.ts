@@ -5,6 +5,7 @@ import type { Added } from "../../src/usecases/add-bike.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { KINDS } from "../shapes.ts";
 import { historyForm } from "./history.ts";
+import { offered } from "./plan-edits.ts";
 import { formButton, press, said } from "./said.ts";
 
 export const sayAdded = (added: Added, words: Words): Said =>
@@ -13,6 +14,7 @@ export const sayAdded = (added: Added, words: Words): Said =>
       words.bikes.added(added),
       words.bikes.fitted(added.equipment),
       words.bikes.planSource(),
+      ...added.offers.map((offer) => words.planEdits.offer(added.nickname, offer)),
       words.bikes.askHistory(),
       ...(added.firstBike ? [words.bikes.next(added)] : []),
     ],
@@ -22,6 +24,7 @@ export const sayAdded = (added: Added, words: Words): Said =>
         press("history-unknown", added.bike, words.bikes.labels.unknown),
         ...(isNearlyNew(added) ? [press("history-whole", added.bike, words.bikes.labels.whole)] : []),
         press("fit-part", added.bike, words.bikes.labels.fit),
+        ...offered(added.bike, added.offers, words),
       ],
     },
   );

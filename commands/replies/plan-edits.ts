@@ -1,14 +1,15 @@
 // Changes of a plan as words: saved with a way back, told as a record, another plan beside the one in force.
 
 import { z } from "zod";
-import type { Attached, Said } from "../../src/chat/reply.ts";
+import type { Action, Attached, Said } from "../../src/chat/reply.ts";
 import type { BaseChange, PlanShared } from "../../src/usecases/plan-base.ts";
 import type { PlanEdited, PlanHistory } from "../../src/usecases/plan-edits.ts";
+import type { PlanOffer } from "../../src/usecases/plan-offers.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { unit } from "../shapes.ts";
 import { press, said } from "./said.ts";
 
-const trigger = { anchor: z.enum(["marks", "last done"]), first: z.unknown(), repeat: z.unknown() };
+const trigger = { anchor: z.enum(["marks", "last done"]), first: z.unknown(), repeat: z.unknown(), shortened: z.unknown() };
 export const planEdited = z.object({
   ...{ bike: z.string(), nickname: z.string(), did: z.enum(["added", "dropped", "brought back", "taken back"]), name: z.string(), every: z.unknown() },
   ...{ column: unit, caution: z.string().nullable(), rev: z.number().int() },
@@ -51,6 +52,10 @@ export function sayHistory({ bike, nickname, column, rev, edits }: PlanHistory, 
     actions: edits.length === 0 ? [] : [press("plan-undo", bike, planEdits.labels.undo, rev)],
   });
 }
+
+/** The button to each plan that is offered. */
+export const offered = (bike: string, offers: readonly PlanOffer[], { planEdits }: Words): readonly Action[] =>
+  offers.map(({ plan }) => press("plan-beside", `${bike}/${plan === "group plan" ? "group" : "starter"}`, planEdits.labels.beside(plan)));
 
 /** More lines than a phone reads at a glance. */
 const MOST_SHOWN = 25;

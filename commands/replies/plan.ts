@@ -5,21 +5,26 @@ import { SYSTEMS } from "../../src/core/plan/plan.ts";
 import type { PlanShown } from "../../src/usecases/plan.ts";
 import { everyOf, type IntervalChange, type Under } from "../../src/usecases/plan-change.ts";
 import type { Words } from "../../src/words/en/english.ts";
+import { offered } from "./plan-edits.ts";
 import { press, said } from "./said.ts";
 
-export function sayPlan({ nickname, planName, column, lines, dropped }: PlanShown, words: Words): Said {
+export function sayPlan({ bike, nickname, planName, column, lines, dropped, offers }: PlanShown, words: Words): Said {
   const { plan } = words;
   const systems = SYSTEMS.flatMap((system) => {
     const here = lines.filter((line) => line.system === system);
     return here.length === 0 ? [] : ["", `${system.charAt(0).toUpperCase()}${system.slice(1)}`, ...here.map((line) => `- ${plan.line(line, column)}`)];
   });
-  return said([
-    plan.title(nickname, planName, lines.length),
-    ...systems,
-    ...(dropped.length === 0 ? [] : ["", words.planEdits.dropped(dropped)]),
-    "",
-    plan.how(),
-  ]);
+  return said(
+    [
+      plan.title(nickname, planName, lines.length),
+      ...systems,
+      ...(dropped.length === 0 ? [] : ["", words.planEdits.dropped(dropped)]),
+      ...(offers.length === 0 ? [] : ["", ...offers.map((offer) => words.planEdits.offer(nickname, offer))]),
+      "",
+      plan.how(),
+    ],
+    { actions: offered(bike, offers, words) },
+  );
 }
 
 export function sayChange(change: IntervalChange, words: Words): Said {

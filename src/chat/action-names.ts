@@ -44,6 +44,7 @@ export const ACTION_NAMES = [
   "spec-undo",
   "plan-undo",
   "plan-take",
+  "plan-beside",
   "plan-paste",
   "check-begin",
   "check-mine",

@@ -1,10 +1,8 @@
 // Adding a bike: nickname, kind, what the dial shows; the plan and the equipment come with the kind.
 
-import { createHash } from "node:crypto";
 import { type Bike, nicknameKey } from "../core/bike.ts";
 import type { Equipment } from "../core/equipment.ts";
 import type { BikeId } from "../core/ids.ts";
-import type { PlanBase } from "../core/plan/plan.ts";
 import { type DistanceUnit, dialOf, riddenOf } from "../core/quantity/distance.ts";
 import { modelKey } from "../core/spec/spec.ts";
 import { readDial } from "../message/read-dial.ts";
@@ -16,6 +14,8 @@ import { type Asked, askedAbout } from "./first-history.ts";
 import { pick } from "./garage.ts";
 import { whyUnusable } from "./nicknames.ts";
 import { knownOf, ownGarage } from "./own-garage.ts";
+import { hashOf } from "./plan-hash.ts";
+import { offersFor, type PlanOffer } from "./plan-offers.ts";
 import { odometerRecord } from "./records.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 
@@ -34,6 +34,8 @@ export type Added = {
   readonly plainly: boolean;
   /** What is asked about its past. */
   readonly asks: readonly Asked[];
+  /** Other plans that there are for it: the group's for its make and model. */
+  readonly offers: readonly PlanOffer[];
 };
 
 /** Adds a bike of the speaker's; it is shown in the group spoken in, which becomes its home. */
@@ -96,6 +98,7 @@ export async function addBike(ctx: Ctx, input: NewBike): Promise<Result<Added>> 
       firstBike: mine.length === 0,
       plainly: isPlainlyHeard(ctx),
       asks,
+      offers: await offersFor(q, ctx, added),
     });
   });
   return onceHeard(acted);
@@ -112,9 +115,6 @@ export function modelTyped(typed: string | undefined): string | null {
 export async function keepMember(q: Repos, ctx: Ctx): Promise<void> {
   if (!ctx.who.known) await q.members.save(ctx.who.self);
 }
-
-/** The content address of a plan base. */
-export const hashOf = (base: PlanBase): string => createHash("sha256").update(JSON.stringify(base)).digest("hex");
 
 function odometerTyped(ctx: Ctx, known: ReturnType<typeof knownOf>, input: NewBike): Result<{ figure: number; unit: DistanceUnit }> {
   const unit = input.unit ?? ctx.who.distance;

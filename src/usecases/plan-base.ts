@@ -9,19 +9,19 @@ import type { DistanceUnit } from "../core/quantity/distance.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import type { KindId } from "../trade/kinds.ts";
 import { STARTER_PLANS } from "../trade/starter-plans.ts";
-import { hashOf } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
 import { editPlan } from "./edit-plan.ts";
 import { type Garaged, pick } from "./garage.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { readPlanFile } from "./plan-file.ts";
+import { hashOf } from "./plan-hash.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 
 /** "As it was given": the plan beneath the bike's own changes, without them. */
 export const PLANS_TO_COMPARE = ["starter plan", "group plan", "as it was given"] as const;
 
-type Trigger = Pick<PlanItem, "anchor" | "first" | "repeat">;
+type Trigger = Pick<PlanItem, "anchor" | "first" | "repeat" | "shortened">;
 /** What another plan would change. `hash` begins the plan's own; `rev` counts the edits that it was shown with. */
 export type BaseChange = {
   readonly bike: BikeId;
@@ -92,14 +92,15 @@ async function changeTo(q: Repos, ctx: Ctx, g: Garaged, { base, by }: Offered): 
   const edits = g.bike.edits.map(({ edit }) => edit);
   // Beside the plan beneath it, what the owner changed is what differs; another plan would have those changes lie on it.
   const own = hashOf(base) === g.bike.planHash;
-  const taking = rebased(now, edits, base);
-  const { difference, conflicts } = own ? { difference: differences(fold(now, edits), base), conflicts: [] } : taking;
+  const { column } = g.bike;
+  const taking = rebased(now, edits, base, column);
+  const { difference, conflicts } = own ? { difference: differences(fold(now, edits), base, column), conflicts: [] } : taking;
   const items = new Map([...now.items, ...base.items].map((item) => [item.key, item]));
   const fits = (item: PlanItem): boolean => isFitted(item.fits, g.bike.equipment);
   const name = ({ key, called }: PlanItem): string => ctx.itemName(key, called);
-  const trigger = ({ anchor, first, repeat }: PlanItem): Trigger => ({ anchor, first, repeat });
+  const trigger = ({ anchor, first, repeat, shortened }: PlanItem): Trigger => ({ anchor, first, repeat, shortened });
   return {
-    ...{ bike: g.bike.id, nickname: g.bike.nickname, column: g.bike.column, was: now.name, name: base.name, source: base.source, sharedBy: by },
+    ...{ bike: g.bike.id, nickname: g.bike.nickname, column, was: now.name, name: base.name, source: base.source, sharedBy: by },
     ...{ hash: hashOf(base).slice(0, HASH_SHOWN), rev: g.bike.edits.length, same: own, saved: false },
     added: difference.added.filter(fits).map((item) => ({ name: name(item), ...trigger(item) })),
     gone: difference.gone.filter(fits).map(name),

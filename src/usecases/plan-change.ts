@@ -2,6 +2,7 @@
 
 import type { Bike } from "../core/bike.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
+import { isSameTrigger } from "../core/plan/compare.ts";
 import { fold } from "../core/plan/fold.ts";
 import type { Condition, Interval, PlanEdit, PlanItem, Repeat } from "../core/plan/plan.ts";
 import { twiceAsOften } from "../core/plan/sooner.ts";
@@ -213,7 +214,7 @@ function changed(ctx: Ctx, g: Garaged, key: ItemKey, { repeat, first, anchor, sh
   const item = g.plan.items.find((each) => each.key === key);
   if (item === undefined) return refused({ why: "gone" });
   const next: PlanItem = { ...item, repeat, first, anchor, shortened };
-  if (JSON.stringify(item) === JSON.stringify(next)) return refused({ why: "already so", state: nameIn(ctx, g, key) });
+  if (isSameTrigger(item, next, g.bike.column)) return refused({ why: "already so", state: nameIn(ctx, g, key) });
   const items = g.plan.items.map((each) => (each.key === key ? next : each));
   const { epochs } = g.track;
   const then = garagedOf(g.bike, { ...g.plan, items }, { ...g, epochs }, g.today);

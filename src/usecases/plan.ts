@@ -7,6 +7,7 @@ import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
+import { offersFor, type PlanOffer } from "./plan-offers.ts";
 import { nameIn } from "./record-work.ts";
 import { done, type Result } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
@@ -25,6 +26,8 @@ export type PlanShown = {
   readonly lines: readonly PlanLine[];
   /** Names of items that were dropped. */
   readonly dropped: readonly string[];
+  /** Other plans that there are for the bike. */
+  readonly offers: readonly PlanOffer[];
 };
 
 /** Every line of a bike's plan, as it stands. */
@@ -42,7 +45,15 @@ export async function showPlan(ctx: Ctx, input: { readonly bike?: string }): Pro
       const changed = before !== undefined && JSON.stringify(before) !== JSON.stringify(repeat);
       return { item: key, name: nameIn(ctx, g, key), system, anchor, first, repeat, before: changed ? before : null };
     });
-    return done({ bike: g.bike.id, nickname: g.bike.nickname, planName: base.name, column: g.bike.column, lines, dropped: droppedIn(ctx, g) });
+    return done({
+      bike: g.bike.id,
+      nickname: g.bike.nickname,
+      planName: base.name,
+      column: g.bike.column,
+      lines,
+      dropped: droppedIn(ctx, g),
+      offers: await offersFor(q, ctx, g),
+    });
   });
 }
 

@@ -7,7 +7,7 @@ import SQLite from "better-sqlite3";
 import { openSqlite } from "../../src/store/sqlite.ts";
 import { KINDS, type KindId } from "../../src/trade/kinds.ts";
 import { STARTER_PLANS } from "../../src/trade/starter-plans.ts";
-import { hashOf } from "../../src/usecases/add-bike.ts";
+import { hashOf } from "../../src/usecases/plan-hash.ts";
 
 export type Size = { readonly groups: number; readonly bikes: number; readonly readingsEach: number };
 export type Seeded = { readonly file: string; readonly size: Size };

@@ -24,11 +24,17 @@ type Told = {
   readonly at: string;
   readonly why: string | null;
 };
-type Trigger = Pick<PlanItem, "anchor" | "first" | "repeat">;
+type PlanOffer = { readonly plan: "starter plan" | "group plan"; readonly by: string | null; readonly manual: string | null };
+type Trigger = Pick<PlanItem, "anchor" | "first" | "repeat" | "shortened">;
 
 export const planEditWords = (p: Printer, plan: ReturnType<typeof planWords>, today: LocalDate) => {
-  const says = ({ anchor, repeat, first }: Trigger, column: DistanceUnit): string =>
-    [plan.repeats(repeat, column), first === null ? null : `first at ${plan.legs(first, column)}`, anchor === "last done" ? "from the last time" : null]
+  const says = ({ anchor, repeat, first, shortened }: Trigger, column: DistanceUnit, withUses: boolean): string =>
+    [
+      plan.repeats(repeat, column),
+      first === null ? null : `first at ${plan.legs(first, column)}`,
+      anchor === "last done" ? "from the last time" : null,
+      withUses ? (Object.keys(shortened).length === 0 ? "no use shortens it" : plan.uses(shortened, column)) : null,
+    ]
       .filter((part) => part !== null)
       .join("; ");
   const did = ({ change, name, repeat, shortened }: Told, column: DistanceUnit): string => {
@@ -70,13 +76,13 @@ export const planEditWords = (p: Printer, plan: ReturnType<typeof planWords>, to
     beside: (nickname: string, name: string, source: string, by: string | null): string =>
       `${nickname}'s plan beside “${name}”${by === null ? "" : `, shared by ${by}`}. Source: ${source}.`,
     same: (): string => "Nothing differs: all falls due as there.",
-    added: (name: string, trigger: Trigger, column: DistanceUnit): string => `+ ${name}: ${says(trigger, column)}.`,
+    added: (name: string, trigger: Trigger, column: DistanceUnit): string => `+ ${name}: ${says(trigger, column, false)}.`,
     gone: (name: string): string => `- ${name}: not in that plan.`,
-    changed: (name: string, was: Trigger, will: Trigger, column: DistanceUnit): readonly string[] => [
-      `${name}`,
-      `  now ${says(was, column)}`,
-      `  there ${says(will, column)}`,
-    ],
+    changed: (name: string, was: Trigger, will: Trigger, column: DistanceUnit): readonly string[] => {
+      // What uses shorten is long, and told only where it differs.
+      const withUses = plan.uses(was.shortened, column) !== plan.uses(will.shortened, column);
+      return [name, `  now ${says(was, column, withUses)}`, `  there ${says(will, column, withUses)}`];
+    },
     more: (n: number): string => `And ${n} more; the file of /plan export has all.`,
     conflicts: (names: readonly string[]): string =>
       `You changed ${p.list(names.map(lowered))} yourself, and that plan differs there too: yours stands. To follow that plan instead, change it with /plan change.`,
@@ -90,6 +96,14 @@ export const planEditWords = (p: Printer, plan: ReturnType<typeof planWords>, to
     fileAlt: (nickname: string): string => `${nickname}'s plan in the plan format, version 1`,
     importAsk: (nickname: string): string => `Paste a plan file for ${nickname}. You see what it changes before anything is saved.`,
     form: { title: "Paste a plan file", text: "What the file holds" },
-    labels: { undo: "Undo", take: "Take that plan", leave: "Leave it", paste: "Paste it" },
+    /** Another plan that there is for the bike. */
+    offer: (nickname: string, { plan: which, by, manual }: PlanOffer): string =>
+      which === "starter plan"
+        ? `The starter plan has changed since ${nickname} was given it. See both side by side, and take it only if you like.`
+        : `Your group has a plan for this make and model, shared by ${by ?? "a member"}, from: ${manual ?? "a manual"}. See both side by side, and take it only if you like.`,
+    labels: {
+      ...{ undo: "Undo", take: "Take that plan", leave: "Leave it", paste: "Paste it" },
+      beside: (which: PlanOffer["plan"]): string => (which === "starter plan" ? "See the new starter plan" : "See the group's plan"),
+    },
   };
 };
