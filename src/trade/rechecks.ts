@@ -13,6 +13,8 @@ type Row = {
   readonly action: WorkAction;
   readonly after: readonly StandardItemKey[];
   readonly outcomes: readonly Outcome[];
+  /** Items whose work looks at the same: setting the slack of a new chain is the look at it. */
+  readonly seenBy?: readonly StandardItemKey[];
   readonly distance: Columns;
   readonly minutes: number;
   readonly caution: CautionKey;
@@ -20,6 +22,8 @@ type Row = {
 };
 
 const RENEWED = ["replaced", "done"] as const;
+/** What came of a look; what asks for a look anew is no look at what was done before. */
+const LOOKED = ["inspected, within limits", "adjusted", "done"] as const;
 const at = (miles: number, km: number): Columns => ({ miles, km });
 
 export const RECHECKS = {
@@ -33,7 +37,7 @@ export const RECHECKS = {
   },
   "new-chain.look-again": {
     ...{ system: "final drive", action: "adjust", after: ["chain.replace"], outcomes: RENEWED },
-    ...{ distance: at(300, 500), minutes: 20, caution: "moving chain", source: PRACTICE },
+    ...{ seenBy: ["chain.adjust"], distance: at(300, 500), minutes: 20, caution: "moving chain", source: PRACTICE },
   },
   "new-belt.look-again": {
     ...{ system: "final drive", action: "measure", after: ["drive-belt.replace"], outcomes: RENEWED },
@@ -42,15 +46,15 @@ export const RECHECKS = {
   // A cable that was only adjusted has bedded in; one that is new stretches.
   "new-throttle-cable.look-again": {
     ...{ system: "controls", action: "adjust", after: ["throttle-cable.adjust"], outcomes: ["replaced"] },
-    ...{ distance: at(300, 500), minutes: 15, caution: "throttle", source: PRACTICE },
+    ...{ seenBy: ["throttle-cable.adjust"], distance: at(300, 500), minutes: 15, caution: "throttle", source: PRACTICE },
   },
   "new-clutch-cable.look-again": {
     ...{ system: "clutch and gearbox", action: "adjust", after: ["clutch-free-play.adjust"], outcomes: ["replaced"] },
-    ...{ distance: at(300, 500), minutes: 10, caution: "fasteners", source: PRACTICE },
+    ...{ seenBy: ["clutch-free-play.adjust"], distance: at(300, 500), minutes: 10, caution: "fasteners", source: PRACTICE },
   },
   "trued-spokes.look-again": {
     ...{ system: "wheels and tyres", action: "check tightness", after: ["spokes.check"], outcomes: ["adjusted", "replaced"] },
-    ...{ distance: at(150, 250), minutes: 30, caution: "lifting", source: PRACTICE },
+    ...{ seenBy: ["spokes.check"], distance: at(150, 250), minutes: 30, caution: "lifting", source: PRACTICE },
   },
   "new-front-pads.look-again": {
     ...{ system: "brakes", action: "inspect", after: ["front-pads.measure", "front-shoes.measure"], outcomes: ["replaced"] },
@@ -78,6 +82,7 @@ const itemOf = (key: string, row: Row): PlanItem => ({
 export const RECHECK_RULES: readonly RecheckRule[] = Object.entries(RECHECKS as Readonly<Record<string, Row>>).map(([key, row]) => ({
   item: itemOf(key, row),
   after: row.after.map((item) => ({ item: item as string as ItemKey, outcomes: row.outcomes })),
+  seenBy: (row.seenBy ?? []).map((item) => ({ item: item as string as ItemKey, outcomes: LOOKED })),
   distance: row.distance,
   lapses: LAPSES,
 }));

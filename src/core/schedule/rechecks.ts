@@ -12,6 +12,8 @@ export type RecheckRule = {
   /** The look itself: an item without legs of its own, which a bike has only while it is open. */
   readonly item: PlanItem;
   readonly after: readonly { readonly item: ItemKey; readonly outcomes: readonly Outcome[] }[];
+  /** Work that looks at the same by the way: it closes the look once the bike has gone half the distance to it. */
+  readonly seenBy: readonly { readonly item: ItemKey; readonly outcomes: readonly Outcome[] }[];
   readonly distance: Columns;
   /** So far beyond its point nobody looks anew: what was loose has shown. */
   readonly lapses: Columns;
@@ -54,7 +56,11 @@ export function rechecksOf(rules: readonly OwnRule[], jobs: readonly Job[], trac
     if (last === undefined) return [];
     const dueAt = ahead(last.ridden, far.stretch);
     if (upTo !== null && upTo >= ahead(dueAt, late.stretch)) return [];
-    const seen = jobs.some((job) => job.item === rule.item.key && job.outcome !== "could not do" && isLook(job, last.job, last.ridden));
+    const halfway = last.ridden + far.stretch / 2;
+    const bySide = (job: Job): boolean =>
+      rule.seenBy.some(({ item, outcomes }) => item === job.item && outcomes.includes(job.outcome)) && (placed(job, track) ?? 0) >= halfway;
+    const looked = (job: Job): boolean => job.item === rule.item.key && job.outcome !== "could not do" && isLook(job, last.job, last.ridden);
+    const seen = jobs.some((job) => looked(job) || bySide(job));
     return seen ? [] : [{ id: `${rule.item.key}@${last.job.id}`, item: rule.item.key, dueAt, because: rule.item.key, after: last.ridden }];
   });
 }

@@ -102,3 +102,23 @@ test("whatever the work and however often it was looked at, one look a rule at m
     { numRuns: 200 },
   );
 });
+
+test("work that looks at the same by the way closes it from half the distance on: the slack of the new chain set, the cable's play, the spokes gone over", () => {
+  const slack = (at: number | null, on: string, outcome: Outcome = "adjusted") => aJob("chain.adjust", on, at, { outcome });
+  expect(open([chain(10_000), slack(10_150, "2026-05-20")], 10_160)).toEqual([]);
+  // Set while the chain went on, or a few miles after: it has not settled yet.
+  expect(open([chain(10_000), slack(10_000, "2026-05-01")], 10_160)).toHaveLength(1);
+  expect(open([chain(10_000), slack(10_149, "2026-05-20")], 10_160)).toHaveLength(1);
+  expect(open([chain(10_000), slack(null, "2026-05-01")], 10_000)).toHaveLength(1);
+  expect(open([chain(10_000), slack(10_200, "2026-05-20", "could not do")], 10_260)).toHaveLength(1);
+  const trued = aJob("spokes.check", "2026-05-01", 10_000, { outcome: "adjusted" });
+  expect(open([trued, aJob("spokes.check", "2026-05-20", 10_100, { outcome: "inspected, within limits" })], 10_110)).toEqual([]);
+  // Trued once more is looked at once more.
+  expect(open([trued, aJob("spokes.check", "2026-05-20", 10_100, { outcome: "adjusted" })], 10_110)).toMatchObject([{ dueAt: riddenOf(10_250, "mi") }]);
+  const cable = aJob("clutch-free-play.adjust", "2026-05-01", 10_000, { outcome: "replaced" });
+  expect(open([cable, aJob("clutch-free-play.adjust", "2026-05-20", 10_300, { outcome: "adjusted" })], 10_310)).toEqual([]);
+  // Looking at new pads is no bedding in, and an axle has no other look.
+  expect(
+    open([aJob("front-pads.measure", "2026-05-01", 10_000, { outcome: "replaced" }), aJob("front-pads.measure", "2026-05-20", 10_300)], 10_310),
+  ).toHaveLength(1);
+});
