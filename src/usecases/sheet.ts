@@ -4,7 +4,7 @@ import { isLocalDate } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { ItemKey } from "../core/ids.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
-import { type DistanceUnit, dialOf, figureIn, type Ridden } from "../core/quantity/distance.ts";
+import { type DistanceUnit, dialOf, figureIn, type Ridden, riddenOf } from "../core/quantity/distance.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import { arrange, type Step } from "../core/sheet/arrange.ts";
 import { type Consumable, PLAIN } from "../core/sheet/how.ts";
@@ -89,6 +89,14 @@ export async function showSheet(ctx: Ctx, input: SheetInput): Promise<Result<She
   });
 }
 
+/** The services nearest to a figure at which nothing falls due; where it is passed, the one that comes next. */
+function nearestTo({ facts, at, bike }: Garaged, mark: Ridden): SheetShown["nearest"] {
+  const asked = Math.round(figureIn(mark, bike.column));
+  const passed = at.ridden !== null && at.ridden >= mark ? Math.floor(figureIn(at.ridden, bike.column)) : null;
+  const near = servicesNear(facts, passed === null ? mark : riddenOf(passed + 1, bike.column));
+  return near.filter((each) => each !== asked && (passed === null || each > passed)).map((each) => ({ at: each, unit: bike.column }));
+}
+
 /** Before the day in what asks for a sheet again. */
 const UNTIL = "until ";
 
@@ -150,7 +158,7 @@ async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: SheetList, at: stri
     adds: list.adds === null ? null : { at: list.adds.at, ordinary: list.adds.ordinary, names: list.adds.items.map(name) },
     covered: list.covered.map(({ item, by }) => ({ name: name(item), by: name(by) })),
     meanwhile: list.meanwhile.map(name),
-    nearest: list.entries.length > 0 || list.mark === null ? [] : servicesNear(g.facts, list.mark).map((near) => ({ at: near, unit: g.bike.column })),
+    nearest: list.entries.length > 0 || list.mark === null ? [] : nearestTo(g, list.mark),
     habits: dues.filter((due) => due.habit).map((due) => due.name),
     note: (await q.jobs.lastOf(g.bike.id))?.note ?? null,
     job: job?.id ?? null,

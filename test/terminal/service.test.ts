@@ -102,3 +102,20 @@ test("what is planned, asked or only talked of is no service done", async () => 
     expect((await t.send({ as: "Ines", in: "g1", say: talk })).filter(({ react }) => react !== null)).toEqual([]);
   }
 });
+
+test("a bike that has just passed the figure, with nothing on record: the service is what the plan prints there, as a sheet and as one press", async () => {
+  await run("/bike add name:Otter kind:classic odometer:12,010 mi");
+  const sheet = (await run("/plan sheet at:12,000 mi bike:Otter")).data;
+  expect(sheet.items).toBeGreaterThan(20);
+  const asked = await say("12,000 service on Otter at the shop, 380");
+  expect(asked.text).toContain(`on Otter: ${sheet.items} items belong to the 12,000 mi service.`);
+  const marked = await press(asked, "Mark all");
+  const items = (marked.data.work[0].items as { item: string }[]).map(({ item }) => item);
+  expect(items).toEqual(expect.arrayContaining(["engine-oil.replace", "valve-clearance.adjust", "wheel-bearings.inspect"]));
+  // Printed at 9,000 and 18,000.
+  expect(items).not.toContain("air-filter.replace");
+  // Done, it is on no sheet any more, and what comes next is named.
+  const after = await run("/plan sheet at:12,000 mi bike:Otter");
+  expect(after.data.items).toBe(0);
+  expect(after.text).toContain("The service nearest to it: 13,500 mi.");
+});

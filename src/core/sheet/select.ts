@@ -53,9 +53,19 @@ export function sheetAt(facts: Facts, moment: Moment, at: Ridden | "next"): Shee
   const charted = chartedAt(facts, mark);
   const falling = outlook(facts, moment, { on: day, ridden: point });
   const placed = falling.map((each) => ({ each, when: whenOf(each, mark, near, likely ?? today, charted) }));
-  const entries = placed.flatMap(({ each, when }): SheetEntry[] => (when === "before" ? [] : [{ item: each.item, why: when, due: each.now }]));
+  const falls = placed.flatMap(({ each, when }): SheetEntry[] => (when === "before" ? [] : [{ item: each.item, why: when, due: each.now }]));
+  const listed = new Set(falls.map(({ item }) => item));
+  const entries = [...falls, ...unknownAt(facts, moment, mark, charted).filter(({ item }) => !listed.has(item))];
   const meanwhile = placed.filter(({ when }) => when === "before").map(({ each }) => each.item);
   return { mark, on: likely, until: null, ...apartFromCovered(facts.plan.items, entries), meanwhile, adds: addsAt(facts, mark) };
+}
+
+/** What the plan prints at a service that has just been passed and of which nothing is on record: a bike that came with its figure past it may well want it. */
+function unknownAt(facts: Facts, moment: Moment, mark: Ridden, charted: ReadonlySet<ItemKey>): readonly SheetEntry[] {
+  const passed = moment.ridden !== null && moment.ridden >= mark && !liesBehind(facts, moment, mark);
+  if (!passed) return [];
+  const unknown = dueList(facts, moment).filter(({ item, status, habit }) => charted.has(item) && status === "no record" && !habit);
+  return unknown.map((due): SheetEntry => ({ item: due.item, why: "there", due }));
 }
 
 /** All that is due, or likely falls due until a day: the work of a winter, done while the bike stands. */
@@ -73,9 +83,10 @@ export const servicesNear = ({ plan, column, conditions }: Facts, point: Ridden)
 export const liesBehind = ({ column }: Facts, { ridden }: Moment, point: Ridden): boolean =>
   ridden !== null && point < ridden - stretchOf(NEAR[column], column);
 
-/** What a service that was done came to: of one that lies behind, what the plan prints there; else what its sheet says. */
+/** What a service that was done came to: what its sheet says or, where that is empty or the service lies behind, what the plan prints there. */
 export function itemsOfService(facts: Facts, moment: Moment, mark: Ridden): readonly ItemKey[] {
-  if (!liesBehind(facts, moment, mark)) return sheetAt(facts, moment, mark)?.entries.map(({ item }) => item) ?? [];
+  const onSheet = liesBehind(facts, moment, mark) ? [] : (sheetAt(facts, moment, mark)?.entries ?? []);
+  if (onSheet.length > 0) return onSheet.map(({ item }) => item);
   const printed = [...chartedAt(facts, mark)];
   const covered = new Set(facts.plan.items.flatMap(({ key, covers }) => (printed.includes(key) ? covers : [])));
   return printed.filter((item) => !covered.has(item));

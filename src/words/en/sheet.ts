@@ -97,7 +97,11 @@ export const sheetWords = (p: Printer) => {
     empty: (nickname: string, mark: Ridden | null, on: LocalDate | null, until: LocalDate | null, b: OnBike): string =>
       until === null ? `${nickname}, ${service(mark, on, null, b)}: nothing falls due there.` : `${nickname}: nothing falls due by ${p.date(until, b.today)}.`,
     nearest: (services: readonly { readonly at: number; readonly unit: DistanceUnit }[]): readonly string[] =>
-      services.length === 0 ? [] : [`The services nearest to it: ${p.list(services.map(({ at, unit }) => `${p.figure(at, 0)} ${unit}`))}.`],
+      services.length === 0
+        ? []
+        : [
+            `${services.length === 1 ? "The service nearest to it" : "The services nearest to it"}: ${p.list(services.map(({ at, unit }) => `${p.figure(at, 0)} ${unit}`))}.`,
+          ],
     when: (on: LocalDate | null, today: LocalDate): string | null => (on === null || on <= today ? null : `Likely about ${p.date(on, today)}.`),
     adds: (at: number, ordinary: number, names: readonly string[], unit: DistanceUnit): string =>
       names.length === 0
