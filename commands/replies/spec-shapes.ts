@@ -41,4 +41,6 @@ export const specSaved = z.object({
 });
 
 /** A row of an open table: which one, and what that one holds. */
-export const lookedUp = z.looseObject({ table: z.enum(["oil grade", "brake fluid", "tyre mark", "thread", "tread law", "resting volts"]) });
+export const lookedUp = z.looseObject({
+  table: z.enum(["oil grade", "oil grades", "brake fluid", "brake fluids", "tyre mark", "thread", "inch thread", "hex", "tread law", "resting volts"]),
+});

@@ -9,6 +9,19 @@ export type LookedUp =
       readonly source: string;
     }
   | {
+      readonly table: "oil grades";
+      readonly winter: readonly { readonly grade: string; readonly cranks: number; readonly pumps: number }[];
+      readonly hot: readonly { readonly grade: string; readonly from: number; readonly below: number }[];
+      readonly source: string;
+    }
+  | {
+      readonly table: "brake fluids";
+      readonly rows: readonly { readonly name: string; readonly base: string; readonly dry: number | null; readonly wet: number | null }[];
+    }
+  | { readonly table: "inch thread"; readonly size: string; readonly coarse: number; readonly fine: number }
+  /** Threads whose heads have that width across flats, mm; `before`: on older bolts only. */
+  | { readonly table: "hex"; readonly width: number; readonly threads: readonly { readonly size: string; readonly before: boolean }[] }
+  | {
       readonly table: "brake fluid";
       readonly name: string;
       readonly base: string;

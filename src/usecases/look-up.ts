@@ -1,5 +1,6 @@
 // Open tables that need no bike: oil grades, brake fluid classes, load and speed marks, threads and their hex, tread law, resting volts.
 
+import { readMarking } from "../core/tyre/marking.ts";
 import { REST_TABLES } from "../trade/battery.ts";
 import { THREADS } from "../trade/fasteners.ts";
 import { FLUID_CLASSES, type FluidClassName } from "../trade/fluids.ts";
@@ -9,34 +10,98 @@ import { TREAD_LAW } from "../trade/tread-law.ts";
 import { LOAD_KILOGRAMS, SPEED_KMH } from "../trade/tyres.ts";
 import type { Ctx } from "./context.ts";
 
+type Words = Ctx["vocabulary"]["specs"]["tables"];
+
 /** What a mark or the name of a table says; null when it is neither. */
 export function lookUp({ vocabulary }: Pick<Ctx, "vocabulary">, typed: string): LookedUp | null {
-  const said = typed.normalize("NFKC").trim().replace(/[?.]$/u, "");
-  const oil = /^(?:sae\s*)?(?:(\d{1,2}w)(?:[\s-]*(\d{2}))?|(\d{2}))$/iu.exec(said);
-  if (oil !== null && (oil[1] !== undefined || /sae/iu.test(said))) {
-    const [winter, hot] = [WINTER_GRADES[(oil[1] ?? "").toUpperCase() as "0W"] ?? null, HOT_GRADES[(oil[2] ?? oil[3] ?? "") as "20"] ?? null];
-    return winter === null && hot === null ? null : { table: "oil grade", grade: said.toUpperCase().replace(/^SAE\s*/u, ""), winter, hot, source: OIL_SOURCE };
-  }
-  const fluid = (Object.keys(FLUID_CLASSES) as FluidClassName[]).find((name) => name.toLowerCase().replace(" ", "") === said.toLowerCase().replace(/\s/gu, ""));
-  if (fluid !== undefined) return { table: "brake fluid", name: fluid, ...FLUID_CLASSES[fluid] };
+  const said = typed.normalize("NFKC").trim().replace(/\s+/gu, " ").replace(/[?.]$/u, "").trim();
   const words = vocabulary.specs.tables;
-  const mark = new RegExp(`^(?:(?:${[...words.loads, ...words.speeds].join("|")})\\s*)?(\\d{2})?\\s*([a-z])?$`, "iu").exec(said);
+  return (
+    oilGrade(said) ?? fluidClass(said) ?? tyreMark(said, words) ?? thread(said, words) ?? spanner(said, words) ?? treadLaw(said, words) ?? whole(said, words)
+  );
+}
+
+function oilGrade(said: string): LookedUp | null {
+  const oil = /^(?:sae\s*)?(?:(\d{1,2}w)(?:[\s-]*(\d{2}))?|(\d{2}))$/iu.exec(said);
+  if (oil === null || (oil[1] === undefined && !/sae/iu.test(said))) return null;
+  const [winter, hot] = [WINTER_GRADES[(oil[1] ?? "").toUpperCase() as "0W"] ?? null, HOT_GRADES[(oil[2] ?? oil[3] ?? "") as "20"] ?? null];
+  return winter === null && hot === null ? null : { table: "oil grade", grade: said.toUpperCase().replace(/^SAE\s*/u, ""), winter, hot, source: OIL_SOURCE };
+}
+
+function fluidClass(said: string): LookedUp | null {
+  const bare = said.toLowerCase().replace(/\s/gu, "");
+  const fluid = (Object.keys(FLUID_CLASSES) as FluidClassName[]).find((name) => name.toLowerCase().replace(" ", "") === bare);
+  return fluid === undefined ? null : { table: "brake fluid", name: fluid, ...FLUID_CLASSES[fluid] };
+}
+
+/** "58V", "load index 73", or a whole sidewall: "120/70ZR17 (58W)". A bare figure is no mark. */
+function tyreMark(said: string, { loads, speeds }: Words): LookedUp | null {
+  const mark = new RegExp(`^(?:(?:${[...loads, ...speeds].join("|")})\\s*)?(\\d{2})?\\s*([a-z])?$`, "iu").exec(said);
   if (mark !== null && (mark[1] ?? mark[2]) !== undefined && (said.length > 2 || mark[2] !== undefined)) {
     const kilograms = LOAD_KILOGRAMS[Number(mark[1] ?? Number.NaN)];
     const symbol = (mark[2] ?? "").toUpperCase();
+    // "12 V" is a battery: there is no such load index.
+    if (mark[1] !== undefined && kilograms === undefined) return null;
     const kmh = (SPEED_KMH as Readonly<Record<string, number>>)[symbol];
-    if (kilograms !== undefined || kmh !== undefined)
-      return {
-        table: "tyre mark",
-        load: kilograms === undefined ? null : { index: Number(mark[1]), kilograms },
-        speed: kmh === undefined ? null : { symbol, kmh },
-      };
+    if (kilograms === undefined && kmh === undefined) return null;
+    return {
+      table: "tyre mark",
+      load: kilograms === undefined ? null : { index: Number(mark[1]), kilograms },
+      speed: kmh === undefined ? null : { symbol, kmh },
+    };
   }
-  const thread = /^m\s*(\d{1,2})$/iu.exec(said)?.[1];
-  const pitches = thread === undefined ? undefined : (THREADS.metric as Readonly<Record<string, readonly number[]>>)[thread];
-  if (thread !== undefined && pitches !== undefined) return { table: "thread", size: `M${thread}`, pitches, hex: HEX_WIDTHS[thread as "5"] ?? null };
-  if (words.tread.includes(said.toLowerCase())) return { table: "tread law", rows: Object.entries(TREAD_LAW).map(([place, row]) => ({ place, ...row })) };
-  if (words.volts.includes(said.toLowerCase()))
+  const moulded = readMarking(said, { loads: LOAD_KILOGRAMS, speeds: SPEED_KMH });
+  if (moulded === null || moulded.size === "" || moulded.load === null) return null;
+  return { table: "tyre mark", load: moulded.load, speed: moulded.speed === null ? null : { symbol: moulded.speed.symbol, kmh: moulded.speed.kmh } };
+}
+
+/** "M8", "M10x1.25", "M6 bolt", "1/4-20", "5/16 UNF". */
+function thread(said: string, { threads }: Words): LookedUp | null {
+  const bare = said.replace(new RegExp(`\\s+(?:${threads.join("|")})$`, "iu"), "");
+  const metric = /^m\s*(\d{1,2})(?:\s*[x×*]\s*\d(?:[.,]\d{1,2})?)?$/iu.exec(bare)?.[1];
+  const pitches = metric === undefined ? undefined : (THREADS.metric as Readonly<Record<string, readonly number[]>>)[metric];
+  if (metric !== undefined && pitches !== undefined) return { table: "thread", size: `M${metric}`, pitches, hex: HEX_WIDTHS[metric as "5"] ?? null };
+  const inch = /^(\d{1,2}\/\d{1,2})(?:\s*[-x]\s*\d{2}|\s*(?:in|inch|")?\s*un[cf])$/iu.exec(bare)?.[1];
+  const turns = inch === undefined ? undefined : THREADS.unified[inch];
+  return inch === undefined || turns === undefined ? null : { table: "inch thread", size: inch, coarse: turns.UNC, fine: turns.UNF };
+}
+
+/** "13 mm spanner": which threads have such a head. */
+function spanner(said: string, { spanners }: Words): LookedUp | null {
+  const width = Number(new RegExp(`^(\\d{1,2})\\s*(?:mm)?\\s+(?:${spanners.join("|")})$`, "iu").exec(said)?.[1] ?? Number.NaN);
+  const threads = Object.entries(HEX_WIDTHS).flatMap(([size, { now, before }]) =>
+    now === width || before === width ? [{ size: `M${size}`, before: now !== width }] : [],
+  );
+  return threads.length === 0 ? null : { table: "hex", width, threads };
+}
+
+/** The whole table, or one place of it: "legal tread in Germany", "UK tread law". */
+function treadLaw(said: string, { tread, places }: Words): LookedUp | null {
+  const lower = said.toLowerCase();
+  const name = tread.find((each) => lower.includes(each) && tread.every((other) => other.length <= each.length || !lower.includes(other)));
+  if (name === undefined) return null;
+  const rest = lower
+    .replace(name, " ")
+    .replace(/[^\p{L} ]/gu, " ")
+    .trim()
+    .replace(/^(?:in|for|of)\s+/u, "")
+    .replace(/^the\s+/u, "");
+  const place = Object.keys(places).find((each) => places[each]?.includes(rest) === true);
+  if (rest !== "" && place === undefined) return null;
+  const rows = Object.entries(TREAD_LAW).map(([each, row]) => ({ place: each, ...row }));
+  return { table: "tread law", rows: rows.filter((row) => place === undefined || row.place === place) };
+}
+
+/** The tables that are shown whole. */
+function whole(said: string, words: Words): LookedUp | null {
+  const lower = said.toLowerCase();
+  // A voltage that a resting battery of 12 V can show.
+  const volts = Number(/^(\d{1,2}(?:[.,]\d{1,2})?)\s*(?:v|volts?)$/u.exec(lower)?.[1]?.replace(",", ".") ?? Number.NaN);
+  if (words.volts.includes(lower) || (volts >= 9 && volts <= 15))
     return { table: "resting volts", kinds: Object.entries(REST_TABLES).map(([kind, { points, source }]) => ({ kind, points, source })) };
-  return null;
+  if (words.fluids.includes(lower))
+    return { table: "brake fluids", rows: Object.entries(FLUID_CLASSES).map(([name, { base, dry, wet }]) => ({ name, base, dry, wet })) };
+  if (!words.oils.includes(lower)) return null;
+  const rows = <Row extends object>(grades: Readonly<Record<string, Row>>) => Object.entries(grades).map(([grade, row]) => ({ grade, ...row }));
+  return { table: "oil grades", winter: rows(WINTER_GRADES), hot: rows(HOT_GRADES), source: OIL_SOURCE };
 }

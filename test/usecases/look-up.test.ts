@@ -19,6 +19,15 @@ test.each([
   ["speed symbol H", { speed: { symbol: "H", kmh: 210 } }],
   // ISO 272: M10 has 16 mm, 17 before (DIN 933).
   ["M10", { size: "M10", hex: { now: 16, before: 17 } }],
+  ["M10x1.25", { size: "M10", pitches: [1.5, 1.25, 1] }],
+  ["M8 bolt", { size: "M8", hex: { now: 13 } }],
+  ["13 mm spanner", { table: "hex", width: 13, threads: [{ size: "M8", before: false }] }],
+  ["17 socket", { table: "hex", threads: [{ size: "M10", before: true }] }],
+  // ASME B1.1: 1/4-20 UNC, 1/4-28 UNF; 5/16-18 and -24.
+  ["1/4-20", { table: "inch thread", size: "1/4", coarse: 20, fine: 28 }],
+  ["5/16 UNF", { table: "inch thread", coarse: 18, fine: 24 }],
+  // A whole sidewall; the speed is that of the mark in brackets. UN Regulation No. 75: W is 270 km/h.
+  ["120/70ZR17 M/C (58W)", { table: "tyre mark", load: { index: 58, kilograms: 236 }, speed: { symbol: "W", kmh: 270 } }],
 ])("%s", (typed, row) => {
   expect(found(typed)).toMatchObject(row);
 });
@@ -29,6 +38,35 @@ test("tread law and resting volts are whole tables", () => {
   expect(found("battery voltages")).toMatchObject({ kinds: expect.arrayContaining([expect.objectContaining({ kind: "flooded" })]) });
 });
 
-test.each(["oil", "rear axle", "58", "front tyre pressure", "M99", "valves", "99W-99", "battery"])("%s is no mark of a table", (typed) => {
+test("riders' words for a table, and one place of the tread law", () => {
+  for (const words of ["battery voltage", "state of charge", "12.4 V", "12,4 volts", "12 V"])
+    expect(found(words), words).toMatchObject({ table: "resting volts" });
+  // 49 CFR 571.116 S5.1.1: DOT 3 at least 205 °C dry.
+  for (const words of ["brake fluid types", "DOT?"])
+    expect(found(words), words).toMatchObject({ rows: expect.arrayContaining([expect.objectContaining({ name: "DOT 3", dry: 205 })]) });
+  for (const words of ["viscosity", "SAE J300"]) expect(found(words), words).toMatchObject({ table: "oil grades", source: "SAE J300:2015" });
+  // StVZO section 36: 1.6 mm.
+  for (const words of ["legal tread in Germany", "Germany tread law", "minimum tread depth, Germany?"])
+    expect(found(words), words).toMatchObject({ rows: [{ place: "Germany", millimetres: 1.6 }] });
+  expect(found("minimum tread in the UK")).toMatchObject({ rows: [{ place: "United Kingdom", millimetres: 1 }] });
+  for (const words of ["minimum tread", "min tread depth"]) expect(found(words), words).toMatchObject({ rows: { length: 4 } });
+});
+
+test.each([
+  "legal tread on Mars",
+  "120/70ZR17",
+  "14.8 mm spanner",
+  "23 spanner",
+  "7/8-20",
+  "5 V",
+  "oil",
+  "rear axle",
+  "58",
+  "front tyre pressure",
+  "M99",
+  "valves",
+  "99W-99",
+  "battery",
+])("%s is no mark of a table", (typed) => {
   expect(found(typed)).toBeNull();
 });

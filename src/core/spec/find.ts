@@ -9,7 +9,10 @@ export type SpecWords = {
   readonly names: SpecNames;
   readonly uses: Readonly<Record<SpecUse, readonly string[]>>;
   readonly idle: readonly string[];
-  readonly tables: Readonly<Record<"loads" | "speeds" | "tread" | "volts", readonly string[]>>;
+  readonly tables: Readonly<Record<"loads" | "speeds" | "tread" | "volts" | "fluids" | "oils" | "threads" | "spanners", readonly string[]>> & {
+    /** Places of the tread law by what riders call them. */
+    readonly places: Readonly<Record<string, readonly string[]>>;
+  };
 };
 
 /** `keys`: all that the words mean; empty when nothing is near enough, and then `nearest` says what is. `own`: the one whose name was typed in full, though others share the phrase. `exact`: the words are a name, and no more. */

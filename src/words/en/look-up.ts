@@ -15,6 +15,26 @@ export const lookUpWords = (p: Printer) => ({
           `${found.grade}, by ${found.source}. Which grade is your engine's, its manual says.`,
         ];
       }
+      case "oil grades":
+        return [
+          ...found.winter.map(({ grade, cranks, pumps }) => `${grade}: cranks at ${p.figure(cranks)} °C, pumps at ${p.figure(pumps)} °C.`),
+          ...found.hot.map(({ grade, from, below }) => `${grade}: ${p.figure(from)} to below ${p.figure(below)} mm²/s at 100 °C.`),
+          `By ${found.source}. Which grade is your engine's, its manual says.`,
+        ];
+      case "brake fluids":
+        return [
+          ...found.rows.map(
+            ({ name, base, dry, wet }) => `${name}, ${base}: ${dry === null ? "no boiling points in the standard" : `${dry} °C dry, ${wet} °C wet`}.`,
+          ),
+          "The least that 49 CFR 571.116 allows. Use the class named on the cap; silicone and mineral oil mix with no other.",
+        ];
+      case "inch thread":
+        return [`${found.size} in: ${found.coarse} threads an inch coarse (UNC), ${found.fine} fine (UNF), by ASME B1.1. Which spanner is near: /torque hex.`];
+      case "hex":
+        return [
+          ...found.threads.map(({ size, before }) => `${found.width} mm across flats: ${size}${before ? " on older bolts (DIN 933)" : " (ISO 272)"}.`),
+          "Small heads differ, so measure. A spanner of the other system: /torque hex.",
+        ];
       case "brake fluid":
         return [
           found.dry === null

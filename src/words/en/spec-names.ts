@@ -126,8 +126,24 @@ export const ENGLISH_SPEC_WORDS: SpecWords = {
   tables: {
     loads: ["load index", "load"],
     speeds: ["speed symbol", "speed rating", "speed index"],
-    tread: ["tread law", "legal tread", "tread limits", "legal tread depth"],
-    volts: ["battery voltages", "resting volts", "resting voltage", "battery volts"],
+    tread: [
+      ...["tread law", "legal tread", "legal tread depth", "legal tread limit", "tread limits", "minimum tread", "minimum tread depth"],
+      ...["min tread", "min tread depth", "least tread", "legal limit tread"],
+    ],
+    volts: [
+      ...["battery voltages", "battery voltage", "battery volts", "resting volts", "resting voltage", "rest voltage", "state of charge"],
+      ...["battery state of charge", "battery charge"],
+    ],
+    fluids: ["brake fluids", "brake fluid classes", "brake fluid class", "brake fluid types", "dot classes", "dot ratings", "dot"],
+    oils: ["oil grades", "oil viscosities", "oil viscosity", "viscosity", "viscosity grades", "sae j300", "j300", "sae"],
+    threads: ["thread", "threads", "bolt", "bolts", "screw", "nut", "pitch"],
+    spanners: ["spanner", "wrench", "socket", "hex head", "across flats"],
+    places: {
+      "United Kingdom": ["united kingdom", "uk", "gb", "britain", "great britain", "england", "scotland", "wales"],
+      Germany: ["germany", "de"],
+      Austria: ["austria", "at"],
+      "United States": ["united states", "us", "usa", "america", "states"],
+    },
   },
   idle: ["what", "whats", "what's", "s", "is", "are", "the", "my", "for", "of", "a", "spec", "value", "please", "how", "many", "which", "on", "to"],
 };
