@@ -1,10 +1,12 @@
 // What answers a plain message, an edit, a delete and the message menu.
 
 import { parseAction } from "../src/chat/action-names.ts";
+import { kindOfFile } from "../src/chat/files.ts";
 import type { Inbound } from "../src/chat/inbound.ts";
 import type { MessageAnswer, Said } from "../src/chat/reply.ts";
 import type { Ctx } from "../src/usecases/context.ts";
 import { questionAbout } from "../src/usecases/drafts.ts";
+import { given } from "../src/usecases/given.ts";
 import type { MessageOutcome } from "../src/usecases/message-outcome.ts";
 import { hear } from "../src/usecases/messages.ts";
 import { loggedFrom } from "../src/usecases/readings.ts";
@@ -28,7 +30,14 @@ async function say(ctx: Ctx, words: Words, input: Saying): Promise<MessageAnswer
   if (!isRead(ctx, input)) return null;
   const answers =
     input.answers === null ? null : { message: input.answers.message, subjects: input.answers.actions.flatMap((id) => parseAction(id)?.subject ?? []) };
-  const heard = { message: input.message, text: input.text, addressed: input.addressed || isAlone(input), answers };
+  const [file] = input.files ?? [];
+  const heard = {
+    message: input.message,
+    text: input.text,
+    addressed: input.addressed || isAlone(input),
+    answers,
+    ...given({ file: file === undefined ? undefined : kindOfFile(file) }),
+  };
   const outcome = input.kind === "edit" ? await edited(ctx, heard) : await hear(ctx, heard);
   // The platform tells of the same edit again when it shows a message otherwise: pinned, or with a picture of a link.
   if (input.kind === "edit" && outcome.is === "seen before") return null;

@@ -38,6 +38,8 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
         : said([words.readings.noBikes(outcome.seen.length)], { actions: firstBikes(words, outcome.seen) });
     case "too long":
       return said([words.readings.tooLong()]);
+    case "file sent":
+      return said([words.readings.fileSent(outcome.file)]);
     case "not understood":
       return said([words.readings.notUnderstood(outcome.bikes)]);
     case "seen before":

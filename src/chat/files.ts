@@ -3,6 +3,14 @@
 /** The longest file that is read, in bytes: a plan or a service chart is a tenth of it. */
 export const LARGEST_FILE = 200_000;
 
+/** What a file that came with a plain message is by its name: only a command takes one. */
+export type FileKind = "plan" | "table" | "picture" | "other";
+const KINDS: Readonly<Record<string, FileKind>> = {
+  ...{ json: "plan", csv: "table", tsv: "table", txt: "table", xls: "table", xlsx: "table", ods: "table", pdf: "table" },
+  ...{ png: "picture", jpg: "picture", jpeg: "picture", webp: "picture", gif: "picture", heic: "picture" },
+};
+export const kindOfFile = (name: string): FileKind => KINDS[/\.([a-z]+)$/iu.exec(name)?.[1]?.toLowerCase() ?? ""] ?? "other";
+
 /** Why a file could not be taken. */
 export type FileTrouble = "file too large" | "file not text" | "file not there";
 

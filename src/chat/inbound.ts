@@ -17,8 +17,9 @@ export type From = {
   readonly language: string | null;
 };
 
-/** A message, and what it replies to: another message, with the ids of what can be pressed in it. */
+/** A message, and what it replies to: another message, with the ids of what can be pressed in it. `files`: the names of those that came with it. */
 export type Spoken = {
+  readonly files?: readonly string[];
   readonly message: string;
   readonly text: string;
   readonly addressed: boolean;

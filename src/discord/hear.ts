@@ -99,7 +99,15 @@ export function heardMessage(m: Message, me: string): Extract<Inbound, { kind: "
   // Without the privilege to read, a message that does not name the bot comes empty, a reply to the bot without its ping too.
   if (text === "" && !named) return null;
   const answers = m.reference?.messageId === undefined ? null : { message: m.reference.messageId, actions: [] };
-  return { ...fromMessage(m, m.id), kind: "say", message: m.id, text, addressed: named || repliesTo(m, me), answers };
+  return {
+    ...fromMessage(m, m.id),
+    kind: "say",
+    message: m.id,
+    text,
+    addressed: named || repliesTo(m, me),
+    answers,
+    files: m.attachments.map(({ name }) => name),
+  };
 }
 
 export const repliesTo = (m: Message, me: string): boolean => m.mentions.repliedUser?.id === me;

@@ -19,7 +19,7 @@ const speaker = {
   lang: z.string().nullable().default(null),
 };
 const input = z.union([
-  z.strictObject({ ...speaker, say: z.string(), reply: id.optional() }),
+  z.strictObject({ ...speaker, say: z.string(), reply: id.optional(), files: z.array(z.string().max(200)).max(10).default([]) }),
   z.strictObject({ ...speaker, run: z.string() }),
   z.strictObject({ ...speaker, press: z.string() }),
   z.strictObject({ ...speaker, pick: z.string(), values: z.array(z.string()) }),
@@ -79,7 +79,7 @@ async function inboundOf(room: Room, given: Exclude<Input, { advance: string }>)
   if ("say" in given) {
     await remember(room, given.as, said, given.in, given.say);
     const answers = given.reply === undefined ? null : { message: given.reply, actions: [] };
-    return { ...from, kind: "say", message: said, text: given.say, addressed, answers };
+    return { ...from, kind: "say", message: said, text: given.say, addressed, answers, files: given.files };
   }
   if ("run" in given) return { ...from, kind: "run", ...(await withFiles(room.commands, parseCommandLine(given.run, room.commands))) };
   if ("press" in given) return { ...from, kind: "press", action: given.press };

@@ -21,9 +21,14 @@ export type Heard = {
   readonly text: string;
   readonly addressed: boolean;
   readonly again?: true;
+  /** What came with it as a file. */
+  readonly file?: SentFile;
   /** What it replies to: the message, and the subjects of what can be pressed there. Null: it replies to nothing. */
   readonly answers: { readonly message: string; readonly subjects: readonly string[] } | null;
 };
+
+/** What a file is by its name. */
+export type SentFile = "plan" | "table" | "picture" | "other";
 
 /** An item that this message made more urgent. */
 export type News = { readonly bike: BikeId; readonly nickname: string; readonly item: ItemKey; readonly called: string; readonly status: Status };
@@ -42,6 +47,8 @@ export type MessageOutcome =
   /** `gone`: bikes there were, now sold or retired. `seen`: what the message says of the first ones. */
   | { readonly is: "no bikes"; readonly gone: readonly string[]; readonly seen: readonly FirstSeen[] }
   | { readonly is: "too long" }
+  /** A file, and nothing to log beside it: only a command takes one. */
+  | { readonly is: "file sent"; readonly file: SentFile }
   | { readonly is: "not understood"; readonly bikes: readonly string[] }
   | { readonly is: "seen before" }
   /** What was asked is of a bike sold or retired since. */

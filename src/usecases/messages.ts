@@ -42,6 +42,7 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
         (await answeredPlainly(q, ctx, all, heard)) ??
         (question === null ? null : await unitsAnswered(q, ctx, question, heard.text)) ??
         (heard.addressed ? await specsHeard(q, ctx, all, heard.text) : null) ??
+        (heard.addressed && heard.file !== undefined ? { is: "file sent", file: heard.file } : null) ??
         (heard.addressed ? { is: "not understood", bikes: all.map((g) => g.bike.nickname) } : { is: "silence" })
       );
     return settle(q, ctx, all, await asOpenPointAsks(q, ctx, meant.intents), {

@@ -2,7 +2,7 @@
 
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { LARGEST_FILE } from "../../src/chat/files.ts";
-import { isPrivate, type OnStandIn, onStandIn } from "./server.ts";
+import { isPrivate, type OnStandIn, onStandIn, saidBy } from "./server.ts";
 
 let on: OnStandIn;
 beforeEach(async () => {
@@ -44,4 +44,12 @@ test("what cannot be taken is said: too large by its word or by its bytes, no te
   expect((await imported({ name: "a.json", bytes: bytes("{ nothing") })).content).toContain("That plan cannot be read: line 1");
   on.platform.fault(/uploads/u, "500");
   expect((await imported({ name: "a.json", bytes: bytes(PLAN) })).content).toContain("could not get that file");
+});
+
+test("a file on a plain message to the bot is answered with the command that takes it", async () => {
+  const attachments = [
+    { id: "900000000000000001", filename: "chart.csv", size: 20, url: "https://example.invalid/chart.csv", proxy_url: "https://example.invalid/chart.csv" },
+  ];
+  on.platform.say({ member: "200000000000000001", channel: on.platform.directChannel("200000000000000001") }, "", { more: { attachments } });
+  expect((await on.until("an answer", () => saidBy(on)[0])).content).toContain("/plan read-chart");
 });
