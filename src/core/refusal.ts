@@ -85,7 +85,13 @@ export type Refusal =
   | { readonly why: "job open" }
   | { readonly why: "no group plan"; readonly model: string | null }
   | { readonly why: "no model"; readonly nickname: string }
-  | { readonly why: "bad plan file"; readonly line: number; readonly at: string; readonly because: "not JSON" | "twice" | "format"; readonly detail: string }
+  | {
+      readonly why: "bad plan file";
+      readonly line: number;
+      readonly at: string;
+      readonly because: "not JSON" | "twice" | "no leg" | "type" | "choice" | "field" | "too much" | "too little" | "format";
+      readonly detail: string;
+    }
   | { readonly why: "trip"; readonly because: "not read" | "backwards" | "past" | "too far" | "too far a day"; readonly typed: string }
   | { readonly why: "not yours" }
   | { readonly why: "gone" }

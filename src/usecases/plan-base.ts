@@ -153,6 +153,9 @@ export async function sharePlan(ctx: Ctx, input: { readonly bike?: string; reado
   return onceHeard(acted);
 }
 
+/** So much of a name leaves room for a nickname in what a file may hold. */
+const MOST_OF_NAME = 80;
+
 /** A bike's plan as it stands, for a file. */
 export async function planFor(
   ctx: Ctx,
@@ -166,6 +169,8 @@ export async function planFor(
     const g = pick(all, which.value.bike.id);
     if (g === null) throw new Conflict("bike gone");
     const { name, source } = await q.bikes.base(g.bike.planHash);
-    return done({ bike: g.bike.id, nickname: g.bike.nickname, base: { name, source, items: g.plan.items } });
+    // What its owner changed is no longer the plan that bears the name alone.
+    const own = g.bike.edits.some(({ edit }) => edit.change !== "base") ? `${name.slice(0, MOST_OF_NAME)} (${g.bike.nickname})` : name;
+    return done({ bike: g.bike.id, nickname: g.bike.nickname, base: { name: own, source, items: g.plan.items } });
   });
 }

@@ -4,17 +4,19 @@ import { z } from "zod";
 import { EQUIPMENT, type EquipmentPart } from "../core/equipment.ts";
 import type { ItemKey } from "../core/ids.ts";
 import { ACTIONS, CONDITIONS, type PlanBase, type PlanItem, SYSTEMS } from "../core/plan/plan.ts";
+import type { Refusal } from "../core/refusal.ts";
 import { planItem, STANDARD_ITEMS, type StandardItemKey } from "../trade/standard-items.ts";
 import { done, type Result, refused } from "./refusals.ts";
 
 export const PLAN_FORMAT = "tappet-plan";
 export const PLAN_VERSION = 1;
 
+const NO_LEG = "no leg";
 const whole = z.number().int().positive().max(1_000_000).nullable();
 const columns = z.strictObject({ miles: whole, km: whole });
 const interval = z
   .strictObject({ miles: whole, km: whole, months: whole, hours: whole })
-  .refine((legs) => Object.values(legs).some((leg) => leg !== null), { message: "no leg" });
+  .refine((legs) => Object.values(legs).some((leg) => leg !== null), { message: NO_LEG });
 const key = z.string().regex(/^[a-z][\w.-]{1,80}$/u);
 const repeat = z.discriminatedUnion("by", [
   z.strictObject({ by: z.literal("interval"), every: interval }),
@@ -100,8 +102,8 @@ export function readPlanFile(text: string): Result<PlanBase> {
   const read = planFile.safeParse(json);
   if (!read.success) {
     const [issue] = read.error.issues;
-    const { path, message } = deepest(issue);
-    return refused({ why: "bad plan file", line: lineOfPath(text, path), at: path.join("."), because: "format", detail: message });
+    const { path, ...fault } = deepest(issue);
+    return refused({ why: "bad plan file", line: lineOfPath(text, path), at: path.join("."), ...fault });
   }
   const keys = read.data.items.map(({ item }) => item);
   const twice = keys.findIndex((each, n) => keys.indexOf(each) !== n);
@@ -127,14 +129,37 @@ function itemOfFile(from: FileItem): PlanItem {
 type Issue = z.core.$ZodIssue | undefined;
 
 /** In a choice of shapes the fault that got furthest is the one meant. */
-function deepest(issue: Issue): { readonly path: readonly PropertyKey[]; readonly message: string } {
-  if (issue === undefined) return { path: [], message: "format" };
-  if (issue.code !== "invalid_union" || issue.errors.length === 0) return { path: issue.path, message: issue.message };
+function deepest(issue: Issue): Fault & { readonly path: readonly PropertyKey[] } {
+  if (issue === undefined) return { path: [], because: "format", detail: "" };
+  if (issue.code !== "invalid_union" || issue.errors.length === 0) return { path: issue.path, ...faultOf(issue) };
   // The shape with the fewest faults is the one that was meant.
   const [meant = []] = [...issue.errors].sort((a, b) => a.length - b.length);
   const inner = meant.map((each) => deepest(each)).sort((a, b) => b.path.length - a.path.length)[0];
-  return { path: [...issue.path, ...(inner?.path ?? [])], message: inner?.message ?? issue.message };
+  return { ...(inner ?? faultOf(issue)), path: [...issue.path, ...(inner?.path ?? [])] };
 }
+
+/** What is the matter, and what it is about: a type, the choices, a field, a bound. */
+function faultOf(issue: z.core.$ZodIssue): Fault {
+  switch (issue.code) {
+    case "invalid_type":
+      return { because: "type", detail: issue.expected };
+    case "invalid_value":
+      return { because: "choice", detail: issue.values.length > MOST_NAMED ? "" : issue.values.map((each) => JSON.stringify(each)).join(", ") };
+    case "unrecognized_keys":
+      return { because: "field", detail: issue.keys.map((each) => JSON.stringify(each)).join(", ") };
+    case "too_big":
+      return { because: "too much", detail: String(issue.maximum) };
+    case "too_small":
+      return { because: "too little", detail: `${issue.inclusive === false ? "> " : ""}${issue.minimum}` };
+    case "custom":
+      return { because: issue.message === NO_LEG ? NO_LEG : "format", detail: "" };
+    default:
+      return { because: "format", detail: "" };
+  }
+}
+type Fault = Pick<Extract<Refusal, { why: "bad plan file" }>, "because" | "detail">;
+/** More than a line holds are not listed. */
+const MOST_NAMED = 12;
 
 /** The line where JSON stops making sense: the runtime names the place, one way or another. */
 function lineOfFault(text: string, message: string): number {

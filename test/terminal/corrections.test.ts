@@ -314,7 +314,7 @@ describe("second thoughts", () => {
     await t.one({ ...dm, fill: button(added, "Fill in"), fields: { "brake-fluid.replace": "10 December 2024", "coolant.replace": "10 December 2024" } });
     const [reminder] = await t.send({ advance: "P14D" });
     const done = button(reminder as Shown, "Done");
-    for (const what of ["nonsense", ""]) expect((await t.one({ ...dm, fill: done, fields: { what } })).text).toContain("what is one of");
+    for (const what of ["nonsense", ""]) expect((await t.one({ ...dm, fill: done, fields: { what } })).text).toContain("no choice for “what”");
     expect((await t.one({ ...dm, fill: done, fields: { what: "coolant.replace" } })).text).toMatch(/^Heron: Coolant, done today/);
     expect((await t.one({ ...dm, fill: done, fields: { what: "all" } })).text).toMatch(/^Heron: Brake fluid, done today/);
     expect((await t.one({ ...dm, fill: done, fields: { what: "all" } })).text).toContain("done already");

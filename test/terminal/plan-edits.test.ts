@@ -1,8 +1,9 @@
 // A plan made one's own: items added and dropped with their why, the record of it, another plan taken by a press, a plan as a file.
 
-import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { Ajv2020 } from "ajv/dist/2020.js";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { button, type Shown, type Talk, talk } from "../support/talk.ts";
 
@@ -127,4 +128,24 @@ test("a file named by its path is read, and what is the matter with one that can
   } finally {
     await rm(folder, { recursive: true });
   }
+});
+
+test("a plan with changes of every kind goes out as the published schema allows, is named as changed, and comes in on another bike the same", async () => {
+  for (const change of [
+    "item:oil and filter every:3,000 mi or 12 months",
+    "item:valve clearance marks:600, 8,000, 16,000 mi",
+    "item:air filter when:dust every:4,000 mi",
+  ])
+    await press(await run(`/plan change ${change}`), "Save");
+  await run("/plan add called:heated grip wiring every:12 months action:inspect");
+  await run("/plan drop item:suspension linkage why:it has none");
+  const { text } = (await run("/plan export")).data;
+  const schema = JSON.parse(await readFile(new URL("../../src/usecases/plan-file.schema.json", import.meta.url), "utf8"));
+  const valid = new Ajv2020({ strict: false }).compile(schema);
+  expect(valid(JSON.parse(text)), JSON.stringify(valid.errors)).toBe(true);
+  expect(JSON.parse(text).name).toBe("Chain-drive twin, common practice (Heron)");
+  await run("/bike add name:Wren kind:chain-drive twin odometer:14,210 mi", "Odo");
+  await press(await t.one({ as: "Odo", fill: button(await run("/plan import", "Odo"), "Paste"), fields: { text } }), "Take", "Odo");
+  const lines = async (as: string) => (await run("/plan list", as)).data.lines.map(({ before: _before, ...line }: { before: unknown }) => line);
+  expect(await lines("Odo")).toEqual(await lines("Ines"));
 });

@@ -154,7 +154,7 @@ describe("what a rider does by mistake", () => {
       await refused(t, { run: "/bike add name:@everyone kind:chain-drive twin odometer:3 mi" }, /cannot mention people/);
       await refused(t, { run: "/bike add name:14,820 kind:chain-drive twin odometer:3 mi" }, /reads as a figure/);
       await refused(t, { run: `/bike add name:${"x".repeat(40)} kind:chain-drive twin odometer:3 mi` }, /at most 32 characters/);
-      await refused(t, { run: "/bike add name:Otter kind:tricycle odometer:3 mi" }, /kind is one of chain-drive twin/);
+      await refused(t, { run: "/bike add name:Otter kind:tricycle odometer:3 mi" }, /no choice for “kind”\. Choose chain-drive twin/);
       await refused(t, { run: "/bike add name:Otter kind:chain-drive twin" }, /Please add the option “odometer”/);
       await refused(t, { run: "/bike add name:Otter kind:chain-drive twin odometer:lots" }, /cannot read “lots” as a distance/);
       await refused(t, { run: "/bike add name:Otter kind:chain-drive twin odometer:3000" }, /miles or kilometres/);

@@ -84,7 +84,7 @@ test("what cannot be read, or must not be guessed, is said in one sentence", asy
       ["/torque wrench-add name:X range:5-25 Nm step:30", /as a step of that scale/],
       ["/torque wrench-add name:X range:5-25 Nm step:1 accuracy:good", /as an accuracy/],
       ["/torque wrench-add name:X range:5-25 Nm step:1 accuracy:25 %", /as an accuracy/],
-      ["/torque wrench-add name:X range:5-25 Nm step:1 drive:2 in", /drive is one of/],
+      ["/torque wrench-add name:X range:5-25 Nm step:1 drive:2 in", /no choice for “drive”\. Choose /],
       ["/torque wrench-drop name:X", /You have listed no wrench yet/],
       ["/torque estimate thread:M8 grade:8.8 threads:dry into:steel joint:rear axle nut", /No figure without your manual for axles and wheels/],
       ["/torque estimate thread:M8 grade:8.8 threads:dry into:steel joint:spark plug", /No figure without your manual for spark plugs/],

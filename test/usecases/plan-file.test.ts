@@ -3,9 +3,11 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, test } from "vitest";
+import type { LocalDate } from "../../src/core/calendar/dates.ts";
 import type { PlanBase } from "../../src/core/plan/plan.ts";
 import { STARTER_PLANS } from "../../src/trade/starter-plans.ts";
 import { planSchema, planText, readPlanFile } from "../../src/usecases/plan-file.ts";
+import { english } from "../../src/words/en/english.ts";
 
 const FILE = new URL("../../src/usecases/plan-file.schema.json", import.meta.url);
 const published = (): object => JSON.parse(readFileSync(FILE, "utf8"));
@@ -47,4 +49,25 @@ describe("a bad file", () => {
     expect(read).toMatchObject({ is: "refused", why: { why: "bad plan file", line } });
     expect(valid.schema).toBeTruthy();
   });
+});
+
+test("the reason is said in plain words, never in those of the library that checks", () => {
+  const [, plan] = starters[0] as [string, PlanBase];
+  const words = english({ locale: "en-GB", distance: null }, "2026-11-25" as LocalDate).refusal;
+  const said = (from: string, to: string): string => {
+    const text = planText(plan);
+    expect(text).toContain(from);
+    const read = readPlanFile(text.replace(from, to));
+    return read.is === "refused" ? words(read.why) : "";
+  };
+  const oil = '"engine-oil.replace"';
+  const every = (of: string) => `${oil},"repeat":{"by":"interval","every":${of}}`;
+  expect(said(oil, every('{"miles":"many","km":null,"months":null,"hours":null}'))).toContain("line 7 (items.0.repeat.every.miles): a number is wanted there.");
+  expect(said(oil, every('{"miles":2.5,"km":null,"months":null,"hours":null}'))).toContain("a whole number is wanted there.");
+  expect(said(oil, every('{"miles":-4,"km":null,"months":null,"hours":null}'))).toContain("more than 0.");
+  expect(said(oil, every('{"miles":9000000,"km":null,"months":null,"hours":null}'))).toContain("1000000 at most.");
+  expect(said(oil, every('{"miles":null,"km":null,"months":null,"hours":null}'))).toContain("an interval needs a distance, months or hours.");
+  expect(said(oil, `${oil},"colour":"red"`)).toContain('the format has no "colour".');
+  expect(said(oil, `${oil},"anchor":"moon"`)).toContain('wanted there is "marks", "last done".');
+  expect(said('"engine-oil.replace"', '"engine-oil.drink"')).toContain("that is none that I know.");
 });

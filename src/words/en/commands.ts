@@ -178,7 +178,7 @@ export const COMMAND_WORDS = {
   "plan drop": {
     does: "Drop an item of a bike's plan, or bring it back; it stays visible as dropped.",
     options: { item: "Which item of the plan", back: "Bring a dropped one back", why: "Why, kept with the change", bike: "Which bike, when you have several" },
-    example: "/plan drop item:headlamp aim why:set for good",
+    example: "/plan drop item:suspension linkage why:it has none",
   },
   "plan history": {
     does: "Every change of a bike's plan: what, by whom, when and why.",

@@ -45,7 +45,7 @@ export const refusalWords = (p: Printer) => {
         return `I cannot read “${clip(refusal.typed)}” as a date. Try yesterday, 3 May, spring 2023 or 2026-05-03.`;
       case "no such item":
         return refusal.nearest.length === 0
-          ? `I find no “${clip(refusal.typed)}” in this bike's plan. /due lists its items.`
+          ? `I find no “${clip(refusal.typed)}” in this bike's plan. /plan list shows its items.`
           : `I find no “${clip(refusal.typed)}” in this bike's plan. Do you mean ${one(refusal.nearest)}?`;
       case "which item":
         return `“${clip(refusal.typed)}” could be ${one(refusal.items)}. Name one.`;
@@ -117,7 +117,13 @@ export const refusalWords = (p: Printer) => {
         const why = {
           "not JSON": "it is not JSON there",
           twice: `${clip(refusal.detail)} stands there twice`,
-          format: refusal.detail === "no leg" ? "an interval needs a distance, months or hours" : clip(refusal.detail),
+          "no leg": "an interval needs a distance, months or hours",
+          type: `${JSON_TYPES[refusal.detail] ?? "something else"} is wanted there`,
+          choice: refusal.detail === "" ? "that is none that I know" : `wanted there is ${refusal.detail.slice(0, LONGEST_DETAIL)}`,
+          field: `the format has no ${clip(refusal.detail)}`,
+          "too much": `${refusal.detail} at most`,
+          "too little": refusal.detail.startsWith("> ") ? `more than ${refusal.detail.slice(2)}` : `${refusal.detail} at least`,
+          format: "that is not as the format has it",
         }[refusal.because];
         return `That plan cannot be read: line ${refusal.line}${refusal.at === "" ? "" : ` (${clip(refusal.at)})`}: ${why}. Nothing was changed.`;
       }
@@ -257,10 +263,20 @@ function cannotConvert(refusal: Extract<Refusal, { why: "cannot convert" }>, one
   }
 }
 
+/** What JSON has, by the names that a checker gives it. */
+const JSON_TYPES: Readonly<Record<string, string>> = {
+  int: "a whole number",
+  number: "a number",
+  string: "text",
+  object: "an object in braces",
+  array: "a list",
+};
+const LONGEST_DETAIL = 200;
+
 /** A part of the bike by its name in the trade, any other option as it is typed. */
 function partNamed(option: string): string {
   const part = (PART_NAMES as Readonly<Record<string, string>>)[option];
-  return part === undefined ? option : capital(part);
+  return part === undefined ? `“${option}”` : part;
 }
 
 function optionProblem(refusal: Extract<Refusal, { why: "option" }>, one: (names: readonly string[]) => string): string {
@@ -270,7 +286,7 @@ function optionProblem(refusal: Extract<Refusal, { why: "option" }>, one: (names
     case "unknown":
       return `There is no option “${clip(refusal.option)}” here. Options: ${one(refusal.choices)}.`;
     case "not a choice":
-      return `${partNamed(refusal.option)} is one of ${one(refusal.choices)}.`;
+      return `That is no choice for ${partNamed(refusal.option)}. Choose ${one(refusal.choices)}.`;
     case "too long":
       return `${refusal.option} is longer than I read. Keep it short.`;
     case "file too large":
