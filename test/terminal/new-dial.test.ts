@@ -67,3 +67,12 @@ test("an old dial of which nobody said how it ended is taken at its last reading
   expect(await ridden()).toBe(14_900 * MILE);
   await t.close();
 });
+
+test("the service at which the dial rolled over is named by what was ridden, never as the service at nought", async () => {
+  const { t, run } = await bike("99,700 mi");
+  await run("/bike odometer bike:Heron last:99,999 mi now:10 mi why:rolled over");
+  const sheet = await run("/plan sheet bike:Heron");
+  expect(sheet.text).toContain("Heron, the 100,000 mi (ridden, where this dial began) service: ");
+  expect(sheet.data.items).toBeGreaterThan(5);
+  await t.close();
+});

@@ -8,6 +8,7 @@ import { kindRow } from "../../core/reading/kinds.ts";
 import type { Anchor, Due, Leg, Recheck, Status, Verdict } from "../../core/schedule/facts.ts";
 import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
+import { dialPoint } from "./dial-point.ts";
 import { englishItemName } from "./item-names.ts";
 import { SIDES, sideOf } from "./judge.ts";
 import { readingWords } from "./readings.ts";
@@ -40,13 +41,7 @@ export const STATUS_WORDS = { "no record": "no record", good: "good", soon: "com
 >;
 
 export const dueWords = (p: Printer) => {
-  /** What the dial shows there; a point from before this dial has no figure on it, so the distance ridden in all is given. */
-  const at = (ridden: Ridden, b: OnBike): string => {
-    if (ridden < b.offset) return `${p.point(ridden, b.unit)} (ridden, before this dial)`;
-    // Where a dial rolled over it shows nothing but noughts.
-    if (ridden === b.offset && b.offset > 0) return `${p.point(ridden, b.unit)} (ridden, where this dial began)`;
-    return p.point((ridden - b.offset) as Ridden, b.unit);
-  };
+  const at = (ridden: Ridden, b: OnBike): string => dialPoint(p, ridden, b);
   const road = (stretch: number, b: OnBike): string => p.distance(Math.abs(stretch) as Stretch, { unit: b.unit });
 
   /** "last done at about 7,870 mi, counts for 8,000 mi". */

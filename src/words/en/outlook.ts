@@ -4,6 +4,7 @@ import { yearOf } from "../../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import { type Ridden, TENTHS_OF_MM } from "../../core/quantity/distance.ts";
 import type { Printer } from "../printer.ts";
+import { dialPoint } from "./dial-point.ts";
 import type { OnBike } from "./due.ts";
 import { lowered } from "./text.ts";
 
@@ -15,7 +16,7 @@ type Until = {
 type When = { readonly on: LocalDate | null; readonly at: Ridden | null };
 
 export const outlookWords = (p: Printer) => {
-  const at = (ridden: Ridden, b: OnBike): string => p.point((ridden - b.offset) as Ridden, b.unit);
+  const at = (ridden: Ridden, b: OnBike): string => dialPoint(p, ridden, b);
   /** A forecast to the single mile would say more than it knows: tens, or hundreds where its range is wide. */
   const about = (ridden: Ridden, range: number, b: OnBike): string => {
     const step = TENTHS_OF_MM[b.unit] * (range > 500 * TENTHS_OF_MM[b.unit] ? 100 : 10);

@@ -11,6 +11,7 @@ import type { Apart } from "../../core/sheet/how.ts";
 import type { SheetWhy } from "../../core/sheet/select.ts";
 import type { ItemValue } from "../../core/work-detail.ts";
 import type { Printer } from "../printer.ts";
+import { dialPoint } from "./dial-point.ts";
 import type { OnBike } from "./due.ts";
 import { hours } from "./outlook.ts";
 import { englishSpecName } from "./spec-names.ts";
@@ -65,7 +66,6 @@ const CLOSE: Readonly<Record<Apart, string>> = {
 };
 
 export const sheetWords = (p: Printer) => {
-  const point = (mark: Ridden, b: OnBike): string => p.point((mark - b.offset) as Ridden, b.unit);
   const time = (minutes: number, unsaid: number): string => `${unsaid > 0 ? "at least " : "about "}${hours(minutes)}`;
   const counted = (n: number, one: string): string => `${n} ${one}${n === 1 ? "" : "s"}`;
   const service = (mark: Ridden | null, on: LocalDate | null, until: LocalDate | null, b: OnBike): string =>
@@ -73,7 +73,7 @@ export const sheetWords = (p: Printer) => {
       ? `all that falls due by ${p.date(until, b.today)}, done now`
       : mark === null
         ? `the sheet for ${on === null ? "then" : p.date(on, b.today)}`
-        : `the ${point(mark, b)} service`;
+        : `the ${dialPoint(p, mark, b)} service`;
   const listed = (values: readonly ItemValue[]): string =>
     p.list(values.map(({ value, unit, place }) => `${p.figure(value, decimals(value))} ${symbolOf(unit)}${place === null ? "" : ` ${place}`}`));
   const use = ({ what, count, amount, kind }: Use): string => {
@@ -161,7 +161,7 @@ export const sheetWords = (p: Printer) => {
       sheet: "Show the job",
     },
     jobTitle: (nickname: string, mark: Ridden | null, begun: LocalDate, open: number, of: number, state: "open" | "finished" | "left", b: OnBike): string => {
-      const what = `${nickname}, ${mark === null ? "the sheet" : `the ${point(mark, b)} service`}, begun ${begun === b.today ? "today" : p.date(begun, b.today)}`;
+      const what = `${nickname}, ${mark === null ? "the sheet" : `the ${dialPoint(p, mark, b)} service`}, begun ${begun === b.today ? "today" : p.date(begun, b.today)}`;
       switch (state) {
         case "open":
           return open === 0 ? `${what}: all ${of} items are ticked.` : `${what}: ${open} of ${counted(of, "item")} to go.`;
