@@ -28,6 +28,8 @@ export const DEFECTS = {
     mends: ["brake-hoses.replace", "brake-fluid.replace"],
     source: PRACTICE,
   },
+  "damaged brake hose": { system: "brakes", usual: "do not ride", caution: "brake fluid", mends: ["brake-hoses.replace"], source: PRACTICE },
+  "damaged disc": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-discs.measure", "rear-discs.measure"], source: PRACTICE },
   "dragging brake": {
     system: "brakes",
     usual: "do not ride",

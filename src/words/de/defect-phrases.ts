@@ -7,6 +7,8 @@ const OUT = ["kaputt", "defekt", "geht nicht", "funktioniert nicht", "ausgefalle
 const LEAK = ["leckt", "leck", "undicht", "tropft", "sifft", "schwitzt", "nass", "läuft aus", "verliert flüssigkeit"];
 const LOOSE = ["locker", "lose", "wackelt", "klappert", "hat spiel", "spiel"];
 const BROKEN = ["gebrochen", "gerissen", "verbogen", "abgebrochen", "kaputt", "defekt", "fehlt", "abgefallen", "beschädigt", "hat einen riss"];
+const HOSE = ["rissig", "porös", "gerissen", "aufgequollen", "gescheuert", "durchgescheuert", "hat einen riss", "hat risse"];
+const BALD = ["abgefahren", "blank", "glatt", "runter", "auf der verschleißgrenze", "am verschleißindikator"];
 const BRAKE = [
   ...["bremse", "bremsen", "vorderbremse", "hinterbremse", "vordere bremse", "hintere bremse", "bremse vorne", "bremse hinten", "bremshebel", "bremspedal"],
 ];
@@ -16,6 +18,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
   kinds: {
     "soft brake": [{ things: BRAKE, signs: ["weich", "schwammig", "teigig", "kein druck", "druckpunkt weg", "zieht nicht", "greift nicht", "fading"] }],
     "brake fluid leak": [{ things: ["bremsflüssigkeit", "bremssattel", "bremszylinder", "bremsleitung", "bremsschlauch"], signs: LEAK }],
+    "damaged brake hose": [{ things: ["bremsleitung", "bremsschlauch", "bremsschläuche", "bremsleitungen"], signs: HOSE }],
+    "damaged disc": [{ things: ["bremsscheibe", "bremsscheiben", "scheibe"], signs: ["gerissen", "rissig", "hat risse", "eingelaufen", "riefig"] }],
     "dragging brake": [{ things: [...BRAKE, "bremssattel", "bremssättel"], signs: ["schleift", "klemmt", "fest", "löst nicht", "hängt", "festgegangen"] }],
     "brake noise": [{ things: [...BRAKE, "beläge", "bremsbeläge"], signs: ["quietscht", "kratzt", "metall auf metall", "auf metall"] }],
     "pulsing brake": [{ things: [...BRAKE, "bremsscheibe", "bremsscheiben", "scheibe"], signs: ["rubbelt", "pulsiert", "verzogen", "hat schlag"] }],
@@ -60,7 +64,10 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
       { things: ["nagel im", "schraube im", "nagel in"], signs: TYRE },
     ],
     "plugged tyre": [{ things: TYRE, signs: ["geflickt", "gestopft"] }],
-    "damaged tyre": [{ things: TYRE, signs: ["beule", "schnitt", "hat einen schnitt", "bis auf die karkasse"] }],
+    "damaged tyre": [
+      { things: TYRE, signs: ["beule", "schnitt", "hat einen schnitt", "bis auf die karkasse"] },
+      { things: ["reifen"], signs: BALD },
+    ],
     "cracked tyre": [{ things: TYRE, signs: ["rissig", "porös", "hat risse", "risse"] }],
     "squared-off tyre": [{ things: TYRE, signs: ["eckig", "eckig gefahren"] }],
     "wheel bearing": [
@@ -79,8 +86,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "side stand": [{ things: ["seitenständer", "seitenständerfeder", "seitenständerschalter"], signs: [...LOOSE, ...BROKEN] }],
     fastener: [{ things: ["schraube", "mutter", "schrauben", "achsmutter"], signs: ["locker", "lose", "fehlt", "abgerissen", "verloren"] }],
     frame: [{ things: ["rahmen", "heckrahmen", "schwinge"], signs: ["gerissen", "gebrochen", "hat einen riss", "verbogen", "riss"] }],
-    "worn front tyre": [],
-    "worn rear tyre": [],
+    "worn front tyre": [{ things: ["vorderreifen", "vorderer reifen", "reifen vorne"], signs: BALD }],
+    "worn rear tyre": [{ things: ["hinterreifen", "hinterer reifen", "reifen hinten"], signs: BALD }],
     "worn front pads": [],
     "worn rear pads": [],
     "worn disc": [],

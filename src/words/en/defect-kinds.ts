@@ -5,6 +5,8 @@ import type { DefectKind } from "../../trade/defects.ts";
 export const ENGLISH_DEFECTS = {
   "soft brake": "Do not ride until it is found: air, a leak or old fluid.",
   "brake fluid leak": "Do not ride: fluid that is outside is not at the brake, and it ruins pads and paint.",
+  "damaged brake hose": "Do not ride: a hose that is cracked or bulging can burst under the next hard braking.",
+  "damaged disc": "Do not ride: a cracked disc can break, and a scored one eats its pads. Measure it, and replace it with new pads.",
   "dragging brake": "Do not ride: it heats until it locks or fades. Piston, pins, hose or a cable set too tight.",
   "brake noise": "Do not ride until you have seen the pads or shoes: grinding is metal on metal.",
   "pulsing brake": "A disc or drum out of true, or loose: look before it gets worse.",

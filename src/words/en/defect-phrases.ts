@@ -42,6 +42,44 @@ const BRAKE = [
   "rear brake pedal",
 ];
 const SIDEWALL = ["sidewall", "front sidewall", "rear sidewall", "tyre sidewall", "tire sidewall", "rear tyre sidewall", "front tyre sidewall"];
+const BRAKE_HOSE = ["brake line", "brake lines", "brake hose", "brake hoses", "front brake hose", "rear brake hose", "front brake line", "rear brake line"];
+const FUEL_HOSE = ["fuel hose", "fuel hoses", "fuel line", "fuel lines", "petrol pipe", "fuel pipe"];
+const HOSE = [
+  "cracked",
+  "cracking",
+  "cracks",
+  "has cracks",
+  "perished",
+  "split",
+  "chafed",
+  "chafing",
+  "frayed",
+  "bulging",
+  "swollen",
+  "rubbed through",
+  "kinked",
+];
+const LEAKS_FLUID = ["leaks fluid", "leaking fluid", "losing fluid", "loses fluid", "weeping fluid", "dripping fluid"];
+const DISC = [
+  "disc",
+  "front disc",
+  "rear disc",
+  "brake disc",
+  "front brake disc",
+  "rear brake disc",
+  "rotor",
+  "front rotor",
+  "rear rotor",
+  "discs",
+  "brake discs",
+];
+const CRACK_IN = ["crack in the", "cracks in the", "crack in", "cracks in"];
+const CORDS = ["worn to the cords", "cords showing", "showing cords", "showing the cords", "down to the cords", "on the cords", "cord showing"];
+const BARS = [
+  ...["down to the wear bars", "down to the bars", "at the wear bars", "on the wear bars", "down to the wear indicators", "worn to the bars"],
+  ...["at the wear indicators", "level with the wear bars", "level with the bars"],
+];
+const WORN_PADS = ["worn out", "gone", "finished", "shot", "down to the backing", "down to the backing plate", "worn through", "no lining left"];
 const TYRE = ["tyre", "tire", "tyres", "tires", "front tyre", "rear tyre", "back tyre", "front tire", "rear tire", "back tire"];
 const LAMP = [
   "tail light",
@@ -84,9 +122,18 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ],
     "brake fluid leak": [
       {
-        things: ["brake fluid", "caliper", "master cylinder", "brake line", "brake hose", "front caliper", "rear caliper", "wheel cylinder"],
-        signs: [...LEAK, "wet"],
+        things: ["brake fluid", "caliper", "master cylinder", "front caliper", "rear caliper", "wheel cylinder", ...BRAKE_HOSE],
+        signs: [...LEAK, ...LEAKS_FLUID, "wet"],
       },
+      { things: BRAKE, signs: [...LEAK, ...LEAKS_FLUID] },
+    ],
+    "damaged brake hose": [
+      { things: BRAKE_HOSE, signs: HOSE },
+      { things: CRACK_IN, signs: BRAKE_HOSE },
+    ],
+    "damaged disc": [
+      { things: DISC, signs: ["cracked", "crack", "cracks", "has a crack", "has cracks", "broken", "bent", "scored", "badly scored", "grooved"] },
+      { things: CRACK_IN, signs: DISC },
     ],
     "dragging brake": [
       {
@@ -140,6 +187,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         things: ["fuel", "petrol", "gas tank", "fuel tap", "petcock", "carb", "carbs", "carburettor", "fuel line", "fuel hose", "tank", "fuel tank"],
         signs: [...LEAK, "overflowing", "smell", "smells"],
       },
+      { things: FUEL_HOSE, signs: HOSE },
     ],
     "running rough": [
       {
@@ -192,7 +240,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         signs: [...LOOSE, "blowing", "leaking", "cracked", "holed", "rusted through"],
       },
     ],
-    "coolant leak": [{ things: ["coolant", "radiator", "water pump", "coolant hose", "radiator hose", "antifreeze"], signs: LEAK }],
+    "coolant leak": [
+      { things: ["coolant", "radiator", "water pump", "coolant hose", "radiator hose", "antifreeze"], signs: LEAK },
+      { things: ["coolant hose", "coolant hoses", "radiator hose", "radiator hoses"], signs: HOSE },
+    ],
     overheating: [{ things: ["engine", "bike", "it", "motor"], signs: ["overheating", "overheats", "overheated", "boiling over", "boiled over"] }],
     "slipping clutch": [{ things: ["clutch"], signs: ["slipping", "slips", "slipped"] }],
     "dragging clutch": [{ things: ["clutch"], signs: ["dragging", "drags", "not disengaging", "won't disengage", "sticking"] }],
@@ -237,6 +288,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ],
     "drive belt": [
       { things: ["drive belt", "belt", "final drive belt"], signs: ["cracked", "frayed", "missing teeth", "missing a tooth", "torn", "slipping", "snapped"] },
+      { things: ["belt teeth", "drive belt teeth", "teeth of the belt", "teeth on the belt"], signs: ["missing", "gone", "sheared", "broken", "worn"] },
     ],
     puncture: [
       {
@@ -254,8 +306,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "damaged tyre": [
       {
         things: TYRE,
-        signs: ["cut", "bulging", "bulge", "worn to the cords", "cords showing", "showing cords", "down to the cords", "split"],
+        signs: ["cut", "bulging", "bulge", "split", ...CORDS],
       },
+      { things: ["tyre", "tire", "tyres", "tires"], signs: ["bald", "worn out", ...BARS] },
+      { things: ["front", "rear", "back"], signs: CORDS },
       { things: SIDEWALL, signs: ["cut", "bulging", "bulge", "split"] },
     ],
     "cracked tyre": [
@@ -275,6 +329,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     spoke: [{ things: ["spoke", "spokes", "front spokes", "rear spokes"], signs: ["broken", "broke", "snapped", "loose", "missing", "bent"] }],
     "damaged wheel": [
       { things: ["rim", "front rim", "rear rim", "wheel", "front wheel", "rear wheel"], signs: ["cracked", "dented", "buckled", "bent", "out of true"] },
+      { things: [...CRACK_IN, "dent in the", "dent in"], signs: ["rim", "front rim", "rear rim", "wheel", "front wheel", "rear wheel"] },
     ],
     steering: [
       {
@@ -347,11 +402,17 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     frame: [
       { things: ["frame", "swingarm", "subframe", "sub frame", "engine mount", "footpeg mount"], signs: ["cracked", "bent", "crack", "broken", "twisted"] },
     ],
-    // Found by measuring; said in words they are the ones above.
-    "worn front tyre": [],
-    "worn rear tyre": [],
-    "worn front pads": [],
-    "worn rear pads": [],
+    // Found by measuring, or said in words where the end is named.
+    "worn front tyre": [
+      { things: ["front tyre", "front tire"], signs: ["bald", "worn out", "on the bars", ...BARS] },
+      { things: ["front"], signs: ["bald", ...BARS] },
+    ],
+    "worn rear tyre": [
+      { things: ["rear tyre", "rear tire", "back tyre", "back tire"], signs: ["bald", "worn out", "on the bars", ...BARS] },
+      { things: ["rear", "back"], signs: ["bald", ...BARS] },
+    ],
+    "worn front pads": [{ things: ["front pads", "front brake pads"], signs: WORN_PADS }],
+    "worn rear pads": [{ things: ["rear pads", "rear brake pads"], signs: WORN_PADS }],
     "worn disc": [],
     "low brake fluid": [],
     "wrong front pressure": [],
