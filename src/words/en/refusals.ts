@@ -167,6 +167,13 @@ export const refusalWords = (p: Printer) => {
         return `I cannot read “${clip(refusal.typed)}” as a pressure. Try 36 psi or 2.5 bar.`;
       case "not a temperature":
         return `I cannot read “${clip(refusal.typed)}” as a temperature. Try 20 °C or 68 °F.`;
+      case "no tyre so": {
+        const decimals = refusal.high < 10 ? 1 : 0;
+        const span = `${p.figure(refusal.low, decimals)} to ${p.figure(refusal.high, decimals)} ${symbolOf(refusal.unit)}`;
+        return refusal.of === "pressure"
+          ? `No motorcycle tyre is set to “${clip(refusal.typed)}”: makers ask for ${span}. Look again at the plate or the manual, and type it with its unit.`
+          : `I do not work with “${clip(refusal.typed)}”: I take garages and roads of ${span}. Type what the thermometer shows, with its unit; if it really is so, set the tyre cold where the ride starts.`;
+      }
       case "not a cost":
         return `I cannot read “${clip(refusal.typed)}” as what it cost. Type it as 48.60, or with its currency: 48.60 EUR.`;
       case "not a torque":
