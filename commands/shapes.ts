@@ -352,6 +352,12 @@ export const bikeShown = z.object({
   standing: standing.nullish(),
   pictured: z.boolean().optional(),
   brought: z.boolean().optional(),
+  fluid: z
+    .discriminatedUnion("of", [
+      z.object({ of: z.literal("brakes"), now: z.enum(FLUID_NAMES), before: z.enum(FLUID_NAMES).nullable(), never: z.array(z.enum(FLUID_NAMES)) }),
+      z.object({ of: z.literal("clutch"), now: z.enum(["brake fluid", "mineral oil"]), before: z.enum(["brake fluid", "mineral oil"]).nullable() }),
+    ])
+    .optional(),
 });
 
 export const groupShown = z.object({
