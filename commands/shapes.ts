@@ -375,6 +375,7 @@ export const groupShown = z.object({
   digest: z.union([z.literal("off"), z.object({ weekday: z.number().int(), time: z.string() })]),
   hasChannel: z.boolean(),
   changed: z.boolean(),
+  looked: z.object({ noted: z.array(defect), lapsed: z.array(defect), others: z.number().int() }).optional(),
 });
 
 const torqueWindow = z.object({ low: z.number(), high: z.number() });

@@ -5,7 +5,6 @@ import { dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/qu
 import type { Refusal } from "../core/refusal.ts";
 import type { SpecFigure, SpecSource, SpecUse } from "../core/spec/spec.ts";
 import { readSpecFigure, readSpecSource, splitSpec } from "../message/read-spec.ts";
-import type { ReadingRecord } from "../store/readings.ts";
 import type { SpecRecord } from "../store/specs.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import { isSpecKey, SPEC_KEY_NAMES, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
@@ -19,8 +18,7 @@ import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
 import { answerOf, keysMeant, type SpecAnswer } from "./spec-ask.ts";
-import { squareVerdicts } from "./square-verdicts.ts";
-import { noteVerdicts } from "./verdict-defects.ts";
+import { judgedAnew } from "./square-verdicts.ts";
 import { whichBike } from "./which-bike.ts";
 
 /** One entry that was saved, to take back. */
@@ -174,14 +172,7 @@ async function kept(q: Repos, ctx: Ctx, g: Garaged, records: readonly SpecRecord
   const keys = records.map(({ key }) => key as SpecKey);
   const after = pick(await ownGarage(q, ctx), g.bike.id) ?? g;
   const judged = after.judged.filter(({ spec, judgement }) => spec !== null && keys.includes(spec) && judgement.is !== "cannot tell");
-  const grave = judged.filter(({ doNotRide }) => doNotRide).map((each) => ({ ...each, bike: g.bike.id, first: false }));
-  const readings: ReadingRecord[] = [];
-  for (const { id } of grave) {
-    const reading = await q.readings.byId(id);
-    if (reading !== null) readings.push(reading);
-  }
-  const { noted } = await noteVerdicts(q, ctx, [after], { judged: grave, readings, work: [] }, ctx.event, 0);
-  const { lapsed } = await squareVerdicts(q, ctx, [after], { defects: [], readings: [] }, ctx.event);
+  const { noted, lapsed } = await judgedAnew(q, ctx, [after], ({ spec }) => spec !== null && keys.includes(spec), ctx.event);
   return done({
     ...first,
     judged,
