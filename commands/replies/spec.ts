@@ -10,6 +10,7 @@ import type { Words } from "../../src/words/en/english.ts";
 import { showEach } from "./defects.ts";
 import { judgedLines } from "./judge.ts";
 import { formButton, press, said } from "./said.ts";
+import { soonerActions } from "./sooner.ts";
 
 /** An open table, with the caution of what is told there. */
 export const sayLookedUp = (table: LookedUp, words: Words): Said =>
@@ -101,6 +102,10 @@ export function saySaved({ answer, also, judged, defects, lapsed, ...entry }: Sp
       actions: [
         ...entries.map((each) => press("spec-undo", each.spec, undo(each.key), each.rev)),
         ...(warn.length > 0 ? [enterButton(answer, entry.key, answer.use, words, false)] : []),
+        ...soonerActions(
+          judged.map((each) => ({ ...each, bike: answer.bike })),
+          words,
+        ),
         ...showEach(defects, words),
       ],
     },
