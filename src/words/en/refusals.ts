@@ -85,6 +85,7 @@ export const refusalWords = (p: Printer) => {
             "not read": `I cannot read “${clip(refusal.typed)}”. Type the value with its unit, such as 98 Nm, 25-35 mm, 36 psi or 3.2 L.`,
             "unit missing": `“${clip(refusal.typed)}” could be in several units. Type it with its unit.`,
             "other dimension": `“${clip(refusal.typed)}” is in a unit that measures something else. Check what it is of, and type it with its unit.`,
+            "no such share": `no manual prints “${clip(refusal.typed)}”; published limits run from 1 to 3 %. Nothing is saved. Look again at the page.`,
             "two figures": `the two figures in “${clip(refusal.typed)}” are not the same value. Check them against the manual and type one.`,
           }[refusal.because]
         }`;
