@@ -111,7 +111,7 @@ const fluidPut = z.object({
   ...{ worth: z.enum(FLUID_NAMES).nullable(), wet: z.number().nullable() },
 });
 const judgedOn = judged.extend({ bike: z.string(), first: z.boolean() });
-const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "service", "date", "defect", "sure"]) });
+const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "service", "date", "found", "defect", "sure"]) });
 export const question = z.object({
   draft: z.string(),
   rev: z.number().int(),

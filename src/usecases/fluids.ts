@@ -3,6 +3,7 @@
 import type { EquipmentPart } from "../core/equipment.ts";
 import { mixing } from "../core/fluid/mixing.ts";
 import type { BikeId } from "../core/ids.ts";
+import { isLeft } from "../core/schedule/mending.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { FLUID_CLASSES, type FluidClassName } from "../trade/fluids.ts";
 import type { Garaged } from "./garage.ts";
@@ -47,7 +48,7 @@ export function fluidsPut(work: readonly WorkRecord[], bikes: readonly Pick<Gara
   return work.flatMap((record) => {
     const bike = bikes.find((g) => g.bike.id === record.bike)?.bike;
     const inside = FLUID_NAMES.find((name) => name === bike?.equipment.brakeFluid);
-    const came = record.items.find(({ item, outcome }) => BRAKES.includes(item) && outcome !== "could not do");
+    const came = record.items.find(({ item, outcome }) => BRAKES.includes(item) && !isLeft(outcome));
     if (bike === undefined || inside === undefined || came === undefined) return [];
     const said = [...(record.detail?.quantities ?? []).map(({ of }) => of ?? ""), ...(record.detail?.parts ?? []).map(({ words }) => words)];
     const added = said.map(fluidNamed).find((name) => name !== null);

@@ -9,8 +9,9 @@ import type { BikeId, ItemKey } from "../core/ids.ts";
 import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, type Missing } from "../core/judgement/verdict.ts";
 import type { ReadingDetail } from "../core/reading/detail.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
-import type { Fitting, Verdict } from "../core/schedule/facts.ts";
+import type { Fitting, Outcome, Verdict } from "../core/schedule/facts.ts";
 import { inOneDay, type Taken } from "../core/schedule/measured.ts";
+import { isLeft } from "../core/schedule/mending.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
 import { judgePressure } from "../core/tyre/pressure.ts";
@@ -335,5 +336,5 @@ export function unevenPads(judged: readonly Judged[]): readonly { readonly end: 
 const ENDS_NEW = ["front-tyre.replace", "rear-tyre.replace"];
 
 /** Was a tyre put on one end only? */
-export const oneEndNew = (items: readonly { readonly item: string; readonly outcome: string }[]): boolean =>
-  new Set(items.filter(({ item, outcome }) => outcome !== "could not do" && ENDS_NEW.includes(item)).map(({ item }) => item)).size === 1;
+export const oneEndNew = (items: readonly { readonly item: string; readonly outcome: Outcome }[]): boolean =>
+  new Set(items.filter(({ item, outcome }) => !isLeft(outcome) && ENDS_NEW.includes(item)).map(({ item }) => item)).size === 1;

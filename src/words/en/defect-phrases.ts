@@ -29,6 +29,7 @@ const OUT = [
 const LEAK = ["leaking", "leaks", "leak", "weeping", "weeps", "weep", "dripping", "drips", "seeping", "seeps", "pouring out", "coming out", "everywhere"];
 const LOOSE = ["loose", "has play", "wobbly", "wobbles", "rattling", "rattles", "coming loose", "came loose", "has come loose"];
 const BROKEN = ["broken", "cracked", "bent", "snapped", "split", "torn", "missing", "fell off", "fallen off", "came off", "dented", "buckled", "damaged"];
+const HOSE = ["cracked", "cracks", "has cracks", "split", "perished", "bulging", "bulge", "swollen", "chafed", "chafing", "kinked", "frayed", "rubbed through"];
 const BRAKE = [
   "brake",
   "brakes",
@@ -88,6 +89,15 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         signs: [...LEAK, "wet"],
       },
     ],
+    "damaged brake hose": [
+      { things: ["brake hose", "brake hoses", "brake line", "brake lines", "front brake hose", "rear brake hose"], signs: [...HOSE, "swollen when braking"] },
+    ],
+    "damaged brake": [
+      {
+        things: ["pads", "front pads", "rear pads", "brake pads", "brake pad", "brake shoes", "disc", "front disc", "rear disc", "brake disc", "rotor"],
+        signs: ["cracked", "contaminated", "oily", "soaked", "soaked in oil", "glazed", "scored", "deeply scored"],
+      },
+    ],
     "dragging brake": [
       {
         things: [...BRAKE, "caliper", "front caliper", "rear caliper", "pads"],
@@ -141,6 +151,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         signs: [...LEAK, "overflowing", "smell", "smells"],
       },
     ],
+    "damaged fuel hose": [{ things: ["fuel hose", "fuel hoses", "fuel line", "fuel lines", "petrol hose", "petrol pipe"], signs: HOSE }],
     "running rough": [
       {
         things: ["engine", "motor", "bike", "it"],
@@ -193,6 +204,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       },
     ],
     "coolant leak": [{ things: ["coolant", "radiator", "water pump", "coolant hose", "radiator hose", "antifreeze"], signs: LEAK }],
+    "damaged coolant hose": [{ things: ["coolant hose", "coolant hoses", "radiator hose", "radiator hoses"], signs: HOSE }],
     overheating: [{ things: ["engine", "bike", "it", "motor"], signs: ["overheating", "overheats", "overheated", "boiling over", "boiled over"] }],
     "slipping clutch": [{ things: ["clutch"], signs: ["slipping", "slips", "slipped"] }],
     "dragging clutch": [{ things: ["clutch"], signs: ["dragging", "drags", "not disengaging", "won't disengage", "sticking"] }],
@@ -271,6 +283,13 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
           ...["rumbles", "rumbling", "growls", "growling", "whines", "whining"],
         ],
       },
+    ],
+    "swingarm bearing": [
+      {
+        things: ["swingarm", "swing arm", "swingarm bearing", "swingarm bearings", "swingarm pivot", "swingarm bushes"],
+        signs: ["has play", "play", "loose", "worn", "notchy", "seized", "shot"],
+      },
+      { things: ["play in the"], signs: ["swingarm", "swing arm", "swingarm bearings"] },
     ],
     spoke: [{ things: ["spoke", "spokes", "front spokes", "rear spokes"], signs: ["broken", "broke", "snapped", "loose", "missing", "bent"] }],
     "damaged wheel": [
