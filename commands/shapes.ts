@@ -111,7 +111,7 @@ const fluidPut = z.object({
   ...{ worth: z.enum(FLUID_NAMES).nullable(), wet: z.number().nullable() },
 });
 const judgedOn = judged.extend({ bike: z.string(), first: z.boolean() });
-const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "service", "date", "defect", "sure"]) });
+const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "service", "date", "found", "defect", "sure"]) });
 export const question = z.object({
   draft: z.string(),
   rev: z.number().int(),
@@ -352,6 +352,12 @@ export const bikeShown = z.object({
   standing: standing.nullish(),
   pictured: z.boolean().optional(),
   brought: z.boolean().optional(),
+  fluid: z
+    .discriminatedUnion("of", [
+      z.object({ of: z.literal("brakes"), now: z.enum(FLUID_NAMES), before: z.enum(FLUID_NAMES).nullable(), never: z.array(z.enum(FLUID_NAMES)) }),
+      z.object({ of: z.literal("clutch"), now: z.enum(["brake fluid", "mineral oil"]), before: z.enum(["brake fluid", "mineral oil"]).nullable() }),
+    ])
+    .optional(),
 });
 
 export const groupShown = z.object({
@@ -369,6 +375,7 @@ export const groupShown = z.object({
   digest: z.union([z.literal("off"), z.object({ weekday: z.number().int(), time: z.string() })]),
   hasChannel: z.boolean(),
   changed: z.boolean(),
+  looked: z.object({ noted: z.array(defect), lapsed: z.array(defect), others: z.number().int() }).optional(),
 });
 
 const torqueWindow = z.object({ low: z.number(), high: z.number() });

@@ -20,7 +20,7 @@ import { dataOf } from "./message-data.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
 import { lackingActions } from "./say-how.ts";
 import { soonerActions } from "./sooner.ts";
-import { sayEachSpec } from "./spec.ts";
+import { sayEachSpec, sayLookedUp } from "./spec.ts";
 
 /** The item that a brake reservoir's level is. */
 const BRAKE_FLUID = "brake-fluid.inspect";
@@ -67,7 +67,7 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
     case "specs":
       return sayEachSpec(outcome.answers, words);
     case "looked up":
-      return said(words.lookUp.lines(outcome.table));
+      return sayLookedUp(outcome.table, words);
     case "converted":
       return sayConversion(outcome.conversion, words);
     case "cannot convert":
@@ -155,7 +155,10 @@ function sayLogged(outcome: Logged, words: Words): Said {
   lines.push(...judgedLines(outcome.judged ?? [], words));
   if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
   for (const tyre of tyresAged(outcome.work, words.today)) if (tyre.age !== "within") lines.push(words.tyres.aged(tyre));
-  for (const defect of outcome.defects) lines.push(words.defects.noted(defect));
+  for (const defect of outcome.defects) {
+    lines.push(words.defects.noted(defect));
+    if (defect.grade !== null && defect.from !== "verdict") lines.push(words.defects.graded(defect.grade));
+  }
   for (const defect of outcome.closed) lines.push(words.defects.mended(defect));
   for (const { defect } of outcome.mayClose) lines.push(words.defects.closesIt(defect));
   if (outcome.withdrawn.length > 0) lines.push(words.readings.withdrawn(outcome.withdrawn, words.today));
@@ -202,7 +205,11 @@ export function sayQuestion(question: Question, words: Words): Said {
         ? words.readings.askService(question.typed, question.nickname, gap, question.services ?? [])
         : words.readings.ask(
             gap,
-            gap.need === "item" && intent.do === "record work" ? intent.words : intent.do === "log reading" ? intent.typed.text : question.typed,
+            intent.do === "record work" && (gap.need === "item" || gap.need === "found")
+              ? (intent.fault?.words ?? intent.words)
+              : intent.do === "log reading"
+                ? intent.typed.text
+                : question.typed,
             about,
             question.nickname,
             question.last === null ? null : { ...question.last, on: question.last.on as typeof words.today },

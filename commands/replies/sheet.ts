@@ -1,5 +1,6 @@
 // A service sheet as words, one evening at a time, with the whole of it as a table to print; and the job that works through it.
 
+import type { ActionName } from "../../src/chat/action-names.ts";
 import type { Action, Attached, Said } from "../../src/chat/reply.ts";
 import { unreachable } from "../../src/core/brand.ts";
 import type { JobShown, JobWorked } from "../../src/usecases/jobs.ts";
@@ -173,6 +174,9 @@ export function sayJobItem({ job, line }: { readonly job: JobShown; readonly lin
   });
 }
 
+/** Of what recording work offers, what is offered above the job too. */
+const OF_TICKING: readonly ActionName[] = ["undo", "defect-grade", "defect-mended", "defect-show", "defect-closes"];
+
 /** What ticking came to, then the job as it stands; with a shop's bill, what was not on it. */
 export function sayWorked({ outcome, job }: JobWorked, words: Words): Said {
   const first = sayOutcome(outcome, words);
@@ -180,5 +184,9 @@ export function sayWorked({ outcome, job }: JobWorked, words: Words): Said {
   const rest = sayJob(job, words);
   const bill = outcome.work.filter((record) => record.items.length > 1);
   const actions = bill.flatMap((record) => billLists("sheet-bill", `${job.job}/${record.id}`, record, words.sheet.labels.bill));
-  return { ...rest, lines: [...first.lines, "", ...rest.lines], actions: [...first.actions.slice(0, 1), ...actions, ...rest.actions] };
+  // What was just found or worked at is cautioned of, not what is next on the sheet.
+  const worked = job.lines.filter(({ item }) => outcome.work.some(({ items }) => items.some((each) => each.item === item)));
+  const caution = first.caution ?? words.caution(worked.find((line) => line.caution !== null)?.caution ?? null);
+  const kept = first.actions.filter(({ id }) => OF_TICKING.some((name) => id.split(".")[1] === name));
+  return { ...rest, caution, lines: [...first.lines, "", ...rest.lines], actions: [...kept, ...actions, ...rest.actions] };
 }

@@ -28,8 +28,21 @@ export const DEFECTS = {
     mends: ["brake-hoses.replace", "brake-fluid.replace"],
     source: PRACTICE,
   },
-  "damaged brake hose": { system: "brakes", usual: "do not ride", caution: "brake fluid", mends: ["brake-hoses.replace"], source: PRACTICE },
-  "damaged disc": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-discs.measure", "rear-discs.measure"], source: PRACTICE },
+  // A hose past its best is replaced, not watched: its line falls due by itself.
+  "damaged brake hose": {
+    ...{ system: "brakes", usual: "do not ride", caution: "brakes", mends: ["brake-hoses.replace", "brake-hoses.inspect"], source: PRACTICE },
+    due: "brake-hoses.replace",
+  },
+  "damaged brake": {
+    system: "brakes",
+    usual: "do not ride",
+    caution: "brakes",
+    mends: [
+      ...["front-pads.measure", "rear-pads.measure", "front-shoes.measure", "rear-shoes.measure", "front-discs.measure", "rear-discs.measure"],
+      ...["calipers.clean", "front-drum.adjust", "rear-drum.adjust", "front-brake-cam.lubricate", "rear-brake-cam.lubricate"],
+    ],
+    source: PRACTICE,
+  },
   "dragging brake": {
     system: "brakes",
     usual: "do not ride",
@@ -53,6 +66,7 @@ export const DEFECTS = {
   "not charging": { system: "ignition and electrics", usual: "watch", caution: "battery", mends: ["battery.test"], source: PRACTICE },
   "warning light": { system: "ignition and electrics", usual: "do not ride", caution: null, mends: [], source: PRACTICE },
   "fuel leak": { system: "fuel and air", usual: "do not ride", caution: "fuel", mends: ["fuel-hoses.inspect", "fuel-filter.replace"], source: PRACTICE },
+  "damaged fuel hose": { system: "fuel and air", usual: "do not ride", caution: "fuel", mends: ["fuel-hoses.inspect"], source: PRACTICE },
   "running rough": {
     system: "fuel and air",
     usual: "watch",
@@ -65,6 +79,7 @@ export const DEFECTS = {
   smoke: { system: "engine", usual: "watch", caution: null, mends: [], source: PRACTICE },
   exhaust: { system: "engine", usual: "watch", caution: "hot", mends: ["exhaust.check"], source: PRACTICE },
   "coolant leak": { system: "cooling", usual: "do not ride", caution: "hot", mends: ["coolant-hoses.inspect", "coolant.replace"], source: PRACTICE },
+  "damaged coolant hose": { system: "cooling", usual: "do not ride", caution: "hot", mends: ["coolant-hoses.inspect"], source: PRACTICE },
   overheating: { system: "cooling", usual: "do not ride", caution: "hot", mends: ["coolant.replace", "coolant-hoses.inspect"], source: PRACTICE },
   "slipping clutch": { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["clutch-free-play.adjust"], source: PRACTICE },
   "dragging clutch": { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["clutch-free-play.adjust"], source: PRACTICE },
@@ -81,6 +96,13 @@ export const DEFECTS = {
   "cracked tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "squared-off tyre": { system: "wheels and tyres", usual: "watch", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "wheel bearing": { system: "wheels and tyres", usual: "do not ride", caution: "lifting", mends: ["wheel-bearings.inspect"], source: PRACTICE },
+  "swingarm bearing": {
+    system: "frame and stands",
+    usual: "do not ride",
+    caution: "lifting",
+    mends: ["swingarm.inspect", "swingarm.lubricate"],
+    source: PRACTICE,
+  },
   spoke: { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["spokes.check"], source: PRACTICE },
   "damaged wheel": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
   steering: {

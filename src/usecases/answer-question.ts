@@ -124,6 +124,13 @@ function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[])
       return intent.do === "log reading" ? { ...intent, value: gap.options[n] ?? intent.value, gaps: rest } : intent;
     case "place":
       return intent.do === "log reading" ? { ...intent, place: gap.options[n] ?? null, gaps: rest } : intent;
+    case "found": {
+      if (intent.do !== "record work") return intent;
+      // What was renewed is renewed, whatever else was found.
+      if (gap.options[n] === "found wrong") return { ...intent, outcome: intent.outcome === "replaced" ? "replaced" : "found wrong", gaps: rest };
+      const { fault: _fault, ...noted } = intent;
+      return { ...noted, gaps: rest };
+    }
     case "defect":
       return { ...intent, gaps: rest };
     case "unit": {

@@ -1,12 +1,34 @@
 // What was poured into the brakes, held against what the bike is fitted with: families that must not meet, and what a mix is then worth.
 
+import type { EquipmentPart } from "../core/equipment.ts";
 import { mixing } from "../core/fluid/mixing.ts";
 import type { BikeId } from "../core/ids.ts";
+import { isLeft } from "../core/schedule/mending.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { FLUID_CLASSES, type FluidClassName } from "../trade/fluids.ts";
 import type { Garaged } from "./garage.ts";
 
 export const FLUID_NAMES = Object.keys(FLUID_CLASSES) as readonly FluidClassName[];
+
+/** The classes that must never meet this one in one circuit. */
+export const neverWith = (name: FluidClassName): readonly FluidClassName[] =>
+  FLUID_NAMES.filter((other) => !mixing(FLUID_CLASSES[name], FLUID_CLASSES[other]).may);
+
+/** What hydraulics were just entered as holding, and what they held by the entry before; null where that was none. */
+export type FluidEntered =
+  | { readonly of: "brakes"; readonly now: FluidClassName; readonly before: FluidClassName | null; readonly never: readonly FluidClassName[] }
+  | { readonly of: "clutch"; readonly now: "brake fluid" | "mineral oil"; readonly before: "brake fluid" | "mineral oil" | null };
+
+/** A part of the equipment that says which fluid is in there; null for every other. */
+export function fluidEntered(part: EquipmentPart, before: string, now: string): FluidEntered | null {
+  if (part === "brakeFluid") {
+    const [was, is] = [fluidNamed(before), fluidNamed(now)];
+    return is === null ? null : { of: "brakes", now: is, before: was, never: neverWith(is) };
+  }
+  const clutch = (choice: string) => (choice === "hydraulic brake fluid" ? "brake fluid" : choice === "hydraulic mineral oil" ? "mineral oil" : null);
+  const is = part === "clutch" ? clutch(now) : null;
+  return is === null ? null : { of: "clutch", now: is, before: clutch(before) };
+}
 
 /** A fluid put in that is not the one the bike is fitted with. `worth`: the class that the mix is worth; null where the two must not meet. */
 export type FluidPut = {
@@ -26,7 +48,7 @@ export function fluidsPut(work: readonly WorkRecord[], bikes: readonly Pick<Gara
   return work.flatMap((record) => {
     const bike = bikes.find((g) => g.bike.id === record.bike)?.bike;
     const inside = FLUID_NAMES.find((name) => name === bike?.equipment.brakeFluid);
-    const came = record.items.find(({ item, outcome }) => BRAKES.includes(item) && outcome !== "could not do");
+    const came = record.items.find(({ item, outcome }) => BRAKES.includes(item) && !isLeft(outcome));
     if (bike === undefined || inside === undefined || came === undefined) return [];
     const said = [...(record.detail?.quantities ?? []).map(({ of }) => of ?? ""), ...(record.detail?.parts ?? []).map(({ words }) => words)];
     const added = said.map(fluidNamed).find((name) => name !== null);

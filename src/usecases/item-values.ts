@@ -81,7 +81,7 @@ function outcomeLeft(outcome: Outcome, action: WorkAction | null, own: readonly 
     const judged = judgeTaken({ ...r, value: r.value ?? 0 }, rig);
     return judged !== null && callsForWork(judged.judgement);
   });
-  return wanting && action !== null && isLook(action) ? "done" : outcome;
+  return wanting && action !== null && isLook(action) ? "found wrong" : outcome;
 }
 
 /** Half the finest step of the tool: two readings that differ by no more are one value. */

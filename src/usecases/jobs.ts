@@ -16,6 +16,7 @@ import { keepMember } from "./add-bike.ts";
 import { type Billed, NOT_ITEMISED, putBack, takenOut } from "./bill.ts";
 import type { Ctx } from "./context.ts";
 import { type DueBike, dueBike } from "./due.ts";
+import { foundWrong } from "./found-wrong.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
 import { settle } from "./log-set.ts";
 import type { MessageOutcome } from "./message-outcome.ts";
@@ -196,7 +197,7 @@ async function worked(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, j
   const odometer = dialTyped(ctx, all, g, input.at);
   if (odometer.is === "refused") return odometer;
   const words = items.map((item) => nameOf(ctx, g, item)).join(", ");
-  const { values, readings, notes } = valuesSaid(ctx, g, items, input, on.value);
+  const { values, readings, notes, words: inWords } = valuesSaid(ctx, g, items, input, on.value);
   const cost = readCost(input.cost ?? "");
   // What is no value, and what is no figure of money, is kept as it was typed.
   const note = [input.note, ...notes, cost === null ? input.cost : null]
@@ -206,7 +207,7 @@ async function worked(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, j
   const outcomeOf = (): Outcome => (input.doneBy === undefined ? usualOutcome(g, items, input, values) : "done");
   const work: RecordWork = {
     ...{ do: "record work", bike: g.bike.id, items, words, on: on.value, odometer: odometer.value, how: "did it", gaps: [] },
-    outcome: input.outcome ?? outcomeOf(),
+    ...(input.doneBy === undefined ? foundWrong(ctx, g, items, inWords, input.outcome, outcomeOf()) : { outcome: input.outcome ?? outcomeOf() }),
     ...(note === "" ? {} : { note }),
     ...values,
     ...(input.doneBy === undefined ? {} : { detail: { ...NO_DETAIL, by: input.doneBy, cost } }),

@@ -3,14 +3,15 @@
 import { asInTable, chargeAt, freezesAt, judgeResting } from "../core/battery/rest.ts";
 import type { Bike } from "../core/bike.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
-import { judgeElongation, ownLimit, pitchMeasured, pitchOf } from "../core/chain/elongation.ts";
+import { judgeElongation, ownLimit, pitchMeasured, pitchOf, shareTyped } from "../core/chain/elongation.ts";
 import { isFitted } from "../core/equipment.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, type Missing } from "../core/judgement/verdict.ts";
 import type { ConditionRead, ReadingDetail } from "../core/reading/detail.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
-import type { Fitting, Verdict } from "../core/schedule/facts.ts";
+import type { Fitting, Outcome, Verdict } from "../core/schedule/facts.ts";
 import { inOneDay, type Taken } from "../core/schedule/measured.ts";
+import { isLeft } from "../core/schedule/mending.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
 import { judgePressure } from "../core/tyre/pressure.ts";
@@ -234,6 +235,7 @@ function tread(value: number, row: JudgedRow, own: Figure | null, place: string 
 function chainLength({ value, detail }: Taken, own: Figure | null, row: JudgedRow, rig: Rig): Found {
   const size = specFor(rig.specs, rig.bike, "chain size");
   const pitch = (size.is === "one" ? pitchOf(size.spec.typed) : null) ?? (detail?.pitches === undefined ? null : pitchMeasured(value, detail.pitches));
+  const printed = own === null ? shareOf(rig) : null;
   const most = own?.high ?? null;
   if (detail?.pitches === undefined || pitch === null) {
     // A manual's own length is over the pitches that it names: only a reading of about that length can be held against it.
@@ -241,17 +243,32 @@ function chainLength({ value, detail }: Taken, own: Figure | null, row: JudgedRo
       return { judgement: judge(value, { min: null, max: most, near: row.near, source: own?.source ?? "" }, row.fine) };
     return { judgement: cannotTell("pitch") };
   }
-  const wear = judgeElongation(value, detail.pitches, pitch, most === null ? null : ownLimit(most, detail.pitches, pitch), ELONGATION);
+  const share = printed?.share ?? (most === null ? null : ownLimit(most, detail.pitches, pitch));
+  const wear = judgeElongation(value, detail.pitches, pitch, share, ELONGATION);
   const { judgement } = wear;
-  const more = { share: wear.elongation, miscounted: wear.miscounted };
+  const more = { share: wear.elongation, miscounted: wear.miscounted, ...(printed === null ? {} : { by: "spec" as const }) };
   if (judgement.is === "cannot tell") return { judgement, more };
   // Shares are judged; a rider holds the rule against a length.
   const whole = detail.pitches * pitch;
   const length = (share: number | null): number | null => (share === null ? null : whole * (1 + share));
   const { limit, room } = judgement;
-  const inLength: Limit = { min: null, max: length(limit.max), near: limit.near === null ? null : limit.near * whole, source: own?.source ?? limit.source };
+  const inLength: Limit = {
+    min: null,
+    max: length(limit.max),
+    near: limit.near === null ? null : limit.near * whole,
+    source: own?.source ?? printed?.source ?? limit.source,
+  };
   return { judgement: { ...judgement, room: room === null ? null : room * whole, limit: inLength }, more };
 }
+
+/** A chain's limit that its manual prints in per cent; null where nothing is entered so. */
+function shareOf(rig: Rig): { readonly share: number; readonly source: string } | null {
+  const settled = specFor(rig.specs, rig.bike, "chain length limit");
+  const share = settled.is === "one" && settled.spec.holds.is === "words" ? shareTyped(settled.spec.typed) : null;
+  return settled.is !== "one" || share === null ? null : { share, source: sourceWords(settled.spec) };
+}
+
+const sourceWords = ({ source }: Spec): string => (source === null ? "" : `${source.manual}${source.page === null ? "" : `, p. ${source.page}`}`);
 
 /** What the law of a place asks for; null where it names no figure, or the place is not known. */
 export function lawOf(place: string | null): { readonly millimetres: number; readonly source: string } | null {
@@ -280,12 +297,12 @@ function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | null {
   const asked = specFor(rig.specs, rig.bike, key, use ?? "solo");
   const settled = asked.is === "none" ? specFor(rig.specs, rig.bike, key, "solo") : asked;
   if (settled.is !== "one" || settled.spec.holds.is !== "figure") return null;
-  const { holds, source } = settled.spec;
+  const { holds } = settled.spec;
   return {
     low: holds.low,
     high: holds.high,
     solo: asked.is === "none" && use !== null && use !== "solo",
-    source: source === null ? "" : `${source.manual}${source.page === null ? "" : `, p. ${source.page}`}`,
+    source: sourceWords(settled.spec),
   };
 }
 
@@ -362,5 +379,5 @@ export function unevenPads(judged: readonly Judged[]): readonly { readonly end: 
 const ENDS_NEW = ["front-tyre.replace", "rear-tyre.replace"];
 
 /** Was a tyre put on one end only? */
-export const oneEndNew = (items: readonly { readonly item: string; readonly outcome: string }[]): boolean =>
-  new Set(items.filter(({ item, outcome }) => outcome !== "could not do" && ENDS_NEW.includes(item)).map(({ item }) => item)).size === 1;
+export const oneEndNew = (items: readonly { readonly item: string; readonly outcome: Outcome }[]): boolean =>
+  new Set(items.filter(({ item, outcome }) => !isLeft(outcome) && ENDS_NEW.includes(item)).map(({ item }) => item)).size === 1;

@@ -4,6 +4,7 @@ import type { Defect } from "../core/defect.ts";
 import type { Intent } from "../core/reading/intent.ts";
 import type { Due, Status } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
+import { isLeft } from "../core/schedule/mending.ts";
 import type { Draft } from "../store/drafts.ts";
 import type { Repos } from "../store/store.ts";
 import { defectRow } from "../trade/defects.ts";
@@ -120,7 +121,7 @@ function judgedOn(g: Garaged, taken: Taken, rig: Rig): readonly JudgedOn[] {
 function mayClose(bikes: readonly Garaged[], saved: Saved): { readonly defect: DefectShown; readonly work: string }[] {
   return saved.work.flatMap((record) => {
     const g = pick(bikes, record.bike);
-    const worked = new Set<string>(record.items.filter(({ outcome }) => outcome !== "could not do").map(({ item }) => item));
+    const worked = new Set<string>(record.items.filter(({ outcome }) => !isLeft(outcome)).map(({ item }) => item));
     const open = g?.defects.filter((defect) => !saved.closed.some(({ id }) => id === defect.id)) ?? [];
     const mended = open.filter((defect) => defectRow(defect.kind)?.mends.some((item) => worked.has(item)) === true);
     return mended.slice(0, 3).flatMap((defect) => shownOn(bikes, [defect]).map((shown) => ({ defect: shown, work: record.id })));

@@ -65,6 +65,7 @@ function optionsOf(gap: Gap, all: readonly Garaged[], g: Garaged | null): readon
   if (gap.need === "service") return servicesOn(g, gap).map(({ at }) => String(at));
   if (gap.need === "sure" || gap.need === "defect") return [];
   if (gap.need === "bike") return gap.options.map((id) => all.find((g) => g.bike.id === id)?.bike.nickname ?? id);
+  if (gap.need === "found") return gap.options;
   if (gap.need === "item") return gap.options.map((key) => all.flatMap(itemsOf).find((item) => item.key === key)?.called ?? key);
   if (gap.need === "level") return gap.options.map((n) => LEVELS[n] ?? String(n));
   return gap.options.map(String);

@@ -13,6 +13,7 @@ import { readItems } from "../message/read-items.ts";
 import { readVagueDate } from "../message/read-vague-date.ts";
 import type { Repos } from "../store/store.ts";
 import { type Ctx, todayOf } from "./context.ts";
+import { foundWrong } from "./found-wrong.ts";
 import { type Garaged, itemsOf, pick } from "./garage.ts";
 import { settle } from "./log-set.ts";
 import type { MessageOutcome } from "./message-outcome.ts";
@@ -102,9 +103,12 @@ async function recorded(
   if (odometer.is === "refused") return odometer;
   const detail = detailTyped(ctx, all, input);
   if (detail.is === "refused") return detail;
-  const { values, readings, notes } = valuesSaid(ctx, g, items, input, on.value);
+  const { values, readings, notes, words } = valuesSaid(ctx, g, items, input, on.value);
   const note = [input.note?.trim() ?? "", ...notes].filter((each) => each !== "").join("; ");
   const measured = input.found !== undefined || input.left !== undefined;
+  const usual = measured ? usualOutcome(g, items, input, values) : "done";
+  const come =
+    measured || input.outcome === "found wrong" ? foundWrong(ctx, g, items, words, input.outcome, usual) : { outcome: input.outcome ?? usual, gaps: [] };
   const intent: RecordWork = {
     do: "record work",
     bike: g.bike.id,
@@ -112,13 +116,13 @@ async function recorded(
     words: input.did,
     on: on.value,
     odometer: odometer.value,
-    outcome: input.outcome ?? (measured ? usualOutcome(g, items, input, values) : "done"),
+    ...come,
     how: input.how ?? "did it",
     ...(closes.length === 0 ? {} : { closes }),
     ...(detail.value === null ? {} : { detail: detail.value }),
     ...(note === "" ? {} : { note }),
     ...values,
-    gaps,
+    gaps: [...gaps, ...come.gaps],
   };
   return done(await settle(q, ctx, all, [intent, ...readings], { source: ctx.event, typed: asMessage(input), message: null }));
 }

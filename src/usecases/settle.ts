@@ -110,8 +110,11 @@ export async function save(q: Repos, ctx: Ctx, intents: readonly Intent[], all: 
     else {
       const on = dayOf(intent);
       const dial = intent.odometer === null ? null : dialOf(intent.odometer.value, intent.odometer.unit ?? g.unit);
-      if (intent.do === "record work") work.push(workOf(ctx, intent, g, source, ordinal++));
-      else {
+      if (intent.do === "record work") {
+        work.push(workOf(ctx, intent, g, source, ordinal++));
+        const { fault, on: days } = intent;
+        if (fault !== undefined) defects.push(defectRecord(ctx, { bike: g.bike.id, ...fault, on: days.to, dial, from: "message" }, source, ordinal++));
+      } else {
         const { kind, words } = intent;
         defects.push(defectRecord(ctx, { bike: g.bike.id, kind, words, grade: null, on: intent.on, dial, from: "message" }, source, ordinal++));
       }

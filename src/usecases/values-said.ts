@@ -24,6 +24,8 @@ export type ValuesSaid = {
   readonly readings: readonly LogReading[];
   /** What is no value, as it was typed: "found low". */
   readonly notes: readonly string[];
+  /** The words alone, null where there are none or a reading holds all that they say; `leftTyped`: something was typed as left, in figures or in words. */
+  readonly words: { readonly found: string | null; readonly left: string | null; readonly leftTyped: boolean };
 };
 
 /** Reads what was typed as found and left at some items of one bike. */
@@ -44,6 +46,11 @@ export function valuesSaid(ctx: Ctx, g: Garaged, items: readonly ItemKey[], type
   return {
     values: found.values.length + left.values.length === 0 ? {} : { values: items.map((item) => ({ item, found: found.values, left: left.values })) },
     readings: [...foundRead, ...leftRead],
+    words: {
+      found: foundRead.length > 0 ? null : found.words,
+      left: leftRead.length > 0 ? null : left.words,
+      leftTyped: (typed.left?.trim() ?? "") !== "",
+    },
     notes: [...words("found", found.words, foundRead), ...words("left", left.words, leftRead)],
   };
 }

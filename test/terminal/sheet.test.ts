@@ -193,7 +193,7 @@ test("what was found in words is not called within limits", async () => {
   await begun();
   await run("/work did:brake hoses found:cracked, weeping");
   const { text } = await run("/records");
-  expect(text).toContain("Brake hoses (done). By Ines; “found cracked, weeping”");
+  expect(text).toContain("Brake hoses (found wrong). By Ines; “found cracked, weeping”");
   expect(text).not.toContain("Brake hoses (inspected, within limits");
 });
 
@@ -206,8 +206,8 @@ test("what was found otherwise than it was left was not only looked at; one that
   expect(await outcomes("/work did:front brake pads outcome:inspected, within limits found:1.4 mm left:5 mm")).toMatchObject({ outcome: "replaced" });
   expect(await outcomes("/work did:clutch free play found:12 mm left:12 mm")).toMatchObject({ outcome: "inspected, within limits" });
   expect(await outcomes("/work did:oil level found:low left:full")).toMatchObject({ outcome: "topped up" });
-  // Found wanting, and nothing said of putting it right: looked at, but not within its limits.
-  expect(await outcomes("/work did:front brake pads found:0.6 mm")).toMatchObject({ outcome: "done" });
+  // Found wanting, and nothing said of putting it right: looked at, and found wrong.
+  expect(await outcomes("/work did:front brake pads found:0.6 mm")).toMatchObject({ outcome: "found wrong" });
 });
 
 test("a look mends nothing: what was found wanting stays due until it is set, renewed, or read anew", async () => {

@@ -2,6 +2,7 @@
 // An intent with gaps is kept as a draft until its questions are answered; nothing with a gap is ever saved.
 
 import type { LocalDate, VagueDate } from "../calendar/dates.ts";
+import type { Grade } from "../defect.ts";
 import type { BikeId, ItemKey } from "../ids.ts";
 import type { DistanceUnit } from "../quantity/distance.ts";
 import type { HowWeKnow, Outcome } from "../schedule/facts.ts";
@@ -45,12 +46,17 @@ export type RecordWork = {
   /** Values found and left, by item. */
   readonly values?: readonly { readonly item: ItemKey; readonly found: readonly ItemValue[]; readonly left: readonly ItemValue[] }[];
   readonly note?: string;
+  /** A fault that was found by it, to be noted on the bike. */
+  readonly fault?: Fault;
   /** Open defects that the words name, which this closes. */
   readonly closes?: readonly string[];
   /** The member has said that a strange odometer figure is right. */
   readonly sure?: true;
   readonly gaps: readonly Gap[];
 };
+
+/** What was found wrong by looking at an item: noted with the record of the look. `kind` as in `NoteDefect`; `grade` null where nobody has said. */
+export type Fault = { readonly kind: string | null; readonly words: string; readonly grade: Grade | null };
 
 /** Something found wrong. */
 export type NoteDefect = {
@@ -89,6 +95,8 @@ export type Gap =
   /** The whole of a service, by the figure that names it: which one the plan has there, and that all of it was done. */
   | { readonly need: "service"; readonly figure: number; readonly unit: DistanceUnit | null }
   | { readonly need: "date"; readonly options: readonly LocalDate[]; readonly typed: string }
+  /** Do the words say that an item was found wrong, or are they a note? */
+  | { readonly need: "found"; readonly options: readonly ["found wrong", "only a note"] }
   /** Is something wrong with the bike, or was it talk? */
   | { readonly need: "defect" }
   /** Strange beside the bike's history, as usecases find it; "warm" and "trip" are the reader's. */

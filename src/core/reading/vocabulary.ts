@@ -13,6 +13,7 @@ import type { SpecWords } from "../spec/find.ts";
 import type { ChartWords } from "./chart-words.ts";
 import type { DefectWords } from "./defect-words.ts";
 import type { DetailWords } from "./detail-words.ts";
+import type { FoundWords } from "./found-words.ts";
 import type { ReadingKind } from "./kinds.ts";
 import type { MeasuringWords, PlaceWord } from "./measuring-words.ts";
 
@@ -142,6 +143,7 @@ export type Vocabulary = {
   readonly refitted: RefitWords;
   /** What says that something is wrong. */
   readonly defects: DefectWords;
+  readonly found: FoundWords;
   /** How a pasted service chart is read. */
   readonly chart: ChartWords;
   /** What people type for a spec, and around it. */

@@ -7,6 +7,7 @@ import type { PlanItem } from "../plan/plan.ts";
 import type { Ridden, Stretch } from "../quantity/distance.ts";
 import { riddenOnDay } from "../usage/track.ts";
 import type { Facts, Job } from "./facts.ts";
+import { isLeft } from "./mending.ts";
 
 /**
  * A job placed on the odometer. `about` when its figure was not noted and is taken at the low end of what it can have been.
@@ -15,12 +16,12 @@ import type { Facts, Job } from "./facts.ts";
  */
 export type PlacedJob = { readonly job: Job; readonly ridden: Ridden | null; readonly atMost: Ridden | null; readonly about: boolean; readonly off: Stretch };
 
-/** Jobs by item, oldest first. Work that could not be done leaves the item undone. */
+/** Jobs by item, oldest first. Work that could not be done, and a look that found a fault, leave the item undone. */
 export function jobsByItem(facts: Facts, items: readonly PlanItem[]): ReadonlyMap<ItemKey, readonly PlacedJob[]> {
   const coveredBy = new Map<ItemKey, readonly ItemKey[]>(items.map((item) => [item.key, item.covers]));
   const found = new Map<ItemKey, PlacedJob[]>();
   for (const job of facts.jobs) {
-    if (job.outcome === "could not do") continue;
+    if (isLeft(job.outcome)) continue;
     if (job.outcome === "topped up" && items.find((item) => item.key === job.item)?.action === "replace") continue;
     const placed = place(facts, job);
     for (const key of [job.item, ...(coveredBy.get(job.item) ?? [])]) {

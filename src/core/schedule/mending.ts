@@ -6,6 +6,9 @@ import type { Outcome } from "./facts.ts";
 /** Work that finds out how a thing is, and no more. */
 export const isLook = (action: WorkAction): boolean => action === "inspect" || action === "measure" || action === "test";
 
+/** Does it leave the item as it stood? Looked at in vain, or found wrong and not put right. */
+export const isLeft = (outcome: Outcome): boolean => outcome === "could not do" || outcome === "found wrong";
+
 /**
  * May what was wrong be right again by this?
  * @param action what the item asks for; null where that is not known
@@ -19,6 +22,7 @@ export function mends(outcome: Outcome, action: WorkAction | null): boolean {
     case "done":
       return action === null || !isLook(action);
     case "inspected, within limits":
+    case "found wrong":
     case "could not do":
       return false;
   }

@@ -6,6 +6,7 @@ import { ahead, type DistanceUnit, type Ridden } from "../quantity/distance.ts";
 import { riddenOnDay, type Track } from "../usage/track.ts";
 import type { Job, Outcome, Recheck } from "./facts.ts";
 import { printed } from "./intervals.ts";
+import { isLeft } from "./mending.ts";
 
 /** What is looked at again after which work, how far after it, and when it is too late to be of use. Distances as printed, whole units. */
 export type RecheckRule = {
@@ -59,7 +60,7 @@ export function rechecksOf(rules: readonly OwnRule[], jobs: readonly Job[], trac
     const halfway = last.ridden + far.stretch / 2;
     const bySide = (job: Job): boolean =>
       rule.seenBy.some(({ item, outcomes }) => item === job.item && outcomes.includes(job.outcome)) && (placed(job, track) ?? 0) >= halfway;
-    const looked = (job: Job): boolean => job.item === rule.item.key && job.outcome !== "could not do" && isLook(job, last.job, last.ridden);
+    const looked = (job: Job): boolean => job.item === rule.item.key && !isLeft(job.outcome) && isLook(job, last.job, last.ridden);
     const seen = jobs.some((job) => looked(job) || bySide(job));
     return seen ? [] : [{ id: `${rule.item.key}@${last.job.id}`, item: rule.item.key, dueAt, because: rule.item.key, after: last.ridden }];
   });

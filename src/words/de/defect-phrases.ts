@@ -7,7 +7,7 @@ const OUT = ["kaputt", "defekt", "geht nicht", "funktioniert nicht", "ausgefalle
 const LEAK = ["leckt", "leck", "undicht", "tropft", "sifft", "schwitzt", "nass", "läuft aus", "verliert flüssigkeit"];
 const LOOSE = ["locker", "lose", "wackelt", "klappert", "hat spiel", "spiel"];
 const BROKEN = ["gebrochen", "gerissen", "verbogen", "abgebrochen", "kaputt", "defekt", "fehlt", "abgefallen", "beschädigt", "hat einen riss"];
-const HOSE = ["rissig", "porös", "gerissen", "aufgequollen", "gescheuert", "durchgescheuert", "hat einen riss", "hat risse"];
+const HOSE = ["rissig", "gerissen", "porös", "geknickt", "aufgequollen", "hat eine beule", "durchgescheuert", "hat risse", "hat einen riss"];
 const BALD = ["abgefahren", "blank", "glatt", "runter", "auf der verschleißgrenze", "am verschleißindikator"];
 const BRAKE = [
   ...["bremse", "bremsen", "vorderbremse", "hinterbremse", "vordere bremse", "hintere bremse", "bremse vorne", "bremse hinten", "bremshebel", "bremspedal"],
@@ -18,8 +18,13 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
   kinds: {
     "soft brake": [{ things: BRAKE, signs: ["weich", "schwammig", "teigig", "kein druck", "druckpunkt weg", "zieht nicht", "greift nicht", "fading"] }],
     "brake fluid leak": [{ things: ["bremsflüssigkeit", "bremssattel", "bremszylinder", "bremsleitung", "bremsschlauch"], signs: LEAK }],
-    "damaged brake hose": [{ things: ["bremsleitung", "bremsschlauch", "bremsschläuche", "bremsleitungen"], signs: HOSE }],
-    "damaged disc": [{ things: ["bremsscheibe", "bremsscheiben", "scheibe"], signs: ["gerissen", "rissig", "hat risse", "eingelaufen", "riefig"] }],
+    "damaged brake hose": [{ things: ["bremsschlauch", "bremsschläuche", "bremsleitung", "bremsleitungen"], signs: HOSE }],
+    "damaged brake": [
+      {
+        things: ["beläge", "bremsbeläge", "bremsscheibe", "bremsscheiben", "bremsbacken"],
+        signs: ["gerissen", "verölt", "ölig", "verglast", "hat einen riss", "riefig"],
+      },
+    ],
     "dragging brake": [{ things: [...BRAKE, "bremssattel", "bremssättel"], signs: ["schleift", "klemmt", "fest", "löst nicht", "hängt", "festgegangen"] }],
     "brake noise": [{ things: [...BRAKE, "beläge", "bremsbeläge"], signs: ["quietscht", "kratzt", "metall auf metall", "auf metall"] }],
     "pulsing brake": [{ things: [...BRAKE, "bremsscheibe", "bremsscheiben", "scheibe"], signs: ["rubbelt", "pulsiert", "verzogen", "hat schlag"] }],
@@ -38,12 +43,14 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
       },
     ],
     "fuel leak": [{ things: ["benzin", "benzinhahn", "vergaser", "tank", "benzinschlauch", "benzinleitung"], signs: [...LEAK, "läuft über"] }],
+    "damaged fuel hose": [{ things: ["benzinschlauch", "benzinschläuche", "benzinleitung", "kraftstoffschlauch"], signs: HOSE }],
     "running rough": [{ things: ["motor"], signs: ["läuft unrund", "stottert", "ruckelt", "geht aus", "springt nicht an", "springt schlecht an"] }],
     "oil leak": [{ things: ["motor", "öl", "ölwanne", "ventildeckel", "ölfilter", "motordeckel"], signs: LEAK }],
     "engine noise": [{ things: ["motor", "steuerkette"], signs: ["klappert", "klackert", "rasselt", "klopft"] }],
     smoke: [{ things: ["motor", "auspuff"], signs: ["qualmt", "raucht", "blauer rauch"] }],
     exhaust: [{ things: ["auspuff", "krümmer", "krümmerdichtung", "auspuffdichtung"], signs: ["undicht", "bläst", "locker", "lose", "gerissen", "klappert"] }],
     "coolant leak": [{ things: ["kühlwasser", "kühlflüssigkeit", "kühler", "wasserpumpe", "kühlerschlauch"], signs: LEAK }],
+    "damaged coolant hose": [{ things: ["kühlerschlauch", "kühlerschläuche", "kühlmittelschlauch"], signs: HOSE }],
     overheating: [{ things: ["motor", "temperatur"], signs: ["überhitzt", "wird zu heiß", "zu heiß", "kocht"] }],
     "slipping clutch": [{ things: ["kupplung"], signs: ["rutscht", "rutscht durch"] }],
     "dragging clutch": [{ things: ["kupplung"], signs: ["trennt nicht", "rupft", "klebt"] }],
@@ -73,6 +80,7 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "wheel bearing": [
       { things: ["radlager", "radlager vorne", "radlager hinten"], signs: ["defekt", "hat spiel", "spiel", "rau", "läuft rau", "ausgeschlagen", "brummt"] },
     ],
+    "swingarm bearing": [{ things: ["schwinge", "schwingenlager", "schwingenlagerung"], signs: [...LOOSE, "ausgeschlagen", "fest"] }],
     spoke: [{ things: ["speiche", "speichen"], signs: ["gebrochen", "locker", "lose", "fehlt", "gerissen"] }],
     "damaged wheel": [{ things: ["felge", "felgen", "rad"], signs: ["verbogen", "hat einen schlag", "hat eine delle", "gerissen", "delle"] }],
     steering: [

@@ -4,6 +4,7 @@ import type { Vocabulary } from "../../core/reading/vocabulary.ts";
 import { ENGLISH_VOCABULARY } from "../en/vocabulary.ts";
 import { GERMAN_DEFECT_WORDS } from "./defect-phrases.ts";
 import { GERMAN_DETAIL_WORDS } from "./detail-words.ts";
+import { GERMAN_FOUND_WORDS } from "./found-words.ts";
 import { GERMAN_ITEMS, GERMAN_RECHECKS } from "./items.ts";
 import { GERMAN_KIND_NAMES } from "./kind-names.ts";
 import { GERMAN_MEASURING } from "./measuring.ts";
@@ -372,6 +373,7 @@ const GERMAN = {
   unknown: ["weiß nicht", "keine ahnung", "unbekannt", "nie", "?", "-"],
   details: GERMAN_DETAIL_WORDS,
   defects: GERMAN_DEFECT_WORDS,
+  found: GERMAN_FOUND_WORDS,
 } as const satisfies Partial<Vocabulary>;
 
 export const GERMAN_VOCABULARY: Vocabulary = { ...ENGLISH_VOCABULARY, ...withoutUmlauts<Partial<Vocabulary>>(GERMAN) };

@@ -29,6 +29,24 @@ const OUT = [
 const LEAK = ["leaking", "leaks", "leak", "weeping", "weeps", "weep", "dripping", "drips", "seeping", "seeps", "pouring out", "coming out", "everywhere"];
 const LOOSE = ["loose", "has play", "wobbly", "wobbles", "rattling", "rattles", "coming loose", "came loose", "has come loose"];
 const BROKEN = ["broken", "cracked", "bent", "snapped", "split", "torn", "missing", "fell off", "fallen off", "came off", "dented", "buckled", "damaged"];
+const HOSE = [
+  "cracked",
+  "cracks",
+  "has cracks",
+  "split",
+  "perished",
+  "bulging",
+  "bulge",
+  "swollen",
+  "chafed",
+  "chafing",
+  "kinked",
+  "frayed",
+  "rubbed through",
+  "cracking",
+  "has a crack",
+  "rubbing",
+];
 const BRAKE = [
   "brake",
   "brakes",
@@ -43,22 +61,7 @@ const BRAKE = [
 ];
 const SIDEWALL = ["sidewall", "front sidewall", "rear sidewall", "tyre sidewall", "tire sidewall", "rear tyre sidewall", "front tyre sidewall"];
 const BRAKE_HOSE = ["brake line", "brake lines", "brake hose", "brake hoses", "front brake hose", "rear brake hose", "front brake line", "rear brake line"];
-const FUEL_HOSE = ["fuel hose", "fuel hoses", "fuel line", "fuel lines", "petrol pipe", "fuel pipe"];
-const HOSE = [
-  "cracked",
-  "cracking",
-  "cracks",
-  "has cracks",
-  "perished",
-  "split",
-  "chafed",
-  "chafing",
-  "frayed",
-  "bulging",
-  "swollen",
-  "rubbed through",
-  "kinked",
-];
+const FUEL_HOSE = ["fuel hose", "fuel hoses", "fuel line", "fuel lines", "petrol hose", "petrol pipe", "fuel pipe"];
 const LEAKS_FLUID = ["leaks fluid", "leaking fluid", "losing fluid", "loses fluid", "weeping fluid", "dripping fluid"];
 const DISC = [
   "disc",
@@ -128,11 +131,21 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       { things: BRAKE, signs: [...LEAK, ...LEAKS_FLUID] },
     ],
     "damaged brake hose": [
-      { things: BRAKE_HOSE, signs: HOSE },
+      { things: BRAKE_HOSE, signs: [...HOSE, "swollen when braking"] },
       { things: CRACK_IN, signs: BRAKE_HOSE },
     ],
-    "damaged disc": [
-      { things: DISC, signs: ["cracked", "crack", "cracks", "has a crack", "has cracks", "broken", "bent", "scored", "badly scored", "grooved"] },
+    "damaged brake": [
+      {
+        things: ["pads", "front pads", "rear pads", "brake pads", "brake pad", "brake shoes"],
+        signs: ["cracked", "contaminated", "oily", "soaked", "soaked in oil", "glazed", "scored", "deeply scored"],
+      },
+      {
+        things: DISC,
+        signs: [
+          ...["cracked", "crack", "cracks", "has a crack", "has cracks", "broken", "bent", "scored", "badly scored", "deeply scored", "grooved"],
+          ...["contaminated", "oily", "glazed"],
+        ],
+      },
       { things: CRACK_IN, signs: DISC },
     ],
     "dragging brake": [
@@ -187,7 +200,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         things: ["fuel", "petrol", "gas tank", "fuel tap", "petcock", "carb", "carbs", "carburettor", "fuel line", "fuel hose", "tank", "fuel tank"],
         signs: [...LEAK, "overflowing", "smell", "smells"],
       },
+    ],
+    "damaged fuel hose": [
       { things: FUEL_HOSE, signs: HOSE },
+      { things: CRACK_IN, signs: FUEL_HOSE },
     ],
     "running rough": [
       {
@@ -240,10 +256,8 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         signs: [...LOOSE, "blowing", "leaking", "cracked", "holed", "rusted through"],
       },
     ],
-    "coolant leak": [
-      { things: ["coolant", "radiator", "water pump", "coolant hose", "radiator hose", "antifreeze"], signs: LEAK },
-      { things: ["coolant hose", "coolant hoses", "radiator hose", "radiator hoses"], signs: HOSE },
-    ],
+    "coolant leak": [{ things: ["coolant", "radiator", "water pump", "coolant hose", "radiator hose", "antifreeze"], signs: LEAK }],
+    "damaged coolant hose": [{ things: ["coolant hose", "coolant hoses", "radiator hose", "radiator hoses"], signs: HOSE }],
     overheating: [{ things: ["engine", "bike", "it", "motor"], signs: ["overheating", "overheats", "overheated", "boiling over", "boiled over"] }],
     "slipping clutch": [{ things: ["clutch"], signs: ["slipping", "slips", "slipped"] }],
     "dragging clutch": [{ things: ["clutch"], signs: ["dragging", "drags", "not disengaging", "won't disengage", "sticking"] }],
@@ -325,6 +339,13 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
           ...["rumbles", "rumbling", "growls", "growling", "whines", "whining"],
         ],
       },
+    ],
+    "swingarm bearing": [
+      {
+        things: ["swingarm", "swing arm", "swingarm bearing", "swingarm bearings", "swingarm pivot", "swingarm bushes"],
+        signs: ["has play", "play", "loose", "worn", "notchy", "seized", "shot"],
+      },
+      { things: ["play in the"], signs: ["swingarm", "swing arm", "swingarm bearings"] },
     ],
     spoke: [{ things: ["spoke", "spokes", "front spokes", "rear spokes"], signs: ["broken", "broke", "snapped", "loose", "missing", "bent"] }],
     "damaged wheel": [

@@ -57,6 +57,8 @@ export const readingWords = (p: Printer) => {
       const where = work.dial === null ? "" : ` at ${p.point(work.dial, unit)}`;
       const what = work.items.length === 0 ? work.words : p.list(work.items.map((item) => item.called));
       const topped = work.items.length > 0 && work.items.every((item) => item.outcome === "topped up");
+      if (work.items.some((item) => item.outcome === "found wrong"))
+        return `${nickname}: ${what}, looked at and found wrong ${when}${where}${detail.tail(work.detail)}. Recorded as a look that found a fault: it counts as done once that is put right.`;
       const undone = work.items.some((item) => item.outcome === "could not do");
       return undone
         ? `${nickname}: ${what}, could not be done ${when}${where}. Noted; it stays as it stood.`
@@ -100,6 +102,8 @@ export const readingWords = (p: Printer) => {
           return `“${typed}”${of}: which service of its plan is that?`;
         case "date":
           return `“${gap.typed}”: which day is that?`;
+        case "found":
+          return `“${typed}”${of}: is that something wrong with it, or only a note?`;
         case "defect":
           return `${capital(about)}${of}: is that something wrong with it, to be noted?`;
         case "sure":
@@ -203,9 +207,11 @@ export const readingWords = (p: Printer) => {
             ? englishItemName(given, null)
             : gap.need === "kind"
               ? KIND_WORDS[given as ReadingKind].name
-              : gap.need === "level"
-                ? LEVEL_WORDS[given as Level]
-                : given,
+              : gap.need === "found"
+                ? capital(given)
+                : gap.need === "level"
+                  ? LEVEL_WORDS[given as Level]
+                  : given,
   };
 };
 

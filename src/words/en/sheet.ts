@@ -36,6 +36,7 @@ type Ticked = {
 const WHY: Readonly<Record<SheetWhy, string>> = { now: "due already", there: "", near: "soon after, so do it now" };
 const DONE_WORDS: Readonly<Record<Outcome, string>> = {
   "inspected, within limits": "looked at, within limits",
+  "found wrong": "looked at and found wrong",
   adjusted: "adjusted",
   replaced: "replaced",
   "topped up": "topped up",

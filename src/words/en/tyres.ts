@@ -16,6 +16,13 @@ type Worn = {
   readonly wear: Wear;
   readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
 };
+type Indoors = {
+  readonly want: Amount;
+  readonly garage: Amount;
+  readonly road: Amount;
+  readonly garageIs: "warmer" | "as warm" | "colder" | "too far apart";
+  readonly set: number;
+};
 type Amount = { readonly value: number; readonly unit: UnitId };
 
 type Aged = {
@@ -26,6 +33,8 @@ type Aged = {
 };
 
 const LOOK_YEARLY = "Past five years: have it looked at once a year for cracks and hard rubber, and replace it at ten at the latest.";
+const NEVER_ABOVE = "Never above the maximum moulded on the sidewall.";
+const CHECK_AGAIN = "Check it again cold where the ride starts.";
 const TOO_OLD = "Replace it whatever its tread: at ten years rubber is too hard to trust.";
 
 export const tyreWords = (p: Printer) => {
@@ -102,20 +111,29 @@ export const tyreWords = (p: Printer) => {
           ? "Both ends are built alike."
           : "The ends are built differently: mix constructions only where the bike's maker names that pair.",
     least: (): string => "Load and speed at least as the bike's papers ask; a pair, an approved one.",
-    indoors: ({
-      want,
-      garage,
-      road,
-      set,
-    }: {
-      readonly want: Amount;
-      readonly garage: Amount;
-      readonly road: Amount;
-      readonly set: number;
-    }): readonly string[] => [
-      `Set ${amount({ value: set, unit: want.unit }, decimalsFor(want.unit))} indoors at ${amount(garage, 0)}: on the road at ${amount(road, 0)} that is the ${amount(want, decimalsFor(want.unit))} wanted.`,
-      "By the gas law on absolute pressure. Where bike and road are equally cold, set what the plate says.",
-    ],
+    indoors: ({ want, garage, road, garageIs, set }: Indoors): readonly string[] => {
+      const wanted = amount(want, decimalsFor(want.unit));
+      const [inside, outside] = [amount(garage, 0), amount(road, 0)];
+      switch (garageIs) {
+        case "warmer":
+          return [
+            `Set ${amount({ value: set, unit: want.unit }, decimalsFor(want.unit))} indoors at ${inside}: on the road at ${outside} that is the ${wanted} wanted.`,
+            `By the gas law on absolute pressure, tyre as warm as the garage. ${NEVER_ABOVE} ${CHECK_AGAIN}`,
+          ];
+        case "as warm":
+          return [`Set the ${wanted} wanted: garage and road are equally warm, so there is nothing to correct.`, `${NEVER_ABOVE} ${CHECK_AGAIN}`];
+        case "colder":
+          return [
+            `Set the ${wanted} wanted where the ride starts, at ${outside}, with the tyre cold from standing there.`,
+            `In a garage of ${inside}, which is colder, set it no lower than ${wanted}: never underfill a tyre by arithmetic. ${NEVER_ABOVE} ${CHECK_AGAIN}`,
+          ];
+        case "too far apart":
+          return [
+            `Set the ${wanted} wanted where the ride starts, at ${outside}: worked out for a garage of ${inside} it would be more than a motorcycle tyre is set to.`,
+            `${NEVER_ABOVE} ${CHECK_AGAIN}`,
+          ];
+      }
+    },
   };
 };
 

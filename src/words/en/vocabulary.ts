@@ -5,6 +5,7 @@ import { ENGLISH_ASKING } from "./asking.ts";
 import { ENGLISH_CHART } from "./chart-letters.ts";
 import { ENGLISH_DEFECT_WORDS } from "./defect-phrases.ts";
 import { ENGLISH_DETAIL_WORDS } from "./detail-words.ts";
+import { ENGLISH_FOUND_WORDS } from "./found-words.ts";
 import { ENGLISH_ITEM_SYNONYMS } from "./item-names.ts";
 import { ENGLISH_KIND_NAMES } from "./kind-names.ts";
 import { ENGLISH_MEASURING } from "./measuring.ts";
@@ -577,6 +578,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   ],
   unknown: ["don't know", "dont know", "do not know", "no idea", "unknown", "not sure", "never", "?", "dunno", "no record", "can't say", "-"],
   defects: ENGLISH_DEFECT_WORDS,
+  found: ENGLISH_FOUND_WORDS,
   details: ENGLISH_DETAIL_WORDS,
   chart: ENGLISH_CHART,
   specs: ENGLISH_SPEC_WORDS,

@@ -1,0 +1,67 @@
+// What was found in words at the items of a job: a fault is noted on the bike, whatever is ticked, and where it is not certain that it is one the member says.
+
+import type { ItemKey } from "../core/ids.ts";
+import type { Fault, Gap, RecordWork } from "../core/reading/intent.ts";
+import type { Outcome } from "../core/schedule/facts.ts";
+import { isLook } from "../core/schedule/mending.ts";
+import { type FoundSaid, foundSaid } from "../message/found-said.ts";
+import { defectRow } from "../trade/defects.ts";
+import { faultAt, outlivesRenewal } from "../trade/found-faults.ts";
+import type { Ctx } from "./context.ts";
+import { type Garaged, itemOf } from "./garage.ts";
+import { knownOf } from "./own-garage.ts";
+import type { ValuesSaid } from "./values-said.ts";
+
+/** What the words come to. */
+export type FoundWrong = Pick<RecordWork, "outcome" | "fault"> & { readonly gaps: readonly Gap[] };
+
+/** What puts a thing right by its name, whatever was found. */
+const MENDING: readonly Outcome[] = ["adjusted", "replaced", "topped up"];
+
+/**
+ * @param said the outcome that was chosen; undefined where none was
+ * @param usual what comes of it where the words say nothing
+ */
+export function foundWrong(ctx: Ctx, g: Garaged, items: readonly ItemKey[], words: ValuesSaid["words"], said: Outcome | undefined, usual: Outcome): FoundWrong {
+  // What was left is how it is now; without it, what was found.
+  const text = words.left ?? (words.leftTyped ? null : words.found);
+  const outcome = said ?? usual;
+  const nothing: FoundWrong = { outcome, gaps: [] };
+  if (text === null) return said === "found wrong" ? { outcome, fault: faultOf(ctx, g, items, words.found ?? "", []), gaps: [] } : nothing;
+  if (said !== undefined && MENDING.includes(said) && words.left === null) return nothing;
+  const looks = items.some((item) => isLook(itemOf(g, item)?.action ?? "replace"));
+  const heard = items.map((item): FoundSaid => foundSaid(text, namesOf(ctx, g, item), !isLook(itemOf(g, item)?.action ?? "inspect"), knownOf(ctx, [g])));
+  const faults = heard.filter((each) => each.is === "fault");
+  const fault = faultOf(ctx, g, items, text, faults);
+  if (said === "found wrong") return { outcome, fault, gaps: [] };
+  if (faults.length === 0) {
+    if (heard.some(({ is }) => is === "fine")) return { outcome: said ?? (looks && items.length === 1 ? "inspected, within limits" : usual), gaps: [] };
+    return looks && (said === undefined || said === "done") ? { outcome, fault, gaps: [ASK] } : nothing;
+  }
+  // What was renewed is no longer as it was found; what else was wrong stays so.
+  if (!looks && items.every((item) => itemOf(g, item)?.action === "replace"))
+    return outlivesRenewal(fault.kind) ? { outcome, fault, gaps: [ASK] } : isMended(fault, items) ? nothing : { ...nothing, fault };
+  if (said === "could not do") return { outcome, fault, gaps: [] };
+  // A look that was ticked as well done beside a fault: one of the two is a slip.
+  return said === undefined ? { outcome: "found wrong", fault, gaps: [] } : { outcome, fault, gaps: [ASK] };
+}
+
+const isMended = ({ kind }: Fault, items: readonly ItemKey[]): boolean =>
+  kind === null || items.some((item) => defectRow(kind)?.mends.some((each) => each === item));
+
+const ASK: Gap = { need: "found", options: ["found wrong", "only a note"] };
+
+/** The fault as the bike's defect: of the kind that the words name; with a sign alone, of that of the item; graded as the trade does. Where no sign was heard, how bad it is is asked. */
+function faultOf(ctx: Ctx, g: Garaged, items: readonly ItemKey[], text: string, heard: readonly { readonly kind: string | null }[]): Fault {
+  const ofItem = heard.length === 0 ? [] : items.map(faultAt);
+  const kind = [...heard.map((each) => each.kind), ...ofItem].find((each) => each !== null) ?? null;
+  const names = items.map((item) => ctx.itemName(item, itemOf(g, item)?.called ?? null)).join(", ");
+  return { kind, words: text === "" ? names : `${names}: ${text}`, grade: defectRow(kind)?.usual ?? null };
+}
+
+/** An item's own name and what else it is called, in every language that is read. */
+function namesOf(ctx: Ctx, g: Garaged, item: ItemKey): readonly string[] {
+  const { vocabulary, also = [] } = knownOf(ctx, [g]);
+  const called = ctx.itemName(item, itemOf(g, item)?.called ?? null);
+  return [called, ...[vocabulary, ...also.map((each) => each.vocabulary)].flatMap(({ items }) => items[item] ?? [])];
+}

@@ -1,0 +1,111 @@
+// What was found at an item of a job, in words: a fault is the bike's defect and never "done"; what is not understood is asked.
+
+import { afterEach, expect, test } from "vitest";
+import { button, type Shown, type Talk, talk } from "../support/talk.ts";
+
+let t: Talk;
+afterEach(() => t.close());
+const dm = { as: "Ines", in: "dm" };
+const run = (line: string) => t.one({ ...dm, run: line });
+const press = (shown: Shown, label: string) => t.one({ ...dm, press: button(shown, label) });
+const begun = async (): Promise<void> => {
+  t = await talk("2026-11-26T09:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:15,700 mi");
+};
+const outcomeOf = (shown: Shown): string | undefined =>
+  ((shown.data.outcome?.work ?? shown.data.work) as { items: { outcome: string }[] }[])[0]?.items[0]?.outcome;
+
+test("a fault found at a job is the bike's defect: it stands first, nothing is closed by it, and the item is due as before", async () => {
+  await begun();
+  await press(await run("/plan sheet"), "Begin this job");
+  const before = (await run("/due")).data.bikes[0].dues as { item: string; status: string }[];
+  // Each row: what is ticked, what was found, the defect, by common practice one that is not ridden on.
+  for (const [done, found, kind, item] of [
+    ["brake hoses", "cracked", "damaged brake hose", "brake-hoses.inspect"],
+    ["rims", "cracked", "damaged wheel", "rims.inspect"],
+    ["wheel bearings", "play", "wheel bearing", "wheel-bearings.inspect"],
+    ["fuel hoses", "leaking", "fuel leak", "fuel-hoses.inspect"],
+    ["throttle", "sticks open", "sticking throttle", "throttle-cable.adjust"],
+  ] as const) {
+    const ticked = await run(`/plan job done:${done} found:${found}`);
+    expect(outcomeOf(ticked)).toBe("found wrong");
+    expect(ticked.text).toContain("looked at and found wrong today");
+    expect(ticked.text).toContain("Do not ride");
+    expect(ticked.text).toContain("It stays first on /due until work closes it.");
+    expect(ticked.text).toContain(`found ${found}`);
+    expect(ticked.actions.filter(({ label }) => label.startsWith("Closes"))).toEqual([]);
+    const [bike] = (await run("/due")).data.bikes;
+    expect(bike.defects).toContainEqual(expect.objectContaining({ kind, grade: "do not ride", state: "open" }));
+    const was = before.find((each) => each.item === item)?.status;
+    expect((bike.dues as { item: string; status: string }[]).find((each) => each.item === item)?.status).toBe(was);
+  }
+  // Ticked in the job all the same, and one undo takes both back.
+  const shown = await run("/plan job done:steering head bearings found:notchy");
+  expect(shown.text).toContain("- Steering head bearings: looked at and found wrong, found notchy, today");
+  await press(shown, "Undo");
+  const due = await run("/due");
+  expect((due.data.bikes[0].defects as { words: string }[]).map(({ words }) => words)).not.toContain("Steering head bearings: notchy");
+  // A hose past its best makes the new one due, and the new one is asked whether it closes it.
+  expect((due.data.bikes[0].dues as { item: string; status: string }[]).find(({ item }) => item === "brake-hoses.replace")?.status).toBe("due");
+  const renewed = await run("/work did:new brake hoses");
+  expect(renewed.actions.map(({ label }) => label)).toContain("Closes: Brake hoses: cracked");
+});
+
+test("a look that found a fault closes no defect of its kind that stands open", async () => {
+  await begun();
+  await t.one({ ...dm, say: "play in the rear wheel on Heron" });
+  const looked = await run("/work did:wheel bearings found:still some play");
+  expect(looked.text).not.toContain("Does this close");
+  expect(looked.data.closed).toEqual([]);
+  expect((await run("/work did:wheel bearings outcome:replaced")).text).toContain("Does this close");
+});
+
+test("words that are no fault for certain are asked about, with how bad it is behind it; a note alone is kept as one", async () => {
+  await begun();
+  const asked = await run("/work did:swingarm bearings found:some grease came out");
+  expect(asked.text).toContain("“Swingarm bearings: some grease came out” on Heron: is that something wrong with it, or only a note?");
+  expect((await run("/records")).text).not.toContain("Swingarm");
+  const wrong = await press(asked, "Found wrong");
+  expect(outcomeOf(wrong)).toBe("found wrong");
+  expect(wrong.text).toContain("How bad is it?");
+  const note = await press(await run("/work did:coolant hoses found:bit of surface rust on a clip"), "Only a note");
+  expect(outcomeOf(note)).toBe("done");
+  expect(note.data.defects).toEqual([]);
+  // Ticked as well done beside a fault: one of the two is a slip.
+  expect((await run("/work did:front brake pads found:soaked with oil outcome:done")).text).toContain("or only a note?");
+});
+
+test("what is well is recorded so, and what the work is done for is put right by it", async () => {
+  await begun();
+  for (const [line, outcome] of [
+    ["/work did:steering head bearings found:no play, smooth", "inspected, within limits"],
+    ["/work did:brake hoses found:no cracks, no leaks", "inspected, within limits"],
+    ["/work did:wheel bearings found:fine", "inspected, within limits"],
+    ["/work did:chain slack found:loose", "adjusted"],
+    ["/work did:clutch free play found:loose", "adjusted"],
+    ["/work did:new chain found:worn out", "replaced"],
+    ["/work did:spark plugs found:sooty", "replaced"],
+    ["/work did:front tyre found:sidewall cracked", "replaced"],
+    ["/work did:brake hoses found:cracked outcome:replaced", "replaced"],
+    ["/work did:wheel bearings found:play left:no play", "inspected, within limits"],
+    ["/work did:side stand found:could not look, no room outcome:could not do", "could not do"],
+  ] as const) {
+    const shown = await run(line);
+    expect([line, outcomeOf(shown), shown.data.defects]).toEqual([line, outcome, []]);
+  }
+});
+
+test("what leaks is asked about though the oil is new, and stays a defect beside it", async () => {
+  await begun();
+  const asked = await run("/work did:oil and filter found:oil leaking from the drain plug");
+  const noted = await press(asked, "Found wrong");
+  expect(outcomeOf(noted)).toBe("replaced");
+  expect(noted.data.defects).toMatchObject([{ kind: "oil leak", grade: "watch" }]);
+});
+
+test("what is told of a tick is of that item, and not of another on the sheet", async () => {
+  await begun();
+  await press(await run("/plan sheet"), "Begin this job");
+  expect((await run("/plan job done:clutch free play")).text).not.toContain("Hot oil");
+  expect((await run("/plan job done:brake hoses found:weeping")).text).toContain("Brake fluid harms paint and eyes");
+});
