@@ -238,7 +238,7 @@ const dueLine = z.object({
 });
 const standing = z.object({
   ...{ until: localDate, items: z.array(z.string()) },
-  charge: z.object({ on: localDate, readings: z.number().int(), lithium: z.boolean() }).nullable(),
+  charge: z.object({ on: localDate, readings: z.number().int(), lithium: z.boolean(), riding: z.boolean() }).nullable(),
 });
 export const dueBike = z.object({
   bike: z.string(),
