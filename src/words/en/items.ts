@@ -82,7 +82,10 @@ export const ENGLISH_ITEMS = {
     synonyms: [...TYRES, "rear tyre", "rear tire", "back tyre", "back tire"],
   },
   "spokes.check": { name: "Spokes", synonyms: ["spoke tension", "spoke check"] },
-  "wheel-bearings.inspect": { name: "Wheel bearings", synonyms: ["wheel bearing"] },
+  "wheel-bearings.inspect": {
+    name: "Wheel bearings",
+    synonyms: ["wheel bearing", "front wheel bearings", "rear wheel bearings", "front wheel bearing", "rear wheel bearing"],
+  },
   "steering-head.inspect": {
     name: "Steering head bearings",
     synonyms: ["head bearings", "steering head", "steering bearings", "headstock bearings", "headstock"],
