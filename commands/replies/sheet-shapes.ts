@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import { OUTCOMES } from "../../src/core/schedule/facts.ts";
-import { distance, dueBike, localDate, messageOutcome, unit } from "../shapes.ts";
+import { defect, distance, dueBike, localDate, messageOutcome, unit } from "../shapes.ts";
 
 const bike = dueBike.omit({ dues: true, first: true });
 const spec = z.object({
@@ -36,6 +36,8 @@ export const sheetShown = z.object({
   tension: z.enum(["chain", "belt"]).nullable(),
   note: z.string().nullable(),
   job: z.string().nullable(),
+  stops: z.array(defect),
+  engine: z.enum(["ride", "standing", "not run"]),
 });
 
 const value = z.object({ value: z.number(), unit: z.string(), place: z.string().nullable() });
@@ -48,7 +50,7 @@ const ticked = z
   .nullable();
 export const jobShown = z.object({
   ...{ job: z.string(), rev: z.number().int(), state: z.enum(["open", "finished", "left"]), bike, mark: distance.nullable(), begunOn: localDate },
-  ...{ note: z.string().nullable(), evening: z.number().int(), evenings: z.number().int(), standOvernight: z.boolean() },
+  ...{ note: z.string().nullable(), evening: z.number().int(), evenings: z.number().int(), standOvernight: z.boolean(), stops: z.array(defect) },
   lines: z.array(
     z.object({
       ...{ item: z.string(), name: z.string(), evening: z.number().int(), action: z.string().nullable() },

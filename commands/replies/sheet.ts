@@ -24,11 +24,21 @@ export function saySheet(shown: SheetShown, words: Words): Said {
   const before = evenings.slice(0, evening - 1).reduce((sum, each) => sum + itemsOf(each).length, 0);
   const lines = [
     sheet.title(bike.nickname, mark, on, shown.until, shown.items, shown.minutes, shown.unsaid, evenings.length, bike),
+    ...shown.stops.map((defect) => words.defects.due(defect, words.today)),
+    ...(shown.engine === "ride" ? [] : [sheet.notRidden(shown.engine, shown.stops.length > 0)]),
     ...[sheet.when(on, bike.today)].filter((line) => line !== null),
     ...(adds === null || evening > 1 ? [] : [sheet.adds(adds.at, adds.ordinary, adds.names, bike.unit)]),
     ...(shown.note === null ? [] : [sheet.note(shown.note)]),
     "",
-    sheet.evening(evening, evenings.length, here.starts, here.minutes, here.unsaid, evening > 1 || itemsOf(here).some((item) => item.engine === "cold")),
+    sheet.evening(
+      evening,
+      evenings.length,
+      here.starts,
+      shown.engine,
+      here.minutes,
+      here.unsaid,
+      evening > 1 || itemsOf(here).some((item) => item.engine === "cold"),
+    ),
     ...stepsOf(here, before, shown, words),
     ...(evenings[evening]?.starts === "cold" ? [sheet.overnight()] : []),
     ...lookedUp(here, words),
@@ -51,6 +61,9 @@ export function saySheet(shown: SheetShown, words: Words): Said {
     n + 1 === evening ? [] : [press("sheet-evening", `${bike.bike}/${shown.at}/${n + 1}`, sheet.labels.evening(n + 1))],
   );
   const begin = shown.job === null ? [press("sheet-start", `${bike.bike}/${shown.at}`, sheet.labels.start)] : job;
+  // What it is not to be ridden with hurts first.
+  const stops = shown.stops.map(({ caution }) => words.caution(caution)).filter((each) => each !== null);
+  told.unshift(...[...new Set(stops)].filter((each) => !told.includes(each)).slice(0, 2));
   return said(lines, { caution: told.length === 0 ? null : told.join(" "), actions: [...begin, ...pages.slice(0, 4)], files: [tableOf(shown, words)] });
 }
 
@@ -68,7 +81,7 @@ function stepsOf(evening: SheetEvening, before: number, shown: SheetShown, { she
       case "close":
         return [`- ${sheet.close(step.part)}`];
       case "warm up":
-        return [`- ${sheet.warmUp()}`];
+        return [`- ${sheet.warmUp(shown.engine)}`];
       case "tension":
         return shown.tension === null ? [] : [`- ${sheet.tension(shown.tension)}`];
       case "pump brakes":
@@ -76,7 +89,7 @@ function stepsOf(evening: SheetEvening, before: number, shown: SheetShown, { she
       case "last look":
         return [`- ${sheet.lastLook(shown.habits)}`];
       case "test ride":
-        return [`- ${sheet.testRide()}`];
+        return [`- ${sheet.testRide(shown.engine)}`];
       default:
         return unreachable(step);
     }
@@ -117,6 +130,7 @@ export function sayJob(job: JobShown, words: Words): Said {
   const here = open.filter((line) => line.evening === job.evening);
   const text = [
     sheet.jobTitle(bike.nickname, job.mark, job.begunOn, open.length, lines.length, job.state, bike),
+    ...job.stops.map((defect) => words.defects.due(defect, words.today)),
     ...(job.standOvernight && job.state === "open" ? [sheet.standOvernight()] : []),
     ...(here.length === 0 ? [] : ["", sheet.jobEvening(job.evening, job.evenings), ...here.map((line) => sheet.jobOpen(line.name, line.engine))]),
     ...(open.length > here.length ? [sheet.later(open.length - here.length)] : []),

@@ -15,6 +15,7 @@ import type { WorkRecord } from "../store/work.ts";
 import { keepMember } from "./add-bike.ts";
 import { type Billed, NOT_ITEMISED, putBack, takenOut } from "./bill.ts";
 import type { Ctx } from "./context.ts";
+import type { DefectShown } from "./defect-shown.ts";
 import { type DueBike, dueBike } from "./due.ts";
 import { foundWrong } from "./found-wrong.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
@@ -23,7 +24,7 @@ import type { MessageOutcome } from "./message-outcome.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { dateTyped, dialTyped, itemsNamed } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
-import { arrangedOf, listOf, pointOf } from "./sheet.ts";
+import { arrangedOf, listOf, pointOf, stopsOf } from "./sheet.ts";
 import { usualOutcome, valuesSaid } from "./values-said.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -67,6 +68,8 @@ export type JobShown = {
   readonly evenings: number;
   /** The engine was run today, and the next item wants it cold. */
   readonly standOvernight: boolean;
+  /** What stands open that the bike is not to be ridden with. */
+  readonly stops: readonly DefectShown[];
 };
 /** What ticking an item came to: the record or a question about it, and the job as it stands then. */
 export type JobWorked = { readonly outcome: MessageOutcome; readonly job: JobShown };
@@ -279,6 +282,7 @@ export function shownOf(ctx: Pick<Ctx, "itemName">, g: Garaged, job: Job): JobSh
     ...{ job: job.id, rev: job.rev, state: job.state, bike, mark: job.mark, begunOn: job.begunOn, note: job.note, lines },
     evening: next?.evening ?? lines.at(-1)?.evening ?? 1,
     evenings: lines.at(-1)?.evening ?? 1,
+    stops: stopsOf(g),
     standOvernight: ranToday && next?.engine === "cold",
   };
 }

@@ -13,9 +13,11 @@ import type { Settled, Spec } from "../core/spec/spec.ts";
 import { riddenAtDial } from "../core/usage/track.ts";
 import { readDial } from "../message/read-dial.ts";
 import type { Repos } from "../store/store.ts";
+import { mayRun, neededFor } from "../trade/defect-needs.ts";
 import { isSpecKey, type SpecKey } from "../trade/spec-keys.ts";
 import { howWorked } from "../trade/workshop.ts";
 import type { Ctx } from "./context.ts";
+import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { type DueBike, type DueLine, dueBike } from "./due.ts";
 import { dayAhead } from "./falling.ts";
 import { type Garaged, itemsOf } from "./garage.ts";
@@ -68,9 +70,15 @@ export type SheetShown = {
   readonly note: string | null;
   /** A job on this bike that is being worked at. */
   readonly job: string | null;
+  /** What stands open that it is not to be ridden with; for the owner alone. */
+  readonly stops: readonly DefectShown[];
+  readonly engine: EngineRun;
 };
 
-export type SheetInput = { readonly at?: string; readonly until?: string; readonly bike?: string; readonly evening?: number };
+/** How the engine is warmed: by riding, running it while it stands, or not at all before a defect is closed. */
+export type EngineRun = "ride" | "standing" | "not run";
+
+export type SheetInput = { readonly at?: string; readonly until?: string; readonly bike?: string; readonly evening?: number; readonly share?: boolean };
 
 /** The sheet of the service at an odometer, of the next one, or of all that falls due until a day. */
 export async function showSheet(ctx: Ctx, input: SheetInput): Promise<Result<SheetShown>> {
@@ -85,7 +93,7 @@ export async function showSheet(ctx: Ctx, input: SheetInput): Promise<Result<She
     if (at.is === "refused") return at;
     const list = listOf(which.value, at.value.at);
     if (list === null) return refused({ why: "no sheet" });
-    return done(await sheetOf(q, ctx, which.value, list, at.value.typed, input.evening ?? 1));
+    return done(await sheetOf(q, ctx, which.value, list, at.value.typed, input.evening ?? 1, input.share === true));
   });
 }
 
@@ -118,7 +126,7 @@ export function pointOf(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed: st
   return done({ at, typed: String(figureIn(dialOf(dial.value, dial.unit), g.unit)) });
 }
 
-async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: SheetList, at: string, evening: number): Promise<SheetShown> {
+async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: SheetList, at: string, evening: number, shared: boolean): Promise<SheetShown> {
   const { dues, first: _first, ...bike } = dueBike(ctx, g);
   const specs = await specsOf(q, g.bike, ctx.who.group);
   const lines = new Map(dues.map((line) => [line.item, line]));
@@ -144,17 +152,15 @@ async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: SheetList, at: stri
   });
   const works = list.entries.map(({ item }) => howWorked(item) ?? PLAIN);
   const job = (await q.jobs.openOf([g.bike.id])).at(-1) ?? null;
+  const stops = stopsOf(g);
+  const needed = stops.flatMap(({ kind }) => neededFor(kind).map((what): Consumable => ({ what, count: null, spec: null, kind: null })));
   return {
     ...{ bike, at, mark: list.mark, on: list.on, until: list.until, evenings, evening: Math.min(Math.max(1, evening), Math.max(1, evenings.length)), tension },
     items: list.entries.length,
     minutes: evenings.reduce((sum, each) => sum + each.minutes, 0),
     unsaid: evenings.reduce((sum, each) => sum + each.unsaid, 0),
     tools: [...new Set(works.flatMap(({ tools }) => tools))],
-    uses: usesOf(
-      works.flatMap(({ consumables }) => consumables),
-      specs,
-      g,
-    ),
+    uses: usesOf([...works.flatMap(({ consumables }) => consumables), ...(shared ? [] : needed)], specs, g),
     adds: list.adds === null ? null : { at: list.adds.at, ordinary: list.adds.ordinary, names: list.adds.items.map(name) },
     covered: list.covered.map(({ item, by }) => ({ name: name(item), by: name(by) })),
     meanwhile: list.meanwhile.map(name),
@@ -162,8 +168,16 @@ async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: SheetList, at: stri
     habits: dues.filter((due) => due.habit).map((due) => due.name),
     note: (await q.jobs.lastOf(g.bike.id))?.note ?? null,
     job: job?.id ?? null,
+    stops: shared ? [] : stops,
+    engine: engineRun(stops),
   };
 }
+
+/** What stands open on a bike that it is not to be ridden with, oldest first. */
+export const stopsOf = (g: Garaged): readonly DefectShown[] => g.defects.filter(({ grade }) => grade === "do not ride").map((defect) => defectShown(g, defect));
+
+const engineRun = (stops: readonly DefectShown[]): EngineRun =>
+  stops.length === 0 ? "ride" : stops.every(({ kind }) => mayRun(kind)) ? "standing" : "not run";
 
 /** What is tensioned after the rear wheel was out. */
 function tensionOf({ bike }: Garaged): SheetShown["tension"] {
