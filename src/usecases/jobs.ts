@@ -7,6 +7,7 @@ import type { WorkAction } from "../core/plan/plan.ts";
 import type { Dial, Ridden } from "../core/quantity/distance.ts";
 import type { Intent, RecordWork } from "../core/reading/intent.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
+import { itemsOfService, unknownFirst } from "../core/sheet/select.ts";
 import { type ItemValue, NO_DETAIL } from "../core/work-detail.ts";
 import { readCost } from "../message/read-values.ts";
 import type { Job } from "../store/jobs.ts";
@@ -140,8 +141,11 @@ export async function shopDid(
     const found = await jobOf(q, all, input);
     if (found.is === "refused") return found;
     const { g, job } = found.value;
+    // What is on the sheet only because nothing is on record of it is on no bill by itself.
+    const printed = new Set(job.mark === null ? [] : itemsOfService(g.facts, g.at, job.mark));
+    const unknown = new Set(unknownFirst(g.facts, g.at).flatMap(({ item }) => (printed.has(item) ? [] : [item])));
     const items = shownOf(ctx, g, job)
-      .lines.filter((line) => !line.gone && line.ticked === null)
+      .lines.filter((line) => !line.gone && line.ticked === null && !unknown.has(line.item))
       .map((line) => line.item);
     if (items.length === 0) return refused({ why: "already done" });
     const { shop, at, on, cost } = input;

@@ -33,13 +33,15 @@ type Ticked = {
   readonly note: string | null;
 };
 
+/** A sheet of no service: of a day, or of a point. */
+type Span = { readonly until: LocalDate | null; readonly upTo: Ridden | null };
 type EngineRun = "ride" | "standing" | "not run";
 const WARM: Readonly<Record<EngineRun, string>> = {
   ride: "engine warm from a ride",
   standing: "engine run warm where it stands, outdoors",
   "not run": "engine warm, once it may be run again",
 };
-const WHY: Readonly<Record<SheetWhy, string>> = { now: "due already", there: "", near: "soon after, so do it now" };
+const WHY: Readonly<Record<SheetWhy, string>> = { now: "due already", there: "", near: "soon after, so do it now", unknown: "nothing on record" };
 const DONE_WORDS: Readonly<Record<Outcome, string>> = {
   "inspected, within limits": "looked at, within limits",
   "found wrong": "looked at and found wrong",
@@ -75,9 +77,10 @@ const CLOSE: Readonly<Record<Apart, string>> = {
 export const sheetWords = (p: Printer) => {
   const time = (minutes: number, unsaid: number): string => `${unsaid > 0 ? "at least " : "about "}${hours(minutes)}`;
   const counted = (n: number, one: string): string => `${n} ${one}${n === 1 ? "" : "s"}`;
-  const service = (mark: Ridden | null, on: LocalDate | null, until: LocalDate | null, b: OnBike): string =>
-    until !== null
-      ? `all that falls due by ${p.date(until, b.today)}, done now`
+  const by = ({ until, upTo }: Span, b: OnBike): string | null => (until !== null ? p.date(until, b.today) : upTo !== null ? dialPoint(p, upTo, b) : null);
+  const service = (mark: Ridden | null, on: LocalDate | null, span: Span, b: OnBike): string =>
+    by(span, b) !== null
+      ? `all that falls due by ${by(span, b)}, done now`
       : mark === null
         ? `the sheet for ${on === null ? "then" : p.date(on, b.today)}`
         : `the ${dialPoint(p, mark, b)} service`;
@@ -93,16 +96,16 @@ export const sheetWords = (p: Printer) => {
       nickname: string,
       mark: Ridden | null,
       on: LocalDate | null,
-      until: LocalDate | null,
+      span: Span,
       items: number,
       minutes: number,
       unsaid: number,
       evenings: number,
       b: OnBike,
     ): string =>
-      `${nickname}, ${service(mark, on, until, b)}: ${counted(items, "item")}, ${time(minutes, unsaid)}${evenings > 1 ? `, best over ${evenings} evenings` : ""}.`,
-    empty: (nickname: string, mark: Ridden | null, on: LocalDate | null, until: LocalDate | null, b: OnBike): string =>
-      until === null ? `${nickname}, ${service(mark, on, null, b)}: nothing falls due there.` : `${nickname}: nothing falls due by ${p.date(until, b.today)}.`,
+      `${nickname}, ${service(mark, on, span, b)}: ${counted(items, "item")}, ${time(minutes, unsaid)}${evenings > 1 ? `, best over ${evenings} evenings` : ""}.`,
+    empty: (nickname: string, mark: Ridden | null, on: LocalDate | null, span: Span, b: OnBike): string =>
+      by(span, b) === null ? `${nickname}, ${service(mark, on, span, b)}: nothing falls due there.` : `${nickname}: nothing falls due by ${by(span, b)}.`,
     nearest: (services: readonly { readonly at: number; readonly unit: DistanceUnit }[]): readonly string[] =>
       services.length === 0
         ? []
@@ -160,6 +163,8 @@ export const sheetWords = (p: Printer) => {
     overnight: (): string => "Then let it stand overnight: the next evening wants the engine cold.",
     tools: (names: readonly string[]): string => `Tools: ${p.list(names)}.`,
     uses: (uses: readonly Use[]): string => `To have ready: ${uses.map(use).join("; ")}.`,
+    lookFirst: (names: readonly string[]): string =>
+      `Nothing is on record of ${p.list(names.map(lowered))}: look whether ${names.length === 1 ? "it is" : "they are"} wanted, and record since when ${names.length === 1 ? "it is" : "they are"} on.`,
     use,
     tableAlt: (nickname: string): string => `The whole sheet of ${nickname} as a table to print: item, time, values, and room for found, left and done.`,
     tableHead: (): readonly string[] => ["Evening", "No.", "What", "Minutes", "Values", "Found", "Left", "Done"],
