@@ -6,6 +6,7 @@ import { given } from "../src/usecases/given.ts";
 import { type GroupPictured, groupPicture } from "../src/usecases/picture-group.ts";
 import type { Result } from "../src/usecases/refusals.ts";
 import { type GroupShown, setGroup, TREAD_PLACES } from "../src/usecases/settings.ts";
+import { TREAD_PLACE_NAMES } from "../src/words/en/spec-names.ts";
 import { WEEKDAYS } from "../src/words/en/weekdays.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayGroup } from "./replies/group.ts";
@@ -24,7 +25,7 @@ export const group = define({
     zone: { takes: "text", required: false, complete: "zone" },
     distance: { takes: "choice", required: false, choices: ["mi", "km"] },
     pressure: { takes: "choice", required: false, choices: ["psi", "bar", "kPa"] },
-    place: { takes: "choice", required: false, choices: TREAD_PLACES },
+    place: { takes: "choice", required: false, choices: TREAD_PLACES, also: TREAD_PLACE_NAMES },
     season: { takes: "choice", required: false, choices: ["north", "south"] },
     riding: { takes: "text", required: false },
     digest: { takes: "choice", required: false, choices: ["off", ...WEEKDAYS] },

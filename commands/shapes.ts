@@ -238,7 +238,7 @@ const dueLine = z.object({
 });
 const standing = z.object({
   ...{ until: localDate, items: z.array(z.string()) },
-  charge: z.object({ on: localDate, readings: z.number().int(), lithium: z.boolean() }).nullable(),
+  charge: z.object({ on: localDate, readings: z.number().int(), lithium: z.boolean(), riding: z.boolean() }).nullable(),
 });
 export const dueBike = z.object({
   bike: z.string(),
@@ -353,6 +353,12 @@ export const bikeShown = z.object({
   standing: standing.nullish(),
   pictured: z.boolean().optional(),
   brought: z.boolean().optional(),
+  fluid: z
+    .discriminatedUnion("of", [
+      z.object({ of: z.literal("brakes"), now: z.enum(FLUID_NAMES), before: z.enum(FLUID_NAMES).nullable(), never: z.array(z.enum(FLUID_NAMES)) }),
+      z.object({ of: z.literal("clutch"), now: z.enum(["brake fluid", "mineral oil"]), before: z.enum(["brake fluid", "mineral oil"]).nullable() }),
+    ])
+    .optional(),
 });
 
 export const groupShown = z.object({
@@ -370,6 +376,7 @@ export const groupShown = z.object({
   digest: z.union([z.literal("off"), z.object({ weekday: z.number().int(), time: z.string() })]),
   hasChannel: z.boolean(),
   changed: z.boolean(),
+  looked: z.object({ noted: z.array(defect), lapsed: z.array(defect), others: z.number().int() }).optional(),
 });
 
 const torqueWindow = z.object({ low: z.number(), high: z.number() });

@@ -9,8 +9,7 @@ import { refused } from "../src/usecases/refusals.ts";
 import { askSpecs, type SpecAnswer } from "../src/usecases/spec-ask.ts";
 import { enterSpec, type SpecSaved } from "../src/usecases/spec-set.ts";
 import { define, shapeOf } from "./define.ts";
-import { said } from "./replies/said.ts";
-import { saySaved, saySpecs } from "./replies/spec.ts";
+import { sayLookedUp, saySaved, saySpecs } from "./replies/spec.ts";
 import { lookedUp, specAnswer, specSaved } from "./replies/spec-shapes.ts";
 
 export const spec = define({
@@ -38,5 +37,5 @@ export const spec = define({
     if (named === undefined) return refused({ why: "option", option: "what", problem: "missing", choices: [] });
     return enterSpec(ctx, { what: named, value, ...given({ source, bike }) });
   },
-  say: (out, words) => ("table" in out ? said(words.lookUp.lines(out)) : "spec" in out ? saySaved(out, words) : saySpecs(out, words)),
+  say: (out, words) => ("table" in out ? sayLookedUp(out, words) : "spec" in out ? saySaved(out, words) : saySpecs(out, words)),
 });

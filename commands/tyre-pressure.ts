@@ -13,7 +13,9 @@ export const tyrePressure = define({
   options: { want: { takes: "text", required: true }, garage: { takes: "text", required: true }, road: { takes: "text", required: true } },
   adminOnly: false,
   visibility: () => "private",
-  data: shapeOf<SetIndoors>(z.object({ want: amount, garage: amount, road: amount, set: z.number() })),
+  data: shapeOf<SetIndoors>(
+    z.object({ want: amount, garage: amount, road: amount, garageIs: z.enum(["warmer", "as warm", "colder", "too far apart"]), set: z.number() }),
+  ),
   run: async (ctx, input) => pressureIndoors(ctx, input),
   say: (answer, words) => said(words.tyres.indoors(answer), { caution: words.caution("tyres") }),
 });

@@ -17,7 +17,9 @@ export function sayChanged(bike: BikeShown, words: Words): Said {
   if (bike.standing != null) lines.push(...words.outlook.whileItStands(bike.standing, words.today));
   if (bike.pictured !== undefined) lines.push(words.pictures.pictured(bike.nickname, bike.pictured));
   if (bike.brought !== undefined) lines.push(words.evening.brought(bike.nickname, bike.brought));
-  return said(lines, { actions: [press("show-due", bike.bike, words.bikes.labels.due)] });
+  if (bike.fluid !== undefined) lines.push(...words.fluidEntered(bike.fluid));
+  const caution = bike.fluid === undefined ? null : words.caution("brake fluid");
+  return said(lines, { caution, actions: [press("show-due", bike.bike, words.bikes.labels.due)] });
 }
 
 function linesOf(bike: BikeShown, words: Words): string[] {

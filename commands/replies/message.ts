@@ -20,7 +20,7 @@ import { dataOf } from "./message-data.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
 import { lackingActions } from "./say-how.ts";
 import { soonerActions } from "./sooner.ts";
-import { sayEachSpec } from "./spec.ts";
+import { sayEachSpec, sayLookedUp } from "./spec.ts";
 
 /** The item that a brake reservoir's level is. */
 const BRAKE_FLUID = "brake-fluid.inspect";
@@ -67,7 +67,7 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
     case "specs":
       return sayEachSpec(outcome.answers, words);
     case "looked up":
-      return said(words.lookUp.lines(outcome.table));
+      return sayLookedUp(outcome.table, words);
     case "converted":
       return sayConversion(outcome.conversion, words);
     case "cannot convert":

@@ -6,7 +6,7 @@ import type { Words } from "../../src/words/en/english.ts";
 import { press } from "./said.ts";
 
 /** One button a bike and line, however many values call for it. */
-export function soonerActions(judged: readonly JudgedOn[], words: Words): readonly Action[] {
+export function soonerActions(judged: readonly Omit<JudgedOn, "first">[], words: Words): readonly Action[] {
   const found = judged.filter(looksSooner).flatMap(({ bike, item, kind }) => (item === null ? [] : [{ subject: `${bike}.${item}`, kind }]));
   return found
     .filter(({ subject }, n) => found.findIndex((other) => other.subject === subject) === n)

@@ -2,6 +2,7 @@
 
 import type { Action, Form, Said } from "../../src/chat/reply.ts";
 import type { SpecUse } from "../../src/core/spec/spec.ts";
+import type { LookedUp } from "../../src/trade/looked-up.ts";
 import type { SpecKey } from "../../src/trade/spec-keys.ts";
 import type { SpecAnswer, SpecLine } from "../../src/usecases/spec-ask.ts";
 import type { SpecSaved } from "../../src/usecases/spec-set.ts";
@@ -9,6 +10,11 @@ import type { Words } from "../../src/words/en/english.ts";
 import { showEach } from "./defects.ts";
 import { judgedLines } from "./judge.ts";
 import { formButton, press, said } from "./said.ts";
+import { soonerActions } from "./sooner.ts";
+
+/** An open table, with the caution of what is told there. */
+export const sayLookedUp = (table: LookedUp, words: Words): Said =>
+  said(words.lookUp.lines(table), { caution: table.table === "brake fluid" || table.table === "brake fluids" ? words.caution("brake fluid") : null });
 
 export function saySpecs(answer: SpecAnswer, words: Words): Said {
   const { specs } = words;
@@ -96,6 +102,10 @@ export function saySaved({ answer, also, judged, defects, lapsed, ...entry }: Sp
       actions: [
         ...entries.map((each) => press("spec-undo", each.spec, undo(each.key), each.rev)),
         ...(warn.length > 0 ? [enterButton(answer, entry.key, answer.use, words, false)] : []),
+        ...soonerActions(
+          judged.map((each) => ({ ...each, bike: answer.bike })),
+          words,
+        ),
         ...showEach(defects, words),
       ],
     },

@@ -7,7 +7,13 @@ import type { Attached, Said, Visibility } from "./reply.ts";
 /** What an option takes. "text" with `complete` offers suggestions while the member types; of a "file" the command gets the text. */
 export type Option =
   | { readonly takes: "text"; readonly required: boolean; readonly complete?: Completion }
-  | { readonly takes: "choice"; readonly required: boolean; readonly choices: readonly string[] }
+  /** `also`: what else people type for a choice, in lower case without full stops. */
+  | {
+      readonly takes: "choice";
+      readonly required: boolean;
+      readonly choices: readonly string[];
+      readonly also?: Readonly<Record<string, readonly string[]>>;
+    }
   | { readonly takes: "flag"; readonly required: false }
   | { readonly takes: "file"; readonly required: false };
 

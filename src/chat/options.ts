@@ -44,7 +44,10 @@ export function shapeOf(option: Option): z.ZodType<string | boolean> {
       return z.string().max(LARGEST_FILE);
     case "choice":
       return z.string().transform((typed, check) => {
-        const found = option.choices.find((choice) => choice.toLowerCase() === typed.toLowerCase());
+        const plain = typed.toLowerCase().replaceAll(".", "").replace(/\s+/gu, " ");
+        const found =
+          option.choices.find((choice) => choice.toLowerCase() === typed.toLowerCase()) ??
+          option.choices.find((choice) => option.also?.[choice]?.includes(plain) === true);
         if (found === undefined) check.addIssue({ code: "custom" });
         return found ?? z.NEVER;
       });

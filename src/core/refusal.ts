@@ -46,6 +46,15 @@ export type Refusal =
   | { readonly why: "not a tyre code"; readonly typed: string; readonly because: "no code" | "no such week" | "to come" | "no mark" }
   | { readonly why: "not a pressure"; readonly typed: string }
   | { readonly why: "not a temperature"; readonly typed: string }
+  /** Beyond any motorcycle tyre, or beyond what a garage or a road is when somebody rides; `low` and `high` in `unit`. */
+  | {
+      readonly why: "no tyre so";
+      readonly of: "pressure" | "temperature";
+      readonly typed: string;
+      readonly low: number;
+      readonly high: number;
+      readonly unit: UnitId;
+    }
   /** Specs: `keys` and `nearest` are rows of trade/spec-keys. */
   | { readonly why: "no such spec"; readonly typed: string; readonly nearest: readonly string[] }
   /** `value` as typed, so that nothing of it is lost. */
@@ -55,7 +64,7 @@ export type Refusal =
       readonly why: "not a spec";
       readonly key: string;
       readonly typed: string;
-      readonly because: "not read" | "unit missing" | "other dimension" | "two figures";
+      readonly because: "not read" | "unit missing" | "other dimension" | "two figures" | "no such share";
     }
   /** Beyond what any bike asks for; `low` and `high` are canonical, shown in `unit`. `fits`: what was meant, perhaps. */
   | {

@@ -1,9 +1,11 @@
-// How something was read: cold, upright, rested; said beside the figure, or behind it by itself: "12.6 V, rested".
+// How something was read: cold, upright, rested, two-up; said beside the figure, or by itself behind it or before it: "12.6 V, rested", "two-up: rear 42 psi".
 
 import type { ConditionRead } from "../core/reading/detail.ts";
+import type { SpecUse } from "../core/spec/spec.ts";
 import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
+import type { Phrase } from "./phrases.ts";
 import { isAnd, oncePerPart, tokensOf } from "./pieces.ts";
 
 /**
@@ -11,27 +13,102 @@ import { isAnd, oncePerPart, tokensOf } from "./pieces.ts";
  * @param last the last of the parts that speak of the same kind: what stands by itself behind it is said of all of them
  */
 export const conditionsOf = (layout: Layout, part: Part, last: Part = part): readonly ConditionRead[] => [
-  ...new Set([...beside(layout, part), ...behind(layout, part), ...behind(layout, last)]),
+  ...new Set([...beside(layout, part), ...[part, last].flatMap((each) => behind(layout, each).flatMap((other) => beside(layout, other)))]),
 ];
 
 const beside = oncePerPart((layout: Layout, part: Part): readonly ConditionRead[] => [
   ...new Set(phrasesInside(layout.phrases.condition, part).flatMap(({ are }) => are)),
 ]);
 
-/** Said in the parts that follow and say nothing else. */
-const behind = oncePerPart((layout: Layout, part: Part): readonly ConditionRead[] => {
-  const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
-  const after = clause?.parts.filter(({ from }) => from > part.to) ?? [];
+/** The parts that say how a part was read: itself, and those behind it. */
+export const howParts = (layout: Layout, part: Part, last: Part): readonly Part[] => [part, ...behind(layout, part), ...behind(layout, last)];
+
+/**
+ * How the bike is loaded by what a part says of the figure at a token; null where nothing does.
+ * @param last as for conditions
+ */
+export function loadOf(layout: Layout, part: Part, at: number, last: Part = part): SpecUse | null {
+  const own = phrasesInside(layout.phrases.load, part);
+  const leads = own[0] !== undefined && own[0].at < firstFigure(layout, part);
+  const beside = leads ? own.findLast((load) => load.at < at) : own.find((load) => load.at > at);
+  const said = beside ?? own.at(-1) ?? loadIn(layout, [...behind(layout, part), ...behind(layout, last)]) ?? loadIn(layout, before(layout, part));
+  return said?.are[0] ?? null;
+}
+
+const loadIn = (layout: Layout, parts: readonly Part[]): Phrase<"load"> | undefined => parts.flatMap((part) => phrasesInside(layout.phrases.load, part)).at(0);
+
+const firstFigure = (layout: Layout, part: Part): number =>
+  tokensOf(part).find(
+    (at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at) && !layout.phrases.load.some((load) => at >= load.at && at <= load.to),
+  ) ?? part.to;
+
+/** The parts that follow and say nothing else. */
+const behind = oncePerPart((layout: Layout, part: Part): readonly Part[] => {
+  const after = clauseOf(layout, part)?.parts.filter(({ from }) => from > part.to) ?? [];
   const other = after.findIndex((each) => !saysOnlyHow(layout, each));
-  return (other < 0 ? after : after.slice(0, other)).flatMap((each) => beside(layout, each));
+  return other < 0 ? after : after.slice(0, other);
 });
 
-function saysOnlyHow(layout: Layout, part: Part): boolean {
-  const phrases = phrasesInside(layout.phrases.condition, part);
+/** The part that opens its clause, or the line above it, where it says nothing else. */
+const before = oncePerPart((layout: Layout, part: Part): readonly Part[] => {
+  const clause = clauseOf(layout, part);
+  const above = clause === undefined ? undefined : layout.clauses[layout.clauses.indexOf(clause) - 1];
+  const [first] = clause?.parts ?? [];
+  const openers = [...(first !== undefined && first.to < part.from ? [first] : []), ...(above?.parts.length === 1 ? above.parts : [])];
+  return openers.filter((each) => saysOnlyHow(layout, each));
+});
+
+const clauseOf = (layout: Layout, part: Part) => layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
+
+const saysOnlyHow = oncePerPart((layout: Layout, part: Part): boolean => {
+  const phrases = [...phrasesInside(layout.phrases.condition, part), ...phrasesInside(layout.phrases.load, part)];
   if (phrases.length === 0) return false;
+  const { onBike, measuring } = layout.known.vocabulary;
+  const { hours, minutes, forces } = measuring;
+  const isAmount = (at: number): boolean => {
+    const token = layout.tokens[at];
+    const next = token?.is === "number" && token.unitText !== null ? token.unitText.toLowerCase() : (wordAt(layout.tokens, at + 1) ?? "");
+    return [hours, minutes, forces].some((list) => among(list, next));
+  };
   return tokensOf(part).every((at) => {
     if (phrases.some((phrase) => at >= phrase.at && at <= phrase.to) || isAnd(layout, at)) return true;
     const word = wordAt(layout.tokens, at);
-    return layout.tokens[at]?.is !== "number" && !layout.taken.has(at) && (word === null || word === undefined || among(layout.known.vocabulary.onBike, word));
+    if (layout.tokens[at]?.is === "number") return isAmount(at);
+    return !layout.taken.has(at) && (word === null || word === undefined || [onBike, hours, minutes, forces].some((list) => among(list, word)));
   });
+});
+
+/** How long a battery had stood, in hours, where the words beside "rested" say so; 0 where they say only that it was minutes. Null where nothing is said. */
+export function stoodHours(layout: Layout, parts: readonly Part[]): number | null {
+  const { hours, minutes } = layout.known.vocabulary.measuring;
+  for (const part of parts) {
+    const rested = phrasesInside(layout.phrases.condition, part).filter(({ are }) => are.includes("rested"));
+    for (const at of tokensOf(part)) {
+      const near = rested.some((phrase) => at >= phrase.at - REACH && at <= phrase.to + REACH);
+      const token = layout.tokens[at];
+      const word = token?.is === "number" ? (token.unitText?.toLowerCase() ?? "") : (wordAt(layout.tokens, at) ?? "");
+      const unit = among(hours, word) ? 1 : among(minutes, word) ? 1 / 60 : null;
+      if (!near || unit === null) continue;
+      const before = layout.tokens[at - 1];
+      const counted = token?.is === "number" ? token : before?.is === "number" ? before : null;
+      return counted === null ? 0 : counted.value * unit;
+    }
+  }
+  return null;
+}
+
+/** How many words may stand between "rested" and how long. */
+const REACH = 4;
+
+/** With what force a belt was pressed, as typed: "100 N". @param own the token of the reading itself */
+export function forceSaid(layout: Layout, parts: readonly Part[], own: number): string | null {
+  const { forces } = layout.known.vocabulary.measuring;
+  for (const at of parts.flatMap(tokensOf)) {
+    const token = layout.tokens[at];
+    if (token?.is !== "number" || at === own || layout.taken.has(at)) continue;
+    if (token.unitText !== null && among(forces, token.unitText.toLowerCase())) return token.text;
+    const next = layout.tokens[at + 1];
+    if (token.unitText === null && next?.is === "word" && among(forces, next.folded)) return layout.text.slice(token.start, next.end);
+  }
+  return null;
 }

@@ -6,6 +6,7 @@ import { among } from "./among.ts";
 import type { Part } from "./clauses.ts";
 import { wordAt } from "./clauses.ts";
 import { unitAlone } from "./figures.ts";
+import { conditionsOf } from "./how-said.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
 import type { Measurable } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
@@ -107,8 +108,9 @@ function canBe(kind: ReadingKind, figure: Measurable): boolean {
 
 /** What was said beside it settles between kinds: pitches make it a length, revolutions a charging voltage. */
 function settledBySaid(layout: Layout, figure: Measurable, kinds: readonly ReadingKind[]): readonly ReadingKind[] {
-  if (kinds.length === 1) return kinds;
   const { part } = figure;
+  // With the engine running it is what it is charged with, whatever it was called.
+  if (kinds.length === 1) return kinds[0] === "battery voltage" && isRunning(layout, part) ? ["charging voltage"] : kinds;
   const sag = kinds.includes("static sag") ? sagSaid(layout, figure) : null;
   if (sag !== null && kinds.includes(sag)) return [sag];
   const said = (list: readonly string[]): boolean => tokensOf(part).some((at) => among(list, wordAt(layout.tokens, at)));
@@ -121,10 +123,9 @@ function settledBySaid(layout: Layout, figure: Measurable, kinds: readonly Readi
 
 /** Does a part say that the engine ran, or how fast? */
 const isRunning = oncePerPart((layout: Layout, part: Part): boolean => {
-  const { rpm, running } = layout.known.vocabulary.measuring;
-  const words = tokensOf(part).map((at) => wordAt(layout.tokens, at) ?? "");
-  const said = ` ${words.join(" ")} `;
-  return words.some((word) => among(rpm, word)) || running.some((phrase) => said.includes(` ${phrase} `));
+  const { rpm } = layout.known.vocabulary.measuring;
+  const how = conditionsOf(layout, part);
+  return how.includes("running") || how.includes("idling") || tokensOf(part).some((at) => among(rpm, wordAt(layout.tokens, at)));
 });
 
 /** "Sag: static 12, rider 34": the last word before the figure that says which, with no other figure between; else the one directly behind it. */

@@ -37,7 +37,7 @@ export type Layout = {
 };
 
 export function layOut(text: string, scanned: readonly Token[], known: Known): Layout {
-  const tokens = splitLetters(splitCounted(scanned, known), known);
+  const tokens = joinedLoads(splitLetters(splitCounted(scanned, known), known), known);
   const dates = datesIn(text, tokens, known);
   const inDate = placesIn(dates);
   const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));
@@ -60,6 +60,26 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
     indexes: indexesIn(tokens, phrases),
     once: new Map(),
   };
+}
+
+/** "2-up", "2 up": a load that begins with a figure is a word. */
+function joinedLoads(tokens: readonly Token[], { vocabulary }: Known): readonly Token[] {
+  const loads = Object.values(vocabulary.specs.uses).flatMap((phrases) => phrases.filter((phrase) => /^\d/u.test(phrase)).map((phrase) => phrase.split(" ")));
+  const isLoad = (figure: Token | undefined, word: Token | undefined): boolean =>
+    figure?.is === "number" && word?.is === "word" && loads.some(([first, second]) => first === figure.text && second === word.folded);
+  if (!tokens.some((_token, n) => isLoad(tokens[n - 1], tokens[n]) || isLoad(tokens[n - 2], tokens[n]))) return tokens;
+  const joined: Token[] = [];
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at];
+    if (token === undefined) continue;
+    const dash = tokens[at + 1];
+    const last = dash?.is === "break" && dash.mark === "-" && isLoad(token, tokens[at + 2]) ? at + 2 : isLoad(token, dash) ? at + 1 : at;
+    const word = tokens[last];
+    if (last === at || word?.is !== "word" || token.is !== "number") joined.push(token);
+    else joined.push({ is: "word", text: `${token.text}-${word.text}`, folded: `${token.text}-${word.folded}`, start: token.start, end: word.end });
+    at = last;
+  }
+  return joined;
 }
 
 /** "Cyl 1 150": the space groups no thousands where the first figure counts a cylinder or a valve. */

@@ -1,18 +1,18 @@
 // The measured values of one clause: pressures, depths, thicknesses, slack, voltages, clearances and the rest.
 
 import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
-import type { ReadingDetail } from "../core/reading/detail.ts";
+import type { ConditionRead, ReadingDetail } from "../core/reading/detail.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
 import { kindRow, type Place, type ReadingKind } from "../core/reading/kinds.ts";
 import { CALIPERS, ENDS } from "../core/reading/places.ts";
 import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { unitAlone } from "./figures.ts";
-import { conditionsOf } from "./how-said.ts";
+import { conditionsOf, forceSaid, howParts, loadOf, stoodHours } from "./how-said.ts";
 import { isPlainPart, kindsOf, kindWordsIn, namesWheel } from "./kind-of.ts";
 import { bikeAt, dayAt, type Layout, phrasesInside, type SaidAt } from "./layout.ts";
 import { type Measurable, measurablesIn } from "./measured-figures.ts";
-import { tokensOf } from "./pieces.ts";
+import { isAnd, tokensOf } from "./pieces.ts";
 import { type Kinded, placesOf, type Where } from "./placed.ts";
 import { unitOf } from "./value-units.ts";
 
@@ -26,11 +26,14 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
   const said: Said[] = [];
   let carried = heading.kinds;
   let placedOnly = heading.placedOnly;
+  let ofManual = false;
   for (const part of clause.parts) {
     const named = kindWordsIn(layout, part);
     const last = named.at(-1);
     const goesOn = named.length > 0 || !placedOnly || (namesWheel(layout, part) && isPlainPart(layout, part));
-    const figures = isOfManual(layout, part) ? [] : measurablesIn(layout, part, isTaken, named.length + carried.length > 0);
+    // "Manual says 36 psi front, 42 rear": what goes on with nothing but figures and places is the manual's too.
+    ofManual = isOfManual(layout, part) || (ofManual && named.length === 0 && isBare(layout, part));
+    const figures = ofManual ? [] : measurablesIn(layout, part, isTaken, named.length + carried.length > 0);
     for (const figure of figures) {
       const kinds = kindsOf(layout, figure, figures, goesOn ? carried : []);
       const [kind] = kinds;
@@ -53,6 +56,12 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
 
 /** "The manual says 33 front", "limit 1.6 mm": nothing of that part was read off the bike. */
 const isOfManual = (layout: Layout, part: Part): boolean => phrasesInside(layout.phrases.spec, part).length > 0;
+
+/** Nothing but figures, places and loads. */
+const isBare = (layout: Layout, part: Part): boolean => {
+  const said = [...phrasesInside(layout.phrases.place, part), ...phrasesInside(layout.phrases.load, part)];
+  return tokensOf(part).every((at) => wordAt(layout.tokens, at) == null || isAnd(layout, at) || said.some((phrase) => at >= phrase.at && at <= phrase.to));
+};
 
 const POINTS: readonly ReadingKind[] = ["tread", "pad thickness", "disc thickness", "chain slack", "belt deflection"];
 
@@ -202,12 +211,19 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
   const { part, rangeTo } = figure;
   const { measuring } = layout.known.vocabulary;
   const across = points.length > 0 ? points.map(({ value }) => value) : rangeTo !== null && POINTS.includes(kind) ? [figure.value, rangeTo] : [];
-  const conditions = conditionsOf(layout, part, shared.at(-1)).filter((each) => kind !== "cold pressure" || each !== "warm");
+  const how = howParts(layout, part, shared.at(-1) ?? part);
+  const stood = kind === "battery voltage" ? stoodHours(layout, how) : null;
+  const conditions = conditionsOf(layout, part, shared.at(-1)).filter((each) => saysSomething(kind, each));
+  const load = BY_LOAD.includes(kind) ? loadOf(layout, part, figure.at, shared.at(-1)) : null;
+  const force = kind === "belt deflection" ? forceSaid(layout, how, figure.at) : null;
   const side = kind === "pad thickness" ? sideOf(layout, figure) : null;
   const pitches = kind === "chain length" ? pitchesIn(layout, part) : null;
   const rpm = kind === "charging voltage" ? countOf(layout, part, measuring.rpm) : null;
   return {
     ...(conditions.length === 0 ? {} : { conditions }),
+    ...(stood === null ? {} : { stood }),
+    ...(load === null || (kind !== "cold pressure" && load === "loaded") ? {} : { load }),
+    ...(force === null ? {} : { force }),
     ...(across.length === 0 ? {} : { points: across }),
     ...(side === null ? {} : { side }),
     ...(pitches === null ? {} : { pitches }),
@@ -215,6 +231,13 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
     ...(state === null ? {} : { state }),
   };
 }
+
+/** What is wanted of these goes by the load. A sag "loaded" is one with the rider on. */
+const BY_LOAD: readonly ReadingKind[] = ["cold pressure", "static sag", "rider sag"];
+
+/** A warm tyre is asked about, and what charges is running. */
+const saysSomething = (kind: ReadingKind, condition: ConditionRead): boolean =>
+  kind !== "ambient temperature" && !(kind === "cold pressure" && condition === "warm") && !(kind === "charging voltage" && condition === "running");
 
 /** The pad of a pair that stands by a figure: directly before it, else directly behind. */
 function sideOf(layout: Layout, figure: Measurable): "inner" | "outer" | null {

@@ -4,6 +4,7 @@ import type { ConditionRead } from "../core/reading/detail.ts";
 import type { Level, ReadingKind } from "../core/reading/kinds.ts";
 import type { PlaceWord } from "../core/reading/measuring-words.ts";
 import type { Vocabulary } from "../core/reading/vocabulary.ts";
+import type { SpecUse } from "../core/spec/spec.ts";
 import { among } from "./among.ts";
 import { foldWord, type Token } from "./scan.ts";
 
@@ -13,6 +14,7 @@ type Subjects = {
   place: PlaceWord;
   level: Level | "low";
   condition: ConditionRead;
+  load: SpecUse;
   side: "inner" | "outer";
   state: "found" | "left";
   sign: "minus" | "higher" | "lower";
@@ -35,12 +37,13 @@ type Index = {
 };
 const indexes = new WeakMap<Vocabulary, Index>();
 
-function listsOf({ kinds, places, measuring: m }: Vocabulary): Readonly<Record<Subject, Readonly<Record<string, readonly string[]>>>> {
+function listsOf({ kinds, places, specs, measuring: m }: Vocabulary): Readonly<Record<Subject, Readonly<Record<string, readonly string[]>>>> {
   return {
     kind: kinds,
     place: places,
     level: { ...m.levels, low: m.low },
     condition: m.conditions,
+    load: Object.fromEntries(Object.entries(specs.uses).map(([use, phrases]) => [use, phrases.flatMap((phrase) => [phrase, phrase.replaceAll(" ", "-")])])),
     side: m.sides,
     state: { found: m.found, left: m.left },
     sign: { minus: m.minus, higher: m.higher, lower: m.lower },
@@ -84,7 +87,9 @@ function indexOf(vocabulary: Vocabulary): Index {
     warm,
     measuring.pitches,
     measuring.rpm,
-    measuring.running.flatMap((phrase) => phrase.split(" ")),
+    measuring.hours,
+    measuring.minutes,
+    measuring.forces,
     measuring.currencies,
   ])
     for (const word of list) beside.add(word);
@@ -107,6 +112,7 @@ export function phrasesIn(tokens: readonly Token[], vocabulary: Vocabulary): Phr
     place: [],
     level: [],
     condition: [],
+    load: [],
     side: [],
     state: [],
     sign: [],

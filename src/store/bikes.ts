@@ -132,6 +132,18 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
         .onConflict((c) => c.columns(["bike", "group_id"]).doUpdateSet({ evening: row.evening }))
         .execute();
     },
+    /** The bikes at home in a group that are ridden or kept, in the order in which they were added. */
+    async homedIn(group: GroupId): Promise<Bike[]> {
+      const rows = await db
+        .selectFrom("bikes")
+        .selectAll()
+        .where("home_group", "=", group)
+        .where("state", "in", ["riding", "laid up"])
+        .orderBy("added_at")
+        .orderBy("id")
+        .execute();
+      return rows.map(bikeOf);
+    },
     /** The bikes that their owners bring to a group's wrench evening, in the order in which they were added. */
     broughtTo: (group: GroupId): Promise<Bike[]> => letShow(db, group, "bike_groups.evening"),
     /** The bikes that their owners let a group's picture show, in the order in which they were added. */

@@ -95,3 +95,15 @@ export const CHARGING: Readonly<Record<Chemistry, Limit>> = {
 
 /** Days at rest after which a battery in lay-up wants its charge looked at. Common practice; a maintenance charger left on makes it needless, and the maker has the last word. */
 export const CHARGE_DAYS = { flooded: 30, AGM: 60, gel: 60, lithium: 90 } as const satisfies Record<Chemistry, number>;
+
+/** Revolutions a minute below which low volts say nothing of the charging circuit: idling it may rest below its window. Common practice; manuals name 2,500 to 5,000. */
+export const CHARGING_RPM = 2000;
+
+/** Volts at rest below which a battery of 12 V is more than flat. Common practice: a lead-acid battery that stays some 2 V low has lost one of its six cells; four lithium iron phosphate cells below 2.5 V each may be harmed for good. */
+export const MORE_THAN_FLAT: Readonly<Record<Chemistry, number>> = { flooded: 11, AGM: 11, gel: 11, lithium: 10 };
+
+/** Volts at rest at or below which it may as well be a battery of 6 V, which no table here is for. Three cells, full: 6.4 V. */
+export const SIX_VOLTS = 7;
+
+/** Air within so many °C of where its acid freezes, or below that, may have frozen it: volts and thermometers are no nearer. Common practice. */
+export const FREEZES_NEAR = 3;

@@ -9,3 +9,6 @@ export const ELONGATION: ElongationRule = {
   fine: 0.001,
   source: "published limits run from 1 to 3 %; chain makers' engineering pages",
 };
+
+/** Limits that a manual can print in per cent, as shares: the published ones, widened. Beyond them a slip is asked about. */
+export const CHAIN_SHARES = [0.005, 0.04] as const;

@@ -2,7 +2,7 @@
 // The bike's own specs go before any limit here; a limit of the trade stands only where one holds for every bike.
 
 import type { EquipmentRule } from "../core/equipment.ts";
-import type { Limit } from "../core/judgement/verdict.ts";
+import type { Limit, Missing } from "../core/judgement/verdict.ts";
 import type { ConditionRead } from "../core/reading/detail.ts";
 import type { Place, ReadingKind } from "../core/reading/kinds.ts";
 import type { CautionKey } from "./cautions.ts";
@@ -10,6 +10,9 @@ import type { DefectKind } from "./defects.ts";
 import type { SpecKey } from "./spec-keys.ts";
 
 type End = "front" | "rear" | "sidecar" | "intake" | "exhaust" | "any";
+
+/** What a measure can need said of it; the others only spoil one. */
+type NeededCondition = Exclude<ConditionRead, "running" | "idling" | "under load">;
 
 export type JudgedRow = {
   /** The spec that holds the limit or the window, by end. */
@@ -22,11 +25,13 @@ export type JudgedRow = {
   readonly fine: number;
   readonly near: number;
   /** One of each of these must have been said of it, else a value within proves nothing. */
-  readonly needs: readonly (readonly ConditionRead[])[];
-  /** Without them a value beyond its limit proves nothing either. */
+  readonly needs: readonly (readonly NeededCondition[])[];
+  /** Without them a value beyond its limit proves nothing either, but one so far beyond it that the bike is not to be ridden. */
   readonly strict: boolean;
   /** The line of the plan that a value at or beyond its limit makes due. */
   readonly items: Partial<Record<End, string>>;
+  /** Worn to its limit it is at its end: the bike is not to be ridden at the limit either. */
+  readonly wears: boolean;
   /** Beyond its limit the bike is not to be ridden; where `never` is given, beyond that. `only`: of that side; `past`: from so far beyond it on, in the canonical unit. */
   readonly doNotRide: boolean;
   readonly only: "low" | "high" | null;
@@ -42,12 +47,23 @@ export type JudgedRow = {
   readonly caution: CautionKey | null;
 };
 
+/** What a measure is not taken under, by the condition that it needs instead: said so, no value of it proves anything. */
+export const SPOILED_BY: Partial<Record<NeededCondition, { readonly by: readonly ConditionRead[]; readonly instead: Missing }>> = {
+  cold: { by: ["warm", "running", "idling"], instead: "cooled" },
+  warm: { by: ["cold"], instead: "warmed" },
+  // On its stand the bike leans, and a level with it.
+  upright: { by: ["on the side stand"], instead: "stood upright" },
+  // Windows are printed for a bike with nobody on it, unless the manual says otherwise (common practice).
+  "on the side stand": { by: ["under load"], instead: "unladen" },
+};
+
 const row = (more: Partial<JudgedRow> & Pick<JudgedRow, "fine">): JudgedRow => ({
   ...{
     specs: {},
     near: 0,
     needs: [],
     strict: false,
+    wears: false,
     items: {},
     doNotRide: false,
     only: null,
@@ -80,7 +96,7 @@ const level = (more: Partial<JudgedRow>): JudgedRow =>
 
 export const JUDGED = {
   tread: row({
-    ...{ fine: 0.1, near: 0.8, doNotRide: true, caution: "tyres", usual: BARS },
+    ...{ fine: 0.1, near: 0.8, doNotRide: true, wears: true, caution: "tyres", usual: BARS },
     specs: { front: "front tread limit", rear: "rear tread limit" },
     items: { front: "front-tread.measure", rear: "rear-tread.measure" },
     defects: { front: "worn front tyre", rear: "worn rear tyre" },
@@ -92,13 +108,13 @@ export const JUDGED = {
     defects: { front: "wrong front pressure", rear: "wrong rear pressure", sidecar: "wrong sidecar pressure" },
   }),
   "pad thickness": row({
-    ...{ fine: 0.1, near: 1, doNotRide: true, caution: "brakes", usual: LINING },
+    ...{ fine: 0.1, near: 1, doNotRide: true, wears: true, caution: "brakes", usual: LINING },
     specs: { front: "front pad limit", rear: "rear pad limit" },
     items: { front: "front-pads.measure", rear: "rear-pads.measure" },
     defects: { front: "worn front pads", rear: "worn rear pads" },
   }),
   "disc thickness": row({
-    ...{ fine: 0.05, near: 0.2, doNotRide: true, caution: "brakes" },
+    ...{ fine: 0.05, near: 0.2, doNotRide: true, wears: true, caution: "brakes" },
     specs: { front: "front disc limit", rear: "rear disc limit" },
     items: { front: "front-discs.measure", rear: "rear-discs.measure" },
     defects: { any: "worn disc" },
@@ -106,17 +122,17 @@ export const JUDGED = {
   // Makers print a slack at which it is not ridden, some 20 mm beyond the window (common practice, from memory): it jumps off or catches.
   "chain slack": row({
     ...{ doNotRide: true, only: "high", past: 20, setRight: true, defects: { any: "slack chain" } },
-    ...{ fine: 1, near: 2, needs: [["upright", "on the side stand"]], caution: "moving chain" },
+    ...{ fine: 1, near: 2, needs: [["upright", "on the side stand"]], strict: true, caution: "moving chain" },
     specs: { any: "chain slack" },
     items: { any: "chain.adjust" },
   }),
   "chain length": row({
-    ...{ fine: 0.1, near: 1, doNotRide: true, caution: "moving chain" },
+    ...{ fine: 0.1, near: 1, doNotRide: true, wears: true, caution: "moving chain" },
     specs: { any: "chain length limit" },
     items: { any: "chain.replace" },
     defects: { any: "worn chain" },
   }),
-  "belt deflection": row({ fine: 0.5, near: 1, needs: [["at force"]], specs: { any: "belt deflection" }, items: { any: "drive-belt.inspect" } }),
+  "belt deflection": row({ fine: 0.5, near: 1, needs: [["at force"]], strict: true, specs: { any: "belt deflection" }, items: { any: "drive-belt.inspect" } }),
   "battery voltage": row({ fine: 0.01, needs: [["rested"]], caution: "battery", items: { any: "battery.test" } }),
   "charging voltage": row({ fine: 0.05, near: 0.1, caution: "battery", specs: { any: "battery charging voltage" }, items: { any: "battery.test" } }),
   "brake fluid level": level({ doNotRide: true, caution: "brake fluid", items: { any: "brake-fluid.inspect" }, defects: { any: "low brake fluid" } }),

@@ -1,5 +1,8 @@
 // What the open tables say of a mark: the answer as data.
 
+import type { FluidBase } from "../core/fluid/mixing.ts";
+import type { FluidClassName } from "./fluids.ts";
+
 export type LookedUp =
   | {
       readonly table: "oil grade";
@@ -23,8 +26,10 @@ export type LookedUp =
   | { readonly table: "hex"; readonly width: number; readonly threads: readonly { readonly size: string; readonly before: boolean }[] }
   | {
       readonly table: "brake fluid";
-      readonly name: string;
-      readonly base: string;
+      readonly name: FluidClassName;
+      readonly base: FluidBase;
+      /** The classes that never go into one circuit with it. */
+      readonly never: readonly FluidClassName[];
       readonly dry: number | null;
       readonly wet: number | null;
       /** After so long it is changed, by common practice. */

@@ -5,6 +5,7 @@ import type { EquipmentRule } from "../core/equipment.ts";
 import type { System } from "../core/plan/plan.ts";
 import type { Dimension, UnitId } from "../core/quantity/units.ts";
 import type { CautionKey } from "./cautions.ts";
+import { CHAIN_SHARES } from "./chain.ts";
 
 export type SpecKeyRow = {
   readonly system: System;
@@ -20,6 +21,8 @@ export type SpecKeyRow = {
   readonly unit: UnitId | null;
   /** What a manual can ask for on any bike, in the canonical unit: beyond it a slip is asked about. Common practice, widened; null for words. */
   readonly plausible: Between | null;
+  /** Also taken in per cent of what it is when new, and kept as typed: the shares that a manual can print. */
+  readonly shares?: Between;
   /** The key of the words that are often typed behind the figure: "3.9 L 10W-40" is a fill and its grade. */
   readonly beside?: string;
   /** Shown as typical where nothing is entered, never used to judge: in `unit`. Source of all: common practice, road bikes. */
@@ -142,7 +145,7 @@ const ROWS = {
 
   "chain slack": length("final drive", "value", [3, 90], { fits: CHAIN, typical: [25, 40], caution: "moving chain" }),
   "chain size": words("final drive", { fits: CHAIN }),
-  "chain length limit": length("final drive", "most", [50, 3000], { fits: CHAIN }),
+  "chain length limit": length("final drive", "most", [50, 3000], { fits: CHAIN, shares: CHAIN_SHARES }),
   sprockets: words("final drive", { fits: CHAIN }),
   "front sprocket torque": torque("final drive", { fits: CHAIN }),
   "rear sprocket torque": torque("final drive", { fits: { finalDrive: ["chain", "belt"] } }),

@@ -12,6 +12,7 @@ import { keepMember, modelTyped } from "./add-bike.ts";
 import { renamed } from "./by-names.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { beginDial, type OldDial } from "./dials.ts";
+import { type FluidEntered, fluidEntered } from "./fluids.ts";
 import { figureOfLast, type Garaged, garage, pick } from "./garage.ts";
 import { given } from "./given.ts";
 import { whyUnusable } from "./nicknames.ts";
@@ -46,6 +47,8 @@ export type BikeShown = {
   /** Just changed: does the group's picture show it, is it brought to its wrench evening? */
   readonly pictured?: boolean;
   readonly brought?: boolean;
+  /** Just entered: which fluid is in its brakes or its clutch. */
+  readonly fluid?: FluidEntered;
 };
 
 export function shown(g: Garaged): BikeShown {
@@ -169,7 +172,9 @@ export async function setFitted(
     const choices: readonly string[] = EQUIPMENT[input.part];
     if (!choices.includes(input.choice)) return refused({ why: "option", option: input.part, problem: "not a choice", choices });
     if (g.bike.equipment[input.part] === input.choice) return refused({ why: "already so", state: input.choice });
-    return written(q, ctx, { ...g.bike, equipment: { ...g.bike.equipment, [input.part]: input.choice } as Equipment });
+    const fluid = fluidEntered(input.part, g.bike.equipment[input.part], input.choice);
+    const after = await written(q, ctx, { ...g.bike, equipment: { ...g.bike.equipment, [input.part]: input.choice } as Equipment });
+    return after.is === "refused" || fluid === null ? after : done({ ...after.value, fluid });
   });
 }
 

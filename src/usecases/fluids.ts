@@ -1,5 +1,6 @@
 // What was poured into the brakes, held against what the bike is fitted with: families that must not meet, and what a mix is then worth.
 
+import type { EquipmentPart } from "../core/equipment.ts";
 import { mixing } from "../core/fluid/mixing.ts";
 import type { BikeId } from "../core/ids.ts";
 import { isLeft } from "../core/schedule/mending.ts";
@@ -8,6 +9,26 @@ import { FLUID_CLASSES, type FluidClassName } from "../trade/fluids.ts";
 import type { Garaged } from "./garage.ts";
 
 export const FLUID_NAMES = Object.keys(FLUID_CLASSES) as readonly FluidClassName[];
+
+/** The classes that must never meet this one in one circuit. */
+export const neverWith = (name: FluidClassName): readonly FluidClassName[] =>
+  FLUID_NAMES.filter((other) => !mixing(FLUID_CLASSES[name], FLUID_CLASSES[other]).may);
+
+/** What hydraulics were just entered as holding, and what they held by the entry before; null where that was none. */
+export type FluidEntered =
+  | { readonly of: "brakes"; readonly now: FluidClassName; readonly before: FluidClassName | null; readonly never: readonly FluidClassName[] }
+  | { readonly of: "clutch"; readonly now: "brake fluid" | "mineral oil"; readonly before: "brake fluid" | "mineral oil" | null };
+
+/** A part of the equipment that says which fluid is in there; null for every other. */
+export function fluidEntered(part: EquipmentPart, before: string, now: string): FluidEntered | null {
+  if (part === "brakeFluid") {
+    const [was, is] = [fluidNamed(before), fluidNamed(now)];
+    return is === null ? null : { of: "brakes", now: is, before: was, never: neverWith(is) };
+  }
+  const clutch = (choice: string) => (choice === "hydraulic brake fluid" ? "brake fluid" : choice === "hydraulic mineral oil" ? "mineral oil" : null);
+  const is = part === "clutch" ? clutch(now) : null;
+  return is === null ? null : { of: "clutch", now: is, before: clutch(before) };
+}
 
 /** A fluid put in that is not the one the bike is fitted with. `worth`: the class that the mix is worth; null where the two must not meet. */
 export type FluidPut = {

@@ -12,6 +12,7 @@ import { type Leak, leakOf } from "../core/tyre/leak.ts";
 import { builtAlike, readMarking, type TyreMarking } from "../core/tyre/marking.ts";
 import { setIndoors } from "../core/tyre/pressure.ts";
 import { TYRE_CONDITION } from "../trade/defects.ts";
+import { SPEC_KEYS } from "../trade/spec-keys.ts";
 import { LEAK_RULE, LOAD_KILOGRAMS, SPEED_KMH } from "../trade/tyres.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
@@ -100,7 +101,18 @@ export function tyreMarked(input: { readonly mark: string; readonly other?: stri
 }
 
 type Amount = { readonly value: number; readonly unit: UnitId };
-export type SetIndoors = { readonly want: Amount; readonly garage: Amount; readonly road: Amount; readonly set: number };
+export type SetIndoors = {
+  readonly want: Amount;
+  readonly garage: Amount;
+  readonly road: Amount;
+  /** Which way it is between the garage and the road; only a warmer garage asks for another figure indoors. "too far apart": the figure would be beyond any tyre. */
+  readonly garageIs: "warmer" | "as warm" | "colder" | "too far apart";
+  /** What to set, in the unit of `want`: indoors where the garage is warmer, else where the ride starts. */
+  readonly set: number;
+};
+
+/** °C between which somebody works at a bike or sets out on it; beyond it a slip is more likely. Common practice, widened. */
+const AIR = [-20, 50] as const;
 
 /** What to set in a garage so that the pressure is right where the ride starts. */
 export function pressureIndoors(ctx: Ctx, input: { readonly want: string; readonly garage: string; readonly road: string }): Result<SetIndoors> {
@@ -110,10 +122,27 @@ export function pressureIndoors(ctx: Ctx, input: { readonly want: string; readon
   if (garage.is === "refused") return garage;
   const road = amountOf(ctx, input.road, "temperature", garage.value.unit, { why: "not a temperature", typed: input.road });
   if (road.is === "refused") return road;
-  const celsius = (each: Amount): number => toCanonical(each.value, each.unit);
-  if ([garage.value, road.value].some((each) => celsius(each) < -60 || celsius(each) > 60)) return refused({ why: "not a temperature", typed: input.road });
-  const set = setIndoors(toCanonical(want.value.value, want.value.unit), celsius(garage.value), celsius(road.value));
-  return done({ want: want.value, garage: garage.value, road: road.value, set: fromCanonical(set, want.value.unit) });
+  const tyre = SPEC_KEYS["front tyre pressure"].plausible ?? [0, 0];
+  const odd =
+    beyond("pressure", want.value, input.want, tyre) ??
+    beyond("temperature", garage.value, input.garage, AIR) ??
+    beyond("temperature", road.value, input.road, AIR);
+  if (odd !== null) return refused(odd);
+  const amounts = { want: want.value, garage: garage.value, road: road.value };
+  const [wanted, inside, outside] = [canonical(want.value), canonical(garage.value), canonical(road.value)];
+  const set = setIndoors(wanted, inside, outside);
+  if (set > tyre[1]) return done({ ...amounts, garageIs: "too far apart", set: want.value.value });
+  const garageIs = inside > outside ? "warmer" : inside < outside ? "colder" : "as warm";
+  return done({ ...amounts, garageIs, set: garageIs === "warmer" ? fromCanonical(set, want.value.unit) : want.value.value });
+}
+
+const canonical = ({ value, unit }: Amount): number => toCanonical(value, unit);
+
+function beyond(of: "pressure" | "temperature", amount: Amount, typed: string, [low, high]: readonly [number, number]): Refusal | null {
+  const { unit } = amount;
+  const value = canonical(amount);
+  if (value >= low && value <= high) return null;
+  return { why: "no tyre so", of, typed, low: fromCanonical(low, unit), high: fromCanonical(high, unit), unit };
 }
 
 function amountOf(ctx: Ctx, typed: string, dimension: Dimension, bare: UnitId | null, why: Refusal): Result<Amount> {

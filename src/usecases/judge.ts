@@ -3,11 +3,11 @@
 import { asInTable, chargeAt, freezesAt, judgeResting } from "../core/battery/rest.ts";
 import type { Bike } from "../core/bike.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
-import { judgeElongation, ownLimit, pitchMeasured, pitchOf } from "../core/chain/elongation.ts";
+import { judgeElongation, ownLimit, pitchMeasured, pitchOf, shareTyped } from "../core/chain/elongation.ts";
 import { isFitted } from "../core/equipment.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, type Missing } from "../core/judgement/verdict.ts";
-import type { ReadingDetail } from "../core/reading/detail.ts";
+import type { ConditionRead, ReadingDetail } from "../core/reading/detail.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Fitting, Outcome, Verdict } from "../core/schedule/facts.ts";
 import { inOneDay, type Taken } from "../core/schedule/measured.ts";
@@ -15,9 +15,20 @@ import { isLeft } from "../core/schedule/mending.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
 import { judgePressure } from "../core/tyre/pressure.ts";
-import { CHARGING, type Chemistry, FREEZING, GRAVITY, REST_TABLES, RESTED_HOURS } from "../trade/battery.ts";
+import {
+  CHARGING,
+  CHARGING_RPM,
+  type Chemistry,
+  FREEZES_NEAR,
+  FREEZING,
+  GRAVITY,
+  MORE_THAN_FLAT,
+  REST_TABLES,
+  RESTED_HOURS,
+  SIX_VOLTS,
+} from "../trade/battery.ts";
 import { ELONGATION } from "../trade/chain.ts";
-import { endOf, FULL_MARK, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK, UNEVEN_PADS } from "../trade/judged.ts";
+import { endOf, FULL_MARK, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK, SPOILED_BY, UNEVEN_PADS } from "../trade/judged.ts";
 import { SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
 import { TREAD_LAW, type TreadLawPlace } from "../trade/tread-law.ts";
 import { PRESSURE_RULE } from "../trade/tyres.ts";
@@ -26,6 +37,9 @@ import { specFor } from "./specs.ts";
 /** Whose limit a reading is held against. */
 export const LIMITS_BY = ["spec", "law", "bars", "practice", "mark"] as const;
 export type LimitBy = (typeof LIMITS_BY)[number];
+
+/** It may be frozen; it is more than flat, a cell of it gone; or it may be one of 6 V. */
+export type BatteryAlarm = "frozen" | "more than flat" | "six volts";
 
 /** A reading with what came of judging it. */
 export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit"> & {
@@ -51,6 +65,8 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit"> & {
   readonly freezes: number | null;
   /** °C of the air that its volts were set right by; null where none was noted. */
   readonly air: number | null;
+  /** What is worse with a battery than low charge; null mostly. */
+  readonly alarm: BatteryAlarm | null;
   /** Every point measured, where it was more than one; `value` is the least of them. */
   readonly points: readonly number[];
 };
@@ -88,7 +104,7 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
   const taken = asAlways(said, row, rig);
   const end = endOf(taken.place);
   const key = row.specs[end] ?? row.specs.any;
-  const use = rig.trips.find(({ from, to }) => from <= taken.on && taken.on <= to)?.use ?? rig.use;
+  const use = taken.detail?.load ?? rig.trips.find(({ from, to }) => from <= taken.on && taken.on <= to)?.use ?? rig.use;
   const own = key === undefined ? null : figureOf(rig, key, use);
   const fits = isFitted(row.fits, rig.bike.equipment) && (key === undefined || isFitted(SPEC_KEYS[key].fits ?? {}, rig.bike.equipment));
   const found: Found = fits ? byKind(taken, kind, row, own, rig) : { judgement: cannotTell("fitted") };
@@ -107,6 +123,7 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     miscounted: false,
     freezes: null,
     air: null,
+    alarm: null,
     points: taken.detail?.points ?? [],
     ...found.more,
   };
@@ -114,7 +131,9 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
 
 /** Is the bike not to be ridden on it? */
 function isGrave(value: number, row: JudgedRow, judgement: Judgement): boolean {
-  if (!row.doNotRide || judgement.is !== "beyond limit") return false;
+  if (!row.doNotRide || judgement.is === "cannot tell") return false;
+  if (row.wears && callsForWork(judgement)) return true;
+  if (judgement.is !== "beyond limit") return false;
   const grave = row.never === undefined ? judgement : judge(value, row.never, row.fine);
   return grave.is === "beyond limit" && (row.only === null || grave.side === row.only) && -(grave.room ?? 0) >= row.past;
 }
@@ -124,13 +143,13 @@ function asAlways(taken: Taken, row: JudgedRow, { ways }: Rig): Taken {
   const kept = ways.get(taken.kind);
   if (kept === undefined) return taken;
   const { detail } = taken;
-  const unsaid = row.needs.filter((group) => !group.some((each) => detail?.conditions?.includes(each) === true)).flat();
-  const always = kept.conditions?.filter((each) => each !== "rested" && unsaid.includes(each)) ?? [];
+  const unsaid: readonly ConditionRead[] = row.needs.filter((group) => !group.some((each) => detail?.conditions?.includes(each) === true)).flat();
+  const always = kept.conditions?.filter((each) => each !== "rested" && !(each === "at force" && detail?.force !== undefined) && unsaid.includes(each)) ?? [];
   const rpm = detail?.rpm ?? kept.rpm;
   return { ...taken, detail: { ...detail, conditions: [...(detail?.conditions ?? []), ...always], ...(rpm === undefined ? {} : { rpm }) } };
 }
 
-type Found = { readonly judgement: Judgement; readonly more?: Partial<Pick<Judged, "by" | "add" | "share" | "miscounted" | "freezes" | "air">> };
+type Found = { readonly judgement: Judgement; readonly more?: Partial<Pick<Judged, "by" | "add" | "share" | "miscounted" | "freezes" | "air" | "alarm">> };
 
 function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | null, rig: Rig): Found {
   const { value, detail } = taken;
@@ -147,15 +166,19 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
     case "battery voltage": {
       const chemistry = chemistryOf(rig);
       if (chemistry === null) return { judgement: cannotTell("chemistry") };
-      const rested = detail?.conditions?.includes("rested") === true ? RESTED_HOURS : null;
+      const rested = detail?.conditions?.includes("rested") === true ? (detail.stood ?? RESTED_HOURS) : (detail?.stood ?? null);
       // Cold lowers its volts a little at the same charge.
       const air = chemistry === "lithium" ? undefined : rig.air.get(taken.on);
       const volts = air === undefined ? value : asInTable(value, air);
       const { judgement, charge } = judgeResting(volts, REST_TABLES[chemistry], rested, RESTED_HOURS);
       // Not rested it has at most the charge that its volts show, and freezes no later than that.
-      const lead = chemistry !== "lithium" && callsForWork(judgement);
-      const freezes = lead ? freezesAt(chargeAt(volts, REST_TABLES[chemistry]), GRAVITY, FREEZING) : null;
-      return { judgement, more: { share: charge, freezes, air: air ?? null } };
+      const freezes = chemistry === "lithium" ? null : freezesAt(chargeAt(volts, REST_TABLES[chemistry]), GRAVITY, FREEZING);
+      const alarm = alarmOf(value, chemistry, freezes, air ?? null);
+      const short = judgement.is === "cannot tell" && detail?.stood !== undefined;
+      return {
+        judgement: short ? cannotTell("longer rest") : judgement,
+        more: { share: charge, freezes: callsForWork(judgement) ? freezes : null, air: air ?? null, alarm },
+      };
     }
     case "charging voltage": {
       const chemistry = chemistryOf(rig);
@@ -163,7 +186,9 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
       if (limit === null) return { judgement: cannotTell("chemistry") };
       const judgement = judge(value, limit, row.fine);
       // Idling it may rest below the window; above it is too high at any speed.
-      return { judgement: detail?.rpm === undefined && !(judgement.is === "beyond limit" && judgement.side === "high") ? cannotTell("rpm") : judgement };
+      if (judgement.is === "beyond limit" && judgement.side === "high") return { judgement };
+      const said = taken.detail?.conditions?.includes("idling") === true || (detail?.rpm ?? CHARGING_RPM) < CHARGING_RPM;
+      return { judgement: said ? cannotTell("revs") : detail?.rpm === undefined ? cannotTell("rpm") : judgement };
     }
     case "chain length":
       return chainLength(taken, own, row, rig);
@@ -190,6 +215,13 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
   }
 }
 
+/** What is worse than low charge, by the volts read and what they freeze at. */
+function alarmOf(volts: number, chemistry: Chemistry, freezes: number | null, air: number | null): BatteryAlarm | null {
+  if (freezes !== null && air !== null && air <= freezes + FREEZES_NEAR) return "frozen";
+  if (volts <= SIX_VOLTS) return "six volts";
+  return volts < MORE_THAN_FLAT[chemistry] ? "more than flat" : null;
+}
+
 /** The bike's own limit goes before the law only where it asks for more. */
 function tread(value: number, row: JudgedRow, own: Figure | null, place: string | null): Found {
   const law = treadLimit(row, place);
@@ -203,6 +235,7 @@ function tread(value: number, row: JudgedRow, own: Figure | null, place: string 
 function chainLength({ value, detail }: Taken, own: Figure | null, row: JudgedRow, rig: Rig): Found {
   const size = specFor(rig.specs, rig.bike, "chain size");
   const pitch = (size.is === "one" ? pitchOf(size.spec.typed) : null) ?? (detail?.pitches === undefined ? null : pitchMeasured(value, detail.pitches));
+  const printed = own === null ? shareOf(rig) : null;
   const most = own?.high ?? null;
   if (detail?.pitches === undefined || pitch === null) {
     // A manual's own length is over the pitches that it names: only a reading of about that length can be held against it.
@@ -210,17 +243,32 @@ function chainLength({ value, detail }: Taken, own: Figure | null, row: JudgedRo
       return { judgement: judge(value, { min: null, max: most, near: row.near, source: own?.source ?? "" }, row.fine) };
     return { judgement: cannotTell("pitch") };
   }
-  const wear = judgeElongation(value, detail.pitches, pitch, most === null ? null : ownLimit(most, detail.pitches, pitch), ELONGATION);
+  const share = printed?.share ?? (most === null ? null : ownLimit(most, detail.pitches, pitch));
+  const wear = judgeElongation(value, detail.pitches, pitch, share, ELONGATION);
   const { judgement } = wear;
-  const more = { share: wear.elongation, miscounted: wear.miscounted };
+  const more = { share: wear.elongation, miscounted: wear.miscounted, ...(printed === null ? {} : { by: "spec" as const }) };
   if (judgement.is === "cannot tell") return { judgement, more };
   // Shares are judged; a rider holds the rule against a length.
   const whole = detail.pitches * pitch;
   const length = (share: number | null): number | null => (share === null ? null : whole * (1 + share));
   const { limit, room } = judgement;
-  const inLength: Limit = { min: null, max: length(limit.max), near: limit.near === null ? null : limit.near * whole, source: own?.source ?? limit.source };
+  const inLength: Limit = {
+    min: null,
+    max: length(limit.max),
+    near: limit.near === null ? null : limit.near * whole,
+    source: own?.source ?? printed?.source ?? limit.source,
+  };
   return { judgement: { ...judgement, room: room === null ? null : room * whole, limit: inLength }, more };
 }
+
+/** A chain's limit that its manual prints in per cent; null where nothing is entered so. */
+function shareOf(rig: Rig): { readonly share: number; readonly source: string } | null {
+  const settled = specFor(rig.specs, rig.bike, "chain length limit");
+  const share = settled.is === "one" && settled.spec.holds.is === "words" ? shareTyped(settled.spec.typed) : null;
+  return settled.is !== "one" || share === null ? null : { share, source: sourceWords(settled.spec) };
+}
+
+const sourceWords = ({ source }: Spec): string => (source === null ? "" : `${source.manual}${source.page === null ? "" : `, p. ${source.page}`}`);
 
 /** What the law of a place asks for; null where it names no figure, or the place is not known. */
 export function lawOf(place: string | null): { readonly millimetres: number; readonly source: string } | null {
@@ -249,18 +297,29 @@ function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | null {
   const asked = specFor(rig.specs, rig.bike, key, use ?? "solo");
   const settled = asked.is === "none" ? specFor(rig.specs, rig.bike, key, "solo") : asked;
   if (settled.is !== "one" || settled.spec.holds.is !== "figure") return null;
-  const { holds, source } = settled.spec;
+  const { holds } = settled.spec;
   return {
     low: holds.low,
     high: holds.high,
     solo: asked.is === "none" && use !== null && use !== "solo",
-    source: source === null ? "" : `${source.manual}${source.page === null ? "" : `, p. ${source.page}`}`,
+    source: sourceWords(settled.spec),
   };
 }
 
-/** A value within proves nothing until it is known how it was taken; one beyond its limit is told either way, but for what reads wrong whichever way it is taken. */
-function missingCondition({ detail }: Taken, row: JudgedRow, judgement: Judgement): Judgement | null {
-  if (judgement.is === "cannot tell" || (callsForWork(judgement) && !row.strict)) return null;
+/** A value within proves nothing until it is known how it was taken; one beyond its limit is told either way, but for what reads wrong whichever way it is taken. Said to be taken the wrong way it proves nothing at all. */
+function missingCondition({ detail, value }: Taken, row: JudgedRow, judgement: Judgement): Judgement | null {
+  if (judgement.is === "cannot tell") return null;
+  const said = detail?.conditions ?? [];
+  const spoiled = row.needs.flatMap((group) => {
+    const first = group.at(-1);
+    const rule = first === undefined ? undefined : SPOILED_BY[first];
+    return rule !== undefined && said.some((each) => rule.by.includes(each)) ? [rule.instead] : [];
+  });
+  const [instead] = spoiled;
+  const grave = isGrave(value, row, judgement);
+  // Bone dry, or hanging down: that is so whichever way it stands.
+  if (instead !== undefined && !(grave && (value === 0 || row.past > 0))) return cannotTell(instead);
+  if (callsForWork(judgement) && (!row.strict || grave)) return null;
   const missing = row.needs.filter((group) => !group.some((each) => detail?.conditions?.includes(each) === true));
   return missing.length === 0 ? null : cannotTell(...missing.flat().map((need): Missing => (need === "warm" ? "temperature" : need)));
 }

@@ -9,6 +9,7 @@ import { HEX_WIDTHS, HOT_GRADES, OIL_SOURCE, WINTER_GRADES } from "../trade/oil-
 import { TREAD_LAW } from "../trade/tread-law.ts";
 import { LOAD_KILOGRAMS, SPEED_KMH } from "../trade/tyres.ts";
 import type { Ctx } from "./context.ts";
+import { neverWith } from "./fluids.ts";
 
 type Words = Ctx["vocabulary"]["specs"]["tables"];
 
@@ -31,7 +32,7 @@ function oilGrade(said: string): LookedUp | null {
 function fluidClass(said: string): LookedUp | null {
   const bare = said.toLowerCase().replace(/\s/gu, "");
   const fluid = (Object.keys(FLUID_CLASSES) as FluidClassName[]).find((name) => name.toLowerCase().replace(" ", "") === bare);
-  return fluid === undefined ? null : { table: "brake fluid", name: fluid, ...FLUID_CLASSES[fluid] };
+  return fluid === undefined ? null : { table: "brake fluid", name: fluid, never: neverWith(fluid), ...FLUID_CLASSES[fluid] };
 }
 
 /** "58V", "load index 73", or a whole sidewall: "120/70ZR17 (58W)". A bare figure is no mark. */

@@ -64,10 +64,13 @@ function saidOf(how: How, figure: string): Said | null {
 }
 
 /** Of two conditions that exclude each other the later word holds. */
-const INSTEAD: Partial<Record<ConditionRead, ConditionRead>> = { cold: "warm", warm: "cold", upright: "on the side stand", "on the side stand": "upright" };
+const INSTEAD: Partial<Record<ConditionRead, readonly ConditionRead[]>> = {
+  ...{ cold: ["warm", "running", "idling"], warm: ["cold"], upright: ["on the side stand", "under load"], "on the side stand": ["upright", "under load"] },
+};
 
 function withHow(detail: ReadingDetail | null, said: Said): ReadingDetail {
   if (!("condition" in said)) return { ...detail, ...said };
-  const others = (detail?.conditions ?? []).filter((each) => each !== said.condition && each !== INSTEAD[said.condition]);
-  return { ...detail, conditions: [...others, said.condition] };
+  const others = (detail?.conditions ?? []).filter((each) => each !== said.condition && INSTEAD[said.condition]?.includes(each) !== true);
+  const { stood: _stood, ...same } = detail ?? {};
+  return { ...(said.condition === "rested" ? same : detail), conditions: [...others, said.condition] };
 }

@@ -13,7 +13,11 @@ import { USUAL_WISHES } from "../store/members.ts";
 import type { Repos } from "../store/store.ts";
 import { TREAD_LAW, type TreadLaw, type TreadLawPlace } from "../trade/tread-law.ts";
 import { type Ctx, isSouth } from "./context.ts";
+import type { DefectShown } from "./defect-shown.ts";
+import { garage } from "./garage.ts";
+import { shownOn } from "./log-set.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
+import { judgedAnew } from "./square-verdicts.ts";
 
 export type RemindChange = {
   readonly by?: ReminderWishes["by"];
@@ -149,7 +153,11 @@ export type GroupShown = {
   /** Has it a reading channel, whichever it is? */
   readonly hasChannel: boolean;
   readonly changed: boolean;
+  /** After a change of place: the tread of the group's bikes looked at again. */
+  readonly looked?: TreadLooked;
 };
+/** Of the speaker's own bikes what is noted and what stands no longer; of the others' only how many it is so of, since defects are shown to their owners alone. */
+export type TreadLooked = { readonly noted: readonly DefectShown[]; readonly lapsed: readonly DefectShown[]; readonly others: number };
 
 /** Shows the group's settings, and changes them for those who may manage the server. */
 export async function setGroup(ctx: Ctx, input: GroupChange): Promise<Result<GroupShown>> {
@@ -194,9 +202,35 @@ async function changeGroup(ctx: Ctx, group: GroupId, input: GroupChange): Promis
     await q.members.saveGroup(next);
     if ([input.digest, input.digestTime, input.zone, input.reading].some((given) => given !== undefined)) await q.digests.replan(next, ctx.now);
     await q.bikes.touchedOf({ homeGroup: group }, ctx.now);
-    return done(groupShown(ctx, next, true));
+    const looked = next.place === before.place ? null : await treadAnew(q, ctx, next);
+    return done({ ...groupShown(ctx, next, true), ...(looked === null ? {} : { looked }) });
   });
   return onceHeard(acted);
+}
+
+/** The tread of the bikes at home in a group, looked at again by the law of its new place. */
+async function treadAnew(q: Repos, ctx: Ctx, home: Group): Promise<TreadLooked> {
+  const homed = await q.bikes.homedIn(home.id);
+  const read = await q.readings.everyTaken(
+    homed.map(({ id }) => id),
+    ["tread"],
+  );
+  const all = await garage(
+    q,
+    homed.filter(({ id }) => (read.get(id)?.length ?? 0) > 0),
+    ctx.now,
+    () => ({ member: null, home }),
+  );
+  const { noted, lapsed } = await judgedAnew(q, ctx, all, ({ kind }) => kind === "tread", ctx.event);
+  const changed = [...noted, ...lapsed];
+  await q.bikes.touched([...new Set(changed.map(({ bike }) => bike))], ctx.now);
+  const own = all.filter((g) => g.bike.owner === ctx.who.member);
+  const isOwn = (bike: string): boolean => own.some((g) => g.bike.id === bike);
+  return {
+    noted: shownOn(own, noted),
+    lapsed: shownOn(own, lapsed),
+    others: new Set(changed.map(({ bike }) => bike).filter((bike) => !isOwn(bike))).size,
+  };
 }
 
 /** A weekday keeps the hour, an hour keeps the weekday; either switches it on. */

@@ -1,11 +1,11 @@
 // Entering a spec, and taking one back. A bike has one entry a key and load; another takes its place and the one before stays on record.
 
+import { shareTyped } from "../core/chain/elongation.ts";
 import type { BikeId } from "../core/ids.ts";
 import { dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/quantity/units.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { SpecFigure, SpecSource, SpecUse } from "../core/spec/spec.ts";
 import { readSpecFigure, readSpecSource, splitSpec } from "../message/read-spec.ts";
-import type { ReadingRecord } from "../store/readings.ts";
 import type { SpecRecord } from "../store/specs.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import { isSpecKey, SPEC_KEY_NAMES, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
@@ -19,8 +19,7 @@ import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
 import { answerOf, keysMeant, type SpecAnswer } from "./spec-ask.ts";
-import { squareVerdicts } from "./square-verdicts.ts";
-import { noteVerdicts } from "./verdict-defects.ts";
+import { judgedAnew } from "./square-verdicts.ts";
 import { whichBike } from "./which-bike.ts";
 
 /** One entry that was saved, to take back. */
@@ -121,9 +120,12 @@ function entriesOf(ctx: Ctx, key: SpecKey, typed: string): Result<readonly Entry
 }
 
 function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["holds"]> {
-  const { holds, end, unit } = SPEC_KEYS[key];
+  const { holds, end, unit, shares } = SPEC_KEYS[key];
   if (typed.trim() === "" || typed.length > LONGEST_WORDS) return refused({ why: "not a spec", key, typed, because: "not read" });
   if (holds === "words") return done({ is: "words" });
+  const share = shares === undefined ? null : shareTyped(typed);
+  if (share !== null && shares !== undefined)
+    return share >= shares[0] && share <= shares[1] ? done({ is: "words" }) : refused({ why: "not a spec", key, typed, because: "no such share" });
   const usual = unit ?? (holds === "pressure" ? ctx.who.pressure : holds === "torque" ? ctx.who.torque : null);
   const read = readSpecFigure(typed, { holds, end, unit }, usual, ctx.vocabulary, ctx.who.numbers);
   if (typeof read === "string") return refused({ why: "not a spec", key, typed, because: read });
@@ -174,14 +176,7 @@ async function kept(q: Repos, ctx: Ctx, g: Garaged, records: readonly SpecRecord
   const keys = records.map(({ key }) => key as SpecKey);
   const after = pick(await ownGarage(q, ctx), g.bike.id) ?? g;
   const judged = after.judged.filter(({ spec, judgement }) => spec !== null && keys.includes(spec) && judgement.is !== "cannot tell");
-  const grave = judged.filter(({ doNotRide }) => doNotRide).map((each) => ({ ...each, bike: g.bike.id, first: false }));
-  const readings: ReadingRecord[] = [];
-  for (const { id } of grave) {
-    const reading = await q.readings.byId(id);
-    if (reading !== null) readings.push(reading);
-  }
-  const { noted } = await noteVerdicts(q, ctx, [after], { judged: grave, readings, work: [] }, ctx.event, 0);
-  const { lapsed } = await squareVerdicts(q, ctx, [after], { defects: [], readings: [] }, ctx.event);
+  const { noted, lapsed } = await judgedAnew(q, ctx, [after], ({ spec }) => spec !== null && keys.includes(spec), ctx.event);
   return done({
     ...first,
     judged,

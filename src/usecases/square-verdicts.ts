@@ -30,15 +30,42 @@ export async function squareVerdicts(q: Repos, ctx: Ctx, after: readonly Garaged
     for (const defect of g.defects.filter(({ from }) => from === "verdict"))
       if (!(await isBorneOut(q, g, defect))) lapsed.push(await revised(q, ctx, defect, { state: "withdrawn", why: "its figures say so no longer" }));
     const still = leftOf(g, gone);
-    const readings: ReadingRecord[] = [];
-    for (const { id } of still) {
-      const reading = await q.readings.byId(id);
-      if (reading !== null) readings.push(reading);
-    }
+    const readings = await readingsOf(q, still);
     const again = await noteVerdicts(q, ctx, [g], { judged: still, readings, work: [] }, source, first + noted.length);
     noted.push(...again.noted);
   }
   return { lapsed, noted };
+}
+
+/**
+ * What stands read, looked at again after its limit changed, inside the transaction that changed it, which touches the bikes: what must not be ridden on by it is noted, and what no figure speaks for any more lapses.
+ * @param which the judgements whose limit changed
+ * @throws Conflict
+ */
+export async function judgedAnew(
+  q: Repos,
+  ctx: Ctx,
+  after: readonly Garaged[],
+  which: (judged: Garaged["judged"][number]) => boolean,
+  source: string,
+): Promise<Squared> {
+  const noted: Defect[] = [];
+  for (const g of after) {
+    const grave = unanswered(g).filter((judged) => which(judged));
+    const readings = await readingsOf(q, grave);
+    noted.push(...(await noteVerdicts(q, ctx, [g], { judged: grave, readings, work: [] }, source, noted.length)).noted);
+  }
+  const { lapsed } = await squareVerdicts(q, ctx, after, { defects: [], readings: [] }, source, noted.length);
+  return { noted, lapsed };
+}
+
+async function readingsOf(q: Repos, judged: readonly JudgedOn[]): Promise<ReadingRecord[]> {
+  const readings: ReadingRecord[] = [];
+  for (const { id } of judged) {
+    const reading = await q.readings.byId(id);
+    if (reading !== null) readings.push(reading);
+  }
+  return readings;
 }
 
 /** Does a reading that stands, of its day or later, still say so? */
@@ -54,9 +81,12 @@ async function isBorneOut(q: Repos, g: Garaged, { kind, on }: Defect): Promise<b
 }
 
 /** What stands read of the same things, must not be ridden on, and no work has answered. */
-const leftOf = (g: Garaged, gone: Gone): readonly JudgedOn[] =>
+const leftOf = (g: Garaged, gone: Gone): readonly JudgedOn[] => unanswered(g).filter((judged) => wentWith(judged, g, gone));
+
+/** What stands read, must not be ridden on, and no work has answered. */
+const unanswered = (g: Garaged): readonly JudgedOn[] =>
   g.judged
-    .filter((judged) => judged.doNotRide && wentWith(judged, g, gone))
+    .filter(({ doNotRide }) => doNotRide)
     .filter(({ id, item }) => item === null || g.facts.verdicts.some(({ reading }) => reading === id))
     .map((judged) => ({ ...judged, bike: g.bike.id, first: false }));
 

@@ -27,7 +27,7 @@ export const RIDERS_SAY: readonly Case[] = [
   c("heron got a new clutch cable today", "W clutch-free-play.adjust=replaced@Heron"),
   c("replaced the clutch", "W ?=replaced@Heron ?item"),
   // What is measured while the engine runs is what it is charged with.
-  c("battery 12.4 resting, 14.1 running", "battery voltage 12.4 V@Heron", "charging voltage 14.1 V@Heron"),
+  c("battery 12.4 resting, 14.1 running", 'battery voltage 12.4 V@Heron {"conditions":["rested"]}', "charging voltage 14.1 V@Heron"),
   c("battery 12.6 rested, 14.2 at 5000 rpm", 'battery voltage 12.6 V@Heron {"conditions":["rested"]}', 'charging voltage 14.2 V@Heron {"rpm":5000}'),
   // A day to come says nothing of when a thing was read.
   c("lubed the chain for Saturday", "W chain.lubricate=done@Heron"),

@@ -226,7 +226,7 @@ test("what is overdue by its distance still says what was measured and found wan
   const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
   expect(await run("/bike add name:Finch kind:belt-drive cruiser odometer:30,000 km")).toContain("just write: 30,980 km on Finch.");
   await run("/spec what:belt deflection value:10-13 mm source:manual p. 9");
-  await t.one({ ...dm, say: "belt deflection 15 mm" });
+  await t.one({ ...dm, say: "belt deflection 15 mm at force" });
   await t.send({ advance: "P120D", asleep: true });
   await t.one({ ...dm, say: "42,000 km on Finch" });
   expect(await run("/due")).toMatch(/Drive belt tension and wear: was due at .* past; belt deflection 15 mm, read on 1 April: beyond limit, too slack, 13 mm/u);

@@ -30,6 +30,16 @@ test("near the tight end: offered, shown beside what is in force, saved, taken b
   expect(await plan()).toContain("every 8,000 mi");
 });
 
+test("near the tight end by a limit that is entered later: offered under the spec", async () => {
+  await say("exhaust 1 0.21 mm, cold");
+  const entered = await t.one({ as: "Ines", in: "dm", run: "/spec what:exhaust valve clearance value:0.20-0.30 mm source:manual, p. 88" });
+  expect(entered.text).toContain("near limit");
+  expect(entered.actions.filter(({ label }) => label === SOONER)).toHaveLength(1);
+  expect((await press(entered, SOONER)).text).toContain("every 4,000 mi");
+  const wider = await t.one({ as: "Ines", in: "dm", run: "/spec what:exhaust valve clearance value:0.15-0.27 mm source:manual, p. 90" });
+  expect(wider.actions.map(({ label }) => label)).not.toContain(SOONER);
+});
+
 test.each([
   ["in the middle", "intake 1 0.15 mm cold"],
   ["near the wide end, where a valve gets no worse", "intake 1 0.19 mm cold"],

@@ -69,8 +69,38 @@ test("a date code, the marks of a sidewall, and what to set in a warm garage", a
   expect(await run("/tyre marking mark:hello")).toContain("Type it as it is moulded");
   // Gay-Lussac on absolute pressure: (36 + 14.696) x 293.15 / 275.15 - 14.696 = 39.3 psi.
   expect(await run("/tyre pressure want:36 psi garage:20 °C road:2")).toContain("Set 39 psi indoors at 20 °C: on the road at 2 °C that is the 36 psi wanted.");
+  expect(await run("/tyre pressure want:36 psi garage:20 °C road:2")).toContain("Never above the maximum moulded on the sidewall. Check it again cold");
   expect(await run("/tyre pressure want:36 psi garage:warm road:2")).toBe("I cannot read “warm” as a temperature. Try 20 °C or 68 °F.");
   expect(await run("/tyre pressure want:36 mm garage:20 °C road:2")).toContain("as a pressure");
+  await t.close();
+});
+
+test("a tyre is never let down by arithmetic: a garage colder than the road leaves it at what is wanted", async () => {
+  const t = await talk("2026-06-26T10:00:00Z");
+  const run = (line: string) => t.one({ ...dm, run: line });
+  // A tyre is set cold where the ride starts: common practice, and what makers' plates ask for.
+  const colder = await run("/tyre pressure want:36 psi garage:2 °C road:30");
+  expect(colder.text).toContain("Set the 36 psi wanted where the ride starts, at 30 °C");
+  expect(colder.text).toContain("set it no lower than 36 psi: never underfill a tyre by arithmetic. Never above the maximum moulded on the sidewall.");
+  expect(colder.data).toMatchObject({ garageIs: "colder", set: 36 });
+  expect((await run("/tyre pressure want:2.5 bar garage:68 °F road:20 °C")).text).toContain("Set the 2.5 bar wanted: garage and road are equally warm");
+  // (60 + 14.696) x 313.15 / 253.15 - 14.696 = 77.7 psi, beyond what any motorcycle tyre is set to.
+  const apart = await run("/tyre pressure want:60 psi garage:40 °C road:-20 °C");
+  expect(apart.text).toContain("Set the 60 psi wanted where the ride starts, at -20 °C: worked out for a garage of 40 °C it would be more than");
+  expect(apart.data).toMatchObject({ garageIs: "too far apart", set: 60 });
+  await t.close();
+});
+
+test("a pressure or a temperature that no tyre, garage or road has is refused with what to do", async () => {
+  const t = await talk("2026-06-26T10:00:00Z");
+  const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
+  expect(await run("/tyre pressure want:360 psi garage:20 °C road:2")).toBe(
+    "No motorcycle tyre is set to “360 psi”: makers ask for 3 to 65 psi. Look again at the plate or the manual, and type it with its unit.",
+  );
+  expect(await run("/tyre pressure want:25 bar garage:20 °C road:2")).toContain("makers ask for 0.2 to 4.5 bar");
+  expect(await run("/tyre pressure want:36 psi garage:60 °C road:2")).toContain("I do not work with “60 °C”: I take garages and roads of -20 to 50 °C.");
+  expect(await run("/tyre pressure want:36 psi garage:20 °C road:-30 °C")).toContain("I do not work with “-30 °C”");
+  expect(await run("/tyre pressure want:36 psi garage:68 °F road:-30")).toContain("roads of -4 to 122 °F");
   await t.close();
 });
 
@@ -85,6 +115,20 @@ test("a tyre changed on the day that the old one was measured: what was read bef
   await t.send({ advance: "PT1H" });
   await t.one({ ...dm, say: "tread 7 mm rear" });
   expect(await run("/tyre show")).toContain("Rear tyre: one reading is too few to say how far it goes.");
+  await t.close();
+});
+
+test("a tyre that was renewed is said and kept as a new tyre, not as its age", async () => {
+  const t = await talk("2026-03-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:8,000 mi" });
+  expect((await t.one({ ...dm, say: "New rear tyre on Heron" })).text).toContain("Heron: New rear tyre, done today. Recorded.");
+  expect((await t.one({ ...dm, run: "/work did:front tyre at:8,000 mi outcome:replaced" })).text).toContain("Heron: New front tyre, done today at 8,000 mi.");
+  await t.one({ ...dm, run: "/work did:rear tyre age outcome:could not do" });
+  const records = (await t.one({ ...dm, run: "/records bike:Heron" })).text;
+  expect(records).toContain("New rear tyre (replaced)");
+  expect(records).toContain("New front tyre (replaced)");
+  expect(records).toContain("Rear tyre age (could not do)");
+  expect((await t.one({ ...dm, run: "/due bike:Heron" })).text?.toLowerCase()).toContain("rear tyre age");
   await t.close();
 });
 

@@ -58,9 +58,10 @@ describe("tread", () => {
   test("the bike's own limit goes before the law", () => {
     expect(verdict(rear(1.8), rig([figure("rear tread limit", 2, null)], "Germany"))).toBe("beyond limit");
   });
-  test("beyond it is not ridden on, and makes that tyre due", () => {
+  test("at it or beyond it is not ridden on, and makes that tyre due", () => {
     expect(judgeTaken(rear(0.5), rig())).toMatchObject({ doNotRide: true, item: "rear-tread.measure", by: "bars", caution: "tyres" });
-    expect(judgeTaken(rear(0.8), rig())).toMatchObject({ doNotRide: false, item: "rear-tread.measure" });
+    expect(judgeTaken(rear(0.8), rig())).toMatchObject({ judgement: { is: "at limit" }, doNotRide: true, item: "rear-tread.measure" });
+    expect(judgeTaken(rear(1), rig())).toMatchObject({ judgement: { is: "near limit" }, doNotRide: false });
   });
 });
 
@@ -84,10 +85,57 @@ describe("pressure", () => {
 
 describe("what a measure needs to be known", () => {
   const slack = figure("chain slack", 25, 35);
-  test("a slack is judged when it is known how the bike stood; too tight it is told either way", () => {
+  test("a slack is judged when it is known how the bike stood; one that hangs down is told either way", () => {
     expect(verdict(taken("chain slack", 30), rig([slack]))).toBe("upright");
     expect(verdict(taken("chain slack", 30, { detail: { conditions: ["on the side stand"] } }), rig([slack]))).toBe("within");
-    expect(judgeTaken(taken("chain slack", 15), rig([slack]))?.judgement).toMatchObject({ is: "beyond limit", side: "low" });
+    expect(verdict(taken("chain slack", 15), rig([slack]))).toBe("upright");
+    expect(judgeTaken(taken("chain slack", 70), rig([slack]))).toMatchObject({ judgement: { is: "beyond limit", side: "high" }, doNotRide: true });
+    expect(verdict(taken("chain slack", 15, { detail: { conditions: ["under load", "upright"] } }), rig([slack]))).toBe("unladen");
+  });
+  test("said to be taken the wrong way it proves nothing", () => {
+    const rigged = rig([figure("intake valve clearance", 0.1, 0.15)]);
+    expect(verdict(taken("valve clearance", 0.02, { place: "intake", detail: { conditions: ["warm"] } }), rigged)).toBe("cooled");
+    expect(verdict(taken("brake fluid level", 1, { place: "front", detail: { conditions: ["on the side stand"] } }), rig())).toBe("stood upright");
+    // Empty it is whichever way it stands.
+    expect(judgeTaken(taken("brake fluid level", 0, { place: "front", detail: { conditions: ["on the side stand"] } }), rig())).toMatchObject({
+      doNotRide: true,
+    });
+  });
+  test("a charging voltage is judged at more than an idle, and by an idle that is said whatever was kept", () => {
+    const kept: Rig = { ...rig(), ways: new Map([["charging voltage", { rpm: 5000 }]]) };
+    const volts = (value: number, detail: ReadingDetail) => taken("charging voltage", value, { unit: "V", detail });
+    expect(verdict(volts(13.2, { rpm: 900 }), kept)).toBe("revs");
+    expect(verdict(volts(13.2, { conditions: ["idling"] }), kept)).toBe("revs");
+    expect(verdict(volts(13.2, { rpm: 4000 }), kept)).toBe("beyond limit");
+    // Too high it is at any speed.
+    expect(verdict(volts(15.6, { rpm: 900 }), kept)).toBe("beyond limit");
+  });
+  test("a belt is judged at the force that its manual names, not at another one", () => {
+    const belt = rig([figure("belt deflection", 8, 13)]);
+    const driven: Rig = { ...belt, bike: { ...belt.bike, equipment: { ...belt.bike.equipment, finalDrive: "belt" } } };
+    const kept: Rig = { ...driven, ways: new Map([["belt deflection", { conditions: ["at force"] }]]) };
+    expect(verdict(taken("belt deflection", 20, { detail: { force: "100 N" } }), kept)).toBe("at force");
+    expect(verdict(taken("belt deflection", 20), kept)).toBe("beyond limit");
+  });
+  test("a battery is rested after six hours; so cold or so low that it is more than flat it says so", () => {
+    const volts = (value: number, detail: ReadingDetail) => taken("battery voltage", value, { unit: "V", detail });
+    expect(verdict(volts(13, { conditions: ["rested"], stood: 2 }), rig())).toBe("longer rest");
+    expect(verdict(volts(12.8, { conditions: ["rested"], stood: 8 }), rig())).toBe("within");
+    const cold: Rig = { ...rig(), air: new Map([[localDate("2026-11-26"), -25]]) };
+    const rested: ReadingDetail = { conditions: ["rested"] };
+    expect(judgeTaken(volts(12, rested), cold)?.alarm).toBe("frozen");
+    expect(judgeTaken(volts(12.7, rested), cold)?.alarm).toBe(null);
+    expect(judgeTaken(volts(10.2, rested), rig())?.alarm).toBe("more than flat");
+    expect(judgeTaken(volts(5.8, rested), rig())?.alarm).toBe("six volts");
+  });
+  test("a pressure is judged by the load that was said with it", () => {
+    const both = rig(
+      [34, 40].map((value, two) => figure("front tyre pressure", toCanonical(value, "psi"), toCanonical(value, "psi"), two ? "two-up" : "solo")),
+    );
+    const psi = (value: number, detail: ReadingDetail) => taken("cold pressure", toCanonical(value, "psi"), { place: "front", unit: "psi", detail });
+    expect(judgeTaken(psi(40, { load: "two-up" }), both)).toMatchObject({ judgement: { is: "within" }, use: "two-up" });
+    expect(verdict(psi(40, { load: "loaded" }), both)).toBe("load");
+    expect(judgeTaken(psi(34, { load: "solo" }), { ...both, use: "two-up" })).toMatchObject({ judgement: { is: "within" } });
   });
   test("how it is taken is said once and kept for the bike; that a battery rested is said of each reading", () => {
     const kept = (kind: ReadingKind, detail: ReadingDetail): Rig => ({ ...rig([slack]), ways: new Map([[kind, detail]]) });

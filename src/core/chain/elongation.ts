@@ -20,6 +20,12 @@ export function ownLimit(longest: number, pitches: number, pitch: number): numbe
   return counts.map((count) => elongation(longest, count, pitch)).find((share) => share > 0.003 && share < 0.045) ?? null;
 }
 
+/** A limit printed in per cent of the length when new, such as "1.5 %" or "2 percent": its share; null where no per cent is typed. */
+export function shareTyped(typed: string): number | null {
+  const figure = /^\D*?(\d{1,3}(?:[.,]\d{1,2})?)\s*(?:%|per\s?cent|prozent)\D*$/iu.exec(typed.normalize("NFKC"))?.[1];
+  return figure === undefined ? null : Number(figure.replace(",", ".")) / 100;
+}
+
 /** How much longer than new: 0.01 is one per cent. N pitches lie between N + 1 pins. */
 export const elongation = (length: number, pitches: number, pitch: number): number => length / (pitches * pitch) - 1;
 

@@ -31,7 +31,14 @@ export type Missing =
   | "pitch"
   | "readings"
   | "tyre date"
-  | "fitted";
+  | "fitted"
+  // It was said to be otherwise than the measure needs: it is measured again.
+  | "cooled"
+  | "warmed"
+  | "stood upright"
+  | "unladen"
+  | "revs"
+  | "longer rest";
 
 export type Judgement =
   | {

@@ -1,14 +1,32 @@
 // What is known of a reading beside its value: under which conditions, at how many points, of which part.
 
 import type { DistanceUnit } from "../quantity/distance.ts";
+import type { SpecUse } from "../spec/spec.ts";
 
 /** Conditions that a reading can be taken under, where they change what it says. */
-export const CONDITIONS_READ = ["cold", "warm", "upright", "on the side stand", "rested", "at force", "throttle open"] as const;
+export const CONDITIONS_READ = [
+  "cold",
+  "warm",
+  "upright",
+  "on the side stand",
+  "under load",
+  "rested",
+  "at force",
+  "throttle open",
+  "running",
+  "idling",
+] as const;
 export type ConditionRead = (typeof CONDITIONS_READ)[number];
 
 /** Only what was said. In an intent `points` are in the unit typed, in a record in the canonical unit of the kind. */
 export type ReadingDetail = {
   readonly conditions?: readonly ConditionRead[];
+  /** How the bike is loaded, where it was said: what is wanted of a pressure or a sag goes by it. */
+  readonly load?: SpecUse;
+  /** Of a battery: for how many hours it had stood, where that was said; 0 for some minutes. */
+  readonly stood?: number;
+  /** With what force a belt was pressed, as typed. */
+  readonly force?: string;
   /** Every point measured across; the reading's value is the one that governs, the least. */
   readonly points?: readonly number[];
   /** Of a pad: which of the pair. */

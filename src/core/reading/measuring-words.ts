@@ -28,8 +28,11 @@ export type MeasuringWords = {
   readonly shortIntake: readonly string[];
   /** Between points across a tyre or a disc: "centre". */
   readonly across: readonly string[];
-  /** The engine was running. */
-  readonly running: readonly string[];
+  /** Behind how long a battery stood. */
+  readonly hours: readonly string[];
+  readonly minutes: readonly string[];
+  /** Behind the force that a belt was pressed with: "10 lb". */
+  readonly forces: readonly string[];
   /** What a chain is counted in. */
   readonly pitches: readonly string[];
   /** Of those the ends of pitches, of which there is one more. */

@@ -14,8 +14,12 @@ export const airAt = (metres: number): number => SEA_LEVEL * (1 - (0.0065 * metr
 /** What a gauge shows at another temperature, the tyre left alone. @param air pressure of the air outside, in kPa */
 export const atTemperature = (gauge: number, from: number, to: number, air = SEA_LEVEL): number => ((gauge + air) * (to + KELVIN)) / (from + KELVIN) - air;
 
-/** What to set in a garage so that the tyre has the pressure wanted at the temperature where the ride starts. */
-export const setIndoors = (wanted: number, garage: number, road: number, air = SEA_LEVEL): number => atTemperature(wanted, road, garage, air);
+/**
+ * What to fill a tyre to in a garage before a ride that starts where it is colder, so that the pressure wanted is there at the start.
+ * Never less than the pressure wanted: a garage that is no warmer than the road asks for no air to be let out, for a tyre is set cold where the ride starts.
+ */
+export const setIndoors = (wanted: number, garage: number, road: number, air = SEA_LEVEL): number =>
+  garage > road ? atTemperature(wanted, road, garage, air) : wanted;
 
 /** How pressure is judged: a row of trade/. `slack` kPa either way is as good as set; `low` and `high` are shares of the pressure wanted beyond which the bike is not ridden. */
 export type PressureRule = { readonly slack: number; readonly low: number; readonly high: number; readonly source: string };

@@ -8,6 +8,7 @@ const LEAK = ["leckt", "leck", "undicht", "tropft", "sifft", "schwitzt", "nass",
 const LOOSE = ["locker", "lose", "wackelt", "klappert", "hat spiel", "spiel"];
 const BROKEN = ["gebrochen", "gerissen", "verbogen", "abgebrochen", "kaputt", "defekt", "fehlt", "abgefallen", "beschädigt", "hat einen riss"];
 const HOSE = ["rissig", "gerissen", "porös", "geknickt", "aufgequollen", "hat eine beule", "durchgescheuert", "hat risse", "hat einen riss"];
+const BALD = ["abgefahren", "blank", "glatt", "runter", "auf der verschleißgrenze", "am verschleißindikator"];
 const BRAKE = [
   ...["bremse", "bremsen", "vorderbremse", "hinterbremse", "vordere bremse", "hintere bremse", "bremse vorne", "bremse hinten", "bremshebel", "bremspedal"],
 ];
@@ -70,7 +71,10 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
       { things: ["nagel im", "schraube im", "nagel in"], signs: TYRE },
     ],
     "plugged tyre": [{ things: TYRE, signs: ["geflickt", "gestopft"] }],
-    "damaged tyre": [{ things: TYRE, signs: ["beule", "schnitt", "hat einen schnitt", "bis auf die karkasse"] }],
+    "damaged tyre": [
+      { things: TYRE, signs: ["beule", "schnitt", "hat einen schnitt", "bis auf die karkasse"] },
+      { things: ["reifen"], signs: BALD },
+    ],
     "cracked tyre": [{ things: TYRE, signs: ["rissig", "porös", "hat risse", "risse"] }],
     "squared-off tyre": [{ things: TYRE, signs: ["eckig", "eckig gefahren"] }],
     "wheel bearing": [
@@ -90,8 +94,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "side stand": [{ things: ["seitenständer", "seitenständerfeder", "seitenständerschalter"], signs: [...LOOSE, ...BROKEN] }],
     fastener: [{ things: ["schraube", "mutter", "schrauben", "achsmutter"], signs: ["locker", "lose", "fehlt", "abgerissen", "verloren"] }],
     frame: [{ things: ["rahmen", "heckrahmen", "schwinge"], signs: ["gerissen", "gebrochen", "hat einen riss", "verbogen", "riss"] }],
-    "worn front tyre": [],
-    "worn rear tyre": [],
+    "worn front tyre": [{ things: ["vorderreifen", "vorderer reifen", "reifen vorne"], signs: BALD }],
+    "worn rear tyre": [{ things: ["hinterreifen", "hinterer reifen", "reifen hinten"], signs: BALD }],
     "worn front pads": [],
     "worn rear pads": [],
     "worn disc": [],

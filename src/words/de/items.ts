@@ -74,7 +74,7 @@ export const GERMAN_ITEMS = {
   "front-tyre.replace": [...TYRES, ...FRONT_TYRE],
   "rear-tyre.replace": [...TYRES, ...REAR_TYRE],
   "spokes.check": ["speichen", "speichenspannung"],
-  "wheel-bearings.inspect": ["radlager"],
+  "wheel-bearings.inspect": ["radlager", "radlager vorne", "radlager hinten"],
   "steering-head.inspect": HEAD,
   "steering-head.lubricate": HEAD,
   "fork-oil.replace": ["gabelöl", "gabelservice", "gabelöl und simmerringe"],

@@ -29,7 +29,24 @@ const OUT = [
 const LEAK = ["leaking", "leaks", "leak", "weeping", "weeps", "weep", "dripping", "drips", "seeping", "seeps", "pouring out", "coming out", "everywhere"];
 const LOOSE = ["loose", "has play", "wobbly", "wobbles", "rattling", "rattles", "coming loose", "came loose", "has come loose"];
 const BROKEN = ["broken", "cracked", "bent", "snapped", "split", "torn", "missing", "fell off", "fallen off", "came off", "dented", "buckled", "damaged"];
-const HOSE = ["cracked", "cracks", "has cracks", "split", "perished", "bulging", "bulge", "swollen", "chafed", "chafing", "kinked", "frayed", "rubbed through"];
+const HOSE = [
+  "cracked",
+  "cracks",
+  "has cracks",
+  "split",
+  "perished",
+  "bulging",
+  "bulge",
+  "swollen",
+  "chafed",
+  "chafing",
+  "kinked",
+  "frayed",
+  "rubbed through",
+  "cracking",
+  "has a crack",
+  "rubbing",
+];
 const BRAKE = [
   "brake",
   "brakes",
@@ -43,6 +60,29 @@ const BRAKE = [
   "rear brake pedal",
 ];
 const SIDEWALL = ["sidewall", "front sidewall", "rear sidewall", "tyre sidewall", "tire sidewall", "rear tyre sidewall", "front tyre sidewall"];
+const BRAKE_HOSE = ["brake line", "brake lines", "brake hose", "brake hoses", "front brake hose", "rear brake hose", "front brake line", "rear brake line"];
+const FUEL_HOSE = ["fuel hose", "fuel hoses", "fuel line", "fuel lines", "petrol hose", "petrol pipe", "fuel pipe"];
+const LEAKS_FLUID = ["leaks fluid", "leaking fluid", "losing fluid", "loses fluid", "weeping fluid", "dripping fluid"];
+const DISC = [
+  "disc",
+  "front disc",
+  "rear disc",
+  "brake disc",
+  "front brake disc",
+  "rear brake disc",
+  "rotor",
+  "front rotor",
+  "rear rotor",
+  "discs",
+  "brake discs",
+];
+const CRACK_IN = ["crack in the", "cracks in the", "crack in", "cracks in"];
+const CORDS = ["worn to the cords", "cords showing", "showing cords", "showing the cords", "down to the cords", "on the cords", "cord showing"];
+const BARS = [
+  ...["down to the wear bars", "down to the bars", "at the wear bars", "on the wear bars", "down to the wear indicators", "worn to the bars"],
+  ...["at the wear indicators", "level with the wear bars", "level with the bars"],
+];
+const WORN_PADS = ["worn out", "gone", "finished", "shot", "down to the backing", "down to the backing plate", "worn through", "no lining left"];
 const TYRE = ["tyre", "tire", "tyres", "tires", "front tyre", "rear tyre", "back tyre", "front tire", "rear tire", "back tire"];
 const LAMP = [
   "tail light",
@@ -85,18 +125,28 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ],
     "brake fluid leak": [
       {
-        things: ["brake fluid", "caliper", "master cylinder", "brake line", "brake hose", "front caliper", "rear caliper", "wheel cylinder"],
-        signs: [...LEAK, "wet"],
+        things: ["brake fluid", "caliper", "master cylinder", "front caliper", "rear caliper", "wheel cylinder", ...BRAKE_HOSE],
+        signs: [...LEAK, ...LEAKS_FLUID, "wet"],
       },
+      { things: BRAKE, signs: [...LEAK, ...LEAKS_FLUID] },
     ],
     "damaged brake hose": [
-      { things: ["brake hose", "brake hoses", "brake line", "brake lines", "front brake hose", "rear brake hose"], signs: [...HOSE, "swollen when braking"] },
+      { things: BRAKE_HOSE, signs: [...HOSE, "swollen when braking"] },
+      { things: CRACK_IN, signs: BRAKE_HOSE },
     ],
     "damaged brake": [
       {
-        things: ["pads", "front pads", "rear pads", "brake pads", "brake pad", "brake shoes", "disc", "front disc", "rear disc", "brake disc", "rotor"],
+        things: ["pads", "front pads", "rear pads", "brake pads", "brake pad", "brake shoes"],
         signs: ["cracked", "contaminated", "oily", "soaked", "soaked in oil", "glazed", "scored", "deeply scored"],
       },
+      {
+        things: DISC,
+        signs: [
+          ...["cracked", "crack", "cracks", "has a crack", "has cracks", "broken", "bent", "scored", "badly scored", "deeply scored", "grooved"],
+          ...["contaminated", "oily", "glazed"],
+        ],
+      },
+      { things: CRACK_IN, signs: DISC },
     ],
     "dragging brake": [
       {
@@ -151,7 +201,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         signs: [...LEAK, "overflowing", "smell", "smells"],
       },
     ],
-    "damaged fuel hose": [{ things: ["fuel hose", "fuel hoses", "fuel line", "fuel lines", "petrol hose", "petrol pipe"], signs: HOSE }],
+    "damaged fuel hose": [
+      { things: FUEL_HOSE, signs: HOSE },
+      { things: CRACK_IN, signs: FUEL_HOSE },
+    ],
     "running rough": [
       {
         things: ["engine", "motor", "bike", "it"],
@@ -249,6 +302,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ],
     "drive belt": [
       { things: ["drive belt", "belt", "final drive belt"], signs: ["cracked", "frayed", "missing teeth", "missing a tooth", "torn", "slipping", "snapped"] },
+      { things: ["belt teeth", "drive belt teeth", "teeth of the belt", "teeth on the belt"], signs: ["missing", "gone", "sheared", "broken", "worn"] },
     ],
     puncture: [
       {
@@ -266,8 +320,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "damaged tyre": [
       {
         things: TYRE,
-        signs: ["cut", "bulging", "bulge", "worn to the cords", "cords showing", "showing cords", "down to the cords", "split"],
+        signs: ["cut", "bulging", "bulge", "split", ...CORDS],
       },
+      { things: ["tyre", "tire", "tyres", "tires"], signs: ["bald", "worn out", ...BARS] },
+      { things: ["front", "rear", "back"], signs: CORDS },
       { things: SIDEWALL, signs: ["cut", "bulging", "bulge", "split"] },
     ],
     "cracked tyre": [
@@ -294,6 +350,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     spoke: [{ things: ["spoke", "spokes", "front spokes", "rear spokes"], signs: ["broken", "broke", "snapped", "loose", "missing", "bent"] }],
     "damaged wheel": [
       { things: ["rim", "front rim", "rear rim", "wheel", "front wheel", "rear wheel"], signs: ["cracked", "dented", "buckled", "bent", "out of true"] },
+      { things: [...CRACK_IN, "dent in the", "dent in"], signs: ["rim", "front rim", "rear rim", "wheel", "front wheel", "rear wheel"] },
     ],
     steering: [
       {
@@ -366,11 +423,17 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     frame: [
       { things: ["frame", "swingarm", "subframe", "sub frame", "engine mount", "footpeg mount"], signs: ["cracked", "bent", "crack", "broken", "twisted"] },
     ],
-    // Found by measuring; said in words they are the ones above.
-    "worn front tyre": [],
-    "worn rear tyre": [],
-    "worn front pads": [],
-    "worn rear pads": [],
+    // Found by measuring, or said in words where the end is named.
+    "worn front tyre": [
+      { things: ["front tyre", "front tire"], signs: ["bald", "worn out", "on the bars", ...BARS] },
+      { things: ["front"], signs: ["bald", ...BARS] },
+    ],
+    "worn rear tyre": [
+      { things: ["rear tyre", "rear tire", "back tyre", "back tire"], signs: ["bald", "worn out", "on the bars", ...BARS] },
+      { things: ["rear", "back"], signs: ["bald", ...BARS] },
+    ],
+    "worn front pads": [{ things: ["front pads", "front brake pads"], signs: WORN_PADS }],
+    "worn rear pads": [{ things: ["rear pads", "rear brake pads"], signs: WORN_PADS }],
     "worn disc": [],
     "low brake fluid": [],
     "wrong front pressure": [],

@@ -18,6 +18,35 @@ const FAMILY: Readonly<Record<FluidClassName, string>> = {
   "mineral oil": "mineral oil",
 };
 
+/** "DOT 5 is silicone: never mix it with DOT 3 (glycol) …": of one class, what must not meet it. */
+export const neverMix = (name: FluidClassName, never: readonly FluidClassName[], list: (names: readonly string[]) => string): string => {
+  const others = [...new Set(never.map((other) => FAMILY[other]))].map((family) => {
+    const names = never.filter((other) => FAMILY[other] === family);
+    return names.length === 1 && names[0] === family ? family : `${list(names)} (${family})`;
+  });
+  const is = name === FAMILY[name] ? "Mineral oil is a family of its own" : `${name} is ${FAMILY[name]}`;
+  return `${is}: never mix it with ${others.join(" or ")}. Seals swell and the brake can go.`;
+};
+
+type Entered =
+  | { readonly of: "brakes"; readonly now: FluidClassName; readonly before: FluidClassName | null; readonly never: readonly FluidClassName[] }
+  | { readonly of: "clutch"; readonly now: "brake fluid" | "mineral oil"; readonly before: "brake fluid" | "mineral oil" | null };
+
+/** Under an entry of what is in the brakes or the clutch: what never goes in with it, and that an entry changes nothing in the lines. */
+export const fluidEntered = (entered: Entered, list: (names: readonly string[]) => string): readonly string[] => {
+  if (entered.of === "clutch") {
+    const other = entered.now === "mineral oil" ? "brake fluid" : "mineral oil";
+    return [
+      `Clutch on ${entered.now}: never put ${other} in. Its seals swell and the clutch goes.`,
+      ...(entered.before === other ? [inLines(entered.before)] : []),
+    ];
+  }
+  const { now, before, never } = entered;
+  return [neverMix(now, never, list), ...(before !== null && never.includes(before) ? [inLines(before)] : [])];
+};
+const inLines = (before: string): string =>
+  `If ${before} is still in there, do not add to it: the bike's maker must allow the other, and it all has to be flushed and cleaned first.`;
+
 /** A fluid other than the bike's own was put in. */
 export const fluidPut = ({ nickname, inside, added, worth, wet }: Put): string =>
   worth === null

@@ -1,8 +1,8 @@
 // Judgements in English: the value, how it stands to which limit, and what to do. Each defers to the maker's manual.
 
-import type { Judgement, Missing, VerdictWord } from "../../core/judgement/verdict.ts";
+import { callsForWork, type Judgement, type Missing, type VerdictWord } from "../../core/judgement/verdict.ts";
 import type { ConditionRead } from "../../core/reading/detail.ts";
-import { kindRow, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
+import { kindRow, LEVELS, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
 import type { SpecUse } from "../../core/spec/spec.ts";
 import type { JudgedKind } from "../../trade/judged.ts";
 import type { SpecKey } from "../../trade/spec-keys.ts";
@@ -28,6 +28,8 @@ export type SaidJudged = {
   readonly freezes: number | null;
   /** °C of the air that a battery was read in, where it was noted. */
   readonly air: number | null;
+  /** What is worse with a battery than low charge. */
+  readonly alarm: "frozen" | "more than flat" | "six volts" | null;
 };
 
 /** What the sides of a limit are called; "low" and "high" where the trade has no word of its own. */
@@ -102,6 +104,13 @@ const NEEDS: Record<Missing, string> = {
   pitch: "say over how many pitches it was, such as “over 20 pitches”, or enter the chain's size once with /spec",
   readings: "that is shorter than a new chain; measure it again",
   "tyre date": "it needs the tyre's date code",
+  cooled: "it is measured cold; measure it again once the engine has stood overnight",
+  warmed: "it is measured with the engine warm; measure it again so",
+  "stood upright": "it is read with the bike upright; look again so",
+  unladen:
+    "slack is measured with nobody on the bike unless its manual says otherwise; measure it so and say how the bike stood, “upright” or “on the side stand”",
+  revs: "idling it may lie below what it charges with; read it again at the engine speed that the manual names, often some 4,000 to 5,000 rpm",
+  "longer rest": "that is too short a rest, and volts stay up for hours after charging or riding; read it again after six hours with all off",
   fitted: "as it is entered here the bike has none; if it has, say so with /bike fitted",
 };
 
@@ -113,9 +122,18 @@ const HOW: Record<ConditionRead | "rpm" | "pitches", string> = {
   rested: "Rested six hours",
   "at force": "At the force named",
   "throttle open": "Throttle was wide open",
+  "under load": "With the rider on",
+  running: "Engine was running",
+  idling: "Engine was idling",
   rpm: "Say the engine speed",
   pitches: "Say how many pitches",
 };
+
+const FLAT_LEAD =
+  "So low, a cell of it may be dead: charge it where you can watch it and the air is fresh, stop if it grows hot, and have it tested before you rely on it.";
+const FLAT_LITHIUM = "So low, its cells may be harmed for good: do not charge it before its maker or a dealer has looked at it.";
+const SIX_VOLTS =
+  "Of a battery of 12 V that is dead: do not charge it unwatched, have it tested. These figures are for 12 V; one of 6 V I cannot judge, go by its manual.";
 
 /** What is said once of a bike and kept. */
 const KEPT: readonly Missing[] = ["cold", "upright", "on the side stand", "at force", "throttle open", "rpm", "temperature"];
@@ -123,8 +141,15 @@ const KEPT: readonly Missing[] = ["cold", "upright", "on the side stand", "at fo
 /** What is set or topped up, and ridden then. */
 const BEFORE: readonly JudgedKind[] = ["chain slack", "throttle free play", "oil level"];
 
+/** What may be too low to ride on, and the low mark as a level. */
+const BEFORE_KNOWN: readonly JudgedKind[] = ["brake fluid level", "oil level"];
+const LOW = LEVELS.indexOf("low mark");
+
 /** Bars moulded in at this height lie below what some laws ask for. */
 const BARS = 0.8;
+
+/** Shares of a chain's length below which a rule shows nothing. */
+const MEASURED_TO = 0.0005;
 
 export const judgeWords = (p: Printer) => {
   const { reading } = readingWords(p);
@@ -154,7 +179,12 @@ export const judgeWords = (p: Printer) => {
     const words = SIDES[j.kind];
     return sideOf(words, j.judgement.side, j.judgement.is);
   };
-  const longer = (j: SaidJudged): string => (j.kind === "chain length" && j.share !== null ? `, ${p.figure(j.share * 100, 1)} % longer than new` : "");
+  const longer = (j: SaidJudged): string => {
+    if (j.kind !== "chain length" || j.share === null) return "";
+    // A rule over some pitches reads to about a thousandth.
+    if (j.share < -MEASURED_TO) return ", no longer than new (shorter than a new chain by what a rule is off)";
+    return j.share < MEASURED_TO ? ", no longer than new" : `, ${p.figure(j.share * 100, 1)} % longer than new`;
+  };
   const cause = (j: SaidJudged, called: string): string => {
     if (j.judgement.is !== "cannot tell") return "";
     if (j.miscounted)
@@ -165,6 +195,8 @@ export const judgeWords = (p: Printer) => {
     // Of two ways to stand either will do; what else is missing is all of it.
     const lacks = first === "upright" && rest.includes("on the side stand") ? rest : [first ?? "limit", ...rest];
     const [only] = lacks;
+    // As it was read it is low, and may be so.
+    if (only === "stood upright" && j.value <= LOW && BEFORE_KNOWN.includes(j.kind)) return `${called}: cannot tell; ${NEEDS[only]}, before you ride.`;
     if (only === "fitted") return `${called}: cannot tell; ${NEEDS.fitted}.`;
     return `${called}: cannot tell yet; ${p.list(lacks.map((each) => NEEDS[each]))}.${lacks.some((each) => KEPT.includes(each)) ? " I keep it for this bike." : ""}`;
   };
@@ -177,15 +209,22 @@ export const judgeWords = (p: Printer) => {
     return `${called}: ${what} (${limitOf(j, " wanted")}).${j.doNotRide ? ` Do not ride before it is set${add > 0 ? ", and look for what let it out" : ""}.` : ""}`;
   };
   /** How to charge it, and whether frost can burst it. */
-  const battery = (j: SaidJudged): string =>
-    j.freezes === null
-      ? "Charge it with a charger made for lithium, never below 0 °C and never in a desulphating mode."
-      : `Charge it within days; left low it sulphates, and at that charge it freezes at about ${p.figure(j.freezes, 0)} °C.`;
+  const battery = (j: SaidJudged): string => {
+    if (j.alarm === "frozen") return FROZEN(j.air ?? 0);
+    if (j.alarm === "six volts") return SIX_VOLTS;
+    if (j.freezes === null)
+      return j.alarm === "more than flat" ? FLAT_LITHIUM : "Charge it with a charger made for lithium, never below 0 °C and never in a desulphating mode.";
+    const charge = `Charge it within days; left low it sulphates, and at that charge it freezes at about ${p.figure(j.freezes, 0)} °C: never charge a frozen one.`;
+    return j.alarm === "more than flat" ? `${FLAT_LEAD} ${charge}` : charge;
+  };
+  const FROZEN = (air: number): string =>
+    `At ${p.figure(air, 0)} °C it may be frozen: never charge or jump a frozen battery. Let it thaw in the warm for a day, then look at its case: bulged or split it is scrap; sound, charge it then.`;
   /** One line: the value, its verdict, what to do. */
   const line = (j: SaidJudged): string => {
     const called = capital(reading({ ...j, dial: null, typed: "", on: "" as never }));
     if (j.kind === "cold pressure") return pressure(j, called);
     const { judgement } = j;
+    if (j.alarm === "frozen" && !callsForWork(judgement)) return `${called}: ${battery(j)}`;
     if (judgement.is === "cannot tell") return cause(j, called);
     const charge =
       j.kind === "battery voltage" && j.share !== null

@@ -50,4 +50,7 @@ export const CONDITION_WORDS = {
   rested: "rested",
   "at force": "at the force named",
   "throttle open": "throttle open",
+  "under load": "under load",
+  running: "engine running",
+  idling: "idling",
 } as const satisfies Record<ConditionRead, string>;

@@ -3,6 +3,7 @@
 import { unreachable } from "../../core/brand.ts";
 import type { LookedUp } from "../../trade/looked-up.ts";
 import type { Printer } from "../printer.ts";
+import { neverMix } from "./fluids.ts";
 
 export const lookUpWords = (p: Printer) => ({
   lines: (found: LookedUp): readonly string[] => {
@@ -40,7 +41,8 @@ export const lookUpWords = (p: Printer) => ({
           found.dry === null
             ? `${found.name}: no boiling points in the standard.`
             : `${found.name}: boils at ${found.dry} °C or more dry, ${found.wet} °C or more with water in it.`,
-          `Base: ${found.base}. Changed every ${found.months / 12} years at the latest; your manual may say sooner, and has the last word.`,
+          neverMix(found.name, found.never, (names) => p.list(names)),
+          `Changed every ${found.months / 12} years at the latest; your manual may say sooner, and has the last word.`,
           `Source: ${found.source}.`,
         ];
       case "tyre mark":

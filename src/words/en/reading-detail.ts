@@ -8,6 +8,10 @@ import { CONDITION_WORDS } from "./kinds.ts";
 
 const MOST_DECIMALS = 3;
 
+/** " 2 h", " 20 min"; empty where how long was not said. */
+const stoodWords = (p: Printer, hours: number): string =>
+  hours === 0 ? "" : hours < 1 ? ` ${p.figure(Math.round(hours * 60), 0)} min` : ` ${p.figure(hours, 1)} h`;
+
 /** A canonical value in a unit, with the decimals that its scales show or that were typed, whichever are more: a clearance of 0.09 mm stays one. With nothing typed, as finely as its kind is read. */
 export function valueAsTyped(p: Printer, canonical: number, unit: UnitId, typed: string, kind: ReadingKind): string {
   if (typed === "") return p.amount(canonical, unit, kindRow(kind).decimals?.[unit]);
@@ -27,7 +31,9 @@ export function detailTail(p: Printer, detail: ReadingDetail | null, unit: UnitI
     ...(detail.pitches === undefined ? [] : [`over ${p.figure(detail.pitches, 0)} pitches`]),
     ...(detail.rpm === undefined ? [] : [`at ${p.figure(detail.rpm, 0)} rpm`]),
     ...(detail.state === undefined ? [] : [detail.state === "found" ? "as found" : "as left"]),
-    ...(detail.conditions ?? []).map((each) => CONDITION_WORDS[each]),
+    ...(detail.load === undefined ? [] : [detail.load]),
+    ...(detail.conditions ?? []).map((each) => (each === "rested" ? `${CONDITION_WORDS.rested}${stoodWords(p, detail.stood ?? 0)}` : CONDITION_WORDS[each])),
+    ...(detail.force === undefined ? [] : [`at ${detail.force}`]),
     ...(detail.full === true ? ["tank full"] : []),
     ...(detail.price === undefined ? [] : [`price ${detail.price.typed}${detail.price.currency === null ? "" : ` ${detail.price.currency}`}`]),
     ...(detail.trip === undefined ? [] : [`trip ${detail.trip.typed}`]),

@@ -85,6 +85,7 @@ export const refusalWords = (p: Printer) => {
             "not read": `I cannot read “${clip(refusal.typed)}”. Type the value with its unit, such as 98 Nm, 25-35 mm, 36 psi or 3.2 L.`,
             "unit missing": `“${clip(refusal.typed)}” could be in several units. Type it with its unit.`,
             "other dimension": `“${clip(refusal.typed)}” is in a unit that measures something else. Check what it is of, and type it with its unit.`,
+            "no such share": `no manual prints “${clip(refusal.typed)}”; published limits run from 1 to 3 %. Nothing is saved. Look again at the page.`,
             "two figures": `the two figures in “${clip(refusal.typed)}” are not the same value. Check them against the manual and type one.`,
           }[refusal.because]
         }`;
@@ -167,6 +168,13 @@ export const refusalWords = (p: Printer) => {
         return `I cannot read “${clip(refusal.typed)}” as a pressure. Try 36 psi or 2.5 bar.`;
       case "not a temperature":
         return `I cannot read “${clip(refusal.typed)}” as a temperature. Try 20 °C or 68 °F.`;
+      case "no tyre so": {
+        const decimals = refusal.high < 10 ? 1 : 0;
+        const span = `${p.figure(refusal.low, decimals)} to ${p.figure(refusal.high, decimals)} ${symbolOf(refusal.unit)}`;
+        return refusal.of === "pressure"
+          ? `No motorcycle tyre is set to “${clip(refusal.typed)}”: makers ask for ${span}. Look again at the plate or the manual, and type it with its unit.`
+          : `I do not work with “${clip(refusal.typed)}”: I take garages and roads of ${span}. Type what the thermometer shows, with its unit; if it really is so, set the tyre cold where the ride starts.`;
+      }
       case "not a cost":
         return `I cannot read “${clip(refusal.typed)}” as what it cost. Type it as 48.60, or with its currency: 48.60 EUR.`;
       case "not a torque":

@@ -74,6 +74,9 @@ export const settingsWords = (p: Printer) => ({
       ? "Tread law: no place chosen; the moulded bar reached means change the tyre."
       : `Tread law, ${g.place}: ${g.law === null || g.law.millimetres === null ? "" : `at least ${p.figure(g.law.millimetres, 1)} mm `}${g.law === null ? "" : BANDS[g.law.band]}. Local law has the last word.`,
   ],
+  /** After a change of the place, of bikes that are not the speaker's. */
+  treadOfOthers: (bikes: number): string =>
+    `By that law the tread of ${bikes === 1 ? "another rider's bike" : `${bikes} bikes of other riders`} stands otherwise than before: ${bikes === 1 ? "its owner sees" : "their owners see"} it in /due.`,
   reads: (g: Pick<GroupSettings, "reads" | "reading" | "hearsChannels">): string => {
     const channel =
       g.reading === "here"

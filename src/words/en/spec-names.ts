@@ -2,6 +2,7 @@
 
 import type { SpecWords } from "../../core/spec/find.ts";
 import type { SpecKey } from "../../trade/spec-keys.ts";
+import type { TreadLawPlace } from "../../trade/tread-law.ts";
 
 type Row = { readonly name: string; readonly synonyms: readonly string[] };
 const PRESSURE = ["tyre pressure", "tyre pressures", "pressure", "pressures", "tyres"];
@@ -115,6 +116,19 @@ export const ENGLISH_SPECS = {
   "most load": { name: "Most load", synonyms: ["load", "payload", "max load", "carrying capacity"] },
 } as const satisfies Record<SpecKey, Row>;
 
+/** What people type for a place of the tread-law table, in lower case without full stops. */
+export const TREAD_PLACE_NAMES = {
+  "United Kingdom": [
+    ...["united kingdom", "the united kingdom", "uk", "the uk", "u k", "gb", "great britain", "britain", "england", "scotland", "wales"],
+    ...["northern ireland", "vereinigtes königreich", "großbritannien"],
+  ],
+  Germany: ["germany", "de", "deutschland", "brd"],
+  Austria: ["austria", "at", "österreich", "oesterreich"],
+  "United States": [
+    ...["united states", "the united states", "us", "the us", "u s", "usa", "the usa", "u s a", "united states of america", "america", "the states", "states"],
+  ],
+} as const satisfies Record<TreadLawPlace, readonly string[]>;
+
 /** What people type for a spec, by which load, and what may stand around it. */
 export const ENGLISH_SPEC_WORDS: SpecWords = {
   names: Object.fromEntries(Object.entries(ENGLISH_SPECS).map(([key, { name, synonyms }]) => [key, [name, ...synonyms]])),
@@ -138,12 +152,7 @@ export const ENGLISH_SPEC_WORDS: SpecWords = {
     oils: ["oil grades", "oil viscosities", "oil viscosity", "viscosity", "viscosity grades", "sae j300", "j300", "sae"],
     threads: ["thread", "threads", "bolt", "bolts", "screw", "nut", "pitch"],
     spanners: ["spanner", "wrench", "socket", "hex head", "across flats"],
-    places: {
-      "United Kingdom": ["united kingdom", "uk", "gb", "britain", "great britain", "england", "scotland", "wales"],
-      Germany: ["germany", "de"],
-      Austria: ["austria", "at"],
-      "United States": ["united states", "us", "usa", "america", "states"],
-    },
+    places: TREAD_PLACE_NAMES,
   },
   idle: ["what", "whats", "what's", "s", "is", "are", "the", "my", "for", "of", "a", "spec", "value", "please", "how", "many", "which", "on", "to"],
 };

@@ -16,6 +16,14 @@ type Worn = {
   readonly wear: Wear;
   readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
 };
+type LeakTold = { readonly is: "sound" | "leaks"; readonly per30days: number; readonly usual: number; readonly days: number };
+type Indoors = {
+  readonly want: Amount;
+  readonly garage: Amount;
+  readonly road: Amount;
+  readonly garageIs: "warmer" | "as warm" | "colder" | "too far apart";
+  readonly set: number;
+};
 type Amount = { readonly value: number; readonly unit: UnitId };
 
 type Aged = {
@@ -26,6 +34,8 @@ type Aged = {
 };
 
 const LOOK_YEARLY = "Past five years: have it looked at once a year for cracks and hard rubber, and replace it at ten at the latest.";
+const NEVER_ABOVE = "Never above the maximum moulded on the sidewall.";
+const CHECK_AGAIN = "Check it again cold where the ride starts.";
 const TOO_OLD = "Replace it whatever its tread: at ten years rubber is too hard to trust.";
 
 export const tyreWords = (p: Printer) => {
@@ -61,10 +71,15 @@ export const tyreWords = (p: Printer) => {
       const made = date.is === "made" ? `made in week ${date.week} of ${date.year}, ${old}` : `made before 2000, at least ${old}`;
       return `${capital(place)} tyre: ${made}.${{ within: "", "look yearly": ` ${LOOK_YEARLY}`, replace: ` ${TOO_OLD}` }[age]}`;
     },
-    leak: (place: string, leak: { readonly is: "sound" | "leaks"; readonly per30days: number; readonly days: number }, unit: UnitId): string =>
-      leak.is === "leaks"
-        ? `${capital(place)} tyre: loses about ${p.amount(leak.per30days, unit)} in 30 days once the weather is taken out. That is a slow leak: valve, bead or a nail.`
-        : `${capital(place)} tyre: no leak over ${leak.days} days once the weather is taken out.`,
+    leak: (place: string, leak: LeakTold, unit: UnitId): string => {
+      // As finely as a gauge is read.
+      const fine = (kPa: number): string => p.amount(kPa, unit, unit === "kPa" ? 0 : decimalsFor(unit) + (unit === "psi" ? 1 : 0));
+      const lost = fine(leak.per30days);
+      if (leak.is === "leaks")
+        return `${capital(place)} tyre: loses about ${lost} in 30 days once the weather is taken out. That is a slow leak: valve, bead or a nail.`;
+      if (leak.per30days <= 0 || lost === fine(0)) return `${capital(place)} tyre: no loss over ${leak.days} days once the weather is taken out.`;
+      return `${capital(place)} tyre: loses about ${lost} in 30 days over ${leak.days} days once the weather is taken out, within what a sound tyre loses (up to ${fine(leak.usual)} in 30 days, common practice). Top it up cold.`;
+    },
     dated: (date: Exclude<TyreDate, { is: "refused" }>, months: number, age: "within" | "look yearly" | "replace"): readonly string[] => {
       const years = Math.floor(months / 12);
       const old = years === 0 ? "less than a year old" : years === 1 ? "one year old" : `${years} years old`;
@@ -102,20 +117,29 @@ export const tyreWords = (p: Printer) => {
           ? "Both ends are built alike."
           : "The ends are built differently: mix constructions only where the bike's maker names that pair.",
     least: (): string => "Load and speed at least as the bike's papers ask; a pair, an approved one.",
-    indoors: ({
-      want,
-      garage,
-      road,
-      set,
-    }: {
-      readonly want: Amount;
-      readonly garage: Amount;
-      readonly road: Amount;
-      readonly set: number;
-    }): readonly string[] => [
-      `Set ${amount({ value: set, unit: want.unit }, decimalsFor(want.unit))} indoors at ${amount(garage, 0)}: on the road at ${amount(road, 0)} that is the ${amount(want, decimalsFor(want.unit))} wanted.`,
-      "By the gas law on absolute pressure. Where bike and road are equally cold, set what the plate says.",
-    ],
+    indoors: ({ want, garage, road, garageIs, set }: Indoors): readonly string[] => {
+      const wanted = amount(want, decimalsFor(want.unit));
+      const [inside, outside] = [amount(garage, 0), amount(road, 0)];
+      switch (garageIs) {
+        case "warmer":
+          return [
+            `Set ${amount({ value: set, unit: want.unit }, decimalsFor(want.unit))} indoors at ${inside}: on the road at ${outside} that is the ${wanted} wanted.`,
+            `By the gas law on absolute pressure, tyre as warm as the garage. ${NEVER_ABOVE} ${CHECK_AGAIN}`,
+          ];
+        case "as warm":
+          return [`Set the ${wanted} wanted: garage and road are equally warm, so there is nothing to correct.`, `${NEVER_ABOVE} ${CHECK_AGAIN}`];
+        case "colder":
+          return [
+            `Set the ${wanted} wanted where the ride starts, at ${outside}, with the tyre cold from standing there.`,
+            `In a garage of ${inside}, which is colder, set it no lower than ${wanted}: never underfill a tyre by arithmetic. ${NEVER_ABOVE} ${CHECK_AGAIN}`,
+          ];
+        case "too far apart":
+          return [
+            `Set the ${wanted} wanted where the ride starts, at ${outside}: worked out for a garage of ${inside} it would be more than a motorcycle tyre is set to.`,
+            `${NEVER_ABOVE} ${CHECK_AGAIN}`,
+          ];
+      }
+    },
   };
 };
 

@@ -130,6 +130,8 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   loneWork: { lubed: "chain.lubricate", oiled: "chain.lubricate" },
   joints: JOINTS,
   around: [
+    "bald",
+    "cracked",
     "and",
     "&",
     "with",

@@ -1,8 +1,17 @@
 // Chain wear against published lengths over 20 pitches.
 
 import { describe, expect, test } from "vitest";
-import { elongation, judgeElongation, ownLimit, pitchMeasured, pitchOf } from "../../../src/core/chain/elongation.ts";
+import { elongation, judgeElongation, ownLimit, pitchMeasured, pitchOf, shareTyped } from "../../../src/core/chain/elongation.ts";
 import { ELONGATION } from "../../../src/trade/chain.ts";
+
+test.each([
+  ["1.5 %", 0.015],
+  ["1,5%", 0.015],
+  ["at most 2 percent", 0.02],
+  ["3 % longer", 0.03],
+  ["321 mm", null],
+  ["1.5", null],
+])("a limit typed %s", (typed, share) => expect(shareTyped(typed)).toBe(share));
 
 describe("a chain's length", () => {
   // ISO 606, ANSI B29.1: 1/2 in for the 4xx, 5/8 in for the 5xx.

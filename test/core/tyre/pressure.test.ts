@@ -38,6 +38,7 @@ describe("pressure at another temperature", () => {
   test("a garage at 20 °C before a road at 2 °C: 36 psi are set as 39", () => {
     expect(Math.round(inPsi(setIndoors(psi(36), 20, 2)))).toBe(39);
     expect(atTemperature(setIndoors(psi(36), 20, 2), 20, 2)).toBeCloseTo(psi(36), 9);
+    for (const road of [2, 10, 35]) expect(setIndoors(psi(36), 2, road), "never less than what is wanted").toBe(psi(36));
   });
   test("the standard atmosphere (ICAO Doc 7488/3): 101 325 Pa at sea level, 89 874.6 at 1000 m, 79 495.2 at 2000 m, 70 108.5 at 3000 m", () => {
     for (const [metres, pascal] of [

@@ -1,0 +1,70 @@
+// Another place, another tread law: what is noted by it is looked at again at once.
+// Sources: StVZO section 36 (Germany): 1.6 mm; Road Vehicles (Construction and Use) Regulations 1986, reg. 27 (United Kingdom): 1.0 mm; 49 CFR 571.119 S6.4 (United States): bars of 1/32 in.
+
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { button, type Talk, talk } from "../support/talk.ts";
+
+let t: Talk;
+beforeEach(async () => {
+  t = await talk("2026-11-25T10:00:00Z");
+});
+afterEach(() => t.close());
+
+const group = (typed: string) => t.one({ as: "Ines", admin: true, run: `/group place:${typed}` });
+const due = async (as: string) => (await t.one({ as, in: "dm", run: "/due" })).text ?? "";
+
+test.each([
+  ["uk", "United Kingdom"],
+  ["U.K.", "United Kingdom"],
+  ["Great Britain", "United Kingdom"],
+  ["us", "United States"],
+  ["USA", "United States"],
+  ["u.s.a.", "United States"],
+  ["Deutschland", "Germany"],
+  ["Österreich", "Austria"],
+  ["germany", "Germany"],
+])("the place %s", async (typed, place) => {
+  expect((await group(typed)).data.place).toBe(place);
+});
+
+test("a place that the table has not is refused with those it has", async () => {
+  expect((await group("Atlantis")).text).toBe("That is no choice for “place”. Choose United Kingdom, Germany, Austria or United States.");
+});
+
+test("a stricter law notes what must not be ridden on by it, a milder one lifts it, and the answer tells", async () => {
+  await group("uk");
+  await t.one({ as: "Ines", run: "/bike add name:Heron kind:chain-drive twin odometer:8,000 mi" });
+  await t.one({ as: "Ines", in: "dm", say: "tread 1.2 mm rear on Heron" });
+  expect(await due("Ines")).not.toContain("Do not ride:");
+  const stricter = await group("Germany");
+  expect(stricter.text).toContain("Heron: “rear tread 1.2 mm”. Noted.");
+  expect(stricter.text).toContain("Tyres: set pressures cold");
+  expect(stricter.data.looked).toMatchObject({ noted: [{ nickname: "Heron", grade: "do not ride" }], lapsed: [], others: 0 });
+  expect((await t.one({ as: "Ines", press: button(stricter, "Heron: rear tread") })).text).toContain("do not ride: “rear tread 1.2 mm”");
+  expect(await due("Ines")).toContain("Do not ride: “rear tread 1.2 mm”");
+  const milder = await group("uk");
+  expect(milder.text).toContain("“Heron: rear tread 1.2 mm” stands no longer: no figure says so any more.");
+  expect(milder.data.looked).toMatchObject({ noted: [], lapsed: [{ nickname: "Heron" }], others: 0 });
+  expect(await due("Ines")).not.toContain("Do not ride:");
+  expect((await t.one({ as: "Ines", admin: true, run: "/group season:south" })).data.looked).toBeUndefined();
+});
+
+test("of another rider's bike the answer says only that there is one; its owner sees the defect", async () => {
+  await group("uk");
+  await t.one({ as: "Bram", run: "/bike add name:Otter kind:chain-drive twin odometer:8,000 mi" });
+  await t.one({ as: "Bram", in: "dm", say: "tread 1.2 mm rear on Otter" });
+  const stricter = await group("Germany");
+  expect(stricter.text).toContain("the tread of another rider's bike stands otherwise than before: its owner sees it in /due.");
+  expect(stricter.text).not.toContain("Otter");
+  expect(stricter.data.looked).toEqual({ noted: [], lapsed: [], others: 1 });
+  expect(await due("Bram")).toContain("Do not ride: “rear tread 1.2 mm”");
+});
+
+test("a tyre that was replaced since is not looked at", async () => {
+  await group("uk");
+  await t.one({ as: "Ines", run: "/bike add name:Heron kind:chain-drive twin odometer:8,000 mi" });
+  await t.one({ as: "Ines", in: "dm", say: "tread 1.2 mm rear on Heron" });
+  await t.send({ advance: "P1D" });
+  await t.one({ as: "Ines", in: "dm", run: "/work did:rear tyre age at:8,000 mi outcome:replaced" });
+  expect((await group("Germany")).data.looked).toEqual({ noted: [], lapsed: [], others: 0 });
+});
