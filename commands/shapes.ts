@@ -286,6 +286,7 @@ export const outlook = z.object({
       byDistance: z.boolean(),
       evenings: z.array(z.object({ items: z.array(falling), minutes: z.number().nullable() })),
       perhaps: z.array(falling),
+      first: z.array(z.string()),
       unknown: z.number().int(),
     }),
   ),
