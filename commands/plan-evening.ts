@@ -8,7 +8,14 @@ import { said } from "./replies/said.ts";
 import { localDate } from "./shapes.ts";
 
 const item = z.object({ item: z.string(), name: z.string(), minutes: z.number().nullable(), engine: z.enum(["cold", "warm", "any"]) });
-const bike = z.object({ nickname: z.string(), owner: z.string().nullable(), items: z.array(item), minutes: z.number(), unsaid: z.number().int() });
+const bike = z.object({
+  nickname: z.string(),
+  owner: z.string().nullable(),
+  items: z.array(item),
+  unknown: z.array(z.string()),
+  minutes: z.number(),
+  unsaid: z.number().int(),
+});
 
 export const planEvening = define({
   name: "plan",

@@ -18,6 +18,6 @@ export const planSheet = define({
   adminOnly: false,
   visibility: ({ share }) => (share === true ? "shared" : "private"),
   data: shapeOf<SheetShown>(sheetShown),
-  run: (ctx, { at, until, bike }) => showSheet(ctx, given({ at, until, bike })),
+  run: (ctx, { at, until, bike, share }) => showSheet(ctx, given({ at, until, bike, share })),
   say: saySheet,
 });

@@ -26,20 +26,27 @@ export const planShopping = define({
   visibility: ({ share }) => (share === true ? "shared" : "private"),
   data: shapeOf<Shopping>(
     z.object({
-      ...{ until: localDate, bikes: z.array(z.object({ nickname: z.string(), items: z.array(z.string()) })), atHand: z.array(z.string()) },
+      ...{
+        until: localDate,
+        far: z.string().nullable(),
+        bikes: z.array(z.object({ nickname: z.string(), items: z.array(z.string()), worn: z.array(z.string()), wrong: z.array(z.string()) })),
+        atHand: z.array(z.string()),
+      },
+      unknown: z.array(z.object({ nickname: z.string(), items: z.array(z.string()), uses: z.array(z.string()) })),
       wanted: z.array(z.object({ what: z.string(), for: z.array(use), total })),
     }),
   ),
-  run: (ctx, { until, bike, group }) => shopping(ctx, given({ until, bike, group })),
-  say: ({ until, bikes, wanted, atHand }, { parts: words, today }) =>
+  run: (ctx, { until, bike, group, share }) => shopping(ctx, given({ until, bike, group, share })),
+  say: ({ until, far, bikes, wanted, atHand, unknown }, { parts: words, today }) =>
     wanted.length + atHand.length === 0
-      ? said([words.nothing(until, today)])
+      ? said([words.nothing(until, today, far), ...unknown.map(words.perhaps)])
       : said([
-          words.shoppingTitle(until, today, bikes.length),
+          words.shoppingTitle(until, today, bikes.length, far),
           ...wanted.map((each) => words.wanted(each.what, each.for, each.total)),
           ...(atHand.length === 0 ? [] : [words.atHand(atHand)]),
           "",
-          ...bikes.map((each) => words.because(each.nickname, each.items)),
+          ...bikes.map((each) => words.because(each)),
+          ...unknown.map(words.perhaps),
           words.check(),
         ]),
 });

@@ -238,7 +238,7 @@ const dueLine = z.object({
 });
 const standing = z.object({
   ...{ until: localDate, items: z.array(z.string()) },
-  charge: z.object({ on: localDate, readings: z.number().int(), lithium: z.boolean() }).nullable(),
+  charge: z.object({ on: localDate, readings: z.number().int(), lithium: z.boolean(), riding: z.boolean() }).nullable(),
 });
 export const dueBike = z.object({
   bike: z.string(),
@@ -286,6 +286,7 @@ export const outlook = z.object({
       byDistance: z.boolean(),
       evenings: z.array(z.object({ items: z.array(falling), minutes: z.number().nullable() })),
       perhaps: z.array(falling),
+      first: z.array(z.string()),
       unknown: z.number().int(),
     }),
   ),

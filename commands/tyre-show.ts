@@ -24,7 +24,10 @@ export const tyreShow = define({
       lasted: z.array(z.object({ place: z.enum(["front", "rear"]), went: distance })),
       defects: z.array(defect),
       leaks: z.array(
-        z.object({ place: z.string(), leak: z.object({ is: z.enum(["sound", "leaks"]), per30days: z.number(), readings: z.number(), days: z.number() }) }),
+        z.object({
+          place: z.string(),
+          leak: z.object({ is: z.enum(["sound", "leaks"]), per30days: z.number(), usual: z.number(), readings: z.number(), days: z.number() }),
+        }),
       ),
     }),
   ),

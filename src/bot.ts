@@ -20,7 +20,7 @@ import { completions } from "./usecases/complete.ts";
 import { actorOf, type Ctx, isSouth, todayOf, zoneOfBike } from "./usecases/context.ts";
 import { GERMAN_VOCABULARY } from "./words/de/vocabulary.ts";
 import { english, type Words } from "./words/en/english.ts";
-import { englishItemName } from "./words/en/item-names.ts";
+import { englishItemName, englishWorkName } from "./words/en/item-names.ts";
 import { ENGLISH_VOCABULARY } from "./words/en/vocabulary.ts";
 
 /** What commands/ supplies. */
@@ -80,6 +80,7 @@ export function botOf(parts: BotParts): Bot {
         vocabulary: ENGLISH_VOCABULARY,
         also: ALSO_READ,
         itemName: englishItemName,
+        workName: englishWorkName,
       };
       return { ctx, words: english({ locale: LOCALE, distance: who.distance, south: who.south }, todayOf(ctx)), admin: who.admin };
     },

@@ -123,8 +123,8 @@ export const checkSection = handler<CheckStep>({
   kind: "pick",
   run: async (ctx, { subject, values }) => goTo(ctx, { check: subject, section: Number(values[0] ?? -1) }),
 });
-export const checkFinish = handler<CheckStep>({ ...card, kind: "press", run: (ctx, { subject }) => finishCheck(ctx, { check: subject }) });
-export const checkReopen = handler<CheckStep>({ ...card, kind: "press", run: (ctx, { subject }) => reopenCheck(ctx, { check: subject }) });
+export const checkFinish = handler<CheckStep>({ ...card, kind: "press", run: (ctx, { subject, rev }) => finishCheck(ctx, { check: subject, rev }) });
+export const checkReopen = handler<CheckStep>({ ...card, kind: "press", run: (ctx, { subject, rev }) => reopenCheck(ctx, { check: subject, rev }) });
 
 /** Put away at the end of a lay-up, ridden again at the end of a check out of storage. */
 export const checkState = handler<BikeShown>({

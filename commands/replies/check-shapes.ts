@@ -55,7 +55,7 @@ const checkShown = z.object({
   source: z.string().nullable(),
   bikeState: z.enum(["riding", "laid up", "other"]).nullable(),
 });
-export const checkStep = checkShown.extend({ logged: messageOutcome.nullable() });
+export const checkStep = checkShown.extend({ logged: messageOutcome.nullable(), stale: z.literal(true).optional() });
 const ownBikes = z.array(z.object({ bike: z.string(), nickname: z.string(), laidUp: z.boolean() }));
 export const checkMine = z.object({ list: z.enum(CHECKLISTS), bikes: ownBikes });
 export const checkMenu = z.object({

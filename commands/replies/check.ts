@@ -15,7 +15,8 @@ export const pointsOf = (shown: CheckShown): readonly PointShown[] => shown.sect
 
 export function sayStep(step: CheckStep, words: Words): Said {
   if (step.state === "left") return said([words.checks.putAway(step.called, step.list)]);
-  return step.state === "open" ? sayCard(step, words) : sayResult(step, words);
+  const told = step.state === "open" ? sayCard(step, words) : sayResult(step, words);
+  return step.stale === true ? { ...told, lines: [words.checks.stale(), "", ...told.lines] } : told;
 }
 
 /** The card: the section of the point that is looked at now. */

@@ -13,7 +13,7 @@ export function sayOutlook(bikes: readonly OutlookBike[], words: Words): Said {
 }
 
 function linesOf(looked: OutlookBike, words: Words): string[] {
-  const { bike, evenings, perhaps, unknown } = looked;
+  const { bike, evenings, perhaps, unknown, first } = looked;
   const { outlook } = words;
   const items = evenings.reduce((sum, evening) => sum + evening.items.length, 0);
   return [
@@ -21,7 +21,8 @@ function linesOf(looked: OutlookBike, words: Words): string[] {
     items > 0 ? outlook.count(items, evenings.length) : unknown > 0 ? outlook.nothingKnown(unknown) : outlook.nothing(),
     ...(bike.laidUp && items > 0 ? [outlook.standing()] : []),
     ...evenings.flatMap((evening) => ["", heading(evening, looked, words), ...itemsOf(evening, looked, words)]),
-    ...(perhaps.length > 0 || (unknown > 0 && items > 0) ? [""] : []),
+    ...(perhaps.length > 0 || first.length > 0 || (unknown > 0 && items > 0) ? [""] : []),
+    ...(first.length > 0 ? [words.due.first(first)] : []),
     ...(perhaps.length > 0 ? [outlook.perhaps(perhaps.map((item) => item.due.name))] : []),
     ...(unknown > 0 && items > 0 ? [outlook.unknown(unknown)] : []),
   ];

@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import { OUTCOMES } from "../../src/core/schedule/facts.ts";
-import { distance, dueBike, localDate, messageOutcome, unit } from "../shapes.ts";
+import { defect, distance, dueBike, localDate, messageOutcome, unit } from "../shapes.ts";
 
 const bike = dueBike.omit({ dues: true, first: true });
 const spec = z.object({
@@ -13,7 +13,7 @@ const spec = z.object({
 });
 const step = z.discriminatedUnion("step", [
   z.object({
-    ...{ step: z.literal("item"), item: z.string(), name: z.string(), why: z.enum(["now", "there", "near"]), action: z.string() },
+    ...{ step: z.literal("item"), item: z.string(), name: z.string(), why: z.enum(["now", "there", "near", "unknown"]), action: z.string() },
     ...{ engine: z.enum(["cold", "warm", "any"]), position: z.string(), minutes: z.number().nullable() },
     ...{ specs: z.array(spec), measures: z.array(z.string()), due: z.object({ item: z.string(), status: z.string(), caution: z.string().nullable() }) },
   }),
@@ -23,11 +23,12 @@ const step = z.discriminatedUnion("step", [
 const use = z.object({ what: z.string(), count: z.number().nullable(), amount: z.string().nullable(), kind: z.string().nullable() });
 
 export const sheetShown = z.object({
-  ...{ bike, at: z.string(), mark: distance.nullable(), on: localDate.nullable(), until: localDate.nullable() },
+  ...{ bike, at: z.string(), mark: distance.nullable(), on: localDate.nullable(), until: localDate.nullable(), upTo: distance.nullable() },
   ...{ items: z.number().int(), minutes: z.number(), unsaid: z.number().int(), evening: z.number().int() },
   evenings: z.array(z.object({ starts: z.enum(["warm", "cold"]), minutes: z.number(), unsaid: z.number().int(), steps: z.array(step) })),
   tools: z.array(z.string()),
   uses: z.array(use),
+  lookFirst: z.array(z.string()),
   adds: z.object({ at: z.number(), ordinary: z.number(), names: z.array(z.string()) }).nullable(),
   covered: z.array(z.object({ name: z.string(), by: z.string() })),
   meanwhile: z.array(z.string()),
@@ -36,6 +37,8 @@ export const sheetShown = z.object({
   tension: z.enum(["chain", "belt"]).nullable(),
   note: z.string().nullable(),
   job: z.string().nullable(),
+  stops: z.array(defect),
+  engine: z.enum(["ride", "standing", "not run"]),
 });
 
 const value = z.object({ value: z.number(), unit: z.string(), place: z.string().nullable() });
@@ -48,7 +51,7 @@ const ticked = z
   .nullable();
 export const jobShown = z.object({
   ...{ job: z.string(), rev: z.number().int(), state: z.enum(["open", "finished", "left"]), bike, mark: distance.nullable(), begunOn: localDate },
-  ...{ note: z.string().nullable(), evening: z.number().int(), evenings: z.number().int(), standOvernight: z.boolean() },
+  ...{ note: z.string().nullable(), evening: z.number().int(), evenings: z.number().int(), standOvernight: z.boolean(), stops: z.array(defect) },
   lines: z.array(
     z.object({
       ...{ item: z.string(), name: z.string(), evening: z.number().int(), action: z.string().nullable() },

@@ -19,16 +19,26 @@ export function saySheet(shown: SheetShown, words: Words): Said {
   const { bike, mark, on, evenings, evening, adds } = shown;
   const job = shown.job === null ? [] : [press("sheet-job", shown.job, sheet.labels.go)];
   if (shown.items === 0)
-    return said([sheet.empty(bike.nickname, mark, on, shown.until, bike), ...sheet.nearest(shown.nearest), ...meanwhile(shown, words)], { actions: job });
+    return said([sheet.empty(bike.nickname, mark, on, shown, bike), ...sheet.nearest(shown.nearest), ...meanwhile(shown, words)], { actions: job });
   const here = evenings[evening - 1] as SheetEvening;
   const before = evenings.slice(0, evening - 1).reduce((sum, each) => sum + itemsOf(each).length, 0);
   const lines = [
-    sheet.title(bike.nickname, mark, on, shown.until, shown.items, shown.minutes, shown.unsaid, evenings.length, bike),
+    sheet.title(bike.nickname, mark, on, shown, shown.items, shown.minutes, shown.unsaid, evenings.length, bike),
+    ...shown.stops.map((defect) => words.defects.due(defect, words.today)),
+    ...(shown.engine === "ride" ? [] : [sheet.notRidden(shown.engine, shown.stops.length > 0)]),
     ...[sheet.when(on, bike.today)].filter((line) => line !== null),
     ...(adds === null || evening > 1 ? [] : [sheet.adds(adds.at, adds.ordinary, adds.names, bike.unit)]),
     ...(shown.note === null ? [] : [sheet.note(shown.note)]),
     "",
-    sheet.evening(evening, evenings.length, here.starts, here.minutes, here.unsaid, evening > 1 || itemsOf(here).some((item) => item.engine === "cold")),
+    sheet.evening(
+      evening,
+      evenings.length,
+      here.starts,
+      shown.engine,
+      here.minutes,
+      here.unsaid,
+      evening > 1 || itemsOf(here).some((item) => item.engine === "cold"),
+    ),
     ...stepsOf(here, before, shown, words),
     ...(evenings[evening]?.starts === "cold" ? [sheet.overnight()] : []),
     ...lookedUp(here, words),
@@ -38,6 +48,7 @@ export function saySheet(shown: SheetShown, words: Words): Said {
           "",
           ...(shown.tools.length === 0 ? [] : [sheet.tools(shown.tools)]),
           ...(shown.uses.length === 0 ? [] : [sheet.uses(shown.uses)]),
+          ...(shown.lookFirst.length === 0 ? [] : [sheet.lookFirst(shown.lookFirst)]),
           ...shown.covered.map(({ name, by }) => sheet.covered(name, by)),
           ...meanwhile(shown, words),
         ]),
@@ -51,7 +62,10 @@ export function saySheet(shown: SheetShown, words: Words): Said {
     n + 1 === evening ? [] : [press("sheet-evening", `${bike.bike}/${shown.at}/${n + 1}`, sheet.labels.evening(n + 1))],
   );
   const begin = shown.job === null ? [press("sheet-start", `${bike.bike}/${shown.at}`, sheet.labels.start)] : job;
-  return said(lines, { caution: told.length === 0 ? null : told.join(" "), actions: [...begin, ...pages.slice(0, 4)], files: [tableOf(shown, words)] });
+  // What it is not to be ridden with hurts first.
+  const stops = shown.stops.map(({ caution }) => words.caution(caution)).filter((each) => each !== null);
+  told.unshift(...[...new Set(stops)].filter((each) => !told.includes(each)).slice(0, 2));
+  return said(lines, { caution: told.length === 0 ? null : told.join(" "), actions: [...begin, ...pages], files: [tableOf(shown, words)] });
 }
 
 const meanwhile = (shown: SheetShown, { sheet }: Words): string[] => (shown.meanwhile.length === 0 ? [] : [sheet.meanwhile(shown.meanwhile)]);
@@ -68,7 +82,7 @@ function stepsOf(evening: SheetEvening, before: number, shown: SheetShown, { she
       case "close":
         return [`- ${sheet.close(step.part)}`];
       case "warm up":
-        return [`- ${sheet.warmUp()}`];
+        return [`- ${sheet.warmUp(shown.engine)}`];
       case "tension":
         return shown.tension === null ? [] : [`- ${sheet.tension(shown.tension)}`];
       case "pump brakes":
@@ -76,7 +90,7 @@ function stepsOf(evening: SheetEvening, before: number, shown: SheetShown, { she
       case "last look":
         return [`- ${sheet.lastLook(shown.habits)}`];
       case "test ride":
-        return [`- ${sheet.testRide()}`];
+        return [`- ${sheet.testRide(shown.engine)}`];
       default:
         return unreachable(step);
     }
@@ -117,6 +131,7 @@ export function sayJob(job: JobShown, words: Words): Said {
   const here = open.filter((line) => line.evening === job.evening);
   const text = [
     sheet.jobTitle(bike.nickname, job.mark, job.begunOn, open.length, lines.length, job.state, bike),
+    ...job.stops.map((defect) => words.defects.due(defect, words.today)),
     ...(job.standOvernight && job.state === "open" ? [sheet.standOvernight()] : []),
     ...(here.length === 0 ? [] : ["", sheet.jobEvening(job.evening, job.evenings), ...here.map((line) => sheet.jobOpen(line.name, line.engine))]),
     ...(open.length > here.length ? [sheet.later(open.length - here.length)] : []),
@@ -133,7 +148,7 @@ export function sayJob(job: JobShown, words: Words): Said {
           ...(options.length === 0 ? [] : [pickOne("sheet-item", job.job, labels.tick, options)]),
           formButton("sheet-finish", job.job, labels.finish, sheet.finishForm()),
           ...(options.length === 0 ? [] : [formButton("sheet-shop", job.job, labels.shop, sheet.shopForm())]),
-          ...(options.length === lines.length ? [press("sheet-leave", job.job, labels.leave)] : []),
+          ...(open.length === lines.length ? [press("sheet-leave", job.job, labels.leave)] : []),
         ];
   const caution = here.find((line) => line.caution !== null)?.caution ?? null;
   return said(text, { caution: job.state === "open" ? words.caution(caution) : null, actions });

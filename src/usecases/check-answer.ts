@@ -21,7 +21,11 @@ import { knownOf, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 
 /** A run and what came of the last input to it; `logged` where figures were read, which may be a question. */
-export type CheckStep = CheckShown & { readonly logged: MessageOutcome | null };
+export type CheckStep = CheckShown & {
+  readonly logged: MessageOutcome | null;
+  /** Pressed on an older card: nothing was changed. */
+  readonly stale?: true;
+};
 
 type Opened = { readonly q: Repos; readonly run: CheckRun; readonly g: Garaged | null; readonly all: readonly Garaged[]; readonly shown: CheckShown };
 

@@ -19,13 +19,13 @@ import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { save, touch } from "./settle.ts";
 import { whichBike } from "./which-bike.ts";
 
-/** Finishes a run, with whatever is open listed as left. One in which nothing was answered is only put away. */
-export async function finishCheck(ctx: Ctx, input: { readonly check: string }): Promise<Result<CheckStep>> {
+/** Finishes a run, with whatever is open listed as left. One in which nothing was answered is only put away. @param input.rev the run as the card pressed showed it */
+export async function finishCheck(ctx: Ctx, input: { readonly check: string; readonly rev: number }): Promise<Result<CheckStep>> {
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<CheckStep>> => {
     const opened = await openedRun(q, ctx, input.check);
     if (opened.is === "refused") return opened;
     const { run, g, all, shown } = opened.value;
-    if (run.state !== "open") return done({ ...shown, logged: null });
+    if (run.state !== "open" || run.rev !== input.rev) return done({ ...shown, logged: null, stale: true });
     const touched = shown.sections.some((section) => section.points.some(({ answer, note, figures }) => answer !== null || note !== null || figures !== null));
     const intents = g === null || !touched ? [] : recordsOf(ctx, shown, g);
     if (intents.length > 0) await save(q, ctx, intents, all, ctx.event);
@@ -36,12 +36,12 @@ export async function finishCheck(ctx: Ctx, input: { readonly check: string }): 
 }
 
 /** Opens a finished run again: what it recorded no longer counts, what was answered stays. */
-export async function reopenCheck(ctx: Ctx, input: { readonly check: string }): Promise<Result<CheckStep>> {
+export async function reopenCheck(ctx: Ctx, input: { readonly check: string; readonly rev: number }): Promise<Result<CheckStep>> {
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<CheckStep>> => {
     const opened = await openedRun(q, ctx, input.check);
     if (opened.is === "refused") return opened;
     const { run, shown } = opened.value;
-    if (run.state === "open") return done({ ...shown, logged: null });
+    if (run.state === "open" || run.rev !== input.rev) return done({ ...shown, logged: null, stale: true });
     const work = run.source === null ? [] : await q.work.ofMessage(run.source);
     if (work.length > 0) {
       await withdrawAll(q, ctx, { readings: [], work, defects: [] }, "check opened again");

@@ -8,6 +8,7 @@ import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { NumberStyle } from "../core/quantity/number.ts";
 import type { UnitId } from "../core/quantity/units.ts";
 import type { Spoken, Vocabulary } from "../core/reading/vocabulary.ts";
+import type { Outcome } from "../core/schedule/facts.ts";
 import type { Speaker } from "../store/members.ts";
 import { USUAL_WISHES } from "../store/members.ts";
 import type { Store } from "../store/store.ts";
@@ -53,6 +54,8 @@ export type Ctx = {
   readonly mayManage: (group: GroupId) => Promise<boolean>;
   /** A plan item in the member's language: their own words, else the standard ones. */
   readonly itemName: (key: string, called: string | null) => string;
+  /** What a record of work on an item is called, by its outcome. */
+  readonly workName: (key: string, called: string | null, outcome: Outcome) => string;
 };
 
 const POINT: NumberStyle = { decimal: ".", group: "," };

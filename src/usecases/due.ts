@@ -98,7 +98,7 @@ export async function whatIsDueOn(ctx: Ctx, bike: BikeId): Promise<Result<DueRep
 const IN_SERIES = [...WORN_KINDS, "battery voltage"] as const;
 
 /** What a line can be drawn through, in one statement; none where nothing of it was read. */
-async function seriesOf(q: Repos, all: readonly Garaged[]): Promise<ReadonlyMap<BikeId, readonly Taken[]>> {
+export async function seriesOf(q: Repos, all: readonly Garaged[]): Promise<ReadonlyMap<BikeId, readonly Taken[]>> {
   const read = all.filter((g) => g.measured.some(({ kind }) => IN_SERIES.some((each) => each === kind)));
   return q.readings.everyTaken(
     read.map((g) => g.bike.id),

@@ -20,6 +20,8 @@ export type EveningBike = {
   readonly nickname: string;
   readonly owner: string | null;
   readonly items: readonly EveningItem[];
+  /** Of those, what nothing is on record of. */
+  readonly unknown: readonly string[];
   readonly minutes: number;
   /** Items that do not say how long they take. */
   readonly unsaid: number;
@@ -46,14 +48,18 @@ export async function groupEvening(ctx: Ctx, input: { readonly until?: string })
     const until = dayAhead(ctx, input.until);
     if (until.is === "refused") return until;
     const { brought, more } = await broughtTo(q, ctx, group);
-    const rows = brought.map(({ g, owner }) => ({ nickname: g.bike.nickname, owner, g, items: fallingUntil(g, until.value) }));
+    const rows = brought.map(({ g, owner }) => {
+      const { keys, unknown } = fallingUntil(g, until.value);
+      return { nickname: g.bike.nickname, owner, g, items: [...keys, ...unknown], unknown };
+    });
     const busy = rows.filter(({ items }) => items.length > 0);
     const bikes = busy
-      .map(({ nickname, owner, g, items }): EveningBike => {
+      .map(({ nickname, owner, g, items, unknown }): EveningBike => {
         const each = items.flatMap((key) => itemOf(g, key) ?? []);
         return {
           ...{ nickname, owner },
           items: each.map((item) => ({ item: item.key, name: nameIn(ctx, g, item.key), minutes: item.minutes, engine: item.engine })),
+          unknown: unknown.map((key) => nameIn(ctx, g, key)),
           minutes: each.reduce((sum, { minutes }) => sum + (minutes ?? 0), 0),
           unsaid: each.filter(({ minutes }) => minutes === null).length,
         };

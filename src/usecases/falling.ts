@@ -3,7 +3,8 @@
 import { addMonths } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { ItemKey } from "../core/ids.ts";
-import { outlook } from "../core/schedule/outlook.ts";
+import { type Horizon, outlook } from "../core/schedule/outlook.ts";
+import { unknownFirst } from "../core/sheet/select.ts";
 import { readUntil } from "../message/read-until.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type Garaged, itemOf } from "./garage.ts";
@@ -13,11 +14,16 @@ import { done, type Result, refused } from "./refusals.ts";
 /** As far as looking ahead goes. */
 const MOST_MONTHS = 36;
 
-/** The items that are due or likely fall due until a day, without those that another of them does as well. */
-export function fallingUntil(g: Garaged, until: LocalDate): readonly ItemKey[] {
-  const keys = outlook(g.facts, g.at, { on: until, ridden: g.at.forecast.riddenOn(until) }).flatMap(({ item, likely }) => (likely ? [item] : []));
+/** `keys`: due, or likely to fall due. `unknown`: nothing is on record of them, and they cannot wait for their next mark. */
+export type FallingUntil = { readonly keys: readonly ItemKey[]; readonly unknown: readonly ItemKey[] };
+
+/** The items that fall due until a day, without those that another of them does as well. */
+export function fallingUntil(g: Garaged, until: LocalDate | Horizon): FallingUntil {
+  const horizon = typeof until === "string" ? { on: until, ridden: g.at.forecast.riddenOn(until) } : until;
+  const keys = outlook(g.facts, g.at, horizon).flatMap(({ item, likely }) => (likely ? [item] : []));
   const covered = new Set(keys.flatMap((key) => itemOf(g, key)?.covers ?? []));
-  return keys.filter((key) => !covered.has(key));
+  const unknown = unknownFirst(g.facts, g.at).map(({ item }) => item);
+  return { keys: keys.filter((key) => !covered.has(key)), unknown: unknown.filter((key) => !keys.includes(key) && !covered.has(key)) };
 }
 
 /** A day ahead as it was typed; a month from today when nothing was. */

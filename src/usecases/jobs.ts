@@ -7,6 +7,7 @@ import type { WorkAction } from "../core/plan/plan.ts";
 import type { Dial, Ridden } from "../core/quantity/distance.ts";
 import type { Intent, RecordWork } from "../core/reading/intent.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
+import { itemsOfService, unknownFirst } from "../core/sheet/select.ts";
 import { type ItemValue, NO_DETAIL } from "../core/work-detail.ts";
 import { readCost } from "../message/read-values.ts";
 import type { Job } from "../store/jobs.ts";
@@ -15,6 +16,7 @@ import type { WorkRecord } from "../store/work.ts";
 import { keepMember } from "./add-bike.ts";
 import { type Billed, NOT_ITEMISED, putBack, takenOut } from "./bill.ts";
 import type { Ctx } from "./context.ts";
+import type { DefectShown } from "./defect-shown.ts";
 import { type DueBike, dueBike } from "./due.ts";
 import { foundWrong } from "./found-wrong.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
@@ -23,7 +25,7 @@ import type { MessageOutcome } from "./message-outcome.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { dateTyped, dialTyped, itemsNamed } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
-import { arrangedOf, listOf, pointOf } from "./sheet.ts";
+import { arrangedOf, listOf, pointOf, stopsOf } from "./sheet.ts";
 import { usualOutcome, valuesSaid } from "./values-said.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -67,6 +69,8 @@ export type JobShown = {
   readonly evenings: number;
   /** The engine was run today, and the next item wants it cold. */
   readonly standOvernight: boolean;
+  /** What stands open that the bike is not to be ridden with. */
+  readonly stops: readonly DefectShown[];
 };
 /** What ticking an item came to: the record or a question about it, and the job as it stands then. */
 export type JobWorked = { readonly outcome: MessageOutcome; readonly job: JobShown };
@@ -137,8 +141,11 @@ export async function shopDid(
     const found = await jobOf(q, all, input);
     if (found.is === "refused") return found;
     const { g, job } = found.value;
+    // What is on the sheet only because nothing is on record of it is on no bill by itself.
+    const printed = new Set(job.mark === null ? [] : itemsOfService(g.facts, g.at, job.mark));
+    const unknown = new Set(unknownFirst(g.facts, g.at).flatMap(({ item }) => (printed.has(item) ? [] : [item])));
     const items = shownOf(ctx, g, job)
-      .lines.filter((line) => !line.gone && line.ticked === null)
+      .lines.filter((line) => !line.gone && line.ticked === null && !unknown.has(line.item))
       .map((line) => line.item);
     if (items.length === 0) return refused({ why: "already done" });
     const { shop, at, on, cost } = input;
@@ -279,6 +286,7 @@ export function shownOf(ctx: Pick<Ctx, "itemName">, g: Garaged, job: Job): JobSh
     ...{ job: job.id, rev: job.rev, state: job.state, bike, mark: job.mark, begunOn: job.begunOn, note: job.note, lines },
     evening: next?.evening ?? lines.at(-1)?.evening ?? 1,
     evenings: lines.at(-1)?.evening ?? 1,
+    stops: stopsOf(g),
     standOvernight: ranToday && next?.engine === "cold",
   };
 }

@@ -30,6 +30,8 @@ export type OutlookBike = {
   readonly perhaps: readonly FallingLine[];
   /** Items of which nothing is known, and which do not fall due until then; what is looked at between rides is none of them, as in the due list. */
   readonly unknown: number;
+  /** Of those, what cannot wait for its next mark, by name. */
+  readonly first: readonly string[];
 };
 export type Outlook = { readonly is: "outlook"; readonly bikes: readonly OutlookBike[]; readonly next?: readonly NextShown[] };
 
@@ -60,9 +62,11 @@ export async function whatFallsDue(ctx: Ctx, input: { readonly bike?: string; re
   });
 }
 
-type Looked = Horizon & { readonly named: LocalDate | null };
+/** `named`: the day, null where nothing says when a distance is reached. */
+export type Looked = Horizon & { readonly named: LocalDate | null };
 
-function horizonOf(g: Garaged, until: Until): Looked | "past" | "too far" | "no reading" {
+/** How far a span that was typed reaches on one bike, or why it does not. */
+export function horizonOf(g: Garaged, until: Until): Looked | "past" | "too far" | "no reading" {
   const furthest = addMonths(g.today, MOST_MONTHS);
   if (until.is === "day") {
     if (until.on <= g.today) return "past";
@@ -78,7 +82,7 @@ function horizonOf(g: Garaged, until: Until): Looked | "past" | "too far" | "no 
 }
 
 function outlookOf(ctx: Ctx, g: Garaged, horizon: Looked, byDistance: boolean): OutlookBike {
-  const { dues, first: _first, ...bike } = dueBike(ctx, g);
+  const { dues, first, ...bike } = dueBike(ctx, g);
   const lines = new Map(dues.map((line) => [line.item, line]));
   const minutes = new Map(itemsOf(g).map((item) => [item.key, item.minutes]));
   const falling = outlook(g.facts, g.at, horizon);
@@ -101,6 +105,7 @@ function outlookOf(ctx: Ctx, g: Garaged, horizon: Looked, byDistance: boolean): 
       return { items: group.flatMap(lineOf), minutes: each.includes(null) ? null : each.reduce<number>((sum, n) => sum + (n ?? 0), 0) };
     }),
     perhaps: falling.filter((each) => !each.likely).flatMap(lineOf),
+    first: first.flatMap((key) => (falls.has(key) ? [] : (lines.get(key)?.name ?? []))),
     unknown: dues.filter((line) => line.status === "no record" && !line.habit && !falls.has(line.item)).length,
   };
 }

@@ -203,7 +203,7 @@ function workOf(ctx: Ctx, intent: RecordWork, g: Garaged, source: string, ordina
     bike: g.bike.id,
     items: intent.items.map((key) => ({
       item: key,
-      called: ctx.itemName(key, key === TYRES_FITTED ? intent.words : (itemOf(g, key)?.called ?? null)),
+      called: ctx.workName(key, key === TYRES_FITTED ? intent.words : (itemOf(g, key)?.called ?? null), intent.outcome),
       outcome: intent.outcome,
       found: intent.values?.find((each) => each.item === key)?.found ?? [],
       left: intent.values?.find((each) => each.item === key)?.left ?? [],

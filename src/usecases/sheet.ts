@@ -10,15 +10,20 @@ import { arrange, type Step } from "../core/sheet/arrange.ts";
 import { type Consumable, PLAIN } from "../core/sheet/how.ts";
 import { type SheetList, type SheetWhy, servicesNear, sheetAt, sheetUntil } from "../core/sheet/select.ts";
 import type { Settled, Spec } from "../core/spec/spec.ts";
-import { riddenAtDial } from "../core/usage/track.ts";
+import { dialAt, riddenAtDial } from "../core/usage/track.ts";
 import { readDial } from "../message/read-dial.ts";
+import { readUntil } from "../message/read-until.ts";
 import type { Repos } from "../store/store.ts";
+import { mayRun, neededFor } from "../trade/defect-needs.ts";
+import { fitsNew, isToldByALook, renewalOf } from "../trade/renewal.ts";
 import { isSpecKey, type SpecKey } from "../trade/spec-keys.ts";
 import { howWorked } from "../trade/workshop.ts";
 import type { Ctx } from "./context.ts";
+import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { type DueBike, type DueLine, dueBike } from "./due.ts";
 import { dayAhead } from "./falling.ts";
 import { type Garaged, itemsOf } from "./garage.ts";
+import { horizonOf } from "./outlook.ts";
 import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
@@ -48,6 +53,7 @@ export type SheetShown = {
   readonly mark: Ridden | null;
   readonly on: LocalDate | null;
   readonly until: LocalDate | null;
+  readonly upTo: Ridden | null;
   readonly items: number;
   readonly minutes: number;
   readonly unsaid: number;
@@ -56,6 +62,8 @@ export type SheetShown = {
   readonly evening: number;
   readonly tools: readonly string[];
   readonly uses: readonly SheetUse[];
+  /** Nothing is on record of these, and a look tells whether they are wanted. */
+  readonly lookFirst: readonly string[];
   readonly adds: { readonly at: number; readonly ordinary: number; readonly names: readonly string[] } | null;
   readonly covered: readonly { readonly name: string; readonly by: string }[];
   readonly meanwhile: readonly string[];
@@ -68,9 +76,15 @@ export type SheetShown = {
   readonly note: string | null;
   /** A job on this bike that is being worked at. */
   readonly job: string | null;
+  /** What stands open that it is not to be ridden with; for the owner alone. */
+  readonly stops: readonly DefectShown[];
+  readonly engine: EngineRun;
 };
 
-export type SheetInput = { readonly at?: string; readonly until?: string; readonly bike?: string; readonly evening?: number };
+/** How the engine is warmed: by riding, running it while it stands, or not at all before a defect is closed. */
+export type EngineRun = "ride" | "standing" | "not run";
+
+export type SheetInput = { readonly at?: string; readonly until?: string; readonly bike?: string; readonly evening?: number; readonly share?: boolean };
 
 /** The sheet of the service at an odometer, of the next one, or of all that falls due until a day. */
 export async function showSheet(ctx: Ctx, input: SheetInput): Promise<Result<SheetShown>> {
@@ -79,14 +93,27 @@ export async function showSheet(ctx: Ctx, input: SheetInput): Promise<Result<She
     if (all.length === 0) return noneLeft(q, ctx);
     const which = whichBike(all, input.bike);
     if (which.is === "refused") return which;
-    const until = input.until === undefined ? null : dayAhead(ctx, input.until);
-    if (until?.is === "refused") return until;
-    const at = pointOf(ctx, all, which.value, until === null ? input.at : `${UNTIL}${until.value}`);
+    const span = spanOf(ctx, all, which.value, input);
+    if (span.is === "refused") return span;
+    const at = pointOf(ctx, all, which.value, span.value);
     if (at.is === "refused") return at;
     const list = listOf(which.value, at.value.at);
     if (list === null) return refused({ why: "no sheet" });
-    return done(await sheetOf(q, ctx, which.value, list, at.value.typed, input.evening ?? 1));
+    return done(await sheetOf(q, ctx, which.value, list, at.value.typed, input.evening ?? 1, input.share === true));
   });
+}
+
+/** What asks for the sheet of a span: the point at its end, or its day. Where nothing is said of one, the service that was typed. */
+function spanOf(ctx: Ctx, all: readonly Garaged[], g: Garaged, { at, until }: SheetInput): Result<string | undefined> {
+  if (until === undefined) return done(at);
+  const read = readUntil(until, knownOf(ctx, all), ctx.who.distance ?? g.unit);
+  if (read?.is === "distance") {
+    const horizon = horizonOf(g, read);
+    if (typeof horizon === "string") return refused({ why: "not ahead", typed: until, because: horizon });
+    return done(horizon.ridden === null ? at : `${UNTIL}${figureIn(dialAt(g.track, horizon.ridden.likely), g.unit)} ${g.unit}`);
+  }
+  const day = dayAhead(ctx, until);
+  return day.is === "refused" ? day : done(`${UNTIL}${day.value}`);
 }
 
 /** The services nearest to a figure at which nothing falls due; where it is passed, the one that comes next. */
@@ -101,24 +128,41 @@ function nearestTo({ facts, at, bike }: Garaged, mark: Ridden): SheetShown["near
 const UNTIL = "until ";
 
 /** A service by its point, the next one, or a day. */
-export type SheetPoint = Ridden | "next" | { readonly until: LocalDate };
+export type SheetPoint = Ridden | "next" | { readonly until: LocalDate } | { readonly upTo: Ridden };
 
-export const listOf = (g: Garaged, at: SheetPoint): SheetList | null =>
-  typeof at === "object" ? sheetUntil(g.facts, g.at, at.until) : sheetAt(g.facts, g.at, at);
+/** `lookFirst`: nothing is on record of these, and a look tells whether they are wanted. */
+export type LookedThrough = SheetList & { readonly lookFirst: readonly ItemKey[] };
+
+export function listOf(g: Garaged, at: SheetPoint): LookedThrough | null {
+  const list = wholeListOf(g, at);
+  // A tyre or a chain of which nothing is on record is not renewed before somebody has looked at it.
+  if (list === null) return null;
+  const lookFirst = list.entries.flatMap(({ item, why }) => (why === "unknown" && isToldByALook(item) ? [item] : []));
+  return { ...list, entries: list.entries.filter(({ item }) => !lookFirst.includes(item)), lookFirst };
+}
+
+function wholeListOf(g: Garaged, at: SheetPoint): SheetList | null {
+  if (typeof at !== "object") return sheetAt(g.facts, g.at, at);
+  if ("until" in at) return sheetUntil(g.facts, g.at, { on: at.until, ridden: g.at.forecast.riddenOn(at.until) }, { until: at.until, upTo: null });
+  // Where nothing says when it comes, only what is due by date today is counted.
+  const on = g.at.forecast.dateOf(at.upTo)?.on ?? g.today;
+  return sheetUntil(g.facts, g.at, { on, ridden: { low: at.upTo, likely: at.upTo, high: at.upTo } }, { until: null, upTo: at.upTo });
+}
 
 /** The point that was typed. */
 export function pointOf(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed: string | undefined): Result<{ readonly at: SheetPoint; readonly typed: string }> {
   const text = (typed ?? "").trim().toLowerCase();
-  const day = text.startsWith(UNTIL) ? text.slice(UNTIL.length) : "";
-  if (isLocalDate(day)) return done({ at: { until: day }, typed: `${UNTIL}${day}` });
+  const span = text.startsWith(UNTIL) ? text.slice(UNTIL.length) : "";
+  if (isLocalDate(span)) return done({ at: { until: span }, typed: `${UNTIL}${span}` });
   if (text === "" || text === "next") return done({ at: "next", typed: "next" });
-  const dial = readDial(text, knownOf(ctx, all), g.unit);
+  const dial = readDial(span === "" ? text : span, knownOf(ctx, all), g.unit);
   if (dial === null || dial.value > 999_999) return refused({ why: "not a distance", typed: typed ?? "", unit: g.unit });
   const at = riddenAtDial(g.track, dialOf(dial.value, dial.unit), g.today);
-  return done({ at, typed: String(figureIn(dialOf(dial.value, dial.unit), g.unit)) });
+  const figure = String(figureIn(dialOf(dial.value, dial.unit), g.unit));
+  return done(span === "" ? { at, typed: figure } : { at: { upTo: at }, typed: `${UNTIL}${figure}` });
 }
 
-async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: SheetList, at: string, evening: number): Promise<SheetShown> {
+async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: LookedThrough, at: string, evening: number, shared: boolean): Promise<SheetShown> {
   const { dues, first: _first, ...bike } = dueBike(ctx, g);
   const specs = await specsOf(q, g.bike, ctx.who.group);
   const lines = new Map(dues.map((line) => [line.item, line]));
@@ -144,17 +188,30 @@ async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: SheetList, at: stri
   });
   const works = list.entries.map(({ item }) => howWorked(item) ?? PLAIN);
   const job = (await q.jobs.openOf([g.bike.id])).at(-1) ?? null;
+  const stops = stopsOf(g);
+  const atEnd = new Set(g.facts.verdicts.filter(({ is }) => is !== "within" && is !== "cannot tell").map(({ item }) => item));
+  const listed = new Set(list.entries.map(({ item }) => item));
+  // A part found near its end is had ready, unless the line that fits the new one is on the sheet too.
+  const worn = list.entries.flatMap(({ item }) => (atEnd.has(item) && (fitsNew(item) === item || !listed.has(fitsNew(item))) ? bought(item) : []));
+  const needed = stops.flatMap(({ kind }) => neededFor(kind).map((what): Consumable => ({ what, count: null, spec: null, kind: null })));
   return {
-    ...{ bike, at, mark: list.mark, on: list.on, until: list.until, evenings, evening: Math.min(Math.max(1, evening), Math.max(1, evenings.length)), tension },
+    ...{
+      bike,
+      at,
+      mark: list.mark,
+      on: list.on,
+      until: list.until,
+      upTo: list.upTo,
+      evenings,
+      evening: Math.min(Math.max(1, evening), Math.max(1, evenings.length)),
+      tension,
+    },
     items: list.entries.length,
     minutes: evenings.reduce((sum, each) => sum + each.minutes, 0),
     unsaid: evenings.reduce((sum, each) => sum + each.unsaid, 0),
     tools: [...new Set(works.flatMap(({ tools }) => tools))],
-    uses: usesOf(
-      works.flatMap(({ consumables }) => consumables),
-      specs,
-      g,
-    ),
+    uses: usesOf([...works.flatMap(({ consumables }) => consumables), ...worn, ...(shared ? [] : needed)], specs, g),
+    lookFirst: list.lookFirst.map(name),
     adds: list.adds === null ? null : { at: list.adds.at, ordinary: list.adds.ordinary, names: list.adds.items.map(name) },
     covered: list.covered.map(({ item, by }) => ({ name: name(item), by: name(by) })),
     meanwhile: list.meanwhile.map(name),
@@ -162,8 +219,22 @@ async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: SheetList, at: stri
     habits: dues.filter((due) => due.habit).map((due) => due.name),
     note: (await q.jobs.lastOf(g.bike.id))?.note ?? null,
     job: job?.id ?? null,
+    stops: shared ? [] : stops,
+    engine: engineRun(stops),
   };
 }
+
+/** What a new part takes beyond what the line itself uses. */
+const bought = (item: ItemKey): readonly Consumable[] => {
+  const own = new Set((howWorked(item) ?? PLAIN).consumables.map(({ what }) => what));
+  return renewalOf(fitsNew(item)).filter(({ what }) => !own.has(what));
+};
+
+/** What stands open on a bike that it is not to be ridden with, oldest first. */
+export const stopsOf = (g: Garaged): readonly DefectShown[] => g.defects.filter(({ grade }) => grade === "do not ride").map((defect) => defectShown(g, defect));
+
+const engineRun = (stops: readonly DefectShown[]): EngineRun =>
+  stops.length === 0 ? "ride" : stops.every(({ kind }) => mayRun(kind)) ? "standing" : "not run";
 
 /** What is tensioned after the rear wheel was out. */
 function tensionOf({ bike }: Garaged): SheetShown["tension"] {

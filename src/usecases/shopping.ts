@@ -1,16 +1,23 @@
 // What to buy for all that falls due until a day, or within a month, each thing once: on the speaker's bikes, or on those brought to the group's wrench evening.
 
 import type { LocalDate } from "../core/calendar/dates.ts";
+import type { ItemKey } from "../core/ids.ts";
 import { parseAmount } from "../core/quantity/parse.ts";
 import type { UnitId } from "../core/quantity/units.ts";
 import { PLAIN } from "../core/sheet/how.ts";
+import { readUntil, type Until } from "../message/read-until.ts";
 import type { Repos } from "../store/store.ts";
+import { neededFor } from "../trade/defect-needs.ts";
+import { renewalOf } from "../trade/renewal.ts";
 import { howWorked, isKeptAtHand } from "../trade/workshop.ts";
-import type { Ctx } from "./context.ts";
+import { type Ctx, todayOf } from "./context.ts";
+import { seriesOf } from "./due.ts";
 import { broughtTo } from "./evening.ts";
 import { dayAhead, fallingUntil } from "./falling.ts";
 import type { Garaged } from "./garage.ts";
-import { noneLeft, ownGarage } from "./own-garage.ts";
+import { horizonOf } from "./outlook.ts";
+import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
+import { neededOn, renewedUntil } from "./parts-due.ts";
 import { nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { type SheetUse, usesOf } from "./sheet.ts";
@@ -25,29 +32,65 @@ export type Wanted = {
 };
 export type Shopping = {
   readonly until: LocalDate;
-  readonly bikes: readonly { readonly nickname: string; readonly items: readonly string[] }[];
+  /** The span was a distance: as it was typed. */
+  readonly far: string | null;
+  /** What it is for: items, and parts that are at their end or will be. */
+  readonly bikes: readonly {
+    readonly nickname: string;
+    readonly items: readonly string[];
+    readonly worn: readonly string[];
+    readonly wrong: readonly string[];
+  }[];
   readonly wanted: readonly Wanted[];
   /** What lasts for many jobs: looked for on the shelf first. */
   readonly atHand: readonly string[];
+  /** What nothing is on record of: bought only where a look shows that it is wanted. */
+  readonly unknown: readonly { readonly nickname: string; readonly items: readonly string[]; readonly uses: readonly string[] }[];
 };
 
 /** A bike with the name it goes by in a list. */
 type Listed = { readonly g: Garaged; readonly called: string };
 
 /** The list for one bike, for all of the speaker's, or for those brought to the evening of the group spoken in. */
-export async function shopping(ctx: Ctx, input: { readonly until?: string; readonly bike?: string; readonly group?: boolean }): Promise<Result<Shopping>> {
+export async function shopping(
+  ctx: Ctx,
+  input: { readonly until?: string; readonly bike?: string; readonly group?: boolean; readonly share?: boolean },
+): Promise<Result<Shopping>> {
   return ctx.store.read(async (q) => {
-    const until = dayAhead(ctx, input.until);
+    const far = distanceAhead(ctx, input.until);
+    const until = far === null ? dayAhead(ctx, input.until) : done(todayOf(ctx));
     if (until.is === "refused") return until;
     const listed = input.group === true ? await ofGroup(q, ctx) : await ofOwn(q, ctx, input.bike);
     if (listed.is === "refused") return listed;
+    const series = await seriesOf(
+      q,
+      listed.value.map(({ g }) => g),
+    );
+    // What is wrong with a bike is its owner's alone.
+    const own = input.group !== true && input.share !== true;
     const bikes: Shopping["bikes"][number][] = [];
+    const unknown: Shopping["unknown"][number][] = [];
     const lists = new Map<string, Wanted["for"][number][]>();
     for (const { g, called } of listed.value) {
-      const keys = fallingUntil(g, until.value);
-      if (keys.length === 0) continue;
-      bikes.push({ nickname: called, items: keys.map((key) => nameIn(ctx, g, key)) });
-      const consumables = keys.flatMap((key) => (howWorked(key) ?? PLAIN).consumables);
+      const reach = far === null ? null : horizonOf(g, far);
+      if (typeof reach === "string") return refused({ why: "not ahead", typed: input.until ?? "", because: reach });
+      const horizon = reach ?? until.value;
+      const by = reach?.on ?? until.value;
+      const falling = fallingUntil(g, horizon);
+      const { keys } = falling;
+      const worn = renewedUntil(g, series.get(g.bike.id) ?? [], by);
+      const wrong = own ? g.defects.filter(({ kind }) => neededFor(kind).length > 0) : [];
+      const names = (those: readonly ItemKey[]): readonly string[] => those.map((key) => nameIn(ctx, g, key));
+      const first = falling.unknown.filter((key) => !worn.includes(key));
+      const uses = [...new Set(first.flatMap((key) => (howWorked(key) ?? PLAIN).consumables.map(({ what }) => what)))].filter((what) => !isKeptAtHand(what));
+      if (uses.length > 0) unknown.push({ nickname: called, items: names(first), uses });
+      if (keys.length + worn.length + wrong.length === 0) continue;
+      bikes.push({ nickname: called, items: names(keys), worn: names(worn.filter((key) => !keys.includes(key))), wrong: wrong.map(({ words }) => words) });
+      const consumables = [
+        ...keys.filter((key) => !worn.includes(key)).flatMap((key) => (howWorked(key) ?? PLAIN).consumables),
+        ...worn.flatMap(renewalOf),
+        ...neededOn({ defects: wrong }),
+      ];
       for (const use of usesOf(consumables, await specsOf(q, g.bike, ctx.who.group), g)) {
         const list = lists.get(use.what) ?? [];
         list.push({ ...use, nickname: called });
@@ -56,11 +99,18 @@ export async function shopping(ctx: Ctx, input: { readonly until?: string; reado
     }
     const wanted = [...lists].map(([what, each]): Wanted => ({ what, for: each, total: totalOf(ctx, each) }));
     return done({
-      ...{ until: until.value, bikes },
+      ...{ until: until.value, far: far === null ? null : (input.until ?? null), bikes },
       wanted: wanted.filter(({ what }) => !isKeptAtHand(what)),
+      unknown,
       atHand: wanted.filter(({ what }) => isKeptAtHand(what)).map(({ what }) => what),
     });
   });
+}
+
+/** A distance ahead as it was typed; null where it is a day, or cannot be read. */
+function distanceAhead(ctx: Ctx, typed: string | undefined): Extract<Until, { is: "distance" }> | null {
+  const until = typed === undefined ? null : readUntil(typed, knownOf(ctx, []), ctx.who.distance ?? "mi");
+  return until?.is === "distance" ? until : null;
 }
 
 async function ofOwn(q: Repos, ctx: Ctx, bike: string | undefined): Promise<Result<readonly Listed[]>> {

@@ -11,12 +11,15 @@ import { type Garaged, itemsOf } from "./garage.ts";
 export type Standing = { readonly until: LocalDate; readonly items: readonly string[]; readonly charge: ChargeBy | null };
 
 /**
- * The items that fall due until spring begins, by name; null when the bike is not laid up or nothing does.
+ * The items that fall due until spring begins, by name; null when nothing does. Of a bike that is not laid up only a battery whose volts at rest fall.
  * @param volts its battery voltages, oldest first
  */
 export function whileItStands({ itemName, who }: Pick<Ctx, "itemName" | "who">, g: Garaged, volts: readonly Taken[]): Standing | null {
-  if (g.bike.state !== "laid up") return null;
   const until = nextSpring(g.today, who.south);
+  if (g.bike.state !== "laid up") {
+    const falling = chargeDay(g, volts);
+    return falling === null ? null : { until, items: [], charge: falling };
+  }
   const called = new Map(itemsOf(g).map((item) => [item.key, item.called]));
   const items = outlook(g.facts, g.at, { on: until, ridden: null }).flatMap(({ item, on }) =>
     on !== null && on > g.today ? [itemName(item, called.get(item) ?? null)] : [],

@@ -38,7 +38,8 @@ export type WearSeries = Omit<WornPart, "wear"> & {
 /** The kinds of reading that a wear line is drawn through. */
 export const WORN_KINDS = ["tread", "pad thickness", "chain length"] as const;
 
-const FITTED: Readonly<Record<WearKind, string>> = {
+/** The line that a new part of each kind is recorded at. */
+export const FITTED: Readonly<Record<WearKind, string>> = {
   "front tread": "front-tyre.replace",
   "rear tread": "rear-tyre.replace",
   "front pads": "front-pads.measure",

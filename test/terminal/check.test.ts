@@ -293,6 +293,25 @@ describe("left and gone on with", () => {
     await t.close();
   });
 
+  test("Finish and “open it again” on an old card finish and open nothing, and say so", async () => {
+    const t = await withHeron();
+    const first = await begin(t, "pre-ride");
+    const second = await press(t, first, "Good");
+    const stale = await press(t, first, "Finish");
+    expect(stale.text).toContain("That button was on an older card, so it changed nothing.");
+    expect(stepOf(stale)).toMatchObject({ state: "open", rev: stepOf(second).rev });
+    const finished = await press(t, stale, "Finish");
+    expect(stepOf(finished).state).toBe("finished");
+    expect(finished.text).not.toContain("older card");
+    // A second press of it finds it finished, and changes nothing.
+    expect((await press(t, stale, "Finish")).text).toContain("older card");
+    const open = await press(t, finished, "Open it again");
+    expect(stepOf(open).state).toBe("open");
+    const again = await press(t, open, "Finish");
+    expect(stepOf(await press(t, finished, "Open it again"))).toMatchObject({ state: "finished", rev: stepOf(again).rev });
+    await t.close();
+  });
+
   test("nobody else answers it", async () => {
     const t = await withHeron();
     const card = await begin(t, "pre-ride");

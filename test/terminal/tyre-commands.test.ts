@@ -119,6 +119,20 @@ test("a tyre changed on the day that the old one was measured: what was read bef
   await t.close();
 });
 
+test("a tyre that was renewed is said and kept as a new tyre, not as its age", async () => {
+  const t = await talk("2026-03-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:8,000 mi" });
+  expect((await t.one({ ...dm, say: "New rear tyre on Heron" })).text).toContain("Heron: New rear tyre, done today. Recorded.");
+  expect((await t.one({ ...dm, run: "/work did:front tyre at:8,000 mi outcome:replaced" })).text).toContain("Heron: New front tyre, done today at 8,000 mi.");
+  await t.one({ ...dm, run: "/work did:rear tyre age outcome:could not do" });
+  const records = (await t.one({ ...dm, run: "/records bike:Heron" })).text;
+  expect(records).toContain("New rear tyre (replaced)");
+  expect(records).toContain("New front tyre (replaced)");
+  expect(records).toContain("Rear tyre age (could not do)");
+  expect((await t.one({ ...dm, run: "/due bike:Heron" })).text?.toLowerCase()).toContain("rear tyre age");
+  await t.close();
+});
+
 test("of both pads of a pair the thinner makes the wear line, one point a day", async () => {
   const t = await talk("2026-03-01T10:00:00Z");
   const run = (line: string) => t.one({ ...dm, run: line });

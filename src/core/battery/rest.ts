@@ -80,6 +80,17 @@ export function chargeBy(readings: readonly Stood[], least: number, usual: { rea
   return last.day + Math.max(0, Math.floor(day + 1e-6));
 }
 
+/** So many readings, over so many days, tell a fall from what a meter is off; volts. Common practice. */
+const FALL = { readings: 3, days: 7, volts: 0.05, noise: 0.02 } as const;
+
+/** Do volts at rest fall from reading to reading, by more than a meter is off? Oldest first. */
+export function falls(readings: readonly Stood[]): boolean {
+  const [first, last] = [readings[0], readings.at(-1)];
+  if (first === undefined || last === undefined || readings.length < FALL.readings || last.day - first.day < FALL.days) return false;
+  const steady = readings.every(({ volts }, n) => n === 0 || volts - (readings[n - 1]?.volts ?? volts) <= FALL.noise);
+  return steady && first.volts - last.volts >= FALL.volts - 1e-9;
+}
+
 /** Straight lines between points in order of x, rising or falling; the end values beyond them. */
 function between(points: readonly { readonly x: number; readonly y: number }[], x: number): number {
   const sorted = [...points].sort((a, b) => a.x - b.x);

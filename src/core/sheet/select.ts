@@ -6,12 +6,13 @@ import type { ItemKey } from "../ids.ts";
 import { chartOf, MOST_SERVICES, printedAt, runningInOf, servicesAround } from "../plan/chart.ts";
 import type { PlanItem } from "../plan/plan.ts";
 import { figureIn, type Ridden, riddenOf, stretchOf } from "../quantity/distance.ts";
+import { doTheseFirst } from "../schedule/do-these-first.ts";
 import type { Due, Facts, Moment } from "../schedule/facts.ts";
-import { type Falling, outlook } from "../schedule/outlook.ts";
+import { type Falling, type Horizon, outlook } from "../schedule/outlook.ts";
 import { dueList } from "../schedule/status.ts";
 
-/** "now": due already. "there": falls due at this service. "near": soon after it. */
-export type SheetWhy = "now" | "there" | "near";
+/** "now": due already. "there": falls due at this service. "near": soon after it. "unknown": nothing is on record of it, and it cannot wait for its next mark. */
+export type SheetWhy = "now" | "there" | "near" | "unknown";
 export type SheetEntry = { readonly item: ItemKey; readonly why: SheetWhy; readonly due: Due };
 
 /** What a service has over the ordinary one: "12,000 is the 4,000 list plus ...". Whole figures of the bike's column. */
@@ -24,6 +25,8 @@ export type SheetList = {
   readonly on: LocalDate | null;
   /** All that falls due by this day, done now while the bike stands: the sheet is of no service. */
   readonly until: LocalDate | null;
+  /** All that falls due up to this point, done now likewise. */
+  readonly upTo: Ridden | null;
   readonly entries: readonly SheetEntry[];
   /** Done by doing another item on the sheet. */
   readonly covered: readonly { readonly item: ItemKey; readonly by: ItemKey }[];
@@ -55,9 +58,12 @@ export function sheetAt(facts: Facts, moment: Moment, at: Ridden | "next"): Shee
   const placed = falling.map((each) => ({ each, when: whenOf(each, mark, near, likely ?? today, charted) }));
   const falls = placed.flatMap(({ each, when }): SheetEntry[] => (when === "before" ? [] : [{ item: each.item, why: when, due: each.now }]));
   const listed = new Set(falls.map(({ item }) => item));
-  const entries = [...falls, ...unknownAt(facts, moment, mark, charted).filter(({ item }) => !listed.has(item))];
+  const passed = [...falls, ...unknownAt(facts, moment, mark, charted).filter(({ item }) => !listed.has(item))];
+  // Where nothing falls due there is no service; what cannot wait is not left for a later one than the next.
+  const isNext = mark <= (nextMark(facts, moment) ?? mark) + near;
+  const entries = passed.length > 0 && isNext ? withUnknown(facts, moment, passed) : passed;
   const meanwhile = placed.filter(({ when }) => when === "before").map(({ each }) => each.item);
-  return { mark, on: likely, until: null, ...apartFromCovered(facts.plan.items, entries), meanwhile, adds: addsAt(facts, mark) };
+  return { mark, on: likely, until: null, upTo: null, ...apartFromCovered(facts.plan.items, entries), meanwhile, adds: addsAt(facts, mark) };
 }
 
 /** What the plan prints at a service that has just been passed and of which nothing is on record: a bike that came with its figure past it may well want it. */
@@ -68,11 +74,24 @@ function unknownAt(facts: Facts, moment: Moment, mark: Ridden, charted: Readonly
   return unknown.map((due): SheetEntry => ({ item: due.item, why: "there", due }));
 }
 
-/** All that is due, or likely falls due until a day: the work of a winter, done while the bike stands. */
-export function sheetUntil(facts: Facts, moment: Moment, until: LocalDate): SheetList {
-  const falling = outlook(facts, moment, { on: until, ridden: moment.forecast.riddenOn(until) }).filter(({ likely }) => likely);
+/** What a used bike with nothing on record wants first, behind what is listed by its own. */
+function withUnknown(facts: Facts, moment: Moment, entries: readonly SheetEntry[]): readonly SheetEntry[] {
+  const listed = new Set(entries.map(({ item }) => item));
+  const unknown = unknownFirst(facts, moment).filter(({ item }) => !listed.has(item));
+  return [...entries, ...unknown.map((due): SheetEntry => ({ item: due.item, why: "unknown", due }))];
+}
+
+/** Items without a record that cannot wait for their next mark, most pressing first. */
+export function unknownFirst(facts: Facts, moment: Moment): readonly Due[] {
+  const dues = dueList(facts, moment).filter(({ habit }) => !habit);
+  return doTheseFirst(dues, facts.plan).flatMap((key) => dues.find(({ item }) => item === key) ?? []);
+}
+
+/** All that is due, or likely falls due until a day or a point: the work of a winter, done while the bike stands. */
+export function sheetUntil(facts: Facts, moment: Moment, horizon: Horizon, named: Pick<SheetList, "until" | "upTo">): SheetList {
+  const falling = outlook(facts, moment, horizon).filter(({ likely }) => likely);
   const entries = falling.map(({ item, now }): SheetEntry => ({ item, why: now.status === "due" || now.status === "overdue" ? "now" : "there", due: now }));
-  return { mark: null, on: moment.today, until, ...apartFromCovered(facts.plan.items, entries), meanwhile: [], adds: null };
+  return { mark: null, on: moment.today, ...named, ...apartFromCovered(facts.plan.items, withUnknown(facts, moment, entries)), meanwhile: [], adds: null };
 }
 
 /** The services at a point or nearest to it, in whole figures of the bike's column. */
@@ -85,7 +104,8 @@ export const liesBehind = ({ column }: Facts, { ridden }: Moment, point: Ridden)
 
 /** What a service that was done came to: what its sheet says or, where that is empty or the service lies behind, what the plan prints there. */
 export function itemsOfService(facts: Facts, moment: Moment, mark: Ridden): readonly ItemKey[] {
-  const onSheet = liesBehind(facts, moment, mark) ? [] : (sheetAt(facts, moment, mark)?.entries ?? []);
+  // Of what nothing is on record nobody says that it was of the service.
+  const onSheet = liesBehind(facts, moment, mark) ? [] : (sheetAt(facts, moment, mark)?.entries ?? []).filter(({ why }) => why !== "unknown");
   if (onSheet.length > 0) return onSheet.map(({ item }) => item);
   const printed = [...chartedAt(facts, mark)];
   const covered = new Set(facts.plan.items.flatMap(({ key, covers }) => (printed.includes(key) ? covers : [])));
@@ -127,14 +147,16 @@ function byDay(facts: Facts, moment: Moment): SheetList | null {
     .map(
       ({ item, now, on }): SheetEntry => ({ item, why: now.status === "due" || now.status === "overdue" ? "now" : on === first ? "there" : "near", due: now }),
     );
-  return { mark: null, on: first, until: null, ...apartFromCovered(facts.plan.items, entries), meanwhile: [], adds: null };
+  return { mark: null, on: first, until: null, upTo: null, ...apartFromCovered(facts.plan.items, entries), meanwhile: [], adds: null };
 }
 
 /** Replacing covers inspecting: what another entry does is not done twice. */
 function apartFromCovered(items: readonly PlanItem[], entries: readonly SheetEntry[]): Pick<SheetList, "entries" | "covered"> {
   const on = new Set(entries.map(({ item }) => item));
   const by = new Map<ItemKey, ItemKey>();
-  for (const item of items) if (on.has(item.key)) for (const covered of item.covers) if (on.has(covered)) by.set(covered, item.key);
+  // Nobody knows yet whether what has no record is done at all, so that it stands in for nothing.
+  const sure = new Set(entries.flatMap(({ item, why }) => (why === "unknown" ? [] : [item])));
+  for (const item of items) if (sure.has(item.key)) for (const covered of item.covers) if (on.has(covered)) by.set(covered, item.key);
   return {
     entries: entries.filter(({ item }) => !by.has(item)),
     covered: entries.flatMap(({ item }) => {

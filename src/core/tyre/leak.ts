@@ -10,7 +10,8 @@ export type PressureReading = { readonly day: number; readonly gauge: number; re
 export type LeakRule = { readonly usual: number; readonly noise: number; readonly pumped: number; readonly fewestDays: number; readonly source: string };
 
 export type Leak =
-  | { readonly is: "sound" | "leaks"; readonly per30days: number; readonly readings: number; readonly days: number }
+  /** `usual`: what a sound tyre loses in 30 days at the most. */
+  | { readonly is: "sound" | "leaks"; readonly per30days: number; readonly usual: number; readonly readings: number; readonly days: number }
   /** `temperature`: there are readings enough, but not with the temperature they were read at. */
   | { readonly is: "cannot tell"; readonly missing: "readings" | "temperature" };
 
@@ -34,7 +35,7 @@ export function leakOf(readings: readonly PressureReading[], rule: LeakRule): Le
   if (line === null) return { is: "cannot tell", missing: "readings" };
   const per30days = -line.slope * 30;
   const least = per30days - SURE * Math.sqrt(line.slopeVar) * 30;
-  return { is: least > rule.usual ? "leaks" : "sound", per30days, readings: since.length, days: span(since) };
+  return { is: least > rule.usual ? "leaks" : "sound", per30days, usual: rule.usual, readings: since.length, days: span(since) };
 }
 
 /** The readings from the last rise that only a pump makes. */

@@ -154,6 +154,8 @@ export const checkWords = (p: Printer) => {
     /** "Leaks: drip at the tap. Do not ride.", where no heading says how bad it is. */
     found: (point: SaidPoint): string => `${fault(point)}: ${point.grade ?? "watch"}.`,
     watch: (): string => "To watch:",
+    /** A press on a card that is not the newest. */
+    stale: (): string => "That button was on an older card, so it changed nothing. This is how the check stands:",
     /** What stands open from before. */
     standing: (): string => "Open from before:",
     stood: ({ words, grade }: { readonly words: string; readonly grade: FaultGrade | null }): string => `- ${words}: ${grade ?? "not graded yet"}`,

@@ -6,7 +6,14 @@ import { hours } from "./outlook.ts";
 import { lowered } from "./text.ts";
 
 type Item = { readonly name: string; readonly minutes: number | null; readonly engine: "cold" | "warm" | "any" };
-type Brought = { readonly nickname: string; readonly owner: string | null; readonly items: readonly Item[]; readonly minutes: number; readonly unsaid: number };
+type Brought = {
+  readonly nickname: string;
+  readonly owner: string | null;
+  readonly items: readonly Item[];
+  readonly unknown: readonly string[];
+  readonly minutes: number;
+  readonly unsaid: number;
+};
 type Evening = {
   readonly until: LocalDate;
   readonly today: LocalDate;
@@ -21,6 +28,11 @@ const HOW = "Bring yours with /bike change group-evening:yes: others then see wh
 export const eveningWords = (p: Printer) => {
   const time = (minutes: number, unsaid: number): string => `${unsaid > 0 ? "at least " : "about "}${hours(minutes)}`;
   const counted = (n: number, one: string): string => `${n} ${one}${n === 1 ? "" : "s"}`;
+  const work = (items: readonly Item[], unknown: readonly string[]): string => {
+    const known = items.map(({ name }) => name).filter((name) => !unknown.includes(name));
+    const first = unknown.length === 0 ? "" : `with nothing on record: ${p.list(unknown.map(lowered))}`;
+    return [known.length === 0 ? "" : p.list(known.map(lowered)), first].filter((part) => part !== "").join("; ");
+  };
   const withCold = ({ items }: Brought): boolean => items.some(({ engine }) => engine === "cold");
   return {
     /** Under "changed". */
@@ -44,8 +56,8 @@ export const eveningWords = (p: Printer) => {
       return [
         `A wrench evening for what falls due by ${by}: ${counted(bikes.length, "bike")}, ${counted(items, "item")}, ${time(minutes, unsaid)} of work in all.`,
         ...bikes.map(
-          ({ nickname, owner, items: own, minutes: each, unsaid: open }) =>
-            `- ${owner === null ? nickname : `${nickname} (${owner})`}, ${time(each, open)}: ${p.list(own.map(({ name }) => lowered(name)))}`,
+          ({ nickname, owner, items: own, unknown, minutes: each, unsaid: open }) =>
+            `- ${owner === null ? nickname : `${nickname} (${owner})`}, ${time(each, open)}: ${work(own, unknown)}`,
         ),
         ...(idle.length === 0 ? [] : [`Nothing to do on ${p.list(idle)}.`]),
         ...(more === 0 ? [] : [`And ${counted(more, "bike")} more that found no room here.`]),

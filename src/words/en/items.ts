@@ -75,8 +75,12 @@ export const ENGLISH_ITEMS = {
   "tyre-pressure.measure": { name: "Tyre pressures", synonyms: ["tyre pressure", "tire pressures", "tire pressure", "pressures"] },
   "front-tread.measure": { name: "Front tread depth", synonyms: ["tread", "front tread", "tyre tread", "tire tread", "tread depth"] },
   "rear-tread.measure": { name: "Rear tread depth", synonyms: ["tread", "rear tread", "back tread", "tyre tread", "tire tread", "tread depth"] },
-  "front-tyre.replace": { name: "Front tyre age", synonyms: [...TYRES, "front tyre", "front tire"] },
-  "rear-tyre.replace": { name: "Rear tyre age", synonyms: [...TYRES, "rear tyre", "rear tire", "back tyre", "back tire"] },
+  "front-tyre.replace": { name: "Front tyre age", renewed: "New front tyre", synonyms: [...TYRES, "front tyre", "front tire"] },
+  "rear-tyre.replace": {
+    name: "Rear tyre age",
+    renewed: "New rear tyre",
+    synonyms: [...TYRES, "rear tyre", "rear tire", "back tyre", "back tire"],
+  },
   "spokes.check": { name: "Spokes", synonyms: ["spoke tension", "spoke check"] },
   "wheel-bearings.inspect": {
     name: "Wheel bearings",
@@ -138,7 +142,14 @@ export const ENGLISH_ITEMS = {
   "sidecar-fittings.check": { name: "Sidecar fittings", synonyms: ["sidecar mounts", "sidecar bolts", "sidecar clamps"] },
   "sidecar-alignment.measure": { name: "Sidecar toe-in and lean-out", synonyms: ["sidecar alignment", "toe-in", "toe in", "lean-out", "lean out"] },
   "sidecar-tread.measure": { name: "Sidecar tread depth", synonyms: ["tread", "sidecar tread", "tread depth"] },
-  "sidecar-tyre.replace": { name: "Sidecar tyre age", synonyms: ["sidecar tyre", "sidecar tire"] },
+  "sidecar-tyre.replace": { name: "Sidecar tyre age", renewed: "New sidecar tyre", synonyms: ["sidecar tyre", "sidecar tire"] },
   "sidecar-bearings.inspect": { name: "Sidecar wheel bearing", synonyms: ["sidecar bearing", "sidecar wheel bearings"] },
   "sidecar-suspension.lubricate": { name: "Sidecar suspension pivots", synonyms: ["sidecar suspension", "sidecar pivots"] },
-} as const satisfies Record<StandardItemKey, { readonly name: string; readonly synonyms: readonly string[] }>;
+} as const satisfies Record<
+  StandardItemKey,
+  {
+    readonly name: string /** what a record of it says once a new one is on, where the name speaks of its age */;
+    readonly renewed?: string;
+    readonly synonyms: readonly string[];
+  }
+>;

@@ -148,6 +148,9 @@ const LOW = LEVELS.indexOf("low mark");
 /** Bars moulded in at this height lie below what some laws ask for. */
 const BARS = 0.8;
 
+/** Shares of a chain's length below which a rule shows nothing. */
+const MEASURED_TO = 0.0005;
+
 export const judgeWords = (p: Printer) => {
   const { reading } = readingWords(p);
   const amount = (value: number, { unit, kind }: Pick<SaidJudged, "unit" | "kind">): string =>
@@ -176,7 +179,12 @@ export const judgeWords = (p: Printer) => {
     const words = SIDES[j.kind];
     return sideOf(words, j.judgement.side, j.judgement.is);
   };
-  const longer = (j: SaidJudged): string => (j.kind === "chain length" && j.share !== null ? `, ${p.figure(j.share * 100, 1)} % longer than new` : "");
+  const longer = (j: SaidJudged): string => {
+    if (j.kind !== "chain length" || j.share === null) return "";
+    // A rule over some pitches reads to about a thousandth.
+    if (j.share < -MEASURED_TO) return ", no longer than new (shorter than a new chain by what a rule is off)";
+    return j.share < MEASURED_TO ? ", no longer than new" : `, ${p.figure(j.share * 100, 1)} % longer than new`;
+  };
   const cause = (j: SaidJudged, called: string): string => {
     if (j.judgement.is !== "cannot tell") return "";
     if (j.miscounted)

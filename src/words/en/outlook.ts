@@ -22,7 +22,7 @@ export const outlookWords = (p: Printer) => {
     const step = TENTHS_OF_MM[b.unit] * (range > 500 * TENTHS_OF_MM[b.unit] ? 100 : 10);
     return p.point((Math.round((ridden - b.offset) / step) * step) as Ridden, b.unit);
   };
-  const chargeLine = ({ on, readings, lithium }: NonNullable<Standing["charge"]>, today: LocalDate): string => {
+  const chargeLine = ({ on, readings, lithium, riding }: NonNullable<Standing["charge"]>, today: LocalDate): string => {
     const how = lithium ? " with a charger made for lithium, never below 0 °C" : "";
     const when = on <= today ? "now" : `by ${readings === 0 ? "" : "about "}${yearOf(on) === yearOf(today) ? p.date(on, today) : p.date(on)}`;
     const why =
@@ -31,7 +31,9 @@ export const outlookWords = (p: Printer) => {
         : readings === 1
           ? "by one reading, and what such batteries lose"
           : `by ${readings} readings since it was charged`;
-    return `Charge the battery ${when}${how}: ${why}.`;
+    return riding
+      ? `The battery's volts at rest fall over ${readings} readings: charge it ${when}${how} if it is not ridden long enough before.`
+      : `Charge the battery ${when}${how}: ${why}.`;
   };
   return {
     /** "Heron until 21 June, then at about 16,900 mi (15,800 mi to 18,300 mi)". */
@@ -76,7 +78,7 @@ export const outlookWords = (p: Printer) => {
 type Standing = {
   readonly until: LocalDate;
   readonly items: readonly string[];
-  readonly charge: { readonly on: LocalDate; readonly readings: number; readonly lithium: boolean } | null;
+  readonly charge: { readonly on: LocalDate; readonly readings: number; readonly lithium: boolean; readonly riding: boolean } | null;
 };
 
 export const hours = (minutes: number): string => {

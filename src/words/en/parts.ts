@@ -34,6 +34,8 @@ const KIT_NAMES: Readonly<Record<string, RegExp>> = {
 };
 const WHOLE_KIT = /\b(?:kit|set)\b/iu;
 
+type For = { readonly nickname: string; readonly items: readonly string[]; readonly worn: readonly string[]; readonly wrong: readonly string[] };
+
 export const partsWords = (p: Printer) => ({
   title: (nickname: string): string => `${nickname}, parts fitted`,
   /** "- Rear tyre: fitted 3 May at ..., 2,310 mi on it". */
@@ -76,9 +78,10 @@ export const partsWords = (p: Printer) => ({
   },
   rechecksHow: (): string =>
     "Common practice; your manual has the last word. Change one with item: and every:, such as every:200 mi, or every:never and every:again.",
-  shoppingTitle: (until: LocalDate, today: LocalDate, bikes: number): string =>
-    `To buy for what falls due by ${p.date(until, today)}${bikes > 1 ? ` on ${bikes} bikes` : ""}:`,
-  nothing: (until: LocalDate, today: LocalDate): string => `Nothing falls due by ${p.date(until, today)} that something has to be bought for.`,
+  shoppingTitle: (until: LocalDate, today: LocalDate, bikes: number, far: string | null): string =>
+    `To buy for what falls due ${far === null ? `by ${p.date(until, today)}` : `until “${far}”`}${bikes > 1 ? ` on ${bikes} bikes` : ""}:`,
+  nothing: (until: LocalDate, today: LocalDate, far: string | null): string =>
+    `Nothing falls due ${far === null ? `by ${p.date(until, today)}` : `until “${far}”`} that something has to be bought for.`,
   /** "- Engine oil, 7.2 L in all: Heron 3.2 L 20W-50; Otter 4 L 20W-50". */
   wanted: (what: string, amounts: readonly Amount[], total: { readonly value: number; readonly unit: UnitId | null } | null): string => {
     const each = amounts.map(({ nickname, count, amount, kind }) => {
@@ -92,6 +95,16 @@ export const partsWords = (p: Printer) => ({
     return `- ${capital(what)}${inAll}: ${each.join("; ")}`;
   },
   atHand: (names: readonly string[]): string => `Look on the shelf first: ${p.list(names)}.`,
-  because: (nickname: string, items: readonly string[]): string => `For ${nickname}: ${p.list(items.map(lowered))}.`,
+  because: ({ nickname, items, worn, wrong }: For): string => {
+    const parts = [
+      items.length === 0 ? null : p.list(items.map(lowered)),
+      worn.length === 0 ? null : `at its limit by then, as measured: ${p.list(worn.map(lowered))}`,
+      wrong.length === 0 ? null : `found wrong: ${p.list(wrong.map((each) => `“${each}”`))}`,
+    ];
+    return `For ${nickname}: ${parts.filter((part) => part !== null).join("; ")}.`;
+  },
+  /** "Nothing is on record of Heron's front tyre age and coolant: look first. If they are wanted: front tyre; coolant." */
+  perhaps: ({ nickname, items, uses }: { readonly nickname: string; readonly items: readonly string[]; readonly uses: readonly string[] }): string =>
+    `Nothing on record on ${nickname} of ${p.list(items.map(lowered))}: look first, and buy only what is wanted: ${uses.join("; ")}.`,
   check: (): string => "Check sizes, grades and part numbers against your manual before you buy; what is entered with /spec stands beside the bike.",
 });

@@ -34,6 +34,9 @@ type SaidWork = {
   readonly dial: Dial | null;
 };
 
+/** Decimals of a figure that is asked about: as many as anybody types. */
+const AS_TYPED = 4;
+
 export const readingWords = (p: Printer) => {
   const detail = workDetailWords(p);
   const value = (r: SaidReading): string => {
@@ -204,7 +207,7 @@ export const readingWords = (p: Printer) => {
     },
     option: (gap: Gap, n: number, given: string): string =>
       gap.need === "number"
-        ? p.figure(gap.options[n] ?? 0)
+        ? p.figure(gap.options[n] ?? 0, AS_TYPED)
         : gap.need === "date"
           ? p.date(given as LocalDate, today0)
           : gap.need === "item"

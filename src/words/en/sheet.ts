@@ -33,7 +33,15 @@ type Ticked = {
   readonly note: string | null;
 };
 
-const WHY: Readonly<Record<SheetWhy, string>> = { now: "due already", there: "", near: "soon after, so do it now" };
+/** A sheet of no service: of a day, or of a point. */
+type Span = { readonly until: LocalDate | null; readonly upTo: Ridden | null };
+type EngineRun = "ride" | "standing" | "not run";
+const WARM: Readonly<Record<EngineRun, string>> = {
+  ride: "engine warm from a ride",
+  standing: "engine run warm where it stands, outdoors",
+  "not run": "engine warm, once it may be run again",
+};
+const WHY: Readonly<Record<SheetWhy, string>> = { now: "due already", there: "", near: "soon after, so do it now", unknown: "nothing on record" };
 const DONE_WORDS: Readonly<Record<Outcome, string>> = {
   "inspected, within limits": "looked at, within limits",
   "found wrong": "looked at and found wrong",
@@ -69,9 +77,10 @@ const CLOSE: Readonly<Record<Apart, string>> = {
 export const sheetWords = (p: Printer) => {
   const time = (minutes: number, unsaid: number): string => `${unsaid > 0 ? "at least " : "about "}${hours(minutes)}`;
   const counted = (n: number, one: string): string => `${n} ${one}${n === 1 ? "" : "s"}`;
-  const service = (mark: Ridden | null, on: LocalDate | null, until: LocalDate | null, b: OnBike): string =>
-    until !== null
-      ? `all that falls due by ${p.date(until, b.today)}, done now`
+  const by = ({ until, upTo }: Span, b: OnBike): string | null => (until !== null ? p.date(until, b.today) : upTo !== null ? dialPoint(p, upTo, b) : null);
+  const service = (mark: Ridden | null, on: LocalDate | null, span: Span, b: OnBike): string =>
+    by(span, b) !== null
+      ? `all that falls due by ${by(span, b)}, done now`
       : mark === null
         ? `the sheet for ${on === null ? "then" : p.date(on, b.today)}`
         : `the ${dialPoint(p, mark, b)} service`;
@@ -87,16 +96,16 @@ export const sheetWords = (p: Printer) => {
       nickname: string,
       mark: Ridden | null,
       on: LocalDate | null,
-      until: LocalDate | null,
+      span: Span,
       items: number,
       minutes: number,
       unsaid: number,
       evenings: number,
       b: OnBike,
     ): string =>
-      `${nickname}, ${service(mark, on, until, b)}: ${counted(items, "item")}, ${time(minutes, unsaid)}${evenings > 1 ? `, best over ${evenings} evenings` : ""}.`,
-    empty: (nickname: string, mark: Ridden | null, on: LocalDate | null, until: LocalDate | null, b: OnBike): string =>
-      until === null ? `${nickname}, ${service(mark, on, null, b)}: nothing falls due there.` : `${nickname}: nothing falls due by ${p.date(until, b.today)}.`,
+      `${nickname}, ${service(mark, on, span, b)}: ${counted(items, "item")}, ${time(minutes, unsaid)}${evenings > 1 ? `, best over ${evenings} evenings` : ""}.`,
+    empty: (nickname: string, mark: Ridden | null, on: LocalDate | null, span: Span, b: OnBike): string =>
+      by(span, b) === null ? `${nickname}, ${service(mark, on, span, b)}: nothing falls due there.` : `${nickname}: nothing falls due by ${by(span, b)}.`,
     nearest: (services: readonly { readonly at: number; readonly unit: DistanceUnit }[]): readonly string[] =>
       services.length === 0
         ? []
@@ -111,8 +120,8 @@ export const sheetWords = (p: Printer) => {
     covered: (name: string, by: string): string => `${name}: done with ${lowered(by)}.`,
     meanwhile: (names: readonly string[]): string => `Falls due well before it, and is best done then: ${p.list(names.map(lowered))}.`,
     note: (note: string): string => `Noted last time: “${note}”`,
-    evening: (n: number, of: number, starts: "warm" | "cold", minutes: number, unsaid: number, waits: boolean): string =>
-      `${of === 1 ? "In this order" : `Evening ${n} of ${of}`}, ${starts === "warm" ? "engine warm from a ride" : waits ? "engine cold, after a night's standing" : "engine cold"} (${time(minutes, unsaid)}):`,
+    evening: (n: number, of: number, starts: "warm" | "cold", run: EngineRun, minutes: number, unsaid: number, waits: boolean): string =>
+      `${of === 1 ? "In this order" : `Evening ${n} of ${of}`}, ${starts === "warm" ? WARM[run] : waits ? "engine cold, after a night's standing" : "engine cold"} (${time(minutes, unsaid)}):`,
     item: (n: number, name: string, minutes: number | null, position: string, why: SheetWhy): string => {
       const notes = [minutes === null ? null : hours(minutes), position === "any" ? null : position, WHY[why] === "" ? null : WHY[why]].filter(
         (each) => each !== null,
@@ -130,7 +139,10 @@ export const sheetWords = (p: Printer) => {
     measure: (kinds: readonly ReadingKind[]): string => `Note what you find and leave: ${p.list(kinds)}.`,
     open: (part: Apart): string => `${OPEN[part]}.`,
     close: (part: Apart): string => `${CLOSE[part]}.`,
-    warmUp: (): string => "Run the engine warm, all of it closed and in fresh air: what follows wants it warm.",
+    warmUp: (run: EngineRun): string =>
+      run === "not run"
+        ? "What follows wants the engine warm: it waits until what keeps it from being run is closed."
+        : "Run the engine warm, all of it closed and in fresh air: what follows wants it warm.",
     tension: (drive: "chain" | "belt"): string =>
       drive === "chain" ? "Chain slack again, now that the wheel was out." : "Belt tension again, now that the wheel was out.",
     pumpBrakes: (): string => "Pump the brake lever and pedal hard until they are firm, before the bike moves.",
@@ -138,10 +150,21 @@ export const sheetWords = (p: Printer) => {
       habits.length === 0
         ? "A last look round: nothing loose, nothing left open."
         : `A last look round: ${p.list(habits.map(lowered))}; nothing loose, nothing left open.`,
-    testRide: (): string => "Last, a short test ride; then look for leaks, and feel that nothing is hot that should not be.",
+    testRide: (run: EngineRun): string =>
+      `${run === "ride" ? "Last, a short test ride" : "No test ride before all that keeps it off the road is closed; then a short one, gently and close to home"}; then look for leaks, and feel that nothing is hot that should not be.`,
+    /** Behind what stands open. */
+    notRidden: (run: Exclude<EngineRun, "ride">, said: boolean): string => {
+      const how =
+        run === "standing"
+          ? "It is not ridden, so warm it standing, outdoors: exhaust gas kills indoors."
+          : "It is neither ridden nor run before it is put right.";
+      return said ? `${how} What that takes is among what to have ready; record the work, and it is closed.` : how;
+    },
     overnight: (): string => "Then let it stand overnight: the next evening wants the engine cold.",
     tools: (names: readonly string[]): string => `Tools: ${p.list(names)}.`,
     uses: (uses: readonly Use[]): string => `To have ready: ${uses.map(use).join("; ")}.`,
+    lookFirst: (names: readonly string[]): string =>
+      `Nothing is on record of ${p.list(names.map(lowered))}: look whether ${names.length === 1 ? "it is" : "they are"} wanted, and record since when ${names.length === 1 ? "it is" : "they are"} on.`,
     use,
     tableAlt: (nickname: string): string => `The whole sheet of ${nickname} as a table to print: item, time, values, and room for found, left and done.`,
     tableHead: (): readonly string[] => ["Evening", "No.", "What", "Minutes", "Values", "Found", "Left", "Done"],

@@ -16,6 +16,7 @@ type Worn = {
   readonly wear: Wear;
   readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
 };
+type LeakTold = { readonly is: "sound" | "leaks"; readonly per30days: number; readonly usual: number; readonly days: number };
 type Indoors = {
   readonly want: Amount;
   readonly garage: Amount;
@@ -70,10 +71,15 @@ export const tyreWords = (p: Printer) => {
       const made = date.is === "made" ? `made in week ${date.week} of ${date.year}, ${old}` : `made before 2000, at least ${old}`;
       return `${capital(place)} tyre: ${made}.${{ within: "", "look yearly": ` ${LOOK_YEARLY}`, replace: ` ${TOO_OLD}` }[age]}`;
     },
-    leak: (place: string, leak: { readonly is: "sound" | "leaks"; readonly per30days: number; readonly days: number }, unit: UnitId): string =>
-      leak.is === "leaks"
-        ? `${capital(place)} tyre: loses about ${p.amount(leak.per30days, unit)} in 30 days once the weather is taken out. That is a slow leak: valve, bead or a nail.`
-        : `${capital(place)} tyre: no leak over ${leak.days} days once the weather is taken out.`,
+    leak: (place: string, leak: LeakTold, unit: UnitId): string => {
+      // As finely as a gauge is read.
+      const fine = (kPa: number): string => p.amount(kPa, unit, unit === "kPa" ? 0 : decimalsFor(unit) + (unit === "psi" ? 1 : 0));
+      const lost = fine(leak.per30days);
+      if (leak.is === "leaks")
+        return `${capital(place)} tyre: loses about ${lost} in 30 days once the weather is taken out. That is a slow leak: valve, bead or a nail.`;
+      if (leak.per30days <= 0 || lost === fine(0)) return `${capital(place)} tyre: no loss over ${leak.days} days once the weather is taken out.`;
+      return `${capital(place)} tyre: loses about ${lost} in 30 days over ${leak.days} days once the weather is taken out, within what a sound tyre loses (up to ${fine(leak.usual)} in 30 days, common practice). Top it up cold.`;
+    },
     dated: (date: Exclude<TyreDate, { is: "refused" }>, months: number, age: "within" | "look yearly" | "replace"): readonly string[] => {
       const years = Math.floor(months / 12);
       const old = years === 0 ? "less than a year old" : years === 1 ? "one year old" : `${years} years old`;

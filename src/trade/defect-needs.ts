@@ -1,0 +1,54 @@
+// What has to be at hand to put a defect right, and which defects forbid running the engine. Common practice; what is found when it is opened has the last word.
+
+import type { DefectKind } from "./defects.ts";
+import type { ConsumableName } from "./shelf.ts";
+
+const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = {
+  "damaged brake hose": ["brake hose set", "crush washer", "brake fluid, sealed"],
+  "brake fluid leak": ["brake fluid, sealed"],
+  "damaged brake": ["brake part found bad", "brake cleaner"],
+  "brake light": ["bulb"],
+  headlight: ["bulb"],
+  light: ["bulb"],
+  "fuel leak": ["fuel hose", "hose clamp"],
+  "damaged fuel hose": ["fuel hose", "hose clamp"],
+  "coolant leak": ["coolant"],
+  "damaged coolant hose": ["coolant hose", "hose clamp", "coolant"],
+  chain: ["chain", "front sprocket", "rear sprocket"],
+  "chain at its end": ["chain", "front sprocket", "rear sprocket"],
+  "worn chain": ["chain", "front sprocket", "rear sprocket"],
+  "drive belt": ["drive belt"],
+  puncture: ["tyre"],
+  "damaged tyre": ["tyre"],
+  "cracked tyre": ["tyre"],
+  "squared-off tyre": ["tyre"],
+  "plugged tyre": ["tyre"],
+  "wheel bearing": ["wheel bearings", "bearing grease"],
+  "swingarm bearing": ["swingarm bearings", "bearing grease"],
+  spoke: ["spokes"],
+  steering: ["bearing grease"],
+  "fork leak": ["fork seals", "fork oil"],
+  cable: ["control cable"],
+  "sticking throttle": ["control cable", "cable oil"],
+  fastener: ["bolt or nut of the same grade"],
+  "worn front tyre": ["front tyre"],
+  "worn rear tyre": ["rear tyre"],
+  "worn front pads": ["front brake pads"],
+  "worn rear pads": ["rear brake pads"],
+  "worn disc": ["brake disc"],
+  "low brake fluid": ["brake fluid, sealed"],
+  "low engine oil": ["engine oil"],
+  "mixed brake fluid": ["brake fluid, sealed"],
+};
+
+/** Petrol outside, an engine short of oil or water, a throttle that stays open: it is not started before that is put right. */
+const NOT_RUN: readonly DefectKind[] = [
+  ...(["fuel leak", "damaged fuel hose", "low engine oil", "engine noise"] as const),
+  ...(["coolant leak", "damaged coolant hose", "overheating", "sticking throttle", "no throttle play"] as const),
+];
+
+/** What a defect of a kind takes; nothing where that is only known when it is opened. */
+export const neededFor = (kind: string | null): readonly ConsumableName[] => (kind === null ? [] : (NEEDS[kind as DefectKind] ?? []));
+
+/** May the engine be run while it stands open? */
+export const mayRun = (kind: string | null): boolean => !NOT_RUN.some((each) => each === kind);

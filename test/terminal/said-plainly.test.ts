@@ -1,0 +1,57 @@
+// What was measured, told in words that a rider can act on: no figure rounded away, nothing called sound without its figure.
+
+import { expect, test } from "vitest";
+import { talk } from "../support/talk.ts";
+
+const dm = { as: "Ines", in: "dm" };
+const withHeron = async (clock = "2026-03-01T10:00:00Z") => {
+  const t = await talk(clock);
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:8,000 mi" });
+  const said = async (input: object) => (await t.one({ ...dm, ...input })).text ?? "";
+  return { t, say: (text: string) => said({ say: text }), run: (line: string) => said({ run: line }) };
+};
+
+test("a figure that is asked about is offered as it was typed", async () => {
+  const { t } = await withHeron();
+  const asked = await t.one({ ...dm, say: "Heron battery 3.75 13.9" });
+  expect(asked.actions.map(({ label }) => label)).toEqual(expect.arrayContaining(["3.75", "13.9"]));
+  await t.close();
+});
+
+test("a chain is never said to be a share below nothing longer", async () => {
+  const { t, say } = await withHeron();
+  // 20 pitches of 5/8 in are 317.5 mm new (ISO 606).
+  expect(await say("Heron chain 317 mm over 20 pitches")).toContain("no longer than new (shorter than a new chain by what a rule is off): within");
+  expect(await say("Heron chain 317.5 mm over 20 pitches")).toContain("317.5 mm, no longer than new: within");
+  expect(await say("Heron chain 318.5 mm over 20 pitches")).toContain("0.3 % longer than new: within");
+  await t.close();
+});
+
+test("what a sound tyre loses is told with its figure; none lost is told so", async () => {
+  const { t, say, run } = await withHeron();
+  await say("Heron rear 2.9 bar front 2.5 bar, 20 °C");
+  await t.send({ advance: "P75D" });
+  await say("Heron rear 2.7 bar front 2.5 bar, 20 °C");
+  await t.send({ advance: "P75D" });
+  await say("Heron rear 2.5 bar front 2.5 bar, 20 °C");
+  const shown = await run("/tyre show");
+  // 0.4 bar in 150 days is 0.08 bar in 30; a sound tyre loses 14 kPa, 0.14 bar (common practice).
+  expect(shown).toContain(
+    "Rear tyre: loses about 0.08 bar in 30 days over 150 days once the weather is taken out, within what a sound tyre loses (up to 0.14 bar in 30 days, common practice). Top it up cold.",
+  );
+  expect(shown).toContain("Front tyre: no loss over 150 days once the weather is taken out.");
+  await t.close();
+});
+
+test("resting volts that fall on a bike that is not laid up give the day to charge it by", async () => {
+  const { t, say, run } = await withHeron("2026-11-10T10:00:00Z");
+  for (const volts of ["12.80", "12.75", "12.70", "12.65"]) {
+    if (volts === "12.70") expect(await run("/due bike:Heron"), "two readings").not.toContain("charge it");
+    await say(`Heron battery ${volts} V rested`);
+    await t.send({ advance: "P14D" });
+  }
+  expect(await run("/due bike:Heron")).toContain(
+    "The battery's volts at rest fall over 4 readings: charge it by about 3 February if it is not ridden long enough before.",
+  );
+  await t.close();
+});
