@@ -13,6 +13,8 @@ export type ChartDrawing = {
   /** Head of the last column. */
   readonly last: string;
   readonly legend: readonly string[];
+  /** Under the legend: what the grid has no room for. */
+  readonly notes: readonly string[];
 };
 
 const TEXT = 26;
@@ -35,6 +37,8 @@ export function drawChart(chart: ChartDrawing): { readonly svg: string; readonly
   const middle = (n: number): number => names + cell * (n + 0.5);
   const base = (n: number): number => head + ROW * (n + 0.7);
   const legend = lines(chart.legend, ", ", right);
+  const notes = chart.notes.flatMap((each) => wrapped(each, TEXT, right));
+  const under = bottom + ROW * (legend.length + (notes.length === 0 ? 0 : 0.4));
   const labels = [
     ...title.map((said, n) => text({ x: 0, y: ROW * (n + 0.4) }, said, "start")),
     text({ x: 0, y: head - 12 }, chart.corner, "start", INK.quiet),
@@ -46,6 +50,7 @@ export function drawChart(chart: ChartDrawing): { readonly svg: string; readonly
       ...row.cells.flatMap((letter, n) => (letter === "" ? [] : [{ ...text({ x: middle(n), y: base(r) }, letter, "middle"), cell: true as const }])),
     ]),
     ...legend.map((said, n) => text({ x: 0, y: bottom + ROW * (n + 1.2) }, said, "start")),
+    ...notes.map((said, n) => text({ x: 0, y: under + ROW * (n + 1.2) }, said, "start", INK.quiet)),
   ];
   const rules = [
     ...chart.rows.map((_, r) => line({ x: 0, y: head + ROW * r }, { x: right, y: head + ROW * r }, r === 0 ? INK.line : INK.faint, r === 0 ? 2 : 1)),
@@ -57,7 +62,7 @@ export function drawChart(chart: ChartDrawing): { readonly svg: string; readonly
   ];
   const svg = picture(rules, labels, [
     { x: 0, y: -ROW / 2 },
-    { x: right, y: bottom + ROW * legend.length },
+    { x: right, y: under + ROW * notes.length },
   ]);
   return { svg, width: Number(/viewBox="\S+ \S+ ([\d.]+)/u.exec(svg)?.[1] ?? LEAST) };
 }

@@ -83,30 +83,32 @@ export const filled = (path: string | null, color: string): string => (path === 
 const rounded = (path: string): string => path.replace(/-?\d+(\.\d+)?(e-?\d+)?/gu, (figure) => n(Number(figure)));
 
 /**
- * A level across a plot with its words beside it: over it or under it, at the left or the right, wherever first nothing else is drawn. Dashed, so that it is no grid line.
- * @param busy what is drawn on the level between
- * @param marks the middles of what is drawn elsewhere
+ * A level across a plot with its words beside it: over it or under it, wherever first nothing else is drawn. Dashed, so that it is no grid line.
+ * @param marks the middles of what is drawn there
+ * @param paths lines that are drawn there, by their points
  */
 export function level(
   { left, right, top, bottom, y }: Frame,
   value: number,
   text: string,
-  { busy = null, marks = [] }: { readonly busy?: readonly [number, number] | null; readonly marks?: readonly Point[] },
+  { marks = [], paths = [] }: { readonly marks?: readonly Point[]; readonly paths?: readonly (readonly Point[])[] },
 ): string {
   const at = y(value);
   const wide = widthOf(text, SMALL);
   const over = { base: at - 16, fits: at - SMALL * 1.6 > top };
   const under = { base: at + SMALL * 1.2, fits: at + SMALL * 1.5 < bottom };
   const rows = over.fits ? [over, ...(under.fits ? [under] : [])] : [under];
-  const places = rows.flatMap(({ base }) => [
-    { base, from: left + 8 },
-    { base, from: right - 8 - wide },
-  ]);
-  const crossed = ({ base, from }: { readonly base: number; readonly from: number }): number =>
-    marks.filter((mark) => mark.x > from - MARK && mark.x < from + wide + MARK && mark.y > base - SMALL - MARK && mark.y < base + SMALL * 0.3 + MARK).length +
-    (busy !== null && busy[0] < from + wide + 16 && busy[1] > from - 16 ? 1 : 0);
+  const [first, last] = [left + 8, right - 8 - wide];
+  const between = Array.from({ length: STEPS }, (_, n) => first + ((last - first) * (n + 1)) / (STEPS + 1));
+  // At the ends first, where they are looked for.
+  const places = [[first, last], between].flatMap((froms) => rows.flatMap(({ base }) => froms.map((from) => ({ base, from }))));
+  const crossed = ({ base, from }: { readonly base: number; readonly from: number }): number => {
+    const box = { left: from - MARK, right: from + wide + MARK, top: base - SMALL - MARK, bottom: base + SMALL * 0.3 + MARK };
+    const on = marks.filter((mark) => mark.x > box.left && mark.x < box.right && mark.y > box.top && mark.y < box.bottom).length;
+    return on + paths.filter((path) => path.some((to, n) => n > 0 && runsThrough(path[n - 1] ?? to, to, box))).length;
+  };
   const least = Math.min(...places.map(crossed));
-  const place = places.find((each) => crossed(each) === least) ?? { base: over.base, from: left + 8 };
+  const place = places.find((each) => crossed(each) === least) ?? { base: over.base, from: first };
   return (
     line({ x: left, y: at }, { x: right, y: at }, INK.second, 4, "14 8") +
     // Kept apart from whatever crosses them.
@@ -115,6 +117,27 @@ export function level(
 }
 /** From the middle of a mark to its edge. */
 const MARK = 10;
+/** Places between the ends at which words are tried. */
+const STEPS = 8;
+
+type Box = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+
+/** Does a straight line between two points touch a box? What of it lies between the box's sides must lie between its top and its bottom somewhere (Liang and Barsky, 1984). */
+export function runsThrough(from: Point, to: Point, box: Box): boolean {
+  let [enters, leaves] = [0, 1];
+  const sides = [
+    [from.x - to.x, from.x - box.left],
+    [to.x - from.x, box.right - from.x],
+    [from.y - to.y, from.y - box.top],
+    [to.y - from.y, box.bottom - from.y],
+  ] as const;
+  for (const [runs, room] of sides) {
+    if (runs === 0 && room < 0) return false;
+    if (runs < 0) enters = Math.max(enters, room / runs);
+    if (runs > 0) leaves = Math.min(leaves, room / runs);
+  }
+  return enters <= leaves;
+}
 
 /** A reading as a filled point, kept apart from lines under it. */
 export const read = ({ x, y }: Point): string =>

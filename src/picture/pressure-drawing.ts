@@ -28,6 +28,8 @@ export type PressureDrawing = {
 const HIGH = 240;
 /** Room over a level at the top, as a share of what lies under it. */
 const ROOM = 0.15;
+/** Room under the lowest mark, as a share of the whole, so that it stays off the axis. */
+const FOOT = 0.08;
 
 /** The drawing as SVG; a page of words alone when nothing was read. */
 export function drawPressure(drawing: PressureDrawing): string {
@@ -40,7 +42,8 @@ export function drawPressure(drawing: PressureDrawing): string {
     const all = wanted === null ? values : [...values, wanted.value];
     // What is wanted is written beside its line: it needs room over it where all lies below.
     const room = wanted !== null && wanted.value >= Math.max(...values) ? [wanted.value + ROOM * (wanted.value - Math.min(...values))] : [];
-    return upward([...all, ...room], drawing.figure);
+    const [least, most] = [Math.min(...all), Math.max(...all)];
+    return upward([...all, ...room, Math.max(0, least - FOOT * (most - least))], drawing.figure);
   });
   const left = Math.max(...ups.map((up) => up.left));
   const time = timeAxis(first, last, [left + 14, RIGHT], drawing.month);
@@ -53,8 +56,9 @@ export function drawPressure(drawing: PressureDrawing): string {
         ({ x }) => x,
         ({ y }) => y,
       );
+      const marks = [...asTheyWere, ...levelled];
       return [
-        ...(panel.wanted === null ? [] : [level(frame, panel.wanted.value, panel.wanted.text, { marks: [...asTheyWere, ...levelled] })]),
+        ...(panel.wanted === null ? [] : [level(frame, panel.wanted.value, panel.wanted.text, { marks, paths: [levelled] })]),
         ...(levelled.length < 2 ? [] : [trace(joined(levelled), INK.first, 4)]),
         ...asTheyWere.map(asRead),
         ...levelled.map(read),

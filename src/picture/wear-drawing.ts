@@ -58,14 +58,18 @@ export function drawWear(drawing: WearDrawing): string {
       },
       (frame) => {
         const { limit, line: worn } = panel;
-        const busy = worn === null ? null : ([across(worn.low), across(worn.high ?? most)] as const);
         const marks = panel.points.map(({ x, value }) => ({ x: across(x), y: frame.y(value) }));
+        const run =
+          worn === null || limit === null
+            ? null
+            : ([
+                { x: across(worn.from), y: frame.y(worn.start) },
+                { x: across(worn.likely), y: frame.y(limit.value) },
+              ] as const);
         // Under the words of the limit, which are kept apart from what they cross.
         const drawn = [
-          ...(worn === null || limit === null
-            ? []
-            : [line({ x: across(worn.from), y: frame.y(worn.start) }, { x: across(worn.likely), y: frame.y(limit.value) }, INK.first, 3, "10 8")]),
-          ...(limit === null ? [] : [level(frame, limit.value, limit.text, { busy, marks })]),
+          ...(run === null ? [] : [line(run[0], run[1], INK.first, 3, "10 8")]),
+          ...(limit === null ? [] : [level(frame, limit.value, limit.text, run === null ? { marks } : { marks: [...marks, run[1]], paths: [run] })]),
         ];
         if (worn !== null && limit !== null) {
           const y = frame.y(limit.value);

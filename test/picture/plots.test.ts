@@ -6,7 +6,7 @@ import { describe, expect, test } from "vitest";
 import { addDays, daysBetween, localDate } from "../../src/core/calendar/arithmetic.ts";
 import { INK, WIDE } from "../../src/picture/look.ts";
 import { drawOdometer, type OdometerDrawing } from "../../src/picture/odometer-drawing.ts";
-import { upward } from "../../src/picture/plot.ts";
+import { runsThrough, upward } from "../../src/picture/plot.ts";
 import { drawPressure, type PressureDrawing } from "../../src/picture/pressure-drawing.ts";
 import { render } from "../../src/picture/render.ts";
 import { drawWear, type WearDrawing } from "../../src/picture/wear-drawing.ts";
@@ -154,6 +154,28 @@ describe("the wear line", () => {
     const svg = drawWear(wear()).replaceAll("\u00a0", " ");
     expect(svg).toMatch(/stroke-dasharray="10 8".*<text paint-order="stroke" stroke="#faf8f4" stroke-width="7" [^>]*>limit 1\.0 mm/u);
   });
+  test.each([
+    ["at the left, under the line's end", 17_400, 15_800, 20_400],
+    ["in the middle", 20_000, 14_000, 26_000],
+    ["early", 15_000, 14_700, 15_700],
+  ])("the words of the limit keep off the wear line and the mark at its end, wherever that is: %s", (_, likely, low, high) => {
+    const panel = wear().panels[0];
+    if (panel?.line == null) throw new Error("a line");
+    const front = { ...panel, points: [8000, 12_300].map((x, n) => ({ x, value: 4 - n * 1.5 })), line: { from: 8000, start: 3.9, likely, low, high } };
+    const rear = { ...panel, line: { ...panel.line, likely: 22_700, low: 19_600, high: 28_800 } };
+    const svg = drawWear(wear({ panels: [front, rear] }));
+    soundly(svg);
+    const labels = textsOf(svg).filter(({ text }) => text.startsWith("limit 1.0"));
+    const lines = linesOf(svg).filter(({ color, dashes, width }) => color === INK.first && dashes !== "" && width === 3);
+    expect(labels).toHaveLength(2);
+    for (const label of labels) for (const { x1, y1, x2, y2 } of lines) expect(runsThrough({ x: x1, y: y1 }, { x: x2, y: y2 }, label)).toBe(false);
+  });
+  test("a line touches a box, or passes it", () => {
+    const box = { left: 10, right: 20, top: 10, bottom: 20 };
+    const through = (x1: number, y1: number, x2: number, y2: number) => runsThrough({ x: x1, y: y1 }, { x: x2, y: y2 }, box);
+    expect([through(0, 0, 30, 30), through(12, 12, 13, 13), through(0, 15, 30, 15), through(15, 0, 15, 11)]).toEqual([true, true, true, true]);
+    expect([through(0, 0, 9, 9), through(0, 15, 9, 15), through(0, 25, 30, 25), through(0, 12, 12, 0), through(21, 0, 21, 30)]).toEqual(Array(5).fill(false));
+  });
   test("one reading, no limit, or none at all are drawn as far as they go", () => {
     const single = drawWear(wear({ panels: [{ name: "Front tread, mm", points: [{ x: 10_000, value: 4 }], line: null, limit: null }] }));
     soundly(single);
@@ -214,6 +236,32 @@ describe("the pressure trend", () => {
   ])("what is wanted is written where no reading stands on it: %s", (_, values, value) => {
     const points = values.map((read, n) => ({ on: addDays(today, n * 30 - 200), read, levelled: null }));
     soundly(drawPressure(pressure({ panels: [{ name: "Front, psi", points, wanted: { value, text: "wanted 34 psi cold" } }] })));
+  });
+});
+
+describe("a pressure that crosses what is wanted", () => {
+  const points = [2.5, 2.45, 2.4, 2.4, 2.5].map((read, n) => ({
+    on: addDays(today, n * 30 - 120),
+    read,
+    levelled: [2.5, 2.547, 2.545, 2.584, 2.561][n] ?? read,
+  }));
+  const svg = drawPressure(
+    pressure({ figure: (value) => value.toFixed(2), panels: [{ name: "Front, bar", points, wanted: { value: 2.5, text: "wanted 2.5 bar as read cold" } }] }),
+  );
+  test("has the words of what is wanted where no line runs", () => {
+    soundly(svg);
+    const label = textsOf(svg).find(({ text }) => text.startsWith("wanted"));
+    const path = corners(pathsOf(svg).find(({ stroke, fill }) => stroke === INK.first && fill === "none")?.d ?? "");
+    expect(path).toHaveLength(5);
+    for (const [n, [x, y]] of path.entries()) {
+      const [fx, fy] = path[n - 1] ?? [x, y];
+      expect(label !== undefined && runsThrough({ x: fx, y: fy }, { x, y }, label)).toBe(false);
+    }
+  });
+  test("has its lowest square off the axis", () => {
+    const squares = [...svg.matchAll(/<rect x="[\d.]+" y="([\d.]+)" width="14"/gu)].slice(0, 5).map(([, y]) => Number(y) + 14);
+    const axis = linesOf(svg).find(({ color, width, y1, y2, x1, x2 }) => color === INK.quiet && width === 2 && y1 === y2 && x2 - x1 > WIDE / 2);
+    expect(Math.max(...squares)).toBeLessThan((axis?.y1 ?? 0) - 8);
   });
 });
 

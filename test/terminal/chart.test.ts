@@ -38,6 +38,7 @@ describe("/plan chart", () => {
     ]);
     expect((await readFile(drawing?.path ?? "")).readUInt32BE(16)).toBeGreaterThanOrEqual(900);
     expect(drawing?.alt).toContain("A table of 22 items against 4 services");
+    expect(drawing?.alt).toContain("how often the 19 other items come round");
   });
   test("goes as far as asked, is shared when asked, and counts the bike's use in", async () => {
     expect((await run("/plan chart until:24,000 mi")).data.marks.at(-1)).toBe(24_000);
@@ -63,6 +64,11 @@ describe("/plan read-chart", () => {
     expect(shown.text).toContain("Line 7 is not read: “Horn grease;see note;;;;”");
     expect(shown.actions.map(({ label }) => label)).toEqual(["The letters are right", "Paste it again", "Leave it", "I stands for", "Change another letter"]);
     expect(await line("Valve clearance")).toBe("- Valve clearance: every 8,000 mi; first at 600 mi.");
+  });
+  test("a list after which nothing comes is not said to go on", async () => {
+    const preview = await press(await paste("km;1000;6000;12,000\nValve clearance;A;;"), "The letters are right");
+    expect(preview.text).toContain("- Then: at 1,000 km, then no more.");
+    expect(preview.text).not.toContain("no more, at");
   });
   test("a letter nobody knows must be said before it goes on", async () => {
     const shown = await paste("mi;4000;8000\nEngine oil and filter;Q;Q");

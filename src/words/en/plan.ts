@@ -72,7 +72,9 @@ export const planWords = (p: Printer) => {
     /** "Now: every 4,000 mi or 12 months, at 4,000 mi, 8,000 mi ...; first at 600 mi." */
     under: (lead: "now" | "changed" | "before", { anchor, first, repeat, marks }: Trigger, column: DistanceUnit): string => {
       const unit = marks.some((mark) => mark % TENTHS_OF_MM[column] !== 0) ? (column === "mi" ? "km" : "mi") : column;
-      const at = marks.length === 0 ? "" : `, at ${marks.map((mark) => p.point(mark, unit)).join(", ")} and so on`;
+      // A list after which nothing follows has named them all.
+      const isWhole = repeat.by === "mark list" && repeat.thenEvery === null;
+      const at = marks.length === 0 || isWhole ? "" : `, at ${marks.map((mark) => p.point(mark, unit)).join(", ")} and so on`;
       return `${[`${LEADS[lead]} ${repeats(repeat, column)}${at}`, ...besides(anchor, first, repeat, column)].join("; ")}.`;
     },
     /** Null where the bike's own column is printed, or none is. */
