@@ -236,6 +236,7 @@ function answers(question: Question, words: Words): Action[] {
       case "implausible jump":
         return isDial ? [choice("yes", labels.yes), choice("earlier", labels.earlier)] : [choice("yes", labels.yes), choice("no figure", labels.noFigure)];
       case "trip":
+      case "grew":
         return [choice("yes", labels.yes)];
       case "warm":
         return [choice("yes", labels.cold)];

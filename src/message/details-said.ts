@@ -1,14 +1,15 @@
-// The details of a job in a message: how much of what, the code of a new tyre, what it cost, who did it, what the new pads measure.
+// The details of a job in a message: how much of what, the code of a new tyre, what it cost, who did it, what new pads and tyres measure.
 // What they account for is no reading of the bike.
 
 import type { ItemKey } from "../core/ids.ts";
-import { dimensionOf } from "../core/quantity/units.ts";
+import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
 import type { LogReading, RecordWork } from "../core/reading/intent.ts";
 import type { Place } from "../core/reading/kinds.ts";
 import { type Cost, NO_DETAIL, type PartFitted, type Quantity, type WorkDetail } from "../core/work-detail.ts";
 import { among } from "./among.ts";
-import { type Clause, wordAt } from "./clauses.ts";
-import type { Layout } from "./layout.ts";
+import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { kindWordsIn, namesWheel } from "./kind-of.ts";
+import { type Layout, phrasesInside } from "./layout.ts";
 import { tokensOf } from "./pieces.ts";
 import type { NumberToken } from "./scan.ts";
 import type { WorkSaid } from "./work-said.ts";
@@ -30,7 +31,7 @@ export function withDetails(layout: Layout, clause: Clause, work: WorkSaid): Det
   const quantities = quantitiesSaid(layout, at, used);
   const parts = [...tyresSaid(layout, at, first, used), ...fluidsSaid(layout, at, first, used)];
   const cost = costSaid(layout, at, by !== null, used);
-  const readings = padsSaid(layout, at, first, used);
+  const readings = freshSaid(layout, clause, at, first, used);
   const detail: WorkDetail = { quantities, parts, cost, by };
   if (quantities.length + parts.length === 0 && cost === null && by === null) return { work: { ...work, used }, readings };
   // What was said once belongs to the first job of the clause; who did it, to all of them.
@@ -143,21 +144,47 @@ function isAlone(layout: Layout, at: number): boolean {
   return edge(at - 1) && edge(at + 1);
 }
 
-const PADS: Readonly<Record<string, Place>> = { "front-pads.measure": "front", "rear-pads.measure": "rear" };
+/** What is measured of a part that was put in new. `bare`: a length that stands by itself beside it can be nothing else. */
+const FRESH: Readonly<Record<string, { readonly kind: "pad thickness" | "tread"; readonly place: Place; readonly bare: boolean }>> = {
+  "front-pads.measure": { kind: "pad thickness", place: "front", bare: false },
+  "rear-pads.measure": { kind: "pad thickness", place: "rear", bare: false },
+  "front-tyre.replace": { kind: "tread", place: "front", bare: true },
+  "rear-tyre.replace": { kind: "tread", place: "rear", bare: true },
+};
 
-/** "Front pads swapped, 5 mm on the new ones": what the new pads measure, as left. */
-function padsSaid(layout: Layout, at: readonly number[], intent: RecordWork, used: Set<number>): readonly LogReading[] {
-  const places = intent.items.flatMap((item) => PADS[item] ?? []);
-  if (places.length === 0 || intent.outcome !== "replaced") return [];
-  const fresh = at.some((each) => among(layout.known.vocabulary.details.fresh, wordAt(layout.tokens, each)));
-  const lengths = at.filter((each) => numberAt(layout, each)?.units.some((unit) => dimensionOf(unit) === "length"));
-  const [only] = lengths;
-  const token = only === undefined ? null : numberAt(layout, only);
-  const unit = token?.units.find((each) => dimensionOf(each) === "length") ?? null;
-  if (!fresh || lengths.length !== 1 || token === null || unit === null || only === undefined || intent.on.from !== intent.on.to) return [];
-  used.add(only);
-  return places.map((place) => ({
-    ...{ do: "log reading", bike: intent.bike, kind: "pad thickness", place, value: token.value, unit, on: intent.on.from },
-    ...{ typed: { text: token.text, unit: token.unitText }, detail: { state: "left" }, gaps: intent.gaps.filter((gap) => gap.need === "bike") },
-  }));
+/** "Front pads swapped, 5 mm on the new ones", "new rear tyre, 7.5 mm", "new tyres, 7 mm rear 5 mm front": what the new parts measure, as left. */
+function freshSaid(layout: Layout, clause: Clause, at: readonly number[], intent: RecordWork, used: Set<number>): readonly LogReading[] {
+  const fresh = intent.items.flatMap((item) => FRESH[item] ?? []);
+  const kind = fresh[0]?.kind;
+  if (kind === undefined || intent.outcome !== "replaced" || fresh.some((each) => each.kind !== kind) || intent.on.from !== intent.on.to) return [];
+  const lengths = at.flatMap((each): readonly { readonly at: number; readonly token: NumberToken; readonly unit: UnitId }[] => {
+    const token = numberAt(layout, each);
+    const unit = token?.units.find((one) => dimensionOf(one) === "length");
+    return token === null || unit === undefined ? [] : [{ at: each, token, unit }];
+  });
+  const parts = clause.parts.filter(({ from, to }) => lengths.some((length) => length.at >= from && length.at <= to));
+  const named = parts.flatMap((part) => kindWordsIn(layout, part).flatMap(({ are }) => are));
+  const isNew = at.some((each) => among(layout.known.vocabulary.details.fresh, wordAt(layout.tokens, each)));
+  // A place beside the name of the kind says by itself where it was read; another kind, what.
+  const isBare = (named.length === 0 || named.includes(kind)) && !parts.some((part) => namesWheel(layout, part) && named.length > 0);
+  const places = lengths.length === 1 ? fresh.map(({ place }) => place) : endsBeside(layout, parts);
+  if (!(fresh[0]?.bare === true ? isBare : isNew) || lengths.length === 0 || (lengths.length > 1 && places.length !== lengths.length)) return [];
+  for (const length of lengths) used.add(length.at);
+  return places.flatMap((place, n): readonly LogReading[] => {
+    const length = lengths[lengths.length === 1 ? 0 : n];
+    if (length === undefined || !fresh.some((each) => each.place === place)) return [];
+    const { token, unit } = length;
+    return [
+      {
+        ...{ do: "log reading", bike: intent.bike, kind, place, value: token.value, unit, on: intent.on.from },
+        ...{ typed: { text: token.text, unit: token.unitText }, detail: { state: "left" }, gaps: intent.gaps.filter((gap) => gap.need === "bike") },
+      },
+    ];
+  });
 }
+
+/** The ends that stand beside lengths, in order: one for each, front and rear. */
+const endsBeside = (layout: Layout, parts: readonly Part[]): readonly Place[] => {
+  const ends = parts.flatMap((part) => phrasesInside(layout.phrases.place, part).flatMap(({ are }) => are.filter((end) => end === "front" || end === "rear")));
+  return new Set(ends).size === ends.length ? ends : [];
+};

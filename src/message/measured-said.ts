@@ -83,11 +83,12 @@ function pointsJoined(layout: Layout, said: readonly Said[]): readonly Said[] {
       phrasesInside(layout.phrases.place, span).flatMap(({ are }) => are.filter((place) => ["front", "rear", "both", "sidecar"].includes(place))),
     );
     if (ends.size > 1 || (row.length === 2 && ends.size === 0)) return row;
-    // Left and right are two calipers, inner and outer two pads.
+    // Left and right are two calipers, but for the rear, which has one; inner and outer two pads.
     const sided =
       phrasesInside(layout.phrases.side, span).length > 0 ||
       phrasesInside(layout.phrases.place, span).some(({ are }) => are.some((place) => /left|right/u.test(place)));
-    if (sided && kindRow(first.kind).places === CALIPERS) return row;
+    const isRear = ends.size === 1 && ends.has("rear");
+    if (sided && kindRow(first.kind).places === CALIPERS && !(isRear && phrasesInside(layout.phrases.side, span).length === 0)) return row;
     const figures = row.map(({ figure }) => figure);
     const least = figures.reduce((a, b) => (b.value < a.value ? b : a));
     const typed = layout.text.slice(first.figure.token.start, last.figure.token.end);
@@ -113,9 +114,9 @@ function areJoined(layout: Layout, a: Measurable, b: Measurable): boolean {
   return true;
 }
 const isAcross = (layout: Layout, at: number): boolean => {
-  const { joins, measuring } = layout.known.vocabulary;
+  const { joins, articles, at: atWords, onBike, measuring } = layout.known.vocabulary;
   const word = wordAt(layout.tokens, at) ?? "";
-  return among(joins, word) || among(measuring.levels.between, word) || among(measuring.across, word);
+  return [joins, articles, atWords, onBike, measuring.levels.between, measuring.across].some((list) => among(list, word));
 };
 
 /** "Found" and "left", "was" and "now": only where both are said, or of a clearance. */

@@ -79,15 +79,17 @@ function sagPlace(layout: Layout, part: Part, own: readonly PlacePhrase[]): Plac
   return { at: only.at, place };
 }
 
-/** "Front pads, left 3.5 right 3": the part before names the end and the thing, and no figure. */
+/** "Front pads, left 3.5 right 3", "front pads 4 left, 3.5 right": a part before names the end and the thing, and no figure but of a side too. */
 function isFrontBefore(layout: Layout, kind: ReadingKind, part: Part, own: readonly PlacePhrase[]): boolean {
-  if (kindRow(kind).places !== CALIPERS || own.some(isWheel) || !own.some(({ are }) => are.includes("left") || are.includes("right"))) return false;
+  const isSide = ({ are }: PlacePhrase): boolean => are.includes("left") || are.includes("right");
+  if (kindRow(kind).places !== CALIPERS || own.some(isWheel) || !own.some(isSide)) return false;
   const parts = layout.clauses.find(({ from, to }) => from <= part.from && part.to <= to)?.parts ?? [];
-  const before = parts.findLast(({ to }) => to < part.from);
+  const before = parts.findLast((each) => each.to < part.from && phrasesInside(layout.phrases.place, each).some(isWheel));
   if (before === undefined || !phrasesInside(layout.phrases.kind, before).some(({ are }) => are.includes(kind))) return false;
-  for (let at = before.from; at <= before.to; at++) if (layout.tokens[at]?.is === "number" && !layout.taken.has(at)) return false;
-  const ends = phrasesInside(layout.phrases.place, before).filter(isWheel);
-  return ends.length > 0 && ends.every(({ are }) => are.includes("front"));
+  const places = phrasesInside(layout.phrases.place, before);
+  if (!places.filter(isWheel).every(({ are }) => are.includes("front"))) return false;
+  for (let at = before.from; at <= before.to; at++) if (layout.tokens[at]?.is === "number" && !layout.taken.has(at) && !places.some(isSide)) return false;
+  return true;
 }
 
 /** With several kinds in one part each has the words around its own figures: up to the figures of the kinds beside it. */

@@ -163,6 +163,8 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
     }
     if (firstVerb === undefined) {
       if (all.length === 0 || !holdsOnlyItems(layout, part, all)) continue;
+      // "Fitted a new rear tyre, tread is 7.5 mm": what is measured of a new part is not renewed beside it.
+      if (carried !== null && isMeasuredOf(layout, part) && carried.some((verb) => actionsOf(layout.known, verb)[0] === "replace")) continue;
       // "New battery, 14,260", "Öl und Filter neu": nothing but the thing is said, so it is the thing that was fitted. "Oil at 13,900" was done then.
       const fresh = [part.from, (all.at(-1)?.to ?? part.to) + 1].find((at) => at <= part.to && isRenewed(layout, at));
       const said =
@@ -201,6 +203,11 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
 /** Is a length in a part that names no kind of reading it could be of? */
 const holdsValue = (layout: Layout, part: Part): boolean =>
   phrasesInside(layout.phrases.kind, part).length === 0 &&
+  layout.tokens.slice(part.from, part.to + 1).some((token) => token.is === "number" && token.units.some((unit) => dimensionOf(unit) === "length"));
+
+/** Does a part name a kind of reading and hold a length? */
+const isMeasuredOf = (layout: Layout, part: Part): boolean =>
+  phrasesInside(layout.phrases.kind, part).length > 0 &&
   layout.tokens.slice(part.from, part.to + 1).some((token) => token.is === "number" && token.units.some((unit) => dimensionOf(unit) === "length"));
 
 /** Is a day said in a part, and no figure beside it? "Battery at 12.6 V yesterday" is a reading. */

@@ -11,6 +11,8 @@ type DefectRow = {
   readonly usual: Grade;
   readonly caution: CautionKey | null;
   readonly mends: readonly StandardItemKey[];
+  /** Graded so by itself, whoever notes it; the owner may still grade it otherwise. */
+  readonly always?: true;
   /** The line that it makes due by itself: what was seen says that the part is at its end. */
   readonly due?: StandardItemKey;
   readonly source: string;
@@ -91,7 +93,14 @@ export const DEFECTS = {
   },
   "drive belt": { system: "final drive", usual: "do not ride", caution: null, mends: ["drive-belt.replace"], source: PRACTICE },
   puncture: { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
-  "plugged tyre": { system: "wheels and tyres", usual: "watch", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
+  "plugged tyre": {
+    system: "wheels and tyres",
+    usual: "watch",
+    always: true,
+    caution: "tyres",
+    mends: ["front-tyre.replace", "rear-tyre.replace"],
+    source: PRACTICE,
+  },
   "damaged tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "cracked tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "squared-off tyre": { system: "wheels and tyres", usual: "watch", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
@@ -146,9 +155,10 @@ export const DEFECTS = {
     mends: ["brake-fluid.inspect", "brake-fluid.replace"],
     source: PRACTICE,
   },
-  "wrong front pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace"], source: PRACTICE },
-  "wrong rear pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["rear-tyre.replace"], source: PRACTICE },
-  "wrong sidecar pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["sidecar-tyre.replace"], source: PRACTICE },
+  // Right again by a reading alone: a new tyre may be pumped up wrong too.
+  "wrong front pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
+  "wrong rear pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
+  "wrong sidecar pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
   "slack chain": { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.adjust", "chain.replace"], source: PRACTICE },
   "worn chain": { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.replace"], source: PRACTICE },
   "no throttle play": { system: "controls", usual: "do not ride", caution: "throttle", mends: ["throttle-cable.adjust"], source: PRACTICE },

@@ -32,6 +32,8 @@ export type JudgedRow = {
   readonly items: Partial<Record<End, string>>;
   /** Worn to its limit it is at its end: the bike is not to be ridden at the limit either. */
   readonly wears: boolean;
+  /** What wears does not grow: by more than this it was misread, or a new part is not on record. Canonical unit; null for what is set or filled. */
+  readonly grows: number | null;
   /** Beyond its limit the bike is not to be ridden; where `never` is given, beyond that. `only`: of that side; `past`: from so far beyond it on, in the canonical unit. */
   readonly doNotRide: boolean;
   readonly only: "low" | "high" | null;
@@ -64,6 +66,7 @@ const row = (more: Partial<JudgedRow> & Pick<JudgedRow, "fine">): JudgedRow => (
     needs: [],
     strict: false,
     wears: false,
+    grows: null,
     items: {},
     doNotRide: false,
     only: null,
@@ -96,7 +99,7 @@ const level = (more: Partial<JudgedRow>): JudgedRow =>
 
 export const JUDGED = {
   tread: row({
-    ...{ fine: 0.1, near: 0.8, doNotRide: true, wears: true, caution: "tyres", usual: BARS },
+    ...{ fine: 0.1, near: 0.8, doNotRide: true, wears: true, grows: 1, caution: "tyres", usual: BARS },
     specs: { front: "front tread limit", rear: "rear tread limit" },
     items: { front: "front-tread.measure", rear: "rear-tread.measure" },
     defects: { front: "worn front tyre", rear: "worn rear tyre" },
@@ -108,13 +111,13 @@ export const JUDGED = {
     defects: { front: "wrong front pressure", rear: "wrong rear pressure", sidecar: "wrong sidecar pressure" },
   }),
   "pad thickness": row({
-    ...{ fine: 0.1, near: 1, doNotRide: true, wears: true, caution: "brakes", usual: LINING },
+    ...{ fine: 0.1, near: 1, doNotRide: true, wears: true, grows: 1, caution: "brakes", usual: LINING },
     specs: { front: "front pad limit", rear: "rear pad limit" },
     items: { front: "front-pads.measure", rear: "rear-pads.measure" },
     defects: { front: "worn front pads", rear: "worn rear pads" },
   }),
   "disc thickness": row({
-    ...{ fine: 0.05, near: 0.2, doNotRide: true, wears: true, caution: "brakes" },
+    ...{ fine: 0.05, near: 0.2, doNotRide: true, wears: true, grows: 0.2, caution: "brakes" },
     specs: { front: "front disc limit", rear: "rear disc limit" },
     items: { front: "front-discs.measure", rear: "rear-discs.measure" },
     defects: { any: "worn disc" },

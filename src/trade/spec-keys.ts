@@ -69,7 +69,7 @@ const volume = (system: System, plausible: Between, more: Partial<SpecKeyRow> = 
 });
 const pressure = (more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
   // kPa: 3 psi in a trials tyre to some 60 psi behind a sidecar.
-  ...{ system: "wheels and tyres", holds: "pressure", end: "value", unit: null, plausible: [20, 450], byUse: true, byPage: true, caution: "tyres" },
+  ...{ system: "wheels and tyres", holds: "pressure", end: "value", unit: null, plausible: [60, 450], byUse: true, byPage: true, caution: "tyres" },
   ...more,
 });
 

@@ -75,7 +75,7 @@ export async function answered(q: Repos, ctx: Ctx, whole: readonly Garaged[], dr
     await q.drafts.change({ ...draft, state: "let go", rev: draft.rev + 1 });
     return { is: "bike gone" };
   }
-  const held = heldAgainst(filled, all, todayOf(ctx));
+  const held = heldAgainst(filled, all, todayOf(ctx), draft.message === null ? [] : await q.readings.ofMessage(draft.message));
   const open = held.some((intent) => intent.gaps.length > 0);
   const next: Draft = { ...draft, intents: held, rev: draft.rev + 1, state: open ? "open" : "logged" };
   await q.drafts.change(next);

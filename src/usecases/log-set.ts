@@ -31,7 +31,8 @@ export type Origin = {
 
 /** Logs a whole set, or keeps it as a draft and asks the first question. */
 export async function settle(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], origin: Origin): Promise<MessageOutcome> {
-  const held = heldAgainst(intents, all, todayOf(ctx));
+  const earlier = origin.again === true ? await q.readings.ofMessage(origin.source) : [];
+  const held = heldAgainst(intents, all, todayOf(ctx), earlier);
   // What an earlier version of the message left open is asked no more.
   if (origin.again === true && origin.message !== null) await q.drafts.letGoOfMessage(origin.message);
   if (held.every((intent) => intent.gaps.length === 0)) return logged(q, ctx, all, held, origin.source, origin.again ?? false);
@@ -90,7 +91,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
     ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, [...saved.defects, ...verdicts.noted, ...mixed]) },
     ...{
       closed: shownOn(touched, closed),
-      mayClose: mayClose(touched, { ...saved, work: mending, closed }),
+      mayClose: mayClose(ctx, touched, { ...saved, work: mending, closed }),
       bikes: touched.map(named),
       news,
       judged,
@@ -118,12 +119,19 @@ function judgedOn(g: Garaged, taken: Taken, rig: Rig): readonly JudgedOn[] {
 }
 
 /** Open defects that work of this kind can mend, and that it did not name: the member says whether it did. */
-function mayClose(bikes: readonly Garaged[], saved: Saved): { readonly defect: DefectShown; readonly work: string }[] {
+function mayClose(ctx: Ctx, bikes: readonly Garaged[], saved: Saved): { readonly defect: DefectShown; readonly work: string }[] {
+  const { front, rear } = ctx.vocabulary.places;
+  // "Front tyre plugged" is not mended by a new rear one.
+  const isSameEnd = (item: string, { words }: Defect): boolean => {
+    const said = words.toLowerCase().split(/[^\p{L}]+/u);
+    const [isFront, isRear] = [front, rear].map((list) => said.some((word) => list.includes(word)));
+    return isFront === isRear || !item.startsWith(isFront === true ? "rear-" : "front-");
+  };
   return saved.work.flatMap((record) => {
     const g = pick(bikes, record.bike);
     const worked = new Set<string>(record.items.filter(({ outcome }) => !isLeft(outcome)).map(({ item }) => item));
     const open = g?.defects.filter((defect) => !saved.closed.some(({ id }) => id === defect.id)) ?? [];
-    const mended = open.filter((defect) => defectRow(defect.kind)?.mends.some((item) => worked.has(item)) === true);
+    const mended = open.filter((defect) => defectRow(defect.kind)?.mends.some((item) => worked.has(item) && isSameEnd(item, defect)) === true);
     return mended.slice(0, 3).flatMap((defect) => shownOn(bikes, [defect]).map((shown) => ({ defect: shown, work: record.id })));
   });
 }

@@ -5,6 +5,7 @@ import type { Defect } from "../core/defect.ts";
 import type { BikeId } from "../core/ids.ts";
 import type { Dial, DistanceUnit } from "../core/quantity/distance.ts";
 import type { ReadingRecord } from "../store/readings.ts";
+import { defectRow } from "../trade/defects.ts";
 import type { Ctx } from "./context.ts";
 
 /** What every first revision carries. `source`: the message or event it came from; `ordinal`: its place in it. */
@@ -31,4 +32,8 @@ export const defectRecord = (
   found: Pick<Defect, "bike" | "kind" | "words" | "grade" | "on" | "dial" | "from">,
   source: string,
   ordinal: number,
-): Defect => ({ ...signed(ctx, source, ordinal), ...found, state: "open", closedBy: null, closedBecause: null });
+): Defect => {
+  const row = defectRow(found.kind);
+  const grade = found.grade ?? (row?.always === true ? row.usual : null);
+  return { ...signed(ctx, source, ordinal), ...found, grade, state: "open", closedBy: null, closedBecause: null };
+};

@@ -19,6 +19,7 @@ import { Conflict } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import type { Ctx } from "./context.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
+import { grownBeyond } from "./grown.ts";
 import { withValues } from "./item-values.ts";
 import { defectRecord, odometerRecord, signed } from "./records.ts";
 import { closedByWork } from "./revise-defects.ts";
@@ -34,12 +35,14 @@ export type Saved = {
   readonly closed: readonly Defect[];
 };
 
-/** The intents with every question that the bikes' histories raise. An intent already asked about is left as it is. */
-export function heldAgainst(intents: readonly Intent[], all: readonly Garaged[], today: LocalDate): Intent[] {
+/** The intents with every question that the bikes' histories raise. An intent already asked about is left as it is. @param gone readings that these give way to */
+export function heldAgainst(intents: readonly Intent[], all: readonly Garaged[], today: LocalDate, gone: readonly { readonly id: string }[] = []): Intent[] {
   return intents.map((intent) => {
     const g = intent.bike === null ? null : pick(all, intent.bike);
     if (g !== null && isOfLongAgo(intent, g)) return { ...intent, gaps: [{ need: "date", options: [], typed: intent.words }, ...intent.gaps] };
     if (intent.gaps.length > 0 || intent.sure === true || g === null) return intent;
+    const before = intent.do === "log reading" ? grownBeyond(intent, intents, g, gone) : null;
+    if (before !== null) return { ...intent, gaps: [{ need: "sure", because: "grew", before }] };
     const because = intent.do === "log reading" ? strangeReading(intent, g, today) : strangeWork(intent.odometer, dayOf(intent), g, today);
     if (because === null) return intent;
     const gap: Gap = { need: "sure", because };

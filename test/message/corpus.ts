@@ -103,6 +103,11 @@ export const ONE_BIKE: readonly Case[] = [
   c("oil changed at 14,820", "W engine-oil.replace=replaced at 14820@Heron"),
   c("oil changed and chain lubed", "W engine-oil.replace=replaced@Heron", "W chain.lubricate=done@Heron"),
   c("changed the oil and lubed the chain @ 14820", "W engine-oil.replace=replaced at 14820@Heron", "W chain.lubricate=done at 14820@Heron"),
+  // What a new tyre measures is of that tyre, and no job of its own.
+  c("new rear tyre at 16,000 mi, tread 7.5 mm", "T rear 7.5mm@Heron", "W rear-tyre.replace=replaced at 16000@Heron"),
+  c("new rear tyre, 7.5 mm", "T rear 7.5mm@Heron", "W rear-tyre.replace=replaced@Heron"),
+  c("new tyres, 7 mm rear 5 mm front", "T rear 7mm@Heron", "T front 5mm@Heron", "W front-tyre.replace,rear-tyre.replace=replaced@Heron"),
+  c("new rear tyre, front tread 3 mm", "T front 3mm@Heron", "W rear-tyre.replace=replaced@Heron"),
   c("lubed the chain", "W chain.lubricate=done@Heron"),
   c("lubed chain", "W chain.lubricate=done@Heron"),
   c("adjusted the chain at 14,820", "W chain.adjust=adjusted at 14820@Heron"),

@@ -158,6 +158,11 @@ export const MEASURED: readonly Case[] = [
   c("battery 12.8 V rested half an hour", 'battery voltage 12.8 V@Heron {"conditions":["rested"],"stood":0}'),
   c("battery 12.6 V with the engine running", "charging voltage 12.6 V@Heron"),
   c("charging 13.2 V at idle", 'charging voltage 13.2 V@Heron {"conditions":["idling"]}'),
+  // The points of one tyre and of one caliper; left and right of the front, which has two.
+  c("rear pads 1.0 mm left and 4 mm right", 'pad thickness/rear 1 mm@Heron {"points":[1,4]}'),
+  c("front tread 0.9 mm at the centre, 2 mm at the edges", 'tread/front 0.9 mm@Heron {"points":[0.9,2]}'),
+  c("front pads 4 left, 3.5 right, rear 5", "pad thickness/front left 4 mm@Heron", "pad thickness/front right 3.5 mm@Heron", "pad thickness/rear 5 mm@Heron"),
+  c("clutch free play 0", "clutch free play 0 mm@Heron"),
   // What is wanted goes by the load.
   c("42 psi rear, two-up", 'cold pressure/rear 42 psi@Heron {"load":"two-up"}'),
   c("rear 42 psi 2-up", 'cold pressure/rear 42 psi@Heron {"load":"two-up"}'),

@@ -41,7 +41,7 @@ test("what is worn stays due until a new one is fitted or it is read anew: looki
   expect(await run("/due")).toContain("Do not ride: “front pad thickness 0.4 mm”");
   await run("/work did:front brake pads at:14,300 mi outcome:replaced");
   expect(await run("/due")).not.toContain("front pad thickness 0.4 mm");
-  await t.one({ ...dm, say: "tread 5 mm rear" });
+  await t.one({ ...dm, press: button(await t.one({ ...dm, say: "tread 5 mm rear" }), "Yes, it is right") });
   expect(await run("/due")).not.toContain("read on 1 April: beyond limit");
   await t.close();
 });

@@ -9,7 +9,7 @@ import type { Instant } from "../../src/core/calendar/dates.ts";
 import type { BikeId, GroupId, MemberId } from "../../src/core/ids.ts";
 import { openSqlite } from "../../src/store/sqlite.ts";
 import { storeOn } from "../../src/store/store.ts";
-import { type Talk, talk } from "../support/talk.ts";
+import { button, type Talk, talk } from "../support/talk.ts";
 
 let t: Talk;
 beforeEach(async () => {
@@ -122,7 +122,7 @@ describe("what wears", () => {
     const told = due.data.bikes[0].worn.find(({ part }: { part: string }) => part === "chain");
     expect(line.likely - links.data.shown.panels[0].points.at(-1).ridden).toBeCloseTo(told.wear.left.likely, 0);
     expect(due.text).toMatch(/Chain: about [\d,]+ mi left/u);
-    await log("front left pads 5 mm");
+    await t.one({ as: "m1", press: button(await log("front left pads 5 mm"), "Yes, it is right") });
     expect((await run("m1", "/reading picture:pads")).data.shown.panels[0]).toMatchObject({ points: [{ value: 5 }], line: null });
   });
   test("a chain whose pitches nobody counted has no picture; words say what to log", async () => {

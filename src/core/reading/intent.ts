@@ -102,7 +102,9 @@ export type Gap =
   /** Strange beside the bike's history, as usecases find it; "warm" and "trip" are the reader's. */
   | {
       readonly need: "sure";
-      readonly because: "runs backwards" | "beyond a later one" | "implausible jump" | "out of range" | "future date" | "warm" | "trip";
+      readonly because: "runs backwards" | "beyond a later one" | "implausible jump" | "out of range" | "future date" | "warm" | "trip" | "grew";
+      /** Of what grew: the reading before, in the canonical unit, with the unit it was read in. */
+      readonly before?: { readonly value: number; readonly unit: ReadingUnit; readonly on: LocalDate };
     };
 
 /** What a message came to. */

@@ -91,8 +91,8 @@ export const READING_KINDS = {
     units: ["°C", "°F"],
     usual: { "°C": [-60, 45], "°F": [-70, 115] },
   },
-  "clutch free play": { dimension: "length", places: [], ask: [], plausible: [0, 60], units: ["mm", "in"], usual: { mm: [1, 60], in: [0.02, 0.8] } },
-  "throttle free play": { dimension: "length", places: [], ask: [], plausible: [0, 30], units: ["mm", "in"], usual: { mm: [1, 30], in: [0.02, 0.8] } },
+  "clutch free play": { dimension: "length", places: [], ask: [], plausible: [0, 60], units: ["mm", "in"], usual: { mm: [0, 60], in: [0.02, 0.8] } },
+  "throttle free play": { dimension: "length", places: [], ask: [], plausible: [0, 30], units: ["mm", "in"], usual: { mm: [0, 30], in: [0.02, 0.8] } },
   // mm above (+) or below (-) the footrest.
   "brake pedal height": { dimension: "length", places: [], ask: [], plausible: [-100, 150], units: ["mm", "in"], usual: { mm: [3, 150] } },
   "static sag": { dimension: "length", places: ENDS, ask: ENDS, plausible: [0, 150], units: ["mm", "in"], usual: { mm: [3, 150], in: [0.1, 2.5] } },

@@ -44,7 +44,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
   ones: [],
   sags: { "static sag": ["statisch", "ohne", "leer"], "rider sag": ["fahrer", "mit", "beladen"] },
   shortIntake: ["ein"],
-  across: ["mitte", "links", "rechts"],
+  across: ["mitte", "rand", "ränder", "rändern", "flanke", "flanken", "schulter", "links", "rechts"],
   hours: ["stunde", "stunden", "std"],
   minutes: ["minute", "minuten", "min"],
   forces: ["n", "newton", "kg", "kilo"],

@@ -108,7 +108,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   ones: ["one", "ones"],
   sags: { "static sag": ["static", "free", "unladen"], "rider sag": ["rider", "laden", "loaded", "race", "seated"] },
   shortIntake: ["in"],
-  across: ["centre", "center", "left", "right", "lh", "rh"],
+  across: ["centre", "center", "middle", "edge", "edges", "shoulder", "shoulders", "side", "sides", "left", "right", "lh", "rh"],
   hours: ["hour", "hours", "hr", "hrs", "h"],
   minutes: ["minute", "minutes", "min", "mins"],
   forces: ["n", "newton", "newtons", "lb", "lbs", "lbf", "pounds", "kg", "kgf", "kilo", "kilos"],

@@ -110,6 +110,10 @@ export const readingWords = (p: Printer) => {
         case "defect":
           return `${capital(about)}${of}: is that something wrong with it, to be noted?`;
         case "sure":
+          if (gap.because === "grew" && gap.before !== undefined && gap.before.unit !== "level") {
+            const was = p.amount(gap.before.value, gap.before.unit);
+            return `${capital(about)}${of} is more than the ${was} of ${day(gap.before.on, today)}, and nothing new is on record since. Is it right? If a new one was fitted, let this go and say both in one message, such as “new rear tyre on 3 May at 14,200, 7.5 mm”.`;
+          }
           return strange(gap.because, about, of, last === null ? null : { figure: p.figure(last.figure), unit: last.unit, on: day(last.on, today) });
       }
     },
@@ -241,6 +245,8 @@ function strange(
       return `${capital(about)}${of} is a long way from the last one.${before} Is it right?`;
     case "out of range":
       return `${capital(about)}${of} is outside what a motorcycle shows. Type it again, or let it go.`;
+    case "grew":
+      return `${capital(about)}${of} is more than was left before, and nothing new is on record since. Is it right?`;
     case "future date":
       return `${capital(about)}${of}: that day is still to come. Type it again with the right date, or let it go.`;
   }
