@@ -99,9 +99,9 @@ test("a pressure or a temperature that no tyre, garage or road has is refused wi
   const t = await talk("2026-06-26T10:00:00Z");
   const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
   expect(await run("/tyre pressure want:360 psi garage:20 °C road:2")).toBe(
-    "No motorcycle tyre is set to “360 psi”: makers ask for 3 to 65 psi. Look again at the plate or the manual, and type it with its unit.",
+    "No motorcycle tyre is set to “360 psi”: makers ask for 9 to 65 psi. Look again at the plate or the manual, and type it with its unit.",
   );
-  expect(await run("/tyre pressure want:25 bar garage:20 °C road:2")).toContain("makers ask for 0.2 to 4.5 bar");
+  expect(await run("/tyre pressure want:25 bar garage:20 °C road:2")).toContain("makers ask for 0.6 to 4.5 bar");
   expect(await run("/tyre pressure want:36 psi garage:60 °C road:2")).toContain("I do not work with “60 °C”: I take garages and roads of -20 to 50 °C.");
   expect(await run("/tyre pressure want:36 psi garage:20 °C road:-30 °C")).toContain("I do not work with “-30 °C”");
   expect(await run("/tyre pressure want:36 psi garage:68 °F road:-30")).toContain("roads of -4 to 122 °F");
