@@ -32,6 +32,7 @@ export const planHistoryShape = z.object({
 export const baseChange = z.object({
   ...{ bike: z.string(), nickname: z.string(), column: unit, was: z.string(), name: z.string(), source: z.string(), sharedBy: z.string().nullable() },
   ...{ hash: z.string(), rev: z.number().int(), added: z.array(z.object({ name: z.string(), ...trigger })), gone: z.array(z.string()) },
+  ...{ goneSafety: z.array(z.string()), of: z.number().int() },
   changed: z.array(z.object({ name: z.string(), was: z.object(trigger), will: z.object(trigger) })),
   ...{ conflicts: z.array(z.string()), same: z.boolean(), saved: z.boolean() },
 });
@@ -62,7 +63,7 @@ const MOST_SHOWN = 25;
 
 export function sayBase(change: BaseChange, words: Words): Said {
   const { planEdits } = words;
-  const { bike, nickname, column, name, source, sharedBy, hash, rev, added, gone, changed, conflicts, same, saved } = change;
+  const { bike, nickname, column, name, source, sharedBy, hash, rev, added, gone, goneSafety, changed, conflicts, saved } = change;
   if (saved) return said([planEdits.taken(nickname, name)], { actions: [press("plan-undo", bike, planEdits.labels.undo, rev)] });
   const lines = [
     ...changed.map((each) => planEdits.changed(each.name, each.was, each.will, column)),
@@ -70,9 +71,13 @@ export function sayBase(change: BaseChange, words: Words): Said {
     ...gone.map((each) => [planEdits.gone(each)]),
   ];
   const hidden = lines.length - MOST_SHOWN;
+  // Where nothing falls due otherwise there is nothing to take.
+  const same = change.same || (lines.length === 0 && conflicts.length === 0);
+  const listed = changed.length + added.length + gone.length <= MOST_SHOWN;
   return said(
     [
       ...[planEdits.beside(nickname, name, source, sharedBy), ""],
+      ...(gone.length === 0 || change.same ? [] : [planEdits.takesOut(gone, goneSafety, change.of, listed), ""]),
       ...(lines.length === 0 ? [planEdits.same()] : lines.slice(0, MOST_SHOWN).flat()),
       ...(hidden > 0 ? [planEdits.more(hidden)] : []),
       ...(conflicts.length === 0 ? [] : ["", planEdits.conflicts(conflicts)]),

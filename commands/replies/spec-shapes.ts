@@ -2,6 +2,7 @@
 
 import { z } from "zod";
 import { SPEC_USES } from "../../src/core/spec/spec.ts";
+import { FLUID_NAMES } from "../../src/usecases/fluids.ts";
 import { AFTERWARDS, SPEC_KEY_NAMES } from "../../src/usecases/specs.ts";
 
 import { defect, judged } from "../shapes.ts";
@@ -27,6 +28,7 @@ export const specAnswer = z.object({
       ...{ key, settled: z.boolean(), specs: z.array(shown), others: z.array(shown), solo: shown.nullable(), byPage: z.boolean() },
       ...{ typical: z.tuple([z.number(), z.number()]).nullable(), unit: z.string().nullable() },
       ...{ afterwards: z.enum(AFTERWARDS).nullable(), caution: z.string().nullable() },
+      fluid: z.object({ name: z.enum(FLUID_NAMES), never: z.array(z.enum(FLUID_NAMES)), fitted: z.enum(FLUID_NAMES).nullable() }).nullable(),
     }),
   ),
 });

@@ -47,12 +47,13 @@ export function sayEachSpec(answers: readonly SpecAnswer[], words: Words): Said 
   );
 }
 
-function known({ key, settled, specs: all, others, byPage, afterwards }: SpecLine, use: SpecUse | null, words: Words): readonly string[] {
+function known({ key, settled, specs: all, others, byPage, afterwards, fluid }: SpecLine, use: SpecUse | null, words: Words): readonly string[] {
   const { specs } = words;
   const [first] = all;
   if (first === undefined) return [];
+  const mixing = fluid === null ? [] : words.fluidOfSpec(fluid);
   if (!settled) return [specs.differ(key, use ?? first.use, byPage), ...all.map((each) => specs.says(each))];
-  return [specs.line(key, first, afterwards), ...(others.length === 0 ? [] : [specs.otherwise(), ...others.map((each) => specs.says(each))])];
+  return [specs.line(key, first, afterwards), ...mixing, ...(others.length === 0 ? [] : [specs.otherwise(), ...others.map((each) => specs.says(each))])];
 }
 
 function unknown({ key, typical, unit, solo }: SpecLine, answer: SpecAnswer, words: Words): readonly string[] {

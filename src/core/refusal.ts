@@ -64,7 +64,7 @@ export type Refusal =
       readonly why: "not a spec";
       readonly key: string;
       readonly typed: string;
-      readonly because: "not read" | "unit missing" | "other dimension" | "two figures" | "no such share";
+      readonly because: "not read" | "unit missing" | "other dimension" | "two figures" | "no such share" | "no such class";
     }
   /** Beyond what any bike asks for; `low` and `high` are canonical, shown in `unit`. `fits`: what was meant, perhaps. */
   | {

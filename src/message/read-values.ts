@@ -19,7 +19,9 @@ export function readValues(text: string, known: Pick<Known, "numbers" | "vocabul
   for (const piece of text.split(/[,;]\s+|;/u).map((each) => each.trim())) {
     if (piece === "") continue;
     const read = parseAmount(piece, known.vocabulary.units, known.numbers);
-    const unit = read.is === "amount" ? (read.unit ?? usual) : null;
+    // A share of something is in no unit, whatever a bare figure would be in there.
+    const isShare = read.is === "amount" && /^(?:%|per\s?cent|prozent)/iu.test(read.rest);
+    const unit = read.is === "amount" && !isShare ? (read.unit ?? usual) : null;
     if (read.is !== "amount" || unit === null || read.from !== read.to || read.other !== null || read.rest.length > LONGEST_PLACE) words.push(piece);
     else values.push({ value: read.from, unit, place: read.rest === "" ? null : read.rest });
   }

@@ -155,9 +155,10 @@ export const DEFECTS = {
     mends: ["brake-fluid.inspect", "brake-fluid.replace"],
     source: PRACTICE,
   },
-  "wrong front pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace"], source: PRACTICE },
-  "wrong rear pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["rear-tyre.replace"], source: PRACTICE },
-  "wrong sidecar pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["sidecar-tyre.replace"], source: PRACTICE },
+  // Right again by a reading alone: a new tyre may be pumped up wrong too.
+  "wrong front pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
+  "wrong rear pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
+  "wrong sidecar pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
   "slack chain": { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.adjust", "chain.replace"], source: PRACTICE },
   "worn chain": { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.replace"], source: PRACTICE },
   "no throttle play": { system: "controls", usual: "do not ride", caution: "throttle", mends: ["throttle-cable.adjust"], source: PRACTICE },

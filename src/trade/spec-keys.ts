@@ -68,8 +68,8 @@ const volume = (system: System, plausible: Between, more: Partial<SpecKeyRow> = 
   ...more,
 });
 const pressure = (more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
-  // kPa: 3 psi in a trials tyre to some 60 psi behind a sidecar.
-  ...{ system: "wheels and tyres", holds: "pressure", end: "value", unit: null, plausible: [20, 450], byUse: true, byPage: true, caution: "tyres" },
+  // kPa: 9 psi in a tyre for soft ground to some 65 psi behind a sidecar.
+  ...{ system: "wheels and tyres", holds: "pressure", end: "value", unit: null, plausible: [60, 450], byUse: true, byPage: true, caution: "tyres" },
   ...more,
 });
 

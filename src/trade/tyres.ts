@@ -30,6 +30,9 @@ export const PRESSURE_RULE: PressureRule = {
 /** Common practice: a sound tyre loses some 7 to 14 kPa (1 to 2 psi) in a month through its rubber. */
 export const LEAK_RULE: LeakRule = { usual: 14, noise: 3.5, pumped: 10, fewestDays: 14, source: "common practice" };
 
+/** Indoors a tyre is filled over what is wanted by so great a share at the most: where garage and road are further apart, it is set where the ride starts. Common practice. */
+export const MOST_OVER = 0.2;
+
 /** Months before that at which a tyre's change comes up. Common practice. */
 export const AGE_NOTICE = 6;
 

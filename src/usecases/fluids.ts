@@ -1,6 +1,6 @@
 // What was poured into the brakes, held against what the bike is fitted with: families that must not meet, and what a mix is then worth.
 
-import type { EquipmentPart } from "../core/equipment.ts";
+import type { Equipment, EquipmentPart } from "../core/equipment.ts";
 import { mixing } from "../core/fluid/mixing.ts";
 import type { BikeId } from "../core/ids.ts";
 import { isLeft } from "../core/schedule/mending.ts";
@@ -13,6 +13,17 @@ export const FLUID_NAMES = Object.keys(FLUID_CLASSES) as readonly FluidClassName
 /** The classes that must never meet this one in one circuit. */
 export const neverWith = (name: FluidClassName): readonly FluidClassName[] =>
   FLUID_NAMES.filter((other) => !mixing(FLUID_CLASSES[name], FLUID_CLASSES[other]).may);
+
+/** A class that a spec names, with what never mixes with it; `fitted`: what the bike is entered with, where the two never mix. */
+export type FluidNamed = { readonly name: FluidClassName; readonly never: readonly FluidClassName[]; readonly fitted: FluidClassName | null };
+
+/** What a spec of the brakes' fluid says, held against what the bike is fitted with; null for words that name no class. */
+export function fluidOfSpec(typed: string, equipment: Pick<Equipment, "brakeFluid">): FluidNamed | null {
+  const name = fluidNamed(typed);
+  if (name === null) return null;
+  const never = neverWith(name);
+  return { name, never, fitted: never.find((other) => other === equipment.brakeFluid) ?? null };
+}
 
 /** What hydraulics were just entered as holding, and what they held by the entry before; null where that was none. */
 export type FluidEntered =

@@ -5,8 +5,10 @@ import type { Fault, Gap, RecordWork } from "../core/reading/intent.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
 import { isLook } from "../core/schedule/mending.ts";
 import { type FoundSaid, foundSaid } from "../message/found-said.ts";
+import type { Repos } from "../store/store.ts";
 import { defectRow } from "../trade/defects.ts";
 import { faultAt, outlivesRenewal } from "../trade/found-faults.ts";
+import { chainShareAt } from "./chain-share.ts";
 import type { Ctx } from "./context.ts";
 import { type Garaged, itemOf } from "./garage.ts";
 import { knownOf } from "./own-garage.ts";
@@ -22,13 +24,29 @@ const MENDING: readonly Outcome[] = ["adjusted", "replaced", "topped up"];
  * @param said the outcome that was chosen; undefined where none was
  * @param usual what comes of it where the words say nothing
  */
-export function foundWrong(ctx: Ctx, g: Garaged, items: readonly ItemKey[], words: ValuesSaid["words"], said: Outcome | undefined, usual: Outcome): FoundWrong {
+export async function foundWrong(
+  q: Repos,
+  ctx: Ctx,
+  g: Garaged,
+  items: readonly ItemKey[],
+  words: ValuesSaid["words"],
+  said: Outcome | undefined,
+  usual: Outcome,
+): Promise<FoundWrong> {
   // What was left is how it is now; without it, what was found.
   const text = words.left ?? (words.leftTyped ? null : words.found);
   const outcome = said ?? usual;
   const nothing: FoundWrong = { outcome, gaps: [] };
   if (text === null) return said === "found wrong" ? { outcome, fault: faultOf(ctx, g, items, words.found ?? "", []), gaps: [] } : nothing;
   if (said !== undefined && MENDING.includes(said) && words.left === null) return nothing;
+  const [only, ...others] = items;
+  const share = only === undefined || others.length > 0 || (said !== undefined && said !== "done") ? null : await chainShareAt(q, g, only, text);
+  if (share !== null) {
+    const kind = share.is === "beyond limit" ? "worn chain" : share.is === "at limit" ? "chain at its end" : null;
+    const fault = faultOf(ctx, g, items, text, [{ kind }]);
+    if (share.is === "cannot tell") return { outcome, fault: { ...fault, kind: null, grade: null }, gaps: [ASK] };
+    return kind === null ? { outcome: "inspected, within limits", gaps: [] } : { outcome: "found wrong", fault, gaps: [] };
+  }
   const looks = items.some((item) => isLook(itemOf(g, item)?.action ?? "replace"));
   const heard = items.map((item): FoundSaid => foundSaid(text, namesOf(ctx, g, item), !isLook(itemOf(g, item)?.action ?? "inspect"), knownOf(ctx, [g])));
   const faults = heard.filter((each) => each.is === "fault");

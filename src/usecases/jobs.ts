@@ -214,7 +214,7 @@ async function worked(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, j
   const outcomeOf = (): Outcome => (input.doneBy === undefined ? usualOutcome(g, items, input, values) : "done");
   const work: RecordWork = {
     ...{ do: "record work", bike: g.bike.id, items, words, on: on.value, odometer: odometer.value, how: "did it", gaps: [] },
-    ...(input.doneBy === undefined ? foundWrong(ctx, g, items, inWords, input.outcome, outcomeOf()) : { outcome: input.outcome ?? outcomeOf() }),
+    ...(input.doneBy === undefined ? await foundWrong(q, ctx, g, items, inWords, input.outcome, outcomeOf()) : { outcome: input.outcome ?? outcomeOf() }),
     ...(note === "" ? {} : { note }),
     ...values,
     ...(input.doneBy === undefined ? {} : { detail: { ...NO_DETAIL, by: input.doneBy, cost } }),

@@ -13,7 +13,7 @@ import { builtAlike, readMarking, type TyreMarking } from "../core/tyre/marking.
 import { setIndoors } from "../core/tyre/pressure.ts";
 import { TYRE_CONDITION } from "../trade/defects.ts";
 import { SPEC_KEYS } from "../trade/spec-keys.ts";
-import { LEAK_RULE, LOAD_KILOGRAMS, SPEED_KMH } from "../trade/tyres.ts";
+import { LEAK_RULE, LOAD_KILOGRAMS, MOST_OVER, SPEED_KMH } from "../trade/tyres.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { ageWord, monthsOld, type TyreAged, tyresAged } from "./fitted.ts";
@@ -105,7 +105,7 @@ export type SetIndoors = {
   readonly want: Amount;
   readonly garage: Amount;
   readonly road: Amount;
-  /** Which way it is between the garage and the road; only a warmer garage asks for another figure indoors. "too far apart": the figure would be beyond any tyre. */
+  /** Which way it is between the garage and the road; only a warmer garage asks for another figure indoors. "too far apart": the figure would be too far over what is wanted. */
   readonly garageIs: "warmer" | "as warm" | "colder" | "too far apart";
   /** What to set, in the unit of `want`: indoors where the garage is warmer, else where the ride starts. */
   readonly set: number;
@@ -131,7 +131,7 @@ export function pressureIndoors(ctx: Ctx, input: { readonly want: string; readon
   const amounts = { want: want.value, garage: garage.value, road: road.value };
   const [wanted, inside, outside] = [canonical(want.value), canonical(garage.value), canonical(road.value)];
   const set = setIndoors(wanted, inside, outside);
-  if (set > tyre[1]) return done({ ...amounts, garageIs: "too far apart", set: want.value.value });
+  if (set > Math.min(tyre[1], wanted * (1 + MOST_OVER))) return done({ ...amounts, garageIs: "too far apart", set: want.value.value });
   const garageIs = inside > outside ? "warmer" : inside < outside ? "colder" : "as warm";
   return done({ ...amounts, garageIs, set: garageIs === "warmer" ? fromCanonical(set, want.value.unit) : want.value.value });
 }

@@ -263,7 +263,7 @@ function chainLength({ value, detail }: Taken, own: Figure | null, row: JudgedRo
 }
 
 /** A chain's limit that its manual prints in per cent; null where nothing is entered so. */
-function shareOf(rig: Rig): { readonly share: number; readonly source: string } | null {
+export function shareOf(rig: Rig): { readonly share: number; readonly source: string } | null {
   const settled = specFor(rig.specs, rig.bike, "chain length limit");
   const share = settled.is === "one" && settled.spec.holds.is === "words" ? shareTyped(settled.spec.typed) : null;
   return settled.is !== "one" || share === null ? null : { share, source: sourceWords(settled.spec) };

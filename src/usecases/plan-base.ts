@@ -7,6 +7,8 @@ import { fold } from "../core/plan/fold.ts";
 import type { PlanBase, PlanItem } from "../core/plan/plan.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import { Conflict, type Repos } from "../store/store.ts";
+import { defectRow } from "../trade/defects.ts";
+import { faultAt } from "../trade/found-faults.ts";
 import type { KindId } from "../trade/kinds.ts";
 import { STARTER_PLANS } from "../trade/starter-plans.ts";
 import type { Ctx } from "./context.ts";
@@ -35,6 +37,10 @@ export type BaseChange = {
   readonly rev: number;
   readonly added: readonly ({ readonly name: string } & Trigger)[];
   readonly gone: readonly string[];
+  /** Of those, what can hurt where nobody looks at it. */
+  readonly goneSafety: readonly string[];
+  /** Items of the plan as it stands. */
+  readonly of: number;
   readonly changed: readonly { readonly name: string; readonly was: Trigger; readonly will: Trigger }[];
   /** Changed by the owner and by the new plan: the owner's stands. */
   readonly conflicts: readonly string[];
@@ -42,6 +48,9 @@ export type BaseChange = {
   readonly same: boolean;
   readonly saved: boolean;
 };
+
+/** What hurts where it is worked at, or where a fault of it is not seen. */
+const canHurt = ({ key, caution }: PlanItem): boolean => caution !== null || defectRow(faultAt(key))?.usual === "do not ride";
 
 /** So much of a hash fits a button. */
 const HASH_SHOWN = 32;
@@ -104,6 +113,8 @@ async function changeTo(q: Repos, ctx: Ctx, g: Garaged, { base, by }: Offered): 
     ...{ hash: hashOf(base).slice(0, HASH_SHOWN), rev: g.bike.edits.length, same: own, saved: false },
     added: difference.added.filter(fits).map((item) => ({ name: name(item), ...trigger(item) })),
     gone: difference.gone.filter(fits).map(name),
+    goneSafety: difference.gone.filter((item) => fits(item) && canHurt(item)).map(name),
+    of: g.plan.items.length,
     changed: difference.changed.filter(({ will }) => fits(will)).map(({ was, will }) => ({ name: name(will), was: trigger(was), will: trigger(will) })),
     conflicts: conflicts
       .map((key) => items.get(key))

@@ -108,7 +108,9 @@ async function recorded(
   const measured = input.found !== undefined || input.left !== undefined;
   const usual = measured ? usualOutcome(g, items, input, values) : "done";
   const come =
-    measured || input.outcome === "found wrong" ? foundWrong(ctx, g, items, words, input.outcome, usual) : { outcome: input.outcome ?? usual, gaps: [] };
+    measured || input.outcome === "found wrong"
+      ? await foundWrong(q, ctx, g, items, words, input.outcome, usual)
+      : { outcome: input.outcome ?? usual, gaps: [] };
   const intent: RecordWork = {
     do: "record work",
     bike: g.bike.id,

@@ -8,6 +8,7 @@ import type { Spec, SpecUse } from "../core/spec/spec.ts";
 import type { Repos } from "../store/store.ts";
 import { isSpecKey, SPEC_KEYS, type SpecKey, type SpecKeyRow } from "../trade/spec-keys.ts";
 import type { Ctx } from "./context.ts";
+import { type FluidNamed, fluidOfSpec } from "./fluids.ts";
 import type { Garaged } from "./garage.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result, refused } from "./refusals.ts";
@@ -33,6 +34,8 @@ export type SpecLine = {
   readonly unit: UnitId | null;
   readonly afterwards: SpecKeyRow["afterwards"] | null;
   readonly caution: string | null;
+  /** Of the brakes' fluid, where its class is named: what never mixes with it. */
+  readonly fluid: FluidNamed | null;
 };
 export type SpecAnswer = {
   readonly bike: BikeId;
@@ -100,6 +103,7 @@ export async function answerOf(
         ...{ key, settled: settled.is !== "several", specs: stand.map(shown), others: others.map(shown), byPage: row.byPage === true },
         solo: solo?.is === "one" ? shown(solo.spec) : null,
         ...{ typical: row.typical ?? null, unit: row.unit, afterwards: row.afterwards ?? null, caution: row.caution },
+        fluid: key === "brake fluid" && stand[0] !== undefined ? fluidOfSpec(stand[0].typed, g.bike.equipment) : null,
       };
     });
   });

@@ -8,6 +8,7 @@ import type { SpecFigure, SpecSource, SpecUse } from "../core/spec/spec.ts";
 import { readSpecFigure, readSpecSource, splitSpec } from "../message/read-spec.ts";
 import type { SpecRecord } from "../store/specs.ts";
 import { Conflict, type Repos } from "../store/store.ts";
+import { unknownClass } from "../trade/spec-classes.ts";
 import { isSpecKey, SPEC_KEY_NAMES, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
 import { keepMember } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
@@ -122,7 +123,7 @@ function entriesOf(ctx: Ctx, key: SpecKey, typed: string): Result<readonly Entry
 function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["holds"]> {
   const { holds, end, unit, shares } = SPEC_KEYS[key];
   if (typed.trim() === "" || typed.length > LONGEST_WORDS) return refused({ why: "not a spec", key, typed, because: "not read" });
-  if (holds === "words") return done({ is: "words" });
+  if (holds === "words") return unknownClass(key, typed) ? refused({ why: "not a spec", key, typed, because: "no such class" }) : done({ is: "words" });
   const share = shares === undefined ? null : shareTyped(typed);
   if (share !== null && shares !== undefined)
     return share >= shares[0] && share <= shares[1] ? done({ is: "words" }) : refused({ why: "not a spec", key, typed, because: "no such share" });
@@ -139,14 +140,15 @@ const within = (key: SpecKey, value: number): boolean => {
 };
 const outOfRange = (key: SpecKey, figure: SpecFigure): boolean => ends(figure).some((end) => !within(key, end));
 
-/** Says between what it lies on any bike, and what may have been meant: a point left out, or the same figure in another unit. */
+/** Says between what it lies on any bike, and what may have been meant: a point left out or put in, or the same figure in another unit. */
 function rangeRefusal(key: SpecKey, typed: string, figure: SpecFigure): Refusal {
   const { plausible } = SPEC_KEYS[key];
   const [low, high] = plausible ?? [0, 0];
   const only = figure.low === figure.high || figure.low === null || figure.high === null ? (figure.low ?? figure.high) : null;
   const said = only === null ? null : fromCanonical(only, figure.unit);
   const others = UNITS_OF_SLIPS.filter((unit) => unit !== figure.unit && dimensionOf(unit) === dimensionOf(figure.unit));
-  const meant = said === null ? [] : [{ value: said / 10, unit: figure.unit }, ...others.map((unit) => ({ value: said, unit }))];
+  const meant =
+    said === null ? [] : [{ value: said / 10, unit: figure.unit }, { value: said * 10, unit: figure.unit }, ...others.map((unit) => ({ value: said, unit }))];
   const fits = meant.filter(({ value, unit }) => within(key, toCanonical(value, unit)));
   return { why: "spec out of range", key, typed, low, high, unit: figure.unit, fits };
 }

@@ -45,3 +45,7 @@ describe("money", () => {
     expect(readCost(typed)).toBeNull();
   });
 });
+
+test("a share is no value in the unit of the item: it is kept as it was typed", () => {
+  for (const text of ["1.5 %", "2 percent", "0,8%"]) expect(readValues(text, known, "mm")).toEqual({ values: [], words: text });
+});

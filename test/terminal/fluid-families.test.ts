@@ -20,6 +20,20 @@ test("a class that is looked up says what it never mixes with", async () => {
   await t.close();
 });
 
+test("a class that is entered as the manual's says what it never mixes with, and that the bike is entered otherwise", async () => {
+  const t = await talk();
+  const run = async (line: string) => (await t.one({ as: "Ines", in: "dm", run: line })).text ?? "";
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
+  const saved = await run("/spec what:brake fluid value:DOT 5");
+  expect(saved).toContain("DOT 5 is silicone: never mix it with");
+  expect(saved).toContain("By /bike fitted it has DOT 4: look at the cap");
+  expect(await run("/spec what:brake fluid")).toContain("By /bike fitted it has DOT 4");
+  const same = await run("/spec what:brake fluid value:DOT 5.1");
+  expect(same).toContain("never mix it with DOT 5 (silicone)");
+  expect(same).not.toContain("By /bike fitted");
+  await t.close();
+});
+
 test("a class that is entered says so too, and that an entry empties no line", async () => {
   const t = await talk();
   const run = (line: string) => t.one({ as: "Ines", in: "dm", run: line });

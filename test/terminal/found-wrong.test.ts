@@ -103,6 +103,25 @@ test("what leaks is asked about though the oil is new, and stays a defect beside
   expect(noted.data.defects).toMatchObject([{ kind: "oil leak", grade: "watch" }]);
 });
 
+test("a chain's wear in per cent is kept as typed and judged as a share: by the manual's limit, else by what every published one says", async () => {
+  await begun();
+  const outcome = async (found: string) => {
+    const shown = await run(`/work did:chain wear found:${found}`);
+    return [shown.data.work?.[0]?.items[0].outcome ?? "asked", shown.data.defects?.[0]?.kind ?? null];
+  };
+  // Published limits run from 1 to 3 % (src/trade/chain.ts): between them only the manual can tell.
+  expect(await outcome("0.6 %")).toEqual(["inspected, within limits", null]);
+  expect(await outcome("3.2 %")).toEqual(["found wrong", "worn chain"]);
+  expect(await outcome("1.5 %")).toEqual(["asked", null]);
+  await run("/spec what:chain length limit value:1.5 % source:manual, p. 80");
+  expect(await outcome("1.5 %")).toEqual(["found wrong", "chain at its end"]);
+  expect(await outcome("2 percent")).toEqual(["found wrong", "worn chain"]);
+  expect(await outcome("1.0 %")).toEqual(["inspected, within limits", null]);
+  const { text } = await run("/records");
+  expect(text).toContain("“found 3.2 %”");
+  expect(text).not.toContain("mm");
+});
+
 test("what is told of a tick is of that item, and not of another on the sheet", async () => {
   await begun();
   await press(await run("/plan sheet"), "Begin this job");

@@ -130,6 +130,34 @@ test("a file named by its path is read, and what is the matter with one that can
   }
 });
 
+test("a plan that would leave items out says so first: how many, and those that can hurt by name; one's own plan back is no change", async () => {
+  const folder = await mkdtemp(path.join(tmpdir(), "tappet-"));
+  const at = async (name: string, text: string): Promise<string> => {
+    await writeFile(path.join(folder, name), text);
+    return path.join(folder, name);
+  };
+  try {
+    const whole = (await run("/plan list")).data.lines.length;
+    const small = { format: "tappet-plan", version: 1, name: "Oil alone", source: "a note", items: [{ item: "engine-oil.replace" }] };
+    const shown = await run(`/plan import file:${await at("small.json", JSON.stringify(small))}`);
+    expect(shown.text).toContain(`Taking it leaves out ${whole - 1} of the ${whole} items in this plan. What is not in the plan is not watched`);
+    for (const name of ["front brake pads", "brake fluid", "front tyre age", "steering head bearings", "side stand and its switch"])
+      expect(shown.text?.split("\n")[2]).toContain(name);
+    expect((await run("/plan list")).data.lines).toHaveLength(whole);
+    // Changed, dropped and added by the owner, it comes back as what it is.
+    await press(await run("/plan change item:valve clearance every:12,000 mi"), "Save");
+    await run("/plan drop item:fasteners");
+    await run("/plan add called:Rack bolts every:6 months system:frame and stands");
+    const own = await run(`/plan import file:${await at("own.json", (await run("/plan export")).data.text)}`);
+    expect(own.text).toContain("Nothing differs: all falls due as there.");
+    expect(own.text).not.toContain("You changed");
+    expect(own.text).not.toContain("Nothing is changed yet");
+    expect(own.actions).toEqual([]);
+  } finally {
+    await rm(folder, { recursive: true });
+  }
+});
+
 test("a plan with changes of every kind goes out as the published schema allows, is named as changed, and comes in on another bike the same", async () => {
   for (const change of [
     "item:oil and filter every:3,000 mi or 12 months",

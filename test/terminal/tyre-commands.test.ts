@@ -85,9 +85,12 @@ test("a tyre is never let down by arithmetic: a garage colder than the road leav
   expect(colder.text).toContain("set it no lower than 36 psi: never underfill a tyre by arithmetic. Never above the maximum moulded on the sidewall.");
   expect(colder.data).toMatchObject({ garageIs: "colder", set: 36 });
   expect((await run("/tyre pressure want:2.5 bar garage:68 °F road:20 °C")).text).toContain("Set the 2.5 bar wanted: garage and road are equally warm");
+  // (36 + 14.696) x 323.15 / 253.15 - 14.696 = 50 psi, far over what is wanted; (36 + 14.696) x 293.15 / 263.15 - 14.696 = 41.8 psi.
+  expect((await run("/tyre pressure want:36 psi garage:50 °C road:-20 °C")).data).toMatchObject({ garageIs: "too far apart", set: 36 });
+  expect((await run("/tyre pressure want:36 psi garage:20 °C road:-10 °C")).text).toContain("Set 42 psi indoors");
   // (60 + 14.696) x 313.15 / 253.15 - 14.696 = 77.7 psi, beyond what any motorcycle tyre is set to.
   const apart = await run("/tyre pressure want:60 psi garage:40 °C road:-20 °C");
-  expect(apart.text).toContain("Set the 60 psi wanted where the ride starts, at -20 °C: worked out for a garage of 40 °C it would be more than");
+  expect(apart.text).toContain("Set the 60 psi wanted where the ride starts, at -20 °C. From a garage of 40 °C that is too far to correct");
   expect(apart.data).toMatchObject({ garageIs: "too far apart", set: 60 });
   await t.close();
 });
@@ -96,9 +99,9 @@ test("a pressure or a temperature that no tyre, garage or road has is refused wi
   const t = await talk("2026-06-26T10:00:00Z");
   const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
   expect(await run("/tyre pressure want:360 psi garage:20 °C road:2")).toBe(
-    "No motorcycle tyre is set to “360 psi”: makers ask for 3 to 65 psi. Look again at the plate or the manual, and type it with its unit.",
+    "No motorcycle tyre is set to “360 psi”: makers ask for 9 to 65 psi. Look again at the plate or the manual, and type it with its unit.",
   );
-  expect(await run("/tyre pressure want:25 bar garage:20 °C road:2")).toContain("makers ask for 0.2 to 4.5 bar");
+  expect(await run("/tyre pressure want:25 bar garage:20 °C road:2")).toContain("makers ask for 0.6 to 4.5 bar");
   expect(await run("/tyre pressure want:36 psi garage:60 °C road:2")).toContain("I do not work with “60 °C”: I take garages and roads of -20 to 50 °C.");
   expect(await run("/tyre pressure want:36 psi garage:20 °C road:-30 °C")).toContain("I do not work with “-30 °C”");
   expect(await run("/tyre pressure want:36 psi garage:68 °F road:-30")).toContain("roads of -4 to 122 °F");

@@ -31,7 +31,8 @@ describe.each(KINDS)("%s", (kind) => {
     expect(Object.keys(defects).length).toBeGreaterThan(0);
     for (const defect of Object.values(defects)) {
       expect(defectRow(defect)?.usual).toBe("do not ride");
-      expect(defectRow(defect)?.mends.length).toBeGreaterThan(0);
+      // A pressure is right again by the next reading alone.
+      if (kind !== "cold pressure") expect(defectRow(defect)?.mends.length).toBeGreaterThan(0);
     }
   });
 });

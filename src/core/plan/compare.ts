@@ -34,8 +34,11 @@ export type Rebased = { readonly difference: PlanDifference; readonly conflicts:
 export function rebased(base: PlanBase, edits: readonly PlanEdit[], next: PlanBase, column?: DistanceUnit): Rebased {
   const [before, after] = [byKey(base.items), byKey(next.items)];
   const edited = new Set(edits.flatMap((edit) => (edit.change === "interval" || edit.change === "drop" ? [edit.item] : [])));
+  const own = byKey(fold(base, edits).items);
   const conflicts = [...edited].filter((key) => {
-    const [was, will] = [before.get(key), after.get(key)];
+    const [was, will, as] = [before.get(key), after.get(key), own.get(key)];
+    // The owner changed it to what the new plan has.
+    if (as === undefined ? will === undefined : will !== undefined && isSameTrigger(as, will, column)) return false;
     return was !== undefined && (will === undefined || !isSameTrigger(was, will, column));
   });
   return { difference: differences(fold(base, edits), fold(next, edits), column), conflicts };

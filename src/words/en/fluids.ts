@@ -28,6 +28,15 @@ export const neverMix = (name: FluidClassName, never: readonly FluidClassName[],
   return `${is}: never mix it with ${others.join(" or ")}. Seals swell and the brake can go.`;
 };
 
+/** Under a spec that names a class: what never mixes with it, and that the bike is entered with such. */
+export const fluidOfSpec = (
+  { name, never, fitted }: { readonly name: FluidClassName; readonly never: readonly FluidClassName[]; readonly fitted: FluidClassName | null },
+  list: (names: readonly string[]) => string,
+): readonly string[] => [
+  neverMix(name, never, list),
+  ...(fitted === null ? [] : [`By /bike fitted it has ${fitted}: look at the cap, and put right whichever of the two is wrong before any fluid is added.`]),
+];
+
 type Entered =
   | { readonly of: "brakes"; readonly now: FluidClassName; readonly before: FluidClassName | null; readonly never: readonly FluidClassName[] }
   | { readonly of: "clutch"; readonly now: "brake fluid" | "mineral oil"; readonly before: "brake fluid" | "mineral oil" | null };

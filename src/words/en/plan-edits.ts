@@ -27,6 +27,9 @@ type Told = {
 type PlanOffer = { readonly plan: "starter plan" | "group plan"; readonly by: string | null; readonly manual: string | null };
 type Trigger = Pick<PlanItem, "anchor" | "first" | "repeat" | "shortened">;
 
+/** So many names are read in one line. */
+const FEW = 10;
+
 export const planEditWords = (p: Printer, plan: ReturnType<typeof planWords>, today: LocalDate) => {
   const says = ({ anchor, repeat, first, shortened }: Trigger, column: DistanceUnit, withUses: boolean): string =>
     [
@@ -77,6 +80,12 @@ export const planEditWords = (p: Printer, plan: ReturnType<typeof planWords>, to
       `${nickname}'s plan beside “${name}”${by === null ? "" : `, shared by ${by}`}. Source: ${source}.`,
     same: (): string => "Nothing differs: all falls due as there.",
     added: (name: string, trigger: Trigger, column: DistanceUnit): string => `+ ${name}: ${says(trigger, column, false)}.`,
+    /** "It takes 40 of 41 items out of the plan. What is not in the plan is not watched, and these can hurt: brake fluid and front tyre age." */
+    takesOut: (gone: readonly string[], safety: readonly string[], of: number, listed: boolean): string => {
+      const few = gone.length <= FEW && !listed ? `: ${p.list(gone.map(lowered))}` : "";
+      const hurts = safety.length === 0 ? "" : ` What is not in the plan is not watched, and here that can hurt: ${p.list(safety.map(lowered))}.`;
+      return `Taking it leaves out ${gone.length} of the ${of} items in this plan${few}.${hurts}`;
+    },
     gone: (name: string): string => `- ${name}: not in that plan.`,
     changed: (name: string, was: Trigger, will: Trigger, column: DistanceUnit): readonly string[] => {
       // What uses shorten is long, and told only where it differs.

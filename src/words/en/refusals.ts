@@ -8,6 +8,11 @@ import { PART_NAMES } from "./bikes.ts";
 import { englishSpecName } from "./spec-names.ts";
 import { capital, lowered } from "./text.ts";
 
+const CLASSES = {
+  fluid: "Fluids are DOT 3, DOT 4, DOT 5.1, DOT 5 (silicone) or mineral oil, and only the one on the cap goes in.",
+  oil: "Oil grades go from 0W to 25W cold and from 8 to 60 hot, such as 10W-40.",
+} as const;
+
 export const refusalWords = (p: Printer) => {
   const lastOf = (last: { readonly figure: number; readonly unit: string } | null): string =>
     last === null ? "" : `, ${p.figure(last.figure, 0)} ${last.unit}`;
@@ -86,6 +91,7 @@ export const refusalWords = (p: Printer) => {
             "unit missing": `“${clip(refusal.typed)}” could be in several units. Type it with its unit.`,
             "other dimension": `“${clip(refusal.typed)}” is in a unit that measures something else. Check what it is of, and type it with its unit.`,
             "no such share": `no manual prints “${clip(refusal.typed)}”; published limits run from 1 to 3 %. Nothing is saved. Look again at the page.`,
+            "no such class": `no standard knows “${clip(refusal.typed)}”. ${CLASSES[refusal.key === "engine oil grade" ? "oil" : "fluid"]} Nothing is saved. Look again at the page or the cap.`,
             "two figures": `the two figures in “${clip(refusal.typed)}” are not the same value. Check them against the manual and type one.`,
           }[refusal.because]
         }`;

@@ -135,7 +135,7 @@ export const tyreWords = (p: Printer) => {
           ];
         case "too far apart":
           return [
-            `Set the ${wanted} wanted where the ride starts, at ${outside}: worked out for a garage of ${inside} it would be more than a motorcycle tyre is set to.`,
+            `Set the ${wanted} wanted where the ride starts, at ${outside}. From a garage of ${inside} that is too far to correct: the tyre would stand far over its pressure.`,
             `${NEVER_ABOVE} ${CHECK_AGAIN}`,
           ];
       }
