@@ -181,6 +181,14 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
     if (isRunning(layout, part)) return ["charging voltage"];
     return isRested(layout, part) ? ["battery voltage"] : ["battery voltage", "charging voltage"];
   }
+  // Below zero a coolant is only told by what it is good to.
+  if (
+    dimension === "temperature" &&
+    value < 0 &&
+    phrasesInside(layout.phrases.kind, part).some(({ are }) => are.includes("coolant level")) &&
+    isPlainPart(layout, part)
+  )
+    return ["coolant strength"];
   if (dimension === "temperature") return isPlainPart(layout, part) && isBesideAir(layout, part) ? ["ambient temperature"] : [];
   const slang = units.includes("lb") && placeBeside(layout, figure);
   const bare = units.length === 0 || (token.unitText !== null && token.unitText.toLowerCase() === "in") || figure.place !== null;

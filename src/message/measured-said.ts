@@ -5,7 +5,7 @@ import type { ConditionRead, ReadingDetail } from "../core/reading/detail.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
 import { kindRow, type Place, type ReadingKind } from "../core/reading/kinds.ts";
 import { CALIPERS, ENDS } from "../core/reading/places.ts";
-import { among } from "./among.ts";
+import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { unitAlone } from "./figures.ts";
 import { conditionsOf, forceSaid, howParts, loadOf, stoodHours } from "./how-said.ts";
@@ -121,7 +121,12 @@ const isAcross = (layout: Layout, at: number): boolean => {
 
 /** "Found" and "left", "was" and "now": only where both are said, or of a clearance. */
 function withStates(layout: Layout, said: readonly Said[]): readonly Said[] {
-  const states = said.map((each) => stateOf(layout, each));
+  const states = said.map((each) => stateOf(layout, each, said));
+  // "Chain adjusted 32 mm to 28 mm": what stands before a "to" was found, where what stands behind it was left. With nothing adjusted it may be a range.
+  said.forEach((each, n) => {
+    const next = said[n + 1];
+    if (states[n] !== "found" && states[n + 1] === "left" && next?.kind === each.kind && isToward(layout, each.figure, next.figure)) states[n] = "found";
+  });
   const saidOf = new Set(said.map((each, n) => `${states[n] ?? ""}/${each.kind}`));
   return said.map((each, n) => {
     const state = states[n] ?? null;
@@ -130,16 +135,27 @@ function withStates(layout: Layout, said: readonly Said[]): readonly Said[] {
   });
 }
 
-/** The state word beside a figure: the one directly before it or behind it in its part. */
-function stateOf(layout: Layout, { figure }: Said): "found" | "left" | null {
-  const here = phrasesInside(layout.phrases.state, around(figure));
-  const behind = here.find(({ at }) => at > figure.at && at - figure.at <= 1);
-  const before = here.findLast(({ to }) => to < figure.at && figure.at - to <= 2);
-  return (before ?? behind)?.are[0] ?? null;
+/** Does nothing but a word for what was left stand between two figures of one part? */
+const isToward = (layout: Layout, a: Measurable, b: Measurable): boolean =>
+  a.part === b.part &&
+  b.at - a.at === 2 &&
+  among(layout.known.vocabulary.measuring.left, wordAt(layout.tokens, a.at + 1)) &&
+  tokensOf(a.part).some((at) => under(layout.known.vocabulary.workDone, wordAt(layout.tokens, at))?.includes("adjust") === true);
+
+/** The state word beside a figure, directly before it or behind it in its part: on the side on which the first figure of its part has one. */
+function stateOf(layout: Layout, { figure }: Said, others: readonly Said[]): "found" | "left" | null {
+  const beside = ({ at, part }: Pick<Measurable, "at" | "part">) => {
+    const here = phrasesInside(layout.phrases.state, around({ at, part }));
+    return { behind: here.find((each) => each.at > at && each.at - at <= 1), before: here.findLast(({ to }) => to < at && at - to <= 2) };
+  };
+  const { behind, before } = beside(figure);
+  const first = others.find((each) => each.figure.part === figure.part)?.figure ?? figure;
+  const trails = first !== figure && beside(first).before === undefined && beside(first).behind?.are[0] === "found";
+  return (trails ? (behind ?? before) : (before ?? behind))?.are[0] ?? null;
 }
 
 /** The tokens of its part that a word beside a figure can stand at, the longest phrase included. */
-const around = ({ at, part }: Measurable): Part => ({ from: Math.max(part.from, at - 5), to: Math.min(part.to, at + 5) });
+const around = ({ at, part }: Pick<Measurable, "at" | "part">): Part => ({ from: Math.max(part.from, at - 5), to: Math.min(part.to, at + 5) });
 
 /** The one unit typed for figures of this kind in the clause, or standing alone in one of their parts. */
 function inheritedUnit(layout: Layout, kind: ReadingKind, same: readonly Said[]): UnitId | null {

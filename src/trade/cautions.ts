@@ -7,6 +7,7 @@ export const CAUTIONS = {
   lifting: { source: "common practice" },
   fuel: { source: "common practice" },
   battery: { source: "common practice" },
+  "lithium battery": { source: "common practice" },
   hot: { source: "common practice" },
   fasteners: { source: "common practice" },
   "check tightness": { source: "common practice" },

@@ -116,7 +116,7 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     ...{ spec: key ?? null, use: key !== undefined && SPEC_KEYS[key].byUse === true && use !== "solo" ? use : null },
     item: item as ItemKey | null,
     doNotRide: isGrave(value, row, judgement),
-    caution: row.caution,
+    caution: row.caution === "battery" && chemistryOf(rig) === "lithium" ? "lithium battery" : row.caution,
     by: own !== null ? "spec" : kind === "tread" ? (lawOf(rig.place) === null ? "bars" : "law") : row.usual?.min === LOW_MARK ? "mark" : "practice",
     add: null,
     share: null,
@@ -237,6 +237,7 @@ function chainLength({ value, detail }: Taken, own: Figure | null, row: JudgedRo
   const pitch = (size.is === "one" ? pitchOf(size.spec.typed) : null) ?? (detail?.pitches === undefined ? null : pitchMeasured(value, detail.pitches));
   const printed = own === null ? shareOf(rig) : null;
   const most = own?.high ?? null;
+  if (detail?.pitches !== undefined && pitch === null && most === null) return { judgement: cannotTell("no such chain") };
   if (detail?.pitches === undefined || pitch === null) {
     // A manual's own length is over the pitches that it names: only a reading of about that length can be held against it.
     if (most !== null && Math.abs(value / most - 1) < 0.04)

@@ -73,6 +73,7 @@ export const DEFECTS_ONE_BIKE: readonly Case[] = [
   c("brake hose cracked", "D damaged brake hose “brake hose cracked”@Heron"),
   c("front pads are worn out", "D worn front pads “front pads are worn out”@Heron"),
   c("fuel lines perished", "D damaged fuel hose “fuel lines perished”@Heron"),
+  c("added 300 ml of oil at 14,900", "W engine-oil.inspect=topped up at 14900 (300 mL)@Heron"),
   c("14,820 mi, front brake feels spongy", "14820mi@Heron", "D soft brake “front brake feels spongy”@Heron"),
   c("front brake spongy, rear brake light out", "D soft brake “front brake spongy”@Heron", "D brake light “rear brake light out”@Heron"),
   c("rear tyre squared off", "D squared-off tyre “rear tyre squared off”@Heron"),

@@ -8,7 +8,8 @@ import { read } from "../../src/message/read.ts";
 import { HERON, knownWith } from "./riders.ts";
 
 test.each([
-  ["adjusted the chain at 15,310, 45 mm found, 30 mm left", "adjusted the chain at 15,310, 45 mm found, 30 mm left"],
+  ["cleaned the air filter at 15,310, 45 mm thick", "cleaned the air filter at 15,310, 45 mm thick"],
+  ["adjusted the chain at 15,310, 45 mm found, 30 mm left", undefined],
   ["adjusted the valves at 15,310, intake 0.09 mm found, 0.15 mm left", undefined],
   ["did the oil and filter at 14,820, 3.2 L 20W-50, 48.60", undefined],
 ])("%s", (say, note) => {

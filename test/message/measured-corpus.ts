@@ -163,6 +163,11 @@ export const MEASURED: readonly Case[] = [
   c("front tread 0.9 mm at the centre, 2 mm at the edges", 'tread/front 0.9 mm@Heron {"points":[0.9,2]}'),
   c("front pads 4 left, 3.5 right, rear 5", "pad thickness/front left 4 mm@Heron", "pad thickness/front right 3.5 mm@Heron", "pad thickness/rear 5 mm@Heron"),
   c("clutch free play 0", "clutch free play 0 mm@Heron"),
+  // Found and left, on whichever side of the figure they are said.
+  c("chain slack 40 found 30 left", 'chain slack 40 mm@Heron {"state":"found"}', 'chain slack 30 mm@Heron {"state":"left"}'),
+  c("chain slack 25 to 35", "chain slack 25 mm@Heron ?number"),
+  c("chain's at 1 3/8 inch", "chain slack 1.375 in@Heron"),
+  c("coolant -37 °C", "coolant strength -37 °C@Heron"),
   // What is wanted goes by the load.
   c("42 psi rear, two-up", 'cold pressure/rear 42 psi@Heron {"load":"two-up"}'),
   c("rear 42 psi 2-up", 'cold pressure/rear 42 psi@Heron {"load":"two-up"}'),

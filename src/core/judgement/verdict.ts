@@ -29,6 +29,7 @@ export type Missing =
   | "temperature"
   | "chemistry"
   | "pitch"
+  | "no such chain"
   | "readings"
   | "tyre date"
   | "fitted"

@@ -10,6 +10,8 @@ export const ENGLISH_CAUTIONS = {
   lifting: "Lift only at the points the maker's manual names, and make sure the bike cannot tip before you reach under it.",
   fuel: "Fuel vapour burns: work in fresh air, engine cold, no flame or spark near.",
   battery: "Battery acid burns and the gas explodes: shield your eyes, no sparks, take the negative lead off first and put it on last.",
+  "lithium battery":
+    "A lithium battery burns when it is shorted, crushed or overcharged: no tools across its terminals, and one that is swollen, hot or leaking goes outdoors, away from anything that burns.",
   hot: "Hot oil and coolant scald: let the engine cool as the maker's manual says, and never open a hot radiator cap.",
   fasteners: "Use the torque in the maker's manual for that fastener; do not guess for brakes, axles and steering.",
   "check tightness":

@@ -128,7 +128,7 @@ export const ENGLISH_ITEMS = {
   "primary-chain.adjust": { name: "Primary chain tension", synonyms: ["primary chain", "primary"] },
   "gearbox-oil.inspect": { name: "Gearbox oil level", synonyms: ["gearbox", "gear oil", "gearbox level", "transmission level"] },
   "hub-rubbers.inspect": { name: "Rear hub rubbers", synonyms: ["cush drive", "cush rubbers", "hub rubbers", "damper rubbers"] },
-  "swingarm.inspect": { name: "Swingarm bearings", synonyms: ["swingarm", "swing arm", "swingarm play"] },
+  "swingarm.inspect": { name: "Swingarm bearings", synonyms: ["swingarm", "swing arm", "swingarm play", "swingarm pivot", "swingarm pivots"] },
   "swingarm.lubricate": { name: "Swingarm grease", synonyms: ["swingarm", "swing arm", "swingarm bearings", "swingarm pivot", "swingarm pivots"] },
   "frame.inspect": { name: "Frame, fairing and luggage mounts", synonyms: ["frame", "subframe", "luggage mounts", "rack"] },
   "rims.inspect": { name: "Rims", synonyms: ["rim", "wheels", "rim runout", "wheel rims"] },

@@ -102,6 +102,8 @@ const NEEDS: Record<Missing, string> = {
   temperature: "say “warm” if the engine was",
   chemistry: "say which kind of battery it has with /bike fitted",
   pitch: "say over how many pitches it was, such as “over 20 pitches”, or enter the chain's size once with /spec",
+  "no such chain":
+    "no common chain has that length over so many pitches; twenty pitches lie between twenty-one pins: count the gaps and measure again, pulled taut, or enter the chain's size once with /spec",
   readings: "that is shorter than a new chain; measure it again",
   "tyre date": "it needs the tyre's date code",
   cooled: "it is measured cold; measure it again once the engine has stood overnight",

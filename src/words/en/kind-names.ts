@@ -14,7 +14,10 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   tread: ["tread", "treads", "tread depth", "tread depths"],
   "pad thickness": ["pads", "pad", "brake pads", "brake pad", "lining", "linings", "pad thickness", "friction material"],
   "disc thickness": ["disc", "discs", "disk", "disks", "rotor", "rotors", "brake disc", "brake discs", "brake rotor", "disc thickness"],
-  "chain slack": ["chain slack", "slack", "chain sag", "chain free play", "chain play", "chain tension"],
+  "chain slack": [
+    ...["chain slack", "slack", "chain sag", "chain free play", "chain play", "chain tension", "chain at", "chain is at", "chain now at"],
+    ...["chain adjusted", "chain adjusted from", "adjusted the chain", "adjusted chain", "adjusted my chain", "chain tensioned", "tensioned the chain"],
+  ],
   "chain length": ["chain length", "chain wear", "pitches", "links", "pins"],
   "belt deflection": ["belt deflection", "belt tension", "deflection", "belt slack"],
   "battery voltage": ["battery", "batt", "battery voltage", "resting voltage", "at rest", "resting"],

@@ -126,6 +126,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     cleaned: ["clean"],
     washed: ["clean"],
     topped: ["top up", "inspect"],
+    added: ["top up", "inspect"],
   },
   loneWork: { lubed: "chain.lubricate", oiled: "chain.lubricate" },
   joints: JOINTS,
