@@ -187,7 +187,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     seen: z.array(z.object({ name: z.string().nullable(), odometer: z.string().nullable() })),
   }),
   z.object({ is: z.literal("too long") }),
-  z.object({ is: z.literal("file sent"), file: z.enum(["plan", "table", "picture", "other"]) }),
+  z.object({ is: z.literal("file sent"), file: z.enum(["plan", "table", "chart", "picture", "other"]) }),
   z.object({ is: z.literal("not understood"), bikes: z.array(z.string()) }),
   z.object({ is: z.literal("seen before") }),
   z.object({ is: z.literal("not yours") }),

@@ -29,9 +29,13 @@ export function saySpecs(answer: SpecAnswer, words: Words): Said {
   if (there.length === 0) lines.push(...missing.slice(0, MOST_ASKED).flatMap((line) => unknown(line, answer, words)));
   if (there.length === 0 && missing.length === 1 && only !== undefined) lines.push(specs.how(only.key, answer.use));
   const caution = answer.lines.find((line) => line.caution !== null)?.caution ?? null;
+  const differing = there.filter(({ settled }) => !settled).map(({ key, specs: [first] }) => lookButton(answer, key, answer.use ?? first?.use ?? null, words));
   return said(lines, {
     caution: words.caution(caution),
-    actions: missing.slice(0, MOST_ASKED).map(({ key }) => enterButton(answer, key, answer.use, words, missing.length > 1)),
+    actions: [
+      ...differing.slice(0, MOST_ASKED),
+      ...missing.slice(0, MOST_ASKED).map(({ key }) => enterButton(answer, key, answer.use, words, missing.length > 1)),
+    ],
   });
 }
 const MOST_ASKED = 4;
@@ -52,9 +56,12 @@ function known({ key, settled, specs: all, others, byPage, afterwards, fluid }: 
   const [first] = all;
   if (first === undefined) return [];
   const mixing = fluid === null ? [] : words.fluidOfSpec(fluid);
-  if (!settled) return [specs.differ(key, use ?? first.use, byPage), ...all.map((each) => specs.says(each))];
+  if (!settled)
+    return [specs.differ(key, use ?? first.use, byPage), ...all.map((each) => specs.says(each)), ...(all.every(withPage) ? [specs.lookAgain()] : [])];
   return [specs.line(key, first, afterwards), ...mixing, ...(others.length === 0 ? [] : [specs.otherwise(), ...others.map((each) => specs.says(each))])];
 }
+
+const withPage = ({ source }: SpecLine["specs"][number]): boolean => source !== null && source.page !== null;
 
 function unknown({ key, typical, unit, solo }: SpecLine, answer: SpecAnswer, words: Words): readonly string[] {
   const { specs } = words;
@@ -66,6 +73,9 @@ function enterButton(answer: SpecAnswer, key: SpecKey, use: SpecUse | null, word
   const label = several ? `${words.specs.labels.enter}: ${words.specs.name(key)}` : words.specs.labels.enter;
   return specButton(answer, key, use, label, words);
 }
+
+const lookButton = (answer: SpecAnswer, key: SpecKey, use: SpecUse | null, words: Words): Action =>
+  specButton(answer, key, use, words.specs.labels.look(key), words);
 
 /** A button that opens the form for one spec of a bike, for the load it is for. */
 export const specButton = (of: { readonly bike: string; readonly nickname: string }, key: SpecKey, use: SpecUse | null, label: string, words: Words): Action =>

@@ -47,8 +47,8 @@ export type MessageOutcome =
   /** `gone`: bikes there were, now sold or retired. `seen`: what the message says of the first ones. */
   | { readonly is: "no bikes"; readonly gone: readonly string[]; readonly seen: readonly FirstSeen[] }
   | { readonly is: "too long" }
-  /** A file, and nothing to log beside it: only a command takes one. */
-  | { readonly is: "file sent"; readonly file: SentFile }
+  /** A file, and nothing to log beside it, or a whole chart as a message: only a command takes one. */
+  | { readonly is: "file sent"; readonly file: SentFile | "chart" }
   | { readonly is: "not understood"; readonly bikes: readonly string[] }
   | { readonly is: "seen before" }
   /** What was asked is of a bike sold or retired since. */

@@ -5,6 +5,7 @@ import { askConvert } from "../core/quantity/convert-question.ts";
 import type { Intent } from "../core/reading/intent.ts";
 import { bikesTold } from "../message/first-bikes.ts";
 import { read } from "../message/read.ts";
+import { readChart } from "../message/read-chart.ts";
 import type { Repos } from "../store/store.ts";
 import { answeredPlainly } from "./answer-question.ts";
 import { asOpenPointAsks } from "./check-point.ts";
@@ -34,6 +35,8 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
       if (nothing && !heard.addressed) return { is: "silence" };
       return { is: "no bikes", gone: (await q.bikes.ofOwner(ctx.who.member)).map((bike) => bike.nickname), seen: told.length > 0 ? told : firstSeen(intents) };
     }
+    // Its figures are services, and no odometer was read.
+    if (isChart(ctx, heard.text)) return heard.addressed ? { is: "file sent", file: "chart" } : { is: "silence" };
     const meant = read(heard.text, knownOf(ctx, all));
     if (heard.again === true && meant.intents.length === 0) await q.drafts.letGoOfMessage(heard.message);
     if (meant.tooLong) return heard.addressed ? { is: "too long" } : { is: "silence" };
@@ -54,6 +57,15 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
   });
   return acted.first ? acted.value : { is: "seen before" };
 }
+
+/** A manual's chart pasted as it is: a line of services, and lines with letters below it. */
+function isChart(ctx: Ctx, text: string): boolean {
+  if (text.split("\n").length < 3 || text.length > LONGEST_CHART) return false;
+  const chart = readChart(text, "mi", { vocabulary: ctx.vocabulary, numbers: ctx.who.numbers });
+  return chart !== null && chart.marks.length > 1 && chart.rows.filter(({ cells }) => cells.some((letters) => letters.length > 0)).length > 1;
+}
+/** More than any platform takes in one message. */
+const LONGEST_CHART = 8000;
 
 function firstSeen(intents: readonly Intent[]): readonly FirstSeen[] {
   const odometer = intents.find((intent) => intent.do === "log reading" && intent.kind === "odometer");

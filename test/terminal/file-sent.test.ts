@@ -31,3 +31,25 @@ test("what is written beside a file is logged as ever, and files among members a
   expect(logged.data.is).toBe("logged");
   expect((await t.send({ as: "Ines", in: "g1", say: "look at this", files: ["trip.csv"] })).filter(({ text }) => text !== null)).toEqual([]);
 });
+
+const ROWS = [
+  ["Item", "1000 km", "6000 km", "12000 km"],
+  ["Engine oil", "R", "R", "R"],
+  ["Valve clearance", "", "I", "I"],
+  ["Spark plugs", "", "", "R"],
+];
+const parted = (by: string): string => ROWS.map((row) => row.join(by)).join("\n");
+const CHART = parted(" | ");
+
+test("a whole chart as a message is answered with the command that takes it; no figure of it is taken for an odometer", async () => {
+  for (const pasted of [CHART, parted("\t"), parted(";"), parted(",")]) {
+    const answer = await t.one({ as: "Ines", in: "dm", say: pasted });
+    expect(answer.data).toMatchObject({ is: "file sent", file: "chart" });
+    expect(answer.text).toContain("/plan read-chart");
+  }
+  // Among members, and not to the bot, it is left alone.
+  expect((await t.send({ as: "Ines", in: "g1", say: CHART })).filter(({ text, react }) => text !== null || react !== null)).toEqual([]);
+  expect((await t.one({ as: "Ines", in: "dm", run: "/reading" })).text).not.toContain("12,000");
+  // Readings over several lines are readings.
+  expect((await t.one({ as: "Ines", in: "dm", say: "14,300 mi on Heron\nfront 33 psi\nrear 38 psi" })).data.is).toBe("logged");
+});

@@ -48,7 +48,7 @@ export type Settled =
   | { readonly is: "several"; readonly specs: readonly Spec[] };
 
 /**
- * Which of several specs of one key stands. A named page of a manual goes before a manual without one, and that before a member's word; values that agree are one.
+ * Which of several specs of one key stands. A named page of a manual goes before a manual without one, and that before a member's word; values that agree are one. Of two named pages the one looked at again counts.
  * @param specs of one bike and those shared with it @param use null: what was entered with no load named
  * @param byPage only a named page settles a difference (pressures, brakes, axles); else the bike's own entry goes first
  */
@@ -63,8 +63,17 @@ export function settledSpec(specs: readonly Spec[], key: string, use: SpecUse | 
   const differing = ranked.filter((spec) => !isSame(spec, best));
   if (differing.length === 0) return { is: "one", spec: best, others: [] };
   const rivals = differing.filter((spec) => weight(spec) === weight(best));
+  const looked = lookedAgain([best, ...rivals]);
+  if (looked !== null) return { is: "one", spec: looked, others: ranked.filter((spec) => !isSame(spec, looked)) };
   const settles = byPage ? rivals.length === 0 && hasPage(best) : rivals.length === 0 || best.bike === bike;
   return settles ? { is: "one", spec: best, others: differing } : { is: "several", specs: [best, ...differing] };
+}
+
+/** Of differing entries that each name a page: the one that was entered anew with its page after all the others were there. Whoever does that has looked at the page again. */
+function lookedAgain(rivals: readonly Spec[]): Spec | null {
+  const [latest, ...before] = [...rivals].sort((a, b) => (a.at < b.at ? 1 : -1));
+  if (latest === undefined || before.length === 0 || latest.rev < 2 || !rivals.every(hasPage)) return null;
+  return before.every(({ at }) => at < latest.at) ? latest : null;
 }
 
 /** Is a page of a manual named? */

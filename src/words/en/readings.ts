@@ -168,11 +168,13 @@ export const readingWords = (p: Printer) => {
         : "That reads like something to log, but you have no bike with me yet. Add it, and say that again.",
     notUnderstood: (bikes: readonly string[]): string =>
       `I found no reading and no work in that. Try: 14,820 mi on ${bikes[0] ?? "Heron"}, or 33 psi front 36 rear, or did the oil at 14,820. What is due: /due. All that I can do: /help.`,
-    fileSent: (file: "plan" | "table" | "picture" | "other"): string =>
+    fileSent: (file: "plan" | "table" | "chart" | "picture" | "other"): string =>
       ({
         plan: "I take no file with a plain message. If it is a plan: /plan import, with the file as its option file. You see what it changes before anything is saved.",
         table:
           "I take no file with a plain message. If it is your manual's service chart: /plan read-chart, with the chart as CSV or plain text as its option file, or pasted. You see what it changes before anything is saved.",
+        chart:
+          "That looks like a manual's service chart, and a plain message logs nothing of it. /plan read-chart takes it: pasted as its option chart or into its form, or as a file of CSV or plain text. You see what it changes before anything is saved.",
         picture: "I cannot read pictures. Write what it shows, such as 14,820 mi on Heron, or 33 psi front 36 rear.",
         other: "I cannot take that file. A plan goes with /plan import as JSON, a manual's service chart with /plan read-chart as CSV or plain text.",
       })[file],

@@ -67,6 +67,9 @@ export const specWords = (p: Printer, locale: string, today: LocalDate) => {
     says: (shown: Shown): string => `- ${value(shown)}: ${source(shown.source)}, ${who(shown)}.`,
     differ: (key: SpecKey, use: SpecUse | null, byPage: boolean): string =>
       `${englishSpecName(key)}${forUse(use)}: members differ, so I give none of these as the value.${byPage ? " Only a named page of the manual settles it." : ""}`,
+    /** Each names a page. */
+    lookAgain: (): string =>
+      "Each names a page, so look at yours again: edition, model year, and the load that it is for. Whoever enters it anew with its page after that settles it; the other stays beside it.",
     otherwise: (): string => "Otherwise said:",
     missing: (key: SpecKey, use: SpecUse | null, nickname: string): string =>
       `${englishSpecName(key)}${forUse(use)}: nothing is entered for ${nickname}. What does your manual say?`,
@@ -93,6 +96,6 @@ export const specWords = (p: Printer, locale: string, today: LocalDate) => {
       edition: "Edition or year",
       page: "Page",
     }),
-    labels: { enter: "Enter it", undo: "Undo" },
+    labels: { enter: "Enter it", undo: "Undo", look: (key: SpecKey): string => `${englishSpecName(key)}: I looked at the page` },
   };
 };

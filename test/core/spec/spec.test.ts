@@ -35,6 +35,21 @@ describe("two members differ", () => {
   test("two pages that differ settle nothing", () => {
     expect(settle([aSpec("a", 250, { source: PAGE }), aSpec("b", 230, { source: PAGE, bike: OTHER })])).toEqual(["?a", "?b"]);
   });
+  test("of two pages the one that was entered anew after the other was there counts, with the other beside it", () => {
+    const [a, b] = [aSpec("a", 250, { source: PAGE }), aSpec("b", 230, { source: PAGE, bike: OTHER, at: at(3) })];
+    // Entered later, and not looked at again: nothing is settled.
+    expect(settle([a, b])).toEqual(["?a", "?b"]);
+    expect(settle([{ ...a, rev: 2, at: at(5) }, b])).toEqual(["a", "b"]);
+    expect(
+      settle([
+        { ...a, rev: 2, at: at(5) },
+        { ...b, rev: 2, at: at(6) },
+      ]),
+    ).toEqual(["b", "a"]);
+    // Looked at before the other was there, or entered anew without its page.
+    expect(settle([{ ...a, rev: 2, at: at(2) }, b])).toEqual(["?a", "?b"]);
+    expect(settle([{ ...a, rev: 2, at: at(5), source: NO_PAGE }, b])).toEqual(["b", "a"]);
+  });
   test("of anything else the bike's own entry goes first among equals", () => {
     expect(settle([aSpec("theirs", 230, { bike: OTHER, at: at(9) }), aSpec("own", 250)], false)).toEqual(["own", "theirs"]);
   });
