@@ -133,6 +133,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   around: [
     "bald",
     "cracked",
+    "worn",
     "and",
     "&",
     "with",
