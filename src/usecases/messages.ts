@@ -52,6 +52,7 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
       source: heard.message,
       typed: heard.text,
       message: heard.message,
+      unread: meant.unread,
       ...(heard.again === true ? { again: true } : {}),
     });
   });
