@@ -56,6 +56,35 @@ test("how a tyre is goes before how deep it is: cracks, a squared-off middle, a 
   await t.close();
 });
 
+test("everything that stands open of a tyre is told before its depth, do not ride first: by eye, by figure, by a check", async () => {
+  const t = await talk("2026-03-01T10:00:00Z");
+  const show = async () => (await t.one({ ...dm, run: "/tyre show" })).text ?? "";
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:8,000 mi" });
+  await t.one({ ...dm, run: "/spec what:front tyre pressure value:34 psi" });
+  await t.one({ ...dm, press: button(await t.one({ ...dm, say: "rear tyre squared off" }), "Watch") });
+  await t.one({ ...dm, press: button(await t.one({ ...dm, say: "rear tyre is at the wear bars" }), "Do not ride") });
+  await t.one({ ...dm, say: "front tyre has a nail in it" });
+  await t.one({ ...dm, say: "rear tread 4.2 mm, front tread 0.5 mm, 20 psi front" });
+  let card = await t.one({ ...dm, run: "/check list:pre-ride bike:Heron" });
+  const to = card.actions.find(({ label }) => label === "Another section");
+  card = await t.one({ ...dm, pick: to?.id, values: [to?.options?.find(({ label }) => label.startsWith("Tyres and wheels"))?.value] });
+  await t.one({ ...dm, fill: button(card, "Needs work"), fields: { what: "valve stem perished", grade: "do not ride" } });
+  await t.one({ ...dm, say: "mirror is loose" });
+  const shown = await show();
+  expect(shown).not.toContain("None is noted");
+  expect(shown).not.toContain("mirror");
+  const stop = ["rear tyre is at the wear bars", "front tread 0.5 mm", "front cold pressure 20 psi", "valve stem perished"];
+  const at = (words: string): number => {
+    expect(shown).toContain(words);
+    return shown.indexOf(words);
+  };
+  const [nail, squared] = [at("Not graded yet: “front tyre has a nail in it”"), at("Watch: “rear tyre squared off”")];
+  expect(Math.max(...stop.map((words) => at(`Do not ride: “${words}”`)))).toBeLessThan(nail);
+  expect(nail).toBeLessThan(squared);
+  expect(squared).toBeLessThan(at("- Rear tread depth 4.2 mm"));
+  await t.close();
+});
+
 test("a date code, the marks of a sidewall, and what to set in a warm garage", async () => {
   const t = await talk("2026-11-26T10:00:00Z");
   const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
