@@ -19,9 +19,9 @@ import { SPEC_KEYS } from "../trade/spec-keys.ts";
 import { LEAK_RULE, LOAD_KILOGRAMS, MOST_OVER, SPEED_KMH } from "../trade/tyres.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
-import { ageWord, monthsOld, type TyreAged, tyresAged } from "./fitted.ts";
+import { ageWord, monthsOld, ofPartsOn, type TyreAged, tyresAged } from "./fitted.ts";
 import type { Garaged } from "./garage.ts";
-import type { Judged } from "./judge.ts";
+import { type Judged, ofTheSetOn } from "./judge.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { lastTyres, WORN_KINDS, type WornPart, wornParts } from "./wear.ts";
@@ -53,13 +53,14 @@ export async function tyresJudged(ctx: Ctx, input: { readonly bike?: string }): 
     if (which.is === "refused") return which;
     const g = which.value;
     const taken = (await q.readings.everyTaken([g.bike.id], [...WORN_KINDS, "cold pressure", "ambient temperature"])).get(g.bike.id) ?? [];
+    const ours = ofTyresOn(g, taken);
     const treads = taken.filter(({ kind }) => kind === "tread");
     return done({
       ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, treads), lasted: lastTyres(g), aged: tyresAged(g.work, g.today) },
       defects: (await defectsOfTyres(q, g)).map((defect) => defectShown(g, defect)),
       judged: g.judged.filter(({ kind }) => kind === "tread" || kind === "cold pressure"),
       leaks: ["front", "rear"].flatMap((place) => {
-        const leak = leakOf(pressures(taken, place), LEAK_RULE);
+        const leak = leakOf(pressures(ours, place), LEAK_RULE);
         return leak.is === "cannot tell" ? [] : [{ place, leak }];
       }),
     });
@@ -75,13 +76,20 @@ async function defectsOfTyres(q: Repos, g: Garaged): Promise<readonly Defect[]> 
   return g.defects.filter(({ id, kind }) => found.has(id) || TYRE_CONDITION.some((each) => each === kind)).toSorted(worstFirst);
 }
 
+/** What was read of a tyre that is off says nothing of a leak in this one: a pressure is the tyre's as its tread is. */
+function ofTyresOn(g: Garaged, taken: readonly Taken[]): readonly Taken[] {
+  const asTread = ofTheSetOn(taken, g.facts.fittings).map((each) => (each.kind === "cold pressure" ? { ...each, kind: "tread" as const } : each));
+  const on = new Set(ofPartsOn(asTread, g.work, g.facts.refitted).map(({ id }) => id));
+  return taken.filter(({ id }) => on.has(id));
+}
+
 /** Cold pressures of one end with the temperature noted on the same day. */
 function pressures(taken: readonly Taken[], place: string) {
   const first = taken[0]?.on;
   return taken.flatMap((each) => {
     if (first === undefined || each.kind !== "cold pressure" || each.place !== place) return [];
     const celsius = taken.find(({ kind, on }) => kind === "ambient temperature" && on === each.on)?.value ?? null;
-    return [{ day: daysBetween(first, each.on), gauge: each.value, celsius }];
+    return [{ day: daysBetween(first, each.on), gauge: each.value, celsius, load: each.detail?.load ?? null, left: each.detail?.state === "left" }];
   });
 }
 

@@ -85,6 +85,30 @@ test("everything that stands open of a tyre is told before its depth, do not rid
   await t.close();
 });
 
+test("a leak is likely where more was lost than the cold would take, though nobody noted the temperature; each load by itself, until another tyre is on", async () => {
+  const t = await talk("2026-03-01T10:00:00Z");
+  const say = (words: string) => t.one({ ...dm, say: words });
+  const leak = async () => /- Rear tyre: lost .*/u.exec((await t.one({ ...dm, run: "/tyre show" })).text ?? "")?.[0] ?? null;
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:8,000 mi" });
+  for (const reading of ["rear 42 psi two-up", "rear 36 psi solo", "rear 34 psi solo"]) {
+    await say(reading);
+    await t.send({ advance: "P10D", asleep: true });
+  }
+  expect(await leak()).toBeNull();
+  await say("rear 32 psi solo");
+  await t.send({ advance: "P10D", asleep: true });
+  await say("rear 29.5 psi solo");
+  expect(await leak()).toBe(
+    "- Rear tyre: lost 6.5 psi in 30 days. The air temperature was not noted each time; had it grown colder by 25 °C, that alone would take about 4.3 psi. So a slow leak is likely: valve, bead or a nail. Look before you ride, and note the temperature beside the next readings, such as “rear 36 psi at 12 °C”.",
+  );
+  const shown = await t.one({ ...dm, run: "/tyre show" });
+  expect(shown.data.leaks).toMatchObject([{ place: "rear", leak: { is: "leak likely", days: 30, fills: 1, fall: 25 } }]);
+  await t.send({ advance: "P1D", asleep: true });
+  await t.one({ ...dm, run: "/work did:rear tyre age at:8,100 mi outcome:replaced" });
+  expect(await leak()).toBeNull();
+  await t.close();
+});
+
 test("a date code, the marks of a sidewall, and what to set in a warm garage", async () => {
   const t = await talk("2026-11-26T10:00:00Z");
   const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
