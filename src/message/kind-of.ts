@@ -7,7 +7,7 @@ import type { Part } from "./clauses.ts";
 import { wordAt } from "./clauses.ts";
 import { unitAlone } from "./figures.ts";
 import { conditionsOf } from "./how-said.ts";
-import { type Layout, phrasesInside } from "./layout.ts";
+import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
 import type { Measurable } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
 import { isVerb, oncePerPart, tokensOf } from "./pieces.ts";
@@ -115,10 +115,23 @@ function settledBySaid(layout: Layout, figure: Measurable, kinds: readonly Readi
   if (sag !== null && kinds.includes(sag)) return [sag];
   const said = (list: readonly string[]): boolean => tokensOf(part).some((at) => among(list, wordAt(layout.tokens, at)));
   const { measuring } = layout.known.vocabulary;
+  const lining = liningOf(layout, part, kinds);
+  if (lining !== null) return [lining];
   if (kinds.includes("chain length") && said(measuring.pitches)) return ["chain length"];
   if (!kinds.includes("charging voltage")) return kinds;
   if (isRunning(layout, part)) return ["charging voltage"];
   return kinds.includes("battery voltage") && isRested(layout, part) ? ["battery voltage"] : kinds;
+}
+
+/** A lining is a pad's or a shoe's: which, by what the bike has at that end. Null where both may be meant, or something else. */
+function liningOf(layout: Layout, part: Part, kinds: readonly ReadingKind[]): "pad thickness" | "shoe thickness" | null {
+  if (!kinds.every((kind) => kind === "pad thickness" || kind === "shoe thickness")) return null;
+  const ends = phrasesInside(layout.phrases.place, part).flatMap(({ are }) => are.filter((end) => end === "front" || end === "rear"));
+  const items = bikeAt(layout, part).bike?.items ?? [];
+  const has = (what: "pads" | "shoes"): boolean =>
+    (ends.length === 0 ? ["front", "rear"] : ends).some((end) => items.some(({ key }) => key === `${end}-${what}.measure`));
+  const [pads, shoes] = [has("pads"), has("shoes")];
+  return pads === shoes ? null : pads ? "pad thickness" : "shoe thickness";
 }
 
 /** Does a part say that the engine ran, or how fast? */

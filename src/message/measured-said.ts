@@ -63,7 +63,7 @@ const isBare = (layout: Layout, part: Part): boolean => {
   return tokensOf(part).every((at) => wordAt(layout.tokens, at) == null || isAnd(layout, at) || said.some((phrase) => at >= phrase.at && at <= phrase.to));
 };
 
-const POINTS: readonly ReadingKind[] = ["tread", "pad thickness", "disc thickness", "chain slack", "belt deflection"];
+const POINTS: readonly ReadingKind[] = ["tread", "pad thickness", "shoe thickness", "disc thickness", "chain slack", "belt deflection"];
 
 /** Several figures of one kind with nothing but marks between them, and at most one place said: points of one measurement. */
 function pointsJoined(layout: Layout, said: readonly Said[]): readonly Said[] {

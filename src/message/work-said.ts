@@ -9,7 +9,7 @@ import type { Outcome } from "../core/schedule/facts.ts";
 import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { asSpan, bikeAt, dayAt, inside, type Layout, type MeantBike, type MeantDay, phrasesInside, resolved } from "./layout.ts";
-import { byBike, type Group, isAnd, isJoin, isVerb, oncePerPart, tokensOf } from "./pieces.ts";
+import { byBike, type Group, isAnd, isJoin, isVerb, joinAt, oncePerPart, tokensOf } from "./pieces.ts";
 import { chosen, type ItemPhrase, itemPhrases, looksOnly, nearby, sameAction } from "./read-items.ts";
 import { type AtFigure, dayOf, figureOf, figuresOf, gapsOfFigure } from "./work-when.ts";
 
@@ -147,7 +147,7 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
   let carried = before;
   let things: readonly ItemPhrase[] = [];
   for (const part of parts) {
-    const all = itemPhrases(layout.tokens, layout.known, bike, part.from, part.to);
+    const all = itemPhrases(layout.tokens, layout.known, bike, part.from, part.to).map((phrase) => withOtherEnd(layout, phrase, bike));
     const verbs = tokensOf(part).filter((at) => isVerb(layout, at) && !all.some((phrase) => at >= phrase.from && at <= phrase.to));
     const [firstVerb] = verbs;
     if (firstVerb !== undefined && all.length === 0) {
@@ -162,7 +162,7 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
       continue;
     }
     if (firstVerb === undefined) {
-      if (all.length === 0 || !holdsOnlyItems(layout, part, all)) continue;
+      if (all.length === 0 || !holdsOnlyItems(layout, part, all, true)) continue;
       // "Fitted a new rear tyre, tread is 7.5 mm": what is measured of a new part is not renewed beside it.
       if (carried !== null && isMeasuredOf(layout, part) && carried.some((verb) => actionsOf(layout.known, verb)[0] === "replace")) continue;
       // "New battery, 14,260", "Öl und Filter neu": nothing but the thing is said, so it is the thing that was fitted. "Oil at 13,900" was done then.
@@ -224,7 +224,7 @@ function loneWork(layout: Layout, part: Part, at: number, bike: KnownBike): Phra
 
 function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly string[], layout: Layout, fitting: Fitting): void {
   const isOne = phrase.from === phrase.to && among(layout.known.vocabulary.singular, wordAt(layout.tokens, phrase.from));
-  const { items, together, near } = fitting(phrase.items, verbs, isOne ? endSaid(layout, part) : null);
+  const { items, together, near } = fitting(phrase.items, verbs, isOne || isOfBothEnds(phrase.items) ? endSaid(layout, part) : null);
   const verb = verbs[0] ?? "";
   const renewed = items.length === 0 && actionsOf(layout.known, verb)[0] === "replace" ? renewedAt(layout, phrase) : undefined;
   if (renewed !== undefined && phrase.items.includes(renewed)) {
@@ -232,7 +232,8 @@ function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly s
     return;
   }
   if (items.length > 0 && isHalf(layout, part, items)) found.push({ ...phrase, together: false, part, verb, asks: true });
-  else if (items.length > 0) found.push({ ...phrase, items, together: together && !isOne, part, verb, asks: false });
+  else if (items.length > 0)
+    found.push({ ...phrase, items, together: (together && !isOne) || (isOfBothEnds(items) && bothSaid(layout, part)), part, verb, asks: false });
   else if (isWorkshop(layout.known, verb)) found.push({ ...phrase, items: near, together: false, part, verb, asks: true });
 }
 
@@ -288,6 +289,28 @@ function ofEnd(end: "front" | "rear", items: readonly ItemKey[]): readonly ItemK
   return own.length > 0 ? own : items;
 }
 
+/** "Front and rear pads": what is said of one end right before it is of both. */
+function withOtherEnd(layout: Layout, phrase: ItemPhrase, bike: KnownBike): ItemPhrase {
+  const { places } = layout.known.vocabulary;
+  const endAt = (at: number): "front" | "rear" | null => {
+    const word = wordAt(layout.tokens, at);
+    return among(places.front, word) ? "front" : among(places.rear, word) ? "rear" : null;
+  };
+  const [own, other] = [endAt(phrase.from), endAt(phrase.from - 2)];
+  const joins = isAnd(layout, phrase.from - 1) || joinAt(layout, phrase.from - 1) === "/";
+  if (own === null || other === null || own === other || !joins) return phrase;
+  const there = phrase.items.map((item) => item.replace(`${own}-`, `${other}-`)).filter((item) => bike.items.some(({ key }) => key === item)) as ItemKey[];
+  return { ...phrase, items: [...new Set([...there, ...phrase.items])], together: true, from: phrase.from - 2 };
+}
+
+/** Does a part name both ends? */
+function bothSaid(layout: Layout, part: Part): boolean {
+  const ends = phrasesInside(layout.phrases.place, part).flatMap(({ are }) => are);
+  return ends.includes("both") || (ends.includes("front") && ends.includes("rear"));
+}
+
+const isOfBothEnds = (items: readonly ItemKey[]): boolean => ["front-", "rear-"].every((end) => items.some((item) => item.startsWith(end)));
+
 /** The only end of the bike that a part names. */
 function endSaid(layout: Layout, part: Part): "front" | "rear" | null {
   const ends = phrasesInside(layout.phrases.place, part).flatMap(({ are }) => are);
@@ -315,14 +338,23 @@ const actionsOf = (known: Known, verb: string): readonly WorkAction[] =>
   under(known.vocabulary.workDone, verb) ??
   (among(known.vocabulary.renewed, verb) || among(known.vocabulary.puts, verb) || among(known.vocabulary.gets, verb) ? ["replace"] : []);
 
-function holdsOnlyItems(layout: Layout, part: Part, phrases: readonly ItemPhrase[]): boolean {
-  return tokensOf(part).every((at) => layout.taken.has(at) || phrases.some((phrase) => at >= phrase.from && at <= phrase.to) || mayStandBeside(layout, at));
+/** @param ends may the ends of the bike stand beside them too: "new tyres front and rear" */
+function holdsOnlyItems(layout: Layout, part: Part, phrases: readonly ItemPhrase[], ends = false): boolean {
+  return tokensOf(part).every(
+    (at) =>
+      layout.taken.has(at) ||
+      phrases.some((phrase) => at >= phrase.from && at <= phrase.to) ||
+      mayStandBeside(layout, at) ||
+      (ends && isPlace(layout, wordAt(layout.tokens, at) ?? "")),
+  );
 }
 
 /** The words either side must be ones that can stand beside a job: "oil cooler" is not oil, "chain guard" is no chain. */
 function standsFree(layout: Layout, phrase: ItemPhrase, part: Part): boolean {
   const [before, after] = [phrase.from - 1, phrase.to + 1];
-  return (before < part.from || mayStandBeside(layout, before)) && (after > part.to || mayStandBeside(layout, after));
+  // "Replaced front and rear tyres": an end beside a thing that either end has.
+  const may = (at: number): boolean => mayStandBeside(layout, at) || (isOfBothEnds(phrase.items) && isPlace(layout, wordAt(layout.tokens, at) ?? ""));
+  return (before < part.from || may(before)) && (after > part.to || may(after));
 }
 
 /** A word that changes nothing about the job beside it, and whatever is no word. */

@@ -35,6 +35,8 @@ const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = 
   "worn rear tyre": ["rear tyre"],
   "worn front pads": ["front brake pads"],
   "worn rear pads": ["rear brake pads"],
+  "worn front shoes": ["front brake shoes"],
+  "worn rear shoes": ["rear brake shoes"],
   "worn disc": ["brake disc"],
   "low brake fluid": ["brake fluid, sealed"],
   "low engine oil": ["engine oil"],

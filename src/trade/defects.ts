@@ -147,6 +147,8 @@ export const DEFECTS = {
   "worn rear tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["rear-tyre.replace"], source: PRACTICE },
   "worn front pads": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-pads.measure"], source: PRACTICE },
   "worn rear pads": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["rear-pads.measure"], source: PRACTICE },
+  "worn front shoes": { system: "brakes", usual: "do not ride", caution: "drum dust", mends: ["front-shoes.measure"], source: PRACTICE },
+  "worn rear shoes": { system: "brakes", usual: "do not ride", caution: "drum dust", mends: ["rear-shoes.measure"], source: PRACTICE },
   "worn disc": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-discs.measure", "rear-discs.measure"], source: PRACTICE },
   "low brake fluid": {
     system: "brakes",

@@ -85,6 +85,9 @@ const BARS: Limit = { min: 25.4 / 32, max: null, near: 0.8, source: "49 CFR 571.
 /** Common practice: many makers ask for new pads at 1 to 2 mm of lining. */
 const LINING: Limit = { min: 1, max: null, near: 1, source: "common practice" };
 
+/** Common practice: makers ask for new brake shoes at 1.5 to 2 mm of lining; riveted ones well before the rivets. */
+const SHOE: Limit = { min: 1.5, max: null, near: 1, source: "common practice" };
+
 /** Common practice: pads of one axle that differ by a millimetre point to a piston or a slide pin that sticks. mm. */
 export const UNEVEN_PADS = 1;
 
@@ -115,6 +118,12 @@ export const JUDGED = {
     specs: { front: "front pad limit", rear: "rear pad limit" },
     items: { front: "front-pads.measure", rear: "rear-pads.measure" },
     defects: { front: "worn front pads", rear: "worn rear pads" },
+  }),
+  "shoe thickness": row({
+    ...{ fine: 0.1, near: 1, doNotRide: true, wears: true, grows: 1, caution: "drum dust", usual: SHOE },
+    specs: { front: "front shoe limit", rear: "rear shoe limit" },
+    items: { front: "front-shoes.measure", rear: "rear-shoes.measure" },
+    defects: { front: "worn front shoes", rear: "worn rear shoes" },
   }),
   "disc thickness": row({
     ...{ fine: 0.05, near: 0.2, doNotRide: true, wears: true, grows: 0.2, caution: "brakes" },

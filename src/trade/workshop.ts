@@ -172,14 +172,14 @@ export const WORKSHOP = {
     uses: [{ what: "split pin", count: 1 }],
     opens: ["front wheel"],
     specs: ["front shoe limit", "front axle torque", "front brake free play"],
-    measures: ["pad thickness"],
+    measures: ["shoe thickness"],
   },
   "rear-shoes.measure": {
     tools: ["sockets", "calliper gauge", "torque wrench"],
     uses: [{ what: "split pin", count: 1 }],
     opens: ["rear wheel"],
     specs: ["rear shoe limit", "rear axle torque", "rear brake free play"],
-    measures: ["pad thickness"],
+    measures: ["shoe thickness"],
   },
   "brake-fluid.inspect": { tools: ["torch"], measures: ["brake fluid level"] },
   "brake-fluid.replace": {
@@ -335,6 +335,7 @@ const consumable = (use: Use): Consumable =>
 export const WEARS: Readonly<Partial<Record<ReadingKind, "down" | "up">>> = {
   tread: "down",
   "pad thickness": "down",
+  "shoe thickness": "down",
   "disc thickness": "down",
   "chain length": "up",
 };

@@ -66,6 +66,7 @@ export function ageVerdicts(work: readonly WorkRecord[], today: LocalDate): read
 const NEW: Partial<Record<Taken["kind"], { readonly items: Partial<Record<string, string>>; readonly outcomes: readonly Outcome[] }>> = {
   tread: { items: { front: "front-tyre.replace", rear: "rear-tyre.replace" }, outcomes: ["replaced", "done"] },
   "pad thickness": { items: { front: "front-pads.measure", rear: "rear-pads.measure" }, outcomes: ["replaced"] },
+  "shoe thickness": { items: { front: "front-shoes.measure", rear: "rear-shoes.measure" }, outcomes: ["replaced"] },
   "disc thickness": { items: { front: "front-discs.measure", rear: "rear-discs.measure" }, outcomes: ["replaced"] },
   "chain length": { items: { any: "chain.replace" }, outcomes: ["replaced", "done"] },
 };

@@ -108,6 +108,11 @@ export const ONE_BIKE: readonly Case[] = [
   c("new rear tyre, 7.5 mm", "T rear 7.5mm@Heron", "W rear-tyre.replace=replaced@Heron"),
   c("new tyres, 7 mm rear 5 mm front", "T rear 7mm@Heron", "T front 5mm@Heron", "W front-tyre.replace,rear-tyre.replace=replaced@Heron"),
   c("new rear tyre, front tread 3 mm", "T front 3mm@Heron", "W rear-tyre.replace=replaced@Heron"),
+  // Both ends said are both, whichever side of the thing they stand on.
+  c("new tyres front and rear at 8,010", "W front-tyre.replace,rear-tyre.replace=replaced at 8010@Heron"),
+  c("front and rear pads replaced", "W front-pads.measure,rear-pads.measure=replaced@Heron"),
+  c("fitted new front and rear tyres", "W front-tyre.replace,rear-tyre.replace=replaced@Heron"),
+  c("new pads front", "W front-pads.measure=replaced@Heron"),
   c("lubed the chain", "W chain.lubricate=done@Heron"),
   c("lubed chain", "W chain.lubricate=done@Heron"),
   c("adjusted the chain at 14,820", "W chain.adjust=adjusted at 14820@Heron"),

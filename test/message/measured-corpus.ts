@@ -162,6 +162,9 @@ export const MEASURED: readonly Case[] = [
   c("rear pads 1.0 mm left and 4 mm right", 'pad thickness/rear 1 mm@Heron {"points":[1,4]}'),
   c("front tread 0.9 mm at the centre, 2 mm at the edges", 'tread/front 0.9 mm@Heron {"points":[0.9,2]}'),
   c("front pads 4 left, 3.5 right, rear 5", "pad thickness/front left 4 mm@Heron", "pad thickness/front right 3.5 mm@Heron", "pad thickness/rear 5 mm@Heron"),
+  c("rear shoes 2 mm", "shoe thickness/rear 2 mm@Heron"),
+  // A lining is of what the bike has at that end.
+  c("rear lining 2 mm", "pad thickness/rear 2 mm@Heron"),
   c("clutch free play 0", "clutch free play 0 mm@Heron"),
   // Found and left, on whichever side of the figure they are said.
   c("chain slack 40 found 30 left", 'chain slack 40 mm@Heron {"state":"found"}', 'chain slack 30 mm@Heron {"state":"left"}'),

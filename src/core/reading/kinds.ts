@@ -62,6 +62,8 @@ export const READING_KINDS = {
   },
   // mm of lining. New pads carry 4 to 8.
   "pad thickness": { dimension: "length", places: CALIPERS, ask: ENDS, plausible: [0, 15], units: ["mm", "in"], usual: { mm: [0, 15], in: [0.01, 0.4] } },
+  // mm of lining on the shoes of a drum. New ones carry 3 to 5.
+  "shoe thickness": { dimension: "length", places: ENDS, ask: ENDS, plausible: [0, 10], units: ["mm", "in"], usual: { mm: [0, 10], in: [0.01, 0.4] } },
   "disc thickness": {
     dimension: "length",
     places: CALIPERS,

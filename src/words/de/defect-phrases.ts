@@ -98,6 +98,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "worn rear tyre": [{ things: ["hinterreifen", "hinterer reifen", "reifen hinten"], signs: BALD }],
     "worn front pads": [],
     "worn rear pads": [],
+    "worn front shoes": [],
+    "worn rear shoes": [],
     "worn disc": [],
     "low brake fluid": [],
     "wrong front pressure": [],

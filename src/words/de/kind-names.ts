@@ -19,6 +19,7 @@ export const GERMAN_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>>
   "cold pressure": ["luftdruck", "reifendruck", "druck", "luftdrücke", "reifen"],
   tread: ["profil", "profiltiefe", "reifenprofil", "restprofil"],
   "pad thickness": ["beläge", "belag", "bremsbeläge", "bremsbelag", "bremsklötze", "belagstärke"],
+  "shoe thickness": ["bremsbacken", "backen", "bremsbacke", "backenbelag", "beläge", "belag", "bremsbeläge", "bremsbelag"],
   "disc thickness": ["bremsscheibe", "bremsscheiben", "scheibe", "scheiben", "scheibendicke"],
   "chain slack": ["kettendurchhang", "durchhang", "kettenspannung", "kette durchhang", "kettenspiel", "kette"],
   "chain length": ["kettenlänge", "kettenverschleiß", "glieder", "bolzen"],

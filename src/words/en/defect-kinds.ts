@@ -56,6 +56,8 @@ export const ENGLISH_DEFECTS = {
   "worn rear tyre": "It stands first on /due until a new tyre is on.",
   "worn front pads": "It stands first on /due until new pads are in.",
   "worn rear pads": "It stands first on /due until new pads are in.",
+  "worn front shoes": "It stands first on /due until new shoes are in.",
+  "worn rear shoes": "It stands first on /due until new shoes are in.",
   "worn disc": "A disc below its stamped figure is replaced, with new pads.",
   "low brake fluid": "Do not ride until you know why: worn pads let it sink slowly, a leak fast.",
   "wrong front pressure": "Set it cold; where it was low, look for what let it out. The next reading that is right closes it.",

@@ -434,6 +434,8 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ],
     "worn front pads": [{ things: ["front pads", "front brake pads"], signs: WORN_PADS }],
     "worn rear pads": [{ things: ["rear pads", "rear brake pads"], signs: WORN_PADS }],
+    "worn front shoes": [{ things: ["front shoes", "front brake shoes"], signs: WORN_PADS }],
+    "worn rear shoes": [{ things: ["rear shoes", "rear brake shoes"], signs: WORN_PADS }],
     "worn disc": [],
     "low brake fluid": [],
     "wrong front pressure": [],

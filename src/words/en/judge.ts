@@ -56,6 +56,7 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   tread: ["Replace the tyre now.", ""],
   "cold pressure": ["", ""],
   "pad thickness": ["Replace the pads of that axle, both sides together.", ""],
+  "shoe thickness": ["Replace the shoes of that drum, both together.", ""],
   "disc thickness": ["Replace the disc; a thin one can crack and overheats the fluid.", ""],
   "chain slack": ["Slacken it: a tight chain ruins the gearbox bearing.", "Adjust it; with the adjuster at its end, replace the chain."],
   "chain length": ["", "Replace chain and both sprockets together."],
@@ -84,6 +85,7 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
 const NEAR: Partial<Record<JudgedKind, readonly [low: string, high: string]>> = {
   tread: [" Have the next one ready.", ""],
   "pad thickness": [" Have the next pads ready.", ""],
+  "shoe thickness": [" Have the next shoes ready.", ""],
   "battery voltage": [" Charge it before it stands.", ""],
   "valve clearance": [" Look again earlier: valves close up.", ""],
 };

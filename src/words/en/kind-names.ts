@@ -13,6 +13,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   "cold pressure": ["pressure", "pressures", "tyre pressure", "tyre pressures", "tire pressure", "tire pressures", "tyres", "tires", ...PUMPED],
   tread: ["tread", "treads", "tread depth", "tread depths"],
   "pad thickness": ["pads", "pad", "brake pads", "brake pad", "lining", "linings", "pad thickness", "friction material"],
+  "shoe thickness": ["shoes", "shoe", "brake shoes", "brake shoe", "shoe lining", "shoe linings", "lining", "linings", "drum lining", "drum linings"],
   "disc thickness": ["disc", "discs", "disk", "disks", "rotor", "rotors", "brake disc", "brake discs", "brake rotor", "disc thickness"],
   "chain slack": [
     ...["chain slack", "slack", "chain sag", "chain free play", "chain play", "chain tension", "chain at", "chain is at", "chain now at"],

@@ -10,6 +10,7 @@ export const KIND_WORDS = {
   "cold pressure": { name: "cold tyre pressure", howTo: "Before riding, at the temperature where the ride starts." },
   tread: { name: "tread depth", howTo: "In the main groove at the most worn point, not on a wear bar." },
   "pad thickness": { name: "pad thickness", howTo: "The lining alone, without its backing plate, at its thinnest." },
+  "shoe thickness": { name: "brake shoe lining", howTo: "With the wheel out: the lining alone at its thinnest, of riveted ones down to the rivet heads." },
   "disc thickness": { name: "disc thickness", howTo: "With a micrometer at the most worn spot, away from the outer edge." },
   "chain slack": { name: "chain slack", howTo: "Midway along the lower run at the tightest spot, with the bike standing as its manual says." },
   "chain length": { name: "chain length", howTo: "Pulled taut, pin centre to pin centre; say over how many pitches." },

@@ -112,7 +112,7 @@ export const readingWords = (p: Printer) => {
         case "sure":
           if (gap.because === "grew" && gap.before !== undefined && gap.before.unit !== "level") {
             const was = p.amount(gap.before.value, gap.before.unit);
-            return `${capital(about)}${of} is more than the ${was} of ${day(gap.before.on, today)}, and nothing new is on record since. Is it right? If a new one was fitted, let this go and say both in one message, such as “new rear tyre on 3 May at 14,200, 7.5 mm”.`;
+            return `${capital(about)}${of} is more than the ${was} of ${day(gap.before.on, today)}, and nothing new is on record since. Is it right? If a new one was fitted, let this go and say that first, such as “new rear tyre at 14,200”.`;
           }
           return strange(gap.because, about, of, last === null ? null : { figure: p.figure(last.figure), unit: last.unit, on: day(last.on, today) });
       }
