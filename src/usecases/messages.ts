@@ -66,7 +66,7 @@ function isChart(ctx: Ctx, text: string): boolean {
   return chart !== null && chart.marks.length > 1 && chart.rows.filter(({ cells }) => cells.some((letters) => letters.length > 0)).length > 1;
 }
 /** More than any platform takes in one message. */
-const LONGEST_CHART = 8000;
+const LONGEST_CHART = 4000;
 
 function firstSeen(intents: readonly Intent[]): readonly FirstSeen[] {
   const odometer = intents.find((intent) => intent.do === "log reading" && intent.kind === "odometer");

@@ -66,6 +66,8 @@ test("what was measured at its limit, near it or beyond is bought, each thing on
   expect(list.text).toContain("“Brake hoses: cracked”");
   const shared = await run("/plan shopping share:yes");
   expect(shared.text).not.toContain("cracked");
+  expect(shared.text).not.toContain("as measured");
+  expect((shared.data.wanted as { what: string }[]).map(({ what }) => what)).toContain("rear brake pads");
   // What is set and not renewed is nothing to buy.
   await t.one({ as: "Ines", in: "dm", say: "oil level low on Heron" });
   expect((await run("/plan shopping share:yes")).text).not.toContain("engine oil level");
