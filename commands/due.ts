@@ -29,7 +29,7 @@ export const due = define({
   visibility: ({ share }) => (share === true ? "shared" : "private"),
   data: shapeOf<Out>(z.union([outlook.extend(pictured), dueReport.extend(pictured)])),
   run: (ctx, { bike, until, picture, share }): Promise<Result<Out>> =>
-    until === undefined ? whatIsDue(ctx, given({ bike, picture, share })) : whatFallsDue(ctx, { until, ...given({ bike, picture }) }),
+    until === undefined ? whatIsDue(ctx, given({ bike, picture, share })) : whatFallsDue(ctx, { until, ...given({ bike, picture, share }) }),
   say: (out, words) => ("is" in out ? sayOutlook(out.bikes, words) : sayDue(out.bikes, words)),
   draw: (out, words) => drawNexts(out.next ?? [], words),
 });

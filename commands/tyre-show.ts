@@ -26,7 +26,14 @@ export const tyreShow = define({
       leaks: z.array(
         z.object({
           place: z.string(),
-          leak: z.object({ is: z.enum(["sound", "leaks"]), per30days: z.number(), usual: z.number(), readings: z.number(), days: z.number() }),
+          leak: z.discriminatedUnion("is", [
+            z.object({ is: z.enum(["sound", "leaks"]), per30days: z.number(), usual: z.number(), readings: z.number(), days: z.number() }),
+            z.object({
+              is: z.literal("leak likely"),
+              ...{ lost: z.number(), explained: z.number(), fall: z.number() },
+              ...{ days: z.number(), fills: z.number().int(), readings: z.number().int() },
+            }),
+          ]),
         }),
       ),
     }),

@@ -23,6 +23,7 @@ export function judgedLines(judged: readonly Line[], words: Words): string[] {
   lines.push(...[...new Set(unsaid.map(({ kind }) => kind))].map((kind) => words.judge.howTo(kind)));
   lines.push(...unevenPads(judged).map(words.judge.uneven));
   if (judged.some(({ by, first }) => by === "bars" && first !== false)) lines.push(words.judge.unknownPlace());
+  if (judged.some(({ by, first }) => by === "bars, state law" && first !== false)) lines.push(words.judge.stateLaw());
   return lines;
 }
 

@@ -24,6 +24,7 @@ export const nextShown = z.object({
   unknown: z.number().int(),
   likely: z.array(z.object({ on: localDate, ridden: distance })),
   layUps: z.array(laidUp),
+  found: z.array(z.object({ words: z.string(), grade: z.literal("do not ride").nullable() })),
 });
 
 const odometerShown = z.object({

@@ -5,11 +5,13 @@ import { scaleLinear } from "d3-scale";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { axis, lane, laneLegend, type Nearness } from "./lanes.ts";
 import { EDGE, WIDE } from "./look.ts";
-import { type Band, gap, page, paragraph } from "./page.ts";
+import { type Band, gap, notice, page, paragraph } from "./page.ts";
 import { timeAxis } from "./time-axis.ts";
 
 /** Texts stand in the drawing as given; figures are in the unit of the bike's dial. */
 export type NextDrawing = {
+  /** What is told before all else, as that the bike is not to be ridden; none mostly. */
+  readonly first: readonly string[];
   readonly title: string;
   readonly today: LocalDate;
   readonly until: LocalDate;
@@ -59,6 +61,7 @@ export function drawNext(drawing: NextDrawing): string {
       ...(used.size === 0 ? [] : [gap(10), laneLegend(order.filter((is) => used.has(is)).map((is) => ({ is, text: meaning[is] })))]),
     ],
     notes,
+    drawing.first.map(notice),
   );
 }
 

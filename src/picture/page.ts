@@ -20,12 +20,35 @@ export function paragraph(text: string, size: number = SMALL, color: string = IN
   return { high: lines.length * step, draw: (top) => lines.map((line, at) => words(line, EDGE, top + step * at + size, size, color)).join("") };
 }
 
+/** From a notice's frame to its words. */
+const FRAMED = 16;
+/** A text that must not be missed: framed, in as many lines as it takes. */
+export function notice(text: string): Band {
+  const lines = wrapped(text, TEXT, INNER - 2 * FRAMED);
+  const step = TEXT * 1.3;
+  const high = lines.length * step + FRAMED;
+  return {
+    high: high + FRAMED,
+    draw: (top) =>
+      `<rect x="${n(EDGE)}" y="${n(top)}" width="${n(INNER)}" height="${n(high)}" fill="${INK.ground}" stroke="${INK.second}" stroke-width="4"/>${lines
+        .map((line, at) => words(line, EDGE + FRAMED, top + FRAMED / 2 + step * at + TEXT))
+        .join("")}`,
+  };
+}
+
 /** Nothing drawn, so much high. */
 export const gap = (high: number): Band => ({ high, draw: () => "" });
 
-/** The page as SVG: its ground is drawn, so that it reads the same before a light and a dark screen. */
-export function page(title: string, bands: readonly Band[], notes: readonly string[]): string {
-  const all = [paragraph(title, TEXT, INK.line), gap(14), ...bands, ...(notes.length === 0 ? [] : [gap(16)]), ...notes.map((note) => paragraph(note))];
+/** The page as SVG: its ground is drawn, so that it reads the same before a light and a dark screen. @param above what stands before the title */
+export function page(title: string, bands: readonly Band[], notes: readonly string[], above: readonly Band[] = []): string {
+  const all = [
+    ...above,
+    paragraph(title, TEXT, INK.line),
+    gap(14),
+    ...bands,
+    ...(notes.length === 0 ? [] : [gap(16)]),
+    ...notes.map((note) => paragraph(note)),
+  ];
   let top = EDGE;
   const drawn = all.map((band) => {
     const here = band.draw(top);

@@ -188,5 +188,8 @@ export type DefectKind = keyof typeof DEFECTS;
 /** The row of a kind; null for a kind that is not, or no longer, in the table. */
 export const defectRow = (kind: string | null): DefectRow | null => (kind === null ? null : ((DEFECTS as Readonly<Record<string, DefectRow>>)[kind] ?? null));
 
-/** What a tyre can be found with whatever its depth: told before it. */
-export const TYRE_CONDITION: readonly DefectKind[] = ["worn tyre", "puncture", "plugged tyre", "damaged tyre", "cracked tyre", "squared-off tyre"];
+/** All that can be wrong with a tyre: told before what was read of it. */
+export const TYRE_CONDITION: readonly DefectKind[] = [
+  ...(["puncture", "plugged tyre", "damaged tyre", "cracked tyre", "squared-off tyre", "worn tyre", "worn front tyre", "worn rear tyre"] as const),
+  ...(["wrong front pressure", "wrong rear pressure", "wrong sidecar pressure"] as const),
+];

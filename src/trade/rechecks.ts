@@ -31,8 +31,9 @@ export const RECHECKS = {
     ...{ system: "wheels and tyres", action: "check tightness", after: ["front-tyre.replace"], outcomes: RENEWED },
     ...{ distance: at(50, 80), minutes: 10, caution: "fasteners", source: PRACTICE },
   },
+  // A new chain or belt is set by moving the axle, which is loosened for it.
   "rear-axle.look-again": {
-    ...{ system: "wheels and tyres", action: "check tightness", after: ["rear-tyre.replace"], outcomes: RENEWED },
+    ...{ system: "wheels and tyres", action: "check tightness", after: ["rear-tyre.replace", "chain.replace", "drive-belt.replace"], outcomes: RENEWED },
     ...{ distance: at(50, 80), minutes: 10, caution: "fasteners", source: PRACTICE },
   },
   "new-chain.look-again": {

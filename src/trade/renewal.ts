@@ -24,7 +24,6 @@ const BOUGHT: Partial<Readonly<Record<StandardItemKey, ConsumableName>>> = {
   "rear-shoes.measure": "rear brake shoes",
   "front-discs.measure": "front brake disc",
   "rear-discs.measure": "rear brake disc",
-  "battery.test": "battery",
 };
 
 /** The line that fits the new part: itself, where it does so. */
@@ -32,6 +31,9 @@ export const fitsNew = (item: ItemKey): ItemKey => (FITS_NEW[item as string as S
 
 /** Does a look, or a date code, tell whether the new part that this line fits is wanted? */
 export const isToldByALook = (item: ItemKey): boolean => Object.values(FITS_NEW).some((fits) => fits === (item as string));
+
+/** Is a new part fitted at this line? A level, a slack or a pressure found wanting is set, and nothing is bought for it. */
+export const isRenewed = (item: ItemKey): boolean => (item as string) in BOUGHT || (item as string).endsWith(".replace");
 
 /** What a new part takes, by the line that fits it. */
 export function renewalOf(item: ItemKey): readonly Consumable[] {

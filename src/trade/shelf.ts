@@ -107,7 +107,6 @@ export const CONSUMABLES = {
   "swingarm bearings": "for the job",
   spokes: "for the job",
   bulb: "for the job",
-  battery: "for the job",
   "control cable": "for the job",
   "bolt or nut of the same grade": "for the job",
 } as const satisfies Record<string, "for the job" | "kept at hand">;

@@ -27,8 +27,8 @@ export const PRESSURE_RULE: PressureRule = {
   source: "common practice; the quarter from 49 CFR 571.138 S4.2 (cars), from memory",
 };
 
-/** Common practice: a sound tyre loses some 7 to 14 kPa (1 to 2 psi) in a month through its rubber. */
-export const LEAK_RULE: LeakRule = { usual: 14, noise: 3.5, pumped: 10, fewestDays: 14, source: "common practice" };
+/** Common practice: a sound tyre loses some 7 to 14 kPa (1 to 2 psi) in a month through its rubber. From a warm afternoon to a cold morning, or from one season into the next, it grows colder by some 25 K where bikes are ridden. */
+export const LEAK_RULE: LeakRule = { usual: 14, noise: 3.5, pumped: 10, fewestDays: 14, fall: 25, back: 60, source: "common practice" };
 
 /** Indoors a tyre is filled over what is wanted by so great a share at the most: where garage and road are further apart, it is set where the ride starts. Common practice. */
 export const MOST_OVER = 0.2;

@@ -73,16 +73,20 @@ export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string; reado
     if (all.length === 0) return noneLeft(q, ctx);
     const one = input.bike === undefined ? null : whichBike(all, input.bike);
     if (one?.is === "refused") return one;
-    const chosen = one === null ? all : [one.value];
+    const named = one === null ? all : [one.value];
+    // What is wrong with a bike, and what its owner would not hear of, is theirs alone: in words and in the picture.
+    const chosen = input.share === true ? named.map(withoutFaults) : named;
     const series = await seriesOf(q, chosen);
-    // What is wrong with a bike, and what its owner would not hear of, is theirs alone.
     const put = input.share === true ? [] : await q.notices.putOffsOf(chosen.map((g) => g.bike.id));
     return done({
-      bikes: chosen.map((g) => ownDueBike(ctx, input.share === true ? { ...g, defects: [], judged: [] } : g, series.get(g.bike.id) ?? [], put)),
+      bikes: chosen.map((g) => ownDueBike(ctx, g, series.get(g.bike.id) ?? [], put)),
       ...(input.picture === true ? { next: chosen.slice(0, MOST_PICTURES).map((g) => nextOf(ctx, g)) } : {}),
     });
   });
 }
+
+/** A bike as others may see it. */
+export const withoutFaults = (g: Garaged): Garaged => ({ ...g, defects: [], judged: [] });
 
 /** The due list of one bike by its id, as a button names it. */
 export async function whatIsDueOn(ctx: Ctx, bike: BikeId): Promise<Result<DueReport>> {

@@ -6,9 +6,10 @@ import type { PlanItem } from "../core/plan/plan.ts";
 import { PLAIN } from "../core/sheet/how.ts";
 import type { Repos } from "../store/store.ts";
 import { howWorked } from "../trade/workshop.ts";
-import type { Ctx } from "./context.ts";
-import { dayAhead, fallingUntil } from "./falling.ts";
+import { type Ctx, todayOf } from "./context.ts";
+import { dayAhead, distanceAhead, fallingUntil } from "./falling.ts";
 import { type Garaged, garage, itemOf } from "./garage.ts";
+import { horizonOf } from "./outlook.ts";
 import { nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
 
@@ -28,6 +29,8 @@ export type EveningBike = {
 };
 export type GroupEvening = {
   readonly until: LocalDate;
+  /** The span was a distance: as it was typed. */
+  readonly far: string | null;
   readonly today: LocalDate;
   /** Those with most to do first. */
   readonly bikes: readonly EveningBike[];
@@ -45,11 +48,14 @@ export async function groupEvening(ctx: Ctx, input: { readonly until?: string })
   const { group } = ctx.who;
   if (group === null) return refused({ why: "not in a group" });
   return ctx.store.read(async (q): Promise<Result<GroupEvening>> => {
-    const until = dayAhead(ctx, input.until);
+    const far = distanceAhead(ctx, input.until);
+    const until = far === null ? dayAhead(ctx, input.until) : done(todayOf(ctx));
     if (until.is === "refused") return until;
     const { brought, more } = await broughtTo(q, ctx, group);
     const rows = brought.map(({ g, owner }) => {
-      const { keys, unknown } = fallingUntil(g, until.value);
+      const reach = far === null ? until.value : horizonOf(g, far);
+      // An odometer that this bike has passed, or of which nothing is known, asks nothing of it.
+      const { keys, unknown } = reach === "past" || reach === "too far" || reach === "no reading" ? { keys: [], unknown: [] } : fallingUntil(g, reach);
       return { nickname: g.bike.nickname, owner, g, items: [...keys, ...unknown], unknown };
     });
     const busy = rows.filter(({ items }) => items.length > 0);
@@ -71,7 +77,7 @@ export async function groupEvening(ctx: Ctx, input: { readonly until?: string })
       bikes: wants.filter((each) => each.tools.has(tool)).map(({ nickname }) => nickname),
     }));
     return done({
-      ...{ until: until.value, today: brought[0]?.g.today ?? until.value, bikes, more },
+      ...{ until: until.value, far: far === null ? null : (input.until ?? null), today: brought[0]?.g.today ?? until.value, bikes, more },
       idle: rows.filter(({ items }) => items.length === 0).map(({ nickname }) => nickname),
       tools: tools.toSorted((a, b) => b.bikes.length - a.bikes.length),
     });

@@ -5,7 +5,7 @@ import type { LocalDate } from "../core/calendar/dates.ts";
 import type { ItemKey } from "../core/ids.ts";
 import { type Horizon, outlook } from "../core/schedule/outlook.ts";
 import { unknownFirst } from "../core/sheet/select.ts";
-import { readUntil } from "../message/read-until.ts";
+import { readUntil, type Until } from "../message/read-until.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type Garaged, itemOf } from "./garage.ts";
 import { knownOf } from "./own-garage.ts";
@@ -34,4 +34,10 @@ export function dayAhead(ctx: Ctx, typed: string | undefined): Result<LocalDate>
   if (until === null || until.is !== "day") return refused({ why: "not ahead", typed, because: "not read" });
   if (until.on <= today) return refused({ why: "not ahead", typed, because: "past" });
   return until.on > addMonths(today, MOST_MONTHS) ? refused({ why: "not ahead", typed, because: "too far" }) : done(until.on);
+}
+
+/** A distance ahead as it was typed; null where it is a day, or cannot be read. */
+export function distanceAhead(ctx: Ctx, typed: string | undefined): Extract<Until, { is: "distance" }> | null {
+  const until = typed === undefined ? null : readUntil(typed, knownOf(ctx, []), ctx.who.distance ?? "mi");
+  return until?.is === "distance" ? until : null;
 }

@@ -1,7 +1,7 @@
 // What was found in words at the items of a job: a fault is noted on the bike, whatever is ticked, and where it is not certain that it is one the member says.
 
 import type { ItemKey } from "../core/ids.ts";
-import type { Fault, Gap, RecordWork } from "../core/reading/intent.ts";
+import type { Fault, Gap, Intent, RecordWork } from "../core/reading/intent.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
 import { isLook } from "../core/schedule/mending.ts";
 import { type FoundSaid, foundSaid } from "../message/found-said.ts";
@@ -62,6 +62,24 @@ export async function foundWrong(
   if (said === "could not do") return { outcome, fault, gaps: [] };
   // A look that was ticked as well done beside a fault: one of the two is a slip.
   return said === undefined ? { outcome: "found wrong", fault, gaps: [] } : { outcome, fault, gaps: [ASK] };
+}
+
+/**
+ * Looks told in a plain message beside a sign that something was wrong, and no defect heard in it: "checked the brake hoses, found them cracked".
+ * Nobody says so of what is well, and it is no note to be passed over: it is asked.
+ */
+export function askedOfFaults(ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], text: string): readonly Intent[] {
+  const [work, ...more] = intents.filter((intent) => intent.do === "record work");
+  if (work === undefined || more.length > 0 || work.fault !== undefined || intents.some((intent) => intent.do === "note defect")) return intents;
+  const g = work.bike === null ? null : (all.find(({ bike }) => bike.id === work.bike) ?? null);
+  const isLookAlone = g !== null && work.items.length > 0 && work.items.every((item) => isLook(itemOf(g, item)?.action ?? "replace"));
+  if (g === null || !isLookAlone || MENDING.includes(work.outcome)) return intents;
+  const said = text.replace(work.words, " ").replace(/\s+/gu, " ").trim();
+  const heard = foundSaid(said, [], false, knownOf(ctx, [g]));
+  if (heard.is !== "fault") return intents;
+  return intents.map((intent) =>
+    intent === work ? { ...work, fault: { ...faultOf(ctx, g, work.items, said, [heard]), words: text.trim() }, gaps: [...work.gaps, ASK] } : intent,
+  );
 }
 
 const isMended = ({ kind }: Fault, items: readonly ItemKey[]): boolean =>

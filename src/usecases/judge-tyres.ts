@@ -1,6 +1,7 @@
 // Tyres looked at: what stands of each, what is moulded on them, what to set in a warm garage.
 
 import { daysBetween } from "../core/calendar/arithmetic.ts";
+import { type Defect, worstFirst } from "../core/defect.ts";
 import type { BikeId } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import { parseAmount } from "../core/quantity/parse.ts";
@@ -11,13 +12,16 @@ import { readTyreDate, type TyreDate } from "../core/tyre/date-code.ts";
 import { type Leak, leakOf } from "../core/tyre/leak.ts";
 import { builtAlike, readMarking, type TyreMarking } from "../core/tyre/marking.ts";
 import { setIndoors } from "../core/tyre/pressure.ts";
+import type { Repos } from "../store/store.ts";
+import { TYRE_POINTS } from "../trade/checklists/points.ts";
 import { TYRE_CONDITION } from "../trade/defects.ts";
 import { SPEC_KEYS } from "../trade/spec-keys.ts";
 import { LEAK_RULE, LOAD_KILOGRAMS, MOST_OVER, SPEED_KMH } from "../trade/tyres.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
-import { ageWord, monthsOld, type TyreAged, tyresAged } from "./fitted.ts";
-import type { Judged } from "./judge.ts";
+import { ageWord, monthsOld, ofPartsOn, type TyreAged, tyresAged } from "./fitted.ts";
+import type { Garaged } from "./garage.ts";
+import { type Judged, ofTheSetOn } from "./judge.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { lastTyres, WORN_KINDS, type WornPart, wornParts } from "./wear.ts";
@@ -32,7 +36,7 @@ export type TyreReport = {
   readonly worn: readonly WornPart[];
   /** What the tyre before went, by end; only where it is on record. */
   readonly lasted: ReturnType<typeof lastTyres>;
-  /** What they were found with, whatever their depth; for the owner alone. */
+  /** What stands open of them, do not ride first, whatever was read of their depth since; for the owner alone. */
   readonly defects: readonly DefectShown[];
   /** How old they are, where the code was said when they were fitted. */
   readonly aged: readonly TyreAged[];
@@ -49,17 +53,34 @@ export async function tyresJudged(ctx: Ctx, input: { readonly bike?: string }): 
     if (which.is === "refused") return which;
     const g = which.value;
     const taken = (await q.readings.everyTaken([g.bike.id], [...WORN_KINDS, "cold pressure", "ambient temperature"])).get(g.bike.id) ?? [];
+    const ours = ofTyresOn(g, taken);
     const treads = taken.filter(({ kind }) => kind === "tread");
     return done({
       ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, treads), lasted: lastTyres(g), aged: tyresAged(g.work, g.today) },
-      defects: g.defects.filter(({ kind }) => TYRE_CONDITION.some((each) => each === kind)).map((defect) => defectShown(g, defect)),
+      defects: (await defectsOfTyres(q, g)).map((defect) => defectShown(g, defect)),
       judged: g.judged.filter(({ kind }) => kind === "tread" || kind === "cold pressure"),
       leaks: ["front", "rear"].flatMap((place) => {
-        const leak = leakOf(pressures(taken, place), LEAK_RULE);
+        const leak = leakOf(pressures(ours, place), LEAK_RULE);
         return leak.is === "cannot tell" ? [] : [{ place, leak }];
       }),
     });
   });
+}
+
+/** What stands open of the tyres, do not ride first: by its kind, or found at a point of a check that looks at them. */
+async function defectsOfTyres(q: Repos, g: Garaged): Promise<readonly Defect[]> {
+  const checks = new Set(g.defects.flatMap(({ from, message }) => (from === "check" && message !== null ? [message] : [])));
+  const answers = (await Promise.all([...checks].map((id) => q.checks.answersOf(id)))).flat();
+  const points: readonly string[] = TYRE_POINTS;
+  const found = new Set(answers.flatMap(({ point, defect }) => (defect !== null && points.includes(point) ? [defect] : [])));
+  return g.defects.filter(({ id, kind }) => found.has(id) || TYRE_CONDITION.some((each) => each === kind)).toSorted(worstFirst);
+}
+
+/** What was read of a tyre that is off says nothing of a leak in this one: a pressure is the tyre's as its tread is. */
+function ofTyresOn(g: Garaged, taken: readonly Taken[]): readonly Taken[] {
+  const asTread = ofTheSetOn(taken, g.facts.fittings).map((each) => (each.kind === "cold pressure" ? { ...each, kind: "tread" as const } : each));
+  const on = new Set(ofPartsOn(asTread, g.work, g.facts.refitted).map(({ id }) => id));
+  return taken.filter(({ id }) => on.has(id));
 }
 
 /** Cold pressures of one end with the temperature noted on the same day. */
@@ -68,7 +89,7 @@ function pressures(taken: readonly Taken[], place: string) {
   return taken.flatMap((each) => {
     if (first === undefined || each.kind !== "cold pressure" || each.place !== place) return [];
     const celsius = taken.find(({ kind, on }) => kind === "ambient temperature" && on === each.on)?.value ?? null;
-    return [{ day: daysBetween(first, each.on), gauge: each.value, celsius }];
+    return [{ day: daysBetween(first, each.on), gauge: each.value, celsius, load: each.detail?.load ?? null, left: each.detail?.state === "left" }];
   });
 }
 

@@ -34,8 +34,8 @@ import { TREAD_LAW, type TreadLawPlace } from "../trade/tread-law.ts";
 import { PRESSURE_RULE } from "../trade/tyres.ts";
 import { specFor } from "./specs.ts";
 
-/** Whose limit a reading is held against. */
-export const LIMITS_BY = ["spec", "law", "bars", "practice", "mark"] as const;
+/** Whose limit a reading is held against. "bars": no place is known whose law would ask for more; "bars, state law": the place leaves what is asked in use to its states. */
+export const LIMITS_BY = ["spec", "law", "bars", "bars, state law", "practice", "mark"] as const;
 export type LimitBy = (typeof LIMITS_BY)[number];
 
 /** It may be frozen; it is more than flat, a cell of it gone; or it may be one of 6 V. */
@@ -117,7 +117,7 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     item: item as ItemKey | null,
     doNotRide: isGrave(value, row, judgement),
     caution: row.caution === "battery" && chemistryOf(rig) === "lithium" ? "lithium battery" : row.caution,
-    by: own !== null ? "spec" : kind === "tread" ? (lawOf(rig.place) === null ? "bars" : "law") : row.usual?.min === LOW_MARK ? "mark" : "practice",
+    by: own !== null ? "spec" : kind === "tread" ? treadBy(rig.place) : row.usual?.min === LOW_MARK ? "mark" : "practice",
     add: null,
     share: null,
     miscounted: false,
@@ -166,6 +166,8 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
     case "battery voltage": {
       const chemistry = chemistryOf(rig);
       if (chemistry === null) return { judgement: cannotTell("chemistry") };
+      // Cranking, with its lights on or on its charger it shows neither its charge nor that a cell is dead.
+      if (detail?.conditions?.some((each) => NOT_AT_REST.includes(each)) === true) return { judgement: cannotTell("at rest") };
       const rested = detail?.conditions?.includes("rested") === true ? (detail.stood ?? RESTED_HOURS) : (detail?.stood ?? null);
       // Cold lowers its volts a little at the same charge.
       const air = chemistry === "lithium" ? undefined : rig.air.get(taken.on);
@@ -215,6 +217,8 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
   }
 }
 
+const NOT_AT_REST: readonly ConditionRead[] = ["under draw", "on the charger", "running", "idling"];
+
 /** What is worse than low charge, by the volts read and what they freeze at. */
 function alarmOf(volts: number, chemistry: Chemistry, freezes: number | null, air: number | null): BatteryAlarm | null {
   if (freezes !== null && air !== null && air <= freezes + FREEZES_NEAR) return "frozen";
@@ -229,7 +233,7 @@ function tread(value: number, row: JudgedRow, own: Figure | null, place: string 
   const limit = limitOf(own, row);
   // Nobody's own limit goes below the law of the place, nor below the bars where no law is known.
   if ((limit.min ?? 0) >= (law.min ?? 0)) return { judgement: judge(value, limit, row.fine) };
-  return { judgement: judge(value, law, row.fine), more: { by: lawOf(place) === null ? "bars" : "law" } };
+  return { judgement: judge(value, law, row.fine), more: { by: treadBy(place) } };
 }
 
 function chainLength({ value, detail }: Taken, own: Figure | null, row: JudgedRow, rig: Rig): Found {
@@ -275,6 +279,12 @@ const sourceWords = ({ source }: Spec): string => (source === null ? "" : `${sou
 export function lawOf(place: string | null): { readonly millimetres: number; readonly source: string } | null {
   const law = place !== null && place in TREAD_LAW ? TREAD_LAW[place as TreadLawPlace] : null;
   return law === null || law.millimetres === null ? null : { millimetres: law.millimetres, source: law.source };
+}
+
+/** Whose limit a tread is held against where the bike has none of its own. */
+function treadBy(place: string | null): "law" | "bars" | "bars, state law" {
+  if (lawOf(place) !== null) return "law";
+  return place !== null && place in TREAD_LAW ? "bars, state law" : "bars";
 }
 
 /** The law of the place, else the moulded bars. */

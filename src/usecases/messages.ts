@@ -11,6 +11,7 @@ import { answeredPlainly } from "./answer-question.ts";
 import { asOpenPointAsks } from "./check-point.ts";
 import type { Ctx } from "./context.ts";
 import { withTools } from "./convert.ts";
+import { askedOfFaults } from "./found-wrong.ts";
 import { settle } from "./log-set.ts";
 import type { FirstSeen, Heard, MessageOutcome } from "./message-outcome.ts";
 import { knownOf, ownGarage } from "./own-garage.ts";
@@ -48,10 +49,11 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
         (heard.addressed && heard.file !== undefined ? { is: "file sent", file: heard.file } : null) ??
         (heard.addressed ? { is: "not understood", bikes: all.map((g) => g.bike.nickname) } : { is: "silence" })
       );
-    return settle(q, ctx, all, await asOpenPointAsks(q, ctx, meant.intents), {
+    return settle(q, ctx, all, askedOfFaults(ctx, all, await asOpenPointAsks(q, ctx, meant.intents), heard.text), {
       source: heard.message,
       typed: heard.text,
       message: heard.message,
+      unread: meant.unread,
       ...(heard.again === true ? { again: true } : {}),
     });
   });
@@ -65,7 +67,7 @@ function isChart(ctx: Ctx, text: string): boolean {
   return chart !== null && chart.marks.length > 1 && chart.rows.filter(({ cells }) => cells.some((letters) => letters.length > 0)).length > 1;
 }
 /** More than any platform takes in one message. */
-const LONGEST_CHART = 8000;
+const LONGEST_CHART = 4000;
 
 function firstSeen(intents: readonly Intent[]): readonly FirstSeen[] {
   const odometer = intents.find((intent) => intent.do === "log reading" && intent.kind === "odometer");

@@ -7,7 +7,7 @@ import { evenings, type Falling, type Horizon, outlook } from "../core/schedule/
 import { riddenAtDial } from "../core/usage/track.ts";
 import { readUntil, type Until } from "../message/read-until.ts";
 import type { Ctx } from "./context.ts";
-import { type DueBike, type DueLine, dueBike, MOST_PICTURES } from "./due.ts";
+import { type DueBike, type DueLine, dueBike, MOST_PICTURES, withoutFaults } from "./due.ts";
 import { type Garaged, itemsOf } from "./garage.ts";
 import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { type NextShown, nextOf } from "./picture-next.ts";
@@ -39,7 +39,10 @@ export type Outlook = { readonly is: "outlook"; readonly bikes: readonly Outlook
 const MOST_MONTHS = 36;
 
 /** What falls due on one bike, or on all the speaker's, until what was typed. */
-export async function whatFallsDue(ctx: Ctx, input: { readonly bike?: string; readonly until: string; readonly picture?: boolean }): Promise<Result<Outlook>> {
+export async function whatFallsDue(
+  ctx: Ctx,
+  input: { readonly bike?: string; readonly until: string; readonly picture?: boolean; readonly share?: boolean },
+): Promise<Result<Outlook>> {
   return ctx.store.read(async (q) => {
     const all = await ownGarage(q, ctx);
     if (all.length === 0) return noneLeft(q, ctx);
@@ -56,7 +59,8 @@ export async function whatFallsDue(ctx: Ctx, input: { readonly bike?: string; re
       const horizon = horizonOf(g, until);
       if (typeof horizon === "string") return refused({ why: "not ahead", typed: input.until, because: horizon });
       looked.push(outlookOf(ctx, g, horizon, until.is === "distance"));
-      if (input.picture === true && next.length < MOST_PICTURES) next.push(nextOf(ctx, g, horizon.named ?? undefined));
+      if (input.picture === true && next.length < MOST_PICTURES)
+        next.push(nextOf(ctx, input.share === true ? withoutFaults(g) : g, horizon.named ?? undefined));
     }
     return done({ is: "outlook", bikes: looked, ...(input.picture === true ? { next } : {}) });
   });

@@ -6,7 +6,7 @@ import { callsForWork } from "../core/judgement/verdict.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import type { Consumable } from "../core/sheet/how.ts";
 import { neededFor } from "../trade/defect-needs.ts";
-import { fitsNew } from "../trade/renewal.ts";
+import { fitsNew, isRenewed } from "../trade/renewal.ts";
 import type { Garaged } from "./garage.ts";
 import { FITTED, wornParts } from "./wear.ts";
 
@@ -23,7 +23,7 @@ export function renewedUntil(g: Garaged, series: readonly Taken[], until: LocalD
     return [];
   });
   const byLine = [...reached].flatMap(([item, on]) => (on !== null && on <= until ? [item] : []));
-  return [...new Set([...judged, ...byLine])];
+  return [...new Set([...judged, ...byLine])].filter(isRenewed);
 }
 
 /** What the open defects of a bike take. */

@@ -2,6 +2,7 @@
 
 import { addMonths, type Grain } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
+import { worstFirst } from "../core/defect.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
 import type { Due } from "../core/schedule/facts.ts";
@@ -40,6 +41,8 @@ export type NextShown = {
   readonly unknown: number;
   readonly likely: readonly { readonly on: LocalDate; readonly ridden: Ridden }[];
   readonly layUps: readonly LaidUp[];
+  /** What stands open and is not only watched, do not ride first, as typed; for the owner alone. */
+  readonly found: readonly { readonly words: string; readonly grade: "do not ride" | null }[];
 };
 
 const MONTHS = 12;
@@ -74,6 +77,7 @@ export function nextOf({ itemName }: Pick<Ctx, "itemName">, g: Garaged, until: L
       return then === null ? [] : [{ on, ridden: then.likely }];
     }),
     layUps: layUpsWithin(g, g.today, until),
+    found: g.defects.toSorted(worstFirst).flatMap(({ words, grade }) => (grade === "watch" ? [] : [{ words, grade }])),
   };
 }
 

@@ -15,6 +15,7 @@ import { readDial } from "../message/read-dial.ts";
 import { readUntil } from "../message/read-until.ts";
 import type { Repos } from "../store/store.ts";
 import { mayRun, neededFor } from "../trade/defect-needs.ts";
+import { defectRow } from "../trade/defects.ts";
 import { fitsNew, isToldByALook, renewalOf } from "../trade/renewal.ts";
 import { isSpecKey, type SpecKey } from "../trade/spec-keys.ts";
 import { howWorked } from "../trade/workshop.ts";
@@ -230,8 +231,11 @@ const bought = (item: ItemKey): readonly Consumable[] => {
   return renewalOf(fitsNew(item)).filter(({ what }) => !own.has(what));
 };
 
-/** What stands open on a bike that it is not to be ridden with, oldest first. */
-export const stopsOf = (g: Garaged): readonly DefectShown[] => g.defects.filter(({ grade }) => grade === "do not ride").map((defect) => defectShown(g, defect));
+/** What stands open on a bike that it is not to be ridden with, oldest first; what nobody has graded yet counts as it usually is. */
+export const stopsOf = (g: Garaged): readonly DefectShown[] =>
+  g.defects
+    .filter(({ grade, kind }) => grade === "do not ride" || (grade === null && defectRow(kind)?.usual === "do not ride"))
+    .map((defect) => defectShown(g, defect));
 
 const engineRun = (stops: readonly DefectShown[]): EngineRun =>
   stops.length === 0 ? "ride" : stops.every(({ kind }) => mayRun(kind)) ? "standing" : "not run";

@@ -5,7 +5,6 @@ import type { ItemKey } from "../core/ids.ts";
 import { parseAmount } from "../core/quantity/parse.ts";
 import type { UnitId } from "../core/quantity/units.ts";
 import { PLAIN } from "../core/sheet/how.ts";
-import { readUntil, type Until } from "../message/read-until.ts";
 import type { Repos } from "../store/store.ts";
 import { neededFor } from "../trade/defect-needs.ts";
 import { renewalOf } from "../trade/renewal.ts";
@@ -13,10 +12,10 @@ import { howWorked, isKeptAtHand } from "../trade/workshop.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { seriesOf } from "./due.ts";
 import { broughtTo } from "./evening.ts";
-import { dayAhead, fallingUntil } from "./falling.ts";
+import { dayAhead, distanceAhead, fallingUntil } from "./falling.ts";
 import type { Garaged } from "./garage.ts";
 import { horizonOf } from "./outlook.ts";
-import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
+import { noneLeft, ownGarage } from "./own-garage.ts";
 import { neededOn, renewedUntil } from "./parts-due.ts";
 import { nameIn } from "./record-work.ts";
 import { done, type Result, refused } from "./refusals.ts";
@@ -85,7 +84,14 @@ export async function shopping(
       const uses = [...new Set(first.flatMap((key) => (howWorked(key) ?? PLAIN).consumables.map(({ what }) => what)))].filter((what) => !isKeptAtHand(what));
       if (uses.length > 0) unknown.push({ nickname: called, items: names(first), uses });
       if (keys.length + worn.length + wrong.length === 0) continue;
-      bikes.push({ nickname: called, items: names(keys), worn: names(worn.filter((key) => !keys.includes(key))), wrong: wrong.map(({ words }) => words) });
+      const atLimit = worn.filter((key) => !keys.includes(key));
+      bikes.push({
+        nickname: called,
+        // What was measured is the owner's too: others read what is due, and not why.
+        items: names(own ? keys : [...keys, ...atLimit]),
+        worn: own ? names(atLimit) : [],
+        wrong: wrong.map(({ words }) => words),
+      });
       const consumables = [
         ...keys.filter((key) => !worn.includes(key)).flatMap((key) => (howWorked(key) ?? PLAIN).consumables),
         ...worn.flatMap(renewalOf),
@@ -105,12 +111,6 @@ export async function shopping(
       atHand: wanted.filter(({ what }) => isKeptAtHand(what)).map(({ what }) => what),
     });
   });
-}
-
-/** A distance ahead as it was typed; null where it is a day, or cannot be read. */
-function distanceAhead(ctx: Ctx, typed: string | undefined): Extract<Until, { is: "distance" }> | null {
-  const until = typed === undefined ? null : readUntil(typed, knownOf(ctx, []), ctx.who.distance ?? "mi");
-  return until?.is === "distance" ? until : null;
 }
 
 async function ofOwn(q: Repos, ctx: Ctx, bike: string | undefined): Promise<Result<readonly Listed[]>> {

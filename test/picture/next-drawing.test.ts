@@ -16,6 +16,7 @@ const drawing = (more: Partial<NextDrawing> = {}): NextDrawing => ({
   andMore: (n) => `and ${n} more`,
   figure: (value) => value.toLocaleString("en-GB"),
   ...{ byDay: [], byDistance: [], likely: [], layUps: [], now: 14_000, notes: [] },
+  first: [],
   meaning: { now: "due now", soon: "coming up", later: "later", range: "likely between", rest: "laid up" },
   ...more,
 });
@@ -105,6 +106,21 @@ describe("what comes next", () => {
     const svg = drawNext(drawing({ title: "Nothing on record falls due on Heron", notes: ["Of 19 more nothing is known."] }));
     soundly(svg);
     expect(textsOf(svg).map(({ text }) => text)).toEqual(["Nothing on record falls due on Heron", "Of 19 more nothing is known."]);
+  });
+  test("what must be told first stands over the title, framed and whole, however long it is", () => {
+    const first = ["Do not ride: “front brake feels spongy”, “belt teeth missing” and 4 more on /due.", `Found wrong, not graded yet: “${"W".repeat(90)}”.`];
+    const svg = drawNext(drawing({ first, byDay: [item("2027-05-27")] }));
+    soundly(svg);
+    const texts = textsOf(svg);
+    const title = texts.find(({ text }) => text === "What comes next for Heron");
+    const above = texts.filter(({ top }) => top < (title?.top ?? 0));
+    expect(
+      above
+        .map(({ text }) => text)
+        .join(" ")
+        .replaceAll(" ", ""),
+    ).toBe(first.join(" ").replaceAll(" ", ""));
+    expect(svg.match(new RegExp(`stroke="${INK.second}" stroke-width="4"`, "gu"))).toHaveLength(2);
   });
   test("the names of one lane that find no room are counted, and all that stand there are whole", () => {
     const names = Array.from({ length: 30 }, (_, n) => `Coolant hoses and radiator ${n + 1}`);

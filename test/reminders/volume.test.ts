@@ -210,7 +210,7 @@ test("what was put off is silent until it is done: what falls due after that was
   await t.one({ ...dm, say: "new rear tyre on Heron at 14,400" });
   await t.one({ ...dm, say: "14,460 mi" });
   expect((await days("P6D")).map(({ shown }) => shown.text)).toEqual([
-    expect.stringContaining("Rear axle nut: look again now: due at 14,450 mi, 50 mi after the work at 14,400 mi, since the wheel was out"),
+    expect.stringContaining("Rear axle nut: look again now: due at 14,450 mi, 50 mi after the work at 14,400 mi, since the axle was loosened for it"),
   ]);
 });
 

@@ -85,7 +85,7 @@ describe("/plan read-chart", () => {
   });
   test("shows each interval beside the new one, saves all at once, and takes all back at once", async () => {
     const preview = await press(await paste(CHART), "The letters are right");
-    expect(preview.text).toContain("Heron: 1 item would change, 1 are as your plan has them");
+    expect(preview.text).toContain("Heron: 1 item would change, 1 is as your plan has it");
     expect(preview.text).toContain("- Now: every 8,000 mi, at 8,000 mi, 16,000 mi, 24,000 mi, 32,000 mi, 40,000 mi and so on; first at 600 mi.");
     expect(preview.text).toContain("- Then: every 12,000 mi, at 12,000 mi, 24,000 mi, 36,000 mi, 48,000 mi, 60,000 mi and so on.");
     expect(preview.text).toContain("- Line 5, “Flux hose” (inspect) is not in your plan and is left out.");

@@ -50,6 +50,12 @@ test("what falls due on each, the hours in all, and which tools every bike wants
   expect((await run("/plan evening", odo)).text).not.toContain("spongy");
 });
 
+test("a distance ahead is a span for the evening as a day is", async () => {
+  for (const who of [ines, odo]) await run("/bike change group-evening:yes", who);
+  const evening = await run("/plan evening until:+1,500 mi");
+  expect(evening.text).toMatch(/^A wrench evening for what falls due until “\+1,500 mi”: 2 bikes, \d+ items/u);
+});
+
 test("one list of what to buy for all of them, each thing once, added up where it is of one kind", async () => {
   for (const who of [ines, odo]) await run("/bike change group-evening:yes", who);
   await run("/spec what:engine oil with filter value:3.2 L source:manual, p. 12");

@@ -75,6 +75,29 @@ test("words that are no fault for certain are asked about, with how bad it is be
   expect((await run("/work did:front brake pads found:soaked with oil outcome:done")).text).toContain("or only a note?");
 });
 
+test("a look told in a message beside a sign of a fault is asked about, and never recorded as done in silence", async () => {
+  await begun();
+  const say = (text: string) => t.one({ ...dm, say: text });
+  for (const text of [
+    "checked the brake hoses on Heron, found them cracked",
+    "did the wheel bearings on Heron, they have play",
+    "inspected the rims on Heron: bent",
+  ]) {
+    const asked = await say(text);
+    expect([text, asked.data.is === "asked" || (asked.data.defects?.length ?? 0) > 0]).toEqual([text, true]);
+    if (asked.data.is === "asked") expect(outcomeOf(await press(asked, "Found wrong"))).toBe("found wrong");
+  }
+  const defects = (await run("/due")).data.bikes[0].defects as { kind: string; grade: string }[];
+  expect(defects.map(({ kind }) => kind).toSorted()).toEqual(["damaged brake hose", "damaged wheel", "wheel bearing"]);
+  for (const text of [
+    "checked the brake hoses on Heron, all good",
+    "checked the steering head bearings on Heron for play",
+    "checked the wheel bearings on Heron, no play",
+    "did the oil and filter on Heron",
+  ])
+    expect([text, (await say(text)).data.is]).toEqual([text, "logged"]);
+});
+
 test("what is well is recorded so, and what the work is done for is put right by it", async () => {
   await begun();
   for (const [line, outcome] of [

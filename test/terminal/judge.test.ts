@@ -84,6 +84,23 @@ test("whose law holds is asked with the first reading, and what the manual must 
   await t.close();
 });
 
+test("where each state has its own law the place is not asked for again: the moulded bars count, and the state's figure can be entered", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  await t.one({ as: "Ines", admin: true, run: "/group place:United States" });
+  await t.one({ as: "Ines", run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  const first = await t.one({ ...dm, say: "tread 5 mm front" });
+  expect(first.text).toContain("Front tread depth 5 mm: within (0.8 mm, the moulded bars).");
+  expect(first.text).toContain("In the United States the least tread in use is each state's own law; what counts here is the moulded bars (49 CFR 571.119).");
+  expect(first.text).not.toContain("/group place");
+  expect((await t.one({ ...dm, say: "tread 4.9 mm front" })).text).not.toContain("state's own law");
+  const shown = await t.one({ ...dm, run: "/tyre show" });
+  expect(shown.text).toContain("each state's own law");
+  expect(shown.text).not.toContain("I do not know");
+  await t.one({ ...dm, run: "/spec what:front tread limit value:1.6 mm" });
+  expect((await t.one({ ...dm, run: "/tyre show" })).text).not.toContain("each state's own law");
+  await t.close();
+});
+
 test("what must not be ridden on is noted once as a defect, and the work that mends it closes it", async () => {
   const t = await talk("2026-04-01T10:00:00Z");
   await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });

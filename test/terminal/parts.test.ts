@@ -66,6 +66,11 @@ test("what was measured at its limit, near it or beyond is bought, each thing on
   expect(list.text).toContain("“Brake hoses: cracked”");
   const shared = await run("/plan shopping share:yes");
   expect(shared.text).not.toContain("cracked");
+  expect(shared.text).not.toContain("as measured");
+  expect((shared.data.wanted as { what: string }[]).map(({ what }) => what)).toContain("rear brake pads");
+  // What is set and not renewed is nothing to buy.
+  await t.one({ as: "Ines", in: "dm", say: "oil level low on Heron" });
+  expect((await run("/plan shopping share:yes")).text).not.toContain("engine oil level");
   // And the sheet that renews nothing by itself has them among what to have ready.
   expect((await run("/plan sheet")).text).toMatch(/To have ready: .*rear brake pads/u);
 });

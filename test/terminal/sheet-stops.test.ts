@@ -50,6 +50,12 @@ test("with petrol outside it is not run either", async () => {
   expect(await whole(sheet)).not.toContain("Run the engine warm");
 });
 
+test("what nobody has graded yet is taken as it usually is", async () => {
+  await begun();
+  await t.one({ ...dm, say: "front brake feels spongy on Heron" });
+  expect((await run("/plan sheet")).data).toMatchObject({ engine: "standing", stops: [{ kind: "soft brake", grade: null }] });
+});
+
 test("what is only watched changes nothing; of a sheet that is shared nobody reads what was found wrong, and it is as careful", async () => {
   await begun();
   const watched = await run("/work did:brake hoses found:cracked");

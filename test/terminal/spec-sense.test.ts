@@ -42,3 +42,19 @@ test("a new tyre closes no pressure that was found wrong; the next right reading
   const right = await t.one({ as: "Ines", in: "dm", say: "rear 38 psi on Heron" });
   expect((right.data.closed as object[]).length).toBe(1);
 });
+
+test("a value is shown with the digits that were typed, and with one sign for its unit", async () => {
+  for (const [what, value, shown] of [
+    ["intake valve clearance", "0.10 mm", "0.10 mm"],
+    ["exhaust valve clearance", "0.20-0.30 mm", "0.20 to 0.30 mm"],
+    ["front pad limit", "1.50 mm", "at least 1.50 mm"],
+    ["oil drain plug torque", "24.0 Nm", "24.0 N·m"],
+    ["front tyre pressure", "2.50 bar", "2.50 bar"],
+    ["rear axle torque", "98 Nm", "98 N·m"],
+    ["spark plug gap", "0.8 mm", "0.8 mm"],
+  ])
+    expect((await run(`/spec what:${what} value:${value}`)).text).toContain(`: ${shown}. `);
+  const sheet = await run("/plan sheet");
+  expect(sheet.text).toContain("Oil drain plug torque: 24.0 N·m");
+  expect(sheet.text).not.toMatch(/\dNm|\d Nm/u);
+});

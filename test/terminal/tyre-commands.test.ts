@@ -56,6 +56,59 @@ test("how a tyre is goes before how deep it is: cracks, a squared-off middle, a 
   await t.close();
 });
 
+test("everything that stands open of a tyre is told before its depth, do not ride first: by eye, by figure, by a check", async () => {
+  const t = await talk("2026-03-01T10:00:00Z");
+  const show = async () => (await t.one({ ...dm, run: "/tyre show" })).text ?? "";
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:8,000 mi" });
+  await t.one({ ...dm, run: "/spec what:front tyre pressure value:34 psi" });
+  await t.one({ ...dm, press: button(await t.one({ ...dm, say: "rear tyre squared off" }), "Watch") });
+  await t.one({ ...dm, press: button(await t.one({ ...dm, say: "rear tyre is at the wear bars" }), "Do not ride") });
+  await t.one({ ...dm, say: "front tyre has a nail in it" });
+  await t.one({ ...dm, say: "rear tread 4.2 mm, front tread 0.5 mm, 20 psi front" });
+  let card = await t.one({ ...dm, run: "/check list:pre-ride bike:Heron" });
+  const to = card.actions.find(({ label }) => label === "Another section");
+  card = await t.one({ ...dm, pick: to?.id, values: [to?.options?.find(({ label }) => label.startsWith("Tyres and wheels"))?.value] });
+  await t.one({ ...dm, fill: button(card, "Needs work"), fields: { what: "valve stem perished", grade: "do not ride" } });
+  await t.one({ ...dm, say: "mirror is loose" });
+  const shown = await show();
+  expect(shown).not.toContain("None is noted");
+  expect(shown).not.toContain("mirror");
+  const stop = ["rear tyre is at the wear bars", "front tread 0.5 mm", "front cold pressure 20 psi", "valve stem perished"];
+  const at = (words: string): number => {
+    expect(shown).toContain(words);
+    return shown.indexOf(words);
+  };
+  const [nail, squared] = [at("Not graded yet: “front tyre has a nail in it”"), at("Watch: “rear tyre squared off”")];
+  expect(Math.max(...stop.map((words) => at(`Do not ride: “${words}”`)))).toBeLessThan(nail);
+  expect(nail).toBeLessThan(squared);
+  expect(squared).toBeLessThan(at("- Rear tread depth 4.2 mm"));
+  await t.close();
+});
+
+test("a leak is likely where more was lost than the cold would take, though nobody noted the temperature; each load by itself, until another tyre is on", async () => {
+  const t = await talk("2026-03-01T10:00:00Z");
+  const say = (words: string) => t.one({ ...dm, say: words });
+  const leak = async () => /- Rear tyre: lost .*/u.exec((await t.one({ ...dm, run: "/tyre show" })).text ?? "")?.[0] ?? null;
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:8,000 mi" });
+  for (const reading of ["rear 42 psi two-up", "rear 36 psi solo", "rear 34 psi solo"]) {
+    await say(reading);
+    await t.send({ advance: "P10D", asleep: true });
+  }
+  expect(await leak()).toBeNull();
+  await say("rear 32 psi solo");
+  await t.send({ advance: "P10D", asleep: true });
+  await say("rear 29.5 psi solo");
+  expect(await leak()).toBe(
+    "- Rear tyre: lost 6.5 psi in 30 days. The air temperature was not noted each time; had it grown colder by 25 °C, that alone would take about 4.3 psi. So a slow leak is likely: valve, bead or a nail. Look before you ride, and note the temperature beside the next readings, such as “rear 36 psi at 12 °C”.",
+  );
+  const shown = await t.one({ ...dm, run: "/tyre show" });
+  expect(shown.data.leaks).toMatchObject([{ place: "rear", leak: { is: "leak likely", days: 30, fills: 1, fall: 25 } }]);
+  await t.send({ advance: "P1D", asleep: true });
+  await t.one({ ...dm, run: "/work did:rear tyre age at:8,100 mi outcome:replaced" });
+  expect(await leak()).toBeNull();
+  await t.close();
+});
+
 test("a date code, the marks of a sidewall, and what to set in a warm garage", async () => {
   const t = await talk("2026-11-26T10:00:00Z");
   const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";

@@ -49,6 +49,26 @@ describe("what comes next", () => {
     for (const each of listed) expect(drawn).toContainEqual(each);
     expect(drawn.length + data.next[0].more).toBe(listed.length);
   });
+  test("what the bike must not be ridden on stands first, in the picture and in its words, and is nobody else's business", async () => {
+    await add("m1", "Heron");
+    const say = (words: string) => t.one({ as: "m1", in: "dm", say: words });
+    const stop = async (words: string) => t.one({ as: "m1", in: "dm", press: button(await say(words), "Do not ride") });
+    await stop("front brake feels spongy");
+    await t.one({ as: "m1", in: "dm", press: button(await say("mirror is loose"), "Watch") });
+    await say("fork seal is leaking");
+    const drawn = await run("m1", "/due bike:Heron picture:yes");
+    const first = "Do not ride: “front brake feels spongy”. Found wrong, not graded yet: “fork seal is leaking”. ";
+    expect(drawn.files[0]?.alt.startsWith(first)).toBe(true);
+    expect(drawn.files[0]?.alt).not.toContain("mirror");
+    expect((await run("m1", "/due bike:Heron until:2027-03-01 picture:yes")).files[0]?.alt.startsWith(first)).toBe(true);
+    for (const line of ["/due bike:Heron picture:yes share:yes", "/due bike:Heron until:2027-03-01 picture:yes share:yes"]) {
+      const shared = await run("m1", line);
+      expect(shared.files[0]?.alt).not.toContain("spongy");
+      expect(JSON.stringify(shared.data)).not.toContain("spongy");
+    }
+    for (const words of ["chain has a stiff link", "rear tyre has a bulge", "fuel is leaking"]) await stop(words);
+    expect((await run("m1", "/due bike:Heron picture:yes")).files[0]?.alt).toMatch(/^Do not ride, 4 things: “[^”]+”, “[^”]+”, “[^”]+” and 1 more on \/due\. /u);
+  });
 });
 
 describe("readings", () => {

@@ -39,6 +39,7 @@ export type Missing =
   | "stood upright"
   | "unladen"
   | "revs"
+  | "at rest"
   | "longer rest";
 
 export type Judgement =

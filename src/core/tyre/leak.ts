@@ -1,45 +1,113 @@
-// A slow leak: what a tyre loses in a month once the weather is taken out of its readings.
+// A slow leak: what a tyre loses in a month once the weather is taken out of its readings; where the weather is not known, what it cannot explain.
 
 import { lineThrough } from "../wear/line.ts";
 import { atTemperature } from "./pressure.ts";
 
-/** A cold reading: the day as a number, the gauge in kPa, the temperature it was read at in °C, null when not noted. */
-export type PressureReading = { readonly day: number; readonly gauge: number; readonly celsius: number | null };
+/** A cold reading: the day as a number, the gauge in kPa, the temperature it was read at in °C, null when not noted. `load`: how the bike was loaded; `left`: as it was left after setting it. */
+export type PressureReading = {
+  readonly day: number;
+  readonly gauge: number;
+  readonly celsius: number | null;
+  readonly load?: string | null;
+  readonly left?: boolean;
+};
 
-/** How losses are judged: a row of trade/. kPa; `usual` in 30 days is what a sound tyre loses, `noise` one reading's standard deviation, `pumped` a rise that only a pump makes. */
-export type LeakRule = { readonly usual: number; readonly noise: number; readonly pumped: number; readonly fewestDays: number; readonly source: string };
+/** How losses are judged: a row of trade/. kPa; `usual` in 30 days is what a sound tyre loses, `noise` one reading's standard deviation, `pumped` a change that only a pump or a valve makes. `fall`: K by which it may have grown colder where nobody noted it; `back`: days over which fills are added up there. */
+export type LeakRule = {
+  readonly usual: number;
+  readonly noise: number;
+  readonly pumped: number;
+  readonly fewestDays: number;
+  readonly fall: number;
+  readonly back: number;
+  readonly source: string;
+};
 
 export type Leak =
   /** `usual`: what a sound tyre loses in 30 days at the most. */
   | { readonly is: "sound" | "leaks"; readonly per30days: number; readonly usual: number; readonly readings: number; readonly days: number }
+  /** No temperature is known. `lost` kPa over `days` from `fills` fills; `explained` is what so many K colder, `fall`, would take. */
+  | {
+      readonly is: "leak likely";
+      readonly lost: number;
+      readonly days: number;
+      readonly fills: number;
+      readonly explained: number;
+      readonly fall: number;
+      readonly readings: number;
+    }
   /** `temperature`: there are readings enough, but not with the temperature they were read at. */
   | { readonly is: "cannot tell"; readonly missing: "readings" | "temperature" };
 
 const AT = 20;
+const MONTH = 30;
 /** A loss is told as a leak when it is beyond the usual with nine chances in ten. */
 const SURE = 1.2816;
 
-/** Judges the readings since it was last pumped up, oldest first. */
+/** Judges the readings of one tyre, oldest first. */
 export function leakOf(readings: readonly PressureReading[], rule: LeakRule): Leak {
-  const told = readings.flatMap(({ day, gauge, celsius }) => (celsius === null ? [] : [{ x: day, y: atTemperature(gauge, celsius, AT) }]));
-  const since = sincePumped(told, rule.pumped);
-  const span = (points: readonly { readonly x: number }[]): number => (points.at(-1)?.x ?? 0) - (points[0]?.x ?? 0);
-  if (since.length < 2 || span(since) < rule.fewestDays) {
-    const all = sincePumped(
-      readings.map(({ day, gauge }) => ({ x: day, y: gauge })),
-      rule.pumped,
-    );
-    return { is: "cannot tell", missing: all.length >= 2 && span(all) >= rule.fewestDays && told.length < readings.length ? "temperature" : "readings" };
-  }
-  const line = lineThrough(since, rule.noise, { start: null, slope: null });
-  if (line === null) return { is: "cannot tell", missing: "readings" };
-  const per30days = -line.slope * 30;
-  const least = per30days - SURE * Math.sqrt(line.slopeVar) * 30;
-  return { is: least > rule.usual ? "leaks" : "sound", per30days, usual: rule.usual, readings: since.length, days: span(since) };
+  const told = readings.filter(({ celsius }) => celsius !== null);
+  const known = lineOf(told, rule);
+  if (known?.is === "leaks" || told.length === readings.length) return known ?? { is: "cannot tell", missing: "readings" };
+  const fills = fillsOf(readings, rule.pumped);
+  return likely(fills, rule) ?? known ?? { is: "cannot tell", missing: enough(fills.at(-1) ?? [], rule) ? "temperature" : "readings" };
 }
 
-/** The readings from the last rise that only a pump makes. */
-function sincePumped<P extends { readonly y: number }>(points: readonly P[], pumped: number): readonly P[] {
-  const at = points.findLastIndex((point, n) => n > 0 && point.y - (points[n - 1]?.y ?? point.y) > pumped);
-  return at < 0 ? points : points.slice(at);
+/** What a line through the last fill's readings tells, the weather taken out; null where it tells nothing. */
+function lineOf(told: readonly PressureReading[], rule: LeakRule): Extract<Leak, { is: "sound" | "leaks" }> | null {
+  const since = fillsOf(told, rule.pumped).at(-1) ?? [];
+  if (!enough(since, rule)) return null;
+  const line = lineThrough(
+    since.map(({ day, gauge, celsius }) => ({ x: day, y: atTemperature(gauge, celsius ?? AT, AT) })),
+    rule.noise,
+    { start: null, slope: null },
+  );
+  if (line === null) return null;
+  const per30days = -line.slope * MONTH;
+  const least = per30days - SURE * Math.sqrt(line.slopeVar) * MONTH;
+  return { is: least > rule.usual ? "leaks" : "sound", per30days, usual: rule.usual, readings: since.length, days: daysOf(since) };
+}
+
+/**
+ * What was lost from the last fills, where that is more than growing colder by `fall` would take (at constant volume, on absolute pressure).
+ * Within a month so great a fall has room for what a sound tyre loses; over longer that comes on top of it.
+ */
+function likely(all: readonly Fill[], rule: LeakRule): Extract<Leak, { is: "leak likely" }> | null {
+  const last = all.at(-1) ?? [];
+  const today = last.at(-1)?.day ?? 0;
+  // What holds for a fortnight now leaks no more, whatever it lost before.
+  if (enough(last, rule) && lossOf(last) <= (rule.usual * daysOf(last)) / MONTH) return null;
+  const fills = all.filter((fill) => daysOf(fill) > 0 && (fill === last || (fill[0]?.day ?? 0) >= today - rule.back));
+  const from = Math.max(0, ...fills.map((fill) => fill[0]?.gauge ?? 0));
+  const explained = from - atTemperature(from, AT, AT - rule.fall);
+  const [lost, days] = [sum(fills.map(lossOf)), sum(fills.map(daysOf))];
+  if (lost <= explained + (rule.usual * Math.max(0, days - MONTH)) / MONTH) return null;
+  return { is: "leak likely", lost, days, fills: fills.length, explained, fall: rule.fall, readings: sum(fills.map((fill) => fill.length)) };
+}
+
+/** Readings from one fill to the next. */
+type Fill = readonly PressureReading[];
+
+const sum = (all: readonly number[]): number => all.reduce((total, each) => total + each, 0);
+const daysOf = (fill: Fill): number => (fill.at(-1)?.day ?? 0) - (fill[0]?.day ?? 0);
+const enough = (fill: Fill, rule: LeakRule): boolean => fill.length >= 2 && daysOf(fill) >= rule.fewestDays;
+
+/** What was lost from one reading to the next, in kPa: the weather taken out where it is known of both. */
+function lostBetween(a: PressureReading, b: PressureReading): number {
+  if (a.celsius === null || b.celsius === null) return a.gauge - b.gauge;
+  return atTemperature(a.gauge, a.celsius, AT) - atTemperature(b.gauge, b.celsius, AT);
+}
+const lossOf = (fill: Fill): number => sum(fill.slice(1).map((each, n) => lostBetween(fill[n] ?? each, each)));
+
+/** Parted where it was pumped up or let down, and where it was set for another load. */
+function fillsOf(readings: readonly PressureReading[], pumped: number): readonly Fill[] {
+  const fills: PressureReading[][] = [];
+  for (const each of readings) {
+    const before = fills.at(-1)?.at(-1);
+    const lost = before === undefined ? 0 : lostBetween(before, each);
+    const letDown = before?.day === each.day && lost > pumped;
+    if (before === undefined || lost < -pumped || letDown || each.left === true || (each.load ?? null) !== (before.load ?? null)) fills.push([each]);
+    else fills.at(-1)?.push(each);
+  }
+  return fills;
 }

@@ -219,3 +219,6 @@ const POINT_ROWS = {
 
 export type PointKey = keyof typeof POINT_ROWS;
 export const POINTS = pointsOf<PointKey>(POINT_ROWS);
+
+/** The points that look at the tyres themselves. */
+export const TYRE_POINTS = ["tyre-pressures", "sidecar-wheel", "tyre-condition", "tyre-tread", "tyre-age"] as const satisfies readonly PointKey[];

@@ -13,6 +13,6 @@ export const GERMAN_FOUND_WORDS: FoundWords = {
     ...["ok", "okay", "gut", "in ordnung", "i.o.", "io", "bestens", "alles gut", "dicht", "trocken", "sauber", "stramm", "leichtgängig", "wie neu"],
     ...["kein spiel", "keine risse", "nichts", "nichts gefunden", "im rahmen", "innerhalb", "unauffällig"],
   ],
-  none: ["kein", "keine", "keinen", "nicht", "ohne", "nie"],
+  none: ["kein", "keine", "keinen", "nicht", "ohne", "nie", "auf", "ob"],
   setRight: ["locker", "lose", "spiel", "schwergängig", "ölig", "verschlissen", "durch", "hinüber", "tot"],
 };

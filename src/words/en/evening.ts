@@ -16,6 +16,7 @@ type Brought = {
 };
 type Evening = {
   readonly until: LocalDate;
+  readonly far: string | null;
   readonly today: LocalDate;
   readonly bikes: readonly Brought[];
   readonly idle: readonly string[];
@@ -40,11 +41,11 @@ export const eveningWords = (p: Printer) => {
       is
         ? `The group's wrench evening (/plan evening) and its shopping list (/plan shopping group:yes) show ${nickname} now: its name, yours, and what falls due on it. Nothing found wrong. Take it out with group-evening:no.`
         : `The group's wrench evening no longer shows ${nickname}.`,
-    lines: ({ until, today, bikes, idle, tools, more }: Evening): readonly string[] => {
-      const by = p.date(until, today);
+    lines: ({ until, far, today, bikes, idle, tools, more }: Evening): readonly string[] => {
+      const by = far === null ? `by ${p.date(until, today)}` : `until “${far}”`;
       if (bikes.length === 0)
         return [
-          idle.length === 0 ? "No bike is brought to this group's wrench evening yet." : `Nothing falls due by ${by} on ${p.list(idle)}.`,
+          idle.length === 0 ? "No bike is brought to this group's wrench evening yet." : `Nothing falls due ${by} on ${p.list(idle)}.`,
           ...(idle.length === 0 ? [HOW] : []),
         ];
       const items = bikes.reduce((sum, bike) => sum + bike.items.length, 0);
@@ -54,7 +55,7 @@ export const eveningWords = (p: Printer) => {
       const [all, some] = [tools.filter((tool) => tool.bikes.length === bikes.length), tools.filter((tool) => tool.bikes.length < bikes.length)];
       const named = some.map(({ tool, bikes: users }) => `${tool} (${users.join(", ")})`);
       return [
-        `A wrench evening for what falls due by ${by}: ${counted(bikes.length, "bike")}, ${counted(items, "item")}, ${time(minutes, unsaid)} of work in all.`,
+        `A wrench evening for what falls due ${by}: ${counted(bikes.length, "bike")}, ${counted(items, "item")}, ${time(minutes, unsaid)} of work in all.`,
         ...bikes.map(
           ({ nickname, owner, items: own, unknown, minutes: each, unsaid: open }) =>
             `- ${owner === null ? nickname : `${nickname} (${owner})`}, ${time(each, open)}: ${work(own, unknown)}`,

@@ -17,7 +17,7 @@ export const ENGLISH_FOUND_WORDS: FoundWords = {
     ...["as new", "like new", "within limits", "in limits", "within spec", "in spec", "nothing", "nothing found", "no problem", "no problems", "no wear"],
     ...["no play", "no cracks", "no leaks", "in order", "healthy", "plenty left", "snaps shut", "snaps back"],
   ],
-  none: ["no", "not", "none", "without", "nor", "isn't", "aren't", "never", "free of"],
+  none: ["no", "not", "none", "without", "nor", "isn't", "aren't", "never", "free of", "for", "against", "if"],
   setRight: [
     "loose",
     "slack",

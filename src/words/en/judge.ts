@@ -19,7 +19,7 @@ export type SaidJudged = {
   readonly value: number;
   readonly unit: ReadingUnit;
   readonly judgement: Judgement;
-  readonly by: "spec" | "law" | "bars" | "practice" | "mark";
+  readonly by: "spec" | "law" | "bars" | "bars, state law" | "practice" | "mark";
   readonly doNotRide: boolean;
   readonly add: number | null;
   readonly share: number | null;
@@ -114,6 +114,7 @@ const NEEDS: Record<Missing, string> = {
   unladen:
     "slack is measured with nobody on the bike unless its manual says otherwise; measure it so and say how the bike stood, “upright” or “on the side stand”",
   revs: "idling it may lie below what it charges with; read it again at the engine speed that the manual names, often some 4,000 to 5,000 rpm",
+  "at rest": "only volts at rest tell its charge: everything off, the charger too, six hours after charging or riding",
   "longer rest": "that is too short a rest, and volts stay up for hours after charging or riding; read it again after six hours with all off",
   fitted: "as it is entered here the bike has none; if it has, say so with /bike fitted",
 };
@@ -129,6 +130,8 @@ const HOW: Record<ConditionRead | "rpm" | "pitches", string> = {
   "under load": "With the rider on",
   running: "Engine was running",
   idling: "Engine was idling",
+  "under draw": "Current was drawn",
+  "on the charger": "It was on the charger",
   rpm: "Say the engine speed",
   pitches: "Say how many pitches",
 };
@@ -171,6 +174,7 @@ export const judgeWords = (p: Printer) => {
       case "law":
         return `${all} by law, ${source}`;
       case "bars":
+      case "bars, state law":
         return `${all}, the moulded bars`;
       case "practice":
         return `${all}, common practice`;
@@ -258,6 +262,9 @@ export const judgeWords = (p: Printer) => {
     oneEnd: (): string => "One end is new: keep both of one construction, and of a pair that the bike's maker names. Take it gently at first.",
     unknownPlace: (): string =>
       "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more: /group place. A bike that is in no group takes your own limit: /spec.",
+    /** A place whose states each have a law of their own: by 49 CFR 571.119 S6.4 a tyre bears bars of 1/32 in. */
+    stateLaw: (): string =>
+      "In the United States the least tread in use is each state's own law; what counts here is the moulded bars (49 CFR 571.119). Where your state asks for more, enter it once as your own limit: /spec.",
     howTo: (kind: ReadingKind): string => `How to measure it: ${KIND_WORDS[kind].howTo}`,
     /** What a press says of a reading. */
     sooner: (kind: JudgedKind): string => `Check ${KIND_WORDS[kind].name} twice as often`,

@@ -30,7 +30,14 @@ type Next = OnDial & {
   readonly unknown: number;
   readonly likely: readonly { readonly on: LocalDate; readonly ridden: Ridden }[];
   readonly layUps: readonly Span[];
+  readonly found: readonly { readonly words: string; readonly grade: "do not ride" | null }[];
 };
+
+/** What was found wrong is named up to so many, the rest counted. */
+const NAMED = 3;
+/** Letters of what was typed that stand in a picture. */
+const LONGEST = 60;
+const short = (words: string): string => ([...words].length > LONGEST ? `${[...words].slice(0, LONGEST - 1).join("")}…` : words);
 
 /** What a mark of a lane means, in the legend. */
 const MEANING = { now: "due or overdue", soon: "coming up", later: "later", range: "likely between", rest: "laid up" } as const;
@@ -48,6 +55,14 @@ const nextWords = (p: Printer) => {
     const point = row.at === null ? null : p.point((row.at - b.offset) as Ridden, b.unit);
     const day = row.on === null ? null : row.at === null ? p.coarse(row.on, row.grain, b.today) : `about ${p.date(row.on, b.today)}`;
     return [...(row.status === "soon" ? ["coming up"] : []), ...(point === null ? [] : [point]), ...(day === null ? [] : [day])].join(", ");
+  };
+
+  /** "Do not ride: “front brake spongy” and “belt teeth missing”." */
+  const wrong = (heading: string, found: readonly { readonly words: string }[]): readonly string[] => {
+    if (found.length === 0) return [];
+    const rest = found.length - NAMED;
+    const named = found.slice(0, NAMED).map(({ words }) => `“${short(words)}”`);
+    return [`${heading}${rest > 0 ? `, ${found.length} things` : ""}: ${p.list(rest > 0 ? [...named, `${rest} more on /due`] : named)}.`];
   };
 
   return {
@@ -68,8 +83,19 @@ const nextWords = (p: Printer) => {
         ...(shown.unknown === 0 ? [] : [`Of ${shown.unknown} more nothing is known; /due names them.`]),
         ...(rows.some(({ at, on }) => at !== null && on === null) ? ["Too few readings yet to say on which day a distance comes."] : []),
       ];
+      const first = [
+        ...wrong(
+          "Do not ride",
+          shown.found.filter(({ grade }) => grade !== null),
+        ),
+        ...wrong(
+          "Found wrong, not graded yet",
+          shown.found.filter(({ grade }) => grade === null),
+        ),
+      ];
       return {
         drawing: {
+          first,
           ...{ title, today, until, notes, layUps: shown.layUps, meaning: MEANING },
           month: p.axisMonth,
           todayText: "today",
@@ -86,7 +112,7 @@ const nextWords = (p: Printer) => {
           now: shown.now === null ? 0 : onDial(shown, shown.now),
           figure: whole,
         },
-        alt: altOf([`${title}.`, ...placed.map(({ names, beside }) => `${names.join(", ")}: ${beside}.`), ...notes].join(" ")),
+        alt: altOf([...first, `${title}.`, ...placed.map(({ names, beside }) => `${names.join(", ")}: ${beside}.`), ...notes].join(" ")),
       };
     },
   };

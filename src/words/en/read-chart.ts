@@ -78,7 +78,7 @@ export const readChartWords = (p: Printer, plan: ReturnType<typeof planWords>) =
       `Each line needs a name and its letters under the ${services} services: put - where there is none, or part the cells by commas or tabs.`,
     unread: (line: number, text: string): string => `Line ${line} is not read: “${[...text].slice(0, 60).join("")}”`,
     summary: (nickname: string, change: number, same: number, untouched: number): string =>
-      `${nickname}: ${items(change)} would change, ${same} are as your plan has them, ${untouched} are not in the chart and stay as they are.`,
+      `${nickname}: ${items(change)} would change, ${same} ${same === 1 ? "is as your plan has it" : "are as your plan has them"}, ${untouched} ${untouched === 1 ? "is not in the chart and stays as it is" : "are not in the chart and stay as they are"}.`,
     now: (was: Trigger, column: DistanceUnit): string => `- ${plan.under("now", was, column)}`,
     will: (will: Trigger, how: After, column: DistanceUnit, end: Columns | undefined): string => `- ${plan.under("changed", will, column)}${after(how, end)}`,
     does: (meaning: Meaning | null, does: WorkAction): string =>

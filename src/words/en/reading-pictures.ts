@@ -21,7 +21,7 @@ type Wear = OnDial & {
   readonly panels: readonly {
     readonly place: Place | null;
     readonly points: readonly { readonly ridden: Ridden; readonly value: number }[];
-    readonly limit: { readonly value: number; readonly by: "spec" | "law" | "bars" | "practice" | "mark" } | null;
+    readonly limit: { readonly value: number; readonly by: "spec" | "law" | "bars" | "bars, state law" | "practice" | "mark" } | null;
     readonly line: { readonly from: Ridden; readonly start: number; readonly likely: Ridden; readonly low: Ridden; readonly high: Ridden | null } | null;
     readonly worn: boolean;
   }[];
@@ -38,7 +38,14 @@ type Pressure = {
   }[];
 };
 
-const LIMIT_FROM = { spec: "your own figure", law: "the law here", bars: "the moulded bars", practice: "common practice", mark: "the mark" } as const;
+const LIMIT_FROM = {
+  spec: "your own figure",
+  law: "the law here",
+  bars: "the moulded bars",
+  "bars, state law": "the moulded bars",
+  practice: "common practice",
+  mark: "the mark",
+} as const;
 /** What each picture of wear is called, what is logged for it, and what is done at the limit. */
 const WEAR = {
   tread: {

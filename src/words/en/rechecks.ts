@@ -11,7 +11,7 @@ export const ENGLISH_RECHECKS = {
   "rear-axle.look-again": {
     name: "Rear axle nut",
     synonyms: ["rear axle", "axle nut", "rear axle bolts", "axle bolts"],
-    because: "since the wheel was out; take the new tyre gently for its first 100 mi or 160 km",
+    because: "since the axle was loosened for it; a new tyre is taken gently for its first 100 mi or 160 km",
   },
   "new-chain.look-again": { name: "Slack of the new chain", synonyms: ["new chain slack", "slack of the new chain"], because: "since a new chain settles" },
   "new-belt.look-again": { name: "Tension of the new drive belt", synonyms: ["new belt tension"], because: "since a new belt settles" },

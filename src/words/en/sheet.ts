@@ -128,11 +128,11 @@ export const sheetWords = (p: Printer) => {
       );
       return `${n}. ${name}${notes.length === 0 ? "" : ` (${notes.join(", ")})`}`;
     },
-    /** "Oil drain plug: 24 Nm (Handbook, p. 12)". */
+    /** "Oil drain plug: 24 N·m (Handbook, p. 12)". */
     spec: ({ key, typed, from }: Spec): string => {
       const name = specName(key);
       const page = from === null ? "" : ` (${[from.manual, from.page === null ? null : `p. ${from.page}`].filter((each) => each !== null).join(", ")})`;
-      return typed.length > 1 ? `${name}: members differ, ${typed.join(" or ")}; see /spec` : `${name}: ${typed[0] ?? ""}${page}`;
+      return typed.length > 1 ? `${name}: members differ, ${typed.map(asPrinted).join(" or ")}; see /spec` : `${name}: ${asPrinted(typed[0] ?? "")}${page}`;
     },
     look: (keys: readonly string[]): string =>
       `Not entered yet, so look it up in your manual: ${p.list(keys.map((key) => lowered(specName(key))))}. Enter it once with /spec and it stands here.`,
@@ -250,6 +250,9 @@ export const sheetWords = (p: Printer) => {
     }),
   };
 };
+
+/** As it was typed, with the sign of the unit as everywhere else. */
+const asPrinted = (typed: string): string => typed.replace(/(?<=\d\s*)N\s?[.·*-]?\s?m\b/gu, "N·m");
 
 /** "Rear axle torque" where the name alone would be a thing, not a value. */
 function specName(key: string): string {

@@ -29,18 +29,28 @@ const AFTERWARDS = {
   "new washer": "New sealing washers go in.",
 } as const satisfies Record<Afterwards, string>;
 
+/** Decimals of the last digit typed, which is kept though it is a nought: 0.10 mm says more than 0.1 mm. None for a fraction. */
+function placesOf(step: number): number {
+  const places = Math.round(-Math.log10(step));
+  return places > 0 && Math.abs(step * 10 ** places - 1) < 1e-6 ? places : 0;
+}
+const isPrintable = (value: number, places: number): boolean => Math.abs(value * 10 ** places - Math.round(value * 10 ** places)) < 1e-6;
+
 export const specWords = (p: Printer, locale: string, today: LocalDate) => {
   const inUnit = (holds: Extract<SpecHolds, { is: "figure" }>, unit: UnitId): string => {
     const { low, high } = holds;
     const convert = (value: number): number => fromCanonical(value, unit);
     const step = Math.abs(fromCanonical(holds.step, unit) - fromCanonical(0, unit)) || holds.step;
+    const places = unit === holds.unit ? placesOf(holds.step) : 0;
     const one = (value: number, way: "nearest" | "up" | "down"): string => {
+      if (places > 0 && isPrintable(convert(value), places)) return printFigure(convert(value), places, locale, true);
       const rounded = figureRounded(convert(value), step, unit, way);
       return printFigure(rounded.value, rounded.decimals, locale);
     };
     if (low === null) return `at most ${one(high ?? 0, "down")} ${symbolOf(unit)}`;
     if (high === null) return `at least ${one(low, "up")} ${symbolOf(unit)}`;
     if (low === high) return `${one(low, "nearest")} ${symbolOf(unit)}`;
+    if (places > 0 && [low, high].every((end) => isPrintable(convert(end), places))) return `${one(low, "up")} to ${one(high, "down")} ${symbolOf(unit)}`;
     const { from, to, decimals } = windowInward(convert(low), convert(high), honestDecimals(step, unit));
     return `${printFigure(from, decimals, locale)} to ${printFigure(to, decimals, locale)} ${symbolOf(unit)}`;
   };

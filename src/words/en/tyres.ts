@@ -16,7 +16,16 @@ type Worn = {
   readonly wear: Wear;
   readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
 };
-type LeakTold = { readonly is: "sound" | "leaks"; readonly per30days: number; readonly usual: number; readonly days: number };
+type LeakTold =
+  | { readonly is: "sound" | "leaks"; readonly per30days: number; readonly usual: number; readonly days: number }
+  | {
+      readonly is: "leak likely";
+      readonly lost: number;
+      readonly days: number;
+      readonly fills: number;
+      readonly explained: number;
+      readonly fall: number;
+    };
 type Indoors = {
   readonly want: Amount;
   readonly garage: Amount;
@@ -74,6 +83,10 @@ export const tyreWords = (p: Printer) => {
     leak: (place: string, leak: LeakTold, unit: UnitId): string => {
       // As finely as a gauge is read.
       const fine = (kPa: number): string => p.amount(kPa, unit, unit === "kPa" ? 0 : decimalsFor(unit) + (unit === "psi" ? 1 : 0));
+      if (leak.is === "leak likely") {
+        const over = `${leak.days === 1 ? "one day" : `${leak.days} days`}${leak.fills === 1 ? "" : `, from ${leak.fills} fills`}`;
+        return `${capital(place)} tyre: lost ${fine(leak.lost)} in ${over}. The air temperature was not noted each time; had it grown colder by ${p.figure(leak.fall, 0)} °C, that alone would take about ${fine(leak.explained)}. So a slow leak is likely: valve, bead or a nail. Look before you ride, and note the temperature beside the next readings, such as “${place} 36 psi at 12 °C”.`;
+      }
       const lost = fine(leak.per30days);
       if (leak.is === "leaks")
         return `${capital(place)} tyre: loses about ${lost} in 30 days once the weather is taken out. That is a slow leak: valve, bead or a nail.`;
