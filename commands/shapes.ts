@@ -122,6 +122,7 @@ export const question = z.object({
   last: z.object({ figure: z.number(), unit, on: localDate }).nullable(),
   nickname: z.string().nullable(),
   both: z.literal(true).optional(),
+  tooLow: z.array(z.object({ place, typed: z.string(), unit: z.string(), under: z.number(), wanted: z.number(), far: z.boolean() })).optional(),
   services: z.array(z.object({ at: z.number(), unit, items: z.number().int() })).optional(),
 });
 

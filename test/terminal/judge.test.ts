@@ -141,6 +141,30 @@ test("a pressure is judged cold, by the plate, where it stands", async () => {
   await t.close();
 });
 
+test("a tyre too low even warm is told as too low before anything is saved; no air is let out of a warm one", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const say = async (words: string) => t.one({ ...dm, say: words });
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...dm, run: "/spec what:rear tyre pressure value:36 psi" });
+  const far = await say("rear 24 psi after the ride");
+  expect(far.text).toContain(
+    "was read warm. Even so it is 12 psi under the 36 psi wanted, and cold it is lower still: certainly too low. Put air in before you ride on, and look for what let it out; never let air out of a warm tyre.",
+  );
+  expect(far.text).toContain("Nothing is saved until you answer.");
+  const low = await say("rear 34.5 psi hot");
+  expect(low.text).toContain("Even so it is 1.5 psi under the 36 psi wanted");
+  expect(low.text).not.toContain("look for what let it out");
+  // Within what is wanted, or over it, a warm tyre says nothing; without a figure nothing is known to be wanted.
+  for (const fine of ["rear 36 psi after the ride", "rear 41 psi after the ride", "front 24 psi after the ride"]) {
+    const { text } = await say(fine);
+    expect(text).not.toContain("too low");
+    expect(text).toContain("Never let air out of a warm tyre.");
+  }
+  const cold = await t.one({ ...dm, press: button(far, "It was read cold after all") });
+  expect(cold.text).toContain("Do not ride before it is set, and look for what let it out.");
+  await t.close();
+});
+
 test("pads of one axle that differ are told together, and so is one new tyre beside an old one", async () => {
   const t = await talk("2026-04-01T10:00:00Z");
   await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });

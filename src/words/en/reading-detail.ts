@@ -15,11 +15,13 @@ const stoodWords = (p: Printer, hours: number): string =>
 /** A canonical value in a unit, with the decimals that its scales show or that were typed, whichever are more: a clearance of 0.09 mm stays one. With nothing typed, as finely as its kind is read. */
 export function valueAsTyped(p: Printer, canonical: number, unit: UnitId, typed: string, kind: ReadingKind): string {
   if (typed === "") return p.amount(canonical, unit, kindRow(kind).decimals?.[unit]);
-  const behind = /\d[.,](\d{1,3})(?!\d)/u.exec(typed)?.[1]?.length ?? 0;
-  const decimals = Math.max(decimalsOf(unit), Math.min(MOST_DECIMALS, behind));
   const symbol = symbolOf(unit);
-  return `${p.figure(fromCanonical(canonical, unit), decimals)}${symbol.startsWith("/") ? "" : " "}${symbol}`;
+  return `${p.figure(fromCanonical(canonical, unit), decimalsTyped(unit, typed))}${symbol.startsWith("/") ? "" : " "}${symbol}`;
 }
+
+/** Decimals that a unit's scales show or that were typed, whichever are more. */
+export const decimalsTyped = (unit: UnitId, typed: string): number =>
+  Math.max(decimalsOf(unit), Math.min(MOST_DECIMALS, /\d[.,](\d{1,3})(?!\d)/u.exec(typed)?.[1]?.length ?? 0));
 
 /** " (inner, points 3.5 and 4 mm, as found)"; empty when nothing was said. */
 export function detailTail(p: Printer, detail: ReadingDetail | null, unit: UnitId | "level"): string {
