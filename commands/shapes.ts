@@ -81,6 +81,7 @@ export const judged = z.object({
     on: localDate,
     value: z.number(),
     unit: z.string(),
+    typed: z.string(),
     judgement,
     by: z.enum(LIMITS_BY),
     spec: z.string().nullable(),

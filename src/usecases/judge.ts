@@ -42,7 +42,7 @@ export type LimitBy = (typeof LIMITS_BY)[number];
 export type BatteryAlarm = "frozen" | "more than flat" | "six volts";
 
 /** A reading with what came of judging it. */
-export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit"> & {
+export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit" | "typed"> & {
   readonly kind: JudgedKind;
   readonly judgement: Judgement;
   /** Whose limit it is. */
@@ -110,9 +110,9 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
   const found: Found = fits ? byKind(taken, kind, row, own, rig) : { judgement: cannotTell("fitted") };
   const judgement = missingCondition(taken, row, found.judgement) ?? found.judgement;
   const item = row.items[end] ?? row.items.any ?? null;
-  const { id, place, on, value, unit } = taken;
+  const { id, place, on, value, unit, typed } = taken;
   return {
-    ...{ id, kind, place, on, value, unit, judgement },
+    ...{ id, kind, place, on, value, unit, typed, judgement },
     ...{ spec: key ?? null, use: key !== undefined && SPEC_KEYS[key].byUse === true && use !== "solo" ? use : null },
     item: item as ItemKey | null,
     doNotRide: isGrave(value, row, judgement),
@@ -366,20 +366,25 @@ export function judgeAll(measured: readonly Taken[], rig: Rig): readonly Judged[
 
 /** The judgements as the schedule takes them. */
 export const verdictsOf = (judged: readonly Judged[]): readonly Verdict[] =>
-  judged.flatMap(({ item, on, judgement, id, kind, place, value, unit }) => {
+  judged.flatMap(({ item, on, judgement, id, kind, place, value, unit, typed }) => {
     if (item === null) return [];
     const told = judgement.is === "cannot tell" ? null : judgement;
     const limit = told === null || told.side === null ? null : told.side === "low" ? told.limit.min : told.limit.max;
-    return [{ item, on, is: judgement.is, reading: id, measured: { kind, place, value, unit, limit, side: told?.side ?? null } }];
+    return [{ item, on, is: judgement.is, reading: id, measured: { kind, place, value, unit, typed, limit, side: told?.side ?? null } }];
   });
 
 /** Pads of one axle read together that differ by too much, and by how much. */
-export function unevenPads(judged: readonly Judged[]): readonly { readonly end: "front" | "rear"; readonly by: number; readonly unit: Judged["unit"] }[] {
+export function unevenPads(judged: readonly Judged[]): readonly {
+  readonly end: "front" | "rear";
+  readonly by: number;
+  readonly unit: Judged["unit"];
+  readonly typed: string;
+}[] {
   return (["front", "rear"] as const).flatMap((end) => {
     const pads = judged.filter(({ kind, place }) => kind === "pad thickness" && endOf(place) === end);
     const values = pads.flatMap(({ value, points }) => [value, ...points]);
     const by = Math.max(...values) - Math.min(...values);
-    return pads[0] !== undefined && by >= UNEVEN_PADS - 1e-9 ? [{ end, by, unit: pads[0].unit }] : [];
+    return pads[0] !== undefined && by >= UNEVEN_PADS - 1e-9 ? [{ end, by, unit: pads[0].unit, typed: pads.map(({ typed }) => typed).join(" ") }] : [];
   });
 }
 

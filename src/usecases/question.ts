@@ -67,7 +67,10 @@ async function tooLowOf(q: Repos, draft: Draft, all: readonly Garaged[]): Promis
     if (g === undefined || rig === undefined || intent.do !== "log reading" || intent.unit === null || intent.unit === "level") return [];
     const { kind, place, on, unit, detail = null } = intent;
     const value = toCanonical(intent.value, unit);
-    const judged = judgeTaken({ id: "", kind, place, on, value, unit, detail, loggedAt: "", ordinal: 0 }, { ...rig, trips: g.rig.trips });
+    const judged = judgeTaken(
+      { id: "", kind, place, on, value, unit, typed: intent.typed.text, detail, loggedAt: "", ordinal: 0 },
+      { ...rig, trips: g.rig.trips },
+    );
     if (judged === null || judged.judgement.is === "cannot tell" || judged.judgement.side !== "low") return [];
     const wanted = judged.judgement.limit.min ?? 0;
     return [{ place, typed: intent.typed.text, unit, under: wanted - value, wanted, far: judged.doNotRide }];

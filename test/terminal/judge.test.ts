@@ -141,6 +141,32 @@ test("a pressure is judged cold, by the plate, where it stands", async () => {
   await t.close();
 });
 
+test("a reading is told as finely as it was typed, and what it is off by adds up with it, wherever it is told", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const say = async (words: string) => (await t.one({ ...dm, say: words })).text ?? "";
+  const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
+  await run("/spec what:rear tyre pressure value:36 psi");
+  await run("/spec what:front tyre pressure value:2.5 bar");
+  expect(await say("rear 34.5 psi")).toContain(
+    "Rear cold tyre pressure 34.5 psi: 1.5 psi low, add 1.5 psi where it stands (36 psi wanted by your own figure).",
+  );
+  expect(await say("rear 31.5 psi")).toContain("Rear cold tyre pressure 31.5 psi: 4.5 psi low, add 4.5 psi where it stands (36 psi wanted");
+  expect(await run("/due")).toContain("rear cold tyre pressure 31.5 psi, read today: 4.5 psi below spec, 36 psi");
+  expect(await run("/tyre show")).toContain("Rear cold tyre pressure 31.5 psi: 4.5 psi low");
+  expect(await run("/reading picture:pressure")).toContain("Rear 31.5 psi on 1 April, wanted 36 psi cold");
+  // 2.5 bar is 36.26 psi: 34 is 2 under 36, 33.5 is 2.8 under 36.3.
+  expect(await say("front 34 psi")).toContain("34 psi: 2 psi low, add 2 psi where it stands (36 psi wanted");
+  expect(await say("front 33.5 psi")).toContain("33.5 psi: 2.8 psi low, add 2.8 psi where it stands (36.3 psi wanted");
+  expect(await say("front 2.3 bar")).toContain("2.3 bar: 0.2 bar low, add 0.2 bar where it stands (2.5 bar wanted");
+  await run("/spec what:rear tyre pressure value:36.5 psi");
+  expect(await say("rear 34 psi")).toContain("34 psi: 2.5 psi low, add 2.5 psi where it stands (36.5 psi wanted");
+  expect(await say("rear tread 0.85 mm")).toContain("Rear tread depth 0.85 mm: near limit");
+  expect(await run("/reading picture:tread")).toContain("Rear 0.85 mm, limit");
+  expect(await say("front left pads 4.25 mm, front right pads 2.5 mm")).toContain("Front pads differ by 1.75 mm");
+  await t.close();
+});
+
 test("a tyre too low even warm is told as too low before anything is saved; no air is let out of a warm one", async () => {
   const t = await talk("2026-04-01T10:00:00Z");
   const say = async (words: string) => t.one({ ...dm, say: words });
@@ -258,7 +284,7 @@ test("what was measured on the day a bike came is put where the odometer stood w
   await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
   await t.one({ ...dm, say: "14,820 mi on Heron, tread 4.5 mm rear" });
   const pictured = await t.one({ ...dm, run: "/reading picture:tread" });
-  expect(pictured.data.shown.panels[0].points).toEqual([{ ridden: 14_820 * 16_093_440, value: 4.5 }]);
+  expect(pictured.data.shown.panels[0].points).toEqual([{ ridden: 14_820 * 16_093_440, value: 4.5, typed: "4.5 mm" }]);
   await t.close();
 });
 

@@ -8,6 +8,7 @@ import type { JudgedKind } from "../../trade/judged.ts";
 import type { SpecKey } from "../../trade/spec-keys.ts";
 import type { Printer } from "../printer.ts";
 import { KIND_WORDS } from "./kinds.ts";
+import { pressureJudged, valueAsTyped } from "./reading-detail.ts";
 import { readingWords } from "./readings.ts";
 import { englishSpecName } from "./spec-names.ts";
 import { capital, lowered } from "./text.ts";
@@ -18,6 +19,7 @@ export type SaidJudged = {
   readonly place: Place | null;
   readonly value: number;
   readonly unit: ReadingUnit;
+  readonly typed: string;
   readonly judgement: Judgement;
   readonly by: "spec" | "law" | "bars" | "bars, state law" | "practice" | "mark";
   readonly doNotRide: boolean;
@@ -156,14 +158,14 @@ const BARS = 0.8;
 const MEASURED_TO = 0.0005;
 
 export const judgeWords = (p: Printer) => {
-  const { reading } = readingWords(p);
+  const { judged: read } = readingWords(p);
   const amount = (value: number, { unit, kind }: Pick<SaidJudged, "unit" | "kind">): string =>
     unit === "level" ? "the mark" : p.amount(value, unit, kindRow(kind).decimals?.[unit]);
-  const limitOf = (j: SaidJudged, wanted = ""): string => {
+  const limitOf = (j: SaidJudged, wanted = "", fine = (value: number): string => amount(value, j)): string => {
     const { judgement } = j;
     if (judgement.is === "cannot tell") return "";
     const { min, max, source } = judgement.limit;
-    const span = min !== null && max !== null ? (min === max ? amount(min, j) : `${amount(min, j)} to ${amount(max, j)}`) : amount(min ?? max ?? 0, j);
+    const span = min !== null && max !== null ? (min === max ? fine(min) : `${fine(min)} to ${fine(max)}`) : fine(min ?? max ?? 0);
     const all = `${span}${wanted}`;
     switch (j.by) {
       case "spec":
@@ -208,10 +210,12 @@ export const judgeWords = (p: Printer) => {
   const pressure = (j: SaidJudged, called: string): string => {
     if (j.judgement.is === "cannot tell") return cause(j, called);
     const add = j.add ?? 0;
-    const off = amount(Math.abs(add), j);
-    if (add === 0) return `${called}: good, ${limitOf(j, " wanted")}.`;
+    const { min, max } = j.judgement.limit;
+    const fine = (kPa: number): string => (j.unit === "level" ? "" : pressureJudged(p, kPa, (add < 0 ? max : min) ?? 0, { ...j, unit: j.unit }));
+    const off = fine(Math.abs(add));
+    if (add === 0) return `${called}: good, ${limitOf(j, " wanted", fine)}.`;
     const what = add > 0 ? `${off} low, add ${off} where it stands` : `${off} high, let out ${off} where it stands`;
-    return `${called}: ${what} (${limitOf(j, " wanted")}).${j.doNotRide ? ` Do not ride before it is set${add > 0 ? ", and look for what let it out" : ""}.` : ""}`;
+    return `${called}: ${what} (${limitOf(j, " wanted", fine)}).${j.doNotRide ? ` Do not ride before it is set${add > 0 ? ", and look for what let it out" : ""}.` : ""}`;
   };
   /** How to charge it, and whether frost can burst it. */
   const battery = (j: SaidJudged): string => {
@@ -226,7 +230,7 @@ export const judgeWords = (p: Printer) => {
     `At ${p.figure(air, 0)} °C it may be frozen: never charge or jump a frozen battery. Let it thaw in the warm for a day, then look at its case: bulged or split it is scrap; sound, charge it then.`;
   /** One line: the value, its verdict, what to do. */
   const line = (j: SaidJudged): string => {
-    const called = capital(reading({ ...j, dial: null, typed: "", on: "" as never }));
+    const called = capital(read(j));
     if (j.kind === "cold pressure") return pressure(j, called);
     const { judgement } = j;
     if (j.alarm === "frozen" && !callsForWork(judgement)) return `${called}: ${battery(j)}`;
@@ -254,8 +258,8 @@ export const judgeWords = (p: Printer) => {
       });
       return `To judge ${p.list(kinds)} I need the figures of your manual, once: /spec.`;
     },
-    uneven: ({ end, by, unit }: { readonly end: "front" | "rear"; readonly by: number; readonly unit: ReadingUnit }): string =>
-      `${capital(end)} pads differ by ${amount(by, { kind: "pad thickness", unit })}: a piston or a slide pin sticks. Clean the caliper before new pads go in.`,
+    uneven: ({ end, by, unit, typed }: { readonly end: "front" | "rear"; readonly by: number; readonly unit: ReadingUnit; readonly typed: string }): string =>
+      `${capital(end)} pads differ by ${unit === "level" ? "" : valueAsTyped(p, by, unit, typed, "pad thickness")}: a piston or a slide pin sticks. Clean the caliper before new pads go in.`,
     oneEnd: (): string => "One end is new: keep both of one construction, and of a pair that the bike's maker names. Take it gently at first.",
     unknownPlace: (): string =>
       "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more: /group place. A bike that is in no group takes your own limit: /spec.",

@@ -11,7 +11,7 @@ import type { Printer } from "../printer.ts";
 import { englishItemName } from "./item-names.ts";
 import { KIND_WORDS, LEVEL_WORDS } from "./kinds.ts";
 import { readWarm, type TooLow } from "./read-warm.ts";
-import { detailTail, valueAsTyped } from "./reading-detail.ts";
+import { detailTail, valueAsTyped, valueJudged } from "./reading-detail.ts";
 import { capital } from "./text.ts";
 import { workDetailWords } from "./work-detail.ts";
 
@@ -44,11 +44,14 @@ export const readingWords = (p: Printer) => {
     if (r.unit === "level") return LEVEL_WORDS[LEVELS[r.value ?? 0] ?? "between"];
     return r.dial === null ? valueAsTyped(p, r.value ?? 0, r.unit, r.typed, r.kind) : p.point(r.dial, r.unit as DistanceUnit);
   };
-  const reading = (r: SaidReading): string =>
-    `${r.place === null ? "" : `${r.place} `}${KIND_WORDS[r.kind].name} ${value(r)}${detailTail(p, r.detail ?? null, r.unit)}`;
+  const named = ({ place, kind }: Pick<SaidReading, "place" | "kind">): string => `${place === null ? "" : `${place} `}${KIND_WORDS[kind].name}`;
+  const reading = (r: SaidReading): string => `${named(r)} ${value(r)}${detailTail(p, r.detail ?? null, r.unit)}`;
   const day = (on: LocalDate, today: LocalDate): string => (on === today ? "today" : p.date(on, today));
   return {
     reading,
+    /** A reading beside what is said of it. */
+    judged: (r: Pick<SaidReading, "place" | "kind" | "unit" | "typed"> & { readonly value: number }): string =>
+      `${named(r)} ${r.unit === "level" ? LEVEL_WORDS[LEVELS[r.value] ?? "between"] : valueJudged(p, r.value, { ...r, unit: r.unit })}`,
     /** "Heron: odometer 14,820 mi, today." */
     logged: (nickname: string, readings: readonly SaidReading[], today: LocalDate): string => {
       const [first] = readings;
