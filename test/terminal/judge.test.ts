@@ -167,6 +167,29 @@ test("a reading is told as finely as it was typed, and what it is off by adds up
   await t.close();
 });
 
+test("a belt's figure is entered with its force; pressed with that one it is judged, pressed with another it is asked anew", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const say = async (words: string) => (await t.one({ ...dm, say: words })).text ?? "";
+  const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
+  await run("/bike add name:Kite kind:belt-drive cruiser odometer:14,210 mi");
+  expect(await run("/spec what:belt deflection value:10-13 mm at 45 N")).toContain("Belt deflection: 10-13 mm at 45 N.");
+  expect(await run("/spec what:belt deflection")).toContain("Belt deflection: 10-13 mm at 45 N.");
+  expect(await say("belt deflection 12 mm at 45 N")).toContain("Belt deflection 12 mm: within (10 mm to 13 mm at 45 N by your own figure).");
+  // 10 lbf are 44.5 N.
+  expect(await say("belt deflection 15 mm at 10 lb")).toContain("Belt deflection 15 mm: beyond limit, too slack");
+  expect(await run("/due")).toContain("belt deflection 15 mm, read today: beyond limit, too slack, 13 mm");
+  expect(await say("belt deflection 15 mm at 20 N")).toContain(
+    "Belt deflection 15 mm: cannot tell; its figure holds at 45 N. Press it with that and read it again, such as “belt deflection 10 mm at 45 N”.",
+  );
+  const unsaid = await t.one({ ...dm, say: "belt deflection 12 mm" });
+  expect(unsaid.text).toContain("cannot tell yet; its figure holds at 45 N. Say how it was pressed, such as “at 45 N”, or “at force” if that was it.");
+  expect((await t.one({ ...dm, press: button(unsaid, "At the force named") })).text).toContain("Belt deflection 12 mm: within");
+  // A bare figure stays one, and what is no force is not taken for one.
+  expect(await run("/spec what:belt deflection value:10-13 mm midway")).toContain("I cannot read “10-13 mm midway”");
+  expect(await run("/spec what:belt deflection value:9-12 mm")).toContain("Belt deflection: 9 to 12 mm.");
+  await t.close();
+});
+
 test("a tyre too low even warm is told as too low before anything is saved; no air is let out of a warm one", async () => {
   const t = await talk("2026-04-01T10:00:00Z");
   const say = async (words: string) => t.one({ ...dm, say: words });

@@ -30,6 +30,8 @@ export type SaidJudged = {
   readonly freezes: number | null;
   /** °C of the air that a battery was read in, where it was noted. */
   readonly air: number | null;
+  /** The force at which a belt's figure holds, as typed; null where none was. */
+  readonly force: string | null;
   /** What is worse with a battery than low charge. */
   readonly alarm: "frozen" | "more than flat" | "six volts" | null;
 };
@@ -99,6 +101,7 @@ const NEEDS: Record<Missing, string> = {
   cold: "say “cold” if the engine was",
   upright: "say “upright” if the bike stood so",
   "on the side stand": "say how the bike stood, “upright” or “on the side stand”",
+  "other force": "its figure holds at another force; press it with that one and read it again",
   "at force": "say “at force” if it was the force that the manual names",
   "throttle open": "say “throttle open” if it was held wide open",
   rested: "say “rested” once it has stood six hours since charging or riding",
@@ -166,7 +169,7 @@ export const judgeWords = (p: Printer) => {
     if (judgement.is === "cannot tell") return "";
     const { min, max, source } = judgement.limit;
     const span = min !== null && max !== null ? (min === max ? fine(min) : `${fine(min)} to ${fine(max)}`) : fine(min ?? max ?? 0);
-    const all = `${span}${wanted}`;
+    const all = `${span}${j.force === null ? "" : ` at ${j.force}`}${wanted}`;
     switch (j.by) {
       case "spec":
         return source === "" ? `${all} by your own figure` : `${all}, ${source}`;
@@ -205,6 +208,10 @@ export const judgeWords = (p: Printer) => {
     // As it was read it is low, and may be so.
     if (only === "stood upright" && j.value <= LOW && BEFORE_KNOWN.includes(j.kind)) return `${called}: cannot tell; ${NEEDS[only]}, before you ride.`;
     if (only === "fitted") return `${called}: cannot tell; ${NEEDS.fitted}.`;
+    if (j.force !== null && only === "other force")
+      return `${called}: cannot tell; its figure holds at ${j.force}. Press it with that and read it again, such as “belt deflection 10 mm at ${j.force}”.`;
+    if (j.force !== null && only === "at force")
+      return `${called}: cannot tell yet; its figure holds at ${j.force}. Say how it was pressed, such as “at ${j.force}”, or “at force” if that was it. I keep that for this bike.`;
     return `${called}: cannot tell yet; ${p.list(lacks.map((each) => NEEDS[each]))}.${lacks.some((each) => KEPT.includes(each)) ? " I keep it for this bike." : ""}`;
   };
   const pressure = (j: SaidJudged, called: string): string => {
