@@ -212,8 +212,12 @@ export const messageOutcome = z.discriminatedUnion("is", [
     fuel: z.array(fuel).optional(),
     withdrawn: z.array(reading),
     learnt: learnt.optional(),
+    unread: z.array(z.string()).optional(),
   }),
-  z.object({ is: z.literal("asked"), question, learnt: learnt.optional(), several: z.number().int().optional() }),
+  z.object({
+    ...{ is: z.literal("asked"), question, learnt: learnt.optional(), several: z.number().int().optional() },
+    unread: z.array(z.string()).optional(),
+  }),
   z.object({ is: z.literal("specs"), answers: z.array(z.looseObject({ bike: z.string(), nickname: z.string() })) }),
   z.object({ is: z.literal("looked up"), table: z.looseObject({ table: z.string() }) }),
   z.object({ is: z.literal("converted"), conversion }),

@@ -62,7 +62,8 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
         ...(outcome.learnt === undefined ? [] : [words.bikes.learnt(outcome.learnt)]),
         ...(outcome.several === undefined ? [] : [words.readings.severalFit(outcome.several)]),
       ];
-      return { ...asks, lines: [...before, ...asks.lines] };
+      const unread = outcome.unread === undefined ? [] : [words.readings.unread(outcome.unread)];
+      return { ...asks, lines: [...before, ...asks.lines, ...unread] };
     }
     case "specs":
       return sayEachSpec(outcome.answers, words);
@@ -87,9 +88,10 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
       const wants = outcome.news[0]?.nickname ?? nicknameOfPressing(outcome);
       const asks = outcome.defects.some(({ from }) => from !== "verdict") || outcome.mayClose.length > 0;
       const learnt = outcome.learnt === undefined ? [] : [words.bikes.learnt(outcome.learnt)];
-      if (wants === null && !asks && learnt.length === 0) return { react: "logged", reply: null, data: dataOf(outcome) };
+      const unread = outcome.unread === undefined ? [] : [words.readings.unreadInChannel()];
+      if (wants === null && !asks && learnt.length + unread.length === 0) return { react: "logged", reply: null, data: dataOf(outcome) };
       const reply = {
-        ...said([...(asks ? [words.defects.inChannel()] : wants === null ? [] : [words.readings.newsInChannel(wants)]), ...learnt], {
+        ...said([...(asks ? [words.defects.inChannel()] : wants === null ? [] : [words.readings.newsInChannel(wants)]), ...unread, ...learnt], {
           actions: [press("show-logged", outcome.source, words.readings.labels.logged)],
         }),
         visibility: "shared",
@@ -152,6 +154,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   if (topped) lines.push(words.workDetail.lookAtPads());
   for (const fluid of outcome.fluids ?? []) lines.push(words.fluidPut(fluid));
   for (const used of outcome.fuel ?? []) lines.push(words.fuel.used(used, outcome.bikes.find(({ id }) => id === used.bike) ?? { unit: "km" }));
+  if (outcome.unread !== undefined) lines.push(words.readings.unread(outcome.unread));
   lines.push(...judgedLines(outcome.judged ?? [], words));
   if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
   for (const tyre of tyresAged(outcome.work, words.today)) if (tyre.age !== "within") lines.push(words.tyres.aged(tyre));

@@ -98,7 +98,7 @@ export type Refusal =
       readonly why: "bad plan file";
       readonly line: number;
       readonly at: string;
-      readonly because: "not JSON" | "twice" | "no leg" | "type" | "choice" | "field" | "too much" | "too little" | "format";
+      readonly because: "not JSON" | "twice" | "no leg" | "type" | "choice" | "field" | "too much" | "too little" | "empty" | "format";
       readonly detail: string;
     }
   | { readonly why: "trip"; readonly because: "not read" | "backwards" | "past" | "too far" | "too far a day"; readonly typed: string }

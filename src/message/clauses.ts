@@ -44,7 +44,8 @@ function partsOf(tokens: readonly Token[], from: number, to: number, known: Know
   let start = from;
   for (let at = from; at <= to + 1; at++) {
     const token = tokens[at];
-    const comma = token?.is === "break" && token.mark === ",";
+    // "Oct 3rd, 2025".
+    const comma = token?.is === "break" && token.mark === "," && !taken.has(at);
     if (at <= to && !comma) continue;
     if (at > start) parts.push(...doneOf(tokens, start, at - 1, known, taken));
     start = at + 1;

@@ -4,6 +4,7 @@ import * as chrono from "chrono-node";
 import { addDays, addMonths, isLocalDate, localDate, monthOf, yearOf } from "../core/calendar/arithmetic.ts";
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { Known, Language, Vocabulary } from "../core/reading/vocabulary.ts";
+import { agoAt } from "./ago.ts";
 import { among, under } from "./among.ts";
 import { foldWord, type Token } from "./scan.ts";
 import { seasonOrYear } from "./vague-span.ts";
@@ -23,8 +24,21 @@ const LONGEST_SPAN = 6;
 export function datesIn(text: string, tokens: readonly Token[], known: Known): readonly Dated[] {
   const found: Dated[] = [];
   const begins = openersOf(known.vocabulary);
+  const saysAgo = tokens.some((token) => token.is === "word" && agoWordsOf(known.vocabulary).has(token.folded));
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at];
+    const ago = saysAgo ? agoAt(text, tokens, at, known) : null;
+    if (ago !== null) {
+      found.push({
+        options: ago.on === null ? [] : [ago.on],
+        span: ago.span,
+        typed: text.slice(token?.start, tokens[ago.to]?.end),
+        from: ago.from,
+        to: ago.to,
+      });
+      at = ago.to;
+      continue;
+    }
     // Most words say nothing of a day.
     if (token === undefined || token.is === "break" || (token.is === "word" && !begins.has(token.folded) && !isDigit(token.text))) continue;
     const hit =
@@ -33,7 +47,11 @@ export function datesIn(text: string, tokens: readonly Token[], known: Known): r
       phraseAt(text, tokens, at, known) ??
       spanAt(text, tokens, at, known);
     if (hit === null) continue;
-    if (isAhead(tokens, hit, known)) {
+    // "Last week of October" is a week of another month.
+    const isOf = (token: Token | undefined): boolean => token?.is === "word" && among(known.vocabulary.ago.of, token.folded);
+    const end = isOf(tokens[hit.to]) ? hit.to - 1 : hit.to;
+    const isOther = isOf(tokens[end + 1]) && isMonth(tokens[end + 2], known);
+    if (isOther || isAhead(tokens, hit, known)) {
       at = hit.to;
       continue;
     }
@@ -52,6 +70,17 @@ function isAhead(tokens: readonly Token[], { from, to }: Dated, { vocabulary }: 
 }
 
 const isDigit = (text: string): boolean => text.charCodeAt(0) >= 48 && text.charCodeAt(0) <= 57;
+
+const agoWords = new WeakMap<Vocabulary, ReadonlySet<string>>();
+/** Words without which a text says nothing of how long ago. */
+function agoWordsOf(vocabulary: Vocabulary): ReadonlySet<string> {
+  const ready = agoWords.get(vocabulary);
+  if (ready !== undefined) return ready;
+  const { behind, before, weekend, days } = vocabulary.ago;
+  const made = new Set([...behind, ...before, ...weekend, ...Object.keys(days).map((phrase) => phrase.split(" ").at(-1) ?? "")]);
+  agoWords.set(vocabulary, made);
+  return made;
+}
 
 const openers = new WeakMap<Vocabulary, ReadonlySet<string>>();
 /** The words that a day, a month, a season or a span can begin with. */
@@ -172,6 +201,8 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
   const afterOf = nextWord?.is === "word" && nextWord.folded === "of" ? tokens[at + 2] : nextWord;
   const ordinal = token.is === "word" && /^\d{1,2}(st|nd|rd|th)$/iu.test(token.text);
   if (!isDateWord(token) && !(dayFirst && (isMonth(afterOf, known) || isMonth(ordinalOf, known))) && !ordinal) return null;
+  const turned = monthFirst(text, tokens, at, known);
+  if (turned !== null) return turned;
   if (!isAnchored(tokens, at, known)) return dayAlone(text, tokens, at, known);
   for (let to = Math.min(tokens.length - 1, at + LONGEST_SPAN - 1); to >= at; to--) {
     const slice = tokens.slice(at, to + 1);
@@ -195,6 +226,18 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
     if (read !== null) return { options: [read], span: null, typed, from: at, to };
   }
   return null;
+}
+
+/** "Nov 10", "October 3rd, 2025": read day first, as the library wants it. */
+function monthFirst(text: string, tokens: readonly Token[], at: number, known: Known): Dated | null {
+  const [month, day] = [tokens[at], tokens[at + 1]];
+  if (known.vocabulary.language !== "en" || month?.is !== "word" || !isMonth(month, known) || day === undefined || day.is === "break") return null;
+  if (!/^\d{1,2}(?:st|nd|rd|th)?$/iu.test(day.text) || (day.is === "number" && !isDayOrYear(day))) return null;
+  const [comma, after] = [tokens[at + 2], tokens[at + 3]];
+  const year = [comma, comma?.is === "break" && comma.mark === "," ? after : undefined].find((token) => token !== undefined && isYear(token));
+  const to = year === undefined ? at + 1 : year === comma ? at + 2 : at + 3;
+  const read = readPhrase([Number.parseInt(day.text, 10), month.text, ...(year?.is === "number" ? [year.text] : [])].join(" "), known);
+  return read === null ? null : { options: [read], span: null, typed: text.slice(month.start, tokens[to]?.end), from: at, to };
 }
 
 /** Is some word of the span a day's or a month's own, and not only one that may lead to it ("on", "two", "this")? */

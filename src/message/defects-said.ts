@@ -56,6 +56,18 @@ export function mendedIn(layout: Layout, part: Part, bike: KnownBike): readonly 
   return meant.length === 1 ? meant.map(({ id }) => id) : [];
 }
 
+/** Does a part name a thing that can be wrong with a bike? */
+export function namesThing(layout: Layout, part: Part): boolean {
+  const { defects, places } = layout.known.vocabulary;
+  const { things, whole } = indexOf(defects);
+  // The bike itself and its ends are named by the way.
+  const byTheWay = [...defects.itself, ...Object.values(places).flat()];
+  return tokensOf(part).some((at) => {
+    const found = longest(layout.tokens, at, part.to, things) ?? longest(layout.tokens, at, part.to, whole);
+    return found !== null && !(found.to === at && among(byTheWay, bare(layout.tokens, at)));
+  });
+}
+
 /** Kinds of which a part names a thing or the whole. */
 function thingsIn(layout: Layout, part: Part): readonly string[] {
   const index = indexOf(layout.known.vocabulary.defects);

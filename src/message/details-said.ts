@@ -93,7 +93,8 @@ function tyresSaid(layout: Layout, at: readonly number[], intent: RecordWork, us
   const codes = at.filter((each) => {
     const token = numberAt(layout, each);
     const code = token === null || token.units.length > 0 ? null : TYRE_CODE.exec(token.text);
-    return code !== null && Number(code[2]) <= year && !among(layout.known.vocabulary.at, wordAt(layout.tokens, each - 1));
+    // "Rear tyre fitted 2019" is the year, not a week of it.
+    return code !== null && intent.on.typed !== token?.text && Number(code[2]) <= year && !among(layout.known.vocabulary.at, wordAt(layout.tokens, each - 1));
   });
   return codes.slice(0, items.length).flatMap((each, n): readonly PartFitted[] => {
     const token = numberAt(layout, each);
@@ -170,6 +171,7 @@ function freshSaid(layout: Layout, clause: Clause, at: readonly number[], intent
   const places = lengths.length === 1 ? fresh.map(({ place }) => place) : endsBeside(layout, parts);
   if (!(fresh[0]?.bare === true ? isBare : isNew) || lengths.length === 0 || (lengths.length > 1 && places.length !== lengths.length)) return [];
   for (const length of lengths) used.add(length.at);
+  const isOld = parts.some((part) => tokensOf(part).some((each) => among(layout.known.vocabulary.details.old, wordAt(layout.tokens, each))));
   return places.flatMap((place, n): readonly LogReading[] => {
     const length = lengths[lengths.length === 1 ? 0 : n];
     if (length === undefined || !fresh.some((each) => each.place === place)) return [];
@@ -177,7 +179,11 @@ function freshSaid(layout: Layout, clause: Clause, at: readonly number[], intent
     return [
       {
         ...{ do: "log reading", bike: intent.bike, kind, place, value: token.value, unit, on: intent.on.from },
-        ...{ typed: { text: token.text, unit: token.unitText }, detail: { state: "left" }, gaps: intent.gaps.filter((gap) => gap.need === "bike") },
+        ...{
+          typed: { text: token.text, unit: token.unitText },
+          detail: { state: isOld ? "found" : "left" },
+          gaps: intent.gaps.filter((gap) => gap.need === "bike"),
+        },
       },
     ];
   });

@@ -37,6 +37,7 @@ export const kindWordsIn = oncePerPart((layout: Layout, part: Part): readonly Ki
 /** The kinds that a figure can be; several ask; none: it is no reading. @param all the figures of its part, in order @param carried: the kinds named before in the clause. */
 export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measurable[], carried: readonly ReadingKind[]): readonly ReadingKind[] {
   const { part } = figure;
+  if (isDifference(layout, figure)) return [];
   const words: KindWord[] = [];
   // A part may name one kind many times over.
   let before: KindWord = { at: -1, are: [] };
@@ -56,7 +57,25 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
       : carried.filter((kind) => canBe(kind, figure) && !isBareStrength(kind, figure) && !isElsewhere(layout, kind, figure));
   const [first] = found;
   if (first !== undefined) return settledBySaid(layout, figure, found).filter((kind) => isBelieved(layout, figure, kind));
-  return withoutWord(layout, figure);
+  return isOverruled(layout, figure, all) ? [] : withoutWord(layout, figure);
+}
+
+/** "Rear tyre lost 10 psi", "grew by 10 mm", "less than 2 mm": how much more or less, and no value read. "Dropped to 28" is one. */
+const isDifference = (layout: Layout, { at, part }: Measurable): boolean => {
+  const { changed, past, up } = layout.known.vocabulary.measuring.change;
+  for (let n = at - 1; n >= Math.max(part.from, at - 3); n--) {
+    const word = wordAt(layout.tokens, n);
+    if (layout.tokens[n]?.is === "number" || among(up, word)) return false;
+    if (among(changed, word) || (n === at - 1 && among(past, word))) return true;
+  }
+  return false;
+};
+
+/** "Rear tread 28": the only figure of its part behind the name of a kind that it cannot be is a slip, and nothing else. */
+function isOverruled(layout: Layout, figure: Measurable, all: readonly Measurable[]): boolean {
+  if (all.length !== 1 || figure.units.length > 0) return false;
+  const [first] = kindWordsIn(layout, figure.part);
+  return first !== undefined && first.at < figure.at && !first.are.includes("odometer") && !first.are.includes("cold pressure");
 }
 
 /** "Coolant checked, front 34": a bare figure in a part of its own is no frost point, unless it is below zero. */
@@ -194,6 +213,9 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
     if (isRunning(layout, part)) return ["charging voltage"];
     return isRested(layout, part) ? ["battery voltage"] : ["battery voltage", "charging voltage"];
   }
+  // "Chain 30 mm": a length beside its name is its slack.
+  if (dimension === "length" && among(layout.known.vocabulary.measuring.chain, wordAt(layout.tokens, figure.at - 1)) && canBe("chain slack", figure))
+    return ["chain slack"];
   // Below zero a coolant is only told by what it is good to.
   if (
     dimension === "temperature" &&

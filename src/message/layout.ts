@@ -88,6 +88,14 @@ function splitCounted(tokens: readonly Token[], known: Known): readonly Token[] 
   const counted = (token: Token | undefined): boolean => token?.is === "word" && [intake, exhaust, cylinder].some((list) => among(list, token.folded));
   if (!tokens.some((token, n) => token.is === "number" && counted(tokens[n - 1]))) return tokens;
   return tokens.flatMap((token, n): readonly Token[] => {
+    // "Cyl 1 in 0.10 ex 0.16": behind what counts a cylinder "in" is the intake.
+    if (token.is === "number" && counted(tokens[n - 1]) && token.unitText === "in" && tokens[n + 1]?.is === "number") {
+      const figure = token.text.slice(0, token.numberEnd - token.start);
+      return [
+        { ...token, units: [], text: figure, unitText: null, end: token.numberEnd },
+        { is: "word", text: "in", folded: "in", start: token.end - 2, end: token.end },
+      ];
+    }
     const [whole, first] = token.is === "number" && counted(tokens[n - 1]) ? (/^(\d{1,2}) \d{3}/u.exec(token.text) ?? []) : [];
     if (token.is !== "number" || whole === undefined || first === undefined || whole.length !== token.numberEnd - token.start) return [token];
     const cut = token.start + first.length;

@@ -55,7 +55,7 @@ function placesFor(layout: Layout, kind: ReadingKind, part: Part, same: readonly
   if (before !== null) return [before];
   const front = words.some(({ are }) => are.includes("front")) || isFrontBefore(layout, kind, part, words);
   const calipers = kindRow(kind).places === CALIPERS;
-  const sided = calipers && front && words.some(({ are }) => are.includes("left") || are.includes("right"));
+  const sided = calipers && front && words.some((word) => isSide(word) && !isRemaining(layout, part, word));
   const allowed: readonly string[] = [...(calipers ? CALIPERS : TYRES), "both"];
   return words.flatMap(({ at, are }): PlaceAt[] => {
     const [word] = are;
@@ -63,6 +63,15 @@ function placesFor(layout: Layout, kind: ReadingKind, part: Part, same: readonly
     const place = sided && word === "left" ? "front left" : sided && word === "right" ? "front right" : word;
     return place !== undefined && allowed.includes(place) ? [{ at, place: place as PlaceAt["place"] }] : [];
   });
+}
+
+const isSide = ({ are }: PlacePhrase): boolean => are.includes("left") || are.includes("right");
+
+/** "Front pads 2 mm left", "2 mm left on the front pads": behind a figure, with no right said in the clause, it is what is left of them. */
+function isRemaining(layout: Layout, part: Part, { at, are }: PlacePhrase): boolean {
+  if (!are.includes("left") || layout.tokens[at - 1]?.is !== "number") return false;
+  const clause = layout.clauses.find(({ from, to }) => from <= part.from && part.to <= to) ?? part;
+  return !phrasesInside(layout.phrases.place, clause).some((other) => other.are.includes("right"));
 }
 
 type PlacePhrase = Layout["phrases"]["place"][number];
@@ -81,7 +90,6 @@ function sagPlace(layout: Layout, part: Part, own: readonly PlacePhrase[]): Plac
 
 /** "Front pads, left 3.5 right 3", "front pads 4 left, 3.5 right": a part before names the end and the thing, and no figure but of a side too. */
 function isFrontBefore(layout: Layout, kind: ReadingKind, part: Part, own: readonly PlacePhrase[]): boolean {
-  const isSide = ({ are }: PlacePhrase): boolean => are.includes("left") || are.includes("right");
   if (kindRow(kind).places !== CALIPERS || own.some(isWheel) || !own.some(isSide)) return false;
   const parts = layout.clauses.find(({ from, to }) => from <= part.from && part.to <= to)?.parts ?? [];
   const before = parts.findLast((each) => each.to < part.from && phrasesInside(layout.phrases.place, each).some(isWheel));

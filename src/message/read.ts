@@ -19,12 +19,13 @@ import { refitSaid } from "./refit-said.ts";
 import { foldWord, ownWords, scan } from "./scan.ts";
 import { serviceSaid } from "./service-said.ts";
 import { withoutSlips } from "./slips.ts";
+import { leftIn, unreadOf } from "./unread.ts";
 import { workSaid } from "./work-said.ts";
 
 /** Longer messages are answered, not read. */
 export const LONGEST_MESSAGE = 2000;
 
-const NOTHING: Meant = { intents: [], bikes: [], nearMiss: false, tooLong: false };
+const NOTHING: Meant = { intents: [], bikes: [], nearMiss: false, unread: [], tooLong: false };
 
 /** "33f 36r": letters that touch figures stand for the ends of a bike only where both ends are said so. */
 function endsTouching(text: string, { places }: Vocabulary): (letter: string) => boolean {
@@ -63,6 +64,7 @@ export function read(text: string, of: Known): Meant {
     known,
   );
   const intents: Intent[] = [];
+  const left: ReturnType<typeof leftIn>[number][] = [];
   let heard = false;
   let heading = NO_HEADING;
   for (const whole of layout.clauses) {
@@ -84,9 +86,11 @@ export function read(text: string, of: Known): Meant {
     heading = headingFor(layout, clause, heading, readings.length > 0);
     // All of a message or none: a reading is not logged past work that was said with it and not understood.
     const jobs = withFiguresKept(layout, clause, work.intents, accounted, readings);
-    intents.push(...withTwiceAsked(readings), ...jobs, ...wrong.intents, ...(readings.length > 0 ? work.missing : []));
+    const came = [...withTwiceAsked(readings), ...jobs, ...wrong.intents, ...(readings.length > 0 ? work.missing : [])];
+    intents.push(...came);
+    left.push(...leftIn(layout, clause, accounted, [...readings, ...came]));
   }
   const bikes = [...new Set(layout.named.flatMap((name): readonly BikeId[] => (name.bikes.length === 1 ? name.bikes : [])))];
   const nearMiss = intents.length === 0 && (heard || layout.named.length > 0 || layout.tokens.some((token) => token.is === "number" && token.units.length > 0));
-  return { intents, bikes, nearMiss, tooLong: false };
+  return { intents, bikes, nearMiss, unread: unreadOf(left, intents), tooLong: false };
 }

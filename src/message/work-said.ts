@@ -147,7 +147,9 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
   let carried = before;
   let things: readonly ItemPhrase[] = [];
   for (const part of parts) {
-    const all = itemPhrases(layout.tokens, layout.known, bike, part.from, part.to).map((phrase) => withOtherEnd(layout, phrase, bike));
+    const all = itemPhrases(layout.tokens, layout.known, bike, part.from, part.to)
+      .map((phrase) => withOtherEnd(layout, phrase, bike))
+      .filter((phrase) => !isRead(layout, phrase, part));
     const verbs = tokensOf(part).filter((at) => isVerb(layout, at) && !all.some((phrase) => at >= phrase.from && at <= phrase.to));
     const [firstVerb] = verbs;
     if (firstVerb !== undefined && all.length === 0) {
@@ -226,6 +228,10 @@ function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly s
   const isOne = phrase.from === phrase.to && among(layout.known.vocabulary.singular, wordAt(layout.tokens, phrase.from));
   const { items, together, near } = fitting(phrase.items, verbs, isOne || isOfBothEnds(phrase.items) ? endSaid(layout, part) : null);
   const verb = verbs[0] ?? "";
+  if (items.length > 0 && mayBeWorn(layout, phrase, part, verb, items)) {
+    found.push({ ...phrase, items, together: false, part, verb: "", asks: true });
+    return;
+  }
   const renewed = items.length === 0 && actionsOf(layout.known, verb)[0] === "replace" ? renewedAt(layout, phrase) : undefined;
   if (renewed !== undefined && phrase.items.includes(renewed)) {
     found.push({ ...phrase, items: [renewed], together: true, part, verb, asks: false });
@@ -236,6 +242,15 @@ function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly s
     found.push({ ...phrase, items, together: (together && !isOne) || (isOfBothEnds(items) && bothSaid(layout, part)), part, verb, asks: false });
   else if (isWorkshop(layout.known, verb)) found.push({ ...phrase, items: near, together: false, part, verb, asks: true });
 }
+
+/** "Rear tyre is done": finished, or seen to? And "coolant at 14,600 ok" was looked at, if at all. */
+function mayBeWorn({ tokens, known }: Layout, phrase: ItemPhrase, part: Part, verb: string, items: readonly ItemKey[]): boolean {
+  const { done, is, ok } = known.vocabulary.maybe;
+  if (verb === "") return tokensOf(part).some((at) => among(ok, wordAt(tokens, at)));
+  return among(done, verb) && among(is, wordAt(tokens, phrase.to + 1)) && items.some((item) => WORN.test(item));
+}
+/** What riders call done when it is worn out. */
+const WORN = /tyre|pads|shoes|chain\.|belt|battery|plugs|discs/u;
 
 /** "New clutch cable": what no line renews is renewed at the line that sets it. */
 const renewedAt = ({ tokens, known }: Layout, { from, to }: ItemPhrase): ItemKey | undefined =>
@@ -302,6 +317,17 @@ function withOtherEnd(layout: Layout, phrase: ItemPhrase, bike: KnownBike): Item
   const there = phrase.items.map((item) => item.replace(`${own}-`, `${other}-`)).filter((item) => bike.items.some(({ key }) => key === item)) as ItemKey[];
   return { ...phrase, items: [...new Set([...there, ...phrase.items])], together: true, from: phrase.from - 2 };
 }
+
+/** "Chain 30 mm and oil changed", "front tyre 33 psi and new plugs": a thing with its value right behind it was read, and not what the work beside it was done to. */
+function isRead(layout: Layout, { to }: ItemPhrase, part: Part): boolean {
+  const token = layout.tokens[to + 1];
+  if (token?.is !== "number" || to + 1 > part.to || layout.taken.has(to + 1)) return false;
+  const read = token.units.some((unit) => MEASURED.includes(dimensionOf(unit)));
+  // "Battery 12.7 and oil changed": a bare figure that is no dial's.
+  const bare = token.units.length === 0 && (token.decimals > 0 || token.value < 100) && to + 1 < part.to;
+  return read || bare;
+}
+const MEASURED: readonly string[] = ["length", "pressure", "voltage", "temperature"];
 
 /** Does a part name both ends? */
 function bothSaid(layout: Layout, part: Part): boolean {

@@ -2,6 +2,7 @@
 
 import type { Gap } from "../core/reading/intent.ts";
 import type { KnownBike } from "../core/reading/vocabulary.ts";
+import { unreadDay } from "./ago.ts";
 import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { type Figure, figureAt, measures } from "./figures.ts";
@@ -55,13 +56,27 @@ export function dayOf(layout: Layout, phrase: Phrase, phrases: readonly Phrase[]
     const typed = layout.text.slice(layout.tokens[phrase.from]?.start, layout.tokens[phrase.to]?.end);
     return { on: layout.known.today, span: null, gap: { need: "date", options: [], typed }, typed: "" };
   }
-  return own.length === 0 ? (yearBehind(layout, phrase) ?? dayAt(layout, phrase.part, parts)) : dayAt(layout, phrase.part, parts);
+  const day = own.length === 0 ? (yearBehind(layout, phrase) ?? dayAt(layout, phrase.part, parts)) : dayAt(layout, phrase.part, parts);
+  if (day.typed !== "" || day.gap !== null) return day;
+  // What looks like a day and is read as none is never taken for today.
+  for (const part of parts) {
+    const unread = unreadIn(layout, part);
+    if (unread !== null) return { ...day, gap: { need: "date", options: [], typed: unread } };
+  }
+  return day;
 }
+
+const unreadIn = oncePerPart((layout: Layout, { from, to }: Part): string | null =>
+  unreadDay(layout.text, layout.tokens, from, to, layout.taken, layout.known),
+);
 
 /** "Tyres 2022": a bare year that ends a job's part. */
 function yearBehind(layout: Layout, phrase: Phrase): MeantDay | null {
-  const token = layout.tokens[phrase.to + 1];
-  if (token?.is !== "number" || phrase.to + 1 !== phrase.part.to || token.units.length > 0 || !/^(19|20)\d\d$/.test(token.text)) return null;
+  let at = phrase.to + 1;
+  // "Brake fluid last changed 2021".
+  while (at < phrase.part.to && (isVerb(layout, at) || among(layout.known.vocabulary.last, wordAt(layout.tokens, at)))) at++;
+  const token = layout.tokens[at];
+  if (token?.is !== "number" || at !== phrase.part.to || token.units.length > 0 || !/^(19|20)\d\d$/.test(token.text)) return null;
   const span = seasonOrYear(token.text, token.text, layout.known);
   return span === null || span.from > layout.known.today ? null : { on: span.from, span, gap: null, typed: token.text };
 }

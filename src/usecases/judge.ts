@@ -180,6 +180,8 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
     case "battery voltage": {
       const chemistry = chemistryOf(rig);
       if (chemistry === null) return { judgement: cannotTell("chemistry") };
+      // Cranking, with its lights on or on its charger it shows neither its charge nor that a cell is dead.
+      if (detail?.conditions?.some((each) => NOT_AT_REST.includes(each)) === true) return { judgement: cannotTell("at rest") };
       const rested = detail?.conditions?.includes("rested") === true ? (detail.stood ?? RESTED_HOURS) : (detail?.stood ?? null);
       // Cold lowers its volts a little at the same charge.
       const air = chemistry === "lithium" ? undefined : rig.air.get(taken.on);
@@ -228,6 +230,8 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
     }
   }
 }
+
+const NOT_AT_REST: readonly ConditionRead[] = ["under draw", "on the charger", "running", "idling"];
 
 /** What is worse than low charge, by the volts read and what they freeze at. */
 function alarmOf(volts: number, chemistry: Chemistry, freezes: number | null, air: number | null): BatteryAlarm | null {

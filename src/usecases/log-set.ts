@@ -27,10 +27,18 @@ export type Origin = {
   readonly typed: string;
   readonly message: string | null /** records of this source may be there from before */;
   readonly again?: true;
+  /** What else it says of a bike and nobody understood. */
+  readonly unread?: readonly string[];
 };
 
 /** Logs a whole set, or keeps it as a draft and asks the first question. */
 export async function settle(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], origin: Origin): Promise<MessageOutcome> {
+  const outcome = await settled(q, ctx, all, intents, origin);
+  const { unread = [] } = origin;
+  return unread.length > 0 && (outcome.is === "logged" || outcome.is === "asked") ? { ...outcome, unread } : outcome;
+}
+
+async function settled(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], origin: Origin): Promise<MessageOutcome> {
   const earlier = origin.again === true ? await q.readings.ofMessage(origin.source) : [];
   const held = heldAgainst(intents, all, todayOf(ctx), earlier);
   // What an earlier version of the message left open is asked no more.
@@ -130,7 +138,7 @@ function mayClose(ctx: Ctx, bikes: readonly Garaged[], saved: Saved): { readonly
   return saved.work.flatMap((record) => {
     const g = pick(bikes, record.bike);
     const worked = new Set<string>(record.items.filter(({ outcome }) => !isLeft(outcome)).map(({ item }) => item));
-    const open = g?.defects.filter((defect) => !saved.closed.some(({ id }) => id === defect.id)) ?? [];
+    const open = g?.defects.filter((defect) => defect.on <= record.on.to && !saved.closed.some(({ id }) => id === defect.id)) ?? [];
     const mended = open.filter((defect) => defectRow(defect.kind)?.mends.some((item) => worked.has(item) && isSameEnd(item, defect)) === true);
     return mended.slice(0, 3).flatMap((defect) => shownOn(bikes, [defect]).map((shown) => ({ defect: shown, work: record.id })));
   });

@@ -87,9 +87,11 @@ export type MessageOutcome =
       readonly withdrawn: readonly ReadingRecord[];
       /** What an answer taught: which bike a word means. */
       readonly learnt?: Learned;
+      /** What the message says of a bike beside that and nobody understood, as typed. */
+      readonly unread?: readonly string[];
     }
   /** `several`: so many open questions could be answered by what was typed. */
-  | { readonly is: "asked"; readonly question: Question; readonly learnt?: Learned; readonly several?: number }
+  | { readonly is: "asked"; readonly question: Question; readonly learnt?: Learned; readonly several?: number; readonly unread?: readonly string[] }
   /** A spec asked for, of the bot by name: one answer for each bike meant. */
   | { readonly is: "specs"; readonly answers: readonly SpecAnswer[] }
   /** A row of an open table, asked for likewise. */

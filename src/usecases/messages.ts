@@ -53,6 +53,7 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
       source: heard.message,
       typed: heard.text,
       message: heard.message,
+      unread: meant.unread,
       ...(heard.again === true ? { again: true } : {}),
     });
   });

@@ -102,7 +102,7 @@ export function readPlanFile(text: string): Result<PlanBase> {
   const read = planFile.safeParse(json);
   if (!read.success) {
     const [issue] = read.error.issues;
-    const { path, ...fault } = deepest(issue);
+    const { path, ...fault } = faultInItem(json, issue) ?? deepest(issue);
     return refused({ why: "bad plan file", line: lineOfPath(text, path), at: path.join("."), ...fault });
   }
   const keys = read.data.items.map(({ item }) => item);
@@ -128,6 +128,20 @@ function itemOfFile(from: FileItem): PlanItem {
 
 type Issue = z.core.$ZodIssue | undefined;
 
+/** What an item calls itself says which of the two shapes it was to have. */
+function faultInItem(json: unknown, issue: Issue): (Fault & { readonly path: readonly PropertyKey[] }) | null {
+  const [field, n] = issue?.path ?? [];
+  const items = (json as { readonly items?: unknown } | null)?.items;
+  if (field !== "items" || typeof n !== "number" || !Array.isArray(items)) return null;
+  const item: unknown = items[n];
+  const name = (item as { readonly item?: unknown } | null)?.item;
+  if (typeof name !== "string") return null;
+  const read = (name.startsWith("own.") ? own : standard).safeParse(item);
+  if (read.success) return null;
+  const { path, ...fault } = deepest(read.error.issues[0]);
+  return { ...fault, path: ["items", n, ...path] };
+}
+
 /** In a choice of shapes the fault that got furthest is the one meant. */
 function deepest(issue: Issue): Fault & { readonly path: readonly PropertyKey[] } {
   if (issue === undefined) return { path: [], because: "format", detail: "" };
@@ -150,6 +164,7 @@ function faultOf(issue: z.core.$ZodIssue): Fault {
     case "too_big":
       return { because: "too much", detail: String(issue.maximum) };
     case "too_small":
+      if (issue.origin === "string" || issue.origin === "array") return { because: "empty", detail: "" };
       return { because: "too little", detail: `${issue.inclusive === false ? "> " : ""}${issue.minimum}` };
     case "custom":
       return { because: issue.message === NO_LEG ? NO_LEG : "format", detail: "" };

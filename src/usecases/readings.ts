@@ -74,7 +74,7 @@ export async function logTyped(ctx: Ctx, input: { readonly log: string; readonly
     const meant = read(input.log, knownOf(ctx, one === null ? all : [one.value]));
     if (meant.tooLong) return done<MessageOutcome>({ is: "too long" });
     if (meant.intents.length === 0) return done<MessageOutcome>({ is: "not understood", bikes: all.map((g) => g.bike.nickname) });
-    return done(await settle(q, ctx, all, meant.intents, { source: ctx.event, typed: input.log, message: null }));
+    return done(await settle(q, ctx, all, meant.intents, { source: ctx.event, typed: input.log, message: null, unread: meant.unread }));
   });
   return onceHeard(acted);
 }

@@ -1,6 +1,7 @@
 // What must not be ridden on by a measured value is noted as a defect, once, and closed by the work that mends it; what is set by adjusting, by the next reading that is right.
 
 import type { Defect } from "../core/defect.ts";
+import { callsForWork } from "../core/judgement/verdict.ts";
 import { mends as canMend } from "../core/schedule/mending.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
@@ -29,7 +30,8 @@ export async function noteVerdicts(
   const closed: Defect[] = [];
   for (const work of logged.work) {
     const changed = changedIn(all, work);
-    const open = pick(all, work.bike)?.defects.filter((defect) => defect.from === "verdict" && mends(defect, changed)) ?? [];
+    // Work of before it was found mends nothing of it.
+    const open = pick(all, work.bike)?.defects.filter((defect) => defect.from === "verdict" && defect.on <= work.on.to && mends(defect, changed)) ?? [];
     closed.push(
       ...(await closedByWork(
         q,
@@ -40,7 +42,7 @@ export async function noteVerdicts(
     );
   }
   for (const judged of logged.judged) {
-    if (!judgedRow(judged.kind).setRight || judged.doNotRide || judged.judgement.is === "cannot tell") continue;
+    if (!judgedRow(judged.kind).setRight || judged.doNotRide || judged.judgement.is === "cannot tell" || callsForWork(judged.judgement)) continue;
     const typed = logged.readings.find(({ id }) => id === judged.id)?.typed ?? "";
     const open = pick(all, judged.bike)?.defects.filter(({ from, kind, on }) => from === "verdict" && kind === defectOf(judged) && on <= judged.on) ?? [];
     for (const defect of open)

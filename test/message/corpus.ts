@@ -108,6 +108,22 @@ export const ONE_BIKE: readonly Case[] = [
   c("new rear tyre, 7.5 mm", "T rear 7.5mm@Heron", "W rear-tyre.replace=replaced@Heron"),
   c("new tyres, 7 mm rear 5 mm front", "T rear 7mm@Heron", "T front 5mm@Heron", "W front-tyre.replace,rear-tyre.replace=replaced@Heron"),
   c("new rear tyre, front tread 3 mm", "T front 3mm@Heron", "W rear-tyre.replace=replaced@Heron"),
+  // How long ago, and days by name; what looks like a day and is read as none is asked about, and never today.
+  c("oil changed 2 weeks ago", "W engine-oil.replace=replaced on 2026-11-11@Heron"),
+  c("oil changed the day before yesterday", "W engine-oil.replace=replaced on 2026-11-23@Heron"),
+  c("oil changed Nov 10", "W engine-oil.replace=replaced on 2026-11-10@Heron"),
+  c("oil changed oct 3rd, 2025", "W engine-oil.replace=replaced on 2025-10-03@Heron"),
+  c("chain replaced three years ago", "W chain.replace=replaced on 2023-01-01@Heron"),
+  c("oil changed at the weekend", "W engine-oil.replace=replaced on 2026-11-21@Heron"),
+  c("brake fluid last changed 2021", "W brake-fluid.replace=replaced on 2021-01-01@Heron"),
+  c("rear tyre fitted 2019", "W rear-tyre.replace=replaced on 2019-01-01@Heron"),
+  ...["Nov 31", "5/6", "11/25", "13-11-2026", "2026/11/13", "1.11.", "at Easter", "200 miles ago", "end of October", "last week of October"].map((day) =>
+    c(`oil changed ${day}`, "W engine-oil.replace=replaced@Heron ?date"),
+  ),
+  // A thing with its value behind it was read, and not renewed with what stands beside it; worn out or in order is not seen to.
+  c("front tyre 33 psi and new plugs at 14,500", "P front 33psi@Heron", "14500mi@Heron"),
+  c("coolant at 14,600 ok", "W ?=done at 14600@Heron ?item"),
+  c("rear tyre is done", "W ?=done@Heron ?item"),
   // Both ends said are both, whichever side of the thing they stand on.
   c("new tyres front and rear at 8,010", "W front-tyre.replace,rear-tyre.replace=replaced at 8010@Heron"),
   c("front and rear pads replaced", "W front-pads.measure,rear-pads.measure=replaced@Heron"),

@@ -166,6 +166,26 @@ export const MEASURED: readonly Case[] = [
   // A lining is of what the bike has at that end.
   c("rear lining 2 mm", "pad thickness/rear 2 mm@Heron"),
   c("clutch free play 0", "clutch free play 0 mm@Heron"),
+  // By how much it changed, or past what it is, is no value read; to what it came is one.
+  ...[
+    "rear tyre lost 10 psi overnight",
+    "wore 2 mm off the rear tread",
+    "chain slack grew by 10 mm",
+    "battery dropped 0.4 V in two weeks",
+    "rear tread less than 2 mm",
+  ].map((say) => c(say)),
+  c("front dropped to 28 psi", "cold pressure/front 28 psi@Heron"),
+  // A slip is no value of something else.
+  c("rear tread 28"),
+  c("front pads 35"),
+  // What is left is no side.
+  c("front pads 2 mm left", "pad thickness/front 2 mm@Heron"),
+  c("2mm left on the front pads", "pad thickness/front 2 mm@Heron"),
+  c("battery cranking 9.2 V", 'battery voltage 9.2 V@Heron {"conditions":["under draw"]}'),
+  c("battery 13.4 V on the charger", 'battery voltage 13.4 V@Heron {"conditions":["on the charger"]}'),
+  c("valve clearance cyl 1 in 0.10 ex 0.16", "valve clearance/intake 0.1 mm@Heron", "valve clearance/exhaust 0.16 mm@Heron"),
+  c("chain 30 mm and oil changed", "chain slack 30 mm@Heron", "record work"),
+  c("new front pads at 14,500, old ones 1.5 mm", 'pad thickness/front 1.5 mm@Heron {"state":"found"}', "record work"),
   // Found and left, on whichever side of the figure they are said.
   c("chain slack 40 found 30 left", 'chain slack 40 mm@Heron {"state":"found"}', 'chain slack 30 mm@Heron {"state":"left"}'),
   c("chain slack 25 to 35", "chain slack 25 mm@Heron ?number"),

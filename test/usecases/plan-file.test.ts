@@ -69,5 +69,7 @@ test("the reason is said in plain words, never in those of the library that chec
   expect(said(oil, every('{"miles":null,"km":null,"months":null,"hours":null}'))).toContain("an interval needs a distance, months or hours.");
   expect(said(oil, `${oil},"colour":"red"`)).toContain('the format has no "colour".');
   expect(said(oil, `${oil},"anchor":"moon"`)).toContain('wanted there is "marks", "last done".');
+  // An item of one's own is held against what such an item has, and not against the catalogue.
+  expect(said(oil, '"own.rack","called":"Rack","system":"moon","action":"inspect"')).toMatch(/items\.\d+\.system\): wanted there is "engine"/u);
   expect(said('"engine-oil.replace"', '"engine-oil.drink"')).toContain("that is none that I know.");
 });

@@ -40,6 +40,7 @@ export type Missing =
   | "stood upright"
   | "unladen"
   | "revs"
+  | "at rest"
   | "longer rest";
 
 export type Judgement =

@@ -7,6 +7,8 @@ export type DetailWords = {
   readonly shops: readonly string[];
   /** Words that say a measure is of the new part: "new". */
   readonly fresh: readonly string[];
+  /** Beside what was taken off: "old ones". */
+  readonly old: readonly string[];
   /** What is done at a mark of the plan as a whole: "service". */
   readonly service: readonly string[];
   /** Before a shop: "at", "by". */

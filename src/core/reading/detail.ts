@@ -15,6 +15,8 @@ export const CONDITIONS_READ = [
   "throttle open",
   "running",
   "idling",
+  "under draw",
+  "on the charger",
 ] as const;
 export type ConditionRead = (typeof CONDITIONS_READ)[number];
 

@@ -115,6 +115,8 @@ export type Meant = {
   readonly bikes: readonly BikeId[];
   /** True when nothing was understood but a bike or a unit was named, so that someone who addressed the bot gets a useful answer. */
   readonly nearMiss: boolean;
+  /** What it says of a bike beside that, and came to nothing, as typed. */
+  readonly unread: readonly string[];
   /** Longer than what is read: answered, not read. */
   readonly tooLong: boolean;
 };

@@ -33,6 +33,10 @@ export type MeasuringWords = {
   readonly minutes: readonly string[];
   /** Behind the force that a belt was pressed with: "10 lb". */
   readonly forces: readonly string[];
+  /** Before a figure that says by how much something changed, or past what it is: "lost", "less than"; `up` to a value it is one: "to". */
+  readonly change: { readonly changed: readonly string[]; readonly past: readonly string[]; readonly up: readonly string[] };
+  /** What is done at a chain by its slack where only its name and a length are said. */
+  readonly chain: readonly string[];
   /** What a chain is counted in. */
   readonly pitches: readonly string[];
   /** Of those the ends of pitches, of which there is one more. */

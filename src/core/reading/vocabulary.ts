@@ -34,6 +34,8 @@ export type Vocabulary = {
   readonly items: Readonly<Record<string, readonly string[]>>;
   /** Words that say work was done, with the actions each can mean; empty: any. */
   readonly workDone: Readonly<Record<string, readonly WorkAction[]>>;
+  /** What may be said of a thing that is worn out or in order as well as of work on it. */
+  readonly maybe: { readonly done: readonly string[]; readonly is: readonly string[]; readonly ok: readonly string[] };
   /** Words that may stand around a job without being one: "and", "the", "myself". */
   readonly around: readonly string[];
   /** Work that is told by its verb alone, with the item it means where the bike has it: "lubed". */
@@ -97,6 +99,26 @@ export type Vocabulary = {
   /** Before a day by its bare name it is one to come: "for Saturday". */
   readonly dateAhead: readonly string[];
   readonly dateJoins: readonly string[];
+  /** How long ago a day was. */
+  readonly ago: {
+    /** Days by name, with how many days ago they were. */
+    readonly days: Readonly<Record<string, number>>;
+    /** Behind a count and its unit, or before them: "ago", "vor". */
+    readonly behind: readonly string[];
+    readonly before: readonly string[];
+    readonly counts: Readonly<Record<string, number>>;
+    /** Between a count and its unit: "of". */
+    readonly of: readonly string[];
+    readonly units: Readonly<Record<string, { readonly of: "day" | "month" | "year"; readonly n: number }>>;
+    readonly weekend: readonly string[];
+    readonly atWeekend: readonly string[];
+    /** Before a weekend that is to come. */
+    readonly ahead: readonly string[];
+    /** Words of a day that nothing here reads: the member is asked. */
+    readonly hints: readonly string[];
+    /** Names of months that are other words too. */
+    readonly notMonths: readonly string[];
+  };
   /** Before a day of the month that stands by itself, "am 3." */
   readonly dayBefore: readonly string[];
   /** Around a vague date these change nothing: "early", "about". */

@@ -6,6 +6,7 @@ export const GERMAN_DETAIL_WORDS: DetailWords = {
   currencies: { "€": "EUR", eur: "EUR", euro: "EUR", euros: "EUR", chf: "CHF", franken: "CHF", $: "$", "£": "GBP" },
   shops: ["werkstatt", "händler", "schrauber", "mechaniker"],
   service: ["inspektion", "service", "durchsicht", "kundendienst", "km-inspektion", "km-service"],
+  old: ["alt", "alte", "alten", "alter"],
   fresh: ["neu", "neue", "neuen", "neuer", "frisch", "frische"],
   byWhom: ["der", "die", "beim", "in", "vom", "bei", "meiner", "meinem"],
 };

@@ -86,6 +86,7 @@ const GERMAN = {
     ...["hinterachse", "vorderachse", "achsmutter", "steckachse", "achse", "achse hinten", "achse vorne", "klemmschrauben", "bremssattelschrauben"],
     ...["ablassschraube", "ölablassschraube", "kettenradmuttern", "ritzelmutter", "lenkerklemmung", "gabelbrücke", "gabelbrückenschrauben"],
   ],
+  maybe: { done: ["fertig", "gemacht"], is: ["ist", "sind", "war", "waren"], ok: ["ok", "okay", "gut", "noch", "passt"] },
   around: [
     ...ARTICLES,
     ...NEW,
@@ -361,6 +362,24 @@ const GERMAN = {
   dateAhead: ["für", "bis", "nächsten", "kommenden", "diesen"],
   dateJoins: ["am", "vor", "zwei", "drei", "einem", "einer", "ein", "seit", "abend", "mittag", "früh", "nacht", "nachmittag", "vormittag", ...LAST],
   dateSlips: { gesten: "gestern", getsern: "gestern" },
+  ago: {
+    days: { vorgestern: 2 },
+    behind: [],
+    before: ["vor"],
+    counts: {
+      ...{ einem: 1, einer: 1, einen: 1, zwei: 2, drei: 3, vier: 4, fünf: 5, sechs: 6, sieben: 7, acht: 8, neun: 9, zehn: 10, zwölf: 12 },
+    },
+    of: [],
+    units: {
+      ...{ tag: { of: "day", n: 1 }, tagen: { of: "day", n: 1 }, woche: { of: "day", n: 7 }, wochen: { of: "day", n: 7 } },
+      ...{ monat: { of: "month", n: 1 }, monaten: { of: "month", n: 1 }, jahr: { of: "year", n: 1 }, jahren: { of: "year", n: 1 } },
+    },
+    weekend: ["wochenende"],
+    atWeekend: ["am", "letztes", "letztem", "dieses"],
+    ahead: ["nächstes", "nächstem", "kommendes", "kommendem", "bis", "fürs"],
+    hints: ["wochenende", "ostern", "weihnachten", "pfingsten"],
+    notMonths: [],
+  },
   dayBefore: ["am", "vom", "seit"],
   spanBefore: ["im", "in", "seit", "anfang", "ende", "mitte"],
   spanIdle: ["im", "in", "des", "der", "anfang", "ende", "mitte", "etwa", "ca", "von", "seit"],

@@ -24,5 +24,6 @@ export const ENGLISH_DETAIL_WORDS: DetailWords = {
   shops: ["shop", "dealer", "dealership", "garage", "workshop", "mechanic"],
   service: ["service", "servicing"],
   fresh: ["new", "fresh"],
+  old: ["old", "worn", "previous"],
   byWhom: ["at", "by", "the", "my", "a", "local"],
 };

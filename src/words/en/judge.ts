@@ -119,6 +119,7 @@ const NEEDS: Record<Missing, string> = {
   unladen:
     "slack is measured with nobody on the bike unless its manual says otherwise; measure it so and say how the bike stood, “upright” or “on the side stand”",
   revs: "idling it may lie below what it charges with; read it again at the engine speed that the manual names, often some 4,000 to 5,000 rpm",
+  "at rest": "only volts at rest tell its charge: everything off, the charger too, six hours after charging or riding",
   "longer rest": "that is too short a rest, and volts stay up for hours after charging or riding; read it again after six hours with all off",
   fitted: "as it is entered here the bike has none; if it has, say so with /bike fitted",
 };
@@ -134,6 +135,8 @@ const HOW: Record<ConditionRead | "rpm" | "pitches", string> = {
   "under load": "With the rider on",
   running: "Engine was running",
   idling: "Engine was idling",
+  "under draw": "Current was drawn",
+  "on the charger": "It was on the charger",
   rpm: "Say the engine speed",
   pitches: "Say how many pitches",
 };

@@ -54,4 +54,6 @@ export const CONDITION_WORDS = {
   "under load": "under load",
   running: "engine running",
   idling: "idling",
+  "under draw": "with current drawn",
+  "on the charger": "on the charger",
 } as const satisfies Record<ConditionRead, string>;

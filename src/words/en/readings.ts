@@ -72,6 +72,10 @@ export const readingWords = (p: Printer) => {
         : `${nickname}: ${what}, ${topped ? "topped up" : "done"} ${when}${where}${detail.tail(work.detail)}. Recorded.`;
     },
     news: (nickname: string, called: string, status: Status): string => `${nickname}: ${called}, now ${status === "soon" ? "coming up" : status}.`,
+    /** What was typed beside that and came to nothing. */
+    unread: (typed: readonly string[]): string =>
+      `Not understood: ${p.list(typed.map((each) => `“${each}”`))}. If it is of the bike, say it again in other words.`,
+    unreadInChannel: (): string => "Logged, but not all of it was understood.",
     newsInChannel: (nickname: string): string => `Logged. Something on ${nickname} wants a look.`,
     /** Slips that gave way to the reading just logged. */
     withdrawn: (readings: readonly SaidReading[], today: LocalDate): string =>

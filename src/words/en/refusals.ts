@@ -130,6 +130,7 @@ export const refusalWords = (p: Printer) => {
           field: `the format has no ${clip(refusal.detail)}`,
           "too much": `${refusal.detail} at most`,
           "too little": refusal.detail.startsWith("> ") ? `more than ${refusal.detail.slice(2)}` : `${refusal.detail} at least`,
+          empty: "nothing stands there",
           format: "that is not as the format has it",
         }[refusal.because];
         return `That plan cannot be read: line ${refusal.line}${refusal.at === "" ? "" : ` (${clip(refusal.at)})`}: ${why}. Nothing was changed.`;
@@ -285,7 +286,7 @@ const JSON_TYPES: Readonly<Record<string, string>> = {
   object: "an object in braces",
   array: "a list",
 };
-const LONGEST_DETAIL = 200;
+const LONGEST_DETAIL = 300;
 
 /** A part of the bike by its name in the trade, any other option as it is typed. */
 function partNamed(option: string): string {

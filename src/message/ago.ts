@@ -1,0 +1,72 @@
+// Days by how long ago they were: "2 weeks ago", "vor drei Jahren", "at the weekend", "the day before yesterday".
+
+import { addDays, addMonths, localDate, vagueDate, weekdayOf, yearOf } from "../core/calendar/arithmetic.ts";
+import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
+import type { Known } from "../core/reading/vocabulary.ts";
+import { among, under } from "./among.ts";
+import type { Token } from "./scan.ts";
+
+/** A day, or a span where none was named, at tokens `from` to `to` (both included). */
+export type Ago = { readonly on: LocalDate | null; readonly span: VagueDate | null; readonly from: number; readonly to: number };
+
+/** What begins at a token; null where nothing does. */
+export function agoAt(text: string, tokens: readonly Token[], at: number, { today, vocabulary }: Known): Ago | null {
+  const { ago } = vocabulary;
+  const word = (n: number): string => {
+    const token = tokens[n];
+    return token?.is === "word" ? token.folded : "";
+  };
+  const typed = (to: number): string => text.slice(tokens[at]?.start, tokens[to]?.end);
+  for (const [phrase, days] of Object.entries(ago.days)) {
+    const words = phrase.split(" ");
+    if (words.every((each, n) => word(at + n) === each)) return { on: addDays(today, -days), span: null, from: at, to: at + words.length - 1 };
+  }
+  if (among(ago.weekend, word(at)) || (among(ago.atWeekend, word(at)) && among(ago.weekend, word(at + 1)))) {
+    if (among(ago.ahead, word(at - 1))) return null;
+    const to = among(ago.weekend, word(at)) ? at : at + 1;
+    const saturday = addDays(today, -((weekdayOf(today) + 1) % 7));
+    const sunday = addDays(saturday, 1);
+    return { on: null, span: vagueDate(saturday, sunday > today ? today : sunday, typed(to)), from: at, to };
+  }
+  const opens = among(ago.before, word(at)) ? 1 : 0;
+  const counted = countAt(tokens[at + opens], ago.counts);
+  // "A couple of weeks".
+  const idle = among(ago.of, word(at + opens + 1)) ? 1 : 0;
+  const unit = counted === null ? undefined : under(ago.units, word(at + opens + 1 + idle));
+  const last = at + opens + 1 + idle + (opens === 1 ? 0 : 1);
+  if (counted === null || unit === undefined || (opens === 0 && !among(ago.behind, word(last)))) return null;
+  const { of, n } = unit;
+  const count = counted * n;
+  if (of === "day") return { on: addDays(today, -count), span: null, from: at, to: last };
+  if (of === "year") {
+    const year = yearOf(today) - count;
+    return { on: null, span: vagueDate(localDate(`${year}-01-01`), localDate(`${year}-12-31`), typed(last)), from: at, to: last };
+  }
+  const day = addMonths(today, -count);
+  return { on: null, span: vagueDate(addDays(day, -15), addDays(day, Math.min(15, count * 28 - 1)), typed(last)), from: at, to: last };
+}
+
+function countAt(token: Token | undefined, counts: Readonly<Record<string, number>>): number | null {
+  if (token?.is === "word") return under(counts, token.folded) ?? null;
+  return token?.is === "number" && token.units.length === 0 && token.decimals === 0 && token.fraction === null && token.value >= 1 && token.value <= 120
+    ? token.value
+    : null;
+}
+
+/** Words and figures between two tokens that look like a day and were read as none: "Easter", "5/6", "13-11-2026". Null where there are none. */
+export function unreadDay(text: string, tokens: readonly Token[], from: number, to: number, taken: ReadonlySet<number>, { vocabulary }: Known): string | null {
+  const { ago, months } = vocabulary;
+  for (let at = from; at <= to; at++) {
+    const token = tokens[at];
+    if (token === undefined || taken.has(at) || token.is === "break") continue;
+    if (token.is === "word" && (among(ago.hints, token.folded) || (under(months, token.folded) !== undefined && !among(ago.notMonths, token.folded))))
+      return token.text;
+    if (token.is === "number" && token.units.length > 0) continue;
+    const marked = DAY_LIKE.exec(text.slice(token.start, token.start + 12))?.[0];
+    if (marked !== undefined) return marked;
+  }
+  return null;
+}
+
+/** 13-11-2026, 2026/11/13, 1.11., 5/6; a stroke over 2, 4, 8, 16, 32 or 64 is a ruler's. */
+const DAY_LIKE = /^(?:\d{1,2}-\d{1,2}-\d{4}|\d{4}\/\d{1,2}\/\d{1,2}|\d{1,2}\.\d{1,2}\.|\d{1,2}\/(?!(?:2|4|8|16|32|64)(?!\d))\d{1,2})(?![\d/])/u;

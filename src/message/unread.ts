@@ -1,0 +1,83 @@
+// What a message says of a bike beside what was understood of it: told back, so that nothing typed is lost without a word.
+
+import type { Intent } from "../core/reading/intent.ts";
+import type { ReadingKind } from "../core/reading/kinds.ts";
+import { among } from "./among.ts";
+import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { namesThing } from "./defects-said.ts";
+import { kindWordsIn } from "./kind-of.ts";
+import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
+import { tokensOf } from "./pieces.ts";
+import { itemPhrases } from "./read-items.ts";
+
+/** More words than this are talk. */
+const MOST_WORDS = 8;
+
+/** A part that came to nothing: its words, and the kinds of reading it names. */
+type Left = { readonly text: string; readonly kinds: readonly ReadingKind[] };
+
+/**
+ * The parts of a clause that speak of the bike and came to nothing.
+ * @param used tokens that work and defects account for @param intents what the clause came to
+ */
+export function leftIn(layout: Layout, clause: Clause, used: ReadonlySet<number>, intents: readonly Intent[]): readonly Left[] {
+  const readings = intents.filter((intent) => intent.do === "log reading");
+  // A job that keeps the words of its clause keeps its figures.
+  const kept = intents.some((intent) => intent.do === "record work" && intent.note !== undefined);
+  const [from, to] = [layout.tokens[clause.from]?.start ?? 0, layout.tokens[clause.to]?.end ?? 0];
+  const typed = new Set(readings.flatMap((reading) => [reading.typed.text, reading.detail?.trip?.typed ?? "", reading.detail?.price?.typed ?? ""]));
+  const told = toldIn(layout.text.slice(from, to), typed);
+  const isTold = (at: number): boolean => {
+    const token = layout.tokens[at];
+    return used.has(at) || (token !== undefined && told.subarray(token.start - from, token.end - from).includes(1));
+  };
+  return clause.parts.flatMap((part): readonly Left[] => {
+    const tokens = tokensOf(part);
+    const unread = tokens.some(isTold) ? !kept && tokens.some((at) => !isTold(at) && isStray(layout, part, at)) : speaksOfBike(layout, part);
+    if (!unread) return [];
+    const text = layout.text.slice(layout.tokens[part.from]?.start, layout.tokens[part.to]?.end).trim();
+    return [{ text, kinds: tokens.some(isTold) ? [] : kindWordsIn(layout, part).flatMap(({ are }) => are) }];
+  });
+}
+
+/** What is left of a message, as typed: a heading, or a look at what was then read, is told by its readings. */
+export const unreadOf = (left: readonly Left[], intents: readonly Intent[]): readonly string[] =>
+  intents.length === 0
+    ? []
+    : left.filter(({ kinds }) => !intents.some((intent) => intent.do === "log reading" && kinds.includes(intent.kind))).map(({ text }) => text);
+
+/** The letters of a text that belong to one of some others, wherever they stand in it. */
+function toldIn(text: string, those: ReadonlySet<string>): Uint8Array {
+  const told = new Uint8Array(text.length);
+  for (const each of those) {
+    if (each === "") continue;
+    for (let at = text.indexOf(each); at >= 0; at = text.indexOf(each, at + each.length)) told.fill(1, at, at + each.length);
+  }
+  return told;
+}
+
+/** Does a part name something of the bike, in few words, and not only how something was read? */
+function speaksOfBike(layout: Layout, part: Part): boolean {
+  const words = tokensOf(part).filter((at) => wordAt(layout.tokens, at) !== null);
+  if (words.length === 0 || words.length > MOST_WORDS) return false;
+  const { condition, fill, load, spec } = layout.phrases;
+  const how: readonly (readonly { readonly at: number; readonly to: number }[])[] = [condition, fill, load, spec];
+  if (how.some((list) => phrasesInside(list, part).length > 0)) return false;
+  const bike = bikeAt(layout, part).bike ?? layout.known.bikes[0];
+  return (
+    kindWordsIn(layout, part).some(({ are }) => !are.includes("odometer")) ||
+    namesThing(layout, part) ||
+    (bike !== undefined && itemPhrases(layout.tokens, layout.known, bike, part.from, part.to).length > 0)
+  );
+}
+
+/** A figure by a unit of the workshop, an end of the bike or the name of a kind. */
+function isStray(layout: Layout, part: Part, at: number): boolean {
+  const token = layout.tokens[at];
+  if (token?.is !== "number" || layout.taken.has(at) || layout.indexes.has(at)) return false;
+  const { measuring } = layout.known.vocabulary;
+  const next = token.unitText?.toLowerCase() ?? wordAt(layout.tokens, at + 1) ?? "";
+  if ([measuring.pitches, measuring.rpm, measuring.hours, measuring.minutes, measuring.forces].some((list) => among(list, next))) return false;
+  const beside = { from: Math.max(part.from, at - 2), to: Math.min(part.to, at + 2) };
+  return token.units.length > 0 || phrasesInside(layout.phrases.kind, beside).length + phrasesInside(layout.phrases.place, beside).length > 0;
+}
