@@ -81,6 +81,7 @@ export const judged = z.object({
     on: localDate,
     value: z.number(),
     unit: z.string(),
+    typed: z.string(),
     judgement,
     by: z.enum(LIMITS_BY),
     spec: z.string().nullable(),
@@ -91,6 +92,7 @@ export const judged = z.object({
   ...{ caution: z.string().nullable(), add: z.number().nullable(), share: z.number().nullable(), miscounted: z.boolean(), freezes: z.number().nullable() },
   air: z.number().nullable(),
   points: z.array(z.number()),
+  force: z.string().nullable(),
 });
 /** What is left of a part that wears. */
 export const worn = z.object({
@@ -122,6 +124,7 @@ export const question = z.object({
   last: z.object({ figure: z.number(), unit, on: localDate }).nullable(),
   nickname: z.string().nullable(),
   both: z.literal(true).optional(),
+  tooLow: z.array(z.object({ place, typed: z.string(), unit: z.string(), under: z.number(), wanted: z.number(), far: z.boolean() })).optional(),
   services: z.array(z.object({ at: z.number(), unit, items: z.number().int() })).optional(),
 });
 

@@ -217,9 +217,11 @@ export function sayQuestion(question: Question, words: Words): Said {
             question.nickname,
             question.last === null ? null : { ...question.last, on: question.last.on as typeof words.today },
             words.today,
+            question.tooLow,
           );
   return said([ask, words.readings.held()], {
     actions: [...answers(question, words), retype(question, words), press("let-go", question.draft, words.readings.labels.letGo, question.rev)],
+    caution: question.tooLow === undefined ? null : words.caution("tyres"),
   });
 }
 

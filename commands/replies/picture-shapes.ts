@@ -41,7 +41,7 @@ const wearShown = z.object({
   panels: z.array(
     z.object({
       place,
-      points: z.array(z.object({ ridden: distance, value: z.number() })),
+      points: z.array(z.object({ ridden: distance, value: z.number(), typed: z.string() })),
       limit: z.object({ value: z.number(), by: z.enum(LIMITS_BY) }).nullable(),
       line: z.object({ from: distance, start: z.number(), likely: distance, low: distance, high: distance.nullable() }).nullable(),
       worn: z.boolean(),
@@ -53,7 +53,7 @@ const pressureShown = z.object({
   panels: z.array(
     z.object({
       place: end,
-      points: z.array(z.object({ on: localDate, read: z.number(), levelled: z.number().nullable() })),
+      points: z.array(z.object({ on: localDate, read: z.number(), typed: z.string(), levelled: z.number().nullable() })),
       wanted: z.number().nullable(),
     }),
   ),

@@ -62,7 +62,7 @@ export function readingsRepo(db: Db) {
           .where("bike", "in", [...ids])
           .where("current", "=", 1)
           .where("state", "=", "live");
-      const columns = ["bike", "kind", "place", "id", "dial", "value", "unit", "detail", "on_date", "logged_at", "ordinal"] as const;
+      const columns = ["bike", "kind", "place", "id", "dial", "value", "unit", "typed", "detail", "on_date", "logged_at", "ordinal"] as const;
       const latest = those()
         .select([...columns, sql<number>`rank() over (partition by bike, kind, place order by on_date desc)`.as("nth")])
         .where("kind", "in", LATEST_KINDS)
@@ -77,7 +77,7 @@ export function readingsRepo(db: Db) {
             "id",
           ),
         )
-        .select([sql<null>`null`.as("dial"), sql<null>`null`.as("value"), sql.lit("").as("unit"), sql<null>`null`.as("detail")])
+        .select([sql<null>`null`.as("dial"), sql<null>`null`.as("value"), sql.lit("").as("unit"), sql.lit("").as("typed"), sql<null>`null`.as("detail")])
         .select([sql.lit("").as("on_date"), sql.lit("").as("logged_at"), sql.lit(0).as("ordinal")]);
       const rows = await those()
         .select(columns)
@@ -214,10 +214,10 @@ export function readingsRepo(db: Db) {
   };
 }
 
-function takenOf(row: Pick<Tables["readings"], "id" | "kind" | "place" | "value" | "unit" | "detail" | "logged_at" | "ordinal" | "on_date">): Taken {
+function takenOf(row: Pick<Tables["readings"], "id" | "kind" | "place" | "value" | "unit" | "typed" | "detail" | "logged_at" | "ordinal" | "on_date">): Taken {
   return {
     ...{ id: row.id, kind: row.kind as ReadingKind, place: row.place as Place | null, on: row.on_date as LocalDate, value: row.value ?? 0 },
-    ...{ unit: row.unit as ReadingUnit, detail: detailOf(row.detail), loggedAt: row.logged_at, ordinal: row.ordinal },
+    ...{ unit: row.unit as ReadingUnit, typed: row.typed, detail: detailOf(row.detail), loggedAt: row.logged_at, ordinal: row.ordinal },
   };
 }
 

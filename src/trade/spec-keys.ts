@@ -23,6 +23,8 @@ export type SpecKeyRow = {
   readonly plausible: Between | null;
   /** Also taken in per cent of what it is when new, and kept as typed: the shares that a manual can print. */
   readonly shares?: Between;
+  /** The figure holds at a force, which is typed behind it and kept so. */
+  readonly atForce?: true;
   /** The key of the words that are often typed behind the figure: "3.9 L 10W-40" is a fill and its grade. */
   readonly beside?: string;
   /** Shown as typical where nothing is entered, never used to judge: in `unit`. Source of all: common practice, road bikes. */
@@ -149,7 +151,7 @@ const ROWS = {
   sprockets: words("final drive", { fits: CHAIN }),
   "front sprocket torque": torque("final drive", { fits: CHAIN }),
   "rear sprocket torque": torque("final drive", { fits: { finalDrive: ["chain", "belt"] } }),
-  "belt deflection": length("final drive", "value", [1, 40], { fits: BELT, typical: [6, 14] }),
+  "belt deflection": length("final drive", "value", [1, 40], { fits: BELT, typical: [6, 14], atForce: true }),
   "shaft drive oil": volume("final drive", [0.02, 2], { beside: "shaft drive oil grade", fits: SHAFT, typical: [0.1, 0.3] }),
   "shaft drive oil grade": words("final drive", { fits: SHAFT }),
   "shaft drain plug torque": torque("final drive", { fits: SHAFT, afterwards: "new washer" }),

@@ -13,7 +13,7 @@ import { type Ctx, todayOf } from "./context.ts";
 import { type Garaged, without } from "./garage.ts";
 import { logged } from "./log-set.ts";
 import type { Heard, MessageOutcome } from "./message-outcome.ts";
-import { questionOf } from "./question.ts";
+import { askedOf, questionOf } from "./question.ts";
 import { servicesNamed } from "./services.ts";
 import { heldAgainst } from "./settle.ts";
 
@@ -80,7 +80,7 @@ export async function answered(q: Repos, ctx: Ctx, whole: readonly Garaged[], dr
   const next: Draft = { ...draft, intents: held, rev: draft.rev + 1, state: open ? "open" : "logged" };
   await q.drafts.change(next);
   const word = gap.need === "bike" ? await learnt(q, ctx, all, gap, gap.options[Number(choice)] ?? null) : null;
-  const outcome: MessageOutcome = open ? { is: "asked", question: questionOf(next, all) } : await logged(q, ctx, all, held, sourceOf(draft), true);
+  const outcome: MessageOutcome = open ? await askedOf(q, next, all) : await logged(q, ctx, all, held, sourceOf(draft), true);
   return word !== null && (outcome.is === "asked" || outcome.is === "logged") ? { ...outcome, learnt: word } : outcome;
 }
 

@@ -13,14 +13,14 @@ import { beginDial } from "./dials.ts";
 import { logged, settle } from "./log-set.ts";
 import type { MessageOutcome } from "./message-outcome.ts";
 import { knownOf, ownGarage } from "./own-garage.ts";
-import { type Question, questionOf } from "./question.ts";
+import { askedOf, type Question, questionOf } from "./question.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 
 /** Answers the open question of a draft. A press on an older question shows the one that stands now. */
 export async function answerDraft(ctx: Ctx, input: { readonly draft: string; readonly rev: number; readonly choice: string }): Promise<Result<MessageOutcome>> {
   return withDraft(ctx, input.draft, async (q, draft) => {
     const all = await ownGarage(q, ctx);
-    if (draft.rev !== input.rev) return done<MessageOutcome>({ is: "asked", question: questionOf(draft, all) });
+    if (draft.rev !== input.rev) return done<MessageOutcome>(await askedOf(q, draft, all));
     if (input.choice === "earlier") return done(await withoutSlips(q, ctx, draft));
     if (input.choice === "rolled over") return dialBegun(q, ctx, draft, "rolled over", undefined);
     return done(await answered(q, ctx, all, draft, input.choice));
@@ -65,7 +65,7 @@ export async function draftQuestion(ctx: Ctx, input: { readonly draft: string })
     if (draft === null) return refused({ why: "gone" });
     if (draft.owner !== ctx.who.member) return refused({ why: "not yours" });
     if (draft.state !== "open") return refused({ why: "already done" });
-    return done({ is: "asked", question: questionOf(draft, await ownGarage(q, ctx)) });
+    return done(await askedOf(q, draft, await ownGarage(q, ctx)));
   });
 }
 
@@ -74,7 +74,7 @@ export async function questionAbout(ctx: Ctx, heard: { readonly message: string;
   return ctx.store.read(async (q): Promise<MessageOutcome | null> => {
     const draft = await q.drafts.openOfMessage(heard.message);
     if (draft === null || draft.owner !== ctx.who.member || draft.typed !== heard.text) return null;
-    return { is: "asked", question: questionOf(draft, await ownGarage(q, ctx)) };
+    return askedOf(q, draft, await ownGarage(q, ctx));
   });
 }
 
@@ -83,7 +83,7 @@ export async function unanswered(q: Repos, ctx: Ctx): Promise<Question[]> {
   const drafts = await q.drafts.openOf(ctx.who.member);
   if (drafts.length === 0) return [];
   const all = await ownGarage(q, ctx);
-  return drafts.map((draft) => questionOf(draft, all));
+  return Promise.all(drafts.map(async (draft) => (await askedOf(q, draft, all)).question));
 }
 
 async function withDraft<T>(ctx: Ctx, id: string, work: (q: Repos, draft: Draft) => Promise<Result<T>>): Promise<Result<T>> {
@@ -121,7 +121,7 @@ async function logSure(q: Repos, ctx: Ctx, draft: Draft, slips: readonly Reading
   const open = intents.some((intent) => intent.gaps.length > 0);
   const next: Draft = { ...draft, intents, rev: draft.rev + 1, state: open ? "open" : "logged" };
   await q.drafts.change(next);
-  if (open) return { is: "asked", question: questionOf(next, all) };
+  if (open) return askedOf(q, next, all);
   const outcome = await logged(q, ctx, all, intents, sourceOf(draft), true);
   return outcome.is === "logged" ? { ...outcome, withdrawn: slips } : outcome;
 }

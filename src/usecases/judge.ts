@@ -1,6 +1,7 @@
 // A bike's readings judged: the bike's own spec, else the law of its place, else the trade, joined with what was read. Nothing of it is stored.
 
 import { asInTable, chargeAt, freezesAt, judgeResting } from "../core/battery/rest.ts";
+import { forceIn, sameForce } from "../core/belt/force.ts";
 import type { Bike } from "../core/bike.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { judgeElongation, ownLimit, pitchMeasured, pitchOf, shareTyped } from "../core/chain/elongation.ts";
@@ -30,9 +31,9 @@ import {
 import { ELONGATION } from "../trade/chain.ts";
 import { endOf, FULL_MARK, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK, SPOILED_BY, UNEVEN_PADS } from "../trade/judged.ts";
 import { SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
-import { TREAD_LAW, type TreadLawPlace } from "../trade/tread-law.ts";
 import { PRESSURE_RULE } from "../trade/tyres.ts";
 import { specFor } from "./specs.ts";
+import { treadBy, treadLimit } from "./tread-limit.ts";
 
 /** Whose limit a reading is held against. "bars": no place is known whose law would ask for more; "bars, state law": the place leaves what is asked in use to its states. */
 export const LIMITS_BY = ["spec", "law", "bars", "bars, state law", "practice", "mark"] as const;
@@ -42,7 +43,7 @@ export type LimitBy = (typeof LIMITS_BY)[number];
 export type BatteryAlarm = "frozen" | "more than flat" | "six volts";
 
 /** A reading with what came of judging it. */
-export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit"> & {
+export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit" | "typed"> & {
   readonly kind: JudgedKind;
   readonly judgement: Judgement;
   /** Whose limit it is. */
@@ -69,6 +70,8 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit"> & {
   readonly alarm: BatteryAlarm | null;
   /** Every point measured, where it was more than one; `value` is the least of them. */
   readonly points: readonly number[];
+  /** Of a belt: the force at which its figure holds, as typed; null where none was. */
+  readonly force: string | null;
 };
 
 /** A reading that was just logged, judged. `first`: of its kind on this bike, or the first of them that cannot be judged. */
@@ -94,25 +97,26 @@ export type Rig = {
 };
 
 /** `solo`: it is for riding solo, and the bike is ridden otherwise. */
-type Figure = { readonly low: number | null; readonly high: number | null; readonly source: string; readonly solo?: boolean };
+type Figure = { readonly low: number | null; readonly high: number | null; readonly source: string; readonly typed: string; readonly solo?: boolean };
 
 /** Judges one reading; null for a kind that nobody judges. */
 export function judgeTaken(said: Taken, rig: Rig): Judged | null {
   const { kind } = said;
   if (!isJudged(kind)) return null;
   const row = judgedRow(kind);
-  const taken = asAlways(said, row, rig);
-  const end = endOf(taken.place);
+  const end = endOf(said.place);
   const key = row.specs[end] ?? row.specs.any;
-  const use = taken.detail?.load ?? rig.trips.find(({ from, to }) => from <= taken.on && taken.on <= to)?.use ?? rig.use;
+  const use = said.detail?.load ?? rig.trips.find(({ from, to }) => from <= said.on && said.on <= to)?.use ?? rig.use;
   const own = key === undefined ? null : figureOf(rig, key, use);
+  const force = key !== undefined && SPEC_KEYS[key].atForce === true && own !== null ? forceIn(own.typed) : null;
+  const { taken, otherForce } = pressedAs(asAlways(said, row, rig), force);
   const fits = isFitted(row.fits, rig.bike.equipment) && (key === undefined || isFitted(SPEC_KEYS[key].fits ?? {}, rig.bike.equipment));
-  const found: Found = fits ? byKind(taken, kind, row, own, rig) : { judgement: cannotTell("fitted") };
+  const found: Found = !fits ? { judgement: cannotTell("fitted") } : otherForce ? { judgement: cannotTell("other force") } : byKind(taken, kind, row, own, rig);
   const judgement = missingCondition(taken, row, found.judgement) ?? found.judgement;
   const item = row.items[end] ?? row.items.any ?? null;
-  const { id, place, on, value, unit } = taken;
+  const { id, place, on, value, unit, typed } = taken;
   return {
-    ...{ id, kind, place, on, value, unit, judgement },
+    ...{ id, kind, place, on, value, unit, typed, judgement },
     ...{ spec: key ?? null, use: key !== undefined && SPEC_KEYS[key].byUse === true && use !== "solo" ? use : null },
     item: item as ItemKey | null,
     doNotRide: isGrave(value, row, judgement),
@@ -125,8 +129,18 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     air: null,
     alarm: null,
     points: taken.detail?.points ?? [],
+    force: force?.typed ?? null,
     ...found.more,
   };
+}
+
+/** Pressed with the force that the manual's figure names, whatever unit it was said in, it was pressed as named. */
+function pressedAs(taken: Taken, named: ReturnType<typeof forceIn>): { readonly taken: Taken; readonly otherForce: boolean } {
+  const { detail } = taken;
+  const pressed = detail?.force === undefined || named === null ? null : forceIn(detail.force);
+  if (detail === null || pressed === null || named === null) return { taken, otherForce: false };
+  if (!sameForce(pressed.newtons, named.newtons)) return { taken, otherForce: true };
+  return { taken: { ...taken, detail: { ...detail, conditions: [...(detail.conditions ?? []), "at force"] } }, otherForce: false };
 }
 
 /** Is the bike not to be ridden on it? */
@@ -275,24 +289,6 @@ export function shareOf(rig: Rig): { readonly share: number; readonly source: st
 
 const sourceWords = ({ source }: Spec): string => (source === null ? "" : `${source.manual}${source.page === null ? "" : `, p. ${source.page}`}`);
 
-/** What the law of a place asks for; null where it names no figure, or the place is not known. */
-export function lawOf(place: string | null): { readonly millimetres: number; readonly source: string } | null {
-  const law = place !== null && place in TREAD_LAW ? TREAD_LAW[place as TreadLawPlace] : null;
-  return law === null || law.millimetres === null ? null : { millimetres: law.millimetres, source: law.source };
-}
-
-/** Whose limit a tread is held against where the bike has none of its own. */
-function treadBy(place: string | null): "law" | "bars" | "bars, state law" {
-  if (lawOf(place) !== null) return "law";
-  return place !== null && place in TREAD_LAW ? "bars, state law" : "bars";
-}
-
-/** The law of the place, else the moulded bars. */
-export function treadLimit(row: JudgedRow, place: string | null): Limit {
-  const law = lawOf(place);
-  return law === null ? (row.usual as Limit) : { min: law.millimetres, max: null, near: row.near, source: law.source };
-}
-
 const chemistryOf = ({ bike }: Rig): Chemistry | null => (bike.equipment.battery === "none" ? null : bike.equipment.battery);
 
 /** The ends of a spec as a limit. A single figure that is neither a least nor a most is a window of itself, a twentieth either way. */
@@ -314,6 +310,7 @@ function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | null {
     high: holds.high,
     solo: asked.is === "none" && use !== null && use !== "solo",
     source: sourceWords(settled.spec),
+    typed: settled.spec.typed,
   };
 }
 
@@ -370,20 +367,25 @@ export function judgeAll(measured: readonly Taken[], rig: Rig): readonly Judged[
 
 /** The judgements as the schedule takes them. */
 export const verdictsOf = (judged: readonly Judged[]): readonly Verdict[] =>
-  judged.flatMap(({ item, on, judgement, id, kind, place, value, unit }) => {
+  judged.flatMap(({ item, on, judgement, id, kind, place, value, unit, typed }) => {
     if (item === null) return [];
     const told = judgement.is === "cannot tell" ? null : judgement;
     const limit = told === null || told.side === null ? null : told.side === "low" ? told.limit.min : told.limit.max;
-    return [{ item, on, is: judgement.is, reading: id, measured: { kind, place, value, unit, limit, side: told?.side ?? null } }];
+    return [{ item, on, is: judgement.is, reading: id, measured: { kind, place, value, unit, typed, limit, side: told?.side ?? null } }];
   });
 
 /** Pads of one axle read together that differ by too much, and by how much. */
-export function unevenPads(judged: readonly Judged[]): readonly { readonly end: "front" | "rear"; readonly by: number; readonly unit: Judged["unit"] }[] {
+export function unevenPads(judged: readonly Judged[]): readonly {
+  readonly end: "front" | "rear";
+  readonly by: number;
+  readonly unit: Judged["unit"];
+  readonly typed: string;
+}[] {
   return (["front", "rear"] as const).flatMap((end) => {
     const pads = judged.filter(({ kind, place }) => kind === "pad thickness" && endOf(place) === end);
     const values = pads.flatMap(({ value, points }) => [value, ...points]);
     const by = Math.max(...values) - Math.min(...values);
-    return pads[0] !== undefined && by >= UNEVEN_PADS - 1e-9 ? [{ end, by, unit: pads[0].unit }] : [];
+    return pads[0] !== undefined && by >= UNEVEN_PADS - 1e-9 ? [{ end, by, unit: pads[0].unit, typed: pads.map(({ typed }) => typed).join(" ") }] : [];
   });
 }
 

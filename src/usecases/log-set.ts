@@ -16,7 +16,7 @@ import { type FuelShown, fuelOf } from "./fuel.ts";
 import { duesOf, type Garaged, itemOf, pick, withMore } from "./garage.ts";
 import { type JudgedOn, judgeTaken, type Rig } from "./judge.ts";
 import type { MessageOutcome, NamedBike, News } from "./message-outcome.ts";
-import { questionOf } from "./question.ts";
+import { askedOf } from "./question.ts";
 import { rigsFor } from "./rig.ts";
 import { asMeasured, asOdometers, heldAgainst, type Saved, save } from "./settle.ts";
 import { noteMixed, noteVerdicts } from "./verdict-defects.ts";
@@ -57,7 +57,7 @@ async function settled(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: rea
     at: ctx.now,
   };
   await q.drafts.add(draft);
-  return { is: "asked", question: questionOf(draft, all) };
+  return askedOf(q, draft, all);
 }
 
 /** Saves and says what became more urgent by it. */

@@ -32,7 +32,7 @@ type OnBike = { readonly bike: BikeId; readonly nickname: string; readonly today
 export type WearPanelShown = {
   readonly place: Place | null;
   /** In millimetres; of a chain, how much longer than new as a share. */
-  readonly points: readonly { readonly ridden: Ridden; readonly value: number }[];
+  readonly points: readonly { readonly ridden: Ridden; readonly value: number; readonly typed: string }[];
   /** Null while nothing says how far it may go. */
   readonly limit: { readonly value: number; readonly by: LimitBy } | null;
   /** Where the line begins, and where it reaches the limit; null when the readings do not say. */
@@ -49,7 +49,7 @@ export type WearShown = OnBike & {
 export type PressurePanelShown = {
   readonly place: "front" | "rear";
   /** In kPa over the air outside, at one temperature too where one was noted. */
-  readonly points: readonly { readonly on: LocalDate; readonly read: number; readonly levelled: number | null }[];
+  readonly points: readonly { readonly on: LocalDate; readonly read: number; readonly typed: string; readonly levelled: number | null }[];
   /** What the bike's specs ask for, solo; null while none is entered or members differ. */
   readonly wanted: number | null;
 };
@@ -128,9 +128,10 @@ export function pressureOf(g: Garaged, all: readonly ReadingRecord[]): PressureS
     const near = airs.filter(({ on }) => dayNumber(on) === dayNumber(of.on));
     return (near.find(({ message }) => message !== null && message === of.message) ?? near.at(-1))?.value ?? null;
   };
+  const typedIn = lastUnit(pressures, "kPa");
   return {
     ...onBike(g),
-    typedIn: lastUnit(pressures, "kPa"),
+    typedIn,
     celsius: AT_CELSIUS,
     panels: ENDS.map((place) => ({
       place,
@@ -140,7 +141,12 @@ export function pressureOf(g: Garaged, all: readonly ReadingRecord[]): PressureS
         .slice(-MOST_POINTS)
         .map((each) => {
           const [value, air] = [each.value ?? 0, celsius(each)];
-          return { on: each.on, read: value, levelled: air === null ? null : atTemperature(value, air, AT_CELSIUS) };
+          return {
+            on: each.on,
+            read: value,
+            typed: each.unit === typedIn ? each.typed : "",
+            levelled: air === null ? null : atTemperature(value, air, AT_CELSIUS),
+          };
         }),
     })),
   };

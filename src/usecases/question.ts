@@ -1,11 +1,15 @@
 // What a draft still asks, with what is needed to put the question.
 
 import { type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
+import { toCanonical } from "../core/quantity/units.ts";
 import type { Gap, Intent } from "../core/reading/intent.ts";
-import { LEVELS } from "../core/reading/kinds.ts";
+import { LEVELS, type Place, type ReadingUnit } from "../core/reading/kinds.ts";
 import { dialAt } from "../core/usage/track.ts";
 import type { Draft } from "../store/drafts.ts";
+import type { Repos } from "../store/store.ts";
 import { type Garaged, itemsOf } from "./garage.ts";
+import { judgeTaken } from "./judge.ts";
+import { rigsOf } from "./rig.ts";
 import { servicesNamed } from "./services.ts";
 import { strangeAgainst } from "./settle.ts";
 
@@ -24,9 +28,54 @@ export type Question = {
   readonly nickname: string | null;
   /** The two items asked between are those of the two ends: it may have been both. */
   readonly both?: true;
+  /** Pressures read warm that are too low even so: colder they are lower still. */
+  readonly tooLow?: readonly TooLow[];
   /** For a service: which ones the plan has there, and how many items each comes to. */
   readonly services?: readonly { readonly at: number; readonly unit: DistanceUnit; readonly items: number }[];
 };
+
+/** In kPa: by how much it is under the least that is wanted. `far`: the bike is not ridden on it. */
+export type TooLow = {
+  readonly place: Place | null;
+  readonly typed: string;
+  readonly unit: ReadingUnit;
+  readonly under: number;
+  readonly wanted: number;
+  readonly far: boolean;
+};
+
+/** The first open question of a draft as an outcome, with what its bike's specs say of it. */
+export async function askedOf(q: Repos, draft: Draft, all: readonly Garaged[]): Promise<{ readonly is: "asked"; readonly question: Question }> {
+  const question = questionOf(draft, all);
+  const tooLow = isWarm(question.gap) ? await tooLowOf(q, draft, all) : [];
+  return { is: "asked", question: tooLow.length === 0 ? question : { ...question, tooLow } };
+}
+
+const isWarm = (gap: Gap | undefined): boolean => gap?.need === "sure" && gap.because === "warm";
+
+/** A warm tyre shows more than it does cold: what is too low warm is certainly too low. One answer is for all that were read so. */
+async function tooLowOf(q: Repos, draft: Draft, all: readonly Garaged[]): Promise<readonly TooLow[]> {
+  const warm = draft.intents.filter((intent) => intent.do === "log reading" && isWarm(intent.gaps[0]));
+  const bikes = all.filter(({ bike }) => warm.some((intent) => intent.bike === bike.id));
+  const rigs = await rigsOf(
+    q,
+    bikes.map(({ bike }) => bike),
+  );
+  return warm.flatMap((intent): readonly TooLow[] => {
+    const g = bikes.find(({ bike }) => bike.id === intent.bike);
+    const rig = g === undefined ? undefined : rigs.get(g.bike.id);
+    if (g === undefined || rig === undefined || intent.do !== "log reading" || intent.unit === null || intent.unit === "level") return [];
+    const { kind, place, on, unit, detail = null } = intent;
+    const value = toCanonical(intent.value, unit);
+    const judged = judgeTaken(
+      { id: "", kind, place, on, value, unit, typed: intent.typed.text, detail, loggedAt: "", ordinal: 0 },
+      { ...rig, trips: g.rig.trips },
+    );
+    if (judged === null || judged.judgement.is === "cannot tell" || judged.judgement.side !== "low") return [];
+    const wanted = judged.judgement.limit.min ?? 0;
+    return [{ place, typed: intent.typed.text, unit, under: wanted - value, wanted, far: judged.doNotRide }];
+  });
+}
 
 /** The first open question of a draft, with what is needed to ask it. */
 export function questionOf(draft: Draft, all: readonly Garaged[]): Question {

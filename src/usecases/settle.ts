@@ -167,7 +167,10 @@ export function asOdometers(readings: readonly ReadingRecord[], bike: BikeId): O
 export function asMeasured(readings: readonly ReadingRecord[], bike: BikeId): Taken[] {
   return readings
     .filter((r) => r.bike === bike && r.kind !== "odometer")
-    .map(({ id, kind, place, on, value, unit, detail, loggedAt, ordinal }) => ({ id, kind, place, on, value: value ?? 0, unit, detail, loggedAt, ordinal }));
+    .map(({ id, kind, place, on, value, unit, typed, detail, loggedAt, ordinal }) => ({
+      ...{ id, kind, place, on, value: value ?? 0, unit, typed },
+      ...{ detail, loggedAt, ordinal },
+    }));
 }
 
 function readingOf(ctx: Ctx, intent: LogReading, g: Garaged, source: string, ordinal: number): ReadingRecord {

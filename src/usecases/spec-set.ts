@@ -1,5 +1,6 @@
 // Entering a spec, and taking one back. A bike has one entry a key and load; another takes its place and the one before stays on record.
 
+import { forceIn } from "../core/belt/force.ts";
 import { shareTyped } from "../core/chain/elongation.ts";
 import type { BikeId } from "../core/ids.ts";
 import { dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/quantity/units.ts";
@@ -121,14 +122,16 @@ function entriesOf(ctx: Ctx, key: SpecKey, typed: string): Result<readonly Entry
 }
 
 function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["holds"]> {
-  const { holds, end, unit, shares } = SPEC_KEYS[key];
+  const { holds, end, unit, shares, atForce } = SPEC_KEYS[key];
   if (typed.trim() === "" || typed.length > LONGEST_WORDS) return refused({ why: "not a spec", key, typed, because: "not read" });
   if (holds === "words") return unknownClass(key, typed) ? refused({ why: "not a spec", key, typed, because: "no such class" }) : done({ is: "words" });
   const share = shares === undefined ? null : shareTyped(typed);
   if (share !== null && shares !== undefined)
     return share >= shares[0] && share <= shares[1] ? done({ is: "words" }) : refused({ why: "not a spec", key, typed, because: "no such share" });
   const usual = unit ?? (holds === "pressure" ? ctx.who.pressure : holds === "torque" ? ctx.who.torque : null);
-  const read = readSpecFigure(typed, { holds, end, unit }, usual, ctx.vocabulary, ctx.who.numbers);
+  const pressed = atForce === true && holds === "length" ? splitSpec(typed, holds, ctx.vocabulary, ctx.who.numbers) : null;
+  const figure = pressed !== null && forceIn(pressed.words) !== null ? pressed.figure : typed;
+  const read = readSpecFigure(figure, { holds, end, unit }, usual, ctx.vocabulary, ctx.who.numbers);
   if (typeof read === "string") return refused({ why: "not a spec", key, typed, because: read });
   return outOfRange(key, read) ? refused(rangeRefusal(key, typed, read)) : done(read);
 }

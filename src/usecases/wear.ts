@@ -27,7 +27,7 @@ export type WornPart = {
 
 /** What was read of one part since it was fitted, and where its line leads. Values in mm; of a chain, how much longer than new as a share, which grows. */
 export type WearSeries = Omit<WornPart, "wear"> & {
-  readonly points: readonly { readonly ridden: Ridden; readonly value: number }[];
+  readonly points: readonly { readonly ridden: Ridden; readonly value: number; readonly typed: string }[];
   /** Null while nothing says how far it may go. */
   readonly limit: { readonly value: number; readonly by: LimitBy } | null;
   readonly wear: Wear | null;
@@ -84,7 +84,7 @@ function partOf({ kind, place }: Taken): WearKind | null {
   return part in WEAR_HABITS ? (part as WearKind) : null;
 }
 
-type Point = { readonly on: LocalDate; readonly at: Ridden; readonly value: number; readonly found: boolean };
+type Point = { readonly on: LocalDate; readonly at: Ridden; readonly value: number; readonly typed: string; readonly found: boolean };
 
 function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readonly Taken[]): WearSeries | null {
   const days = oneADay(taken);
@@ -98,7 +98,7 @@ function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readon
     const value = measureOf(part, each, g);
     // Where the odometer was read more than once that day, the last: it is mostly said with what was measured, and the first may be what the bike came with.
     const at = value === null ? null : (g.track.points.findLast(({ on }) => on === each.on)?.ridden ?? riddenOnDay(g.track, each.on)?.likely ?? null);
-    return at === null || value === null ? [] : [{ on: each.on, at, value, found: each.detail?.state === "found" }];
+    return at === null || value === null ? [] : [{ on: each.on, at, value, typed: each.typed, found: each.detail?.state === "found" }];
   });
   // What was found on the day of the new one was of the old.
   const own = all.filter(({ on, found }) => since === undefined || on > since.job.on.from || (on === since.job.on.from && !found));
@@ -110,7 +110,7 @@ function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readon
   if (first === undefined || last === undefined) return null;
   const latest = days.at(-1);
   const limit = limitOf(part, latest === undefined ? null : judgeTaken(latest, g.rig));
-  const points = placed.map(({ at, value }) => ({ ridden: at, value }));
+  const points = placed.map(({ at, value, typed }) => ({ ridden: at, value, typed }));
   if (limit === null) return { part, place, points, limit, wear: null, likely: null, start: null };
   const sinceNew = since !== undefined && since.ridden !== null && rose < 0;
   const start = sinceNew && since.ridden !== null ? since.ridden : first.at;

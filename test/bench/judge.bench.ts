@@ -31,7 +31,7 @@ const RIG: Rig = {
 };
 const of = (kind: Taken["kind"], value: number, unit: Taken["unit"]): Taken => ({
   ...{ id: "r1", kind, place: kind === "tread" ? "rear" : null, on: localDate("2026-11-26"), value, unit, detail: { conditions: ["rested"] } },
-  ...{ loggedAt: "2026-11-26T09:00:00.000Z", ordinal: 0 },
+  ...{ typed: "", loggedAt: "2026-11-26T09:00:00.000Z", ordinal: 0 },
 });
 const SPECIFIED: Rig = { ...RIG, specs: SPECS };
 const PRESSURE: Taken = { ...of("cold pressure", 220, "psi"), place: "front" };

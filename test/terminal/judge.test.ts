@@ -141,6 +141,79 @@ test("a pressure is judged cold, by the plate, where it stands", async () => {
   await t.close();
 });
 
+test("a reading is told as finely as it was typed, and what it is off by adds up with it, wherever it is told", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const say = async (words: string) => (await t.one({ ...dm, say: words })).text ?? "";
+  const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
+  await run("/spec what:rear tyre pressure value:36 psi");
+  await run("/spec what:front tyre pressure value:2.5 bar");
+  expect(await say("rear 34.5 psi")).toContain(
+    "Rear cold tyre pressure 34.5 psi: 1.5 psi low, add 1.5 psi where it stands (36 psi wanted by your own figure).",
+  );
+  expect(await say("rear 31.5 psi")).toContain("Rear cold tyre pressure 31.5 psi: 4.5 psi low, add 4.5 psi where it stands (36 psi wanted");
+  expect(await run("/due")).toContain("rear cold tyre pressure 31.5 psi, read today: 4.5 psi below spec, 36 psi");
+  expect(await run("/tyre show")).toContain("Rear cold tyre pressure 31.5 psi: 4.5 psi low");
+  expect(await run("/reading picture:pressure")).toContain("Rear 31.5 psi on 1 April, wanted 36 psi cold");
+  // 2.5 bar is 36.26 psi: 34 is 2 under 36, 33.5 is 2.8 under 36.3.
+  expect(await say("front 34 psi")).toContain("34 psi: 2 psi low, add 2 psi where it stands (36 psi wanted");
+  expect(await say("front 33.5 psi")).toContain("33.5 psi: 2.8 psi low, add 2.8 psi where it stands (36.3 psi wanted");
+  expect(await say("front 2.3 bar")).toContain("2.3 bar: 0.2 bar low, add 0.2 bar where it stands (2.5 bar wanted");
+  await run("/spec what:rear tyre pressure value:36.5 psi");
+  expect(await say("rear 34 psi")).toContain("34 psi: 2.5 psi low, add 2.5 psi where it stands (36.5 psi wanted");
+  expect(await say("rear tread 0.85 mm")).toContain("Rear tread depth 0.85 mm: near limit");
+  expect(await run("/reading picture:tread")).toContain("Rear 0.85 mm, limit");
+  expect(await say("front left pads 4.25 mm, front right pads 2.5 mm")).toContain("Front pads differ by 1.75 mm");
+  await t.close();
+});
+
+test("a belt's figure is entered with its force; pressed with that one it is judged, pressed with another it is asked anew", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const say = async (words: string) => (await t.one({ ...dm, say: words })).text ?? "";
+  const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
+  await run("/bike add name:Kite kind:belt-drive cruiser odometer:14,210 mi");
+  expect(await run("/spec what:belt deflection value:10-13 mm at 45 N")).toContain("Belt deflection: 10-13 mm at 45 N.");
+  expect(await run("/spec what:belt deflection")).toContain("Belt deflection: 10-13 mm at 45 N.");
+  expect(await say("belt deflection 12 mm at 45 N")).toContain("Belt deflection 12 mm: within (10 mm to 13 mm at 45 N by your own figure).");
+  // 10 lbf are 44.5 N.
+  expect(await say("belt deflection 15 mm at 10 lb")).toContain("Belt deflection 15 mm: beyond limit, too slack");
+  expect(await run("/due")).toContain("belt deflection 15 mm, read today: beyond limit, too slack, 13 mm");
+  expect(await say("belt deflection 15 mm at 20 N")).toContain(
+    "Belt deflection 15 mm: cannot tell; its figure holds at 45 N. Press it with that and read it again, such as “belt deflection 10 mm at 45 N”.",
+  );
+  const unsaid = await t.one({ ...dm, say: "belt deflection 12 mm" });
+  expect(unsaid.text).toContain("cannot tell yet; its figure holds at 45 N. Say how it was pressed, such as “at 45 N”, or “at force” if that was it.");
+  expect((await t.one({ ...dm, press: button(unsaid, "At the force named") })).text).toContain("Belt deflection 12 mm: within");
+  // A bare figure stays one, and what is no force is not taken for one.
+  expect(await run("/spec what:belt deflection value:10-13 mm midway")).toContain("I cannot read “10-13 mm midway”");
+  expect(await run("/spec what:belt deflection value:9-12 mm")).toContain("Belt deflection: 9 to 12 mm.");
+  await t.close();
+});
+
+test("a tyre too low even warm is told as too low before anything is saved; no air is let out of a warm one", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const say = async (words: string) => t.one({ ...dm, say: words });
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...dm, run: "/spec what:rear tyre pressure value:36 psi" });
+  const far = await say("rear 24 psi after the ride");
+  expect(far.text).toContain(
+    "was read warm. Even so it is 12 psi under the 36 psi wanted, and cold it is lower still: certainly too low. Put air in before you ride on, and look for what let it out; never let air out of a warm tyre.",
+  );
+  expect(far.text).toContain("Nothing is saved until you answer.");
+  const low = await say("rear 34.5 psi hot");
+  expect(low.text).toContain("Even so it is 1.5 psi under the 36 psi wanted");
+  expect(low.text).not.toContain("look for what let it out");
+  // Within what is wanted, or over it, a warm tyre says nothing; without a figure nothing is known to be wanted.
+  for (const fine of ["rear 36 psi after the ride", "rear 41 psi after the ride", "front 24 psi after the ride"]) {
+    const { text } = await say(fine);
+    expect(text).not.toContain("too low");
+    expect(text).toContain("Never let air out of a warm tyre.");
+  }
+  const cold = await t.one({ ...dm, press: button(far, "It was read cold after all") });
+  expect(cold.text).toContain("Do not ride before it is set, and look for what let it out.");
+  await t.close();
+});
+
 test("pads of one axle that differ are told together, and so is one new tyre beside an old one", async () => {
   const t = await talk("2026-04-01T10:00:00Z");
   await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
@@ -234,7 +307,7 @@ test("what was measured on the day a bike came is put where the odometer stood w
   await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
   await t.one({ ...dm, say: "14,820 mi on Heron, tread 4.5 mm rear" });
   const pictured = await t.one({ ...dm, run: "/reading picture:tread" });
-  expect(pictured.data.shown.panels[0].points).toEqual([{ ridden: 14_820 * 16_093_440, value: 4.5 }]);
+  expect(pictured.data.shown.panels[0].points).toEqual([{ ridden: 14_820 * 16_093_440, value: 4.5, typed: "4.5 mm" }]);
   await t.close();
 });
 

@@ -28,7 +28,7 @@ const rig = (specs: readonly Spec[] = [], place: string | null = null, use: Rig[
 let n = 0;
 const taken = (kind: ReadingKind, value: number, more: { place?: Place; on?: string; detail?: ReadingDetail; unit?: UnitId; at?: string } = {}): Taken => ({
   ...{ id: `r${n++}`, kind, place: more.place ?? null, on: localDate(more.on ?? "2026-11-26"), value, unit: more.unit ?? "mm" },
-  ...{ detail: more.detail ?? null, loggedAt: more.at ?? "2026-11-26T09:00:00.000Z", ordinal: n },
+  ...{ typed: "", detail: more.detail ?? null, loggedAt: more.at ?? "2026-11-26T09:00:00.000Z", ordinal: n },
 });
 const figure = (key: SpecKey, low: number | null, high: number | null, use: Spec["use"] = null): Spec => ({
   ...{ id: `s${n++}`, rev: 1, bike: BIKE.id, key, use, typed: "", by: "m1" as MemberId, at: "2026-11-01T00:00:00.000Z" as Instant },

@@ -23,6 +23,7 @@ export type Missing =
   | "upright"
   | "on the side stand"
   | "at force"
+  | "other force"
   | "throttle open"
   | "rested"
   | "rpm"

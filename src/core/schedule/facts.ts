@@ -40,6 +40,8 @@ export type Verdict = {
     readonly place: Place | null;
     readonly value: number;
     readonly unit: ReadingUnit;
+    /** As it was typed. */
+    readonly typed: string;
     readonly limit: number | null;
     readonly side: "low" | "high" | null;
   };

@@ -14,6 +14,8 @@ export type Taken = Measured & {
   readonly id: string;
   readonly value: number;
   readonly unit: ReadingUnit;
+  /** As it was typed, its unit with it. */
+  readonly typed: string;
   readonly detail: ReadingDetail | null;
   readonly loggedAt: string;
   readonly ordinal: number;

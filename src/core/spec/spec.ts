@@ -1,9 +1,10 @@
 // A spec: a value, a window or words from a manual, with its source. And which of several stands where members differ.
 // Not here: the keys (trade/spec-keys), the sentences (words/), wear judged by a spec (wear/).
 
+import { forceIn, sameForce } from "../belt/force.ts";
 import type { Instant } from "../calendar/dates.ts";
 import type { BikeId, MemberId } from "../ids.ts";
-import type { UnitId } from "../quantity/units.ts";
+import { dimensionOf, type UnitId } from "../quantity/units.ts";
 
 /** What some specs differ by: tyre pressures and sag are printed for each. */
 export const SPEC_USES = ["solo", "two-up", "loaded"] as const;
@@ -83,7 +84,12 @@ const weight = (spec: Spec): number => (hasPage(spec) ? 2 : spec.source === null
 /** Do two specs say the same? Figures are compared as printed: 36 psi and 2.48 bar differ by less than the last digit of the coarser. */
 export function isSame(a: Spec, b: Spec): boolean {
   if (a.holds.is === "words" || b.holds.is === "words") return a.holds.is === b.holds.is && folded(a.typed) === folded(b.typed);
-  return near(a.holds.low, b.holds.low) && near(a.holds.high, b.holds.high);
+  return near(a.holds.low, b.holds.low) && near(a.holds.high, b.holds.high) && isAtOneForce(a, b);
+}
+/** A deflection at another force is another figure; where only one names a force, it may be the other's too. */
+function isAtOneForce(a: Spec, b: Spec): boolean {
+  const [one, other] = [a, b].map(({ holds, typed }) => (holds.is === "figure" && dimensionOf(holds.unit) === "length" ? forceIn(typed) : null));
+  return one == null || other == null || sameForce(one.newtons, other.newtons);
 }
 /** Half a percent: a figure printed in two units is rounded in one of them. */
 const AS_PRINTED = 0.005;

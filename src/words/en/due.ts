@@ -11,6 +11,7 @@ import type { Printer } from "../printer.ts";
 import { dialPoint } from "./dial-point.ts";
 import { englishItemName } from "./item-names.ts";
 import { SIDES, sideOf } from "./judge.ts";
+import { pressureJudged } from "./reading-detail.ts";
 import { readingWords } from "./readings.ts";
 import { recheckBecause } from "./rechecks.ts";
 import { CONDITION_WORDS, capital, lowered } from "./text.ts";
@@ -127,11 +128,11 @@ export const dueWords = (p: Printer) => {
     if (seen !== undefined) return `“${seen}”, found ${when}`;
     if (measured === undefined) return `measured ${when} and ${is}`;
     const { unit, limit } = measured;
-    const what = readingWords(p).reading({ ...measured, dial: null, typed: "", on });
+    const what = readingWords(p).judged(measured);
     // A pressure is not worn to a limit: it is off, and is set where it stands.
     if (measured.kind === "cold pressure" && limit !== null && unit !== "level") {
-      const off = p.amount(Math.abs(measured.value - limit), unit);
-      return `${what}, read ${when}: ${off} ${measured.side === "low" ? "below" : "above"} spec, ${p.amount(limit, unit)}${is === "beyond limit" ? "; not to be ridden before it is set" : ""}`;
+      const fine = (kPa: number): string => pressureJudged(p, kPa, limit, { ...measured, unit });
+      return `${what}, read ${when}: ${fine(Math.abs(measured.value - limit))} ${measured.side === "low" ? "below" : "above"} spec, ${fine(limit)}${is === "beyond limit" ? "; not to be ridden before it is set" : ""}`;
     }
     const sided = measured.side === null ? "" : sideOf(SIDES[measured.kind], measured.side, is);
     return `${what}, read ${when}: ${is}${sided}${limit === null || unit === "level" ? "" : `, ${p.amount(limit, unit, kindRow(measured.kind).decimals?.[unit])}`}`;

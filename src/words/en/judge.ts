@@ -8,6 +8,7 @@ import type { JudgedKind } from "../../trade/judged.ts";
 import type { SpecKey } from "../../trade/spec-keys.ts";
 import type { Printer } from "../printer.ts";
 import { KIND_WORDS } from "./kinds.ts";
+import { pressureJudged, valueAsTyped } from "./reading-detail.ts";
 import { readingWords } from "./readings.ts";
 import { englishSpecName } from "./spec-names.ts";
 import { capital, lowered } from "./text.ts";
@@ -18,6 +19,7 @@ export type SaidJudged = {
   readonly place: Place | null;
   readonly value: number;
   readonly unit: ReadingUnit;
+  readonly typed: string;
   readonly judgement: Judgement;
   readonly by: "spec" | "law" | "bars" | "bars, state law" | "practice" | "mark";
   readonly doNotRide: boolean;
@@ -28,6 +30,8 @@ export type SaidJudged = {
   readonly freezes: number | null;
   /** °C of the air that a battery was read in, where it was noted. */
   readonly air: number | null;
+  /** The force at which a belt's figure holds, as typed; null where none was. */
+  readonly force: string | null;
   /** What is worse with a battery than low charge. */
   readonly alarm: "frozen" | "more than flat" | "six volts" | null;
 };
@@ -97,6 +101,7 @@ const NEEDS: Record<Missing, string> = {
   cold: "say “cold” if the engine was",
   upright: "say “upright” if the bike stood so",
   "on the side stand": "say how the bike stood, “upright” or “on the side stand”",
+  "other force": "its figure holds at another force; press it with that one and read it again",
   "at force": "say “at force” if it was the force that the manual names",
   "throttle open": "say “throttle open” if it was held wide open",
   rested: "say “rested” once it has stood six hours since charging or riding",
@@ -159,15 +164,15 @@ const BARS = 0.8;
 const MEASURED_TO = 0.0005;
 
 export const judgeWords = (p: Printer) => {
-  const { reading } = readingWords(p);
+  const { judged: read } = readingWords(p);
   const amount = (value: number, { unit, kind }: Pick<SaidJudged, "unit" | "kind">): string =>
     unit === "level" ? "the mark" : p.amount(value, unit, kindRow(kind).decimals?.[unit]);
-  const limitOf = (j: SaidJudged, wanted = ""): string => {
+  const limitOf = (j: SaidJudged, wanted = "", fine = (value: number): string => amount(value, j)): string => {
     const { judgement } = j;
     if (judgement.is === "cannot tell") return "";
     const { min, max, source } = judgement.limit;
-    const span = min !== null && max !== null ? (min === max ? amount(min, j) : `${amount(min, j)} to ${amount(max, j)}`) : amount(min ?? max ?? 0, j);
-    const all = `${span}${wanted}`;
+    const span = min !== null && max !== null ? (min === max ? fine(min) : `${fine(min)} to ${fine(max)}`) : fine(min ?? max ?? 0);
+    const all = `${span}${j.force === null ? "" : ` at ${j.force}`}${wanted}`;
     switch (j.by) {
       case "spec":
         return source === "" ? `${all} by your own figure` : `${all}, ${source}`;
@@ -206,15 +211,21 @@ export const judgeWords = (p: Printer) => {
     // As it was read it is low, and may be so.
     if (only === "stood upright" && j.value <= LOW && BEFORE_KNOWN.includes(j.kind)) return `${called}: cannot tell; ${NEEDS[only]}, before you ride.`;
     if (only === "fitted") return `${called}: cannot tell; ${NEEDS.fitted}.`;
+    if (j.force !== null && only === "other force")
+      return `${called}: cannot tell; its figure holds at ${j.force}. Press it with that and read it again, such as “belt deflection 10 mm at ${j.force}”.`;
+    if (j.force !== null && only === "at force")
+      return `${called}: cannot tell yet; its figure holds at ${j.force}. Say how it was pressed, such as “at ${j.force}”, or “at force” if that was it. I keep that for this bike.`;
     return `${called}: cannot tell yet; ${p.list(lacks.map((each) => NEEDS[each]))}.${lacks.some((each) => KEPT.includes(each)) ? " I keep it for this bike." : ""}`;
   };
   const pressure = (j: SaidJudged, called: string): string => {
     if (j.judgement.is === "cannot tell") return cause(j, called);
     const add = j.add ?? 0;
-    const off = amount(Math.abs(add), j);
-    if (add === 0) return `${called}: good, ${limitOf(j, " wanted")}.`;
+    const { min, max } = j.judgement.limit;
+    const fine = (kPa: number): string => (j.unit === "level" ? "" : pressureJudged(p, kPa, (add < 0 ? max : min) ?? 0, { ...j, unit: j.unit }));
+    const off = fine(Math.abs(add));
+    if (add === 0) return `${called}: good, ${limitOf(j, " wanted", fine)}.`;
     const what = add > 0 ? `${off} low, add ${off} where it stands` : `${off} high, let out ${off} where it stands`;
-    return `${called}: ${what} (${limitOf(j, " wanted")}).${j.doNotRide ? ` Do not ride before it is set${add > 0 ? ", and look for what let it out" : ""}.` : ""}`;
+    return `${called}: ${what} (${limitOf(j, " wanted", fine)}).${j.doNotRide ? ` Do not ride before it is set${add > 0 ? ", and look for what let it out" : ""}.` : ""}`;
   };
   /** How to charge it, and whether frost can burst it. */
   const battery = (j: SaidJudged): string => {
@@ -229,7 +240,7 @@ export const judgeWords = (p: Printer) => {
     `At ${p.figure(air, 0)} °C it may be frozen: never charge or jump a frozen battery. Let it thaw in the warm for a day, then look at its case: bulged or split it is scrap; sound, charge it then.`;
   /** One line: the value, its verdict, what to do. */
   const line = (j: SaidJudged): string => {
-    const called = capital(reading({ ...j, dial: null, typed: "", on: "" as never }));
+    const called = capital(read(j));
     if (j.kind === "cold pressure") return pressure(j, called);
     const { judgement } = j;
     if (j.alarm === "frozen" && !callsForWork(judgement)) return `${called}: ${battery(j)}`;
@@ -257,8 +268,8 @@ export const judgeWords = (p: Printer) => {
       });
       return `To judge ${p.list(kinds)} I need the figures of your manual, once: /spec.`;
     },
-    uneven: ({ end, by, unit }: { readonly end: "front" | "rear"; readonly by: number; readonly unit: ReadingUnit }): string =>
-      `${capital(end)} pads differ by ${amount(by, { kind: "pad thickness", unit })}: a piston or a slide pin sticks. Clean the caliper before new pads go in.`,
+    uneven: ({ end, by, unit, typed }: { readonly end: "front" | "rear"; readonly by: number; readonly unit: ReadingUnit; readonly typed: string }): string =>
+      `${capital(end)} pads differ by ${unit === "level" ? "" : valueAsTyped(p, by, unit, typed, "pad thickness")}: a piston or a slide pin sticks. Clean the caliper before new pads go in.`,
     oneEnd: (): string => "One end is new: keep both of one construction, and of a pair that the bike's maker names. Take it gently at first.",
     unknownPlace: (): string =>
       "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more: /group place. A bike that is in no group takes your own limit: /spec.",

@@ -15,10 +15,34 @@ const stoodWords = (p: Printer, hours: number): string =>
 /** A canonical value in a unit, with the decimals that its scales show or that were typed, whichever are more: a clearance of 0.09 mm stays one. With nothing typed, as finely as its kind is read. */
 export function valueAsTyped(p: Printer, canonical: number, unit: UnitId, typed: string, kind: ReadingKind): string {
   if (typed === "") return p.amount(canonical, unit, kindRow(kind).decimals?.[unit]);
-  const behind = /\d[.,](\d{1,3})(?!\d)/u.exec(typed)?.[1]?.length ?? 0;
-  const decimals = Math.max(decimalsOf(unit), Math.min(MOST_DECIMALS, behind));
   const symbol = symbolOf(unit);
-  return `${p.figure(fromCanonical(canonical, unit), decimals)}${symbol.startsWith("/") ? "" : " "}${symbol}`;
+  return `${p.figure(fromCanonical(canonical, unit), decimalsTyped(unit, typed))}${symbol.startsWith("/") ? "" : " "}${symbol}`;
+}
+
+/** Decimals that a unit's scales show or that were typed, whichever are more. */
+export const decimalsTyped = (unit: UnitId, typed: string): number => Math.max(decimalsOf(unit), behind(typed));
+
+/** Decimals of the finest figure typed. */
+const behind = (typed: string): number =>
+  Math.min(MOST_DECIMALS, Math.max(0, ...[...typed.matchAll(/\d[.,](\d{1,3})(?!\d)/gu)].map(([, digits = ""]) => digits.length)));
+
+/** A value that is judged, and whatever is told beside it in the same unit: as finely as it was typed, never coarser than its kind is read. */
+export function valueJudged(
+  p: Printer,
+  canonical: number,
+  { unit, kind, typed }: { readonly unit: UnitId; readonly kind: ReadingKind; readonly typed: string },
+) {
+  const read = kindRow(kind).decimals?.[unit];
+  return read === undefined ? valueAsTyped(p, canonical, unit, typed, kind) : p.amount(canonical, unit, Math.max(read, behind(typed)));
+}
+
+/** What a pressure is off by, and what is wanted, as finely as the reading and, where that is a round figure, as the wanted one: what is told adds up. */
+export function pressureJudged(p: Printer, kPa: number, wanted: number, reading: { readonly unit: UnitId; readonly typed: string }): string {
+  const { unit, typed } = reading;
+  const decimals = decimalsTyped(unit, typed);
+  const figure = fromCanonical(wanted, unit);
+  const finer = [decimals, decimals + 1].find((each) => Math.abs(figure - Number(figure.toFixed(each))) < 1e-6) ?? decimals;
+  return `${p.figure(fromCanonical(kPa, unit), finer)} ${symbolOf(unit)}`;
 }
 
 /** " (inner, points 3.5 and 4 mm, as found)"; empty when nothing was said. */

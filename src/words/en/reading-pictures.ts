@@ -6,6 +6,7 @@ import { decimalsOf, fromCanonical, symbolOf, type UnitId } from "../../core/qua
 import type { Place } from "../../core/reading/kinds.ts";
 import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
+import { pressureJudged, valueAsTyped } from "./reading-detail.ts";
 import { altOf, capital } from "./text.ts";
 
 type OnDial = { readonly nickname: string; readonly unit: DistanceUnit; readonly offset: number; readonly today: LocalDate };
@@ -20,7 +21,7 @@ type Wear = OnDial & {
   readonly typedIn: UnitId | null;
   readonly panels: readonly {
     readonly place: Place | null;
-    readonly points: readonly { readonly ridden: Ridden; readonly value: number }[];
+    readonly points: readonly { readonly ridden: Ridden; readonly value: number; readonly typed: string }[];
     readonly limit: { readonly value: number; readonly by: "spec" | "law" | "bars" | "bars, state law" | "practice" | "mark" } | null;
     readonly line: { readonly from: Ridden; readonly start: number; readonly likely: Ridden; readonly low: Ridden; readonly high: Ridden | null } | null;
     readonly worn: boolean;
@@ -33,7 +34,7 @@ type Pressure = {
   readonly celsius: number;
   readonly panels: readonly {
     readonly place: "front" | "rear";
-    readonly points: readonly { readonly on: LocalDate; readonly read: number; readonly levelled: number | null }[];
+    readonly points: readonly { readonly on: LocalDate; readonly read: number; readonly typed: string; readonly levelled: number | null }[];
     readonly wanted: number | null;
   }[];
 };
@@ -124,7 +125,8 @@ export const readingPictureWords = (p: Printer) => {
         const { points, limit } = panel;
         const last = points.at(-1);
         const held = limit === null ? "no limit known" : `limit ${depth(limit.value)} (${LIMIT_FROM[limit.by]})`;
-        const now = `${named(panel.place)} ${depth(last?.value ?? 0)}, ${held}`;
+        const read = last === undefined || typedIn === null ? depth(last?.value ?? 0) : valueAsTyped(p, last.value, typedIn, last.typed, "tread");
+        const now = `${named(panel.place)} ${read}, ${held}`;
         if (panel.worn) return `${now}: at the limit, ${called.now}.`;
         if (panel.line === null) return `${now}; ${points.length < 2 ? "one reading" : "too few readings yet"}, so no line is drawn.`;
         const { likely, low, high } = panel.line;
@@ -160,12 +162,13 @@ export const readingPictureWords = (p: Printer) => {
 
     pressure: (shown: Pressure) => {
       const { typedIn, nickname, today, celsius } = shown;
-      const amount = (kPa: number): string => p.amount(kPa, typedIn);
       const read = shown.panels.filter(({ points }) => points.length > 0);
       const title = read.length === 0 ? `${nickname} has no tyre pressure reading yet` : `${nickname}'s cold tyre pressures`;
       const missing = read.some(({ points }) => points.some(({ levelled }) => levelled === null));
       const said = read.map(({ place, points, wanted }) => {
         const last = points.at(-1);
+        // All of one end as finely as it was read last.
+        const amount = (kPa: number): string => (last === undefined ? "" : pressureJudged(p, kPa, wanted ?? last.read, { unit: typedIn, typed: last.typed }));
         const told =
           last === undefined
             ? ""
@@ -186,7 +189,13 @@ export const readingPictureWords = (p: Printer) => {
               read: fromCanonical(point.read, typedIn),
               levelled: point.levelled === null ? null : fromCanonical(point.levelled, typedIn),
             })),
-            wanted: wanted === null ? null : { value: fromCanonical(wanted, typedIn), text: `wanted ${amount(wanted)} as read cold` },
+            wanted:
+              wanted === null
+                ? null
+                : {
+                    value: fromCanonical(wanted, typedIn),
+                    text: `wanted ${pressureJudged(p, wanted, wanted, { unit: typedIn, typed: points.at(-1)?.typed ?? "" })} as read cold`,
+                  },
           })),
           month: p.axisMonth,
           day: p.axisDay,

@@ -10,7 +10,8 @@ import type { WorkDetail } from "../../core/work-detail.ts";
 import type { Printer } from "../printer.ts";
 import { englishItemName } from "./item-names.ts";
 import { KIND_WORDS, LEVEL_WORDS } from "./kinds.ts";
-import { detailTail, valueAsTyped } from "./reading-detail.ts";
+import { readWarm, type TooLow } from "./read-warm.ts";
+import { detailTail, valueAsTyped, valueJudged } from "./reading-detail.ts";
 import { capital } from "./text.ts";
 import { workDetailWords } from "./work-detail.ts";
 
@@ -43,11 +44,14 @@ export const readingWords = (p: Printer) => {
     if (r.unit === "level") return LEVEL_WORDS[LEVELS[r.value ?? 0] ?? "between"];
     return r.dial === null ? valueAsTyped(p, r.value ?? 0, r.unit, r.typed, r.kind) : p.point(r.dial, r.unit as DistanceUnit);
   };
-  const reading = (r: SaidReading): string =>
-    `${r.place === null ? "" : `${r.place} `}${KIND_WORDS[r.kind].name} ${value(r)}${detailTail(p, r.detail ?? null, r.unit)}`;
+  const named = ({ place, kind }: Pick<SaidReading, "place" | "kind">): string => `${place === null ? "" : `${place} `}${KIND_WORDS[kind].name}`;
+  const reading = (r: SaidReading): string => `${named(r)} ${value(r)}${detailTail(p, r.detail ?? null, r.unit)}`;
   const day = (on: LocalDate, today: LocalDate): string => (on === today ? "today" : p.date(on, today));
   return {
     reading,
+    /** A reading beside what is said of it. */
+    judged: (r: Pick<SaidReading, "place" | "kind" | "unit" | "typed"> & { readonly value: number }): string =>
+      `${named(r)} ${r.unit === "level" ? LEVEL_WORDS[LEVELS[r.value] ?? "between"] : valueJudged(p, r.value, { ...r, unit: r.unit })}`,
     /** "Heron: odometer 14,820 mi, today." */
     logged: (nickname: string, readings: readonly SaidReading[], today: LocalDate): string => {
       const [first] = readings;
@@ -86,6 +90,7 @@ export const readingWords = (p: Printer) => {
       nickname: string | null,
       last: { readonly figure: number; readonly unit: DistanceUnit; readonly on: LocalDate } | null,
       today: LocalDate,
+      tooLow: readonly TooLow[] = [],
     ): string => {
       const of = nickname === null ? "" : ` on ${nickname}`;
       switch (gap.need) {
@@ -118,6 +123,7 @@ export const readingWords = (p: Printer) => {
             const was = p.amount(gap.before.value, gap.before.unit);
             return `${capital(about)}${of} is more than the ${was} of ${day(gap.before.on, today)}, and nothing new is on record since. Is it right? If a new one was fitted, let this go and say that first, such as “new rear tyre at 14,200”.`;
           }
+          if (gap.because === "warm") return readWarm(p, `${capital(about)}${of}`, tooLow);
           return strange(gap.because, about, of, last === null ? null : { figure: p.figure(last.figure), unit: last.unit, on: day(last.on, today) });
       }
     },
@@ -232,7 +238,7 @@ export const readingWords = (p: Printer) => {
 const today0 = "0001-01-01" as LocalDate;
 
 function strange(
-  because: Extract<Gap, { need: "sure" }>["because"],
+  because: Exclude<Extract<Gap, { need: "sure" }>["because"], "warm">,
   about: string,
   of: string,
   last: { readonly figure: string; readonly unit: string; readonly on: string } | null,
@@ -243,8 +249,6 @@ function strange(
       return `${capital(about)}${of} is below what the dial showed before.${before} Which is it? If it was on an earlier day, say it again with that day, such as “on 3 October”.`;
     case "beyond a later one":
       return `${capital(about)}${of} is above what the dial showed later.${before.replace("The last one", "A later one")} Which is it?`;
-    case "warm":
-      return `${capital(about)}${of} was read warm, and a pressure is judged cold: read it again before a ride, or say that it was cold.`;
     case "trip":
       return `${capital(about)}${of} takes it that the trip meter was zeroed at the last reading.${before} Was it?`;
     case "implausible jump":

@@ -1,8 +1,9 @@
 // Specs in English: the value first, then its source and who entered it.
 
+import { forceIn } from "../../core/belt/force.ts";
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import { figureRounded, honestDecimals, printFigure, windowInward } from "../../core/quantity/print.ts";
-import { fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
+import { dimensionOf, fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
 import type { SpecHolds, SpecSource, SpecUse } from "../../core/spec/spec.ts";
 import type { Afterwards, SpecKey } from "../../trade/spec-keys.ts";
 import type { Printer } from "../printer.ts";
@@ -58,7 +59,8 @@ export const specWords = (p: Printer, locale: string, today: LocalDate) => {
   const value = ({ holds, typed, asUnit }: Shown): string => {
     if (holds.is === "words") return typed;
     const own = inUnit(holds, holds.unit);
-    const said = /[(/=]/u.test(typed) ? typed : own;
+    // A deflection holds at the force typed behind it.
+    const said = /[(/=]/u.test(typed) || (dimensionOf(holds.unit) === "length" && forceIn(typed) !== null) ? typed : own;
     return asUnit === null ? said : `${inUnit(holds, asUnit)} (${said})`;
   };
   const source = (s: SpecSource | null): string => {
