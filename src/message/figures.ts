@@ -27,13 +27,16 @@ export function figureAt(layout: Layout, at: number, joined = false): Figure | n
   // "120/70r 17": a letter that touches the figure before it belongs to that.
   const earlier = tokens[at - 2];
   if (before?.is === "word" && earlier?.is === "number" && before.start === earlier.end && earlier.cut !== true) return null;
-  if (after?.is === "break" && (among(notReading, after.mark) || (after.mark === ":" && text[token.end] === ":"))) return null;
+  if (after?.is === "break" && (among(notReading, after.mark) || (after.mark === ":" && text[token.end] === ":" && !isDialBefore(text, token)))) return null;
   const named = layout.kindEnds.has(at - 1);
   if ((!named && among(notReading, wordAt(tokens, at - 1))) || (token.units.length === 0 && among(notReading, wordAt(tokens, at + 1)))) return null;
   // A fraction whose denominator no ruler has is a size ("120/70").
   if (token.fraction !== null && ![2, 4, 8, 16, 32, 64].includes(token.fraction)) return null;
   return withPlace(layout, at, token);
 }
+
+/** "At 14,500: 3 L": no time of day and no number of a list. */
+const isDialBefore = (text: string, token: NumberToken): boolean => token.value >= 1000 && !/\d/u.test(text[token.end + 1] ?? " ");
 
 /** "36r": a letter that stands for an end of the bike, cut off the figure that it touches. */
 const hasLetter = (tokens: Layout["tokens"], at: number): boolean => {

@@ -34,14 +34,17 @@ export function fuelSaid(
   const meant = bikeAt(layout, { from: at, to: at });
   const day = dayAt(layout, part, clause.parts);
   const price = priceAmong(layout, numbers);
-  const trip = numbers.find((each) => isStretch(tokenAt(layout, each)));
+  const ofTrip = (each: number): boolean =>
+    tokenAt(layout, each).units.length === 0 &&
+    tokenAt(layout, each).value < 1000 &&
+    layout.known.vocabulary.measuring.trip.some((phrase) => phrase.split(" ")[0] === wordAt(layout.tokens, each - 1));
+  const trip = numbers.find((each) => isStretch(tokenAt(layout, each)) || ofTrip(each));
+  const tripUnit = trip === undefined ? null : ((tokenAt(layout, trip).units[0] as "mi" | "km" | undefined) ?? meant.bike?.unit ?? null);
   const full = fill.includes("not full") ? false : fill.includes("full") ? true : null;
   const detail: ReadingDetail = {
     ...(full === null ? {} : { full }),
     ...(price === null ? {} : { price: price.price }),
-    ...(trip === undefined
-      ? {}
-      : { trip: { value: tokenAt(layout, trip).value, unit: tokenAt(layout, trip).units[0] as "mi" | "km", typed: tokenAt(layout, trip).text } }),
+    ...(trip === undefined ? {} : { trip: { value: tokenAt(layout, trip).value, unit: tripUnit, typed: tokenAt(layout, trip).text } }),
   };
   const [unit, ...others] = units;
   const gaps: Gap[] = [
@@ -85,7 +88,10 @@ function priceAmong(layout: Layout, numbers: readonly number[]): { readonly at: 
     const mark = token?.is === "break" ? token.mark : (wordAt(layout.tokens, at) ?? "");
     return among(currencies, mark) ? mark : null;
   };
-  const marked = numbers.find((at) => (markAt(at - 1) ?? markAt(at + 1)) !== null);
+  // "14,600mi £19.80": a sign belongs to the figure that it touches.
+  const bareOf = (at: number): boolean => tokenAt(layout, at).units.length === 0;
+  const touches = (at: number): boolean => layout.tokens[at + 1]?.end === layout.tokens[at + 2]?.start && layout.tokens[at + 2]?.is === "number";
+  const marked = numbers.find((at) => bareOf(at) && markAt(at - 1) !== null) ?? numbers.find((at) => bareOf(at) && markAt(at + 1) !== null && !touches(at));
   const bare = numbers.filter((at) => tokenAt(layout, at).units.length === 0 && tokenAt(layout, at).decimals === 2);
   const at = marked ?? (bare.length === 1 ? bare[0] : undefined);
   if (at === undefined) return null;

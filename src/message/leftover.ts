@@ -1,7 +1,8 @@
 // What must not be lost or saved in silence: figures of a job that nothing else accounts for, and two values for one place.
 
 import type { LogReading, RecordWork } from "../core/reading/intent.ts";
-import type { Clause } from "./clauses.ts";
+import { among } from "./among.ts";
+import { type Clause, wordAt } from "./clauses.ts";
 import type { Layout } from "./layout.ts";
 import { tokensOf } from "./pieces.ts";
 
@@ -23,7 +24,9 @@ export function withFiguresKept(
     const token = layout.tokens[at];
     return token?.is === "number" && !used.has(at) && !layout.taken.has(at) && !layout.indexes.has(at) && !typed.includes(token.text);
   });
-  if (!lost) return work;
+  // "Oil changed without the filter": what was left out is kept in its own words.
+  const { without } = layout.known.vocabulary.details;
+  if (!lost && !tokensOf(clause).some((at) => among(without, wordAt(layout.tokens, at)))) return work;
   const note = layout.text.slice(layout.tokens[clause.from]?.start, layout.tokens[clause.to]?.end).trim();
   return work.map((intent, n) => (n === 0 ? { ...intent, note } : intent));
 }

@@ -12,6 +12,7 @@ import { conditionsOf, forceSaid, howParts, loadOf, stoodHours } from "./how-sai
 import { isPlainPart, kindsOf, kindWordsIn, namesWheel } from "./kind-of.ts";
 import { bikeAt, dayAt, type Layout, phrasesInside, type SaidAt } from "./layout.ts";
 import { type Measurable, measurablesIn } from "./measured-figures.ts";
+import { standsBeside } from "./phrases.ts";
 import { isAnd, tokensOf } from "./pieces.ts";
 import { type Kinded, placesOf, type Where } from "./placed.ts";
 import { unitOf } from "./value-units.ts";
@@ -36,8 +37,8 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
     const figures = ofManual ? [] : measurablesIn(layout, part, isTaken, named.length + carried.length > 0);
     for (const figure of figures) {
       const kinds = kindsOf(layout, figure, figures, goesOn ? carried : []);
-      const [kind] = kinds;
-      if (kind !== undefined) said.push({ figure, kind, kinds, state: null, points: [] });
+      const [kind = setTo(layout, figure, said.at(-1))] = kinds;
+      if (kind !== undefined) said.push({ figure, kind, kinds: kinds.length > 0 ? kinds : [kind], state: null, points: [] });
     }
     if (last !== undefined) {
       carried = last.are;
@@ -52,6 +53,21 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
   const inherited = new Map([...byKind].map(([kind, same]) => [kind, inheritedUnit(layout, kind, same)]));
   const shared = new Map([...byKind].map(([kind, same]) => [kind, [...new Set(same.map(({ figure }) => figure.part))]]));
   return stated.flatMap((each, n) => readingsOf(layout, each, places[n] ?? null, inherited.get(each.kind) ?? null, shared.get(each.kind) ?? []));
+}
+
+/** What is set: a figure behind "to" or "now" is what it was set to. */
+const SET: readonly ReadingKind[] = ["cold pressure", "chain slack", "belt deflection", "clutch free play", "throttle free play"];
+
+/** "Front was 28 so pumped it to 33", "found 28 psi front, set it to 33": of the kind read before it, where it is of its size. */
+function setTo(layout: Layout, { at, value, units }: Measurable, before: Said | undefined): ReadingKind | undefined {
+  if (before === undefined || !SET.includes(before.kind) || !among(layout.known.vocabulary.measuring.left, wordAt(layout.tokens, at - 1))) return undefined;
+  // "Moved to 34 Mill Lane".
+  const next = wordAt(layout.tokens, at + 1);
+  if (next !== null && next !== undefined && !standsBeside(next, layout.known.vocabulary)) return undefined;
+  const alike = value > before.figure.value / 3 && value < before.figure.value * 3;
+  return alike && (units.length === 0 || units.every((unit) => before.figure.units.length === 0 || before.figure.units.includes(unit)))
+    ? before.kind
+    : undefined;
 }
 
 /** "The manual says 33 front", "limit 1.6 mm": nothing of that part was read off the bike. */

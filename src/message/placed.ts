@@ -120,6 +120,8 @@ function matched(same: readonly Kinded[], places: readonly PlaceAt[], sides: num
   if (only === undefined) return own;
   // Inner and outer pads of one caliper stand at one place.
   if (distinct.length === 1 && sides === same.length) return same.map(() => only);
+  // So does what was found and what was left.
+  if (distinct.length === 1 && same.length === 2 && same.every(({ state }) => state !== null)) return same.map(() => only);
   if (same.length === 1) {
     if (distinct.length === 1) return [only];
     const both = distinct.length === 2 && distinct.includes("front") && distinct.includes("rear");

@@ -65,6 +65,7 @@ function speaksOfBike(layout: Layout, part: Part): boolean {
   if (how.some((list) => phrasesInside(list, part).length > 0)) return false;
   const bike = bikeAt(layout, part).bike ?? layout.known.bikes[0];
   return (
+    tokensOf(part).some((at) => isStray(layout, part, at)) ||
     kindWordsIn(layout, part).some(({ are }) => !are.includes("odometer")) ||
     namesThing(layout, part) ||
     (bike !== undefined && itemPhrases(layout.tokens, layout.known, bike, part.from, part.to).length > 0)
@@ -79,5 +80,7 @@ function isStray(layout: Layout, part: Part, at: number): boolean {
   const next = token.unitText?.toLowerCase() ?? wordAt(layout.tokens, at + 1) ?? "";
   if ([measuring.pitches, measuring.rpm, measuring.hours, measuring.minutes, measuring.forces].some((list) => among(list, next))) return false;
   const beside = { from: Math.max(part.from, at - 2), to: Math.min(part.to, at + 2) };
-  return token.units.length > 0 || phrasesInside(layout.phrases.kind, beside).length + phrasesInside(layout.phrases.place, beside).length > 0;
+  // "14,530 mi 33/36": no ruler has such a fraction.
+  const isPair = token.fraction !== null && /^\d{2}\/\d{2}$/u.test(token.text) && ![2, 4, 8, 16, 32, 64].includes(token.fraction);
+  return isPair || token.units.length > 0 || phrasesInside(layout.phrases.kind, beside).length + phrasesInside(layout.phrases.place, beside).length > 0;
 }

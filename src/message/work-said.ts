@@ -146,6 +146,12 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
   const fitting = fittingOf(layout.known, bike);
   let carried = before;
   let things: readonly ItemPhrase[] = [];
+  let listed: readonly { readonly part: Part; readonly all: readonly ItemPhrase[] }[] = [];
+  // "Oil, filter and plugs changed", "oil, plugs at 14,500": what is listed before a job is part of it.
+  const withListed = (said: readonly string[]): void => {
+    for (const each of listed) for (const phrase of each.all) push(found, phrase, each.part, said, layout, fitting);
+    listed = [];
+  };
   for (const part of parts) {
     const all = itemPhrases(layout.tokens, layout.known, bike, part.from, part.to)
       .map((phrase) => withOtherEnd(layout, phrase, bike))
@@ -164,7 +170,10 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
       continue;
     }
     if (firstVerb === undefined) {
-      if (all.length === 0 || !holdsOnlyItems(layout, part, all, true)) continue;
+      if (all.length === 0 || !holdsOnlyItems(layout, part, all, true)) {
+        listed = [];
+        continue;
+      }
       // "Fitted a new rear tyre, tread is 7.5 mm": what is measured of a new part is not renewed beside it.
       if (carried !== null && isMeasuredOf(layout, part) && carried.some((verb) => actionsOf(layout.known, verb)[0] === "replace")) continue;
       // "New battery, 14,260", "Öl und Filter neu": nothing but the thing is said, so it is the thing that was fitted. "Oil at 13,900" was done then.
@@ -175,17 +184,22 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
           : (verbWithin(layout, all) ?? carried ?? (figuresOf(layout, [part], bike).length > 0 ? [""] : null));
       // "Front brake shoes 0.5 mm at 11,600": a value beside it was measured, and nothing says that more was done.
       const isMeasured = said?.[0] === "" && holdsValue(layout, part);
+      const isOk = tokensOf(part).some((at) => among(layout.known.vocabulary.maybe.ok, wordAt(layout.tokens, at)));
+      listed = said === null && !isOk ? [...listed, { part, all }] : said === null ? [] : listed;
       if (said === null || isMeasured) {
         // "Oil on both yesterday": a thing and a day it was dealt with, and nothing says how.
         if (isMeasured || isDated(layout, part)) for (const phrase of all) found.push({ ...phrase, together: false, part, verb: "", asks: true });
         continue;
       }
+      withListed(said);
       for (const phrase of all) push(found, phrase, part, said, layout, fitting);
       carried = said;
       continue;
     }
     // "Oil changed and chain lubed": when the thing comes first, each belongs to the verb behind it.
     const verbBehind = (all[0]?.from ?? Number.POSITIVE_INFINITY) < firstVerb;
+    if (verbBehind) withListed(verbGroup(layout, firstVerb, part, true));
+    listed = [];
     for (const phrase of all) {
       const at = verbBehind ? (verbs.find((verb) => verb > phrase.to) ?? verbs.at(-1)) : (verbs.findLast((verb) => verb < phrase.from) ?? firstVerb);
       // "Oil changed and lubed the chain": with a thing on either side each verb has its own.
@@ -371,8 +385,16 @@ function holdsOnlyItems(layout: Layout, part: Part, phrases: readonly ItemPhrase
       layout.taken.has(at) ||
       phrases.some((phrase) => at >= phrase.from && at <= phrase.to) ||
       mayStandBeside(layout, at) ||
+      isCost(layout, at) ||
       (ends && isPlace(layout, wordAt(layout.tokens, at) ?? "")),
   );
+}
+
+/** "For 140 quid": what it cost stands beside any job. */
+function isCost({ tokens, known }: Layout, at: number): boolean {
+  const { currencies, forCost } = known.vocabulary.details;
+  const word = wordAt(tokens, at) ?? "";
+  return under(currencies, word) !== undefined || (among(forCost, word) && (tokens[at + 1]?.is === "number" || tokens[at + 2]?.is === "number"));
 }
 
 /** The words either side must be ones that can stand beside a job: "oil cooler" is not oil, "chain guard" is no chain. */

@@ -124,6 +124,12 @@ export const ONE_BIKE: readonly Case[] = [
   c("front tyre 33 psi and new plugs at 14,500", "P front 33psi@Heron", "14500mi@Heron"),
   c("coolant at 14,600 ok", "W ?=done at 14600@Heron ?item"),
   c("rear tyre is done", "W ?=done@Heron ?item"),
+  // What is listed before a job is part of it, and what it cost stands beside it.
+  c("oil, filter and plugs changed at 14,500", "W engine-oil.replace,spark-plugs.replace=replaced at 14500@Heron"),
+  c("changed oil, plugs and coolant at 14,500 for 140 quid", "W engine-oil.replace,spark-plugs.replace,coolant.replace=replaced at 14500@Heron"),
+  c("chain ok, oil changed", "W engine-oil.replace=replaced@Heron"),
+  c("chain, 33 psi front, oil changed", "P front 33psi@Heron", "W engine-oil.replace=replaced@Heron"),
+  c("oil changed at 14,500: 3 L", "W engine-oil.replace=replaced at 14500@Heron"),
   // Both ends said are both, whichever side of the thing they stand on.
   c("new tyres front and rear at 8,010", "W front-tyre.replace,rear-tyre.replace=replaced at 8010@Heron"),
   c("front and rear pads replaced", "W front-pads.measure,rear-pads.measure=replaced@Heron"),

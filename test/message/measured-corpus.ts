@@ -186,6 +186,13 @@ export const MEASURED: readonly Case[] = [
   c("valve clearance cyl 1 in 0.10 ex 0.16", "valve clearance/intake 0.1 mm@Heron", "valve clearance/exhaust 0.16 mm@Heron"),
   c("chain 30 mm and oil changed", "chain slack 30 mm@Heron", "record work"),
   c("new front pads at 14,500, old ones 1.5 mm", 'pad thickness/front 1.5 mm@Heron {"state":"found"}', "record work"),
+  c("front was 28 so pumped it to 33", 'cold pressure/front 28 psi@Heron {"state":"found"}', 'cold pressure/front 33 psi@Heron {"state":"left"}'),
+  c("rear found 32 left 36 psi", 'cold pressure/rear 32 psi@Heron {"state":"found"}', 'cold pressure/rear 36 psi@Heron {"state":"left"}'),
+  c("front 33 psi, moved to 34 Mill Lane", "cold pressure/front 33 psi@Heron"),
+  c(
+    "filled up 12.1 L 19.80 trip 186",
+    'fuel 12.1 L@Heron {"full":true,"price":{"minor":1980,"currency":null,"typed":"19.80"},"trip":{"value":186,"unit":"mi","typed":"186"}}',
+  ),
   // Found and left, on whichever side of the figure they are said.
   c("chain slack 40 found 30 left", 'chain slack 40 mm@Heron {"state":"found"}', 'chain slack 30 mm@Heron {"state":"left"}'),
   c("chain slack 25 to 35", "chain slack 25 mm@Heron ?number"),

@@ -7,6 +7,10 @@ export type DetailWords = {
   readonly shops: readonly string[];
   /** Words that say a measure is of the new part: "new". */
   readonly fresh: readonly string[];
+  /** Before what a job cost: "for". */
+  readonly forCost: readonly string[];
+  /** Before what was left out of a job: "without". */
+  readonly without: readonly string[];
   /** Beside what was taken off: "old ones". */
   readonly old: readonly string[];
   /** What is done at a mark of the plan as a whole: "service". */

@@ -7,6 +7,8 @@ export const GERMAN_DETAIL_WORDS: DetailWords = {
   shops: ["werkstatt", "händler", "schrauber", "mechaniker"],
   service: ["inspektion", "service", "durchsicht", "kundendienst", "km-inspektion", "km-service"],
   old: ["alt", "alte", "alten", "alter"],
+  forCost: ["für"],
+  without: ["ohne", "außer", "vergessen", "nicht"],
   fresh: ["neu", "neue", "neuen", "neuer", "frisch", "frische"],
   byWhom: ["der", "die", "beim", "in", "vom", "bei", "meiner", "meinem"],
 };

@@ -24,6 +24,8 @@ export const ENGLISH_DETAIL_WORDS: DetailWords = {
   shops: ["shop", "dealer", "dealership", "garage", "workshop", "mechanic"],
   service: ["service", "servicing"],
   fresh: ["new", "fresh"],
+  forCost: ["for"],
+  without: ["without", "except", "forgot", "minus", "not", "no"],
   old: ["old", "worn", "previous"],
   byWhom: ["at", "by", "the", "my", "a", "local"],
 };
