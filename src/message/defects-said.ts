@@ -7,11 +7,12 @@ import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { bikeAt, dayAt, inside, type Layout } from "./layout.ts";
-import { isVerb, tokensOf } from "./pieces.ts";
+import { isAnd, isVerb, tokensOf } from "./pieces.ts";
 import { foldWord, type Token } from "./scan.ts";
 import { figuresOf } from "./work-when.ts";
 
-export type DefectsSaid = { readonly intents: readonly NoteDefect[]; readonly used: ReadonlySet<number> };
+/** `rest`: the clause without what a verb says as a sign: "rear tyre done for" is no work done. */
+export type DefectsSaid = { readonly intents: readonly NoteDefect[]; readonly used: ReadonlySet<number>; readonly rest: Clause };
 
 /** Where a defect stands: its tokens, its kind (null when the thing is unknown), and whether the member is asked. */
 type Sighting = { readonly from: number; readonly to: number; readonly kind: string | null; readonly asks: boolean };
@@ -19,14 +20,64 @@ type Sighting = { readonly from: number; readonly to: number; readonly kind: str
 export function defectsSaid(layout: Layout, clause: Clause): DefectsSaid {
   const used = new Set<number>();
   const intents: NoteDefect[] = [];
-  if (!maySaySo(layout, clause)) return { intents, used };
-  for (const part of commaParts(layout, clause)) {
-    const seen = sightingIn(layout, part);
-    if (seen === null || !isOwn(layout, part, seen)) continue;
+  let rest = clause;
+  if (!maySaySo(layout, clause)) return { intents, used, rest };
+  const parts = commaParts(layout, clause);
+  for (const [n, said] of parts.entries()) {
+    const found = sightingIn(layout, said);
+    if (found === null || !isOwn(layout, said, found)) continue;
+    const { part, seen } = turned(layout, said, found, parts[n + 1] ?? null);
+    if (seen === found && isMended(layout, said, found, parts[n + 1] ?? null)) continue;
     for (let at = seen.from; at <= seen.to; at++) used.add(at);
-    intents.push(intentOf(layout, part, seen, used));
+    if (tokensOf(seen).some((at) => isVerb(layout, at))) rest = without(rest, seen);
+    for (const kind of kindsAtEnds(layout, part, seen)) intents.push(intentOf(layout, part, { ...seen, kind }, used));
   }
-  return { intents, used };
+  return { intents, used, rest };
+}
+
+/** A defect as what is said behind it leaves it: "nail in the rear tyre, plugged it" is a plugged tyre. */
+function turned(layout: Layout, part: Part, seen: Sighting, next: Part | null): { readonly part: Part; readonly seen: Sighting } {
+  const turns = layout.known.vocabulary.defects.turns.filter(({ from }) => seen.kind !== null && from.includes(seen.kind));
+  for (const behind of [{ from: seen.to + 1, to: part.to }, next]) {
+    if (behind === null) continue;
+    const text = ` ${tokensOf(behind)
+      .map((at) => wordAt(layout.tokens, at) ?? ",")
+      .join(" ")} `;
+    const turn = turns.find(({ said }) => said.some((phrase) => text.includes(` ${phrase} `)));
+    if (turn !== undefined) return { part: { from: part.from, to: behind.to }, seen: { ...seen, to: behind.to, kind: turn.to } };
+  }
+  return { part, seen };
+}
+
+const without = (clause: Clause, { from, to }: Part): Clause => ({
+  ...clause,
+  parts: clause.parts.flatMap((part): readonly Part[] =>
+    part.to < from || part.from > to
+      ? [part]
+      : [
+          { from: part.from, to: from - 1 },
+          { from: to + 1, to: part.to },
+        ].filter((each) => each.from <= each.to),
+  ),
+});
+
+/** A kind that each end has one of, at the ends that are said with it: "pads worn at the rear". */
+function kindsAtEnds(layout: Layout, part: Part, seen: Sighting): readonly (string | null)[] {
+  const { defects, places, articles } = layout.known.vocabulary;
+  const ends = seen.kind === null ? undefined : defects.byEnd[seen.kind];
+  if (ends === undefined) return [seen.kind];
+  const isNear = (at: number): boolean => {
+    const word = wordAt(layout.tokens, at);
+    return [places.front, places.rear, places.both ?? [], defects.joins, defects.between, articles].some((list) => among(list, word));
+  };
+  let { from, to } = seen;
+  while (from > part.from && (isNear(from - 1) || isAnd(layout, from - 1))) from--;
+  // "Worn and rear light out" speaks of another end.
+  while (to < part.to && isNear(to + 1) && !isAnd(layout, to + 1)) to++;
+  if (isAnd(layout, to + 1) && to + 2 === part.to && isNear(part.to)) to = part.to;
+  const words = tokensOf({ from, to }).map((at) => bare(layout.tokens, at));
+  const [isFront, isRear] = [places.front, places.rear].map((list) => words.some((word) => among(list, word) || among(places.both ?? [], word)));
+  return isFront === true || isRear === true ? [...(isFront === true ? [ends.front] : []), ...(isRear === true ? [ends.rear] : [])] : [seen.kind];
 }
 
 /** Does a clause name a bike, or hold a word that a thing or a sign begins with? Without them it says nothing is wrong. */
@@ -42,7 +93,12 @@ export function mendedIn(layout: Layout, part: Part, bike: KnownBike): readonly 
   const open = bike.defects ?? [];
   const { defects } = layout.known.vocabulary;
   if (open.length === 0 || !tokensOf(part).some((at) => among(defects.mended, wordAt(layout.tokens, at)))) return [];
-  const kinds = new Set(thingsIn(layout, part));
+  const kinds = new Set(
+    thingsIn(layout, part).flatMap((kind) => {
+      const ends = defects.byEnd[kind];
+      return ends === undefined ? [kind] : [kind, ends.front, ends.rear];
+    }),
+  );
   const said = sidesOf(
     layout,
     tokensOf(part).map((at) => wordAt(layout.tokens, at) ?? ""),
@@ -112,7 +168,7 @@ function sightingIn(layout: Layout, part: Part): Sighting | null {
     const whole = longest(tokens, at, part.to, index.whole);
     if (whole !== null) return { from: at, to: whole.to, kind: whole.rules[0] ?? null, asks: false };
     for (const [first, second, gap] of index.pairs) {
-      const one = longest(tokens, at, part.to, first);
+      const one = longest(tokens, at, part.to, first, null, first === index.signs ? index.signLast : NO_RULES);
       if (one === null) continue;
       const found = beyond(layout, one.to + 1, part.to, second, gap, one.rules);
       if (found !== null) return { from: at, to: found.to, kind: found.kind, asks: found.past };
@@ -172,7 +228,9 @@ function isOwn(layout: Layout, part: Part, seen: Sighting): boolean {
   if (seen.kind === null && tokensOf(part).some((at) => among(vocabulary.notDone, word(at)) || isVerb(layout, at))) return false;
   const own = tokensOf(part).every((at) => layout.taken.has(at) || !(among(defects.others, word(at)) || isSomeones(layout.tokens[at])));
   if (!own) return false;
-  if (among(defects.notBefore, word(seen.to + 1)) && seen.to < part.to) return false;
+  // "Flat battery charger", "worn in".
+  const behind = seen.to < part.to ? word(seen.to + 1) : "";
+  if (among(defects.notBefore, behind) || among(defects.notBefore, `${word(seen.to)} ${behind}`)) return false;
   const before = seen.from - 1;
   if (before >= part.from && among(defects.none, word(before))) return false;
   const free =
@@ -182,6 +240,18 @@ function isOwn(layout: Layout, part: Part, seen: Sighting): boolean {
     mayStandBefore(layout.known, word(before)) ||
     indexOf(defects).things.rules.has(word(before));
   return free || named;
+}
+
+/** "Had an oil leak, fixed it": nothing stands open; "spongy after I bled it" does, and so does what must yet be fixed. */
+function isMended(layout: Layout, part: Part, seen: Sighting, next: Part | null): boolean {
+  const { vocabulary } = layout.known;
+  const { mended, inVain, past } = vocabulary.defects;
+  const says = (within: Part): boolean => {
+    const words = tokensOf(within).map((at) => wordAt(layout.tokens, at));
+    return words.some((word) => among(mended, word)) && !words.some((word) => among(inVain, word) || among(vocabulary.notDone, word));
+  };
+  const isPast = tokensOf({ from: part.from, to: seen.from - 1 }).some((at) => among(past, wordAt(layout.tokens, at)));
+  return says({ from: seen.to + 1, to: part.to }) || (isPast && next !== null && says(next));
 }
 
 /** "Dave's": a name that owns something, of none of the speaker's bikes. */
@@ -226,13 +296,16 @@ function intentOf(layout: Layout, part: Part, seen: Sighting, used: Set<number>)
 /** The part as typed, without the bike's name, the day and the odometer at its ends. */
 function wordsOf(layout: Layout, part: Part, seen: Sighting, figure: number | null): string {
   const { vocabulary } = layout.known;
+  const isPlace = (at: number): boolean => Object.values(vocabulary.places).some((list) => among(list, wordAt(layout.tokens, at)));
   const idle = (at: number): boolean => {
     const word = wordAt(layout.tokens, at);
     if (layout.taken.has(at) || at === figure || layout.tokens[at]?.is === "break") return true;
+    // Which end or side it is must not be lost.
+    if (isPlace(at)) return false;
     return word !== null && [vocabulary.onBike, vocabulary.at, vocabulary.joins, vocabulary.articles].some((list) => among(list, word));
   };
   let [from, to] = [part.from, part.to];
-  while (from < seen.from && (idle(from) || among(vocabulary.defects.between, wordAt(layout.tokens, from)))) from++;
+  while (from < seen.from && (idle(from) || (!isPlace(from) && among(vocabulary.defects.between, wordAt(layout.tokens, from))))) from++;
   while (to > seen.to && idle(to)) to--;
   return layout.text.slice(layout.tokens[from]?.start, layout.tokens[to]?.end);
 }
@@ -244,6 +317,8 @@ type Index = {
   readonly stray: Table;
   /** Words that a thing, a sign or a whole phrase begins with. */
   readonly firsts: ReadonlySet<string>;
+  /** Rules whose sign stands behind the thing only. */
+  readonly signLast: ReadonlySet<string>;
   /** The rules of the bike itself. */
   readonly ofBike: readonly string[];
   /** A thing and then a sign or a sign and then a thing, with the words that may stand between. */
@@ -274,8 +349,12 @@ function indexOf(words: DefectWords): Index {
   for (const sign of words.stray) put(strays, sign, "");
   const tables = { things: tableOf(things), signs: tableOf(signs), whole: tableOf(whole), stray: tableOf(strays) };
   const firsts = new Set([tables.things, tables.signs, tables.whole].flatMap((table) => [...table.firsts]));
+  const signLast = new Set(
+    Object.entries(words.kinds).flatMap(([kind, rules]) => rules.flatMap((rule, n) => (rule.signLast === true ? [`${kind}/${n}`] : []))),
+  );
   const made: Index = {
     ...tables,
+    signLast,
     firsts,
     ofBike: words.itself.flatMap((word) => things.get(word) ?? []),
     pairs: [
@@ -287,7 +366,8 @@ function indexOf(words: DefectWords): Index {
   return made;
 }
 
-const LONGEST_PHRASE = 5;
+const LONGEST_PHRASE = 6;
+const NO_RULES: ReadonlySet<string> = new Set();
 
 /** "The light's out": what is short for "is" belongs to no thing's name. */
 const bare = (tokens: readonly Token[], at: number): string | null => {
@@ -302,6 +382,7 @@ function longest(
   to: number,
   { rules: table, firsts }: Table,
   wanted: readonly string[] | null = null,
+  unwanted: ReadonlySet<string> = NO_RULES,
 ): { readonly to: number; readonly rules: readonly string[] } | null {
   if (!firsts.has(bare(tokens, at) ?? "")) return null;
   let phrase = "";
@@ -310,7 +391,7 @@ function longest(
     const word = bare(tokens, end);
     if (word === null) break;
     phrase = phrase === "" ? word : `${phrase} ${word}`;
-    const rules = table.get(phrase)?.filter((rule) => wanted === null || wanted.includes(rule)) ?? [];
+    const rules = table.get(phrase)?.filter((rule) => (wanted === null || wanted.includes(rule)) && !unwanted.has(rule)) ?? [];
     if (rules.length > 0) best = { to: end, rules };
   }
   return best;

@@ -9,6 +9,8 @@ import type { Layout } from "./layout.ts";
 type Firsts = {
   readonly ofThings: ReadonlySet<string>;
   readonly ofBikes: ReadonlySet<string>;
+  /** Of what something can be wrong with: "Felge hat eine Delle". */
+  readonly ofFaults: ReadonlySet<string>;
   /** Who else may be at work, word by word. */
   readonly doers: ReadonlyMap<string, readonly (readonly string[])[]>;
 };
@@ -23,7 +25,9 @@ function firstsOf(vocabulary: Vocabulary): Firsts {
   );
   const doers = new Map<string, string[][]>();
   for (const words of others.doers.map((doer) => doer.split(" "))) doers.set(words[0] ?? "", [...(doers.get(words[0] ?? "") ?? []), words]);
-  const firsts = { ofThings, ofBikes: new Set([...ofThings, ...others.bikes]), doers };
+  const faults = Object.values(vocabulary.defects.kinds).flatMap((rules) => rules.flatMap(({ things }) => things));
+  const ofFaults = new Set(faults.map((thing) => thing.split(" ", 1)[0] ?? ""));
+  const firsts = { ofThings, ofFaults, ofBikes: new Set([...ofThings, ...others.bikes]), doers };
   made.set(vocabulary, firsts);
   return firsts;
 }
@@ -77,7 +81,8 @@ function isName({ tokens, known: { vocabulary } }: Layout, at: number): boolean 
   if (token?.is !== "word" || !/^\p{Lu}\p{Ll}+$/u.test(token.text)) return false;
   const lists = [vocabulary.dateWords, vocabulary.beside, vocabulary.around, vocabulary.articles, vocabulary.at, vocabulary.joins, vocabulary.others.own];
   const word = token.folded;
-  return !firstsOf(vocabulary).ofThings.has(word) && under(vocabulary.workDone, word) === undefined && !lists.some((list) => among(list, word));
+  const { ofThings, ofFaults } = firstsOf(vocabulary);
+  return !ofThings.has(word) && !ofFaults.has(word) && under(vocabulary.workDone, word) === undefined && !lists.some((list) => among(list, word));
 }
 
 const has = (layout: Layout, at: number): boolean => among(layout.known.vocabulary.others.has, wordAt(layout.tokens, at));

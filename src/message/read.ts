@@ -79,7 +79,11 @@ export function read(text: string, of: Known): Meant {
       continue;
     }
     const wrong = defectsSaid(layout, clause);
-    const { work, readings: measured } = withDetails(layout, clause, withMended(layout, clause, withJoints(layout, clause, workSaid(layout, clause))));
+    const { work, readings: measured } = withDetails(
+      layout,
+      wrong.rest,
+      withMended(layout, wrong.rest, withJoints(layout, wrong.rest, workSaid(layout, wrong.rest))),
+    );
     heard ||= work.heard;
     const accounted = new Set([...work.used, ...wrong.used]);
     const readings = [...readingsSaid(layout, clause, accounted, heading), ...measured];

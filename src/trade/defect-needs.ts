@@ -31,6 +31,8 @@ const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = 
   cable: ["control cable"],
   "sticking throttle": ["control cable", "cable oil"],
   fastener: ["bolt or nut of the same grade"],
+  "old brake fluid": ["brake fluid, sealed"],
+  "worn tyre": ["tyre"],
   "worn front tyre": ["front tyre"],
   "worn rear tyre": ["rear tyre"],
   "worn front pads": ["front brake pads"],
@@ -43,9 +45,9 @@ const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = 
   "mixed brake fluid": ["brake fluid, sealed"],
 };
 
-/** Petrol outside, an engine short of oil or water, a throttle that stays open: it is not started before that is put right. */
+/** Petrol outside, a battery that may burst when it is charged, an engine short of oil or water, a throttle that stays open: it is not started before that is put right. */
 const NOT_RUN: readonly DefectKind[] = [
-  ...(["fuel leak", "damaged fuel hose", "low engine oil", "engine noise"] as const),
+  ...(["fuel leak", "damaged fuel hose", "low engine oil", "engine noise", "damaged battery"] as const),
   ...(["coolant leak", "damaged coolant hose", "overheating", "sticking throttle", "no throttle play"] as const),
 ];
 

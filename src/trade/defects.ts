@@ -45,6 +45,13 @@ export const DEFECTS = {
     ],
     source: PRACTICE,
   },
+  // Something is not as it was, and nobody can say yet what.
+  "odd brake": { system: "brakes", usual: "do not ride", caution: "brakes", mends: BRAKES, source: PRACTICE },
+  // Brake fluid darkens as it ages and takes up water: it is past its time, and nothing leaks.
+  "old brake fluid": {
+    ...{ system: "brakes", usual: "watch", caution: "brake fluid", mends: ["brake-fluid.replace"], source: PRACTICE },
+    due: "brake-fluid.replace",
+  },
   "dragging brake": {
     system: "brakes",
     usual: "do not ride",
@@ -65,6 +72,8 @@ export const DEFECTS = {
   light: { system: "ignition and electrics", usual: "watch", caution: null, mends: ["lights.test"], source: PRACTICE },
   horn: { system: "ignition and electrics", usual: "watch", caution: null, mends: ["lights.test"], source: PRACTICE },
   "flat battery": { system: "ignition and electrics", usual: "watch", caution: "battery", mends: ["battery.test"], source: PRACTICE },
+  // Charged while it is frozen, or with a case that is cracked or swollen, a battery can burst.
+  "damaged battery": { system: "ignition and electrics", usual: "do not ride", caution: "battery", mends: ["battery.test"], source: PRACTICE },
   "not charging": { system: "ignition and electrics", usual: "watch", caution: "battery", mends: ["battery.test"], source: PRACTICE },
   "warning light": { system: "ignition and electrics", usual: "do not ride", caution: null, mends: [], source: PRACTICE },
   "fuel leak": { system: "fuel and air", usual: "do not ride", caution: "fuel", mends: ["fuel-hoses.inspect", "fuel-filter.replace"], source: PRACTICE },
@@ -142,6 +151,11 @@ export const DEFECTS = {
   fastener: { system: "frame and stands", usual: "do not ride", caution: "fasteners", mends: ["fasteners.check"], source: PRACTICE },
   frame: { system: "frame and stands", usual: "do not ride", caution: null, mends: [], source: PRACTICE },
 
+  // Worn out, and the end of the bike is not said: what is fitted at either end may be what mends it.
+  "worn tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
+  "worn pads": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-pads.measure", "rear-pads.measure"], source: PRACTICE },
+  "worn shoes": { system: "brakes", usual: "do not ride", caution: "drum dust", mends: ["front-shoes.measure", "rear-shoes.measure"], source: PRACTICE },
+
   // Found by measuring: the work that mends each closes it.
   "worn front tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace"], source: PRACTICE },
   "worn rear tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["rear-tyre.replace"], source: PRACTICE },
@@ -176,6 +190,6 @@ export const defectRow = (kind: string | null): DefectRow | null => (kind === nu
 
 /** All that can be wrong with a tyre: told before what was read of it. */
 export const TYRE_CONDITION: readonly DefectKind[] = [
-  ...(["puncture", "plugged tyre", "damaged tyre", "cracked tyre", "squared-off tyre", "worn front tyre", "worn rear tyre"] as const),
+  ...(["puncture", "plugged tyre", "damaged tyre", "cracked tyre", "squared-off tyre", "worn tyre", "worn front tyre", "worn rear tyre"] as const),
   ...(["wrong front pressure", "wrong rear pressure", "wrong sidecar pressure"] as const),
 ];

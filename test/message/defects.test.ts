@@ -35,6 +35,7 @@ describe("what mends an open defect closes it", () => {
     defects: [
       { id: "d1", kind: "brake light", words: "rear brake light out" },
       { id: "d2", kind: "soft brake", words: "front brake feels spongy" },
+      { id: "d3", kind: "worn rear tyre", words: "rear tyre is bald" },
     ],
   };
   test.each([
@@ -42,6 +43,8 @@ describe("what mends an open defect closes it", () => {
     ["replaced the brake light bulb", ["d1"]],
     ["bled the front brake", ["d2"]],
     ["bled the rear brake", []],
+    ["replaced the rear tyre", ["d3"]],
+    ["replaced the front tyre", []],
     ["the brake light is still out, must be fixed", []],
     ["washed the bike", []],
   ] as const)("%s", (say, closes) => {

@@ -1,7 +1,15 @@
 // The words by which a defect is found in a message, as data. Each language supplies its own.
 
 /** A thing and what can be wrong with it: any of `things` beside any of `signs`, in either order, says it. */
-export type DefectRule = { readonly things: readonly string[]; readonly signs: readonly string[] };
+export type DefectRule = {
+  readonly things: readonly string[];
+  readonly signs: readonly string[];
+  /** Said of the thing before it only: "brakes feel odd" is, "odd brake pads" is not. */
+  readonly signLast?: true;
+};
+
+/** What a later word makes of a defect: a nail that was plugged is a plugged tyre. */
+export type DefectTurn = { readonly from: readonly string[]; readonly to: string; readonly said: readonly string[] };
 
 export type DefectWords = {
   /** By kind of defect, as trade/defects.ts names them. */
@@ -28,4 +36,10 @@ export type DefectWords = {
   readonly notBefore: readonly string[];
   /** Verbs that mend: "fixed". */
   readonly mended: readonly string[];
+  /** With one of these a verb that mends says that it did not help: "spongy after I bled it". */
+  readonly inVain: readonly string[];
+  /** What is said of a defect behind it and makes another of it: "plugged it". */
+  readonly turns: readonly DefectTurn[];
+  /** Kinds that have one for each end, where the end is said beside them: "pads worn at the rear". */
+  readonly byEnd: Readonly<Record<string, { readonly front: string; readonly rear: string }>>;
 };

@@ -134,6 +134,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   around: [
     "bald",
     "cracked",
+    "worn",
     "and",
     "&",
     "with",
