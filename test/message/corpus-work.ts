@@ -74,6 +74,7 @@ export const DEFECTS_ONE_BIKE: readonly Case[] = [
   c("front pads are worn out", "D worn front pads “front pads are worn out”@Heron"),
   c("fuel lines perished", "D damaged fuel hose “fuel lines perished”@Heron"),
   c("added 300 ml of oil at 14,900", "W engine-oil.inspect=topped up at 14900 (300 mL)@Heron"),
+  c("topped up with DOT 5", "W brake-fluid.inspect=topped up (part DOT 5)@Heron"),
   c("14,820 mi, front brake feels spongy", "14820mi@Heron", "D soft brake “front brake feels spongy”@Heron"),
   c("front brake spongy, rear brake light out", "D soft brake “front brake spongy”@Heron", "D brake light “rear brake light out”@Heron"),
   c("rear tyre squared off", "D squared-off tyre “rear tyre squared off”@Heron"),
