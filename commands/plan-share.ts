@@ -1,7 +1,7 @@
-// /plan share: a plan as the group's for its make and model.
+// /plan share: a plan as the group's for its make and model; in place of another only by a press.
 
 import { given } from "../src/usecases/given.ts";
-import { type PlanShared, sharePlan } from "../src/usecases/plan-base.ts";
+import { type PlanShared, sharePlan } from "../src/usecases/plan-share.ts";
 import { define, shapeOf } from "./define.ts";
 import { planShared, sayShared } from "./replies/plan-edits.ts";
 

@@ -24,7 +24,7 @@ import { defectCloses, defectGrade, defectMended, defectNothing, defectShow } fr
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
 import { kitPart } from "./kit.ts";
 import { leavePlan, lookSooner, setInterval, takeIntervalBack } from "./plan.ts";
-import { pastePlan, showBeside, takePlan, undoPlanEdit } from "./plan-base.ts";
+import { pastePlan, shareInstead, showBeside, takePlan, takeShareBack, undoPlanEdit } from "./plan-base.ts";
 import { doneNow, putOffBack, putOffNow, putOffUntil, showDue, showReminder, whyNow } from "./reminders.ts";
 import { sayHowForm, sayHowPress } from "./say-how.ts";
 import { setUp, setUpZone } from "./set-up.ts";
@@ -77,6 +77,8 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "plan-take": takePlan,
   "plan-beside": showBeside,
   "plan-paste": pastePlan,
+  "plan-share": shareInstead,
+  "plan-unshare": takeShareBack,
   "check-begin": checkBegin,
   "check-mine": checkMine,
   "check-show": checkShow,

@@ -1,12 +1,13 @@
-// Taking a change of a plan back, taking another plan, pasting one.
+// Taking a change of a plan back, taking another plan, pasting one, sharing one in place of the group's.
 
 import type { Form } from "../../src/chat/reply.ts";
 import type { BikeId } from "../../src/core/ids.ts";
 import { type BaseChange, compareBase, proposeFile, takeBase } from "../../src/usecases/plan-base.ts";
 import { type PlanEdited, undoEdit } from "../../src/usecases/plan-edits.ts";
+import { type PlanShared, replaceShared, unsharePlan } from "../../src/usecases/plan-share.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { handler, shapeOf } from "../define.ts";
-import { baseChange, planEdited, sayBase, sayEdited } from "../replies/plan-edits.ts";
+import { baseChange, planEdited, planShared, sayBase, sayEdited, sayShared } from "../replies/plan-edits.ts";
 
 const base = shapeOf<BaseChange>(baseChange);
 
@@ -53,3 +54,13 @@ export const pastePlan = handler<BaseChange>({
   run: (ctx, { subject, fields }) => proposeFile(ctx, { bike: subject, text: fields["text"] ?? "" }),
   say: sayBase,
 });
+const shares = { kind: "press", settles: true, visibility: "shared", data: shapeOf<PlanShared>(planShared), say: sayShared } as const;
+/** In place of the group's plan: the subject is the bike and the plan that was shown, the revision names the group's. */
+export const shareInstead = handler<PlanShared>({
+  ...shares,
+  run: (ctx, { subject, rev }) => {
+    const [bike = "", hash = ""] = subject.split("/");
+    return replaceShared(ctx, { bike: bike as BikeId, hash, rev });
+  },
+});
+export const takeShareBack = handler<PlanShared>({ ...shares, run: (ctx, { subject }) => unsharePlan(ctx, { share: subject }) });

@@ -46,6 +46,8 @@ export const ACTION_NAMES = [
   "plan-take",
   "plan-beside",
   "plan-paste",
+  "plan-share",
+  "plan-unshare",
   "check-begin",
   "check-mine",
   "check-show",

@@ -116,6 +116,8 @@ export type Refusal =
   | { readonly why: "quiet time"; readonly typed: string; readonly from: string; readonly to: string }
   | { readonly why: "not a weekday"; readonly typed: string }
   | { readonly why: "nothing to change" }
+  /** A form's field that must say something. */
+  | { readonly why: "left blank"; readonly field: "what was done" | "what it was" }
   | { readonly why: "already so"; readonly state: string }
   | {
       readonly why: "cannot convert";

@@ -230,9 +230,16 @@ const isMeasuredOf = (layout: Layout, part: Part): boolean =>
 const isDated = (layout: Layout, part: Part): boolean =>
   layout.dates.some((dated) => inside(dated, part)) && tokensOf(part).every((at) => layout.tokens[at]?.is !== "number" || layout.taken.has(at));
 
+const BRAKE_LEVEL = "brake-fluid.inspect";
+
 /** "Lubed yesterday": a verb that by itself can mean one item only, with nothing else in its part. */
 function loneWork(layout: Layout, part: Part, at: number, bike: KnownBike): Phrase | null {
   const verb = wordAt(layout.tokens, at) ?? "";
+  // "Topped up with DOT 4": the class says which fluid (49 CFR 571.116).
+  const isTopped = under(layout.known.vocabulary.workDone, verb)?.includes("top up") === true;
+  const dot = isTopped ? tokensOf(part).find((each) => /^dot\d?$/u.test(wordAt(layout.tokens, each) ?? "")) : undefined;
+  const fluid = dot === undefined ? undefined : bike.items.find(({ key }) => key === BRAKE_LEVEL)?.key;
+  if (fluid !== undefined) return { items: [fluid], together: true, from: at, to: at, part, verb, asks: false };
   const item = bike.items.find(({ key }) => key === under(layout.known.vocabulary.loneWork, verb))?.key;
   if (item === undefined || !holdsOnlyItems(layout, part, [])) return null;
   return { items: [item], together: true, from: at, to: at, part, verb, asks: false };

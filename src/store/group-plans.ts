@@ -29,9 +29,15 @@ export function groupPlansRepo(db: Db) {
         .orderBy("id", "desc")
         .limit(1)
         .executeTakeFirst();
-      if (row === undefined) return null;
-      const { id, model: typed, hash, manual } = row;
-      return { id, group: row.group_id as GroupId, model: typed, hash, manual, by: row.by as MemberId, at: row.at as Instant };
+      return row === undefined ? null : planOf(row);
+    },
+    async byId(id: string): Promise<GroupPlan | null> {
+      const row = await db.selectFrom("group_plans").selectAll().where("id", "=", id).executeTakeFirst();
+      return row === undefined ? null : planOf(row);
+    },
+    /** Takes one away: the one before it is the latest again. */
+    async remove(id: string): Promise<void> {
+      await db.deleteFrom("group_plans").where("id", "=", id).execute();
     },
     async add({ group, ...plan }: GroupPlan): Promise<void> {
       await db
@@ -41,3 +47,8 @@ export function groupPlansRepo(db: Db) {
     },
   };
 }
+
+type Row = { readonly [C in "id" | "group_id" | "model" | "hash" | "manual" | "by" | "at"]: string };
+const planOf = ({ id, model, hash, manual, ...row }: Row): GroupPlan => ({
+  ...{ id, group: row.group_id as GroupId, model, hash, manual, by: row.by as MemberId, at: row.at as Instant },
+});

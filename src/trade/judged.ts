@@ -172,7 +172,7 @@ export const JUDGED = {
   "rider sag": row({ fine: 1, near: 1, specs: { front: "front rider sag", rear: "rear rider sag" } }),
   // At the tight end of the window an earlier look is offered: valves close up, and a tight one burns.
   "valve clearance": row({
-    ...{ fine: 0.01, near: 0.02, needs: [["cold"]], sooner: "low" },
+    ...{ fine: 0.01, near: 0.02, needs: [["cold"]], strict: true, sooner: "low" },
     specs: { intake: "intake valve clearance", exhaust: "exhaust valve clearance" },
     items: { any: "valve-clearance.adjust" },
   }),

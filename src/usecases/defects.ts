@@ -44,11 +44,14 @@ export async function gradeDefect(ctx: Ctx, input: { readonly defect: string; re
 export async function closeAsNothing(ctx: Ctx, input: { readonly defect: string; readonly why: string }): Promise<Result<DefectShown>> {
   const because = input.why.trim();
   return change(ctx, input.defect, async (q, g, defect) => {
-    if (because === "") return refused({ why: "nothing to change" });
+    if (!saysSomething(because)) return refused({ why: "left blank", field: "what it was" });
     if (defect.state !== "open") return refused({ why: "already done" });
     return done(defectShown(g, await revised(q, ctx, defect, { state: "closed", closedBecause: because, why: "was nothing" })));
   });
 }
+
+/** A letter or a figure at least: blanks and dots are nothing to put on record. */
+export const saysSomething = (text: string): boolean => /[\p{L}\p{N}]/u.test(text);
 
 /** Closes a defect by work that is on record. */
 export async function closeByWork(ctx: Ctx, input: { readonly defect: string; readonly work: string }): Promise<Result<DefectShown>> {

@@ -2,7 +2,7 @@
 
 import { isFitted } from "../core/equipment.ts";
 import type { BikeId, MemberId } from "../core/ids.ts";
-import { differences, rebased } from "../core/plan/compare.ts";
+import { differences, type PlanDifference, rebased } from "../core/plan/compare.ts";
 import { fold } from "../core/plan/fold.ts";
 import type { PlanBase, PlanItem } from "../core/plan/plan.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
@@ -23,7 +23,7 @@ import { whichBike } from "./which-bike.ts";
 /** "As it was given": the plan beneath the bike's own changes, without them. */
 export const PLANS_TO_COMPARE = ["starter plan", "group plan", "as it was given"] as const;
 
-type Trigger = Pick<PlanItem, "anchor" | "first" | "repeat" | "shortened">;
+export type Trigger = Pick<PlanItem, "anchor" | "first" | "repeat" | "shortened">;
 /** What another plan would change. `hash` begins the plan's own; `rev` counts the edits that it was shown with. */
 export type BaseChange = {
   readonly bike: BikeId;
@@ -44,16 +44,20 @@ export type BaseChange = {
   readonly changed: readonly { readonly name: string; readonly was: Trigger; readonly will: Trigger }[];
   /** Changed by the owner and by the new plan: the owner's stands. */
   readonly conflicts: readonly string[];
+  /** Where the plan in force goes on differing by the owner's own changes. `now` null: dropped by the owner; `there` null: added by the owner. */
+  readonly kept: readonly { readonly name: string; readonly now: Trigger | null; readonly there: Trigger | null }[];
   /** It is the plan beneath the bike's own changes: there is none to take. */
   readonly same: boolean;
   readonly saved: boolean;
 };
 
+export const triggerOf = ({ anchor, first, repeat, shortened }: PlanItem): Trigger => ({ anchor, first, repeat, shortened });
+
 /** What hurts where it is worked at, or where a fault of it is not seen. */
 const canHurt = ({ key, caution }: PlanItem): boolean => caution !== null || defectRow(faultAt(key))?.usual === "do not ride";
 
 /** So much of a hash fits a button. */
-const HASH_SHOWN = 32;
+export const HASH_SHOWN = 32;
 
 /** The starter plan of its kind as it is now, or the group's for its model. */
 export async function compareBase(ctx: Ctx, input: { readonly bike?: string; readonly with: (typeof PLANS_TO_COMPARE)[number] }): Promise<Result<BaseChange>> {
@@ -102,25 +106,43 @@ async function changeTo(q: Repos, ctx: Ctx, g: Garaged, { base, by }: Offered): 
   // Beside the plan beneath it, what the owner changed is what differs; another plan would have those changes lie on it.
   const own = hashOf(base) === g.bike.planHash;
   const { column } = g.bike;
+  const beside = differences(fold(now, edits), base, column);
   const taking = rebased(now, edits, base, column);
-  const { difference, conflicts } = own ? { difference: differences(fold(now, edits), base, column), conflicts: [] } : taking;
+  const { difference, conflicts } = own ? { difference: beside, conflicts: [] } : taking;
   const items = new Map([...now.items, ...base.items].map((item) => [item.key, item]));
   const fits = (item: PlanItem): boolean => isFitted(item.fits, g.bike.equipment);
   const name = ({ key, called }: PlanItem): string => ctx.itemName(key, called);
-  const trigger = ({ anchor, first, repeat, shortened }: PlanItem): Trigger => ({ anchor, first, repeat, shortened });
   return {
     ...{ bike: g.bike.id, nickname: g.bike.nickname, column, was: now.name, name: base.name, source: base.source, sharedBy: by },
     ...{ hash: hashOf(base).slice(0, HASH_SHOWN), rev: g.bike.edits.length, same: own, saved: false },
-    added: difference.added.filter(fits).map((item) => ({ name: name(item), ...trigger(item) })),
+    added: difference.added.filter(fits).map((item) => ({ name: name(item), ...triggerOf(item) })),
     gone: difference.gone.filter(fits).map(name),
     goneSafety: difference.gone.filter((item) => fits(item) && canHurt(item)).map(name),
     of: g.plan.items.length,
-    changed: difference.changed.filter(({ will }) => fits(will)).map(({ was, will }) => ({ name: name(will), was: trigger(was), will: trigger(will) })),
+    changed: difference.changed.filter(({ will }) => fits(will)).map(({ was, will }) => ({ name: name(will), was: triggerOf(was), will: triggerOf(will) })),
     conflicts: conflicts
       .map((key) => items.get(key))
       .filter((item) => item !== undefined && fits(item))
       .map((item) => name(item as PlanItem)),
+    kept: keptOf(beside, difference)
+      .filter(({ now: own, there }) => fits((there ?? own) as PlanItem))
+      .map(({ now: own, there }) => ({
+        ...{ name: name((there ?? own) as PlanItem), now: own === null ? null : triggerOf(own), there: there === null ? null : triggerOf(there) },
+      })),
   };
+}
+
+type Pair = { readonly now: PlanItem | null; readonly there: PlanItem | null };
+
+/** What differs beside the other plan and would go on differing when it is taken: the owner's own changes. */
+function keptOf(beside: PlanDifference, taking: PlanDifference): readonly Pair[] {
+  const taken = new Set([...taking.changed.map(({ will }) => will), ...taking.added, ...taking.gone].map(({ key }) => key));
+  const pairs: readonly Pair[] = [
+    ...beside.changed.map(({ was, will }) => ({ now: was, there: will })),
+    ...beside.added.map((there) => ({ now: null, there })),
+    ...beside.gone.map((now) => ({ now, there: null })),
+  ];
+  return pairs.filter(({ now, there }) => !taken.has(((there ?? now) as PlanItem).key));
 }
 
 /** Takes the plan that was shown: the bike's own changes lie on it as they did on the one before. */
@@ -133,35 +155,6 @@ export async function takeBase(ctx: Ctx, input: { readonly bike: BikeId; readonl
     const value = { ...change, rev: input.rev + 1, saved: true };
     return done({ edits: [{ change: "base", from: g.bike.planHash, to: found.hash }], value, planHash: found.hash });
   });
-}
-
-/** What was shared with the group. */
-export type PlanShared = { readonly nickname: string; readonly model: string; readonly items: number; readonly manual: string };
-
-/** Shares a bike's plan, its own changes in it, as the group's for its make and model. */
-export async function sharePlan(ctx: Ctx, input: { readonly bike?: string; readonly manual: string }): Promise<Result<PlanShared>> {
-  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<PlanShared>> => {
-    const all = await ownGarage(q, ctx);
-    if (all.length === 0) return noneLeft(q, ctx);
-    const which = whichBike(all, input.bike);
-    if (which.is === "refused") return which;
-    const { bike } = which.value;
-    const { group } = ctx.who;
-    if (group === null) return refused({ why: "not in a group" });
-    if (bike.model === null) return refused({ why: "no model", nickname: bike.nickname });
-    const { items } = fold(
-      await q.bikes.base(bike.planHash),
-      bike.edits.map(({ edit }) => edit),
-    );
-    const manual = input.manual.trim().slice(0, 120);
-    const base: PlanBase = { name: bike.model, source: manual, items };
-    const hash = hashOf(base);
-    if ((await q.groupPlans.latest(group, bike.model))?.hash === hash) return refused({ why: "already done" });
-    await q.bikes.keepBase(hash, base);
-    await q.groupPlans.add({ id: ctx.newId(), group, model: bike.model, hash, manual, by: ctx.who.member, at: ctx.now });
-    return done({ nickname: bike.nickname, model: bike.model, items: which.value.plan.items.length, manual });
-  });
-  return onceHeard(acted);
 }
 
 /** So much of a name leaves room for a nickname in what a file may hold. */

@@ -136,7 +136,7 @@ function faultInItem(json: unknown, issue: Issue): (Fault & { readonly path: rea
   const item: unknown = items[n];
   const name = (item as { readonly item?: unknown } | null)?.item;
   if (typeof name !== "string") return null;
-  const read = (name.startsWith("own.") ? own : standard).safeParse(item);
+  const read = (/^own\./u.test(name) ? own : standard).safeParse(item);
   if (read.success) return null;
   const { path, ...fault } = deepest(read.error.issues[0]);
   return { ...fault, path: ["items", n, ...path] };

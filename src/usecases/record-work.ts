@@ -13,6 +13,7 @@ import { readItems } from "../message/read-items.ts";
 import { readVagueDate } from "../message/read-vague-date.ts";
 import type { Repos } from "../store/store.ts";
 import { type Ctx, todayOf } from "./context.ts";
+import { saysSomething } from "./defects.ts";
 import { foundWrong } from "./found-wrong.ts";
 import { type Garaged, itemsOf, pick } from "./garage.ts";
 import { settle } from "./log-set.ts";
@@ -81,6 +82,7 @@ export async function recordMended(
     const g = pick(all, defect.bike);
     if (g === null) return refused({ why: "not yours" });
     if (defect.state !== "open") return refused({ why: "already done" });
+    if (!saysSomething(input.did)) return refused({ why: "left blank", field: "what was done" });
     const named = itemsNamed(ctx, all, g, input.did);
     return recorded(q, ctx, all, g, named.is === "refused" ? [] : named.value, input, [defect.id]);
   });

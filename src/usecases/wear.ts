@@ -9,6 +9,7 @@ import { jobsByItem, type PlacedJob } from "../core/schedule/history.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { riddenOnSet, swapsOf } from "../core/schedule/tyre-sets.ts";
 import { riddenOnDay } from "../core/usage/track.ts";
+import { dayRange } from "../core/wear/days.ts";
 import { type Wear, type WearHabits, wearOf } from "../core/wear/wear.ts";
 import { endOf } from "../trade/judged.ts";
 import { WEAR_HABITS, type WearKind } from "../trade/wear.ts";
@@ -162,11 +163,11 @@ function fittings(g: Garaged, part: WearKind): readonly PlacedJob[] {
     : jobs.filter(({ job }) => job.outcome === "replaced" || job.outcome === "done");
 }
 
-/** The days on which the odometer is expected there: the low end of the distance at the earliest, the high end at the latest. */
+/** The day on which the odometer is expected there, with its range; none of it lies before today but where all does. */
 function datesOf(g: Garaged, from: Ridden, left: { readonly likely: Stretch; readonly low: Stretch; readonly high: Stretch | null }): WornPart["likely"] {
-  const { forecast } = g.at;
-  const [likely, low] = [forecast.dateOf(ahead(from, left.likely)), forecast.dateOf(ahead(from, left.low))];
+  const dateOf = (stretch: Stretch) => g.at.forecast.dateOf(ahead(from, stretch));
+  const [likely, low, high] = [dateOf(left.likely), dateOf(left.low), left.high === null ? null : dateOf(left.high)];
   if (likely === null || low === null) return null;
-  const high = left.high === null ? null : forecast.dateOf(ahead(from, left.high));
-  return { on: likely.on, from: low.from < low.on ? low.from : low.on, to: high?.to ?? null };
+  const range = dayRange(likely, low.on, high?.on ?? null);
+  return range.from < g.today && g.today <= range.on ? { ...range, from: g.today } : range;
 }

@@ -53,6 +53,21 @@ test("in the group's channel nothing of a defect is said; its owner sees it behi
   });
 });
 
+test("what was done and what it was are asked for again where they were left blank, and nothing is recorded", async () => {
+  await withHeron(async (t) => {
+    const noted = await t.one({ ...DM, say: "rear brake light out" });
+    const graded = await t.one({ ...DM, press: button(noted, "Watch") });
+    for (const did of ["", "   ", "–"]) {
+      const refused = await t.one({ ...DM, fill: button(graded, "It is mended"), fields: { did } });
+      expect(refused.text).toBe("What was done? Say it in a word or two, such as “new bulb”; nothing is recorded before.");
+    }
+    expect((await t.one({ ...DM, fill: button(graded, "It was nothing"), fields: { why: " " } })).text).toMatch(/^What was it\? Say it in a word or two/u);
+    expect((await t.one({ ...DM, run: "/due" })).text).toContain("Watch: “rear brake light out”");
+    const mended = await t.one({ ...DM, fill: button(graded, "It is mended"), fields: { did: "new bulb" } });
+    expect(mended.data.closed).toMatchObject([{ words: "rear brake light out", state: "closed" }]);
+  });
+});
+
 test("it was nothing, with what it was; and work of its kind asks whether it closes it", async () => {
   await withHeron(async (t) => {
     const noted = await t.one({ ...DM, say: "rear brake light out" });

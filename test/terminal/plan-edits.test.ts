@@ -74,6 +74,47 @@ describe("the group's plan for a model", () => {
     await press(beside, "Take", "Odo");
     expect((await run("/plan list", "Odo")).text).toContain("Valve clearance: every 6,000 mi");
   });
+  test("is replaced only by a press, beside whose it is and what would differ, and brought back", async () => {
+    const asked = await run("/plan share manual:A", "Odo");
+    expect(asked.text).toContain(
+      "For ostler tarn-650 this group has Ines's plan, from: workshop manual, 2019 edition. Wren's plan, from: A, would replace it. What would differ:\n\nValve clearance\n  the group's every 12,000 mi; first at 600 mi\n  yours every 8,000 mi; first at 600 mi",
+    );
+    expect(asked.text).toContain("Nothing is shared yet.");
+    const source = async () => (await run("/plan compare with:group plan", "Odo")).data.source;
+    expect(await source()).toBe("workshop manual, 2019 edition");
+    expect((await press(asked, "Share mine instead", "Ines")).data.refused).toEqual({ why: "not yours" });
+    const shared = await press(asked, "Share mine instead", "Odo");
+    expect(shared.text).toContain("It replaces Ines's, from: workshop manual, 2019 edition.");
+    expect(await source()).toBe("A");
+    expect((await press(shared, "Undo", "Ines")).data.refused).toEqual({ why: "not yours" });
+    expect((await press(shared, "Undo", "Odo")).text).toContain("For ostler tarn-650 this group has Ines's plan again, from: workshop manual, 2019 edition.");
+    expect(await source()).toBe("workshop manual, 2019 edition");
+    // One's own is asked about as well, and what was shown must still stand.
+    const again = await run("/plan share manual:workshop manual, 2021 edition");
+    expect(again.text).toContain("this group has your plan, from: workshop manual, 2019 edition");
+    expect(again.text).toContain("Nothing falls due otherwise");
+    await press(await run("/plan share manual:B", "Odo"), "Share mine instead", "Odo");
+    expect((await press(again, "Share mine instead")).data.refused).toEqual({ why: "changed meanwhile" });
+    expect(await source()).toBe("B");
+  });
+  test("shows beside it what the owner changed, added and dropped, as beside the starter plan", async () => {
+    await press(await run("/plan change item:valve clearance every:16,000 mi", "Odo"), "Save", "Odo");
+    await run("/plan add called:heated grip wiring every:12 months", "Odo");
+    await run("/plan drop item:suspension linkage", "Odo");
+    const beside = await run("/plan compare with:group plan", "Odo");
+    expect(beside.text).not.toContain("Nothing differs");
+    expect(beside.data.kept.map(({ name }: { name: string }) => name)).toEqual(["Valve clearance", "Suspension linkage", "heated grip wiring"]);
+    expect(beside.text).toContain("Valve clearance, changed by you\n  now every 16,000 mi; first at 600 mi\n  there every 12,000 mi; first at 600 mi");
+    expect(beside.text).toContain("Suspension linkage: dropped by you; there every");
+    expect(beside.text).toContain("heated grip wiring: added by you, every 12 months");
+    // It is so beside a plan that has them all as they were given, too.
+    await press(await run("/plan change item:valve clearance every:8,000 mi"), "Save");
+    await press(await run("/plan share manual:as given"), "Share mine instead");
+    const given = await run("/plan compare with:group plan", "Odo");
+    expect(given.text).toContain("Only your own changes differ");
+    expect(given.data.kept).toHaveLength(3);
+    expect(given.actions).toEqual([]);
+  });
   test("is no other group's", async () => {
     await run("/bike add name:Merle kind:chain-drive twin odometer:9,000 mi model:Ostler Tarn 650", "Pia", "g2");
     expect((await run("/plan compare with:group plan", "Pia", "g2")).data.refused).toMatchObject({ why: "no group plan" });

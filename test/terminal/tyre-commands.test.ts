@@ -25,10 +25,13 @@ test("how far a tyre still goes, from what was read since it was fitted, and wha
   const shown = await t.one({ ...dm, run: "/tyre show" });
   // (5 - 1.6) mm at 1 mm in 1,300 mi: some 4,400 mi.
   expect(shown.text).toMatch(
-    /- Rear tyre: about 4,[2-7]\d0 mi left \([\d,]+ mi to [\d,]+ mi with eight chances in ten\), likely until .*; from 3 readings\.\n- The last rear tyre lasted 6,200 mi\./u,
+    /- Rear tyre: about 4,[2-7]\d0 mi left \([\d,]+ mi to [\d,]+ mi with eight chances in ten\), likely until [^(;]+ \(between [^(;]+ and [^(;]+ with eight chances in ten\); from 3 readings\.\n- The last rear tyre lasted 6,200 mi\./u,
   );
   expect(shown.data.worn).toMatchObject([{ part: "rear tread", wear: { is: "line", readings: 3 } }]);
-  expect(await run("/due")).toMatch(/Rear tyre: about 4,[2-7]\d0 mi left/u);
+  const due = await t.one({ ...dm, run: "/due" });
+  expect(due.text).toMatch(/Rear tyre: about 4,[2-7]\d0 mi left \(.*\), likely until .* \(between .* and .* with eight chances in ten\)/u);
+  const [{ likely }] = shown.data.worn;
+  expect(likely.from < likely.on && likely.on < likely.to).toBe(true);
   await t.close();
 });
 

@@ -37,7 +37,7 @@ export function findSpecs(typed: string, { names, uses, idle }: SpecWords): Foun
   const phrase = tokens.join(" ");
   if (phrase === "") return { keys: [], own: null, exact: false, use, nearest: [] };
   const own = Object.keys(names).find((key) => folded(names[key]?.[0] ?? "") === phrase) ?? null;
-  const exact = Object.keys(names).filter((key) => key === phrase || (names[key] ?? []).some((name) => folded(name) === phrase));
+  const exact = Object.keys(names).filter((key) => folded(key) === phrase || (names[key] ?? []).some((name) => folded(name) === phrase));
   if (exact.length > 0) return { keys: exact, own, exact: true, use, nearest: [] };
   const scored = Object.entries(names)
     .map(([key, all]) => ({ key, score: Math.max(...all.map((name) => alike(tokens, folded(name).split(" ")))) }))
@@ -53,7 +53,9 @@ const folded = (text: string): string =>
     .normalize("NFKC")
     .toLowerCase()
     .replace(/\btire/gu, "tyre")
+    // A front brake's disc is the front disc, and nothing else of that brake.
     .replace(/\bbrake rotors?\b/gu, "disc")
+    .replace(/\bbrake (?=(?:discs?|pads?|shoes?)\b)/gu, "")
     .replace(/[^\p{L}\p{N}]+/gu, " ")
     .trim();
 const hasPhrase = (text: string, phrase: string): boolean => ` ${text} `.includes(` ${phrase} `);

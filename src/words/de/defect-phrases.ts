@@ -15,6 +15,7 @@ const has = (...nouns: readonly string[]): readonly string[] =>
 
 const OUT = [
   ...ended("kaputt", "defekt", "ausgefallen", "durchgebrannt", "tot"),
+  ...["ist durch", "sind durch"],
   ...["geht nicht", "gehen nicht", "geht nicht mehr", "gehen nicht mehr", "geht nimmer", "funktioniert nicht", "funktioniert nicht mehr"],
   ...["funktionieren nicht", "leuchtet nicht", "leuchtet nicht mehr", "brennt nicht", "brennt nicht mehr", "aus", "flackert", "flackern", "ohne funktion"],
   ...["hinüber", "spinnt", "hat einen wackelkontakt", "wackelkontakt", "blinkt nicht", "blinken nicht", "geht manchmal nicht", "tut nicht", "tut nicht mehr"],
@@ -114,8 +115,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
           ...["zieht nicht", "greift nicht", "packt nicht", "bremst nicht", "bremst nicht mehr", "bremst kaum", "bremst kaum noch", "zieht nicht mehr"],
           ...["greift nicht mehr", "fading", "packt nicht mehr", "greift kaum", "greift schlecht", "bremst schlecht", "hat luft", "luft im system"],
           ...["geht ins leere", "fällt durch", "sackt durch", "geht nicht", "geht nicht mehr", "funktioniert nicht", "funktioniert nicht mehr", "ausgefallen"],
-          ...["ohne wirkung", "keine wirkung", "lässt nach", "schwach", "bis zum griff", "bis zum lenker", "bis an den griff", "bis an den lenker"],
-          ...["bis zum anschlag", "weg"],
+          ...["ohne wirkung", "ohne druck", "packt erst spät", "greift erst spät", "packt spät", "greift spät", "kommt spät", "zieht ungleich"],
+          ...["keine wirkung", "lässt nach", "schwach", "bis zum griff", "bis zum lenker", "bis an den griff", "bis an den lenker", "bis zum anschlag", "weg"],
         ],
       },
       { things: ["hebel"], signs: ["bis zum griff", "bis zum lenker", "bis an den griff", "bis an den lenker", "schwammig", "weich"] },
@@ -123,7 +124,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "brake fluid leak": [
       {
         things: [
-          ...["bremsflüssigkeit", "bremssattel", "bremssättel", "bremszange", "bremszylinder", "radbremszylinder", "hauptbremszylinder", "geberzylinder"],
+          ...["bremsflüssigkeit", "bremssattel", "bremssättel", "bremszange", "bremszylinder", "radbremszylinder", "hauptbremszylinder", "bremspumpe"],
+          ...["handbremspumpe", "ausgleichsbehälter", "geberzylinder"],
           ...BRAKE_HOSE,
         ],
         signs: LEAK,
@@ -177,7 +179,10 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "brake noise": [
       {
         things: [...BRAKE, ...PADS, ...DISC],
-        signs: ["quietscht", "quietschen", "kratzt", "kratzen", "metall auf metall", "auf metall", "mahlt", "knirscht", "kreischt", "macht geräusche"],
+        signs: [
+          ...["quietscht", "quietschen", "kratzt", "kratzen", "metall auf metall", "auf metall", "nur noch metall", "bis aufs blech", "schabt", "mahlt"],
+          ...["knirscht", "kreischt", "macht geräusche"],
+        ],
       },
     ],
     "pulsing brake": [
@@ -198,9 +203,14 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
       {
         things: [
           ...["rücklicht", "schlusslicht", "blinker", "blinker links", "blinker rechts", "kennzeichenbeleuchtung", "kennzeichenleuchte", "standlicht"],
-          ...["tagfahrlicht", "nummernschildbeleuchtung", "blinkrelais", "warnblinker"],
+          ...["tagfahrlicht", "nummernschildbeleuchtung", "blinkrelais", "rücklichtbirne", "blinkerbirne", "birne vom rücklicht", "birne vom blinker"],
+          ...["warnblinker"],
         ],
         signs: OUT,
+      },
+      {
+        things: ["birne", "glühbirne", "rücklichtbirne", "blinkerbirne", "birne vom rücklicht", "birne vom blinker", "birne vom bremslicht"],
+        signs: ["durch", "kaputt", "defekt"],
       },
     ],
     horn: [{ things: ["hupe"], signs: [...OUT, "stumm", "leise", "krächzt", "hupt nicht"] }],
@@ -257,8 +267,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
         signs: [
           ...["läuft unrund", "läuft nicht rund", "läuft nicht richtig", "stottert", "ruckelt", "geht aus", "stirbt ab", "springt nicht an"],
           ...["springt nicht mehr an", "springt schlecht an", "patscht", "setzt aus", "hat aussetzer", "aussetzer", "nimmt kein gas an", "zieht nicht"],
-          ...["säuft ab", "hat zündaussetzer", "läuft nur auf einem zylinder", "läuft auf einem zylinder", "verschluckt sich", "fehlzündungen"],
-          ...["hat fehlzündungen", "startet nicht", "startet schlecht"],
+          ...["säuft ab", "hat zündaussetzer", "geht immer wieder aus", "läuft nur auf einem zylinder", "läuft auf einem zylinder", "verschluckt sich"],
+          ...["fehlzündungen", "hat fehlzündungen", "startet nicht", "startet schlecht"],
         ],
       },
     ],
@@ -296,7 +306,7 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "coolant leak": [
       {
         things: ["kühlwasser", "kühlflüssigkeit", "kühlmittel", "kühler", "wasserpumpe", "wasserschlauch", ...COOLANT_HOSE],
-        signs: [...LEAK, "verliert wasser", "verliert kühlwasser", "verliert kühlmittel", "verliert kühlflüssigkeit", ...has("loch")],
+        signs: [...LEAK, "verliert wasser", "verliert kühlwasser", "verliert kühlmittel", "verliert kühlflüssigkeit", "fehlt", ...has("loch")],
       },
     ],
     "damaged coolant hose": [{ things: COOLANT_HOSE, signs: HOSE }],
@@ -305,9 +315,20 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
         things: ["motor", "temperatur", "kühlwasser", "motorrad", "maschine", "temperaturanzeige"],
         signs: ["überhitzt", "überhitzt sich", "wird zu heiß", "zu heiß", "kocht", "kocht über", "im roten bereich", "im roten", "zu hoch"],
       },
+      {
+        things: ["lüfter", "kühlerlüfter", "ventilator"],
+        signs: ["läuft nicht", "läuft nicht an", "springt nicht an", "dreht nicht", "dreht sich nicht", "geht nicht", "kaputt", "defekt"],
+      },
     ],
     "slipping clutch": [
-      { things: ["kupplung"], signs: ["rutscht", "rutscht durch", "schleift durch", "greift nicht", "packt nicht", "verbrannt", "verraucht", ...IS_DONE_FOR] },
+      {
+        things: ["kupplung"],
+        signs: [
+          ...["rutscht", "rutscht durch", "schleift durch", "greift nicht", "packt nicht", "kommt spät", "kommt ganz spät", "kommt sehr spät"],
+          ...["kommt erst spät", "verbrannt", "verraucht"],
+          ...IS_DONE_FOR,
+        ],
+      },
       { things: ["kupplungsscheiben", "kupplungslamellen", "lamellen"], signs: [...IS_DONE_FOR, "verbrannt"] },
     ],
     "dragging clutch": [
@@ -338,7 +359,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
         signs: [
           ...ended("gerissen", "rostig", "verrostet", "angerostet", "abgesprungen", "locker"),
           ...["springt", "springt über", "rutscht über", "steifes glied", "steife glieder", "hat steife glieder", "hat ein steifes glied"],
-          ...["hat feste glieder", "zu locker", "lockere", "hängt durch", "hängt", "schlägt", "abgefallen", "runtergesprungen", "hat feste stellen"],
+          ...["hat feste glieder", "zu locker", "viel zu locker", "zu stramm", "viel zu stramm", "zu straff", "klackert", "rasselt", "ungleiche spannung"],
+          ...["hat ungleiche spannung", "lockere", "hängt durch", "hängt", "schlägt", "abgefallen", "runtergesprungen", "hat feste stellen"],
           ...["ungleich gelängt", "hat verschiedene spannung", "verliert rollen", "lose"],
         ],
       },
@@ -366,7 +388,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
         things: [...TYRE, "vorderrad", "hinterrad", "vorne", "hinten"],
         signs: [
           ...["verliert luft", "verlieren luft", "verliert langsam luft", "verliert ständig luft", "verliert immer luft", "verliert immer wieder luft"],
-          ...["verliert druck", "luft raus", "keine luft", "hat keine luft", "hat keine luft mehr", "luft weg", "platten", "hat einen platten", "hat platten"],
+          ...["verliert druck", "verliert über nacht luft", "verliert beim stehen luft", "luft raus", "keine luft", "hat keine luft", "hat keine luft mehr"],
+          ...["luft weg", "platten", "hat einen platten", "hat platten"],
         ],
       },
       {
@@ -462,7 +485,7 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
       },
       {
         things: ["lenker", "lenkerstummel", "stummel"],
-        signs: [...ended("verbogen", "verdreht"), "locker", "lose", "wackelt", "flattert", "schlägt", "vibriert stark"],
+        signs: [...ended("verbogen", "verdreht"), "locker", "lose", "wackelt", "flattert", "schlägt", "vibriert stark", "steht schief", "schief"],
       },
       {
         things: ["motorrad", "maschine", "moped", "karre"],
@@ -533,6 +556,11 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
         ],
       },
       { things: ["gewinde"], signs: ["ausgerissen", "überdreht", "kaputt", "hinüber"] },
+      {
+        things: ["kennzeichenhalter", "verkleidung", "schutzblech", "kotflügel", "fußraste", "gepäckträger", "kofferträger", "sturzbügel", "hitzeschutz"],
+        signs: [...LOOSE, "fehlt", "abgefallen", "hängt"],
+      },
+      { things: ["fußraste", "fußrasten"], signs: ["abgebrochen", "gebrochen"] },
     ],
     frame: [
       {
@@ -574,7 +602,7 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
   whole: {
     puncture: ["plattfuß", "platter reifen", "reifenpanne", "platten vorne", "platten hinten", "platten vorn", "einen platten"],
     "flat battery": ["batterie leer", "leere batterie"],
-    "oil leak": ["ölleck", "ölverlust", "verliert öl", "ölfleck unter dem motor", "ölpfütze unter dem motor", "ölpfütze unterm motor"],
+    "oil leak": ["ölleck", "ölverlust", "verliert öl", "tropft öl", "sifft öl", "ölfleck unter dem motor", "ölpfütze unter dem motor", "ölpfütze unterm motor"],
     "coolant leak": ["kühlwasserverlust", "verliert kühlwasser", "verliert kühlmittel", "verliert kühlflüssigkeit"],
     "fuel leak": ["benzingeruch", "riecht nach benzin", "benzinleck", "verliert benzin", "verliert sprit", "spritgeruch", "stinkt nach benzin"],
     "brake fluid leak": ["verliert bremsflüssigkeit", "bremsflüssigkeitsverlust"],

@@ -61,7 +61,7 @@ const LOW_TREAD = [
 const TYRE = ["tyre", "tire", "tyres", "tires", "front tyre", "rear tyre", "back tyre", "front tire", "rear tire", "back tire"];
 const LAMP = [
   ...["tail light", "taillight", "rear light", "indicator", "indicators", "blinker", "turn signal", "side light", "number plate light", "plate light"],
-  ...["running light"],
+  ...["tail light bulb", "indicator bulb", "running light"],
 ];
 
 /** The kinds of each end, for those that are so called where no end is said; the same in every language. */
@@ -80,9 +80,9 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
           ...["spongy", "spongey", "soft", "mushy", "squishy", "fading", "fades", "faded", "weak", "useless", "no pressure", "comes to the bar"],
           ...["comes back to the bar", "goes to the bar", "goes to the floor", "pulls to the bar", "not biting", "doesn't bite", "not braking", "failed"],
           ...["gone", "goes all the way to the bar", "pulls back to the bar", "comes to the grip", "comes back to the grip", "pulls to the grip"],
-          ...["pulls to the handlebar", "to the bar", "to the grip", "no bite", "no feel", "no bite left", "lost pressure", "loses pressure", "sinks"],
-          ...["sinking", "hardly works", "barely works", "hardly brakes", "barely bites", "not working", "doesn't work", "does not work", "don't work"],
-          ...["do not work", "won't stop", "not stopping", "dead"],
+          ...["pulls to the handlebar", "to the bar", "to the grip", "no bite", "no feel", "no bite left", "lost pressure", "pumps up", "fades away"],
+          ...["takes two pumps", "loses pressure", "sinks", "sinking", "hardly works", "barely works", "hardly brakes", "barely bites", "not working"],
+          ...["doesn't work", "does not work", "don't work", "do not work", "won't stop", "not stopping", "dead"],
         ],
       },
       { things: ["lever"], signs: ["to the bar", "to the grip", "comes to the bar", "comes back to the bar", "comes back to the grip", "spongy", "mushy"] },
@@ -147,7 +147,15 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       },
     ],
     "brake light": [{ things: ["brake light", "brake lights", "rear brake light", "stop light", "brake lamp"], signs: [...OUT, "stuck on", "stays on"] }],
-    headlight: [{ things: ["headlight", "headlights", "head light", "headlamp", "dipped beam", "low beam", "high beam", "main beam", "dip beam"], signs: OUT }],
+    headlight: [
+      {
+        things: [
+          ...["headlight", "headlights", "head light", "headlamp", "dipped beam", "low beam", "high beam", "main beam", "dip beam", "headlight bulb"],
+          ...["headlamp bulb"],
+        ],
+        signs: OUT,
+      },
+    ],
     light: [{ things: LAMP, signs: OUT }],
     horn: [{ things: ["horn"], signs: [...OUT, "silent", "quiet"] }],
     "flat battery": [
@@ -223,12 +231,17 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     exhaust: [
       {
         things: ["exhaust", "silencer", "header", "muffler", "exhaust gasket", "downpipe"],
-        signs: [...LOOSE, "blowing", "leaking", "cracked", "holed", "rusted through"],
+        signs: [...LOOSE, "blowing", "leaking", "cracked", "holed", "rusted through", "hanging off", "hanging loose"],
       },
     ],
     "coolant leak": [{ things: ["coolant", "radiator", "water pump", "coolant hose", "radiator hose", "antifreeze"], signs: LEAK }],
     "damaged coolant hose": [{ things: ["coolant hose", "coolant hoses", "radiator hose", "radiator hoses"], signs: HOSE }],
-    overheating: [{ things: ["engine", "bike", "it", "motor"], signs: ["overheating", "overheats", "overheated", "boiling over", "boiled over"] }],
+    overheating: [
+      {
+        things: ["engine", "bike", "it", "motor"],
+        signs: ["overheating", "overheats", "runs hot", "running hot", "getting too hot", "overheated", "boiling over", "boiled over"],
+      },
+    ],
     "slipping clutch": [
       {
         things: ["clutch", "clutch plates"],
@@ -252,8 +265,9 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       {
         things: ["chain", "drive chain"],
         signs: [
-          ...["jumping", "jumps", "skipping", "broken", "snapped", "kinked", "stiff link", "stiff links", "tight spot", "tight spots", "rusted"],
-          ...["seized links", "came off", "clip missing", "very loose", "hanging", "loose"],
+          ...["jumping", "jumps", "skipping", "broken", "snapped", "kinked", "stiff link", "stiff links", "tight spot", "tight spots", "rusted", "rusty"],
+          ...["too tight", "very slack", "too slack", "rattles", "rattling", "all slack", "seized links", "came off", "clip missing", "very loose", "hanging"],
+          ...["loose"],
         ],
       },
       {
@@ -393,7 +407,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         signs: ["frayed", "fraying", "snapped", "broken", "broke", "kinked", "sticking"],
       },
     ],
-    mirror: [{ things: ["mirror", "left mirror", "right mirror", "mirrors"], signs: [...LOOSE, ...BROKEN] }],
+    mirror: [{ things: ["mirror", "left mirror", "right mirror", "mirrors"], signs: [...LOOSE, ...BROKEN, "smashed", "shattered"] }],
     "side stand": [
       {
         things: ["side stand", "sidestand", "kickstand", "centre stand", "center stand", "side stand switch", "side stand spring"],
@@ -483,8 +497,8 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ...["of", "stock", "charger", "kit", "kits", "sealant", "tester", "repair", "repairs", "shop", "season", "rate", "rates", "price", "spot", "track"],
     ...["rider", "riders", "gel", "guard", "screen", "like", "than", "enough", "tail", "luggage", "panniers", "compound"],
     // With the word before it: "worn in", "worn to 3 mm".
-    ...["worn in", "worn well", "worn evenly", "worn nicely", "worn to", "worn less", "worn more", "worn quicker", "worn faster"],
-    ...["finished charging", "for the", "for this", "for winter", "for today", "for now"],
+    ...["worn in", "worn well", "worn evenly", "worn nicely", "worn to", "worn less", "worn more", "worn quicker", "worn faster", "finished charging"],
+    ...["for the", "for this", "for winter", "for today", "for now"],
   ],
   mended: [
     ...["fixed", "mended", "repaired", "sorted", "cured", "replaced", "changed", "swapped", "renewed", "fitted", "bled", "adjusted", "tightened", "cleaned"],

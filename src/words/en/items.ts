@@ -60,7 +60,9 @@ export const ENGLISH_ITEMS = {
   "rear-shoes.measure": { name: "Rear brake shoes", synonyms: ["rear shoes", "brake shoes", "rear drum", "rear brake"] },
   "brake-fluid.inspect": {
     name: "Brake fluid level",
-    synonyms: ["brake fluid", "front brake fluid", "rear brake fluid", "front fluid", "rear fluid", "brake reservoir", "front reservoir", "rear reservoir"],
+    synonyms: [
+      ...["brake fluid", "front brake fluid", "rear brake fluid", "front fluid", "rear fluid", "brake reservoir", "front reservoir", "rear reservoir"],
+    ],
   },
   "brake-fluid.replace": {
     name: "Brake fluid",

@@ -25,6 +25,7 @@ type Told = {
   readonly why: string | null;
 };
 type PlanOffer = { readonly plan: "starter plan" | "group plan"; readonly by: string | null; readonly manual: string | null };
+type GroupPlanNamed = { readonly by: string | null; readonly manual: string };
 type Trigger = Pick<PlanItem, "anchor" | "first" | "repeat" | "shortened">;
 
 /** So many names are read in one line. */
@@ -92,6 +93,15 @@ export const planEditWords = (p: Printer, plan: ReturnType<typeof planWords>, to
       const withUses = plan.uses(was.shortened, column) !== plan.uses(will.shortened, column);
       return [name, `  now ${says(was, column, withUses)}`, `  there ${says(will, column, withUses)}`];
     },
+    /** Over what the owner changed. @param alone nothing else differs */
+    ownStand: (alone: boolean): string =>
+      alone ? "Only your own changes differ, and they stay on whichever plan you take:" : "And your own changes, which stay on whichever plan you take:",
+    kept: (name: string, now: Trigger | null, there: Trigger | null, column: DistanceUnit): readonly string[] => {
+      if (now === null) return there === null ? [] : [`${name}: dropped by you; there ${says(there, column, false)}.`];
+      if (there === null) return [`${name}: added by you, ${says(now, column, false)}; not in that plan.`];
+      const withUses = plan.uses(now.shortened, column) !== plan.uses(there.shortened, column);
+      return [`${name}, changed by you`, `  now ${says(now, column, withUses)}`, `  there ${says(there, column, withUses)}`];
+    },
     more: (n: number): string => `And ${n} more; the file of /plan export has all.`,
     conflicts: (names: readonly string[]): string =>
       `You changed ${p.list(names.map(lowered))} yourself, and that plan differs there too: yours stands. To follow that plan instead, change it with /plan change.`,
@@ -99,6 +109,23 @@ export const planEditWords = (p: Printer, plan: ReturnType<typeof planWords>, to
     taken: (nickname: string, name: string): string => `${nickname} has the plan “${name}” now; your own changes lie on it as before.`,
     shared: (nickname: string, model: string, items: number): string =>
       `${nickname}'s plan (${items} items) is this group's for ${model}. Others with that model see it with /plan compare with:group plan, and take it with one press.`,
+    /** "For Ostler Tarn 650 this group has Mia's plan, from: workshop manual, 2019 edition. Heron's, from: A, would replace it." */
+    wouldReplace: (nickname: string, model: string, before: GroupPlanNamed, manual: string): string =>
+      `For ${model} this group has ${before.by === null ? "your plan" : `${before.by}'s plan`}, from: ${before.manual}. ${nickname}'s plan, from: ${manual}, would replace it. What would differ:`,
+    wouldChange: (name: string, was: Trigger, will: Trigger, column: DistanceUnit): readonly string[] => {
+      const withUses = plan.uses(was.shortened, column) !== plan.uses(will.shortened, column);
+      return [name, `  the group's ${says(was, column, withUses)}`, `  yours ${says(will, column, withUses)}`];
+    },
+    goneOfYours: (name: string): string => `- ${name}: not in yours.`,
+    sameAsGroup: (): string => "Nothing falls due otherwise; only what it is from would read differently.",
+    notShared: ({ by }: GroupPlanNamed): string =>
+      `Nothing is shared yet. ${by === null ? "" : `Where yours and ${by}'s differ, look at the manuals together first. `}Whoever took the plan that is there keeps it.`,
+    replaced: ({ by, manual }: GroupPlanNamed): string =>
+      `It replaces ${by === null ? "your earlier one" : `${by}'s`}, from: ${manual}. Undo brings that back.`,
+    unshared: (model: string, before: GroupPlanNamed | null): string =>
+      before === null
+        ? `This group has no plan for ${model} now. Whoever took it keeps it.`
+        : `For ${model} this group has ${before.by === null ? "your earlier plan" : `${before.by}'s plan`} again, from: ${before.manual}. Whoever took the other keeps it.`,
     sharedSource: (manual: string): string => `Source: ${manual}.`,
     exported: (nickname: string, items: number): string => `${nickname}'s plan as a file: ${items} items.`,
     exportedHow: (): string => "To take it over elsewhere: /plan import with this file.",
@@ -111,7 +138,7 @@ export const planEditWords = (p: Printer, plan: ReturnType<typeof planWords>, to
         ? `The starter plan has changed since ${nickname} was given it. See both side by side, and take it only if you like.`
         : `Your group has a plan for this make and model, shared by ${by ?? "a member"}, from: ${manual ?? "a manual"}. See both side by side, and take it only if you like.`,
     labels: {
-      ...{ undo: "Undo", take: "Take that plan", leave: "Leave it", paste: "Paste it" },
+      ...{ undo: "Undo", take: "Take that plan", share: "Share mine instead", leave: "Leave it", paste: "Paste it" },
       beside: (which: PlanOffer["plan"]): string => (which === "starter plan" ? "See the new starter plan" : "See the group's plan"),
     },
   };

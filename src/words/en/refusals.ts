@@ -160,6 +160,10 @@ export const refusalWords = (p: Printer) => {
         return `“${clip(refusal.typed)}” is not a day of the week.`;
       case "nothing to change":
         return "Say what should change: name one of the command's options.";
+      case "left blank":
+        return refusal.field === "what was done"
+          ? "What was done? Say it in a word or two, such as “new bulb”; nothing is recorded before."
+          : "What was it? Say it in a word or two, such as “lever had been left adjusted wide”; it stays open before.";
       case "already so":
         return `It is already so: ${refusal.state}.`;
       case "cannot convert":

@@ -52,11 +52,16 @@ export const tyreWords = (p: Printer) => {
   const about = (distance: Stretch, unit: DistanceUnit): string => p.distance(coarse(distance, p.roadUnit({ unit })), { unit });
   const again = (unit: DistanceUnit): string => `Read it again in some ${p.roadUnit({ unit }) === "mi" ? "500 mi" : "1,000 km"}.`;
   const name = ({ part, place }: Worn): string => capital(place === null ? part : part.endsWith("tread") ? `${place} tyre` : `${place} pads`);
+  /** The days as the distance: eight chances in ten. */
+  const between = ({ from, to }: NonNullable<Worn["likely"]>, today: LocalDate): string =>
+    to === null
+      ? `not before ${p.date(from, today)} with nine chances in ten`
+      : `between ${p.date(from, today)} and ${p.date(to, today)} with eight chances in ten`;
   const amount = ({ value, unit }: Amount, decimals = 1): string => `${p.figure(value, decimals)} ${symbolOf(unit)}`;
   return {
     heading: (nickname: string): string => `${nickname}, tyres`,
     nothing: (): string => "Nothing read yet. Say tread 4.5 mm front 5 mm rear, or 33 psi front 36 rear, before a ride.",
-    /** "Rear tyre: about 2,400 mi left (2,000 to 2,900), about 3 May; from 4 readings." */
+    /** "Rear tyre: about 2,400 mi left (2,000 mi to 2,900 mi with eight chances in ten), likely until 3 May (between …); from 4 readings." */
     left: (worn: Worn, unit: DistanceUnit, today: LocalDate): string => {
       const { wear } = worn;
       if (wear.is === "worn") return `${name(worn)}: worn to its limit.`;
@@ -67,7 +72,7 @@ export const tyreWords = (p: Printer) => {
       }
       const { likely, low, high } = wear.left;
       const range = high === null ? `at least ${about(low, unit)}` : `${about(low, unit)} to ${about(high, unit)} with eight chances in ten`;
-      const when = worn.likely === null ? "" : `, likely until ${p.date(worn.likely.on, today)}`;
+      const when = worn.likely === null ? "" : `, likely until ${p.date(worn.likely.on, today)} (${between(worn.likely, today)})`;
       return `${name(worn)}: about ${about(likely, unit)} left (${range})${when}; from ${wear.readings} readings.`;
     },
     lasted: ({ place, went }: { readonly place: string; readonly went: Stretch }, unit: DistanceUnit): string =>

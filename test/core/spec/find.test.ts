@@ -18,6 +18,14 @@ test.each([
   ["inlet valves", ["intake valve clearance"], null],
   ["valves", ["intake valve clearance", "exhaust valve clearance"], null],
   ["gap", ["spark plug gap", "points gap"], null],
+  // A front brake's disc is no pad, no lever and no bolt of it.
+  ["front brake disc", ["front disc limit"], null],
+  ["front brake rotor", ["front disc limit"], null],
+  ["front brake pads", ["front pad limit"], null],
+  ["rear brake shoes", ["rear shoe limit"], null],
+  ["brake disc", ["front disc limit", "rear disc limit"], null],
+  ["brake disc bolt torque", ["brake disc bolt torque"], null],
+  ["front brake free play", ["front brake free play"], null],
   ["banana", [], null],
 ])("%s", (typed, keys, use) => {
   const found = findSpecs(typed, ENGLISH_SPEC_WORDS);
