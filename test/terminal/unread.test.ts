@@ -13,13 +13,13 @@ async function heron() {
 
 test("a part of a message that came to nothing is named; in a channel without its words", async () => {
   const t = await heron();
-  const said = await t.one({ ...dm, say: "14,530 mi on Heron, steering feels odd" });
-  expect(said.text).toContain("Not understood: “steering feels odd”. If it is of the bike, say it again in other words.");
-  expect(said.data).toMatchObject({ is: "logged", unread: ["steering feels odd"] });
-  const all = await t.send({ as: "Ines", say: "14,540 mi on Heron, steering feels odd" });
+  const said = await t.one({ ...dm, say: "14,530 mi on Heron, chain looks odd" });
+  expect(said.text).toContain("Not understood: “chain looks odd”. If it is of the bike, say it again in other words.");
+  expect(said.data).toMatchObject({ is: "logged", unread: ["chain looks odd"] });
+  const all = await t.send({ as: "Ines", say: "14,540 mi on Heron, chain looks odd" });
   const told = all.map(({ text }: { text: string | null }) => text ?? "").join("\n");
   expect(told).toContain("Logged, but not all of it was understood.");
-  expect(told).not.toContain("steering");
+  expect(told).not.toContain("chain");
   // A heading, how it was read, and a look at what was then read are told by the readings.
   for (const say of ["measured the chain slack, 30 mm", "front pads, left 3.5 mm right 3 mm", "14,550 mi, what a ride"])
     expect((await t.one({ ...dm, say })).text).not.toContain("Not understood");

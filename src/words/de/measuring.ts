@@ -56,6 +56,8 @@ export const GERMAN_MEASURING: MeasuringWords = {
     up: ["auf", "bei", "jetzt"],
   },
   chain: ["kette"],
+  tyre: ["reifen", "vorderreifen", "hinterreifen"],
+  arrows: [">", "→"],
   pitches: ["glieder", "gliedern", "bolzen", "rollen"],
   pins: ["bolzen"],
   rpm: ["u/min", "u", "umdrehungen", "touren", "upm"],
