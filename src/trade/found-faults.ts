@@ -48,6 +48,19 @@ const FOUND: Partial<Readonly<Record<StandardItemKey, DefectKind>>> = {
 /** The kind of defect that a fault at an item is; null where the sign alone does not say. */
 export const faultAt = (item: string): DefectKind | null => FOUND[item as StandardItemKey] ?? null;
 
+/** Measured first, and set only where need be, mostly with shims that are still to be had: ticked with a word of what was found, nothing is set yet. Common practice. */
+const LOOKED_AT_FIRST: readonly StandardItemKey[] = ["valve-clearance.adjust"];
+
+export const isLookedAtFirst = (item: string): boolean => LOOKED_AT_FIRST.includes(item as StandardItemKey);
+
+/** Nothing of these may move or leak: found tight, or dry, all is well. Of a bearing neither is praise. */
+const TIGHT: readonly StandardItemKey[] = [
+  ...(["brake-hoses.inspect", "brake-hoses.replace", "fuel-hoses.inspect", "coolant-hoses.inspect", "calipers.clean", "exhaust.check"] as const),
+  ...(["spokes.check", "fasteners.check", "sidecar-fittings.check", "head-bolts.check", "motor-mounts.check"] as const),
+];
+
+export const isToBeTight = (item: string): boolean => TIGHT.includes(item as StandardItemKey);
+
 const LEAKS: readonly DefectKind[] = ["oil leak", "fuel leak", "brake fluid leak", "coolant leak", "fork leak", "shock leak"];
 
 /** May it stay though the part or the fluid was renewed? What leaks leaks new oil too, unless the seal was done with it. */

@@ -4,10 +4,10 @@ import type { ItemKey } from "../core/ids.ts";
 import type { Fault, Gap, Intent, RecordWork } from "../core/reading/intent.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
 import { isLook } from "../core/schedule/mending.ts";
-import { type FoundSaid, foundSaid } from "../message/found-said.ts";
+import { type FoundAt, type FoundSaid, foundSaid } from "../message/found-said.ts";
 import type { Repos } from "../store/store.ts";
 import { defectRow } from "../trade/defects.ts";
-import { faultAt, outlivesRenewal } from "../trade/found-faults.ts";
+import { faultAt, isLookedAtFirst, isToBeTight, outlivesRenewal } from "../trade/found-faults.ts";
 import { chainShareAt } from "./chain-share.ts";
 import type { Ctx } from "./context.ts";
 import { type Garaged, itemOf } from "./garage.ts";
@@ -48,13 +48,15 @@ export async function foundWrong(
     return kind === null ? { outcome: "inspected, within limits", gaps: [] } : { outcome: "found wrong", fault, gaps: [] };
   }
   const looks = items.some((item) => isLook(itemOf(g, item)?.action ?? "replace"));
-  const heard = items.map((item): FoundSaid => foundSaid(text, namesOf(ctx, g, item), !isLook(itemOf(g, item)?.action ?? "inspect"), knownOf(ctx, [g])));
+  const heard = items.map((item): FoundSaid => foundSaid(text, { ...foundAt(ctx, g, item), left: words.left !== null }, knownOf(ctx, [g])));
   const faults = heard.filter((each) => each.is === "fault");
   const fault = faultOf(ctx, g, items, text, faults);
   if (said === "found wrong") return { outcome, fault, gaps: [] };
   if (faults.length === 0) {
-    if (heard.some(({ is }) => is === "fine")) return { outcome: said ?? (looks && items.length === 1 ? "inspected, within limits" : usual), gaps: [] };
-    return looks && (said === undefined || said === "done") ? { outcome, fault, gaps: [ASK] } : nothing;
+    if (heard.length > 0 && heard.every(({ is }) => is === "fine"))
+      return { outcome: said ?? (isFoundWell(g, items, words) ? "inspected, within limits" : usual), gaps: [] };
+    if (heard.every(({ is }) => is === "fine" || is === "put right")) return nothing;
+    return said === undefined || said === "done" ? { outcome, fault, gaps: [ASK] } : nothing;
   }
   // What was renewed is no longer as it was found; what else was wrong stays so.
   if (!looks && items.every((item) => itemOf(g, item)?.action === "replace"))
@@ -75,12 +77,25 @@ export function askedOfFaults(ctx: Ctx, all: readonly Garaged[], intents: readon
   const isLookAlone = g !== null && work.items.length > 0 && work.items.every((item) => isLook(itemOf(g, item)?.action ?? "replace"));
   if (g === null || !isLookAlone || MENDING.includes(work.outcome)) return intents;
   const said = text.replace(work.words, " ").replace(/\s+/gu, " ").trim();
-  const heard = foundSaid(said, [], false, knownOf(ctx, [g]));
+  const heard = foundSaid(said, { names: [], action: "inspect", tight: work.items.every(isToBeTight) }, knownOf(ctx, [g]));
   if (heard.is !== "fault") return intents;
   return intents.map((intent) =>
     intent === work ? { ...work, fault: { ...faultOf(ctx, g, work.items, said, [heard]), words: text.trim() }, gaps: [...work.gaps, ASK] } : intent,
   );
 }
+
+/** Found well, and left so: looked at. What is changed whatever its state is changed. */
+function isFoundWell(g: Garaged, items: readonly ItemKey[], words: ValuesSaid["words"]): boolean {
+  const [only, ...more] = items;
+  const action = only === undefined || more.length > 0 ? null : (itemOf(g, only)?.action ?? null);
+  return action !== null && (isLook(action) || (action === "adjust" && words.left === null));
+}
+
+/** What is typed at an item is said of this. */
+const foundAt = (ctx: Ctx, g: Garaged, item: ItemKey): FoundAt => {
+  const action = itemOf(g, item)?.action ?? "inspect";
+  return { names: namesOf(ctx, g, item), action: isLookedAtFirst(item) ? "measure" : action, tight: isToBeTight(item) };
+};
 
 const isMended = ({ kind }: Fault, items: readonly ItemKey[]): boolean =>
   kind === null || items.some((item) => defectRow(kind)?.mends.some((each) => each === item));

@@ -108,6 +108,9 @@ test("what is well is recorded so, and what the work is done for is put right by
     ["/work did:clutch free play found:loose", "adjusted"],
     ["/work did:new chain found:worn out", "replaced"],
     ["/work did:spark plugs found:sooty", "replaced"],
+    ["/work did:oil and filter found:very dark", "replaced"],
+    ["/work did:fasteners found:loose", "inspected, within limits"],
+    ["/work did:brake hoses found:tight, dry", "inspected, within limits"],
     ["/work did:front tyre found:sidewall cracked", "replaced"],
     ["/work did:brake hoses found:cracked outcome:replaced", "replaced"],
     ["/work did:wheel bearings found:play left:no play", "inspected, within limits"],
@@ -116,6 +119,35 @@ test("what is well is recorded so, and what the work is done for is put right by
     const shown = await run(line);
     expect([line, outcomeOf(shown), shown.data.defects]).toEqual([line, outcome, []]);
   }
+});
+
+test("only words that say nothing but good are praise: a denial of it is a fault, and what is not plainly good is asked about, whatever the work is", async () => {
+  await begun();
+  await press(await run("/plan sheet"), "Begin this job");
+  // Each row: what is ticked, what was found, and the defect; null: it is asked, and nothing is saved.
+  for (const [done, found, kind] of [
+    ["rims", "not ok", "damaged wheel"],
+    ["steering head bearings", "tight spot", "steering"],
+    ["side stand", "switch does not cut the engine", "side stand"],
+    ["throttle cable free play", "does not snap back", "sticking throttle"],
+    ["fasteners", "one stripped", "fastener"],
+    ["wheel bearings", "nicht ok", "wheel bearing"],
+    ["valve clearance", "two tight", null],
+    ["oil and filter", "milky", null],
+    ["oil and filter", "metal flakes", null],
+    ["swingarm bearings", "tight", null],
+  ] as const) {
+    const ticked = await run(`/plan job done:${done} found:${found}`);
+    if (kind === null) expect([found, ticked.text]).toEqual([found, expect.stringContaining("is that something wrong with it, or only a note?")]);
+    else {
+      expect([found, outcomeOf(ticked)]).toEqual([found, "found wrong"]);
+      expect(ticked.data.outcome.defects).toMatchObject([{ kind, grade: "do not ride" }]);
+    }
+  }
+  expect(outcomeOf(await run("/work did:rims found:not ok"))).toBe("found wrong");
+  expect((await t.one({ ...dm, say: "checked the steering head on Heron, tight spot" })).text).toContain("or only a note?");
+  // Nothing to set was found: it was looked at.
+  expect(outcomeOf(await run("/plan job done:valve clearance found:all in spec"))).toBe("inspected, within limits");
 });
 
 test("what leaks is asked about though the oil is new, and stays a defect beside it", async () => {

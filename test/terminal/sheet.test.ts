@@ -196,7 +196,7 @@ test("several values need no commas; what was logged is not kept as words too, a
   expect(set.data.logged ?? set.data.readings).toHaveLength(4);
   const counted = await run("/work did:valve clearance found:intake 1 0.10 intake 2 0.11 on:2026-11-20");
   expect((counted.data.logged ?? counted.data.readings).map(({ place }: { place: string }) => place)).toEqual(["intake 1", "intake 2"]);
-  await run("/work did:valve clearance found:a little tight at 0.09 somewhere on:2026-11-10");
+  await press(await run("/work did:valve clearance found:a little tight at 0.09 somewhere on:2026-11-10"), "Only a note");
   const { text } = await run("/records");
   expect(text).toContain("Valve clearance (adjusted; found intake 0.09 mm and exhaust 0.18 mm; left intake 0.15 mm and exhaust 0.2 mm). By Ines.");
   expect(text).toContain("“found a little tight at 0.09 somewhere”");
