@@ -45,3 +45,12 @@ test("a reading that is better and still wrong closes nothing", async () => {
   expect((await t.one({ ...dm, say: "throttle free play 3 mm" })).text).toContain("is closed");
   await t.close();
 });
+
+test("a bike that was named and of which nothing came is named", async () => {
+  const t = await heron();
+  await t.one({ as: "Ines", run: "/bike add name:Otter kind:belt-drive cruiser odometer:20,000 mi" });
+  const said = await t.one({ ...dm, say: "33 psi front on Heron, lubed Otter's chain" });
+  expect(said.data.unread).toBeDefined();
+  expect((await t.one({ ...dm, say: "Heron 14,600 mi, Otter 20,100 mi" })).data.unread).toBeUndefined();
+  await t.close();
+});
