@@ -21,9 +21,18 @@ export const planRecheck = define({
     z.object({
       ...{ bike: z.string(), nickname: z.string(), column: unit },
       lines: z.array(z.object({ item: z.string(), name: z.string(), distance: columns, changed: z.boolean(), dropped: z.boolean() })),
+      later: z.object({ name: z.string(), usual: columns, never: z.boolean(), caution: z.string().nullable() }).nullable(),
     }),
   ),
   run: (ctx, { item, every, bike }) => rechecks(ctx, given({ item, every, bike })),
-  say: ({ nickname, column, lines }, { parts }) =>
-    said([parts.rechecksTitle(nickname), ...lines.map((line) => parts.recheck(line, column)), parts.rechecksHow()]),
+  say: ({ nickname, column, lines, later }, { parts, caution }) =>
+    said(
+      [
+        parts.rechecksTitle(nickname),
+        ...lines.map((line) => parts.recheck(line, column)),
+        ...(later === null ? [] : ["", parts.recheckLater(later, column)]),
+        parts.rechecksHow(),
+      ],
+      { caution: caution(later?.caution ?? null) },
+    ),
 });

@@ -31,6 +31,8 @@ export type Refusal =
   /** How far to look ahead. */
   | { readonly why: "not ahead"; readonly typed: string; readonly because: "over a year" | "not read" | "past" | "too far" | "no reading" }
   | { readonly why: "not an interval"; readonly typed: string }
+  /** A distance in two units that are not the same distance. */
+  | { readonly why: "two distances"; readonly miles: number; readonly km: number }
   /** A change of a plan line that does not say enough. */
   | {
       readonly why: "plan change";
@@ -64,8 +66,10 @@ export type Refusal =
       readonly why: "not a spec";
       readonly key: string;
       readonly typed: string;
-      readonly because: "not read" | "unit missing" | "other dimension" | "two figures" | "no such share" | "no such class";
+      readonly because: "not read" | "unit missing" | "other dimension" | "two figures" | "no such share" | "no such class" | "less than none";
     }
+  /** A measured value where words belong. `meant`: what of the bike is measured so and can be that. */
+  | { readonly why: "spec in words"; readonly key: string; readonly typed: string; readonly meant: readonly string[] }
   /** Beyond what any bike asks for; `low` and `high` are canonical, shown in `unit`. `fits`: what was meant, perhaps. */
   | {
       readonly why: "spec out of range";
@@ -98,7 +102,7 @@ export type Refusal =
       readonly why: "bad plan file";
       readonly line: number;
       readonly at: string;
-      readonly because: "not JSON" | "twice" | "no leg" | "type" | "choice" | "field" | "too much" | "too little" | "empty" | "format";
+      readonly because: "not JSON" | "twice" | "no leg" | "type" | "two distances" | "choice" | "field" | "too much" | "too little" | "empty" | "format";
       readonly detail: string;
     }
   | { readonly why: "trip"; readonly because: "not read" | "backwards" | "past" | "too far" | "too far a day"; readonly typed: string }

@@ -6,7 +6,7 @@ import { type Dimension, dimensionOf, toCanonical, type UnitId } from "../core/q
 import type { Vocabulary } from "../core/reading/vocabulary.ts";
 import type { SpecFigure, SpecSource } from "../core/spec/spec.ts";
 
-export type ReadFigure = SpecFigure | "not read" | "unit missing" | "other dimension" | "two figures";
+export type ReadFigure = SpecFigure | "not read" | "unit missing" | "other dimension" | "two figures" | "less than none";
 type Wants = { readonly holds: Dimension; readonly end: "value" | "least" | "most"; readonly unit: UnitId | null };
 
 /** Two figures for one value may differ by what printing rounds away. */
@@ -22,7 +22,7 @@ export function readSpecFigure(typed: string, wants: Wants, usual: UnitId | null
   if (unit === null) return "unit missing";
   if (dimensionOf(unit) !== wants.holds) return "other dimension";
   const [from, to] = [toCanonical(amount.from, unit), toCanonical(amount.to, unit)].sort((a, b) => a - b) as [number, number];
-  if (from < 0 && wants.holds !== "length" && wants.holds !== "temperature") return "not read";
+  if (from < 0 && wants.holds !== "length" && wants.holds !== "temperature") return "less than none";
   if (amount.rest !== "") {
     // The same again in another unit, as plates print it.
     const again = parseAmount(amount.rest.replace(/^[(/=,\s]+/u, "").replace(/\)$/u, ""), units, numbers);
@@ -32,6 +32,17 @@ export function readSpecFigure(typed: string, wants: Wants, usual: UnitId | null
   const nominal = amount.nominal === null ? null : toCanonical(amount.nominal, unit);
   const end = bound ?? (from === to ? wants.end : "value");
   return { is: "figure", low: end === "most" ? null : from, high: end === "least" ? null : to, nominal, unit, step: amount.step };
+}
+
+/** The whole of a text as a measured value, its unit named; null where there is more or less to it. */
+export function measureTyped(
+  typed: string,
+  { units, asking }: Vocabulary,
+  numbers: NumberStyle,
+): { readonly dimension: Dimension; readonly value: number } | null {
+  const amount = parseAmount(boundedBy(typed, asking.atLeast, asking.atMost).left, units, numbers);
+  if (amount.is !== "amount" || amount.unit === null || amount.rest !== "" || amount.other !== null) return null;
+  return { dimension: dimensionOf(amount.unit), value: toCanonical(amount.from, amount.unit) };
 }
 
 /** A figure and words typed in one, in either order: "3.9 L 10W-40". Null where it is not both. */

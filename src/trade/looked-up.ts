@@ -7,6 +7,8 @@ export type LookedUp =
   | {
       readonly table: "oil grade";
       readonly grade: string;
+      /** The parts of it that the standard has no grade for. */
+      readonly unknown: readonly string[];
       readonly winter: { readonly cranks: number; readonly pumps: number } | null;
       readonly hot: { readonly from: number; readonly below: number } | null;
       readonly source: string;

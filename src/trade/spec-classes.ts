@@ -5,7 +5,7 @@ import { HOT_GRADES, WINTER_GRADES } from "./oil-grades.ts";
 import type { SpecKey } from "./spec-keys.ts";
 
 /** The thinnest grades of SAE J300:2015, which no table of motorcycles lists. */
-const THIN = ["8", "12"];
+export const THIN = ["8", "12"];
 
 /** A class by its number: "DOT 4", "dot5.1". */
 const fluidsIn = (typed: string): readonly string[] =>

@@ -25,6 +25,8 @@ export type SpecKeyRow = {
   readonly shares?: Between;
   /** The figure holds at a force, which is typed behind it and kept so. */
   readonly atForce?: true;
+  /** Words that may well be a measured value alone: a socket's size, a battery's voltage. */
+  readonly sizes?: readonly Dimension[];
   /** The key of the words that are often typed behind the figure: "3.9 L 10W-40" is a fill and its grade. */
   readonly beside?: string;
   /** Shown as typical where nothing is entered, never used to judge: in `unit`. Source of all: common practice, road bikes. */
@@ -80,12 +82,12 @@ const ROWS = {
   "front tyre pressure": pressure(),
   "rear tyre pressure": pressure(),
   "sidecar tyre pressure": pressure({ fits: SIDECAR }),
-  "front tyre size": words("wheels and tyres", { byPage: true, caution: "tyres" }),
-  "rear tyre size": words("wheels and tyres", { byPage: true, caution: "tyres" }),
+  "front tyre size": words("wheels and tyres", { sizes: ["length"], byPage: true, caution: "tyres" }),
+  "rear tyre size": words("wheels and tyres", { sizes: ["length"], byPage: true, caution: "tyres" }),
   "front tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, caution: "tyres" }),
   "rear tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, caution: "tyres" }),
   // What the rider's own tool roll must hold.
-  "axle sockets": words("wheels and tyres"),
+  "axle sockets": words("wheels and tyres", { sizes: ["length"] }),
   "front axle torque": torque("wheels and tyres", { byPage: true, afterwards: "pump brake" }),
   "front axle pinch bolt torque": torque("wheels and tyres", { byPage: true }),
   "rear axle torque": torque("wheels and tyres", { byPage: true, afterwards: "slack again" }),
@@ -116,15 +118,15 @@ const ROWS = {
   "spark plug torque": torque("ignition and electrics", { fits: BURNS }),
   "points gap": length("ignition and electrics", "value", [0.1, 1], { fits: { ignition: ["points"] }, typical: [0.3, 0.4] }),
   "ignition timing": words("ignition and electrics", { fits: BURNS }),
-  battery: words("ignition and electrics", { fits: HAS_BATTERY, caution: "battery" }),
+  battery: words("ignition and electrics", { sizes: ["voltage"], fits: HAS_BATTERY, caution: "battery" }),
   "battery charging voltage": {
     ...{ system: "ignition and electrics", holds: "voltage", end: "value", unit: "V", plausible: [6, 16], fits: HAS_BATTERY, typical: [13.8, 14.8] },
     caution: "battery",
   },
   fuses: words("ignition and electrics"),
-  "headlamp bulb": words("ignition and electrics"),
-  "tail and brake bulb": words("ignition and electrics"),
-  "indicator bulb": words("ignition and electrics"),
+  "headlamp bulb": words("ignition and electrics", { sizes: ["voltage", "power"] }),
+  "tail and brake bulb": words("ignition and electrics", { sizes: ["voltage", "power"] }),
+  "indicator bulb": words("ignition and electrics", { sizes: ["voltage", "power"] }),
 
   "coolant amount": volume("cooling", [0.2, 10], { beside: "coolant kind", fits: LIQUID, caution: "hot" }),
   // °C: how much frost it must stand; a value further down is better.
@@ -146,7 +148,7 @@ const ROWS = {
   "gearbox oil grade": words("clutch and gearbox"),
 
   "chain slack": length("final drive", "value", [3, 90], { fits: CHAIN, typical: [25, 40], caution: "moving chain" }),
-  "chain size": words("final drive", { fits: CHAIN }),
+  "chain size": words("final drive", { sizes: ["length"], fits: CHAIN }),
   "chain length limit": length("final drive", "most", [50, 3000], { fits: CHAIN, shares: CHAIN_SHARES }),
   sprockets: words("final drive", { fits: CHAIN }),
   "front sprocket torque": torque("final drive", { fits: CHAIN }),
@@ -183,7 +185,7 @@ const ROWS = {
   "rear static sag": length("steering and suspension", "value", [0, 80], { byUse: true }),
   "front rider sag": length("steering and suspension", "value", [5, 150], { byUse: true, typical: [30, 40] }),
   "rear rider sag": length("steering and suspension", "value", [5, 150], { byUse: true, typical: [30, 40] }),
-  "rear spring preload": words("steering and suspension", { byUse: true }),
+  "rear spring preload": words("steering and suspension", { sizes: ["length"], byUse: true }),
   "swingarm pivot torque": torque("steering and suspension"),
   "shock bolt torque": torque("steering and suspension", { fits: { rearSuspension: ["linkage", "twin shock", "direct"] } }),
   "linkage bolt torque": torque("steering and suspension", { fits: { rearSuspension: ["linkage"] } }),

@@ -6,6 +6,7 @@ import { THREADS } from "../trade/fasteners.ts";
 import { FLUID_CLASSES, type FluidClassName } from "../trade/fluids.ts";
 import type { LookedUp } from "../trade/looked-up.ts";
 import { HEX_WIDTHS, HOT_GRADES, OIL_SOURCE, WINTER_GRADES } from "../trade/oil-grades.ts";
+import { THIN } from "../trade/spec-classes.ts";
 import { TREAD_LAW } from "../trade/tread-law.ts";
 import { LOAD_KILOGRAMS, SPEED_KMH } from "../trade/tyres.ts";
 import type { Ctx } from "./context.ts";
@@ -23,10 +24,13 @@ export function lookUp({ vocabulary }: Pick<Ctx, "vocabulary">, typed: string): 
 }
 
 function oilGrade(said: string): LookedUp | null {
-  const oil = /^(?:sae\s*)?(?:(\d{1,2}w)(?:[\s-]*(\d{2}))?|(\d{2}))$/iu.exec(said);
+  const oil = /^(?:sae\s*)?(?:(\d{1,2}w)(?:[\s-]*(\d{1,2}))?|(\d{2}))$/iu.exec(said);
   if (oil === null || (oil[1] === undefined && !/sae/iu.test(said))) return null;
-  const [winter, hot] = [WINTER_GRADES[(oil[1] ?? "").toUpperCase() as "0W"] ?? null, HOT_GRADES[(oil[2] ?? oil[3] ?? "") as "20"] ?? null];
-  return winter === null && hot === null ? null : { table: "oil grade", grade: said.toUpperCase().replace(/^SAE\s*/u, ""), winter, hot, source: OIL_SOURCE };
+  const [cold, warm] = [(oil[1] ?? "").toUpperCase(), oil[2] ?? oil[3] ?? ""];
+  const [winter, hot] = [WINTER_GRADES[cold as "0W"] ?? null, HOT_GRADES[warm as "20"] ?? null];
+  if (winter === null && hot === null) return null;
+  const unknown = [...(cold === "" || winter !== null ? [] : [cold]), ...(warm === "" || hot !== null || THIN.includes(warm) ? [] : [warm])];
+  return { table: "oil grade", grade: said.toUpperCase().replace(/^SAE\s*/u, ""), unknown, winter, hot, source: OIL_SOURCE };
 }
 
 function fluidClass(said: string): LookedUp | null {

@@ -6,7 +6,9 @@ import { isSameTrigger } from "../core/plan/compare.ts";
 import { fold } from "../core/plan/fold.ts";
 import type { Condition, Interval, PlanEdit, PlanItem, Repeat } from "../core/plan/plan.ts";
 import { twiceAsOften } from "../core/plan/sooner.ts";
+import { columnsIn, isTornApart } from "../core/plan/two-units.ts";
 import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
+import type { Refusal } from "../core/refusal.ts";
 import { firstMarks } from "../core/schedule/marks.ts";
 import { readMarks } from "../message/read-marks.ts";
 import { type ReadRepeat, readRepeat } from "../message/read-repeat.ts";
@@ -73,10 +75,19 @@ export async function proposeInterval(ctx: Ctx, input: ChangeInput): Promise<Res
     if (item === undefined) return refused({ why: "gone" });
     const typed = triggerTyped(ctx, all, g, item, input);
     if (typed.is === "refused") return typed;
+    const torn = tornApart(item, typed.value);
+    if (torn !== null) return refused(torn);
     const said = [input.marks, input.every, input.when].filter((each) => each !== undefined).join("; ");
     return proposed(q, ctx, g, item, typed.value, said, input.why?.trim() || null);
   });
   return onceHeard(acted);
+}
+
+/** A distance that was typed in two units that are not the same; what stood before is not asked about. */
+function tornApart(item: PlanItem, typed: Trigger): Refusal | null {
+  const before = columnsIn(item);
+  const torn = columnsIn(typed).find((each) => isTornApart(each) && !before.some(({ miles, km }) => miles === each.miles && km === each.km));
+  return torn === undefined ? null : { why: "two distances", miles: torn.miles ?? 0, km: torn.km ?? 0 };
 }
 
 /** A line of the plan twice as often as it is, shown before it is saved: a value near the end at which it gets worse calls for an earlier look. */

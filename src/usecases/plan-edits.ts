@@ -5,6 +5,7 @@ import type { Instant } from "../core/calendar/dates.ts";
 import type { BikeId, ItemKey, MemberId } from "../core/ids.ts";
 import { fold } from "../core/plan/fold.ts";
 import { ACTIONS, type Interval, type PlanEdit, type PlanItem, type System, type WorkAction } from "../core/plan/plan.ts";
+import { isTornApart } from "../core/plan/two-units.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import { readEvery } from "../message/read-every.ts";
 import type { Ctx } from "./context.ts";
@@ -65,6 +66,7 @@ export async function addItem(
       if (every === null) return refused({ why: "not an interval", typed: input.every });
       if ([...g.plan.items, ...g.plan.dropped].some((item) => nicknameKey(nameIn(ctx, g, item.key)) === nicknameKey(called)))
         return refused({ why: "already so", state: `${called} is in the plan` });
+      if (isTornApart(every)) return refused({ why: "two distances", miles: every.miles ?? 0, km: every.km ?? 0 });
       const item: PlanItem = {
         ...{ key: `own.${ctx.newId()}` as ItemKey, called, system: input.system ?? "frame and stands", action: input.action ?? ACTIONS[0] },
         ...{ anchor: "last done", first: null, repeat: { by: "interval", every }, parked: "counts", noLateWindow: false, shortened: {} },

@@ -3,7 +3,8 @@
 import { z } from "zod";
 import { EQUIPMENT, type EquipmentPart } from "../core/equipment.ts";
 import type { ItemKey } from "../core/ids.ts";
-import { ACTIONS, CONDITIONS, type PlanBase, type PlanItem, SYSTEMS } from "../core/plan/plan.ts";
+import { ACTIONS, CONDITIONS, type Columns, type PlanBase, type PlanItem, SYSTEMS } from "../core/plan/plan.ts";
+import { isTornApart } from "../core/plan/two-units.ts";
 import type { Refusal } from "../core/refusal.ts";
 import { planItem, STANDARD_ITEMS, type StandardItemKey } from "../trade/standard-items.ts";
 import { done, type Result, refused } from "./refusals.ts";
@@ -13,10 +14,19 @@ export const PLAN_VERSION = 1;
 
 const NO_LEG = "no leg";
 const whole = z.number().int().positive().max(1_000_000).nullable();
-const columns = z.strictObject({ miles: whole, km: whole });
+/** The refusal's reason and both figures, for the one place that tells of them. */
+const TORN = "two distances";
+const oneDistance = {
+  error: ({ input }: { readonly input?: unknown }): string => {
+    const { miles, km } = input as Columns;
+    return `${TORN}:${miles}/${km}`;
+  },
+};
+const columns = z.strictObject({ miles: whole, km: whole }).refine((each) => !isTornApart(each), oneDistance);
 const interval = z
   .strictObject({ miles: whole, km: whole, months: whole, hours: whole })
-  .refine((legs) => Object.values(legs).some((leg) => leg !== null), { message: NO_LEG });
+  .refine((legs) => Object.values(legs).some((leg) => leg !== null), { message: NO_LEG })
+  .refine((legs) => !isTornApart(legs), oneDistance);
 const key = z.string().regex(/^[a-z][\w.-]{1,80}$/u);
 const repeat = z.discriminatedUnion("by", [
   z.strictObject({ by: z.literal("interval"), every: interval }),
@@ -167,6 +177,7 @@ function faultOf(issue: z.core.$ZodIssue): Fault {
       if (issue.origin === "string" || issue.origin === "array") return { because: "empty", detail: "" };
       return { because: "too little", detail: `${issue.inclusive === false ? "> " : ""}${issue.minimum}` };
     case "custom":
+      if (issue.message.startsWith(TORN)) return { because: TORN, detail: issue.message.slice(TORN.length + 1) };
       return { because: issue.message === NO_LEG ? NO_LEG : "format", detail: "" };
     default:
       return { because: "format", detail: "" };

@@ -3,10 +3,10 @@
 import { forceIn } from "../core/belt/force.ts";
 import { shareTyped } from "../core/chain/elongation.ts";
 import type { BikeId } from "../core/ids.ts";
-import { dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/quantity/units.ts";
+import { type Dimension, dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/quantity/units.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { SpecFigure, SpecSource, SpecUse } from "../core/spec/spec.ts";
-import { readSpecFigure, readSpecSource, splitSpec } from "../message/read-spec.ts";
+import { measureTyped, readSpecFigure, readSpecSource, splitSpec } from "../message/read-spec.ts";
 import type { SpecRecord } from "../store/specs.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import { unknownClass } from "../trade/spec-classes.ts";
@@ -60,6 +60,9 @@ export async function enterSpec(ctx: Ctx, input: SpecInput): Promise<Result<Spec
     const able = figures.length > 0 ? figures : fitting;
     const only = able.length === 1 ? able[0] : able.find(([first]) => first?.key === own);
     const [first] = read;
+    // Where nothing takes it, what is the matter with the figure says more than the names.
+    const nonsense = NONSENSE.map((why) => read.find((each) => each.is === "refused" && isNonsense(each.why, why))).find((each) => each !== undefined);
+    if (only === undefined && able.length === 0 && nonsense?.is === "refused") return nonsense;
     if (only === undefined)
       return first?.is === "refused" && read.length === 1
         ? first
@@ -67,6 +70,10 @@ export async function enterSpec(ctx: Ctx, input: SpecInput): Promise<Result<Spec
     return save(q, ctx, which.value, only, use, readSpecSource(input.source ?? ""));
   });
 }
+
+/** Refusals that tell of the figure itself, the plainest first. */
+const NONSENSE = ["less than none", "spec in words"] as const;
+const isNonsense = (refusal: Refusal, is: (typeof NONSENSE)[number]): boolean => refusal.why === is || (refusal.why === "not a spec" && refusal.because === is);
 
 /** From a form, where each part has a field of its own. */
 export async function enterSpecParts(
@@ -124,6 +131,9 @@ function entriesOf(ctx: Ctx, key: SpecKey, typed: string): Result<readonly Entry
 function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["holds"]> {
   const { holds, end, unit, shares, atForce } = SPEC_KEYS[key];
   if (typed.trim() === "" || typed.length > LONGEST_WORDS) return refused({ why: "not a spec", key, typed, because: "not read" });
+  const measured = holds === "words" ? measureTyped(typed, ctx.vocabulary, ctx.who.numbers) : null;
+  // A torque is no fluid's name: what is measured so and can be that is named instead.
+  if (measured !== null && !isSize(key, measured.dimension)) return refused({ why: "spec in words", key, typed, meant: meantBy(key, measured) });
   if (holds === "words") return unknownClass(key, typed) ? refused({ why: "not a spec", key, typed, because: "no such class" }) : done({ is: "words" });
   const share = shares === undefined ? null : shareTyped(typed);
   if (share !== null && shares !== undefined)
@@ -134,6 +144,21 @@ function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["hold
   const read = readSpecFigure(figure, { holds, end, unit }, usual, ctx.vocabulary, ctx.who.numbers);
   if (typeof read === "string") return refused({ why: "not a spec", key, typed, because: read });
   return outOfRange(key, read) ? refused(rangeRefusal(key, typed, read)) : done(read);
+}
+
+/** What words may not be alone. */
+const MEASURES: readonly Dimension[] = ["length", "pressure", "torque", "temperature", "volume", "mass", "voltage"];
+const isSize = (key: SpecKey, dimension: Dimension): boolean => !MEASURES.includes(dimension) || SPEC_KEYS[key].sizes?.includes(dimension) === true;
+
+const MOST_MEANT = 3;
+
+/** What is measured so where the key belongs, and can be that value: by the same first word before all. */
+function meantBy(key: SpecKey, { dimension, value }: { readonly dimension: Dimension; readonly value: number }): readonly SpecKey[] {
+  const near = SPEC_KEY_NAMES.filter((each) => SPEC_KEYS[each].holds === dimension && SPEC_KEYS[each].system === SPEC_KEYS[key].system && within(each, value));
+  const [word = ""] = key.split(" ");
+  const own = near.filter((each) => each.startsWith(`${key} `));
+  const alike = own.length > 0 ? own : near.filter((each) => each.startsWith(`${word} `));
+  return (alike.length > 0 ? alike : near).slice(0, MOST_MEANT);
 }
 
 const ends = ({ low, high }: SpecFigure): readonly number[] => [low, high].flatMap((end) => end ?? []);

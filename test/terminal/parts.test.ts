@@ -116,10 +116,19 @@ test("the owner's own distance for a look again, never, and again", async () => 
   expect((await run("/plan recheck")).text).toContain("- Slack of the new chain: 300 mi after it");
   expect((await run("/plan recheck item:new chain every:200 mi")).text).toContain("- Slack of the new chain: 200 mi after it (yours)");
   expect(await dueAt()).toBe("14,410");
-  await run("/plan recheck item:new chain every:never");
+  const never = await run("/plan recheck item:new chain every:never");
+  expect(never.text).toContain("Slack of the new chain: common practice looks 300 mi after the work. I remind of it no more, so look at it yourself");
+  expect(never.text).toContain("Never clean or oil a chain with the engine turning it");
   expect(await dueAt()).toBeNull();
   await run("/plan recheck item:new chain every:again");
   expect(await dueAt()).toBe("14,410");
+  const far = await run("/plan recheck item:new front pads every:5000 mi");
+  expect(far.text).toContain("common practice looks 200 mi after the work. I remind of it only so far on");
+  expect(far.text).toContain("pump the lever hard before riding");
+  for (const none of ["item:new front pads every:200 mi", "item:new front pads every:300 km", "item:new front pads every:100 mi"])
+    expect((await run(`/plan recheck ${none}`)).data.later).toBeNull();
+  expect((await run("/plan recheck item:rear axle every:never")).text).toContain("do not guess for brakes, axles and steering");
+  expect((await run("/plan recheck item:new chain every:200 mi or 5000 km")).data.refused).toEqual({ why: "two distances", miles: 200, km: 5000 });
   expect((await run("/plan recheck item:banana every:200 mi")).data.refused).toMatchObject({ why: "no such item" });
   expect((await run("/plan recheck item:new chain every:soon")).data.refused).toMatchObject({ why: "not a distance" });
 });

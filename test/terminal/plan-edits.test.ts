@@ -143,6 +143,36 @@ test("a plan goes out as a file and comes in again by a form: shown first, then 
   expect((await run("/plan list", "Odo")).text).toContain("Valve clearance: every 12,000 mi");
 });
 
+test("two units of one distance that are no one distance are refused with both figures, typed or in a file", async () => {
+  for (const change of [
+    "/plan change item:valve clearance every:26,600 mi or 500 km",
+    "/plan change item:valve clearance every:first 600 mi / 5,000 km, then every 8,000 mi",
+    "/plan change item:valve clearance marks:600 mi / 1,000 km, 4,000 mi / 60,000 km",
+    "/plan change item:air filter when:dust every:4,000 mi / 600 km",
+    "/plan add called:rack every:4,000 mi or 600 km",
+  ])
+    expect((await run(change)).data.refused, change).toMatchObject({ why: "two distances" });
+  expect((await run("/plan change item:valve clearance every:26,600 mi or 500 km")).text).toContain(
+    "26,600 mi is about 42,800 km, and 500 km stands beside it: these are two distances, not one in two units.",
+  );
+  for (const change of ["every:4,000 mi / 6,000 km", "every:16,000 mi / 24,000 km", "marks:600 mi / 1,000 km, 4,000 mi / 6,000 km"])
+    expect((await run(`/plan change item:valve clearance ${change}`)).data.refused, change).toBeUndefined();
+  const file = (every: object) =>
+    JSON.stringify({
+      format: "tappet-plan",
+      version: 1,
+      name: "A",
+      source: "a note",
+      items: [{ item: "valve-clearance.adjust", repeat: { by: "interval", every } }],
+    });
+  const form = button(await run("/plan import"), "Paste");
+  const bad = await t.one({ as: "Ines", fill: form, fields: { text: file({ miles: 16000, km: 100, months: null, hours: null }) } });
+  expect(bad.text).toContain("16,000 mi is about 25,700 km, and 100 km stands beside it");
+  expect(
+    (await t.one({ as: "Ines", fill: form, fields: { text: file({ miles: 16000, km: 24000, months: null, hours: null }) } })).data.refused,
+  ).toBeUndefined();
+});
+
 test("a file named by its path is read, and what is the matter with one that cannot be is said", async () => {
   await press(await run("/plan change item:valve clearance every:12,000 mi"), "Save");
   const out = await run("/plan export");

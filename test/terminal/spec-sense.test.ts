@@ -33,6 +33,43 @@ test("a class of fluid and a grade of oil that no standard knows", async () => {
     expect((await run(`/spec what:engine oil grade value:${value}`)).data.refused).toBeUndefined();
 });
 
+test("a measured value where a name belongs is refused with what may have been meant", async () => {
+  for (const [what, value, meant] of [
+    ["spark plug", "12 Nm", "perhaps it is that of spark plug tightening: /spec what:spark plug tightening value:12 Nm"],
+    ["spark plug", "0.8 mm", "perhaps it is that of spark plug gap"],
+    ["brake fluid", "98 Nm", "perhaps it is that of brake "],
+    ["brake fluid", "98-110 Nm", "perhaps it is that of brake "],
+    ["coolant", "-20 L", "“-20 L” is less than nothing"],
+    ["engine oil grade", "36 psi", "is a measured value; what belongs here is a name"],
+  ] as const) {
+    const refused = await run(`/spec what:${what} value:${value}`);
+    expect(refused.data.refused, `${what} ${value}`).toBeDefined();
+    expect(refused.text?.toLowerCase()).toContain(meant.toLowerCase());
+    expect(refused.text).toContain("Nothing is saved.");
+  }
+  expect((await run("/spec")).data.lines).toEqual([]);
+  // A size is a name there.
+  for (const [what, value] of [
+    ["axle sockets", "24 mm"],
+    ["battery", "12 V"],
+    ["battery", "12 V 10 Ah AGM"],
+    ["headlamp bulb", "55 W"],
+    ["rear spring preload", "12 mm"],
+    ["fuses", "15 A"],
+    ["spark plug", "QX-8"],
+    ["idle speed", "1300 rpm"],
+    ["front tyre size", "120/70ZR17 (58W)"],
+  ])
+    expect((await run(`/spec what:${what} value:${value}`)).data.refused, `${what} ${value}`).toBeUndefined();
+});
+
+// SAE J300:2015 has 8, 12, 16, 20, 30, 40, 50 and 60 when hot.
+test("half of a grade that no standard knows is said beside the half that it does", async () => {
+  expect((await run("/spec what:10W-45")).text).toContain("45: no such SAE grade.");
+  expect((await run("/spec what:11W-40")).text).toContain("11W: no such SAE grade.");
+  for (const grade of ["10W-40", "0W-8", "0W-12", "SAE 30", "20W"]) expect((await run(`/spec what:${grade}`)).text).not.toContain("no such SAE grade");
+});
+
 test("a new tyre closes no pressure that was found wrong; the next right reading does", async () => {
   await run("/spec what:rear tyre pressure value:38 psi source:manual, p. 12");
   await t.one({ as: "Ines", in: "dm", say: "rear 20 psi on Heron" });

@@ -5,12 +5,16 @@ import type { LookedUp } from "../../trade/looked-up.ts";
 import type { Printer } from "../printer.ts";
 import { neverMix } from "./fluids.ts";
 
+/** What there is by the standard. */
+export const OIL_GRADES = "Oil grades go from 0W to 25W cold and from 8 to 60 hot, such as 10W-40.";
+
 export const lookUpWords = (p: Printer) => ({
   lines: (found: LookedUp): readonly string[] => {
     switch (found.table) {
       case "oil grade": {
-        const { winter, hot } = found;
+        const { winter, hot, unknown } = found;
         return [
+          ...(unknown.length === 0 ? [] : [`${p.list(unknown)}: no such SAE grade. ${OIL_GRADES} Look again at the bottle or the manual.`]),
           ...(winter === null ? [] : [`Cold: tested for cranking at ${p.figure(winter.cranks)} °C and for pumping at ${p.figure(winter.pumps)} °C.`]),
           ...(hot === null ? [] : [`Hot: ${p.figure(hot.from)} to below ${p.figure(hot.below)} mm²/s at 100 °C.`]),
           `${found.grade}, by ${found.source}. Which grade is your engine's, its manual says.`,

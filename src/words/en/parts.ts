@@ -18,6 +18,7 @@ type Part = {
   readonly again: { readonly label: string; readonly since: LocalDate } | null;
   readonly resting: readonly { readonly label: string; readonly ridden: Stretch }[];
 };
+type Later = { readonly name: string; readonly usual: { readonly miles: number | null; readonly km: number | null }; readonly never: boolean };
 type Recheck = {
   readonly name: string;
   readonly distance: { readonly miles: number | null; readonly km: number | null };
@@ -75,6 +76,12 @@ export const partsWords = (p: Printer) => ({
     const far =
       own === null ? `${p.figure((column === "mi" ? distance.km : distance.miles) ?? 0, 0)} ${column === "mi" ? "km" : "mi"}` : `${p.figure(own, 0)} ${column}`;
     return `- ${name}: ${dropped ? "never" : `${far} after it`}${changed || dropped ? " (yours)" : ""}`;
+  },
+  /** What is let go of, before nobody looks any more. */
+  recheckLater: ({ name, usual, never }: Later, column: DistanceUnit): string => {
+    const far = `${p.figure((column === "mi" ? usual.miles : usual.km) ?? 0, 0)} ${column}`;
+    const [told, back] = never ? ["I remind of it no more", "every:again"] : ["I remind of it only so far on", `every:${far}`];
+    return `${name}: common practice looks ${far} after the work. ${told}, so look at it yourself, as the maker's manual says. ${back} brings it back.`;
   },
   rechecksHow: (): string =>
     "Common practice; your manual has the last word. Change one with item: and every:, such as every:200 mi, or every:never and every:again.",

@@ -1,19 +1,23 @@
 // One clear sentence for each way a request can be refused, saying what to do next.
 
 import { unreachable } from "../../core/brand.ts";
-import { symbolOf } from "../../core/quantity/units.ts";
+import { fromCanonical, symbolOf, toCanonical } from "../../core/quantity/units.ts";
 import type { Refusal } from "../../core/refusal.ts";
 import type { Printer } from "../printer.ts";
 import { PART_NAMES } from "./bikes.ts";
+import { OIL_GRADES } from "./look-up.ts";
 import { englishSpecName } from "./spec-names.ts";
 import { capital, lowered } from "./text.ts";
 
 const CLASSES = {
   fluid: "Fluids are DOT 3, DOT 4, DOT 5.1, DOT 5 (silicone) or mineral oil, and only the one on the cap goes in.",
-  oil: "Oil grades go from 0W to 25W cold and from 8 to 60 hot, such as 10W-40.",
+  oil: OIL_GRADES,
 } as const;
 
 export const refusalWords = (p: Printer) => {
+  /** Both figures, and what the one is in the other's unit. */
+  const twoDistances = (miles: number, km: number): string =>
+    `${p.figure(miles)} mi is about ${p.figure(Number(fromCanonical(toCanonical(miles, "mi"), "km").toPrecision(3)))} km, and ${p.figure(km)} km stands beside it: these are two distances, not one in two units.`;
   const lastOf = (last: { readonly figure: number; readonly unit: string } | null): string =>
     last === null ? "" : `, ${p.figure(last.figure, 0)} ${last.unit}`;
   const one = (names: readonly string[]): string => new Intl.ListFormat("en-GB", { type: "disjunction" }).format(names);
@@ -74,6 +78,8 @@ export const refusalWords = (p: Printer) => {
         return notAhead(refusal);
       case "not an interval":
         return `I cannot read “${clip(refusal.typed)}” as an interval. Type it with its units, such as 4,000 mi or 12 months, 6,000 km, or 2 years; first 600 mi, then every 4,000 mi; or every second oil change.`;
+      case "two distances":
+        return `${twoDistances(refusal.miles, refusal.km)} Nothing is changed. Type the one that your manual prints, or both as it prints them, such as 4,000 mi / 6,000 km.`;
       case "plan change":
         return PLAN_CHANGE[refusal.because](clip(refusal.typed));
       case "no such spec":
@@ -92,9 +98,17 @@ export const refusalWords = (p: Printer) => {
             "other dimension": `“${clip(refusal.typed)}” is in a unit that measures something else. Check what it is of, and type it with its unit.`,
             "no such share": `no manual prints “${clip(refusal.typed)}”; published limits run from 1 to 3 %. Nothing is saved. Look again at the page.`,
             "no such class": `no standard knows “${clip(refusal.typed)}”. ${CLASSES[refusal.key === "engine oil grade" ? "oil" : "fluid"]} Nothing is saved. Look again at the page or the cap.`,
+            "less than none": `“${clip(refusal.typed)}” is less than nothing. Nothing is saved. Check the sign${refusal.key === "coolant amount" ? ", and the unit: how much frost coolant stands is in degrees, such as -35 °C" : ""}.`,
             "two figures": `the two figures in “${clip(refusal.typed)}” are not the same value. Check them against the manual and type one.`,
           }[refusal.because]
         }`;
+      case "spec in words": {
+        const [first] = refusal.meant;
+        const meant = refusal.meant.map((key) => lowered(englishSpecName(key)));
+        return `${englishSpecName(refusal.key)}: “${clip(refusal.typed)}” is a measured value; what belongs here is a name, a kind or a part number. Nothing is saved. ${
+          first === undefined ? "Look again at the page." : `Perhaps it is that of ${one(meant)}: /spec what:${meant[0]} value:${clip(refusal.typed)}`
+        }`;
+      }
       case "spec out of range": {
         const span = `${p.amount(refusal.low, refusal.unit)} to ${p.amount(refusal.high, refusal.unit)}`;
         const meant = refusal.fits.map(({ value, unit }) => `${p.figure(value, 3)} ${symbolOf(unit)}`);
@@ -126,6 +140,7 @@ export const refusalWords = (p: Printer) => {
           twice: `${clip(refusal.detail)} stands there twice`,
           "no leg": "an interval needs a distance, months or hours",
           type: `${JSON_TYPES[refusal.detail] ?? "something else"} is wanted there`,
+          "two distances": twoDistances(...(refusal.detail.split("/").map(Number) as [number, number])).replace(/\.$/u, ""),
           choice: refusal.detail === "" ? "that is none that I know" : `wanted there is ${refusal.detail.slice(0, LONGEST_DETAIL)}`,
           field: `the format has no ${clip(refusal.detail)}`,
           "too much": `${refusal.detail} at most`,
