@@ -25,6 +25,8 @@ export const ENGLISH_MEASURING: MeasuringWords = {
         "at the full mark",
         "full mark",
         "on the full mark",
+        "max",
+        "maximum",
         "at max",
         "on max",
         "to max",
