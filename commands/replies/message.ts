@@ -23,7 +23,7 @@ import { soonerActions } from "./sooner.ts";
 import { sayEachSpec, sayLookedUp } from "./spec.ts";
 
 /** The item that a brake reservoir's level is. */
-const BRAKE_FLUID = "brake-fluid.inspect";
+const BRAKE_FLUID: readonly string[] = ["brake-fluid.inspect", "brake-fluid.replace"];
 
 type Logged = Extract<MessageOutcome, { is: "logged" }>;
 
@@ -150,7 +150,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
     if (readings.length > 0) lines.push(words.readings.logged(bike.nickname, readings, words.today));
     for (const work of outcome.work.filter((each) => each.bike === bike.id)) lines.push(words.readings.worked(bike.nickname, work, bike.unit, words.today));
   }
-  const topped = outcome.work.some(({ items }) => items.some(({ item, outcome: came }) => item === BRAKE_FLUID && came === "topped up"));
+  const topped = outcome.work.some(({ items }) => items.some(({ item, outcome: came }) => BRAKE_FLUID.includes(item) && came === "topped up"));
   if (topped) lines.push(words.workDetail.lookAtPads());
   for (const fluid of outcome.fluids ?? []) lines.push(words.fluidPut(fluid));
   for (const used of outcome.fuel ?? []) lines.push(words.fuel.used(used, outcome.bikes.find(({ id }) => id === used.bike) ?? { unit: "km" }));

@@ -7,6 +7,7 @@ import { kindRow, type Place, type ReadingKind } from "../core/reading/kinds.ts"
 import { CALIPERS, ENDS } from "../core/reading/places.ts";
 import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { namesThing } from "./defects-said.ts";
 import { unitAlone } from "./figures.ts";
 import { conditionsOf, forceSaid, howParts, loadOf, stoodHours } from "./how-said.ts";
 import { isPlainPart, kindsOf, kindWordsIn, namesWheel } from "./kind-of.ts";
@@ -31,6 +32,8 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
   for (const part of clause.parts) {
     const named = kindWordsIn(layout, part);
     const last = named.at(-1);
+    // "Front pads 3 mm, rear tyre 4 mm": a part that names something else goes on with nothing.
+    if (named.length === 0 && namesThing(layout, part)) carried = [];
     const goesOn = named.length > 0 || !placedOnly || (namesWheel(layout, part) && isPlainPart(layout, part));
     // "Manual says 36 psi front, 42 rear": what goes on with nothing but figures and places is the manual's too.
     ofManual = isOfManual(layout, part) || (ofManual && named.length === 0 && isBare(layout, part));
@@ -60,7 +63,7 @@ const SET: readonly ReadingKind[] = ["cold pressure", "chain slack", "belt defle
 
 /** "Front was 28 so pumped it to 33", "found 28 psi front, set it to 33": of the kind read before it, where it is of its size. */
 function setTo(layout: Layout, { at, value, units }: Measurable, before: Said | undefined): ReadingKind | undefined {
-  if (before === undefined || !SET.includes(before.kind) || !among(layout.known.vocabulary.measuring.left, wordAt(layout.tokens, at - 1))) return undefined;
+  if (before === undefined || !SET.includes(before.kind) || !isLedTo(layout, at)) return undefined;
   // "Moved to 34 Mill Lane".
   const next = wordAt(layout.tokens, at + 1);
   if (next !== null && next !== undefined && !standsBeside(next, layout.known.vocabulary)) return undefined;
@@ -68,6 +71,13 @@ function setTo(layout: Layout, { at, value, units }: Measurable, before: Said | 
   return alike && (units.length === 0 || units.every((unit) => before.figure.units.length === 0 || before.figure.units.includes(unit)))
     ? before.kind
     : undefined;
+}
+
+/** Behind "to", "now", "now has" or an arrow. */
+function isLedTo({ tokens, known }: Layout, at: number): boolean {
+  const { left, arrows } = known.vocabulary.measuring;
+  const mark = tokens[at - 1];
+  return [at - 1, at - 2].some((n) => among(left, wordAt(tokens, n))) || (mark?.is === "break" && among(arrows, mark.mark));
 }
 
 /** "The manual says 33 front", "limit 1.6 mm": nothing of that part was read off the bike. */
@@ -141,6 +151,11 @@ function withStates(layout: Layout, said: readonly Said[]): readonly Said[] {
   // "Chain adjusted 32 mm to 28 mm": what stands before a "to" was found, where what stands behind it was left. With nothing adjusted it may be a range.
   said.forEach((each, n) => {
     const next = said[n + 1];
+    const arrow = next === undefined ? undefined : layout.tokens[next.figure.at - 1];
+    if (next?.kind === each.kind && arrow?.is === "break" && among(layout.known.vocabulary.measuring.arrows, arrow.mark)) {
+      states[n] = "found";
+      states[n + 1] = "left";
+    }
     if (states[n] !== "found" && states[n + 1] === "left" && next?.kind === each.kind && isToward(layout, each.figure, next.figure)) states[n] = "found";
   });
   const saidOf = new Set(said.map((each, n) => `${states[n] ?? ""}/${each.kind}`));
@@ -166,6 +181,10 @@ function stateOf(layout: Layout, { figure }: Said, others: readonly Said[]): "fo
   };
   const { behind, before } = beside(figure);
   const first = others.find((each) => each.figure.part === figure.part)?.figure ?? figure;
+  // "Exhaust left 0.22 right 0.18": a side, where the other one is said too.
+  const isSided = phrasesInside(layout.phrases.place, figure.part).some(({ are }) => are.includes("right"));
+  if (isSided && [before, behind].some((phrase) => phrase?.are[0] === "left" && wordAt(layout.tokens, phrase.at) === wordAt(layout.tokens, phrase.to)))
+    return null;
   const trails = first !== figure && beside(first).before === undefined && beside(first).behind?.are[0] === "found";
   return (trails ? (behind ?? before) : (before ?? behind))?.are[0] ?? null;
 }

@@ -23,7 +23,7 @@ type Row = {
 
 const RENEWED = ["replaced", "done"] as const;
 /** What came of a look; what asks for a look anew is no look at what was done before. */
-const LOOKED = ["inspected, within limits", "adjusted", "done"] as const;
+const LOOKED = ["inspected, within limits", "inspected", "adjusted", "done"] as const;
 const at = (miles: number, km: number): Columns => ({ miles, km });
 
 export const RECHECKS = {

@@ -340,5 +340,8 @@ export const WEARS: Readonly<Partial<Record<ReadingKind, "down" | "up">>> = {
   "chain length": "up",
 };
 
+/** Ticked with its level low and then full it was drained all the same, with its filter: what is only filled up has a line of its own, or goes by the level alone. */
+export const isDrained = (item: string): boolean => item === ("engine-oil.replace" satisfies StandardItemKey);
+
 /** What must be bought for one job and is on nobody's shelf: the rest is kept at hand. */
 export const isKeptAtHand = (what: string): boolean => CONSUMABLES[what as ConsumableName] === "kept at hand";

@@ -56,7 +56,9 @@ export async function foundWrong(
     if (heard.length > 0 && heard.every(({ is }) => is === "fine"))
       return { outcome: said ?? (isFoundWell(g, items, words) ? "inspected, within limits" : usual), gaps: [] };
     if (heard.every(({ is }) => is === "fine" || is === "put right")) return nothing;
-    return said === undefined || said === "done" ? { outcome, fault, gaps: [ASK] } : nothing;
+    // Of what is measured first, a note says no more than that it was looked at.
+    const noted = said === undefined && words.left === null && items.some(isLookedAtFirst) ? "inspected" : outcome;
+    return said === undefined || said === "done" ? { outcome: noted, fault, gaps: [ASK] } : nothing;
   }
   // What was renewed is no longer as it was found; what else was wrong stays so.
   if (!looks && items.every((item) => itemOf(g, item)?.action === "replace"))

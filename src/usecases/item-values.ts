@@ -11,7 +11,7 @@ import type { ItemValue } from "../core/work-detail.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { endOf, isJudged, judgedRow } from "../trade/judged.ts";
-import { howWorked, WEARS } from "../trade/workshop.ts";
+import { howWorked, isDrained, WEARS } from "../trade/workshop.ts";
 import { type Garaged, itemOf } from "./garage.ts";
 import { judgeTaken, type Rig } from "./judge.ts";
 
@@ -27,8 +27,9 @@ export function endAt(g: Garaged, item: ItemKey, kind: ReadingKind): "front" | "
 /**
  * A record with the values that were logged as found and left at its items in the same set, where it holds none of its own,
  * and with the outcome that these values leave standing: what was found otherwise than it was left was not only looked at.
+ * @param usual nobody said the outcome
  */
-export function withValues(record: WorkRecord, readings: readonly ReadingRecord[], g: Garaged, rig: Rig): WorkRecord {
+export function withValues(record: WorkRecord, readings: readonly ReadingRecord[], g: Garaged, rig: Rig, usual: boolean): WorkRecord {
   const said = readings.filter((r) => r.bike === record.bike && r.on === record.on.from && r.detail?.state !== undefined && r.value !== null);
   if (said.length === 0) return record;
   const items = record.items.map((each) => {
@@ -38,7 +39,7 @@ export function withValues(record: WorkRecord, readings: readonly ReadingRecord[
         each[state],
         own.filter((r) => r.detail?.state === state && r.unit !== "level"),
       );
-    return { ...each, found: valued("found"), left: valued("left"), outcome: outcomeLeft(each.outcome, itemOf(g, each.item)?.action ?? null, own, rig) };
+    return { ...each, found: valued("found"), left: valued("left"), outcome: outcomeLeft({ ...each, usual }, itemOf(g, each.item)?.action ?? null, own, rig) };
   });
   return { ...record, items };
 }
@@ -60,29 +61,37 @@ function filled(typed: readonly ItemValue[], logged: readonly ReadingRecord[]): 
   }));
 }
 
-/** What "looked at, within limits" comes to beside the values: something set or renewed, or a look that found it wanting. */
-function outcomeLeft(outcome: Outcome, action: WorkAction | null, own: readonly ReadingRecord[], rig: Rig): Outcome {
-  if (outcome !== "inspected, within limits") return outcome;
-  const found = own.filter((r) => r.detail?.state === "found");
-  for (const before of found) {
+type Came = { readonly item: ItemKey; readonly outcome: Outcome; readonly usual: boolean };
+
+/** What the usual outcome, or "looked at, within limits", comes to beside the values: something set or renewed, or a look that found it wanting or that nothing can judge. */
+function outcomeLeft({ item, outcome, usual }: Came, action: WorkAction | null, own: readonly ReadingRecord[], rig: Rig): Outcome {
+  if (own.length === 0 || (outcome !== "inspected, within limits" && !(usual && OPEN.includes(outcome)))) return outcome;
+  for (const before of own.filter((r) => r.detail?.state === "found")) {
     const after = own.find((r) => r.detail?.state === "left" && r.kind === before.kind && r.place === before.place);
     if (after === undefined) continue;
     const step = (after.value ?? 0) - (before.value ?? 0);
     if (Math.abs(step) <= fineOf(before.kind)) continue;
-    if (before.unit === "level") return "topped up";
+    if (before.unit === "level") return isDrained(item) ? outcome : "topped up";
     // What only wears is as new again by a new one alone.
     const wears = WEARS[before.kind];
     return wears === (step > 0 ? "down" : "up") ? "replaced" : "adjusted";
   }
+  // What was renewed, cleaned or greased was so whatever was found.
+  if (action !== null && !isLook(action) && action !== "adjust" && action !== "check tightness") return outcome;
   const standing = own.filter(
     (r) => r.detail?.state === "left" || !own.some((other) => other.detail?.state === "left" && other.kind === r.kind && other.place === r.place),
   );
-  const wanting = standing.some((r) => {
-    const judged = judgeTaken({ ...r, value: r.value ?? 0 }, rig);
-    return judged !== null && callsForWork(judged.judgement);
-  });
-  return wanting && action !== null && isLook(action) ? "found wrong" : outcome;
+  const judged = standing.map((r) => judgeTaken({ ...r, value: r.value ?? 0 }, rig)?.judgement ?? null);
+  const set = action !== null && !isLook(action);
+  // Set, and told how it was left: that is judged by itself.
+  if (set && standing.some((r) => r.detail?.state === "left")) return outcome;
+  if (judged.some((each) => each !== null && callsForWork(each))) return action === null || (set && !usual) ? outcome : "found wrong";
+  if (!usual) return outcome;
+  return judged.some((each) => each === null || each.is === "cannot tell") ? "inspected" : "inspected, within limits";
 }
+
+/** Usual outcomes that what was read may settle otherwise. */
+const OPEN: readonly Outcome[] = ["inspected", "adjusted", "replaced", "done"];
 
 /** Half the finest step of the tool: two readings that differ by no more are one value. */
 const fineOf = (kind: ReadingKind): number => (isJudged(kind) ? judgedRow(kind).fine / 2 : 0) + 1e-9;

@@ -204,19 +204,21 @@ async function worked(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, j
   const odometer = dialTyped(ctx, all, g, input.at);
   if (odometer.is === "refused") return odometer;
   const words = items.map((item) => nameOf(ctx, g, item)).join(", ");
-  const { values, readings, notes, words: inWords } = valuesSaid(ctx, g, items, input, on.value);
+  const said = valuesSaid(ctx, g, items, input, on.value);
+  const { values, readings, notes, words: inWords } = said;
   const cost = readCost(input.cost ?? "");
   // What is no value, and what is no figure of money, is kept as it was typed.
   const note = [input.note, ...notes, cost === null ? input.cost : null]
     .map((each) => each?.trim() ?? "")
     .filter((each) => each !== "")
     .join("; ");
-  const outcomeOf = (): Outcome => (input.doneBy === undefined ? usualOutcome(g, items, input, values) : "done");
+  const outcomeOf = (): Outcome => (input.doneBy === undefined ? usualOutcome(ctx, g, items, input, said) : "done");
   const work: RecordWork = {
     ...{ do: "record work", bike: g.bike.id, items, words, on: on.value, odometer: odometer.value, how: "did it", gaps: [] },
     ...(input.doneBy === undefined ? await foundWrong(q, ctx, g, items, inWords, input.outcome, outcomeOf()) : { outcome: input.outcome ?? outcomeOf() }),
     ...(note === "" ? {} : { note }),
     ...values,
+    ...(input.doneBy === undefined && input.outcome === undefined ? { usual: true } : {}),
     ...(input.doneBy === undefined ? {} : { detail: { ...NO_DETAIL, by: input.doneBy, cost } }),
   };
   const intents: readonly Intent[] = [work, ...readings];

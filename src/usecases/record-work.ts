@@ -105,10 +105,11 @@ async function recorded(
   if (odometer.is === "refused") return odometer;
   const detail = detailTyped(ctx, all, input);
   if (detail.is === "refused") return detail;
-  const { values, readings, notes, words } = valuesSaid(ctx, g, items, input, on.value);
+  const said = valuesSaid(ctx, g, items, input, on.value);
+  const { values, readings, notes, words } = said;
   const note = [input.note?.trim() ?? "", ...notes].filter((each) => each !== "").join("; ");
   const measured = input.found !== undefined || input.left !== undefined;
-  const usual = measured ? usualOutcome(g, items, input, values) : "done";
+  const usual = measured ? usualOutcome(ctx, g, items, input, said) : "done";
   const come =
     measured || input.outcome === "found wrong"
       ? await foundWrong(q, ctx, g, items, words, input.outcome, usual)
@@ -121,6 +122,7 @@ async function recorded(
     on: on.value,
     odometer: odometer.value,
     ...come,
+    ...(measured && input.outcome === undefined ? { usual: true } : {}),
     how: input.how ?? "did it",
     ...(closes.length === 0 ? {} : { closes }),
     ...(detail.value === null ? {} : { detail: detail.value }),

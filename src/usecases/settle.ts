@@ -131,16 +131,17 @@ export async function save(q: Repos, ctx: Ctx, intents: readonly Intent[], all: 
     }
   }
   const rigs = readings.some(({ detail }) => detail?.state !== undefined) ? await rigsFor(q, all, readings) : null;
-  const filled = work.map((record) => {
+  const said = intents.filter((each) => each.do === "record work");
+  const filled = work.map((record, n) => {
     const g = pick(all, record.bike);
     const placed = withDialOfTheDay(record, readings);
-    return g === null || rigs === null ? placed : withValues(placed, readings, g, rigs.get(g.bike.id) ?? g.rig);
+    return g === null || rigs === null ? placed : withValues(placed, readings, g, rigs.get(g.bike.id) ?? g.rig, said[n]?.usual === true);
   });
   await q.readings.log(readings);
   await q.work.log(filled);
   await q.defects.note(defects);
   const closed: Defect[] = [];
-  for (const [n, intent] of intents.filter((each) => each.do === "record work").entries()) {
+  for (const [n, intent] of said.entries()) {
     const record = filled[n];
     const g = record === undefined ? null : pick(all, record.bike);
     const named = g?.defects.filter((defect) => intent.closes?.includes(defect.id) === true) ?? [];

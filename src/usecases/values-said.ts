@@ -11,7 +11,7 @@ import { isLook } from "../core/schedule/mending.ts";
 import { read } from "../message/read.ts";
 import { readValues } from "../message/read-values.ts";
 import { isJudged, judgedRow } from "../trade/judged.ts";
-import { howWorked } from "../trade/workshop.ts";
+import { howWorked, isDrained } from "../trade/workshop.ts";
 import type { Ctx } from "./context.ts";
 import { type Garaged, itemOf } from "./garage.ts";
 import { endAt } from "./item-values.ts";
@@ -106,17 +106,30 @@ function isUnchanged({ values = [] }: Pick<RecordWork, "values">): boolean {
 }
 
 /** What came of working at items when it was not said: of one that of its action, of several that they were done. */
-export function usualOutcome(g: Garaged, items: readonly ItemKey[], typed: ValuesTyped, values: ValuesSaid["values"]): Outcome {
+export function usualOutcome(ctx: Ctx, g: Garaged, items: readonly ItemKey[], typed: ValuesTyped, { values, readings }: ValuesSaid): Outcome {
   const [first, ...more] = items;
   if (first === undefined || more.length > 0) return "done";
   const action = itemOf(g, first)?.action ?? "test";
+  const [found, left] = [typed.found?.trim() ?? "", typed.left?.trim() ?? ""];
   if (action === "adjust" && isUnchanged(values)) return "inspected, within limits";
-  const [found, left] = [typed.found?.trim().toLowerCase() ?? "", typed.left?.trim().toLowerCase() ?? ""];
-  const level = howWorked(first)?.measures.some((kind) => kindRow(kind).dimension === "level") === true;
-  // "Found cracked": words alone do not say that it was within limits.
-  if (isLook(action) && !level && found !== "" && left === "" && !/\d/u.test(found)) return "done";
-  // A level that was found otherwise than it was left was filled up.
-  return isLook(action) && level && found !== "" && left !== "" && found !== left ? "topped up" : USUAL[action];
+  // A level that was found otherwise than it was left was filled up, whatever else the item asks for.
+  if (found.toLowerCase() !== left.toLowerCase() && !isDrained(first) && saysLevel(ctx, g, first, found) && saysLevel(ctx, g, first, left)) return "topped up";
+  if (!isLook(action)) return USUAL[action];
+  // "Found cracked": words alone do not say that it was within limits, and no more does a figure that nothing is known to hold against.
+  if (found !== "" && left === "" && readings.length === 0) return /\d/u.test(found) ? "inspected" : "done";
+  return USUAL[action];
+}
+
+/** Do the words say how full it is, for certain or not? */
+function saysLevel(ctx: Ctx, g: Garaged, item: ItemKey, text: string): boolean {
+  const known = knownOf(ctx, [g]);
+  const kinds = (howWorked(item)?.measures ?? []).filter((kind) => kindRow(kind).dimension === "level");
+  return (
+    text !== "" &&
+    kinds.some((kind) =>
+      read(`${known.vocabulary.kinds[kind][0] ?? kind} ${text}`, known).intents.some((each) => each.do === "log reading" && each.kind === kind),
+    )
+  );
 }
 
 /** What came of working at an item where nothing else is said. */

@@ -223,6 +223,43 @@ test("what was found otherwise than it was left was not only looked at; one that
   expect(await outcomes("/work did:front brake pads found:0.6 mm")).toMatchObject({ outcome: "found wrong" });
 });
 
+test("a level filled up is no change of the fluid, and a gap set is no new plug; of brake fluid it is said why it sinks", async () => {
+  await begun();
+  const outcome = (shown: Shown) => (shown.data.work as { items: { outcome: string }[] }[])[0]?.items[0]?.outcome;
+  const before = (await dueOf("coolant.replace"))?.status;
+  expect(outcome(await run("/work did:coolant found:low left:full"))).toBe("topped up");
+  expect((await dueOf("coolant.replace"))?.status).toBe(before);
+  const fluid = await press(await run("/work did:brake fluid found:low left:max"), "front");
+  expect(outcome(fluid)).toBe("topped up");
+  expect(fluid.text).toContain("mostly worn pads, else a leak");
+  expect(outcome(await run("/work did:brake fluid found:dark left:clear"))).toBe("replaced");
+  const plugs = (await dueOf("spark-plugs.replace"))?.status;
+  expect(outcome(await run("/work did:spark plugs found:0.9 mm left:0.8 mm"))).toBe("adjusted");
+  expect((await dueOf("spark-plugs.replace"))?.status).toBe(plugs);
+  // Changed with its filter, whatever the level was.
+  expect(outcome(await run("/work did:oil and filter found:low left:full"))).toBe("replaced");
+});
+
+test("what no limit is known for is looked at, and no more; what is beyond its limit is found wrong until it is said what was left", async () => {
+  await begun();
+  const outcome = async (line: string) => ((await run(line)).data.work as { items: { outcome: string }[] }[])[0]?.items[0]?.outcome;
+  expect(await outcome("/work did:front brake discs found:4.1 mm")).toBe("inspected");
+  expect(await outcome("/work did:rims found:0.5 mm runout")).toBe("inspected");
+  expect(await outcome("/work did:clutch free play found:12 mm")).toBe("inspected");
+  expect((await run("/records")).text).toContain("Front brake discs (inspected; found front 4.1 mm)");
+  await run("/spec what:front disc limit value:4.5 mm source:manual, p. 12");
+  await run("/spec what:intake valve clearance value:0.10-0.15 mm source:manual, p. 12");
+  await run("/spec what:clutch free play value:10-15 mm source:manual, p. 12");
+  expect(await outcome("/work did:front brake discs found:4.1 mm")).toBe("found wrong");
+  expect(await outcome("/work did:valve clearance found:intake 0.05")).toBe("found wrong");
+  expect(await dueOf("valve-clearance.adjust")).toMatchObject({ status: "due" });
+  expect(await outcome("/work did:valve clearance found:intake 0.12")).toBe("inspected, within limits");
+  expect(await outcome("/work did:valve clearance found:intake 0.05 left:intake 0.12")).toBe("adjusted");
+  expect(await outcome("/work did:clutch free play found:20 mm")).toBe("found wrong");
+  expect(await outcome("/work did:clutch free play found:20 mm outcome:adjusted")).toBe("adjusted");
+  expect(await outcome("/work did:clutch free play found:12 mm")).toBe("inspected, within limits");
+});
+
 test("a look mends nothing: what was found wanting stays due until it is set, renewed, or read anew", async () => {
   await begun();
   await run("/work did:front brake pads found:0.6 mm");

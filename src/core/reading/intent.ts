@@ -40,6 +40,8 @@ export type RecordWork = {
   readonly on: VagueDate;
   readonly odometer: { readonly value: number; readonly unit: DistanceUnit | null; readonly typed: Typed } | null;
   readonly outcome: Outcome;
+  /** Nobody said the outcome: it is the usual one, unless what was found and left says otherwise. */
+  readonly usual?: true;
   readonly how: HowWeKnow;
   /** What went into it; left out when nothing was said. */
   readonly detail?: WorkDetail;

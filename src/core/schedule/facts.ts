@@ -10,8 +10,8 @@ import type { Place, ReadingKind, ReadingUnit } from "../reading/kinds.ts";
 import type { Forecast } from "../usage/forecast.ts";
 import type { Track } from "../usage/track.ts";
 
-/** What came of working at an item. "Could not do" and "found wrong" leave it undone: a look that found a fault says nothing of how long it will be well. "Topped up" leaves a replacement undone, since it restarts no fluid's life. */
-export const OUTCOMES = ["inspected, within limits", "found wrong", "adjusted", "replaced", "topped up", "done", "could not do"] as const;
+/** What came of working at an item. "Inspected" alone: it was looked at, and no limit is known for what was found. "Could not do" and "found wrong" leave it undone: a look that found a fault says nothing of how long it will be well. "Topped up" and "adjusted" leave a replacement undone: what is in there is as old as before. */
+export const OUTCOMES = ["inspected, within limits", "inspected", "found wrong", "adjusted", "replaced", "topped up", "done", "could not do"] as const;
 export type Outcome = (typeof OUTCOMES)[number];
 
 /** How we know that work was done. */

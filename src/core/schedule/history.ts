@@ -6,7 +6,7 @@ import type { ItemKey } from "../ids.ts";
 import type { PlanItem } from "../plan/plan.ts";
 import type { Ridden, Stretch } from "../quantity/distance.ts";
 import { riddenOnDay } from "../usage/track.ts";
-import type { Facts, Job } from "./facts.ts";
+import type { Facts, Job, Outcome } from "./facts.ts";
 import { isLeft } from "./mending.ts";
 
 /**
@@ -22,7 +22,7 @@ export function jobsByItem(facts: Facts, items: readonly PlanItem[]): ReadonlyMa
   const found = new Map<ItemKey, PlacedJob[]>();
   for (const job of facts.jobs) {
     if (isLeft(job.outcome)) continue;
-    if (job.outcome === "topped up" && items.find((item) => item.key === job.item)?.action === "replace") continue;
+    if (KEEPS_THE_OLD.includes(job.outcome) && items.find((item) => item.key === job.item)?.action === "replace") continue;
     const placed = place(facts, job);
     for (const key of [job.item, ...(coveredBy.get(job.item) ?? [])]) {
       const list = found.get(key);
@@ -33,6 +33,9 @@ export function jobsByItem(facts: Facts, items: readonly PlanItem[]): ReadonlyMa
   for (const list of found.values()) if (list.length > 1) list.sort(byTime);
   return found;
 }
+
+/** What was filled up, or set ("a plug gapped anew"), is the old one still. */
+const KEEPS_THE_OLD: readonly Outcome[] = ["topped up", "adjusted"];
 
 const NONE = 0 as Stretch;
 

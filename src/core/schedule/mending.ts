@@ -22,6 +22,7 @@ export function mends(outcome: Outcome, action: WorkAction | null): boolean {
     case "done":
       return action === null || !isLook(action);
     case "inspected, within limits":
+    case "inspected":
     case "found wrong":
     case "could not do":
       return false;

@@ -7,7 +7,7 @@ const AT = (where: readonly string[]): string[] => where.flatMap((each) => [each
 export const GERMAN_MEASURING: MeasuringWords = {
   levels: {
     above: ["über max", "über maximum", "über voll", "über der max-marke", "zu voll", "überfüllt", "über der oberen marke"],
-    full: ["voll", "randvoll", ...AT(["max", "maximum", "der oberen marke", "obere marke", "oberer marke", "voller marke"])],
+    full: ["voll", "randvoll", "max", "maximum", ...AT(["max", "maximum", "der oberen marke", "obere marke", "oberer marke", "voller marke"])],
     between: [
       "zwischen den marken",
       "zwischen min und max",
@@ -56,6 +56,8 @@ export const GERMAN_MEASURING: MeasuringWords = {
     up: ["auf", "bei", "jetzt"],
   },
   chain: ["kette"],
+  tyre: ["reifen", "vorderreifen", "hinterreifen"],
+  arrows: [">", "→"],
   pitches: ["glieder", "gliedern", "bolzen", "rollen"],
   pins: ["bolzen"],
   rpm: ["u/min", "u", "umdrehungen", "touren", "upm"],

@@ -44,6 +44,7 @@ const WARM: Readonly<Record<EngineRun, string>> = {
 const WHY: Readonly<Record<SheetWhy, string>> = { now: "due already", there: "", near: "soon after, so do it now", unknown: "nothing on record" };
 const DONE_WORDS: Readonly<Record<Outcome, string>> = {
   "inspected, within limits": "looked at, within limits",
+  inspected: "looked at",
   "found wrong": "looked at and found wrong",
   adjusted: "adjusted",
   replaced: "replaced",
