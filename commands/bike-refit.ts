@@ -3,15 +3,24 @@
 import { given } from "../src/usecases/given.ts";
 import type { MessageOutcome } from "../src/usecases/message-outcome.ts";
 import { PARTS_AGAIN, refit } from "../src/usecases/refit.ts";
+import { refused } from "../src/usecases/refusals.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayOutcome } from "./replies/message.ts";
 import { messageOutcome } from "./shapes.ts";
+
+/** They go on and off as sets, by a command of their own. */
+const TYRES = "tyres";
 
 export const bikeRefit = define({
   name: "bike",
   sub: "refit",
   options: {
-    part: { takes: "choice", required: true, choices: PARTS_AGAIN },
+    part: {
+      takes: "choice",
+      required: true,
+      choices: [...PARTS_AGAIN, TYRES],
+      also: { [TYRES]: ["tyre", "rear tyre", "front tyre", "tire", "tires", "rear tire", "front tire", "wheels"] },
+    },
     at: { takes: "text", required: true },
     piece: { takes: "text", required: false },
     on: { takes: "text", required: false },
@@ -20,6 +29,7 @@ export const bikeRefit = define({
   adminOnly: false,
   visibility: () => "private",
   data: shapeOf<MessageOutcome>(messageOutcome),
-  run: (ctx, { part, at, piece, on, bike }) => refit(ctx, { part, at, ...given({ piece, on, bike }) }),
+  run: async (ctx, { part, at, piece, on, bike }) =>
+    part === TYRES ? refused({ why: "tyres", because: "by set", set: "" }) : refit(ctx, { part, at, ...given({ piece, on, bike }) }),
   say: sayOutcome,
 });

@@ -6,6 +6,7 @@ import { given } from "../src/usecases/given.ts";
 import { type JobShown, type JobWorked, showJob, tick } from "../src/usecases/jobs.ts";
 import type { Result } from "../src/usecases/refusals.ts";
 import { define, shapeOf } from "./define.ts";
+import { OUTCOMES_ALSO } from "./replies/said.ts";
 import { sayJob, sayWorked } from "./replies/sheet.ts";
 import { jobShown, jobWorked } from "./replies/sheet-shapes.ts";
 
@@ -18,7 +19,7 @@ export const planJob = define({
     done: { takes: "text", required: false, complete: "item" },
     found: { takes: "text", required: false },
     left: { takes: "text", required: false },
-    outcome: { takes: "choice", required: false, choices: OUTCOMES },
+    outcome: { takes: "choice", required: false, choices: OUTCOMES, also: OUTCOMES_ALSO },
     at: { takes: "text", required: false },
     on: { takes: "text", required: false },
     bike: { takes: "text", required: false, complete: "bike" },

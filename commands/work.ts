@@ -6,6 +6,7 @@ import type { MessageOutcome } from "../src/usecases/message-outcome.ts";
 import { recordWork } from "../src/usecases/record-work.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayOutcome } from "./replies/message.ts";
+import { OUTCOMES_ALSO } from "./replies/said.ts";
 import { messageOutcome } from "./shapes.ts";
 
 export const work = define({
@@ -17,7 +18,7 @@ export const work = define({
     at: { takes: "text", required: false },
     on: { takes: "text", required: false },
     how: { takes: "choice", required: false, choices: HOW_WE_KNOW },
-    outcome: { takes: "choice", required: false, choices: OUTCOMES },
+    outcome: { takes: "choice", required: false, choices: OUTCOMES, also: OUTCOMES_ALSO },
     found: { takes: "text", required: false },
     left: { takes: "text", required: false },
     with: { takes: "text", required: false },

@@ -13,7 +13,7 @@ import { handler, shapeOf } from "../define.ts";
 import { addForm, begunOf, firstBike, sayAdded } from "../replies/added.ts";
 import { sayChanged } from "../replies/bikes.ts";
 import { sayDue } from "../replies/due.ts";
-import { historyForm, sayHistory } from "../replies/history.ts";
+import { historyForm, historyOf, sayHistory } from "../replies/history.ts";
 import { pickOne, said } from "../replies/said.ts";
 import { addedBike, bikeShown, dueBike, KINDS, vagueDate } from "../shapes.ts";
 
@@ -22,7 +22,8 @@ const historyData = shapeOf<History>(
     nickname: z.string(),
     recorded: z.array(z.object({ items: z.array(z.string()), called: z.string(), on: vagueDate })),
     unknown: z.array(z.string()),
-    unread: z.array(z.object({ called: z.string(), typed: z.string() })),
+    asked: z.array(z.string()),
+    unread: z.array(z.object({ item: z.string(), called: z.string(), typed: z.string() })),
     due: dueBike,
   }),
 );
@@ -53,12 +54,15 @@ export const addFirst = handler<FirstAdded>({
 export const history = handler<History>({
   kind: "form",
   open: async (ctx, { subject }, words) => {
-    const asked = await historyQuestions(ctx, { bike: subject as BikeId });
-    return asked.is === "refused" ? asked : { is: "done", value: historyForm(asked.value.nickname, asked.value.items, words) };
+    const { bike, typed } = historyOf(subject);
+    const asked = await historyQuestions(ctx, { bike: bike as BikeId });
+    if (asked.is === "refused") return asked;
+    const items = asked.value.items.map((each, n) => ({ ...each, typed: typed.get(n) ?? null })).filter((_, n) => typed.size === 0 || typed.has(n));
+    return { is: "done", value: historyForm(asked.value.nickname, items, words) };
   },
   visibility: "private",
   data: historyData,
-  run: (ctx, { subject, fields }) => recordHistory(ctx, { bike: subject as BikeId, answers: fields }),
+  run: (ctx, { subject, fields }) => recordHistory(ctx, { bike: historyOf(subject).bike as BikeId, answers: fields }),
   say: sayHistory,
 });
 export const historyUnknown = handler<History>({

@@ -1,13 +1,15 @@
 // Taking a change of a plan back, taking another plan, pasting one, sharing one in place of the group's.
 
+import { z } from "zod";
 import type { Form } from "../../src/chat/reply.ts";
 import type { BikeId } from "../../src/core/ids.ts";
-import { type BaseChange, compareBase, proposeFile, takeBase } from "../../src/usecases/plan-base.ts";
+import { type BadFile, type BaseChange, compareBase, proposePasted, takeBase } from "../../src/usecases/plan-base.ts";
 import { type PlanEdited, undoEdit } from "../../src/usecases/plan-edits.ts";
 import { type PlanShared, replaceShared, unsharePlan } from "../../src/usecases/plan-share.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { handler, shapeOf } from "../define.ts";
 import { baseChange, planEdited, planShared, sayBase, sayEdited, sayShared } from "../replies/plan-edits.ts";
+import { formButton, said } from "../replies/said.ts";
 
 const base = shapeOf<BaseChange>(baseChange);
 
@@ -46,13 +48,18 @@ export const showBeside = handler<BaseChange>({
   },
   say: sayBase,
 });
-export const pastePlan = handler<BaseChange>({
+export const pastePlan = handler<BaseChange | BadFile>({
   kind: "form",
   visibility: "private",
-  data: base,
+  data: shapeOf<BaseChange | BadFile>(
+    z.union([baseChange, z.object({ is: z.literal("bad file"), bike: z.string(), why: z.looseObject({ why: z.string() }) })]),
+  ),
   open: async (_ctx, _pressed, words) => ({ is: "done", value: pasteForm(words) }),
-  run: (ctx, { subject, fields }) => proposeFile(ctx, { bike: subject, text: fields["text"] ?? "" }),
-  say: sayBase,
+  run: (ctx, { subject, fields }) => proposePasted(ctx, { bike: subject, text: fields["text"] ?? "" }),
+  say: (out, words) =>
+    "is" in out
+      ? said([words.refusal(out.why)], { actions: [formButton("plan-paste", out.bike, words.planEdits.labels.pasteAgain, pasteForm(words))] })
+      : sayBase(out, words),
 });
 const shares = { kind: "press", settles: true, visibility: "shared", data: shapeOf<PlanShared>(planShared), say: sayShared } as const;
 /** In place of the group's plan: the subject is the bike and the plan that was shown, the revision names the group's. */

@@ -1,20 +1,25 @@
 // The one form about a bike's past, and what came of it.
 
+import { LONGEST } from "../../src/chat/action-names.ts";
 import type { Form, Said } from "../../src/chat/reply.ts";
 import type { History } from "../../src/usecases/first-history.ts";
 import type { Words } from "../../src/words/en/english.ts";
-import { press, said } from "./said.ts";
+import { formButton, press, said } from "./said.ts";
 
 /** A form holds five fields, and a label at most 45 characters. */
-export function historyForm(nickname: string, asks: readonly { readonly item: string; readonly called: string }[], words: Words): Form {
+export function historyForm(
+  nickname: string,
+  asks: readonly { readonly item: string; readonly called: string; readonly typed?: string | null }[],
+  words: Words,
+): Form {
   return {
     title: words.bikes.historyTitle(nickname),
-    fields: asks.slice(0, 5).map(({ item, called }) => ({
+    fields: asks.slice(0, 5).map(({ item, called, typed }) => ({
       name: item,
       label: called.slice(0, 45),
       kind: "line" as const,
       required: false,
-      value: null,
+      value: typed ?? null,
       hint: words.bikes.historyHint(),
       options: [],
     })),
@@ -28,5 +33,34 @@ export function sayHistory(history: History, words: Words): Said {
   if (history.unknown.length > 0) lines.push(words.bikes.unknown(history.unknown));
   if (history.due.first.length > 0)
     lines.push(words.due.first(history.due.first.map((key) => history.due.dues.find((line) => line.item === key)?.name ?? key)));
-  return said(lines, { actions: [press("show-due", history.due.bike, words.bikes.labels.due)] });
+  // What was read is on record; the form comes again with the rest as it was typed.
+  const again =
+    history.unread.length === 0
+      ? []
+      : [formButton("history", subjectOf(history), words.bikes.labels.again, historyForm(history.nickname, history.unread, words))];
+  if (history.unread.length > 0) lines.push(words.bikes.unreadHow());
+  return said(lines, { actions: [...again, press("show-due", history.due.bike, words.bikes.labels.due)] });
+}
+
+/** Before a field's place and between fields, in what a button's id holds. */
+const PART = "|";
+/** `1.history.` before the subject and `.0` behind it. */
+const AROUND = "1.history..0".length;
+
+/** The bike, and each answer that was not read by its place in the form; as much of what was typed as an id holds. */
+function subjectOf({ due, unread, asked }: History): string {
+  const parts = unread.map(({ item, typed }) => ({ at: `${asked.indexOf(item)}`, typed: typed.replaceAll(PART, "/") }));
+  let left = LONGEST - AROUND - due.bike.length - parts.reduce((sum, { at }) => sum + PART.length + at.length, 0);
+  const held = parts.map(({ at, typed }) => {
+    const fits = typed.length <= left;
+    if (fits) left -= typed.length;
+    return `${at}${fits ? typed : ""}`;
+  });
+  return [due.bike, ...held].join(PART);
+}
+
+/** What a button's subject says of the answers to put right: the bike, and what was typed by its place; none: the whole form. */
+export function historyOf(subject: string): { readonly bike: string; readonly typed: ReadonlyMap<number, string> } {
+  const [bike = "", ...parts] = subject.split(PART);
+  return { bike, typed: new Map(parts.map((part) => [Number(part.slice(0, 1)), part.slice(1)])) };
 }

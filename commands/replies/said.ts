@@ -21,3 +21,6 @@ export const formButton = (name: ActionName, subject: string, label: string, for
   kind: "form",
   form,
 });
+
+/** What people type for an outcome: one of two halves is typed by itself. */
+export const OUTCOMES_ALSO = { "inspected, within limits": ["within limits", "in limits", "within spec", "in spec"] } as const;

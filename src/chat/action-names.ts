@@ -92,7 +92,8 @@ export type ActionName = (typeof ACTION_NAMES)[number];
 /** The parts of an action id: what to do, to which subject, and the revision of the subject that was shown. */
 export type ParsedAction = { readonly action: ActionName; readonly subject: string; readonly rev: number };
 
-const LONGEST = 100;
+/** Characters that the platform takes in an id. */
+export const LONGEST = 100;
 
 /** `1.<action>.<subject>.<rev>`. @throws RangeError when it would be longer than the platform takes */
 export function actionId(action: ActionName, subject: string, rev = 0): ActionId {

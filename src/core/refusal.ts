@@ -41,7 +41,7 @@ export type Refusal =
     }
   | { readonly why: "not a cost"; readonly typed: string }
   /** Sets of tyres: what is wrong with the one named. */
-  | { readonly why: "tyres"; readonly because: "what came off" | "on already" | "other on" | "earlier" | "name"; readonly set: string }
+  | { readonly why: "tyres"; readonly because: "what came off" | "on already" | "other on" | "earlier" | "name" | "by set"; readonly set: string }
   /** Nothing of that part is on record as having come off. */
   | { readonly why: "nothing to put back"; readonly part: string; readonly nickname: string }
   /** What was read off a tyre's sidewall. */

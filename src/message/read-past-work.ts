@@ -14,6 +14,11 @@ export type PastWork = { readonly on: VagueDate | null; readonly odometer: Recor
 
 /** "unknown" when the text says so; null when some part of it is not understood, so that nothing is passed over. */
 export function readPastWork(text: string, known: Known, unit: DistanceUnit): PastWork | "unknown" | null {
+  // "2 years ago or so": how sure it is changes nothing about a day that is vague anyway.
+  const said = text.trim().replace(/[.!]+$/u, "");
+  const hedge = known.vocabulary.roughly.find((each) => foldWord(said).endsWith(` ${each}`) || foldWord(said).endsWith(`,${each}`));
+  const hedged = hedge === undefined ? text : said.slice(0, -hedge.length).replace(/[\s,]+$/u, "");
+  if (hedged.trim() !== "" && hedged !== text) return readPastWork(hedged, known, unit);
   if (among(known.vocabulary.unknown, foldWord(text.trim()).replace(/[.!]+$/u, ""))) return "unknown";
   let on: VagueDate | null = null;
   let odometer: RecordWork["odometer"] = null;

@@ -17,12 +17,12 @@ export function readVagueDate(text: string, known: Known): VagueDate | "unknown"
   if (coarse !== null) return coarse;
   const tokens = scan(typed, known.vocabulary.units, known.numbers);
   const [dated] = datesIn(typed, tokens, known);
-  if (dated?.span != null) return null;
   const [on] = dated?.options ?? [];
-  if (dated === undefined || on === undefined || dated.options.length > 1) return null;
+  if (dated === undefined || (dated.span === null && (on === undefined || dated.options.length > 1))) return null;
   // Anything but the date and a word before it would be passed over in silence.
   const others = tokens.filter(
     (token, n) => (n < dated.from || n > dated.to) && !(token.is === "word" && ["on", "the", "about", "around", "in"].includes(token.folded)),
   );
-  return others.length > 0 ? null : vagueDate(on, on, typed);
+  if (others.length > 0) return null;
+  return dated.span ?? (on === undefined ? null : vagueDate(on, on, typed));
 }

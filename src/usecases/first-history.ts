@@ -37,7 +37,10 @@ export type History = {
   readonly nickname: string;
   readonly recorded: readonly { readonly items: readonly ItemKey[]; readonly called: string; readonly on: VagueDate }[];
   readonly unknown: readonly string[];
-  readonly unread: readonly { readonly called: string; readonly typed: string }[];
+  /** As typed, to be put right in the form. */
+  /** The questions of the whole form, in their order. */
+  readonly asked: readonly string[];
+  readonly unread: readonly { readonly item: string; readonly called: string; readonly typed: string }[];
   readonly due: DueBike;
 };
 
@@ -60,7 +63,7 @@ export async function recordHistory(ctx: Ctx, input: { readonly bike: BikeId; re
     const g = pick(all, input.bike);
     if (g === null) return refused({ why: "not yours" });
     const unknown: string[] = [];
-    const unread: { called: string; typed: string }[] = [];
+    const unread: { item: string; called: string; typed: string }[] = [];
     const intents: RecordWork[] = [];
     for (const [key, typed] of Object.entries(input.answers)) {
       const items = (key.split("+") as ItemKey[]).filter((each) => itemOf(g, each) !== null);
@@ -68,7 +71,7 @@ export async function recordHistory(ctx: Ctx, input: { readonly bike: BikeId; re
       const called = items.map((item) => nameIn(ctx, g, item)).join(" + ");
       const past = typed.trim() === "" ? "unknown" : readPastWork(typed, knownOf(ctx, all), g.unit);
       if (past === "unknown") unknown.push(called);
-      else if (past === null || past.on === null || past.on.from > todayOf(ctx)) unread.push({ called, typed });
+      else if (past === null || past.on === null || past.on.from > todayOf(ctx)) unread.push({ item: key, called, typed });
       else
         intents.push({
           do: "record work",
@@ -84,7 +87,7 @@ export async function recordHistory(ctx: Ctx, input: { readonly bike: BikeId; re
     }
     const held = heldAgainst(intents, all, todayOf(ctx)).filter((intent): intent is RecordWork => intent.do === "record work");
     for (const intent of held.filter((each) => each.gaps.length > 0))
-      unread.push({ called: intent.words, typed: `${intent.on.typed} ${intent.odometer?.typed.text ?? ""}`.trim() });
+      unread.push({ item: intent.items.join("+"), called: intent.words, typed: input.answers[intent.items.join("+")] ?? "" });
     const sure = held.filter((intent) => intent.gaps.length === 0);
     // The same answers sent twice, as from two devices, are on record once.
     const news = sure.filter((intent) => !isOnRecord(g, intent));
@@ -95,6 +98,7 @@ export async function recordHistory(ctx: Ctx, input: { readonly bike: BikeId; re
       nickname: g.bike.nickname,
       recorded: sure.map((i) => ({ items: i.items, called: i.words, on: i.on })),
       unknown,
+      asked: askedAbout(ctx, g).map(({ item }) => item),
       unread,
       due,
     });

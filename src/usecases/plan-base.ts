@@ -6,6 +6,7 @@ import { differences, type PlanDifference, rebased } from "../core/plan/compare.
 import { fold } from "../core/plan/fold.ts";
 import type { PlanBase, PlanItem } from "../core/plan/plan.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
+import type { Refusal } from "../core/refusal.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import { defectRow } from "../trade/defects.ts";
 import { faultAt } from "../trade/found-faults.ts";
@@ -74,6 +75,16 @@ export async function compareBase(ctx: Ctx, input: { readonly bike?: string; rea
     const names = await q.members.byIds([shared.by]);
     return done({ base: await q.bikes.base(shared.hash), by: names.get(shared.by as MemberId)?.name ?? shared.by });
   });
+}
+
+/** A file that cannot be read: why, and the bike that it was for. */
+export type BadFile = { readonly is: "bad file"; readonly bike: string; readonly why: Refusal };
+
+/** A plan pasted into the form: one that cannot be read can be pasted again. */
+export async function proposePasted(ctx: Ctx, input: { readonly bike: string; readonly text: string }): Promise<Result<BaseChange | BadFile>> {
+  const shown = await proposeFile(ctx, input);
+  if (shown.is !== "refused" || (shown.why.why !== "bad plan file" && shown.why.why !== "too long")) return shown;
+  return done({ is: "bad file", bike: input.bike, why: shown.why });
 }
 
 /** A plan from a file, as it was pasted. */

@@ -8,6 +8,23 @@ afterEach(() => t.close());
 const run = (line: string) => t.one({ as: "Ines", in: "dm", run: line });
 const say = (text: string) => t.one({ as: "Ines", in: "dm", say: text });
 
+test("tyres go back on as sets: whoever names one here is told where", async () => {
+  t = await talk("2026-05-27T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:10,000 mi");
+  for (const part of ["rear tyre", "tyres", "front tire"]) {
+    const told = await run(`/bike refit part:${part} at:10,000 mi`);
+    expect(told.data.refused).toMatchObject({ why: "tyres" });
+    expect(told.text).toContain("/bike tyres set:off-road off:road at:15,200 mi");
+  }
+});
+
+test("an outcome of two halves is typed by either", async () => {
+  t = await talk("2026-05-27T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:10,000 mi");
+  for (const outcome of ["within limits", "inspected, within limits", "In limits"])
+    expect((await run(`/work did:steering head outcome:${outcome}`)).data.refused, outcome).toBeUndefined();
+});
+
 test("a chain and a battery put back keep what they had, in words and in what is due", async () => {
   t = await talk("2026-05-27T10:00:00Z");
   await run("/bike add name:Heron kind:chain-drive twin odometer:10,000 mi");

@@ -156,6 +156,8 @@ export type Vocabulary = {
   readonly oneEnd: readonly string[];
   /** "don't know", "no idea". */
   readonly unknown: readonly string[];
+  /** Behind a day that is vague anyway they change nothing: "or so". */
+  readonly roughly: readonly string[];
   /** How the details of a job are read. */
   readonly details: DetailWords;
   /** How a part that goes on again is told of. */

@@ -393,6 +393,7 @@ const GERMAN = {
   last: LAST,
   slips: { luftdurck: "luftdruck", reifendurck: "reifendruck", kete: "kette", batere: "batterie", baterie: "batterie", kilometerstadn: "kilometerstand" },
   lastSpans: { woche: "week", monat: "month", jahr: "year" },
+  roughly: ["oder so", "ungefähr", "glaube ich", "glaub ich", "vielleicht", "wohl"],
   unknown: ["weiß nicht", "keine ahnung", "unbekannt", "nie", "?", "-"],
   details: GERMAN_DETAIL_WORDS,
   defects: GERMAN_DEFECT_WORDS,

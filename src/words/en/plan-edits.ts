@@ -138,7 +138,7 @@ export const planEditWords = (p: Printer, plan: ReturnType<typeof planWords>, to
         ? `The starter plan has changed since ${nickname} was given it. See both side by side, and take it only if you like.`
         : `Your group has a plan for this make and model, shared by ${by ?? "a member"}, from: ${manual ?? "a manual"}. See both side by side, and take it only if you like.`,
     labels: {
-      ...{ undo: "Undo", take: "Take that plan", share: "Share mine instead", leave: "Leave it", paste: "Paste it" },
+      ...{ undo: "Undo", take: "Take that plan", share: "Share mine instead", leave: "Leave it", paste: "Paste it", pasteAgain: "Paste it again" },
       beside: (which: PlanOffer["plan"]): string => (which === "starter plan" ? "See the new starter plan" : "See the group's plan"),
     },
   };
