@@ -76,6 +76,8 @@ function answerOf(to: string | undefined, at: string, value: string): ChartAnswe
       return n === null ? null : { to, at: n };
     case "line":
       return n === null || value === "" ? null : { to, n, item: value as ItemKey | "leave" };
+    case "twice":
+      return number(value) === null ? null : { to, n: Number(value) };
     case "own":
       return value === "all" ? { to, n: "all" } : n === null ? null : { to, n };
     default:

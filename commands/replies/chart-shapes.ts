@@ -34,7 +34,7 @@ const line = z.looseObject({
   line: z.number().int(),
   called: z.string(),
   meaning: meaning.nullable(),
-  is: z.enum(["same", "habit", "change", "unknown", "several", "left", "unclear"]),
+  is: z.enum(["same", "habit", "change", "unknown", "several", "left", "unclear", "twice"]),
   will: trigger.optional(),
 });
 const asked = z.object({ is: z.literal("asked"), bike: z.string(), nickname: z.string(), open: z.object({ draft: z.string(), on: localDate }).nullable() });

@@ -88,10 +88,18 @@ function sayPreview(chart: ChartProposal, words: Words): Said {
     const options = [...line.options.map(({ item, name }) => ({ value: item as string, label: name })), { value: "leave", label: labels.leaveOut }];
     return [pickOne("answer-chart", `${draft}.line.${line.n}`, labels.which(line), options, rev)];
   });
+  // One item from several lines: which of them counts.
+  const twice = [...new Set(lines.flatMap((line) => (line.is === "twice" ? [line.item] : [])))].flatMap((item): Action[] => {
+    const rivals = lines.flatMap((line) => (line.is === "twice" && line.item === item ? [line] : []));
+    const [first] = rivals;
+    if (first === undefined) return [];
+    const options = rivals.map((line) => ({ value: String(line.n), label: labels.counts(line, line.will, chart.column) }));
+    return [pickOne("answer-chart", `${draft}.twice.${first.n}`, labels.whichCounts(first.name), options, rev)];
+  });
   // A line that names no item of the plan may mean one under another name.
   const meant = lines
     .flatMap((line) => (line.is === "unknown" && !line.own ? [line] : []))
-    .slice(0, Math.max(0, MOST_LISTS - pickers.length))
+    .slice(0, Math.max(0, MOST_LISTS - pickers.length - twice.length))
     .map((line) => {
       const options = [...line.nearest.map(({ item, name }) => ({ value: item as string, label: name })), { value: "leave", label: labels.leaveOut }];
       return pickOne("answer-chart", `${draft}.line.${line.n}`, labels.meant(line), options, rev);
@@ -116,6 +124,7 @@ function sayPreview(chart: ChartProposal, words: Words): Said {
       actions: [
         ...(saves.length === 0 ? [] : [press("save-chart", `${draft}.${planRev}`, labels.save(leftOut), rev)]),
         ...[press("leave-chart", draft, labels.leave), press("answer-chart", `${draft}.wrong`, labels.letters, rev)],
+        ...twice,
         ...pickers,
         ...meant,
         ...(open.length === 0 ? [] : [pickOne("answer-chart", `${draft}.own`, labels.own, ownOptions, rev)]),
@@ -150,6 +159,8 @@ function otherLine(line: LineOutcome, { column }: ChartProposal, { readChart }: 
       ];
     case "left":
       return [readChart.left(line)];
+    case "twice":
+      return [readChart.twice(line, line.name)];
     case "unclear":
       return [readChart.unclear(line, line.because)];
     default:

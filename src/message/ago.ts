@@ -63,7 +63,9 @@ export function unreadDay(text: string, tokens: readonly Token[], from: number, 
       return token.text;
     if (token.is === "number" && token.units.length > 0) continue;
     const marked = DAY_LIKE.exec(text.slice(token.start, token.start + 12))?.[0];
-    if (marked !== undefined) return marked;
+    // "33/36" is no day of any month.
+    const [a = 0, b = 0] = (marked ?? "").split("/").map(Number);
+    if (marked !== undefined && !(marked.split("/").length === 2 && (Math.min(a, b) > 12 || Math.max(a, b) > 31 || a * b === 0))) return marked;
   }
   return null;
 }

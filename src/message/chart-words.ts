@@ -4,6 +4,7 @@ import type { PrintedBeside } from "../core/plan/from-chart.ts";
 import type { ChartWords, Meaning } from "../core/reading/chart-words.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import { readEvery } from "./read-every.ts";
+import { readRepeat } from "./read-repeat.ts";
 import { foldWord } from "./scan.ts";
 
 /** "R = replace; I: inspect and clean": each letter with the kinds of work named, the first foremost. Null when the line is no legend. */
@@ -47,5 +48,25 @@ export function besideIn(text: string, known: Pick<Known, "numbers" | "vocabular
   words = words.replace(phrase ?? "", "").trim();
   for (const lead of chart.or) words = words.replace(new RegExp(`^${lead}\\s+`, "u"), "");
   const every = readEvery(words, known);
-  return every === null ? undefined : { every, fromLast: phrase !== undefined, letter };
+  if (every !== null) return { every, fromLast: phrase !== undefined, letter };
+  const bare = chart.along.reduce((text, lead) => text.replace(new RegExp(`^${lead}\\s+`, "u"), ""), words);
+  const nth = bare === words ? null : readRepeat(bare, known);
+  if (nth?.by !== "nth time" || nth.first !== undefined) return undefined;
+  return { every: { miles: null, km: null, months: nth.months, hours: null }, fromLast: true, letter, along: { nth: nth.nth, of: nth.of } };
+}
+
+/** What a mark beside a name stands for, below the chart: "* replace every 2 years". */
+export type Footnote = { readonly mark: string; readonly action: Meaning; readonly beside: PrintedBeside };
+
+/** Null where a line is no footnote, or says anything but one kind of work and how often. */
+export function footnoteIn(line: string, known: Pick<Known, "numbers" | "vocabulary">): Footnote | null {
+  const { chart } = known.vocabulary;
+  const [, mark, said] = /^\s*(\*+|†|‡)\)?\s*[:=]?\s*(\p{L}.*?)[.\s]*$/u.exec(line) ?? [];
+  if (mark === undefined || said === undefined) return null;
+  const [action, ...others] = actionsIn(said, chart);
+  if (action === undefined || others.length > 0) return null;
+  const words = Object.keys(chart.actions).filter((word) => chart.actions[word] === action);
+  const rest = words.reduce((text, word) => text.replace(new RegExp(`^${word}\\s+`, "u"), ""), foldWord(said).trim());
+  const beside = besideIn(rest, known);
+  return beside == null || beside.letter !== null ? null : { mark, action, beside: { every: beside.every, fromLast: beside.fromLast } };
 }

@@ -35,7 +35,10 @@ export function clausesOf(tokens: readonly Token[], known: Known, inDate: Readon
 }
 
 function isQuestion(tokens: readonly Token[], from: number, mark: string, known: Known): boolean {
-  return mark === "?" || among(known.vocabulary.questions, wordAt(tokens, from));
+  const first = wordAt(tokens, from);
+  // "Did I change the oil yesterday".
+  const asksOneself = among(known.vocabulary.askedOf, first) && among(known.vocabulary.askers, wordAt(tokens, from + 1));
+  return mark === "?" || asksOneself || among(known.vocabulary.questions, first);
 }
 
 /** Parts stand between commas; "and", "but" and their like begin a new part when what follows is not done. */

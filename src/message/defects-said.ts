@@ -116,11 +116,13 @@ export function mendedIn(layout: Layout, part: Part, bike: KnownBike): readonly 
 export function namesThing(layout: Layout, part: Part): boolean {
   const { defects, places } = layout.known.vocabulary;
   const { things, whole } = indexOf(defects);
-  // The bike itself and its ends are named by the way.
-  const byTheWay = [...defects.itself, ...Object.values(places).flat()];
   return tokensOf(part).some((at) => {
+    const word = bare(layout.tokens, at);
+    if (word === null || !(things.firsts.has(word) || whole.firsts.has(word))) return false;
+    // The bike itself and its ends are named by the way.
+    const byTheWay = [defects.itself, ...Object.values(places)];
     const found = longest(layout.tokens, at, part.to, things) ?? longest(layout.tokens, at, part.to, whole);
-    return found !== null && !(found.to === at && among(byTheWay, bare(layout.tokens, at)));
+    return found !== null && !(found.to === at && byTheWay.some((list) => among(list, word)));
   });
 }
 

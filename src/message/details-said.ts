@@ -168,10 +168,17 @@ function freshSaid(layout: Layout, clause: Clause, at: readonly number[], intent
   const isNew = at.some((each) => among(layout.known.vocabulary.details.fresh, wordAt(layout.tokens, each)));
   // A place beside the name of the kind says by itself where it was read; another kind, what.
   const isBare = (named.length === 0 || named.includes(kind)) && !parts.some((part) => namesWheel(layout, part) && named.length > 0);
-  const places = lengths.length === 1 ? fresh.map(({ place }) => place) : endsBeside(layout, parts);
+  const beside = endsBeside(layout, parts);
+  // "Front tyre new, rear 4 mm": of the end that is said, and that is not the new one.
+  if (lengths.length === 1 && beside.length > 0 && !beside.some((end) => fresh.some(({ place }) => place === end))) return [];
+  const places = lengths.length === 1 ? fresh.map(({ place }) => place) : beside;
   if (!(fresh[0]?.bare === true ? isBare : isNew) || lengths.length === 0 || (lengths.length > 1 && places.length !== lengths.length)) return [];
   for (const length of lengths) used.add(length.at);
-  const isOld = parts.some((part) => tokensOf(part).some((each) => among(layout.known.vocabulary.details.old, wordAt(layout.tokens, each))));
+  // "Rear tyre replaced, 1.5 mm left": what was left of the one that came off.
+  const remained = lengths.some((length) =>
+    phrasesInside(layout.phrases.state, { from: length.at + 1, to: length.at + 1 }).some(({ are }) => are.includes("left")),
+  );
+  const isOld = remained || parts.some((part) => tokensOf(part).some((each) => among(layout.known.vocabulary.details.old, wordAt(layout.tokens, each))));
   return places.flatMap((place, n): readonly LogReading[] => {
     const length = lengths[lengths.length === 1 ? 0 : n];
     if (length === undefined || !fresh.some((each) => each.place === place)) return [];

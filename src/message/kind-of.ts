@@ -216,6 +216,7 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   // "Chain 30 mm": a length beside its name is its slack.
   if (dimension === "length" && among(layout.known.vocabulary.measuring.chain, wordAt(layout.tokens, figure.at - 1)) && canBe("chain slack", figure))
     return ["chain slack"];
+  if (dimension === "length" && canBe("tread", figure) && saysTyre(layout, part)) return ["tread"];
   // Below zero a coolant is only told by what it is good to.
   if (
     dimension === "temperature" &&
@@ -232,8 +233,22 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (possibleUnits("cold pressure", value).length === 0) return [];
   // "Tickets 33 each, front row": a bare figure is a pressure where its part is about nothing else, or names the unit.
   const unitSaid = bare && unitAlone(layout, part, "pressure") !== null;
+  // "Front tyre 89.90": a price.
+  if (!unitSaid && units.length === 0 && token.decimals >= 2 && value > MOST_BAR) return [];
+  // "Rear tyre 4": its pressure in bar, or its tread in millimetres?
+  if (!unitSaid && units.length === 0 && value <= MOST_TREAD && saysTyre(layout, part)) return ["cold pressure", "tread"];
   return unitSaid || (placeBeside(layout, figure) && (slang || (isPlainPart(layout, part) && isInCompany(layout, part)))) ? ["cold pressure"] : [];
 }
+
+const saysTyre = oncePerPart((layout: Layout, part: Part): boolean =>
+  tokensOf(part).some((at) => among(layout.known.vocabulary.measuring.tyre, wordAt(layout.tokens, at))),
+);
+
+/** Gauges show hundredths of bars alone. */
+const MOST_BAR = 5;
+
+/** mm; what a figure by a tyre is more of is its pressure. */
+const MOST_TREAD = 9;
 
 /** A temperature beside a pressure or a voltage is the one at which it was read. */
 const isBesideAir = (layout: Layout, part: Part): boolean => {

@@ -7,6 +7,7 @@ import { kindRow, type Place, type ReadingKind } from "../core/reading/kinds.ts"
 import { CALIPERS, ENDS } from "../core/reading/places.ts";
 import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { namesThing } from "./defects-said.ts";
 import { unitAlone } from "./figures.ts";
 import { conditionsOf, forceSaid, howParts, loadOf, stoodHours } from "./how-said.ts";
 import { isPlainPart, kindsOf, kindWordsIn, namesWheel } from "./kind-of.ts";
@@ -17,7 +18,8 @@ import { isAnd, tokensOf } from "./pieces.ts";
 import { type Kinded, placesOf, type Where } from "./placed.ts";
 import { unitOf } from "./value-units.ts";
 
-type Said = Kinded & { readonly kinds: readonly ReadingKind[]; readonly points: readonly Measurable[] };
+/** `or`: what it was corrected to. */
+type Said = Kinded & { readonly or?: number } & { readonly kinds: readonly ReadingKind[]; readonly points: readonly Measurable[] };
 
 /**
  * @param isTaken figures that something else has accounted for
@@ -31,13 +33,20 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
   for (const part of clause.parts) {
     const named = kindWordsIn(layout, part);
     const last = named.at(-1);
+    // "Front pads 3 mm, rear tyre 4 mm": a part that names something else goes on with nothing.
+    if (named.length === 0 && namesThing(layout, part)) carried = [];
     const goesOn = named.length > 0 || !placedOnly || (namesWheel(layout, part) && isPlainPart(layout, part));
     // "Manual says 36 psi front, 42 rear": what goes on with nothing but figures and places is the manual's too.
     ofManual = isOfManual(layout, part) || (ofManual && named.length === 0 && isBare(layout, part));
     const figures = ofManual ? [] : measurablesIn(layout, part, isTaken, named.length + carried.length > 0);
     for (const figure of figures) {
       const kinds = kindsOf(layout, figure, figures, goesOn ? carried : []);
-      const [kind = setTo(layout, figure, said.at(-1))] = kinds;
+      const last = said.at(-1);
+      if (last !== undefined && kinds.length === 0 && figure.units.length === 0 && isCorrection(layout, figure)) {
+        said[said.length - 1] = { ...last, or: figure.value };
+        continue;
+      }
+      const [kind = setTo(layout, figure, last)] = kinds;
       if (kind !== undefined) said.push({ figure, kind, kinds: kinds.length > 0 ? kinds : [kind], state: null, points: [] });
     }
     if (last !== undefined) {
@@ -60,7 +69,7 @@ const SET: readonly ReadingKind[] = ["cold pressure", "chain slack", "belt defle
 
 /** "Front was 28 so pumped it to 33", "found 28 psi front, set it to 33": of the kind read before it, where it is of its size. */
 function setTo(layout: Layout, { at, value, units }: Measurable, before: Said | undefined): ReadingKind | undefined {
-  if (before === undefined || !SET.includes(before.kind) || !among(layout.known.vocabulary.measuring.left, wordAt(layout.tokens, at - 1))) return undefined;
+  if (before === undefined || !SET.includes(before.kind) || !isLedTo(layout, at)) return undefined;
   // "Moved to 34 Mill Lane".
   const next = wordAt(layout.tokens, at + 1);
   if (next !== null && next !== undefined && !standsBeside(next, layout.known.vocabulary)) return undefined;
@@ -68,6 +77,17 @@ function setTo(layout: Layout, { at, value, units }: Measurable, before: Said | 
   return alike && (units.length === 0 || units.every((unit) => before.figure.units.length === 0 || before.figure.units.includes(unit)))
     ? before.kind
     : undefined;
+}
+
+/** "Rear 38, no, 40": right behind a word that takes back what was said. */
+const isCorrection = ({ tokens, known }: Layout, { at }: Measurable): boolean =>
+  [at - 1, at - 2, at - 3].some((n) => among(known.vocabulary.measuring.corrections, wordAt(tokens, n)));
+
+/** Behind "to", "now", "now has" or an arrow. */
+function isLedTo({ tokens, known }: Layout, at: number): boolean {
+  const { left, arrows } = known.vocabulary.measuring;
+  const mark = tokens[at - 1];
+  return [at - 1, at - 2].some((n) => among(left, wordAt(tokens, n))) || (mark?.is === "break" && among(arrows, mark.mark));
 }
 
 /** "The manual says 33 front", "limit 1.6 mm": nothing of that part was read off the bike. */
@@ -141,6 +161,11 @@ function withStates(layout: Layout, said: readonly Said[]): readonly Said[] {
   // "Chain adjusted 32 mm to 28 mm": what stands before a "to" was found, where what stands behind it was left. With nothing adjusted it may be a range.
   said.forEach((each, n) => {
     const next = said[n + 1];
+    const arrow = next === undefined ? undefined : layout.tokens[next.figure.at - 1];
+    if (next?.kind === each.kind && arrow?.is === "break" && among(layout.known.vocabulary.measuring.arrows, arrow.mark)) {
+      states[n] = "found";
+      states[n + 1] = "left";
+    }
     if (states[n] !== "found" && states[n + 1] === "left" && next?.kind === each.kind && isToward(layout, each.figure, next.figure)) states[n] = "found";
   });
   const saidOf = new Set(said.map((each, n) => `${states[n] ?? ""}/${each.kind}`));
@@ -166,6 +191,10 @@ function stateOf(layout: Layout, { figure }: Said, others: readonly Said[]): "fo
   };
   const { behind, before } = beside(figure);
   const first = others.find((each) => each.figure.part === figure.part)?.figure ?? figure;
+  // "Exhaust left 0.22 right 0.18": a side, where the other one is said too.
+  const isSided = phrasesInside(layout.phrases.place, figure.part).some(({ are }) => are.includes("right"));
+  if (isSided && [before, behind].some((phrase) => phrase?.are[0] === "left" && wordAt(layout.tokens, phrase.at) === wordAt(layout.tokens, phrase.to)))
+    return null;
   const trails = first !== figure && beside(first).before === undefined && beside(first).behind?.are[0] === "found";
   return (trails ? (behind ?? before) : (before ?? behind))?.are[0] ?? null;
 }
@@ -233,7 +262,8 @@ function pedal(layout: Layout, { figure, kind }: Said): number {
   return phrasesInside(layout.phrases.sign, figure.part).some(({ are }) => are.includes("lower")) ? -figure.value : figure.value;
 }
 
-function numberOptions(layout: Layout, { figure, kind, points }: Said, value: number): readonly number[] {
+function numberOptions(layout: Layout, { figure, kind, points, or }: Said, value: number): readonly number[] {
+  if (or !== undefined) return [value, or];
   if (figure.rangeTo !== null && points.length === 0 && !POINTS.includes(kind)) return [figure.value, figure.rangeTo];
   if (kind === "brake pedal height" && value > 0 && !phrasesInside(layout.phrases.sign, figure.part).some(({ are }) => are.includes("higher")))
     return [value, -value];

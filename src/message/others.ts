@@ -36,10 +36,23 @@ function firstsOf(vocabulary: Vocabulary): Firsts {
 export function isOthers(layout: Layout, clause: Clause): boolean {
   const { named, tokens } = layout;
   if (named.some(({ from, to, bikes }) => bikes.length > 0 && from >= clause.from && to <= clause.to)) return false;
-  if (isDoneByOther(layout, clause)) return true;
+  if (isDoneByOther(layout, clause) || isOfVehicle(layout, clause)) return true;
+  // "His is 34 front".
+  const { others, maybe } = layout.known.vocabulary;
+  if (among(others.whose, wordAt(tokens, clause.from)) && among(maybe.is, wordAt(tokens, clause.from + 1))) return true;
   for (let at = clause.from; at <= clause.to; at++) {
     const token = tokens[at];
     if (token?.is === "word" && (ownsNext(layout, at) || (at === clause.from && has(layout, at + 1) && isName(layout, at)))) return true;
+  }
+  return false;
+}
+
+/** "The car had 34 all round", "oil in the mower changed"; with the car's pump it is still a motorcycle that is pumped up. */
+function isOfVehicle({ tokens, known: { vocabulary } }: Layout, { from, to }: Clause): boolean {
+  for (let at = from; at <= to; at++) {
+    if (!among(vocabulary.others.vehicles, (wordAt(tokens, at) ?? "").replace(/'s$/u, ""))) continue;
+    const before = [at - 1, at - 2].map((n) => wordAt(tokens, n));
+    if (!before.some((word) => among(vocabulary.others.beside, word))) return true;
   }
   return false;
 }

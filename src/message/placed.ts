@@ -126,7 +126,18 @@ function matched(same: readonly Kinded[], places: readonly PlaceAt[], sides: num
     if (distinct.length === 1) return [only];
     const both = distinct.length === 2 && distinct.includes("front") && distinct.includes("rear");
     const joined = both && places.length === 2 && (places[1]?.at ?? 0) - (places[0]?.at ?? 0) <= 2;
-    return [both && joined ? "both" : distinct.includes("both") && distinct.length > 1 ? "both" : null];
+    // "Both front pads", "both bikes 34 front": of the end that is said.
+    const ends = distinct.filter((place) => place !== "both");
+    const [end] = ends;
+    return [
+      both && joined
+        ? "both"
+        : distinct.includes("both") && ends.length === 1 && end !== undefined
+          ? end
+          : distinct.includes("both") && ends.length > 1
+            ? "both"
+            : null,
+    ];
   }
   if (places.length === same.length && distinct.length === same.length) {
     const order = [...same.map(({ figure }) => ({ at: figure.at, is: "figure" })), ...places.map(({ at }) => ({ at, is: "place" }))].sort(
@@ -144,6 +155,14 @@ function matched(same: readonly Kinded[], places: readonly PlaceAt[], sides: num
       return places.map(({ place }) => place);
   }
   return own;
+}
+
+/** "Cyl 1 in 0.10 ex 0.16, cyl 2 in 0.11": which cylinder a valve is of, where several are counted. */
+function cylinderOf(layout: Layout, words: readonly PlacePhrase[], word: PlacePhrase): number | undefined {
+  if (word.are.includes("cylinder")) return undefined;
+  const counted = words.filter(({ are, to }) => are.includes("cylinder") && layout.indexes.has(to + 1));
+  const own = counted.findLast(({ at }) => at < word.at);
+  return counted.length < 2 || own === undefined ? undefined : layout.indexes.get(own.to + 1);
 }
 
 /** Valves and cylinders: each figure belongs to the word before it, or to the one behind where the figures come first; a row of figures is counted. */
@@ -171,7 +190,7 @@ function numbered(layout: Layout, all: readonly Kinded[], found: Map<Kinded, Whe
     const word = key < 0 ? undefined : words[firstBehind(words, key) - 1];
     const name =
       word?.are.find((place) => place === "intake" || place === "exhaust" || place === "cylinder") ?? (group[0]?.kind === "compression" ? "cylinder" : null);
-    const index = word === undefined ? undefined : layout.indexes.get(word.to + 1);
+    const index = word === undefined ? undefined : (layout.indexes.get(word.to + 1) ?? cylinderOf(layout, words, word));
     for (const state of new Set(group.map((each) => each.state))) {
       const row = group.filter((each) => each.state === state);
       row.forEach((each, n) => {

@@ -8,7 +8,7 @@ import type { Meaning } from "../core/reading/chart-words.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import { type ChartHead, headOf } from "./chart-head.ts";
 import { type Cell, cellsOf, linesOf, type TableLine } from "./chart-table.ts";
-import { besideIn, legendIn } from "./chart-words.ts";
+import { besideIn, type Footnote, footnoteIn, legendIn } from "./chart-words.ts";
 
 /** One line of a chart. `cells`: the letters at each service; `beside`: what the last column says, with a letter of its own where it has one. */
 export type ChartRowSaid = {
@@ -45,16 +45,66 @@ export function readChart(pasted: string, column: DistanceUnit, known: Reader): 
   const lines = legends.filter((each) => each.legend === null).map((each) => each.line);
   const head = headOf(lines, column, known);
   if (head === null) return null;
-  const rows: ChartRowSaid[] = [];
+  const printed: ChartRowSaid[] = [];
   const unread: Unread[] = [];
-  for (const line of lines.filter((each) => !head.lines.includes(each.line))) {
-    const read = rows.length >= MOST_ROWS || line.line < (head.lines[0] ?? 0) ? null : rowIn(line, head, legend, known);
-    if (read === null) unread.push({ line: line.line, text: line.text.trim() });
-    else rows.push(read);
+  const below = lines.filter((each) => !head.lines.includes(each.line));
+  const footnotes = below.flatMap((line) => (line.line < (head.lines[0] ?? 0) ? [] : [{ line, note: footnoteIn(line.text, known) }]));
+  const noted = (mark: string): Footnote | null => {
+    const all = footnotes.flatMap(({ note }) => (note?.mark === mark ? [note] : []));
+    return all.length === 1 ? (all[0] ?? null) : null;
+  };
+  const rows: ChartRowSaid[] = [];
+  const used = new Set<string>();
+  for (const line of below) {
+    const read = printed.length >= MOST_ROWS || line.line < (head.lines[0] ?? 0) ? null : markedRow(line, head, legend, known);
+    if (read === null) {
+      unread.push({ line: line.line, text: line.text.trim() });
+      continue;
+    }
+    printed.push(read.row);
+    const note = read.mark === null || read.row.beside !== null ? null : noted(read.mark);
+    const letter = note === null ? null : letterFor(note.action, legend, chart.letters);
+    if (note !== null && letter !== null) used.add(note.mark);
+    rows.push(note === null || letter === null ? read.row : { ...read.row, beside: { ...note.beside, letter } });
   }
   if (rows.length === 0) return null;
+  // A footnote that a line goes by is read; any other is not.
+  const told = footnotes.flatMap(({ line, note }) => (note !== null && used.has(note.mark) ? [line.line] : []));
   const letters = [...new Set(rows.flatMap((row) => [...row.cells.flat(), ...(row.beside?.letter == null ? [] : [row.beside.letter])]))];
-  return { marks: head.marks, units: head.units, rows, letters, legend, besideColumn: head.beside || rows.some((row) => row.beside !== null), unread };
+  return {
+    marks: head.marks,
+    units: head.units,
+    rows,
+    letters,
+    legend,
+    besideColumn: head.beside || printed.some((row) => row.beside !== null),
+    unread: unread.filter(({ line }) => !told.includes(line)),
+  };
+}
+
+/** A line with the mark of a footnote behind its name, where it has one: what stands under the services is read without it. */
+function markedRow(
+  line: TableLine,
+  head: ChartHead,
+  legend: Readonly<Record<string, unknown>>,
+  known: Reader,
+): { readonly row: ChartRowSaid; readonly mark: string | null } | null {
+  const whole = rowIn(line, head, legend, known);
+  const marked = /^(.*[\p{L})])\s*(\*+|†|‡)$/u.exec(whole?.name ?? "");
+  if (whole !== null) return { row: marked === null ? whole : { ...whole, name: marked[1] ?? whole.name }, mark: marked?.[2] ?? null };
+  const [, before = "", mark] = /^(\s*[^*†‡]*[\p{L})])\s*(\*+|†|‡)(?=\s)/u.exec(line.text) ?? [];
+  if (mark === undefined) return null;
+  const at = line.text.indexOf(mark, before.length);
+  const row = rowIn({ ...line, text: line.text.slice(0, at) + " ".repeat(mark.length) + line.text.slice(at + mark.length) }, head, legend, known);
+  return row === null ? null : { row, mark };
+}
+
+/** The letter by which a kind of work goes in this chart, or usually. */
+function letterFor(action: Meaning, legend: Readonly<Record<string, readonly Meaning[]>>, usual: Readonly<Record<string, readonly Meaning[]>>): string | null {
+  const first = (of: Readonly<Record<string, readonly Meaning[]>>): string | undefined => Object.keys(of).find((letter) => of[letter]?.[0] === action);
+  const own = first(legend) ?? first(usual);
+  // A letter that the chart uses for something else would say that instead.
+  return own === undefined || (legend[own] !== undefined && legend[own]?.[0] !== action) ? null : own;
 }
 
 function rowIn({ line, text }: TableLine, head: ChartHead, legend: Readonly<Record<string, unknown>>, known: Reader): ChartRowSaid | null {

@@ -19,7 +19,7 @@ import { refitSaid } from "./refit-said.ts";
 import { foldWord, ownWords, scan } from "./scan.ts";
 import { serviceSaid } from "./service-said.ts";
 import { withoutSlips } from "./slips.ts";
-import { leftIn, unreadOf } from "./unread.ts";
+import { bikesLeft, leftIn, unreadOf } from "./unread.ts";
 import { workSaid } from "./work-said.ts";
 
 /** Longer messages are answered, not read. */
@@ -96,5 +96,5 @@ export function read(text: string, of: Known): Meant {
   }
   const bikes = [...new Set(layout.named.flatMap((name): readonly BikeId[] => (name.bikes.length === 1 ? name.bikes : [])))];
   const nearMiss = intents.length === 0 && (heard || layout.named.length > 0 || layout.tokens.some((token) => token.is === "number" && token.units.length > 0));
-  return { intents, bikes, nearMiss, unread: unreadOf(left, intents), tooLong: false };
+  return { intents, bikes, nearMiss, unread: [...unreadOf(left, intents), ...bikesLeft(layout, intents)], tooLong: false };
 }

@@ -84,3 +84,10 @@ function isStray(layout: Layout, part: Part, at: number): boolean {
   const isPair = token.fraction !== null && /^\d{2}\/\d{2}$/u.test(token.text) && ![2, 4, 8, 16, 32, 64].includes(token.fraction);
   return isPair || token.units.length > 0 || phrasesInside(layout.phrases.kind, beside).length + phrasesInside(layout.phrases.place, beside).length > 0;
 }
+
+/** Bikes that a message names and of which nothing came, by what they were called: "34 front on Heron and Otter". */
+export function bikesLeft({ named }: Layout, intents: readonly Intent[]): readonly string[] {
+  if (intents.length === 0 || intents.some(({ bike }) => bike === null)) return [];
+  const lost = named.filter(({ bikes }) => bikes.length === 1 && bikes[0] !== undefined && !intents.some(({ bike }) => bike === bikes[0]));
+  return [...new Set(lost.map(({ typed }) => typed))];
+}

@@ -105,7 +105,9 @@ function isUnknown(layout: Layout, at: number): boolean {
   const { notOdometer, measuring } = layout.known.vocabulary;
   // "New ones": of what was named before.
   const known = among(notOdometer, word) || among(measuring.ones, word);
-  return word !== null && !mayStandBeside(layout, at) && !known && !isPlace(layout, word);
+  // "On the side stand" is how it was measured.
+  const how = layout.phrases.condition.some((phrase) => at >= phrase.at && at <= phrase.to);
+  return word !== null && !mayStandBeside(layout, at) && !known && !isPlace(layout, word) && !how;
 }
 
 const isPlace = (layout: Layout, word: string): boolean => Object.values(layout.known.vocabulary.places).some((list) => among(list, word));
@@ -184,7 +186,10 @@ function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, befor
           : (verbWithin(layout, all) ?? carried ?? (figuresOf(layout, [part], bike).length > 0 ? [""] : null));
       // "Front brake shoes 0.5 mm at 11,600": a value beside it was measured, and nothing says that more was done.
       const isMeasured = said?.[0] === "" && holdsValue(layout, part);
-      const isOk = tokensOf(part).some((at) => among(layout.known.vocabulary.maybe.ok, wordAt(layout.tokens, at)));
+      // What is in order, and what has a figure of its own, is no list.
+      const isOk = tokensOf(part).some(
+        (at) => among(layout.known.vocabulary.maybe.ok, wordAt(layout.tokens, at)) || (layout.tokens[at]?.is === "number" && !layout.taken.has(at)),
+      );
       listed = said === null && !isOk ? [...listed, { part, all }] : said === null ? [] : listed;
       if (said === null || isMeasured) {
         // "Oil on both yesterday": a thing and a day it was dealt with, and nothing says how.
@@ -452,7 +457,7 @@ function intentsOf(layout: Layout, phrases: readonly Phrase[], bike: MeantBike, 
   for (const [n, phrase] of phrases.entries()) {
     const words = layout.text.slice(layout.tokens[phrase.from]?.start, layout.tokens[phrase.to]?.end);
     const day = days[n] ?? dayAt(layout, phrase.part, parts);
-    const odometer = figureOf(phrase, figures, dates);
+    const odometer = figureOf(layout, phrase, phrases, figures, dates);
     const make = (items: readonly ItemKey[], said: string, gaps: readonly Gap[]): RecordWork =>
       recordOf(layout, phrase.verb, bike, day, odometer, items, said, gaps);
     if (phrase.asks || (!phrase.together && phrase.items.length > 1)) {

@@ -5,6 +5,7 @@ import type { KnownBike } from "../core/reading/vocabulary.ts";
 import { unreadDay } from "./ago.ts";
 import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
+import type { Dated } from "./dates.ts";
 import { type Figure, figureAt, measures } from "./figures.ts";
 import { dayAt, inside, type Layout, type MeantDay, meantBy } from "./layout.ts";
 import { isVerb, oncePerPart, tokensOf } from "./pieces.ts";
@@ -35,8 +36,14 @@ const figuresIn = oncePerPart((layout: Layout, part: Part): readonly Pick<AtFigu
 );
 
 /** The figure said with a phrase: that of its own part, in order when there are several; else the only one there is. */
-export function figureOf(phrase: Phrase, figures: readonly AtFigure[], dates: number): AtFigure | null {
+export function figureOf(layout: Layout, phrase: Phrase, phrases: readonly Phrase[], figures: readonly AtFigure[], dates: number): AtFigure | null {
   const own = figures.filter((each) => each.part === phrase.part);
+  // "Oil at 14,500, chain lubed yesterday": a job with a day of its own was not done at another one's figure.
+  const isDated = layout.dates.some((dated) => inside(dated, phrase.part));
+  // "Chain lubed, last oil change at 14,500".
+  const isLast = (part: Part): boolean => tokensOf(part).some((at) => among(layout.known.vocabulary.last, wordAt(layout.tokens, at)));
+  if (own.length === 0 && figures.length === 1 && figures.some((each) => partsWith(phrases).has(each.part) && isLast(each.part))) return null;
+  if (own.length === 0 && isDated && figures.some((each) => partsWith(phrases).has(each.part))) return null;
   if (own.length > 0) return own.find((each) => each.figure.at > phrase.to) ?? own.at(-1) ?? null;
   return figures.length === 1 && dates < 2 ? (figures[0] ?? null) : null;
 }
@@ -52,6 +59,23 @@ export function dayOf(layout: Layout, phrase: Phrase, phrases: readonly Phrase[]
     return meantBy(meant ?? own[0] ?? null, layout.known.today);
   }
   const all = parts.flatMap(within);
+  // "Oil in July, coolant at 14,700": nor on another one's day, where it has a figure of its own.
+  const isPlaced = own.length === 0 && figuresOf(layout, [phrase.part], null).length > 0;
+  const ofJobs = partsWith(phrases);
+  const isOthers = (dated: Dated): boolean => parts.some((part) => part !== phrase.part && ofJobs.has(part) && inside(dated, part));
+  if (isPlaced && all.length > 0 && all.every(isOthers)) return meantBy(null, layout.known.today);
+  // "Lubed chain, ride on Sunday", "oil changed, last one was May 2025": a day in a part that goes on about something else is asked about.
+  const [only] = all;
+  const far =
+    own.length > 0 || all.length !== 1 || only === undefined
+      ? undefined
+      : parts.some((part) => inside(only, part) && saysMore(layout, part, ofJobs))
+        ? only
+        : undefined;
+  if (far !== undefined) {
+    const options = [...new Set([layout.known.today, ...far.options])];
+    return { on: layout.known.today, span: null, gap: { need: "date", options, typed: far.typed }, typed: "" };
+  }
   if (own.length === 0 && new Set(all.map((dated) => dated.typed)).size > 1) {
     const typed = layout.text.slice(layout.tokens[phrase.from]?.start, layout.tokens[phrase.to]?.end);
     return { on: layout.known.today, span: null, gap: { need: "date", options: [], typed }, typed: "" };
@@ -64,6 +88,25 @@ export function dayOf(layout: Layout, phrase: Phrase, phrases: readonly Phrase[]
     if (unread !== null) return { ...day, gap: { need: "date", options: [], typed: unread } };
   }
   return day;
+}
+
+const jobParts = new WeakMap<readonly Phrase[], ReadonlySet<Part>>();
+/** The parts that hold jobs. */
+function partsWith(phrases: readonly Phrase[]): ReadonlySet<Part> {
+  const ready = jobParts.get(phrases) ?? new Set(phrases.map(({ part }) => part));
+  jobParts.set(phrases, ready);
+  return ready;
+}
+
+/** Does a part hold words of its own beside its day, and no job? */
+function saysMore(layout: Layout, part: Part, ofJobs: ReadonlySet<Part>): boolean {
+  if (ofJobs.has(part)) return false;
+  const { around, beside, articles, joins, onBike, at: atWords, dateAlone } = layout.known.vocabulary;
+  return tokensOf(part).some((at) => {
+    const word = wordAt(layout.tokens, at);
+    if (word === null || word === undefined || layout.taken.has(at) || isVerb(layout, at)) return false;
+    return ![around, beside, articles, joins, onBike, atWords, dateAlone].some((list) => among(list, word));
+  });
 }
 
 const unreadIn = oncePerPart((layout: Layout, { from, to }: Part): string | null =>

@@ -2,7 +2,7 @@
 
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { chartOf } from "../core/plan/chart.ts";
-import { type ChartTrigger, triggerOf } from "../core/plan/from-chart.ts";
+import { type ChartTrigger, type NoTrigger, triggerOf } from "../core/plan/from-chart.ts";
 import type { Columns, PlanItem } from "../core/plan/plan.ts";
 import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
 import type { Meaning } from "../core/reading/chart-words.ts";
@@ -15,7 +15,7 @@ import { type ChartUnit, unitsOf } from "./chart-units.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
 import { knownOf } from "./own-garage.ts";
-import { nameIn } from "./record-work.ts";
+import { itemsNamed, nameIn } from "./record-work.ts";
 
 /** A letter, what it is taken for, how that is known, and what else it can mean. */
 export type LetterTaken = {
@@ -33,7 +33,8 @@ type Named = { readonly item: ItemKey; readonly name: string };
 
 /** What becomes of one line of the chart. `n`: by which it is answered. */
 export type LineOutcome = { readonly n: number; readonly line: number; readonly called: string; readonly meaning: Meaning | null } & (
-  | { readonly is: "same" | "habit"; readonly name: string }
+  | { readonly is: "habit"; readonly name: string }
+  | { readonly is: "same"; readonly item: ItemKey; readonly name: string; readonly will: Trigger }
   | {
       readonly is: "change";
       readonly item: ItemKey;
@@ -55,7 +56,9 @@ export type LineOutcome = { readonly n: number; readonly line: number; readonly 
     }
   | { readonly is: "several"; readonly options: readonly { readonly item: ItemKey; readonly name: string }[] }
   | { readonly is: "left" }
-  | { readonly is: "unclear"; readonly because: "whose interval" | "distance twice" | "nothing printed" | "said twice" }
+  | { readonly is: "unclear"; readonly because: "whose interval" | "distance twice" | "nothing printed" | "with what" }
+  /** Another line gives the same item another trigger: which of them counts is asked. */
+  | { readonly is: "twice"; readonly item: ItemKey; readonly name: string; readonly will: Trigger }
 );
 
 export type ChartProposal = {
@@ -128,18 +131,20 @@ function linesOf(ctx: Ctx, all: readonly Garaged[], g: Garaged, draft: ChartDraf
     if (unit.unclear) return [{ ...head, is: "unclear", because: "whose interval" }];
     if (match.is === "several") return [{ ...head, is: "several", options: match.items.map(({ key }) => ({ item: key, name: nameIn(ctx, g, key) })) }];
     const items = match.is === "items" ? match.items.filter((item) => match.exact || !exactly.has(item.key)) : [];
-    if (items.length === 0) return [unknownLine(ctx, head, unit, draft, said, g)];
-    return items.map((item) => itemLine(ctx, head, unit, item, said, g));
+    if (items.length === 0) return [unknownLine(ctx, all, head, unit, draft, said, g)];
+    return items.map((item) => itemLine(ctx, all, head, unit, item, said, g));
   });
-  return outcomes.map((each) =>
-    isSaidTwice(each, outcomes) ? { n: each.n, line: each.line, called: each.called, meaning: each.meaning, is: "unclear", because: "said twice" } : each,
-  );
+  return outcomes.map((each) => {
+    if (!isSaidTwice(each, outcomes)) return each;
+    const { n, line, called, meaning, item, name, will } = each;
+    return { n, line, called, meaning, is: "twice", item, name, will };
+  });
 }
 
 type Head = Pick<LineOutcome, "n" | "line" | "called" | "meaning">;
 
 /** Two lines that would give one item two different triggers. */
-function isSaidTwice(line: LineOutcome, all: readonly LineOutcome[]): boolean {
+function isSaidTwice(line: LineOutcome, all: readonly LineOutcome[]): line is Extract<LineOutcome, { is: "change" | "same" }> {
   if (line.is !== "change" && line.is !== "same") return false;
   const others = all.filter((other) => other !== line && (other.is === "change" || other.is === "same") && other.name === line.name);
   return others.some(
@@ -147,10 +152,10 @@ function isSaidTwice(line: LineOutcome, all: readonly LineOutcome[]): boolean {
   );
 }
 
-function itemLine(ctx: Ctx, head: Head, unit: ChartUnit, item: PlanItem, said: ChartSaid, g: Garaged): LineOutcome {
+function itemLine(ctx: Ctx, all: readonly Garaged[], head: Head, unit: ChartUnit, item: PlanItem, said: ChartSaid, g: Garaged): LineOutcome {
   const name = nameIn(ctx, g, item.key);
   const { column } = g.bike;
-  const trigger = triggerOf(said.marks, unit, said.besideColumn ? null : monthsOf(item));
+  const trigger = triggerFor(ctx, all, g, unit, said, said.besideColumn ? null : monthsOf(item));
   if (typeof trigger === "string") return { ...head, is: "unclear", because: trigger };
   const next: PlanItem = {
     ...item,
@@ -158,17 +163,41 @@ function itemLine(ctx: Ctx, head: Head, unit: ChartUnit, item: PlanItem, said: C
     first: trigger.first === undefined ? item.first : trigger.first,
     repeat: trigger.repeat,
   };
-  if (isAlike(item, next, said.marks)) return { ...head, is: "same", name };
+  if (isAlike(item, next, said.marks)) return { ...head, is: "same", item: item.key, name, will: printedBack(item, column) };
   // A service table has the chain oiled as well: that takes nothing from a rider's habit.
-  if (isHabit(item, column) && !isHabit(next, column)) return { ...head, is: "habit", name };
+  const alone = triggerFor(ctx, all, g, unit, said, null);
+  // Months that only stay, since the chart has no place for any, make no habit of a service.
+  const printed = typeof alone === "string" ? next : { ...next, repeat: alone.repeat };
+  if (isHabit(item, column) && !isHabit(printed, column)) return { ...head, is: "habit", name };
   return {
     ...{ ...head, is: "change", item: item.key, name, was: printedBack(item, column), will: printedBack(next, column), after: trigger.after },
     ...{ does: unit.meaning === null || unit.meaning === "as the item" || unit.meaning === item.action ? null : item.action, caution: item.caution },
   };
 }
 
-function unknownLine(ctx: Ctx, head: Head, unit: ChartUnit, draft: ChartDraft, said: ChartSaid, g: Garaged): LineOutcome {
-  const trigger = triggerOf(said.marks, unit, null);
+/** As the chart prints it; work that goes with other work names that. */
+function triggerFor(
+  ctx: Ctx,
+  all: readonly Garaged[],
+  g: Garaged,
+  unit: ChartUnit,
+  said: ChartSaid,
+  months: number | null,
+): ChartTrigger | NoTrigger | "with what" {
+  const along = unit.beside?.along;
+  if (along === undefined) return triggerOf(said.marks, unit, months);
+  if (unit.at.length > 0) return "distance twice";
+  const named = itemsNamed(ctx, all, g, along.of);
+  const [of, ...others] = named.is === "done" ? named.value : [];
+  if (of === undefined || others.length > 0) return "with what";
+  return {
+    ...{ anchor: "last done", first: undefined, after: "same again" },
+    repeat: { by: "nth time", nth: along.nth, of, months: unit.beside?.every.months ?? null },
+  };
+}
+
+function unknownLine(ctx: Ctx, all: readonly Garaged[], head: Head, unit: ChartUnit, draft: ChartDraft, said: ChartSaid, g: Garaged): LineOutcome {
+  const trigger = triggerFor(ctx, all, g, unit, said, null);
   if (typeof trigger === "string") return { ...head, is: "unclear", because: trigger };
   const canBeOwn = unit.meaning !== null && unit.meaning !== "as the item" && unit.meaning !== "nothing";
   const will = { anchor: trigger.anchor ?? "last done", first: trigger.first ?? null, repeat: trigger.repeat };

@@ -7,6 +7,7 @@ import type { Taken } from "../core/schedule/measured.ts";
 import { isLeft } from "../core/schedule/mending.ts";
 import type { Draft } from "../store/drafts.ts";
 import type { Repos } from "../store/store.ts";
+import type { WorkRecord } from "../store/work.ts";
 import { defectRow } from "../trade/defects.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
@@ -14,6 +15,7 @@ import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { fluidsPut } from "./fluids.ts";
 import { type FuelShown, fuelOf } from "./fuel.ts";
 import { duesOf, type Garaged, itemOf, pick, withMore } from "./garage.ts";
+import { renews } from "./grown.ts";
 import { type JudgedOn, judgeTaken, type Rig } from "./judge.ts";
 import type { MessageOutcome, NamedBike, News } from "./message-outcome.ts";
 import { askedOf } from "./question.ts";
@@ -74,7 +76,9 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const saved = await save(q, ctx, intents, bikes, source, first);
   const touched = bikes.filter((g) => allOf(saved).some((record) => record.bike === g.bike.id));
   const rigs = await rigsFor(q, touched, saved.readings);
-  const judged = touched.flatMap((g) => standing(asMeasured(saved.readings, g.bike.id)).flatMap((taken) => judgedOn(g, taken, rigs.get(g.bike.id) ?? g.rig)));
+  const judged = touched.flatMap((g) =>
+    standing(asMeasured(saved.readings, g.bike.id), saved.work).flatMap((taken) => judgedOn(g, taken, rigs.get(g.bike.id) ?? g.rig)),
+  );
   const news = touched.flatMap((g) => {
     const after = withMore(
       { ...g, rig: rigs.get(g.bike.id) ?? g.rig },
@@ -110,11 +114,15 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   };
 }
 
-/** What was found is judged no more where what was left of it is said too. */
-const standing = (taken: readonly Taken[]): readonly Taken[] =>
+/** What was found is judged no more where what was left of it is said too, nor what came off for something new. */
+const standing = (taken: readonly Taken[], work: readonly WorkRecord[]): readonly Taken[] =>
   taken.filter(
     ({ kind, place, detail }) =>
-      detail?.state !== "found" || !taken.some((each) => each.detail?.state === "left" && each.kind === kind && each.place === place),
+      detail?.state !== "found" ||
+      !(
+        taken.some((each) => each.detail?.state === "left" && each.kind === kind && each.place === place) ||
+        work.some(({ items }) => items.some(({ item, outcome }) => outcome === "replaced" && renews({ kind, place }).includes(item)))
+      ),
   );
 
 function judgedOn(g: Garaged, taken: Taken, rig: Rig): readonly JudgedOn[] {

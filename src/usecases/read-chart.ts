@@ -100,6 +100,8 @@ export type ChartAnswer =
   | { readonly to: "ask"; readonly at: number }
   | { readonly to: "letters"; readonly right: boolean }
   | { readonly to: "line"; readonly n: number; readonly item: ItemKey | "leave" }
+  /** Of the lines that give one item several triggers: the one that counts. */
+  | { readonly to: "twice"; readonly n: number }
   | { readonly to: "own"; readonly n: number | "all" };
 
 /** Takes an answer; a press on an older state shows the one that stands now. */
@@ -197,6 +199,11 @@ function answered(answers: ChartAnswers, now: ChartProposal, answer: ChartAnswer
       return { ...answers, confirmed: answer.right && now.letters.every((letter) => letter.meaning !== null) };
     case "line":
       return { ...answers, items: { ...answers.items, [answer.n]: answer.item } };
+    case "twice": {
+      const kept = now.lines.find((line) => line.n === answer.n && line.is === "twice");
+      const others = now.lines.filter((line) => line.is === "twice" && kept?.is === "twice" && line.item === kept.item && line.n !== kept.n);
+      return { ...answers, items: { ...answers.items, ...Object.fromEntries(others.map(({ n }) => [n, "leave"])) } };
+    }
     case "own": {
       const lines = now.lines.filter((line) => line.is === "unknown" && line.canBeOwn && (answer.n === "all" || line.n === answer.n)).map((line) => line.n);
       return { ...answers, own: [...new Set([...answers.own, ...lines])] };

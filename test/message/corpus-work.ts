@@ -214,7 +214,7 @@ export const NO_DEFECT: readonly string[] = [
   ...["stuck in traffic all day", "missing the summer already", "leaking roof in the garage, what fun", "broken sleep again", "I would hate a spongy brake"],
   ...["never had a flat tyre in ten years", "might have a puncture repair kit", "cracked open a beer", "bent over backwards to help him"],
   ...["checked the fork seals, not leaking", "no oil leak so far", "she said her clutch is slipping", "anyone else's horn quiet", "oil leak kit ordered"],
-  ...["don't want a fuel leak on tour", "the tyres are worn in now", "tyre has worn well", "rear tyre worn to 3 mm", "the brakes feel great"],
+  ...["don't want a fuel leak on tour", "the tyres are worn in now", "tyre has worn well", "the brakes feel great"],
   ...["old brake fluid out, new in", "changed the black brake fluid", "had a flat battery, charged it", "oil leak fixed", "had an oil leak and fixed it"],
   ...["had an oil leak, fixed it", "worn tyres squirm in the wet", "toast and tea at the cafe", "heavy rain on the way home", "done for today"],
   ...["I'm done for", "weird noises in the garage", "brakes feel great", "the tread pattern is gone from the catalogue", "frozen peas on the knee"],

@@ -124,6 +124,11 @@ export const ONE_BIKE: readonly Case[] = [
   c("front tyre 33 psi and new plugs at 14,500", "P front 33psi@Heron", "14500mi@Heron"),
   c("coolant at 14,600 ok", "W ?=done at 14600@Heron ?item"),
   c("rear tyre is done", "W ?=done@Heron ?item"),
+  // The day of something else, and the figure and the day of another job, are not this one's.
+  c("lubed chain, ride on Sunday", "W chain.lubricate=done@Heron ?date"),
+  c("oil changed, last one was May 2025", "W engine-oil.replace=replaced@Heron ?date"),
+  c("oil at 14,500, chain lubed yesterday", "W engine-oil.replace=done at 14500@Heron", "W chain.lubricate=done on 2026-11-24@Heron"),
+  c("oil in July, coolant at 14,700", "W engine-oil.replace=done on 2026-07-01@Heron", "W coolant.replace=done at 14700@Heron"),
   // What is listed before a job is part of it, and what it cost stands beside it.
   c("oil, filter and plugs changed at 14,500", "W engine-oil.replace,spark-plugs.replace=replaced at 14500@Heron"),
   c("changed oil, plugs and coolant at 14,500 for 140 quid", "W engine-oil.replace,spark-plugs.replace,coolant.replace=replaced at 14500@Heron"),

@@ -193,6 +193,21 @@ export const MEASURED: readonly Case[] = [
     "filled up 12.1 L 19.80 trip 186",
     'fuel 12.1 L@Heron {"full":true,"price":{"minor":1980,"currency":null,"typed":"19.80"},"trip":{"value":186,"unit":"mi","typed":"186"}}',
   ),
+  // A length by a tyre is its tread, and of the end that is said; "both" of one end is of that end.
+  c("rear tyre worn to 3 mm", "tread/rear 3 mm@Heron"),
+  c("front pads 3 mm, rear tyre 4 mm", "pad thickness/front 3 mm@Heron", "tread/rear 4 mm@Heron"),
+  c("rear tyre 4", "cold pressure/rear 4 bar@Heron ?kind"),
+  c("both front pads 3 mm", "pad thickness/front 3 mm@Heron"),
+  c("front tyre new, rear 4 mm", "record work"),
+  c("front 28 -> 34", 'cold pressure/front 28 psi@Heron {"state":"found"}', 'cold pressure/front 34 psi@Heron {"state":"left"}'),
+  c("exhaust left 0.22 right 0.18", "valve clearance/exhaust 1 0.22 mm@Heron", "valve clearance/exhaust 2 0.18 mm@Heron"),
+  // What is taken back is asked about; a price is no pressure.
+  c("front 33 psi rear 36, no 38", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron ?number"),
+  c("Heron 14,820, no, 14,280", "odometer 14820 mi@Heron ?number"),
+  c("front tyre 89.90"),
+  // Of a car or a mower, and asked of oneself.
+  ...["the car had 34 all round", "trailer tyres 50 front", "oil in the mower changed", "did I change the oil yesterday"].map((say) => c(say)),
+  c("front 33 psi with the car's pump", "cold pressure/front 33 psi@Heron"),
   // Found and left, on whichever side of the figure they are said.
   c("chain slack 40 found 30 left", 'chain slack 40 mm@Heron {"state":"found"}', 'chain slack 30 mm@Heron {"state":"left"}'),
   c("chain slack 25 to 35", "chain slack 25 mm@Heron ?number"),

@@ -2,6 +2,7 @@
 
 import { readFile } from "node:fs/promises";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { KINDS } from "../../src/trade/kinds.ts";
 import { button, type Shown, type Talk, talk } from "../support/talk.ts";
 
 let t: Talk;
@@ -54,6 +55,56 @@ describe("/plan chart", () => {
     const preview = await press(letters, "The letters are right");
     expect(preview.data.lines.map(({ is }: { is: string }) => is)).toEqual(Array.from({ length: 41 }, () => "same"));
     expect(preview.actions.map(({ label }) => label)).not.toContain("Save");
+  });
+});
+
+test.each(Object.keys(KINDS))("the chart of a %s, pasted back, is read whole and changes nothing", async (kind) => {
+  await run(`/bike add name:Otter kind:${kind} odometer:9,000 mi`);
+  const table = (await run("/plan chart bike:Otter")).files.find((file) => file.type === "text/csv");
+  const form = button(await run("/plan read-chart bike:Otter"), "Paste");
+  const letters = await t.one({ as: "Ines", fill: form, fields: { chart: await readFile(table?.path ?? "", "utf8") } });
+  expect(letters.data.unread).toEqual([]);
+  const preview = await press(letters, "The letters are right");
+  expect(preview.data.lines.filter(({ is }: { is: string }) => is !== "same")).toEqual([]);
+  expect(preview.data.untouched).toBe(0);
+});
+
+// Service charts print so. Common practice.
+describe("a manual's chart as it is printed", () => {
+  const PRINTED =
+    "Service 600 mi 4000 8000 12000 16000\nI = inspect\nR = replace\nBrake fluid * I I I I I\nOil level I I I I I\nDrive chain L L L L L\nEngine oil R R R R R\nOil filter R - R - R\nAir filter* - - I - I\n";
+  test("a level that is a habit stays one, though the chart has no place for its month", async () => {
+    const preview = await press(await paste(PRINTED), "The letters are right");
+    const habits = preview.data.lines.filter(({ is }: { is: string }) => is === "habit").map(({ name }: { name: string }) => name);
+    expect(habits).toEqual(["Brake fluid level", "Engine oil level", "Chain lubrication"]);
+  });
+  test("a footnote is read for each line that bears its mark, and named where it is not plain", async () => {
+    const read = await paste(`${PRINTED}* replace every 3 years`);
+    expect(read.data.unread).toEqual([]);
+    const preview = await press(read, "The letters are right");
+    expect(preview.text).toContain("Brake fluid\n- Now: every 2 years; from the last time.\n- Then: every 3 years");
+    // The footnote is no column for time: what the plan has in months stays.
+    expect(preview.data.keepsMonths).toBe(true);
+    for (const vague of ["* replace if dirty", "* inspect and replace every 2 years", "** replace every 2 years"]) {
+      const other = await paste(`${PRINTED}${vague}`);
+      expect(other.data.unread.map(({ text }: { text: string }) => text)).toEqual([vague]);
+      expect((await press(other, "The letters are right")).text).not.toContain("Brake fluid\n");
+    }
+  });
+  test("two lines for one item: which of them counts is chosen, and the other is left out", async () => {
+    const preview = await press(await paste(PRINTED), "The letters are right");
+    expect(preview.text).toContain("Line 8, “Oil filter” (replace) is engine oil and filter in your plan");
+    const offered = preview.actions.find(({ label }) => label === "Engine oil and filter goes by");
+    const filter = offered?.options?.find(({ label }) => label.includes("Oil filter"));
+    expect(offered?.options?.map(({ label }) => label)).toEqual([
+      "Line 7, “Engine oil” (replace), every 4,000 mi or 12 months",
+      "Line 8, “Oil filter” (replace), every 8,000 mi or 12 months",
+    ]);
+    const settled = await pick(preview, "Engine oil and filter goes by", filter?.value ?? "");
+    expect(settled.text).toContain("Line 7, “Engine oil” (replace) is left out.");
+    expect(settled.data.lines.find(({ called }: { called: string }) => called === "Oil filter").is).toBe("change");
+    await press(settled, "Save");
+    expect(await line("Engine oil and filter")).toContain("every 8,000 mi or 12 months");
   });
 });
 
@@ -122,7 +173,7 @@ describe("/plan read-chart", () => {
   });
   test("two lines that disagree on an item change nothing", async () => {
     const preview = await press(await paste("mi;4000;8000\nEngine oil;R;R\nOil filter;;R"), "The letters are right");
-    expect(preview.data.lines.map(({ because }: { because?: string }) => because)).toEqual(["said twice", "said twice"]);
+    expect(preview.data.lines.map(({ is }: { is: string }) => is)).toEqual(["twice", "twice"]);
   });
   test("what was pasted is kept: gone on with later, pasted again as it was, or left", async () => {
     await paste(CHART);

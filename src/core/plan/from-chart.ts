@@ -13,7 +13,12 @@ export type PrintedLine = {
   readonly replacedAt?: readonly number[];
 };
 /** An interval in words, and whether it is counted from the last time. */
-export type PrintedBeside = { readonly every: Interval; readonly fromLast: boolean };
+export type PrintedBeside = {
+  readonly every: Interval;
+  readonly fromLast: boolean;
+  /** Done with every so manieth time of other work, named as printed; `every` then holds what limits it in time. */
+  readonly along?: { readonly nth: number; readonly of: string };
+};
 
 /** A trigger as a chart gives it. `first` undefined: the chart has no running-in service and says nothing of one. */
 export type ChartTrigger = {

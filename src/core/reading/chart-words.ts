@@ -19,4 +19,6 @@ export type ChartWords = {
   readonly fromLast: readonly string[];
   /** What may lead an interval: "or 12 months". */
   readonly or: readonly string[];
+  /** What leads work that goes with other work: "with every second oil change". */
+  readonly along: readonly string[];
 };

@@ -37,6 +37,12 @@ export type MeasuringWords = {
   readonly change: { readonly changed: readonly string[]; readonly past: readonly string[]; readonly up: readonly string[] };
   /** What is done at a chain by its slack where only its name and a length are said. */
   readonly chain: readonly string[];
+  /** A length beside one of these is its tread. */
+  readonly tyre: readonly string[];
+  /** Words that take back a figure: "no", "sorry". */
+  readonly corrections: readonly string[];
+  /** Between what was found and what was left: "->". */
+  readonly arrows: readonly string[];
   /** What a chain is counted in. */
   readonly pitches: readonly string[];
   /** Of those the ends of pitches, of which there is one more. */

@@ -67,6 +67,10 @@ export type Vocabulary = {
   readonly others: {
     /** Somebody else, where a word of work stands next: "she changed the oil". A bike is "she" too, and changes nothing. */
     readonly doers: readonly string[];
+    /** Things on wheels and with batteries that are no motorcycle. */
+    readonly vehicles: readonly string[];
+    /** Before one of those these leave the bike the bike: "with the car's pump". */
+    readonly beside: readonly string[];
     /** What people do to tyres that is no work of a plan. */
     readonly pumps: readonly string[];
     readonly whose: readonly string[];
@@ -84,6 +88,9 @@ export type Vocabulary = {
   readonly counted: readonly string[];
   /** Words that begin a question. */
   readonly questions: readonly string[];
+  /** Words that begin one before "I": "did". */
+  readonly askedOf: readonly string[];
+  readonly askers: readonly string[];
   /** Right before a distance these say how far one rode: "did 210 miles". */
   readonly rode: readonly string[];
   /** Right behind a distance these say the same. */

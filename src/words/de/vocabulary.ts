@@ -249,11 +249,15 @@ const GERMAN = {
       "würde",
     ],
   ],
+  askedOf: ["habe", "hab", "haben"],
+  askers: ["ich", "wir"],
   questions: [
     ...["was", "wie", "wann", "wo", "warum", "wieso", "wer", "welche", "welcher", "welches", "welchen", "soll", "sollte", "kann", "ist", "sind", "hat", "habt"],
     ...["gibt", "weiß", "muss", "darf", "jemand"],
   ],
   others: {
+    beside: ["mit", "vom", "neben", "hinter"],
+    vehicles: ["auto", "autos", "anhänger", "fahrrad", "fahrrads", "rasenmäher", "wohnwagen", "wohnmobil", "handy", "pkw", "traktor"],
     doers: ["sie hat", "er hat", "sie haben"],
     pumps: ["aufgepumpt"],
     whose: ["ihr", "ihre", "ihren", "ihrem", "ihrer", "sein", "seine", "seinen", "seinem", "seiner", "dein", "deine", "deinen", "euer", "eure"],

@@ -58,4 +58,5 @@ export const ENGLISH_CHART: ChartWords = {
   thousands: ["thousand", "thousands", "1000", "1,000", "1.000", "1 000"],
   fromLast: [FROM_LAST_TIME, "after the last time", "from last done", "since the last time", "from the last one"],
   or: ["or", "also", "at least"],
+  along: ["with", "at"],
 };

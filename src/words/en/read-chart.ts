@@ -26,7 +26,7 @@ const unclear = {
   "whose interval": "has more than one letter and one interval beside them; name the letter before the interval, as in R: 2 years",
   "distance twice": "says how far in the grid and beside it",
   "nothing printed": "has no letter and no interval",
-  "said twice": "means an item that another line gives a different interval",
+  "with what": "goes with work that I cannot find in your plan",
 } as const;
 
 export const readChartWords = (p: Printer, plan: ReturnType<typeof planWords>) => {
@@ -89,6 +89,8 @@ export const readChartWords = (p: Printer, plan: ReturnType<typeof planWords>) =
     several: (line: Line, names: readonly string[]): string => `- ${named(line)} can be ${one(names.map(lowered))}. Until you say which, it is left out.`,
     left: (line: Line): string => `- ${named(line)} is left out.`,
     unclear: (line: Line, because: keyof typeof unclear): string => `- ${named(line)} ${unclear[because]}. It is left out.`,
+    twice: (line: Line, name: string): string =>
+      `- ${named(line)} is ${lowered(name)} in your plan, which another line gives a different interval. Until you say which counts, it is left out.`,
     keepsMonths: (): string => "The chart has no column for time, so limits in months and years stay as your plan has them.",
     nothingToSave: (): string => "There is nothing to save as it stands.",
     saved: (nickname: string, changed: readonly string[], added: readonly string[]): readonly string[] => [
@@ -111,6 +113,8 @@ export const readChartWords = (p: Printer, plan: ReturnType<typeof planWords>) =
       standsFor: (letter: string): string => `${letter} stands for`,
       other: "Change another letter",
       which: (line: Line): string => named(line),
+      whichCounts: (name: string): string => `${name} goes by`,
+      counts: (line: Line, { repeat }: Trigger, column: DistanceUnit): string => `${named(line)}, ${plan.repeats(repeat, column)}`,
       meant: (line: Line): string => `${named(line)} is`,
       leaveOut: "Leave the line out",
       own: "Make an item of my own",

@@ -275,6 +275,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   ],
   doneBefore: ["before"],
   notDone: [
+    ...["dreamt", "dreamed", "supposed", "pretend", "pretended"],
     "need",
     "needs",
     "needed",
@@ -333,6 +334,8 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     "expects",
     "expected",
   ],
+  askedOf: ["did", "have", "do"],
+  askers: ["i", "we", "you"],
   questions: [
     "what",
     "what's",
@@ -357,6 +360,11 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   ],
   others: {
     doers: ["she", "he", "they"],
+    beside: ["with", "from", "off", "behind", "by", "beside"],
+    vehicles: [
+      ...["car", "cars", "van", "truck", "trailer", "caravan", "campervan", "mower", "lawnmower", "bicycle", "pushbike", "phone", "intercom", "tractor"],
+      ...["boat", "wheelbarrow"],
+    ],
     pumps: ["pumped", "aired", "inflated"],
     whose: ["her", "his", "their", "your", "someone's", "somebody's", "mate's", "friend's", "buddy's", "wife's", "husband's", "dad's", "brother's", "sister's"],
     has: ["has", "had", "got", "reckons", "says"],
@@ -414,6 +422,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   },
   rode: ["did", "done", "do", "doing", "after", "every"],
   notOdometer: [
+    ...["coming", "approaching", "order", "invoice", "ticket"],
     "lasted",
     "lasts",
     "rode",
