@@ -18,7 +18,7 @@ export type Refusal =
   | { readonly why: "not a distance"; readonly typed: string; readonly unit: DistanceUnit | null }
   | { readonly why: "unit missing"; readonly typed: string }
   | { readonly why: "out of range"; readonly typed: string }
-  | { readonly why: "future date"; readonly on: LocalDate }
+  | { readonly why: "future date"; readonly on: LocalDate /** The same day of last year, where no year was typed. */; readonly before?: LocalDate }
   | { readonly why: "not a date"; readonly typed: string }
   | { readonly why: "no such item"; readonly typed: string; readonly nearest: readonly string[] }
   | { readonly why: "which item"; readonly typed: string; readonly items: readonly string[] }

@@ -233,6 +233,8 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (possibleUnits("cold pressure", value).length === 0) return [];
   // "Tickets 33 each, front row": a bare figure is a pressure where its part is about nothing else, or names the unit.
   const unitSaid = bare && unitAlone(layout, part, "pressure") !== null;
+  // "Front tyre 89.90": a price.
+  if (!unitSaid && units.length === 0 && token.decimals >= 2 && value > MOST_BAR) return [];
   // "Rear tyre 4": its pressure in bar, or its tread in millimetres?
   if (!unitSaid && units.length === 0 && value <= MOST_TREAD && saysTyre(layout, part)) return ["cold pressure", "tread"];
   return unitSaid || (placeBeside(layout, figure) && (slang || (isPlainPart(layout, part) && isInCompany(layout, part)))) ? ["cold pressure"] : [];
@@ -241,6 +243,9 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
 const saysTyre = oncePerPart((layout: Layout, part: Part): boolean =>
   tokensOf(part).some((at) => among(layout.known.vocabulary.measuring.tyre, wordAt(layout.tokens, at))),
 );
+
+/** Gauges show hundredths of bars alone. */
+const MOST_BAR = 5;
 
 /** mm; what a figure by a tyre is more of is its pressure. */
 const MOST_TREAD = 9;

@@ -34,6 +34,11 @@ export function withFiguresKept(
 /** Two values for one place of one bike on one day: which of them holds is asked, as neither may be saved in silence. */
 export function withTwiceAsked(readings: readonly LogReading[]): readonly LogReading[] {
   if (readings.length < 2) return readings;
+  const falls = fallingDial(readings);
+  if (falls !== null)
+    return readings.flatMap((each) =>
+      each === falls.to ? [] : [each === falls.from ? { ...each, gaps: [{ need: "number", options: [each.value, falls.to.value] }] } : each],
+    );
   const oneOnly = (reading: LogReading): boolean => !OFTEN.includes(reading.kind) && reading.gaps.length === 0 && !mayBeSeveral(reading);
   const groups = new Map<string, LogReading[]>();
   for (const reading of readings.filter(oneOnly)) {
@@ -55,3 +60,13 @@ const keyOf = ({ kind, place, bike, on, unit, detail }: LogReading): string => J
 /** "Intake 0.10, intake 0.12": two valves of several, and two calipers in front. */
 const mayBeSeveral = ({ kind, place }: LogReading): boolean =>
   (kind === "valve clearance" && (place === "intake" || place === "exhaust")) || ((kind === "pad thickness" || kind === "disc thickness") && place === "front");
+
+/** "Heron 14,820, no, 14,280": of one bike on one day a dial does not fall. */
+function fallingDial(readings: readonly LogReading[]): { readonly from: LogReading; readonly to: LogReading } | null {
+  const dials = readings.filter(({ kind, gaps }) => kind === "odometer" && gaps.length === 0);
+  for (const [n, from] of dials.entries()) {
+    const to = dials[n + 1];
+    if (to !== undefined && to.bike === from.bike && to.on === from.on && to.unit === from.unit && to.value < from.value) return { from, to };
+  }
+  return null;
+}

@@ -18,7 +18,8 @@ import { isAnd, tokensOf } from "./pieces.ts";
 import { type Kinded, placesOf, type Where } from "./placed.ts";
 import { unitOf } from "./value-units.ts";
 
-type Said = Kinded & { readonly kinds: readonly ReadingKind[]; readonly points: readonly Measurable[] };
+/** `or`: what it was corrected to. */
+type Said = Kinded & { readonly or?: number } & { readonly kinds: readonly ReadingKind[]; readonly points: readonly Measurable[] };
 
 /**
  * @param isTaken figures that something else has accounted for
@@ -40,7 +41,12 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
     const figures = ofManual ? [] : measurablesIn(layout, part, isTaken, named.length + carried.length > 0);
     for (const figure of figures) {
       const kinds = kindsOf(layout, figure, figures, goesOn ? carried : []);
-      const [kind = setTo(layout, figure, said.at(-1))] = kinds;
+      const last = said.at(-1);
+      if (last !== undefined && kinds.length === 0 && figure.units.length === 0 && isCorrection(layout, figure)) {
+        said[said.length - 1] = { ...last, or: figure.value };
+        continue;
+      }
+      const [kind = setTo(layout, figure, last)] = kinds;
       if (kind !== undefined) said.push({ figure, kind, kinds: kinds.length > 0 ? kinds : [kind], state: null, points: [] });
     }
     if (last !== undefined) {
@@ -72,6 +78,10 @@ function setTo(layout: Layout, { at, value, units }: Measurable, before: Said | 
     ? before.kind
     : undefined;
 }
+
+/** "Rear 38, no, 40": right behind a word that takes back what was said. */
+const isCorrection = ({ tokens, known }: Layout, { at }: Measurable): boolean =>
+  [at - 1, at - 2, at - 3].some((n) => among(known.vocabulary.measuring.corrections, wordAt(tokens, n)));
 
 /** Behind "to", "now", "now has" or an arrow. */
 function isLedTo({ tokens, known }: Layout, at: number): boolean {
@@ -252,7 +262,8 @@ function pedal(layout: Layout, { figure, kind }: Said): number {
   return phrasesInside(layout.phrases.sign, figure.part).some(({ are }) => are.includes("lower")) ? -figure.value : figure.value;
 }
 
-function numberOptions(layout: Layout, { figure, kind, points }: Said, value: number): readonly number[] {
+function numberOptions(layout: Layout, { figure, kind, points, or }: Said, value: number): readonly number[] {
+  if (or !== undefined) return [value, or];
   if (figure.rangeTo !== null && points.length === 0 && !POINTS.includes(kind)) return [figure.value, figure.rangeTo];
   if (kind === "brake pedal height" && value > 0 && !phrasesInside(layout.phrases.sign, figure.part).some(({ are }) => are.includes("higher")))
     return [value, -value];

@@ -37,6 +37,9 @@ export function isOthers(layout: Layout, clause: Clause): boolean {
   const { named, tokens } = layout;
   if (named.some(({ from, to, bikes }) => bikes.length > 0 && from >= clause.from && to <= clause.to)) return false;
   if (isDoneByOther(layout, clause) || isOfVehicle(layout, clause)) return true;
+  // "His is 34 front".
+  const { others, maybe } = layout.known.vocabulary;
+  if (among(others.whose, wordAt(tokens, clause.from)) && among(maybe.is, wordAt(tokens, clause.from + 1))) return true;
   for (let at = clause.from; at <= clause.to; at++) {
     const token = tokens[at];
     if (token?.is === "word" && (ownsNext(layout, at) || (at === clause.from && has(layout, at + 1) && isName(layout, at)))) return true;

@@ -16,7 +16,10 @@ export function readValues(text: string, known: Pick<Known, "numbers" | "vocabul
   const values: ItemValue[] = [];
   const words: string[] = [];
   // A comma with a space behind it parts values; one without is a decimal comma or parts thousands.
-  for (const piece of text.split(/[,;]\s+|;/u).map((each) => each.trim())) {
+  for (const piece of text
+    .replace(PAD_PAIR, "$1 mm, $2 mm")
+    .split(/[,;]\s+|;/u)
+    .map((each) => each.trim())) {
     if (piece === "") continue;
     const read = parseAmount(piece, known.vocabulary.units, known.numbers);
     // A share of something is in no unit, whatever a bare figure would be in there.
@@ -27,6 +30,9 @@ export function readValues(text: string, known: Pick<Known, "numbers" | "vocabul
   }
   return { values, words: words.length === 0 ? null : words.join(", ") };
 }
+
+/** "2/3 mm": both pads of a caliper. Only an inch has fractions. */
+export const PAD_PAIR = /(?<![\d/.,])(\d{1,2}(?:[.,]\d)?)\s?\/\s?(\d{1,2}(?:[.,]\d)?)\s?mm\b/gu;
 
 /** What a bill came to: "380", "€ 412.50", "38,60 CHF". The currency is what stands beside the figure; null when it is not one figure of money. */
 export function readCost(typed: string): { readonly minor: number; readonly currency: string | null; readonly typed: string } | null {

@@ -40,6 +40,9 @@ export function figureOf(layout: Layout, phrase: Phrase, phrases: readonly Phras
   const own = figures.filter((each) => each.part === phrase.part);
   // "Oil at 14,500, chain lubed yesterday": a job with a day of its own was not done at another one's figure.
   const isDated = layout.dates.some((dated) => inside(dated, phrase.part));
+  // "Chain lubed, last oil change at 14,500".
+  const isLast = (part: Part): boolean => tokensOf(part).some((at) => among(layout.known.vocabulary.last, wordAt(layout.tokens, at)));
+  if (own.length === 0 && figures.length === 1 && figures.some((each) => partsWith(phrases).has(each.part) && isLast(each.part))) return null;
   if (own.length === 0 && isDated && figures.some((each) => partsWith(phrases).has(each.part))) return null;
   if (own.length > 0) return own.find((each) => each.figure.at > phrase.to) ?? own.at(-1) ?? null;
   return figures.length === 1 && dates < 2 ? (figures[0] ?? null) : null;

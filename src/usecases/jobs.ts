@@ -23,7 +23,7 @@ import { type Garaged, itemOf, pick } from "./garage.ts";
 import { settle } from "./log-set.ts";
 import type { MessageOutcome } from "./message-outcome.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
-import { dateTyped, dialTyped, itemsNamed } from "./record-work.ts";
+import { dateTyped, dialOfDay, dialTyped, isFarBeside, itemsNamed } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { arrangedOf, listOf, pointOf, stopsOf } from "./sheet.ts";
 import { usualOutcome, valuesSaid } from "./values-said.ts";
@@ -214,14 +214,15 @@ async function worked(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, j
     .join("; ");
   const outcomeOf = (): Outcome => (input.doneBy === undefined ? usualOutcome(ctx, g, items, input, said) : "done");
   const work: RecordWork = {
-    ...{ do: "record work", bike: g.bike.id, items, words, on: on.value, odometer: odometer.value, how: "did it", gaps: [] },
+    ...{ do: "record work", bike: g.bike.id, items, words, on: on.value, odometer: odometer.value ?? dialOfDay(g, on.value), how: "did it", gaps: [] },
     ...(input.doneBy === undefined ? await foundWrong(q, ctx, g, items, inWords, input.outcome, outcomeOf()) : { outcome: input.outcome ?? outcomeOf() }),
     ...(note === "" ? {} : { note }),
     ...values,
     ...(input.doneBy === undefined && input.outcome === undefined ? { usual: true } : {}),
     ...(input.doneBy === undefined ? {} : { detail: { ...NO_DETAIL, by: input.doneBy, cost } }),
   };
-  const intents: readonly Intent[] = [work, ...readings];
+  const asked: RecordWork = isFarBeside(g, odometer.value, on.value) ? { ...work, gaps: [...work.gaps, { need: "sure", because: "implausible jump" }] } : work;
+  const intents: readonly Intent[] = [asked, ...readings];
   const outcome = await settle(q, ctx, all, intents, { source: ctx.event, typed: words, message: null });
   const after = pick(await ownGarage(q, ctx), g.bike.id);
   return after === null ? refused({ why: "gone" }) : done({ outcome, job: shownOf(ctx, after, job) });
@@ -309,6 +310,11 @@ function tickedOf(g: Garaged, job: Job, item: ItemKey): Ticked | null {
     : { outcome: read.outcome, on: read.on.from, dial: null, found: [], left: [], record: null, together: 1, doneBy: null, note: null, cost: null };
 }
 
-/** Was it logged while the job was open? What was logged in the moment of its beginning is of it only if it was done since. */
-const isOf = ({ begunAt, begunOn, endedAt }: Job, { loggedAt, on }: WorkRecord): boolean =>
-  (loggedAt > begunAt || (loggedAt === begunAt && on.to >= begunOn)) && (endedAt === null || loggedAt <= endedAt);
+/**
+ * Was it logged while the job was open? What was logged in the moment of its beginning is of it if it was done since, or said after it:
+ * identities begin with the time at which they were made, and so tell which came first.
+ */
+const isOf = (job: Job, { id, loggedAt, on }: WorkRecord): boolean => {
+  const { begunAt, begunOn, endedAt } = job;
+  return (loggedAt > begunAt || (loggedAt === begunAt && (on.to >= begunOn || id > job.id))) && (endedAt === null || loggedAt <= endedAt);
+};

@@ -1,10 +1,13 @@
 // Recording work by command or form: the same intents as a message, read from labelled fields.
 
 import { nicknameKey } from "../core/bike.ts";
-import type { VagueDate } from "../core/calendar/dates.ts";
+import { addMonths, daysBetween, yearOf } from "../core/calendar/arithmetic.ts";
+import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
+import { dialOf, figureIn } from "../core/quantity/distance.ts";
 import type { Gap, RecordWork } from "../core/reading/intent.ts";
 import type { HowWeKnow, Outcome } from "../core/schedule/facts.ts";
+import { judgeReading } from "../core/usage/judge-reading.ts";
 import { NO_DETAIL, type WorkDetail } from "../core/work-detail.ts";
 import { read } from "../message/read.ts";
 import { readCost, readUsed } from "../message/read-detail.ts";
@@ -181,7 +184,19 @@ export function dateTyped(ctx: Ctx, all: readonly Garaged[], typed: string | und
   if (typed === undefined || typed.trim() === "") return done({ from: today, to: today, typed: "" });
   const on = readVagueDate(typed, knownOf(ctx, all));
   if (on === null || on === "unknown") return refused({ why: "not a date", typed });
-  return on.from > today ? refused({ why: "future date", on: on.from }) : done(on);
+  if (on.from > today) return refused({ why: "future date", on: on.from });
+  const ahead = stillToCome(ctx, on, today);
+  return ahead === null ? done(on) : refused({ why: "future date", on: ahead, before: on.from });
+}
+
+/** "30 November" in the week before it: the coming one is as likely meant as last year's, and nothing says which. The day of this year; null where the past is meant for certain. */
+function stillToCome(ctx: Ctx, { from, to, typed }: VagueDate, today: LocalDate): LocalDate | null {
+  const words = typed.toLowerCase().split(/[^\p{L}]+/u);
+  const months = [ctx.vocabulary, ...ctx.also.map(({ vocabulary }) => vocabulary)].flatMap((vocabulary) => Object.keys(vocabulary.months));
+  const isBare = words.some((word) => months.includes(word)) || /^\d{1,2}[./-]\d{1,2}\.?$/u.test(typed.trim());
+  if (from !== to || !isBare || /\d{4}|\d[./-]\d{1,2}[./-]\d{2}|'\d{2}/u.test(typed)) return null;
+  const coming = addMonths(from, 12);
+  return coming > today && yearOf(coming) === yearOf(today) && daysBetween(today, coming) < daysBetween(from, today) ? coming : null;
 }
 
 export function dialTyped(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed: string | undefined): Result<RecordWork["odometer"]> {
@@ -189,6 +204,25 @@ export function dialTyped(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed: 
   const dial = readDial(typed, knownOf(ctx, all), g.unit);
   if (dial === null || dial.value > 999_999) return refused({ why: "not a distance", typed, unit: g.unit });
   return done({ value: dial.value, unit: dial.unit, typed: { text: typed, unit: dial.unit } });
+}
+
+/** The dial where it was read that day, the last of the day: work with no figure of its own was done there. */
+export function dialOfDay(g: Garaged, { from, to }: Pick<VagueDate, "from" | "to">): RecordWork["odometer"] {
+  if (from !== to) return null;
+  const last = g.odometers
+    .filter(({ on }) => on === from)
+    .toSorted((a, b) => a.order - b.order)
+    .at(-1);
+  if (last === undefined) return null;
+  const value = figureIn(last.dial, g.unit);
+  return { value, unit: g.unit, typed: { text: "", unit: null } };
+}
+
+/** Is a figure typed at a job too far beyond what the dial showed that day, though a day on the road could hold it? */
+export function isFarBeside(g: Garaged, said: RecordWork["odometer"], { from, to }: Pick<VagueDate, "from" | "to">): boolean {
+  if (said === null || from !== to) return false;
+  const dial = dialOf(said.value, said.unit ?? g.unit);
+  return judgeReading(g.track, dial, from, g.trips).is === "fine" && judgeReading(g.track, dial, from, g.trips, true).is !== "fine";
 }
 
 export const nameIn = (ctx: Pick<Ctx, "itemName">, g: Garaged, key: ItemKey): string =>

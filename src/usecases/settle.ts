@@ -86,7 +86,7 @@ export function strangeAgainst(intent: Intent, g: Garaged): TrackPoint | null {
   const on = intent.do === "log reading" ? intent.on : dayOf(intent).from;
   const said = intent.do === "log reading" ? (intent.kind === "odometer" ? intent : null) : intent.odometer;
   if (said === null) return null;
-  const judged = judgeReading(g.track, dialOf(said.value, (said.unit ?? g.unit) as DistanceUnit), on, g.trips);
+  const judged = judgeReading(g.track, dialOf(said.value, (said.unit ?? g.unit) as DistanceUnit), on, g.trips, intent.do === "record work");
   return judged.is === "fine" ? null : judged.against;
 }
 

@@ -9,7 +9,7 @@ import { kindRow, READING_KINDS, type ReadingKind } from "../core/reading/kinds.
 import type { Outcome } from "../core/schedule/facts.ts";
 import { isLook } from "../core/schedule/mending.ts";
 import { read } from "../message/read.ts";
-import { readValues } from "../message/read-values.ts";
+import { PAD_PAIR, readValues } from "../message/read-values.ts";
 import { isJudged, judgedRow } from "../trade/judged.ts";
 import { howWorked, isDrained } from "../trade/workshop.ts";
 import type { Ctx } from "./context.ts";
@@ -62,7 +62,9 @@ function readingsAt(ctx: Ctx, g: Garaged, item: ItemKey, state: "found" | "left"
   for (const kind of howWorked(item)?.measures ?? []) {
     const end = endAt(g, item, kind);
     const named = [known.vocabulary.kinds[kind][0] ?? kind, end === null ? "" : (known.vocabulary.places[end][0] ?? end)].join(" ");
-    const those = read(`${named} ${text}`, known).intents.filter((intent): intent is LogReading => intent.do === "log reading" && intent.kind === kind);
+    const those = read(`${named} ${text.replace(PAD_PAIR, "$1 and $2 mm")}`, known).intents.filter(
+      (intent): intent is LogReading => intent.do === "log reading" && intent.kind === kind,
+    );
     const intents = those.map((intent): LogReading => {
       const place = intent.place ?? end;
       const gaps = intent.gaps.filter((gap) => gap.need !== "bike" && gap.need !== "date" && (gap.need !== "place" || place === null));

@@ -201,6 +201,10 @@ export const MEASURED: readonly Case[] = [
   c("front tyre new, rear 4 mm", "record work"),
   c("front 28 -> 34", 'cold pressure/front 28 psi@Heron {"state":"found"}', 'cold pressure/front 34 psi@Heron {"state":"left"}'),
   c("exhaust left 0.22 right 0.18", "valve clearance/exhaust 1 0.22 mm@Heron", "valve clearance/exhaust 2 0.18 mm@Heron"),
+  // What is taken back is asked about; a price is no pressure.
+  c("front 33 psi rear 36, no 38", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron ?number"),
+  c("Heron 14,820, no, 14,280", "odometer 14820 mi@Heron ?number"),
+  c("front tyre 89.90"),
   // Of a car or a mower, and asked of oneself.
   ...["the car had 34 all round", "trailer tyres 50 front", "oil in the mower changed", "did I change the oil yesterday"].map((say) => c(say)),
   c("front 33 psi with the car's pump", "cold pressure/front 33 psi@Heron"),

@@ -260,6 +260,47 @@ test("what no limit is known for is looked at, and no more; what is beyond its l
   expect(await outcome("/work did:clutch free play found:12 mm")).toBe("inspected, within limits");
 });
 
+test("a day still to come is refused, with last year's to be typed in full; one of the past ticks its item whenever the job was begun", async () => {
+  await begun();
+  await press(await run("/plan sheet"), "Begin this job");
+  const ahead = await run("/plan job done:rims on:30 November");
+  expect(ahead.data.refused).toEqual({ why: "future date", on: "2026-11-30", before: "2025-11-30" });
+  expect(ahead.text).toContain("If it was a year ago, type the year with it: 2025-11-30.");
+  expect((await run("/records")).text).not.toContain("Rims");
+  expect((await run("/work did:rims on:30 Nov")).data.refused).toMatchObject({ why: "future date" });
+  expect(ticked(await run("/plan job done:brake hoses on:yesterday"))).toEqual(["Brake hoses"]);
+  for (const on of ["25 November", "30 November 2025", "15 January", "2025-12-24"])
+    expect([on, (await run(`/work did:rims on:${on}`)).data.is]).toEqual([on, "logged"]);
+});
+
+test("a tick with no figure takes the dial that was read that day; a figure far beyond it is asked about", async () => {
+  await begun();
+  await press(await run("/plan sheet"), "Begin this job");
+  const plugs = await run("/plan job done:spark plugs");
+  expect(plugs.text).toContain("- Spark plugs: replaced, today at 15,700 mi");
+  expect(plugs.data.outcome.readings).toEqual([]);
+  expect((await run("/records")).text).toContain("26 November, 15,700 mi: Spark plugs (replaced)");
+  expect((await run("/bike parts")).text).toContain("Spark plugs: since 26 November, 0 mi on it");
+  // No dial was read on that day.
+  expect((await run("/plan job done:fuel hoses on:yesterday")).data.outcome.work).toMatchObject([{ dial: null }]);
+  const far = await run("/plan job done:rims at:16,300 mi");
+  expect(far.text).toContain("Is it right?");
+  expect(ticked(await run("/plan job"))).not.toContain("Rims");
+  await press(far, "Yes, it is right");
+  expect(ticked(await run("/plan job"))).toContain("Rims");
+});
+
+test("both pads of a caliper are kept as typed, and the lesser is judged", async () => {
+  await begun();
+  const pads = await run("/work did:front brake pads found:2/3 mm");
+  expect(pads.data.readings).toMatchObject([{ kind: "pad thickness", place: "front", value: 2 }]);
+  expect(pads.data.work[0].items[0].found).toMatchObject([{ value: 2 }, { value: 3 }]);
+  const { text } = await run("/records");
+  expect(text).toContain("Front brake pads (inspected, within limits; found 2 mm and 3 mm)");
+  // No rule that is in millimetres has quarters.
+  expect((await run("/work did:rear brake pads found:2/4 mm")).data.readings).toMatchObject([{ value: 2 }]);
+});
+
 test("a look mends nothing: what was found wanting stays due until it is set, renewed, or read anew", async () => {
   await begun();
   await run("/work did:front brake pads found:0.6 mm");

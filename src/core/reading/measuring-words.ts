@@ -39,6 +39,8 @@ export type MeasuringWords = {
   readonly chain: readonly string[];
   /** A length beside one of these is its tread. */
   readonly tyre: readonly string[];
+  /** Words that take back a figure: "no", "sorry". */
+  readonly corrections: readonly string[];
   /** Between what was found and what was left: "->". */
   readonly arrows: readonly string[];
   /** What a chain is counted in. */

@@ -20,8 +20,11 @@ export type Judgement =
 /** More than this in a day off a trip is a slip more often than a ride. Common practice: long-distance events count 1,000 miles in a day as a feat. */
 const MOST_IN_A_DAY = stretchOf(1500, "mi");
 
-/** Holds a dial figure read on a day against the track. */
-export function judgeReading(track: Track, dial: Dial, on: LocalDate, trips: readonly Trip[]): Judgement {
+/** A day on which a bike is worked at is none for a long ride: beyond what the dial showed that day, more than this is mostly the figure of a service. Common practice. */
+const MOST_BESIDE_WORK = stretchOf(500, "mi");
+
+/** Holds a dial figure read on a day against the track. @param atWork it was given with work done that day */
+export function judgeReading(track: Track, dial: Dial, on: LocalDate, trips: readonly Trip[], atWork = false): Judgement {
   if (dial < dialOf(0, "km")) return { is: "runs backwards", against: { on, ridden: riddenAtDial(track, dial, on), reading: "" } };
   const ridden = riddenAtDial(track, dial, on);
   const before = track.points.findLast((point) => point.on <= on);
@@ -30,7 +33,8 @@ export function judgeReading(track: Track, dial: Dial, on: LocalDate, trips: rea
   if (after !== undefined && ridden > after.ridden) return { is: "beyond a later one", against: after };
   const onTrip = (from: LocalDate, to: LocalDate): boolean => trips.some((trip) => trip.from <= to && from <= trip.to);
   const leaps = (from: { on: LocalDate; ridden: number }, to: { on: LocalDate; ridden: number }): boolean =>
-    !onTrip(from.on, to.on) && to.ridden - from.ridden > MOST_IN_A_DAY * Math.max(1, daysBetween(from.on, to.on));
+    !onTrip(from.on, to.on) &&
+    to.ridden - from.ridden > (atWork && from.on === to.on ? MOST_BESIDE_WORK : MOST_IN_A_DAY * Math.max(1, daysBetween(from.on, to.on)));
   const here = { on, ridden };
   if (before !== undefined && leaps(before, here)) return { is: "implausible jump", against: before };
   if (after !== undefined && leaps(here, after)) return { is: "implausible jump", against: after };

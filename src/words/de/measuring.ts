@@ -57,6 +57,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
   },
   chain: ["kette"],
   tyre: ["reifen", "vorderreifen", "hinterreifen"],
+  corrections: ["nein", "quatsch", "sorry", "korrektur", "doch"],
   arrows: [">", "→"],
   pitches: ["glieder", "gliedern", "bolzen", "rollen"],
   pins: ["bolzen"],

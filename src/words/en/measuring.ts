@@ -126,6 +126,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   },
   chain: ["chain"],
   tyre: ["tyre", "tire", "tyres", "tires"],
+  corrections: ["no", "nope", "sorry", "correction", "scratch", "meant", "rather"],
   arrows: [">", "→"],
   pitches: ["pitches", "links", "pins", "rollers"],
   pins: ["pins"],

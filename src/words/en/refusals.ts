@@ -49,7 +49,7 @@ export const refusalWords = (p: Printer) => {
       case "out of range":
         return `“${clip(refusal.typed)}” is outside what an odometer shows. Check the figure and type it again.`;
       case "future date":
-        return `${p.date(refusal.on)} is still to come. Work is recorded once it is done.`;
+        return `${p.date(refusal.on)} is still to come. Work is recorded once it is done.${refusal.before === undefined ? "" : ` If it was a year ago, type the year with it: ${refusal.before}.`}`;
       case "not a date":
         return `I cannot read “${clip(refusal.typed)}” as a date. Try yesterday, 3 May, spring 2023 or 2026-05-03.`;
       case "no such item":

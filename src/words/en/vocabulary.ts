@@ -275,6 +275,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   ],
   doneBefore: ["before"],
   notDone: [
+    ...["dreamt", "dreamed", "supposed", "pretend", "pretended"],
     "need",
     "needs",
     "needed",
@@ -421,6 +422,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   },
   rode: ["did", "done", "do", "doing", "after", "every"],
   notOdometer: [
+    ...["coming", "approaching", "order", "invoice", "ticket"],
     "lasted",
     "lasts",
     "rode",
