@@ -106,6 +106,7 @@ export const worn = z.object({
     z.object({ is: z.literal("worn"), readings: z.number().int() }),
     z.object({ is: z.literal("too few"), readings: z.number().int(), wide: z.boolean() }),
   ]),
+  since: distance,
   likely: z.object({ on: localDate, from: localDate, to: localDate.nullable() }).nullable(),
 });
 const fluidPut = z.object({

@@ -28,7 +28,7 @@ export function defectsSaid(layout: Layout, clause: Clause): DefectsSaid {
     if (found === null || !isOwn(layout, said, found)) continue;
     const { part, seen } = turned(layout, said, found, parts[n + 1] ?? null);
     if (seen === found && isMended(layout, said, found, parts[n + 1] ?? null)) continue;
-    for (let at = seen.from; at <= seen.to; at++) used.add(at);
+    for (let at = seen.from; at <= seen.to; at++) if (layout.tokens[at]?.is !== "number") used.add(at);
     if (tokensOf(seen).some((at) => isVerb(layout, at))) rest = without(rest, seen);
     for (const kind of kindsAtEnds(layout, part, seen)) intents.push(intentOf(layout, part, { ...seen, kind }, used));
   }
@@ -126,6 +126,10 @@ export function namesThing(layout: Layout, part: Part): boolean {
   });
 }
 
+/** Does a part hold a word for something wrong, whatever it is of? */
+export const namesSign = (layout: Layout, part: Part): boolean =>
+  tokensOf(part).some((at) => longest(layout.tokens, at, part.to, indexOf(layout.known.vocabulary.defects).stray) !== null);
+
 /** Kinds of which a part names a thing or the whole. */
 function thingsIn(layout: Layout, part: Part): readonly string[] {
   const index = indexOf(layout.known.vocabulary.defects);
@@ -195,6 +199,8 @@ function beyond(
     const [rule] = found?.rules ?? [];
     if (found !== null && rule !== undefined) return { to: found.to, kind: rule.split("/")[0] ?? "", past: wasPast };
     const word = wordAt(layout.tokens, at);
+    // "Rear tread 4 mm cracked": a value read may stand between.
+    if (layout.tokens[at]?.is === "number" && !layout.taken.has(at)) continue;
     if (among(past, word)) wasPast = true;
     else if (!layout.taken.has(at) && !among(gap, word) && !leadsToName(layout, at)) return null;
   }

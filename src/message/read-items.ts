@@ -39,7 +39,10 @@ export function readItems(text: string, known: Known, bike: KnownBike): ItemsNam
     .filter((actions) => actions !== undefined);
   const actions = verbs.length === 1 ? (verbs[0] ?? []) : [];
   const phrases = itemPhrases(tokens, known, bike).map((phrase) => ({ ...phrase, items: chosen(phrase.items, bike, actions) }));
-  const sure = phrases.filter((phrase) => phrase.items.length === 1 || sameAction(phrase.items, bike)).flatMap((phrase) => phrase.items);
+  // "Tyre" is one of them, and which one is to be said.
+  const isOne = ({ from, to }: ItemPhrase): boolean => from === to && among(known.vocabulary.singular, wordsOf(tokens[from], known.vocabulary)[0] ?? "");
+  const isSure = (phrase: ItemPhrase): boolean => phrase.items.length === 1 || (sameAction(phrase.items, bike) && !isOne(phrase));
+  const sure = phrases.filter(isSure).flatMap((phrase) => phrase.items);
   const { around, workDone, joins, articles } = known.vocabulary;
   const rest = tokens.flatMap((token, at) => {
     if (token.is !== "word" || phrases.some((phrase) => at >= phrase.from && at <= phrase.to)) return [];
@@ -49,7 +52,7 @@ export function readItems(text: string, known: Known, bike: KnownBike): ItemsNam
   return {
     rest,
     sure: [...new Set(sure)],
-    unsure: phrases.filter((phrase) => phrase.items.length > 1 && !sameAction(phrase.items, bike)).map((phrase) => phrase.items),
+    unsure: phrases.filter((phrase) => phrase.items.length > 1 && !isSure(phrase)).map((phrase) => phrase.items),
   };
 }
 

@@ -4,7 +4,7 @@ import type { Intent } from "../core/reading/intent.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
-import { namesThing } from "./defects-said.ts";
+import { namesSign, namesThing } from "./defects-said.ts";
 import { kindWordsIn } from "./kind-of.ts";
 import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
 import { tokensOf } from "./pieces.ts";
@@ -61,6 +61,9 @@ function speaksOfBike(layout: Layout, part: Part): boolean {
   const words = tokensOf(part).filter((at) => wordAt(layout.tokens, at) !== null);
   if (words.length === 0 || words.length > MOST_WORDS) return false;
   const { condition, fill, load, spec } = layout.phrases;
+  // "Stamped 6.0", "backing plate 4 mm": a figure of a limit or a manual is told back, as /spec takes it.
+  const figures = tokensOf(part).some((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at));
+  if (figures && phrasesInside(spec, part).length > 0) return true;
   const how: readonly (readonly { readonly at: number; readonly to: number }[])[] = [condition, fill, load, spec];
   if (how.some((list) => phrasesInside(list, part).length > 0)) return false;
   const bike = bikeAt(layout, part).bike ?? layout.known.bikes[0];
@@ -68,6 +71,7 @@ function speaksOfBike(layout: Layout, part: Part): boolean {
     tokensOf(part).some((at) => isStray(layout, part, at)) ||
     kindWordsIn(layout, part).some(({ are }) => !are.includes("odometer")) ||
     namesThing(layout, part) ||
+    namesSign(layout, part) ||
     (bike !== undefined && itemPhrases(layout.tokens, layout.known, bike, part.from, part.to).length > 0)
   );
 }

@@ -413,7 +413,7 @@ function isCost({ tokens, known }: Layout, at: number): boolean {
 function standsFree(layout: Layout, phrase: ItemPhrase, part: Part): boolean {
   const [before, after] = [phrase.from - 1, phrase.to + 1];
   // "Replaced front and rear tyres": an end beside a thing that either end has.
-  const may = (at: number): boolean => mayStandBeside(layout, at) || (isOfBothEnds(phrase.items) && isPlace(layout, wordAt(layout.tokens, at) ?? ""));
+  const may = (at: number): boolean => mayStandBeside(layout, at) || isPlace(layout, wordAt(layout.tokens, at) ?? "");
   return (before < part.from || may(before)) && (after > part.to || may(after));
 }
 

@@ -1,6 +1,6 @@
 // "Front tyre pressure two-up?": what is known for the member's bike, with its source; where nothing is, what is typical, and the way to enter it.
 
-import { isFitted } from "../core/equipment.ts";
+import { type Equipment, isFitted } from "../core/equipment.ts";
 import type { BikeId, MemberId } from "../core/ids.ts";
 import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
 import { findSpecs } from "../core/spec/find.ts";
@@ -102,12 +102,18 @@ export async function answerOf(
       return {
         ...{ key, settled: settled.is !== "several", specs: stand.map(shown), others: others.map(shown), byPage: row.byPage === true },
         solo: solo?.is === "one" ? shown(solo.spec) : null,
-        ...{ typical: row.typical ?? null, unit: row.unit, afterwards: row.afterwards ?? null, caution: row.caution },
+        ...{ typical: row.typical ?? null, unit: row.unit, afterwards: afterwardsOf(row, g.bike.equipment), caution: row.caution },
         fluid: key === "brake fluid" && stand[0] !== undefined ? fluidOfSpec(stand[0].typed, g.bike.equipment) : null,
       };
     });
   });
   return { bike: g.bike.id, nickname: g.bike.nickname, model: g.bike.model, use: asked?.use ?? null, asked: asked !== null, lines };
+}
+
+/** What is done after tightening, on this bike: an axle moves a chain or a belt, where there is one. */
+function afterwardsOf({ afterwards }: SpecKeyRow, { finalDrive }: Equipment): SpecKeyRow["afterwards"] | null {
+  if (afterwards !== "slack again") return afterwards ?? null;
+  return finalDrive === "chain" ? afterwards : finalDrive === "belt" ? "belt again" : null;
 }
 
 function usesOf(specs: readonly Spec[], key: SpecKey): readonly (SpecUse | null)[] {

@@ -22,6 +22,8 @@ export type WornPart = {
   readonly part: WearKind;
   readonly place: Place | null;
   readonly wear: Wear;
+  /** Ridden on it since it was last read: what is left now is less by so much. */
+  readonly since: Stretch;
   /** Where the limit is reached, by the forecast: likely, and the 80 % range; null where either cannot tell. */
   readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
 };
@@ -50,7 +52,7 @@ export const FITTED: Readonly<Record<WearKind, string>> = {
 
 /** Every part of a bike of which something says how far it may go. @param taken all readings of WORN_KINDS, oldest first */
 export const wornParts = (g: Garaged, taken: readonly Taken[]): readonly WornPart[] =>
-  wearSeries(g, taken).flatMap(({ part, place, wear, likely }) => (wear === null ? [] : [{ part, place, wear, likely }]));
+  wearSeries(g, taken).flatMap(({ part, place, wear, since, likely }) => (wear === null ? [] : [{ part, place, wear, since, likely }]));
 
 /** Every part of a bike that has been measured where the odometer tells. @param taken all readings of WORN_KINDS, oldest first */
 export function wearSeries(g: Garaged, taken: readonly Taken[]): readonly WearSeries[] {
@@ -112,7 +114,8 @@ function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readon
   const latest = days.at(-1);
   const limit = limitOf(part, latest === undefined ? null : judgeTaken(latest, g.rig));
   const points = placed.map(({ at, value, typed }) => ({ ridden: at, value, typed }));
-  if (limit === null) return { part, place, points, limit, wear: null, likely: null, start: null };
+  const ridden = road(last.at, g.at.ridden ?? last.at);
+  if (limit === null) return { part, place, points, limit, since: ridden, wear: null, likely: null, start: null };
   const sinceNew = since !== undefined && since.ridden !== null && rose < 0;
   const start = sinceNew && since.ridden !== null ? since.ridden : first.at;
   // What is left until the limit, which falls whatever is measured.
@@ -122,7 +125,7 @@ function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readon
   const wear = wearOf(readings, part === "chain" ? 0 : limit.value, fresh, sinceNew);
   const isLine = wear.is === "line";
   return {
-    ...{ part, place, points, limit, wear, likely: isLine ? datesOf(g, last.at, wear.left) : null },
+    ...{ part, place, points, limit, wear, since: ridden, likely: isLine ? datesOf(g, last.at, wear.left) : null },
     start: isLine ? { ridden: start, value: left(wear.start) } : null,
   };
 }

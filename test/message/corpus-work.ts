@@ -75,6 +75,8 @@ export const DEFECTS_ONE_BIKE: readonly Case[] = [
   c("fuel lines perished", "D damaged fuel hose “fuel lines perished”@Heron"),
   c("added 300 ml of oil at 14,900", "W engine-oil.inspect=topped up at 14900 (300 mL)@Heron"),
   c("topped up with DOT 5", "W brake-fluid.inspect=topped up (part DOT 5)@Heron"),
+  c("chain 30 mm loose", "chain slack  30mm@Heron", "D chain “chain 30 mm loose”@Heron"),
+  c("did the brake fluid front at 20,020, DOT 4", "W ?=done at 20020@Heron ?item"),
   c("14,820 mi, front brake feels spongy", "14820mi@Heron", "D soft brake “front brake feels spongy”@Heron"),
   c("front brake spongy, rear brake light out", "D soft brake “front brake spongy”@Heron", "D brake light “rear brake light out”@Heron"),
   c("rear tyre squared off", "D squared-off tyre “rear tyre squared off”@Heron"),

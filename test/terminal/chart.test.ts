@@ -144,7 +144,7 @@ describe("/plan read-chart", () => {
     const chosen = await pick(own, "Line 6, “Chain”", "chain.measure");
     const saved = await press(chosen, "Save");
     expect(saved.data).toMatchObject({ changed: ["Valve clearance"], added: ["Flux hose"], edits: 2 });
-    expect(await line("Valve clearance")).toBe("- Valve clearance: every 12,000 mi; the starter plan says every 8,000 mi.");
+    expect(await line("Valve clearance")).toBe("- Valve clearance: every 12,000 mi; the plan it came with says every 8,000 mi.");
     expect(await line("Flux hose")).toContain("every 8,000 mi");
     expect((await press(chosen, "Save")).data.refused).toEqual({ why: "already done" });
     expect((await press(saved, "Undo", "Odo")).data.refused).toEqual({ why: "not yours" });

@@ -46,7 +46,7 @@ describe("changing an interval", () => {
     expect(saved.data).toMatchObject({ saved: true, rev: 1 });
     expect(await oil()).toEqual(["overdue", 14_500]);
     expect((await run("/plan list")).text).toContain(
-      "- Engine oil and filter: every 2,500 mi or 6 months; first at 600 mi; the starter plan says every 4,000 mi or 12 months.",
+      "- Engine oil and filter: every 2,500 mi or 6 months; first at 600 mi; the plan it came with says every 4,000 mi or 12 months.",
     );
     await press(saved, "Undo");
     expect(await oil()).toEqual(["good", 16_000]);
@@ -55,7 +55,7 @@ describe("changing an interval", () => {
       ["Ines", "interval"],
       ["Ines", "interval"],
     ]);
-    expect((await run("/plan list")).text).not.toContain("the starter plan says");
+    expect((await run("/plan list")).text).not.toContain("the plan it came with says");
   });
 
   test("a list of services says what comes after it and from where, and why it was changed is kept", async () => {

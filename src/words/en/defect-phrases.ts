@@ -306,7 +306,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       { things: SIDEWALL, signs: ["cut", "bulging", "bulge", "split"] },
     ],
     "cracked tyre": [
-      { things: [...TYRE, ...SIDEWALL], signs: ["cracked", "cracking", "cracks", "has cracks", "has a crack", "crazed", "perished"] },
+      {
+        things: [...TYRE, ...SIDEWALL, "tread", "front tread", "rear tread"],
+        signs: ["cracked", "cracking", "cracks", "has cracks", "has a crack", "crazed", "perished"],
+      },
       { things: ["cracks in the", "crack in the", "cracks in", "crack in"], signs: [...TYRE, ...SIDEWALL] },
     ],
     "worn tyre": [
@@ -470,6 +473,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "wheel bearing": ["play in the rear wheel", "play in the front wheel"],
   },
   stray: [
+    ...["cracks", "squared off", "plug", "plugged", "bulge", "perished", "worn out"],
     ...["broken", "cracked", "bent", "snapped", "leaking", "weeping", "loose", "missing", "rattling", "damaged", "torn", "frayed", "not working", "stuck"],
     ...["fell off", "came off"],
   ],

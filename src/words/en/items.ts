@@ -83,7 +83,7 @@ export const ENGLISH_ITEMS = {
     renewed: "New rear tyre",
     synonyms: [...TYRES, "rear tyre", "rear tire", "back tyre", "back tire"],
   },
-  "spokes.check": { name: "Spokes", synonyms: ["spoke tension", "spoke check"] },
+  "spokes.check": { name: "Spokes", synonyms: ["spoke tension", "spoke check", "front spokes", "rear spokes"] },
   "wheel-bearings.inspect": {
     name: "Wheel bearings",
     synonyms: ["wheel bearing", "front wheel bearings", "rear wheel bearings", "front wheel bearing", "rear wheel bearing"],

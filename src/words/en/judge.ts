@@ -224,7 +224,7 @@ export const judgeWords = (p: Printer) => {
     const fine = (kPa: number): string => (j.unit === "level" ? "" : pressureJudged(p, kPa, (add < 0 ? max : min) ?? 0, { ...j, unit: j.unit }));
     const off = fine(Math.abs(add));
     if (add === 0) return `${called}: good, ${limitOf(j, " wanted", fine)}.`;
-    const what = add > 0 ? `${off} low, add ${off} where it stands` : `${off} high, let out ${off} where it stands`;
+    const what = add > 0 ? `${off} low, add ${off} where it stands` : `${off} high, let out ${off} where it stands if it is cold, and never of a warm tyre`;
     return `${called}: ${what} (${limitOf(j, " wanted", fine)}).${j.doNotRide ? ` Do not ride before it is set${add > 0 ? ", and look for what let it out" : ""}.` : ""}`;
   };
   /** How to charge it, and whether frost can burst it. */

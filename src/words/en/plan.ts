@@ -64,7 +64,7 @@ export const planWords = (p: Printer) => {
     title: (nickname: string, planName: string, items: number): string => `${nickname}'s plan, “${planName}”: ${items} items.`,
     /** "Engine oil and filter: every 4,000 mi or 12 months; first at 600 mi." */
     line: ({ name, anchor, first, repeat, before }: Line, column: DistanceUnit): string => {
-      const notes = [...besides(anchor, first, repeat, column), ...(before === null ? [] : [`the starter plan says ${repeats(before, column)}`])];
+      const notes = [...besides(anchor, first, repeat, column), ...(before === null ? [] : [`the plan it came with says ${repeats(before, column)}`])];
       return `${name}: ${[repeats(repeat, column), ...notes].join("; ")}.`;
     },
     how: (): string => "Where your manual says otherwise: /plan change item:oil and filter every:3,000 mi or 12 months",

@@ -20,7 +20,8 @@ export function readWarm(p: Printer, about: string, tooLow: readonly TooLow[]): 
     return `${about} was read warm, and a pressure is judged cold: read it again before a ride, or say that it was cold. Never let air out of a warm tyre.`;
   const fine = (kPa: number, { unit, typed }: TooLow): string => (unit === "level" ? "" : valueAsTyped(p, kPa, unit, typed, "cold pressure"));
   const [only] = tooLow;
-  const which = (low: TooLow): string => (low === only && tooLow.length === 1 ? "it" : `the ${low.place === null ? "" : `${low.place} `}“${low.typed}”`);
+  const which = (low: TooLow): string =>
+    low === only && tooLow.length === 1 && about.includes(`“${low.typed}”`) ? "it" : `the ${low.place === null ? "" : `${low.place} `}“${low.typed}”`;
   const told = tooLow.map((low) => `${which(low)} is ${fine(low.under, low)} under the ${fine(low.wanted, low)} wanted`);
   const air = tooLow.some(({ far }) => far)
     ? "Put air in before you ride on, and look for what let it out; never let air out of a warm tyre."

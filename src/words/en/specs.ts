@@ -23,6 +23,7 @@ type Shown = {
 
 const AFTERWARDS = {
   "slack again": "Chain slack checked again after tightening.",
+  "belt again": "Belt tension checked again after tightening.",
   "pump brake": "Pump the brake until it is firm before you move.",
   "spin wheel": "Spin the wheel and listen after tightening.",
   "turn steering": "Turn the bars from lock to lock after tightening: no play, no notch.",

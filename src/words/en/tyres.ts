@@ -14,6 +14,8 @@ type Worn = {
   readonly part: string;
   readonly place: string | null;
   readonly wear: Wear;
+  /** Ridden on it since it was last read. */
+  readonly since: Stretch;
   readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
 };
 type LeakTold =
@@ -70,7 +72,10 @@ export const tyreWords = (p: Printer) => {
           ? `${name(worn)}: one reading is too few to say how far it goes. ${again(unit)}`
           : `${name(worn)}: ${wear.readings} readings are too few to say how far it goes. ${again(unit)}`;
       }
-      const { likely, low, high } = wear.left;
+      // The line was drawn to the last reading: what was ridden since is off it.
+      const now = (stretch: Stretch): Stretch => Math.max(0, stretch - worn.since) as Stretch;
+      const [likely, low, high] = [now(wear.left.likely), now(wear.left.low), wear.left.high === null ? null : now(wear.left.high)];
+      if (likely === 0) return `${name(worn)}: by its wear it has reached its limit since it was last read. Measure it before you ride on.`;
       const range = high === null ? `at least ${about(low, unit)}` : `${about(low, unit)} to ${about(high, unit)} with eight chances in ten`;
       const when = worn.likely === null ? "" : `, likely until ${p.date(worn.likely.on, today)} (${between(worn.likely, today)})`;
       return `${name(worn)}: about ${about(likely, unit)} left (${range})${when}; from ${wear.readings} readings.`;
