@@ -25,7 +25,7 @@ const use = z.object({ what: z.string(), count: z.number().nullable(), amount: z
 export const sheetShown = z.object({
   ...{ bike, at: z.string(), mark: distance.nullable(), on: localDate.nullable(), until: localDate.nullable(), upTo: distance.nullable() },
   ...{ items: z.number().int(), minutes: z.number(), unsaid: z.number().int(), evening: z.number().int() },
-  evenings: z.array(z.object({ starts: z.enum(["warm", "cold"]), minutes: z.number(), unsaid: z.number().int(), steps: z.array(step) })),
+  evenings: z.array(z.object({ starts: z.enum(["warm", "cold", "any"]), minutes: z.number(), unsaid: z.number().int(), steps: z.array(step) })),
   tools: z.array(z.string()),
   uses: z.array(use),
   lookFirst: z.array(z.string()),

@@ -45,7 +45,13 @@ export type SheetItem = Pick<PlanItem, "action" | "engine" | "position" | "minut
   readonly measures: readonly ReadingKind[];
 };
 export type SheetStep = Exclude<Step, { step: "item" }> | ({ readonly step: "item" } & SheetItem);
-export type SheetEvening = { readonly starts: "warm" | "cold"; readonly minutes: number; readonly unsaid: number; readonly steps: readonly SheetStep[] };
+/** `starts`: how warm the engine is; of a bike without one "any". */
+export type SheetEvening = {
+  readonly starts: "warm" | "cold" | "any";
+  readonly minutes: number;
+  readonly unsaid: number;
+  readonly steps: readonly SheetStep[];
+};
 
 export type SheetShown = {
   readonly bike: Omit<DueBike, "dues" | "first">;
@@ -180,12 +186,12 @@ async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: LookedThrough, at: 
       return [
         {
           ...{ step: "item", item: item.key, name: name(item.key), why: why.get(item.key) ?? "there", due },
-          ...{ action: item.action, engine: item.engine, position: item.position, minutes: item.minutes, measures: how.measures },
+          ...{ action: item.action, engine: engineOf(g, item), position: item.position, minutes: item.minutes, measures: how.measures },
           specs: how.specs.flatMap((key) => specOf(specs, g, key)),
         },
       ];
     });
-    return { starts, minutes, unsaid, steps: shown };
+    return { starts: hasEngine(g) ? starts : "any", minutes, unsaid, steps: shown };
   });
   const works = list.entries.map(({ item }) => howWorked(item) ?? PLAIN);
   const job = (await q.jobs.openOf([g.bike.id])).at(-1) ?? null;
@@ -237,6 +243,10 @@ export const stopsOf = (g: Garaged): readonly DefectShown[] =>
     .filter(({ grade, kind }) => grade === "do not ride" || (grade === null && defectRow(kind)?.usual === "do not ride"))
     .map((defect) => defectShown(g, defect));
 
+/** A motor is neither warmed up for its work nor left to cool for it. */
+const hasEngine = ({ bike }: Garaged): boolean => bike.equipment.fuel !== "electric";
+const engineOf = (g: Garaged, { engine }: Pick<PlanItem, "engine">): PlanItem["engine"] => (hasEngine(g) ? engine : "any");
+
 const engineRun = (stops: readonly DefectShown[]): EngineRun =>
   stops.length === 0 ? "ride" : stops.every(({ kind }) => mayRun(kind)) ? "standing" : "not run";
 
@@ -251,7 +261,7 @@ export function arrangedOf(g: Garaged, list: Pick<SheetList, "entries">) {
   const items = new Map(itemsOf(g).map((item) => [item.key, item]));
   const works = list.entries.flatMap(({ item: key }) => {
     const item = items.get(key);
-    return item === undefined ? [] : [{ key, engine: item.engine, minutes: item.minutes, system: item.system, how: howWorked(key) ?? PLAIN }];
+    return item === undefined ? [] : [{ key, engine: engineOf(g, item), minutes: item.minutes, system: item.system, how: howWorked(key) ?? PLAIN }];
   });
   return arrange(works, { tension: tensionOf(g) !== null });
 }

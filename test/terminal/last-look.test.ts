@@ -53,3 +53,12 @@ test("one tyre is asked about, and both are both", async () => {
   expect(both.text).toContain("done today at 4,800 km. Recorded.");
   await t.close();
 });
+
+test("a motor is neither warmed nor left to cool for its sheet", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Finch kind:electric odometer:14,000 km" });
+  const sheet = (await t.one({ ...dm, run: "/plan sheet at:next" })).text ?? "";
+  expect(sheet).toMatch(/In this order|Evening 1 of/u);
+  expect(sheet).not.toMatch(/engine/iu);
+  await t.close();
+});

@@ -121,8 +121,10 @@ export const sheetWords = (p: Printer) => {
     covered: (name: string, by: string): string => `${name}: done with ${lowered(by)}.`,
     meanwhile: (names: readonly string[]): string => `Falls due well before it, and is best done then: ${p.list(names.map(lowered))}.`,
     note: (note: string): string => `Noted last time: “${note}”`,
-    evening: (n: number, of: number, starts: "warm" | "cold", run: EngineRun, minutes: number, unsaid: number, waits: boolean): string =>
-      `${of === 1 ? "In this order" : `Evening ${n} of ${of}`}, ${starts === "warm" ? WARM[run] : waits ? "engine cold, after a night's standing" : "engine cold"} (${time(minutes, unsaid)}):`,
+    evening: (n: number, of: number, starts: "warm" | "cold" | "any", run: EngineRun, minutes: number, unsaid: number, waits: boolean): string => {
+      const engine = starts === "any" ? "" : `, ${starts === "warm" ? WARM[run] : waits ? "engine cold, after a night's standing" : "engine cold"}`;
+      return `${of === 1 ? "In this order" : `Evening ${n} of ${of}`}${engine} (${time(minutes, unsaid)}):`;
+    },
     item: (n: number, name: string, minutes: number | null, position: string, why: SheetWhy): string => {
       const notes = [minutes === null ? null : hours(minutes), position === "any" ? null : position, WHY[why] === "" ? null : WHY[why]].filter(
         (each) => each !== null,
