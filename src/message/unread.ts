@@ -7,7 +7,7 @@ import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { namesSign, namesThing } from "./defects-said.ts";
 import { kindWordsIn } from "./kind-of.ts";
 import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
-import { tokensOf } from "./pieces.ts";
+import { isVerb, tokensOf } from "./pieces.ts";
 import { itemPhrases } from "./read-items.ts";
 
 /** More words than this are talk. */
@@ -24,6 +24,8 @@ export function leftIn(layout: Layout, clause: Clause, used: ReadonlySet<number>
   const readings = intents.filter((intent) => intent.do === "log reading");
   // A job that keeps the words of its clause keeps its figures.
   const kept = intents.some((intent) => intent.do === "record work" && intent.note !== undefined);
+  // "Put the old rear tyre back at 14,200": only the figure was taken.
+  const onlyDial = intents.length > 0 && intents.every((intent) => intent.do === "log reading" && intent.kind === "odometer");
   const [from, to] = [layout.tokens[clause.from]?.start ?? 0, layout.tokens[clause.to]?.end ?? 0];
   const typed = new Set(readings.flatMap((reading) => [reading.typed.text, reading.detail?.trip?.typed ?? "", reading.detail?.price?.typed ?? ""]));
   const told = toldIn(layout.text.slice(from, to), typed);
@@ -33,7 +35,9 @@ export function leftIn(layout: Layout, clause: Clause, used: ReadonlySet<number>
   };
   return clause.parts.flatMap((part): readonly Left[] => {
     const tokens = tokensOf(part);
-    const unread = tokens.some(isTold) ? !kept && tokens.some((at) => !isTold(at) && isStray(layout, part, at)) : speaksOfBike(layout, part);
+    const unread = tokens.some(isTold)
+      ? (!kept && tokens.some((at) => !isTold(at) && isStray(layout, part, at))) || (onlyDial && saysJob(layout, part))
+      : speaksOfBike(layout, part);
     if (!unread) return [];
     const text = layout.text.slice(layout.tokens[part.from]?.start, layout.tokens[part.to]?.end).trim();
     return [{ text, kinds: tokens.some(isTold) ? [] : kindWordsIn(layout, part).flatMap(({ are }) => are) }];
@@ -74,6 +78,13 @@ function speaksOfBike(layout: Layout, part: Part): boolean {
     namesSign(layout, part) ||
     (bike !== undefined && itemPhrases(layout.tokens, layout.known, bike, part.from, part.to).length > 0)
   );
+}
+
+/** Does a part name a line of the plan, or something of the bike beside a verb of the workshop? */
+function saysJob(layout: Layout, part: Part): boolean {
+  const bike = bikeAt(layout, part).bike ?? layout.known.bikes[0];
+  const named = bike !== undefined && itemPhrases(layout.tokens, layout.known, bike, part.from, part.to).length > 0;
+  return named || (namesThing(layout, part) && tokensOf(part).some((at) => isVerb(layout, at)));
 }
 
 /** A figure by a unit of the workshop, an end of the bike or the name of a kind. */

@@ -20,6 +20,7 @@ test("a part of a message that came to nothing is named; in a channel without it
   const told = all.map(({ text }: { text: string | null }) => text ?? "").join("\n");
   expect(told).toContain("Logged, but not all of it was understood.");
   expect(told).not.toContain("chain");
+  expect((await t.one({ ...dm, say: "Heron 14,545 mi oil change" })).data.unread).toEqual(["Heron 14,545 mi oil change"]);
   // A heading, how it was read, and a look at what was then read are told by the readings.
   for (const say of ["measured the chain slack, 30 mm", "front pads, left 3.5 mm right 3 mm", "14,550 mi, what a ride"])
     expect((await t.one({ ...dm, say })).text).not.toContain("Not understood");
