@@ -3,7 +3,8 @@
 import { type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import { toCanonical } from "../core/quantity/units.ts";
 import type { Gap, Intent } from "../core/reading/intent.ts";
-import { LEVELS, type Place, type ReadingUnit } from "../core/reading/kinds.ts";
+import { LEVELS } from "../core/reading/kinds.ts";
+import type { TooLow } from "../core/tyre/too-low.ts";
 import { dialAt } from "../core/usage/track.ts";
 import type { Draft } from "../store/drafts.ts";
 import type { Repos } from "../store/store.ts";
@@ -32,16 +33,6 @@ export type Question = {
   readonly tooLow?: readonly TooLow[];
   /** For a service: which ones the plan has there, and how many items each comes to. */
   readonly services?: readonly { readonly at: number; readonly unit: DistanceUnit; readonly items: number }[];
-};
-
-/** In kPa: by how much it is under the least that is wanted. `far`: the bike is not ridden on it. */
-export type TooLow = {
-  readonly place: Place | null;
-  readonly typed: string;
-  readonly unit: ReadingUnit;
-  readonly under: number;
-  readonly wanted: number;
-  readonly far: boolean;
 };
 
 /** The first open question of a draft as an outcome, with what its bike's specs say of it. */

@@ -1,18 +1,8 @@
 // A tyre's pressure that was read warm, in English: it is not judged, and what is too low even so is told at once.
 
-import type { Place, ReadingUnit } from "../../core/reading/kinds.ts";
+import type { TooLow } from "../../core/tyre/too-low.ts";
 import type { Printer } from "../printer.ts";
 import { valueAsTyped } from "./reading-detail.ts";
-
-/** In kPa: by how much it is under the least that is wanted. `far`: the bike is not ridden on it. */
-export type TooLow = {
-  readonly place: Place | null;
-  readonly typed: string;
-  readonly unit: ReadingUnit;
-  readonly under: number;
-  readonly wanted: number;
-  readonly far: boolean;
-};
 
 /** @param about what was read, on which bike: how the sentence begins */
 export function readWarm(p: Printer, about: string, tooLow: readonly TooLow[]): string {
