@@ -8,8 +8,8 @@ import { costSaid, shopSaid } from "./details-said.ts";
 import { type Figure, figureAt, measures } from "./figures.ts";
 import { asSpan, bikeAt, dayAt, type Layout } from "./layout.ts";
 import { isVerb, tokensOf } from "./pieces.ts";
-import { mayStandBeside } from "./work-said.ts";
 import { figuresOf } from "./work-when.ts";
+import { mayStandBeside } from "./work-words.ts";
 
 /** Does a word for a service stand behind a number? */
 function saysService({ tokens, known: { vocabulary } }: Layout, { from, to }: Clause): boolean {
