@@ -16,6 +16,8 @@ export type Dated = {
   readonly typed: string;
   readonly from: number;
   readonly to: number;
+  /** The only day it can be, and a strange one: it is asked. */
+  readonly unsure?: true;
 };
 
 const LONGEST_SPAN = 6;
@@ -223,10 +225,16 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
     )
       continue;
     const read = readPhrase(typed, known);
-    if (read !== null) return { options: [read], span: null, typed, from: at, to };
+    if (read !== null) return { options: [read], span: null, typed, from: at, to, ...(isSoonAgain(read, typed, known) ? { unsure: true } : {}) };
   }
   return null;
 }
+
+/** "30 November" on the 25th: a year ago, or a slip? With its year, or longer away, it is no question. */
+const isSoonAgain = (read: LocalDate, typed: string, { today }: Known): boolean =>
+  !/\d{4}/u.test(typed) && read < addDays(today, -300) && addMonths(read, 12) > today && addMonths(read, 12) <= addDays(today, SOON);
+/** Days. */
+const SOON = 31;
 
 /** "Nov 10", "October 3rd, 2025": read day first, as the library wants it. */
 function monthFirst(text: string, tokens: readonly Token[], at: number, known: Known): Dated | null {
@@ -237,7 +245,8 @@ function monthFirst(text: string, tokens: readonly Token[], at: number, known: K
   const year = [comma, comma?.is === "break" && comma.mark === "," ? after : undefined].find((token) => token !== undefined && isYear(token));
   const to = year === undefined ? at + 1 : year === comma ? at + 2 : at + 3;
   const read = readPhrase([Number.parseInt(day.text, 10), month.text, ...(year?.is === "number" ? [year.text] : [])].join(" "), known);
-  return read === null ? null : { options: [read], span: null, typed: text.slice(month.start, tokens[to]?.end), from: at, to };
+  const typed = text.slice(month.start, tokens[to]?.end);
+  return read === null ? null : { options: [read], span: null, typed, from: at, to, ...(isSoonAgain(read, typed, known) ? { unsure: true } : {}) };
 }
 
 /** Is some word of the span a day's or a month's own, and not only one that may lead to it ("on", "two", "this")? */

@@ -36,7 +36,7 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
   // "Did 210 miles today" is a ride. "At 14,820" has a word between.
   if (unit !== null && (among(vocabulary.rode, wordAt(layout.tokens, figure.at - 1)) || among(vocabulary.rodeBehind, wordAt(layout.tokens, figure.at + 1))))
     return null;
-  if (isOfPart(layout, figure.at + 1)) return null;
+  if (isOfPart(layout, figure.at + 1) || isToCome(layout, figure.at)) return null;
   const meant = bikeAt(layout, { from: figure.at, to: figure.at });
   const near = meant.bike !== null && isNear(value, other, unit, meant.bike);
   const strong = sure || words.some((word) => among(vocabulary.kinds.odometer, word)) || isStrong(layout, part, used);
@@ -84,6 +84,16 @@ function isOfPart({ tokens, known: { vocabulary } }: Layout, at: number): boolea
   }
   return false;
 }
+
+/** "About to hit 15,000": the dial is not there yet. */
+function isToCome({ text, tokens, known: { vocabulary } }: Layout, at: number): boolean {
+  let from = at;
+  while (from > 0 && at - from < LONGEST_LEAD && tokens[from - 1]?.is === "word") from--;
+  const before = text.slice(tokens[from]?.start, tokens[at]?.start).toLowerCase().trim();
+  return from < at && vocabulary.measuring.toCome.some((phrase) => before === phrase || before.endsWith(` ${phrase}`));
+}
+/** Words in the longest of them, and one for "the" or "about". */
+const LONGEST_LEAD = 6;
 
 /** "Today's reading": what is said so of the dial is the dial's; "today's ride" is another. */
 function isOfDial({ tokens, known: { vocabulary } }: Layout, part: Part, word: string): boolean {

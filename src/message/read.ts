@@ -5,6 +5,7 @@ import type { BikeId } from "../core/ids.ts";
 import type { Intent, Meant } from "../core/reading/intent.ts";
 import type { Known, Vocabulary } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
+import { withBeside } from "./beside-look.ts";
 import { defectsSaid } from "./defects-said.ts";
 import { withDetails } from "./details-said.ts";
 import { withJoints } from "./joints-said.ts";
@@ -89,7 +90,7 @@ export function read(text: string, of: Known): Meant {
     const readings = [...readingsSaid(layout, clause, accounted, heading), ...measured];
     heading = headingFor(layout, clause, heading, readings.length > 0);
     // All of a message or none: a reading is not logged past work that was said with it and not understood.
-    const jobs = withFiguresKept(layout, clause, work.intents, accounted, readings);
+    const jobs = withBeside(layout, clause, withFiguresKept(layout, clause, work.intents, accounted, readings), accounted, readings);
     const came = [...withTwiceAsked(readings), ...jobs, ...wrong.intents, ...(readings.length > 0 ? work.missing : [])];
     intents.push(...came);
     left.push(...leftIn(layout, clause, accounted, [...readings, ...came]));

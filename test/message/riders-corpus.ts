@@ -72,7 +72,7 @@ export const RIDERS_SAY: readonly Case[] = [
     "checked pressures, 33 front 36 rear",
     "cold pressure/front 33 psi@Heron",
     "cold pressure/rear 36 psi@Heron",
-    "W tyre-pressure.measure=inspected, within limits@Heron",
+    "W tyre-pressure.measure=inspected@Heron",
   ),
   c("rear tread down to 2.5mm", "tread/rear 2.5 mm@Heron"),
   c("tread 5mm f 4mm r", "tread/front 5 mm@Heron", "tread/rear 4 mm@Heron"),
@@ -120,9 +120,22 @@ export const RIDERS_SAY: readonly Case[] = [
     "W front-pads.measure=replaced at 14300@Heron",
   ),
   c("4 °C in the garage", "ambient temperature 4 °C@Heron"),
-  c("coolant tested good to -28 °C", "coolant strength -28 °C@Heron", "W coolant.inspect=inspected, within limits@Heron"),
-  c("coolant checked, good to -28 °C", "coolant strength -28 °C@Heron", "W coolant.inspect=inspected, within limits@Heron"),
+  c("coolant tested good to -28 °C", "coolant strength -28 °C@Heron", "W coolant.inspect=inspected@Heron"),
+  c("coolant checked, good to -28 °C", "coolant strength -28 °C@Heron", "W coolant.inspect=inspected@Heron"),
   c("Today's reading 14,260 mi", "odometer 14260 mi@Heron"),
+  c("33 front yesterday 31 today 36 rear", "cold pressure/front 33 psi@Heron on 2026-11-24", "cold pressure/rear 36 psi@Heron on 2026-11-24 ?date"),
+  c("battery was 12.1 on Sunday, 12.6 now", 'battery voltage 12.1 V@Heron on 2026-11-22 {"state":"found"}', 'battery voltage 12.6 V@Heron {"state":"left"}'),
+  c("lubed chain yesterday and today", "W chain.lubricate=done on 2026-11-24@Heron ?date"),
+  c("front between 33 and 35", "cold pressure/front 33 psi@Heron ?number"),
+  c("oil, filter, plugs done at 14,820", "W engine-oil.replace,spark-plugs.replace=done at 14820@Heron"),
+  c("did the rims 30 November", "W rims.inspect=done on 2025-11-30@Heron ?date"),
+  c("lubed chain 20 December", "W chain.lubricate=done on 2025-12-20@Heron ?date"),
+  c("f33 r36 psi", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron"),
+  c("34/38", "cold pressure 34 psi@Heron ?place", "cold pressure 38 psi@Heron ?place"),
+  c("trip 143", 'odometer 14353 mi@Heron {"trip":{"value":143,"unit":"mi","typed":"143"}} ?sure'),
+  c("oil level ok", "oil level 3 level@Heron"),
+  c("front 28 on Monday, 33 on Tuesday", "cold pressure/front 28 psi@Heron on 2026-11-23"),
+  c("checked the wheel bearings with Tess in the garage", "W wheel-bearings.inspect=inspected, within limits@Heron"),
 ];
 
 /** Several bikes in one message: each figure is of the bike that its own part names. */
@@ -143,6 +156,7 @@ export const RIDERS_ON_THREE: readonly Case[] = [
     "W ?=done on 2026-11-24@Otter ?item",
   ),
   c("rear pads 3 mm on Heron, front 4 mm on Otter", "pad thickness/rear 3 mm@Heron", "pad thickness/front 4 mm@Otter"),
+  c("Heron or Bramble chain lubed", "W chain.lubricate=done@? ?bike"),
 ];
 
 export const RIDERS_TALK: readonly string[] = [
@@ -223,4 +237,13 @@ export const RIDERS_TALK: readonly string[] = [
     "got a new clutch cable from the shop",
     "I got new pads in the post",
   ],
+  "about to hit 15,000",
+  "coming up to 15,000",
+  "order no. 14820",
+  "part no. 14820 ordered",
+  "helped Anna: oil changed",
+  "helped Anna with her brakes, 14,820 on mine",
+  "fork air 34 psi front",
+  "rear rack 22 lbs",
+  "did a trip 143 miles yesterday",
 ];
