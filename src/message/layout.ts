@@ -292,7 +292,7 @@ export function dayAt(layout: Layout, part: Part, shared: readonly Part[], at?: 
   const general =
     dates.find((dated) => dated.from <= 1 && tokens.slice(0, dated.from).every((token) => token.is === "word")) ??
     dates.find((dated) => layout.clauses.some((clause) => clause.parts.some((each) => inside(dated, each) && holdsOnly(layout, each, dated))));
-  return meantBy(own ?? general ?? lookedOn(layout, part) ?? closing(layout, part) ?? null, known.today);
+  return meantBy(own ?? general ?? lookedOn(layout, part) ?? closing(layout, part) ?? (at === undefined ? null : dayBefore(layout, part)), known.today);
 }
 
 const saysNow = ({ tokens, known }: Layout, part: Part): boolean =>
@@ -351,6 +351,14 @@ function lookedOn(layout: Layout, part: Part): Dated | null {
   const said = tokens.slice(look.from, look.to + 1).filter((_, n) => look.from + n < dated.from || look.from + n > dated.to);
   const looks = said.some((token) => token.is === "word" && (known.vocabulary.workDone[token.folded] ?? []).includes("inspect"));
   return looks && !said.some((token) => token.is === "number") ? dated : null;
+}
+
+/** "14,300 yesterday, front 33": read that day too, or now? */
+function dayBefore({ clauses, dates, known }: Layout, part: Part): Dated | null {
+  const clause = clauses.find((each) => each.parts.includes(part));
+  const before = clause === undefined ? undefined : dates.findLast((dated) => inside(dated, clause) && dated.to < part.from);
+  if (before === undefined || before.span !== null || before.options.includes(known.today)) return null;
+  return { ...before, options: [...before.options, known.today] };
 }
 
 /** The day that a date phrase means; today when there is none. */
