@@ -52,6 +52,8 @@ export function shopSaid(layout: Layout, at: readonly number[], used: Set<number
   for (const each of at) {
     const word = wordAt(layout.tokens, each);
     if (word === null || !details.shops.includes(word) || !details.byWhom.includes(wordAt(layout.tokens, each - 1) ?? "")) continue;
+    // "In the garage" is where one's own bike stands.
+    if (among(details.within, wordAt(layout.tokens, each - 2))) continue;
     used.add(each);
     return word;
   }

@@ -52,6 +52,8 @@ export function governed(layout: Layout, parts: readonly Part[], bike: KnownBike
       continue;
     }
     if (firstVerb === undefined) {
+      // "Oil, filter, plugs done": the filter is part of what was listed before it.
+      if (all.length === 0 && isPartOfListed(layout, part, listed.at(-1)?.all ?? [])) continue;
       if (all.length === 0 || !holdsOnlyItems(layout, part, all, true)) {
         listed = [];
         continue;
@@ -99,6 +101,14 @@ export function governed(layout: Layout, parts: readonly Part[], bike: KnownBike
   // "Chain cleaned, lubed and adjusted": of cleaning that goes with more there is nothing to ask.
   const isSaid = (asked: Phrase): boolean => found.some(({ asks, from }) => !asks && from === asked.from);
   return { found: found.filter((phrase) => !phrase.asks || !isSaid(phrase)), carried };
+}
+
+/** A single word that some name of an item listed before it holds too. */
+function isPartOfListed(layout: Layout, part: Part, listed: readonly ItemPhrase[]): boolean {
+  const word = wordAt(layout.tokens, part.to);
+  if (word === null || part.from !== part.to) return false;
+  const names = listed.flatMap(({ items }) => items).flatMap((item) => layout.known.vocabulary.items[item] ?? []);
+  return names.some((name) => name.split(" ").includes(word));
 }
 
 /** Is a length in a part that names no kind of reading it could be of? */

@@ -17,4 +17,6 @@ export type DetailWords = {
   readonly service: readonly string[];
   /** Before a shop: "at", "by". */
   readonly byWhom: readonly string[];
+  /** Before those: one's own garage does no work, "in the garage". */
+  readonly within: readonly string[];
 };

@@ -48,6 +48,8 @@ export type RecordWork = {
   /** Values found and left, by item. */
   readonly values?: readonly { readonly item: ItemKey; readonly found: readonly ItemValue[]; readonly left: readonly ItemValue[] }[];
   readonly note?: string;
+  /** Of a look, what was said beside it and says neither that all was well nor what was wrong. */
+  readonly beside?: string;
   /** A fault that was found by it, to be noted on the bike. */
   readonly fault?: Fault;
   /** Open defects that the words name, which this closes. */

@@ -10,5 +10,6 @@ export const GERMAN_DETAIL_WORDS: DetailWords = {
   forCost: ["für"],
   without: ["ohne", "außer", "vergessen", "nicht"],
   fresh: ["neu", "neue", "neuen", "neuer", "frisch", "frische"],
+  within: [],
   byWhom: ["der", "die", "beim", "in", "vom", "bei", "meiner", "meinem"],
 };

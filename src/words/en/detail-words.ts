@@ -27,5 +27,6 @@ export const ENGLISH_DETAIL_WORDS: DetailWords = {
   forCost: ["for"],
   without: ["without", "except", "forgot", "minus", "not", "no"],
   old: ["old", "worn", "previous"],
+  within: ["in"],
   byWhom: ["at", "by", "the", "my", "a", "local"],
 };
