@@ -68,12 +68,7 @@ export const RIDERS_SAY: readonly Case[] = [
   c("33f 36r", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron"),
   c("rear tyre 2.5 bar", "cold pressure/rear 2.5 bar@Heron"),
   c("topped the rear up to 36 psi", "cold pressure/rear 36 psi@Heron"),
-  c(
-    "checked pressures, 33 front 36 rear",
-    "cold pressure/front 33 psi@Heron",
-    "cold pressure/rear 36 psi@Heron",
-    "W tyre-pressure.measure=inspected@Heron",
-  ),
+  c("checked pressures, 33 front 36 rear", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron", "W tyre-pressure.measure=inspected@Heron"),
   c("rear tread down to 2.5mm", "tread/rear 2.5 mm@Heron"),
   c("tread 5mm f 4mm r", "tread/front 5 mm@Heron", "tread/rear 4 mm@Heron"),
   c("measured the chain slack, 30mm", "chain slack 30 mm@Heron"),
