@@ -30,6 +30,7 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
   if (figure.token.fraction !== null || (of !== null && unit === null) || Math.max(value, other ?? 0) < (unit === null ? 1000 : 1)) return null;
   const { vocabulary } = layout.known;
   const words = wordsOf(layout, part);
+  sure ||= isParked(layout, words, figure.at);
   const isOther = (word: string): boolean =>
     among(vocabulary.notOdometer, word) && under(vocabulary.workDone, word) === undefined && !(word.endsWith("'s") && isOfDial(layout, part, word));
   if (!sure && words.some(isOther)) return null;
@@ -84,6 +85,10 @@ function isOfPart({ tokens, known: { vocabulary } }: Layout, at: number): boolea
   }
   return false;
 }
+
+/** "Parked it up at 14,300 for the winter": where a ride ended, what the dial showed. */
+const isParked = ({ tokens, known: { vocabulary } }: Layout, words: readonly string[], at: number): boolean =>
+  among(vocabulary.at, wordAt(tokens, at - 1)) && words.some((word) => among(vocabulary.measuring.parks, word));
 
 /** "About to hit 15,000": the dial is not there yet. */
 function isToCome({ text, tokens, known: { vocabulary } }: Layout, at: number): boolean {

@@ -23,6 +23,8 @@ export type Layout = {
   readonly warm: boolean;
   /** True when some word names the tread. */
   readonly treadSaid: boolean;
+  /** True when some word calls a level one. */
+  readonly levelSaid: boolean;
   /** Tokens that belong to a bike's name or a date. */
   readonly taken: ReadonlySet<number>;
   /** The phrases that stand with measured values. */
@@ -52,6 +54,7 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
     oneName: named.length > 0 && named.every((name) => nameKey(name) === nameKey(named[0])),
     dates,
     warm: tokens.some((token) => token.is === "word" && among(known.vocabulary.warm, token.folded)),
+    levelSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.measuring.levelWords, token.folded)),
     treadSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.kinds.tread, token.folded)),
     taken,
     phrases,
@@ -131,7 +134,8 @@ function splitLetters(tokens: readonly Token[], { vocabulary: { places } }: Know
 /** "f33 r36": letters for both ends of the bike, each before its figure. */
 function splitLeading(tokens: readonly Token[], { vocabulary: { places } }: Known): readonly Token[] {
   const led = tokens.map((token, n) => {
-    const found = token.is === "word" ? /^(\p{L})(\d{2,3})$/u.exec(token.folded) : null;
+    // Most words are no letter and a figure.
+    const found = token.is === "word" && token.text.length <= 4 && token.text.length >= 3 ? /^(\p{L})(\d{2,3})$/u.exec(token.folded) : null;
     const next = tokens[n + 1];
     const isWhole = found !== null && !(next?.is === "break" && next.start === token.end && ".,/-".includes(next.mark) && tokens[n + 2]?.start === next.end);
     return isWhole ? { letter: found[1] ?? "", figure: found[2] ?? "" } : null;
@@ -288,7 +292,7 @@ export function dayAt(layout: Layout, part: Part, shared: readonly Part[], at?: 
   const general =
     dates.find((dated) => dated.from <= 1 && tokens.slice(0, dated.from).every((token) => token.is === "word")) ??
     dates.find((dated) => layout.clauses.some((clause) => clause.parts.some((each) => inside(dated, each) && holdsOnly(layout, each, dated))));
-  return meantBy(own ?? general ?? lookedOn(layout, part) ?? closing(layout, part) ?? null, known.today);
+  return meantBy(own ?? general ?? lookedOn(layout, part) ?? closing(layout, part) ?? (at === undefined ? null : dayBefore(layout, part)), known.today);
 }
 
 const saysNow = ({ tokens, known }: Layout, part: Part): boolean =>
@@ -347,6 +351,14 @@ function lookedOn(layout: Layout, part: Part): Dated | null {
   const said = tokens.slice(look.from, look.to + 1).filter((_, n) => look.from + n < dated.from || look.from + n > dated.to);
   const looks = said.some((token) => token.is === "word" && (known.vocabulary.workDone[token.folded] ?? []).includes("inspect"));
   return looks && !said.some((token) => token.is === "number") ? dated : null;
+}
+
+/** "14,300 yesterday, front 33": read that day too, or now? */
+function dayBefore({ clauses, dates, known }: Layout, part: Part): Dated | null {
+  const clause = clauses.find((each) => each.parts.includes(part));
+  const before = clause === undefined ? undefined : dates.findLast((dated) => inside(dated, clause) && dated.to < part.from);
+  if (before === undefined || before.span !== null || before.options.includes(known.today)) return null;
+  return { ...before, options: [...before.options, known.today] };
 }
 
 /** The day that a date phrase means; today when there is none. */

@@ -13,9 +13,7 @@ import { tokensOf } from "./pieces.ts";
 /** @param used tokens that work has accounted for: what was topped up or replaced is no level read */
 export function levelsSaid(layout: Layout, clause: Clause, used: ReadonlySet<number>): readonly SaidAt[] {
   const found: SaidAt[] = [];
-  const { levelWords } = layout.known.vocabulary.measuring;
-  const saysLevel = layout.tokens.some((token) => token.is === "word" && among(levelWords, token.folded));
-  if (layout.phrases.level.length === 0 && !saysLevel) return found;
+  if (layout.phrases.level.length === 0 && !layout.levelSaid) return found;
   let carried: readonly Phrase<"kind">[] = [];
   for (const part of clause.parts) {
     const named = phrasesInside(layout.phrases.kind, part).filter(({ at, are }) => are.some(isLevel) && !layout.taken.has(at));
@@ -36,7 +34,7 @@ const hasFigure = (layout: Layout, part: Part): boolean => tokensOf(part).some((
 function fineIn(layout: Layout, part: Part, named: readonly Phrase<"kind">[]): readonly Phrase<"level">[] {
   const { measuring, maybe } = layout.known.vocabulary;
   const last = named.at(-1);
-  if (last === undefined || !tokensOf(part).some((at) => among(measuring.levelWords, wordAt(layout.tokens, at)))) return [];
+  if (!layout.levelSaid || last === undefined || !tokensOf(part).some((at) => among(measuring.levelWords, wordAt(layout.tokens, at)))) return [];
   return tokensOf(part)
     .filter((at) => at > last.to && among(maybe.ok, wordAt(layout.tokens, at)))
     .slice(0, 1)

@@ -65,7 +65,7 @@ export function read(text: string, of: Known): Meant {
     known,
   );
   const intents: Intent[] = [];
-  const left: ReturnType<typeof leftIn>[number][] = [];
+  const left: (() => ReturnType<typeof leftIn>)[] = [];
   let heard = false;
   let heading = NO_HEADING;
   for (const whole of layout.clauses) {
@@ -90,9 +90,20 @@ export function read(text: string, of: Known): Meant {
     const jobs = withBeside(layout, clause, withFiguresKept(layout, clause, work.intents, accounted, readings), accounted, readings);
     const came = [...withTwiceAsked(readings), ...jobs, ...wrong.intents, ...(readings.length > 0 ? work.missing : [])];
     intents.push(...came);
-    left.push(...leftIn(layout, clause, accounted, [...readings, ...came, ...(services?.intents ?? [])]));
+    left.push(() => leftIn(layout, clause, accounted, [...readings, ...came, ...(services?.intents ?? [])]));
   }
   const bikes = [...new Set(layout.named.flatMap((name): readonly BikeId[] => (name.bikes.length === 1 ? name.bikes : [])))];
+  // Beside nothing that was understood nothing is left to tell, and most messages come to nothing.
+  const unread =
+    intents.length === 0
+      ? []
+      : [
+          ...unreadOf(
+            left.flatMap((each) => each()),
+            intents,
+          ),
+          ...bikesLeft(layout, intents),
+        ];
   const nearMiss = intents.length === 0 && (heard || layout.named.length > 0 || layout.tokens.some((token) => token.is === "number" && token.units.length > 0));
-  return { intents, bikes, nearMiss, unread: [...unreadOf(left, intents), ...bikesLeft(layout, intents)], tooLong: false };
+  return { intents, bikes, nearMiss, unread, tooLong: false };
 }

@@ -48,9 +48,7 @@ export function leftIn(layout: Layout, clause: Clause, used: ReadonlySet<number>
 
 /** What is left of a message, as typed: a heading, or a look at what was then read, is told by its readings. */
 export const unreadOf = (left: readonly Left[], intents: readonly Intent[]): readonly string[] =>
-  intents.length === 0
-    ? []
-    : left.filter(({ kinds }) => !intents.some((intent) => intent.do === "log reading" && kinds.includes(intent.kind))).map(({ text }) => text);
+  left.filter(({ kinds }) => !intents.some((intent) => intent.do === "log reading" && kinds.includes(intent.kind))).map(({ text }) => text);
 
 /** The letters of a text that belong to one of some others, wherever they stand in it. */
 function toldIn(text: string, those: ReadonlySet<string>): Uint8Array {

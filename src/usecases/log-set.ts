@@ -94,9 +94,11 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   // What must not be in there mends nothing.
   const mending = saved.work.filter(({ bike }) => !fluids.some((each) => each.bike === bike && each.worth === null));
   const next = first + saved.readings.length + saved.work.length + saved.defects.length;
-  const verdicts = await noteVerdicts(q, ctx, touched, { judged, readings: saved.readings, work: mending }, source, next);
-  const mixed = await noteMixed(q, ctx, touched, fluids, saved.work, source, next + verdicts.noted.length);
+  // What the words closed already stands open no more, whatever else would close it.
+  const still = touched.map((g) => ({ ...g, defects: openBut(g, saved.closed) }));
+  const verdicts = await noteVerdicts(q, ctx, still, { judged, readings: saved.readings, work: mending }, source, next);
   const closed = [...saved.closed, ...verdicts.closed];
+  const mixed = await noteMixed(q, ctx, still, fluids, saved.work, source, next + verdicts.noted.length);
   const fuel: FuelShown[] = [];
   for (const g of touched) fuel.push(...(await fuelOf(q, g, saved.readings)));
   return {
@@ -113,6 +115,8 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
     },
   };
 }
+
+const openBut = ({ defects }: Garaged, closed: readonly Defect[]): readonly Defect[] => defects.filter(({ id }) => !closed.some((each) => each.id === id));
 
 /** What was found is judged no more where what was left of it is said too, nor what came off for something new. */
 const standing = (taken: readonly Taken[], work: readonly WorkRecord[]): readonly Taken[] =>

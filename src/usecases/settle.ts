@@ -144,7 +144,8 @@ export async function save(q: Repos, ctx: Ctx, intents: readonly Intent[], all: 
   for (const [n, intent] of said.entries()) {
     const record = filled[n];
     const g = record === undefined ? null : pick(all, record.bike);
-    const named = g?.defects.filter((defect) => intent.closes?.includes(defect.id) === true) ?? [];
+    // Two jobs of one message may name the same defect: the first closes it.
+    const named = g?.defects.filter(({ id }) => intent.closes?.includes(id) === true && !closed.some((each) => each.id === id)) ?? [];
     if (record !== undefined && named.length > 0) closed.push(...(await closedByWork(q, ctx, named, record.id)));
   }
   await touch(q, ctx, [...new Set([...readings, ...filled, ...defects].map((record) => record.bike))]);

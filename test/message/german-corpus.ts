@@ -291,6 +291,8 @@ export const GERMAN: readonly Case[] = [
   c("Ventilspiel EV 0,10 AV 0,15", "valve clearance/intake 0.1 mm@Bramble", "valve clearance/exhaust 0.15 mm@Bramble"),
   c("Vorderreifen hat noch 4 mm", "tread/front 4 mm@Bramble"),
   c("Ölstand ok", "oil level 3 level@Bramble"),
+  c("Öl diesen Sommer gewechselt", "W engine-oil.replace=replaced on 2026-06-01@Bramble"),
+  c("Kette diese Woche geschmiert", "W chain.lubricate=done on 2026-11-23@Bramble"),
 ];
 
 /** Said in German company; nothing to log. */

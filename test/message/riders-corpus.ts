@@ -131,6 +131,24 @@ export const RIDERS_SAY: readonly Case[] = [
   c("oil level ok", "oil level 3 level@Heron"),
   c("front 28 on Monday, 33 on Tuesday", "cold pressure/front 28 psi@Heron on 2026-11-23"),
   c("checked the wheel bearings with Tess in the garage", "W wheel-bearings.inspect=inspected, within limits@Heron"),
+  c("oil changed this summer", "W engine-oil.replace=replaced on 2026-06-01@Heron"),
+  c("oil changed last Sunday week", "W engine-oil.replace=replaced on 2026-11-22@Heron ?date"),
+  c("chain lubed earlier this week", "W chain.lubricate=done on 2026-11-23@Heron"),
+  c("put it away at 14,300 on Saturday, battery 12.7", "odometer 14300 mi@Heron on 2026-11-21", "battery voltage 12.7 V@Heron on 2026-11-21 ?date"),
+  c("parked it up at 14,300 for winter", "odometer 14300 mi@Heron"),
+  c(
+    "14,300 yesterday, front 33 rear 36",
+    "odometer 14300 mi@Heron on 2026-11-24",
+    "cold pressure/front 33 psi@Heron on 2026-11-24 ?date",
+    "cold pressure/rear 36 psi@Heron on 2026-11-24 ?date",
+  ),
+  c(
+    "oil changed yesterday, front 33 rear 36",
+    "cold pressure/front 33 psi@Heron on 2026-11-24 ?date",
+    "cold pressure/rear 36 psi@Heron on 2026-11-24 ?date",
+    "W engine-oil.replace=replaced on 2026-11-24@Heron",
+  ),
+  c("front 33 this week", "cold pressure/front 33 psi@Heron on 2026-11-23 ?date"),
 ];
 
 /** Several bikes in one message: each figure is of the bike that its own part names. */

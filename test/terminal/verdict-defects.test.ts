@@ -190,3 +190,44 @@ test("what the bike has not as it is entered is kept and not judged, and the way
   expect(await due()).toContain("- Clutch fluid: clutch fluid level below the low mark, read today: beyond limit");
   await t.close();
 });
+
+test.each([
+  ["front pads 0.5 mm", "front pads swapped"],
+  ["front pads 0.5 mm", "replaced the front brake pads"],
+  ["front pads 0.5 mm", "front pads swapped, 5 mm on the new ones"],
+  ["front pads 0.5 mm", "fixed the front pads, swapped the front pads"],
+  ["rear pads 0.5 mm", "rear pads swapped at 14,250 mi"],
+  ["rear tread 0.5 mm", "rear tyre swapped"],
+  ["rear tread 0.5 mm", "rear tyre swapped, replaced the rear tyre"],
+  ["front disc 4.4 mm", "replaced the front discs"],
+  ["chain slack 55 mm upright", "fixed the slack chain, chain slack 30 mm"],
+  ["chain slack 55 mm upright", "replaced the chain, fixed the slack chain, chain slack 30 mm upright"],
+] as const)("“%s” is closed once by “%s”, whatever else would close it", async (wrong, work) => {
+  const { t, run, say, due } = await heron();
+  await run("/spec what:front disc limit value:4.5 mm");
+  await run("/spec what:chain slack value:25-35 mm");
+  const noted = await say(wrong);
+  expect(noted.data.defects).toMatchObject([{ grade: "do not ride" }]);
+  expect((await say(work)).data.closed).toMatchObject([{ id: noted.data.defects[0].id, state: "closed" }]);
+  expect(await due()).not.toContain("Do not ride");
+  await t.close();
+});
+
+test("new pads as thin as the old ones are noted anew where the words closed the old", async () => {
+  const { t, say, due } = await heron();
+  const [old] = (await say("front pads 0.5 mm")).data.defects;
+  const swapped = await say("front pads swapped, 0.6 mm on the new ones");
+  expect(swapped.data.closed).toMatchObject([{ id: old.id }]);
+  expect(swapped.data.defects).toMatchObject([{ kind: "worn front pads", state: "open" }]);
+  expect(await due()).toContain("Do not ride");
+  await t.close();
+});
+
+test("pads named in answer to “It is mended” close it once", async () => {
+  const { t, say, due } = await heron();
+  const noted = await say("front pads 0.5 mm");
+  const mended = await t.one({ ...dm, fill: button(noted, "It is mended"), fields: { did: "front brake pads", at: "", on: "" } });
+  expect(mended.data.closed).toMatchObject([{ id: noted.data.defects[0].id }]);
+  expect(await due()).not.toContain("Do not ride");
+  await t.close();
+});

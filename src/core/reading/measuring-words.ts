@@ -10,6 +10,8 @@ export type MeasuringWords = {
   readonly levels: Readonly<Record<Level, readonly string[]>>;
   /** A trip meter where it stands right before its figure: "trip 143". */
   readonly tripAlone: readonly string[];
+  /** Putting a bike away, or fetching it: a figure behind "at" is the dial's. */
+  readonly parks: readonly string[];
   /** What calls a level one. */
   readonly levelWords: readonly string[];
   /** Before a figure that is not reached yet: "about to hit". */

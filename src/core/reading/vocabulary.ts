@@ -127,6 +127,11 @@ export type Vocabulary = {
     readonly atWeekend: readonly string[];
     /** Before a weekend that is to come. */
     readonly ahead: readonly string[];
+    /** Before a week, a month or a season that is not over: "this". */
+    readonly these: readonly string[];
+    /** Before or behind these something was done on a day that nobody named: "before the tour". */
+    readonly around: readonly string[];
+    readonly events: readonly string[];
     /** Words of a day that nothing here reads: the member is asked. */
     readonly hints: readonly string[];
     /** Names of months that are other words too. */

@@ -6,6 +6,7 @@ const AT = (where: readonly string[]): string[] => where.flatMap((each) => [each
 
 export const GERMAN_MEASURING: MeasuringWords = {
   tripAlone: [],
+  parks: ["abgestellt", "eingemottet", "eingewintert", "eingelagert", "geparkt", "abgeholt"],
   levelWords: ["stand", "ölstand", "flüssigkeitsstand", "kühlmittelstand", "bremsflüssigkeitsstand", "kühlwasserstand", "pegel", "füllstand"],
   toCome: ["kurz vor", "knapp unter", "fast bei", "bald bei", "nähert sich", "demnächst bei", "gleich bei", "bald auf", "knapp vor"],
   notTyres: ["gabel", "federbein", "gepäckträger", "träger", "dämpfer", "vorspannung", "luftfilterkasten"],

@@ -4,6 +4,7 @@ import type { MeasuringWords } from "../../core/reading/measuring-words.ts";
 
 export const ENGLISH_MEASURING: MeasuringWords = {
   tripAlone: ["trip"],
+  parks: ["parked", "stored", "garaged", "laid", "winterised", "winterized", "mothballed", "away", "tucked", "storage", "collected"],
   levelWords: ["level", "levels"],
   toCome: [
     ...["about to hit", "about to reach", "about to turn", "about to roll over to", "about to tick over to", "about to pass", "about to be at"],
