@@ -252,7 +252,7 @@ function answers(question: Question, words: Words): Action[] {
   }
   if (gap.need === "service") {
     const services = question.services ?? [];
-    const only = services.length === 1 && services[0]?.at === Math.round(gap.figure);
+    const only = services.length === 1;
     return services.map((service, n) => press("answer", `${draft}.${n}`, words.readings.service(service, only), rev));
   }
   if (gap.need === "defect") return [press("answer", `${draft}.yes`, words.defects.labels.note, rev)];
