@@ -92,6 +92,7 @@ export const judged = z.object({
   ...{ caution: z.string().nullable(), add: z.number().nullable(), share: z.number().nullable(), miscounted: z.boolean(), freezes: z.number().nullable() },
   air: z.number().nullable(),
   points: z.array(z.number()),
+  ifSo: z.object({ judgement, doNotRide: z.boolean() }).nullable(),
   force: z.string().nullable(),
 });
 /** What is left of a part that wears. */
