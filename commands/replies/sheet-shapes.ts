@@ -18,7 +18,8 @@ const step = z.discriminatedUnion("step", [
     ...{ specs: z.array(spec), measures: z.array(z.string()), due: z.object({ item: z.string(), status: z.string(), caution: z.string().nullable() }) },
   }),
   z.object({ step: z.enum(["open", "close"]), part: z.string() }),
-  z.object({ step: z.enum(["warm up", "tension", "pump brakes", "last look", "test ride"]) }),
+  z.object({ step: z.literal("stays apart"), parts: z.array(z.string()) }),
+  z.object({ step: z.enum(["warm up", "tension", "brakes", "last look", "test ride"]) }),
 ]);
 const use = z.object({ what: z.string(), count: z.number().nullable(), amount: z.string().nullable(), kind: z.string().nullable() });
 
@@ -35,6 +36,7 @@ export const sheetShown = z.object({
   nearest: z.array(z.object({ at: z.number(), unit })),
   habits: z.array(z.string()),
   tension: z.enum(["chain", "belt"]).nullable(),
+  brakes: z.object({ front: z.enum(["disc", "drum"]), rear: z.enum(["disc", "drum"]) }),
   note: z.string().nullable(),
   job: z.string().nullable(),
   stops: z.array(defect),

@@ -55,7 +55,7 @@ export function saySheet(shown: SheetShown, words: Words): Said {
   ];
   const cautions = itemsOf(here).flatMap(({ due }) => (due.caution === null ? [] : [due.caution]));
   // Whatever else is hot or heavy that evening: where brakes are opened, that is said too.
-  const told = [...new Set([cautions[0], cautions.find((each) => each === "brakes")])]
+  const told = [...new Set([cautions[0], cautions.find((each) => each === "brakes" || each === "drum brakes")])]
     .map((each) => words.caution(each ?? null))
     .filter((each) => each !== null);
   const pages = evenings.flatMap((_each, n): Action[] =>
@@ -80,13 +80,15 @@ function stepsOf(evening: SheetEvening, before: number, shown: SheetShown, { she
       case "open":
         return [`- ${sheet.open(step.part)}`];
       case "close":
-        return [`- ${sheet.close(step.part)}`];
+        return [`- ${sheet.close(step.part, shown.brakes)}`];
+      case "stays apart":
+        return [`- ${sheet.staysApart(step.parts)}`];
       case "warm up":
         return [`- ${sheet.warmUp(shown.engine)}`];
       case "tension":
         return shown.tension === null ? [] : [`- ${sheet.tension(shown.tension)}`];
-      case "pump brakes":
-        return [`- ${sheet.pumpBrakes()}`];
+      case "brakes":
+        return sheet.brakes(shown.brakes).map((line) => `- ${line}`);
       case "last look":
         return [`- ${sheet.lastLook(shown.habits)}`];
       case "test ride":

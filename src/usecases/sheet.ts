@@ -2,6 +2,7 @@
 
 import { isLocalDate } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
+import type { Equipment } from "../core/equipment.ts";
 import type { ItemKey } from "../core/ids.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
 import { type DistanceUnit, dialOf, figureIn, type Ridden, riddenOf } from "../core/quantity/distance.ts";
@@ -79,6 +80,8 @@ export type SheetShown = {
   /** Of these the plan has no record, and they do not fall due by then. */
   readonly habits: readonly string[];
   readonly tension: "chain" | "belt" | null;
+  /** A disc is pumped firm, a drum's free play set. */
+  readonly brakes: { readonly front: Equipment["frontBrake"]; readonly rear: Equipment["rearBrake"] };
   /** The note that the last job left. */
   readonly note: string | null;
   /** A job on this bike that is being worked at. */
@@ -212,6 +215,7 @@ async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: LookedThrough, at: 
       evenings,
       evening: Math.min(Math.max(1, evening), Math.max(1, evenings.length)),
       tension,
+      brakes: { front: g.bike.equipment.frontBrake, rear: g.bike.equipment.rearBrake },
     },
     items: list.entries.length,
     minutes: evenings.reduce((sum, each) => sum + each.minutes, 0),

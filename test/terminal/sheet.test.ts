@@ -351,5 +351,5 @@ test("a figure at which nothing falls due is answered with the services nearest 
   expect((await run("/plan sheet at:36,000 km")).text).toContain("nothing falls due there.\nThe services nearest to it: 30,000 km and 40,000 km.");
   const sheet = await run("/plan sheet at:40,000 km");
   expect(sheet.text).toContain("Hot oil and coolant scald");
-  expect(sheet.text).toContain("pump the lever hard before riding");
+  expect(sheet.text).toContain("a disc brake pumped hard first");
 });
