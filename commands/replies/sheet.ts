@@ -19,13 +19,16 @@ export function saySheet(shown: SheetShown, words: Words): Said {
   const { bike, mark, on, evenings, evening, adds } = shown;
   const job = shown.job === null ? [] : [press("sheet-job", shown.job, sheet.labels.go)];
   if (shown.items === 0)
-    return said([sheet.empty(bike.nickname, mark, on, shown, bike), ...sheet.nearest(shown.nearest), ...meanwhile(shown, words)], { actions: job });
+    return said([sheet.empty(bike.nickname, mark, on, shown, bike), ...blind(shown, words), ...sheet.nearest(shown.nearest), ...meanwhile(shown, words)], {
+      actions: job,
+    });
   const here = evenings[evening - 1] as SheetEvening;
   const before = evenings.slice(0, evening - 1).reduce((sum, each) => sum + itemsOf(each).length, 0);
   const lines = [
     sheet.title(bike.nickname, mark, on, shown, shown.items, shown.minutes, shown.unsaid, evenings.length, bike),
     ...shown.stops.map((defect) => words.defects.due(defect, words.today)),
     ...(shown.engine === "ride" ? [] : [sheet.notRidden(shown.engine, shown.stops.length > 0)]),
+    ...(evening > 1 ? [] : blind(shown, words)),
     ...[sheet.when(on, bike.today)].filter((line) => line !== null),
     ...(adds === null || evening > 1 ? [] : [sheet.adds(adds.at, adds.ordinary, adds.names, bike.unit)]),
     ...(shown.note === null ? [] : [sheet.note(shown.note)]),
@@ -67,6 +70,8 @@ export function saySheet(shown: SheetShown, words: Words): Said {
   told.unshift(...[...new Set(stops)].filter((each) => !told.includes(each)).slice(0, 2));
   return said(lines, { caution: told.length === 0 ? null : told.join(" "), actions: [...begin, ...pages], files: [tableOf(shown, words)] });
 }
+
+const blind = ({ blind: what, bike }: SheetShown, { outlook }: Words): string[] => (what === null ? [] : [outlook.blind(what, bike)]);
 
 const meanwhile = (shown: SheetShown, { sheet }: Words): string[] => (shown.meanwhile.length === 0 ? [] : [sheet.meanwhile(shown.meanwhile)]);
 

@@ -41,7 +41,13 @@ const WARM: Readonly<Record<EngineRun, string>> = {
   standing: "engine run warm where it stands, outdoors",
   "not run": "engine warm, once it may be run again",
 };
-const WHY: Readonly<Record<SheetWhy, string>> = { now: "due already", there: "", near: "soon after, so do it now", unknown: "nothing on record" };
+const WHY: Readonly<Record<SheetWhy, string>> = {
+  now: "due already",
+  there: "",
+  near: "soon after, so do it now",
+  next: "of the next service",
+  unknown: "nothing on record",
+};
 const DONE_WORDS: Readonly<Record<Outcome, string>> = {
   "inspected, within limits": "looked at, within limits",
   inspected: "looked at",
