@@ -93,7 +93,8 @@ function ownsNext(layout: Layout, at: number): boolean {
 /** Something of a bike: a place, a kind of reading, a part that is worked at. */
 function isThing({ tokens, known: { vocabulary } }: Layout, at: number): boolean {
   const word = wordAt(tokens, at);
-  return word !== null && firstsOf(vocabulary).ofBikes.has(word);
+  // "At Miller's on 20 November": a phrase may begin with "on" as well.
+  return word !== null && firstsOf(vocabulary).ofBikes.has(word) && !among(vocabulary.onBike, word);
 }
 
 /** A capital at the beginning of a clause is a name only where the word is none that the reader knows. */

@@ -18,7 +18,7 @@ import { isOthers } from "./others.ts";
 import { readingsSaid } from "./readings-said.ts";
 import { refitSaid } from "./refit-said.ts";
 import { foldWord, ownWords, scan } from "./scan.ts";
-import { serviceSaid } from "./service-said.ts";
+import { servicesSaid } from "./service-said.ts";
 import { withoutSlips } from "./slips.ts";
 import { bikesLeft, leftIn, unreadOf } from "./unread.ts";
 import { workSaid } from "./work-said.ts";
@@ -71,20 +71,17 @@ export function read(text: string, of: Known): Meant {
   for (const whole of layout.clauses) {
     if (isOthers(layout, whole)) continue;
     const back = refitSaid(layout, whole);
-    const clause = back?.rest ?? whole;
+    const unfitted = back?.rest ?? whole;
     if (back !== null) intents.push(...back.intents);
-    if (back !== null && clause.parts.length === 0) continue;
-    const service = serviceSaid(layout, clause);
-    if (service !== null) {
-      intents.push(service.intent, ...readingsSaid(layout, clause, service.used, NO_HEADING));
-      continue;
-    }
+    const services = servicesSaid(layout, unfitted);
+    const clause = services?.rest ?? unfitted;
+    if (services !== null) intents.push(...services.intents);
+    if (clause.parts.length === 0 && (back ?? services) !== null) continue;
     const wrong = defectsSaid(layout, clause);
-    const { work, readings: measured } = withDetails(
-      layout,
-      wrong.rest,
-      withMended(layout, wrong.rest, withJoints(layout, wrong.rest, workSaid(layout, wrong.rest))),
-    );
+    const said = workSaid(layout, wrong.rest);
+    // What a service cost is no cost of what was done beside it.
+    const beside = services === null ? said : { ...said, used: new Set([...said.used, ...services.used]) };
+    const { work, readings: measured } = withDetails(layout, wrong.rest, withMended(layout, wrong.rest, withJoints(layout, wrong.rest, beside)));
     heard ||= work.heard;
     const accounted = new Set([...work.used, ...wrong.used]);
     const readings = [...readingsSaid(layout, clause, accounted, heading), ...measured];
@@ -93,7 +90,7 @@ export function read(text: string, of: Known): Meant {
     const jobs = withBeside(layout, clause, withFiguresKept(layout, clause, work.intents, accounted, readings), accounted, readings);
     const came = [...withTwiceAsked(readings), ...jobs, ...wrong.intents, ...(readings.length > 0 ? work.missing : [])];
     intents.push(...came);
-    left.push(() => leftIn(layout, clause, accounted, [...readings, ...came]));
+    left.push(() => leftIn(layout, clause, accounted, [...readings, ...came, ...(services?.intents ?? [])]));
   }
   const bikes = [...new Set(layout.named.flatMap((name): readonly BikeId[] => (name.bikes.length === 1 ? name.bikes : [])))];
   // Beside nothing that was understood nothing is left to tell, and most messages come to nothing.

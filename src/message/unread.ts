@@ -9,6 +9,7 @@ import { isPlainPart, kindWordsIn } from "./kind-of.ts";
 import { bikeAt, inside, type Layout, phrasesInside } from "./layout.ts";
 import { isVerb, tokensOf } from "./pieces.ts";
 import { itemPhrases } from "./read-items.ts";
+import { serviceIn } from "./service-said.ts";
 
 /** More words than this are talk. */
 const MOST_WORDS = 8;
@@ -71,6 +72,7 @@ function speaksOfBike(layout: Layout, part: Part): boolean {
   if (how.some((list) => phrasesInside(list, part).length > 0)) return false;
   const bike = bikeAt(layout, part).bike ?? layout.known.bikes[0];
   return (
+    serviceIn(layout, part) !== null ||
     tokensOf(part).some((at) => isStray(layout, part, at)) ||
     kindWordsIn(layout, part).some(({ are }) => !are.includes("odometer")) ||
     namesThing(layout, part) ||
@@ -83,7 +85,7 @@ function speaksOfBike(layout: Layout, part: Part): boolean {
 function saysJob(layout: Layout, part: Part): boolean {
   const bike = bikeAt(layout, part).bike ?? layout.known.bikes[0];
   const named = bike !== undefined && itemPhrases(layout.tokens, layout.known, bike, part.from, part.to).length > 0;
-  return named || (namesThing(layout, part) && tokensOf(part).some((at) => isVerb(layout, at)));
+  return named || serviceIn(layout, part) !== null || (namesThing(layout, part) && tokensOf(part).some((at) => isVerb(layout, at)));
 }
 
 /** A figure by a unit of the workshop, an end of the bike or the name of a kind. */

@@ -65,9 +65,14 @@ export function holdsOnlyItems(layout: Layout, part: Part, phrases: readonly Ite
       phrases.some((phrase) => at >= phrase.from && at <= phrase.to) ||
       mayStandBeside(layout, at) ||
       isCost(layout, at) ||
+      isShop(layout, at) ||
       (ends && isPlace(layout, wordAt(layout.tokens, at) ?? "")),
   );
 }
+
+/** "Oil change at the dealer": whoever did it changes nothing about what was done. A "tyre shop" did nothing. */
+const isShop = ({ tokens, known: { vocabulary } }: Layout, at: number): boolean =>
+  among(vocabulary.details.shops, wordAt(tokens, at)) && among(vocabulary.details.byWhom, wordAt(tokens, at - 1));
 
 /** "For 140 quid": what it cost stands beside any job. */
 function isCost({ tokens, known }: Layout, at: number): boolean {
