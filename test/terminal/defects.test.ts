@@ -15,7 +15,9 @@ async function withHeron(use: (t: Talk) => Promise<void>): Promise<void> {
 test("noted, graded by what it is and otherwise by its owner, first on /due, closed by work that names it, open again when the work is undone", async () => {
   await withHeron(async (t) => {
     const noted = await t.one({ ...DM, say: "front brake feels spongy on Heron" });
-    expect(noted.text).toMatch(/^Heron: “front brake feels spongy”\. Noted\. Do not ride until it is found: air, a leak or old fluid\./u);
+    expect(noted.text).toMatch(
+      /^Heron: “front brake feels spongy”\. Noted\. Do not ride until it is found: air, a leak or old fluid, or a drum out of adjustment\./u,
+    );
     // Its sentence says not to ride, and so it stands: nothing is asked.
     expect(noted.text).toContain("It stays first on /due until work closes it.");
     expect(noted.text).not.toContain("How bad");
@@ -28,8 +30,10 @@ test("noted, graded by what it is and otherwise by its owner, first on /due, clo
     const stale = await t.one({ ...DM, press: button(noted, "Watch") });
     expect(stale.data.grade).toBe("do not ride");
     const due = await t.one({ ...DM, run: "/due" });
-    expect(due.text?.split("\n")[1]).toBe("- Do not ride: “front brake feels spongy”, found today. Do not ride until it is found: air, a leak or old fluid.");
-    expect(due.text).toContain("Brakes: keep pads and discs free of oil");
+    expect(due.text?.split("\n")[1]).toBe(
+      "- Do not ride: “front brake feels spongy”, found today. Do not ride until it is found: air, a leak or old fluid, or a drum out of adjustment.",
+    );
+    expect(due.text).toContain("Brakes: keep pads, discs and linings free of oil");
     // A reading closes nothing.
     await t.one({ ...DM, say: "14,300 mi" });
     expect((await t.one({ ...DM, run: "/due" })).data.bikes[0].defects).toHaveLength(1);
