@@ -9,7 +9,7 @@ import type { Outcome, Status } from "../../core/schedule/facts.ts";
 import type { TooLow } from "../../core/tyre/too-low.ts";
 import type { WorkDetail } from "../../core/work-detail.ts";
 import type { Printer } from "../printer.ts";
-import { englishItemName } from "./item-names.ts";
+import { englishItemName, englishWorkName } from "./item-names.ts";
 import { KIND_WORDS, LEVEL_WORDS } from "./kinds.ts";
 import { readWarm } from "./read-warm.ts";
 import { detailTail, valueAsTyped, valueJudged } from "./reading-detail.ts";
@@ -218,13 +218,14 @@ export const readingWords = (p: Printer) => {
       retypeField: "The message, as it should read",
       pick: "Pick one",
     },
-    option: (gap: Gap, n: number, given: string): string =>
+    /** @param outcome of the work that is asked about */
+    option: (gap: Gap, n: number, given: string, outcome: Outcome | null): string =>
       gap.need === "number"
         ? p.figure(gap.options[n] ?? 0, AS_TYPED)
         : gap.need === "date"
           ? p.date(given as LocalDate, today0)
           : gap.need === "item"
-            ? englishItemName(given, null)
+            ? workOption(given, gap.options.length, outcome)
             : gap.need === "kind"
               ? KIND_WORDS[given as ReadingKind].name
               : gap.need === "found"
@@ -234,6 +235,12 @@ export const readingWords = (p: Printer) => {
                   : given,
   };
 };
+
+/** "New rear tyre"; where it is the only answer, and its name does not say that it was renewed, that is said. */
+function workOption(key: string, options: number, outcome: Outcome | null): string {
+  const name = englishWorkName(key, null, outcome ?? "done");
+  return options === 1 && outcome === "replaced" && name === englishItemName(key, null) && !/^new /iu.test(name) ? `${name}, replaced` : name;
+}
 
 // Dates offered as options always carry their year.
 const today0 = "0001-01-01" as LocalDate;

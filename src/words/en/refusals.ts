@@ -373,7 +373,7 @@ const TYRES: Readonly<Record<Extract<Refusal, { why: "tyres" }>["because"], (set
   "other on": (set) => `By my record “${set}” is on. Leave off: out, or note the swap between first.`,
   earlier: (set) => `“${set}” was put on later than that. Undo that swap first, or check the day.`,
   "by set": () =>
-    "Tyres go on and off as sets, each with its own distance: /bike tyres set:off-road off:road at:15,200 mi. A new tyre is work: /work did:rear tyre outcome:replaced.",
+    "Tyres that are swapped together go on and off as sets, each with its own distance: /bike tyres set:off-road off:road at:15,200 mi. A single one is put back with part:front tyre or part:rear tyre where no sets are kept. A new tyre is work: /work did:rear tyre outcome:replaced.",
   name: () => "Give the tyres a short name of up to 32 characters, such as road or off-road.",
 };
 
