@@ -135,18 +135,24 @@ export const readingWords = (p: Printer) => {
       typed: string,
       nickname: string | null,
       { figure, unit }: { readonly figure: number; readonly unit: DistanceUnit | null },
-      services: readonly { readonly at: number; readonly unit: DistanceUnit; readonly items: number }[],
+      services: readonly { readonly at: number; readonly unit: DistanceUnit; readonly items: number; readonly own: number }[],
     ): string => {
       const [only, ...others] = services;
       const on = nickname === null ? "" : ` on ${nickname}`;
       if (only === undefined) return `“${typed}”${on}: its plan prints no services. Say what was done: did the oil and filter at 14,820.`;
       if (others.length > 0 || Math.round(figure) !== only.at)
         return `“${typed}”${on}: its plan prints none at ${p.figure(figure, 0)}${unit === null ? "" : ` ${unit}`}. Which one was it?`;
-      return `“${typed}”${on}: ${only.items} items belong to the ${p.figure(only.at, 0)} ${only.unit} service. Mark them all as done? What was not, you can take out after.`;
+      const { items, own } = only;
+      const service = `the ${p.figure(only.at, 0)} ${only.unit} service`;
+      if (own > 0)
+        return `“${typed}”${on}: ${items + own} items belong to ${service}; the ${own === 1 ? "one" : own} that you ticked off yourself ${own === 1 ? "stays" : "stay"} yours. Mark the other ${items === 1 ? "one" : items} as done? What was not, you can take out after.`;
+      return `“${typed}”${on}: ${items} items belong to ${service}. Mark them all as done? What was not, you can take out after.`;
     },
     /** "Mark all 14", "The 12,000 mi service (14)". */
-    service: ({ at, unit, items }: { readonly at: number; readonly unit: DistanceUnit; readonly items: number }, only: boolean): string =>
-      only ? `Mark all ${items}` : `The ${p.figure(at, 0)} ${unit} service (${items})`,
+    service: (
+      { at, unit, items, own }: { readonly at: number; readonly unit: DistanceUnit; readonly items: number; readonly own: number },
+      only: boolean,
+    ): string => (only ? (own > 0 ? `Mark the other ${items}` : `Mark all ${items}`) : `The ${p.figure(at, 0)} ${unit} service (${items})`),
     /** "Taken out: valve clearance. It stands as it did before." */
     offBill: (nickname: string, changed: readonly string[], left: number): string =>
       `${nickname}: ${p.list(changed)} taken out; ${changed.length === 1 ? "it stands" : "they stand"} as before. ${left === 0 ? "Nothing is left of that record." : `${left} ${left === 1 ? "item" : "items"} stay recorded.`}`,
