@@ -209,6 +209,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     bikes: z.array(named),
     news: z.array(news),
     judged: z.array(judgedOn).optional(),
+    ofPartsOff: z.array(judged.pick({ id: true, kind: true, place: true, value: true, unit: true, typed: true })).optional(),
     fluids: z.array(fluidPut).optional(),
     fuel: z.array(fuel).optional(),
     withdrawn: z.array(reading),

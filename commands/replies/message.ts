@@ -156,6 +156,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   for (const used of outcome.fuel ?? []) lines.push(words.fuel.used(used, outcome.bikes.find(({ id }) => id === used.bike) ?? { unit: "km" }));
   if (outcome.unread !== undefined) lines.push(words.readings.unread(outcome.unread));
   lines.push(...judgedLines(outcome.judged ?? [], words));
+  for (const off of outcome.ofPartsOff ?? []) lines.push(words.judge.ofPartOff(off));
   if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
   for (const tyre of tyresAged(outcome.work, words.today)) if (tyre.age !== "within") lines.push(words.tyres.aged(tyre));
   for (const defect of outcome.defects) {
@@ -251,7 +252,7 @@ function answers(question: Question, words: Words): Action[] {
   }
   if (gap.need === "service") {
     const services = question.services ?? [];
-    const only = services.length === 1 && services[0]?.at === Math.round(gap.figure);
+    const only = services.length === 1;
     return services.map((service, n) => press("answer", `${draft}.${n}`, words.readings.service(service, only), rev));
   }
   if (gap.need === "defect") return [press("answer", `${draft}.yes`, words.defects.labels.note, rev)];

@@ -61,6 +61,7 @@ export function unreadDay(text: string, tokens: readonly Token[], from: number, 
     if (token === undefined || taken.has(at) || token.is === "break") continue;
     if (token.is === "word" && (among(ago.hints, token.folded) || (under(months, token.folded) !== undefined && !among(ago.notMonths, token.folded))))
       return token.text;
+    if (token.is === "word" && among(ago.events, token.folded) && isAround(tokens, from, at, ago.around)) return token.text;
     if (token.is === "number" && token.units.length > 0) continue;
     const marked = DAY_LIKE.exec(text.slice(token.start, token.start + 12))?.[0];
     // "33/36" is no day of any month.
@@ -68,6 +69,15 @@ export function unreadDay(text: string, tokens: readonly Token[], from: number, 
     if (marked !== undefined && !(marked.split("/").length === 2 && (Math.min(a, b) > 12 || Math.max(a, b) > 31 || a * b === 0))) return marked;
   }
   return null;
+}
+
+/** "Before the tour": within a few words. */
+function isAround(tokens: readonly Token[], from: number, at: number, around: readonly string[]): boolean {
+  for (let n = at - 1; n >= Math.max(from, at - 3); n--) {
+    const token = tokens[n];
+    if (token?.is === "word" && among(around, token.folded)) return true;
+  }
+  return false;
 }
 
 /** 13-11-2026, 2026/11/13, 1.11., 5/6; a stroke over 2, 4, 8, 16, 32 or 64 is a ruler's. */

@@ -28,8 +28,29 @@ export function bikesNamed(tokens: readonly Token[], known: Known): readonly Nam
       slipAt(tokens, at, names) ??
       unknownAt(tokens, at, known);
     if (hit === null) continue;
-    found.push(hit);
     at = hit.to;
+    // "Bramble, unlike Heron, has 28 rear": nothing is said of it.
+    const before = tokens[hit.from - 1];
+    if (before?.is === "word" && among(known.vocabulary.unlike, before.folded)) continue;
+    found.push(hit);
+  }
+  return eitherOf(tokens, found, known);
+}
+
+/** "Heron or Bramble": either of them, which is asked. */
+function eitherOf(tokens: readonly Token[], named: readonly Named[], { vocabulary }: Known): readonly Named[] {
+  const found: Named[] = [];
+  for (const name of named) {
+    const [before, or] = [found.at(-1), tokens[name.from - 1]];
+    const isOr = or?.is === "word" && among(vocabulary.either, or.folded) && before?.to === name.from - 2;
+    if (before === undefined || !isOr) found.push(name);
+    else
+      found[found.length - 1] = {
+        bikes: [...new Set([...before.bikes, ...name.bikes])],
+        typed: `${before.typed} ${or.text} ${name.typed}`,
+        from: before.from,
+        to: name.to,
+      };
   }
   return found;
 }

@@ -26,13 +26,18 @@ export function clausesOf(tokens: readonly Token[], known: Known, inDate: Readon
   let from = 0;
   for (let at = 0; at <= tokens.length; at++) {
     const token = tokens[at];
-    if (token !== undefined && (inDate.has(at) || !(token.is === "break" && ENDS.includes(token.mark)))) continue;
+    if (token !== undefined && (inDate.has(at) || !(token.is === "break" && ENDS.includes(token.mark)) || isShort(tokens, at, known))) continue;
     const mark = token?.is === "break" ? token.mark : "";
     if (at > from && !isQuestion(tokens, from, mark, known)) clauses.push({ from, to: at - 1, parts: partsOf(tokens, from, at - 1, known, taken) });
     from = at + 1;
   }
   return clauses;
 }
+
+/** "Order no. 14820": the point of a short form ends nothing. */
+const isShort = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean =>
+  tokens[at + 1]?.is === "number" && isPoint(tokens[at]) && among(vocabulary.shortForms, wordAt(tokens, at - 1));
+const isPoint = (token: Token | undefined): boolean => token?.is === "break" && token.mark === ".";
 
 function isQuestion(tokens: readonly Token[], from: number, mark: string, known: Known): boolean {
   const first = wordAt(tokens, from);

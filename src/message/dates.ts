@@ -7,7 +7,7 @@ import type { Known, Language, Vocabulary } from "../core/reading/vocabulary.ts"
 import { agoAt } from "./ago.ts";
 import { among, under } from "./among.ts";
 import { foldWord, type Token } from "./scan.ts";
-import { seasonOrYear } from "./vague-span.ts";
+import { seasonOrYear, seasonSoFar, spanSoFar } from "./vague-span.ts";
 
 /** A date at tokens `from` to `to` (both included); several when the figures can be read two ways, a span when no day was named. */
 export type Dated = {
@@ -16,6 +16,8 @@ export type Dated = {
   readonly typed: string;
   readonly from: number;
   readonly to: number;
+  /** The only day it can be, and a strange one: it is asked. */
+  readonly unsure?: true;
 };
 
 const LONGEST_SPAN = 6;
@@ -43,6 +45,7 @@ export function datesIn(text: string, tokens: readonly Token[], known: Known): r
     if (token === undefined || token.is === "break" || (token.is === "word" && !begins.has(token.folded) && !isDigit(token.text))) continue;
     const hit =
       figuresAt(text, tokens, at, known) ??
+      thisSpanAt(text, tokens, at, known) ??
       (isLastSpan(tokens, at, known) ? spanAt(text, tokens, at, known) : null) ??
       phraseAt(text, tokens, at, known) ??
       spanAt(text, tokens, at, known);
@@ -55,7 +58,7 @@ export function datesIn(text: string, tokens: readonly Token[], known: Known): r
       at = hit.to;
       continue;
     }
-    const whole = orOther(text, tokens, hit, known);
+    const whole = orOther(text, tokens, withWeek(text, tokens, hit, known), known);
     found.push(whole);
     at = whole.to;
   }
@@ -87,8 +90,8 @@ const openers = new WeakMap<Vocabulary, ReadonlySet<string>>();
 function openersOf(vocabulary: Vocabulary): ReadonlySet<string> {
   const ready = openers.get(vocabulary);
   if (ready !== undefined) return ready;
-  const { dateWords, last, spanBefore, months, seasons, dayBefore } = vocabulary;
-  const made = new Set([...dateWords, ...last, ...spanBefore, ...dayBefore, ...Object.keys(months), ...Object.keys(seasons)]);
+  const { dateWords, ago, last, spanBefore, months, seasons, dayBefore } = vocabulary;
+  const made = new Set([...dateWords, ...ago.these, ...last, ...spanBefore, ...dayBefore, ...Object.keys(months), ...Object.keys(seasons)]);
   openers.set(vocabulary, made);
   return made;
 }
@@ -162,6 +165,24 @@ const isLastSpan = (tokens: readonly Token[], at: number, known: Known): boolean
   return first?.is === "word" && second?.is === "word" && among(last, first.folded) && under(lastSpans, second.folded) !== undefined;
 };
 
+/** "This summer", "this week": what of it has been. */
+function thisSpanAt(text: string, tokens: readonly Token[], at: number, { vocabulary, today, south }: Known): Dated | null {
+  const [first, second] = [tokens[at], tokens[at + 1]];
+  if (first?.is !== "word" || second?.is !== "word" || !among(vocabulary.ago.these, first.folded)) return null;
+  const typed = text.slice(first.start, second.end);
+  const whole = under(vocabulary.lastSpans, second.folded);
+  const season = under(vocabulary.seasons, second.folded);
+  const span = whole !== undefined ? spanSoFar(today, whole, typed) : season !== undefined ? seasonSoFar(today, season, south, typed) : null;
+  return span === null ? null : { options: [], span, typed, from: at, to: at + 1 };
+}
+
+/** "Last Sunday week": a Sunday, and nobody can say which. */
+function withWeek(text: string, tokens: readonly Token[], hit: Dated, { vocabulary }: Known): Dated {
+  const [day, week] = [tokens[hit.to], tokens[hit.to + 1]];
+  const isWeek = day?.is === "word" && among(vocabulary.weekdays, day.folded) && week?.is === "word" && under(vocabulary.lastSpans, week.folded) === "week";
+  return isWeek ? { ...hit, typed: text.slice(tokens[hit.from]?.start, week.end), to: hit.to + 1, unsure: true } : hit;
+}
+
 const LONGEST_VAGUE = 4;
 
 /** "In May 2025", "last spring", "in 2024": a month, a season or a year needs a word before it or a year behind it, since "may" and "spring" are other things too. */
@@ -223,10 +244,16 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
     )
       continue;
     const read = readPhrase(typed, known);
-    if (read !== null) return { options: [read], span: null, typed, from: at, to };
+    if (read !== null) return { options: [read], span: null, typed, from: at, to, ...(isSoonAgain(read, typed, known) ? { unsure: true } : {}) };
   }
   return null;
 }
+
+/** "30 November" on the 25th: a year ago, or a slip? With its year, or longer away, it is no question. */
+const isSoonAgain = (read: LocalDate, typed: string, { today }: Known): boolean =>
+  !/\d{4}/u.test(typed) && read < addDays(today, -300) && addMonths(read, 12) > today && addMonths(read, 12) <= addDays(today, SOON);
+/** Days. */
+const SOON = 31;
 
 /** "Nov 10", "October 3rd, 2025": read day first, as the library wants it. */
 function monthFirst(text: string, tokens: readonly Token[], at: number, known: Known): Dated | null {
@@ -237,7 +264,8 @@ function monthFirst(text: string, tokens: readonly Token[], at: number, known: K
   const year = [comma, comma?.is === "break" && comma.mark === "," ? after : undefined].find((token) => token !== undefined && isYear(token));
   const to = year === undefined ? at + 1 : year === comma ? at + 2 : at + 3;
   const read = readPhrase([Number.parseInt(day.text, 10), month.text, ...(year?.is === "number" ? [year.text] : [])].join(" "), known);
-  return read === null ? null : { options: [read], span: null, typed: text.slice(month.start, tokens[to]?.end), from: at, to };
+  const typed = text.slice(month.start, tokens[to]?.end);
+  return read === null ? null : { options: [read], span: null, typed, from: at, to, ...(isSoonAgain(read, typed, known) ? { unsure: true } : {}) };
 }
 
 /** Is some word of the span a day's or a month's own, and not only one that may lead to it ("on", "two", "this")? */

@@ -52,6 +52,8 @@ export function shopSaid(layout: Layout, at: readonly number[], used: Set<number
   for (const each of at) {
     const word = wordAt(layout.tokens, each);
     if (word === null || !details.shops.includes(word) || !details.byWhom.includes(wordAt(layout.tokens, each - 1) ?? "")) continue;
+    // "In the garage" is where one's own bike stands.
+    if (among(details.within, wordAt(layout.tokens, each - 2))) continue;
     used.add(each);
     return word;
   }
@@ -120,12 +122,13 @@ function fluidsSaid(layout: Layout, at: readonly number[], intent: RecordWork, u
 
 /** An amount beside a sign or word of money; else a bare figure with two decimals, or any bare figure that ends the message where a shop did it. */
 export function costSaid(layout: Layout, at: readonly number[], byShop: boolean, used: Set<number>): Cost | null {
-  const { currencies } = layout.known.vocabulary.details;
+  const { currencies, forCost } = layout.known.vocabulary.details;
   for (const each of at) {
     const token = numberAt(layout, each);
     if (token === null || used.has(each) || token.units.length > 0) continue;
     const beside = [each - 1, each + 1].flatMap((n) => currencies[markOrWord(layout, n)] ?? []);
-    const alone = isAlone(layout, each);
+    // "For 210", of a shop.
+    const alone = isAlone(layout, each) || (byShop && among(forCost, wordAt(layout.tokens, each - 1)));
     const bare = alone && (token.decimals === 2 || (byShop && token.decimals === 0 && token.value < 100_000));
     if (beside.length === 0 && !bare) continue;
     used.add(each);

@@ -30,13 +30,14 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
   if (figure.token.fraction !== null || (of !== null && unit === null) || Math.max(value, other ?? 0) < (unit === null ? 1000 : 1)) return null;
   const { vocabulary } = layout.known;
   const words = wordsOf(layout, part);
+  sure ||= isParked(layout, words, figure.at);
   const isOther = (word: string): boolean =>
     among(vocabulary.notOdometer, word) && under(vocabulary.workDone, word) === undefined && !(word.endsWith("'s") && isOfDial(layout, part, word));
   if (!sure && words.some(isOther)) return null;
   // "Did 210 miles today" is a ride. "At 14,820" has a word between.
   if (unit !== null && (among(vocabulary.rode, wordAt(layout.tokens, figure.at - 1)) || among(vocabulary.rodeBehind, wordAt(layout.tokens, figure.at + 1))))
     return null;
-  if (isOfPart(layout, figure.at + 1)) return null;
+  if (isOfPart(layout, figure.at + 1) || isToCome(layout, figure.at)) return null;
   const meant = bikeAt(layout, { from: figure.at, to: figure.at });
   const near = meant.bike !== null && isNear(value, other, unit, meant.bike);
   const strong = sure || words.some((word) => among(vocabulary.kinds.odometer, word)) || isStrong(layout, part, used);
@@ -84,6 +85,20 @@ function isOfPart({ tokens, known: { vocabulary } }: Layout, at: number): boolea
   }
   return false;
 }
+
+/** "Parked it up at 14,300 for the winter": where a ride ended, what the dial showed. */
+const isParked = ({ tokens, known: { vocabulary } }: Layout, words: readonly string[], at: number): boolean =>
+  among(vocabulary.at, wordAt(tokens, at - 1)) && words.some((word) => among(vocabulary.measuring.parks, word));
+
+/** "About to hit 15,000": the dial is not there yet. */
+function isToCome({ text, tokens, known: { vocabulary } }: Layout, at: number): boolean {
+  let from = at;
+  while (from > 0 && at - from < LONGEST_LEAD && tokens[from - 1]?.is === "word") from--;
+  const before = text.slice(tokens[from]?.start, tokens[at]?.start).toLowerCase().trim();
+  return from < at && vocabulary.measuring.toCome.some((phrase) => before === phrase || before.endsWith(` ${phrase}`));
+}
+/** Words in the longest of them, and one for "the" or "about". */
+const LONGEST_LEAD = 6;
 
 /** "Today's reading": what is said so of the dial is the dial's; "today's ride" is another. */
 function isOfDial({ tokens, known: { vocabulary } }: Layout, part: Part, word: string): boolean {

@@ -8,7 +8,7 @@ import { wordAt } from "./clauses.ts";
 import { unitAlone } from "./figures.ts";
 import { conditionsOf } from "./how-said.ts";
 import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
-import type { Measurable } from "./measured-figures.ts";
+import { isPairAlone, type Measurable } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
 import { isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { possibleUnits, typedDimension, unitsFor } from "./value-units.ts";
@@ -226,6 +226,8 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   )
     return ["coolant strength"];
   if (dimension === "temperature") return isPlainPart(layout, part) && isBesideAir(layout, part) ? ["ambient temperature"] : [];
+  if (isOfOther(layout, part)) return [];
+  if (isPairAlone(layout, part)) return ["cold pressure"];
   const slang = units.includes("lb") && placeBeside(layout, figure);
   const bare = units.length === 0 || (token.unitText !== null && token.unitText.toLowerCase() === "in") || figure.place !== null;
   if (!slang && !bare) return [];
@@ -261,8 +263,16 @@ const isBesideAir = (layout: Layout, part: Part): boolean => {
   );
 };
 
+/** "Fork air 34 psi": a pressure, and none of a tyre. */
+const isOfOther = oncePerPart((layout: Layout, part: Part): boolean => {
+  const { notTyres, tyre } = layout.known.vocabulary.measuring;
+  const has = (list: readonly string[]): boolean => tokensOf(part).some((at) => among(list, wordAt(layout.tokens, at)));
+  return has(notTyres) && !has(tyre);
+});
+
 /** Is a place of a wheel said in the figure's part, or nothing but what may stand beside a reading? */
-const isAtTyre = (layout: Layout, figure: Measurable): boolean => figure.place !== null || namesWheel(layout, figure.part) || isPlainPart(layout, figure.part);
+const isAtTyre = (layout: Layout, figure: Measurable): boolean =>
+  !isOfOther(layout, figure.part) && (figure.place !== null || namesWheel(layout, figure.part) || isPlainPart(layout, figure.part));
 export const namesWheel = oncePerPart((layout: Layout, part: Part): boolean =>
   phrasesInside(layout.phrases.place, part).some(({ are }) => are.some((place) => WHEELS.includes(place))),
 );

@@ -23,6 +23,8 @@ export type Layout = {
   readonly warm: boolean;
   /** True when some word names the tread. */
   readonly treadSaid: boolean;
+  /** True when some word calls a level one. */
+  readonly levelSaid: boolean;
   /** Tokens that belong to a bike's name or a date. */
   readonly taken: ReadonlySet<number>;
   /** The phrases that stand with measured values. */
@@ -37,7 +39,7 @@ export type Layout = {
 };
 
 export function layOut(text: string, scanned: readonly Token[], known: Known): Layout {
-  const tokens = joinedLoads(splitLetters(splitCounted(scanned, known), known), known);
+  const tokens = joinedLoads(splitLetters(splitCounted(splitLeading(scanned, known), known), known), known);
   const dates = datesIn(text, tokens, known);
   const inDate = placesIn(dates);
   const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));
@@ -52,6 +54,7 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
     oneName: named.length > 0 && named.every((name) => nameKey(name) === nameKey(named[0])),
     dates,
     warm: tokens.some((token) => token.is === "word" && among(known.vocabulary.warm, token.folded)),
+    levelSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.measuring.levelWords, token.folded)),
     treadSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.kinds.tread, token.folded)),
     taken,
     phrases,
@@ -124,6 +127,31 @@ function splitLetters(tokens: readonly Token[], { vocabulary: { places } }: Know
     return [
       { ...token, units: [], text: token.text.slice(0, token.numberEnd - token.start), unitText: null, end: token.numberEnd, cut: true },
       { is: "word", text: token.unitText, folded: token.unitText.toLowerCase(), start, end: token.end },
+    ];
+  });
+}
+
+/** "f33 r36": letters for both ends of the bike, each before its figure. */
+function splitLeading(tokens: readonly Token[], { vocabulary: { places } }: Known): readonly Token[] {
+  const led = tokens.map((token, n) => {
+    // Most words are no letter and a figure.
+    const found = token.is === "word" && token.text.length <= 4 && token.text.length >= 3 ? /^(\p{L})(\d{2,3})$/u.exec(token.folded) : null;
+    const next = tokens[n + 1];
+    const isWhole = found !== null && !(next?.is === "break" && next.start === token.end && ".,/-".includes(next.mark) && tokens[n + 2]?.start === next.end);
+    return isWhole ? { letter: found[1] ?? "", figure: found[2] ?? "" } : null;
+  });
+  const has = (list: readonly string[]): boolean => led.some((each) => each !== null && among(list, each.letter));
+  if (!has(places.front) || !has(places.rear)) return tokens;
+  return tokens.flatMap((token, n): readonly Token[] => {
+    const each = led[n] ?? null;
+    if (each === null || token.is !== "word" || !(among(places.front, each.letter) || among(places.rear, each.letter))) return [token];
+    const start = token.start + 1;
+    return [
+      { is: "word", text: token.text.slice(0, 1), folded: each.letter, start: token.start, end: start },
+      {
+        ...{ is: "number", value: Number(each.figure), other: null, decimals: 0, fraction: null, units: [], text: each.figure, unitText: null, start },
+        ...{ end: token.end, cut: true, numberEnd: token.end },
+      },
     ];
   });
 }
@@ -251,15 +279,45 @@ export type MeantDay = {
 /**
  * A date belongs to its own part; one that stands alone in a part, or at the very start of the message, to all of it.
  * @param shared the parts that speak of one thing together (pressures, a list of jobs): a date in any of them is theirs
+ * @param at the token of the figure whose day is wanted: in a part with several days it has one of them
  */
-export function dayAt(layout: Layout, part: Part, shared: readonly Part[]): MeantDay {
+export function dayAt(layout: Layout, part: Part, shared: readonly Part[], at?: number): MeantDay {
   const { dates, tokens, known } = layout;
   if (dates.length === 0) return meantBy(null, known.today);
+  const several = at === undefined ? [] : daysIn(layout, part);
+  if (at !== undefined && several.length > 1) return meantBy(besideOf(layout, part, several, at), known.today);
+  // "Battery was 12.1 on Sunday, 12.6 now".
+  if (several.length === 0 && at !== undefined && saysNow(layout, part)) return meantBy(null, known.today);
   const own = dates.find((dated) => inside(dated, part)) ?? dates.find((dated) => shared.some((other) => inside(dated, other)));
   const general =
     dates.find((dated) => dated.from <= 1 && tokens.slice(0, dated.from).every((token) => token.is === "word")) ??
     dates.find((dated) => layout.clauses.some((clause) => clause.parts.some((each) => inside(dated, each) && holdsOnly(layout, each, dated))));
-  return meantBy(own ?? general ?? lookedOn(layout, part) ?? closing(layout, part) ?? null, known.today);
+  return meantBy(own ?? general ?? lookedOn(layout, part) ?? closing(layout, part) ?? (at === undefined ? null : dayBefore(layout, part)), known.today);
+}
+
+const saysNow = ({ tokens, known }: Layout, part: Part): boolean =>
+  tokens.slice(part.from, part.to + 1).some((token) => token.is === "word" && among(known.vocabulary.now, token.folded));
+
+/** The days of a part, where they differ. */
+function daysIn({ dates }: Layout, part: Part): readonly Dated[] {
+  const within = dates.filter((dated) => inside(dated, part));
+  return new Set(within.map(({ options, span }) => options.join() || span?.from)).size > 1 ? within : within.slice(0, 1);
+}
+
+/** "33 front yesterday, 31 today": of several days of a part the one that stands by a figure, before it where the first one leads; where none does, any of them. */
+function besideOf({ tokens, taken }: Layout, part: Part, days: readonly Dated[], at: number): Dated | null {
+  const isFigure = (n: number): boolean => tokens[n]?.is === "number" && !taken.has(n);
+  let first = part.from;
+  while (first < at && !isFigure(first)) first++;
+  const leads = (days[0]?.from ?? 0) < first;
+  for (let n = at + (leads ? -1 : 1); n >= part.from && n <= part.to && !isFigure(n); n += leads ? -1 : 1) {
+    const day = days.find(({ from, to }) => n >= from && n <= to);
+    if (day !== undefined) return day;
+  }
+  const [any] = days;
+  return any === undefined
+    ? null
+    : { ...any, options: [...new Set(days.flatMap(({ options }) => options))], typed: days.map(({ typed }) => typed).join(" / ") };
 }
 
 /** "13,300 mi, rear tread 5 mm, front 35 psi on 1 July": the only day of a list of readings, said at its very end, is the day of all of them. */
@@ -282,11 +340,12 @@ function closing({ clauses, dates, tokens, known: { vocabulary } }: Layout, part
 }
 
 /** "Checked the tyres yesterday, 31 psi front": what is read behind a look with a day of its own was read then. */
-function lookedOn({ clauses, dates, tokens, known }: Layout, part: Part): Dated | null {
+function lookedOn(layout: Layout, part: Part): Dated | null {
+  const { clauses, dates, tokens, known } = layout;
   const clause = clauses.find((each) => each.parts.includes(part));
   const within = clause === undefined ? [] : dates.filter((dated) => inside(dated, clause));
   const [dated, ...others] = within;
-  if (tokens.slice(part.from, part.to + 1).some((token) => token.is === "word" && among(known.vocabulary.now, token.folded))) return null;
+  if (saysNow(layout, part)) return null;
   const look = dated === undefined || others.length > 0 ? undefined : clause?.parts.find((each) => inside(dated, each) && each.to < part.from);
   if (look === undefined || dated === undefined) return null;
   const said = tokens.slice(look.from, look.to + 1).filter((_, n) => look.from + n < dated.from || look.from + n > dated.to);
@@ -294,12 +353,25 @@ function lookedOn({ clauses, dates, tokens, known }: Layout, part: Part): Dated 
   return looks && !said.some((token) => token.is === "number") ? dated : null;
 }
 
+/** "14,300 yesterday, front 33": read that day too, or now? */
+function dayBefore({ clauses, dates, known }: Layout, part: Part): Dated | null {
+  const clause = clauses.find((each) => each.parts.includes(part));
+  const before = clause === undefined ? undefined : dates.findLast((dated) => inside(dated, clause) && dated.to < part.from);
+  if (before === undefined || before.span !== null || before.options.includes(known.today)) return null;
+  return { ...before, options: [...before.options, known.today] };
+}
+
 /** The day that a date phrase means; today when there is none. */
 export function meantBy(meant: Dated | null, today: LocalDate): MeantDay {
   if (meant === null) return { on: today, span: null, gap: null, typed: "" };
   const [on = today] = meant.options;
   if (meant.span !== null) return { on: meant.span.from, span: meant.span, gap: { need: "date", options: [], typed: meant.typed }, typed: meant.typed };
-  return { on, span: null, gap: meant.options.length > 1 ? { need: "date", options: meant.options, typed: meant.typed } : null, typed: meant.typed };
+  return {
+    on,
+    span: null,
+    gap: meant.options.length > 1 || meant.unsure === true ? { need: "date", options: meant.options, typed: meant.typed } : null,
+    typed: meant.typed,
+  };
 }
 
 function holdsOnly(layout: Layout, part: Part, dated: Dated): boolean {

@@ -2,7 +2,7 @@
 
 import type { Gap, LogReading } from "../core/reading/intent.ts";
 import { kindRow, LEVELS, type Place, type ReadingKind } from "../core/reading/kinds.ts";
-import { under } from "./among.ts";
+import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { conditionsOf } from "./how-said.ts";
 import { isPlainPart } from "./kind-of.ts";
@@ -13,11 +13,12 @@ import { tokensOf } from "./pieces.ts";
 /** @param used tokens that work has accounted for: what was topped up or replaced is no level read */
 export function levelsSaid(layout: Layout, clause: Clause, used: ReadonlySet<number>): readonly SaidAt[] {
   const found: SaidAt[] = [];
-  if (layout.phrases.level.length === 0) return found;
+  if (layout.phrases.level.length === 0 && !layout.levelSaid) return found;
   let carried: readonly Phrase<"kind">[] = [];
   for (const part of clause.parts) {
     const named = phrasesInside(layout.phrases.kind, part).filter(({ at, are }) => are.some(isLevel) && !layout.taken.has(at));
-    const levels = phrasesInside(layout.phrases.level, part);
+    const said = phrasesInside(layout.phrases.level, part);
+    const levels = said.length > 0 ? said : fineIn(layout, part, named);
     const kinds = named.length > 0 ? named : carried;
     if (levels.length > 0 && kinds.length > 0 && isPlainPart(layout, part) && !hasFigure(layout, part) && !isFilled(layout, part, used))
       found.push(...paired(layout, part, kinds, levels));
@@ -28,6 +29,17 @@ export function levelsSaid(layout: Layout, clause: Clause, used: ReadonlySet<num
 
 const isLevel = (kind: ReadingKind): boolean => kindRow(kind).dimension === "level";
 const hasFigure = (layout: Layout, part: Part): boolean => tokensOf(part).some((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at));
+
+/** "Oil level ok": where the level is called one, what is well with it is between its marks. */
+function fineIn(layout: Layout, part: Part, named: readonly Phrase<"kind">[]): readonly Phrase<"level">[] {
+  const { measuring, maybe } = layout.known.vocabulary;
+  const last = named.at(-1);
+  if (!layout.levelSaid || last === undefined || !tokensOf(part).some((at) => among(measuring.levelWords, wordAt(layout.tokens, at)))) return [];
+  return tokensOf(part)
+    .filter((at) => at > last.to && among(maybe.ok, wordAt(layout.tokens, at)))
+    .slice(0, 1)
+    .map((at) => ({ at, to: at, are: ["between"] }));
+}
 
 /** Work that fills: the level it left is its own. */
 function isFilled(layout: Layout, part: Part, used: ReadonlySet<number>): boolean {

@@ -5,6 +5,7 @@ import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { figureAt, isStroked } from "./figures.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
+import { oncePerPart, tokensOf } from "./pieces.ts";
 import type { NumberToken } from "./scan.ts";
 
 /** One value. `ofRange`: the other end of the range that it is an end of. */
@@ -29,7 +30,7 @@ export function measurablesIn(layout: Layout, part: Part, used: ReadonlySet<numb
   for (let at = part.from; at <= part.to; at++) {
     const token = layout.tokens[at];
     if (token?.is !== "number" || used.has(at) || layout.taken.has(at) || layout.indexes.has(at) || counts(layout, at)) continue;
-    const pair = pairOf(token, kindNamed || token.units.length > 0) ?? rowOf(layout, part, token);
+    const pair = pairOf(token, kindNamed || token.units.length > 0 || isPairAlone(layout, part)) ?? rowOf(layout, part, token);
     if (pair !== null && figureStands(layout, at)) {
       for (const value of pair) found.push({ at, token, part, value, units: token.units, other: null, rangeTo: null, typed: String(value), place: null });
       continue;
@@ -69,6 +70,21 @@ function pairOf(token: NumberToken, likely: boolean): readonly number[] | null {
   return above === undefined || below === undefined || Number(above) > 60 || Number(below) > 60 ? null : [Number(above), Number(below)];
 }
 
+/** "34/38", "Heron 34/38": nothing but two figures that tyres may have, and a bike's name or a day. */
+export const isPairAlone = oncePerPart((layout: Layout, part: Part): boolean => {
+  const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
+  const figures = tokensOf(part).filter((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at));
+  const token = layout.tokens[figures[0] ?? -1];
+  if (figures.length !== 1 || clause === undefined || layout.clauses.length > 1 || token?.is !== "number" || token.fraction === null) return false;
+  const [low = 0, high = 0] = token.text.split("/").map(Number);
+  const alone = tokensOf(clause).every(
+    (at) => layout.tokens[at]?.is !== "word" || layout.taken.has(at) || phrasesInside(layout.phrases.load, { from: at, to: at }).length > 0,
+  );
+  return alone && [low, high].every((each) => each > MOST_MONTH && each <= MOST_PSI);
+});
+/** What is no month, and what no tyre has more of, psi. */
+const [MOST_MONTH, MOST_PSI] = [12, 60];
+
 /** "150 155 148 psi": a row of compressions, where the spaces group no thousands. */
 export function rowOf(layout: Layout, part: Part, token: NumberToken): readonly number[] | null {
   if (!/^\d{2,3}( \d{3})+$/u.test(layout.text.slice(token.start, token.numberEnd))) return null;
@@ -100,7 +116,10 @@ const isFreeMark = (mark: string): boolean => !/[-/\p{L}\p{N}_+]/u.test(mark);
 function rangeEnd(layout: Layout, at: number, part: Part): { readonly at: number; readonly token: NumberToken } | null {
   const [first, dash, second] = [layout.tokens[at], layout.tokens[at + 1], layout.tokens[at + 2]];
   if (first?.is !== "number" || second?.is !== "number" || at + 2 > part.to || first.units.length > 0) return null;
-  const ranges = dash?.is === "break" && dash.mark === "-";
+  const { and, asking } = layout.known.vocabulary;
+  // "Between 33 and 35".
+  const ranges =
+    dash?.is === "break" ? dash.mark === "-" : dash?.is === "word" && among(and, dash.folded) && among(asking.between, wordAt(layout.tokens, at - 1));
   return ranges && second.value > first.value && second.value <= first.value * 2 ? { at: at + 2, token: second } : null;
 }
 

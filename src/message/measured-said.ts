@@ -226,7 +226,7 @@ function one(layout: Layout, said: Said, place: Place | null, inherited: UnitId 
   const { figure, kind, kinds } = said;
   const { known } = layout;
   const meant = bikeAt(layout, { from: figure.at, to: figure.at });
-  const day = dayAt(layout, figure.part, shared);
+  const day = dayAt(layout, figure.part, shared, figure.at);
   const { unit, options } = unitOf(kind, figure, inherited, kind === "tread" ? known.depthUnit : kind === "cold pressure" ? known.pressureUnit : null);
   const value = pedal(layout, said);
   const numbers = numberOptions(layout, said, value);

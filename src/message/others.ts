@@ -36,7 +36,7 @@ function firstsOf(vocabulary: Vocabulary): Firsts {
 export function isOthers(layout: Layout, clause: Clause): boolean {
   const { named, tokens } = layout;
   if (named.some(({ from, to, bikes }) => bikes.length > 0 && from >= clause.from && to <= clause.to)) return false;
-  if (isDoneByOther(layout, clause) || isOfVehicle(layout, clause)) return true;
+  if (isHelp(layout, clause) || isDoneByOther(layout, clause) || isOfVehicle(layout, clause)) return true;
   // "His is 34 front".
   const { others, maybe } = layout.known.vocabulary;
   if (among(others.whose, wordAt(tokens, clause.from)) && among(maybe.is, wordAt(tokens, clause.from + 1))) return true;
@@ -55,6 +55,14 @@ function isOfVehicle({ tokens, known: { vocabulary } }: Layout, { from, to }: Cl
     if (!before.some((word) => among(vocabulary.others.beside, word))) return true;
   }
   return false;
+}
+
+/** "Helped Anna: oil changed", "I helped my mate change his pads": at its beginning, and of somebody. */
+function isHelp({ tokens, known: { vocabulary } }: Layout, { from, to }: Clause): boolean {
+  const { helping, whose } = vocabulary.others;
+  const at = among(helping, wordAt(tokens, from)) ? from : among(helping, wordAt(tokens, from + 1)) ? from + 1 : to;
+  const whom = tokens[at + 1];
+  return at < to && whom?.is === "word" && (/^\p{Lu}/u.test(whom.text) || among(whose, whom.folded) || among(vocabulary.measuring.definite, whom.folded));
 }
 
 /** "She pumped the front up to 34", "er hat das Öl gewechselt": somebody else at work, at the beginning of a clause. */
@@ -85,7 +93,8 @@ function ownsNext(layout: Layout, at: number): boolean {
 /** Something of a bike: a place, a kind of reading, a part that is worked at. */
 function isThing({ tokens, known: { vocabulary } }: Layout, at: number): boolean {
   const word = wordAt(tokens, at);
-  return word !== null && firstsOf(vocabulary).ofBikes.has(word);
+  // "At Miller's on 20 November": a phrase may begin with "on" as well.
+  return word !== null && firstsOf(vocabulary).ofBikes.has(word) && !among(vocabulary.onBike, word);
 }
 
 /** A capital at the beginning of a clause is a name only where the word is none that the reader knows. */

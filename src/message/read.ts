@@ -5,6 +5,7 @@ import type { BikeId } from "../core/ids.ts";
 import type { Intent, Meant } from "../core/reading/intent.ts";
 import type { Known, Vocabulary } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
+import { withBeside } from "./beside-look.ts";
 import { defectsSaid } from "./defects-said.ts";
 import { withDetails } from "./details-said.ts";
 import { withJoints } from "./joints-said.ts";
@@ -17,7 +18,7 @@ import { isOthers } from "./others.ts";
 import { readingsSaid } from "./readings-said.ts";
 import { refitSaid } from "./refit-said.ts";
 import { foldWord, ownWords, scan } from "./scan.ts";
-import { serviceSaid } from "./service-said.ts";
+import { servicesSaid } from "./service-said.ts";
 import { withoutSlips } from "./slips.ts";
 import { bikesLeft, leftIn, unreadOf } from "./unread.ts";
 import { workSaid } from "./work-said.ts";
@@ -64,37 +65,45 @@ export function read(text: string, of: Known): Meant {
     known,
   );
   const intents: Intent[] = [];
-  const left: ReturnType<typeof leftIn>[number][] = [];
+  const left: (() => ReturnType<typeof leftIn>)[] = [];
   let heard = false;
   let heading = NO_HEADING;
   for (const whole of layout.clauses) {
     if (isOthers(layout, whole)) continue;
     const back = refitSaid(layout, whole);
-    const clause = back?.rest ?? whole;
+    const unfitted = back?.rest ?? whole;
     if (back !== null) intents.push(...back.intents);
-    if (back !== null && clause.parts.length === 0) continue;
-    const service = serviceSaid(layout, clause);
-    if (service !== null) {
-      intents.push(service.intent, ...readingsSaid(layout, clause, service.used, NO_HEADING));
-      continue;
-    }
+    const services = servicesSaid(layout, unfitted);
+    const clause = services?.rest ?? unfitted;
+    if (services !== null) intents.push(...services.intents);
+    if (clause.parts.length === 0 && (back ?? services) !== null) continue;
     const wrong = defectsSaid(layout, clause);
-    const { work, readings: measured } = withDetails(
-      layout,
-      wrong.rest,
-      withMended(layout, wrong.rest, withJoints(layout, wrong.rest, workSaid(layout, wrong.rest))),
-    );
+    const said = workSaid(layout, wrong.rest);
+    // What a service cost is no cost of what was done beside it.
+    const beside = services === null ? said : { ...said, used: new Set([...said.used, ...services.used]) };
+    const { work, readings: measured } = withDetails(layout, wrong.rest, withMended(layout, wrong.rest, withJoints(layout, wrong.rest, beside)));
     heard ||= work.heard;
     const accounted = new Set([...work.used, ...wrong.used]);
     const readings = [...readingsSaid(layout, clause, accounted, heading), ...measured];
     heading = headingFor(layout, clause, heading, readings.length > 0);
     // All of a message or none: a reading is not logged past work that was said with it and not understood.
-    const jobs = withFiguresKept(layout, clause, work.intents, accounted, readings);
+    const jobs = withBeside(layout, clause, withFiguresKept(layout, clause, work.intents, accounted, readings), accounted, readings);
     const came = [...withTwiceAsked(readings), ...jobs, ...wrong.intents, ...(readings.length > 0 ? work.missing : [])];
     intents.push(...came);
-    left.push(...leftIn(layout, clause, accounted, [...readings, ...came]));
+    left.push(() => leftIn(layout, clause, accounted, [...readings, ...came, ...(services?.intents ?? [])]));
   }
   const bikes = [...new Set(layout.named.flatMap((name): readonly BikeId[] => (name.bikes.length === 1 ? name.bikes : [])))];
+  // Beside nothing that was understood nothing is left to tell, and most messages come to nothing.
+  const unread =
+    intents.length === 0
+      ? []
+      : [
+          ...unreadOf(
+            left.flatMap((each) => each()),
+            intents,
+          ),
+          ...bikesLeft(layout, intents),
+        ];
   const nearMiss = intents.length === 0 && (heard || layout.named.length > 0 || layout.tokens.some((token) => token.is === "number" && token.units.length > 0));
-  return { intents, bikes, nearMiss, unread: [...unreadOf(left, intents), ...bikesLeft(layout, intents)], tooLong: false };
+  return { intents, bikes, nearMiss, unread, tooLong: false };
 }

@@ -2,9 +2,12 @@
 
 import { fromCanonical, toCanonical } from "../core/quantity/units.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
-import type { Clause } from "./clauses.ts";
+import { among } from "./among.ts";
+import { type Clause, wordAt } from "./clauses.ts";
 import { figureAt, measures } from "./figures.ts";
+import { isPlainPart } from "./kind-of.ts";
 import { bikeAt, dayAt, type Layout, phrasesInside, type SaidAt } from "./layout.ts";
+import { tokensOf } from "./pieces.ts";
 
 /** The odometer that a trip meter comes to. That it was zeroed at the last reading must be said, or is asked. With no last figure there is nothing to add to. */
 export function tripSaid(
@@ -14,15 +17,16 @@ export function tripSaid(
 ): { readonly readings: readonly SaidAt[]; readonly taken: ReadonlySet<number> } {
   const readings: SaidAt[] = [];
   const taken = new Set<number>();
-  if (layout.phrases.trip.length === 0) return { readings, taken };
+  if (layout.phrases.trip.length === 0 && !layout.tokens.some((_token, at) => isTripAlone(layout, at))) return { readings, taken };
   for (const part of clause.parts) {
     const said = phrasesInside(layout.phrases.trip, part);
-    if (said.length === 0) continue;
+    const alone = tokensOf(part).some((at) => isTripAlone(layout, at)) && isPlainPart(layout, part);
+    if (said.length === 0 && !alone) continue;
     for (let at = part.from; at <= part.to; at++) {
       const figure = used.has(at) ? null : figureAt(layout, at);
       if (figure === null || figure.token.fraction !== null) continue;
       const of = measures(figure);
-      const named = said.some(({ are }) => are.includes("trip"));
+      const named = alone || said.some(({ are }) => are.includes("trip"));
       if (of !== null && of !== "distance") continue;
       // "143 mi since the last reading" says so without naming the meter.
       if (!named && of === null) continue;
@@ -58,3 +62,7 @@ export function tripSaid(
   }
   return { readings, taken };
 }
+
+/** "Trip 143": the word by itself, right before its figure. */
+const isTripAlone = ({ tokens, known }: Layout, at: number): boolean =>
+  among(known.vocabulary.measuring.tripAlone, wordAt(tokens, at)) && tokens[at + 1]?.is === "number";

@@ -5,10 +5,11 @@ import type { ReadingKind } from "../core/reading/kinds.ts";
 import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { namesSign, namesThing } from "./defects-said.ts";
-import { kindWordsIn } from "./kind-of.ts";
-import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
+import { isPlainPart, kindWordsIn } from "./kind-of.ts";
+import { bikeAt, inside, type Layout, phrasesInside } from "./layout.ts";
 import { isVerb, tokensOf } from "./pieces.ts";
 import { itemPhrases } from "./read-items.ts";
+import { serviceIn } from "./service-said.ts";
 
 /** More words than this are talk. */
 const MOST_WORDS = 8;
@@ -36,8 +37,9 @@ export function leftIn(layout: Layout, clause: Clause, used: ReadonlySet<number>
   return clause.parts.flatMap((part): readonly Left[] => {
     const tokens = tokensOf(part);
     const unread = tokens.some(isTold)
-      ? (!kept && tokens.some((at) => !isTold(at) && isStray(layout, part, at))) || (onlyDial && saysJob(layout, part))
-      : speaksOfBike(layout, part);
+      ? (!kept && tokens.some((at) => !isTold(at) && (isStray(layout, part, at) || (readings.length > 0 && isBareBesideDay(layout, part, at))))) ||
+        (onlyDial && saysJob(layout, part))
+      : speaksOfBike(layout, part) || (readings.length > 0 && tokens.some((at) => isBareBesideDay(layout, part, at)));
     if (!unread) return [];
     const text = layout.text.slice(layout.tokens[part.from]?.start, layout.tokens[part.to]?.end).trim();
     return [{ text, kinds: tokens.some(isTold) ? [] : kindWordsIn(layout, part).flatMap(({ are }) => are) }];
@@ -46,9 +48,7 @@ export function leftIn(layout: Layout, clause: Clause, used: ReadonlySet<number>
 
 /** What is left of a message, as typed: a heading, or a look at what was then read, is told by its readings. */
 export const unreadOf = (left: readonly Left[], intents: readonly Intent[]): readonly string[] =>
-  intents.length === 0
-    ? []
-    : left.filter(({ kinds }) => !intents.some((intent) => intent.do === "log reading" && kinds.includes(intent.kind))).map(({ text }) => text);
+  left.filter(({ kinds }) => !intents.some((intent) => intent.do === "log reading" && kinds.includes(intent.kind))).map(({ text }) => text);
 
 /** The letters of a text that belong to one of some others, wherever they stand in it. */
 function toldIn(text: string, those: ReadonlySet<string>): Uint8Array {
@@ -72,6 +72,7 @@ function speaksOfBike(layout: Layout, part: Part): boolean {
   if (how.some((list) => phrasesInside(list, part).length > 0)) return false;
   const bike = bikeAt(layout, part).bike ?? layout.known.bikes[0];
   return (
+    serviceIn(layout, part) !== null ||
     tokensOf(part).some((at) => isStray(layout, part, at)) ||
     kindWordsIn(layout, part).some(({ are }) => !are.includes("odometer")) ||
     namesThing(layout, part) ||
@@ -84,7 +85,7 @@ function speaksOfBike(layout: Layout, part: Part): boolean {
 function saysJob(layout: Layout, part: Part): boolean {
   const bike = bikeAt(layout, part).bike ?? layout.known.bikes[0];
   const named = bike !== undefined && itemPhrases(layout.tokens, layout.known, bike, part.from, part.to).length > 0;
-  return named || (namesThing(layout, part) && tokensOf(part).some((at) => isVerb(layout, at)));
+  return named || serviceIn(layout, part) !== null || (namesThing(layout, part) && tokensOf(part).some((at) => isVerb(layout, at)));
 }
 
 /** A figure by a unit of the workshop, an end of the bike or the name of a kind. */
@@ -98,6 +99,13 @@ function isStray(layout: Layout, part: Part, at: number): boolean {
   // "14,530 mi 33/36": no ruler has such a fraction.
   const isPair = token.fraction !== null && /^\d{2}\/\d{2}$/u.test(token.text) && ![2, 4, 8, 16, 32, 64].includes(token.fraction);
   return isPair || token.units.length > 0 || phrasesInside(layout.phrases.kind, beside).length + phrasesInside(layout.phrases.place, beside).length > 0;
+}
+
+/** "Front 28 on Monday, 33 on Tuesday": a figure with nothing beside it but a day. */
+function isBareBesideDay(layout: Layout, part: Part, at: number): boolean {
+  const token = layout.tokens[at];
+  if (token?.is !== "number" || layout.taken.has(at) || layout.indexes.has(at)) return false;
+  return layout.dates.some((dated) => inside(dated, part)) && isPlainPart(layout, part);
 }
 
 /** Bikes that a message names and of which nothing came, by what they were called: "34 front on Heron and Otter". */

@@ -28,11 +28,33 @@ export function seasonOrYear(folded: string, typed: string, known: Known): Vague
   }
   const north = under(seasons, name);
   if (north === undefined) return null;
-  const season = known.south ? ((north + 5) % 12) + 1 : north;
-  const begins = year ?? yearOfLast(season, known.today);
-  const [from] = monthSpan(begins, season);
-  const [, to] = monthSpan(season + 2 > 12 ? begins + 1 : begins, ((season + 1) % 12) + 1);
+  const season = known.south ? southern(north) : north;
+  const [from, to] = seasonSpan(year ?? yearOfLast(season, known.today), season);
   return vagueDate(from, to, typed);
+}
+
+/** The month in which a season begins south of the equator. */
+const southern = (north: number): number => ((north + 5) % 12) + 1;
+
+/** The three months from the one in which a season begins. */
+function seasonSpan(year: number, month: number): readonly [LocalDate, LocalDate] {
+  const [from] = monthSpan(year, month);
+  const [, to] = monthSpan(month + 2 > 12 ? year + 1 : year, ((month + 1) % 12) + 1);
+  return [from, to];
+}
+
+/** "This summer": the latest one that has begun, up to today. @param north the month in which it begins in the north */
+export function seasonSoFar(today: LocalDate, north: number, south: boolean, typed: string): VagueDate {
+  const season = south ? southern(north) : north;
+  const [from, to] = seasonSpan(yearOfLast(season, today), season);
+  return vagueDate(from, to > today ? today : to, typed);
+}
+
+/** "This week": from its first day up to today. */
+export function spanSoFar(today: LocalDate, whole: "week" | "month" | "year", typed: string): VagueDate {
+  const from =
+    whole === "week" ? addDays(today, -((weekdayOf(today) + 6) % 7)) : localDate(whole === "month" ? `${today.slice(0, 7)}-01` : `${today.slice(0, 4)}-01-01`);
+  return vagueDate(from, today, typed);
 }
 
 /** The week (Monday to Sunday), month or year before the present one. */

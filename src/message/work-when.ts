@@ -8,7 +8,7 @@ import { type Part, wordAt } from "./clauses.ts";
 import type { Dated } from "./dates.ts";
 import { type Figure, figureAt, measures } from "./figures.ts";
 import { dayAt, inside, type Layout, type MeantDay, meantBy } from "./layout.ts";
-import { isVerb, oncePerPart, tokensOf } from "./pieces.ts";
+import { isAnd, isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { seasonOrYear } from "./vague-span.ts";
 
 /** A job's phrase, at tokens `from` to `to` of a part. */
@@ -52,6 +52,13 @@ export function figureOf(layout: Layout, phrase: Phrase, phrases: readonly Phras
 export function dayOf(layout: Layout, phrase: Phrase, phrases: readonly Phrase[], parts: readonly Part[]): MeantDay {
   const within = (part: Part) => layout.dates.filter((dated) => inside(dated, part));
   const own = within(phrase.part);
+  const [one] = own;
+  // "Lubed the chain yesterday and today": one job, and two days.
+  if (one !== undefined && own.length > 1 && !phrases.some((each) => each.part === phrase.part && each.from !== phrase.from) && areJoined(layout, own))
+    return meantBy(
+      { ...one, options: [...new Set(own.flatMap(({ options }) => options))], typed: own.map(({ typed }) => typed).join(" / ") },
+      layout.known.today,
+    );
   if (own.length > 1) {
     const first = phrases.find((each) => each.part === phrase.part) ?? phrase;
     const before = (own[0]?.from ?? 0) < first.from;
@@ -89,6 +96,10 @@ export function dayOf(layout: Layout, phrase: Phrase, phrases: readonly Phrase[]
   }
   return day;
 }
+
+/** Does nothing but "and" stand between days? */
+const areJoined = (layout: Layout, days: readonly Dated[]): boolean =>
+  days.every((day, n) => n === 0 || (day.from - (days[n - 1]?.to ?? 0) === 2 && isAnd(layout, day.from - 1)));
 
 const jobParts = new WeakMap<readonly Phrase[], ReadonlySet<Part>>();
 /** The parts that hold jobs. */

@@ -3,6 +3,7 @@
 
 import { parentPort, workerData } from "node:worker_threads";
 import { Resvg } from "@resvg/resvg-js";
+import { pngOf } from "./png.js";
 
 /** @type {import("./render.ts").WorkerStart} */
 const { fonts, family } = workerData;
@@ -14,7 +15,8 @@ parentPort?.on("message", (/** @type {import("./render.ts").Asked} */ { id, svg,
       background: "white",
       font: { loadSystemFonts: false, fontFiles: [...fonts], defaultFontFamily: family },
     });
-    parentPort?.postMessage({ id, png: image.render().asPng() });
+    const drawn = image.render();
+    parentPort?.postMessage({ id, png: pngOf(drawn.pixels, drawn.width, drawn.height) });
   } catch (error) {
     parentPort?.postMessage({ id, fault: error instanceof Error ? error.message : String(error) });
   }

@@ -46,23 +46,22 @@ const LATEST_KINDS = KIND_KEYS.filter((kind) => kind !== "odometer" && kind !== 
 /** Between the fields of a reading and between readings, where many come as one text; neither is in an id, a day, a moment or a figure. */
 const [FIELD, ROW] = ["|", "\n"] as const;
 
+/** The columns that a reading is judged by. */
+const TAKEN = ["bike", "kind", "place", "id", "value", "unit", "typed", "detail", "on_date", "logged_at", "ordinal"] as const;
+
 /** As `madeAt`. */
 const MADE_AT = sql<string>`substr(id, 1, 13)`;
 
 export function readingsRepo(db: Db) {
-  const live = () => db.selectFrom("readings").selectAll().where("current", "=", 1).where("state", "=", "live");
+  const standing = () => db.selectFrom("readings").where("current", "=", 1).where("state", "=", "live");
+  const live = () => standing().selectAll();
   return {
     /** Of some bikes: the live odometer readings in the order they were taken, and what was read of each other kind at each place on the latest day it was read. */
     async historiesOf(ids: readonly BikeId[]): Promise<Map<BikeId, ReadHistory>> {
       const found = new Map(ids.map((id) => [id, { odometers: [] as OdometerReading[], measured: [] as Taken[] }]));
       if (ids.length === 0) return found;
-      const those = () =>
-        db
-          .selectFrom("readings")
-          .where("bike", "in", [...ids])
-          .where("current", "=", 1)
-          .where("state", "=", "live");
-      const columns = ["bike", "kind", "place", "id", "dial", "value", "unit", "typed", "detail", "on_date", "logged_at", "ordinal"] as const;
+      const those = () => standing().where("bike", "in", [...ids]);
+      const columns = [...TAKEN, "dial"] as const;
       const latest = those()
         .select([...columns, sql<number>`rank() over (partition by bike, kind, place order by on_date desc)`.as("nth")])
         .where("kind", "in", LATEST_KINDS)
@@ -77,8 +76,8 @@ export function readingsRepo(db: Db) {
             "id",
           ),
         )
-        .select([sql<null>`null`.as("dial"), sql<null>`null`.as("value"), sql.lit("").as("unit"), sql.lit("").as("typed"), sql<null>`null`.as("detail")])
-        .select([sql.lit("").as("on_date"), sql.lit("").as("logged_at"), sql.lit(0).as("ordinal")]);
+        .select([sql<null>`null`.as("value"), sql.lit("").as("unit"), sql.lit("").as("typed"), sql<null>`null`.as("detail")])
+        .select([sql.lit("").as("on_date"), sql.lit("").as("logged_at"), sql.lit(0).as("ordinal"), sql<null>`null`.as("dial")]);
       const rows = await those()
         .select(columns)
         .where("kind", "=", "engine hours")
@@ -173,7 +172,9 @@ export function readingsRepo(db: Db) {
     async everyTaken(ids: readonly BikeId[], kinds: readonly ReadingKind[] = MEASURED_KINDS): Promise<Map<BikeId, Taken[]>> {
       const found = new Map<BikeId, Taken[]>(ids.map((id) => [id, []]));
       if (ids.length === 0) return found;
-      const rows = await live()
+      // Years of readings: whatever nobody asks for of a row costs as much as what is asked for.
+      const rows = await standing()
+        .select(TAKEN)
         .where("bike", "in", [...ids])
         .where("kind", "in", [...kinds])
         .execute();
@@ -185,7 +186,8 @@ export function readingsRepo(db: Db) {
     async waysOf(ids: readonly BikeId[]): Promise<Map<BikeId, Map<ReadingKind, ReadingDetail>>> {
       const found = new Map<BikeId, Map<ReadingKind, ReadingDetail>>(ids.map((id) => [id, new Map()]));
       if (ids.length === 0) return found;
-      const rows = await live()
+      const rows = await standing()
+        .select(["bike", "kind", "id", "detail", "on_date", "logged_at", "ordinal"])
         .where("bike", "in", [...ids])
         .where((e) => e.or([e("detail", "like", '%"conditions"%'), e("detail", "like", '%"rpm"%')]))
         .execute();

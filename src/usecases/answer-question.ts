@@ -14,7 +14,7 @@ import { type Garaged, without } from "./garage.ts";
 import { logged } from "./log-set.ts";
 import type { Heard, MessageOutcome } from "./message-outcome.ts";
 import { askedOf, questionOf } from "./question.ts";
-import { servicesNamed } from "./services.ts";
+import { isServiceBehind, servicesNamed } from "./services.ts";
 import { heldAgainst } from "./settle.ts";
 import { withOwnTicks } from "./ticks.ts";
 
@@ -152,10 +152,14 @@ function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[])
     }
     case "service": {
       const g = all.find((each) => each.bike.id === intent.bike);
-      const service = g === undefined ? undefined : servicesNamed(g, gap)[n];
-      if (intent.do !== "record work" || service === undefined) return intent;
+      if (intent.do !== "record work" || g === undefined) return intent;
+      const service = servicesNamed(g, gap, intent.odometer)[n];
+      if (service === undefined) return intent;
+      // One that lies behind, of which nothing says when: it was not done today.
+      const isUndated = gap.figure === null && intent.odometer === null && intent.on.typed === "" && isServiceBehind(g, service);
+      const when: readonly Gap[] = isUndated ? [{ need: "date", options: [], typed: intent.words }] : [];
       // Of a shop's bill nothing more is known than that it was this service.
-      return { ...intent, items: service.items, gaps: rest, ...(intent.detail?.by == null ? {} : { note: NOT_ITEMISED }) };
+      return { ...intent, items: service.items, gaps: [...when, ...rest], ...(intent.detail?.by == null ? {} : { note: NOT_ITEMISED }) };
     }
     case "date": {
       const on = gap.options[n];

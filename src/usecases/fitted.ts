@@ -5,7 +5,7 @@ import type { LocalDate } from "../core/calendar/dates.ts";
 import type { ItemKey } from "../core/ids.ts";
 import { type Judgement, judge, type Limit } from "../core/judgement/verdict.ts";
 import type { Fitting, Outcome, Refitted, Verdict } from "../core/schedule/facts.ts";
-import type { Taken } from "../core/schedule/measured.ts";
+import { inOneDay, type Taken } from "../core/schedule/measured.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
 import { readTyreDate, type TyreDate } from "../core/tyre/date-code.ts";
 import type { WorkRecord } from "../store/work.ts";
@@ -89,13 +89,20 @@ function swapsRead({ kind, place }: Pick<Taken, "kind" | "place">, refitted: rea
   return item === undefined ? null : (refitted.find(({ items }) => items.has(item as ItemKey))?.fittings ?? null);
 }
 
-function tookOff(record: WorkRecord, { kind, place, on, loggedAt }: Taken): boolean {
+/** Did work put a new one in place of what is measured there? */
+export function putNew({ items }: Pick<WorkRecord, "items">, { kind, place }: Pick<Taken, "kind" | "place">): boolean {
   const news = NEW[kind];
   const item = news?.items[endOf(place)];
-  if (news === undefined || item === undefined) return false;
-  const later = record.on.from > on || (record.on.from === on && record.loggedAt > loggedAt);
-  return later && record.items.some((done) => done.item === item && news.outcomes.includes(done.outcome));
+  return news !== undefined && item !== undefined && items.some((done) => done.item === item && news.outcomes.includes(done.outcome));
 }
+
+function tookOff(record: WorkRecord, taken: Taken): boolean {
+  return (record.on.from > taken.on || (record.on.from === taken.on && isBeforeIt(taken, record))) && putNew(record, taken);
+}
+
+/** Was it read before work of its day? What was found was; what was left only before work put down later; else the order in which the two were put down tells. */
+const isBeforeIt = (taken: Taken, record: WorkRecord): boolean =>
+  taken.detail?.state === "found" || (taken.detail?.state === "left" ? record.loggedAt > taken.loggedAt : inOneDay(record, taken) > 0);
 
 const fitted = (record: WorkRecord, item: string): boolean =>
   record.items.some((done) => done.item === item && (done.outcome === "replaced" || done.outcome === "done"));

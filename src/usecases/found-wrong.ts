@@ -70,19 +70,25 @@ export async function foundWrong(
 
 /**
  * Looks told in a plain message beside a sign that something was wrong, and no defect heard in it: "checked the brake hoses, found them cracked".
- * Nobody says so of what is well, and it is no note to be passed over: it is asked.
+ * Nobody says so of what is well, and it is no note to be passed over: it is asked. So are words beside a look that nobody understood: "checked the valves, one needs a shim".
  */
 export function askedOfFaults(ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], text: string): readonly Intent[] {
   const [work, ...more] = intents.filter((intent) => intent.do === "record work");
   if (work === undefined || more.length > 0 || work.fault !== undefined || intents.some((intent) => intent.do === "note defect")) return intents;
   const g = work.bike === null ? null : (all.find(({ bike }) => bike.id === work.bike) ?? null);
-  const isLookAlone = g !== null && work.items.length > 0 && work.items.every((item) => isLook(itemOf(g, item)?.action ?? "replace"));
+  const isLookAlone =
+    work.outcome === "inspected, within limits" ||
+    (g !== null && work.items.length > 0 && work.items.every((item) => isLook(itemOf(g, item)?.action ?? "replace")));
   if (g === null || !isLookAlone || MENDING.includes(work.outcome)) return intents;
   const said = text.replace(work.words, " ").replace(/\s+/gu, " ").trim();
-  const heard = foundSaid(said, { names: [], action: "inspect", tight: work.items.every(isToBeTight) }, knownOf(ctx, [g]));
-  if (heard.is !== "fault") return intents;
+  const at: FoundAt = { names: [], action: "inspect", tight: work.items.every(isToBeTight) };
+  const heard = foundSaid(said, at, knownOf(ctx, [g]));
+  const isUnclear = work.beside !== undefined && foundSaid(work.beside, at, knownOf(ctx, [g])).is === "unclear";
+  if (heard.is !== "fault" && !isUnclear) return intents;
   return intents.map((intent) =>
-    intent === work ? { ...work, fault: { ...faultOf(ctx, g, work.items, said, [heard]), words: text.trim() }, gaps: [...work.gaps, ASK] } : intent,
+    intent === work
+      ? { ...work, fault: { ...faultOf(ctx, g, work.items, said, heard.is === "fault" ? [heard] : []), words: text.trim() }, gaps: [...work.gaps, ASK] }
+      : intent,
   );
 }
 

@@ -12,11 +12,12 @@ import { defectRow } from "../trade/defects.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
+import { ofPartsOn } from "./fitted.ts";
 import { fluidsPut } from "./fluids.ts";
 import { type FuelShown, fuelOf } from "./fuel.ts";
 import { duesOf, type Garaged, itemOf, pick, withMore } from "./garage.ts";
 import { renews } from "./grown.ts";
-import { type JudgedOn, judgeTaken, type Rig } from "./judge.ts";
+import { type JudgedOn, judgeTaken, ofTheSetOn, type Rig } from "./judge.ts";
 import type { MessageOutcome, NamedBike, News } from "./message-outcome.ts";
 import { askedOf } from "./question.ts";
 import { rigsFor } from "./rig.ts";
@@ -76,27 +77,28 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const saved = await save(q, ctx, intents, bikes, source, first);
   const touched = bikes.filter((g) => allOf(saved).some((record) => record.bike === g.bike.id));
   const rigs = await rigsFor(q, touched, saved.readings);
-  const judged = touched.flatMap((g) =>
-    standing(asMeasured(saved.readings, g.bike.id), saved.work).flatMap((taken) => judgedOn(g, taken, rigs.get(g.bike.id) ?? g.rig)),
-  );
-  const news = touched.flatMap((g) => {
-    const after = withMore(
+  const afters = touched.map((g) =>
+    withMore(
       { ...g, rig: rigs.get(g.bike.id) ?? g.rig },
       {
         odometers: asOdometers(saved.readings, g.bike.id),
         measured: asMeasured(saved.readings, g.bike.id),
         work: saved.work.filter((w) => w.bike === g.bike.id),
       },
-    );
-    return newsBetween(ctx, g, after);
-  });
+    ),
+  );
+  const taken = touched.map((g, n) => onAndOff(standing(asMeasured(saved.readings, g.bike.id), saved.work), afters[n] ?? g));
+  const judged = touched.flatMap((g, n) => (taken[n]?.on ?? []).flatMap((each) => judgedOn(g, each, rigs.get(g.bike.id) ?? g.rig)));
+  const news = touched.flatMap((g, n) => newsBetween(ctx, g, afters[n] ?? g));
   const fluids = fluidsPut(saved.work, touched);
   // What must not be in there mends nothing.
   const mending = saved.work.filter(({ bike }) => !fluids.some((each) => each.bike === bike && each.worth === null));
   const next = first + saved.readings.length + saved.work.length + saved.defects.length;
-  const verdicts = await noteVerdicts(q, ctx, touched, { judged, readings: saved.readings, work: mending }, source, next);
-  const mixed = await noteMixed(q, ctx, touched, fluids, saved.work, source, next + verdicts.noted.length);
+  // What the words closed already stands open no more, whatever else would close it.
+  const still = touched.map((g) => ({ ...g, defects: openBut(g, saved.closed) }));
+  const verdicts = await noteVerdicts(q, ctx, still, { judged, readings: saved.readings, work: mending }, source, next);
   const closed = [...saved.closed, ...verdicts.closed];
+  const mixed = await noteMixed(q, ctx, still, fluids, saved.work, source, next + verdicts.noted.length);
   const fuel: FuelShown[] = [];
   for (const g of touched) fuel.push(...(await fuelOf(q, g, saved.readings)));
   return {
@@ -107,12 +109,15 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
       bikes: touched.map(named),
       news,
       judged,
+      ofPartsOff: taken.flatMap(({ off }) => off.map(({ id, kind, place, value, unit, typed }) => ({ id, kind, place, value, unit, typed }))),
       fluids,
       fuel,
       withdrawn: [],
     },
   };
 }
+
+const openBut = ({ defects }: Garaged, closed: readonly Defect[]): readonly Defect[] => defects.filter(({ id }) => !closed.some((each) => each.id === id));
 
 /** What was found is judged no more where what was left of it is said too, nor what came off for something new. */
 const standing = (taken: readonly Taken[], work: readonly WorkRecord[]): readonly Taken[] =>
@@ -124,6 +129,12 @@ const standing = (taken: readonly Taken[], work: readonly WorkRecord[]): readonl
         work.some(({ items }) => items.some(({ item, outcome }) => outcome === "replaced" && renews({ kind, place }).includes(item)))
       ),
   );
+
+/** What was read of parts that are on, and what of parts that came off since: what one of those had left says nothing of the one that is on. */
+function onAndOff(taken: readonly Taken[], { facts, work }: Garaged): { readonly on: readonly Taken[]; readonly off: readonly Taken[] } {
+  const on = ofTheSetOn(ofPartsOn(taken, work, facts.refitted), facts.fittings);
+  return { on, off: taken.filter((each) => !on.includes(each)) };
+}
 
 function judgedOn(g: Garaged, taken: Taken, rig: Rig): readonly JudgedOn[] {
   const judged = judgeTaken(taken, rig);

@@ -4,6 +4,7 @@ import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { Status } from "../core/schedule/facts.ts";
+import type { Taken } from "../core/schedule/measured.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { WorkRecord } from "../store/work.ts";
 import type { LookedUp } from "../trade/looked-up.ts";
@@ -81,6 +82,8 @@ export type MessageOutcome =
       readonly news: readonly News[];
       /** What came of judging these readings. */
       readonly judged?: readonly JudgedOn[];
+      /** Readings among them of a part that came off since, or of a set of tyres that is off: kept, and not judged as of the one that is on. */
+      readonly ofPartsOff?: readonly Pick<Taken, "id" | "kind" | "place" | "value" | "unit" | "typed">[];
       /** Fluids put into brakes that are fitted with another. */
       readonly fluids?: readonly FluidPut[];
       /** What the fills of fuel among them come to. */

@@ -84,9 +84,9 @@ export function questionOf(draft: Draft, all: readonly Garaged[]): Question {
     intent,
     at,
     gap,
-    options: optionsOf(gap, all, g),
+    options: optionsOf(gap, all, g, intent),
     ...(areEnds(gap) ? { both: true as const } : {}),
-    ...(gap.need === "service" ? { services: servicesOn(g, gap) } : {}),
+    ...(gap.need === "service" ? { services: servicesOn(g, gap, intent) } : {}),
     last: g === null || last === null ? null : { figure: dialAt(g.track, last.ridden) / TENTHS_OF_MM[g.unit], unit: g.unit, on: last.on },
     nickname: g?.bike.nickname ?? null,
   };
@@ -99,11 +99,13 @@ const areEnds = (gap: Gap): boolean =>
   ["front-", "rear-"].every((end) => gap.options.some((key) => key.startsWith(end))) &&
   new Set(gap.options.map((key) => key.replace(/^(?:front|rear)-/u, ""))).size === 1;
 
-const servicesOn = (g: Garaged | null, gap: Extract<Gap, { need: "service" }>): NonNullable<Question["services"]> =>
-  g === null ? [] : servicesNamed(g, gap).map(({ at, unit, items, own }) => ({ at, unit, items: items.length, own: own.length }));
+const servicesOn = (g: Garaged | null, gap: Extract<Gap, { need: "service" }>, intent: Intent): NonNullable<Question["services"]> =>
+  g === null || intent.do !== "record work"
+    ? []
+    : servicesNamed(g, gap, intent.odometer).map(({ at, unit, items, own }) => ({ at, unit, items: items.length, own: own.length }));
 
-function optionsOf(gap: Gap, all: readonly Garaged[], g: Garaged | null): readonly string[] {
-  if (gap.need === "service") return servicesOn(g, gap).map(({ at }) => String(at));
+function optionsOf(gap: Gap, all: readonly Garaged[], g: Garaged | null, intent: Intent): readonly string[] {
+  if (gap.need === "service") return servicesOn(g, gap, intent).map(({ at }) => String(at));
   if (gap.need === "sure" || gap.need === "defect") return [];
   if (gap.need === "bike") return gap.options.map((id) => all.find((g) => g.bike.id === id)?.bike.nickname ?? id);
   if (gap.need === "found") return gap.options;

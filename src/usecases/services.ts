@@ -1,9 +1,9 @@
-// Services of a bike's plan by the figure that a member names them with.
+// Services of a bike's plan by the figure that a member names them with, or that the dial showed when they were done.
 
 import type { ItemKey } from "../core/ids.ts";
-import { type DistanceUnit, dialOf, riddenOf } from "../core/quantity/distance.ts";
-import type { Gap } from "../core/reading/intent.ts";
-import { itemsOfService, liesBehind, servicesNear } from "../core/sheet/select.ts";
+import { type DistanceUnit, dialOf, type Ridden, riddenOf } from "../core/quantity/distance.ts";
+import type { Gap, RecordWork } from "../core/reading/intent.ts";
+import { itemsOfService, liesBehind, servicesAbout, servicesMeant } from "../core/sheet/select.ts";
 import { riddenAtDial } from "../core/usage/track.ts";
 import type { Garaged } from "./garage.ts";
 
@@ -13,14 +13,20 @@ type Named = Extract<Gap, { need: "service" }>;
 export type ServiceOf = { readonly at: number; readonly unit: DistanceUnit; readonly items: readonly ItemKey[]; readonly own: readonly ItemKey[] };
 
 /** Does the figure lie behind what was last read, by more than a service is early or late? */
-export const isBehind = (g: Garaged, { figure, unit }: Named): boolean =>
-  liesBehind(g.facts, g.at, riddenAtDial(g.track, dialOf(figure, unit ?? g.unit), g.today));
+export const isBehind = (g: Garaged, { figure, unit }: Named): boolean => figure !== null && liesBehind(g.facts, g.at, pointOf(g, figure, unit));
 
-/** The service at the figure named or, where the plan has none there, the nearest either side. Those that come to nothing are left out. */
-export function servicesNamed(g: Garaged, { figure, unit, own = [] }: Named): readonly ServiceOf[] {
+/** So too of a service that was chosen. */
+export const isServiceBehind = (g: Garaged, { at, unit }: ServiceOf): boolean => liesBehind(g.facts, g.at, riddenOf(at, unit));
+
+/**
+ * The service named by its figure or, with none, done at the dial's; where the plan has none so near, those either side. Those that come to nothing are left out.
+ * Where nothing says which, those about the bike's present point, nearest first.
+ */
+export function servicesNamed(g: Garaged, { figure, unit, own = [] }: Named, dial: RecordWork["odometer"]): readonly ServiceOf[] {
   const { column } = g.facts;
-  const point = riddenAtDial(g.track, dialOf(figure, unit ?? g.unit), g.today);
-  return servicesNear(g.facts, point)
+  const said = figure !== null ? pointOf(g, figure, unit) : dial === null ? null : pointOf(g, dial.value, dial.unit);
+  const marks = said !== null ? servicesMeant(g.facts, said) : servicesAbout(g.facts, g.at.ridden ?? (0 as Ridden));
+  return marks
     .map((at) => {
       const all = itemsOfService(g.facts, g.at, riddenOf(at, column));
       const rest = all.filter((item) => !own.includes(item));
@@ -29,3 +35,5 @@ export function servicesNamed(g: Garaged, { figure, unit, own = [] }: Named): re
     })
     .filter(({ items }) => items.length > 0);
 }
+
+const pointOf = (g: Garaged, figure: number, unit: DistanceUnit | null): Ridden => riddenAtDial(g.track, dialOf(figure, unit ?? g.unit), g.today);

@@ -288,6 +288,11 @@ export const GERMAN: readonly Case[] = [
   c("9\u202f050 km", "odometer 9050 km@Bramble"),
   c("9'050 km", "odometer 9050 km@Bramble"),
   c("9.050,5 km", "odometer 9050.5 km@Bramble"),
+  c("Ventilspiel EV 0,10 AV 0,15", "valve clearance/intake 0.1 mm@Bramble", "valve clearance/exhaust 0.15 mm@Bramble"),
+  c("Vorderreifen hat noch 4 mm", "tread/front 4 mm@Bramble"),
+  c("Ölstand ok", "oil level 3 level@Bramble"),
+  c("Öl diesen Sommer gewechselt", "W engine-oil.replace=replaced on 2026-06-01@Bramble"),
+  c("Kette diese Woche geschmiert", "W chain.lubricate=done on 2026-11-23@Bramble"),
 ];
 
 /** Said in German company; nothing to log. */
@@ -313,4 +318,5 @@ export const NOTHING_GERMAN: readonly string[] = [
   ...["Batterie geladen", "Bremsbeläge eingefahren", "der Hinterreifen ist fast neu", "Abgefahren um 7", "wir sind runter von der Autobahn"],
   ...["bin fertig für heute", "Bremsbeläge halten ewig", "Reifen verliert keine Luft", "Motor springt an", "Motor springt sofort an", "Bremse greift gut"],
   ...["Reifen sind rund und schwarz"],
+  "kurz vor 15.000",
 ];

@@ -9,6 +9,7 @@ import { GERMAN, NOTHING_GERMAN } from "./german-corpus.ts";
 import { MEASURED, MEASURED_ON_THREE, NOT_MEASURED } from "./measured-corpus.ts";
 import { BRAMBLE, HERON, knownWith, OTTER } from "./riders.ts";
 import { RIDERS_ON_THREE, RIDERS_SAY, RIDERS_TALK } from "./riders-corpus.ts";
+import { NO_SERVICE, SERVICES, SERVICES_GERMAN } from "./services-corpus.ts";
 import { shortOf, shortOfFirst, shortOfMeasured } from "./shorthand.ts";
 import { short as shortOfWork, THREE as WORK_THREE, knownWith as workKnown } from "./work-known.ts";
 
@@ -27,12 +28,12 @@ export const CORPUS: readonly Said[] = [
   ...on(MEASURED_ON_THREE, ALL, shortOfMeasured),
   ...on([...DEFECTS_ONE_BIKE, ...DETAILS], workKnown([HERON]), shortOfWork),
   ...on(DEFECTS_THREE_BIKES, workKnown(WORK_THREE), shortOfWork),
-  ...on(RIDERS_SAY, ONE, shortOf),
+  ...on([...RIDERS_SAY, ...SERVICES], ONE, shortOf),
   ...on(RIDERS_ON_THREE, ALL, shortOf),
-  ...on(GERMAN, knownWith([BRAMBLE]), shortOf),
+  ...on([...GERMAN, ...SERVICES_GERMAN], knownWith([BRAMBLE]), shortOf),
 ];
 export const TALK: readonly Said[] = [
-  ...silent([...NOTHING, ...NOT_MEASURED, ...NO_DEFECT, ...RIDERS_TALK], ONE),
+  ...silent([...NOTHING, ...NOT_MEASURED, ...NO_DEFECT, ...RIDERS_TALK, ...NO_SERVICE], ONE),
   ...silent([...NOTHING, ...NOT_MEASURED], ALL),
   ...silent(NOTHING_GERMAN, knownWith([BRAMBLE])),
 ];

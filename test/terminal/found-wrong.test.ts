@@ -183,3 +183,17 @@ test("what is told of a tick is of that item, and not of another on the sheet", 
   expect((await run("/plan job done:clutch free play")).text).not.toContain("Hot oil");
   expect((await run("/plan job done:brake hoses found:weeping")).text).toContain("Brake fluid harms paint and eyes");
 });
+
+test("words beside a look that say neither well nor wrong are asked about before it counts; praise is not, and a value is judged by itself", async () => {
+  await begun();
+  for (const said of ["checked the valves, one shim needed", "checked brake hoses, starting to perish"]) {
+    const asked = await t.one({ ...dm, say: said });
+    expect(asked.text).toContain(`“${said}” on Heron: is that something wrong with it, or only a note?`);
+    expect((await press(asked, "Found wrong")).text).toContain("found wrong");
+  }
+  expect((await t.one({ ...dm, say: "checked the steering head, all good" })).data.work).toHaveLength(1);
+  expect((await t.one({ ...dm, say: "checked the swingarm with Tess in the garage" })).data.work).toHaveLength(1);
+  const measured = await t.one({ ...dm, say: "checked the front discs, front 4.1 mm" });
+  expect(measured.data.logged).toHaveLength(1);
+  expect(outcomeOf(measured)).not.toBe("inspected, within limits");
+});

@@ -157,3 +157,26 @@ test("a bike that has just passed the figure, with nothing on record: the servic
   expect(after.data.items).toBe(0);
   expect(after.text).toContain("The service nearest to it: 13,500 mi.");
 });
+
+test("told by where it was done, it is the service nearest to that; told by nothing, it is asked which, nearest first", async () => {
+  await run("/bike add name:Pip kind:small commuter odometer:5,900 km");
+  for (const told of ["had Pip serviced at 6,010 km, 210 EUR", "service done by Miller's garage at 6,010 km on Pip, 210 EUR"]) {
+    const asked = await say(told);
+    expect(asked.text).toMatch(/on Pip: \d+ items belong to the 6,000 km service\./u);
+    const marked = await press(asked, "Mark all");
+    expect(marked.data.work).toMatchObject([{ dial: 60_100_000_000, note: "not itemised", detail: { cost: { minor: 21_000, currency: "EUR" } } }]);
+    expect(marked.data.readings).toMatchObject([{ kind: "odometer", dial: 60_100_000_000 }]);
+    await press(marked, "Undo");
+  }
+  const asked = await say("big service on Pip done yesterday");
+  expect(asked.text).toContain("which service of its plan was it?");
+  expect(labels(asked).slice(0, 3)).toEqual([
+    expect.stringMatching(/^The 6,000 km service/u),
+    expect.stringMatching(/^The 3,000 km service/u),
+    expect.stringMatching(/^The 9,000 km service/u),
+  ]);
+  expect((await press(asked, "The 6,000 km service")).data.work).toMatchObject([{ on: { from: "2026-11-25" } }]);
+  // One that lies behind was not done today.
+  const earlier = await press(await say("annual service on Pip at the dealer, 380 EUR"), "The 3,000 km service");
+  expect(earlier.text).toContain("when was that?");
+});

@@ -190,3 +190,83 @@ test("what the bike has not as it is entered is kept and not judged, and the way
   expect(await due()).toContain("- Clutch fluid: clutch fluid level below the low mark, read today: beyond limit");
   await t.close();
 });
+
+test.each([
+  ["front pads 0.5 mm", "front pads swapped"],
+  ["front pads 0.5 mm", "replaced the front brake pads"],
+  ["front pads 0.5 mm", "front pads swapped, 5 mm on the new ones"],
+  ["front pads 0.5 mm", "fixed the front pads, swapped the front pads"],
+  ["rear pads 0.5 mm", "rear pads swapped at 14,250 mi"],
+  ["rear tread 0.5 mm", "rear tyre swapped"],
+  ["rear tread 0.5 mm", "rear tyre swapped, replaced the rear tyre"],
+  ["front disc 4.4 mm", "replaced the front discs"],
+  ["chain slack 55 mm upright", "fixed the slack chain, chain slack 30 mm"],
+  ["chain slack 55 mm upright", "replaced the chain, fixed the slack chain, chain slack 30 mm upright"],
+] as const)("“%s” is closed once by “%s”, whatever else would close it", async (wrong, work) => {
+  const { t, run, say, due } = await heron();
+  await run("/spec what:front disc limit value:4.5 mm");
+  await run("/spec what:chain slack value:25-35 mm");
+  const noted = await say(wrong);
+  expect(noted.data.defects).toMatchObject([{ grade: "do not ride" }]);
+  expect((await say(work)).data.closed).toMatchObject([{ id: noted.data.defects[0].id, state: "closed" }]);
+  expect(await due()).not.toContain("Do not ride");
+  await t.close();
+});
+
+test("new pads as thin as the old ones are noted anew where the words closed the old", async () => {
+  const { t, say, due } = await heron();
+  const [old] = (await say("front pads 0.5 mm")).data.defects;
+  const swapped = await say("front pads swapped, 0.6 mm on the new ones");
+  expect(swapped.data.closed).toMatchObject([{ id: old.id }]);
+  expect(swapped.data.defects).toMatchObject([{ kind: "worn front pads", state: "open" }]);
+  expect(await due()).toContain("Do not ride");
+  await t.close();
+});
+
+test("pads named in answer to “It is mended” close it once", async () => {
+  const { t, say, due } = await heron();
+  const noted = await say("front pads 0.5 mm");
+  const mended = await t.one({ ...dm, fill: button(noted, "It is mended"), fields: { did: "front brake pads", at: "", on: "" } });
+  expect(mended.data.closed).toMatchObject([{ id: noted.data.defects[0].id }]);
+  expect(await due()).not.toContain("Do not ride");
+  await t.close();
+});
+
+test.each([
+  ["rear tread 0.5 mm", "new rear tyre at 14,230 mi", "/tyre show", "worn to its limit"],
+  ["front pads 0.5 mm", "new front pads", "/reading picture:pads", "change them now"],
+] as const)("“%s” says nothing of what was put in by “%s” on the same day", async (wrong, work, shown, condemned) => {
+  const { t, run, say, due } = await heron();
+  await say("14,220 mi on 20 March");
+  await say(wrong);
+  expect((await run(shown)).text).toContain(condemned);
+  await say(work);
+  expect((await run(shown)).text).not.toMatch(/0\.5 mm|worn|now/u);
+  expect((await run("/trip plan:600 mi 10-14 June")).text).not.toMatch(/tread|pads/iu);
+  expect(await due()).not.toContain("Do not ride");
+  await t.close();
+});
+
+test.each([
+  ["new rear tyre on 20 March", "rear tread 0.6 mm on 10 March", "rear tread 7 mm"],
+  ["new front pads on 20 March", "front pads 0.6 mm on 10 March", "front pads 5 mm"],
+] as const)("after “%s”, “%s” is kept and stops no ride", async (work, before, now) => {
+  const { t, say, due } = await heron();
+  await say(work);
+  const read = await say(before);
+  expect(read.data).toMatchObject({ readings: [{ value: 0.6 }], judged: [], ofPartsOff: [{ value: 0.6 }], defects: [] });
+  expect(read.text).toContain("was of the one that came off since");
+  expect(await due()).not.toContain("Do not ride");
+  expect((await say(now)).data).toMatchObject({ judged: [{ judgement: { is: "within" } }], ofPartsOff: [] });
+  await t.close();
+});
+
+test("a value beside a new one is of the old where nobody would fit it so, or where it has not grown; else of the new", async () => {
+  const { t, say } = await heron();
+  const states = async (text: string) => (await say(text)).data.readings.map((reading: { detail: { state?: string } | null }) => reading.detail?.state);
+  expect(await states("rear tread 0.6 mm, new rear tyre")).toEqual(["found"]);
+  expect(await states("rear tread 7 mm, replaced the rear tyre")).toEqual(["left"]);
+  expect(await states("rear tread 6 mm")).toEqual([undefined]);
+  expect(await states("rear tread 6 mm, replaced the rear tyre")).toEqual(["found"]);
+  await t.close();
+});

@@ -15,6 +15,18 @@ export type DetailWords = {
   readonly old: readonly string[];
   /** What is done at a mark of the plan as a whole: "service". */
   readonly service: readonly string[];
+  /** The same as a verb: "serviced". */
+  readonly serviced: readonly string[];
+  /** How much of a service it was, which its plan knows by the figure: "big", "annual". */
+  readonly sized: readonly string[];
+  /** Beside a service these say that the bike was in other hands for it: "took", "had". */
+  readonly handedOver: readonly string[];
+  /** Beside a service these make it none that was done: "limit", "booked". */
+  readonly notService: readonly string[];
   /** Before a shop: "at", "by". */
   readonly byWhom: readonly string[];
+  /** Of those, what a shop's own name may stand behind: "at Miller's". */
+  readonly byName: readonly string[];
+  /** Before those: one's own garage does no work, "in the garage". */
+  readonly within: readonly string[];
 };

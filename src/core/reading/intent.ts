@@ -48,6 +48,8 @@ export type RecordWork = {
   /** Values found and left, by item. */
   readonly values?: readonly { readonly item: ItemKey; readonly found: readonly ItemValue[]; readonly left: readonly ItemValue[] }[];
   readonly note?: string;
+  /** Of a look, what was said beside it and says neither that all was well nor what was wrong. */
+  readonly beside?: string;
   /** A fault that was found by it, to be noted on the bike. */
   readonly fault?: Fault;
   /** Open defects that the words name, which this closes. */
@@ -94,8 +96,8 @@ export type Gap =
   | { readonly need: "unit"; readonly options: readonly ReadingUnit[] }
   | { readonly need: "number" /** "14.820" may be fourteen thousand or fourteen and a bit */; readonly options: readonly number[] }
   | { readonly need: "item"; readonly options: readonly ItemKey[] }
-  /** The whole of a service, by the figure that names it: which one the plan has there, and that all of it was done. `own`: what the member ticked off in the job that is open. */
-  | { readonly need: "service"; readonly figure: number; readonly unit: DistanceUnit | null; readonly own?: readonly ItemKey[] }
+  /** The whole of a service, by the figure that names it: which one the plan has there, and that all of it was done. No figure: by that at which it was done, or where the bike stands. `own`: what the member ticked off in the job that is open. */
+  | { readonly need: "service"; readonly figure: number | null; readonly unit: DistanceUnit | null; readonly own?: readonly ItemKey[] }
   | { readonly need: "date"; readonly options: readonly LocalDate[]; readonly typed: string }
   /** Do the words say that an item was found wrong, or are they a note? */
   | { readonly need: "found"; readonly options: readonly ["found wrong", "only a note"] }

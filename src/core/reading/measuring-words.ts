@@ -8,6 +8,16 @@ export type PlaceWord = "front" | "rear" | "both" | "sidecar" | "front left" | "
 
 export type MeasuringWords = {
   readonly levels: Readonly<Record<Level, readonly string[]>>;
+  /** A trip meter where it stands right before its figure: "trip 143". */
+  readonly tripAlone: readonly string[];
+  /** Putting a bike away, or fetching it: a figure behind "at" is the dial's. */
+  readonly parks: readonly string[];
+  /** What calls a level one. */
+  readonly levelWords: readonly string[];
+  /** Before a figure that is not reached yet: "about to hit". */
+  readonly toCome: readonly string[];
+  /** What has a pressure and is no tyre. */
+  readonly notTyres: readonly string[];
   /** A level that may be at the low mark or below it: "low". */
   readonly low: readonly string[];
   readonly conditions: Readonly<Record<ConditionRead, readonly string[]>>;

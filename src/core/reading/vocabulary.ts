@@ -67,6 +67,8 @@ export type Vocabulary = {
   readonly others: {
     /** Somebody else, where a word of work stands next: "she changed the oil". A bike is "she" too, and changes nothing. */
     readonly doers: readonly string[];
+    /** What is done to another's bike: "helped Anna". */
+    readonly helping: readonly string[];
     /** Things on wheels and with batteries that are no motorcycle. */
     readonly vehicles: readonly string[];
     /** Before one of those these leave the bike the bike: "with the car's pump". */
@@ -84,6 +86,10 @@ export type Vocabulary = {
   readonly now: readonly string[];
   /** Between two figures of which one is meant: "or". */
   readonly either: readonly string[];
+  /** Words that are written with a point before a figure: "no." */
+  readonly shortForms: readonly string[];
+  /** Before a bike of which nothing is said: "unlike Heron". */
+  readonly unlike: readonly string[];
   /** Behind "the 2nd" these make it no day: "try", "gear". */
   readonly counted: readonly string[];
   /** Words that begin a question. */
@@ -121,6 +127,11 @@ export type Vocabulary = {
     readonly atWeekend: readonly string[];
     /** Before a weekend that is to come. */
     readonly ahead: readonly string[];
+    /** Before a week, a month or a season that is not over: "this". */
+    readonly these: readonly string[];
+    /** Before or behind these something was done on a day that nobody named: "before the tour". */
+    readonly around: readonly string[];
+    readonly events: readonly string[];
     /** Words of a day that nothing here reads: the member is asked. */
     readonly hints: readonly string[];
     /** Names of months that are other words too. */

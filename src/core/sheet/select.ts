@@ -98,6 +98,27 @@ export function sheetUntil(facts: Facts, moment: Moment, horizon: Horizon, named
 export const servicesNear = ({ plan, column, conditions }: Facts, point: Ridden): readonly number[] =>
   servicesAround(plan.items, column, conditions, Math.round(figureIn(point, column)));
 
+/** The service meant by a point, which may be early or late by what is done together; where there is none so near, those either side. Whole figures of the bike's column. */
+export function servicesMeant(facts: Facts, point: Ridden): readonly number[] {
+  const figure = Math.round(figureIn(point, facts.column));
+  const around = servicesNear(facts, point);
+  const [nearest] = nearestFirst(around, figure);
+  return nearest !== undefined && Math.abs(nearest - figure) <= NEAR[facts.column] ? [nearest] : around;
+}
+
+/** Services about a point, nearest first: what a service may have been of which only that is known. Whole figures of the bike's column. */
+export function servicesAbout({ plan, column, conditions }: Facts, point: Ridden): readonly number[] {
+  const figure = Math.round(figureIn(point, column));
+  const around = (at: number): readonly number[] => servicesAround(plan.items, column, conditions, at);
+  const near = around(figure);
+  const beyond = near.length === 0 ? [] : [...around(Math.min(...near) - 1), ...around(Math.max(...near) + 1)];
+  return nearestFirst([...new Set([...near, ...beyond])], figure).slice(0, MOST_OFFERED);
+}
+
+const nearestFirst = (marks: readonly number[], figure: number): readonly number[] =>
+  marks.filter((mark) => mark > 0).toSorted((a, b) => Math.abs(a - figure) - Math.abs(b - figure));
+const MOST_OFFERED = 3;
+
 /** Is a point passed by more than is done together? */
 export const liesBehind = ({ column }: Facts, { ridden }: Moment, point: Ridden): boolean =>
   ridden !== null && point < ridden - stretchOf(NEAR[column], column);

@@ -6,9 +6,18 @@ export const GERMAN_DETAIL_WORDS: DetailWords = {
   currencies: { "€": "EUR", eur: "EUR", euro: "EUR", euros: "EUR", chf: "CHF", franken: "CHF", $: "$", "£": "GBP" },
   shops: ["werkstatt", "händler", "schrauber", "mechaniker"],
   service: ["inspektion", "service", "durchsicht", "kundendienst", "km-inspektion", "km-service"],
+  serviced: ["gewartet"],
+  sized: [
+    ...["große", "großer", "großen", "kleine", "kleiner", "kleinen", "volle", "ganze", "ganzen", "komplette", "kompletten", "jährliche", "jährlichen"],
+    ...["normale", "normalen", "erste", "ersten", "letzte", "letzten"],
+  ],
+  handedOver: ["lassen", "machen", "gebracht", "gegeben", "abgeholt", "bekommen", "durchgeführt"],
+  notService: ["gebucht", "termin", "intervall", "heft", "angebot", "kostenvoranschlag", "ohne", "halbe", "morgen", "kostet", "fällig", "keine", "kein"],
   old: ["alt", "alte", "alten", "alter"],
   forCost: ["für"],
   without: ["ohne", "außer", "vergessen", "nicht"],
   fresh: ["neu", "neue", "neuen", "neuer", "frisch", "frische"],
+  within: [],
+  byName: ["bei", "beim", "von", "vom", "durch"],
   byWhom: ["der", "die", "beim", "in", "vom", "bei", "meiner", "meinem"],
 };

@@ -5,6 +5,11 @@ import type { MeasuringWords } from "../../core/reading/measuring-words.ts";
 const AT = (where: readonly string[]): string[] => where.flatMap((each) => [each, `bei ${each}`, `auf ${each}`, `an ${each}`]);
 
 export const GERMAN_MEASURING: MeasuringWords = {
+  tripAlone: [],
+  parks: ["abgestellt", "eingemottet", "eingewintert", "eingelagert", "geparkt", "abgeholt"],
+  levelWords: ["stand", "ölstand", "flüssigkeitsstand", "kühlmittelstand", "bremsflüssigkeitsstand", "kühlwasserstand", "pegel", "füllstand"],
+  toCome: ["kurz vor", "knapp unter", "fast bei", "bald bei", "nähert sich", "demnächst bei", "gleich bei", "bald auf", "knapp vor"],
+  notTyres: ["gabel", "federbein", "gepäckträger", "träger", "dämpfer", "vorspannung", "luftfilterkasten"],
   levels: {
     above: ["über max", "über maximum", "über voll", "über der max-marke", "zu voll", "überfüllt", "über der oberen marke"],
     full: ["voll", "randvoll", "max", "maximum", ...AT(["max", "maximum", "der oberen marke", "obere marke", "oberer marke", "voller marke"])],

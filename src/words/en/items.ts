@@ -22,7 +22,7 @@ export const ENGLISH_ITEMS = {
   },
   "engine-oil.inspect": { name: "Engine oil level", synonyms: ["oil", "oil level", "oil lvl", "engine oil"] },
   "oil-strainer.clean": { name: "Oil strainer", synonyms: ["strainer", "oil screen"] },
-  "valve-clearance.adjust": { name: "Valve clearance", synonyms: ["valves", "valve clearances", "tappets", "valve check"] },
+  "valve-clearance.adjust": { name: "Valve clearance", synonyms: ["valves", "valve clearances", "tappets", "valve check", "valve service"] },
   "timing-belt.replace": { name: "Timing belt", synonyms: ["timing belts", "cam belt", "cam belts", "cambelt"] },
   "breather.clean": { name: "Crankcase breather", synonyms: ["breather", "breather hose"] },
   "exhaust.check": { name: "Exhaust fixings", synonyms: ["exhaust", "exhaust bolts", "exhaust nuts", "header bolts"] },

@@ -270,6 +270,9 @@ export const judgeWords = (p: Printer) => {
     },
     uneven: ({ end, by, unit, typed }: { readonly end: "front" | "rear"; readonly by: number; readonly unit: ReadingUnit; readonly typed: string }): string =>
       `${capital(end)} pads differ by ${unit === "level" ? "" : valueAsTyped(p, by, unit, typed, "pad thickness")}: a piston or a slide pin sticks. Clean the caliper before new pads go in.`,
+    /** Read of what came off since. */
+    ofPartOff: (reading: Pick<SaidJudged, "place" | "value" | "unit" | "typed"> & { readonly kind: ReadingKind }): string =>
+      `${capital(read(reading))} was of the one that came off since: kept with its history, and not held against the one that is on.`,
     oneEnd: (): string => "One end is new: keep both of one construction, and of a pair that the bike's maker names. Take it gently at first.",
     unknownPlace: (): string =>
       "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more: /group place. A bike that is in no group takes your own limit: /spec.",

@@ -3,6 +3,15 @@
 import type { MeasuringWords } from "../../core/reading/measuring-words.ts";
 
 export const ENGLISH_MEASURING: MeasuringWords = {
+  tripAlone: ["trip"],
+  parks: ["parked", "stored", "garaged", "laid", "winterised", "winterized", "mothballed", "away", "tucked", "storage", "collected"],
+  levelWords: ["level", "levels"],
+  toCome: [
+    ...["about to hit", "about to reach", "about to turn", "about to roll over to", "about to tick over to", "about to pass", "about to be at"],
+    ...["coming up to", "coming up on", "closing in on", "just short of", "just shy of", "just under", "a bit under", "not far off", "heading for"],
+    ...["approaching", "close to", "getting on for", "going to hit", "soon at", "soon hit", "will hit", "will be at"],
+  ],
+  notTyres: ["fork", "forks", "rack", "carrier", "shock", "shocks", "preload", "airbox", "damper"],
   levels: {
     above: [
       ...["above max", "over max", "overfilled", "over full", "above the full mark", "over the full mark", "above the top mark", "above the max mark"],

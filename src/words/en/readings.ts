@@ -134,13 +134,14 @@ export const readingWords = (p: Printer) => {
     askService: (
       typed: string,
       nickname: string | null,
-      { figure, unit }: { readonly figure: number; readonly unit: DistanceUnit | null },
+      { figure, unit }: { readonly figure: number | null; readonly unit: DistanceUnit | null },
       services: readonly { readonly at: number; readonly unit: DistanceUnit; readonly items: number; readonly own: number }[],
     ): string => {
       const [only, ...others] = services;
       const on = nickname === null ? "" : ` on ${nickname}`;
       if (only === undefined) return `“${typed}”${on}: its plan prints no services. Say what was done: did the oil and filter at 14,820.`;
-      if (others.length > 0 || Math.round(figure) !== only.at)
+      if (others.length > 0 && figure === null) return `“${typed}”${on}: which service of its plan was it?`;
+      if (others.length > 0 && figure !== null)
         return `“${typed}”${on}: its plan prints none at ${p.figure(figure, 0)}${unit === null ? "" : ` ${unit}`}. Which one was it?`;
       const { items, own } = only;
       const service = `the ${p.figure(only.at, 0)} ${only.unit} service`;

@@ -360,6 +360,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   ],
   others: {
     doers: ["she", "he", "they"],
+    helping: ["helped", "helping"],
     beside: ["with", "from", "off", "behind", "by", "beside"],
     vehicles: [
       ...["car", "cars", "van", "truck", "trailer", "caravan", "campervan", "mower", "lawnmower", "bicycle", "pushbike", "phone", "intercom", "tractor"],
@@ -394,6 +395,8 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   readOff: ["reading", "figure", "odo", "clock"],
   now: ["now", "today", "currently", "tonight"],
   either: ["or"],
+  shortForms: ["no", "nr", "pt", "vol", "ref", "inv", "tel", "ext"],
+  unlike: ["unlike"],
   counted: [
     "try",
     "attempt",
@@ -519,7 +522,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     "call",
     "number",
     "part",
-    "ref",
+    ...["ref", "invoice", "receipt", "ticket", "frame", "vin", "serial", "policy", "booking", "tracking", "job"],
     "order",
     "model",
     "post",
@@ -578,6 +581,9 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     weekend: ["weekend", "weekend's"],
     atWeekend: ["the", "last", "over", "this"],
     ahead: ["next", "by", "for", "until", "before", "every"],
+    these: ["this"],
+    around: ["before", "after", "during"],
+    events: ["trip", "tour", "holiday", "holidays", "rally", "season", "winter", "summer", "mot", "inspection"],
     hints: ["ago", "weekend", "fortnight", "easter", "christmas", "xmas", "whitsun", "halloween"],
     notMonths: ["may", "march", "mar"],
   },
