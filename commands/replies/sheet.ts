@@ -20,13 +20,16 @@ export function saySheet(shown: SheetShown, words: Words): Said {
   const { bike, mark, on, evenings, evening, adds } = shown;
   const job = shown.job === null ? [] : [press("sheet-job", shown.job, sheet.labels.go)];
   if (shown.items === 0)
-    return said([sheet.empty(bike.nickname, mark, on, shown, bike), ...sheet.nearest(shown.nearest), ...meanwhile(shown, words)], { actions: job });
+    return said([sheet.empty(bike.nickname, mark, on, shown, bike), ...blind(shown, words), ...sheet.nearest(shown.nearest), ...meanwhile(shown, words)], {
+      actions: job,
+    });
   const here = evenings[evening - 1] as SheetEvening;
   const before = evenings.slice(0, evening - 1).reduce((sum, each) => sum + itemsOf(each).length, 0);
   const lines = [
     sheet.title(bike.nickname, mark, on, shown, shown.items, shown.minutes, shown.unsaid, evenings.length, bike),
     ...shown.stops.map((defect) => words.defects.due(defect, words.today)),
     ...(shown.engine === "ride" ? [] : [sheet.notRidden(shown.engine, shown.stops.length > 0)]),
+    ...(evening > 1 ? [] : blind(shown, words)),
     ...[sheet.when(on, bike.today)].filter((line) => line !== null),
     ...(adds === null || evening > 1 ? [] : [sheet.adds(adds.at, adds.ordinary, adds.names, bike.unit)]),
     ...(shown.note === null ? [] : [sheet.note(shown.note)]),
@@ -56,7 +59,7 @@ export function saySheet(shown: SheetShown, words: Words): Said {
   ];
   const cautions = itemsOf(here).flatMap(({ due }) => (due.caution === null ? [] : [due.caution]));
   // Whatever else is hot or heavy that evening: where brakes are opened, that is said too.
-  const told = [...new Set([cautions[0], cautions.find((each) => each === "brakes")])]
+  const told = [...new Set([cautions[0], cautions.find((each) => each === "brakes" || each === "drum brakes")])]
     .map((each) => words.caution(each ?? null))
     .filter((each) => each !== null);
   const pages = evenings.flatMap((_each, n): Action[] =>
@@ -68,6 +71,8 @@ export function saySheet(shown: SheetShown, words: Words): Said {
   told.unshift(...[...new Set(stops)].filter((each) => !told.includes(each)).slice(0, 2));
   return said(lines, { caution: told.length === 0 ? null : told.join(" "), actions: [...begin, ...pages], files: [tableOf(shown, words)] });
 }
+
+const blind = ({ blind: what, bike }: SheetShown, { outlook }: Words): string[] => (what === null ? [] : [outlook.blind(what, bike)]);
 
 const meanwhile = (shown: SheetShown, { sheet }: Words): string[] => (shown.meanwhile.length === 0 ? [] : [sheet.meanwhile(shown.meanwhile)]);
 
@@ -81,13 +86,15 @@ function stepsOf(evening: SheetEvening, before: number, shown: SheetShown, { she
       case "open":
         return [`- ${sheet.open(step.part)}`];
       case "close":
-        return [`- ${sheet.close(step.part)}`];
+        return [`- ${sheet.close(step.part, shown.brakes)}`];
+      case "stays apart":
+        return [`- ${sheet.staysApart(step.parts)}`];
       case "warm up":
         return [`- ${sheet.warmUp(shown.engine)}`];
       case "tension":
         return shown.tension === null ? [] : [`- ${sheet.tension(shown.tension)}`];
-      case "pump brakes":
-        return [`- ${sheet.pumpBrakes()}`];
+      case "brakes":
+        return sheet.brakes(shown.brakes).map((line) => `- ${line}`);
       case "last look":
         return [`- ${sheet.lastLook(shown.habits)}`];
       case "test ride":

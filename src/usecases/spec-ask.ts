@@ -113,7 +113,7 @@ export async function answerOf(
       return {
         ...{ key, settled: settled.is !== "several", specs: stand.map(shown), others: others.map(shown), byPage: row.byPage === true },
         solo: solo?.is === "one" ? shown(solo.spec) : null,
-        ...{ typical: row.typical ?? null, unit: row.unit, afterwards: afterwardsOf(row, g.bike.equipment), caution: row.caution },
+        ...{ typical: row.typical ?? null, unit: row.unit, afterwards: afterwardsOf(key, g.bike.equipment), caution: row.caution },
         fluid: key === "brake fluid" && stand[0] !== undefined ? fluidOfSpec(stand[0].typed, g.bike.equipment) : null,
       };
     });
@@ -121,8 +121,10 @@ export async function answerOf(
   return { bike: g.bike.id, nickname: g.bike.nickname, model: g.bike.model, use: asked?.use ?? null, asked: asked !== null, lines };
 }
 
-/** What is done after tightening, on this bike: an axle moves a chain or a belt, where there is one. */
-function afterwardsOf({ afterwards }: SpecKeyRow, { finalDrive }: Equipment): SpecKeyRow["afterwards"] | null {
+/** What is done after tightening, on this bike: an axle moves a chain or a belt, where there is one, and what pumps firm is a disc. */
+function afterwardsOf(key: SpecKey, { finalDrive, frontBrake }: Equipment): SpecKeyRow["afterwards"] | null {
+  const { afterwards } = SPEC_KEYS[key] as SpecKeyRow;
+  if (key === "front axle torque" && frontBrake === "drum") return "drum again";
   if (afterwards !== "slack again") return afterwards ?? null;
   return finalDrive === "chain" ? afterwards : finalDrive === "belt" ? "belt again" : null;
 }

@@ -73,11 +73,16 @@ function oneADay(taken: readonly Taken[]): readonly Taken[] {
   return [...days.values()].flatMap((those) => {
     const found = those.filter(({ detail }) => detail?.state === "found");
     const left = those.filter(({ detail }) => detail?.state !== "found");
-    const last = left.at(-1);
-    const pair = last?.detail?.side === undefined ? [] : left.filter(({ detail, loggedAt }) => detail?.side !== undefined && loggedAt === last.loggedAt);
-    const tells = pair.length > 1 ? pair.reduce((least, each) => (each.value < least.value ? each : least)) : last;
-    return [...found.slice(-1), ...(tells === undefined ? [] : [tells])];
+    return [...tells(found), ...tells(left)];
   });
+}
+
+/** The last, or the least of both pads of a pair that were read together with it. */
+function tells(those: readonly Taken[]): readonly Taken[] {
+  const last = those.at(-1);
+  if (last === undefined) return [];
+  const pair = last.detail?.side === undefined ? [] : those.filter(({ detail, loggedAt }) => detail?.side !== undefined && loggedAt === last.loggedAt);
+  return [pair.length > 1 ? pair.reduce((least, each) => (each.value < least.value ? each : least)) : last];
 }
 
 function partOf({ kind, place }: Taken): WearKind | null {

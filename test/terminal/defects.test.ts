@@ -15,7 +15,9 @@ async function withHeron(use: (t: Talk) => Promise<void>): Promise<void> {
 test("noted, graded do not ride, first on /due, closed by work that names it, open again when the work is undone", async () => {
   await withHeron(async (t) => {
     const noted = await t.one({ ...DM, say: "front brake feels spongy on Heron" });
-    expect(noted.text).toMatch(/^Heron: “front brake feels spongy”\. Noted\. Do not ride until it is found: air, a leak or old fluid\./u);
+    expect(noted.text).toMatch(
+      /^Heron: “front brake feels spongy”\. Noted\. Do not ride until it is found: air, a leak or old fluid, or a drum out of adjustment\./u,
+    );
     expect(noted.data.defects).toMatchObject([{ kind: "soft brake", grade: null, state: "open", on: "2026-11-25" }]);
     const graded = await t.one({ ...DM, press: button(noted, "Do not ride") });
     expect(graded.data.grade).toBe("do not ride");
@@ -23,8 +25,10 @@ test("noted, graded do not ride, first on /due, closed by work that names it, op
     const stale = await t.one({ ...DM, press: button(noted, "Watch") });
     expect(stale.data.grade).toBe("do not ride");
     const due = await t.one({ ...DM, run: "/due" });
-    expect(due.text?.split("\n")[1]).toBe("- Do not ride: “front brake feels spongy”, found today. Do not ride until it is found: air, a leak or old fluid.");
-    expect(due.text).toContain("Brakes: keep pads and discs free of oil");
+    expect(due.text?.split("\n")[1]).toBe(
+      "- Do not ride: “front brake feels spongy”, found today. Do not ride until it is found: air, a leak or old fluid, or a drum out of adjustment.",
+    );
+    expect(due.text).toContain("Brakes: keep pads, discs and linings free of oil");
     // A reading closes nothing.
     await t.one({ ...DM, say: "14,300 mi" });
     expect((await t.one({ ...DM, run: "/due" })).data.bikes[0].defects).toHaveLength(1);

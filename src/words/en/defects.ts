@@ -34,7 +34,7 @@ export const defectWords = (p: Printer) => {
     `found ${d.on === today ? "today" : p.date(d.on, today)}${d.dial === null ? "" : ` at ${p.point(d.dial, d.unit)}`}`;
   const heading = (grade: Grade | null): string => (grade === null ? "not graded yet" : grade);
   return {
-    /** "Do not ride: “front brake feels spongy”, found today. Do not ride until it is found: air, a leak or old fluid." */
+    /** "Do not ride: “front brake feels spongy”, found today. Do not ride until it is found: air, a leak or old fluid, or a drum out of adjustment." */
     due: (d: SaidDefect, today: LocalDate): string => `${capital(heading(d.grade))}: “${d.words}”, ${when(d, today)}.${after(sentence(d.kind))}`,
     /** Just noted. */
     noted: (d: SaidDefect): string => `${d.nickname}: “${d.words}”. Noted.${after(sentence(d.kind))}`,
