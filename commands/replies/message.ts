@@ -41,7 +41,7 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
     case "file sent":
       return said([words.readings.fileSent(outcome.file)]);
     case "not understood":
-      return said([words.readings.notUnderstood(outcome.bikes)]);
+      return said([outcome.otherwise === undefined ? words.readings.notUnderstood(outcome.bikes) : words.refusal(outcome.otherwise)]);
     case "seen before":
       return said([words.readings.seenBefore()]);
     case "not yours":
@@ -258,7 +258,10 @@ function answers(question: Question, words: Words): Action[] {
     return services.map((service, n) => press("answer", `${draft}.${n}`, words.readings.service(service, only), rev));
   }
   if (gap.need === "defect") return [press("answer", `${draft}.yes`, words.defects.labels.note, rev)];
-  const named = question.options.map((given, n) => ({ value: String(n), label: words.readings.option(gap, n, given) }));
+  const named = question.options.map((given, n) => ({
+    value: String(n),
+    label: words.readings.option(gap, n, given, question.intent.do === "record work" ? question.intent.outcome : null),
+  }));
   if (named.length === 0) return [];
   if (named.length > 4) return [pickOne("answer", draft, words.readings.labels.pick, named, rev)];
   const both = question.both === true ? [press("answer", `${draft}.${BOTH}`, labels.both, rev)] : [];
