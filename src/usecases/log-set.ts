@@ -140,8 +140,8 @@ function judgedOn(g: Garaged, taken: Taken, rig: Rig): readonly JudgedOn[] {
   const judged = judgeTaken(taken, rig);
   if (judged === null) return [];
   const { kind, judgement } = judged;
-  // What is lacking is asked for once: with the first reading, or with the first that cannot be judged where others could.
-  const asked = g.judged.some((each) => each.kind === kind && each.judgement.is === "cannot tell");
+  // What is lacking is asked for once: with the first reading, or with the first that cannot be judged where others could; a figure of the manual, once a day.
+  const asked = g.judged.some(({ kind: of, on, judgement: is }) => of === kind && is.is === "cannot tell" && (is.missing[0] !== "limit" || on === judged.on));
   return [{ bike: g.bike.id, ...judged, first: !g.measured.some((each) => each.kind === kind) || (judgement.is === "cannot tell" && !asked) }];
 }
 
