@@ -1,10 +1,14 @@
 // "What was done last, and how do you know?", asked once for a bike just added. Vague answers are welcome; "don't know" is an answer too.
 
 import type { Bike } from "../core/bike.ts";
+import { isUndated } from "../core/calendar/arithmetic.ts";
 import type { VagueDate } from "../core/calendar/dates.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
-import { type Ridden, riddenOf } from "../core/quantity/distance.ts";
+import { type Dial, dialOf, figureIn, type Ridden, riddenOf } from "../core/quantity/distance.ts";
 import type { RecordWork } from "../core/reading/intent.ts";
+import { dialAt, lastPoint } from "../core/usage/track.ts";
+import { NO_DETAIL } from "../core/work-detail.ts";
+import type { ReadDial } from "../message/read-dial.ts";
 import { readPastWork } from "../message/read-past-work.ts";
 import { Conflict } from "../store/store.ts";
 import { type Ctx, todayOf } from "./context.ts";
@@ -14,6 +18,7 @@ import { knownOf, ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { heldAgainst, save } from "./settle.ts";
+import { whenAtDial } from "./when-at.ts";
 
 /** A question of the form: the jobs that one answer covers, under one name. `item` names them all, joined by "+". */
 export type Asked = { readonly item: string; readonly called: string };
@@ -70,18 +75,14 @@ export async function recordHistory(ctx: Ctx, input: { readonly bike: BikeId; re
       if (items.length === 0) continue;
       const called = items.map((item) => nameIn(ctx, g, item)).join(" + ");
       const past = typed.trim() === "" ? "unknown" : readPastWork(typed, knownOf(ctx, all), g.unit);
+      const odometer = past === "unknown" || past === null ? null : (past.odometer ?? backFrom(g, past.back));
+      const on = past === "unknown" || past === null ? null : whenOf(g, past.on, odometer);
       if (past === "unknown") unknown.push(called);
-      else if (past === null || past.on === null || past.on.from > todayOf(ctx)) unread.push({ item: key, called, typed });
+      else if (past === null || on === null || on.from > todayOf(ctx)) unread.push({ item: key, called, typed });
       else
         intents.push({
-          do: "record work",
-          bike: g.bike.id,
-          items,
-          words: called,
-          on: past.on,
-          odometer: past.odometer,
-          outcome: "done",
-          how: past.how ?? "did it",
+          ...{ do: "record work", bike: g.bike.id, items, words: called, on, odometer, outcome: "done", how: past.how ?? "did it" },
+          ...(past.by === null && past.cost === null ? {} : { detail: { ...NO_DETAIL, by: past.by, cost: past.cost } }),
           gaps: [],
         });
     }
@@ -104,6 +105,20 @@ export async function recordHistory(ctx: Ctx, input: { readonly bike: BikeId; re
     });
   });
   return onceHeard(acted);
+}
+
+/** "3k ago", on the dial as it stands. */
+function backFrom(g: Garaged, back: ReadDial | null): RecordWork["odometer"] {
+  const last = lastPoint(g.track);
+  if (back === null || last === null) return null;
+  const value = Math.round(figureIn((dialAt(g.track, last.ridden) - dialOf(back.value, back.unit)) as Dial, g.unit));
+  return value < 0 ? null : { value, unit: g.unit, typed: { text: String(value), unit: null } };
+}
+
+/** The day said or, where only the figure is known, when the dial showed it. Before it was theirs is before it came here. */
+function whenOf(g: Garaged, on: VagueDate | null, odometer: RecordWork["odometer"]): VagueDate | null {
+  if (on !== null) return isUndated(on) && g.bike.knownFrom.date < on.to ? { ...on, to: g.bike.knownFrom.date } : on;
+  return odometer === null ? null : whenAtDial(g, dialOf(odometer.value, odometer.unit ?? g.unit), "");
 }
 
 const isOnRecord = ({ work }: Garaged, { items, on, odometer, how }: RecordWork): boolean =>

@@ -1,5 +1,6 @@
 // The pieces that a bike has had at each position, as the reader and the list of parts name them.
 
+import { isUndated } from "../core/calendar/arithmetic.ts";
 import type { PartRow } from "../core/parts/fitted.ts";
 import { FIRST_PIECE, fittingsOf, type Piece, piecesOf, type Refit, refitKey } from "../core/parts/pieces.ts";
 import type { Ridden } from "../core/quantity/distance.ts";
@@ -21,7 +22,7 @@ function labelOf(g: Garaged, row: PartRow, piece: string): string {
   if (piece === FIRST_PIECE) return "";
   const record = g.work.find(({ id }) => id === piece);
   const noted = record?.detail.parts.find(({ item, words }) => (item === null || row.items.includes(item)) && !row.kit.includes(words));
-  return (noted?.words ?? record?.on.from ?? piece).replaceAll("/", " ");
+  return (noted?.words ?? (record === undefined ? piece : isUndated(record.on) ? record.on.typed : record.on.from)).replaceAll("/", " ");
 }
 
 /** What may be put back on, by position: only where something came off, and the plan has the part. */
