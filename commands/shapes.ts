@@ -92,6 +92,7 @@ export const judged = z.object({
   ...{ caution: z.string().nullable(), add: z.number().nullable(), share: z.number().nullable(), miscounted: z.boolean(), freezes: z.number().nullable() },
   air: z.number().nullable(),
   points: z.array(z.number()),
+  ifSo: z.object({ judgement, doNotRide: z.boolean() }).nullable(),
   force: z.string().nullable(),
 });
 /** What is left of a part that wears. */
@@ -192,7 +193,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
   }),
   z.object({ is: z.literal("too long") }),
   z.object({ is: z.literal("file sent"), file: z.enum(["plan", "table", "chart", "picture", "other"]) }),
-  z.object({ is: z.literal("not understood"), bikes: z.array(z.string()) }),
+  z.object({ is: z.literal("not understood"), bikes: z.array(z.string()), otherwise: z.looseObject({ why: z.literal("item not fitted") }).optional() }),
   z.object({ is: z.literal("seen before") }),
   z.object({ is: z.literal("not yours") }),
   z.object({ is: z.literal("bike gone") }),
@@ -209,6 +210,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     bikes: z.array(named),
     news: z.array(news),
     judged: z.array(judgedOn).optional(),
+    ofPartsOff: z.array(judged.pick({ id: true, kind: true, place: true, value: true, unit: true, typed: true })).optional(),
     fluids: z.array(fluidPut).optional(),
     fuel: z.array(fuel).optional(),
     withdrawn: z.array(reading),

@@ -13,14 +13,19 @@ const spec = z.object({
 });
 const step = z.discriminatedUnion("step", [
   z.object({
-    ...{ step: z.literal("item"), item: z.string(), name: z.string(), why: z.enum(["now", "there", "near", "unknown"]), action: z.string() },
+    ...{ step: z.literal("item"), item: z.string(), name: z.string(), why: z.enum(["now", "there", "near", "next", "unknown"]), action: z.string() },
     ...{ engine: z.enum(["cold", "warm", "any"]), position: z.string(), minutes: z.number().nullable() },
     ...{ specs: z.array(spec), measures: z.array(z.string()), due: z.object({ item: z.string(), status: z.string(), caution: z.string().nullable() }) },
   }),
   z.object({ step: z.enum(["open", "close"]), part: z.string() }),
-  z.object({ step: z.enum(["warm up", "tension", "pump brakes", "last look", "test ride"]) }),
+  z.object({ step: z.literal("stays apart"), parts: z.array(z.string()) }),
+  z.object({ step: z.enum(["warm up", "tension", "brakes", "last look", "test ride"]) }),
 ]);
 const use = z.object({ what: z.string(), count: z.number().nullable(), amount: z.string().nullable(), kind: z.string().nullable() });
+
+export const blindAhead = z
+  .object({ until: z.enum(["day", "point"]), next: z.object({ mark: distance, away: distance, counted: z.boolean() }).nullable() })
+  .nullable();
 
 export const sheetShown = z.object({
   ...{ bike, at: z.string(), mark: distance.nullable(), on: localDate.nullable(), until: localDate.nullable(), upTo: distance.nullable() },
@@ -32,9 +37,11 @@ export const sheetShown = z.object({
   adds: z.object({ at: z.number(), ordinary: z.number(), names: z.array(z.string()) }).nullable(),
   covered: z.array(z.object({ name: z.string(), by: z.string() })),
   meanwhile: z.array(z.string()),
+  blind: blindAhead,
   nearest: z.array(z.object({ at: z.number(), unit })),
   habits: z.array(z.string()),
   tension: z.enum(["chain", "belt"]).nullable(),
+  brakes: z.object({ front: z.enum(["disc", "drum"]), rear: z.enum(["disc", "drum"]) }),
   note: z.string().nullable(),
   job: z.string().nullable(),
   stops: z.array(defect),

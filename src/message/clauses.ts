@@ -84,7 +84,11 @@ const isColon = (token: Token | undefined): boolean => token?.is === "break" && 
 function firstDenied(tokens: readonly Token[], from: number, to: number, known: Known, taken: ReadonlySet<number>): number | null {
   for (let at = from; at <= to; at++) {
     const word = wordAt(tokens, at);
-    if (word !== null && !taken.has(at) && among(known.vocabulary.notDone, word)) return at;
+    if (word !== null && !taken.has(at) && among(known.vocabulary.notDone, word) && !isAbout(tokens, at, known)) return at;
   }
   return null;
 }
+
+/** "Maybe 1 mm": a figure that is not exact is one all the same. */
+const isAbout = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean =>
+  tokens[at + 1]?.is === "number" && among(vocabulary.roughly, wordAt(tokens, at));

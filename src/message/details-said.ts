@@ -142,10 +142,12 @@ function markOrWord(layout: Layout, at: number): string {
   return token?.is === "break" ? token.mark : (wordAt(layout.tokens, at) ?? "");
 }
 
-/** Between commas or ends by itself. */
+/** Between commas or ends by itself; the day or the bike may be said behind it: "380 on 20 November". */
 function isAlone(layout: Layout, at: number): boolean {
-  const edge = (n: number): boolean => layout.tokens[n] === undefined || layout.tokens[n]?.is === "break";
-  return edge(at - 1) && edge(at + 1);
+  const { tokens, taken, known } = layout;
+  const edge = (n: number): boolean => tokens[n] === undefined || tokens[n]?.is === "break";
+  const behind = among(known.vocabulary.onBike, wordAt(tokens, at + 1)) ? at + 2 : at + 1;
+  return edge(at - 1) && (edge(at + 1) || taken.has(behind));
 }
 
 /** What is measured of a part that was put in new. `bare`: a length that stands by itself beside it can be nothing else. */

@@ -31,6 +31,8 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
   const { vocabulary } = layout.known;
   const words = wordsOf(layout, part);
   sure ||= isParked(layout, words, figure.at);
+  // "Just back from the coast, 320 miles": fewer than any dial that stands in the thousands shows.
+  if (!sure && unit !== null && isRide(layout, figure, words)) return null;
   const isOther = (word: string): boolean =>
     among(vocabulary.notOdometer, word) && under(vocabulary.workDone, word) === undefined && !(word.endsWith("'s") && isOfDial(layout, part, word));
   if (!sure && words.some(isOther)) return null;
@@ -85,6 +87,13 @@ function isOfPart({ tokens, known: { vocabulary } }: Layout, at: number): boolea
   }
   return false;
 }
+
+/** A distance below a thousand, on a bike whose dial is far beyond, and no word of the dial or of a bike. */
+const isRide = (layout: Layout, { at, token }: Figure, words: readonly string[]): boolean =>
+  token.value < 1000 &&
+  (bikeAt(layout, { from: at, to: at }).bike?.lastFigure ?? 0) > 5000 &&
+  layout.named.length === 0 &&
+  !words.some((word) => among(layout.known.vocabulary.kinds.odometer, word));
 
 /** "Parked it up at 14,300 for the winter": where a ride ended, what the dial showed. */
 const isParked = ({ tokens, known: { vocabulary } }: Layout, words: readonly string[], at: number): boolean =>

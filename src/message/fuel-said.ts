@@ -17,12 +17,14 @@ export function fuelSaid(
   clause: Clause,
   used: ReadonlySet<number>,
 ): { readonly readings: readonly SaidAt[]; readonly taken: ReadonlySet<number> } {
-  if (layout.phrases.fill.length === 0 && layout.phrases.kind.length === 0) return { readings: [], taken: new Set() };
+  if (layout.phrases.fill.length === 0 && layout.phrases.kind.length === 0 && !layout.tokens.some((_token, at) => isTaken(layout, at)))
+    return { readings: [], taken: new Set() };
   const whole: Part = { from: clause.from, to: clause.to };
   const nothing = { readings: [], taken: new Set<number>() };
   const named = phrasesInside(layout.phrases.kind, whole).some(({ are }) => are.includes("fuel"));
   const fill = phrasesInside(layout.phrases.fill, whole).flatMap(({ are }) => are);
-  if (!named && fill.length === 0) return nothing;
+  const took = tokensOf(whole).some((each) => isTaken(layout, each)) && phrasesInside(layout.phrases.kind, whole).every(({ are }) => are.includes("odometer"));
+  if (!named && fill.length === 0 && !took) return nothing;
   const numbers = clause.parts.flatMap((part) => tokensOf(part)).filter((at) => layout.tokens[at]?.is === "number" && !used.has(at) && !layout.taken.has(at));
   const volumes = numbers.filter((at) => isVolume(tokenAt(layout, at)));
   const [at] = volumes;
@@ -98,3 +100,9 @@ function priceAmong(layout: Layout, numbers: readonly number[]): { readonly at: 
   const token = tokenAt(layout, at);
   return { at, price: { minor: Math.round(token.value * 100), currency: markAt(at - 1) ?? markAt(at + 1), typed: token.text } };
 }
+
+/** "Took 13.4 litres": with no fluid named, it is what the tank took. */
+const isTaken = ({ tokens, known }: Layout, at: number): boolean => {
+  const next = tokens[at + 1];
+  return next?.is === "number" && isVolume(next) && among(known.vocabulary.measuring.took, wordAt(tokens, at));
+};

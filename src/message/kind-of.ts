@@ -200,6 +200,8 @@ function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): bool
   // "Beer at 4 °C in the garage fridge".
   if (kind === "ambient temperature") return isPlainPart(layout, part);
   if (figure.units.length > 0 || kind === "cold pressure" || kind === "tread") return true;
+  // "Valves done: in 0.12 ex 0.22": nothing else has hundredths of a millimetre.
+  if (kind === "valve clearance" && token.decimals >= 2 && value < 1) return true;
   return isPlainPart(layout, part);
 }
 
@@ -216,7 +218,19 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   // "Chain 30 mm": a length beside its name is its slack.
   if (dimension === "length" && among(layout.known.vocabulary.measuring.chain, wordAt(layout.tokens, figure.at - 1)) && canBe("chain slack", figure))
     return ["chain slack"];
+  // "Chain 35" among other readings.
+  const { chain } = layout.known.vocabulary.measuring;
+  const isSlack = units.length === 0 && token.decimals === 0 && token.fraction === null && value >= LEAST_SLACK && value <= MOST_SLACK;
+  if (isSlack && among(chain, wordAt(layout.tokens, figure.at - 1)) && figure.at === part.to && isPlainPart(layout, part)) return ["chain slack"];
+  if (dimension === "length" && among(layout.known.vocabulary.measuring.belt, wordAt(layout.tokens, figure.at - 1)) && canBe("belt deflection", figure))
+    return ["belt deflection"];
   if (dimension === "length" && canBe("tread", figure) && saysTyre(layout, part)) return ["tread"];
+  // "Rear 3.5 mm": of what an end has, a tread or pads.
+  if (dimension === "length" && canBe("tread", figure) && isPlainPart(layout, part)) {
+    const tyre = clauseSaysTyre(layout, part);
+    if (tyre && isAcrossSaid(layout, part)) return ["tread"];
+    if (placeBeside(layout, figure)) return tyre || isAcrossSaid(layout, part) ? ["tread"] : ["tread", "pad thickness"];
+  }
   // Below zero a coolant is only told by what it is good to.
   if (
     dimension === "temperature" &&
@@ -228,6 +242,10 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (dimension === "temperature") return isPlainPart(layout, part) && isBesideAir(layout, part) ? ["ambient temperature"] : [];
   if (isOfOther(layout, part)) return [];
   if (isPairAlone(layout, part)) return ["cold pressure"];
+  // "Front 4 centre 5 edges": no tyre has its pressure there.
+  if (units.length === 0 && isAcrossSaid(layout, part)) return canBe("tread", figure) ? ["tread"] : [];
+  // "Front tyre 4/32": only treads are told in 32nds of an inch.
+  if (token.fraction === 32 && isPlainPart(layout, part) && (clauseSaysTyre(layout, part) || placeBeside(layout, figure))) return ["tread"];
   const slang = units.includes("lb") && placeBeside(layout, figure);
   const bare = units.length === 0 || (token.unitText !== null && token.unitText.toLowerCase() === "in") || figure.place !== null;
   if (!slang && !bare) return [];
@@ -242,9 +260,22 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   return unitSaid || (placeBeside(layout, figure) && (slang || (isPlainPart(layout, part) && isInCompany(layout, part)))) ? ["cold pressure"] : [];
 }
 
+const clauseSaysTyre = oncePerPart((layout: Layout, part: Part): boolean => {
+  const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to) ?? part;
+  return saysTyre(layout, clause);
+});
+
+/** "Center 4 edges 3": only a tread is told so. */
+const isAcrossSaid = oncePerPart((layout: Layout, part: Part): boolean =>
+  tokensOf(part).some((at) => among(layout.known.vocabulary.measuring.acrossTread, wordAt(layout.tokens, at))),
+);
+
 const saysTyre = oncePerPart((layout: Layout, part: Part): boolean =>
   tokensOf(part).some((at) => among(layout.known.vocabulary.measuring.tyre, wordAt(layout.tokens, at))),
 );
+
+/** Slacks that riders name by a bare figure, mm. */
+const [LEAST_SLACK, MOST_SLACK] = [12, 70];
 
 /** Gauges show hundredths of bars alone. */
 const MOST_BAR = 5;

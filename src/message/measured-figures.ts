@@ -1,11 +1,11 @@
 // The numbers of a part that can be values measured on the bike: single figures, ranges, pairs behind a stroke, figures below zero.
 
-import type { UnitId } from "../core/quantity/units.ts";
+import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
 import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { figureAt, isStroked } from "./figures.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
-import { oncePerPart, tokensOf } from "./pieces.ts";
+import { isAnd, oncePerPart } from "./pieces.ts";
 import type { NumberToken } from "./scan.ts";
 
 /** One value. `ofRange`: the other end of the range that it is an end of. */
@@ -35,7 +35,8 @@ export function measurablesIn(layout: Layout, part: Part, used: ReadonlySet<numb
       for (const value of pair) found.push({ at, token, part, value, units: token.units, other: null, rangeTo: null, typed: String(value), place: null });
       continue;
     }
-    const figure = figureAt(layout, at) ?? (kindNamed || token.units.length > 0 ? joinedFigure(layout, at) : null);
+    const figure =
+      figureAt(layout, at) ?? (kindNamed || token.units.length > 0 || isPairAlone(layout, part) || leadsPair(layout, at) ? joinedFigure(layout, at) : null);
     if (figure === null) continue;
     const end = rangeEnd(layout, at, part);
     const of = end === null ? token : end.token;
@@ -44,7 +45,7 @@ export function measurablesIn(layout: Layout, part: Part, used: ReadonlySet<numb
       token,
       part,
       value: signOf(layout, at) * token.value,
-      units: end === null ? (figure.place === null ? figure.units : token.units) : end.token.units,
+      units: end === null ? (leadsPair(layout, at) ? unitsBehind(layout, at) : figure.place === null ? figure.units : token.units) : end.token.units,
       other: token.other,
       rangeTo: end === null ? null : end.token.value,
       typed: layout.text.slice(token.start - (signOf(layout, at) < 0 && layout.text[token.start - 1] === "-" ? 1 : 0), of.end),
@@ -70,20 +71,47 @@ function pairOf(token: NumberToken, likely: boolean): readonly number[] | null {
   return above === undefined || below === undefined || Number(above) > 60 || Number(below) > 60 ? null : [Number(above), Number(below)];
 }
 
-/** "34/38", "Heron 34/38": nothing but two figures that tyres may have, and a bike's name or a day. */
+const unitsBehind = ({ tokens }: Layout, at: number): readonly UnitId[] => {
+  const second = tokens[at + 2];
+  return second?.is === "number" ? second.units : [];
+};
+
+/** "2.3/2.5 bar": the unit behind the second is that of both. */
+function leadsPair({ tokens }: Layout, at: number): boolean {
+  const [first, stroke, second] = [tokens[at], tokens[at + 1], tokens[at + 2]];
+  if (first?.is !== "number" || stroke?.is !== "break" || stroke.mark !== "/" || second?.is !== "number") return false;
+  return first.decimals > 0 && second.units.some((unit) => dimensionOf(unit) === "pressure");
+}
+
+/** "34/38", "Heron 33/36, Bramble 1.8/2.0": a clause of nothing but pairs of figures that tyres may have, and names, days and loads. */
 export const isPairAlone = oncePerPart((layout: Layout, part: Part): boolean => {
   const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
-  const figures = tokensOf(part).filter((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at));
-  const token = layout.tokens[figures[0] ?? -1];
-  if (figures.length !== 1 || clause === undefined || layout.clauses.length > 1 || token?.is !== "number" || token.fraction === null) return false;
-  const [low = 0, high = 0] = token.text.split("/").map(Number);
-  const alone = tokensOf(clause).every(
-    (at) => layout.tokens[at]?.is !== "word" || layout.taken.has(at) || phrasesInside(layout.phrases.load, { from: at, to: at }).length > 0,
-  );
-  return alone && [low, high].every((each) => each > MOST_MONTH && each <= MOST_PSI);
+  if (clause === undefined || (layout.clauses.length > 1 && layout.named.length === 0)) return false;
+  const { tokens, phrases, taken } = layout;
+  let pairs = 0;
+  for (let at = clause.from; at <= clause.to; at++) {
+    const token = tokens[at];
+    if (taken.has(at) || token === undefined || token.is === "break" || isAnd(layout, at)) continue;
+    const own = { from: at, to: at };
+    if (token.is === "word") {
+      if (phrasesInside(phrases.load, own).length + phrasesInside(phrases.condition, own).length === 0) return false;
+      continue;
+    }
+    const [stroke, second] = [tokens[at + 1], tokens[at + 2]];
+    const isDecimal = token.decimals > 0 && stroke?.is === "break" && stroke.mark === "/" && second?.is === "number" && second.decimals > 0;
+    const values = token.fraction !== null ? token.text.split("/").map(Number) : isDecimal ? [token.value, second.value] : [];
+    const [least, most] = isDecimal ? BAR : PSI;
+    if (values.length !== 2 || !values.every((each) => each >= least && each <= most)) return false;
+    if (isDecimal) at += 2;
+    pairs++;
+  }
+  return pairs > 0;
 });
-/** What is no month, and what no tyre has more of, psi. */
-const [MOST_MONTH, MOST_PSI] = [12, 60];
+/** What tyres have; in whole figures a month of the year is less. */
+const [PSI, BAR] = [
+  [13, 60],
+  [0.8, 4],
+] as const;
 
 /** "150 155 148 psi": a row of compressions, where the spaces group no thousands. */
 export function rowOf(layout: Layout, part: Part, token: NumberToken): readonly number[] | null {

@@ -14,7 +14,7 @@ import { isPlainPart, kindsOf, kindWordsIn, namesWheel } from "./kind-of.ts";
 import { bikeAt, dayAt, type Layout, phrasesInside, type SaidAt } from "./layout.ts";
 import { type Measurable, measurablesIn } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
-import { isAnd, tokensOf } from "./pieces.ts";
+import { isAnd, isVerb, tokensOf } from "./pieces.ts";
 import { type Kinded, placesOf, type Where } from "./placed.ts";
 import { unitOf } from "./value-units.ts";
 
@@ -47,7 +47,10 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
         continue;
       }
       const [kind = setTo(layout, figure, last)] = kinds;
-      if (kind !== undefined) said.push({ figure, kind, kinds: kinds.length > 0 ? kinds : [kind], state: null, points: [] });
+      if (kind === undefined) continue;
+      said.push({ figure, kind, kinds: kinds.length > 0 ? kinds : [kind], state: null, points: [] });
+      // "Front tyre 3 mm, rear 2.5": what was told by its unit goes on where nothing else is named.
+      if (named.length === 0 && (figure.units.length > 0 || figure.token.fraction !== null) && kinds.includes("tread")) carried = kinds;
     }
     if (last !== undefined) {
       carried = last.are;
@@ -72,7 +75,7 @@ function setTo(layout: Layout, { at, value, units }: Measurable, before: Said | 
   if (before === undefined || !SET.includes(before.kind) || !isLedTo(layout, at)) return undefined;
   // "Moved to 34 Mill Lane".
   const next = wordAt(layout.tokens, at + 1);
-  if (next !== null && next !== undefined && !standsBeside(next, layout.known.vocabulary)) return undefined;
+  if (next !== null && next !== undefined && !standsBeside(next, layout.known.vocabulary) && !isVerb(layout, at + 1)) return undefined;
   const alike = value > before.figure.value / 3 && value < before.figure.value * 3;
   return alike && (units.length === 0 || units.every((unit) => before.figure.units.length === 0 || before.figure.units.includes(unit)))
     ? before.kind
@@ -227,7 +230,9 @@ function one(layout: Layout, said: Said, place: Place | null, inherited: UnitId 
   const { known } = layout;
   const meant = bikeAt(layout, { from: figure.at, to: figure.at });
   const day = dayAt(layout, figure.part, shared, figure.at);
-  const { unit, options } = unitOf(kind, figure, inherited, kind === "tread" ? known.depthUnit : kind === "cold pressure" ? known.pressureUnit : null);
+  // "Front 4/32, rear 3": of an inch typed as a fraction a whole figure has none.
+  const typedUnit = kind === "tread" && inherited === "in" && figure.value >= 1 ? null : inherited;
+  const { unit, options } = unitOf(kind, figure, typedUnit, kind === "tread" ? known.depthUnit : kind === "cold pressure" ? known.pressureUnit : null);
   const value = pedal(layout, said);
   const numbers = numberOptions(layout, said, value);
   const { ask } = kindRow(kind);

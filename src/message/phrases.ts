@@ -91,6 +91,7 @@ function indexOf(vocabulary: Vocabulary): Index {
     measuring.minutes,
     measuring.forces,
     measuring.currencies,
+    measuring.acrossTread,
   ])
     for (const word of list) beside.add(word);
   const byFirst = new Map<string, [Subject, readonly Entry[]][]>();

@@ -25,7 +25,7 @@ export function placesOf(layout: Layout, all: readonly Kinded[]): readonly Where
       const same = here.filter((each) => each.kind === kind);
       const places = placesFor(layout, kind, part, same, here);
       if (!isEnds(kind)) continue;
-      const where = matched(same, places, kind === "pad thickness" ? phrasesInside(layout.phrases.side, part).length : 0);
+      const where = matched(same, places, kind === "pad thickness" ? phrasesInside(layout.phrases.side, part).length : 0, isAlone(layout, part, here));
       same.forEach((each, n) => {
         found.set(each, where[n] ?? null);
       });
@@ -44,6 +44,16 @@ export function placesOf(layout: Layout, all: readonly Kinded[]): readonly Where
   });
   return all.map((each) => found.get(each) ?? each.figure.place);
 }
+
+/** Is every figure of a part one of those that were read? */
+const isAlone = (layout: Layout, part: Part, here: readonly Kinded[]): boolean => {
+  for (let at = part.from; at <= part.to; at++) {
+    const token = layout.tokens[at];
+    const isRead = here.some(({ figure }) => figure.at === at || (figure.rangeTo !== null && at > figure.at && at <= figure.at + 2));
+    if (token?.is === "number" && !layout.taken.has(at) && !layout.indexes.has(at) && !isRead) return false;
+  }
+  return true;
+};
 
 const isEnds = (kind: ReadingKind): boolean => kindRow(kind).places.some((place) => place === "front");
 
@@ -112,7 +122,7 @@ function window(part: Part, same: readonly Kinded[], here: readonly Kinded[]): P
  * Figures and places of one kind in one part. As many of one as of the other: in order, when each figure stands by its own place.
  * One place for one figure; one place said twice; "front and rear 34". All else is left open.
  */
-function matched(same: readonly Kinded[], places: readonly PlaceAt[], sides: number): readonly Where[] {
+function matched(same: readonly Kinded[], places: readonly PlaceAt[], sides: number, alone: boolean): readonly Where[] {
   const own = same.map(({ figure }) => figure.place);
   if (own.every((place) => place !== null)) return own;
   const distinct = [...new Set(places.map(({ place }) => place))];
@@ -130,7 +140,7 @@ function matched(same: readonly Kinded[], places: readonly PlaceAt[], sides: num
     const ends = distinct.filter((place) => place !== "both");
     const [end] = ends;
     return [
-      both && joined
+      both && joined && alone
         ? "both"
         : distinct.includes("both") && ends.length === 1 && end !== undefined
           ? end

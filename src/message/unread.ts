@@ -42,7 +42,7 @@ export function leftIn(layout: Layout, clause: Clause, used: ReadonlySet<number>
       : speaksOfBike(layout, part) || (readings.length > 0 && tokens.some((at) => isBareBesideDay(layout, part, at)));
     if (!unread) return [];
     const text = layout.text.slice(layout.tokens[part.from]?.start, layout.tokens[part.to]?.end).trim();
-    return [{ text, kinds: tokens.some(isTold) ? [] : kindWordsIn(layout, part).flatMap(({ are }) => are) }];
+    return [{ text, kinds: tokens.some((at) => isTold(at) || isStray(layout, part, at)) ? [] : kindWordsIn(layout, part).flatMap(({ are }) => are) }];
   });
 }
 

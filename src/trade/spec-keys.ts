@@ -39,7 +39,7 @@ export type SpecKeyRow = {
 type Between = readonly [from: number, to: number];
 
 /** What follows the tightening of a joint; words/ has a sentence for each. */
-export const AFTERWARDS = ["slack again", "belt again", "pump brake", "spin wheel", "turn steering", "new split pin", "new washer"] as const;
+export const AFTERWARDS = ["slack again", "belt again", "pump brake", "drum again", "spin wheel", "turn steering", "new split pin", "new washer"] as const;
 export type Afterwards = (typeof AFTERWARDS)[number];
 
 const BURNS = { fuel: ["carburettor", "injection"] } as const satisfies EquipmentRule;

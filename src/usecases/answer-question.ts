@@ -16,6 +16,7 @@ import type { Heard, MessageOutcome } from "./message-outcome.ts";
 import { askedOf, questionOf } from "./question.ts";
 import { isServiceBehind, servicesNamed } from "./services.ts";
 import { heldAgainst } from "./settle.ts";
+import { withOwnTicks } from "./ticks.ts";
 import { whenAtDial } from "./when-at.ts";
 
 /** A short plain reply to a question: the name of one of its options. Said by itself it answers the one question that it fits; where it fits several, the question is put again. */
@@ -67,10 +68,14 @@ export async function withoutOwn(q: Repos, draft: Draft, all: readonly Garaged[]
 }
 
 /** Fills the first gap of a draft with the option chosen, and logs the set or asks on. */
-export async function answered(q: Repos, ctx: Ctx, whole: readonly Garaged[], draft: Draft, choice: string): Promise<MessageOutcome> {
-  const all = await withoutOwn(q, draft, whole);
+export async function answered(q: Repos, ctx: Ctx, whole: readonly Garaged[], asked: Draft, choice: string): Promise<MessageOutcome> {
+  const all = await withoutOwn(q, asked, whole);
+  const draft: Draft = { ...asked, intents: await withOwnTicks(q, all, asked.intents) };
   const { at, gap } = questionOf(draft, all);
-  const filled = draft.intents.map((intent, n) => (n === at || sharesGap(intent, gap, draft.intents) ? fill(intent, gap, choice, all) : intent));
+  const filled = draft.intents.map((intent, n) => {
+    if (n === at || sharesGap(intent, gap, draft.intents)) return fill(intent, gap, choice, all);
+    return isOtherEnd(draft.intents[at], intent, gap, draft.intents) ? fill(intent, gap, choice === "0" ? "1" : "0", all) : intent;
+  });
   // A bike sold or retired since the question was asked: nothing more is logged for it.
   if (filled.some((intent) => intent.bike !== null && !all.some((g) => g.bike.id === intent.bike))) {
     await q.drafts.change({ ...draft, state: "let go", rev: draft.rev + 1 });
@@ -93,6 +98,14 @@ function sharesGap(intent: Intent, gap: Gap, all: readonly Intent[]): boolean {
   if (gap.need === "place") return isPair(intent, all);
   if (gap.need === "sure" && first.need === "sure") return gap.because === "warm" && first.because === "warm";
   return gap.need === "unit" && first.need === "unit" && first.options.join() === gap.options.join();
+}
+
+/** "33/36": of two values of a kind, each for one of two ends, the answer for one is the answer for both. */
+function isOtherEnd(asked: Intent | undefined, intent: Intent, gap: Gap, all: readonly Intent[]): boolean {
+  const [first] = intent.gaps;
+  if (asked?.do !== "log reading" || intent.do !== "log reading" || gap.need !== "place" || first?.need !== "place" || gap.options.length !== 2) return false;
+  const alike = all.filter((each) => each.do === "log reading" && each.kind === asked.kind && each.bike === asked.bike && each.on === asked.on);
+  return alike.length === 2 && intent.kind === asked.kind && first.options.join() === gap.options.join();
 }
 
 /** One value found and one left, of one kind on one bike: what was left is where it was found. */

@@ -5,7 +5,7 @@ import type { LocalDate } from "../core/calendar/dates.ts";
 import type { ItemKey } from "../core/ids.ts";
 import { type Judgement, judge, type Limit } from "../core/judgement/verdict.ts";
 import type { Fitting, Outcome, Refitted, Verdict } from "../core/schedule/facts.ts";
-import type { Taken } from "../core/schedule/measured.ts";
+import { inOneDay, type Taken } from "../core/schedule/measured.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
 import { readTyreDate, type TyreDate } from "../core/tyre/date-code.ts";
 import type { WorkRecord } from "../store/work.ts";
@@ -38,12 +38,14 @@ export function ageWord(months: number): TyreAged["age"] {
 export const monthsOld = (date: TyreAged["date"], today: LocalDate): number =>
   Math.floor(daysBetween(date.is === "made" ? date.from : date.latest, today) / 30.4375);
 
-/** The tyres that are on, where the code of the last one fitted at that end was said. */
-export function tyresAged(work: readonly WorkRecord[], today: LocalDate): readonly TyreAged[] {
+/** The tyres that are on, where the code of the last one fitted at that end was said, or of the one that was put back on. */
+export function tyresAged(work: readonly WorkRecord[], today: LocalDate, refitted: readonly Refitted[] = []): readonly TyreAged[] {
   return TYRES.flatMap(([place, item]) => {
-    const last = work
-      .filter((record) => fitted(record, item))
-      .reduce<WorkRecord | null>((late, each) => (late === null || !isBefore(each, late) ? each : late), null);
+    const swaps = refitted.find(({ items }) => items.has(item as ItemKey))?.fittings;
+    const last =
+      swaps === undefined
+        ? work.filter((record) => fitted(record, item)).reduce<WorkRecord | null>((late, each) => (late === null || !isBefore(each, late) ? each : late), null)
+        : (work.find(({ id }) => id === swaps.at(-1)?.set) ?? null);
     const made = last?.detail?.parts.find((part) => part.item === item)?.made ?? null;
     const date = made === null ? null : readTyreDate(made, today);
     if (last === null || date === null || date.is === "refused") return [];
@@ -53,9 +55,9 @@ export function tyresAged(work: readonly WorkRecord[], today: LocalDate): readon
 }
 
 /** Ages as the schedule takes them: a tyre is due by its age whatever the day it was fitted on. */
-export function ageVerdicts(work: readonly WorkRecord[], today: LocalDate): readonly Verdict[] {
+export function ageVerdicts(work: readonly WorkRecord[], today: LocalDate, refitted: readonly Refitted[]): readonly Verdict[] {
   const limit: Limit = { ...TYRE_AGE, near: AGE_NOTICE };
-  return tyresAged(work, today).flatMap(({ place, date, months, work: id, on }): readonly Verdict[] => {
+  return tyresAged(work, today, refitted).flatMap(({ place, date, months, work: id, on }): readonly Verdict[] => {
     const { is }: Judgement = judge(months, limit, 1);
     if (is === "within") return [];
     const year = date.is === "made" ? date.year : 1990 + date.digit;
@@ -87,13 +89,20 @@ function swapsRead({ kind, place }: Pick<Taken, "kind" | "place">, refitted: rea
   return item === undefined ? null : (refitted.find(({ items }) => items.has(item as ItemKey))?.fittings ?? null);
 }
 
-function tookOff(record: WorkRecord, { kind, place, on, loggedAt }: Taken): boolean {
+/** Did work put a new one in place of what is measured there? */
+export function putNew({ items }: Pick<WorkRecord, "items">, { kind, place }: Pick<Taken, "kind" | "place">): boolean {
   const news = NEW[kind];
   const item = news?.items[endOf(place)];
-  if (news === undefined || item === undefined) return false;
-  const later = record.on.from > on || (record.on.from === on && record.loggedAt > loggedAt);
-  return later && record.items.some((done) => done.item === item && news.outcomes.includes(done.outcome));
+  return news !== undefined && item !== undefined && items.some((done) => done.item === item && news.outcomes.includes(done.outcome));
 }
+
+function tookOff(record: WorkRecord, taken: Taken): boolean {
+  return (record.on.from > taken.on || (record.on.from === taken.on && isBeforeIt(taken, record))) && putNew(record, taken);
+}
+
+/** Was it read before work of its day? What was found was; what was left only before work put down later; else the order in which the two were put down tells. */
+const isBeforeIt = (taken: Taken, record: WorkRecord): boolean =>
+  taken.detail?.state === "found" || (taken.detail?.state === "left" ? record.loggedAt > taken.loggedAt : inOneDay(record, taken) > 0);
 
 const fitted = (record: WorkRecord, item: string): boolean =>
   record.items.some((done) => done.item === item && (done.outcome === "replaced" || done.outcome === "done"));

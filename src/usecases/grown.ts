@@ -1,13 +1,18 @@
 // What wears does not grow back: more lining, tread or disc than was there last, with nothing new on record since, is asked about.
 
+import { callsForWork } from "../core/judgement/verdict.ts";
 import { refitIn } from "../core/parts/pieces.ts";
 import type { Gap, Intent, LogReading } from "../core/reading/intent.ts";
 import { canonicalReading } from "../core/reading/value.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
+import type { ReadingRecord } from "../store/readings.ts";
+import type { WorkRecord } from "../store/work.ts";
 import { defectRow } from "../trade/defects.ts";
 import { endOf, isJudged, judgedRow } from "../trade/judged.ts";
+import { putNew } from "./fitted.ts";
 import type { Garaged } from "./garage.ts";
+import { judgeTaken } from "./judge.ts";
 
 /** The reading before that it has grown beyond, as the question tells it; null where it has not, or where something new explains it. @param beside what is said with it @param gone readings that it gives way to */
 export function grownBeyond(
@@ -28,6 +33,22 @@ export function grownBeyond(
   const recorded = g.work.some(({ on: done, items }) => done.to >= last.on && items.some(({ item }) => isNew(item)));
   const said = beside.some((other) => other.do === "record work" && other.bike === g.bike.id && (other.items.length === 0 || other.items.some(isNew)));
   return recorded || said ? null : { value: last.value, unit: last.unit, on: last.on };
+}
+
+/**
+ * A value said beside work that put a new one in, and not said to be of either: of the old one where nobody would fit it so, or where it has not grown; else of the new.
+ * @param work of the same set
+ */
+export function asOldOrNew(reading: ReadingRecord, work: readonly WorkRecord[], g: Garaged): ReadingRecord {
+  const { kind, place, on, value, detail } = reading;
+  if (value === null || detail?.state !== undefined || !isJudged(kind)) return reading;
+  if (!work.some((record) => record.bike === reading.bike && record.on.from === on && record.on.to === on && putNew(record, reading))) return reading;
+  const judgement = judgeTaken({ ...reading, value }, g.rig)?.judgement ?? null;
+  const last = g.measured.filter((each) => each.kind === kind && each.place === place && each.on <= on).at(-1);
+  const isWorn = judgement !== null && (judgement.is === "near limit" || callsForWork(judgement));
+  const grows = judgedRow(kind).grows;
+  const isOld = isWorn || (last !== undefined && grows !== null && value - last.value <= grows);
+  return { ...reading, detail: { ...detail, state: isOld ? "found" : "left" } };
 }
 
 /** The items whose work puts a new one in place of what was measured. */

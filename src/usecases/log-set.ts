@@ -12,11 +12,12 @@ import { defectRow } from "../trade/defects.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
+import { ofPartsOn } from "./fitted.ts";
 import { fluidsPut } from "./fluids.ts";
 import { type FuelShown, fuelOf } from "./fuel.ts";
 import { duesOf, type Garaged, itemOf, pick, withMore } from "./garage.ts";
 import { renews } from "./grown.ts";
-import { type JudgedOn, judgeTaken, type Rig } from "./judge.ts";
+import { type JudgedOn, judgeTaken, ofTheSetOn, type Rig } from "./judge.ts";
 import type { MessageOutcome, NamedBike, News } from "./message-outcome.ts";
 import { askedOf } from "./question.ts";
 import { rigsFor } from "./rig.ts";
@@ -76,20 +77,19 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const saved = await save(q, ctx, intents, bikes, source, first);
   const touched = bikes.filter((g) => allOf(saved).some((record) => record.bike === g.bike.id));
   const rigs = await rigsFor(q, touched, saved.readings);
-  const judged = touched.flatMap((g) =>
-    standing(asMeasured(saved.readings, g.bike.id), saved.work).flatMap((taken) => judgedOn(g, taken, rigs.get(g.bike.id) ?? g.rig)),
-  );
-  const news = touched.flatMap((g) => {
-    const after = withMore(
+  const afters = touched.map((g) =>
+    withMore(
       { ...g, rig: rigs.get(g.bike.id) ?? g.rig },
       {
         odometers: asOdometers(saved.readings, g.bike.id),
         measured: asMeasured(saved.readings, g.bike.id),
         work: saved.work.filter((w) => w.bike === g.bike.id),
       },
-    );
-    return newsBetween(ctx, g, after);
-  });
+    ),
+  );
+  const taken = touched.map((g, n) => onAndOff(standing(asMeasured(saved.readings, g.bike.id), saved.work), afters[n] ?? g));
+  const judged = touched.flatMap((g, n) => (taken[n]?.on ?? []).flatMap((each) => judgedOn(g, each, rigs.get(g.bike.id) ?? g.rig)));
+  const news = touched.flatMap((g, n) => newsBetween(ctx, g, afters[n] ?? g));
   const fluids = fluidsPut(saved.work, touched);
   // What must not be in there mends nothing.
   const mending = saved.work.filter(({ bike }) => !fluids.some((each) => each.bike === bike && each.worth === null));
@@ -109,6 +109,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
       bikes: touched.map(named),
       news,
       judged,
+      ofPartsOff: taken.flatMap(({ off }) => off.map(({ id, kind, place, value, unit, typed }) => ({ id, kind, place, value, unit, typed }))),
       fluids,
       fuel,
       withdrawn: [],
@@ -129,12 +130,18 @@ const standing = (taken: readonly Taken[], work: readonly WorkRecord[]): readonl
       ),
   );
 
+/** What was read of parts that are on, and what of parts that came off since: what one of those had left says nothing of the one that is on. */
+function onAndOff(taken: readonly Taken[], { facts, work }: Garaged): { readonly on: readonly Taken[]; readonly off: readonly Taken[] } {
+  const on = ofTheSetOn(ofPartsOn(taken, work, facts.refitted), facts.fittings);
+  return { on, off: taken.filter((each) => !on.includes(each)) };
+}
+
 function judgedOn(g: Garaged, taken: Taken, rig: Rig): readonly JudgedOn[] {
   const judged = judgeTaken(taken, rig);
   if (judged === null) return [];
   const { kind, judgement } = judged;
-  // What is lacking is asked for once: with the first reading, or with the first that cannot be judged where others could.
-  const asked = g.judged.some((each) => each.kind === kind && each.judgement.is === "cannot tell");
+  // What is lacking is asked for once: with the first reading, or with the first that cannot be judged where others could; a figure of the manual, once a day.
+  const asked = g.judged.some(({ kind: of, on, judgement: is }) => of === kind && is.is === "cannot tell" && (is.missing[0] !== "limit" || on === judged.on));
   return [{ bike: g.bike.id, ...judged, first: !g.measured.some((each) => each.kind === kind) || (judgement.is === "cannot tell" && !asked) }];
 }
 

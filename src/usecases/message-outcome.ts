@@ -4,6 +4,7 @@ import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { Status } from "../core/schedule/facts.ts";
+import type { Taken } from "../core/schedule/measured.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { WorkRecord } from "../store/work.ts";
 import type { LookedUp } from "../trade/looked-up.ts";
@@ -12,6 +13,7 @@ import type { DefectShown } from "./defect-shown.ts";
 import type { FluidPut } from "./fluids.ts";
 import type { FuelShown } from "./fuel.ts";
 import type { JudgedOn } from "./judge.ts";
+import type { NotFitted } from "./not-fitted.ts";
 import type { Question } from "./question.ts";
 import type { SpecAnswer } from "./spec-ask.ts";
 
@@ -49,7 +51,8 @@ export type MessageOutcome =
   | { readonly is: "too long" }
   /** A file, and nothing to log beside it, or a whole chart as a message: only a command takes one. */
   | { readonly is: "file sent"; readonly file: SentFile | "chart" }
-  | { readonly is: "not understood"; readonly bikes: readonly string[] }
+  /** `otherwise`: it names work at what none of the bikes has. */
+  | { readonly is: "not understood"; readonly bikes: readonly string[]; readonly otherwise?: NotFitted }
   | { readonly is: "seen before" }
   /** What was asked is of a bike sold or retired since. */
   | { readonly is: "bike gone" }
@@ -79,6 +82,8 @@ export type MessageOutcome =
       readonly news: readonly News[];
       /** What came of judging these readings. */
       readonly judged?: readonly JudgedOn[];
+      /** Readings among them of a part that came off since, or of a set of tyres that is off: kept, and not judged as of the one that is on. */
+      readonly ofPartsOff?: readonly Pick<Taken, "id" | "kind" | "place" | "value" | "unit" | "typed">[];
       /** Fluids put into brakes that are fitted with another. */
       readonly fluids?: readonly FluidPut[];
       /** What the fills of fuel among them come to. */

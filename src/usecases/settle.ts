@@ -19,7 +19,7 @@ import { Conflict } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import type { Ctx } from "./context.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
-import { grownBeyond } from "./grown.ts";
+import { asOldOrNew, grownBeyond } from "./grown.ts";
 import { withValues } from "./item-values.ts";
 import { defectRecord, odometerRecord, signed } from "./records.ts";
 import { closedByWork } from "./revise-defects.ts";
@@ -110,14 +110,14 @@ function strangeDial(dial: Dial, on: LocalDate, g: Garaged): Strange | null {
  * @param source the message or event they came from: records of one source are undone together, and a replay cannot save them twice
  */
 export async function save(q: Repos, ctx: Ctx, intents: readonly Intent[], all: readonly Garaged[], source: string, first = 0): Promise<Saved> {
-  const readings: ReadingRecord[] = [];
+  const said: ReadingRecord[] = [];
   const work: WorkRecord[] = [];
   const defects: Defect[] = [];
   let ordinal = first;
   for (const intent of intents) {
     const g = intent.bike === null ? null : pick(all, intent.bike);
     if (g === null || intent.gaps.length > 0) throw new Error("an intent with a gap cannot be saved");
-    if (intent.do === "log reading") readings.push(readingOf(ctx, intent, g, source, ordinal++));
+    if (intent.do === "log reading") said.push(readingOf(ctx, intent, g, source, ordinal++));
     else {
       const on = dayOf(intent);
       const dial = intent.odometer === null ? null : dialOf(intent.odometer.value, intent.odometer.unit ?? g.unit);
@@ -131,25 +131,29 @@ export async function save(q: Repos, ctx: Ctx, intents: readonly Intent[], all: 
       }
       if (dial === null || on.from !== on.to) continue;
       // An odometer figure given with work or a defect is a reading of that day like any other, unless it was said as a reading as well.
-      const said = intents.some((other) => other.do === "log reading" && other.kind === "odometer" && other.bike === intent.bike && other.on === on.from);
+      const isSaid = intents.some((other) => other.do === "log reading" && other.kind === "odometer" && other.bike === intent.bike && other.on === on.from);
       // The same figure on the same day is on record already.
       const there = g.odometers.some((o) => o.dial === dial && o.on === on.from);
-      const saved = readings.some((r) => r.bike === g.bike.id && r.dial === dial && r.on === on.from);
-      if (!said && !there && !saved) readings.push(besideOf(ctx, intent, on.from, g, dial, source, ordinal++));
+      const saved = said.some((r) => r.bike === g.bike.id && r.dial === dial && r.on === on.from);
+      if (!isSaid && !there && !saved) said.push(besideOf(ctx, intent, on.from, g, dial, source, ordinal++));
     }
   }
+  const readings = said.map((reading) => {
+    const g = pick(all, reading.bike);
+    return g === null ? reading : asOldOrNew(reading, work, g);
+  });
   const rigs = readings.some(({ detail }) => detail?.state !== undefined) ? await rigsFor(q, all, readings) : null;
-  const said = intents.filter((each) => each.do === "record work");
+  const jobs = intents.filter((each) => each.do === "record work");
   const filled = work.map((record, n) => {
     const g = pick(all, record.bike);
     const placed = withDialOfTheDay(record, readings);
-    return g === null || rigs === null ? placed : withValues(placed, readings, g, rigs.get(g.bike.id) ?? g.rig, said[n]?.usual === true);
+    return g === null || rigs === null ? placed : withValues(placed, readings, g, rigs.get(g.bike.id) ?? g.rig, jobs[n]?.usual === true);
   });
   await q.readings.log(readings);
   await q.work.log(filled);
   await q.defects.note(defects);
   const closed: Defect[] = [];
-  for (const [n, intent] of said.entries()) {
+  for (const [n, intent] of jobs.entries()) {
     const record = filled[n];
     const g = record === undefined ? null : pick(all, record.bike);
     // Two jobs of one message may name the same defect: the first closes it.

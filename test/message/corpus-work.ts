@@ -198,6 +198,7 @@ export const DEFECTS_ONE_BIKE: readonly Case[] = [
   c("side stand won't stay up", "D side stand “side stand won't stay up”@Heron"),
   c("ABS light on", "D warning light “ABS light on”@Heron"),
   c("oil pressure light came on", "D warning light “oil pressure light came on”@Heron"),
+  c("front brake lever goes almost to the bar", "D soft brake “front brake lever goes almost to the bar”@Heron"),
 ];
 
 export const DEFECTS_THREE_BIKES: readonly Case[] = [

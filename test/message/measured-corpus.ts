@@ -198,7 +198,7 @@ export const MEASURED: readonly Case[] = [
   c("front pads 3 mm, rear tyre 4 mm", "pad thickness/front 3 mm@Heron", "tread/rear 4 mm@Heron"),
   c("rear tyre 4", "cold pressure/rear 4 bar@Heron ?kind"),
   c("both front pads 3 mm", "pad thickness/front 3 mm@Heron"),
-  c("front tyre new, rear 4 mm", "record work"),
+  c("front tyre new, rear 4 mm", "tread/rear 4 mm@Heron", "record work"),
   c("front 28 -> 34", 'cold pressure/front 28 psi@Heron {"state":"found"}', 'cold pressure/front 34 psi@Heron {"state":"left"}'),
   c("exhaust left 0.22 right 0.18", "valve clearance/exhaust 1 0.22 mm@Heron", "valve clearance/exhaust 2 0.18 mm@Heron"),
   // What is taken back is asked about; a price is no pressure.

@@ -124,7 +124,7 @@ test("the owner's own distance for a look again, never, and again", async () => 
   expect(await dueAt()).toBe("14,410");
   const far = await run("/plan recheck item:new front pads every:5000 mi");
   expect(far.text).toContain("common practice looks 200 mi after the work. I remind of it only so far on");
-  expect(far.text).toContain("pump the lever hard before riding");
+  expect(far.text).toContain("a disc brake pumped hard first");
   for (const none of ["item:new front pads every:200 mi", "item:new front pads every:300 km", "item:new front pads every:100 mi"])
     expect((await run(`/plan recheck ${none}`)).data.later).toBeNull();
   expect((await run("/plan recheck item:rear axle every:never")).text).toContain("do not guess for brakes, axles and steering");

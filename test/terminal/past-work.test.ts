@@ -49,7 +49,7 @@ test("an answer that has only a figure keeps it; by date it cannot tell, and say
 
 test("at the latest day on which it can fall due, it is due", async () => {
   await t.one({ ...dm, fill: form?.id, fields: { "brake-fluid.replace": "before I bought it" } });
-  await t.send({ advance: "P731D" });
+  await t.send({ advance: "P731D", asleep: true });
   expect((await due("brake-fluid.replace"))?.status).toMatch(/due/u);
 });
 
@@ -65,7 +65,7 @@ test("work at a figure that lies behind is asked about, and one press keeps the 
 });
 
 test("between two readings the day is what they leave open", async () => {
-  await t.send({ advance: "P30D" });
+  await t.send({ advance: "P30D", asleep: true });
   await say("14,900 mi");
   const kept = await press(await say("new air filter at 14,500 mi"), "It was done back then, at that figure");
   expect(kept.data.work).toMatchObject([{ on: { from: "2026-11-25", to: "2026-12-25" }, dial: 14_500 * MILE }]);

@@ -154,13 +154,16 @@ test("all that falls due by a day is one sheet, and one job: the work of a winte
   expect(items(winter)).toContain("brake-fluid.replace");
   // With nothing on record it cannot wait for a mark that may be years away; a tyre or a chain is looked at before it is renewed.
   const unknown = stepsOf(winter).flatMap(({ item, why }) => (why === "unknown" ? (item ?? []) : []));
-  expect(unknown).toEqual(expect.arrayContaining(["coolant.replace", "steering-head.inspect"]));
+  expect(unknown).toEqual(["coolant.replace"]);
+  // The next service is 300 mi away and nothing says how far it is ridden: it is done together, as test/terminal/winter-list.test.ts has it.
+  const next = stepsOf(winter).flatMap(({ item, why }) => (why === "next" ? (item ?? []) : []));
+  expect(next).toContain("steering-head.inspect");
   expect(winter.text).toContain("Nothing is on record of front tyre age, rear tyre age and new chain and sprockets: look whether they are wanted");
   expect(items(await run("/plan sheet until:in 5 weeks"))).not.toContain("brake-fluid.replace");
   const outlook = (await run("/due until:midsummer")).data.bikes[0].evenings.flatMap((each: { items: { due: { item: string } }[] }) =>
     each.items.map(({ due }) => due.item),
   );
-  expect(outlook).toEqual(expect.arrayContaining(items(winter).filter((item) => !unknown.includes(item))));
+  expect(outlook).toEqual(expect.arrayContaining(items(winter).filter((item) => !unknown.includes(item) && !next.includes(item))));
   expect((await run("/due until:midsummer")).text).toMatch(/With nothing on record, do these first: .*coolant/u);
   const job = await press(winter, "Begin this job");
   expect(job.data.lines.map(({ item }: { item: string }) => item).toSorted()).toEqual(items(winter).toSorted());
@@ -351,5 +354,5 @@ test("a figure at which nothing falls due is answered with the services nearest 
   expect((await run("/plan sheet at:36,000 km")).text).toContain("nothing falls due there.\nThe services nearest to it: 30,000 km and 40,000 km.");
   const sheet = await run("/plan sheet at:40,000 km");
   expect(sheet.text).toContain("Hot oil and coolant scald");
-  expect(sheet.text).toContain("pump the lever hard before riding");
+  expect(sheet.text).toContain("a disc brake pumped hard first");
 });

@@ -31,7 +31,7 @@ describe("a tyre's age by its code", () => {
     ["3715", "replace", "beyond limit"],
   ])("%s asks for %s, and makes the tyre %s", (made, age, is) => {
     expect(tyresAged([newTyre(made)], TODAY)).toMatchObject([{ place: "rear", age }]);
-    expect(ageVerdicts([newTyre(made)], TODAY)[0]?.is).toBe(is);
+    expect(ageVerdicts([newTyre(made)], TODAY, [])[0]?.is).toBe(is);
   });
   test("the last one fitted tells, whatever the order in which they were noted; one without a code tells nothing", () => {
     const old = work("rear-tyre.replace", "2020-05-01", { made: "1010" });
@@ -46,11 +46,18 @@ describe("readings of what came off", () => {
     const [before, after, front] = [read("tread", "rear", "2026-11-01"), read("tread", "rear", "2026-11-21"), read("tread", "front", "2026-11-01")];
     expect(ofPartsOn([before, after, front], [work("rear-tyre.replace", "2026-11-20")])).toEqual([after, front]);
   });
-  test("of one day, the order in which they were noted tells; of one message it is the new one's", () => {
+  test("of one day, what was found is of the old and what was left of the new; else the order in which they were noted tells, in one moment too", () => {
     const job = work("rear-tyre.replace", "2026-11-20", { at: "2026-11-20T09:00:00.000Z" });
     const before = read("tread", "rear", "2026-11-20", "2026-11-20T08:59:00.000Z");
-    const same = read("tread", "rear", "2026-11-20", "2026-11-20T09:00:00.000Z");
-    expect(ofPartsOn([before, same], [job])).toEqual([same]);
+    const at = (id: string, state?: "found" | "left"): Taken => ({
+      ...read("tread", "rear", "2026-11-20", "2026-11-20T09:00:00.000Z"),
+      ...{ id: `${id}-tread`, detail: state === undefined ? null : { state } },
+    });
+    // Ids begin with the machine's own clock, where the bot's stands still.
+    const then = { ...job, id: "019ab000-0005-new", ordinal: 0 };
+    const [earlier, later] = [at("019ab000-0004"), at("019ab000-0006")];
+    const [found, left] = [at("019ab000-0006", "found"), at("019ab000-0004", "left")];
+    expect(ofPartsOn([before, earlier, later, found, left], [then])).toEqual([later, left]);
   });
   test("pads looked at are still the same pads; pads replaced are not; a pressure belongs to no part", () => {
     const all = [read("pad thickness", "front left", "2026-11-01"), read("cold pressure", "rear", "2026-11-01")];

@@ -9,6 +9,12 @@ export type PlaceWord = "front" | "rear" | "both" | "sidecar" | "front left" | "
 export type MeasuringWords = {
   readonly levels: Readonly<Record<Level, readonly string[]>>;
   /** A trip meter where it stands right before its figure: "trip 143". */
+  /** Right before a length these are a drive belt's deflection. */
+  readonly belt: readonly string[];
+  /** Where a tread alone is measured: "centre", "edge". */
+  readonly acrossTread: readonly string[];
+  /** What a tank did with a volume: "took 13.4 L". */
+  readonly took: readonly string[];
   readonly tripAlone: readonly string[];
   /** Putting a bike away, or fetching it: a figure behind "at" is the dial's. */
   readonly parks: readonly string[];

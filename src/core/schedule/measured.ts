@@ -21,8 +21,11 @@ export type Taken = Measured & {
   readonly ordinal: number;
 };
 
+/** When a record was put down, and its place among what was said with it. */
+type Logged = { readonly id: string; readonly loggedAt: string; readonly ordinal: number };
+
 /** Those of one day as they were logged: of one moment, as where a clock stands still, in the order in which they were made, and of one message as they were said. */
-export const inOneDay = (a: Taken, b: Taken): number => compare(a.loggedAt, b.loggedAt) || compare(madeAt(a), madeAt(b)) || a.ordinal - b.ordinal;
+export const inOneDay = (a: Logged, b: Logged): number => compare(a.loggedAt, b.loggedAt) || compare(madeAt(a), madeAt(b)) || a.ordinal - b.ordinal;
 /** When a row was made, by the machine's own clock: an id begins with it, to the millisecond (RFC 9562, version 7). Only ever told apart within one moment of the bot's clock. */
 export const madeAt = ({ id }: { readonly id: string }): string => id.slice(0, 13);
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -5,6 +5,9 @@ import type { MeasuringWords } from "../../core/reading/measuring-words.ts";
 const AT = (where: readonly string[]): string[] => where.flatMap((each) => [each, `bei ${each}`, `auf ${each}`, `an ${each}`]);
 
 export const GERMAN_MEASURING: MeasuringWords = {
+  belt: ["riemen", "zahnriemen"],
+  acrossTread: ["mitte", "flanke", "flanken", "schulter", "rand"],
+  took: ["gingen", "passten"],
   tripAlone: [],
   parks: ["abgestellt", "eingemottet", "eingewintert", "eingelagert", "geparkt", "abgeholt"],
   levelWords: ["stand", "ölstand", "flüssigkeitsstand", "kühlmittelstand", "bremsflüssigkeitsstand", "kühlwasserstand", "pegel", "füllstand"],

@@ -30,6 +30,12 @@ const BARS = [
   ...["down to the wear bars", "down to the bars", "at the wear bars", "on the wear bars", "down to the wear indicators", "worn to the bars"],
   ...["at the wear indicators", "level with the wear bars", "level with the bars"],
 ];
+/** "Goes almost to the bar". */
+const TO_THE_BAR = ["bar", "bars", "grip", "handlebar"].flatMap((end) =>
+  ["goes", "comes", "pulls", "travels", "moves"].flatMap((verb) =>
+    ["almost", "nearly", "right", "all the way", "almost all the way", "straight"].map((how) => `${verb} ${how} to the ${end}`),
+  ),
+);
 /** Said of what is worn to its end, whatever it is. */
 const DONE_FOR = [
   ...["worn", "worn out", "worn down", "worn through", "worn away", "toast", "had it", "finished", "done for", "shot", "knackered", "past it"],
@@ -78,6 +84,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         things: BRAKE,
         signs: [
           ...["spongy", "spongey", "soft", "mushy", "squishy", "fading", "fades", "faded", "weak", "useless", "no pressure", "comes to the bar"],
+          ...TO_THE_BAR,
           ...["comes back to the bar", "goes to the bar", "goes to the floor", "pulls to the bar", "not biting", "doesn't bite", "not braking", "failed"],
           ...["gone", "goes all the way to the bar", "pulls back to the bar", "comes to the grip", "comes back to the grip", "pulls to the grip"],
           ...["pulls to the handlebar", "to the bar", "to the grip", "no bite", "no feel", "no bite left", "lost pressure", "pumps up", "fades away"],
@@ -85,7 +92,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
           ...["doesn't work", "does not work", "don't work", "do not work", "won't stop", "not stopping", "dead"],
         ],
       },
-      { things: ["lever"], signs: ["to the bar", "to the grip", "comes to the bar", "comes back to the bar", "comes back to the grip", "spongy", "mushy"] },
+      {
+        things: ["lever"],
+        signs: ["to the bar", "to the grip", "comes to the bar", "comes back to the bar", "comes back to the grip", "spongy", "mushy", ...TO_THE_BAR],
+      },
     ],
     "brake fluid leak": [
       {

@@ -42,9 +42,12 @@ export const ENGLISH_ITEMS = {
   "clutch-free-play.adjust": { name: "Clutch free play", synonyms: ["clutch", "clutch cable", "clutch play"] },
   "clutch-fluid.replace": { name: "Clutch fluid", synonyms: ["clutch fluid change", "clutch hydraulic fluid"] },
   "gearbox-oil.replace": { name: "Gearbox oil", synonyms: ["gear oil", "transmission oil", "gearbox", "transmission fluid"] },
-  "chain.lubricate": { name: "Chain lubrication", synonyms: ["chain", "chain lube", "drive chain"] },
-  "chain.adjust": { name: "Chain slack", synonyms: ["chain", "chain tension", "drive chain", "chain adjustment"] },
-  "chain.measure": { name: "Chain and sprocket wear", synonyms: ["chain", "chain wear", "sprockets", "sprocket wear", "chain and sprockets", "drive chain"] },
+  "chain.lubricate": { name: "Chain lubrication", synonyms: ["chain", "chains", "chain lube", "drive chain"] },
+  "chain.adjust": { name: "Chain slack", synonyms: ["chain", "chains", "chain tension", "drive chain", "chain adjustment"] },
+  "chain.measure": {
+    name: "Chain and sprocket wear",
+    synonyms: ["chain", "chains", "chain wear", "sprockets", "sprocket wear", "chain and sprockets", "drive chain"],
+  },
   "chain.replace": {
     name: "New chain and sprockets",
     synonyms: ["chain", "chain set", "chain and sprockets", "chain kit", "sprockets", "drive chain", "new chain"],

@@ -3,6 +3,9 @@
 import type { MeasuringWords } from "../../core/reading/measuring-words.ts";
 
 export const ENGLISH_MEASURING: MeasuringWords = {
+  belt: ["belt"],
+  acrossTread: ["centre", "center", "middle", "edge", "edges", "shoulder", "shoulders"],
+  took: ["took", "takes"],
   tripAlone: ["trip"],
   parks: ["parked", "stored", "garaged", "laid", "winterised", "winterized", "mothballed", "away", "tucked", "storage", "collected"],
   levelWords: ["level", "levels"],
@@ -134,7 +137,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     up: ["to", "at", "is", "now"],
   },
   chain: ["chain"],
-  tyre: ["tyre", "tire", "tyres", "tires"],
+  tyre: ["tyre", "tire", "tyres", "tires", "tyre's", "tire's"],
   corrections: ["no", "nope", "sorry", "correction", "scratch", "meant", "rather"],
   arrows: [">", "→"],
   pitches: ["pitches", "links", "pins", "rollers"],
@@ -181,7 +184,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
       "stamped",
     ],
   ],
-  bikeWords: ["cruiser", "tourer", "scooter", "enduro", "scrambler", "bobber", "chopper", "roadster", "moped"],
+  bikeWords: ["single", "twin", "triple", "four", "cruiser", "tourer", "scooter", "enduro", "scrambler", "bobber", "chopper", "roadster", "moped"],
   bikeSorts: ["big", "bigger", "small", "smaller", "little", "other", "red", "blue", "green", "black", "white", "yellow"],
   bikeOnes: ["one", "bike"],
   bikePets: [

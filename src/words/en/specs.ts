@@ -25,6 +25,7 @@ const AFTERWARDS = {
   "slack again": "Chain slack checked again after tightening.",
   "belt again": "Belt tension checked again after tightening.",
   "pump brake": "Pump the brake until it is firm before you move.",
+  "drum again": "Set the brake's free play anew and try it before you move.",
   "spin wheel": "Spin the wheel and listen after tightening.",
   "turn steering": "Turn the bars from lock to lock after tightening: no play, no notch.",
   "new split pin": "A new split pin goes in.",

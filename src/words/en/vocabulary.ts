@@ -190,6 +190,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   stands: ["is", "stands", "sits", "now", "currently", "clock", "odo", "odometer", "it's", "she's", "he's"],
   onBike: ["on", "for"],
   beside: [
+    ...["put", "up", "brought", "bumped"],
     ...[
       "now",
       "just",
