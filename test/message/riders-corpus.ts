@@ -9,6 +9,9 @@ export const RIDERS_SAY: readonly Case[] = [
   c("did the brakes last year", "W ?=done on 2025-01-01@Heron ?item"),
   c("changed the brakes last month", "W ?=replaced on 2026-10-01@Heron ?item"),
   c("serviced the brakes yesterday", "W ?=done on 2026-11-24@Heron ?item"),
+  // A thing and a time of the past, and nothing says what was done.
+  c("oil last May", "W ?=done on 2026-05-01@Heron ?item"),
+  c("tyres 2022, oil last May, rest unknown", "W ?=done on 2026-05-01@Heron ?item"),
   // Of what was done by whoever had it before, nobody knows when.
   c("new chain before I bought it", "W chain.replace=replaced on 0001-01-01@Heron"),
   c("battery replaced before my time", "W battery.test=replaced on 0001-01-01@Heron"),
