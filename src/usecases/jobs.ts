@@ -43,6 +43,8 @@ export type Ticked = {
   readonly doneBy: string | null;
   readonly note: string | null;
   readonly cost: string | null;
+  /** What was recorded at it before that, since the job began: it stands too. Oldest first. */
+  readonly earlier: readonly Pick<Ticked, "outcome" | "on" | "dial" | "found" | "left" | "note">[];
 };
 export type JobLine = {
   readonly item: ItemKey;
@@ -73,7 +75,12 @@ export type JobShown = {
   readonly stops: readonly DefectShown[];
 };
 /** What ticking an item came to: the record or a question about it, and the job as it stands then. */
-export type JobWorked = { readonly outcome: MessageOutcome; readonly job: JobShown };
+export type JobWorked = {
+  readonly outcome: MessageOutcome;
+  readonly job: JobShown;
+  /** Ticked before, and recorded a second time beside it. `source`: what takes the first back; null where that would take more than this. */
+  readonly again: readonly { readonly name: string; readonly source: string | null }[];
+};
 
 /** Begins a job from the sheet at a point. One at a time on a bike. */
 export async function startJob(ctx: Ctx, input: { readonly bike: BikeId; readonly at: string }): Promise<Result<JobShown>> {
@@ -225,7 +232,17 @@ async function worked(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, j
   const intents: readonly Intent[] = [asked, ...readings];
   const outcome = await settle(q, ctx, all, intents, { source: ctx.event, typed: words, message: null });
   const after = pick(await ownGarage(q, ctx), g.bike.id);
-  return after === null ? refused({ why: "gone" }) : done({ outcome, job: shownOf(ctx, after, job) });
+  if (after === null) return refused({ why: "gone" });
+  const again = outcome.is !== "logged" ? [] : items.flatMap((item) => againOf(ctx, g, job, item));
+  return done({ outcome, job: shownOf(ctx, after, job), again });
+}
+
+/** An item that was ticked already. */
+function againOf(ctx: Ctx, g: Garaged, job: Job, item: ItemKey): JobWorked["again"] {
+  const before = recordsIn(g, job, item).at(-1);
+  if (before === undefined) return [];
+  const alone = before.items.length === 1 && g.work.every(({ id, message }) => id === before.id || message !== before.message);
+  return [{ name: nameOf(ctx, g, item), source: alone ? before.message : null }];
 }
 
 async function changing(
@@ -296,19 +313,29 @@ export function shownOf(ctx: Pick<Ctx, "itemName">, g: Garaged, job: Job): JobSh
 
 /** The latest record of an item that was logged while the job was open, or the reading that does it. */
 function tickedOf(g: Garaged, job: Job, item: ItemKey): Ticked | null {
-  const record = g.work.findLast((each) => isOf(job, each) && each.items.some((of) => of.item === item));
-  const of = record?.items.find((each) => each.item === item);
-  if (record !== undefined && of !== undefined) {
-    const { id, on, dial, doneBy, note, detail } = record;
-    const cost = detail.cost?.typed ?? null;
-    return { outcome: of.outcome, on: on.from, dial, found: of.found, left: of.left, record: id, together: record.items.length, doneBy, note, cost };
+  const those = recordsIn(g, job, item).flatMap((record) => {
+    const of = record.items.find((each) => each.item === item);
+    const { on, dial, note } = record;
+    return of === undefined ? [] : [{ record, is: { outcome: of.outcome, on: on.from, dial, found: of.found, left: of.left, note } }];
+  });
+  const last = those.at(-1);
+  if (last !== undefined) {
+    const { id, doneBy, detail, items } = last.record;
+    const earlier = those.slice(0, -1).map(({ is }) => is);
+    return { ...last.is, record: id, together: items.length, doneBy, cost: detail.cost?.typed ?? null, earlier };
   }
   if (itemOf(g, item)?.measuredBy == null) return null;
   const read = g.facts.jobs.find((each) => each.item === item && each.id.includes("@") && each.on.from >= job.begunOn);
   return read === undefined
     ? null
-    : { outcome: read.outcome, on: read.on.from, dial: null, found: [], left: [], record: null, together: 1, doneBy: null, note: null, cost: null };
+    : {
+        ...{ outcome: read.outcome, on: read.on.from, dial: null, found: [], left: [], record: null, together: 1, doneBy: null, note: null, cost: null },
+        earlier: [],
+      };
 }
+
+/** The records of an item that were logged while the job was open. */
+const recordsIn = (g: Garaged, job: Job, item: ItemKey) => g.work.filter((each) => isOf(job, each) && each.items.some((of) => of.item === item));
 
 /**
  * Was it logged while the job was open? What was logged in the moment of its beginning is of it if it was done since, or said after it:
