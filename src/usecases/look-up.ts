@@ -1,5 +1,6 @@
 // Open tables that need no bike: oil grades, brake fluid classes, load and speed marks, threads and their hex, tread law, resting volts.
 
+import type { SpecNames } from "../core/spec/find.ts";
 import { readMarking } from "../core/tyre/marking.ts";
 import { REST_TABLES } from "../trade/battery.ts";
 import { THREADS } from "../trade/fasteners.ts";
@@ -19,7 +20,13 @@ export function lookUp({ vocabulary }: Pick<Ctx, "vocabulary">, typed: string): 
   const said = typed.normalize("NFKC").trim().replace(/\s+/gu, " ").replace(/[?.]$/u, "").trim();
   const words = vocabulary.specs.tables;
   return (
-    oilGrade(said) ?? fluidClass(said) ?? tyreMark(said, words) ?? thread(said, words) ?? spanner(said, words) ?? treadLaw(said, words) ?? whole(said, words)
+    oilGrade(said) ??
+    fluidClass(said) ??
+    tyreMark(said, words) ??
+    thread(said, words) ??
+    spanner(said, words) ??
+    treadLaw(said, words, vocabulary.specs.names) ??
+    whole(said, words)
   );
 }
 
@@ -80,22 +87,35 @@ function spanner(said: string, { spanners }: Words): LookedUp | null {
   return threads.length === 0 ? null : { table: "hex", width, threads };
 }
 
-/** The whole table, or one place of it: "legal tread in Germany", "UK tread law". */
-function treadLaw(said: string, { tread, places }: Words): LookedUp | null {
+/** The whole table, or one place of it: "legal tread in Germany", "UK tread law"; of a place that it lacks, which it has. */
+function treadLaw(said: string, { tread, places }: Words, names: SpecNames): LookedUp | null {
   const lower = said.toLowerCase();
   const name = tread.find((each) => lower.includes(each) && tread.every((other) => other.length <= each.length || !lower.includes(other)));
   if (name === undefined) return null;
-  const rest = lower
-    .replace(name, " ")
-    .replace(/[^\p{L} ]/gu, " ")
-    .trim()
-    .replace(/^(?:in|for|of)\s+/u, "")
-    .replace(/^the\s+/u, "");
+  const at = lower.indexOf(name);
+  const bare = (text: string): string =>
+    text
+      .replace(/[^\p{L} ]/gu, " ")
+      .trim()
+      .replace(/^(?:in|for|of)\s+/iu, "")
+      .replace(/^the\s+/iu, "");
+  const typed = bare(`${said.slice(0, at)} ${said.slice(at + name.length)}`);
+  const rest = typed.toLowerCase();
   const place = Object.keys(places).find((each) => places[each]?.includes(rest) === true);
-  if (rest !== "" && place === undefined) return null;
   const rows = Object.entries(TREAD_LAW).map(([each, row]) => ({ place: each, ...row }));
-  return { table: "tread law", rows: rows.filter((row) => place === undefined || row.place === place) };
+  if (rest === "" || place !== undefined) return { table: "tread law", lacks: null, rows: rows.filter((row) => place === undefined || row.place === place) };
+  // "Tread limits, front" asks for a spec; a place is one to three words that name none.
+  const words = rest.split(/\s+/u);
+  const ofSpecs = new Set(Object.values(names).flatMap((all) => all.flatMap((each) => each.toLowerCase().split(" "))));
+  const isPlace = words.length <= MOST_OF_A_PLACE && /^\p{L}/u.test(typed) && words.every((word) => !ofSpecs.has(word)) && isNamed(said, typed);
+  return isPlace ? { table: "tread law", lacks: typed, rows } : null;
 }
+
+/** "Bosnia and Herzegovina". */
+const MOST_OF_A_PLACE = 3;
+/** Words that begin like a name, that stand behind "in", or beside a law. */
+const isNamed = (said: string, typed: string): boolean =>
+  /^\p{Lu}/u.test(typed) || /\blaw\b/iu.test(said) || new RegExp(`\\bin (?:the )?${typed}`, "iu").test(said);
 
 /** The tables that are shown whole. */
 function whole(said: string, words: Words): LookedUp | null {

@@ -5,12 +5,13 @@ import type { BikeId, MemberId } from "../core/ids.ts";
 import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
 import { findSpecs } from "../core/spec/find.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
+import { specAsked } from "../message/spec-asked.ts";
 import type { Repos } from "../store/store.ts";
 import { isSpecKey, SPEC_KEYS, type SpecKey, type SpecKeyRow } from "../trade/spec-keys.ts";
 import type { Ctx } from "./context.ts";
 import { type FluidNamed, fluidOfSpec } from "./fluids.ts";
-import type { Garaged } from "./garage.ts";
-import { noneLeft, ownGarage } from "./own-garage.ts";
+import { type Garaged, pick } from "./garage.ts";
+import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { specFor, specsOf } from "./specs.ts";
 import { whichBike } from "./which-bike.ts";
@@ -52,12 +53,22 @@ export async function askSpecs(ctx: Ctx, input: { readonly what?: string; readon
   return ctx.store.read(async (q) => {
     const all = await ownGarage(q, ctx);
     if (all.length === 0) return noneLeft(q, ctx);
-    const which = whichBike(all, input.bike);
+    const named = input.bike === undefined && input.what !== undefined ? bikeSaid(ctx, all, input.what) : null;
+    const which = named === null ? whichBike(all, input.bike) : done(named.g);
     if (which.is === "refused") return which;
-    const found = input.what === undefined ? null : keysMeant(ctx, which.value, input.what);
+    const what = named?.what ?? input.what;
+    const found = what === undefined ? null : keysMeant(ctx, which.value, what);
     if (found?.is === "refused") return found;
     return done(await answerOf(q, ctx, which.value, found?.value ?? null));
   });
+}
+
+/** "Rear axle on Otter": the one bike that the words name, and what they ask of it. */
+function bikeSaid(ctx: Ctx, all: readonly Garaged[], typed: string): { readonly g: Garaged; readonly what: string } | null {
+  const asked = specAsked(typed, knownOf(ctx, all));
+  const [only, ...more] = asked?.bikes ?? [];
+  const g = only === undefined || more.length > 0 ? null : pick(all, only);
+  return asked === null || g === null || asked.what === "" ? null : { g, what: asked.what };
 }
 
 /** What words mean on a bike; `own`: the key whose name was typed in full, where others share it. */
