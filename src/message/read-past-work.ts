@@ -40,3 +40,36 @@ export function readPastWork(text: string, known: Known, unit: DistanceUnit): Pa
   }
   return on === null && odometer === null ? null : { on, odometer, how };
 }
+
+/** "Front 2021, rear last autumn": what is said of each end, the word for the end left out; null where no end is named. Two ends named at once share what follows. */
+export function splitByEnd(text: string, { vocabulary }: Known): ReadonlyMap<"front" | "rear", string> | null {
+  const { places } = vocabulary;
+  const joins = vocabulary.and.filter((word) => /^\p{L}+$/u.test(word));
+  const said = foldWord(text);
+  // Behind a name of the place, "tyre" says nothing more.
+  const words = [...said.matchAll(/[\p{L}\p{N}][\p{L}\p{N}'’]*/gu)].map(({ 0: word, index }) => ({ word, at: index, to: index + word.length }));
+  const ends = words.flatMap(({ word, at, to }, n) => {
+    const end = (["front", "rear"] as const).find((each) => word.length > 1 && places[each].includes(word));
+    const next = words[n + 1];
+    return end === undefined ? [] : [{ end, at, to: next !== undefined && isTyre(next.word) ? next.to : to }];
+  });
+  const [first] = ends;
+  if (first === undefined || !isNothing(said.slice(0, first.at), joins)) return null;
+  const pieces = ends.map(({ end, to }, n) => ({ end, text: text.slice(to, ends[n + 1]?.at ?? text.length) }));
+  const told = new Map<"front" | "rear", string>();
+  for (const [n, { end }] of pieces.entries()) {
+    const own = pieces.slice(n).find((piece) => !isNothing(foldWord(piece.text), joins));
+    if (told.has(end) || own === undefined) return null;
+    told.set(end, trimmed(own.text, joins));
+  }
+  return told;
+}
+
+const isTyre = (word: string): boolean => /^(?:tyres?|tires?|reifen|one)$/u.test(word);
+/** Without the marks and the "and" around what is said of one end. */
+const trimmed = (text: string, joins: readonly string[]): string =>
+  text
+    .replace(/^[\s,;:/&=-]+/u, "")
+    .replace(new RegExp(`[\\s,;:/&-]+(?:(?:${joins.join("|")})\\s*)?$`, "iu"), "")
+    .trim();
+const isNothing = (text: string, joins: readonly string[]): boolean => joins.includes(trimmed(text, []).trim()) || trimmed(text, joins) === "";

@@ -16,6 +16,7 @@ import type { Heard, MessageOutcome } from "./message-outcome.ts";
 import { askedOf, questionOf } from "./question.ts";
 import { isServiceBehind, servicesNamed } from "./services.ts";
 import { heldAgainst } from "./settle.ts";
+import { withOwnTicks } from "./ticks.ts";
 
 /** A short plain reply to a question: the name of one of its options. Said by itself it answers the one question that it fits; where it fits several, the question is put again. */
 export async function answeredPlainly(q: Repos, ctx: Ctx, all: readonly Garaged[], { text, answers }: Heard): Promise<MessageOutcome | null> {
@@ -66,8 +67,9 @@ export async function withoutOwn(q: Repos, draft: Draft, all: readonly Garaged[]
 }
 
 /** Fills the first gap of a draft with the option chosen, and logs the set or asks on. */
-export async function answered(q: Repos, ctx: Ctx, whole: readonly Garaged[], draft: Draft, choice: string): Promise<MessageOutcome> {
-  const all = await withoutOwn(q, draft, whole);
+export async function answered(q: Repos, ctx: Ctx, whole: readonly Garaged[], asked: Draft, choice: string): Promise<MessageOutcome> {
+  const all = await withoutOwn(q, asked, whole);
+  const draft: Draft = { ...asked, intents: await withOwnTicks(q, all, asked.intents) };
   const { at, gap } = questionOf(draft, all);
   const filled = draft.intents.map((intent, n) => {
     if (n === at || sharesGap(intent, gap, draft.intents)) return fill(intent, gap, choice, all);

@@ -53,22 +53,22 @@ export async function askSpecs(ctx: Ctx, input: { readonly what?: string; readon
   return ctx.store.read(async (q) => {
     const all = await ownGarage(q, ctx);
     if (all.length === 0) return noneLeft(q, ctx);
-    const named = input.bike === undefined && input.what !== undefined ? bikeSaid(ctx, all, input.what) : null;
-    const which = named === null ? whichBike(all, input.bike) : done(named.g);
-    if (which.is === "refused") return which;
-    const what = named?.what ?? input.what;
-    const found = what === undefined ? null : keysMeant(ctx, which.value, what);
-    if (found?.is === "refused") return found;
-    return done(await answerOf(q, ctx, which.value, found?.value ?? null));
+    const which = whichBike(all, input.bike);
+    const found = input.what === undefined || which.is === "refused" ? null : keysMeant(ctx, which.value, input.what);
+    if (which.is === "done" && found?.is !== "refused") return done(await answerOf(q, ctx, which.value, found?.value ?? null));
+    const beside = input.what === undefined || input.bike !== undefined ? null : withBikeNamed(ctx, all, input.what);
+    if (beside !== null) return done(await answerOf(q, ctx, beside.g, beside.meant));
+    return which.is === "refused" ? which : (found as Extract<typeof found, { is: "refused" }>);
   });
 }
 
-/** "Rear axle on Otter": the one bike that the words name, and what they ask of it. */
-function bikeSaid(ctx: Ctx, all: readonly Garaged[], typed: string): { readonly g: Garaged; readonly what: string } | null {
-  const asked = specAsked(typed, knownOf(ctx, all));
-  const [only, ...more] = asked?.bikes ?? [];
-  const g = only === undefined || more.length > 0 ? null : pick(all, only);
-  return asked === null || g === null || asked.what === "" ? null : { g, what: asked.what };
+/** "How much oil does Heron take": a bike named among the words; null where none is, or the rest means no spec. */
+function withBikeNamed(ctx: Ctx, all: readonly Garaged[], what: string): { readonly g: Garaged; readonly meant: Meant } | null {
+  const asked = specAsked(`${what}?`, knownOf(ctx, all));
+  const [only] = asked?.bikes ?? [];
+  const g = asked === null || asked.bikes.length !== 1 || only === undefined ? null : pick(all, only);
+  const meant = g === null || asked === null ? null : keysMeant(ctx, g, asked.what);
+  return g !== null && meant?.is === "done" ? { g, meant: meant.value } : null;
 }
 
 /** What words mean on a bike; `own`: the key whose name was typed in full, where others share it. */

@@ -89,3 +89,18 @@ test("the torque for the rear axle is the rear axle's alone, with the bike named
     /^I have no tread law of “France”; look it up there\. What I have: United Kingdom, Germany, Austria and United States\./u,
   );
 });
+
+test.each(["how much oil does Heron take?", "how much oil does it need?", "/spec what:how much oil does Heron take"])(
+  "how much goes in is asked as people ask: %s",
+  async (text) => {
+    await run("/spec what:engine oil with filter value:3.2 L source:workshop manual, p. 40");
+    await run("/bike add name:Otter kind:chain-drive twin odometer:1,000 mi");
+    const answer = await (text.startsWith("/") ? run(text) : say(text));
+    expect(answer.text).toContain("Engine oil with filter: 3.2 L");
+    expect(answer.text).not.toContain("grade");
+  },
+);
+
+test("who says that it needs oil asks for no figure", async () => {
+  expect((await say("Heron needs oil")).data?.is).not.toBe("specs");
+});

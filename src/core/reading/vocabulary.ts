@@ -194,7 +194,7 @@ export type Vocabulary = {
   readonly how: Readonly<Record<HowWeKnow, readonly string[]>>;
 };
 
-/** Words around a part that came off or went on again. `parts`: what each position is called. */
+/** Words around a part that came off or went on again. `parts`: what each position is called, a name that leaves its end open at both; `some`: names of less than the whole of it. */
 export type RefitWords = {
   readonly refit: readonly string[];
   readonly put: readonly string[];
@@ -205,6 +205,7 @@ export type RefitWords = {
   readonly one: readonly string[];
   readonly old: readonly string[];
   readonly original: readonly string[];
+  readonly some: readonly string[];
   readonly parts: Readonly<Record<string, readonly string[]>>;
 };
 

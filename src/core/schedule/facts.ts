@@ -27,6 +27,8 @@ export type Job = {
   readonly hours: number | null;
   readonly outcome: Outcome;
   readonly how: HowWeKnow;
+  /** When it was put on record, where that tells what was read before it of the same day. */
+  readonly at?: Instant;
 };
 
 /** A judgement of a measured value that makes its item due by itself. `measured`: what was read, for the reason; `limit` is the end that tells, both in the canonical unit of the kind. */
