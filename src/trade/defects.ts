@@ -182,6 +182,7 @@ export const DEFECTS = {
   "no throttle play": { system: "controls", usual: "do not ride", caution: "throttle", mends: ["throttle-cable.adjust"], source: PRACTICE },
   "low engine oil": { system: "engine", usual: "do not ride", caution: "hot", mends: ["engine-oil.inspect", "engine-oil.replace"], source: PRACTICE },
   // Found by what was put in.
+  "mixed clutch fluid": { system: "clutch and gearbox", usual: "do not ride", caution: "brake fluid", mends: ["clutch-fluid.replace"], source: PRACTICE },
   "mixed brake fluid": { system: "brakes", usual: "do not ride", caution: "brake fluid", mends: ["brake-fluid.replace"], source: PRACTICE },
 } as const satisfies Record<string, DefectRow>;
 
