@@ -284,6 +284,10 @@ export const addedBike = z.object({
   offers: planOffers,
 });
 
+const bikeNamed = z.object({ name: z.string(), odometer: z.string().nullable(), kind: z.string() });
+/** A name that tells of several bikes: nothing is added yet. */
+export const severalNamed = z.object({ is: z.literal("several"), bikes: z.array(bikeNamed), whole: bikeNamed.nullable() });
+
 const falling = z.object({ likely: z.boolean(), on: localDate.nullable(), at: distance.nullable(), due: dueLine });
 export const outlook = z.object({
   is: z.literal("outlook"),
