@@ -215,6 +215,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     withdrawn: z.array(reading),
     learnt: learnt.optional(),
     unread: z.array(z.string()).optional(),
+    limits: z.array(z.object({ bike: z.string(), key: z.string(), value: z.string() })).optional(),
   }),
   z.object({
     ...{ is: z.literal("asked"), question, learnt: learnt.optional(), several: z.number().int().optional() },
