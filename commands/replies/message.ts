@@ -86,12 +86,14 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
       return null;
     case "logged": {
       const wants = outcome.news[0]?.nickname ?? nicknameOfPressing(outcome);
-      const asks = outcome.defects.some(({ from }) => from !== "verdict") || outcome.mayClose.length > 0;
+      const found = outcome.defects.filter(({ from }) => from !== "verdict");
+      const asks = found.some(({ grade }) => grade === null) || outcome.mayClose.length > 0;
+      const noted = asks || found.length > 0;
       const learnt = outcome.learnt === undefined ? [] : [words.bikes.learnt(outcome.learnt)];
       const unread = outcome.unread === undefined ? [] : [words.readings.unreadInChannel()];
-      if (wants === null && !asks && learnt.length + unread.length === 0) return { react: "logged", reply: null, data: dataOf(outcome) };
+      if (wants === null && !noted && learnt.length + unread.length === 0) return { react: "logged", reply: null, data: dataOf(outcome) };
       const reply = {
-        ...said([...(asks ? [words.defects.inChannel()] : wants === null ? [] : [words.readings.newsInChannel(wants)]), ...unread, ...learnt], {
+        ...said([...(noted ? [words.defects.inChannel(asks)] : wants === null ? [] : [words.readings.newsInChannel(wants)]), ...unread, ...learnt], {
           actions: [press("show-logged", outcome.source, words.readings.labels.logged)],
         }),
         visibility: "shared",
@@ -135,11 +137,11 @@ export function answerInFull(outcome: MessageOutcome, words: Words): MessageAnsw
   return { react: outcome.is === "logged" ? "logged" : outcome.is === "asked" ? "asked" : null, reply, data: dataOf(outcome) };
 }
 
-/** The bike on which a reading is near its limit or beyond, or into which a fluid went that must not; null when none is. */
+/** The bike on which a reading is near its limit or beyond, or may be, or into which a fluid went that must not; null when none is. */
 function nicknameOfPressing({ judged = [], fluids = [], bikes }: Logged): string | null {
   const wrong = fluids.find(({ worth }) => worth === null);
   if (wrong !== undefined) return wrong.nickname;
-  const pressing = judged.find(({ judgement }) => callsForWork(judgement) || judgement.is === "near limit");
+  const pressing = judged.find(({ judgement, ifSo }) => callsForWork(judgement) || judgement.is === "near limit" || ifSo !== null);
   return pressing === undefined ? null : (bikes.find(({ id }) => id === pressing.bike)?.nickname ?? null);
 }
 

@@ -17,7 +17,8 @@ import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import { Conflict } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
-import type { Ctx } from "./context.ts";
+import { type Ctx, languagesOf } from "./context.ts";
+import { type FluidPut, fluidsPut } from "./fluids.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
 import { asOldOrNew, grownBeyond } from "./grown.ts";
 import { withValues } from "./item-values.ts";
@@ -145,16 +146,22 @@ export async function save(q: Repos, ctx: Ctx, intents: readonly Intent[], all: 
   await q.work.log(filled);
   await q.defects.note(defects);
   const closed: Defect[] = [];
+  const mixed = new Set(mixedBy(ctx, filled, all).map((put) => put.work));
   for (const [n, intent] of jobs.entries()) {
     const record = filled[n];
     const g = record === undefined ? null : pick(all, record.bike);
     // Two jobs of one message may name the same defect: the first closes it.
     const named = g?.defects.filter(({ id }) => intent.closes?.includes(id) === true && !closed.some((each) => each.id === id)) ?? [];
-    if (record !== undefined && named.length > 0) closed.push(...(await closedByWork(q, ctx, named, record.id)));
+    // What must not be in there mends nothing, whatever the words name.
+    if (record !== undefined && named.length > 0 && !mixed.has(record.id)) closed.push(...(await closedByWork(q, ctx, named, record.id)));
   }
   await touch(q, ctx, [...new Set([...readings, ...filled, ...defects].map((record) => record.bike))]);
   return { readings, work: filled, defects, closed };
 }
+
+/** What must not meet what is in there, of all that work says was put into hydraulics. */
+const mixedBy = (ctx: Ctx, work: readonly WorkRecord[], bikes: readonly Garaged[]): readonly FluidPut[] =>
+  fluidsPut(work, bikes, languagesOf(ctx)).filter(({ worth }) => worth === null);
 
 /** Marks bikes as changed, so that the sweep looks at them; a bike gone meanwhile undoes the whole transaction. */
 export async function touch(q: Repos, ctx: Ctx, bikes: readonly BikeId[]): Promise<void> {
