@@ -68,7 +68,7 @@ const subjectOf = (typed: string | null): string => encodeURIComponent(typed ?? 
 /** What a button's subject says of a first bike. */
 export function begunOf(subject: string): Begun {
   const [name, odometer, kind] = subject.split(".").slice(1).map(decodeURIComponent);
-  return { name: name || null, odometer: odometer || null, ...(kind === undefined ? {} : { kind }), ...(subject.startsWith("one.") ? { one: true } : {}) };
+  return { name: name || null, odometer: odometer || null, ...(kind === undefined ? {} : { kind }), ...(subject.split(".")[0] === "one" ? { one: true } : {}) };
 }
 
 export function addForm(words: Words, begun: Begun = NOTHING): Form {
