@@ -1,6 +1,7 @@
 // Shapes of the outcomes that several commands share, as scripts find them under `data`.
 
 import { z } from "zod";
+import { STANDS } from "../src/core/chain/stand.ts";
 import { FOUND_BY, GRADES } from "../src/core/defect.ts";
 import { EQUIPMENT, type EquipmentPart } from "../src/core/equipment.ts";
 import { VERDICTS } from "../src/core/judgement/verdict.ts";
@@ -94,6 +95,7 @@ export const judged = z.object({
   points: z.array(z.number()),
   ifSo: z.object({ judgement, doNotRide: z.boolean() }).nullable(),
   force: z.string().nullable(),
+  stand: z.enum(STANDS).nullable(),
 });
 /** What is left of a part that wears. */
 export const worn = z.object({

@@ -241,7 +241,7 @@ function answers(question: Question, words: Words): Action[] {
       case "runs backwards":
         return isDial
           ? [...(mayHaveRolled(question) ? [choice("rolled over", labels.rolledOver)] : []), newDial(question, words), choice("earlier", labels.earlier)]
-          : [choice("no figure", labels.noFigure)];
+          : [...(isUndatedWork(question) ? [choice("back then", labels.backThen)] : []), choice("no figure", labels.noFigure)];
       case "beyond a later one":
         return isDial ? [choice("earlier", labels.later)] : [choice("no figure", labels.noFigure)];
       case "implausible jump":
@@ -270,6 +270,9 @@ function answers(question: Question, words: Words): Action[] {
   const both = question.both === true ? [press("answer", `${draft}.${BOTH}`, labels.both, rev)] : [];
   return [...named.map(({ value, label }) => press("answer", `${draft}.${value}`, label, rev)), ...both];
 }
+
+/** Work at a figure that lies behind, with no day: it was done when the dial showed that. */
+const isUndatedWork = ({ intent }: Question): boolean => intent.do === "record work" && intent.on.typed === "";
 
 const mayHaveRolled = ({ last }: Question): boolean => last !== null && mayRollOver(dialOf(last.figure, last.unit), last.unit);
 

@@ -1,10 +1,14 @@
 // "What was done last, and how do you know?", asked once for a bike just added. Vague answers are welcome; "don't know" is an answer too.
 
 import type { Bike } from "../core/bike.ts";
+import { isUndated } from "../core/calendar/arithmetic.ts";
 import type { VagueDate } from "../core/calendar/dates.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
-import { type Ridden, riddenOf } from "../core/quantity/distance.ts";
+import { type Dial, dialOf, figureIn, type Ridden, riddenOf } from "../core/quantity/distance.ts";
 import type { RecordWork } from "../core/reading/intent.ts";
+import { dialAt, lastPoint } from "../core/usage/track.ts";
+import { NO_DETAIL } from "../core/work-detail.ts";
+import type { ReadDial } from "../message/read-dial.ts";
 import { readPastWork, splitByEnd } from "../message/read-past-work.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import { type Ctx, todayOf } from "./context.ts";
@@ -14,6 +18,7 @@ import { knownOf, ownGarage } from "./own-garage.ts";
 import { nameIn } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { heldAgainst, save } from "./settle.ts";
+import { whenAtDial } from "./when-at.ts";
 
 /** A question of the form: the jobs that one answer covers, under one name. `item` names them all, joined by "+". */
 export type Asked = { readonly item: string; readonly called: string };
@@ -100,6 +105,20 @@ export async function recordHistory(ctx: Ctx, input: { readonly bike: BikeId; re
   return onceHeard(acted);
 }
 
+/** "3k ago", on the dial as it stands. */
+function backFrom(g: Garaged, back: ReadDial | null): RecordWork["odometer"] {
+  const last = lastPoint(g.track);
+  if (back === null || last === null) return null;
+  const value = Math.round(figureIn((dialAt(g.track, last.ridden) - dialOf(back.value, back.unit)) as Dial, g.unit));
+  return value < 0 ? null : { value, unit: g.unit, typed: { text: String(value), unit: null } };
+}
+
+/** The day said or, where only the figure is known, when the dial showed it. Before it was theirs is before it came here. */
+function whenOf(g: Garaged, on: VagueDate | null, odometer: RecordWork["odometer"]): VagueDate | null {
+  if (on !== null) return isUndated(on) && g.bike.knownFrom.date < on.to ? { ...on, to: g.bike.knownFrom.date } : on;
+  return odometer === null ? null : whenAtDial(g, dialOf(odometer.value, odometer.unit ?? g.unit), "");
+}
+
 type Part = { readonly items: readonly ItemKey[]; readonly typed: string };
 
 /** An answer about both ends, cut into what it says of each; what names no end is of all of them. An end that is left out is unknown. */
@@ -116,10 +135,14 @@ function partsOf(ctx: Ctx, g: Garaged, items: readonly ItemKey[], typed: string)
 function pastOf(ctx: Ctx, all: readonly Garaged[], g: Garaged, { items, typed }: Part): RecordWork | { readonly unknown: readonly ItemKey[] } | null {
   const past = typed.trim() === "" ? "unknown" : readPastWork(typed, knownOf(ctx, all), g.unit);
   if (past === "unknown") return { unknown: items };
-  if (past === null || past.on === null || past.on.from > todayOf(ctx)) return null;
+  if (past === null) return null;
+  const odometer = past.odometer ?? backFrom(g, past.back);
+  const on = whenOf(g, past.on, odometer);
+  if (on === null || on.from > todayOf(ctx)) return null;
   const intent: RecordWork = {
-    ...{ do: "record work", bike: g.bike.id, items, words: "", on: past.on, odometer: past.odometer },
-    ...{ outcome: "done", how: past.how ?? "did it", gaps: [] },
+    ...{ do: "record work", bike: g.bike.id, items, words: "", on, odometer, outcome: "done", how: past.how ?? "did it" },
+    ...(past.by === null && past.cost === null ? {} : { detail: { ...NO_DETAIL, by: past.by, cost: past.cost } }),
+    gaps: [],
   };
   return heldAgainst([intent], all, todayOf(ctx)).every(({ gaps }) => gaps.length === 0) ? intent : null;
 }

@@ -1,5 +1,6 @@
 // The pieces that a bike has had at each position, as the reader and the list of parts name them.
 
+import { isUndated } from "../core/calendar/arithmetic.ts";
 import type { PartRow } from "../core/parts/fitted.ts";
 import { FIRST_PIECE, fittingsOf, type Piece, piecesOf, type Refit, refitKey } from "../core/parts/pieces.ts";
 import type { Ridden } from "../core/quantity/distance.ts";
@@ -23,7 +24,7 @@ function labelOf(g: Garaged, row: PartRow, piece: string): string {
   const noted = record?.detail.parts.find(({ item, words }) => (item === null || row.items.includes(item)) && !row.kit.includes(words));
   // "New rear tyre 3725": the part's own name tells nothing, its week and year do.
   const words = noted?.words.toLowerCase() === row.part ? noted.made : noted?.words;
-  return (words ?? record?.on.from ?? piece).replaceAll("/", " ");
+  return (words ?? (record === undefined ? piece : isUndated(record.on) ? record.on.typed : record.on.from)).replaceAll("/", " ");
 }
 
 /** What may be put back on, by position: only where the plan has the part. Tyres that are swapped as sets are no pieces of their own. */

@@ -11,7 +11,7 @@ import { canonicalReading } from "../core/reading/value.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
 import { judgeReading } from "../core/usage/judge-reading.ts";
-import type { OdometerReading, TrackPoint } from "../core/usage/track.ts";
+import { type OdometerReading, riddenAtDial, type TrackPoint } from "../core/usage/track.ts";
 import { NO_DETAIL } from "../core/work-detail.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
@@ -77,10 +77,18 @@ function strangeWork(odometer: RecordWork["odometer"], on: Pick<VagueDate, "from
   if (on.from > today) return "future date";
   if (odometer === null) return null;
   const dial = dialOf(odometer.value, odometer.unit ?? g.unit);
-  // A vague date cannot be held against the days around it.
-  if (on.from !== on.to) return dial > READING_KINDS.odometer.plausible[1] ? "out of range" : null;
+  if (on.from !== on.to) return dial > READING_KINDS.odometer.plausible[1] ? "out of range" : strangeInSpan(dial, on, g, today);
   return strangeDial(dial, on.from, g);
 }
+
+/** Of a vague date only this is certain: that on its latest day the dial can have shown no more than it did later. */
+function strangeInSpan(dial: Dial, { to }: Pick<VagueDate, "to">, g: Garaged, today: LocalDate): Strange | null {
+  const judged = judgeReading(g.track, dial, to < today ? to : today, g.trips);
+  return judged.is === "beyond a later one" || (judged.is === "implausible jump" && judged.against.on <= to && isBeyond(g, dial)) ? judged.is : null;
+}
+
+/** Beyond the last figure read. */
+const isBeyond = (g: Garaged, dial: Dial): boolean => riddenAtDial(g.track, dial, g.today) > (g.track.points.at(-1)?.ridden ?? 0);
 
 /** The point of the track that a dial figure does not fit; null when it fits, or is no dial figure. */
 export function strangeAgainst(intent: Intent, g: Garaged): TrackPoint | null {

@@ -170,7 +170,9 @@ export type Reason =
     }
   | { readonly why: "no reading"; readonly needs: "odometer" | "hours" }
   /** Last done at an odometer nobody knows; the leg holds the latest point at which it can fall due. */
-  | { readonly why: "unplaced"; readonly leg: number };
+  | { readonly why: "unplaced"; readonly leg: number }
+  /** Last done on a day nobody knows; the leg holds the latest day on which it can fall due. */
+  | { readonly why: "undated"; readonly leg: number };
 
 /** The state of one plan item. */
 export type Due = {

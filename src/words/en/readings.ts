@@ -216,6 +216,7 @@ export const readingWords = (p: Printer) => {
       lastOfOld: "Last figure on the old odometer",
       earlier: "The earlier reading was wrong",
       later: "The later reading was wrong",
+      backThen: "It was done back then, at that figure",
       noFigure: "Record it without the figure",
       cold: "It was read cold after all",
       question: "Show the question",
