@@ -49,24 +49,19 @@ export const sheetShown = z.object({
 });
 
 const value = z.object({ value: z.number(), unit: z.string(), place: z.string().nullable() });
-const record = {
+const recorded = {
   ...{ outcome: z.enum(OUTCOMES), on: localDate, dial: distance.nullable() },
   ...{ found: z.array(value), left: z.array(value), note: z.string().nullable() },
+  ...{ record: z.string().nullable(), together: z.number().int(), doneBy: z.string().nullable(), cost: z.string().nullable() },
 };
-const ticked = z
-  .object({
-    ...record,
-    ...{ record: z.string().nullable(), together: z.number().int(), doneBy: z.string().nullable(), cost: z.string().nullable() },
-    earlier: z.array(z.object(record)),
-  })
-  .nullable();
+const ticked = z.object({ ...recorded, others: z.array(z.object({ ...recorded, after: z.boolean() })) }).nullable();
 export const jobShown = z.object({
   ...{ job: z.string(), rev: z.number().int(), state: z.enum(["open", "finished", "left"]), bike, mark: distance.nullable(), begunOn: localDate },
   ...{ note: z.string().nullable(), evening: z.number().int(), evenings: z.number().int(), standOvernight: z.boolean(), stops: z.array(defect) },
   lines: z.array(
     z.object({
       ...{ item: z.string(), name: z.string(), evening: z.number().int(), action: z.string().nullable() },
-      ...{ engine: z.enum(["cold", "warm", "any"]), caution: z.string().nullable(), gone: z.boolean(), ticked },
+      ...{ engine: z.enum(["cold", "warm", "any"]), caution: z.string().nullable(), gone: z.boolean(), ticked, open: z.boolean() },
     }),
   ),
 });

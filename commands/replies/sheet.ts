@@ -135,31 +135,36 @@ function tableOf(shown: SheetShown, { sheet }: Words): Attached {
 export function sayJob(job: JobShown, words: Words): Said {
   const { sheet } = words;
   const { bike, lines, labels } = { ...job, labels: sheet.labels };
-  const open = lines.filter((line) => !line.gone && line.ticked === null);
-  const here = open.filter((line) => line.evening === job.evening);
+  const open = lines.filter((line) => line.open);
+  const [waiting, fresh] = [open.filter((line) => line.ticked !== null), open.filter((line) => line.ticked === null)];
+  const isOpen = job.state === "open";
+  const here = isOpen ? fresh.filter((line) => line.evening === job.evening) : fresh;
+  const count = { fresh: fresh.length, waiting: waiting.length, of: lines.length, came: cameTo(lines) };
   const text = [
-    sheet.jobTitle(bike.nickname, job.mark, job.begunOn, { open: open.length, of: lines.length, came: cameTo(lines) }, job.state, bike),
+    sheet.jobTitle(bike.nickname, job.mark, job.begunOn, count, job.state, bike),
     ...job.stops.map((defect) => words.defects.due(defect, words.today)),
-    ...(job.standOvernight && job.state === "open" ? [sheet.standOvernight()] : []),
-    ...(here.length === 0 ? [] : ["", sheet.jobEvening(job.evening, job.evenings), ...here.map((line) => sheet.jobOpen(line.name, line.engine))]),
-    ...(open.length > here.length ? [sheet.later(open.length - here.length)] : []),
+    ...(job.standOvernight && isOpen ? [sheet.standOvernight()] : []),
+    ...(here.length === 0
+      ? []
+      : ["", isOpen ? sheet.jobEvening(job.evening, job.evenings) : sheet.jobLeft(), ...here.map((line) => sheet.jobOpen(line.name, line.engine))]),
+    ...(fresh.length > here.length ? [sheet.later(fresh.length - here.length)] : []),
+    ...(waiting.length === 0 ? [] : ["", sheet.jobWaits(isOpen), ...waiting.flatMap((line) => waitingOf(line, job, words))]),
     ...lines.filter((line) => line.gone && line.ticked === null).map((line) => sheet.jobGone(line.name)),
-    ...(lines.some((line) => line.ticked !== null) ? ["", sheet.ticked()] : []),
+    ...(lines.some((line) => line.ticked !== null && !line.open) ? ["", sheet.ticked()] : []),
     ...tickedOf(job, words),
     ...(job.note === null ? [] : ["", sheet.jobNote(job.note)]),
   ];
-  const options = open.map((line) => ({ value: String(lines.indexOf(line)), label: line.name })).slice(0, 25);
-  const actions: Action[] =
-    job.state !== "open"
-      ? [press("sheet-reopen", job.job, labels.reopen)]
-      : [
-          ...(options.length === 0 ? [] : [pickOne("sheet-item", job.job, labels.tick, options)]),
-          formButton("sheet-finish", job.job, labels.finish, sheet.finishForm()),
-          ...(options.length === 0 ? [] : [formButton("sheet-shop", job.job, labels.shop, sheet.shopForm())]),
-          ...(open.length === lines.length ? [press("sheet-leave", job.job, labels.leave)] : []),
-        ];
+  const options = [...fresh, ...waiting].map((line) => ({ value: String(lines.indexOf(line)), label: line.name })).slice(0, 25);
+  const actions: Action[] = !isOpen
+    ? [press("sheet-reopen", job.job, labels.reopen)]
+    : [
+        ...(options.length === 0 ? [] : [pickOne("sheet-item", job.job, labels.tick, options)]),
+        formButton("sheet-finish", job.job, labels.finish, sheet.finishForm()),
+        ...(options.length === 0 ? [] : [formButton("sheet-shop", job.job, labels.shop, sheet.shopForm())]),
+        ...(lines.every((line) => line.ticked === null) ? [press("sheet-leave", job.job, labels.leave)] : []),
+      ];
   const caution = here.find((line) => line.caution !== null)?.caution ?? null;
-  return said(text, { caution: job.state === "open" ? words.caution(caution) : null, actions });
+  return said(text, { caution: isOpen ? words.caution(caution) : null, actions });
 }
 
 /** How many items came to each outcome. */
@@ -169,23 +174,32 @@ function cameTo(lines: JobShown["lines"]): ReadonlyMap<Outcome, number> {
   return came;
 }
 
-/** Each item by itself; what one record holds, such as a shop's bill, on one line. */
+type Line = JobShown["lines"][number];
+/** All that was recorded at an item. */
+const recordsOf = ({ ticked }: Line) => (ticked === null ? [] : [ticked, ...ticked.others]);
+
+/** What could not be done yet, and why. */
+function waitingOf({ name, engine, ticked }: Line, { bike }: JobShown, { sheet }: Words): string[] {
+  return ticked === null ? [] : [sheet.jobWaiting(name, engine, ticked, bike), ...ticked.others.map((each) => sheet.jobOther(each, bike))];
+}
+
+/** Each item by itself; what one record holds, such as a shop's bill, on one line, whatever was done at an item of it besides. */
 function tickedOf({ lines, bike }: JobShown, { sheet }: Words): string[] {
-  return lines.flatMap(({ name, ticked }, n): string[] => {
-    if (ticked === null) return [];
-    const { record } = ticked;
-    const earlier = ticked.earlier.map((each) => sheet.jobEarlier(each, bike));
-    if (ticked.together === 1 || record === null) return [sheet.jobDone(name, ticked, bike), ...earlier];
-    const same = lines.filter((line) => line.ticked?.record === record);
-    return same[0] === lines[n]
-      ? [
-          sheet.jobTogether(
-            same.map((line) => line.name),
-            ticked,
-            bike,
-          ),
-        ]
-      : [];
+  const told = new Set<string>();
+  return lines.flatMap((line): string[] => {
+    const { name, ticked, open } = line;
+    if (ticked === null || open) return [];
+    const bills = recordsOf(line).flatMap((each) => {
+      const { record } = each;
+      if (record === null || each.together === 1 || told.has(record)) return [];
+      told.add(record);
+      const names = lines.filter((other) => recordsOf(other).some((of) => of.record === record)).map((other) => other.name);
+      return [sheet.jobTogether(names, each, bike)];
+    });
+    const others = ticked.others.map((each) => sheet.jobOther(each, bike));
+    if (ticked.together === 1) return [...bills, sheet.jobDone(name, ticked, bike), ...others];
+    // On a line with others already; what else came of it stands by itself.
+    return [...bills, ...(others.length === 0 ? [] : [sheet.jobBilled(name, ticked), ...others])];
   });
 }
 

@@ -7,6 +7,7 @@ import type { WorkAction } from "../core/plan/plan.ts";
 import type { Ridden } from "../core/quantity/distance.ts";
 import type { Intent, RecordWork } from "../core/reading/intent.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
+import { isLeft } from "../core/schedule/mending.ts";
 import { itemsOfService, unknownFirst } from "../core/sheet/select.ts";
 import { NO_DETAIL } from "../core/work-detail.ts";
 import { readCost } from "../message/read-values.ts";
@@ -26,7 +27,7 @@ import { noneLeft, ownGarage } from "./own-garage.ts";
 import { dateTyped, dialOfDay, dialTyped, isFarBeside, itemsNamed } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { arrangedOf, listOf, pointOf, stopsOf } from "./sheet.ts";
-import { recordsIn, type Ticked, tickedOf } from "./ticks.ts";
+import { isInVain, recordsIn, type Ticked, tickedOf } from "./ticks.ts";
 import { usualOutcome, valuesSaid } from "./values-said.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -40,6 +41,8 @@ export type JobLine = {
   /** Taken out of the plan meanwhile. */
   readonly gone: boolean;
   readonly ticked: Ticked | null;
+  /** Still to be done: nothing is ticked, or it could not be done and is tried again. */
+  readonly open: boolean;
 };
 export type JobShown = {
   readonly job: string;
@@ -136,7 +139,7 @@ export async function shopDid(
     const printed = new Set(job.mark === null ? [] : itemsOfService(g.facts, g.at, job.mark));
     const unknown = new Set(unknownFirst(g.facts, g.at).flatMap(({ item }) => (printed.has(item) ? [] : [item])));
     const items = shownOf(ctx, g, job)
-      .lines.filter((line) => !line.gone && line.ticked === null && !unknown.has(line.item))
+      .lines.filter((line) => line.open && !unknown.has(line.item))
       .map((line) => line.item);
     if (items.length === 0) return refused({ why: "already done" });
     const { shop, at, on, cost } = input;
@@ -217,13 +220,15 @@ async function worked(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, j
   const outcome = await settle(q, ctx, all, intents, { source: ctx.event, typed: words, message: null });
   const after = pick(await ownGarage(q, ctx), g.bike.id);
   if (after === null) return refused({ why: "gone" });
-  const again = outcome.is !== "logged" ? [] : items.flatMap((item) => againOf(ctx, g, job, item));
+  const isDone = ({ item, outcome }: WorkRecord["items"][number]): boolean => items.includes(item) && !isLeft(outcome);
+  const doneNow = outcome.is !== "logged" ? [] : outcome.work.flatMap((record) => record.items.filter(isDone).map(({ item }) => item));
+  const again = doneNow.flatMap((item) => againOf(ctx, g, job, item));
   return done({ outcome, job: shownOf(ctx, after, job), again });
 }
 
-/** An item that was ticked already. */
+/** An item that was done already; after what could not be done, or was found wrong, doing it is no second time. */
 function againOf(ctx: Ctx, g: Garaged, job: Job, item: ItemKey): JobWorked["again"] {
-  const before = recordsIn(g, job, item).at(-1);
+  const before = recordsIn(g, job, item).findLast((each) => each.items.some((of) => of.item === item && !isLeft(of.outcome)));
   if (before === undefined) return [];
   const alone = before.items.length === 1 && g.work.every(({ id, message }) => id === before.id || message !== before.message);
   return [{ name: nameOf(ctx, g, item), source: alone ? before.message : null }];
@@ -277,15 +282,18 @@ export function shownOf(ctx: Pick<Ctx, "itemName">, g: Garaged, job: Job): JobSh
   const { dues: _dues, first: _first, ...bike } = dueBike(ctx, g);
   const lines = job.items.map(({ item, called, evening }): JobLine => {
     const plan = itemOf(g, item);
+    const ticked = tickedOf(g, job, item);
     return {
       ...{ item, name: called, evening, action: plan?.action ?? null, engine: plan?.engine ?? "any", caution: plan?.caution ?? null },
       gone: plan === null,
-      ticked: tickedOf(g, job, item),
+      ticked,
+      open: plan !== null && (ticked === null || isInVain(ticked)),
     };
   });
-  const open = lines.filter((line) => !line.gone && line.ticked === null);
-  const next = open[0];
-  const ranToday = lines.some((line) => line.engine === "warm" && line.ticked?.on === g.today);
+  const open = lines.filter((line) => line.open);
+  // What waits for a part or a tool keeps nobody at an evening that is done otherwise.
+  const next = open.find((line) => line.ticked === null) ?? open[0];
+  const ranToday = lines.some((line) => line.engine === "warm" && !line.open && line.ticked?.on === g.today);
   return {
     ...{ job: job.id, rev: job.rev, state: job.state, bike, mark: job.mark, begunOn: job.begunOn, note: job.note, lines },
     evening: next?.evening ?? lines.at(-1)?.evening ?? 1,

@@ -11,8 +11,8 @@ import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
 
-/** What was done at an item since the job began. */
-export type Ticked = {
+/** A record of an item. */
+type Recorded = {
   readonly outcome: Outcome;
   readonly on: LocalDate;
   readonly dial: Dial | null;
@@ -25,31 +25,41 @@ export type Ticked = {
   readonly doneBy: string | null;
   readonly note: string | null;
   readonly cost: string | null;
-  /** What was recorded at it before that, since the job began: it stands too. Oldest first. */
-  readonly earlier: readonly Pick<Ticked, "outcome" | "on" | "dial" | "found" | "left" | "note">[];
+};
+/** What was done at an item since the job began. */
+export type Ticked = Recorded & {
+  /** What else was recorded at it since the job began: it stands too. Oldest first; `after`: later than what it is ticked by. */
+  readonly others: readonly (Recorded & { readonly after: boolean })[];
 };
 
-/** The latest record of an item that was logged while the job was open, or the reading that does it. */
+/** Nothing came of it: the item is as open as it was. */
+export const isInVain = ({ outcome }: Pick<Ticked, "outcome">): boolean => outcome === "could not do";
+
+/** The latest record of an item that was logged while the job was open, or the reading that does it. What could not be done undoes nothing that was. */
 export function tickedOf(g: Garaged, job: Job, item: ItemKey): Ticked | null {
   const those = recordsIn(g, job, item).flatMap((record) => {
     const of = record.items.find((each) => each.item === item);
-    const { on, dial, note } = record;
-    return of === undefined ? [] : [{ record, is: { outcome: of.outcome, on: on.from, dial, found: of.found, left: of.left, note } }];
+    const { id, on, dial, note, doneBy, detail, items } = record;
+    if (of === undefined) return [];
+    const { outcome, found, left } = of;
+    return [{ outcome, on: on.from, dial, found, left, note, record: id, together: items.length, doneBy, cost: detail.cost?.typed ?? null }];
   });
-  const last = those.at(-1);
-  if (last !== undefined) {
-    const { id, doneBy, detail, items } = last.record;
-    const earlier = those.slice(0, -1).map(({ is }) => is);
-    return { ...last.is, record: id, together: items.length, doneBy, cost: detail.cost?.typed ?? null, earlier };
-  }
+  const last = those.findLast((each) => !isInVain(each)) ?? those.at(-1);
+  const others = those.flatMap((each, n) => (each === last ? [] : [{ ...each, after: last !== undefined && n > those.indexOf(last) }]));
+  if (last !== undefined && !isInVain(last)) return { ...last, others };
+  const read = readAt(g, job, item);
+  // What a reading does is done, whatever could not be done beside it.
+  if (read !== null) return { ...read, others: those.map((each) => ({ ...each, after: false })) };
+  return last === undefined ? null : { ...last, others };
+}
+
+/** A reading that does the item by itself. */
+function readAt(g: Garaged, job: Job, item: ItemKey): Recorded | null {
   if (itemOf(g, item)?.measuredBy == null) return null;
   const read = g.facts.jobs.find((each) => each.item === item && each.id.includes("@") && each.on.from >= job.begunOn);
   return read === undefined
     ? null
-    : {
-        ...{ outcome: read.outcome, on: read.on.from, dial: null, found: [], left: [], record: null, together: 1, doneBy: null, note: null, cost: null },
-        earlier: [],
-      };
+    : { outcome: read.outcome, on: read.on.from, dial: null, found: [], left: [], record: null, together: 1, doneBy: null, note: null, cost: null };
 }
 
 /** The records of an item that were logged while the job was open. */
@@ -66,9 +76,10 @@ const isOf = (job: Job, { id, loggedAt, on }: WorkRecord): boolean => {
 };
 
 /** What a member did with their own hands is theirs, whatever a bill of the whole service says; what could not be done, or was found wrong, the shop may well have done. */
-function isOwn({ outcome, record }: Ticked, { work }: Garaged): boolean {
+function isOwn(ticked: Ticked, { work }: Garaged): boolean {
+  const { outcome, record } = ticked;
   const byShop = work.find(({ id }) => id === record)?.detail.by ?? null;
-  return byShop === null && outcome !== "could not do" && outcome !== "found wrong";
+  return byShop === null && !isInVain(ticked) && outcome !== "found wrong";
 }
 
 /** The intents, each question about a whole service with what the member ticked off in the job that is open on that bike. */

@@ -17,12 +17,13 @@ import { type Garaged, itemOf } from "./garage.ts";
 import { endAt } from "./item-values.ts";
 import { knownOf } from "./own-garage.ts";
 
-export type ValuesTyped = { readonly found?: string; readonly left?: string };
+/** `outcome`: as it was chosen, undefined where none was. */
+export type ValuesTyped = { readonly found?: string; readonly left?: string; readonly outcome?: Outcome };
 export type ValuesSaid = {
   /** For the record, at each of the items; left out when no value was typed. */
   readonly values: Pick<RecordWork, "values">;
   readonly readings: readonly LogReading[];
-  /** What is no value, as it was typed: "found low". */
+  /** What is no value, as it was typed: "found low"; of what could not be done it is the reason. */
   readonly notes: readonly string[];
   /** The words alone, null where there are none or a reading holds all that they say; `leftTyped`: something was typed as left, in figures or in words. */
   readonly words: { readonly found: string | null; readonly left: string | null; readonly leftTyped: boolean };
@@ -42,7 +43,7 @@ export function valuesSaid(ctx: Ctx, g: Garaged, items: readonly ItemKey[], type
   const [foundRead, leftRead] = [logged("found"), logged("left")];
   // What was logged whole need not be kept as words too.
   const words = (state: "found" | "left", said: string | null, those: readonly LogReading[]): readonly string[] =>
-    said === null || those.some(({ unit }) => unit !== "level") ? [] : [`${state} ${said}`];
+    said === null || those.some(({ unit }) => unit !== "level") ? [] : [typed.outcome === "could not do" ? said : `${state} ${said}`];
   return {
     values: found.values.length + left.values.length === 0 ? {} : { values: items.map((item) => ({ item, found: found.values, left: left.values })) },
     readings: [...foundRead, ...leftRead],

@@ -73,7 +73,7 @@ test("what was ticked off in the job that is open stays the member's own, and th
   expect(marked.data.work[0].detail).toMatchObject({ by: "shop", cost: { minor: 38_000 } });
   const job = await run("/plan job");
   expect(job.text).toContain("- Spark plugs: replaced");
-  expect(job.text).toMatch(/- By shop \(not itemised; 380\), 10 December: (?!.*spark plugs)/u);
+  expect(job.text).toMatch(/- By the shop \(not itemised; 380\), 10 December: (?!.*spark plugs)/u);
   await run("/plan job done:battery outcome:could not do");
   const end = await t.one({ ...dm, fill: button(job, "Finish the job"), fields: { note: "" } });
   // Each outcome is counted, and what could not be done is not called done.

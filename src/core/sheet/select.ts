@@ -73,7 +73,9 @@ function ofService(facts: Facts, moment: Moment, mark: Ridden) {
   const day = addDays(likely === null || likely < today ? today : likely, NEAR_DAYS);
   const charted = chartedAt(facts, mark);
   const falling = outlook(facts, moment, { on: day, ridden: point });
-  const placed = falling.map((each) => ({ each, when: whenOf(each, mark, near, likely ?? today, charted) }));
+  const placed = falling
+    .filter((each) => !isEarlyLook(each, Math.max(mark, ridden ?? 0)))
+    .map((each) => ({ each, when: whenOf(each, mark, near, likely ?? today, charted) }));
   const falls = placed.flatMap(({ each, when }): SheetEntry[] => (when === "before" ? [] : [{ item: each.item, why: when, due: each.now }]));
   const listed = new Set(falls.map(({ item }) => item));
   const passed = [...falls, ...unknownAt(facts, moment, mark, charted).filter(({ item }) => !listed.has(item))];
@@ -81,6 +83,12 @@ function ofService(facts: Facts, moment: Moment, mark: Ridden) {
   const isNext = mark <= (nextMark(facts, moment) ?? mark) + near;
   const entries = passed.length > 0 && isNext ? withUnknown(facts, moment, passed) : passed;
   return { likely, placed, entries };
+}
+
+/** A look again after work is worth nothing before half its distance: what is new has not settled yet, and such a look would close it. */
+function isEarlyLook({ now }: Falling, point: number): boolean {
+  const looks = now.legs.flatMap((leg) => (leg.by === "recheck" ? [leg.recheck] : []));
+  return looks.length > 0 && looks.length === now.legs.length && looks.every(({ after, dueAt }) => point < (after + dueAt) / 2);
 }
 
 /** What the plan prints at a service that has just been passed and of which nothing is on record: a bike that came with its figure past it may well want it. */
@@ -106,7 +114,7 @@ export function unknownFirst(facts: Facts, moment: Moment): readonly Due[] {
 
 /** All that is due, or likely falls due until a day or a point: the work of a winter, done while the bike stands. */
 export function sheetUntil(facts: Facts, moment: Moment, horizon: Horizon, named: Pick<SheetList, "until" | "upTo">): SheetList {
-  const falling = outlook(facts, moment, horizon).filter(({ likely }) => likely);
+  const falling = outlook(facts, moment, horizon).filter((each) => each.likely && !isEarlyLook(each, moment.ridden ?? 0));
   const known = falling.map(({ item, now }): SheetEntry => ({ item, why: now.status === "due" || now.status === "overdue" ? "now" : "there", due: now }));
   const blind = blindUntil(facts, moment, horizon, named.upTo === null ? "day" : "point");
   const entries = [...known, ...ofNext(facts, moment, blind, new Set(known.map(({ item }) => item)))];

@@ -8,7 +8,7 @@ import type { HowWeKnow, Outcome } from "../../core/schedule/facts.ts";
 import type { ItemValue, WorkDetail } from "../../core/work-detail.ts";
 import type { Printer } from "../printer.ts";
 import { capital } from "./text.ts";
-import { workDetailWords } from "./work-detail.ts";
+import { byWhom, workDetailWords } from "./work-detail.ts";
 
 type SaidRecord = {
   readonly state: "live" | "withdrawn";
@@ -41,7 +41,7 @@ export const recordWords = (p: Printer) => {
       const where = r.dial === null ? "" : `, ${p.point(r.dial, unit)}`;
       const used = detail.used(r.detail);
       const cost = r.detail.cost === null ? [] : [detail.cost(r.detail.cost.minor, r.detail.cost.currency)];
-      const more = [...used, ...cost, `by ${r.doneBy}`, ...(r.how === "did it" ? [] : [r.how]), ...(r.note === null ? [] : [`“${r.note}”`])].join("; ");
+      const more = [...used, ...cost, `by ${byWhom(r.doneBy)}`, ...(r.how === "did it" ? [] : [r.how]), ...(r.note === null ? [] : [`“${r.note}”`])].join("; ");
       const changed =
         r.state === "withdrawn" ? ` Taken back${r.why === "amended" ? ", amended by a later entry" : ""}: it does not count.` : r.rev > 1 ? " Amended." : "";
       return `${day(r.on, today)}${where}: ${what(r)}. ${capital(more)}.${changed}`;

@@ -16,6 +16,7 @@ import type { OnBike } from "./due.ts";
 import { hours } from "./outlook.ts";
 import { englishSpecName } from "./spec-names.ts";
 import { capital, lowered } from "./text.ts";
+import { byWhom } from "./work-detail.ts";
 
 type Spec = {
   readonly key: string;
@@ -31,6 +32,10 @@ type Ticked = {
   readonly found: readonly ItemValue[];
   readonly left: readonly ItemValue[];
   readonly note: string | null;
+  /** How many items the record holds: a shop's bill is one. */
+  readonly together: number;
+  readonly doneBy: string | null;
+  readonly cost: string | null;
 };
 
 /** A sheet of no service: of a day, or of a point. */
@@ -109,13 +114,15 @@ export const sheetWords = (p: Printer) => {
     const named = [amount, kind].filter((each) => each !== null).join(" ");
     return `${count !== null && count > 1 ? `${count} × ` : ""}${what}${named === "" ? "" : ` (${named})`}`;
   };
+  /** "Today at 14,820 mi". */
+  const whenOf = ({ on, dial }: Pick<Ticked, "on" | "dial">, b: OnBike): string =>
+    `${on === b.today ? "today" : p.date(on, b.today)}${dial === null ? "" : ` at ${p.point(dial, b.unit)}`}`;
   /** "Adjusted, found 0.09 mm intake 1, left 0.15 mm intake 1, today at 14,820 mi". */
   const came = ({ outcome, on, dial, found, left, note }: Ticked, b: OnBike): string => {
     const values = [found.length === 0 ? null : `found ${listed(found)}`, left.length === 0 ? null : `left ${listed(left)}`, note].filter(
       (each) => each !== null,
     );
-    const where = dial === null ? "" : ` at ${p.point(dial, b.unit)}`;
-    return `${DONE_WORDS[outcome]}${values.length === 0 ? "" : `, ${values.join(", ")}`}, ${on === b.today ? "today" : p.date(on, b.today)}${where}`;
+    return `${DONE_WORDS[outcome]}${values.length === 0 ? "" : `, ${values.join(", ")}`}, ${whenOf({ on, dial }, b)}`;
   };
   return {
     /** "Heron, the 12,000 mi service: 9 items, about 5 h 20 min, 3 evenings." */
@@ -226,26 +233,28 @@ export const sheetWords = (p: Printer) => {
       undo: "Undo",
       sheet: "Show the job",
     },
-    /** @param came how many items came to each outcome */
+    /** @param count `waiting`: what could not be done yet; `fresh`: what else is open; `came`: how many items came to each outcome */
     jobTitle: (
       nickname: string,
       mark: Ridden | null,
       begun: LocalDate,
-      { open, of, came }: { readonly open: number; readonly of: number; readonly came: ReadonlyMap<Outcome, number> },
+      { fresh, waiting, of, came }: { readonly fresh: number; readonly waiting: number; readonly of: number; readonly came: ReadonlyMap<Outcome, number> },
       state: "open" | "finished" | "left",
       b: OnBike,
     ): string => {
       const what = `${nickname}, ${mark === null ? "the sheet" : `the ${dialPoint(p, mark, b)} service`}, begun ${begun === b.today ? "today" : p.date(begun, b.today)}`;
-      const undone = came.get("could not do") ?? 0;
+      const open = fresh + waiting;
       switch (state) {
         case "open":
-          return open === 0 ? `${what}: all ${of} items are ticked.` : `${what}: ${open} of ${counted(of, "item")} to go.`;
+          return open === 0
+            ? `${what}: all ${of} items are ticked.`
+            : `${what}: ${open} of ${counted(of, "item")} to go${waiting === 0 ? "" : fresh === 0 ? ", tried and not done yet" : `, ${waiting} of them tried and not done yet`}.`;
         case "finished":
           return [
-            `${what}: finished${open === 0 && undone === 0 ? `, all ${of} items ticked` : ""}.`,
+            `${what}: finished${open === 0 ? `, all ${of} items ticked` : ""}.`,
             ...(came.size === 0 ? [] : [`Of ${counted(of, "item")}: ${OUTCOMES.flatMap((each) => tally(came.get(each) ?? 0, DONE_WORDS[each])).join("; ")}.`]),
-            ...(undone === 0 ? [] : [`What could not be done stays due as before.`]),
-            ...(open === 0 ? [] : [`${counted(open, "item")} left, which ${open === 1 ? "stays" : "stay"} due as before.`]),
+            ...(waiting === 0 ? [] : [`What could not be done stays due as before.`]),
+            ...(fresh === 0 ? [] : [`${counted(fresh, "item")} left, which ${fresh === 1 ? "stays" : "stay"} due as before.`]),
           ].join(" ");
         case "left":
           return `${what}: put away. What was ticked stays recorded.`;
@@ -254,19 +263,24 @@ export const sheetWords = (p: Printer) => {
     standOvernight: (): string => "The engine was worked at warm today: let it stand overnight before the next item, which wants it cold.",
     jobEvening: (n: number, of: number): string => (of === 1 ? "To do:" : `Evening ${n} of ${of}:`),
     jobOpen: (name: string, engine: "cold" | "warm" | "any"): string => `- ${name}${engine === "any" ? "" : `, engine ${engine}`}`,
+    /** Of a job that is ended. */
+    jobLeft: (): string => "Left:",
+    jobWaits: (isOpen: boolean): string => (isOpen ? "Could not be done yet:" : "Could not be done:"),
+    /** "Spark plugs, engine cold: no plug spanner; 10 April at 11,942 mi". */
+    jobWaiting: (name: string, engine: "cold" | "warm" | "any", { note, ...ticked }: Ticked, b: OnBike): string =>
+      `- ${name}${engine === "any" ? "" : `, engine ${engine}`}: ${note === null ? "tried" : `${note};`} ${whenOf(ticked, b)}`,
     jobDone: (name: string, ticked: Ticked, b: OnBike): string => `- ${name}: ${came(ticked, b)}`,
-    /** A record of the same item beside it. */
-    jobEarlier: (ticked: Ticked, b: OnBike): string => `  Before that: ${came(ticked, b)}`,
+    /** A record of the same item beside it; of a bill that is told by itself no more than whose it was. */
+    jobOther: (ticked: Ticked & { readonly after: boolean }, b: OnBike): string =>
+      `  ${ticked.after ? "After" : "Before"} that: ${ticked.together > 1 ? `by ${byWhom(ticked.doneBy ?? "a shop")}, ${whenOf(ticked, b)}` : came(ticked, b)}`,
+    /** An item of a bill of which more is on record. */
+    jobBilled: (name: string, { outcome, doneBy }: Ticked): string => `- ${name}: ${DONE_WORDS[outcome]} by ${byWhom(doneBy ?? "a shop")}`,
     /** The same item a second time in one job. */
     twice: (name: string): string =>
       `${name} was ticked before, so it stands on record twice now. If this puts the first right, take the first back; if it was one too many, undo this one.`,
     /** "By Corner garage (not itemised; 380), today at 12,040 mi: fasteners and spark plugs". */
-    jobTogether: (
-      names: readonly string[],
-      { on, dial, doneBy, note, cost }: Ticked & { readonly doneBy: string | null; readonly cost: string | null },
-      b: OnBike,
-    ): string =>
-      `- By ${doneBy ?? "a shop"}${note === null && cost === null ? "" : ` (${[note, cost].filter((each) => each !== null).join("; ")})`}, ${on === b.today ? "today" : p.date(on, b.today)}${dial === null ? "" : ` at ${p.point(dial, b.unit)}`}: ${p.list(names.map(lowered))}`,
+    jobTogether: (names: readonly string[], { on, dial, doneBy, note, cost }: Ticked, b: OnBike): string =>
+      `- By ${byWhom(doneBy ?? "a shop")}${note === null && cost === null ? "" : ` (${[note, cost].filter((each) => each !== null).join("; ")})`}, ${whenOf({ on, dial }, b)}: ${p.list(names.map(lowered))}`,
     jobGone: (name: string): string => `- ${name}: no longer in the plan`,
     later: (n: number): string => `${counted(n, "item")} on later evenings.`,
     ticked: (): string => "Ticked:",

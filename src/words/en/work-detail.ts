@@ -4,6 +4,9 @@ import { symbolOf } from "../../core/quantity/units.ts";
 import type { WorkDetail } from "../../core/work-detail.ts";
 import type { Printer } from "../printer.ts";
 
+/** "The shop" of one that was not named; a name as it is. */
+export const byWhom = (by: string): string => `${/^(shop|dealer|dealership|garage|workshop|mechanic)$/u.test(by) ? "the " : ""}${by}`;
+
 export const workDetailWords = (p: Printer) => {
   // Money has both its decimals or none: 48.60, 380.
   const cost = (minor: number, currency: string | null): string =>
@@ -21,7 +24,7 @@ export const workDetailWords = (p: Printer) => {
       return [
         ...(with_.length === 0 ? [] : [`with ${p.list(with_)}`]),
         ...(detail.cost === null ? [] : [`for ${cost(detail.cost.minor, detail.cost.currency)}`]),
-        ...(detail.by === null ? [] : [`by ${/^(shop|dealer|dealership|garage|workshop|mechanic)$/u.test(detail.by) ? "the " : ""}${detail.by}`]),
+        ...(detail.by === null ? [] : [`by ${byWhom(detail.by)}`]),
       ]
         .map((text) => `, ${text}`)
         .join("");
