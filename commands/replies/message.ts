@@ -158,7 +158,11 @@ function sayLogged(outcome: Logged, words: Words): Said {
   lines.push(...judgedLines(outcome.judged ?? [], words));
   for (const off of outcome.ofPartsOff ?? []) lines.push(words.judge.ofPartOff(off));
   if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
-  for (const tyre of tyresAged(outcome.work, words.today)) if (tyre.age !== "within") lines.push(words.tyres.aged(tyre));
+  for (const { id } of outcome.bikes) {
+    const of = { work: outcome.work.filter(({ bike }) => bike === id), measured: outcome.readings.filter(({ bike }) => bike === id) };
+    // Whoever read a code off a tyre wants to know what it says.
+    for (const tyre of tyresAged(of, words.today)) if (tyre.age !== "within" || tyre.reading !== null) lines.push(words.tyres.aged(tyre));
+  }
   for (const defect of outcome.defects) {
     lines.push(words.defects.noted(defect));
     if (defect.grade !== null && defect.from !== "verdict") lines.push(words.defects.graded(defect.grade));

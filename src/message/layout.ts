@@ -9,6 +9,7 @@ import { type Clause, clausesOf, type Part } from "./clauses.ts";
 import { type Dated, datesIn } from "./dates.ts";
 import { type Phrases, phrasesIn, standsBeside } from "./phrases.ts";
 import type { Token } from "./scan.ts";
+import { withTyreCodes } from "./tyre-codes.ts";
 
 export type Layout = {
   readonly text: string;
@@ -39,7 +40,7 @@ export type Layout = {
 };
 
 export function layOut(text: string, scanned: readonly Token[], known: Known): Layout {
-  const tokens = joinedLoads(splitLetters(splitCounted(splitLeading(scanned, known), known), known), known);
+  const tokens = withTyreCodes(text, joinedLoads(splitLetters(splitCounted(splitLeading(scanned, known), known), known), known), known);
   const dates = datesIn(text, tokens, known);
   const inDate = placesIn(dates);
   const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));

@@ -211,7 +211,7 @@ function inheritedUnit(layout: Layout, kind: ReadingKind, same: readonly Said[])
   const typed = [...new Set(same.flatMap(({ figure }) => figure.units.filter((unit) => dimensionOf(unit) === dimension)))];
   const [only] = typed;
   if (only !== undefined) return typed.length === 1 ? only : null;
-  if (dimension === "level") return null;
+  if (dimension === "level" || dimension === "share" || dimension === "date code") return null;
   for (const { figure } of same) {
     const alone = unitAlone(layout, figure.part, dimension);
     if (alone !== null) return alone;

@@ -129,7 +129,17 @@ function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[])
       const kind = gap.options[n];
       if (intent.do !== "log reading" || kind === undefined) return intent;
       const { ask } = kindRow(kind);
-      return { ...intent, kind, gaps: [...(intent.place === null && ask.length > 0 ? [{ need: "place" as const, options: ask }] : []), ...rest] };
+      // "Rear tyre 1200": as the dial's figure it has no place, and the unit of the dial.
+      if (kind === "odometer")
+        return {
+          ...intent,
+          kind,
+          place: null,
+          unit: all.find((g) => g.bike.id === intent.bike)?.unit ?? null,
+          gaps: rest.filter(({ need }) => need !== "place"),
+        };
+      const asks = intent.place === null && ask.length > 0 && !rest.some(({ need }) => need === "place");
+      return { ...intent, kind, gaps: [...(asks ? [{ need: "place" as const, options: ask }] : []), ...rest] };
     }
     case "level":
       return intent.do === "log reading" ? { ...intent, value: gap.options[n] ?? intent.value, gaps: rest } : intent;

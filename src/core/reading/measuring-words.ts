@@ -55,6 +55,22 @@ export type MeasuringWords = {
   readonly chain: readonly string[];
   /** A length beside one of these is its tread. */
   readonly tyre: readonly string[];
+  /** Tyres, where both ends are meant: "tyres". */
+  readonly tyres: readonly string[];
+  /** Before a tyre's date code, or around several: "DOT", "date codes". */
+  readonly codes: readonly string[];
+  /** What may stand between a date code and what names it: "is". */
+  readonly codeBeside: readonly string[];
+  /** Behind a share, in words: "per cent". */
+  readonly percent: readonly string[];
+  /** By how much a chain is longer than new, beside its name: "stretched"; `elongation` without it. */
+  readonly elongated: readonly string[];
+  readonly elongation: readonly string[];
+  /** Beside such a share these change nothing: "than new". */
+  readonly shareBeside: readonly string[];
+  /** What is mixed with water to cool, and the mix; `coolant` may be its level as well. */
+  readonly mixes: readonly string[];
+  readonly coolant: readonly string[];
   /** Words that take back a figure: "no", "sorry". */
   readonly corrections: readonly string[];
   /** Between what was found and what was left: "->". */

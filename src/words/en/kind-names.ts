@@ -12,6 +12,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   "engine hours": ["engine hours", "hour meter", "hours meter", "hourmeter", "running hours", "clock", "dial", "on the engine", "on the meter"],
   "cold pressure": ["pressure", "pressures", "tyre pressure", "tyre pressures", "tire pressure", "tire pressures", "tyres", "tires", ...PUMPED],
   tread: ["tread", "treads", "tread depth", "tread depths"],
+  "tyre date code": ["date-code", "datecode"],
   "pad thickness": ["pads", "pad", "brake pads", "brake pad", "lining", "linings", "pad thickness", "friction material"],
   "shoe thickness": ["shoes", "shoe", "brake shoes", "brake shoe", "shoe lining", "shoe linings", "lining", "linings", "drum lining", "drum linings"],
   "disc thickness": ["disc", "discs", "disk", "disks", "rotor", "rotors", "brake disc", "brake discs", "brake rotor", "disc thickness"],
@@ -20,6 +21,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
     ...["chain adjusted", "chain adjusted from", "adjusted the chain", "adjusted chain", "adjusted my chain", "chain tensioned", "tensioned the chain"],
   ],
   "chain length": ["chain length", "chain wear", "pitches", "links", "pins"],
+  "chain elongation": ["elongation"],
   "belt deflection": ["belt deflection", "belt tension", "deflection", "belt slack"],
   "battery voltage": ["battery", "batt", "battery voltage", "resting voltage", "at rest", "resting"],
   "charging voltage": [
@@ -60,6 +62,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
     "antifreeze good to",
     "antifreeze tested good to",
   ],
+  "antifreeze share": ["glycol"],
   "clutch free play": [
     "clutch free play",
     "clutch freeplay",
