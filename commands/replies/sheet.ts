@@ -3,6 +3,7 @@
 import type { ActionName } from "../../src/chat/action-names.ts";
 import type { Action, Attached, Said } from "../../src/chat/reply.ts";
 import { unreachable } from "../../src/core/brand.ts";
+import type { Outcome } from "../../src/core/schedule/facts.ts";
 import type { JobShown, JobWorked } from "../../src/usecases/jobs.ts";
 import type { SheetEvening, SheetShown, SheetStep } from "../../src/usecases/sheet.ts";
 import { csvOf } from "../../src/words/csv.ts";
@@ -137,7 +138,7 @@ export function sayJob(job: JobShown, words: Words): Said {
   const open = lines.filter((line) => !line.gone && line.ticked === null);
   const here = open.filter((line) => line.evening === job.evening);
   const text = [
-    sheet.jobTitle(bike.nickname, job.mark, job.begunOn, open.length, lines.length, job.state, bike),
+    sheet.jobTitle(bike.nickname, job.mark, job.begunOn, { open: open.length, of: lines.length, came: cameTo(lines) }, job.state, bike),
     ...job.stops.map((defect) => words.defects.due(defect, words.today)),
     ...(job.standOvernight && job.state === "open" ? [sheet.standOvernight()] : []),
     ...(here.length === 0 ? [] : ["", sheet.jobEvening(job.evening, job.evenings), ...here.map((line) => sheet.jobOpen(line.name, line.engine))]),
@@ -159,6 +160,13 @@ export function sayJob(job: JobShown, words: Words): Said {
         ];
   const caution = here.find((line) => line.caution !== null)?.caution ?? null;
   return said(text, { caution: job.state === "open" ? words.caution(caution) : null, actions });
+}
+
+/** How many items came to each outcome. */
+function cameTo(lines: JobShown["lines"]): ReadonlyMap<Outcome, number> {
+  const came = new Map<Outcome, number>();
+  for (const { ticked } of lines) if (ticked !== null) came.set(ticked.outcome, (came.get(ticked.outcome) ?? 0) + 1);
+  return came;
 }
 
 /** Each item by itself; what one record holds, such as a shop's bill, on one line. */

@@ -57,6 +57,7 @@ function maySayWork({ tokens, known: { vocabulary } }: Layout, { parts }: Clause
   for (const { from, to } of parts)
     for (let at = from; at <= to; at++) {
       const [token, before] = [tokens[at], tokens[at - 1]];
+      if (token?.is === "word" && among(vocabulary.details.fluids.puts, token.folded)) return true;
       if (token?.is === "word" && (under(vocabulary.workDone, token.folded) !== undefined || among(vocabulary.renewed, token.folded))) return true;
       if (token?.is === "number" && before !== undefined && before.is !== "number" && among(vocabulary.at, before.is === "word" ? before.folded : before.mark))
         return true;

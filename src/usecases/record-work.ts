@@ -21,6 +21,7 @@ import { foundWrong } from "./found-wrong.ts";
 import { type Garaged, itemsOf, pick } from "./garage.ts";
 import { settle } from "./log-set.ts";
 import type { MessageOutcome } from "./message-outcome.ts";
+import { itemNotFitted } from "./not-fitted.ts";
 import { knownOf, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { usualOutcome, valuesSaid } from "./values-said.ts";
@@ -169,6 +170,8 @@ export function itemsNamed(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed:
   // All of it or none: a job is not recorded past a word that names nothing.
   if (found.sure.length > 0 && found.rest.length === 0) return done(found.sure);
   if (found.sure.length > 0) return refused({ why: "no such item", typed: found.rest.join(" "), nearest: [] });
+  const otherwise = itemNotFitted(ctx, g, typed);
+  if (otherwise !== null) return refused(otherwise);
   const words = nicknameKey(typed)
     .split(" ")
     .filter((word) => word.length > 2);

@@ -158,6 +158,8 @@ function limitOf(part: WearKind, last: Judged | null): WearSeries["limit"] {
 export function lastTyres(g: Garaged): readonly { readonly place: "front" | "rear"; readonly went: Stretch }[] {
   if (g.facts.fittings.length > 0) return [];
   return (["front", "rear"] as const).flatMap((place) => {
+    // Where one was put back on, what the work says is no life of one tyre.
+    if (g.facts.refitted.some(({ items }) => items.has(FITTED[`${place} tread`] as ItemKey))) return [];
     const [before, since] = [undefined, undefined, ...fittings(g, `${place} tread`)].slice(-2);
     // Of a bike whose history is whole, the first one was on from new.
     const from = before === undefined ? (g.bike.knownFrom.wholeSinceNew ? (0 as Ridden) : null) : before.ridden;

@@ -73,3 +73,18 @@ test("with several bikes, the one named answers, else those of which something i
 test("an open table needs no bike", async () => {
   expect((await say("10W-40?")).text).toBe((await run("/spec what:10W-40")).text);
 });
+
+test.each(["how much oil does Heron take?", "how much oil does it need?", "/spec what:how much oil does Heron take"])(
+  "how much goes in is asked as people ask: %s",
+  async (text) => {
+    await run("/spec what:engine oil with filter value:3.2 L source:workshop manual, p. 40");
+    await run("/bike add name:Otter kind:chain-drive twin odometer:1,000 mi");
+    const answer = await (text.startsWith("/") ? run(text) : say(text));
+    expect(answer.text).toContain("Engine oil with filter: 3.2 L");
+    expect(answer.text).not.toContain("grade");
+  },
+);
+
+test("who says that it needs oil asks for no figure", async () => {
+  expect((await say("Heron needs oil")).data?.is).not.toBe("specs");
+});

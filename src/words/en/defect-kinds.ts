@@ -75,4 +75,5 @@ export const ENGLISH_DEFECTS = {
   "no throttle play": "Do not ride until it snaps shut by itself at every bar position. The next reading that is right closes it.",
   "low engine oil": "An engine short of oil seizes, and locks the wheel. The next reading that is right closes it.",
   "mixed brake fluid": "It stands first on /due until all of it has been flushed and changed.",
+  "mixed clutch fluid": "It stands first on /due until all of it has been flushed and changed.",
 } as const satisfies Record<DefectKind, string>;

@@ -74,7 +74,8 @@ export const defectWords = (p: Printer) => {
     /** What went with the reading that was taken back, and another says still. */
     stillSaid: (words: readonly string[]): string => `Another reading says the same, so it stands: ${p.list(words.map((each) => `“${each}”`))}.`,
     reopened: (words: readonly string[]): string => `Open again: ${p.list(words.map((each) => `“${each}”`))}.`,
-    inChannel: (): string => "Noted. There is a question about it, for you alone.",
+    /** @param asks there is something to answer, and not only to read */
+    inChannel: (asks: boolean): string => `Noted. There is ${asks ? "a question about it" : "a word about it"}, for you alone.`,
     labels: {
       grade: (grade: Grade): string => capital(grade),
       nothing: "It was nothing",

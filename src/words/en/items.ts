@@ -57,10 +57,10 @@ export const ENGLISH_ITEMS = {
   "shaft-oil.inspect": { name: "Shaft drive oil level", synonyms: ["shaft oil", "final drive oil", "shaft oil level", "final drive"] },
   "shaft-oil.replace": { name: "Shaft drive oil", synonyms: ["shaft oil", "final drive oil", "final drive", "shaft drive"] },
   "shaft-splines.lubricate": { name: "Shaft splines", synonyms: ["splines", "spline"] },
-  "front-pads.measure": { name: "Front brake pads", synonyms: ["front pads", "brake pads", "pads", "front brake pad", "front brake"] },
-  "rear-pads.measure": { name: "Rear brake pads", synonyms: ["rear pads", "brake pads", "pads", "rear brake pad", "rear brake", "back pads"] },
-  "front-shoes.measure": { name: "Front brake shoes", synonyms: ["front shoes", "brake shoes", "front drum", "front brake"] },
-  "rear-shoes.measure": { name: "Rear brake shoes", synonyms: ["rear shoes", "brake shoes", "rear drum", "rear brake"] },
+  "front-pads.measure": { name: "Front brake pads", synonyms: ["front pads", "brake pads", "pads", "brakes", "front brake pad", "front brake"] },
+  "rear-pads.measure": { name: "Rear brake pads", synonyms: ["rear pads", "brake pads", "pads", "brakes", "rear brake pad", "rear brake", "back pads"] },
+  "front-shoes.measure": { name: "Front brake shoes", synonyms: ["front shoes", "brake shoes", "brakes", "front drum", "front brake"] },
+  "rear-shoes.measure": { name: "Rear brake shoes", synonyms: ["rear shoes", "brake shoes", "brakes", "rear drum", "rear brake"] },
   "brake-fluid.inspect": {
     name: "Brake fluid level",
     synonyms: [

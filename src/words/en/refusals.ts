@@ -5,6 +5,7 @@ import { fromCanonical, symbolOf, toCanonical } from "../../core/quantity/units.
 import type { Refusal } from "../../core/refusal.ts";
 import type { Printer } from "../printer.ts";
 import { PART_NAMES } from "./bikes.ts";
+import { englishItemName } from "./item-names.ts";
 import { OIL_GRADES } from "./look-up.ts";
 import { englishSpecName } from "./spec-names.ts";
 import { capital, lowered } from "./text.ts";
@@ -88,6 +89,10 @@ export const refusalWords = (p: Printer) => {
           : `I know no spec called “${clip(refusal.typed)}”. Do you mean ${one(refusal.nearest.map((key) => lowered(englishSpecName(key))))}?`;
       case "which spec":
         return `“${clip(refusal.typed)}” can be ${one(refusal.keys.map((key) => lowered(englishSpecName(key))))}. Name one of them, so that the value lands where it belongs: /spec what:${lowered(englishSpecName(refusal.keys[0] ?? ""))} value:${clip(refusal.value)}`;
+      case "item not fitted": {
+        const { item, nickname, part, is, wants } = refusal;
+        return `${englishItemName(item, null)}: by my record ${nickname} has none of that (${PART_NAMES[part]}: ${is}), so nothing is saved. If it is fitted otherwise: /bike fitted bike:${nickname} part:${part} choice:${wants[0] ?? ""}`;
+      }
       case "not fitted":
         return `${capital(one(refusal.keys.map((key) => lowered(englishSpecName(key)))))}: ${refusal.nickname} is fitted otherwise, so it has none. If that is not so, say so with /bike fitted.`;
       case "not a spec":
@@ -373,7 +378,7 @@ const TYRES: Readonly<Record<Extract<Refusal, { why: "tyres" }>["because"], (set
   "other on": (set) => `By my record “${set}” is on. Leave off: out, or note the swap between first.`,
   earlier: (set) => `“${set}” was put on later than that. Undo that swap first, or check the day.`,
   "by set": () =>
-    "Tyres go on and off as sets, each with its own distance: /bike tyres set:off-road off:road at:15,200 mi. A new tyre is work: /work did:rear tyre outcome:replaced.",
+    "Tyres that are swapped together go on and off as sets, each with its own distance: /bike tyres set:off-road off:road at:15,200 mi. A single one is put back with part:front tyre or part:rear tyre where no sets are kept. A new tyre is work: /work did:rear tyre outcome:replaced.",
   name: () => "Give the tyres a short name of up to 32 characters, such as road or off-road.",
 };
 

@@ -217,15 +217,27 @@ export const sheetWords = (p: Printer) => {
       undo: "Undo",
       sheet: "Show the job",
     },
-    jobTitle: (nickname: string, mark: Ridden | null, begun: LocalDate, open: number, of: number, state: "open" | "finished" | "left", b: OnBike): string => {
+    /** @param came how many items came to each outcome */
+    jobTitle: (
+      nickname: string,
+      mark: Ridden | null,
+      begun: LocalDate,
+      { open, of, came }: { readonly open: number; readonly of: number; readonly came: ReadonlyMap<Outcome, number> },
+      state: "open" | "finished" | "left",
+      b: OnBike,
+    ): string => {
       const what = `${nickname}, ${mark === null ? "the sheet" : `the ${dialPoint(p, mark, b)} service`}, begun ${begun === b.today ? "today" : p.date(begun, b.today)}`;
+      const undone = came.get("could not do") ?? 0;
       switch (state) {
         case "open":
           return open === 0 ? `${what}: all ${of} items are ticked.` : `${what}: ${open} of ${counted(of, "item")} to go.`;
         case "finished":
-          return open === 0
-            ? `${what}: finished, all ${of} items done.`
-            : `${what}: finished. ${counted(open, "item")} left, which ${open === 1 ? "stays" : "stay"} due as before.`;
+          return [
+            `${what}: finished${open === 0 && undone === 0 ? `, all ${of} items ticked` : ""}.`,
+            ...(came.size === 0 ? [] : [`Of ${counted(of, "item")}: ${OUTCOMES.flatMap((each) => tally(came.get(each) ?? 0, DONE_WORDS[each])).join("; ")}.`]),
+            ...(undone === 0 ? [] : [`What could not be done stays due as before.`]),
+            ...(open === 0 ? [] : [`${counted(open, "item")} left, which ${open === 1 ? "stays" : "stay"} due as before.`]),
+          ].join(" ");
         case "left":
           return `${what}: put away. What was ticked stays recorded.`;
       }
@@ -283,6 +295,8 @@ export const sheetWords = (p: Printer) => {
     }),
   };
 };
+
+const tally = (n: number, words: string): readonly string[] => (n === 0 ? [] : [`${n} ${words}`]);
 
 /** As it was typed, with the sign of the unit as everywhere else. */
 const asPrinted = (typed: string): string => typed.replace(/(?<=\d\s*)N\s?[.·*-]?\s?m\b/gu, "N·m");
