@@ -49,11 +49,15 @@ export const sheetShown = z.object({
 });
 
 const value = z.object({ value: z.number(), unit: z.string(), place: z.string().nullable() });
+const record = {
+  ...{ outcome: z.enum(OUTCOMES), on: localDate, dial: distance.nullable() },
+  ...{ found: z.array(value), left: z.array(value), note: z.string().nullable() },
+};
 const ticked = z
   .object({
-    ...{ outcome: z.enum(OUTCOMES), on: localDate, dial: distance.nullable() },
-    ...{ found: z.array(value), left: z.array(value), record: z.string().nullable() },
-    ...{ together: z.number().int(), doneBy: z.string().nullable(), note: z.string().nullable(), cost: z.string().nullable() },
+    ...record,
+    ...{ record: z.string().nullable(), together: z.number().int(), doneBy: z.string().nullable(), cost: z.string().nullable() },
+    earlier: z.array(z.object(record)),
   })
   .nullable();
 export const jobShown = z.object({
@@ -67,4 +71,7 @@ export const jobShown = z.object({
   ),
 });
 export const jobItem = z.object({ job: jobShown, line: z.number().int() });
-export const jobWorked = z.object({ outcome: messageOutcome, job: jobShown });
+export const jobWorked = z.object({
+  ...{ outcome: messageOutcome, job: jobShown },
+  again: z.array(z.object({ name: z.string(), source: z.string().nullable() })),
+});

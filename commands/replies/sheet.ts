@@ -174,7 +174,8 @@ function tickedOf({ lines, bike }: JobShown, { sheet }: Words): string[] {
   return lines.flatMap(({ name, ticked }, n): string[] => {
     if (ticked === null) return [];
     const { record } = ticked;
-    if (ticked.together === 1 || record === null) return [sheet.jobDone(name, ticked, bike)];
+    const earlier = ticked.earlier.map((each) => sheet.jobEarlier(each, bike));
+    if (ticked.together === 1 || record === null) return [sheet.jobDone(name, ticked, bike), ...earlier];
     const same = lines.filter((line) => line.ticked?.record === record);
     return same[0] === lines[n]
       ? [
@@ -208,7 +209,7 @@ export function sayJobItem({ job, line }: { readonly job: JobShown; readonly lin
 const OF_TICKING: readonly ActionName[] = ["undo", "defect-grade", "defect-mended", "defect-show", "defect-closes"];
 
 /** What ticking came to, then the job as it stands; with a shop's bill, what was not on it. */
-export function sayWorked({ outcome, job }: JobWorked, words: Words): Said {
+export function sayWorked({ outcome, job, again }: JobWorked, words: Words): Said {
   const first = sayOutcome(outcome, words);
   if (outcome.is !== "logged") return first;
   const rest = sayJob(job, words);
@@ -218,5 +219,12 @@ export function sayWorked({ outcome, job }: JobWorked, words: Words): Said {
   const worked = job.lines.filter(({ item }) => outcome.work.some(({ items }) => items.some((each) => each.item === item)));
   const caution = first.caution ?? words.caution(worked.find((line) => line.caution !== null)?.caution ?? null);
   const kept = first.actions.filter(({ id }) => OF_TICKING.some((name) => id.split(".")[1] === name));
-  return { ...rest, caution, lines: [...first.lines, "", ...rest.lines], actions: [...kept, ...actions, ...rest.actions] };
+  const { twice, labels } = words.sheet;
+  const back = again.flatMap(({ name, source }) => (source === null ? [] : [press("undo", source, labels.first(name))]));
+  return {
+    ...rest,
+    caution,
+    lines: [...first.lines, ...again.map(({ name }) => twice(name)), "", ...rest.lines],
+    actions: [...kept, ...back, ...actions, ...rest.actions],
+  };
 }

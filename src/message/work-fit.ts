@@ -84,7 +84,14 @@ export function fittingOf(known: Known, bike: KnownBike): Fitting {
 }
 
 /** One line of the plan for both ends of the bike. */
-const OF_BOTH: readonly ItemKey[] = ["brake-fluid.replace" as ItemKey];
+const OF_BOTH = ["brake-fluid.replace", "brake-hoses.replace"] as readonly string[] as readonly ItemKey[];
+
+/** "Front brake hose" typed at a command: of such a line only one end is named. */
+export function isHalfNamed(typed: string, items: readonly ItemKey[], { places }: Known["vocabulary"]): boolean {
+  const words = typed.toLowerCase().split(/[^\p{L}]+/u);
+  const ends = (["front", "rear"] as const).filter((end) => places[end].some((name) => words.includes(name)));
+  return ends.length === 1 && items.some((item) => OF_BOTH.includes(item));
+}
 
 /** "Changed the front brake fluid": one end of what the plan has in one line, so its clock must not start anew for both unasked. */
 const isHalf = (layout: Layout, part: Part, items: readonly ItemKey[]): boolean =>

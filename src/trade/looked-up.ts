@@ -65,6 +65,8 @@ export type LookedUp =
   | { readonly table: "speed symbols"; readonly rows: readonly { readonly symbol: string; readonly kmh: number }[] }
   | {
       readonly table: "tread law";
+      /** A place was asked for that the table lacks, as typed: the rows are those there are. */
+      readonly lacks: string | null;
       readonly rows: readonly { readonly place: string; readonly millimetres: number | null; readonly band: string; readonly source: string }[];
     }
   | {

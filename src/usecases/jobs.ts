@@ -26,7 +26,7 @@ import { noneLeft, ownGarage } from "./own-garage.ts";
 import { dateTyped, dialOfDay, dialTyped, isFarBeside, itemsNamed } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { arrangedOf, listOf, pointOf, stopsOf } from "./sheet.ts";
-import { type Ticked, tickedOf } from "./ticks.ts";
+import { recordsIn, type Ticked, tickedOf } from "./ticks.ts";
 import { usualOutcome, valuesSaid } from "./values-said.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -59,7 +59,12 @@ export type JobShown = {
   readonly stops: readonly DefectShown[];
 };
 /** What ticking an item came to: the record or a question about it, and the job as it stands then. */
-export type JobWorked = { readonly outcome: MessageOutcome; readonly job: JobShown };
+export type JobWorked = {
+  readonly outcome: MessageOutcome;
+  readonly job: JobShown;
+  /** Ticked before, and recorded a second time beside it. `source`: what takes the first back; null where that would take more than this. */
+  readonly again: readonly { readonly name: string; readonly source: string | null }[];
+};
 
 /** Begins a job from the sheet at a point. One at a time on a bike. */
 export async function startJob(ctx: Ctx, input: { readonly bike: BikeId; readonly at: string }): Promise<Result<JobShown>> {
@@ -211,7 +216,17 @@ async function worked(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, j
   const intents: readonly Intent[] = [asked, ...readings];
   const outcome = await settle(q, ctx, all, intents, { source: ctx.event, typed: words, message: null });
   const after = pick(await ownGarage(q, ctx), g.bike.id);
-  return after === null ? refused({ why: "gone" }) : done({ outcome, job: shownOf(ctx, after, job) });
+  if (after === null) return refused({ why: "gone" });
+  const again = outcome.is !== "logged" ? [] : items.flatMap((item) => againOf(ctx, g, job, item));
+  return done({ outcome, job: shownOf(ctx, after, job), again });
+}
+
+/** An item that was ticked already. */
+function againOf(ctx: Ctx, g: Garaged, job: Job, item: ItemKey): JobWorked["again"] {
+  const before = recordsIn(g, job, item).at(-1);
+  if (before === undefined) return [];
+  const alone = before.items.length === 1 && g.work.every(({ id, message }) => id === before.id || message !== before.message);
+  return [{ name: nameOf(ctx, g, item), source: alone ? before.message : null }];
 }
 
 async function changing(

@@ -5,6 +5,7 @@ import { forceIn, sameForce } from "../core/belt/force.ts";
 import type { Bike } from "../core/bike.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { judgeElongation, ownLimit, pitchMeasured, pitchOf, shareTyped } from "../core/chain/elongation.ts";
+import { STANDS, type Stand, standIn, standsOtherwise } from "../core/chain/stand.ts";
 import { isFitted } from "../core/equipment.ts";
 import { freezesAtShare, shareFor } from "../core/fluid/freezing.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
@@ -75,6 +76,8 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit" | "typ
   readonly points: readonly number[];
   /** Of a belt: the force at which its figure holds, as typed; null where none was. */
   readonly force: string | null;
+  /** Of a chain's slack: how the bike stands where its figure holds; null where it names none. */
+  readonly stand: Stand | null;
 };
 
 /** A reading that was just logged, judged. `first`: of its kind on this bike, or the first of them that cannot be judged. */
@@ -107,16 +110,19 @@ type Figure = { readonly low: number | null; readonly high: number | null; reado
 export function judgeTaken(said: Taken, rig: Rig): Judged | null {
   const { kind } = said;
   if (!isJudged(kind)) return null;
-  const row = judgedRow(kind);
+  const known = judgedRow(kind);
   const end = endOf(said.place);
-  const key = row.specs[end] ?? row.specs.any;
+  const key = known.specs[end] ?? known.specs.any;
   const use = said.detail?.load ?? rig.trips.find(({ from, to }) => from <= said.on && said.on <= to)?.use ?? rig.use;
   const own = key === undefined ? null : figureOf(rig, key, use);
   const force = key !== undefined && SPEC_KEYS[key].atForce === true && own !== null ? forceIn(own.typed) : null;
+  const stand = key !== undefined && SPEC_KEYS[key].stands === true && own !== null ? standIn(own.typed) : null;
+  // A figure that names its stand holds on that alone.
+  const row: JudgedRow = stand === null ? known : { ...known, needs: [[stand]] };
   const { taken, otherForce } = pressedAs(asAlways(said, row, rig), force);
   const fits = isFitted(row.fits, rig.bike.equipment) && (key === undefined || isFitted(SPEC_KEYS[key].fits ?? {}, rig.bike.equipment));
   const found: Found = !fits ? { judgement: cannotTell("fitted") } : otherForce ? { judgement: cannotTell("other force") } : byKind(taken, kind, row, own, rig);
-  const unsaid = missingCondition(taken, row, found.judgement);
+  const unsaid = missingCondition(taken, row, found.judgement, stand);
   const judgement = unsaid ?? found.judgement;
   const item = row.items[end] ?? row.items.any ?? null;
   const { id, place, on, value, unit, typed } = taken;
@@ -136,6 +142,7 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     ifSo: unsaid !== null && callsForWork(found.judgement) ? { judgement: found.judgement, doNotRide: isGrave(value, row, found.judgement) } : null,
     points: taken.detail?.points ?? [],
     force: force?.typed ?? null,
+    stand,
     ...found.more,
   };
 }
@@ -163,8 +170,17 @@ function asAlways(taken: Taken, row: JudgedRow, { ways }: Rig): Taken {
   const kept = ways.get(taken.kind);
   if (kept === undefined) return taken;
   const { detail } = taken;
+  // Said to stand otherwise this time, it did.
+  const stood = STANDS.some((each) => detail?.conditions?.includes(each) === true);
   const unsaid: readonly ConditionRead[] = row.needs.filter((group) => !group.some((each) => detail?.conditions?.includes(each) === true)).flat();
-  const always = kept.conditions?.filter((each) => each !== "rested" && !(each === "at force" && detail?.force !== undefined) && unsaid.includes(each)) ?? [];
+  const always =
+    kept.conditions?.filter(
+      (each) =>
+        each !== "rested" &&
+        !(stood && STANDS.some((stand) => stand === each)) &&
+        !(each === "at force" && detail?.force !== undefined) &&
+        unsaid.includes(each),
+    ) ?? [];
   const rpm = detail?.rpm ?? kept.rpm;
   return { ...taken, detail: { ...detail, conditions: [...(detail?.conditions ?? []), ...always], ...(rpm === undefined ? {} : { rpm }) } };
 }
@@ -353,7 +369,7 @@ function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | null {
 }
 
 /** A value within proves nothing until it is known how it was taken; one beyond its limit is told either way, but for what reads wrong whichever way it is taken. Said to be taken the wrong way it proves nothing at all. */
-function missingCondition({ detail, value }: Taken, row: JudgedRow, judgement: Judgement): Judgement | null {
+function missingCondition({ detail, value }: Taken, row: JudgedRow, judgement: Judgement, stand: Stand | null): Judgement | null {
   if (judgement.is === "cannot tell") return null;
   const said = detail?.conditions ?? [];
   const spoiled = row.needs.flatMap((group) => {
@@ -361,7 +377,7 @@ function missingCondition({ detail, value }: Taken, row: JudgedRow, judgement: J
     const rule = first === undefined ? undefined : SPOILED_BY[first];
     return rule !== undefined && said.some((each) => rule.by.includes(each)) ? [rule.instead] : [];
   });
-  const [instead] = spoiled;
+  const instead = stand !== null ? (standsOtherwise(stand, said) ? "other stand" : undefined) : spoiled[0];
   // Bone dry, or hanging down: that is so whichever way it stands.
   const either = isGrave(value, row, judgement) && (value === 0 || row.past > 0);
   if (instead !== undefined && !either) return cannotTell(instead);

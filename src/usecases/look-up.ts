@@ -1,5 +1,6 @@
 // Open tables that need no bike: oil grades, brake fluid classes, load and speed marks, threads and their hex, tread law, resting volts.
 
+import type { SpecNames } from "../core/spec/find.ts";
 import { readMarking } from "../core/tyre/marking.ts";
 import { REST_TABLES } from "../trade/battery.ts";
 import { THREADS } from "../trade/fasteners.ts";
@@ -19,17 +20,18 @@ export function lookUp({ vocabulary }: Pick<Ctx, "vocabulary">, typed: string): 
   const words = vocabulary.specs.tables;
   const said = typed.normalize("NFKC").trim().replace(/\s+/gu, " ").replace(/[?.]$/u, "").trim();
   const bare = bareOf(said, words);
-  return ofTables(said, words) ?? (bare === said ? null : ofTables(bare, words));
+  const { names } = vocabulary.specs;
+  return ofTables(said, words, names) ?? (bare === said ? null : ofTables(bare, words, names));
 }
 
-const ofTables = (said: string, words: Words): LookedUp | null =>
+const ofTables = (said: string, words: Words, names: SpecNames): LookedUp | null =>
   oilGrade(said) ??
   fluidClass(said) ??
   tyreMark(said, words) ??
   thread(said, words) ??
   spanner(said, words) ??
   battery(said, words) ??
-  treadLaw(said, words) ??
+  treadLaw(said, words, names) ??
   whole(said, words);
 
 /** "What does (58W) mean": the mark alone. */
@@ -124,24 +126,38 @@ function battery(said: string, { battery: names, batteries }: Words): LookedUp |
   return kind === undefined || row === undefined ? null : { table: "resting volts", kinds: [{ kind, points: row.points, source: row.source }] };
 }
 
-/** The whole table, or one place of it: "legal tread in Germany", "UK tread law". */
-function treadLaw(said: string, { tread, treadOf, places }: Words): LookedUp | null {
+/** The whole table, or one place of it: "legal tread in Germany", "UK tread law"; of a place that it lacks, which it has. */
+function treadLaw(said: string, { tread, treadOf, places }: Words, names: SpecNames): LookedUp | null {
   const lower = said.toLowerCase();
   const longest = (names: readonly string[]): string | undefined => names.toSorted((a, b) => b.length - a.length).find((each) => lower.includes(each));
   const law = longest(tread);
   const name = law ?? longest(treadOf);
   if (name === undefined) return null;
-  const rest = lower
-    .replace(name, " ")
-    .replace(/[^\p{L} ]/gu, " ")
-    .trim()
-    .replace(/^(?:in|for|of)\s+/u, "")
-    .replace(/^the\s+/u, "");
+  const at = lower.indexOf(name);
+  const bare = (text: string): string =>
+    text
+      .replace(/[^\p{L} ]/gu, " ")
+      .trim()
+      .replace(/^(?:(?:in|for|of|the)\s+)+/iu, "");
+  const typed = bare(`${said.slice(0, at)} ${said.slice(at + name.length)}`);
+  const rest = typed.toLowerCase();
   const place = Object.keys(places).find((each) => places[each]?.includes(rest) === true);
-  if (place === undefined && (rest !== "" || law === undefined)) return null;
+  // What means the law only beside a place asks for a spec without one.
+  if (place === undefined && law === undefined) return null;
   const rows = Object.entries(TREAD_LAW).map(([each, row]) => ({ place: each, ...row }));
-  return { table: "tread law", rows: rows.filter((row) => place === undefined || row.place === place) };
+  if (rest === "" || place !== undefined) return { table: "tread law", lacks: null, rows: rows.filter((row) => place === undefined || row.place === place) };
+  // "Tread limits, front" asks for a spec; a place is one to three words that name none.
+  const words = rest.split(/\s+/u);
+  const ofSpecs = new Set(Object.values(names).flatMap((all) => all.flatMap((each) => each.toLowerCase().split(" "))));
+  const isPlace = words.length <= MOST_OF_A_PLACE && /^\p{L}/u.test(typed) && words.every((word) => !ofSpecs.has(word)) && isNamed(said, typed);
+  return isPlace ? { table: "tread law", lacks: typed, rows } : null;
 }
+
+/** "Bosnia and Herzegovina". */
+const MOST_OF_A_PLACE = 3;
+/** Words that begin like a name, that stand behind "in", or beside a law. */
+const isNamed = (said: string, typed: string): boolean =>
+  /^\p{Lu}/u.test(typed) || /\blaw\b/iu.test(said) || new RegExp(`\\bin (?:the )?${typed}`, "iu").test(said);
 
 /** "Speed symbols", "speed rating". */
 const isWhole = (lower: string, names: readonly string[]): boolean =>

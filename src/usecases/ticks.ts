@@ -25,23 +25,36 @@ export type Ticked = {
   readonly doneBy: string | null;
   readonly note: string | null;
   readonly cost: string | null;
+  /** What was recorded at it before that, since the job began: it stands too. Oldest first. */
+  readonly earlier: readonly Pick<Ticked, "outcome" | "on" | "dial" | "found" | "left" | "note">[];
 };
 
 /** The latest record of an item that was logged while the job was open, or the reading that does it. */
 export function tickedOf(g: Garaged, job: Job, item: ItemKey): Ticked | null {
-  const record = g.work.findLast((each) => isOf(job, each) && each.items.some((of) => of.item === item));
-  const of = record?.items.find((each) => each.item === item);
-  if (record !== undefined && of !== undefined) {
-    const { id, on, dial, doneBy, note, detail } = record;
-    const cost = detail.cost?.typed ?? null;
-    return { outcome: of.outcome, on: on.from, dial, found: of.found, left: of.left, record: id, together: record.items.length, doneBy, note, cost };
+  const those = recordsIn(g, job, item).flatMap((record) => {
+    const of = record.items.find((each) => each.item === item);
+    const { on, dial, note } = record;
+    return of === undefined ? [] : [{ record, is: { outcome: of.outcome, on: on.from, dial, found: of.found, left: of.left, note } }];
+  });
+  const last = those.at(-1);
+  if (last !== undefined) {
+    const { id, doneBy, detail, items } = last.record;
+    const earlier = those.slice(0, -1).map(({ is }) => is);
+    return { ...last.is, record: id, together: items.length, doneBy, cost: detail.cost?.typed ?? null, earlier };
   }
   if (itemOf(g, item)?.measuredBy == null) return null;
   const read = g.facts.jobs.find((each) => each.item === item && each.id.includes("@") && each.on.from >= job.begunOn);
   return read === undefined
     ? null
-    : { outcome: read.outcome, on: read.on.from, dial: null, found: [], left: [], record: null, together: 1, doneBy: null, note: null, cost: null };
+    : {
+        ...{ outcome: read.outcome, on: read.on.from, dial: null, found: [], left: [], record: null, together: 1, doneBy: null, note: null, cost: null },
+        earlier: [],
+      };
 }
+
+/** The records of an item that were logged while the job was open. */
+export const recordsIn = (g: Garaged, job: Job, item: ItemKey): readonly WorkRecord[] =>
+  g.work.filter((each) => isOf(job, each) && each.items.some((of) => of.item === item));
 
 /**
  * Was it logged while the job was open? What was logged in the moment of its beginning is of it if it was done since, or said after it:

@@ -309,6 +309,32 @@ test("a chain between the published limits is told how much longer it is and tha
   await t.close();
 });
 
+test("a slack's figure may name how the bike stands: read otherwise it is not judged by it, unsaid it is asked for once and kept; a chain that hangs down is told either way", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const say = async (words: string) => (await t.one({ ...dm, say: words })).text ?? "";
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  const saved = await t.one({ ...dm, run: "/spec what:chain slack value:25-35 mm on the side stand" });
+  expect(saved.text).toContain("Chain slack: 25-35 mm on the side stand.");
+  expect(await say("chain slack 38 mm upright")).toContain("Chain slack 38 mm: cannot tell; its figure holds on the side stand. Measure it so.");
+  expect((await t.one({ ...dm, run: "/due" })).text).not.toContain("beyond limit");
+  const unsaid = await t.one({ ...dm, say: "chain slack 30 mm" });
+  expect(unsaid.text).toContain(
+    "Chain slack 30 mm: cannot tell yet; its figure holds on the side stand. Say “on the side stand” if it was measured so. I keep that for this bike.",
+  );
+  expect(unsaid.actions.map(({ label }) => label)).toEqual(["Undo", "On the side stand"]);
+  const within = "Chain slack 30 mm: within (25 mm to 35 mm on the side stand by your own figure).";
+  expect((await t.one({ ...dm, press: button(unsaid, "On the side stand") })).text).toContain(within);
+  expect(await say("chain slack 30 mm")).toContain(within);
+  expect(await say("chain slack 30 mm with the rider on")).toContain("cannot tell; its figure holds on the side stand.");
+  expect(await say("chain slack 60 mm upright")).toContain("Do not ride before that.");
+  // Another figure on another stand.
+  await t.one({ ...dm, run: "/spec what:chain slack value:20-30 mm with the rider on" });
+  const laden = await t.one({ ...dm, say: "chain slack 25 mm, rider on" });
+  expect(laden.text).toContain("Chain slack 25 mm: within (20 mm to 30 mm with the rider on by your own figure).");
+  expect((await t.one({ ...dm, run: "/spec what:chain slack value:25-35 mm on the moon" })).text).toContain("I cannot read");
+  await t.close();
+});
+
 test("the air noted beside a battery's volts is taken out of them, and said", async () => {
   const t = await talk("2026-01-10T10:00:00Z");
   await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });

@@ -160,3 +160,23 @@ test("of a kit named in part it is asked whether the rest was changed; what stay
   await press(chain, "Undo");
   expect((await run("/records")).text).toContain("Taken back");
 });
+
+test("some of a kit named by position is of the kit, and the rest is asked about; of what is one line for both ends one end is asked about", async () => {
+  t = await talk("2026-11-26T10:00:00Z");
+  const dm = { as: "Ines", in: "dm" };
+  await t.one({ ...dm, run: "/bike add name:Otter kind:chain-drive twin odometer:15,900 mi" });
+  const say = (text: string) => t.one({ ...dm, say: text });
+  const chain = await say("new chain and front sprocket at 15,910 on Otter, rear sprocket stayed");
+  expect(chain.text).toContain("Otter: New chain and sprockets, done today at 15,910 mi.");
+  expect(chain.text).toContain("Rear sprocket too?");
+  const kept = await t.one({ ...dm, press: button(chain, "Rear sprocket stayed on") });
+  expect(kept.text).toContain("Otter: only chain and front sprocket changed; rear sprocket stayed on.");
+  for (const text of ["new front brake hose at 15,950 on Otter", "Otter rear brake line replaced at 15,950"]) {
+    const asked = await say(text);
+    expect([asked.react, asked.actions[0]?.label], text).toEqual(["asked", "New brake hoses"]);
+    await t.one({ ...dm, press: button(asked, "Let it go") });
+  }
+  expect((await t.one({ ...dm, run: "/work did:front brake hose outcome:replaced bike:Otter" })).data.refused).toMatchObject({ why: "which item" });
+  expect((await t.one({ ...dm, run: "/bike parts bike:Otter" })).text).not.toMatch(/- Brake hoses/u);
+  expect((await say("new brake hoses front and rear at 15,960 on Otter")).text).toContain("Otter: New brake hoses, done today at 15,960 mi.");
+});

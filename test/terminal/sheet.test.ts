@@ -90,6 +90,30 @@ test("killed and started again after every step, nothing that was ticked is lost
   await rm(folder, { recursive: true });
 });
 
+test("an item ticked a second time: it says so, shows both, and either is taken back", async () => {
+  await begun();
+  await press(await run("/plan sheet"), "Begin this job");
+  const first = await run("/plan job done:valve clearance found:0.09 mm intake, 0.18 exhaust left:0.15 mm intake, 0.2 exhaust at:15,800 mi");
+  expect(first.data.again).toEqual([]);
+  const second = await run("/plan job done:valve clearance found:0.15 mm intake, 0.21 mm exhaust at:15,800 mi");
+  expect(second.text).toContain("Valve clearance was ticked before, so it stands on record twice now.");
+  expect(second.text).toMatch(
+    /- Valve clearance: [^\n]*found 0\.15 mm intake and 0\.21 mm exhaust, today[^\n]*\n {2}Before that: adjusted, found 0\.09 mm intake and 0\.18 mm exhaust/u,
+  );
+  const records = async (): Promise<number> => ((await run("/records")).text ?? "").split("Valve clearance (").length - 1;
+  expect(await records()).toBe(2);
+  await press(second, "Take the first back");
+  const left = await run("/plan job");
+  expect(left.text).toContain("found 0.15 mm intake and 0.21 mm exhaust");
+  expect(left.text).not.toContain("Before that");
+  expect(await records()).toBe(2);
+  expect((await run("/records")).text).toContain("Taken back");
+  // The other way round: the second is undone, and the first is what stands.
+  const third = await run("/plan job done:valve clearance found:0.3 mm intake at:15,800 mi");
+  await press(third, "Undo");
+  expect((await run("/plan job")).text).not.toContain("0.3 mm");
+});
+
 test("one undo each: a tick, the end, the beginning", async () => {
   await begun();
   const job = await press(await run("/plan sheet"), "Begin this job");

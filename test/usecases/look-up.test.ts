@@ -41,6 +41,13 @@ test.each([
   expect(found(typed)).toMatchObject(row);
 });
 
+test("of a place that the tread law's table lacks it says which it has; a spec's words are no place", () => {
+  for (const words of ["tread law France", "tread law in france?", "legal tread in France", "France tread law"])
+    expect(found(words), words).toMatchObject({ table: "tread law", lacks: expect.stringMatching(/^france$/iu), rows: { length: 4 } });
+  for (const words of ["tread limits front", "minimum tread rear tyre", "legal tread ok"]) expect(found(words), words).toBeNull();
+  expect(found("tread law Germany")).toMatchObject({ lacks: null, rows: [{ place: "Germany" }] });
+});
+
 test("tread law and resting volts are whole tables", () => {
   // Road Vehicles (Construction and Use) Regulations 1986, reg. 27: 1.0 mm; Battery Council International: 12.65 V charged.
   expect(found("tread law")).toMatchObject({ rows: expect.arrayContaining([expect.objectContaining({ place: "United Kingdom", millimetres: 1 })]) });

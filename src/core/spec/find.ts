@@ -68,7 +68,7 @@ export function findSpecs(typed: string, { names, uses, idle, asking }: SpecWord
   );
   if (exact.length > 0) return { keys: exact, own, exact: true, use, nearest: [] };
   const scored = Object.entries(names)
-    .map(([key, all]) => ({ key, score: Math.max(...all.map((name) => alike(tokens, folded(name).split(" ")))) }))
+    .map(([key, all]) => ({ key, score: Math.max(...[key, ...all].map((name) => alike(tokens, folded(name).split(" ")))) }))
     .filter(({ score }) => score >= NEAR)
     .sort((a, b) => b.score - a.score);
   const best = scored[0]?.score ?? 0;

@@ -1,5 +1,6 @@
 // Judgements in English: the value, how it stands to which limit, and what to do. Each defers to the maker's manual.
 
+import type { Stand } from "../../core/chain/stand.ts";
 import { callsForWork, type Judgement, type Missing, type VerdictWord } from "../../core/judgement/verdict.ts";
 import type { ConditionRead } from "../../core/reading/detail.ts";
 import type { Place, ReadingKind, ReadingUnit } from "../../core/reading/kinds.ts";
@@ -33,6 +34,8 @@ export type SaidJudged = {
   readonly air: number | null;
   /** The force at which a belt's figure holds, as typed; null where none was. */
   readonly force: string | null;
+  /** How the bike stands where a slack's figure holds; null where it names none. */
+  readonly stand: Stand | null;
   /** What is worse with a battery than low charge. */
   readonly alarm: "frozen" | "more than flat" | "six volts" | null;
   /** What it comes to if it was taken as it has to be, which nobody said; null where that calls for no work. */
@@ -112,6 +115,8 @@ const NEEDS: Record<Missing, string> = {
   cold: "say “cold” if the engine was",
   upright: "say “upright” if the bike stood so",
   "on the side stand": "say how the bike stood, “upright” or “on the side stand”",
+  "under load": "say “rider on” if somebody sat on it",
+  "other stand": "its figure holds with the bike standing otherwise; measure it so",
   "other force": "its figure holds at another force; press it with that one and read it again",
   "at force": "say “at force” if it was the force that the manual names",
   "throttle open": "say “throttle open” if it was held wide open",
@@ -160,8 +165,15 @@ const FLAT_LITHIUM = "So low, its cells may be harmed for good: do not charge it
 const SIX_VOLTS =
   "Of a battery of 12 V that is dead: do not charge it unwatched, have it tested. These figures are for 12 V; one of 6 V I cannot judge, go by its manual.";
 
+/** How a bike stands where its slack is measured, and how that is typed. */
+const STOOD: Record<Stand, { readonly so: string; readonly say: string }> = {
+  upright: { so: "with the bike upright", say: "upright" },
+  "on the side stand": { so: "on the side stand", say: "on the side stand" },
+  "under load": { so: "with the rider on", say: "rider on" },
+};
+
 /** What is said once of a bike and kept. */
-const KEPT: readonly Missing[] = ["cold", "upright", "on the side stand", "at force", "throttle open", "rpm", "temperature"];
+const KEPT: readonly Missing[] = ["cold", "upright", "on the side stand", "under load", "at force", "throttle open", "rpm", "temperature"];
 
 /** What is set or topped up, and ridden then. */
 const BEFORE: readonly JudgedKind[] = ["chain slack", "throttle free play", "oil level"];
@@ -184,7 +196,7 @@ export const judgeWords = (p: Printer) => {
     if (judgement.is === "cannot tell") return "";
     const { min, max, source } = judgement.limit;
     const span = min !== null && max !== null ? (min === max ? fine(min) : `${fine(min)} to ${fine(max)}`) : fine(min ?? max ?? 0);
-    const all = `${span}${j.force === null ? "" : ` at ${j.force}`}${wanted}`;
+    const all = `${span}${j.force === null ? "" : ` at ${j.force}`}${j.stand === null ? "" : ` ${STOOD[j.stand].so}`}${wanted}`;
     switch (j.by) {
       case "spec":
         return source === "" ? `${all} by your own figure` : `${all}, ${source}`;
@@ -231,6 +243,9 @@ export const judgeWords = (p: Printer) => {
     const ifSo = levelIfSo(j);
     if (only === "stood upright" && ifSo !== "" && j.ifSo?.doNotRide === true) return `${called}: cannot tell; ${NEEDS[only]}, before you ride.${ifSo}`;
     if (only === "fitted") return `${called}: cannot tell; ${NEEDS.fitted}.`;
+    if (j.stand !== null && only === "other stand") return `${called}: cannot tell; its figure holds ${STOOD[j.stand].so}. Measure it so.`;
+    if (j.stand !== null && only === j.stand)
+      return `${called}: cannot tell yet; its figure holds ${STOOD[j.stand].so}. Say “${STOOD[j.stand].say}” if it was measured so. I keep that for this bike.`;
     if (j.force !== null && only === "other force")
       return `${called}: cannot tell; its figure holds at ${j.force}. Press it with that and read it again, such as “belt deflection 10 mm at ${j.force}”.`;
     if (j.force !== null && only === "at force")

@@ -91,6 +91,9 @@ export const lookUpWords = (p: Printer) => ({
         ];
       case "tread law":
         return [
+          ...(found.lacks === null
+            ? []
+            : [`I have no tread law of “${found.lacks}”; look it up there. What I have: ${p.list(found.rows.map(({ place }) => place))}.`]),
           ...found.rows.map(
             (row) => `${row.place}: ${row.millimetres === null ? "each state has its own" : `${p.figure(row.millimetres)} mm`}, ${row.band} (${row.source}).`,
           ),

@@ -140,20 +140,21 @@ export const refusalWords = (p: Printer) => {
       case "no model":
         return `Say ${refusal.nickname}'s make and model first: /bike change model:. The group's plans go by it.`;
       case "bad plan file": {
+        const what = refusal.at === "" ? "what stands there" : clip(refusal.at);
         const why = {
-          "not JSON": "it is not JSON there",
+          "not JSON": "it stops being JSON there: look for a comma, a quote or a brace too many or too few",
           twice: `${clip(refusal.detail)} stands there twice`,
-          "no leg": "an interval needs a distance, months or hours",
-          type: `${JSON_TYPES[refusal.detail] ?? "something else"} is wanted there`,
-          "two distances": twoDistances(...(refusal.detail.split("/").map(Number) as [number, number])).replace(/\.$/u, ""),
-          choice: refusal.detail === "" ? "that is none that I know" : `wanted there is ${refusal.detail.slice(0, LONGEST_DETAIL)}`,
-          field: `the format has no ${clip(refusal.detail)}`,
-          "too much": `${refusal.detail} at most`,
-          "too little": refusal.detail.startsWith("> ") ? `more than ${refusal.detail.slice(2)}` : `${refusal.detail} at least`,
-          empty: "nothing stands there",
-          format: "that is not as the format has it",
+          "no leg": `${what} needs a distance, months or hours`,
+          type: `${what} has to be ${JSON_TYPES[refusal.detail] ?? "something else"}`,
+          "two distances": `${what}: ${twoDistances(...(refusal.detail.split("/").map(Number) as [number, number])).replace(/\.$/u, "")}`,
+          choice: refusal.detail === "" ? `${what} is none that I know` : `${what} has to be ${orList(refusal.detail.slice(0, LONGEST_DETAIL))}`,
+          field: `${what} has ${clip(refusal.detail)}, which the format does not know`,
+          "too much": `${what} has to be ${refusal.detail} or less`,
+          "too little": `${what} has to be ${refusal.detail.startsWith("> ") ? `greater than ${refusal.detail.slice(2)}` : `${refusal.detail} or more`}`,
+          empty: `${what} is empty, and must not be`,
+          format: `${what} is not as the format has it`,
         }[refusal.because];
-        return `That plan cannot be read: line ${refusal.line}${refusal.at === "" ? "" : ` (${clip(refusal.at)})`}: ${why}. Nothing was changed.`;
+        return `That plan cannot be read. Line ${refusal.line}: ${why}. Nothing was changed.`;
       }
       case "not yours":
         return "Only the bike's owner can do that.";
@@ -311,6 +312,8 @@ const JSON_TYPES: Readonly<Record<string, string>> = {
   array: "a list",
 };
 const LONGEST_DETAIL = 300;
+/** '"a", "b", "c"' as one sentence says it. */
+const orList = (choices: string): string => choices.replace(/, (?=[^,]*$)/u, " or ");
 
 /** A part of the bike by its name in the trade, any other option as it is typed. */
 function partNamed(option: string): string {

@@ -109,6 +109,14 @@ export const sheetWords = (p: Printer) => {
     const named = [amount, kind].filter((each) => each !== null).join(" ");
     return `${count !== null && count > 1 ? `${count} × ` : ""}${what}${named === "" ? "" : ` (${named})`}`;
   };
+  /** "Adjusted, found 0.09 mm intake 1, left 0.15 mm intake 1, today at 14,820 mi". */
+  const came = ({ outcome, on, dial, found, left, note }: Ticked, b: OnBike): string => {
+    const values = [found.length === 0 ? null : `found ${listed(found)}`, left.length === 0 ? null : `left ${listed(left)}`, note].filter(
+      (each) => each !== null,
+    );
+    const where = dial === null ? "" : ` at ${p.point(dial, b.unit)}`;
+    return `${DONE_WORDS[outcome]}${values.length === 0 ? "" : `, ${values.join(", ")}`}, ${on === b.today ? "today" : p.date(on, b.today)}${where}`;
+  };
   return {
     /** "Heron, the 12,000 mi service: 9 items, about 5 h 20 min, 3 evenings." */
     title: (
@@ -214,6 +222,7 @@ export const sheetWords = (p: Printer) => {
       reopen: "Open it again",
       bill: "Not on the bill",
       back: "Put it back",
+      first: (name: string): string => `Take the first back: ${lowered(name)}`,
       undo: "Undo",
       sheet: "Show the job",
     },
@@ -245,13 +254,12 @@ export const sheetWords = (p: Printer) => {
     standOvernight: (): string => "The engine was worked at warm today: let it stand overnight before the next item, which wants it cold.",
     jobEvening: (n: number, of: number): string => (of === 1 ? "To do:" : `Evening ${n} of ${of}:`),
     jobOpen: (name: string, engine: "cold" | "warm" | "any"): string => `- ${name}${engine === "any" ? "" : `, engine ${engine}`}`,
-    jobDone: (name: string, { outcome, on, dial, found, left, note }: Ticked, b: OnBike): string => {
-      const values = [found.length === 0 ? null : `found ${listed(found)}`, left.length === 0 ? null : `left ${listed(left)}`, note].filter(
-        (each) => each !== null,
-      );
-      const where = dial === null ? "" : ` at ${p.point(dial, b.unit)}`;
-      return `- ${name}: ${DONE_WORDS[outcome]}${values.length === 0 ? "" : `, ${values.join(", ")}`}, ${on === b.today ? "today" : p.date(on, b.today)}${where}`;
-    },
+    jobDone: (name: string, ticked: Ticked, b: OnBike): string => `- ${name}: ${came(ticked, b)}`,
+    /** A record of the same item beside it. */
+    jobEarlier: (ticked: Ticked, b: OnBike): string => `  Before that: ${came(ticked, b)}`,
+    /** The same item a second time in one job. */
+    twice: (name: string): string =>
+      `${name} was ticked before, so it stands on record twice now. If this puts the first right, take the first back; if it was one too many, undo this one.`,
     /** "By Corner garage (not itemised; 380), today at 12,040 mi: fasteners and spark plugs". */
     jobTogether: (
       names: readonly string[],

@@ -2,6 +2,7 @@
 
 import { forceIn } from "../../core/belt/force.ts";
 import type { LocalDate } from "../../core/calendar/dates.ts";
+import { standIn } from "../../core/chain/stand.ts";
 import { figureRounded, honestDecimals, printFigure, windowInward } from "../../core/quantity/print.ts";
 import { dimensionOf, fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
 import type { SpecHolds, SpecSource, SpecUse } from "../../core/spec/spec.ts";
@@ -61,8 +62,9 @@ export const specWords = (p: Printer, locale: string, today: LocalDate) => {
   const value = ({ holds, typed, asUnit }: Shown): string => {
     if (holds.is === "words") return typed;
     const own = inUnit(holds, holds.unit);
-    // A deflection holds at the force typed behind it.
-    const said = /[(/=]/u.test(typed) || (dimensionOf(holds.unit) === "length" && forceIn(typed) !== null) ? typed : own;
+    // A deflection holds at the force typed behind it, a slack as the bike is said to stand.
+    const how = dimensionOf(holds.unit) === "length" && (forceIn(typed) !== null || standIn(typed) !== null);
+    const said = /[(/=]/u.test(typed) || how ? typed : own;
     return asUnit === null ? said : `${inUnit(holds, asUnit)} (${said})`;
   };
   const source = (s: SpecSource | null): string => {
@@ -110,6 +112,11 @@ export const specWords = (p: Printer, locale: string, today: LocalDate) => {
       edition: "Edition or year",
       page: "Page",
     }),
-    labels: { enter: "Enter it", undo: "Undo", look: (key: SpecKey): string => `${englishSpecName(key)}: I looked at the page` },
+    labels: {
+      saveAs: (key: string, value: string): string => `Save as spec: ${lowered(englishSpecName(key))} ${value}`.slice(0, 80),
+      enter: "Enter it",
+      undo: "Undo",
+      look: (key: SpecKey): string => `${englishSpecName(key)}: I looked at the page`,
+    },
   };
 };
