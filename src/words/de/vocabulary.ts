@@ -269,6 +269,7 @@ const GERMAN = {
   readOff: ["stand", "kilometerstand", "tachostand"],
   now: ["jetzt", "heute", "aktuell", "inzwischen"],
   either: ["oder"],
+  shortWords: ["inkl", "exkl", "einschl"],
   shortForms: ["nr", "tel", "str", "art", "hausnr", "auftragsnr", "rechnungsnr"],
   unlike: ["als"],
   counted: [],

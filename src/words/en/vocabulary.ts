@@ -396,6 +396,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   readOff: ["reading", "figure", "odo", "clock"],
   now: ["now", "today", "currently", "tonight"],
   either: ["or"],
+  shortWords: ["incl", "inc", "excl"],
   shortForms: ["no", "nr", "pt", "vol", "ref", "inv", "tel", "ext"],
   unlike: ["unlike"],
   counted: [
