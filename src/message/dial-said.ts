@@ -9,6 +9,7 @@ import { type Figure, measures } from "./figures.ts";
 import { bikeAt, dayAt, type Layout, type MeantDay } from "./layout.ts";
 import { standsBeside } from "./phrases.ts";
 import { oncePerPart } from "./pieces.ts";
+import { unreadDayGap } from "./work-when.ts";
 
 const wordsOf = oncePerPart((layout, part): readonly string[] => {
   const found = new Set<string>();
@@ -60,7 +61,7 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
     ...(unit !== null && dialUnit !== null && unit !== dialUnit ? [{ need: "unit" as const, options: [unit, dialUnit] }] : []),
     ...(other === null || settledBy(value, other, meant.bike) ? [] : [{ need: "number" as const, options: [value, other] }]),
     ...(either === null ? [] : [{ need: "number" as const, options: [either, value] }]),
-    ...(day.gap === null ? [] : [day.gap]),
+    ...[day.gap ?? (day.typed === "" ? unreadDayGap(layout, part) : null)].filter((gap) => gap !== null),
   ];
   return {
     do: "log reading",

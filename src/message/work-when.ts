@@ -124,13 +124,22 @@ const unreadIn = oncePerPart((layout: Layout, { from, to }: Part): string | null
   unreadDay(layout.text, layout.tokens, from, to, layout.taken, layout.known),
 );
 
+/** The question after a reading's day, where something in its part looks like one and is read as none. */
+export const unreadDayGap = oncePerPart((layout: Layout, { from, to }: Part): Extract<Gap, { need: "date" }> | null => {
+  const typed = unreadDay(layout.text, layout.tokens, from, to, layout.taken, layout.known, false);
+  return typed === null ? null : { need: "date", options: [], typed };
+});
+
 /** "Tyres 2022": a bare year that ends a job's part. */
 function yearBehind(layout: Layout, phrase: Phrase): MeantDay | null {
   let at = phrase.to + 1;
   // "Brake fluid last changed 2021".
   while (at < phrase.part.to && (isVerb(layout, at) || among(layout.known.vocabulary.last, wordAt(layout.tokens, at)))) at++;
   const token = layout.tokens[at];
-  if (token?.is !== "number" || at !== phrase.part.to || token.units.length > 0 || !/^(19|20)\d\d$/.test(token.text)) return null;
+  // "Bremsflüssigkeit 2024 gewechselt".
+  let behind = at + 1;
+  while (behind <= phrase.part.to && isVerb(layout, behind)) behind++;
+  if (token?.is !== "number" || behind <= phrase.part.to || token.units.length > 0 || !/^(19|20)\d\d$/.test(token.text)) return null;
   const span = seasonOrYear(token.text, token.text, layout.known);
   return span === null || span.from > layout.known.today ? null : { on: span.from, span, gap: null, typed: token.text };
 }

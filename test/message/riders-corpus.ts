@@ -176,6 +176,23 @@ export const RIDERS_SAY: readonly Case[] = [
   c("front tyre 3mm, rear 36", "tread/front 3 mm@Heron", "cold pressure/rear 36 psi@Heron"),
   c("front pads 3, rear pads 4, chain 35", "pad thickness/front 3 mm@Heron", "pad thickness/rear 4 mm@Heron", "chain slack 35 mm@Heron"),
   c("rear was 30 so put it up to 38", 'cold pressure/rear 30 psi@Heron {"state":"found"}', 'cold pressure/rear 38 psi@Heron {"state":"left"}'),
+  c("new chain 09/2024", "W chain.replace=replaced on 2024-09-01@Heron"),
+  c("brake fluid done 06/2025", "W brake-fluid.replace=done on 2025-06-01@Heron"),
+  c("valves done 2023-06", "W valve-clearance.adjust=done on 2023-06-01@Heron"),
+  c("valves done in '23", "W valve-clearance.adjust=done on 2023-01-01@Heron"),
+  c("valves done summer '23", "W valve-clearance.adjust=done on 2023-06-01@Heron"),
+  c("valves done jun 23", "W valve-clearance.adjust=done on 2026-06-23@Heron ?date"),
+  c("oil done 3 months back", "W engine-oil.replace=done on 2026-08-10@Heron"),
+  c("oil done the week before last", "W engine-oil.replace=done on 2026-11-09@Heron"),
+  c("oil done sunday before last", "W engine-oil.replace=done on 2026-11-15@Heron"),
+  c("oil done half a year ago", "W engine-oil.replace=done on 2026-04-10@Heron"),
+  c("oil done a week ago on sunday", "W engine-oil.replace=done on 2026-11-18@Heron ?date"),
+  c("oil changed in spring last year", "W engine-oil.replace=replaced on 2025-03-01@Heron"),
+  c("oil changed may of last year", "W engine-oil.replace=replaced on 2025-05-01@Heron"),
+  c("oil changed year before last", "W engine-oil.replace=replaced on 2024-01-01@Heron"),
+  c("plugs replaced last service", "W spark-plugs.replace=replaced@Heron ?date"),
+  c("brake fluid done last time with the tyres", "W brake-fluid.replace,front-tyre.replace,rear-tyre.replace=done@Heron ?date"),
+  c("1.11. 14.280", "odometer 14280 mi@Heron on 2026-11-01"),
 ];
 
 /** Several bikes in one message: each figure is of the bike that its own part names. */
@@ -311,4 +328,5 @@ export const RIDERS_TALK: readonly string[] = [
   "rear 38mm socket",
   "moved the rear axle back 3 mm",
   "9/16",
+  "new tyres 120/70-17",
 ];

@@ -127,6 +127,12 @@ export type Vocabulary = {
     readonly atWeekend: readonly string[];
     /** Before a weekend that is to come. */
     readonly ahead: readonly string[];
+    /** Of a year: "half a year ago". */
+    readonly half: readonly string[];
+    /** Before or behind a day, a week or a month: the one before the last. */
+    readonly beforeLast: readonly string[];
+    /** Behind "last" a time that nobody knows: "last service". */
+    readonly lastTimes: readonly string[];
     /** Before a week, a month or a season that is not over: "this". */
     readonly these: readonly string[];
     /** Before or behind these something was done on a day that nobody named: "before the tour". */

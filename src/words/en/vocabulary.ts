@@ -564,7 +564,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   dateJoins: ["on", "a", "two", "three", "before", "this", "last"],
   ago: {
     days: { "the day before yesterday": 2, "day before yesterday": 2, "a fortnight ago": 14 },
-    behind: ["ago"],
+    behind: ["ago", "back"],
     before: [],
     counts: { a: 1, an: 1, one: 1, two: 2, couple: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, twelve: 12 },
     of: ["of"],
@@ -582,6 +582,9 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     weekend: ["weekend", "weekend's"],
     atWeekend: ["the", "last", "over", "this"],
     ahead: ["next", "by", "for", "until", "before", "every"],
+    half: ["half"],
+    beforeLast: ["before last"],
+    lastTimes: ["service", "time", "visit", "mot", "inspection", "owner", "oil", "change"],
     these: ["this"],
     around: ["before", "after", "during"],
     events: ["trip", "tour", "holiday", "holidays", "rally", "season", "winter", "summer", "mot", "inspection"],
