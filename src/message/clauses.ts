@@ -2,6 +2,7 @@
 
 import type { Known } from "../core/reading/vocabulary.ts";
 import { among } from "./among.ts";
+import { cutAtWork } from "./readings-beside-work.ts";
 import type { Token } from "./scan.ts";
 
 /** Tokens `from` to `to` (both included) that say one thing. */
@@ -55,7 +56,7 @@ function partsOf(tokens: readonly Token[], from: number, to: number, known: Know
     // "Oct 3rd, 2025".
     const comma = token?.is === "break" && token.mark === "," && !taken.has(at);
     if (at <= to && !comma) continue;
-    if (at > start) parts.push(...doneOf(tokens, start, at - 1, known, taken));
+    if (at > start) parts.push(...doneOf(tokens, start, at - 1, known, taken).flatMap((part) => cutAtWork(tokens, part, known, taken)));
     start = at + 1;
   }
   return parts;

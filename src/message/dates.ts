@@ -2,24 +2,14 @@
 
 import * as chrono from "chrono-node";
 import { addDays, addMonths, isLocalDate, localDate, monthOf, yearOf } from "../core/calendar/arithmetic.ts";
-import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
+import type { LocalDate } from "../core/calendar/dates.ts";
 import type { Known, Language, Vocabulary } from "../core/reading/vocabulary.ts";
 import { agoAt } from "./ago.ts";
 import { among, under } from "./among.ts";
+import type { Dated } from "./dated.ts";
 import { beforeLastAt, monthYearAt } from "./past-spans.ts";
 import { foldWord, type Token } from "./scan.ts";
 import { seasonOrYear, seasonSoFar, spanSoFar } from "./vague-span.ts";
-
-/** A date at tokens `from` to `to` (both included); several when the figures can be read two ways, a span when no day was named. */
-export type Dated = {
-  readonly options: readonly LocalDate[];
-  readonly span: VagueDate | null;
-  readonly typed: string;
-  readonly from: number;
-  readonly to: number;
-  /** The only day it can be, and a strange one: it is asked. */
-  readonly unsure?: true;
-};
 
 const LONGEST_SPAN = 6;
 

@@ -6,7 +6,8 @@ import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { bikesNamed, type Named } from "./bikes.ts";
 import { type Clause, clausesOf, type Part } from "./clauses.ts";
-import { type Dated, datesIn } from "./dates.ts";
+import type { Dated } from "./dated.ts";
+import { datesIn } from "./dates.ts";
 import { type Phrases, phrasesIn, standsBeside } from "./phrases.ts";
 import type { Token } from "./scan.ts";
 

@@ -4,7 +4,7 @@ import { addDays, addMonths, daysInMonth, localDate, monthOf, vagueDate, weekday
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
-import type { Dated } from "./dates.ts";
+import type { Dated } from "./dated.ts";
 import type { Token } from "./scan.ts";
 
 /** A month of a year in figures: 09/2024, 5.2024, 2023-06. A month to come is none. */

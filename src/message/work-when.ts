@@ -5,7 +5,7 @@ import type { KnownBike } from "../core/reading/vocabulary.ts";
 import { unreadDay } from "./ago.ts";
 import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
-import type { Dated } from "./dates.ts";
+import type { Dated } from "./dated.ts";
 import { type Figure, figureAt, measures } from "./figures.ts";
 import { dayAt, inside, type Layout, type MeantDay, meantBy } from "./layout.ts";
 import { isAnd, isVerb, oncePerPart, tokensOf } from "./pieces.ts";

@@ -193,6 +193,9 @@ export const RIDERS_SAY: readonly Case[] = [
   c("plugs replaced last service", "W spark-plugs.replace=replaced@Heron ?date"),
   c("brake fluid done last time with the tyres", "W brake-fluid.replace,front-tyre.replace,rear-tyre.replace=done@Heron ?date"),
   c("1.11. 14.280", "odometer 14280 mi@Heron on 2026-11-01"),
+  c("34 front 38 rear and lubed the chain", "cold pressure/front 34 psi@Heron", "cold pressure/rear 38 psi@Heron", "W chain.lubricate=done@Heron"),
+  c("front 34 rear 38 and oil changed", "cold pressure/front 34 psi@Heron", "cold pressure/rear 38 psi@Heron", "W engine-oil.replace=replaced@Heron"),
+  c("lubed chain and 34 front 38 rear", "cold pressure/front 34 psi@Heron", "cold pressure/rear 38 psi@Heron", "W chain.lubricate=done@Heron"),
 ];
 
 /** Several bikes in one message: each figure is of the bike that its own part names. */
@@ -232,6 +235,14 @@ export const RIDERS_ON_THREE: readonly Case[] = [
     "cold pressure 38 psi@Heron ?place",
     "cold pressure 36 psi@Otter ?place",
     "cold pressure 40 psi@Otter ?place",
+  ),
+  c("heron 14,350 and lubed the chain on bramble", "odometer 14350 mi@Heron", "W chain.lubricate=done@Bramble"),
+  c("otter is at 20,500 and put new plugs in heron", "odometer 20500 mi@Otter", "W spark-plugs.replace=replaced@Heron"),
+  c(
+    "heron 34 front 38 rear and lubed the chain on bramble",
+    "cold pressure/front 34 psi@Heron",
+    "cold pressure/rear 38 psi@Heron",
+    "W chain.lubricate=done@Bramble",
   ),
 ];
 
