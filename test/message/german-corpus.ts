@@ -302,6 +302,8 @@ export const GERMAN: readonly Case[] = [
   c("Öl beim letzten Service gewechselt", "W engine-oil.replace=replaced@Bramble ?date"),
   c("hinten 3 mm vorne 4", "tread/rear 3 mm@Bramble ?kind", "tread/front 4 mm@Bramble ?kind"),
   c("Kette 45 mm, auf 30 gespannt", "chain slack 45 mm@Bramble ?number"),
+  c("neue Reifen am Freitag", "W front-tyre.replace,rear-tyre.replace=replaced on 2026-11-20@Bramble ?date"),
+  c("heute Morgen Öl gewechselt", "W engine-oil.replace=replaced@Bramble"),
 ];
 
 /** Said in German company; nothing to log. */
@@ -328,4 +330,6 @@ export const NOTHING_GERMAN: readonly string[] = [
   ...["bin fertig für heute", "Bremsbeläge halten ewig", "Reifen verliert keine Luft", "Motor springt an", "Motor springt sofort an", "Bremse greift gut"],
   ...["Reifen sind rund und schwarz"],
   "kurz vor 15.000",
+  "morgen Ölwechsel bei 14.500",
+  "Ölwechsel steht an bei 14.500",
 ];

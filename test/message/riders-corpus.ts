@@ -196,6 +196,23 @@ export const RIDERS_SAY: readonly Case[] = [
   c("34 front 38 rear and lubed the chain", "cold pressure/front 34 psi@Heron", "cold pressure/rear 38 psi@Heron", "W chain.lubricate=done@Heron"),
   c("front 34 rear 38 and oil changed", "cold pressure/front 34 psi@Heron", "cold pressure/rear 38 psi@Heron", "W engine-oil.replace=replaced@Heron"),
   c("lubed chain and 34 front 38 rear", "cold pressure/front 34 psi@Heron", "cold pressure/rear 38 psi@Heron", "W chain.lubricate=done@Heron"),
+  c("new rear tyre on friday", "W rear-tyre.replace=replaced on 2026-11-20@Heron ?date"),
+  c("new tyres this friday", "W front-tyre.replace,rear-tyre.replace=replaced on 2026-11-20@Heron ?date"),
+  c("new tyres on the 28th", "W front-tyre.replace,rear-tyre.replace=replaced on 2026-10-28@Heron ?date"),
+  c("had the oil changed on friday", "W engine-oil.replace=replaced on 2026-11-20@Heron"),
+  c("oil done around 13k i think", "W engine-oil.replace=done at 13000@Heron"),
+  c("33 psi front on sunday, 30 now", "cold pressure/front 33 psi@Heron on 2026-11-22"),
+  c("rear 38, front the same", "cold pressure/rear 38 psi@Heron"),
+  c("headlight bulb blown, replaced", "D headlight “headlight bulb blown”@Heron ?defect"),
+  c("oil leak from the sump plug, new washer fitted", "D oil leak “oil leak from the sump plug”@Heron ?defect"),
+  c("1.62 a litre, filled 14L", "fuel 14 L@Heron"),
+  c("front 3mm of pad left, rear 2", "pad thickness/front 3 mm@Heron", "pad thickness/rear 2 mm@Heron"),
+  c("odo 14,350 trip 212", "odometer 14350 mi@Heron"),
+  c("14,350, trip 212", "odometer 14350 mi@Heron"),
+  c("14,250, no wait 14,350", "odometer 14250 mi@Heron ?number"),
+  c("14,250. sorry, 14,350", "odometer 14250 mi@Heron ?number"),
+  c("I'm at 14,250", "odometer 14250 mi@Heron"),
+  c("14,350 (was 14,250 last week)", "odometer 14350 mi@Heron"),
 ];
 
 /** Several bikes in one message: each figure is of the bike that its own part names. */
@@ -243,6 +260,12 @@ export const RIDERS_ON_THREE: readonly Case[] = [
     "cold pressure/front 34 psi@Heron",
     "cold pressure/rear 38 psi@Heron",
     "W chain.lubricate=done@Bramble",
+  ),
+  c("otter oil 20,500, heron chain lubed", "odometer 20500 mi@Otter", "W chain.lubricate=done@Heron"),
+  c(
+    "changed oil on the heron at 14,300 and the bramble at 8,700",
+    "W engine-oil.replace=replaced at 14300@Heron",
+    "W engine-oil.replace=replaced at 8700@Bramble",
   ),
 ];
 
@@ -340,4 +363,9 @@ export const RIDERS_TALK: readonly string[] = [
   "moved the rear axle back 3 mm",
   "9/16",
   "new tyres 120/70-17",
+  "oil change is up at 14,500",
+  "to do list: oil change, brake fluid, new rear tyre",
+  "oil change on friday",
+  "nobody ever changed the coolant I think",
+  "for sale: heron 2019, 14,300 miles, 4,200 quid",
 ];

@@ -7,6 +7,7 @@ const AT = (where: readonly string[]): string[] => where.flatMap((each) => [each
 export const GERMAN_MEASURING: MeasuringWords = {
   belt: ["riemen", "zahnriemen"],
   acrossTread: ["mitte", "flanke", "flanken", "schulter", "rand"],
+  perUnit: ["pro liter", "/l", "/ l", "je liter", "der liter", "den liter"],
   took: ["gingen", "passten"],
   tripAlone: [],
   parks: ["abgestellt", "eingemottet", "eingewintert", "eingelagert", "geparkt", "abgeholt"],
@@ -65,6 +66,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
   },
   chain: ["kette"],
   tyre: ["reifen", "vorderreifen", "hinterreifen"],
+  correcting: ["moment", "es", "sind", "ist", "ich", "meine", "meinte", "warte"],
   corrections: ["nein", "quatsch", "sorry", "korrektur", "doch"],
   arrows: [">", "→"],
   pitches: ["glieder", "gliedern", "bolzen", "rollen"],

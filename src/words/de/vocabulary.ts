@@ -193,7 +193,11 @@ const GERMAN = {
     ...["aufgepumpt", "gefüllt", "geprüft", "kontrolliert", "eingestellt", "früh", "mittag", "zum", "zur", "bin", "hier", "laut", "liegt", "beträgt"],
   ],
   doneBefore: ["bevor"],
+  notDonePhrases: ["steht an", "stehen an", "steht noch an", "noch zu", "als nächstes"],
+  tomorrow: { words: ["morgen"], notBehind: ["heute", "gestern", "guten", "am", "vorgestern", "diesen", "früh", "schönen", "moin"] },
+  toDo: ["zu tun", "noch zu tun", "to do", "todo", "einkaufsliste", "zu verkaufen", "verkaufe", "geplant", "offen"],
   notDone: [
+    ...["niemand", "keiner"],
     ...[
       "muss",
       "müsste",
@@ -269,6 +273,7 @@ const GERMAN = {
   readOff: ["stand", "kilometerstand", "tachostand"],
   now: ["jetzt", "heute", "aktuell", "inzwischen"],
   either: ["oder"],
+  roundly: ["etwa", "ungefähr", "circa", "ca", "rund"],
   shortForms: ["nr", "tel", "str", "art", "hausnr", "auftragsnr", "rechnungsnr"],
   unlike: ["als"],
   counted: [],

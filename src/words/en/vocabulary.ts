@@ -190,7 +190,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   stands: ["is", "stands", "sits", "now", "currently", "clock", "odo", "odometer", "it's", "she's", "he's"],
   onBike: ["on", "for"],
   beside: [
-    ...["put", "up", "brought", "bumped"],
+    ...["put", "up", "brought", "bumped", "i'm", "im", "i", "am"],
     ...[
       "now",
       "just",
@@ -275,7 +275,14 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     ],
   ],
   doneBefore: ["before"],
+  notDonePhrases: ["is up", "are up", "comes up", "coming up", "no one", "is next", "up next", "booked in", "booked for", "on order"],
+  tomorrow: { words: [], notBehind: [] },
+  toDo: [
+    ...["to do", "todo", "to-do", "still to do", "left to do", "jobs to do", "shopping list", "wish list", "wishlist", "for sale", "wtb", "wts", "selling"],
+    ...["plan for", "plans for", "planned", "jobs for", "next up", "need to do", "on the list"],
+  ],
   notDone: [
+    ...["nobody", "noone", "none"],
     ...["dreamt", "dreamed", "supposed", "pretend", "pretended"],
     "need",
     "needs",
@@ -396,6 +403,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   readOff: ["reading", "figure", "odo", "clock"],
   now: ["now", "today", "currently", "tonight"],
   either: ["or"],
+  roundly: ["around", "about", "roughly", "approx", "circa", "ca"],
   shortForms: ["no", "nr", "pt", "vol", "ref", "inv", "tel", "ext"],
   unlike: ["unlike"],
   counted: [
