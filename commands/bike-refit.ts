@@ -8,7 +8,7 @@ import { define, shapeOf } from "./define.ts";
 import { sayOutcome } from "./replies/message.ts";
 import { messageOutcome } from "./shapes.ts";
 
-/** They go on and off as sets, by a command of their own. */
+/** All at once they go on and off as sets, by a command of their own. */
 const TYRES = "tyres";
 
 export const bikeRefit = define({
@@ -19,7 +19,16 @@ export const bikeRefit = define({
       takes: "choice",
       required: true,
       choices: [...PARTS_AGAIN, TYRES],
-      also: { [TYRES]: ["tyre", "rear tyre", "front tyre", "tire", "tires", "rear tire", "front tire", "wheels"] },
+      also: {
+        [TYRES]: ["tyre", "tire", "tires", "both tyres", "wheels"],
+        "front tyre": ["front tire", "tyre front", "tire front"],
+        "rear tyre": ["rear tire", "back tyre", "back tire", "tyre rear", "tire rear"],
+        "chain and sprockets": ["chain"],
+        "front brake pads": ["front pads"],
+        "rear brake pads": ["rear pads"],
+        "rear brake disc": ["rear disc"],
+        "front brake discs": ["front disc", "front discs"],
+      },
     },
     at: { takes: "text", required: true },
     piece: { takes: "text", required: false },

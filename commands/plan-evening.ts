@@ -25,7 +25,15 @@ export const planEvening = define({
   visibility: ({ share }) => (share === true ? "shared" : "private"),
   data: shapeOf<GroupEvening>(
     z.object({
-      ...{ until: localDate, far: z.string().nullable(), today: localDate, bikes: z.array(bike), idle: z.array(z.string()), more: z.number().int() },
+      ...{
+        until: localDate,
+        far: z.string().nullable(),
+        today: localDate,
+        bikes: z.array(bike),
+        idle: z.array(z.string()),
+        byDate: z.array(z.string()),
+        more: z.number().int(),
+      },
       tools: z.array(z.object({ tool: z.string(), bikes: z.array(z.string()) })),
     }),
   ),

@@ -1,6 +1,7 @@
 // Shapes of the outcomes that several commands share, as scripts find them under `data`.
 
 import { z } from "zod";
+import { STANDS } from "../src/core/chain/stand.ts";
 import { FOUND_BY, GRADES } from "../src/core/defect.ts";
 import { EQUIPMENT, type EquipmentPart } from "../src/core/equipment.ts";
 import { VERDICTS } from "../src/core/judgement/verdict.ts";
@@ -92,7 +93,9 @@ export const judged = z.object({
   ...{ caution: z.string().nullable(), add: z.number().nullable(), share: z.number().nullable(), miscounted: z.boolean(), freezes: z.number().nullable() },
   air: z.number().nullable(),
   points: z.array(z.number()),
+  ifSo: z.object({ judgement, doNotRide: z.boolean() }).nullable(),
   force: z.string().nullable(),
+  stand: z.enum(STANDS).nullable(),
 });
 /** What is left of a part that wears. */
 export const worn = z.object({
@@ -110,8 +113,14 @@ export const worn = z.object({
   likely: z.object({ on: localDate, from: localDate, to: localDate.nullable() }).nullable(),
 });
 const fluidPut = z.object({
-  ...{ bike: z.string(), nickname: z.string(), inside: z.enum(FLUID_NAMES), added: z.enum(FLUID_NAMES) },
-  ...{ worth: z.enum(FLUID_NAMES).nullable(), wet: z.number().nullable() },
+  ...{
+    bike: z.string(),
+    nickname: z.string(),
+    of: z.enum(["brakes", "clutch"]),
+    inside: z.enum([...FLUID_NAMES, "brake fluid"]),
+    added: z.enum([...FLUID_NAMES, "brake fluid"]),
+  },
+  ...{ worth: z.enum(FLUID_NAMES).nullable(), wet: z.number().nullable(), work: z.string() },
 });
 const judgedOn = judged.extend({ bike: z.string(), first: z.boolean() });
 const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "service", "date", "found", "defect", "sure"]) });
@@ -192,7 +201,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
   }),
   z.object({ is: z.literal("too long") }),
   z.object({ is: z.literal("file sent"), file: z.enum(["plan", "table", "chart", "picture", "other"]) }),
-  z.object({ is: z.literal("not understood"), bikes: z.array(z.string()) }),
+  z.object({ is: z.literal("not understood"), bikes: z.array(z.string()), otherwise: z.looseObject({ why: z.literal("item not fitted") }).optional() }),
   z.object({ is: z.literal("seen before") }),
   z.object({ is: z.literal("not yours") }),
   z.object({ is: z.literal("bike gone") }),

@@ -22,7 +22,7 @@ const historyData = shapeOf<History>(
     nickname: z.string(),
     recorded: z.array(z.object({ items: z.array(z.string()), called: z.string(), on: vagueDate })),
     unknown: z.array(z.string()),
-    asked: z.array(z.string()),
+    kept: z.string().nullable(),
     unread: z.array(z.object({ item: z.string(), called: z.string(), typed: z.string() })),
     due: dueBike,
   }),
@@ -54,11 +54,9 @@ export const addFirst = handler<FirstAdded>({
 export const history = handler<History>({
   kind: "form",
   open: async (ctx, { subject }, words) => {
-    const { bike, typed } = historyOf(subject);
-    const asked = await historyQuestions(ctx, { bike: bike as BikeId });
-    if (asked.is === "refused") return asked;
-    const items = asked.value.items.map((each, n) => ({ ...each, typed: typed.get(n) ?? null })).filter((_, n) => typed.size === 0 || typed.has(n));
-    return { is: "done", value: historyForm(asked.value.nickname, items, words) };
+    const { bike, kept } = historyOf(subject);
+    const asked = await historyQuestions(ctx, { bike: bike as BikeId, ...(kept === null ? {} : { kept }) });
+    return asked.is === "refused" ? asked : { is: "done", value: historyForm(asked.value.nickname, asked.value.items, words) };
   },
   visibility: "private",
   data: historyData,

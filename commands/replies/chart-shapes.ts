@@ -73,5 +73,6 @@ export const chartSaved = z.object({
   edits: z.number().int(),
   changed: z.array(z.string()),
   added: z.array(z.string()),
+  leftOut: z.array(z.object({ line: z.number().int(), text: z.string() })),
   undone: z.boolean(),
 });

@@ -1,6 +1,5 @@
 // The one form about a bike's past, and what came of it.
 
-import { LONGEST } from "../../src/chat/action-names.ts";
 import type { Form, Said } from "../../src/chat/reply.ts";
 import type { History } from "../../src/usecases/first-history.ts";
 import type { Words } from "../../src/words/en/english.ts";
@@ -42,25 +41,12 @@ export function sayHistory(history: History, words: Words): Said {
   return said(lines, { actions: [...again, press("show-due", history.due.bike, words.bikes.labels.due)] });
 }
 
-/** Before a field's place and between fields, in what a button's id holds. */
-const PART = "|";
-/** `1.history.` before the subject and `.0` behind it. */
-const AROUND = "1.history..0".length;
+/** Between the bike and what its answers are kept under. */
+const PART = "/";
+const subjectOf = ({ due, kept }: History): string => `${due.bike}${kept === null ? "" : `${PART}${kept}`}`;
 
-/** The bike, and each answer that was not read by its place in the form; as much of what was typed as an id holds. */
-function subjectOf({ due, unread, asked }: History): string {
-  const parts = unread.map(({ item, typed }) => ({ at: `${asked.indexOf(item)}`, typed: typed.replaceAll(PART, "/") }));
-  let left = LONGEST - AROUND - due.bike.length - parts.reduce((sum, { at }) => sum + PART.length + at.length, 0);
-  const held = parts.map(({ at, typed }) => {
-    const fits = typed.length <= left;
-    if (fits) left -= typed.length;
-    return `${at}${fits ? typed : ""}`;
-  });
-  return [due.bike, ...held].join(PART);
-}
-
-/** What a button's subject says of the answers to put right: the bike, and what was typed by its place; none: the whole form. */
-export function historyOf(subject: string): { readonly bike: string; readonly typed: ReadonlyMap<number, string> } {
-  const [bike = "", ...parts] = subject.split(PART);
-  return { bike, typed: new Map(parts.map((part) => [Number(part.slice(0, 1)), part.slice(1)])) };
+/** What a button's subject says: the bike and, of a form that came back, what its answers are kept under. */
+export function historyOf(subject: string): { readonly bike: string; readonly kept: string | null } {
+  const [bike = "", kept = null] = subject.split(PART);
+  return { bike, kept };
 }

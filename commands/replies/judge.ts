@@ -4,7 +4,7 @@ import { callsForWork } from "../../src/core/judgement/verdict.ts";
 import { type Judged, type JudgedOn, unevenPads } from "../../src/usecases/judge.ts";
 import type { Words } from "../../src/words/en/english.ts";
 
-/** Asked for what it lacks only at its first reading, or where it is looked at by itself. */
+/** Asked for what it lacks only at its first reading, or where it is looked at by itself; a figure of the manual at the first of a day, and named shortly after that. */
 type Line = Judged & Partial<Pick<JudgedOn, "first">>;
 
 export function judgedLines(judged: readonly Line[], words: Words): string[] {
@@ -15,6 +15,8 @@ export function judgedLines(judged: readonly Line[], words: Words): string[] {
   const lines = judged.filter((each) => !lacking.includes(each)).map((each) => words.judge.line(each));
   const asked = lacking.filter(({ first }) => first !== false);
   if (asked.length > 0) lines.push(words.judge.lacking(asked));
+  const known = lacking.filter(({ first }) => first === false);
+  if (known.length > 0) lines.push(words.judge.stillLacking(known));
   // How it is measured, with the first of a kind that lacks how it was.
   const unsaid = judged.filter(
     ({ judgement, first, miscounted }) =>
@@ -23,12 +25,14 @@ export function judgedLines(judged: readonly Line[], words: Words): string[] {
   lines.push(...[...new Set(unsaid.map(({ kind }) => kind))].map((kind) => words.judge.howTo(kind)));
   lines.push(...unevenPads(judged).map(words.judge.uneven));
   if (judged.some(({ by, first }) => by === "bars" && first !== false)) lines.push(words.judge.unknownPlace());
+  if (judged.some(({ by, first }) => by === "bars, no group" && first !== false)) lines.push(words.judge.noGroup());
   if (judged.some(({ by, first }) => by === "bars, state law" && first !== false)) lines.push(words.judge.stateLaw());
   return lines;
 }
 
 /** The caution of the first that calls for work, do-not-ride ones first. */
 export function cautionOfJudged(judged: readonly Line[], words: Words): string | null {
-  const worst = judged.find(({ doNotRide }) => doNotRide) ?? judged.find(({ judgement }) => callsForWork(judgement));
+  const worst =
+    judged.find(({ doNotRide }) => doNotRide) ?? judged.find(({ judgement }) => callsForWork(judgement)) ?? judged.find(({ ifSo }) => ifSo?.doNotRide === true);
   return words.caution(worst?.caution ?? null);
 }

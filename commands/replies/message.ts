@@ -41,7 +41,7 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
     case "file sent":
       return said([words.readings.fileSent(outcome.file)]);
     case "not understood":
-      return said([words.readings.notUnderstood(outcome.bikes)]);
+      return said([outcome.otherwise === undefined ? words.readings.notUnderstood(outcome.bikes) : words.refusal(outcome.otherwise)]);
     case "seen before":
       return said([words.readings.seenBefore()]);
     case "not yours":
@@ -86,12 +86,14 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
       return null;
     case "logged": {
       const wants = outcome.news[0]?.nickname ?? nicknameOfPressing(outcome);
-      const asks = outcome.defects.some(({ from }) => from !== "verdict") || outcome.mayClose.length > 0;
+      const found = outcome.defects.filter(({ from }) => from !== "verdict");
+      const asks = found.some(({ grade }) => grade === null) || outcome.mayClose.length > 0;
+      const noted = asks || found.length > 0;
       const learnt = outcome.learnt === undefined ? [] : [words.bikes.learnt(outcome.learnt)];
       const unread = outcome.unread === undefined ? [] : [words.readings.unreadInChannel()];
-      if (wants === null && !asks && learnt.length + unread.length === 0) return { react: "logged", reply: null, data: dataOf(outcome) };
+      if (wants === null && !noted && learnt.length + unread.length === 0) return { react: "logged", reply: null, data: dataOf(outcome) };
       const reply = {
-        ...said([...(asks ? [words.defects.inChannel()] : wants === null ? [] : [words.readings.newsInChannel(wants)]), ...unread, ...learnt], {
+        ...said([...(noted ? [words.defects.inChannel(asks)] : wants === null ? [] : [words.readings.newsInChannel(wants)]), ...unread, ...learnt], {
           actions: [press("show-logged", outcome.source, words.readings.labels.logged)],
         }),
         visibility: "shared",
@@ -135,11 +137,11 @@ export function answerInFull(outcome: MessageOutcome, words: Words): MessageAnsw
   return { react: outcome.is === "logged" ? "logged" : outcome.is === "asked" ? "asked" : null, reply, data: dataOf(outcome) };
 }
 
-/** The bike on which a reading is near its limit or beyond, or into which a fluid went that must not; null when none is. */
+/** The bike on which a reading is near its limit or beyond, or may be, or into which a fluid went that must not; null when none is. */
 function nicknameOfPressing({ judged = [], fluids = [], bikes }: Logged): string | null {
   const wrong = fluids.find(({ worth }) => worth === null);
   if (wrong !== undefined) return wrong.nickname;
-  const pressing = judged.find(({ judgement }) => callsForWork(judgement) || judgement.is === "near limit");
+  const pressing = judged.find(({ judgement, ifSo }) => callsForWork(judgement) || judgement.is === "near limit" || ifSo !== null);
   return pressing === undefined ? null : (bikes.find(({ id }) => id === pressing.bike)?.nickname ?? null);
 }
 
@@ -236,7 +238,7 @@ function answers(question: Question, words: Words): Action[] {
       case "runs backwards":
         return isDial
           ? [...(mayHaveRolled(question) ? [choice("rolled over", labels.rolledOver)] : []), newDial(question, words), choice("earlier", labels.earlier)]
-          : [choice("no figure", labels.noFigure)];
+          : [...(isUndatedWork(question) ? [choice("back then", labels.backThen)] : []), choice("no figure", labels.noFigure)];
       case "beyond a later one":
         return isDial ? [choice("earlier", labels.later)] : [choice("no figure", labels.noFigure)];
       case "implausible jump":
@@ -256,12 +258,18 @@ function answers(question: Question, words: Words): Action[] {
     return services.map((service, n) => press("answer", `${draft}.${n}`, words.readings.service(service, only), rev));
   }
   if (gap.need === "defect") return [press("answer", `${draft}.yes`, words.defects.labels.note, rev)];
-  const named = question.options.map((given, n) => ({ value: String(n), label: words.readings.option(gap, n, given) }));
+  const named = question.options.map((given, n) => ({
+    value: String(n),
+    label: words.readings.option(gap, n, given, question.intent.do === "record work" ? question.intent.outcome : null),
+  }));
   if (named.length === 0) return [];
   if (named.length > 4) return [pickOne("answer", draft, words.readings.labels.pick, named, rev)];
   const both = question.both === true ? [press("answer", `${draft}.${BOTH}`, labels.both, rev)] : [];
   return [...named.map(({ value, label }) => press("answer", `${draft}.${value}`, label, rev)), ...both];
 }
+
+/** Work at a figure that lies behind, with no day: it was done when the dial showed that. */
+const isUndatedWork = ({ intent }: Question): boolean => intent.do === "record work" && intent.on.typed === "";
 
 const mayHaveRolled = ({ last }: Question): boolean => last !== null && mayRollOver(dialOf(last.figure, last.unit), last.unit);
 

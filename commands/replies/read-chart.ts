@@ -168,7 +168,7 @@ function otherLine(line: LineOutcome, { column }: ChartProposal, { readChart }: 
   }
 }
 
-export function saySaved({ bike, nickname, rev, edits, changed, added, undone }: ChartSaved, { readChart }: Words): Said {
+export function saySaved({ bike, nickname, rev, edits, changed, added, leftOut, undone }: ChartSaved, { readChart }: Words): Said {
   if (undone) return said([readChart.undone(nickname)]);
-  return said(readChart.saved(nickname, changed, added), { actions: [press("undo-chart", `${bike}.${edits}`, readChart.labels.undo, rev)] });
+  return said(readChart.saved(nickname, changed, added, leftOut), { actions: [press("undo-chart", `${bike}.${edits}`, readChart.labels.undo, rev)] });
 }

@@ -3,6 +3,7 @@
 import type { ActionName } from "../../src/chat/action-names.ts";
 import type { Action, Attached, Said } from "../../src/chat/reply.ts";
 import { unreachable } from "../../src/core/brand.ts";
+import type { Outcome } from "../../src/core/schedule/facts.ts";
 import type { JobShown, JobWorked } from "../../src/usecases/jobs.ts";
 import type { SheetEvening, SheetShown, SheetStep } from "../../src/usecases/sheet.ts";
 import { csvOf } from "../../src/words/csv.ts";
@@ -19,13 +20,16 @@ export function saySheet(shown: SheetShown, words: Words): Said {
   const { bike, mark, on, evenings, evening, adds } = shown;
   const job = shown.job === null ? [] : [press("sheet-job", shown.job, sheet.labels.go)];
   if (shown.items === 0)
-    return said([sheet.empty(bike.nickname, mark, on, shown, bike), ...sheet.nearest(shown.nearest), ...meanwhile(shown, words)], { actions: job });
+    return said([sheet.empty(bike.nickname, mark, on, shown, bike), ...blind(shown, words), ...sheet.nearest(shown.nearest), ...meanwhile(shown, words)], {
+      actions: job,
+    });
   const here = evenings[evening - 1] as SheetEvening;
   const before = evenings.slice(0, evening - 1).reduce((sum, each) => sum + itemsOf(each).length, 0);
   const lines = [
     sheet.title(bike.nickname, mark, on, shown, shown.items, shown.minutes, shown.unsaid, evenings.length, bike),
     ...shown.stops.map((defect) => words.defects.due(defect, words.today)),
     ...(shown.engine === "ride" ? [] : [sheet.notRidden(shown.engine, shown.stops.length > 0)]),
+    ...(evening > 1 ? [] : blind(shown, words)),
     ...[sheet.when(on, bike.today)].filter((line) => line !== null),
     ...(adds === null || evening > 1 ? [] : [sheet.adds(adds.at, adds.ordinary, adds.names, bike.unit)]),
     ...(shown.note === null ? [] : [sheet.note(shown.note)]),
@@ -55,7 +59,7 @@ export function saySheet(shown: SheetShown, words: Words): Said {
   ];
   const cautions = itemsOf(here).flatMap(({ due }) => (due.caution === null ? [] : [due.caution]));
   // Whatever else is hot or heavy that evening: where brakes are opened, that is said too.
-  const told = [...new Set([cautions[0], cautions.find((each) => each === "brakes")])]
+  const told = [...new Set([cautions[0], cautions.find((each) => each === "brakes" || each === "drum brakes")])]
     .map((each) => words.caution(each ?? null))
     .filter((each) => each !== null);
   const pages = evenings.flatMap((_each, n): Action[] =>
@@ -67,6 +71,8 @@ export function saySheet(shown: SheetShown, words: Words): Said {
   told.unshift(...[...new Set(stops)].filter((each) => !told.includes(each)).slice(0, 2));
   return said(lines, { caution: told.length === 0 ? null : told.join(" "), actions: [...begin, ...pages], files: [tableOf(shown, words)] });
 }
+
+const blind = ({ blind: what, bike }: SheetShown, { outlook }: Words): string[] => (what === null ? [] : [outlook.blind(what, bike)]);
 
 const meanwhile = (shown: SheetShown, { sheet }: Words): string[] => (shown.meanwhile.length === 0 ? [] : [sheet.meanwhile(shown.meanwhile)]);
 
@@ -80,13 +86,15 @@ function stepsOf(evening: SheetEvening, before: number, shown: SheetShown, { she
       case "open":
         return [`- ${sheet.open(step.part)}`];
       case "close":
-        return [`- ${sheet.close(step.part)}`];
+        return [`- ${sheet.close(step.part, shown.brakes)}`];
+      case "stays apart":
+        return [`- ${sheet.staysApart(step.parts)}`];
       case "warm up":
         return [`- ${sheet.warmUp(shown.engine)}`];
       case "tension":
         return shown.tension === null ? [] : [`- ${sheet.tension(shown.tension)}`];
-      case "pump brakes":
-        return [`- ${sheet.pumpBrakes()}`];
+      case "brakes":
+        return sheet.brakes(shown.brakes).map((line) => `- ${line}`);
       case "last look":
         return [`- ${sheet.lastLook(shown.habits)}`];
       case "test ride":
@@ -130,7 +138,7 @@ export function sayJob(job: JobShown, words: Words): Said {
   const open = lines.filter((line) => !line.gone && line.ticked === null);
   const here = open.filter((line) => line.evening === job.evening);
   const text = [
-    sheet.jobTitle(bike.nickname, job.mark, job.begunOn, open.length, lines.length, job.state, bike),
+    sheet.jobTitle(bike.nickname, job.mark, job.begunOn, { open: open.length, of: lines.length, came: cameTo(lines) }, job.state, bike),
     ...job.stops.map((defect) => words.defects.due(defect, words.today)),
     ...(job.standOvernight && job.state === "open" ? [sheet.standOvernight()] : []),
     ...(here.length === 0 ? [] : ["", sheet.jobEvening(job.evening, job.evenings), ...here.map((line) => sheet.jobOpen(line.name, line.engine))]),
@@ -154,12 +162,20 @@ export function sayJob(job: JobShown, words: Words): Said {
   return said(text, { caution: job.state === "open" ? words.caution(caution) : null, actions });
 }
 
+/** How many items came to each outcome. */
+function cameTo(lines: JobShown["lines"]): ReadonlyMap<Outcome, number> {
+  const came = new Map<Outcome, number>();
+  for (const { ticked } of lines) if (ticked !== null) came.set(ticked.outcome, (came.get(ticked.outcome) ?? 0) + 1);
+  return came;
+}
+
 /** Each item by itself; what one record holds, such as a shop's bill, on one line. */
 function tickedOf({ lines, bike }: JobShown, { sheet }: Words): string[] {
   return lines.flatMap(({ name, ticked }, n): string[] => {
     if (ticked === null) return [];
     const { record } = ticked;
-    if (ticked.together === 1 || record === null) return [sheet.jobDone(name, ticked, bike)];
+    const earlier = ticked.earlier.map((each) => sheet.jobEarlier(each, bike));
+    if (ticked.together === 1 || record === null) return [sheet.jobDone(name, ticked, bike), ...earlier];
     const same = lines.filter((line) => line.ticked?.record === record);
     return same[0] === lines[n]
       ? [
@@ -193,7 +209,7 @@ export function sayJobItem({ job, line }: { readonly job: JobShown; readonly lin
 const OF_TICKING: readonly ActionName[] = ["undo", "defect-grade", "defect-mended", "defect-show", "defect-closes"];
 
 /** What ticking came to, then the job as it stands; with a shop's bill, what was not on it. */
-export function sayWorked({ outcome, job }: JobWorked, words: Words): Said {
+export function sayWorked({ outcome, job, again }: JobWorked, words: Words): Said {
   const first = sayOutcome(outcome, words);
   if (outcome.is !== "logged") return first;
   const rest = sayJob(job, words);
@@ -203,5 +219,12 @@ export function sayWorked({ outcome, job }: JobWorked, words: Words): Said {
   const worked = job.lines.filter(({ item }) => outcome.work.some(({ items }) => items.some((each) => each.item === item)));
   const caution = first.caution ?? words.caution(worked.find((line) => line.caution !== null)?.caution ?? null);
   const kept = first.actions.filter(({ id }) => OF_TICKING.some((name) => id.split(".")[1] === name));
-  return { ...rest, caution, lines: [...first.lines, "", ...rest.lines], actions: [...kept, ...actions, ...rest.actions] };
+  const { twice, labels } = words.sheet;
+  const back = again.flatMap(({ name, source }) => (source === null ? [] : [press("undo", source, labels.first(name))]));
+  return {
+    ...rest,
+    caution,
+    lines: [...first.lines, ...again.map(({ name }) => twice(name)), "", ...rest.lines],
+    actions: [...kept, ...back, ...actions, ...rest.actions],
+  };
 }

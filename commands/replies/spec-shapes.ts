@@ -44,5 +44,8 @@ export const specSaved = z.object({
 
 /** A row of an open table: which one, and what that one holds. */
 export const lookedUp = z.looseObject({
-  table: z.enum(["oil grade", "oil grades", "brake fluid", "brake fluids", "tyre mark", "thread", "inch thread", "hex", "tread law", "resting volts"]),
+  table: z.enum([
+    ...(["oil grade", "oil grades", "brake fluid", "brake fluids", "tyre mark", "load indexes", "speed symbols"] as const),
+    ...(["thread", "threads", "inch thread", "hex", "tread law", "resting volts"] as const),
+  ]),
 });

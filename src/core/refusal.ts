@@ -1,6 +1,8 @@
 // Every way in which a member's request can be refused, as data; words/ has one sentence for each.
 
 import type { LocalDate } from "./calendar/dates.ts";
+import type { EquipmentPart } from "./equipment.ts";
+import type { ItemKey } from "./ids.ts";
 import type { WhyNot } from "./quantity/conversion.ts";
 import type { DistanceUnit } from "./quantity/distance.ts";
 import type { UnitId } from "./quantity/units.ts";
@@ -21,6 +23,15 @@ export type Refusal =
   | { readonly why: "future date"; readonly on: LocalDate /** The same day of last year, where no year was typed. */; readonly before?: LocalDate }
   | { readonly why: "not a date"; readonly typed: string }
   | { readonly why: "no such item"; readonly typed: string; readonly nearest: readonly string[] }
+  /** Work at what this bike has not: `part` would have to be one of `wants`. */
+  | {
+      readonly why: "item not fitted";
+      readonly item: ItemKey;
+      readonly nickname: string;
+      readonly part: EquipmentPart;
+      readonly is: string;
+      readonly wants: readonly string[];
+    }
   | { readonly why: "which item"; readonly typed: string; readonly items: readonly string[] }
   | { readonly why: "runs backwards"; readonly typed: string; readonly last: { readonly figure: number; readonly unit: DistanceUnit } | null }
   | { readonly why: "implausible jump"; readonly typed: string; readonly last: { readonly figure: number; readonly unit: DistanceUnit } | null }

@@ -156,6 +156,9 @@ export function modalOf(action: string, form: Form): ModalBuilder {
   return new ModalBuilder().setCustomId(action).setTitle(clip(form.title, 45)).addLabelComponents(form.fields.slice(0, 5).map(labelOf));
 }
 
+/** As much as the platform takes in one text input. */
+const LONGEST_ANSWER = 4000;
+
 function labelOf(field: Field): LabelBuilder {
   const label = new LabelBuilder().setLabel(clip(field.label, 45));
   if (field.kind === "choice")
@@ -170,9 +173,9 @@ function labelOf(field: Field): LabelBuilder {
     .setCustomId(field.name)
     .setRequired(field.required)
     .setStyle(field.kind === "paragraph" ? TextInputStyle.Paragraph : TextInputStyle.Short)
-    .setMaxLength(field.kind === "paragraph" ? 4000 : 200);
+    .setMaxLength(LONGEST_ANSWER);
   if (field.hint !== null) input.setPlaceholder(clip(field.hint, 100));
-  if (field.value !== null && field.value !== "") input.setValue(field.value);
+  if (field.value !== null && field.value !== "") input.setValue(clip(field.value, LONGEST_ANSWER));
   return label.setTextInputComponent(input);
 }
 

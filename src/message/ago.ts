@@ -1,16 +1,18 @@
 // Days by how long ago they were: "2 weeks ago", "vor drei Jahren", "at the weekend", "the day before yesterday".
 
-import { addDays, addMonths, localDate, vagueDate, weekdayOf, yearOf } from "../core/calendar/arithmetic.ts";
+import { addDays, addMonths, localDate, someDayBy, vagueDate, weekdayOf, yearOf } from "../core/calendar/arithmetic.ts";
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import type { Token } from "./scan.ts";
+import { seasonsAgo } from "./vague-span.ts";
 
 /** A day, or a span where none was named, at tokens `from` to `to` (both included). */
 export type Ago = { readonly on: LocalDate | null; readonly span: VagueDate | null; readonly from: number; readonly to: number };
 
 /** What begins at a token; null where nothing does. */
-export function agoAt(text: string, tokens: readonly Token[], at: number, { today, vocabulary }: Known): Ago | null {
+export function agoAt(text: string, tokens: readonly Token[], at: number, known: Known): Ago | null {
+  const { today, vocabulary } = known;
   const { ago } = vocabulary;
   const word = (n: number): string => {
     const token = tokens[n];
@@ -28,6 +30,11 @@ export function agoAt(text: string, tokens: readonly Token[], at: number, { toda
     const sunday = addDays(saturday, 1);
     return { on: null, span: vagueDate(saturday, sunday > today ? today : sunday, typed(to)), from: at, to };
   }
+  const mine = ago.beforeMine.find((phrase) => phrase.split(" ").every((each, n) => word(at + n) === each));
+  if (mine !== undefined) {
+    const to = at + mine.split(" ").length - 1;
+    return { on: null, span: someDayBy(today, typed(to)), from: at, to };
+  }
   const opens = among(ago.before, word(at)) ? 1 : 0;
   const halved = halfYear(tokens, at, opens, ago);
   if (halved !== null) {
@@ -39,6 +46,12 @@ export function agoAt(text: string, tokens: readonly Token[], at: number, { toda
   const idle = among(ago.of, word(at + opens + 1)) ? 1 : 0;
   const unit = counted === null ? undefined : under(ago.units, word(at + opens + 1 + idle));
   const last = at + opens + 1 + idle + (opens === 1 ? 0 : 1);
+  const season = counted === null ? undefined : under(vocabulary.seasons, under(ago.seasons, word(at + opens + 1)) ?? "");
+  const behind = at + opens + 1 + (opens === 1 ? 0 : 1);
+  if (counted !== null && season !== undefined && (opens === 1 || among(ago.behind, word(behind)))) {
+    const span = seasonsAgo(season, counted, known);
+    return { on: null, span: vagueDate(span.from, span.to, typed(behind)), from: at, to: behind };
+  }
   if (counted === null || unit === undefined || (opens === 0 && !among(ago.behind, word(last)))) return null;
   const { of, n } = unit;
   const count = counted * n;

@@ -75,8 +75,14 @@ const agoWords = new WeakMap<Vocabulary, ReadonlySet<string>>();
 function agoWordsOf(vocabulary: Vocabulary): ReadonlySet<string> {
   const ready = agoWords.get(vocabulary);
   if (ready !== undefined) return ready;
-  const { behind, before, weekend, days } = vocabulary.ago;
-  const made = new Set([...behind, ...before, ...weekend, ...Object.keys(days).map((phrase) => phrase.split(" ").at(-1) ?? "")]);
+  const { behind, before, weekend, days, beforeMine } = vocabulary.ago;
+  const made = new Set([
+    ...behind,
+    ...before,
+    ...weekend,
+    ...beforeMine.map((phrase) => phrase.split(" ", 1)[0] ?? ""),
+    ...Object.keys(days).map((phrase) => phrase.split(" ").at(-1) ?? ""),
+  ]);
   agoWords.set(vocabulary, made);
   return made;
 }

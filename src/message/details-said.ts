@@ -8,6 +8,7 @@ import type { Place } from "../core/reading/kinds.ts";
 import { type Cost, NO_DETAIL, type PartFitted, type Quantity, type WorkDetail } from "../core/work-detail.ts";
 import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { fluidsNamed } from "./fluids-named.ts";
 import { kindWordsIn, namesWheel } from "./kind-of.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
 import { tokensOf } from "./pieces.ts";
@@ -79,9 +80,7 @@ function mark(layout: Layout, at: readonly number[], start: number, end: number,
   }
 }
 
-/** A fluid class by its label. Source: 49 CFR 571.116. */
-const FLUID = /(?<![\p{L}\p{N}])DOT ?([34]|5(?:\.1)?)(?![\p{L}\p{N}])/giu;
-const FLUIDS = /^(?:brake|clutch)-fluid\./u;
+const FLUIDS = /^(?:brake-fluid|clutch-fluid|brake-hoses)\./u;
 const TYRES = ["front-tyre.replace", "rear-tyre.replace"] as const;
 
 /** "New rear tyre 3725": four digits that are a week and a year not later than now. */
@@ -106,17 +105,25 @@ function tyresSaid(layout: Layout, at: readonly number[], intent: RecordWork, us
   });
 }
 
-/** "Topped up with DOT 4": the class of a fluid of which no amount was said. */
+/** "Topped up with DOT 4", "with mineral oil": the class or family of a fluid of which no amount was said. */
 function fluidsSaid(layout: Layout, at: readonly number[], intent: RecordWork, used: Set<number>): readonly PartFitted[] {
   const item = intent.items.find((each) => FLUIDS.test(each));
   const [first, last] = [layout.tokens[at[0] ?? -1], layout.tokens[at.at(-1) ?? -1]];
   if (item === undefined || first === undefined || last === undefined) return [];
-  return [...layout.text.slice(first.start, last.end).matchAll(FLUID)].flatMap((found): readonly PartFitted[] => {
-    const [start, end] = [first.start + found.index, first.start + found.index + found[0].length];
-    const taken = at.some((each) => used.has(each) && (layout.tokens[each]?.start ?? -1) >= start && (layout.tokens[each]?.start ?? -1) < end);
-    if (taken) return [];
+  const named = fluidsNamed(layout.text.slice(first.start, last.end), [layout.known.vocabulary.details]);
+  return named.flatMap((fluid, n): readonly PartFitted[] => {
+    const [start, end] = [first.start + fluid.start, first.start + fluid.end];
+    const within = layout.tokens.flatMap((token, each) => (token.start >= start && token.start < end ? [each] : []));
+    // What was poured in is no name of the job, and of the brakes "brake fluid" says nothing.
+    if (
+      within.some((each) => used.has(each) || !at.includes(each)) ||
+      (fluid.name === "brake fluid" && !intent.items.some((each) => each.startsWith("clutch")))
+    )
+      return [];
     mark(layout, at, start, end, used);
-    return [{ words: `DOT ${found[1]}`, item, made: null }];
+    // "DOT 5 silicone" is one fluid.
+    if (n > 0 && named[n - 1]?.name === fluid.name) return [];
+    return [{ words: /^dot/iu.test(fluid.typed) ? fluid.name : fluid.typed, item, made: null }];
   });
 }
 
@@ -142,10 +149,12 @@ function markOrWord(layout: Layout, at: number): string {
   return token?.is === "break" ? token.mark : (wordAt(layout.tokens, at) ?? "");
 }
 
-/** Between commas or ends by itself. */
+/** Between commas or ends by itself; the day or the bike may be said behind it: "380 on 20 November". */
 function isAlone(layout: Layout, at: number): boolean {
-  const edge = (n: number): boolean => layout.tokens[n] === undefined || layout.tokens[n]?.is === "break";
-  return edge(at - 1) && edge(at + 1);
+  const { tokens, taken, known } = layout;
+  const edge = (n: number): boolean => tokens[n] === undefined || tokens[n]?.is === "break";
+  const behind = among(known.vocabulary.onBike, wordAt(tokens, at + 1)) ? at + 2 : at + 1;
+  return edge(at - 1) && (edge(at + 1) || taken.has(behind));
 }
 
 /** What is measured of a part that was put in new. `bare`: a length that stands by itself beside it can be nothing else. */

@@ -69,7 +69,19 @@ export const isAnd = (layout: Layout, at: number): boolean => among(layout.known
 
 /** A verb of the workshop, or "did". */
 export const isVerb = (layout: Layout, at: number): boolean =>
-  under(layout.known.vocabulary.workDone, wordAt(layout.tokens, at)) !== undefined || isPutNew(layout, at);
+  (under(layout.known.vocabulary.workDone, wordAt(layout.tokens, at)) !== undefined && !isRun(layout, at)) || isPutNew(layout, at);
+
+/** "The front tyre has done 2,000 km", "der Reifen hat 2.000 km gemacht": how far a part has run is no work on it. */
+function isRun({ tokens, known: { vocabulary } }: Layout, at: number): boolean {
+  const word = wordAt(tokens, at);
+  const isFar = (n: number): boolean => {
+    const token = tokens[n];
+    return token?.is === "number" && token.units.some((unit) => unit === "mi" || unit === "km");
+  };
+  const has = (n: number): boolean => among(vocabulary.others.has, wordAt(tokens, n));
+  if (among(vocabulary.rode, word) && isFar(at + 1)) return has(at - 1);
+  return among(vocabulary.rodeBehind, word) && isFar(at - 1) && has(at - 2);
+}
 
 /** How many words may stand between "put" and what is new. */
 const NEAR = 5;

@@ -11,24 +11,47 @@ export type ReadValues = { readonly values: readonly ItemValue[]; readonly words
 /** The longest name of a place behind a value. */
 const LONGEST_PLACE = 24;
 
-/** @param usual the unit of a bare figure; null: a bare figure is no value */
+/** @param usual the unit of a bare figure where no other value has one; null: a bare figure is no value */
 export function readValues(text: string, known: Pick<Known, "numbers" | "vocabulary">, usual: UnitId | null): ReadValues {
+  const pieces = valuePieces(text.replace(PAD_PAIR, "$1 mm, $2 mm")).map((piece) => ({
+    piece,
+    read: parseAmount(piece, known.vocabulary.units, known.numbers),
+  }));
+  const said = [...new Set(pieces.flatMap(({ read }) => (read.is === "amount" && read.unit !== null ? [read.unit] : [])))];
+  // "4.5 mm inner, 0.8 outer": the unit of the one is the other's.
+  const bare = said.length === 1 ? (said[0] ?? usual) : usual;
   const values: ItemValue[] = [];
   const words: string[] = [];
-  // A comma with a space behind it parts values; one without is a decimal comma or parts thousands.
-  for (const piece of text
-    .replace(PAD_PAIR, "$1 mm, $2 mm")
-    .split(/[,;]\s+|;/u)
-    .map((each) => each.trim())) {
-    if (piece === "") continue;
-    const read = parseAmount(piece, known.vocabulary.units, known.numbers);
+  for (const { piece, read } of pieces) {
+    const placed = bare === null ? null : placedFigure(piece, known);
     // A share of something is in no unit, whatever a bare figure would be in there.
     const isShare = read.is === "amount" && /^(?:%|per\s?cent|prozent)/iu.test(read.rest);
-    const unit = read.is === "amount" && !isShare ? (read.unit ?? usual) : null;
-    if (read.is !== "amount" || unit === null || read.from !== read.to || read.other !== null || read.rest.length > LONGEST_PLACE) words.push(piece);
+    const unit = read.is === "amount" && !isShare ? (read.unit ?? bare) : null;
+    if (placed !== null && bare !== null && (read.is !== "amount" || read.unit === null)) values.push({ ...placed, unit: bare });
+    else if (read.is !== "amount" || unit === null || read.from !== read.to || read.other !== null || read.rest.length > LONGEST_PLACE) words.push(piece);
     else values.push({ value: read.from, unit, place: read.rest === "" ? null : read.rest });
   }
   return { values, words: words.length === 0 ? null : words.join(", ") };
+}
+
+/** The values of a text apart, as typed. A comma with a space behind it parts values; one without is a decimal comma or parts thousands. */
+export const valuePieces = (text: string): readonly string[] =>
+  text
+    .split(/[,;]\s+|;/u)
+    .map((each) => each.trim())
+    .filter((each) => each !== "");
+
+/** "0.8 outer", "0,18 exhaust 2": a figure with nothing but the names of places behind it, so that no unit is meant by them. */
+function placedFigure(piece: string, { numbers, vocabulary }: Pick<Known, "numbers" | "vocabulary">): Pick<ItemValue, "value" | "place"> | null {
+  const [, figure = "", place = ""] = /^([\d.,]+)\s+(\p{L}[\p{L}\s\d/]*)$/u.exec(piece) ?? [];
+  const read = parseAmount(figure, vocabulary.units, numbers);
+  if (read.is !== "amount" || read.from !== read.to || read.other !== null || read.rest !== "" || place.length > LONGEST_PLACE) return null;
+  const names = new Set([...Object.values(vocabulary.places), ...Object.values(vocabulary.measuring.sides)].flat());
+  const isPlace = place
+    .toLowerCase()
+    .split(/\s+/u)
+    .every((word) => names.has(word) || /^\d{1,2}$/u.test(word));
+  return isPlace ? { value: read.from, place } : null;
 }
 
 /** "2/3 mm": both pads of a caliper. Only an inch has fractions. */

@@ -22,17 +22,16 @@ export function refitSaid(layout: Layout, clause: Clause): RefitSaid | null {
   const intents: RecordWork[] = [];
   const used = new Set<number>();
   const told = new Set<Part>();
-  let named: string | null = null;
+  let named: Named | null = null;
   let off: Part | null = null;
   for (const segment of segments) {
-    const words = tokensOf(segment).map((at) => wordAt(layout.tokens, at) ?? "");
+    const words = tokensOf(segment).map((at) => wordAt(layout.tokens, at) ?? figureAt(layout, at));
     const found = partIn(words, refitted);
-    const here = found?.part ?? null;
     // "Put new back pads in": the back of a name is no way back.
     const around = found === null ? words : ` ${words.join(" ")} `.replace(` ${found.name} `, " ").split(" ");
     const isOne = words.some((word) => among(refitted.one, word));
-    const part = here ?? (isOne ? named : null);
-    named = here ?? named;
+    const part: Named | null = found ?? (isOne ? named : null);
+    named = found ?? named;
     if (part === null) continue;
     const isTaken = words.some((word) => among(refitted.taken, word)) && words.some((word) => among(refitted.off, word));
     const isRenewed = around.some((word) => among(layout.known.vocabulary.renewed, word));
@@ -43,20 +42,23 @@ export function refitSaid(layout: Layout, clause: Clause): RefitSaid | null {
       (around.some((word) => among(refitted.refit, word)) ||
         (around.some((word) => among(refitted.back, word)) &&
           (around.some((word) => among(refitted.put, word)) || (isOld && around.some((word) => among(refitted.on, word))))));
-    const isNew = here === null && isRenewed;
-    const meant = bikeFor(layout, segment, part, isBack);
-    const known = meant.bike?.pieces?.find((each) => each.part === part);
+    const isNew = found === null && isRenewed;
+    const meant = bikeFor(layout, segment, part.parts, isBack);
+    const known = meant.bike?.pieces?.filter((each) => part.parts.includes(each.part)) ?? [];
+    const able = known.filter(cameOff);
     if (isTaken && !isBack) {
       off = segment;
       continue;
     }
-    if (isBack && known?.pieces.some(({ fitted }) => !fitted) === true) {
-      const options = pieceMeant(words, known, refitted);
-      intents.push(recordOf(layout, options, segment, off, meant, "done"));
-    } else if (isBack && known !== undefined && words.some((word) => among(refitted.old, word))) {
+    const renewals = known.map(({ renew }) => renew);
+    if (isBack && able.length > 0) {
+      const options = able.flatMap((each) => pieceMeant(words, each, refitted));
+      // A sprocket that went back brings no chain with it.
+      intents.push(recordOf(layout, options, segment, off, meant, "done", !among(refitted.some, part.name)));
+    } else if (isBack && known.length > 0 && words.some((word) => among(refitted.old, word))) {
       // Of no earlier one anything is known: what was done is asked, since it must not be passed over.
-      intents.push(recordOf(layout, [known.renew], segment, off, meant, "replaced", false));
-    } else if (isNew && off !== null && known !== undefined) intents.push(recordOf(layout, [known.renew], segment, off, meant, "replaced"));
+      intents.push(recordOf(layout, renewals, segment, off, meant, "replaced", false));
+    } else if (isNew && off !== null && known.length > 0) intents.push(recordOf(layout, renewals, segment, off, meant, "replaced"));
     else continue;
     for (const each of off === null ? [segment] : [off, segment]) {
       told.add(each);
@@ -82,6 +84,12 @@ export function pieceMeant(words: readonly string[], { pieces }: KnownPieces, re
   return [...off, ...pieces.filter(({ fitted }) => fitted)].map(({ key }) => key);
 }
 
+/** A tyre may be told by its week and year. */
+function figureAt({ tokens }: Layout, at: number): string {
+  const token = tokens[at];
+  return token?.is === "number" ? token.text : "";
+}
+
 const maySay = ({ back, refit, taken }: RefitWords, word: string | null): boolean => among(back, word) || among(refit, word) || among(taken, word);
 
 /** A part of a message, cut where "and" begins another thing done. */
@@ -93,22 +101,27 @@ function segmentsOf(layout: Layout, part: Part): readonly Part[] {
   ];
 }
 
-/** The position that words name, by the longest name. */
-function partIn(words: readonly string[], { parts }: RefitWords): { readonly part: string; readonly name: string } | null {
+/** What words name, by the longest name: one position, or both ends where they leave that open. */
+type Named = { readonly parts: readonly string[]; readonly name: string };
+
+function partIn(words: readonly string[], { parts }: RefitWords): Named | null {
   const text = ` ${words.join(" ")} `;
-  const found = Object.entries(parts).flatMap(([part, names]) => names.filter((name) => text.includes(` ${name} `)).map((name) => ({ part, name })));
-  return found.reduce<{ part: string; name: string } | null>((best, each) => (best === null || each.name.length > best.name.length ? each : best), null);
+  const found = Object.values(parts).flatMap((names) => names.filter((name) => text.includes(` ${name} `)));
+  const name = found.reduce((best, each) => (each.length > best.length ? each : best), "");
+  return name === "" ? null : { name, parts: Object.keys(parts).filter((part) => parts[part]?.includes(name) === true) };
 }
+
+const cameOff = ({ pieces }: KnownPieces): boolean => pieces.some(({ fitted }) => !fitted);
 
 type Meant = { readonly bike: KnownBike | null; readonly gap: Gap | null };
 
 /** The bike spoken of; with none named, the only one of which such a part came off. */
-function bikeFor(layout: Layout, segment: Part, part: string, isBack: boolean): Meant {
+function bikeFor(layout: Layout, segment: Part, parts: readonly string[], isBack: boolean): Meant {
   const meant = bikeAt(layout, segment);
   if (meant.bike !== null || meant.gap?.named !== null) return meant;
   const able = layout.known.bikes.filter((bike) => {
-    const known = bike.pieces?.find((each) => each.part === part);
-    return known !== undefined && (!isBack || known.pieces.some(({ fitted }) => !fitted));
+    const known = bike.pieces?.filter((each) => parts.includes(each.part)) ?? [];
+    return isBack ? known.some(cameOff) : known.length > 0;
   });
   const [only] = able;
   return able.length === 1 && only !== undefined ? { bike: only, gap: null } : { bike: null, gap: meant.gap };

@@ -64,6 +64,15 @@ export function spanSoFar(today: LocalDate, whole: "week" | "month" | "year", ty
   return vagueDate(from, today, typed);
 }
 
+/** "Two winters ago": the last that is over is the first of them. @param north the season's first month in the north */
+export function seasonsAgo(north: number, count: number, known: Known): { readonly from: LocalDate; readonly to: LocalDate } {
+  const first = known.south ? ((north + 5) % 12) + 1 : north;
+  const [from] = monthSpan(yearOfLast(first, known.today), first);
+  const isOver = addMonths(from, 3) <= known.today;
+  const begins = addMonths(from, -12 * (isOver ? count - 1 : count));
+  return { from: begins, to: addDays(addMonths(begins, 3), -1) };
+}
+
 /** The week (Monday to Sunday), month or year before the present one. */
 function spanBefore(today: LocalDate, whole: "week" | "month" | "year"): readonly [LocalDate, LocalDate] {
   switch (whole) {

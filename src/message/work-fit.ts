@@ -16,6 +16,10 @@ export function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: rea
   const isOne = phrase.from === phrase.to && among(layout.known.vocabulary.singular, wordAt(layout.tokens, phrase.from));
   const { items, together, near } = fitting(phrase.items, verbs, isOne || isOfBothEnds(phrase.items) ? endSaid(layout, part) : null);
   const verb = verbs[0] ?? "";
+  if (isOfBrakes(phrase.items) && !verbs.some((each) => actionsOf(layout.known, each).includes("bleed"))) {
+    found.push({ ...phrase, together: false, part, verb, asks: true });
+    return;
+  }
   if (items.length > 0 && mayBeWorn(layout, phrase, part, verb, items)) {
     found.push({ ...phrase, items, together: false, part, verb: "", asks: true });
     return;
@@ -37,6 +41,10 @@ function mayBeWorn({ tokens, known }: Layout, phrase: ItemPhrase, part: Part, ve
   if (verb === "") return tokensOf(part).some((at) => among(ok, wordAt(tokens, at)));
   return among(done, verb) && among(is, wordAt(tokens, phrase.to + 1)) && items.some((item) => WORN.test(item));
 }
+
+/** "Did the brakes": their fluid or their pads; only who bled them has said which. */
+const isOfBrakes = (items: readonly ItemKey[]): boolean =>
+  items.includes("brake-fluid.replace" as ItemKey) && items.some((item) => /^(?:front|rear)-(?:pads|shoes)\./u.test(item));
 
 /** What riders call done when it is worn out. */
 const WORN = /tyre|pads|shoes|chain\.|belt|battery|plugs|discs/u;
@@ -76,7 +84,14 @@ export function fittingOf(known: Known, bike: KnownBike): Fitting {
 }
 
 /** One line of the plan for both ends of the bike. */
-const OF_BOTH: readonly ItemKey[] = ["brake-fluid.replace" as ItemKey];
+const OF_BOTH = ["brake-fluid.replace", "brake-hoses.replace"] as readonly string[] as readonly ItemKey[];
+
+/** "Front brake hose" typed at a command: of such a line only one end is named. */
+export function isHalfNamed(typed: string, items: readonly ItemKey[], { places }: Known["vocabulary"]): boolean {
+  const words = typed.toLowerCase().split(/[^\p{L}]+/u);
+  const ends = (["front", "rear"] as const).filter((end) => places[end].some((name) => words.includes(name)));
+  return ends.length === 1 && items.some((item) => OF_BOTH.includes(item));
+}
 
 /** "Changed the front brake fluid": one end of what the plan has in one line, so its clock must not start anew for both unasked. */
 const isHalf = (layout: Layout, part: Part, items: readonly ItemKey[]): boolean =>

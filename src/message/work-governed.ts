@@ -5,6 +5,7 @@ import { dimensionOf } from "../core/quantity/units.ts";
 import type { KnownBike } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
+import { fluidPut, saysPut } from "./fluid-put.ts";
 import { inside, type Layout, phrasesInside } from "./layout.ts";
 import { isAnd, isVerb, joinAt, oncePerPart, tokensOf } from "./pieces.ts";
 import { type ItemPhrase, itemPhrases } from "./read-items.ts";
@@ -21,7 +22,11 @@ export const NONE: Governed = { found: [], carried: null };
 /** Phrases that a verb governs, part by part. A part without a verb goes on with the list before it when it holds nothing else; "oil at 13,900" needs none. */
 export function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, before: readonly string[] | null): Governed {
   const speaks = (part: Part): boolean =>
-    holdsVerb(layout, part) || saysNew(layout, part) || figuresOf(layout, [part], bike).length > 0 || isDated(layout, part);
+    holdsVerb(layout, part) ||
+    tokensOf(part).some((at) => saysPut(layout, at)) ||
+    saysNew(layout, part) ||
+    figuresOf(layout, [part], bike).length > 0 ||
+    isDated(layout, part);
   // Most messages hold no verb of work: their words need not be looked up.
   if (before === null && !parts.some(speaks)) return NONE;
   const found: Phrase[] = [];
@@ -35,9 +40,16 @@ export function governed(layout: Layout, parts: readonly Part[], bike: KnownBike
     listed = [];
   };
   for (const part of parts) {
-    const all = itemPhrases(layout.tokens, layout.known, bike, part.from, part.to)
+    const named = itemPhrases(layout.tokens, layout.known, bike, part.from, part.to)
       .map((phrase) => withOtherEnd(layout, phrase, bike))
       .filter((phrase) => !isRead(layout, phrase, part));
+    const put = fluidPut(layout, part, bike, named);
+    if (put?.phrase != null) found.push(put.phrase);
+    const all = put === null ? named : named.filter((phrase) => !put.holds(phrase));
+    if (put !== null && all.length === 0) {
+      carried = [put.verb];
+      continue;
+    }
     const verbs = tokensOf(part).filter((at) => isVerb(layout, at) && !all.some((phrase) => at >= phrase.from && at <= phrase.to));
     const [firstVerb] = verbs;
     if (firstVerb !== undefined && all.length === 0) {

@@ -78,11 +78,13 @@ function sameOn(layout: Layout, { names, parts }: Group, before: readonly Phrase
 
 const NO_WORK: WorkSaid = { intents: [], missing: [], used: new Set(), heard: false };
 
-/** Is there a verb of work in a clause, a word for something new, or a figure behind an at-word? Without any of them it says no work. */
-function maySayWork({ tokens, known: { vocabulary } }: Layout, { parts }: Clause): boolean {
+/** Is there a verb of work in a clause, a word for something new, a figure behind an at-word, or a span of the past ("oil last May")? Without any of them it says no work. */
+function maySayWork({ tokens, dates, known: { vocabulary } }: Layout, { from, to, parts }: Clause): boolean {
+  if (dates.some(({ span, from: at }) => span !== null && at >= from && at <= to)) return true;
   for (const { from, to } of parts)
     for (let at = from; at <= to; at++) {
       const [token, before] = [tokens[at], tokens[at - 1]];
+      if (token?.is === "word" && among(vocabulary.details.fluids.puts, token.folded)) return true;
       if (token?.is === "word" && (under(vocabulary.workDone, token.folded) !== undefined || among(vocabulary.renewed, token.folded))) return true;
       if (token?.is === "number" && before !== undefined && before.is !== "number" && among(vocabulary.at, before.is === "word" ? before.folded : before.mark))
         return true;

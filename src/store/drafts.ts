@@ -15,7 +15,8 @@ export type Draft = {
   /** What was typed, to the letter. */
   readonly typed: string;
   readonly intents: readonly Intent[];
-  readonly state: "open" | "logged" | "let go";
+  /** "given back": a form of which some could not be read, kept as it was filled in until it is put right; it asks nothing. */
+  readonly state: "open" | "logged" | "let go" | "given back";
   readonly rev: number;
   readonly at: Instant;
 };

@@ -2,6 +2,7 @@
 
 export const CAUTIONS = {
   brakes: { source: "common practice" },
+  "drum brakes": { source: "common practice" },
   "brake fluid": { source: "common practice; DOT 3, 4 and 5.1 are glycol based (49 CFR 571.116), and attack paint" },
   tyres: { source: "common practice" },
   lifting: { source: "common practice" },

@@ -42,6 +42,7 @@ const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = 
   "worn disc": ["brake disc"],
   "low brake fluid": ["brake fluid, sealed"],
   "low engine oil": ["engine oil"],
+  "mixed clutch fluid": ["clutch fluid, sealed"],
   "mixed brake fluid": ["brake fluid, sealed"],
 };
 

@@ -19,25 +19,27 @@ type DefectRow = {
 };
 
 const PRACTICE = "common practice";
+/** What nobody rides on whatever else is known: its sentence says so, and the defect is graded so at once. */
+const STOPS = { usual: "do not ride", always: true } as const;
 const BRAKES = ["front-pads.measure", "rear-pads.measure", "calipers.clean", "brake-fluid.replace", "brake-hoses.replace"] as const;
 
 export const DEFECTS = {
-  "soft brake": { system: "brakes", usual: "do not ride", caution: "brakes", mends: BRAKES, source: PRACTICE },
+  "soft brake": { system: "brakes", ...STOPS, caution: "brakes", mends: BRAKES, source: PRACTICE },
   "brake fluid leak": {
     system: "brakes",
-    usual: "do not ride",
+    ...STOPS,
     caution: "brake fluid",
     mends: ["brake-hoses.replace", "brake-fluid.replace"],
     source: PRACTICE,
   },
   // A hose past its best is replaced, not watched: its line falls due by itself.
   "damaged brake hose": {
-    ...{ system: "brakes", usual: "do not ride", caution: "brakes", mends: ["brake-hoses.replace", "brake-hoses.inspect"], source: PRACTICE },
+    ...{ system: "brakes", ...STOPS, caution: "brakes", mends: ["brake-hoses.replace", "brake-hoses.inspect"], source: PRACTICE },
     due: "brake-hoses.replace",
   },
   "damaged brake": {
     system: "brakes",
-    usual: "do not ride",
+    ...STOPS,
     caution: "brakes",
     mends: [
       ...["front-pads.measure", "rear-pads.measure", "front-shoes.measure", "rear-shoes.measure", "front-discs.measure", "rear-discs.measure"],
@@ -46,7 +48,7 @@ export const DEFECTS = {
     source: PRACTICE,
   },
   // Something is not as it was, and nobody can say yet what.
-  "odd brake": { system: "brakes", usual: "do not ride", caution: "brakes", mends: BRAKES, source: PRACTICE },
+  "odd brake": { system: "brakes", ...STOPS, caution: "brakes", mends: BRAKES, source: PRACTICE },
   // Brake fluid darkens as it ages and takes up water: it is past its time, and nothing leaks.
   "old brake fluid": {
     ...{ system: "brakes", usual: "watch", caution: "brake fluid", mends: ["brake-fluid.replace"], source: PRACTICE },
@@ -54,14 +56,14 @@ export const DEFECTS = {
   },
   "dragging brake": {
     system: "brakes",
-    usual: "do not ride",
+    ...STOPS,
     caution: "brakes",
     mends: ["calipers.clean", "front-pads.measure", "rear-pads.measure"],
     source: PRACTICE,
   },
   "brake noise": {
     system: "brakes",
-    usual: "do not ride",
+    ...STOPS,
     caution: "brakes",
     mends: ["front-pads.measure", "rear-pads.measure", "calipers.clean"],
     source: PRACTICE,
@@ -76,8 +78,8 @@ export const DEFECTS = {
   "damaged battery": { system: "ignition and electrics", usual: "do not ride", caution: "battery", mends: ["battery.test"], source: PRACTICE },
   "not charging": { system: "ignition and electrics", usual: "watch", caution: "battery", mends: ["battery.test"], source: PRACTICE },
   "warning light": { system: "ignition and electrics", usual: "do not ride", caution: null, mends: [], source: PRACTICE },
-  "fuel leak": { system: "fuel and air", usual: "do not ride", caution: "fuel", mends: ["fuel-hoses.inspect", "fuel-filter.replace"], source: PRACTICE },
-  "damaged fuel hose": { system: "fuel and air", usual: "do not ride", caution: "fuel", mends: ["fuel-hoses.inspect"], source: PRACTICE },
+  "fuel leak": { system: "fuel and air", ...STOPS, caution: "fuel", mends: ["fuel-hoses.inspect", "fuel-filter.replace"], source: PRACTICE },
+  "damaged fuel hose": { system: "fuel and air", ...STOPS, caution: "fuel", mends: ["fuel-hoses.inspect"], source: PRACTICE },
   "running rough": {
     system: "fuel and air",
     usual: "watch",
@@ -89,19 +91,19 @@ export const DEFECTS = {
   "engine noise": { system: "engine", usual: "do not ride", caution: null, mends: ["valve-clearance.adjust"], source: PRACTICE },
   smoke: { system: "engine", usual: "watch", caution: null, mends: [], source: PRACTICE },
   exhaust: { system: "engine", usual: "watch", caution: "hot", mends: ["exhaust.check"], source: PRACTICE },
-  "coolant leak": { system: "cooling", usual: "do not ride", caution: "hot", mends: ["coolant-hoses.inspect", "coolant.replace"], source: PRACTICE },
-  "damaged coolant hose": { system: "cooling", usual: "do not ride", caution: "hot", mends: ["coolant-hoses.inspect"], source: PRACTICE },
+  "coolant leak": { system: "cooling", ...STOPS, caution: "hot", mends: ["coolant-hoses.inspect", "coolant.replace"], source: PRACTICE },
+  "damaged coolant hose": { system: "cooling", ...STOPS, caution: "hot", mends: ["coolant-hoses.inspect"], source: PRACTICE },
   overheating: { system: "cooling", usual: "do not ride", caution: "hot", mends: ["coolant.replace", "coolant-hoses.inspect"], source: PRACTICE },
   "slipping clutch": { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["clutch-free-play.adjust"], source: PRACTICE },
   "dragging clutch": { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["clutch-free-play.adjust"], source: PRACTICE },
   gearbox: { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["gearbox-oil.replace"], source: PRACTICE },
-  chain: { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.replace", "chain.adjust"], source: PRACTICE },
+  chain: { system: "final drive", ...STOPS, caution: "moving chain", mends: ["chain.replace", "chain.adjust"], source: PRACTICE },
   "chain at its end": {
     ...{ system: "final drive", usual: "watch", caution: "moving chain", mends: ["chain.replace"], source: PRACTICE },
     due: "chain.replace",
   },
-  "drive belt": { system: "final drive", usual: "do not ride", caution: null, mends: ["drive-belt.replace"], source: PRACTICE },
-  puncture: { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
+  "drive belt": { system: "final drive", ...STOPS, caution: null, mends: ["drive-belt.replace"], source: PRACTICE },
+  puncture: { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "plugged tyre": {
     system: "wheels and tyres",
     usual: "watch",
@@ -110,22 +112,22 @@ export const DEFECTS = {
     mends: ["front-tyre.replace", "rear-tyre.replace"],
     source: PRACTICE,
   },
-  "damaged tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
+  "damaged tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "cracked tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "squared-off tyre": { system: "wheels and tyres", usual: "watch", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
-  "wheel bearing": { system: "wheels and tyres", usual: "do not ride", caution: "lifting", mends: ["wheel-bearings.inspect"], source: PRACTICE },
+  "wheel bearing": { system: "wheels and tyres", ...STOPS, caution: "lifting", mends: ["wheel-bearings.inspect"], source: PRACTICE },
   "swingarm bearing": {
     system: "frame and stands",
-    usual: "do not ride",
+    ...STOPS,
     caution: "lifting",
     mends: ["swingarm.inspect", "swingarm.lubricate"],
     source: PRACTICE,
   },
-  spoke: { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["spokes.check"], source: PRACTICE },
-  "damaged wheel": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
+  spoke: { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["spokes.check"], source: PRACTICE },
+  "damaged wheel": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: [], source: PRACTICE },
   steering: {
     system: "steering and suspension",
-    usual: "do not ride",
+    ...STOPS,
     caution: "steering",
     mends: ["steering-head.inspect", "steering-head.lubricate"],
     source: PRACTICE,
@@ -134,35 +136,35 @@ export const DEFECTS = {
   "shock leak": { system: "steering and suspension", usual: "watch", caution: null, mends: ["suspension.inspect"], source: PRACTICE },
   "sticking throttle": {
     system: "controls",
-    usual: "do not ride",
+    ...STOPS,
     caution: "throttle",
     mends: ["throttle-cable.adjust", "throttle-grip.test", "controls.lubricate"],
     source: PRACTICE,
   },
   cable: {
     system: "controls",
-    usual: "do not ride",
+    ...STOPS,
     caution: null,
     mends: ["controls.lubricate", "clutch-free-play.adjust", "throttle-cable.adjust"],
     source: PRACTICE,
   },
   mirror: { system: "controls", usual: "watch", caution: null, mends: ["fasteners.check"], source: PRACTICE },
   "side stand": { system: "frame and stands", usual: "do not ride", caution: null, mends: ["side-stand.test"], source: PRACTICE },
-  fastener: { system: "frame and stands", usual: "do not ride", caution: "fasteners", mends: ["fasteners.check"], source: PRACTICE },
-  frame: { system: "frame and stands", usual: "do not ride", caution: null, mends: [], source: PRACTICE },
+  fastener: { system: "frame and stands", ...STOPS, caution: "fasteners", mends: ["fasteners.check"], source: PRACTICE },
+  frame: { system: "frame and stands", ...STOPS, caution: null, mends: [], source: PRACTICE },
 
   // Worn out, and the end of the bike is not said: what is fitted at either end may be what mends it.
-  "worn tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
-  "worn pads": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-pads.measure", "rear-pads.measure"], source: PRACTICE },
-  "worn shoes": { system: "brakes", usual: "do not ride", caution: "drum dust", mends: ["front-shoes.measure", "rear-shoes.measure"], source: PRACTICE },
+  "worn tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
+  "worn pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["front-pads.measure", "rear-pads.measure"], source: PRACTICE },
+  "worn shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["front-shoes.measure", "rear-shoes.measure"], source: PRACTICE },
 
-  // Found by measuring: the work that mends each closes it.
-  "worn front tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace"], source: PRACTICE },
-  "worn rear tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["rear-tyre.replace"], source: PRACTICE },
-  "worn front pads": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-pads.measure"], source: PRACTICE },
-  "worn rear pads": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["rear-pads.measure"], source: PRACTICE },
-  "worn front shoes": { system: "brakes", usual: "do not ride", caution: "drum dust", mends: ["front-shoes.measure"], source: PRACTICE },
-  "worn rear shoes": { system: "brakes", usual: "do not ride", caution: "drum dust", mends: ["rear-shoes.measure"], source: PRACTICE },
+  // Found by measuring, and some by eye: the work that mends each closes it.
+  "worn front tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["front-tyre.replace"], source: PRACTICE },
+  "worn rear tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["rear-tyre.replace"], source: PRACTICE },
+  "worn front pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["front-pads.measure"], source: PRACTICE },
+  "worn rear pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["rear-pads.measure"], source: PRACTICE },
+  "worn front shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["front-shoes.measure"], source: PRACTICE },
+  "worn rear shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["rear-shoes.measure"], source: PRACTICE },
   "worn disc": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-discs.measure", "rear-discs.measure"], source: PRACTICE },
   "low brake fluid": {
     system: "brakes",
@@ -180,6 +182,7 @@ export const DEFECTS = {
   "no throttle play": { system: "controls", usual: "do not ride", caution: "throttle", mends: ["throttle-cable.adjust"], source: PRACTICE },
   "low engine oil": { system: "engine", usual: "do not ride", caution: "hot", mends: ["engine-oil.inspect", "engine-oil.replace"], source: PRACTICE },
   // Found by what was put in.
+  "mixed clutch fluid": { system: "clutch and gearbox", usual: "do not ride", caution: "brake fluid", mends: ["clutch-fluid.replace"], source: PRACTICE },
   "mixed brake fluid": { system: "brakes", usual: "do not ride", caution: "brake fluid", mends: ["brake-fluid.replace"], source: PRACTICE },
 } as const satisfies Record<string, DefectRow>;
 

@@ -12,7 +12,7 @@ import type { SpecKey } from "./spec-keys.ts";
 type End = "front" | "rear" | "sidecar" | "intake" | "exhaust" | "any";
 
 /** What a measure can need said of it; the others only spoil one. */
-type NeededCondition = Exclude<ConditionRead, "running" | "idling" | "under load" | "under draw" | "on the charger">;
+type NeededCondition = Exclude<ConditionRead, "running" | "idling" | "under draw" | "on the charger">;
 
 export type JudgedRow = {
   /** The spec that holds the limit or the window, by end. */
@@ -26,7 +26,7 @@ export type JudgedRow = {
   readonly near: number;
   /** One of each of these must have been said of it, else a value within proves nothing. */
   readonly needs: readonly (readonly NeededCondition[])[];
-  /** Without them a value beyond its limit proves nothing either, but one so far beyond it that the bike is not to be ridden. */
+  /** Without them a value beyond its limit proves nothing either, but what is so whichever way it was taken: nothing left at all, or `past` its limit. */
   readonly strict: boolean;
   /** The line of the plan that a value at or beyond its limit makes due. */
   readonly items: Partial<Record<End, string>>;
@@ -98,7 +98,7 @@ const SOME_PLAY: Limit = { min: 0.5, max: null, near: null, source: "common prac
 export const LOW_MARK = 2;
 export const FULL_MARK = 4;
 const level = (more: Partial<JudgedRow>): JudgedRow =>
-  row({ fine: 0.5, needs: [["upright"]], usual: { min: LOW_MARK, max: null, near: null, source: "the mark" }, ...more });
+  row({ fine: 0.5, needs: [["upright"]], strict: true, usual: { min: LOW_MARK, max: null, near: null, source: "the mark" }, ...more });
 
 export const JUDGED = {
   tread: row({

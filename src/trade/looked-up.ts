@@ -40,6 +40,8 @@ export type LookedUp =
     }
   | {
       readonly table: "tyre mark";
+      /** As it was typed. */
+      readonly mark: string;
       readonly load: { readonly index: number; readonly kilograms: number } | null;
       readonly speed: { readonly symbol: string; readonly kmh: number } | null;
     }
@@ -47,10 +49,24 @@ export type LookedUp =
       readonly table: "thread";
       readonly size: string;
       readonly pitches: readonly number[];
+      /** The pitch that was typed, in mm; null for the thread alone. */
+      readonly pitch: number | null;
       readonly hex: { readonly now: number; readonly before: number } | null;
     }
   | {
+      readonly table: "threads";
+      readonly rows: readonly {
+        readonly size: string;
+        readonly pitches: readonly number[];
+        readonly hex: { readonly now: number; readonly before: number } | null;
+      }[];
+    }
+  | { readonly table: "load indexes"; readonly rows: readonly { readonly index: number; readonly kilograms: number }[] }
+  | { readonly table: "speed symbols"; readonly rows: readonly { readonly symbol: string; readonly kmh: number }[] }
+  | {
       readonly table: "tread law";
+      /** A place was asked for that the table lacks, as typed: the rows are those there are. */
+      readonly lacks: string | null;
       readonly rows: readonly { readonly place: string; readonly millimetres: number | null; readonly band: string; readonly source: string }[];
     }
   | {

@@ -14,14 +14,16 @@ type Row = {
   readonly kit?: readonly string[];
   /** May a used one go on again? Not what is used up, nor what common practice never fits twice, such as a timing belt. */
   readonly again?: true;
+  /** What else is counted and read of the piece that is on. */
+  readonly goesWith?: readonly StandardItemKey[];
 };
 
 const REPLACED = ["replaced"] as const;
 const RENEWED = ["replaced", "done"] as const;
 
 export const PARTS = {
-  "front tyre": { items: ["front-tyre.replace"] },
-  "rear tyre": { items: ["rear-tyre.replace"] },
+  "front tyre": { items: ["front-tyre.replace"], goesWith: ["front-tread.measure"], again: true },
+  "rear tyre": { items: ["rear-tyre.replace"], goesWith: ["rear-tread.measure"], again: true },
   "front brake pads": { items: ["front-pads.measure"], outcomes: REPLACED, fits: { frontBrake: ["disc"] }, again: true },
   "rear brake pads": { items: ["rear-pads.measure"], outcomes: REPLACED, fits: { rearBrake: ["disc"] }, again: true },
   "front brake shoes": { items: ["front-shoes.measure"], outcomes: REPLACED, fits: { frontBrake: ["drum"] }, again: true },
@@ -43,8 +45,10 @@ export const PARTS = {
   "shaft drive oil": { items: ["shaft-oil.replace"], fits: { finalDrive: ["shaft"] } },
 } as const satisfies Record<string, Row>;
 
+const keysOf = (keys: readonly StandardItemKey[]): readonly ItemKey[] => keys as readonly string[] as readonly ItemKey[];
+
 export const PART_ROWS: readonly PartRow[] = Object.entries(PARTS as Readonly<Record<string, Row>>).map(
-  ([part, { items, outcomes = RENEWED, fits = {}, kit = [], again = false }]) => ({
-    ...{ part, items: items as readonly string[] as readonly ItemKey[], outcomes, fits, kit, again },
+  ([part, { items, outcomes = RENEWED, fits = {}, kit = [], again = false, goesWith = [] }]) => ({
+    ...{ part, items: keysOf(items), goesWith: keysOf(goesWith), outcomes, fits, kit, again },
   }),
 );

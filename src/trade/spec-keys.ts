@@ -25,6 +25,8 @@ export type SpecKeyRow = {
   readonly shares?: Between;
   /** The figure holds at a force, which is typed behind it and kept so. */
   readonly atForce?: true;
+  /** The figure may name how the bike has to stand, which is typed behind it and kept so. */
+  readonly stands?: true;
   /** Words that may well be a measured value alone: a socket's size, a battery's voltage. */
   readonly sizes?: readonly Dimension[];
   /** The key of the words that are often typed behind the figure: "3.9 L 10W-40" is a fill and its grade. */
@@ -39,7 +41,7 @@ export type SpecKeyRow = {
 type Between = readonly [from: number, to: number];
 
 /** What follows the tightening of a joint; words/ has a sentence for each. */
-export const AFTERWARDS = ["slack again", "belt again", "pump brake", "spin wheel", "turn steering", "new split pin", "new washer"] as const;
+export const AFTERWARDS = ["slack again", "belt again", "pump brake", "drum again", "spin wheel", "turn steering", "new split pin", "new washer"] as const;
 export type Afterwards = (typeof AFTERWARDS)[number];
 
 const BURNS = { fuel: ["carburettor", "injection"] } as const satisfies EquipmentRule;
@@ -147,7 +149,7 @@ const ROWS = {
   "gearbox oil": volume("clutch and gearbox", [0.05, 6], { beside: "gearbox oil grade", caution: "hot" }),
   "gearbox oil grade": words("clutch and gearbox"),
 
-  "chain slack": length("final drive", "value", [3, 90], { fits: CHAIN, typical: [25, 40], caution: "moving chain" }),
+  "chain slack": length("final drive", "value", [3, 90], { fits: CHAIN, stands: true, typical: [25, 40], caution: "moving chain" }),
   "chain size": words("final drive", { sizes: ["length"], fits: CHAIN }),
   "chain length limit": length("final drive", "most", [50, 3000], { fits: CHAIN, shares: CHAIN_SHARES }),
   sprockets: words("final drive", { fits: CHAIN }),

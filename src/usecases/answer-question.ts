@@ -1,7 +1,7 @@
 // An open question's answer, by press or by plain reply: fills the gap, and logs the set or asks on.
 
 import { nicknameKey } from "../core/bike.ts";
-import type { DistanceUnit } from "../core/quantity/distance.ts";
+import { type DistanceUnit, dialOf } from "../core/quantity/distance.ts";
 import type { Gap, Intent, LogReading } from "../core/reading/intent.ts";
 import { kindRow, type Level, type ReadingKind } from "../core/reading/kinds.ts";
 import type { Vocabulary } from "../core/reading/vocabulary.ts";
@@ -16,6 +16,8 @@ import type { Heard, MessageOutcome } from "./message-outcome.ts";
 import { askedOf, questionOf } from "./question.ts";
 import { isServiceBehind, servicesNamed } from "./services.ts";
 import { heldAgainst } from "./settle.ts";
+import { withOwnTicks } from "./ticks.ts";
+import { whenAtDial } from "./when-at.ts";
 
 /** A short plain reply to a question: the name of one of its options. Said by itself it answers the one question that it fits; where it fits several, the question is put again. */
 export async function answeredPlainly(q: Repos, ctx: Ctx, all: readonly Garaged[], { text, answers }: Heard): Promise<MessageOutcome | null> {
@@ -66,8 +68,9 @@ export async function withoutOwn(q: Repos, draft: Draft, all: readonly Garaged[]
 }
 
 /** Fills the first gap of a draft with the option chosen, and logs the set or asks on. */
-export async function answered(q: Repos, ctx: Ctx, whole: readonly Garaged[], draft: Draft, choice: string): Promise<MessageOutcome> {
-  const all = await withoutOwn(q, draft, whole);
+export async function answered(q: Repos, ctx: Ctx, whole: readonly Garaged[], asked: Draft, choice: string): Promise<MessageOutcome> {
+  const all = await withoutOwn(q, asked, whole);
+  const draft: Draft = { ...asked, intents: await withOwnTicks(q, all, asked.intents) };
   const { at, gap } = questionOf(draft, all);
   const filled = draft.intents.map((intent, n) => {
     if (n === at || sharesGap(intent, gap, draft.intents)) return fill(intent, gap, choice, all);
@@ -177,6 +180,11 @@ function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[])
     }
     case "sure":
       if (choice === "no figure" && intent.do !== "log reading") return { ...intent, odometer: null, gaps: rest };
+      if (choice === "back then" && intent.do === "record work" && intent.odometer !== null) {
+        const g = all.find((each) => each.bike.id === intent.bike);
+        const on = g === undefined ? null : whenAtDial(g, dialOf(intent.odometer.value, intent.odometer.unit ?? g.unit), intent.on.typed);
+        return on === null ? intent : { ...intent, on, gaps: rest };
+      }
       // Read cold after all: the figure itself is still held against what a bike can show.
       return gap.because === "warm" || gap.because === "trip" ? { ...intent, gaps: rest } : { ...intent, sure: true, gaps: rest };
   }

@@ -7,6 +7,7 @@ import type { EventId, GroupId, MemberId } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import type { NumberStyle } from "../core/quantity/number.ts";
 import type { UnitId } from "../core/quantity/units.ts";
+import type { DetailWords } from "../core/reading/detail-words.ts";
 import type { Spoken, Vocabulary } from "../core/reading/vocabulary.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
 import type { Speaker } from "../store/members.ts";
@@ -105,6 +106,10 @@ export const isSouth = (group: Group | null, at: Zone): boolean => (group?.seaso
 export function zoneOfBike(owner: Member | null, home: Group | null): Zone {
   return owner?.zone ?? home?.zone ?? UTC;
 }
+
+/** How the details of a job are called in every language that is read. */
+export const languagesOf = ({ vocabulary, also }: Pick<Ctx, "vocabulary" | "also">): readonly DetailWords[] =>
+  [vocabulary, ...also.map((each) => each.vocabulary)].map(({ details }) => details);
 
 /** Today where the speaker is. */
 export const todayOf = (ctx: Ctx): LocalDate => localDateAt(ctx.now, ctx.who.zone);

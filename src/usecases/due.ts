@@ -129,12 +129,11 @@ const withPutOffs = (bike: DueBike, put: ReturnType<typeof putOffsShown>): DueBi
   }),
 });
 
-/** A verdict that makes no item due is told by itself, unless a defect tells it. */
+/** A verdict that makes no item due is told by itself, unless a defect tells it; and a level that is low unless it was looked at otherwise than it has to be. */
 const unplanned = (g: Garaged): readonly Judged[] =>
   g.judged.filter(
     (judged) =>
-      callsForWork(judged.judgement) &&
-      !g.plan.items.some(({ key }) => key === judged.item) &&
+      ((callsForWork(judged.judgement) && !g.plan.items.some(({ key }) => key === judged.item)) || (judged.unit === "level" && judged.ifSo !== null)) &&
       !g.defects.some(({ from, kind }) => from === "verdict" && kind === defectOf(judged)),
   );
 

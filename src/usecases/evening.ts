@@ -7,7 +7,7 @@ import { PLAIN } from "../core/sheet/how.ts";
 import type { Repos } from "../store/store.ts";
 import { howWorked } from "../trade/workshop.ts";
 import { type Ctx, todayOf } from "./context.ts";
-import { dayAhead, distanceAhead, fallingUntil } from "./falling.ts";
+import { dayAhead, distanceAhead, type FallingUntil, fallingUntil } from "./falling.ts";
 import { type Garaged, garage, itemOf } from "./garage.ts";
 import { horizonOf } from "./outlook.ts";
 import { nameIn } from "./record-work.ts";
@@ -36,12 +36,15 @@ export type GroupEvening = {
   readonly bikes: readonly EveningBike[];
   /** Brought, with nothing that falls due by then. */
   readonly idle: readonly string[];
+  /** Nothing says how far these are ridden: what falls due by distance is in only where their next service is near. */
+  readonly byDate: readonly string[];
   readonly tools: readonly { readonly tool: string; readonly bikes: readonly string[] }[];
   /** Bikes that found no room. */
   readonly more: number;
 };
 
 const MOST = 25;
+const NOTHING_FALLS: FallingUntil = { keys: [], next: [], unknown: [], blind: null };
 
 /** What falls due by a day, a month ahead when none was typed, on the bikes brought to the group spoken in. */
 export async function groupEvening(ctx: Ctx, input: { readonly until?: string }): Promise<Result<GroupEvening>> {
@@ -55,8 +58,8 @@ export async function groupEvening(ctx: Ctx, input: { readonly until?: string })
     const rows = brought.map(({ g, owner }) => {
       const reach = far === null ? until.value : horizonOf(g, far);
       // An odometer that this bike has passed, or of which nothing is known, asks nothing of it.
-      const { keys, unknown } = reach === "past" || reach === "too far" || reach === "no reading" ? { keys: [], unknown: [] } : fallingUntil(g, reach);
-      return { nickname: g.bike.nickname, owner, g, items: [...keys, ...unknown], unknown };
+      const { keys, next, unknown, blind } = reach === "past" || reach === "too far" || reach === "no reading" ? NOTHING_FALLS : fallingUntil(g, reach);
+      return { nickname: g.bike.nickname, owner, g, items: [...keys, ...next, ...unknown], unknown, blind: blind?.until === "day" };
     });
     const busy = rows.filter(({ items }) => items.length > 0);
     const bikes = busy
@@ -78,6 +81,7 @@ export async function groupEvening(ctx: Ctx, input: { readonly until?: string })
     }));
     return done({
       ...{ until: until.value, far: far === null ? null : (input.until ?? null), today: brought[0]?.g.today ?? until.value, bikes, more },
+      byDate: rows.flatMap(({ nickname, blind }) => (blind ? [nickname] : [])),
       idle: rows.filter(({ items }) => items.length === 0).map(({ nickname }) => nickname),
       tools: tools.toSorted((a, b) => b.bikes.length - a.bikes.length),
     });

@@ -4,7 +4,7 @@ import { addMonths } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { ItemKey } from "../core/ids.ts";
 import { type Horizon, outlook } from "../core/schedule/outlook.ts";
-import { unknownFirst } from "../core/sheet/select.ts";
+import { type Blind, blindUntil, ofNext, unknownFirst } from "../core/sheet/select.ts";
 import { readUntil, type Until } from "../message/read-until.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type Garaged, itemOf } from "./garage.ts";
@@ -14,16 +14,29 @@ import { done, type Result, refused } from "./refusals.ts";
 /** As far as looking ahead goes. */
 const MOST_MONTHS = 36;
 
-/** `keys`: due, or likely to fall due. `unknown`: nothing is on record of them, and they cannot wait for their next mark. */
-export type FallingUntil = { readonly keys: readonly ItemKey[]; readonly unknown: readonly ItemKey[] };
+/**
+ * `keys`: due, or likely to fall due. `next`: of the next service, where nothing says how far the bike is ridden and it is near enough to be done with them.
+ * `unknown`: nothing is on record of them, and they cannot wait for their next mark. `blind`: what cannot be foreseen.
+ */
+export type FallingUntil = {
+  readonly keys: readonly ItemKey[];
+  readonly next: readonly ItemKey[];
+  readonly unknown: readonly ItemKey[];
+  readonly blind: Blind | null;
+};
 
-/** The items that fall due until a day, without those that another of them does as well. */
+/** The items that fall due until a day, or a point, without those that another of them does as well. */
 export function fallingUntil(g: Garaged, until: LocalDate | Horizon): FallingUntil {
-  const horizon = typeof until === "string" ? { on: until, ridden: g.at.forecast.riddenOn(until) } : until;
-  const keys = outlook(g.facts, g.at, horizon).flatMap(({ item, likely }) => (likely ? [item] : []));
-  const covered = new Set(keys.flatMap((key) => itemOf(g, key)?.covers ?? []));
+  const byDay = typeof until === "string";
+  const horizon = byDay ? { on: until, ridden: g.at.forecast.riddenOn(until) } : until;
+  const falling = outlook(g.facts, g.at, horizon).flatMap(({ item, likely }) => (likely ? [item] : []));
+  const blind = blindUntil(g.facts, g.at, horizon, byDay ? "day" : "point");
+  const ofService = ofNext(g.facts, g.at, blind, new Set(falling)).map(({ item }) => item);
+  const all = [...falling, ...ofService];
+  const covered = new Set(all.flatMap((key) => itemOf(g, key)?.covers ?? []));
+  const apart = (keys: readonly ItemKey[]): readonly ItemKey[] => keys.filter((key) => !covered.has(key));
   const unknown = unknownFirst(g.facts, g.at).map(({ item }) => item);
-  return { keys: keys.filter((key) => !covered.has(key)), unknown: unknown.filter((key) => !keys.includes(key) && !covered.has(key)) };
+  return { keys: apart(falling), next: apart(ofService), unknown: apart(unknown).filter((key) => !all.includes(key)), blind };
 }
 
 /** A day ahead as it was typed; a month from today when nothing was. */

@@ -38,12 +38,14 @@ export function ageWord(months: number): TyreAged["age"] {
 export const monthsOld = (date: TyreAged["date"], today: LocalDate): number =>
   Math.floor(daysBetween(date.is === "made" ? date.from : date.latest, today) / 30.4375);
 
-/** The tyres that are on, where the code of the last one fitted at that end was said. */
-export function tyresAged(work: readonly WorkRecord[], today: LocalDate): readonly TyreAged[] {
+/** The tyres that are on, where the code of the last one fitted at that end was said, or of the one that was put back on. */
+export function tyresAged(work: readonly WorkRecord[], today: LocalDate, refitted: readonly Refitted[] = []): readonly TyreAged[] {
   return TYRES.flatMap(([place, item]) => {
-    const last = work
-      .filter((record) => fitted(record, item))
-      .reduce<WorkRecord | null>((late, each) => (late === null || !isBefore(each, late) ? each : late), null);
+    const swaps = refitted.find(({ items }) => items.has(item as ItemKey))?.fittings;
+    const last =
+      swaps === undefined
+        ? work.filter((record) => fitted(record, item)).reduce<WorkRecord | null>((late, each) => (late === null || !isBefore(each, late) ? each : late), null)
+        : (work.find(({ id }) => id === swaps.at(-1)?.set) ?? null);
     const made = last?.detail?.parts.find((part) => part.item === item)?.made ?? null;
     const date = made === null ? null : readTyreDate(made, today);
     if (last === null || date === null || date.is === "refused") return [];
@@ -53,9 +55,9 @@ export function tyresAged(work: readonly WorkRecord[], today: LocalDate): readon
 }
 
 /** Ages as the schedule takes them: a tyre is due by its age whatever the day it was fitted on. */
-export function ageVerdicts(work: readonly WorkRecord[], today: LocalDate): readonly Verdict[] {
+export function ageVerdicts(work: readonly WorkRecord[], today: LocalDate, refitted: readonly Refitted[]): readonly Verdict[] {
   const limit: Limit = { ...TYRE_AGE, near: AGE_NOTICE };
-  return tyresAged(work, today).flatMap(({ place, date, months, work: id, on }): readonly Verdict[] => {
+  return tyresAged(work, today, refitted).flatMap(({ place, date, months, work: id, on }): readonly Verdict[] => {
     const { is }: Judgement = judge(months, limit, 1);
     if (is === "within") return [];
     const year = date.is === "made" ? date.year : 1990 + date.digit;

@@ -1,9 +1,11 @@
-// What was poured into the brakes, held against what the bike is fitted with: families that must not meet, and what a mix is then worth.
+// What was poured into the brakes or the clutch, held against what the bike is fitted with: families that must not meet, and what a mix is then worth.
 
 import type { Equipment, EquipmentPart } from "../core/equipment.ts";
 import { mixing } from "../core/fluid/mixing.ts";
 import type { BikeId } from "../core/ids.ts";
+import type { DetailWords } from "../core/reading/detail-words.ts";
 import { isLeft } from "../core/schedule/mending.ts";
+import { fluidsNamed } from "../message/fluids-named.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { FLUID_CLASSES, type FluidClassName } from "../trade/fluids.ts";
 import type { Garaged } from "./garage.ts";
@@ -41,35 +43,78 @@ export function fluidEntered(part: EquipmentPart, before: string, now: string): 
   return is === null ? null : { of: "clutch", now: is, before: clutch(before) };
 }
 
+/** A class, or brake fluid of which no class was said: glycol, where nothing says otherwise. */
+export type FluidInside = FluidClassName | "brake fluid";
+
 /** A fluid put in that is not the one the bike is fitted with. `worth`: the class that the mix is worth; null where the two must not meet. */
 export type FluidPut = {
   readonly bike: BikeId;
   readonly nickname: string;
-  readonly inside: FluidClassName;
-  readonly added: FluidClassName;
+  readonly of: "brakes" | "clutch";
+  readonly inside: FluidInside;
+  readonly added: FluidInside;
   readonly worth: FluidClassName | null;
   /** °C at which the class boils at the least once it has drawn water; null where none is laid down. */
   readonly wet: number | null;
+  /** The record that says so. */
+  readonly work: string;
 };
 
-const BRAKES = ["brake-fluid.inspect", "brake-fluid.replace"];
+/** What opens a circuit, and so says what is in it. */
+const CIRCUITS = [
+  { of: "brakes", items: ["brake-fluid.inspect", "brake-fluid.replace", "brake-hoses.inspect", "brake-hoses.replace"] },
+  { of: "clutch", items: ["clutch-fluid.replace"] },
+] as const;
 
-/** What work says was put into the brakes of its bike, where it differs from what the bike is fitted with. */
-export function fluidsPut(work: readonly WorkRecord[], bikes: readonly Pick<Garaged, "bike">[]): readonly FluidPut[] {
+/**
+ * What work says was put into the brakes or the clutch of its bike, where it differs from what the bike is fitted with.
+ * @param languages how fluids are called beside their classes
+ */
+export function fluidsPut(
+  work: readonly WorkRecord[],
+  bikes: readonly Pick<Garaged, "bike">[],
+  languages: readonly Pick<DetailWords, "fluids">[],
+): readonly FluidPut[] {
   return work.flatMap((record) => {
     const bike = bikes.find((g) => g.bike.id === record.bike)?.bike;
-    const inside = FLUID_NAMES.find((name) => name === bike?.equipment.brakeFluid);
-    const came = record.items.find(({ item, outcome }) => BRAKES.includes(item) && !isLeft(outcome));
-    if (bike === undefined || inside === undefined || came === undefined) return [];
+    if (bike === undefined) return [];
     const said = [...(record.detail?.quantities ?? []).map(({ of }) => of ?? ""), ...(record.detail?.parts ?? []).map(({ words }) => words)];
-    const added = said.map(fluidNamed).find((name) => name !== null);
-    if (added === undefined || added === null || added === inside) return [];
-    const met = mixing(FLUID_CLASSES[inside], FLUID_CLASSES[added]);
-    // All of it changed: another class of the same family is no mix.
-    if (met.may && came.outcome !== "topped up") return [];
-    const worth = met.may ? [inside, added][met.worth] : undefined;
-    return [{ bike: bike.id, nickname: bike.nickname, inside, added, worth: worth ?? null, wet: worth === undefined ? null : FLUID_CLASSES[worth].wet }];
+    const added = said.flatMap((words) => fluidsNamed(words, languages)).flatMap(({ name }) => FLUIDS_INSIDE.find((each) => each === name) ?? []);
+    const opened = CIRCUITS.flatMap(({ of, items }) => {
+      const came = record.items.find(({ item, outcome }) => (items as readonly string[]).includes(item) && !isLeft(outcome));
+      const inside = insideOf(of, bike.equipment);
+      return came === undefined || inside === null ? [] : [{ of, inside, topped: came.outcome === "topped up" }];
+    });
+    return opened.flatMap(({ of, inside, topped }): readonly FluidPut[] => {
+      const wrong = added.filter((each) => !mayMeet(inside, each));
+      // Brakes and clutch of one record may each have had its own.
+      const [first] = opened.length > 1 && wrong.length < added.length ? [] : wrong;
+      const put = { bike: bike.id, nickname: bike.nickname, of, inside, work: record.id };
+      if (first !== undefined) return [{ ...put, added: first, worth: null, wet: null }];
+      // All of it changed: another class of the same family is no mix.
+      const other = added.find((each) => each !== inside);
+      if (!topped || of !== "brakes" || other === undefined || other === "brake fluid" || inside === "brake fluid") return [];
+      const met = mixing(FLUID_CLASSES[inside], FLUID_CLASSES[other]);
+      const worth = met.may ? ([inside, other][met.worth] ?? null) : null;
+      return [{ ...put, added: other, worth, wet: worth === null ? null : FLUID_CLASSES[worth].wet }];
+    });
   });
+}
+
+const FLUIDS_INSIDE: readonly FluidInside[] = [...FLUID_NAMES, "brake fluid"];
+
+/** What a circuit holds by what the bike is entered with; null where it has none, or nothing says. A clutch on brake fluid holds that of the brakes, where they have any. */
+function insideOf(of: "brakes" | "clutch", { brakeFluid, clutch }: Pick<Equipment, "brakeFluid" | "clutch">): FluidInside | null {
+  const brakes = FLUID_NAMES.find((name) => name === brakeFluid) ?? null;
+  if (of === "brakes") return brakes;
+  if (clutch === "hydraulic mineral oil") return "mineral oil";
+  return clutch === "hydraulic brake fluid" ? (brakes === null || brakes === "mineral oil" ? "brake fluid" : brakes) : null;
+}
+
+/** Of brake fluid without a class it is known only that it is no mineral oil; in a circuit, that it is glycol unless the cap says otherwise. */
+function mayMeet(inside: FluidInside, added: FluidInside): boolean {
+  if (added === "brake fluid") return inside !== "mineral oil";
+  return mixing(FLUID_CLASSES[inside === "brake fluid" ? "DOT 4" : inside], FLUID_CLASSES[added]).may;
 }
 
 /** "dot5.1", "DOT 4": the class; null for anything else. */

@@ -140,7 +140,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     RECHECK_RULES,
     bike.edits.map((signed) => signed.edit),
   );
-  const rechecks = rechecksOf(own, [...jobs, ...brakesBack(jobs)], track, bike.column, last?.ridden ?? null);
+  const rechecks = rechecksOf(own, [...jobs, ...putBack(jobs)], track, bike.column, last?.ridden ?? null);
   const looks = RECHECK_RULES.map(({ item }) => item).filter((item) => rechecks.some((recheck) => recheck.item === item.key));
   const fittings = fittingsOf(parts.work, track);
   const refitted = refittedParts(PART_ROWS, jobs, (job) => placeOf(job, track), bike.knownFrom);
@@ -157,7 +157,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     hours,
     verdicts: [
       ...verdictsOf(judged).filter((verdict) => !isSettled(verdict, parts, plan.items)),
-      ...ageVerdicts(parts.work, today),
+      ...ageVerdicts(parts.work, today, refitted),
       ...seenVerdicts(parts.defects),
     ],
     rechecks,
@@ -225,17 +225,17 @@ function isSettled({ item, on, reading }: Verdict, { measured, work }: Parts, it
 /** The jobs of a work record, as the schedule reads them: where the bike had got to by the dial of that day. */
 function jobsOf(record: WorkRecord, track: Track): Job[] {
   const ridden = record.dial === null ? null : riddenAtDial(track, record.dial, record.on.from);
-  return record.items.map(({ item, outcome }) => ({ id: record.id, item, on: record.on, ridden, hours: null, outcome, how: record.how }));
+  return record.items.map(({ item, outcome }) => ({ id: record.id, item, on: record.on, ridden, hours: null, outcome, how: record.how, at: record.loggedAt }));
 }
 
 /** Where a job was done by the odometer: as noted, else at the low end of what its day allows. */
 export const placeOf = (job: Job, track: Track): Ridden | null => job.ridden ?? riddenOnDay(track, job.on.from)?.low ?? null;
 
-/** Pads and shoes that went on again are looked at like new ones: the lever is pumped, and they bed in anew. */
-const brakesBack = (jobs: readonly Job[]): readonly Job[] =>
+/** Pads and shoes that went on again are looked at like new ones: the lever is pumped, and they bed in anew. For a tyre the wheel was out. */
+const putBack = (jobs: readonly Job[]): readonly Job[] =>
   jobs.flatMap((job) => {
     const back = refitIn(job.item);
-    const row = back === null || !/pads|shoes/u.test(back.part) ? undefined : PART_ROWS.find(({ part }) => part === back.part);
+    const row = back === null || !/pads|shoes|tyre/u.test(back.part) ? undefined : PART_ROWS.find(({ part }) => part === back.part);
     return (row?.items ?? []).map((item) => ({ ...job, item, outcome: "replaced" as const }));
   });
 

@@ -51,9 +51,13 @@ function isAt(g: Garaged, item: ItemKey, { kind, place }: ReadingRecord): boolea
   return end === null || endOf(place) === end;
 }
 
-/** Values as typed beside the item; places that were asked for since are added. Where none were typed, those of the readings. */
+/** Values as typed beside the item; places that were asked for since are added. Where fewer were typed so than were read, those of the readings: none is lost. */
 function filled(typed: readonly ItemValue[], logged: readonly ReadingRecord[]): readonly ItemValue[] {
-  if (typed.length === 0) return logged.map(({ value, unit, place }) => ({ value: fromCanonical(value ?? 0, unit as UnitId), unit: unit as UnitId, place }));
+  if (typed.length < logged.length)
+    return logged.map(({ value, unit, place, detail }) => {
+      const where = [place, detail?.side].filter((each) => each != null);
+      return { value: fromCanonical(value ?? 0, unit as UnitId), unit: unit as UnitId, place: where.length === 0 ? null : where.join(" ") };
+    });
   if (typed.length !== logged.length) return typed;
   return typed.map((each, n) => ({
     ...each,

@@ -4,11 +4,11 @@
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { WorkAction } from "../core/plan/plan.ts";
-import type { Dial, Ridden } from "../core/quantity/distance.ts";
+import type { Ridden } from "../core/quantity/distance.ts";
 import type { Intent, RecordWork } from "../core/reading/intent.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
 import { itemsOfService, unknownFirst } from "../core/sheet/select.ts";
-import { type ItemValue, NO_DETAIL } from "../core/work-detail.ts";
+import { NO_DETAIL } from "../core/work-detail.ts";
 import { readCost } from "../message/read-values.ts";
 import type { Job } from "../store/jobs.ts";
 import { Conflict, type Repos } from "../store/store.ts";
@@ -26,24 +26,10 @@ import { noneLeft, ownGarage } from "./own-garage.ts";
 import { dateTyped, dialOfDay, dialTyped, isFarBeside, itemsNamed } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { arrangedOf, listOf, pointOf, stopsOf } from "./sheet.ts";
+import { recordsIn, type Ticked, tickedOf } from "./ticks.ts";
 import { usualOutcome, valuesSaid } from "./values-said.ts";
 import { whichBike } from "./which-bike.ts";
 
-/** What was done at an item since the job began. */
-export type Ticked = {
-  readonly outcome: Outcome;
-  readonly on: LocalDate;
-  readonly dial: Dial | null;
-  readonly found: readonly ItemValue[];
-  readonly left: readonly ItemValue[];
-  /** The record, null where a reading did it. */
-  readonly record: string | null;
-  /** How many items that record holds: a shop's bill is one. */
-  readonly together: number;
-  readonly doneBy: string | null;
-  readonly note: string | null;
-  readonly cost: string | null;
-};
 export type JobLine = {
   readonly item: ItemKey;
   readonly name: string;
@@ -73,7 +59,12 @@ export type JobShown = {
   readonly stops: readonly DefectShown[];
 };
 /** What ticking an item came to: the record or a question about it, and the job as it stands then. */
-export type JobWorked = { readonly outcome: MessageOutcome; readonly job: JobShown };
+export type JobWorked = {
+  readonly outcome: MessageOutcome;
+  readonly job: JobShown;
+  /** Ticked before, and recorded a second time beside it. `source`: what takes the first back; null where that would take more than this. */
+  readonly again: readonly { readonly name: string; readonly source: string | null }[];
+};
 
 /** Begins a job from the sheet at a point. One at a time on a bike. */
 export async function startJob(ctx: Ctx, input: { readonly bike: BikeId; readonly at: string }): Promise<Result<JobShown>> {
@@ -225,7 +216,17 @@ async function worked(q: Repos, ctx: Ctx, all: readonly Garaged[], g: Garaged, j
   const intents: readonly Intent[] = [asked, ...readings];
   const outcome = await settle(q, ctx, all, intents, { source: ctx.event, typed: words, message: null });
   const after = pick(await ownGarage(q, ctx), g.bike.id);
-  return after === null ? refused({ why: "gone" }) : done({ outcome, job: shownOf(ctx, after, job) });
+  if (after === null) return refused({ why: "gone" });
+  const again = outcome.is !== "logged" ? [] : items.flatMap((item) => againOf(ctx, g, job, item));
+  return done({ outcome, job: shownOf(ctx, after, job), again });
+}
+
+/** An item that was ticked already. */
+function againOf(ctx: Ctx, g: Garaged, job: Job, item: ItemKey): JobWorked["again"] {
+  const before = recordsIn(g, job, item).at(-1);
+  if (before === undefined) return [];
+  const alone = before.items.length === 1 && g.work.every(({ id, message }) => id === before.id || message !== before.message);
+  return [{ name: nameOf(ctx, g, item), source: alone ? before.message : null }];
 }
 
 async function changing(
@@ -293,28 +294,3 @@ export function shownOf(ctx: Pick<Ctx, "itemName">, g: Garaged, job: Job): JobSh
     standOvernight: ranToday && next?.engine === "cold",
   };
 }
-
-/** The latest record of an item that was logged while the job was open, or the reading that does it. */
-function tickedOf(g: Garaged, job: Job, item: ItemKey): Ticked | null {
-  const record = g.work.findLast((each) => isOf(job, each) && each.items.some((of) => of.item === item));
-  const of = record?.items.find((each) => each.item === item);
-  if (record !== undefined && of !== undefined) {
-    const { id, on, dial, doneBy, note, detail } = record;
-    const cost = detail.cost?.typed ?? null;
-    return { outcome: of.outcome, on: on.from, dial, found: of.found, left: of.left, record: id, together: record.items.length, doneBy, note, cost };
-  }
-  if (itemOf(g, item)?.measuredBy == null) return null;
-  const read = g.facts.jobs.find((each) => each.item === item && each.id.includes("@") && each.on.from >= job.begunOn);
-  return read === undefined
-    ? null
-    : { outcome: read.outcome, on: read.on.from, dial: null, found: [], left: [], record: null, together: 1, doneBy: null, note: null, cost: null };
-}
-
-/**
- * Was it logged while the job was open? What was logged in the moment of its beginning is of it if it was done since, or said after it:
- * identities begin with the time at which they were made, and so tell which came first.
- */
-const isOf = (job: Job, { id, loggedAt, on }: WorkRecord): boolean => {
-  const { begunAt, begunOn, endedAt } = job;
-  return (loggedAt > begunAt || (loggedAt === begunAt && (on.to >= begunOn || id > job.id))) && (endedAt === null || loggedAt <= endedAt);
-};

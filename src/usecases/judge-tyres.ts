@@ -56,7 +56,14 @@ export async function tyresJudged(ctx: Ctx, input: { readonly bike?: string }): 
     const ours = ofTyresOn(g, taken);
     const treads = taken.filter(({ kind }) => kind === "tread");
     return done({
-      ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, treads), lasted: lastTyres(g), aged: tyresAged(g.work, g.today) },
+      ...{
+        bike: g.bike.id,
+        nickname: g.bike.nickname,
+        unit: g.unit,
+        worn: wornParts(g, treads),
+        lasted: lastTyres(g),
+        aged: tyresAged(g.work, g.today, g.facts.refitted),
+      },
       defects: (await defectsOfTyres(q, g)).map((defect) => defectShown(g, defect)),
       judged: g.judged.filter(({ kind }) => kind === "tread" || kind === "cold pressure"),
       leaks: ["front", "rear"].flatMap((place) => {

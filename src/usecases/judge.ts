@@ -5,6 +5,7 @@ import { forceIn, sameForce } from "../core/belt/force.ts";
 import type { Bike } from "../core/bike.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { judgeElongation, ownLimit, pitchMeasured, pitchOf, shareTyped } from "../core/chain/elongation.ts";
+import { STANDS, type Stand, standIn, standsOtherwise } from "../core/chain/stand.ts";
 import { isFitted } from "../core/equipment.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, type Missing } from "../core/judgement/verdict.ts";
@@ -35,8 +36,8 @@ import { PRESSURE_RULE } from "../trade/tyres.ts";
 import { specFor } from "./specs.ts";
 import { treadBy, treadLimit } from "./tread-limit.ts";
 
-/** Whose limit a reading is held against. "bars": no place is known whose law would ask for more; "bars, state law": the place leaves what is asked in use to its states. */
-export const LIMITS_BY = ["spec", "law", "bars", "bars, state law", "practice", "mark"] as const;
+/** Whose limit a reading is held against. "bars": no place is known whose law would ask for more; "bars, state law": the place leaves what is asked in use to its states; "bars, no group": the bike is in none whose place could be said. */
+export const LIMITS_BY = ["spec", "law", "bars", "bars, state law", "bars, no group", "practice", "mark"] as const;
 export type LimitBy = (typeof LIMITS_BY)[number];
 
 /** It may be frozen; it is more than flat, a cell of it gone; or it may be one of 6 V. */
@@ -68,10 +69,14 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit" | "typ
   readonly air: number | null;
   /** What is worse with a battery than low charge; null mostly. */
   readonly alarm: BatteryAlarm | null;
+  /** It calls for work if it was taken as it has to be, which nobody said; null where that is known, or would call for none. */
+  readonly ifSo: { readonly judgement: Judgement; readonly doNotRide: boolean } | null;
   /** Every point measured, where it was more than one; `value` is the least of them. */
   readonly points: readonly number[];
   /** Of a belt: the force at which its figure holds, as typed; null where none was. */
   readonly force: string | null;
+  /** Of a chain's slack: how the bike stands where its figure holds; null where it names none. */
+  readonly stand: Stand | null;
 };
 
 /** A reading that was just logged, judged. `first`: of its kind on this bike, or the first of them that cannot be judged. */
@@ -81,11 +86,12 @@ export type JudgedOn = Judged & { readonly bike: BikeId; readonly first: boolean
 export const looksSooner = ({ kind, judgement }: Judged): boolean =>
   judgement.is === "near limit" && judgement.side !== null && judgedRow(kind).sooner === judgement.side;
 
-/** What is known of a bike besides what was read. `place`: whose tread law. `use`: how it is loaded. `ways`: how each kind is measured on it, said once. */
+/** What is known of a bike besides what was read. `place`: whose tread law; `homed`: is it at home in a group, which has that place. `use`: how it is loaded. `ways`: how each kind is measured on it, said once. */
 export type Rig = {
   readonly bike: Pick<Bike, "id" | "equipment">;
   readonly specs: readonly Spec[];
   readonly place: string | null;
+  readonly homed: boolean;
   readonly use: SpecUse | null;
   /** While one lasts the bike is loaded as it says. */
   readonly trips: readonly { readonly from: LocalDate; readonly to: LocalDate; readonly use: SpecUse }[];
@@ -103,16 +109,20 @@ type Figure = { readonly low: number | null; readonly high: number | null; reado
 export function judgeTaken(said: Taken, rig: Rig): Judged | null {
   const { kind } = said;
   if (!isJudged(kind)) return null;
-  const row = judgedRow(kind);
+  const known = judgedRow(kind);
   const end = endOf(said.place);
-  const key = row.specs[end] ?? row.specs.any;
+  const key = known.specs[end] ?? known.specs.any;
   const use = said.detail?.load ?? rig.trips.find(({ from, to }) => from <= said.on && said.on <= to)?.use ?? rig.use;
   const own = key === undefined ? null : figureOf(rig, key, use);
   const force = key !== undefined && SPEC_KEYS[key].atForce === true && own !== null ? forceIn(own.typed) : null;
+  const stand = key !== undefined && SPEC_KEYS[key].stands === true && own !== null ? standIn(own.typed) : null;
+  // A figure that names its stand holds on that alone.
+  const row: JudgedRow = stand === null ? known : { ...known, needs: [[stand]] };
   const { taken, otherForce } = pressedAs(asAlways(said, row, rig), force);
   const fits = isFitted(row.fits, rig.bike.equipment) && (key === undefined || isFitted(SPEC_KEYS[key].fits ?? {}, rig.bike.equipment));
   const found: Found = !fits ? { judgement: cannotTell("fitted") } : otherForce ? { judgement: cannotTell("other force") } : byKind(taken, kind, row, own, rig);
-  const judgement = missingCondition(taken, row, found.judgement) ?? found.judgement;
+  const unsaid = missingCondition(taken, row, found.judgement, stand);
+  const judgement = unsaid ?? found.judgement;
   const item = row.items[end] ?? row.items.any ?? null;
   const { id, place, on, value, unit, typed } = taken;
   return {
@@ -121,15 +131,17 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     item: item as ItemKey | null,
     doNotRide: isGrave(value, row, judgement),
     caution: row.caution === "battery" && chemistryOf(rig) === "lithium" ? "lithium battery" : row.caution,
-    by: own !== null ? "spec" : kind === "tread" ? treadBy(rig.place) : row.usual?.min === LOW_MARK ? "mark" : "practice",
+    by: own !== null ? "spec" : kind === "tread" ? treadBy(rig) : row.usual?.min === LOW_MARK ? "mark" : "practice",
     add: null,
     share: null,
     miscounted: false,
     freezes: null,
     air: null,
     alarm: null,
+    ifSo: unsaid !== null && callsForWork(found.judgement) ? { judgement: found.judgement, doNotRide: isGrave(value, row, found.judgement) } : null,
     points: taken.detail?.points ?? [],
     force: force?.typed ?? null,
+    stand,
     ...found.more,
   };
 }
@@ -157,8 +169,17 @@ function asAlways(taken: Taken, row: JudgedRow, { ways }: Rig): Taken {
   const kept = ways.get(taken.kind);
   if (kept === undefined) return taken;
   const { detail } = taken;
+  // Said to stand otherwise this time, it did.
+  const stood = STANDS.some((each) => detail?.conditions?.includes(each) === true);
   const unsaid: readonly ConditionRead[] = row.needs.filter((group) => !group.some((each) => detail?.conditions?.includes(each) === true)).flat();
-  const always = kept.conditions?.filter((each) => each !== "rested" && !(each === "at force" && detail?.force !== undefined) && unsaid.includes(each)) ?? [];
+  const always =
+    kept.conditions?.filter(
+      (each) =>
+        each !== "rested" &&
+        !(stood && STANDS.some((stand) => stand === each)) &&
+        !(each === "at force" && detail?.force !== undefined) &&
+        unsaid.includes(each),
+    ) ?? [];
   const rpm = detail?.rpm ?? kept.rpm;
   return { ...taken, detail: { ...detail, conditions: [...(detail?.conditions ?? []), ...always], ...(rpm === undefined ? {} : { rpm }) } };
 }
@@ -176,7 +197,7 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
       return { judgement, more: { add } };
     }
     case "tread":
-      return tread(value, row, own, rig.place);
+      return tread(value, row, own, rig);
     case "battery voltage": {
       const chemistry = chemistryOf(rig);
       if (chemistry === null) return { judgement: cannotTell("chemistry") };
@@ -209,15 +230,7 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
     case "chain length":
       return chainLength(taken, own, row, rig);
     case "oil level":
-      // Too full is told only upright: on the side stand the oil stands higher on one side.
-      if (value > FULL_MARK)
-        return {
-          judgement:
-            detail?.conditions?.includes("upright") === true
-              ? judge(value, { min: null, max: FULL_MARK, near: null, source: "the mark" }, row.fine)
-              : cannotTell("upright"),
-        };
-      return { judgement: judge(value, row.usual as Limit, row.fine) };
+      return { judgement: judge(value, value > FULL_MARK ? { min: null, max: FULL_MARK, near: null, source: "the mark" } : (row.usual as Limit), row.fine) };
     default: {
       if (own === null && row.never !== undefined) {
         const judgement = judge(value, row.never, row.fine);
@@ -241,13 +254,13 @@ function alarmOf(volts: number, chemistry: Chemistry, freezes: number | null, ai
 }
 
 /** The bike's own limit goes before the law only where it asks for more. */
-function tread(value: number, row: JudgedRow, own: Figure | null, place: string | null): Found {
-  const law = treadLimit(row, place);
+function tread(value: number, row: JudgedRow, own: Figure | null, rig: Rig): Found {
+  const law = treadLimit(row, rig.place);
   if (own === null) return { judgement: judge(value, law, row.fine) };
   const limit = limitOf(own, row);
   // Nobody's own limit goes below the law of the place, nor below the bars where no law is known.
   if ((limit.min ?? 0) >= (law.min ?? 0)) return { judgement: judge(value, limit, row.fine) };
-  return { judgement: judge(value, law, row.fine), more: { by: treadBy(place) } };
+  return { judgement: judge(value, law, row.fine), more: { by: treadBy(rig) } };
 }
 
 function chainLength({ value, detail }: Taken, own: Figure | null, row: JudgedRow, rig: Rig): Found {
@@ -315,7 +328,7 @@ function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | null {
 }
 
 /** A value within proves nothing until it is known how it was taken; one beyond its limit is told either way, but for what reads wrong whichever way it is taken. Said to be taken the wrong way it proves nothing at all. */
-function missingCondition({ detail, value }: Taken, row: JudgedRow, judgement: Judgement): Judgement | null {
+function missingCondition({ detail, value }: Taken, row: JudgedRow, judgement: Judgement, stand: Stand | null): Judgement | null {
   if (judgement.is === "cannot tell") return null;
   const said = detail?.conditions ?? [];
   const spoiled = row.needs.flatMap((group) => {
@@ -323,11 +336,11 @@ function missingCondition({ detail, value }: Taken, row: JudgedRow, judgement: J
     const rule = first === undefined ? undefined : SPOILED_BY[first];
     return rule !== undefined && said.some((each) => rule.by.includes(each)) ? [rule.instead] : [];
   });
-  const [instead] = spoiled;
-  const grave = isGrave(value, row, judgement);
+  const instead = stand !== null ? (standsOtherwise(stand, said) ? "other stand" : undefined) : spoiled[0];
   // Bone dry, or hanging down: that is so whichever way it stands.
-  if (instead !== undefined && !(grave && (value === 0 || row.past > 0))) return cannotTell(instead);
-  if (callsForWork(judgement) && (!row.strict || grave)) return null;
+  const either = isGrave(value, row, judgement) && (value === 0 || row.past > 0);
+  if (instead !== undefined && !either) return cannotTell(instead);
+  if (callsForWork(judgement) && (!row.strict || either)) return null;
   const missing = row.needs.filter((group) => !group.some((each) => detail?.conditions?.includes(each) === true));
   return missing.length === 0 ? null : cannotTell(...missing.flat().map((need): Missing => (need === "warm" ? "temperature" : need)));
 }

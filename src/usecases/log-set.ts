@@ -9,7 +9,7 @@ import type { Draft } from "../store/drafts.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { defectRow } from "../trade/defects.ts";
-import { type Ctx, todayOf } from "./context.ts";
+import { type Ctx, languagesOf, todayOf } from "./context.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { ofPartsOn } from "./fitted.ts";
@@ -90,9 +90,9 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const taken = touched.map((g, n) => onAndOff(standing(asMeasured(saved.readings, g.bike.id), saved.work), afters[n] ?? g));
   const judged = touched.flatMap((g, n) => (taken[n]?.on ?? []).flatMap((each) => judgedOn(g, each, rigs.get(g.bike.id) ?? g.rig)));
   const news = touched.flatMap((g, n) => newsBetween(ctx, g, afters[n] ?? g));
-  const fluids = fluidsPut(saved.work, touched);
+  const fluids = fluidsPut(saved.work, touched, languagesOf(ctx));
   // What must not be in there mends nothing.
-  const mending = saved.work.filter(({ bike }) => !fluids.some((each) => each.bike === bike && each.worth === null));
+  const mending = saved.work.filter(({ id }) => !fluids.some((each) => each.work === id && each.worth === null));
   const next = first + saved.readings.length + saved.work.length + saved.defects.length;
   // What the words closed already stands open no more, whatever else would close it.
   const still = touched.map((g) => ({ ...g, defects: openBut(g, saved.closed) }));
@@ -140,8 +140,8 @@ function judgedOn(g: Garaged, taken: Taken, rig: Rig): readonly JudgedOn[] {
   const judged = judgeTaken(taken, rig);
   if (judged === null) return [];
   const { kind, judgement } = judged;
-  // What is lacking is asked for once: with the first reading, or with the first that cannot be judged where others could.
-  const asked = g.judged.some((each) => each.kind === kind && each.judgement.is === "cannot tell");
+  // What is lacking is asked for once: with the first reading, or with the first that cannot be judged where others could; a figure of the manual, once a day.
+  const asked = g.judged.some(({ kind: of, on, judgement: is }) => of === kind && is.is === "cannot tell" && (is.missing[0] !== "limit" || on === judged.on));
   return [{ bike: g.bike.id, ...judged, first: !g.measured.some((each) => each.kind === kind) || (judgement.is === "cannot tell" && !asked) }];
 }
 

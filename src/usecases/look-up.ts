@@ -1,5 +1,6 @@
 // Open tables that need no bike: oil grades, brake fluid classes, load and speed marks, threads and their hex, tread law, resting volts.
 
+import type { SpecNames } from "../core/spec/find.ts";
 import { readMarking } from "../core/tyre/marking.ts";
 import { REST_TABLES } from "../trade/battery.ts";
 import { THREADS } from "../trade/fasteners.ts";
@@ -16,11 +17,31 @@ type Words = Ctx["vocabulary"]["specs"]["tables"];
 
 /** What a mark or the name of a table says; null when it is neither. */
 export function lookUp({ vocabulary }: Pick<Ctx, "vocabulary">, typed: string): LookedUp | null {
-  const said = typed.normalize("NFKC").trim().replace(/\s+/gu, " ").replace(/[?.]$/u, "").trim();
   const words = vocabulary.specs.tables;
-  return (
-    oilGrade(said) ?? fluidClass(said) ?? tyreMark(said, words) ?? thread(said, words) ?? spanner(said, words) ?? treadLaw(said, words) ?? whole(said, words)
-  );
+  const said = typed.normalize("NFKC").trim().replace(/\s+/gu, " ").replace(/[?.]$/u, "").trim();
+  const bare = bareOf(said, words);
+  const { names } = vocabulary.specs;
+  return ofTables(said, words, names) ?? (bare === said ? null : ofTables(bare, words, names));
+}
+
+const ofTables = (said: string, words: Words, names: SpecNames): LookedUp | null =>
+  oilGrade(said) ??
+  fluidClass(said) ??
+  tyreMark(said, words) ??
+  thread(said, words) ??
+  spanner(said, words) ??
+  battery(said, words) ??
+  treadLaw(said, words, names) ??
+  whole(said, words);
+
+/** "What does (58W) mean": the mark alone. */
+function bareOf(said: string, { before, behind }: Words): string {
+  const longest = (list: readonly string[]): string => list.toSorted((a, b) => b.length - a.length).join("|");
+  return said
+    .replace(new RegExp(`^(?:${longest(before)})\\s+`, "iu"), "")
+    .replace(new RegExp(`\\s+(?:${longest(behind)})$`, "iu"), "")
+    .replace(/^\((.*)\)$/u, "$1")
+    .trim();
 }
 
 function oilGrade(said: string): LookedUp | null {
@@ -41,7 +62,7 @@ function fluidClass(said: string): LookedUp | null {
 
 /** "58V", "load index 73", or a whole sidewall: "120/70ZR17 (58W)". A bare figure is no mark. */
 function tyreMark(said: string, { loads, speeds }: Words): LookedUp | null {
-  const mark = new RegExp(`^(?:(?:${[...loads, ...speeds].join("|")})\\s*)?(\\d{2})?\\s*([a-z])?$`, "iu").exec(said);
+  const mark = new RegExp(`^(?:(?:${[...loads, ...speeds].join("|")})[\\s:]+)?(\\d{2})?\\s*([a-z])?$`, "iu").exec(said);
   if (mark !== null && (mark[1] ?? mark[2]) !== undefined && (said.length > 2 || mark[2] !== undefined)) {
     const kilograms = LOAD_KILOGRAMS[Number(mark[1] ?? Number.NaN)];
     const symbol = (mark[2] ?? "").toUpperCase();
@@ -51,55 +72,113 @@ function tyreMark(said: string, { loads, speeds }: Words): LookedUp | null {
     if (kilograms === undefined && kmh === undefined) return null;
     return {
       table: "tyre mark",
+      mark: `${mark[1] ?? ""}${symbol}`,
       load: kilograms === undefined ? null : { index: Number(mark[1]), kilograms },
       speed: kmh === undefined ? null : { symbol, kmh },
     };
   }
   const moulded = readMarking(said, { loads: LOAD_KILOGRAMS, speeds: SPEED_KMH });
   if (moulded === null || moulded.size === "" || moulded.load === null) return null;
-  return { table: "tyre mark", load: moulded.load, speed: moulded.speed === null ? null : { symbol: moulded.speed.symbol, kmh: moulded.speed.kmh } };
+  return {
+    table: "tyre mark",
+    mark: said,
+    load: moulded.load,
+    speed: moulded.speed === null ? null : { symbol: moulded.speed.symbol, kmh: moulded.speed.kmh },
+  };
 }
+
+const METRIC: Readonly<Record<string, readonly number[]>> = THREADS.metric;
 
 /** "M8", "M10x1.25", "M6 bolt", "1/4-20", "5/16 UNF". */
 function thread(said: string, { threads }: Words): LookedUp | null {
   const bare = said.replace(new RegExp(`\\s+(?:${threads.join("|")})$`, "iu"), "");
-  const metric = /^m\s*(\d{1,2})(?:\s*[x×*]\s*\d(?:[.,]\d{1,2})?)?$/iu.exec(bare)?.[1];
-  const pitches = metric === undefined ? undefined : (THREADS.metric as Readonly<Record<string, readonly number[]>>)[metric];
-  if (metric !== undefined && pitches !== undefined) return { table: "thread", size: `M${metric}`, pitches, hex: HEX_WIDTHS[metric as "5"] ?? null };
+  const [, metric, typedPitch] = /^m\s*(\d{1,2})(?:\s*[x×*-]\s*(\d(?:[.,]\d{1,2})?)(?:\s*mm)?)?$/iu.exec(bare) ?? [];
+  const pitches = metric === undefined ? undefined : METRIC[metric];
+  if (metric !== undefined && pitches !== undefined) {
+    const pitch = typedPitch === undefined ? null : Number(typedPitch.replace(",", "."));
+    return { table: "thread", size: `M${metric}`, pitches, pitch, hex: HEX_WIDTHS[metric as "5"] ?? null };
+  }
   const inch = /^(\d{1,2}\/\d{1,2})(?:\s*[-x]\s*\d{2}|\s*(?:in|inch|")?\s*un[cf])$/iu.exec(bare)?.[1];
   const turns = inch === undefined ? undefined : THREADS.unified[inch];
   return inch === undefined || turns === undefined ? null : { table: "inch thread", size: inch, coarse: turns.UNC, fine: turns.UNF };
 }
 
-/** "13 mm spanner": which threads have such a head. */
+/** "13 mm spanner", "hex 13": which threads have such a head. */
 function spanner(said: string, { spanners }: Words): LookedUp | null {
-  const width = Number(new RegExp(`^(\\d{1,2})\\s*(?:mm)?\\s+(?:${spanners.join("|")})$`, "iu").exec(said)?.[1] ?? Number.NaN);
+  const names = `(?:${spanners.join("|")})`;
+  const [, before, behind] = new RegExp(`^(?:(\\d{1,2})\\s*(?:mm)?\\s+${names}|${names}\\s*(\\d{1,2})(?:\\s*mm)?)$`, "iu").exec(said) ?? [];
+  const width = Number(before ?? behind ?? Number.NaN);
   const threads = Object.entries(HEX_WIDTHS).flatMap(([size, { now, before }]) =>
     now === width || before === width ? [{ size: `M${size}`, before: now !== width }] : [],
   );
   return threads.length === 0 ? null : { table: "hex", width, threads };
 }
 
-/** The whole table, or one place of it: "legal tread in Germany", "UK tread law". */
-function treadLaw(said: string, { tread, places }: Words): LookedUp | null {
-  const lower = said.toLowerCase();
-  const name = tread.find((each) => lower.includes(each) && tread.every((other) => other.length <= each.length || !lower.includes(other)));
-  if (name === undefined) return null;
-  const rest = lower
-    .replace(name, " ")
-    .replace(/[^\p{L} ]/gu, " ")
-    .trim()
-    .replace(/^(?:in|for|of)\s+/u, "")
-    .replace(/^the\s+/u, "");
-  const place = Object.keys(places).find((each) => places[each]?.includes(rest) === true);
-  if (rest !== "" && place === undefined) return null;
-  const rows = Object.entries(TREAD_LAW).map(([each, row]) => ({ place: each, ...row }));
-  return { table: "tread law", rows: rows.filter((row) => place === undefined || row.place === place) };
+/** "AGM", "lithium battery": the resting volts of that kind. */
+function battery(said: string, { battery: names, batteries }: Words): LookedUp | null {
+  const lower = said
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, " ")
+    .trim();
+  const called = lower.replace(new RegExp(`(?:\\s(?:${names.join("|")}))+$`, "u"), "");
+  const kind = Object.keys(batteries).find((each) => batteries[each]?.includes(called) === true);
+  const row = kind === undefined ? undefined : (REST_TABLES as Readonly<Record<string, (typeof REST_TABLES)["AGM"]>>)[kind];
+  return kind === undefined || row === undefined ? null : { table: "resting volts", kinds: [{ kind, points: row.points, source: row.source }] };
 }
+
+/** The whole table, or one place of it: "legal tread in Germany", "UK tread law"; of a place that it lacks, which it has. */
+function treadLaw(said: string, { tread, treadOf, places }: Words, names: SpecNames): LookedUp | null {
+  const lower = said.toLowerCase();
+  const longest = (names: readonly string[]): string | undefined => names.toSorted((a, b) => b.length - a.length).find((each) => lower.includes(each));
+  const law = longest(tread);
+  const name = law ?? longest(treadOf);
+  if (name === undefined) return null;
+  const at = lower.indexOf(name);
+  const bare = (text: string): string =>
+    text
+      .replace(/[^\p{L} ]/gu, " ")
+      .trim()
+      .replace(/^(?:(?:in|for|of|the)\s+)+/iu, "");
+  const typed = bare(`${said.slice(0, at)} ${said.slice(at + name.length)}`);
+  const rest = typed.toLowerCase();
+  const place = Object.keys(places).find((each) => places[each]?.includes(rest) === true);
+  // What means the law only beside a place asks for a spec without one.
+  if (place === undefined && law === undefined) return null;
+  const rows = Object.entries(TREAD_LAW).map(([each, row]) => ({ place: each, ...row }));
+  if (rest === "" || place !== undefined) return { table: "tread law", lacks: null, rows: rows.filter((row) => place === undefined || row.place === place) };
+  // "Tread limits, front" asks for a spec; a place is one to three words that name none.
+  const words = rest.split(/\s+/u);
+  const ofSpecs = new Set(Object.values(names).flatMap((all) => all.flatMap((each) => each.toLowerCase().split(" "))));
+  const isPlace = words.length <= MOST_OF_A_PLACE && /^\p{L}/u.test(typed) && words.every((word) => !ofSpecs.has(word)) && isNamed(said, typed);
+  return isPlace ? { table: "tread law", lacks: typed, rows } : null;
+}
+
+/** "Bosnia and Herzegovina". */
+const MOST_OF_A_PLACE = 3;
+/** Words that begin like a name, that stand behind "in", or beside a law. */
+const isNamed = (said: string, typed: string): boolean =>
+  /^\p{Lu}/u.test(typed) || /\blaw\b/iu.test(said) || new RegExp(`\\bin (?:the )?${typed}`, "iu").test(said);
+
+/** "Speed symbols", "speed rating". */
+const isWhole = (lower: string, names: readonly string[]): boolean =>
+  names.some((name) => lower === name || lower === `${name}s` || lower === `${name}es` || lower === `${name} table`);
 
 /** The tables that are shown whole. */
 function whole(said: string, words: Words): LookedUp | null {
   const lower = said.toLowerCase();
+  if (
+    isWhole(
+      lower,
+      words.loads.filter((name) => name.includes(" ")),
+    )
+  )
+    return { table: "load indexes", rows: Object.entries(LOAD_KILOGRAMS).map(([index, kilograms]) => ({ index: Number(index), kilograms })) };
+  if (isWhole(lower, words.speeds)) return { table: "speed symbols", rows: Object.entries(SPEED_KMH).map(([symbol, kmh]) => ({ symbol, kmh })) };
+  if (isWhole(lower, words.threadSizes))
+    return {
+      table: "threads",
+      rows: Object.entries(METRIC).map(([size, pitches]) => ({ size: `M${size}`, pitches, hex: HEX_WIDTHS[size as "5"] ?? null })),
+    };
   // A voltage that a resting battery of 12 V can show.
   const volts = Number(/^(\d{1,2}(?:[.,]\d{1,2})?)\s*(?:v|volts?)$/u.exec(lower)?.[1]?.replace(",", ".") ?? Number.NaN);
   if (words.volts.includes(lower) || (volts >= 9 && volts <= 15))

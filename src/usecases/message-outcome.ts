@@ -13,6 +13,7 @@ import type { DefectShown } from "./defect-shown.ts";
 import type { FluidPut } from "./fluids.ts";
 import type { FuelShown } from "./fuel.ts";
 import type { JudgedOn } from "./judge.ts";
+import type { NotFitted } from "./not-fitted.ts";
 import type { Question } from "./question.ts";
 import type { SpecAnswer } from "./spec-ask.ts";
 
@@ -50,7 +51,8 @@ export type MessageOutcome =
   | { readonly is: "too long" }
   /** A file, and nothing to log beside it, or a whole chart as a message: only a command takes one. */
   | { readonly is: "file sent"; readonly file: SentFile | "chart" }
-  | { readonly is: "not understood"; readonly bikes: readonly string[] }
+  /** `otherwise`: it names work at what none of the bikes has. */
+  | { readonly is: "not understood"; readonly bikes: readonly string[]; readonly otherwise?: NotFitted }
   | { readonly is: "seen before" }
   /** What was asked is of a bike sold or retired since. */
   | { readonly is: "bike gone" }

@@ -1,5 +1,6 @@
 // A plain message: read, and either logged whole, asked about, answered, or passed over in silence.
 
+import type { BikeId } from "../core/ids.ts";
 import type { Conversion } from "../core/quantity/conversion.ts";
 import { askConvert } from "../core/quantity/convert-question.ts";
 import type { Intent } from "../core/reading/intent.ts";
@@ -12,8 +13,10 @@ import { asOpenPointAsks } from "./check-point.ts";
 import type { Ctx } from "./context.ts";
 import { withTools } from "./convert.ts";
 import { askedOfFaults } from "./found-wrong.ts";
+import type { Garaged } from "./garage.ts";
 import { settle } from "./log-set.ts";
 import type { FirstSeen, Heard, MessageOutcome } from "./message-outcome.ts";
+import { itemNotFitted } from "./not-fitted.ts";
 import { knownOf, ownGarage } from "./own-garage.ts";
 import { specsHeard } from "./specs-heard.ts";
 
@@ -47,7 +50,7 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
         (question === null ? null : await unitsAnswered(q, ctx, question, heard.text)) ??
         (heard.addressed ? await specsHeard(q, ctx, all, heard.text) : null) ??
         (heard.addressed && heard.file !== undefined ? { is: "file sent", file: heard.file } : null) ??
-        (heard.addressed ? { is: "not understood", bikes: all.map((g) => g.bike.nickname) } : { is: "silence" })
+        (heard.addressed ? notUnderstood(ctx, all, heard.text, meant.bikes) : { is: "silence" })
       );
     return settle(q, ctx, all, askedOfFaults(ctx, all, await asOpenPointAsks(q, ctx, meant.intents), heard.text), {
       source: heard.message,
@@ -58,6 +61,15 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
     });
   });
   return acted.first ? acted.value : { is: "seen before" };
+}
+
+/** Where it names work at what the bikes meant have not, that is said. */
+function notUnderstood(ctx: Ctx, all: readonly Garaged[], text: string, named: readonly BikeId[]): MessageOutcome {
+  const meant = all.filter(({ bike }) => named.length === 0 || named.includes(bike.id));
+  const otherwise = meant.map((g) => itemNotFitted(ctx, g, text));
+  const [first] = otherwise;
+  const nothing = { is: "not understood", bikes: all.map((g) => g.bike.nickname) } as const;
+  return first === undefined || first === null || otherwise.includes(null) ? nothing : { ...nothing, otherwise: first };
 }
 
 /** A manual's chart pasted as it is: a line of services, and lines with letters below it. */

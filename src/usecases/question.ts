@@ -13,6 +13,7 @@ import { judgeTaken } from "./judge.ts";
 import { rigsOf } from "./rig.ts";
 import { servicesNamed } from "./services.ts";
 import { strangeAgainst } from "./settle.ts";
+import { withOwnTicks } from "./ticks.ts";
 
 export type Question = {
   readonly draft: string;
@@ -31,13 +32,13 @@ export type Question = {
   readonly both?: true;
   /** Pressures read warm that are too low even so: colder they are lower still. */
   readonly tooLow?: readonly TooLow[];
-  /** For a service: which ones the plan has there, and how many items each comes to. */
-  readonly services?: readonly { readonly at: number; readonly unit: DistanceUnit; readonly items: number }[];
+  /** For a service: which ones the plan has there, how many items each comes to, and how many of it beside those the member did. */
+  readonly services?: readonly { readonly at: number; readonly unit: DistanceUnit; readonly items: number; readonly own: number }[];
 };
 
 /** The first open question of a draft as an outcome, with what its bike's specs say of it. */
 export async function askedOf(q: Repos, draft: Draft, all: readonly Garaged[]): Promise<{ readonly is: "asked"; readonly question: Question }> {
-  const question = questionOf(draft, all);
+  const question = questionOf({ ...draft, intents: await withOwnTicks(q, all, draft.intents) }, all);
   const tooLow = isWarm(question.gap) ? await tooLowOf(q, draft, all) : [];
   return { is: "asked", question: tooLow.length === 0 ? question : { ...question, tooLow } };
 }
@@ -99,7 +100,9 @@ const areEnds = (gap: Gap): boolean =>
   new Set(gap.options.map((key) => key.replace(/^(?:front|rear)-/u, ""))).size === 1;
 
 const servicesOn = (g: Garaged | null, gap: Extract<Gap, { need: "service" }>, intent: Intent): NonNullable<Question["services"]> =>
-  g === null || intent.do !== "record work" ? [] : servicesNamed(g, gap, intent.odometer).map(({ at, unit, items }) => ({ at, unit, items: items.length }));
+  g === null || intent.do !== "record work"
+    ? []
+    : servicesNamed(g, gap, intent.odometer).map(({ at, unit, items, own }) => ({ at, unit, items: items.length, own: own.length }));
 
 function optionsOf(gap: Gap, all: readonly Garaged[], g: Garaged | null, intent: Intent): readonly string[] {
   if (gap.need === "service") return servicesOn(g, gap, intent).map(({ at }) => String(at));

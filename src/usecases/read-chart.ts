@@ -7,6 +7,7 @@ import type { BikeId, ItemKey } from "../core/ids.ts";
 import { fold } from "../core/plan/fold.ts";
 import type { PlanEdit, PlanItem, WorkAction } from "../core/plan/plan.ts";
 import type { Meaning } from "../core/reading/chart-words.ts";
+import type { Unread } from "../message/read-chart.ts";
 import type { ChartAnswers, ChartDraft } from "../store/charts.ts";
 import type { Repos } from "../store/store.ts";
 import { keepMember } from "./add-bike.ts";
@@ -32,6 +33,8 @@ export type ChartSaved = {
   readonly edits: number;
   readonly changed: readonly string[];
   readonly added: readonly string[];
+  /** Lines of the chart of which nothing was saved, as they were pasted. */
+  readonly leftOut: readonly Unread[];
   readonly undone: boolean;
 };
 
@@ -151,7 +154,19 @@ export async function saveChart(ctx: Ctx, input: { readonly draft: string; reado
     const changed = [...new Set(now.lines.flatMap((line) => (line.is === "change" ? [line.name] : [])))];
     const added = edits.flatMap((edit) => (edit.change === "add" ? [edit.item.called ?? ""] : []));
     const rev = g.bike.edits.length + edits.length;
-    return done({ edits, value: { bike: g.bike.id, nickname: g.bike.nickname, rev, edits: edits.length, changed, added, undone: false } });
+    return done({
+      edits,
+      value: {
+        bike: g.bike.id,
+        nickname: g.bike.nickname,
+        rev,
+        edits: edits.length,
+        changed,
+        added,
+        leftOut: leftOutOf(now, draft.value.typed),
+        undone: false,
+      },
+    });
   });
 }
 
@@ -168,8 +183,17 @@ export async function undoChart(ctx: Ctx, input: { readonly bike: BikeId; readon
     });
     if (edits.length !== input.edits) return refused({ why: "gone" });
     const rev = g.bike.edits.length + edits.length;
-    return done({ edits, value: { bike: g.bike.id, nickname: g.bike.nickname, rev, edits: edits.length, changed: [], added: [], undone: true } });
+    return done({ edits, value: { bike: g.bike.id, nickname: g.bike.nickname, rev, edits: edits.length, changed: [], added: [], leftOut: [], undone: true } });
   });
+}
+
+/** The lines that came to no change, and are not as the plan has them already. */
+function leftOutOf({ lines, unread }: ChartProposal, typed: string): readonly Unread[] {
+  const came = (line: LineOutcome): boolean => line.is === "change" || line.is === "same" || line.is === "habit" || (line.is === "unknown" && line.own);
+  const rows = typed.split(/\r?\n/u);
+  const told = new Set(lines.filter(came).map(({ line }) => line));
+  const left = new Map(lines.filter((line) => !told.has(line.line)).map(({ line, called }) => [line, rows[line - 1]?.trim() || called]));
+  return [...[...left].map(([line, text]) => ({ line, text })), ...unread].sort((a, b) => a.line - b.line);
 }
 
 const readingOf = (ctx: Ctx, all: readonly Garaged[], g: Garaged, draft: ChartDraft): ChartReading =>

@@ -59,6 +59,10 @@ export async function loggedFrom(ctx: Ctx, input: { readonly source: string }): 
       mayClose: [],
       bikes: bikes.map(named),
       news: bikes.flatMap((g) => newsOf(ctx, g, duesOf(g).filter(isPressing))),
+      // With what it asks for: nobody saw it in the channel.
+      judged: bikes.flatMap((g) =>
+        g.judged.filter(({ id }) => records.readings.some((reading) => reading.id === id)).map((each) => ({ ...each, bike: g.bike.id, first: true })),
+      ),
       withdrawn: [],
     });
   });

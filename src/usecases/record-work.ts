@@ -14,6 +14,7 @@ import { readCost, readUsed } from "../message/read-detail.ts";
 import { readDial } from "../message/read-dial.ts";
 import { readItems } from "../message/read-items.ts";
 import { readVagueDate } from "../message/read-vague-date.ts";
+import { isHalfNamed } from "../message/work-fit.ts";
 import type { Repos } from "../store/store.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { saysSomething } from "./defects.ts";
@@ -21,6 +22,7 @@ import { foundWrong } from "./found-wrong.ts";
 import { type Garaged, itemsOf, pick } from "./garage.ts";
 import { settle } from "./log-set.ts";
 import type { MessageOutcome } from "./message-outcome.ts";
+import { itemNotFitted } from "./not-fitted.ts";
 import { knownOf, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { usualOutcome, valuesSaid } from "./values-said.ts";
@@ -166,9 +168,13 @@ export function itemsNamed(ctx: Ctx, all: readonly Garaged[], g: Garaged, typed:
   const found = bike === undefined ? { sure: [], unsure: [], rest: [] } : readItems(typed, known, bike);
   const [unsure] = found.unsure;
   if (unsure !== undefined) return refused({ why: "which item", typed, items: unsure.map((key) => nameIn(ctx, g, key)) });
+  // What stands in the plan for both ends does not begin anew for one.
+  if (isHalfNamed(typed, found.sure, ctx.vocabulary)) return refused({ why: "which item", typed, items: found.sure.map((key) => nameIn(ctx, g, key)) });
   // All of it or none: a job is not recorded past a word that names nothing.
   if (found.sure.length > 0 && found.rest.length === 0) return done(found.sure);
   if (found.sure.length > 0) return refused({ why: "no such item", typed: found.rest.join(" "), nearest: [] });
+  const otherwise = itemNotFitted(ctx, g, typed);
+  if (otherwise !== null) return refused(otherwise);
   const words = nicknameKey(typed)
     .split(" ")
     .filter((word) => word.length > 2);

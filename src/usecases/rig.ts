@@ -13,6 +13,7 @@ export const bareRig = (bike: Bike): Rig => ({
   bike,
   specs: [],
   place: null,
+  homed: bike.homeGroup !== null,
   trips: [],
   ways: new Map(),
   air: new Map(),

@@ -66,6 +66,7 @@ function saidOf(how: How, figure: string): Said | null {
 /** Of two conditions that exclude each other the later word holds. */
 const INSTEAD: Partial<Record<ConditionRead, readonly ConditionRead[]>> = {
   ...{ cold: ["warm", "running", "idling"], warm: ["cold"], upright: ["on the side stand", "under load"], "on the side stand": ["upright", "under load"] },
+  ...{ "under load": ["upright", "on the side stand"] },
 };
 
 function withHow(detail: ReadingDetail | null, said: Said): ReadingDetail {

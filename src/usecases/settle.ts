@@ -11,13 +11,14 @@ import { canonicalReading } from "../core/reading/value.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
 import { judgeReading } from "../core/usage/judge-reading.ts";
-import type { OdometerReading, TrackPoint } from "../core/usage/track.ts";
+import { type OdometerReading, riddenAtDial, type TrackPoint } from "../core/usage/track.ts";
 import { NO_DETAIL } from "../core/work-detail.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import { Conflict } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
-import type { Ctx } from "./context.ts";
+import { type Ctx, languagesOf } from "./context.ts";
+import { type FluidPut, fluidsPut } from "./fluids.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
 import { asOldOrNew, grownBeyond } from "./grown.ts";
 import { withValues } from "./item-values.ts";
@@ -76,10 +77,18 @@ function strangeWork(odometer: RecordWork["odometer"], on: Pick<VagueDate, "from
   if (on.from > today) return "future date";
   if (odometer === null) return null;
   const dial = dialOf(odometer.value, odometer.unit ?? g.unit);
-  // A vague date cannot be held against the days around it.
-  if (on.from !== on.to) return dial > READING_KINDS.odometer.plausible[1] ? "out of range" : null;
+  if (on.from !== on.to) return dial > READING_KINDS.odometer.plausible[1] ? "out of range" : strangeInSpan(dial, on, g, today);
   return strangeDial(dial, on.from, g);
 }
+
+/** Of a vague date only this is certain: that on its latest day the dial can have shown no more than it did later. */
+function strangeInSpan(dial: Dial, { to }: Pick<VagueDate, "to">, g: Garaged, today: LocalDate): Strange | null {
+  const judged = judgeReading(g.track, dial, to < today ? to : today, g.trips);
+  return judged.is === "beyond a later one" || (judged.is === "implausible jump" && judged.against.on <= to && isBeyond(g, dial)) ? judged.is : null;
+}
+
+/** Beyond the last figure read. */
+const isBeyond = (g: Garaged, dial: Dial): boolean => riddenAtDial(g.track, dial, g.today) > (g.track.points.at(-1)?.ridden ?? 0);
 
 /** The point of the track that a dial figure does not fit; null when it fits, or is no dial figure. */
 export function strangeAgainst(intent: Intent, g: Garaged): TrackPoint | null {
@@ -145,16 +154,22 @@ export async function save(q: Repos, ctx: Ctx, intents: readonly Intent[], all: 
   await q.work.log(filled);
   await q.defects.note(defects);
   const closed: Defect[] = [];
+  const mixed = new Set(mixedBy(ctx, filled, all).map((put) => put.work));
   for (const [n, intent] of jobs.entries()) {
     const record = filled[n];
     const g = record === undefined ? null : pick(all, record.bike);
     // Two jobs of one message may name the same defect: the first closes it.
     const named = g?.defects.filter(({ id }) => intent.closes?.includes(id) === true && !closed.some((each) => each.id === id)) ?? [];
-    if (record !== undefined && named.length > 0) closed.push(...(await closedByWork(q, ctx, named, record.id)));
+    // What must not be in there mends nothing, whatever the words name.
+    if (record !== undefined && named.length > 0 && !mixed.has(record.id)) closed.push(...(await closedByWork(q, ctx, named, record.id)));
   }
   await touch(q, ctx, [...new Set([...readings, ...filled, ...defects].map((record) => record.bike))]);
   return { readings, work: filled, defects, closed };
 }
+
+/** What must not meet what is in there, of all that work says was put into hydraulics. */
+const mixedBy = (ctx: Ctx, work: readonly WorkRecord[], bikes: readonly Garaged[]): readonly FluidPut[] =>
+  fluidsPut(work, bikes, languagesOf(ctx)).filter(({ worth }) => worth === null);
 
 /** Marks bikes as changed, so that the sweep looks at them; a bike gone meanwhile undoes the whole transaction. */
 export async function touch(q: Repos, ctx: Ctx, bikes: readonly BikeId[]): Promise<void> {

@@ -2,13 +2,14 @@
 
 import { isLocalDate } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
+import type { Equipment } from "../core/equipment.ts";
 import type { ItemKey } from "../core/ids.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
 import { type DistanceUnit, dialOf, figureIn, type Ridden, riddenOf } from "../core/quantity/distance.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import { arrange, type Step } from "../core/sheet/arrange.ts";
 import { type Consumable, PLAIN } from "../core/sheet/how.ts";
-import { type SheetList, type SheetWhy, servicesNear, sheetAt, sheetUntil } from "../core/sheet/select.ts";
+import { type Blind, type SheetList, type SheetWhy, servicesNear, sheetAt, sheetUntil } from "../core/sheet/select.ts";
 import type { Settled, Spec } from "../core/spec/spec.ts";
 import { dialAt, riddenAtDial } from "../core/usage/track.ts";
 import { readDial } from "../message/read-dial.ts";
@@ -74,11 +75,15 @@ export type SheetShown = {
   readonly adds: { readonly at: number; readonly ordinary: number; readonly names: readonly string[] } | null;
   readonly covered: readonly { readonly name: string; readonly by: string }[];
   readonly meanwhile: readonly string[];
+  /** What the list cannot know, where nothing says how far the bike is ridden. */
+  readonly blind: Blind | null;
   /** Where nothing falls due there: the services nearest to it, in whole figures of the bike's column. */
   readonly nearest: readonly { readonly at: number; readonly unit: DistanceUnit }[];
   /** Of these the plan has no record, and they do not fall due by then. */
   readonly habits: readonly string[];
   readonly tension: "chain" | "belt" | null;
+  /** A disc is pumped firm, a drum's free play set. */
+  readonly brakes: { readonly front: Equipment["frontBrake"]; readonly rear: Equipment["rearBrake"] };
   /** The note that the last job left. */
   readonly note: string | null;
   /** A job on this bike that is being worked at. */
@@ -212,6 +217,7 @@ async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: LookedThrough, at: 
       evenings,
       evening: Math.min(Math.max(1, evening), Math.max(1, evenings.length)),
       tension,
+      brakes: { front: g.bike.equipment.frontBrake, rear: g.bike.equipment.rearBrake },
     },
     items: list.entries.length,
     minutes: evenings.reduce((sum, each) => sum + each.minutes, 0),
@@ -222,6 +228,7 @@ async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: LookedThrough, at: 
     adds: list.adds === null ? null : { at: list.adds.at, ordinary: list.adds.ordinary, names: list.adds.items.map(name) },
     covered: list.covered.map(({ item, by }) => ({ name: name(item), by: name(by) })),
     meanwhile: list.meanwhile.map(name),
+    blind: list.blind,
     nearest: list.entries.length > 0 || list.mark === null ? [] : nearestTo(g, list.mark),
     habits: dues.filter((due) => due.habit).map((due) => due.name),
     note: (await q.jobs.lastOf(g.bike.id))?.note ?? null,

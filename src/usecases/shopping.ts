@@ -2,15 +2,17 @@
 
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { ItemKey } from "../core/ids.ts";
+import type { DistanceUnit } from "../core/quantity/distance.ts";
 import { parseAmount } from "../core/quantity/parse.ts";
 import type { UnitId } from "../core/quantity/units.ts";
 import { PLAIN } from "../core/sheet/how.ts";
+import type { Blind } from "../core/sheet/select.ts";
 import type { Repos } from "../store/store.ts";
 import { neededFor } from "../trade/defect-needs.ts";
 import { renewalOf } from "../trade/renewal.ts";
 import { howWorked, isKeptAtHand } from "../trade/workshop.ts";
 import { type Ctx, todayOf } from "./context.ts";
-import { seriesOf } from "./due.ts";
+import { dueBike, seriesOf } from "./due.ts";
 import { broughtTo } from "./evening.ts";
 import { dayAhead, distanceAhead, fallingUntil } from "./falling.ts";
 import type { Garaged } from "./garage.ts";
@@ -37,12 +39,16 @@ export type Shopping = {
   readonly bikes: readonly {
     readonly nickname: string;
     readonly items: readonly string[];
+    /** Of the next service, near enough to be done with them. */
+    readonly next: readonly string[];
     readonly worn: readonly string[];
     readonly wrong: readonly string[];
   }[];
   readonly wanted: readonly Wanted[];
   /** What lasts for many jobs: looked for on the shelf first. */
   readonly atHand: readonly string[];
+  /** Bikes of which nothing says how far they are ridden, and what the list cannot know of each. */
+  readonly blind: readonly { readonly nickname: string; readonly unit: DistanceUnit; readonly offset: number; readonly what: Blind }[];
   /** What nothing is on record of: bought only where a look shows that it is wanted. */
   readonly unknown: readonly { readonly nickname: string; readonly items: readonly string[]; readonly uses: readonly string[] }[];
 };
@@ -69,14 +75,18 @@ export async function shopping(
     const own = input.group !== true && input.share !== true;
     const bikes: Shopping["bikes"][number][] = [];
     const unknown: Shopping["unknown"][number][] = [];
+    const blind: Shopping["blind"][number][] = [];
     const lists = new Map<string, Wanted["for"][number][]>();
     for (const { g, called } of listed.value) {
       const reach = far === null ? null : horizonOf(g, far);
       if (typeof reach === "string") return refused({ why: "not ahead", typed: input.until ?? "", because: reach });
-      const horizon = reach ?? until.value;
       const by = reach?.on ?? until.value;
-      const falling = fallingUntil(g, horizon);
-      const { keys } = falling;
+      const falling = fallingUntil(g, reach ?? until.value);
+      const keys = [...falling.keys, ...falling.next];
+      // How far another's bike has gone is its owner's to tell.
+      const { unit, offset } = dueBike(ctx, g);
+      const next = input.group === true ? null : (falling.blind?.next ?? null);
+      if (falling.blind !== null) blind.push({ nickname: called, unit, offset, what: { ...falling.blind, next } });
       const worn = renewedUntil(g, series.get(g.bike.id) ?? [], by);
       const wrong = own ? g.defects.filter(({ kind }) => neededFor(kind).length > 0) : [];
       const names = (those: readonly ItemKey[]): readonly string[] => those.map((key) => nameIn(ctx, g, key));
@@ -88,7 +98,8 @@ export async function shopping(
       bikes.push({
         nickname: called,
         // What was measured is the owner's too: others read what is due, and not why.
-        items: names(own ? keys : [...keys, ...atLimit]),
+        items: names(own ? falling.keys : [...falling.keys, ...atLimit]),
+        next: names(falling.next),
         worn: own ? names(atLimit) : [],
         wrong: wrong.map(({ words }) => words),
       });
@@ -108,6 +119,7 @@ export async function shopping(
       ...{ until: until.value, far: far === null ? null : (input.until ?? null), bikes },
       wanted: wanted.filter(({ what }) => !isKeptAtHand(what)),
       unknown,
+      blind,
       atHand: wanted.filter(({ what }) => isKeptAtHand(what)).map(({ what }) => what),
     });
   });

@@ -5,12 +5,13 @@ import type { BikeId, MemberId } from "../core/ids.ts";
 import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
 import { findSpecs } from "../core/spec/find.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
+import { specAsked } from "../message/spec-asked.ts";
 import type { Repos } from "../store/store.ts";
 import { isSpecKey, SPEC_KEYS, type SpecKey, type SpecKeyRow } from "../trade/spec-keys.ts";
 import type { Ctx } from "./context.ts";
 import { type FluidNamed, fluidOfSpec } from "./fluids.ts";
-import type { Garaged } from "./garage.ts";
-import { noneLeft, ownGarage } from "./own-garage.ts";
+import { type Garaged, pick } from "./garage.ts";
+import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { specFor, specsOf } from "./specs.ts";
 import { whichBike } from "./which-bike.ts";
@@ -53,11 +54,21 @@ export async function askSpecs(ctx: Ctx, input: { readonly what?: string; readon
     const all = await ownGarage(q, ctx);
     if (all.length === 0) return noneLeft(q, ctx);
     const which = whichBike(all, input.bike);
-    if (which.is === "refused") return which;
-    const found = input.what === undefined ? null : keysMeant(ctx, which.value, input.what);
-    if (found?.is === "refused") return found;
-    return done(await answerOf(q, ctx, which.value, found?.value ?? null));
+    const found = input.what === undefined || which.is === "refused" ? null : keysMeant(ctx, which.value, input.what);
+    if (which.is === "done" && found?.is !== "refused") return done(await answerOf(q, ctx, which.value, found?.value ?? null));
+    const beside = input.what === undefined || input.bike !== undefined ? null : withBikeNamed(ctx, all, input.what);
+    if (beside !== null) return done(await answerOf(q, ctx, beside.g, beside.meant));
+    return which.is === "refused" ? which : (found as Extract<typeof found, { is: "refused" }>);
   });
+}
+
+/** "How much oil does Heron take": a bike named among the words; null where none is, or the rest means no spec. */
+function withBikeNamed(ctx: Ctx, all: readonly Garaged[], what: string): { readonly g: Garaged; readonly meant: Meant } | null {
+  const asked = specAsked(`${what}?`, knownOf(ctx, all));
+  const [only] = asked?.bikes ?? [];
+  const g = asked === null || asked.bikes.length !== 1 || only === undefined ? null : pick(all, only);
+  const meant = g === null || asked === null ? null : keysMeant(ctx, g, asked.what);
+  return g !== null && meant?.is === "done" ? { g, meant: meant.value } : null;
 }
 
 /** What words mean on a bike; `own`: the key whose name was typed in full, where others share it. */
@@ -102,7 +113,7 @@ export async function answerOf(
       return {
         ...{ key, settled: settled.is !== "several", specs: stand.map(shown), others: others.map(shown), byPage: row.byPage === true },
         solo: solo?.is === "one" ? shown(solo.spec) : null,
-        ...{ typical: row.typical ?? null, unit: row.unit, afterwards: afterwardsOf(row, g.bike.equipment), caution: row.caution },
+        ...{ typical: row.typical ?? null, unit: row.unit, afterwards: afterwardsOf(key, g.bike.equipment), caution: row.caution },
         fluid: key === "brake fluid" && stand[0] !== undefined ? fluidOfSpec(stand[0].typed, g.bike.equipment) : null,
       };
     });
@@ -110,8 +121,10 @@ export async function answerOf(
   return { bike: g.bike.id, nickname: g.bike.nickname, model: g.bike.model, use: asked?.use ?? null, asked: asked !== null, lines };
 }
 
-/** What is done after tightening, on this bike: an axle moves a chain or a belt, where there is one. */
-function afterwardsOf({ afterwards }: SpecKeyRow, { finalDrive }: Equipment): SpecKeyRow["afterwards"] | null {
+/** What is done after tightening, on this bike: an axle moves a chain or a belt, where there is one, and what pumps firm is a disc. */
+function afterwardsOf(key: SpecKey, { finalDrive, frontBrake }: Equipment): SpecKeyRow["afterwards"] | null {
+  const { afterwards } = SPEC_KEYS[key] as SpecKeyRow;
+  if (key === "front axle torque" && frontBrake === "drum") return "drum again";
   if (afterwards !== "slack again") return afterwards ?? null;
   return finalDrive === "chain" ? afterwards : finalDrive === "belt" ? "belt again" : null;
 }

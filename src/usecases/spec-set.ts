@@ -2,6 +2,7 @@
 
 import { forceIn } from "../core/belt/force.ts";
 import { shareTyped } from "../core/chain/elongation.ts";
+import { standIn } from "../core/chain/stand.ts";
 import type { BikeId } from "../core/ids.ts";
 import { type Dimension, dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/quantity/units.ts";
 import type { Refusal } from "../core/refusal.ts";
@@ -129,7 +130,7 @@ function entriesOf(ctx: Ctx, key: SpecKey, typed: string): Result<readonly Entry
 }
 
 function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["holds"]> {
-  const { holds, end, unit, shares, atForce } = SPEC_KEYS[key];
+  const { holds, end, unit, shares, atForce, stands } = SPEC_KEYS[key];
   if (typed.trim() === "" || typed.length > LONGEST_WORDS) return refused({ why: "not a spec", key, typed, because: "not read" });
   const measured = holds === "words" ? measureTyped(typed, ctx.vocabulary, ctx.who.numbers) : null;
   // A torque is no fluid's name: what is measured so and can be that is named instead.
@@ -139,8 +140,9 @@ function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["hold
   if (share !== null && shares !== undefined)
     return share >= shares[0] && share <= shares[1] ? done({ is: "words" }) : refused({ why: "not a spec", key, typed, because: "no such share" });
   const usual = unit ?? (holds === "pressure" ? ctx.who.pressure : holds === "torque" ? ctx.who.torque : null);
-  const pressed = atForce === true && holds === "length" ? splitSpec(typed, holds, ctx.vocabulary, ctx.who.numbers) : null;
-  const figure = pressed !== null && forceIn(pressed.words) !== null ? pressed.figure : typed;
+  const taken = (atForce === true || stands === true) && holds === "length" ? splitSpec(typed, holds, ctx.vocabulary, ctx.who.numbers) : null;
+  const isHow = (words: string): boolean => (atForce === true && forceIn(words) !== null) || (stands === true && standIn(words) !== null);
+  const figure = taken !== null && isHow(taken.words) ? taken.figure : typed;
   const read = readSpecFigure(figure, { holds, end, unit }, usual, ctx.vocabulary, ctx.who.numbers);
   if (typeof read === "string") return refused({ why: "not a spec", key, typed, because: read });
   return outOfRange(key, read) ? refused(rangeRefusal(key, typed, read)) : done(read);

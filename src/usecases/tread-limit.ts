@@ -10,10 +10,11 @@ function lawOf(place: string | null): { readonly millimetres: number; readonly s
   return law === null || law.millimetres === null ? null : { millimetres: law.millimetres, source: law.source };
 }
 
-/** Whose limit a tread is held against where the bike has none of its own. */
-export function treadBy(place: string | null): "law" | "bars" | "bars, state law" {
+/** Whose limit a tread is held against where the bike has none of its own. @param homed is it at home in a group, whose place could be said */
+export function treadBy({ place, homed }: { readonly place: string | null; readonly homed: boolean }): "law" | "bars" | "bars, state law" | "bars, no group" {
   if (lawOf(place) !== null) return "law";
-  return place !== null && place in TREAD_LAW ? "bars, state law" : "bars";
+  if (place !== null && place in TREAD_LAW) return "bars, state law";
+  return homed ? "bars" : "bars, no group";
 }
 
 /** The law of the place, else the moulded bars. */

@@ -9,7 +9,7 @@ import { kindRow, READING_KINDS, type ReadingKind } from "../core/reading/kinds.
 import type { Outcome } from "../core/schedule/facts.ts";
 import { isLook } from "../core/schedule/mending.ts";
 import { read } from "../message/read.ts";
-import { PAD_PAIR, readValues } from "../message/read-values.ts";
+import { PAD_PAIR, readValues, valuePieces } from "../message/read-values.ts";
 import { isJudged, judgedRow } from "../trade/judged.ts";
 import { howWorked, isDrained } from "../trade/workshop.ts";
 import type { Ctx } from "./context.ts";
@@ -58,23 +58,37 @@ export function valuesSaid(ctx: Ctx, g: Garaged, items: readonly ItemKey[], type
 /** What was typed at an item, read as the message that says the same with the kind and the end named. All of it or nothing. */
 function readingsAt(ctx: Ctx, g: Garaged, item: ItemKey, state: "found" | "left", text: string, on: LocalDate): readonly LogReading[] {
   const known = knownOf(ctx, [g]);
-  const pieces = text.split(/[,;]\s+|;/u).filter((piece) => piece.trim() !== "").length;
+  const pieces = valuePieces(text);
   for (const kind of howWorked(item)?.measures ?? []) {
     const end = endAt(g, item, kind);
     const named = [known.vocabulary.kinds[kind][0] ?? kind, end === null ? "" : (known.vocabulary.places[end][0] ?? end)].join(" ");
-    const those = read(`${named} ${text.replace(PAD_PAIR, "$1 and $2 mm")}`, known).intents.filter(
-      (intent): intent is LogReading => intent.do === "log reading" && intent.kind === kind,
-    );
-    const intents = those.map((intent): LogReading => {
-      const place = intent.place ?? end;
-      const gaps = intent.gaps.filter((gap) => gap.need !== "bike" && gap.need !== "date" && (gap.need !== "place" || place === null));
-      return { ...intent, bike: g.bike.id, on, place, gaps, detail: { ...intent.detail, ...conditionAt(g, item, kind, intent), state } };
-    });
+    const readIn = (said: string): readonly LogReading[] => {
+      const those = read(`${named} ${said.replace(PAD_PAIR, "$1 and $2 mm")}`, known).intents.filter(
+        (intent): intent is LogReading => intent.do === "log reading" && intent.kind === kind,
+      );
+      return those.map((intent): LogReading => {
+        const place = intent.place ?? end;
+        const gaps = intent.gaps.filter((gap) => gap.need !== "bike" && gap.need !== "date" && (gap.need !== "place" || place === null));
+        return { ...intent, bike: g.bike.id, on, place, gaps, detail: { ...intent.detail, ...conditionAt(g, item, kind, intent), state } };
+      });
+    };
     // A level in words that can mean two is kept with the job; it is not worth a question.
-    const whole = intents.length === pieces || (intents.length > pieces && isWhole(text, intents));
-    if (whole && !intents.some(({ gaps }) => gaps.some(({ need }) => need === "level" || need === "kind"))) return intents;
+    const areClear = (intents: readonly LogReading[]): boolean => !intents.some(({ gaps }) => gaps.some(({ need }) => need === "level" || need === "kind"));
+    const intents = readIn(text);
+    const whole = intents.length === pieces.length || (intents.length > pieces.length && isWhole(text, intents));
+    if (whole && areClear(intents)) return intents;
+    // "0.9 mm, 0.85 mm" of two plugs: in a message a range or a correction, here two values.
+    const apart = pieces.length < 2 ? [] : pieces.map(readIn);
+    if (apart.length > 0 && apart.every((each) => each.length === 1 && areClear(each))) return inOneUnit(apart.flat());
   }
   return [];
+}
+
+/** A bare figure takes the unit that the others were typed in, where that is one. */
+function inOneUnit(intents: readonly LogReading[]): readonly LogReading[] {
+  const [unit, ...more] = [...new Set(intents.flatMap(({ typed, unit }) => (typed.unit === null || unit === null ? [] : [unit])))];
+  if (unit === undefined || more.length > 0) return intents;
+  return intents.map((intent) => (intent.typed.unit === null ? { ...intent, unit, gaps: intent.gaps.filter(({ need }) => need !== "unit") } : intent));
 }
 
 /** Does no figure stand beside those that were read, but for the numbers of valves and cylinders? "Intake 0.09 exhaust 0.18". */

@@ -6,7 +6,7 @@ import { mends as canMend } from "../core/schedule/mending.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
-import { defectRow } from "../trade/defects.ts";
+import { type DefectKind, defectRow } from "../trade/defects.ts";
 import { endOf, judgedRow } from "../trade/judged.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import type { FluidPut } from "./fluids.ts";
@@ -73,7 +73,7 @@ const wordsOf = ({ place, kind }: Pick<JudgedOn, "kind" | "place">, typed: strin
 export const defectOf = ({ kind, place }: Pick<JudgedOn, "kind" | "place">): string | null =>
   judgedRow(kind).defects[endOf(place)] ?? judgedRow(kind).defects.any ?? null;
 
-/** What was put into the brakes that must not meet what is in there, noted once. @param first where to go on counting the records of the source */
+/** What was put into the brakes or the clutch that must not meet what is in there, noted once each. @param first where to go on counting the records of the source */
 export async function noteMixed(
   q: Repos,
   ctx: Ctx,
@@ -83,15 +83,20 @@ export async function noteMixed(
   source: string,
   first: number,
 ): Promise<readonly Defect[]> {
-  const kind = "mixed brake fluid";
-  const fresh = put.filter(({ bike, worth }) => worth === null && pick(all, bike)?.defects.some((defect) => defect.kind === kind) === false);
-  const noted = fresh.map(({ bike, inside, added }, n) => {
-    const on = work.find((record) => record.bike === bike)?.on.from ?? todayOf(ctx);
+  const mixed = put.filter(({ worth }) => worth === null).map((each) => ({ ...each, kind: MIXED[each.of] }));
+  const fresh = mixed.filter(
+    ({ bike, kind }, n) =>
+      pick(all, bike)?.defects.some((defect) => defect.kind === kind) === false && mixed.findIndex((other) => other.bike === bike && other.kind === kind) === n,
+  );
+  const noted = fresh.map(({ bike, kind, inside, added, work: id }, n) => {
+    const on = work.find((record) => record.id === id)?.on.from ?? todayOf(ctx);
     return defectRecord(ctx, { bike, kind, words: `${added} with ${inside}`, grade: "do not ride", on, dial: null, from: "verdict" }, source, first + n);
   });
   if (noted.length > 0) await q.defects.note(noted);
   return noted;
 }
+
+const MIXED = { brakes: "mixed brake fluid", clutch: "mixed clutch fluid" } as const satisfies Record<FluidPut["of"], DefectKind>;
 
 /** The items of a job that may be right again by it. */
 const changedIn = (all: readonly Garaged[], { bike, items }: WorkRecord): readonly string[] => {

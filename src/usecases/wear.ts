@@ -73,11 +73,16 @@ function oneADay(taken: readonly Taken[]): readonly Taken[] {
   return [...days.values()].flatMap((those) => {
     const found = those.filter(({ detail }) => detail?.state === "found");
     const left = those.filter(({ detail }) => detail?.state !== "found");
-    const last = left.at(-1);
-    const pair = last?.detail?.side === undefined ? [] : left.filter(({ detail, loggedAt }) => detail?.side !== undefined && loggedAt === last.loggedAt);
-    const tells = pair.length > 1 ? pair.reduce((least, each) => (each.value < least.value ? each : least)) : last;
-    return [...found.slice(-1), ...(tells === undefined ? [] : [tells])];
+    return [...tells(found), ...tells(left)];
   });
+}
+
+/** The last, or the least of both pads of a pair that were read together with it. */
+function tells(those: readonly Taken[]): readonly Taken[] {
+  const last = those.at(-1);
+  if (last === undefined) return [];
+  const pair = last.detail?.side === undefined ? [] : those.filter(({ detail, loggedAt }) => detail?.side !== undefined && loggedAt === last.loggedAt);
+  return [pair.length > 1 ? pair.reduce((least, each) => (each.value < least.value ? each : least)) : last];
 }
 
 function partOf({ kind, place }: Taken): WearKind | null {
@@ -151,6 +156,8 @@ function limitOf(part: WearKind, last: Judged | null): WearSeries["limit"] {
 export function lastTyres(g: Garaged): readonly { readonly place: "front" | "rear"; readonly went: Stretch }[] {
   if (g.facts.fittings.length > 0) return [];
   return (["front", "rear"] as const).flatMap((place) => {
+    // Where one was put back on, what the work says is no life of one tyre.
+    if (g.facts.refitted.some(({ items }) => items.has(FITTED[`${place} tread`] as ItemKey))) return [];
     const [before, since] = [undefined, undefined, ...fittings(g, `${place} tread`)].slice(-2);
     // Of a bike whose history is whole, the first one was on from new.
     const from = before === undefined ? (g.bike.knownFrom.wholeSinceNew ? (0 as Ridden) : null) : before.ridden;

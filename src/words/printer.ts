@@ -1,7 +1,7 @@
 // How figures, distances and dates are printed for one member. The only place where numbers and days become text.
 
 import type { Grain } from "../core/calendar/arithmetic.ts";
-import { addMonths, dayOf, daysBetween, grainOf, monthOf, yearOf } from "../core/calendar/arithmetic.ts";
+import { addMonths, dayOf, daysBetween, grainOf, isUndated, monthOf, yearOf } from "../core/calendar/arithmetic.ts";
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import { type Dial, type DistanceUnit, figureIn, type Ridden, type Stretch } from "../core/quantity/distance.ts";
 import { honestDecimals, printFigure, roundTo } from "../core/quantity/print.ts";
@@ -64,9 +64,15 @@ export function makePrinter(style: PrintStyle) {
     axisMonth: (first: LocalDate): string => (monthOf(first) === 1 ? String(yearOf(first)) : (shortMonths[monthOf(first) - 1] ?? "")),
     /** A day where there is little room, "25 Nov". */
     axisDay: (on: LocalDate): string => `${dayOf(on)} ${shortMonths[monthOf(on) - 1] ?? ""}`,
-    /** A day as a day; a vague date as it was typed if it names its year ("spring 2023"), since "last May" means another May next year. */
+    /** A day as a day, or the one up to which something was done where no more is known; a vague date as it was typed if it names its year ("spring 2023"), since "last May" means another May next year. */
     vague: (v: VagueDate, today?: LocalDate): string =>
-      v.from === v.to ? date(v.from, today) : /\b\d{4}\b/u.test(v.typed) ? v.typed.trim() : coarse(v.from, grainOf(v)),
+      isUndated(v)
+        ? `some day up to ${date(v.to, today)}`
+        : v.from === v.to
+          ? date(v.from, today)
+          : /\b\d{4}\b/u.test(v.typed)
+            ? v.typed.trim()
+            : coarse(v.from, grainOf(v)),
     /** A canonical value in a unit, with no more digits than its tools show. @param decimals always printed, where a kind of reading names its own */
     amount: (canonical: number, unit: UnitId, decimals?: number): string => {
       const value = fromCanonical(canonical, unit);

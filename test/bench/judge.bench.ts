@@ -25,6 +25,7 @@ const RIG: Rig = {
   place: "Germany",
   use: null,
   trips: [],
+  homed: true,
   ways: new Map(),
   air: new Map(),
   looked: true,

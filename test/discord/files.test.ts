@@ -41,7 +41,7 @@ test("what cannot be taken is said: too large by its word or by its bytes, no te
   expect((await imported({ name: "a.json", bytes: bytes("{}"), size: LARGEST_FILE + 1 })).content).toContain("larger than I read");
   expect((await imported({ name: "a.json", bytes: bytes("x".repeat(LARGEST_FILE + 1)), size: 2 })).content).toContain("larger than I read");
   expect((await imported({ name: "a.png", bytes: Uint8Array.of(0x89, 0x50, 0xff, 0x00) })).content).toContain("is no text");
-  expect((await imported({ name: "a.json", bytes: bytes("{ nothing") })).content).toContain("That plan cannot be read: line 1");
+  expect((await imported({ name: "a.json", bytes: bytes("{ nothing") })).content).toContain("That plan cannot be read. Line 1");
   on.platform.fault(/uploads/u, "500");
   expect((await imported({ name: "a.json", bytes: bytes(PLAN) })).content).toContain("could not get that file");
 });

@@ -25,6 +25,26 @@ describe("values", () => {
     ["0.1-0.2 mm", null, [], "0.1-0.2 mm"],
     ["4 mm, worn at the edge", null, [{ value: 4, unit: "mm", place: null }], "worn at the edge"],
     ["", "mm", [], null],
+    [
+      "4.5 mm inner, 0.8 outer",
+      "mm",
+      [
+        { value: 4.5, unit: "mm", place: "inner" },
+        { value: 0.8, unit: "mm", place: "outer" },
+      ],
+      null,
+    ],
+    // The unit that was typed is the other's too, not the usual one.
+    [
+      "0.18 exhaust, 0.004 in intake 1",
+      "mm",
+      [
+        { value: 0.18, unit: "in", place: "exhaust" },
+        { value: 0.004, unit: "in", place: "intake 1" },
+      ],
+      null,
+    ],
+    ["4 mm, 3 cracked", "mm", [{ value: 4, unit: "mm", place: null }], "3 cracked"],
   ] as const)("%s, bare in %s", (typed, usual, values, words) => {
     expect(readValues(typed, known, usual)).toEqual({ values, words });
   });

@@ -5,6 +5,17 @@ import type { Case } from "./corpus.ts";
 const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 export const RIDERS_SAY: readonly Case[] = [
+  // The brakes are their fluid or their pads, and only who bled them has said which.
+  c("did the brakes last year", "W ?=done on 2025-01-01@Heron ?item"),
+  c("changed the brakes last month", "W ?=replaced on 2026-10-01@Heron ?item"),
+  c("serviced the brakes yesterday", "W ?=done on 2026-11-24@Heron ?item"),
+  // A thing and a time of the past, and nothing says what was done.
+  c("oil last May", "W ?=done on 2026-05-01@Heron ?item"),
+  c("tyres 2022, oil last May, rest unknown", "W ?=done on 2026-05-01@Heron ?item"),
+  // Of what was done by whoever had it before, nobody knows when.
+  c("new chain before I bought it", "W chain.replace=replaced on 0001-01-01@Heron"),
+  c("battery replaced before my time", "W battery.test=replaced on 0001-01-01@Heron"),
+  c("oil changed two winters ago", "W engine-oil.replace=replaced on 2024-12-01@Heron"),
   c("put new front pads in", "W front-pads.measure=replaced@Heron"),
   c("popped a new chain on at 14,300", "W chain.replace=replaced at 14300@Heron"),
   c("had a new rear tyre put on yesterday", "W rear-tyre.replace=replaced on 2026-11-24@Heron"),
@@ -83,6 +94,9 @@ export const RIDERS_SAY: readonly Case[] = [
   c("changed the oil & filter at 14,402 mi", "W engine-oil.replace=replaced at 14402@Heron"),
   c("oil and filter done @ 14402", "W engine-oil.replace=done at 14402@Heron"),
   c("new chain and sprockets at 14,402", "W chain.replace=replaced at 14402@Heron"),
+  c("new chain and front sprocket at 14,402", "W chain.replace=replaced at 14402@Heron"),
+  c("new chain and front sprocket at 14,402, rear sprocket stayed", "W chain.replace=replaced at 14402@Heron"),
+  c("fitted a new rear sprocket at 14,402", "W chain.replace=replaced at 14402@Heron"),
   c("new plugs", "W spark-plugs.replace=replaced@Heron"),
   c("fresh brake fluid at 14,402", "W brake-fluid.replace=replaced at 14402@Heron"),
   c("just finished changing nothing, but lubed the chain", "W chain.lubricate=done@Heron"),
@@ -270,6 +284,8 @@ export const RIDERS_ON_THREE: readonly Case[] = [
 ];
 
 export const RIDERS_TALK: readonly string[] = [
+  // How far a part has run is no work on it.
+  ...["front tyre has done 2,000 mi", "these tyres have done 9,000 miles", "oil has done 3,000 mi now"],
   ...[
     "anyone up for 7 at the cafe?",
     "heron's rear tyre lasted 15,000 mi",

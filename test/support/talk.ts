@@ -20,7 +20,7 @@ export type Shown = {
     readonly label: string;
     readonly kind: string;
     readonly options?: readonly { value: string; label: string }[];
-    readonly fields?: readonly { name: string; label: string }[];
+    readonly fields?: readonly { name: string; label: string; value: string | null }[];
   }[];
   readonly files: readonly { readonly name: string; readonly type: string; readonly path: string; readonly alt: string }[];
   // biome-ignore lint/suspicious/noExplicitAny: scripts see plain JSON here, and so do the tests

@@ -103,7 +103,10 @@ describe("a manual's chart as it is printed", () => {
     const settled = await pick(preview, "Engine oil and filter goes by", filter?.value ?? "");
     expect(settled.text).toContain("Line 7, “Engine oil” (replace) is left out.");
     expect(settled.data.lines.find(({ called }: { called: string }) => called === "Oil filter").is).toBe("change");
-    await press(settled, "Save");
+    const saved = await press(settled, "Save");
+    // What was not chosen is said once more, as it was pasted.
+    expect(saved.text).toContain(`- Line 7: “${PRINTED.split("\n")[6]?.trim()}”`);
+    expect(saved.text).not.toContain("Line 8");
     expect(await line("Engine oil and filter")).toContain("every 8,000 mi or 12 months");
   });
 });

@@ -12,19 +12,28 @@ async function withHeron(use: (t: Talk) => Promise<void>): Promise<void> {
   await t.close();
 }
 
-test("noted, graded do not ride, first on /due, closed by work that names it, open again when the work is undone", async () => {
+test("noted, graded by what it is and otherwise by its owner, first on /due, closed by work that names it, open again when the work is undone", async () => {
   await withHeron(async (t) => {
     const noted = await t.one({ ...DM, say: "front brake feels spongy on Heron" });
-    expect(noted.text).toMatch(/^Heron: “front brake feels spongy”\. Noted\. Do not ride until it is found: air, a leak or old fluid\./u);
-    expect(noted.data.defects).toMatchObject([{ kind: "soft brake", grade: null, state: "open", on: "2026-11-25" }]);
-    const graded = await t.one({ ...DM, press: button(noted, "Do not ride") });
+    expect(noted.text).toMatch(
+      /^Heron: “front brake feels spongy”\. Noted\. Do not ride until it is found: air, a leak or old fluid, or a drum out of adjustment\./u,
+    );
+    // Its sentence says not to ride, and so it stands: nothing is asked.
+    expect(noted.text).toContain("It stays first on /due until work closes it.");
+    expect(noted.text).not.toContain("How bad");
+    expect(noted.data.defects).toMatchObject([{ kind: "soft brake", grade: "do not ride", state: "open", on: "2026-11-25" }]);
+    const watched = await t.one({ ...DM, press: button(noted, "Watch") });
+    expect(watched.data.grade).toBe("watch");
+    const graded = await t.one({ ...DM, press: button(watched, "Do not ride") });
     expect(graded.data.grade).toBe("do not ride");
     // A second press on the first showing changes nothing, and shows it as it stands.
     const stale = await t.one({ ...DM, press: button(noted, "Watch") });
     expect(stale.data.grade).toBe("do not ride");
     const due = await t.one({ ...DM, run: "/due" });
-    expect(due.text?.split("\n")[1]).toBe("- Do not ride: “front brake feels spongy”, found today. Do not ride until it is found: air, a leak or old fluid.");
-    expect(due.text).toContain("Brakes: keep pads and discs free of oil");
+    expect(due.text?.split("\n")[1]).toBe(
+      "- Do not ride: “front brake feels spongy”, found today. Do not ride until it is found: air, a leak or old fluid, or a drum out of adjustment.",
+    );
+    expect(due.text).toContain("Brakes: keep pads, discs and linings free of oil");
     // A reading closes nothing.
     await t.one({ ...DM, say: "14,300 mi" });
     expect((await t.one({ ...DM, run: "/due" })).data.bikes[0].defects).toHaveLength(1);
@@ -41,11 +50,16 @@ test("in the group's channel nothing of a defect is said; its owner sees it behi
   await withHeron(async (t) => {
     const shared = await t.one({ as: "Ines", say: "front brake feels spongy" });
     expect(shared.visibility).toBe("shared");
-    expect(shared.text).toBe("Noted. There is a question about it, for you alone.");
+    expect(shared.text).toBe("Noted. There is a word about it, for you alone.");
     const own = await t.one({ as: "Ines", press: button(shared, "Show me") });
-    expect([own.visibility, own.actions.map(({ label }) => label)]).toEqual(["private", ["Do not ride", "Watch", "It was nothing", "Undo"]]);
+    expect([own.visibility, own.actions.map(({ label }) => label)]).toEqual(["private", ["It is mended", "Watch", "It was nothing", "Undo"]]);
+    // What the owner has to grade is a question.
+    const asked = await t.one({ as: "Ines", say: "rear brake light out" });
+    expect(asked.text).toBe("Noted. There is a question about it, for you alone.");
+    const labels = (await t.one({ as: "Ines", press: button(asked, "Show me") })).actions.map(({ label }) => label);
+    expect(labels).toEqual(["Do not ride", "Watch", "It was nothing", "Undo"]);
     await t.one({ as: "Mara", run: "/bike add name:Wren kind:chain-drive twin odometer:9,000 mi" });
-    const other = await t.one({ as: "Mara", press: button(own, "Do not ride") });
+    const other = await t.one({ as: "Mara", press: button(own, "Watch") });
     expect(other.text).toBe("Only the bike's owner can do that.");
     // A shared list is for everyone's eyes.
     const list = await t.one({ as: "Ines", run: "/due share:yes" });

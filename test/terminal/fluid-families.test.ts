@@ -1,6 +1,9 @@
 // What never meets in one circuit is said wherever a class of fluid is looked up or entered. Source: 49 CFR 571.116 names the bases; that they never mix is common practice.
 
 import { expect, test } from "vitest";
+import { fluidsNamed } from "../../src/message/fluids-named.ts";
+import { GERMAN_DETAIL_WORDS } from "../../src/words/de/detail-words.ts";
+import { ENGLISH_DETAIL_WORDS } from "../../src/words/en/detail-words.ts";
 import { talk } from "../support/talk.ts";
 
 const CAUTION = "Brake fluid harms paint and eyes";
@@ -53,4 +56,89 @@ test("a class that is entered says so too, and that an entry empties no line", a
   expect(wheels.text).not.toContain("never");
   expect(wheels.data.fluid).toBeUndefined();
   await t.close();
+});
+
+const bike = async (clutch: string) => {
+  const t = await talk();
+  const dm = { as: "Ines", in: "dm" };
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  if (clutch !== "cable") await t.one({ ...dm, run: `/bike fitted part:clutch choice:${clutch}` });
+  return { t, send: (line: string) => t.one({ ...dm, [line.startsWith("/") ? "run" : "say"]: line }) };
+};
+
+test.each([
+  // A clutch on mineral oil takes no brake fluid, whatever its class.
+  ["hydraulic mineral oil", "did the clutch fluid with DOT 4", "clutch", "mineral oil", "DOT 4"],
+  ["hydraulic mineral oil", "/work did:clutch fluid with:DOT 5.1", "clutch", "mineral oil", "DOT 5.1"],
+  ["hydraulic mineral oil", "topped up the clutch with DOT 4", "clutch", "mineral oil", "DOT 4"],
+  ["hydraulic mineral oil", "topped up the clutch fluid with brake fluid", "clutch", "mineral oil", "brake fluid"],
+  ["hydraulic mineral oil", "put DOT 5 in the clutch reservoir", "clutch", "mineral oil", "DOT 5"],
+  ["hydraulic brake fluid", "did the clutch fluid with mineral oil", "clutch", "DOT 4", "mineral oil"],
+  // Brakes on DOT 4.
+  ["cable", "/work did:brake fluid with:DOT 5 silicone", "brakes", "DOT 4", "DOT 5"],
+  ["cable", "/work did:brake fluid with:silicone", "brakes", "DOT 4", "DOT 5"],
+  ["cable", "/work did:brake fluid with:100 ml DOT 5 silicone", "brakes", "DOT 4", "DOT 5"],
+  ["cable", "/work did:brake hoses with:DOT 5", "brakes", "DOT 4", "DOT 5"],
+  ["cable", "topped up the front brake with DOT 5 silicone", "brakes", "DOT 4", "DOT 5"],
+  ["cable", "filled brake fluid DOT 5", "brakes", "DOT 4", "DOT 5"],
+  ["cable", "put mineral oil in the rear brake", "brakes", "DOT 4", "mineral oil"],
+  ["cable", "bled the brakes with silicone fluid", "brakes", "DOT 4", "DOT 5"],
+  ["cable", "changed the brake fluid, mineral oil", "brakes", "DOT 4", "mineral oil"],
+  ["cable", "Bremsflüssigkeit gewechselt mit Silikon", "brakes", "DOT 4", "DOT 5"],
+] as const)("clutch %s: “%s” stops the ride", async (clutch, said, of, inside, added) => {
+  const { t, send } = await bike(clutch);
+  const told = await send(said);
+  expect(told.data).toMatchObject({
+    work: [{}],
+    fluids: [{ of, inside, added, worth: null }],
+    defects: [{ kind: of === "clutch" ? "mixed clutch fluid" : "mixed brake fluid", grade: "do not ride" }],
+  });
+  expect(told.data.unread).toBeUndefined();
+  expect(told.text).toContain("the two never mix");
+  expect((await send("/due")).text).toContain(`Do not ride: “${added} with ${inside}”`);
+  await t.close();
+});
+
+test.each([
+  ["hydraulic mineral oil", "did the clutch fluid with mineral oil"],
+  ["hydraulic brake fluid", "did the clutch fluid with DOT 5.1"],
+  ["hydraulic mineral oil", "changed the brake fluid and the clutch fluid with DOT 4, mineral oil"],
+  ["cable", "/work did:brake fluid with:DOT 4, silicone grease"],
+  ["cable", "/work did:brake fluid with:DOT 4, not DOT 5"],
+  ["cable", "topped up the rear brake"],
+  ["cable", "topped up the front brake fluid with DOT 4"],
+] as const)("clutch %s: “%s” is recorded and stops nothing", async (clutch, said) => {
+  const { t, send } = await bike(clutch);
+  expect((await send(said)).data).toMatchObject({ is: "logged", work: [{}], fluids: [], defects: [] });
+  await t.close();
+});
+
+test("fluid for a clutch that the bike has not is not taken for the brakes'", async () => {
+  const { t, send } = await bike("cable");
+  expect((await send("topped up the clutch with DOT 4")).data).not.toMatchObject({ is: "logged" });
+  await t.close();
+});
+
+test("a mix stands until it is flushed with what belongs there, whatever is poured over it", async () => {
+  const { t, send } = await bike("hydraulic mineral oil");
+  await send("topped up the brake fluid with DOT 5");
+  for (const wrong of ["did the brake fluid with mineral oil", "changed brake fluid with silicone fluid", "/work did:brake fluid with:DOT 5 silicone fluid"])
+    expect((await send(wrong)).data).toMatchObject({ closed: [], mayClose: [], fluids: [{ worth: null }] });
+  expect((await send("changed the brake fluid with DOT 4")).data.closed).toMatchObject([{ kind: "mixed brake fluid" }]);
+  await send("did the clutch fluid with DOT 4");
+  expect((await send("did the clutch fluid with DOT 4")).data).toMatchObject({ closed: [], mayClose: [] });
+  expect((await send("did the clutch fluid with mineral oil")).data.closed).toMatchObject([{ kind: "mixed clutch fluid" }]);
+  await t.close();
+});
+
+test.each([
+  ["DOT 5 silicone", ["DOT 5", "DOT 5"]],
+  ["dot5.1 and DOT-4", ["DOT 5.1", "DOT 4"]],
+  ["silicone grease, mineral oil", ["mineral oil"]],
+  ["not DOT 5 but DOT 4", ["DOT 4"]],
+  ["mit Mineralöl statt DOT 4", ["mineral oil"]],
+  ["1 l of DOT 3", ["DOT 3"]],
+  ["DOT 55, dotty", []],
+] as const)("“%s” names %j", (text, names) => {
+  expect(fluidsNamed(text, [ENGLISH_DETAIL_WORDS, GERMAN_DETAIL_WORDS]).map(({ name }) => name)).toEqual(names);
 });

@@ -73,14 +73,40 @@ test("in the channel only that something wants a look; the figures are for the r
 test("whose law holds is asked with the first reading, and what the manual must say with the first of its kind", async () => {
   const t = await talk("2026-04-01T10:00:00Z");
   await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
-  expect((await t.one({ ...dm, say: "tread 5 mm front" })).text).toContain(
-    "so the moulded bars count; the law may ask for more: /group place. A bike that is in no group takes your own limit: /spec.",
+  // Known in a direct message only, no group's place can be said: its rider enters the limit.
+  const alone = (await t.one({ ...dm, say: "tread 5 mm front" })).text;
+  expect(alone).toContain(
+    "so the moulded bars count; where you ride the law may ask for more. Enter what it asks for, once an end: /spec what:rear tread limit value:…",
   );
-  expect((await t.one({ ...dm, say: "tread 4.9 mm front" })).text).not.toContain("/group place");
-  expect((await t.one({ ...dm, say: "33 psi front 36 rear" })).text).toContain(
-    "To judge front and rear cold tyre pressure I need the figures of your manual, once: /spec.",
+  expect(alone).not.toContain("/group");
+  expect((await t.one({ ...dm, say: "tread 4.9 mm front" })).text).not.toContain("/spec");
+  await t.one({ ...dm, run: "/spec what:rear tread limit value:1.6 mm" });
+  expect((await t.one({ ...dm, say: "tread 1.5 mm rear" })).text).toContain("Rear tread depth 1.5 mm: beyond limit (1.6 mm by your own figure)");
+  await t.one({ as: "Odo", run: "/bike add name:Wren kind:chain-drive twin odometer:9,000 mi" });
+  expect((await t.one({ as: "Odo", in: "dm", say: "tread 5 mm front" })).text).toContain(
+    "so the moulded bars count; the law may ask for more. Whoever runs the group says its place with /group place:…",
   );
-  expect((await t.one({ ...dm, say: "32 psi front 36 rear" })).text).not.toContain("/spec");
+  await t.close();
+});
+
+test("without its manual's figure a reading is told as one that cannot be judged, with the way to give it; again the same day in short, whole on another day", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const say = async (words: string) => (await t.one({ ...dm, say: words })).text ?? "";
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  const whole = "Chain slack: cannot tell yet; I need the figure of your manual, once: /spec what:chain slack value:…";
+  expect(await say("chain slack 15 mm")).toContain(whole);
+  const again = await say("chain slack 16 mm");
+  expect(again).toContain("Chain slack: cannot tell yet without your manual's figure.");
+  expect(again).not.toContain("/spec");
+  await t.send({ advance: "P7D" });
+  expect(await say("chain slack 17 mm")).toContain(whole);
+  expect(await say("33 psi front 36 rear")).toContain(
+    "Front and rear cold tyre pressure: cannot tell yet; I need the figures of your manual, once: /spec what:front tyre pressure value:…",
+  );
+  expect(await say("32 psi front 36 rear")).toContain("Front and rear cold tyre pressure: cannot tell yet without your manual's figures.");
+  // Entered as it was asked for, it is asked for no more.
+  await t.one({ ...dm, run: "/spec what:chain slack value:25-35 mm" });
+  expect(await say("chain slack 30 mm upright")).toContain("Chain slack 30 mm: within (25 mm to 35 mm by your own figure).");
   await t.close();
 });
 
@@ -276,8 +302,36 @@ test("a chain between the published limits is told how much longer it is and tha
   await t.one({ ...dm, run: "/spec what:chain size value:525" });
   expect(await say("chain 333.4 mm over 20 pitches")).toContain("that fits one pitch more or fewer than you counted");
   expect(await say("clutch free play 0 mm")).toContain("Clutch free play 0 mm: beyond limit, too little play");
-  expect(await say("clutch free play 12 mm")).toContain("To judge clutch free play I need the figures of your manual, once: /spec.");
+  expect(await say("clutch free play 12 mm")).toContain(
+    "Clutch free play: cannot tell yet; I need the figure of your manual, once: /spec what:clutch free play",
+  );
   expect(await say("clutch free play 11 mm")).not.toContain("/spec");
+  await t.close();
+});
+
+test("a slack's figure may name how the bike stands: read otherwise it is not judged by it, unsaid it is asked for once and kept; a chain that hangs down is told either way", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  const say = async (words: string) => (await t.one({ ...dm, say: words })).text ?? "";
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  const saved = await t.one({ ...dm, run: "/spec what:chain slack value:25-35 mm on the side stand" });
+  expect(saved.text).toContain("Chain slack: 25-35 mm on the side stand.");
+  expect(await say("chain slack 38 mm upright")).toContain("Chain slack 38 mm: cannot tell; its figure holds on the side stand. Measure it so.");
+  expect((await t.one({ ...dm, run: "/due" })).text).not.toContain("beyond limit");
+  const unsaid = await t.one({ ...dm, say: "chain slack 30 mm" });
+  expect(unsaid.text).toContain(
+    "Chain slack 30 mm: cannot tell yet; its figure holds on the side stand. Say “on the side stand” if it was measured so. I keep that for this bike.",
+  );
+  expect(unsaid.actions.map(({ label }) => label)).toEqual(["Undo", "On the side stand"]);
+  const within = "Chain slack 30 mm: within (25 mm to 35 mm on the side stand by your own figure).";
+  expect((await t.one({ ...dm, press: button(unsaid, "On the side stand") })).text).toContain(within);
+  expect(await say("chain slack 30 mm")).toContain(within);
+  expect(await say("chain slack 30 mm with the rider on")).toContain("cannot tell; its figure holds on the side stand.");
+  expect(await say("chain slack 60 mm upright")).toContain("Do not ride before that.");
+  // Another figure on another stand.
+  await t.one({ ...dm, run: "/spec what:chain slack value:20-30 mm with the rider on" });
+  const laden = await t.one({ ...dm, say: "chain slack 25 mm, rider on" });
+  expect(laden.text).toContain("Chain slack 25 mm: within (20 mm to 30 mm with the rider on by your own figure).");
+  expect((await t.one({ ...dm, run: "/spec what:chain slack value:25-35 mm on the moon" })).text).toContain("I cannot read");
   await t.close();
 });
 

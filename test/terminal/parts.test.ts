@@ -124,7 +124,7 @@ test("the owner's own distance for a look again, never, and again", async () => 
   expect(await dueAt()).toBe("14,410");
   const far = await run("/plan recheck item:new front pads every:5000 mi");
   expect(far.text).toContain("common practice looks 200 mi after the work. I remind of it only so far on");
-  expect(far.text).toContain("pump the lever hard before riding");
+  expect(far.text).toContain("a disc brake pumped hard first");
   for (const none of ["item:new front pads every:200 mi", "item:new front pads every:300 km", "item:new front pads every:100 mi"])
     expect((await run(`/plan recheck ${none}`)).data.later).toBeNull();
   expect((await run("/plan recheck item:rear axle every:never")).text).toContain("do not guess for brakes, axles and steering");
@@ -159,4 +159,24 @@ test("of a kit named in part it is asked whether the rest was changed; what stay
   for (const whole of ["new chain and sprockets at 14,240", "new chain kit at 14,250"]) expect((await say(whole)).text).not.toContain("too?");
   await press(chain, "Undo");
   expect((await run("/records")).text).toContain("Taken back");
+});
+
+test("some of a kit named by position is of the kit, and the rest is asked about; of what is one line for both ends one end is asked about", async () => {
+  t = await talk("2026-11-26T10:00:00Z");
+  const dm = { as: "Ines", in: "dm" };
+  await t.one({ ...dm, run: "/bike add name:Otter kind:chain-drive twin odometer:15,900 mi" });
+  const say = (text: string) => t.one({ ...dm, say: text });
+  const chain = await say("new chain and front sprocket at 15,910 on Otter, rear sprocket stayed");
+  expect(chain.text).toContain("Otter: New chain and sprockets, done today at 15,910 mi.");
+  expect(chain.text).toContain("Rear sprocket too?");
+  const kept = await t.one({ ...dm, press: button(chain, "Rear sprocket stayed on") });
+  expect(kept.text).toContain("Otter: only chain and front sprocket changed; rear sprocket stayed on.");
+  for (const text of ["new front brake hose at 15,950 on Otter", "Otter rear brake line replaced at 15,950"]) {
+    const asked = await say(text);
+    expect([asked.react, asked.actions[0]?.label], text).toEqual(["asked", "New brake hoses"]);
+    await t.one({ ...dm, press: button(asked, "Let it go") });
+  }
+  expect((await t.one({ ...dm, run: "/work did:front brake hose outcome:replaced bike:Otter" })).data.refused).toMatchObject({ why: "which item" });
+  expect((await t.one({ ...dm, run: "/bike parts bike:Otter" })).text).not.toMatch(/- Brake hoses/u);
+  expect((await say("new brake hoses front and rear at 15,960 on Otter")).text).toContain("Otter: New brake hoses, done today at 15,960 mi.");
 });

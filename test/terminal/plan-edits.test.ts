@@ -135,7 +135,7 @@ test("a plan goes out as a file and comes in again by a form: shown first, then 
   await run("/bike add name:Wren kind:chain-drive twin odometer:9,000 mi", "Odo");
   const form = button(await run("/plan import", "Odo"), "Paste");
   const bad = await t.one({ as: "Odo", fill: form, fields: { text: out.data.text.replace('"version": 1', '"version": 7') } });
-  expect(bad.text).toContain("That plan cannot be read: line 3 (version)");
+  expect(bad.text).toContain("That plan cannot be read. Line 3: version has to be 1. Nothing was changed.");
   expect(button(bad, "Paste it again")).toBe(form);
   const shown = await t.one({ as: "Odo", fill: form, fields: { text: out.data.text } });
   expect(shown.data.changed.map(({ name }: { name: string }) => name)).toEqual(["Valve clearance"]);

@@ -22,7 +22,7 @@ test("an entry says what was done, when, at what odometer, by whom, with what an
     "- 25 November: Brake fluid (done). 12 GBP; by Ines. Taken back: it does not count.",
     "- 25 November, 14,820 mi: Engine oil and filter (done). 3.2 L 20W-50; 48.60 EUR; by Ines.",
     "- spring 2025: Coolant (done). 31.40 EUR; by Fernlea Motors; receipt; “=old hose clips”.",
-    expect.stringContaining("- Heron, not graded yet: “front brake feels spongy”, found today."),
+    expect.stringContaining("- Heron, do not ride: “front brake feels spongy”, found today."),
     "Cost in all: 80 EUR.",
   ]);
   const table = (await readFile(back.files[0]?.path ?? "", "utf8")).split("\r\n");

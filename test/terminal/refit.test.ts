@@ -8,14 +8,97 @@ afterEach(() => t.close());
 const run = (line: string) => t.one({ as: "Ines", in: "dm", run: line });
 const say = (text: string) => t.one({ as: "Ines", in: "dm", say: text });
 
-test("tyres go back on as sets: whoever names one here is told where", async () => {
+test("tyres that are kept as sets go back on as sets: whoever names one here is told where", async () => {
   t = await talk("2026-05-27T10:00:00Z");
   await run("/bike add name:Heron kind:chain-drive twin odometer:10,000 mi");
-  for (const part of ["rear tyre", "tyres", "front tire"]) {
-    const told = await run(`/bike refit part:${part} at:10,000 mi`);
-    expect(told.data.refused).toMatchObject({ why: "tyres" });
-    expect(told.text).toContain("/bike tyres set:off-road off:road at:15,200 mi");
-  }
+  const both = await run("/bike refit part:tyres at:10,000 mi");
+  expect(both.data.refused).toMatchObject({ why: "tyres" });
+  expect(both.text).toContain("/bike tyres set:off-road off:road at:15,200 mi");
+  expect((await run("/bike refit part:front tire at:10,000 mi")).text).toContain("No other front tyre is on record for Heron");
+  await run("/bike tyres set:off-road off:road at:10,100 mi");
+  for (const part of ["rear tyre", "back tyre", "front tire"])
+    expect((await run(`/bike refit part:${part} at:10,200 mi`)).data.refused, part).toMatchObject({ why: "tyres" });
+  expect((await say("put the old rear tyre back at 10,200")).react).toBe("asked");
+});
+
+test("a single tyre put back keeps its distance, its depth and its age, and the axle is looked at again", async () => {
+  t = await talk("2026-05-27T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,000 mi");
+  await say("rear tread 3.0 mm");
+  await t.send({ advance: "P30D", asleep: true });
+  await say("new rear tyre 3725 at 14,500");
+  await t.send({ advance: "P10D", asleep: true });
+  await say("rear tread 7.5 mm at 14,700");
+  await t.send({ advance: "PT1H", asleep: true });
+  const back = await say("put the old rear tyre back at 14,820");
+  expect(back.react).toBe("logged");
+  expect(back.text).toContain("Rear tyre put back on: the one it came with");
+  const parts = await run("/bike parts");
+  expect(parts.text).toMatch(/- Rear tyre \(the one it came with\): back on since .*, 500 mi on it in all while it was yours/u);
+  expect(parts.text).toContain("Lies by: the one made 3725, 320 mi on it.");
+  // What was read of it before counts again, and of that day what was read an hour before was of the other. The week and year are those of the other.
+  const shown = (await run("/tyre show")).text;
+  expect(shown).toContain("Rear tread depth 3 mm: within");
+  expect(shown).not.toContain("7.5 mm");
+  expect(shown).not.toContain("week 37");
+  const due = (await run("/due")).text;
+  expect(due).toContain("Rear axle nut: look again at 14,870 mi");
+  expect((await t.one({ as: "Ines", in: "dm", press: button(back, "Undo") })).text).toContain("Undone for Heron");
+  expect((await run("/tyre show")).text).toContain("week 37 of 2025");
+  // One that came off and one word for it: nothing to ask.
+  expect((await run("/bike refit part:rear tyre at:14,830 mi")).text).toContain("Rear tyre put back on: the one it came with");
+  expect((await say("refitted the 3725 rear tyre at 14,900")).text).toContain("Rear tyre put back on: the one made 3725");
+  expect((await run("/tyre show")).text).toContain("week 37 of 2025");
+});
+
+test.each([
+  ["refitted the old rear tyre at 14,820", "Rear tyre put back on"],
+  ["old rear tyre back on at 14,820", "Rear tyre put back on"],
+  // Only the rear one ever came off.
+  ["put the old tyre back at 14,820", "Rear tyre put back on"],
+  ["took the rear tyre off and put the old one back at 14,820", "Rear tyre put back on"],
+  ["old front pads back in at 14,820", "Front brake pads put back on"],
+  ["remounted the old pads at 14,820", "Front brake pads put back on"],
+  ["refitted the old chain at 14,820", "Chain and sprockets put back on"],
+])("“%s” is done, and said so", async (text, told) => {
+  t = await talk("2026-05-27T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,000 mi");
+  await t.send({ advance: "P30D", asleep: true });
+  await say("new rear tyre and new chain and sprockets at 14,500");
+  await say("new front pads at 14,500");
+  const back = await say(text);
+  expect([back.react, back.text]).toEqual(["logged", expect.stringContaining(told)]);
+  expect(button(back, "Undo")).toBeDefined();
+});
+
+test("what leaves open what went back is asked: a sprocket of a kit, a tyre of which none came off, one of several", async () => {
+  t = await talk("2026-05-27T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,000 mi");
+  await t.send({ advance: "P30D", asleep: true });
+  expect((await say("old front tyre back on at 14,100")).actions[0]?.label).toBe("New front tyre");
+  expect((await say("old front pads back in at 14,100")).actions[0]?.label).toBe("Front brake pads, replaced");
+  await say("new chain and sprockets at 14,500");
+  const sprockets = await say("refitted the old sprockets at 14,820");
+  expect([sprockets.react, sprockets.actions[0]?.label]).toEqual(["asked", "Chain and sprockets put back on: the one it came with"]);
+  await say("new rear tyre 3725 at 14,830");
+  await say("new rear tyre 0126 at 14,900");
+  const tyre = await say("put the old rear tyre back at 15,000");
+  expect(tyre.actions.map(({ label }: { label: string }) => label)).toEqual(
+    expect.arrayContaining(["Rear tyre put back on: the one it came with", "Rear tyre put back on: the one made 3725"]),
+  );
+  expect((await run("/bike parts")).text).not.toContain("back on since");
+});
+
+test("a tyre known from before the bike came is the one that it came with", async () => {
+  t = await talk("2026-05-27T10:00:00Z");
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,000 mi");
+  await run("/work did:rear tyre outcome:replaced on:3 May 2024 at:9,000 mi");
+  await t.send({ advance: "P30D", asleep: true });
+  await say("new rear tyre at 14,500");
+  await t.send({ advance: "P3D", asleep: true });
+  expect((await say("put the old rear tyre back at 14,820")).text).toContain("put back on: the one first fitted on 3 May 2024");
+  // From 9,000 to 14,500.
+  expect((await run("/bike parts")).text).toContain("5,500 mi on it in all");
 });
 
 test("an outcome of two halves is typed by either", async () => {

@@ -49,6 +49,39 @@ test("one press marks the whole sheet, by the shop, at what it cost; what was no
   expect(await records()).toEqual([]);
 });
 
+test("what was ticked off in the job that is open stays the member's own, and the bill says the rest", async () => {
+  const sheet = await run("/plan sheet at:16,000 mi bike:Heron");
+  await press(sheet, "Begin this job");
+  await run("/plan job done:spark plugs outcome:replaced");
+  await run("/plan job done:brake hoses outcome:inspected, within limits");
+  await run("/plan job done:valve clearance outcome:could not do");
+  await t.send({ advance: "P20D", asleep: true });
+  // So far past it, the whole of what the plan prints there is named.
+  await say("16,650 mi");
+  const asked = await say("16,000 service at the shop, 380 on 10 December");
+  const [, all, rest] =
+    /: (\d+) items belong to the 16,000 mi service; the 2 that you ticked off yourself stay yours\. Mark the other (\d+) as done\?/u.exec(asked.text ?? "") ??
+    [];
+  expect(Number(all) - Number(rest)).toBe(2);
+  const marked = await press(asked, `Mark the other ${rest}`);
+  const items = marked.data.work[0].items.map(({ item }: { item: string }) => item);
+  expect(items).toHaveLength(Number(rest));
+  expect(items).not.toContain("spark-plugs.replace");
+  expect(items).not.toContain("brake-hoses.inspect");
+  // Could not be done at home: the shop may well have.
+  expect(items).toContain("valve-clearance.adjust");
+  expect(marked.data.work[0].detail).toMatchObject({ by: "shop", cost: { minor: 38_000 } });
+  const job = await run("/plan job");
+  expect(job.text).toContain("- Spark plugs: replaced");
+  expect(job.text).toMatch(/- By shop \(not itemised; 380\), 10 December: (?!.*spark plugs)/u);
+  await run("/plan job done:battery outcome:could not do");
+  const end = await t.one({ ...dm, fill: button(job, "Finish the job"), fields: { note: "" } });
+  // Each outcome is counted, and what could not be done is not called done.
+  expect(end.text).toMatch(
+    /: finished\. Of 24 items: 1 looked at, within limits; 1 replaced; 19 done; 1 could not be done\. What could not be done stays due as before\. 2 items left/u,
+  );
+});
+
 test("all taken out, it was not done; and that is put back too", async () => {
   const marked = await press(await say("did the 16,000 mi service at 15,950"), "Mark all");
   expect(marked.data.work).toMatchObject([{ note: null, dial: 15_950 * MILE }]);

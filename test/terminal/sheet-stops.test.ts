@@ -52,8 +52,8 @@ test("with petrol outside it is not run either", async () => {
 
 test("what nobody has graded yet is taken as it usually is", async () => {
   await begun();
-  await t.one({ ...dm, say: "front brake feels spongy on Heron" });
-  expect((await run("/plan sheet")).data).toMatchObject({ engine: "standing", stops: [{ kind: "soft brake", grade: null }] });
+  await t.one({ ...dm, say: "fork seal is leaking on Heron" });
+  expect((await run("/plan sheet")).data).toMatchObject({ engine: "standing", stops: [{ kind: "fork leak", grade: null }] });
 });
 
 test("what is only watched changes nothing; of a sheet that is shared nobody reads what was found wrong, and it is as careful", async () => {

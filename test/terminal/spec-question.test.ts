@@ -73,3 +73,34 @@ test("with several bikes, the one named answers, else those of which something i
 test("an open table needs no bike", async () => {
   expect((await say("10W-40?")).text).toBe((await run("/spec what:10W-40")).text);
 });
+
+test("the torque for the rear axle is the rear axle's alone, with the bike named in the words too", async () => {
+  t = await talk("2026-11-26T09:00:00Z");
+  const dm = { as: "Ines", in: "dm" };
+  await t.one({ ...dm, run: "/bike add name:Otter kind:chain-drive twin odometer:15,700 mi" });
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:9,700 mi" });
+  await t.one({ ...dm, run: "/spec bike:Otter what:rear axle torque value:98 Nm source:Handbook, p. 142" });
+  for (const line of [{ run: "/spec what:what is the torque for the rear axle on Otter?" }, { say: "what is the torque for the rear axle on Otter?" }]) {
+    const { text } = await t.one({ ...dm, ...line });
+    expect(text).toContain("Rear axle: 98 N·m.");
+    expect(text).not.toContain("front axle");
+  }
+  expect((await t.one({ ...dm, run: "/spec what:tread law France" })).text).toMatch(
+    /^I have no tread law of “France”; look it up there\. What I have: United Kingdom, Germany, Austria and United States\./u,
+  );
+});
+
+test.each(["how much oil does Heron take?", "how much oil does it need?", "/spec what:how much oil does Heron take"])(
+  "how much goes in is asked as people ask: %s",
+  async (text) => {
+    await run("/spec what:engine oil with filter value:3.2 L source:workshop manual, p. 40");
+    await run("/bike add name:Otter kind:chain-drive twin odometer:1,000 mi");
+    const answer = await (text.startsWith("/") ? run(text) : say(text));
+    expect(answer.text).toContain("Engine oil with filter: 3.2 L");
+    expect(answer.text).not.toContain("grade");
+  },
+);
+
+test("who says that it needs oil asks for no figure", async () => {
+  expect((await say("Heron needs oil")).data?.is).not.toBe("specs");
+});

@@ -115,7 +115,7 @@ test.each([
 
 test("oil below the low mark stops the ride until it is topped up; too full is to be let out and no more", async () => {
   const { t, run, say, due } = await heron();
-  const low = await say("oil level below the low mark");
+  const low = await say("oil level below the low mark, upright");
   expect(low.data.defects).toMatchObject([{ kind: "low engine oil", grade: "do not ride" }]);
   expect(low.text).toContain("Top up before the engine runs again. Do not ride before that.");
   await run("/work did:engine oil level outcome:topped up");
@@ -123,6 +123,50 @@ test("oil below the low mark stops the ride until it is topped up; too full is t
   const full = await say("oil above the full mark, upright");
   expect(full.text).toContain("Oil level above the full mark: beyond limit.");
   expect(full.data.defects).toEqual([]);
+  await t.close();
+});
+
+test("a level below its mark of which nobody said how the bike stood is not told, but for what it would mean; said so, it is judged then and there, and asked no more", async () => {
+  const { t, say, due } = await heron();
+  const low = await say("oil level below the low mark");
+  expect(low.text).toContain(
+    "Oil level below the low mark: cannot tell yet; say “upright” if the bike stood so. I keep it for this bike. If it reads so upright too: do not ride. Top up before the engine runs again.",
+  );
+  expect(low.data.defects).toEqual([]);
+  const doubt = await due();
+  expect(doubt).toContain("- Oil level below the low mark: cannot tell yet;");
+  expect(doubt).not.toContain("- Do not ride");
+  expect(doubt).not.toContain("beyond limit");
+  const told = await t.one({ ...dm, press: button(low, "Bike stood upright") });
+  expect(told.text).toContain("Oil level below the low mark: beyond limit. Top up before the engine runs again. Do not ride before that.");
+  expect(told.data.defects).toMatchObject([{ kind: "low engine oil", grade: "do not ride", from: "verdict" }]);
+  const known = await due();
+  expect(known).toContain("- Do not ride: “oil level below the low mark”");
+  expect(known).toContain("- Engine oil level: oil level below the low mark, read today: beyond limit");
+  expect(known).not.toContain("cannot tell");
+  expect((await say("oil level between the marks")).data.closed).toMatchObject([{ kind: "low engine oil" }]);
+  expect((await say("oil level below the low mark")).data.defects).toMatchObject([{ kind: "low engine oil", grade: "do not ride" }]);
+  await t.close();
+});
+
+test("coolant is read cold: said to be low and no more it is not told, and becomes due once that is known", async () => {
+  const { t, say, due } = await heron();
+  const low = await say("coolant level at the low mark");
+  expect(low.text).toContain("If it reads so cold too: top up the overflow tank cold, and look for a leak.");
+  expect(await due()).not.toContain("- Coolant level: coolant level at the low mark, read today");
+  await t.one({ ...dm, press: button(low, "Engine was cold") });
+  expect(await due()).toContain("- Coolant level: coolant level at the low mark, read today: at limit");
+  await t.close();
+});
+
+test("in the channel a level that may be low wants a look, and what it may mean is shown to the rider who looks", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  await t.one({ as: "Ines", run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  const said = await t.one({ as: "Ines", say: "oil level below the low mark" });
+  expect(said.text).toBe("Logged. Something on Heron wants a look.");
+  const shown = await t.one({ as: "Ines", press: button(said, "Show me") });
+  expect(shown.text).toContain("If it reads so upright too: do not ride.");
+  expect((await t.one({ as: "Ines", press: button(shown, "Bike stood upright") })).data.defects).toMatchObject([{ kind: "low engine oil" }]);
   await t.close();
 });
 
@@ -187,6 +231,8 @@ test("what the bike has not as it is entered is kept and not judged, and the way
   );
   expect(said.text).not.toContain("How to measure");
   await t.one({ ...dm, run: "/bike fitted part:clutch choice:hydraulic brake fluid" });
+  expect(await due()).toContain("- Clutch fluid level below the low mark: cannot tell yet; say “upright” if the bike stood so.");
+  await say("clutch fluid below the low mark, upright");
   expect(await due()).toContain("- Clutch fluid: clutch fluid level below the low mark, read today: beyond limit");
   await t.close();
 });

@@ -31,7 +31,7 @@ describe("a tyre's age by its code", () => {
     ["3715", "replace", "beyond limit"],
   ])("%s asks for %s, and makes the tyre %s", (made, age, is) => {
     expect(tyresAged([newTyre(made)], TODAY)).toMatchObject([{ place: "rear", age }]);
-    expect(ageVerdicts([newTyre(made)], TODAY)[0]?.is).toBe(is);
+    expect(ageVerdicts([newTyre(made)], TODAY, [])[0]?.is).toBe(is);
   });
   test("the last one fitted tells, whatever the order in which they were noted; one without a code tells nothing", () => {
     const old = work("rear-tyre.replace", "2020-05-01", { made: "1010" });

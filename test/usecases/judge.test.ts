@@ -20,6 +20,7 @@ const rig = (specs: readonly Spec[] = [], place: string | null = null, use: Rig[
   place,
   use,
   trips: [],
+  homed: true,
   ways: new Map(),
   air: new Map(),
   looked: true,
@@ -143,12 +144,20 @@ describe("what a measure needs to be known", () => {
     expect(verdict(taken("charging voltage", 14.2, { unit: "V" }), kept("charging voltage", { rpm: 5000 }))).toBe("within");
     expect(verdict(taken("battery voltage", 12.8, { unit: "V" }), kept("battery voltage", { conditions: ["rested"] }))).toBe("rested");
   });
-  test("a level between the marks says nothing until the bike stood upright; below the mark it does", () => {
+  test("a level says nothing until the bike stood upright, but that it may be low; an empty one is empty however it stands", () => {
     const level = (value: number, detail?: ReadingDetail) => taken("brake fluid level", value, { place: "front", ...(detail === undefined ? {} : { detail }) });
     expect(verdict(level(3))).toBe("upright");
     expect(verdict(level(3, { conditions: ["upright"] }))).toBe("within");
-    expect(verdict(level(2))).toBe("at limit");
-    expect(judgeTaken(level(1), rig())).toMatchObject({ judgement: { is: "beyond limit" }, doNotRide: true });
+    expect(judgeTaken(level(3), rig())?.ifSo).toBe(null);
+    expect(judgeTaken(level(2), rig())).toMatchObject({ judgement: { missing: ["upright"] }, doNotRide: false, ifSo: { judgement: { is: "at limit" } } });
+    expect(judgeTaken(level(1), rig())).toMatchObject({
+      ...{ judgement: { is: "cannot tell", missing: ["upright"] }, doNotRide: false },
+      ifSo: { judgement: { is: "beyond limit" }, doNotRide: true },
+    });
+    expect(judgeTaken(level(1, { conditions: ["upright"] }), rig())).toMatchObject({ judgement: { is: "beyond limit" }, doNotRide: true, ifSo: null });
+    const kept: Rig = { ...rig(), ways: new Map([["brake fluid level", { conditions: ["upright"] }]]) };
+    expect(judgeTaken(level(1), kept)).toMatchObject({ judgement: { is: "beyond limit" }, doNotRide: true });
+    expect(judgeTaken(level(0), rig())).toMatchObject({ judgement: { is: "beyond limit" }, doNotRide: true, ifSo: null });
   });
   test("compression is judged with the engine warm and the throttle open: closed it reads low, so neither good nor bad is told without", () => {
     const specs = [figure("compression", 1000, 1300)];
@@ -311,7 +320,7 @@ describe("nothing is called good that is not", () => {
   });
   test("oil above the full mark is told upright, and not on the side stand", () => {
     expect(judgeTaken(taken("oil level", 5, { detail: { conditions: ["upright"] } }), rig())?.judgement).toMatchObject({ is: "beyond limit", side: "high" });
-    expect(verdict(taken("oil level", 5, { detail: { conditions: ["on the side stand"] } }), rig())).toBe("upright");
+    expect(verdict(taken("oil level", 5, { detail: { conditions: ["on the side stand"] } }), rig())).toBe("stood upright");
     expect(verdict(taken("oil level", 4, { detail: { conditions: ["upright"] } }), rig())).toBe("within");
   });
 });

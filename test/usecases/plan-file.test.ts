@@ -62,14 +62,16 @@ test("the reason is said in plain words, never in those of the library that chec
   };
   const oil = '"engine-oil.replace"';
   const every = (of: string) => `${oil},"repeat":{"by":"interval","every":${of}}`;
-  expect(said(oil, every('{"miles":"many","km":null,"months":null,"hours":null}'))).toContain("line 7 (items.0.repeat.every.miles): a number is wanted there.");
-  expect(said(oil, every('{"miles":2.5,"km":null,"months":null,"hours":null}'))).toContain("a whole number is wanted there.");
-  expect(said(oil, every('{"miles":-4,"km":null,"months":null,"hours":null}'))).toContain("more than 0.");
-  expect(said(oil, every('{"miles":9000000,"km":null,"months":null,"hours":null}'))).toContain("1000000 at most.");
-  expect(said(oil, every('{"miles":null,"km":null,"months":null,"hours":null}'))).toContain("an interval needs a distance, months or hours.");
-  expect(said(oil, `${oil},"colour":"red"`)).toContain('the format has no "colour".');
-  expect(said(oil, `${oil},"anchor":"moon"`)).toContain('wanted there is "marks", "last done".');
+  expect(said(oil, every('{"miles":"many","km":null,"months":null,"hours":null}'))).toContain(
+    "That plan cannot be read. Line 7: items.0.repeat.every.miles has to be a number. Nothing was changed.",
+  );
+  expect(said(oil, every('{"miles":2.5,"km":null,"months":null,"hours":null}'))).toContain("items.0.repeat.every.miles has to be a whole number.");
+  expect(said(oil, every('{"miles":-4,"km":null,"months":null,"hours":null}'))).toContain("items.0.repeat.every.miles has to be greater than 0.");
+  expect(said(oil, every('{"miles":9000000,"km":null,"months":null,"hours":null}'))).toContain("has to be 1000000 or less.");
+  expect(said(oil, every('{"miles":null,"km":null,"months":null,"hours":null}'))).toContain("items.0.repeat.every needs a distance, months or hours.");
+  expect(said(oil, `${oil},"colour":"red"`)).toContain('items.0 has "colour", which the format does not know.');
+  expect(said(oil, `${oil},"anchor":"moon"`)).toContain('items.0.anchor has to be "marks" or "last done".');
   // An item of one's own is held against what such an item has, and not against the catalogue.
-  expect(said(oil, '"own.rack","called":"Rack","system":"moon","action":"inspect"')).toMatch(/items\.\d+\.system\): wanted there is "engine"/u);
-  expect(said('"engine-oil.replace"', '"engine-oil.drink"')).toContain("that is none that I know.");
+  expect(said(oil, '"own.rack","called":"Rack","system":"moon","action":"inspect"')).toMatch(/items\.\d+\.system has to be "engine", /u);
+  expect(said('"engine-oil.replace"', '"engine-oil.drink"')).toContain("items.0.item is none that I know.");
 });

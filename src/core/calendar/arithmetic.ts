@@ -90,6 +90,15 @@ export function vagueDate(from: LocalDate, to: LocalDate, typed: string): VagueD
   return { from, to, typed };
 }
 
+/** Before every day: where a span begins of which nothing says how long ago. */
+export const LONG_AGO = "0001-01-01" as LocalDate;
+
+/** Some day up to the one given; how long before it nobody knows. */
+export const someDayBy = (to: LocalDate, typed: string): VagueDate => vagueDate(LONG_AGO, to, typed);
+
+/** Is nothing known of a day but which one it came before? */
+export const isUndated = ({ from }: Pick<VagueDate, "from">): boolean => from === LONG_AGO;
+
 export type Grain = "day" | "month" | "season" | "year";
 
 /** How coarsely a vague date is known, and so how coarsely anything counted from it may be printed. */

@@ -22,6 +22,8 @@ export type Missing =
   | "cold"
   | "upright"
   | "on the side stand"
+  | "under load"
+  | "other stand"
   | "at force"
   | "other force"
   | "throttle open"

@@ -13,6 +13,8 @@ export type PartRow = {
   readonly items: readonly ItemKey[];
   readonly outcomes: readonly Outcome[];
   readonly fits: EquipmentRule;
+  /** What else is counted and read of the piece that is on, such as the depth of a tyre. */
+  readonly goesWith: readonly ItemKey[];
   /** What is changed together with it, as a kit. */
   readonly kit: readonly string[];
   /** May a used one go on again? */

@@ -38,33 +38,45 @@ export function refittedParts(
 ): readonly Refitted[] {
   return rows.flatMap((row): readonly Refitted[] => {
     const isBack = (job: Job): boolean => refitIn(job.item)?.part === row.part;
-    return jobs.some(isBack) ? [{ part: row.part, items: new Set(row.items), fittings: fittingsOf(row, jobs, place, start) }] : [];
+    return jobs.some(isBack) ? [{ part: row.part, items: new Set([...row.items, ...row.goesWith]), fittings: fittingsOf(row, jobs, place, start) }] : [];
   });
 }
 
-/** Every piece of a position that was ever on, by when it went on; the one that the bike came with first. */
+/** Every piece of a position that was ever on while the bike was its rider's, by when it went on; the one that the bike came with first. */
 export function fittingsOf(
   row: PartRow,
   jobs: readonly Job[],
   place: (job: Job) => Ridden | null,
   start: { readonly date: LocalDate; readonly ridden: Ridden },
 ): readonly Fitting[] {
-  const went = jobs.flatMap((job): Fitting[] => {
+  const isBefore = ({ on, ridden }: Job): boolean => on.to < start.date || (ridden !== null && ridden < start.ridden);
+  const placed = jobs.flatMap((job): { readonly fitting: Fitting; readonly came: boolean }[] => {
     const back = refitIn(job.item);
     const isNew = row.items.includes(job.item) && row.outcomes.includes(job.outcome);
     if (!isNew && back?.part !== row.part) return [];
-    return [{ set: isNew ? job.id : (back?.piece ?? FIRST_PIECE), on: job.on.from, ridden: place(job) ?? start.ridden }];
+    const fitting = {
+      set: isNew ? job.id : (back?.piece ?? FIRST_PIECE),
+      on: job.on.from,
+      ridden: place(job) ?? start.ridden,
+      ...(job.at === undefined ? {} : { at: job.at }),
+    };
+    return [{ fitting, came: isNew && isBefore(job) }];
   });
+  const went = placed.toSorted(({ fitting: a }, { fitting: b }) => (a.ridden ?? 0) - (b.ridden ?? 0) || (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
+  // What is known of the one that it came with, from before it came, is no other piece.
+  const last = went.findLastIndex(({ came }) => came);
   const first: Fitting = { set: FIRST_PIECE, on: start.date, ridden: null };
-  return [first, ...went.toSorted((a, b) => (a.ridden ?? 0) - (b.ridden ?? 0) || (a.on < b.on ? -1 : a.on > b.on ? 1 : 0))];
+  return last < 0 ? [first, ...went.map(({ fitting }) => fitting)] : went.slice(last).map(({ fitting }) => fitting);
 }
+
+const NEW = 0 as Ridden;
 
 /** Every piece of a position, as it stands. @param upTo where the bike is now @param start where it came to its rider */
 export function piecesOf(fittings: readonly Fitting[], start: Ridden, upTo: Ridden): readonly Piece[] {
   const on = fittings.at(-1)?.set;
   return [...new Set(fittings.map(({ set }) => set))].map((piece) => ({
     piece,
-    ridden: riddenOnSet(fittings, piece, start, start, upTo),
+    ridden: riddenOnSet(fittings, piece, start, NEW, upTo),
     fitted: piece === on,
     since: fittings.findLast(({ set }) => set === piece)?.on ?? ("" as LocalDate),
   }));

@@ -27,6 +27,21 @@ export type DetailWords = {
   readonly byWhom: readonly string[];
   /** Of those, what a shop's own name may stand behind: "at Miller's". */
   readonly byName: readonly string[];
+  /** What goes into hydraulics. */
+  readonly fluids: FluidWords;
   /** Before those: one's own garage does no work, "in the garage". */
   readonly within: readonly string[];
+};
+
+export type FluidWords = {
+  /** What a fluid is called beside its class, by the class or family that it is of. */
+  readonly names: Readonly<Record<string, readonly string[]>>;
+  /** Behind such a name these make it something else: "silicone grease". */
+  readonly notBefore: readonly string[];
+  /** Before such a name these deny it: "not DOT 5". */
+  readonly denied: readonly string[];
+  /** Verbs of pouring: beside a circuit and what was poured they say a topping up. */
+  readonly puts: readonly string[];
+  /** What is topped up, by the item that it is recorded at. */
+  readonly circuits: Readonly<Record<string, readonly string[]>>;
 };

@@ -96,8 +96,8 @@ export type Gap =
   | { readonly need: "unit"; readonly options: readonly ReadingUnit[] }
   | { readonly need: "number" /** "14.820" may be fourteen thousand or fourteen and a bit */; readonly options: readonly number[] }
   | { readonly need: "item"; readonly options: readonly ItemKey[] }
-  /** The whole of a service, by the figure that names it: which one the plan has there, and that all of it was done. No figure: by that at which it was done, or where the bike stands. */
-  | { readonly need: "service"; readonly figure: number | null; readonly unit: DistanceUnit | null }
+  /** The whole of a service, by the figure that names it: which one the plan has there, and that all of it was done. No figure: by that at which it was done, or where the bike stands. `own`: what the member ticked off in the job that is open. */
+  | { readonly need: "service"; readonly figure: number | null; readonly unit: DistanceUnit | null; readonly own?: readonly ItemKey[] }
   | { readonly need: "date"; readonly options: readonly LocalDate[]; readonly typed: string }
   /** Do the words say that an item was found wrong, or are they a note? */
   | { readonly need: "found"; readonly options: readonly ["found wrong", "only a note"] }

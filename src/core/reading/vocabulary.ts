@@ -146,6 +146,12 @@ export type Vocabulary = {
     /** Before or behind these something was done on a day that nobody named: "before the tour". */
     readonly around: readonly string[];
     readonly events: readonly string[];
+    /** Of what was done by whoever had the bike before: nobody knows how long before. */
+    readonly beforeMine: readonly string[];
+    /** As good as today, in an answer to when something was done: "just done". */
+    readonly justNow: readonly string[];
+    /** Seasons counted back, by their names in the list of seasons: "winters". */
+    readonly seasons: Readonly<Record<string, string>>;
     /** Words of a day that nothing here reads: the member is asked. */
     readonly hints: readonly string[];
     /** Names of months that are other words too. */
@@ -181,7 +187,7 @@ export type Vocabulary = {
   readonly oneEnd: readonly string[];
   /** "don't know", "no idea". */
   readonly unknown: readonly string[];
-  /** Behind a day that is vague anyway they change nothing: "or so". */
+  /** Around a day that is vague anyway they change nothing: "or so". */
   readonly roughly: readonly string[];
   /** How the details of a job are read. */
   readonly details: DetailWords;
@@ -208,7 +214,7 @@ export type Vocabulary = {
   readonly how: Readonly<Record<HowWeKnow, readonly string[]>>;
 };
 
-/** Words around a part that came off or went on again. `parts`: what each position is called. */
+/** Words around a part that came off or went on again. `parts`: what each position is called, a name that leaves its end open at both; `some`: names of less than the whole of it. */
 export type RefitWords = {
   readonly refit: readonly string[];
   readonly put: readonly string[];
@@ -219,6 +225,7 @@ export type RefitWords = {
   readonly one: readonly string[];
   readonly old: readonly string[];
   readonly original: readonly string[];
+  readonly some: readonly string[];
   readonly parts: Readonly<Record<string, readonly string[]>>;
 };
 

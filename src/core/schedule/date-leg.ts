@@ -1,6 +1,6 @@
-// The calendar leg of an item. Months follow the calendar from the anchor day; a vague date runs from the start of its span.
+// The calendar leg of an item. Months follow the calendar from the anchor day; a vague date runs from the start of its span, and one of which nothing says how long ago tells nothing before its latest end.
 
-import { addDays, addMonths, daysBetween, grainOf } from "../calendar/arithmetic.ts";
+import { addDays, addMonths, daysBetween, grainOf, isUndated } from "../calendar/arithmetic.ts";
 import type { LocalDate } from "../calendar/dates.ts";
 import type { Condition, PlanItem } from "../plan/plan.ts";
 import type { Anchor, Facts, Leg, LegState, Moment } from "./facts.ts";
@@ -17,7 +17,9 @@ export type DatedLeg = { readonly leg: DateLeg; readonly shortened: Condition | 
 export function dateLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts, at: Moment, runningIn: boolean): DatedLeg | null {
   const { months, shortened } = monthsOf(item, facts);
   if (months === null) return null;
-  const last = jobs.at(-1);
+  const latest = jobs.at(-1);
+  const last = latest !== undefined && isUndated(latest.job.on) ? undefined : latest;
+  if (latest !== undefined && last === undefined) return { leg: undatedLeg(item, latest, months, at), shortened };
   const registered = facts.byTheBook?.firstRegistered ?? null;
   if (registered !== null) return { leg: anniversary(item, registered, months, last ?? null, facts, at), shortened };
   const grain = last === undefined ? "day" : grainOf(last.job.on);
@@ -32,6 +34,14 @@ export function dateLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts
   // Nothing is known of the last time: the interval may have passed before the history began.
   const unknown = anchor.from === "known from" && !runningIn && leg.daysToGo > 0;
   return { leg: unknown ? { ...leg, state: "no record" } : leg, shortened };
+}
+
+/** Last done on a day that nobody knows: it cannot tell, until the latest day on which it can fall due has come. */
+function undatedLeg(item: PlanItem, { job, ridden, about, off }: PlacedJob, months: number, at: Moment): DateLeg {
+  const dueOn = addMonths(job.on.to, months);
+  const anchor: Anchor = { from: "job", job: job.id, on: job.on, ridden, about, countsFor: null, off };
+  const leg = stand(item, anchor, dueOn, "day", daysBetween(job.on.to, dueOn), months, 0, at.today);
+  return leg.state === "due" || leg.state === "overdue" ? leg : { ...leg, state: "cannot tell" };
 }
 
 function monthsOf(item: PlanItem, facts: Facts): { months: number | null; shortened: Condition | null } {

@@ -27,6 +27,8 @@ export type Job = {
   readonly hours: number | null;
   readonly outcome: Outcome;
   readonly how: HowWeKnow;
+  /** When it was put on record, where that tells what was read before it of the same day. */
+  readonly at?: Instant;
 };
 
 /** A judgement of a measured value that makes its item due by itself. `measured`: what was read, for the reason; `limit` is the end that tells, both in the canonical unit of the kind. */
@@ -168,7 +170,9 @@ export type Reason =
     }
   | { readonly why: "no reading"; readonly needs: "odometer" | "hours" }
   /** Last done at an odometer nobody knows; the leg holds the latest point at which it can fall due. */
-  | { readonly why: "unplaced"; readonly leg: number };
+  | { readonly why: "unplaced"; readonly leg: number }
+  /** Last done on a day nobody knows; the leg holds the latest day on which it can fall due. */
+  | { readonly why: "undated"; readonly leg: number };
 
 /** The state of one plan item. */
 export type Due = {

@@ -115,6 +115,8 @@ function reasonOf(
   if (governs === null || chosen === undefined) {
     const unplaced = legs.findIndex((leg) => leg.by === "distance" && leg.anchor.from === "job" && leg.anchor.ridden === null && leg.toGo !== null);
     if (unplaced >= 0) return { why: "unplaced", leg: unplaced };
+    const undated = legs.findIndex((leg) => leg.by === "date" && leg.anchor.from === "job");
+    if (undated >= 0) return { why: "undated", leg: undated };
     return { why: "no reading", needs: legs.some((leg) => leg.by === "hours") && !legs.some((leg) => leg.by === "distance") ? "hours" : "odometer" };
   }
   if (status === "no record") {

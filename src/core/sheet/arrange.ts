@@ -6,13 +6,17 @@ import type { ItemKey } from "../ids.ts";
 import { SYSTEMS } from "../plan/plan.ts";
 import type { Apart, Work } from "./how.ts";
 
-/** One thing to do. "tension": chain slack or belt tension after the rear wheel went back in. */
+/**
+ * One thing to do. "tension": chain slack or belt tension after the rear wheel went back in. "brakes": made ready to brake before the bike moves.
+ * "stays apart": without these it is not moved, and they go back in another evening.
+ */
 export type Step =
   | { readonly step: "item"; readonly item: ItemKey }
   | { readonly step: "open" | "close"; readonly part: Apart }
   | { readonly step: "warm up" }
   | { readonly step: "tension" }
-  | { readonly step: "pump brakes" }
+  | { readonly step: "stays apart"; readonly parts: readonly Apart[] }
+  | { readonly step: "brakes" }
   | { readonly step: "last look" }
   | { readonly step: "test ride" };
 
@@ -24,6 +28,9 @@ export type Evening = {
   readonly minutes: number;
   readonly unsaid: number;
 };
+
+/** Without one of these a bike stands on nothing but its stand. */
+const STANDS_ON: readonly Apart[] = ["front wheel", "rear wheel", "front fork"];
 
 /** What is reckoned for an item that does not say, so that an evening ends. */
 const UNSAID = 15;
@@ -49,6 +56,8 @@ class Bench {
   private readonly keys: ReadonlySet<ItemKey>;
   private readonly apart = new Set<Apart>();
   private hot = false;
+  /** Brakes were worked at, or a wheel was out, and nobody has tried them since. */
+  private brakes = false;
 
   private readonly tension: boolean;
   private readonly longest: number;
@@ -63,7 +72,7 @@ class Bench {
   evening(): Evening {
     const steps: Step[] = [];
     const items: ItemKey[] = [];
-    let [minutes, unsaid, brakes] = [0, 0, false];
+    let [minutes, unsaid] = [0, 0];
     const starts = this.startsWarm() ? "warm" : "cold";
     this.hot = starts === "warm";
     const fits = (work: Work): boolean => items.length === 0 || minutes + (work.minutes ?? UNSAID) <= this.longest;
@@ -88,13 +97,18 @@ class Bench {
       items.push(next.key);
       minutes += next.minutes ?? 0;
       if (next.minutes === null) unsaid++;
-      brakes ||= next.system === "brakes" || next.how.opens.some((part) => part === "front wheel" || part === "rear wheel");
+      this.brakes ||= next.system === "brakes" || next.how.opens.some((part) => part === "front wheel" || part === "rear wheel");
       const taken = next;
       this.left = this.left.filter((work) => work !== taken);
       // What nothing more needs before the engine runs again goes back at once.
       for (const part of [...this.apart].reverse()) if (!this.isNeeded(part)) this.close(part, steps);
     }
-    if (brakes) steps.push({ step: "pump brakes" });
+    const parts = [...this.apart].filter((part) => STANDS_ON.includes(part));
+    if (parts.length > 0) steps.push({ step: "stays apart", parts });
+    else if (this.brakes) {
+      steps.push({ step: "brakes" });
+      this.brakes = false;
+    }
     return { starts, steps, items, minutes, unsaid };
   }
 

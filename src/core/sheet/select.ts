@@ -5,14 +5,14 @@ import type { LocalDate } from "../calendar/dates.ts";
 import type { ItemKey } from "../ids.ts";
 import { chartOf, MOST_SERVICES, printedAt, runningInOf, servicesAround } from "../plan/chart.ts";
 import type { PlanItem } from "../plan/plan.ts";
-import { figureIn, type Ridden, riddenOf, stretchOf } from "../quantity/distance.ts";
+import { between, figureIn, type Ridden, riddenOf, type Stretch, stretchOf } from "../quantity/distance.ts";
 import { doTheseFirst } from "../schedule/do-these-first.ts";
 import type { Due, Facts, Moment } from "../schedule/facts.ts";
 import { type Falling, type Horizon, outlook } from "../schedule/outlook.ts";
 import { dueList } from "../schedule/status.ts";
 
-/** "now": due already. "there": falls due at this service. "near": soon after it. "unknown": nothing is on record of it, and it cannot wait for its next mark. */
-export type SheetWhy = "now" | "there" | "near" | "unknown";
+/** "now": due already. "there": falls due at this service. "near": soon after it. "next": of the next service, which is near enough to be done with what falls due by a day. "unknown": nothing is on record of it, and it cannot wait for its next mark. */
+export type SheetWhy = "now" | "there" | "near" | "next" | "unknown";
 export type SheetEntry = { readonly item: ItemKey; readonly why: SheetWhy; readonly due: Due };
 
 /** What a service has over the ordinary one: "12,000 is the 4,000 list plus ...". Whole figures of the bike's column. */
@@ -33,6 +33,17 @@ export type SheetList = {
   /** Falls due well before it, and is best done then. */
   readonly meanwhile: readonly ItemKey[];
   readonly adds: Adds | null;
+  /** What such a list cannot know; null where it can, and of a service. */
+  readonly blind: Blind | null;
+};
+
+/**
+ * Nothing says how far the bike is ridden. Until a day, only what goes by date is foreseen, until a point only what goes by distance.
+ * `next`: the service that comes next, until a day; `counted`: it is near enough to be done with the rest, and in the list. Null where none lies ahead.
+ */
+export type Blind = {
+  readonly until: "day" | "point";
+  readonly next: { readonly mark: Ridden; readonly away: Stretch; readonly counted: boolean } | null;
 };
 
 /** As near as this is done together; the same as in looking ahead. */
@@ -46,6 +57,13 @@ const NEAR = { mi: 500, km: 800 } as const;
 export function sheetAt(facts: Facts, moment: Moment, at: Ridden | "next"): SheetList | null {
   const mark = at === "next" ? nextMark(facts, moment) : at;
   if (mark === null) return byDay(facts, moment);
+  const { likely, placed, entries } = ofService(facts, moment, mark);
+  const meanwhile = placed.filter(({ when }) => when === "before").map(({ each }) => each.item);
+  return { mark, on: likely, until: null, upTo: null, ...apartFromCovered(facts.plan.items, entries), meanwhile, adds: addsAt(facts, mark), blind: null };
+}
+
+/** What belongs to a service, with what another item there does as well; and how all that falls due until then lies to it. */
+function ofService(facts: Facts, moment: Moment, mark: Ridden) {
   const { today, ridden } = moment;
   const reached = ridden !== null && ridden >= mark;
   const likely = reached ? today : (moment.forecast.dateOf(mark)?.on ?? null);
@@ -62,8 +80,7 @@ export function sheetAt(facts: Facts, moment: Moment, at: Ridden | "next"): Shee
   // Where nothing falls due there is no service; what cannot wait is not left for a later one than the next.
   const isNext = mark <= (nextMark(facts, moment) ?? mark) + near;
   const entries = passed.length > 0 && isNext ? withUnknown(facts, moment, passed) : passed;
-  const meanwhile = placed.filter(({ when }) => when === "before").map(({ each }) => each.item);
-  return { mark, on: likely, until: null, upTo: null, ...apartFromCovered(facts.plan.items, entries), meanwhile, adds: addsAt(facts, mark) };
+  return { likely, placed, entries };
 }
 
 /** What the plan prints at a service that has just been passed and of which nothing is on record: a bike that came with its figure past it may well want it. */
@@ -90,8 +107,30 @@ export function unknownFirst(facts: Facts, moment: Moment): readonly Due[] {
 /** All that is due, or likely falls due until a day or a point: the work of a winter, done while the bike stands. */
 export function sheetUntil(facts: Facts, moment: Moment, horizon: Horizon, named: Pick<SheetList, "until" | "upTo">): SheetList {
   const falling = outlook(facts, moment, horizon).filter(({ likely }) => likely);
-  const entries = falling.map(({ item, now }): SheetEntry => ({ item, why: now.status === "due" || now.status === "overdue" ? "now" : "there", due: now }));
-  return { mark: null, on: moment.today, ...named, ...apartFromCovered(facts.plan.items, withUnknown(facts, moment, entries)), meanwhile: [], adds: null };
+  const known = falling.map(({ item, now }): SheetEntry => ({ item, why: now.status === "due" || now.status === "overdue" ? "now" : "there", due: now }));
+  const blind = blindUntil(facts, moment, horizon, named.upTo === null ? "day" : "point");
+  const entries = [...known, ...ofNext(facts, moment, blind, new Set(known.map(({ item }) => item)))];
+  return {
+    ...{ mark: null, on: moment.today, ...named, ...apartFromCovered(facts.plan.items, withUnknown(facts, moment, entries)) },
+    ...{ meanwhile: [], adds: null, blind },
+  };
+}
+
+/** What a look ahead cannot know, where nothing says how far the bike is ridden. @param until what was asked for */
+export function blindUntil(facts: Facts, moment: Moment, horizon: Horizon, until: Blind["until"]): Blind | null {
+  if (until === "point") return horizon.ridden !== null && moment.forecast.dateOf(horizon.ridden.likely) === null ? { until, next: null } : null;
+  if (horizon.ridden !== null) return null;
+  const [mark, ridden] = [nextMark(facts, moment), moment.ridden];
+  if (mark === null || ridden === null || mark <= ridden) return { until, next: null };
+  const away = between(ridden, mark);
+  return { until, next: { mark, away, counted: away <= stretchOf(NEAR[facts.column], facts.column) } };
+}
+
+/** The items of the next service beside a list that foresees by date alone, where it is near enough. @param listed items that the list has already */
+export function ofNext(facts: Facts, moment: Moment, blind: Blind | null, listed: ReadonlySet<ItemKey>): readonly SheetEntry[] {
+  if (blind?.next?.counted !== true) return [];
+  const { entries } = ofService(facts, moment, blind.next.mark);
+  return entries.filter(({ item, why }) => why !== "unknown" && !listed.has(item)).map((entry): SheetEntry => ({ ...entry, why: "next" }));
 }
 
 /** The services at a point or nearest to it, in whole figures of the bike's column. */
@@ -168,7 +207,7 @@ function byDay(facts: Facts, moment: Moment): SheetList | null {
     .map(
       ({ item, now, on }): SheetEntry => ({ item, why: now.status === "due" || now.status === "overdue" ? "now" : on === first ? "there" : "near", due: now }),
     );
-  return { mark: null, on: first, until: null, upTo: null, ...apartFromCovered(facts.plan.items, entries), meanwhile: [], adds: null };
+  return { mark: null, on: first, until: null, upTo: null, ...apartFromCovered(facts.plan.items, entries), meanwhile: [], adds: null, blind: null };
 }
 
 /** Replacing covers inspecting: what another entry does is not done twice. */

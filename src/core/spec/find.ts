@@ -4,12 +4,31 @@ import { SPEC_USES, type SpecUse } from "./spec.ts";
 
 /** Names people type, by key: the name on screen first. */
 export type SpecNames = Readonly<Record<string, readonly string[]>>;
+/** What the open tables are asked for by. `before` and `behind`: what may stand around a mark; `treadOf`: what means the law only beside a place; `battery`: the word for one. */
+type TableWords =
+  | "loads"
+  | "speeds"
+  | "tread"
+  | "treadOf"
+  | "volts"
+  | "battery"
+  | "fluids"
+  | "oils"
+  | "threads"
+  | "spanners"
+  | "threadSizes"
+  | "before"
+  | "behind";
 /** Words of a language around a spec. */
 export type SpecWords = {
   readonly names: SpecNames;
   readonly uses: Readonly<Record<SpecUse, readonly string[]>>;
   readonly idle: readonly string[];
-  readonly tables: Readonly<Record<"loads" | "speeds" | "tread" | "volts" | "fluids" | "oils" | "threads" | "spanners", readonly string[]>> & {
+  /** "How much oil does it take": words that go with such a verb, and that mean something without it. */
+  readonly asking: { readonly does: readonly string[]; readonly beside: readonly string[] };
+  readonly tables: Readonly<Record<TableWords, readonly string[]>> & {
+    /** Kinds of battery by what riders call them, without the word for a battery. */
+    readonly batteries: Readonly<Record<string, readonly string[]>>;
     /** Places of the tread law by what riders call them. */
     readonly places: Readonly<Record<string, readonly string[]>>;
   };
@@ -29,18 +48,27 @@ const NEAR = 0.25;
 const MOST_NEAREST = 4;
 
 /** "Front tyre pressure two-up", "oil", "rear axel". */
-export function findSpecs(typed: string, { names, uses, idle }: SpecWords): FoundSpecs {
+export function findSpecs(typed: string, { names, uses, idle, asking }: SpecWords): FoundSpecs {
   const said = folded(typed);
   const use = SPEC_USES.find((each) => uses[each].some((word) => hasPhrase(said, word))) ?? null;
   const without = use === null ? said : uses[use].reduce((text, word) => ` ${text} `.replace(` ${word} `, " ").trim(), said);
-  const tokens = without.split(" ").filter((token) => token !== "" && !idle.includes(token));
-  const phrase = tokens.join(" ");
+  const isAsking = without.split(" ").some((token) => asking.does.includes(token));
+  const empty = isAsking ? [...idle, ...asking.does, ...asking.beside] : idle;
+  const told = (text: string): string =>
+    text
+      .split(" ")
+      .filter((token) => token !== "" && !empty.includes(token))
+      .join(" ");
+  const phrase = told(without);
+  const tokens = phrase.split(" ");
   if (phrase === "") return { keys: [], own: null, exact: false, use, nearest: [] };
   const own = Object.keys(names).find((key) => folded(names[key]?.[0] ?? "") === phrase) ?? null;
-  const exact = Object.keys(names).filter((key) => folded(key) === phrase || (names[key] ?? []).some((name) => folded(name) === phrase));
+  const exact = Object.keys(names).filter(
+    (key) => folded(key) === phrase || (names[key] ?? []).some((name) => folded(name) === phrase || told(folded(name)) === phrase),
+  );
   if (exact.length > 0) return { keys: exact, own, exact: true, use, nearest: [] };
   const scored = Object.entries(names)
-    .map(([key, all]) => ({ key, score: Math.max(...all.map((name) => alike(tokens, folded(name).split(" ")))) }))
+    .map(([key, all]) => ({ key, score: Math.max(...[key, ...all].map((name) => alike(tokens, folded(name).split(" ")))) }))
     .filter(({ score }) => score >= NEAR)
     .sort((a, b) => b.score - a.score);
   const best = scored[0]?.score ?? 0;
@@ -53,6 +81,8 @@ const folded = (text: string): string =>
     .normalize("NFKC")
     .toLowerCase()
     .replace(/\btire/gu, "tyre")
+    .replace(/\bspindle/gu, "axle")
+    .replace(/\bback (?=(?:axle|tyre|wheel|brake|disc|rotor|pad|shoe|sprocket|caliper|shock|spring|sag|light)s?\b)/gu, "rear ")
     // A front brake's disc is the front disc, and nothing else of that brake.
     .replace(/\bbrake rotors?\b/gu, "disc")
     .replace(/\bbrake (?=(?:discs?|pads?|shoes?)\b)/gu, "")

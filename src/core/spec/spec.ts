@@ -3,6 +3,7 @@
 
 import { forceIn, sameForce } from "../belt/force.ts";
 import type { Instant } from "../calendar/dates.ts";
+import { standIn } from "../chain/stand.ts";
 import type { BikeId, MemberId } from "../ids.ts";
 import { dimensionOf, type UnitId } from "../quantity/units.ts";
 
@@ -84,12 +85,17 @@ const weight = (spec: Spec): number => (hasPage(spec) ? 2 : spec.source === null
 /** Do two specs say the same? Figures are compared as printed: 36 psi and 2.48 bar differ by less than the last digit of the coarser. */
 export function isSame(a: Spec, b: Spec): boolean {
   if (a.holds.is === "words" || b.holds.is === "words") return a.holds.is === b.holds.is && folded(a.typed) === folded(b.typed);
-  return near(a.holds.low, b.holds.low) && near(a.holds.high, b.holds.high) && isAtOneForce(a, b);
+  return near(a.holds.low, b.holds.low) && near(a.holds.high, b.holds.high) && isAtOneForce(a, b) && isOnOneStand(a, b);
 }
 /** A deflection at another force is another figure; where only one names a force, it may be the other's too. */
 function isAtOneForce(a: Spec, b: Spec): boolean {
   const [one, other] = [a, b].map(({ holds, typed }) => (holds.is === "figure" && dimensionOf(holds.unit) === "length" ? forceIn(typed) : null));
   return one == null || other == null || sameForce(one.newtons, other.newtons);
+}
+/** A slack on another stand is another figure; where only one names a stand, it may be the other's too. */
+function isOnOneStand(a: Spec, b: Spec): boolean {
+  const [one, other] = [a, b].map(({ holds, typed }) => (holds.is === "figure" && dimensionOf(holds.unit) === "length" ? standIn(typed) : null));
+  return one == null || other == null || one === other;
 }
 /** Half a percent: a figure printed in two units is rounded in one of them. */
 const AS_PRINTED = 0.005;

@@ -106,7 +106,7 @@ const POINT_ROWS = {
   },
   "front-shoes": { fits: { frontBrake: ["drum"] }, vital: "brakes", onFail: STOP, caution: "drum dust" },
   "rear-shoes": { fits: { rearBrake: ["drum"] }, vital: "brakes", onFail: STOP, caution: "drum dust" },
-  "front-brake-cable": { fits: { frontBrake: ["drum"] }, vital: "brakes", onFail: STOP, caution: "brakes" },
+  "front-brake-cable": { fits: { frontBrake: ["drum"] }, vital: "brakes", onFail: STOP, caution: "drum brakes" },
   "abs-lamp": { fits: { abs: ["fitted"] }, onFail: STOP, caution: "brakes" },
 
   // At the bars.

@@ -89,7 +89,7 @@ export const FRAME_ITEMS = {
     shortened: { wet: every(800, 1200) },
     fits: { frontBrake: ["drum"] },
     minutes: 10,
-    caution: "brakes",
+    caution: "drum brakes",
     source: PRACTICE,
   },
   "rear-drum.adjust": {
@@ -102,7 +102,7 @@ export const FRAME_ITEMS = {
     shortened: { wet: every(800, 1200) },
     fits: { rearBrake: ["drum"] },
     minutes: 10,
-    caution: "brakes",
+    caution: "drum brakes",
     source: PRACTICE,
   },
   "front-brake-cam.lubricate": {
@@ -114,7 +114,7 @@ export const FRAME_ITEMS = {
     fits: { frontBrake: ["drum"] },
     position: "weight off",
     minutes: 45,
-    caution: "brakes",
+    caution: "drum brakes",
     source: PRACTICE,
   },
   "rear-brake-cam.lubricate": {
@@ -126,7 +126,7 @@ export const FRAME_ITEMS = {
     fits: { rearBrake: ["drum"] },
     position: "weight off",
     minutes: 45,
-    caution: "brakes",
+    caution: "drum brakes",
     source: PRACTICE,
   },
   "head-bolts.check": {

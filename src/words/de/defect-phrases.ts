@@ -598,6 +598,7 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "no throttle play": [],
     "low engine oil": [],
     "mixed brake fluid": [],
+    "mixed clutch fluid": [],
   },
   whole: {
     puncture: ["plattfuß", "platter reifen", "reifenpanne", "platten vorne", "platten hinten", "platten vorn", "einen platten"],

@@ -17,6 +17,23 @@ export const GERMAN_DETAIL_WORDS: DetailWords = {
   forCost: ["für"],
   without: ["ohne", "außer", "vergessen", "nicht"],
   fresh: ["neu", "neue", "neuen", "neuer", "frisch", "frische"],
+  fluids: {
+    names: {
+      "DOT 5": ["silikon-bremsflüssigkeit", "silikonbremsflüssigkeit", "silikonflüssigkeit", "silikon"],
+      "mineral oil": ["mineralöl", "hydrauliköl"],
+      "brake fluid": ["bremsflüssigkeit"],
+    },
+    notBefore: ["fett", "spray", "paste", "schlauch", "schläuche", "dichtung"],
+    denied: ["nicht", "kein", "keine", "ohne", "statt"],
+    puts: ["aufgefüllt", "nachgefüllt", "nachgekippt", "gefüllt", "gekippt"],
+    circuits: {
+      "brake-fluid.inspect": [
+        ...["vordere bremse", "hintere bremse", "bremse vorne", "bremse hinten", "vorderbremse", "hinterbremse", "bremse", "bremsen"],
+        ...["bremsflüssigkeit", "ausgleichsbehälter", "bremsflüssigkeitsbehälter"],
+      ],
+      "clutch-fluid.replace": ["kupplungsflüssigkeit", "kupplung", "kupplungsbehälter"],
+    },
+  },
   within: [],
   byName: ["bei", "beim", "von", "vom", "durch"],
   byWhom: ["der", "die", "beim", "in", "vom", "bei", "meiner", "meinem"],

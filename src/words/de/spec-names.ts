@@ -115,6 +115,7 @@ export const GERMAN_SPEC_WORDS: SpecWords = {
   },
   // What tables are called is asked for in English for now.
   tables: ENGLISH_SPEC_WORDS.tables,
+  asking: { does: [], beside: [] },
   idle: [
     ...[
       "was",

@@ -154,7 +154,8 @@ export const bikeWords = (p: Printer) => {
     recordedItem: (called: string, on: VagueDate): string => `${called} (${p.vague(on)})`,
     unknown: (what: readonly string[]): string => `No record of: ${p.list(what)}. That is fine; /due shows them so until a job is recorded.`,
     unread: (called: string, typed: string): string => `I could not read “${typed}” for ${called}.`,
-    unreadHow: (): string => "Say when, as far as you know: spring 2023, about 2 years ago, ages ago; front and rear apart with /work. The rest is kept.",
+    unreadHow: (): string =>
+      "Say when, as far as you know: spring 2023, about 2 years ago, at 9,800, ages ago; of two, front 2021, rear last autumn. The rest is kept.",
     whole: (nickname: string): string => `${nickname}'s history counts from new: everything runs from zero.`,
     fields: { name: "Nickname you will call it by", kind: "Kind of bike", odometer: "What the odometer shows, with its unit", odometerHint: "14,210 mi" },
     labels: {

@@ -133,7 +133,7 @@ export const POINT_WORDS = {
     name: "No brake drags",
     look: "Work each brake, let go, then turn each wheel by hand.",
     good: "Turns freely at once, with a light even rub at most.",
-    more: "A brake that drags after standing has a stuck piston or slide, or a blocked return: free it before riding, heat takes the brake away.",
+    more: "A brake that drags after standing has a stuck piston or slide or a blocked return, a drum a dry cam or cable: free it before riding, heat takes the brake away.",
   },
   "brake-fluid": {
     name: "Brake fluid",
@@ -146,7 +146,7 @@ export const POINT_WORDS = {
     name: "Lever and pedal",
     look: "Pull the front lever and press the rear pedal, hold ten seconds each.",
     good: "Firm, well clear of the bar, and does not sink.",
-    more: "Spongy or sinking: do not ride until it is found: air, leak or old fluid.",
+    more: "Spongy or sinking: do not ride until it is found: air, a leak or old fluid; in a drum, shoes or a cable out of adjustment.",
   },
   "brake-hold": {
     name: "Each brake holds",

@@ -3,7 +3,7 @@
 import type { DefectKind } from "../../trade/defects.ts";
 
 export const ENGLISH_DEFECTS = {
-  "soft brake": "Do not ride until it is found: air, a leak or old fluid.",
+  "soft brake": "Do not ride until it is found: air, a leak or old fluid, or a drum out of adjustment.",
   "brake fluid leak": "Do not ride: fluid that is outside is not at the brake, and it ruins pads and paint.",
   "damaged brake hose": "Do not ride: a hose that is cracked, chafed or bulging can burst when you brake hardest. New hose, new fluid, bled.",
   "damaged brake": "Do not ride until it is replaced, or a mechanic has seen it: what is cracked, loose or oily in a brake fails when it is needed.",
@@ -75,4 +75,5 @@ export const ENGLISH_DEFECTS = {
   "no throttle play": "Do not ride until it snaps shut by itself at every bar position. The next reading that is right closes it.",
   "low engine oil": "An engine short of oil seizes, and locks the wheel. The next reading that is right closes it.",
   "mixed brake fluid": "It stands first on /due until all of it has been flushed and changed.",
+  "mixed clutch fluid": "It stands first on /due until all of it has been flushed and changed.",
 } as const satisfies Record<DefectKind, string>;

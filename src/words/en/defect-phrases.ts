@@ -461,6 +461,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "no throttle play": [],
     "low engine oil": [],
     "mixed brake fluid": [],
+    "mixed clutch fluid": [],
   },
   whole: {
     "flat battery": ["flat battery", "dead battery"],

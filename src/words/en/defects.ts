@@ -34,7 +34,7 @@ export const defectWords = (p: Printer) => {
     `found ${d.on === today ? "today" : p.date(d.on, today)}${d.dial === null ? "" : ` at ${p.point(d.dial, d.unit)}`}`;
   const heading = (grade: Grade | null): string => (grade === null ? "not graded yet" : grade);
   return {
-    /** "Do not ride: “front brake feels spongy”, found today. Do not ride until it is found: air, a leak or old fluid." */
+    /** "Do not ride: “front brake feels spongy”, found today. Do not ride until it is found: air, a leak or old fluid, or a drum out of adjustment." */
     due: (d: SaidDefect, today: LocalDate): string => `${capital(heading(d.grade))}: “${d.words}”, ${when(d, today)}.${after(sentence(d.kind))}`,
     /** Just noted. */
     noted: (d: SaidDefect): string => `${d.nickname}: “${d.words}”. Noted.${after(sentence(d.kind))}`,
@@ -74,7 +74,8 @@ export const defectWords = (p: Printer) => {
     /** What went with the reading that was taken back, and another says still. */
     stillSaid: (words: readonly string[]): string => `Another reading says the same, so it stands: ${p.list(words.map((each) => `“${each}”`))}.`,
     reopened: (words: readonly string[]): string => `Open again: ${p.list(words.map((each) => `“${each}”`))}.`,
-    inChannel: (): string => "Noted. There is a question about it, for you alone.",
+    /** @param asks there is something to answer, and not only to read */
+    inChannel: (asks: boolean): string => `Noted. There is ${asks ? "a question about it" : "a word about it"}, for you alone.`,
     labels: {
       grade: (grade: Grade): string => capital(grade),
       nothing: "It was nothing",

@@ -53,6 +53,32 @@ export const ENGLISH_DETAIL_WORDS: DetailWords = {
   forCost: ["for"],
   without: ["without", "except", "forgot", "minus", "not", "no"],
   old: ["old", "worn", "previous"],
+  fluids: {
+    names: {
+      "DOT 5": ["silicone brake fluid", "silicone hydraulic fluid", "silicone based fluid", "silicone fluid", "silicone"],
+      "mineral oil": ["mineral hydraulic oil", "mineral hydraulic fluid", "mineral brake fluid", "mineral fluid", "mineral oil", "mineral"],
+      "brake fluid": ["brake fluid"],
+    },
+    notBefore: ["grease", "spray", "lube", "paste", "sealant", "sealer", "hose", "hoses", "line", "lines", "seal", "seals", "water", "engine"],
+    denied: ["not", "no", "without", "never"],
+    puts: ["topped", "added", "filled", "poured", "put"],
+    circuits: {
+      "brake-fluid.inspect": [
+        ...[
+          "front brake fluid",
+          "rear brake fluid",
+          "front brake reservoir",
+          "rear brake reservoir",
+          "front brake",
+          "rear brake",
+          "front brakes",
+          "rear brakes",
+        ],
+        ...["brake reservoir", "front reservoir", "rear reservoir", "front master cylinder", "rear master cylinder", "brake fluid", "brakes", "brake"],
+      ],
+      "clutch-fluid.replace": ["clutch fluid", "clutch reservoir", "clutch master cylinder", "clutch"],
+    },
+  },
   within: ["in"],
   byWhom: ["at", "by", "the", "my", "a", "local", "from", "with"],
   byName: ["at", "by", "with", "from"],

@@ -176,6 +176,7 @@ export const dueWords = (p: Printer) => {
           ? `by distance it was due at ${about(leg)}${at(leg.dueAt, b)}`
           : `by distance at ${about(leg)}${at(leg.dueAt, b)}${leg.anchor.from === "job" && leg.anchor.countsFor !== null ? `, since it counts for ${at(leg.anchor.countsFor, b)}` : ""}, ${road(leg.toGo, b)} to go`;
       case "date":
+        if (leg.state === "cannot tell") return `by date it cannot tell, since the day then is not known: ${p.date(leg.dueOn, b.today)} at the latest`;
         return leg.daysToGo <= 0 ? `by date it was due ${p.coarse(leg.dueOn, leg.grain, b.today)}` : `by date ${p.coarse(leg.dueOn, leg.grain, b.today)}`;
       case "hours":
         return leg.toGo === null ? "by engine hours it cannot tell" : `by engine hours at ${p.figure(leg.dueAt)}`;
@@ -208,6 +209,11 @@ export const dueWords = (p: Printer) => {
         const leg = due.legs[because.leg];
         if (leg?.by !== "distance") return "";
         return `${since(leg.anchor, "distance", b)}; due at ${at(leg.dueAt, b)} at the latest, or record it with its figure`;
+      }
+      case "undated": {
+        const leg = due.legs[because.leg];
+        if (leg?.by !== "date") return "";
+        return `${since(leg.anchor, "date", b)}; due on ${p.date(leg.dueOn, b.today)} at the latest, or record it with its day`;
       }
       case "leg": {
         const governs = due.legs[because.leg];

@@ -20,6 +20,7 @@ type Evening = {
   readonly today: LocalDate;
   readonly bikes: readonly Brought[];
   readonly idle: readonly string[];
+  readonly byDate: readonly string[];
   readonly tools: readonly { readonly tool: string; readonly bikes: readonly string[] }[];
   readonly more: number;
 };
@@ -41,12 +42,19 @@ export const eveningWords = (p: Printer) => {
       is
         ? `The group's wrench evening (/plan evening) and its shopping list (/plan shopping group:yes) show ${nickname} now: its name, yours, and what falls due on it. Nothing found wrong. Take it out with group-evening:no.`
         : `The group's wrench evening no longer shows ${nickname}.`,
-    lines: ({ until, far, today, bikes, idle, tools, more }: Evening): readonly string[] => {
+    lines: ({ until, far, today, bikes, idle, byDate, tools, more }: Evening): readonly string[] => {
       const by = far === null ? `by ${p.date(until, today)}` : `until “${far}”`;
+      const alone =
+        byDate.length === 0
+          ? []
+          : [
+              `By date alone on ${p.list(byDate)}, with the next service where it is near: nothing says how far ${byDate.length === 1 ? "it is" : "they are"} ridden. The owner says it with /bike change yearly:.`,
+            ];
       if (bikes.length === 0)
         return [
           idle.length === 0 ? "No bike is brought to this group's wrench evening yet." : `Nothing falls due ${by} on ${p.list(idle)}.`,
           ...(idle.length === 0 ? [HOW] : []),
+          ...alone,
         ];
       const items = bikes.reduce((sum, bike) => sum + bike.items.length, 0);
       const minutes = bikes.reduce((sum, bike) => sum + bike.minutes, 0);
@@ -61,6 +69,7 @@ export const eveningWords = (p: Printer) => {
             `- ${owner === null ? nickname : `${nickname} (${owner})`}, ${time(each, open)}: ${work(own, unknown)}`,
         ),
         ...(idle.length === 0 ? [] : [`Nothing to do on ${p.list(idle)}.`]),
+        ...alone,
         ...(more === 0 ? [] : [`And ${counted(more, "bike")} more that found no room here.`]),
         "",
         ...(all.length === 0 ? [] : [`Tools${bikes.length === 1 ? "" : " for every bike"}: ${p.list(all.map(({ tool }) => tool))}.`]),

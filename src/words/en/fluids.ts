@@ -2,10 +2,13 @@
 
 import type { FluidClassName } from "../../trade/fluids.ts";
 
+type Named = FluidClassName | "brake fluid";
+
 type Put = {
   readonly nickname: string;
-  readonly inside: FluidClassName;
-  readonly added: FluidClassName;
+  readonly of: "brakes" | "clutch";
+  readonly inside: Named;
+  readonly added: Named;
   readonly worth: FluidClassName | null;
   readonly wet: number | null;
 };
@@ -56,8 +59,11 @@ export const fluidEntered = (entered: Entered, list: (names: readonly string[]) 
 const inLines = (before: string): string =>
   `If ${before} is still in there, do not add to it: the bike's maker must allow the other, and it all has to be flushed and cleaned first.`;
 
+/** A class with its family behind it; what is a family of its own, alone. */
+const withFamily = (name: Named, joined: string): string => (name === "brake fluid" || FAMILY[name] === name ? name : `${name}${joined}${FAMILY[name]}`);
+
 /** A fluid other than the bike's own was put in. */
-export const fluidPut = ({ nickname, inside, added, worth, wet }: Put): string =>
+export const fluidPut = ({ nickname, of, inside, added, worth, wet }: Put): string =>
   worth === null
-    ? `Do not ride: ${added} is ${FAMILY[added]}, ${nickname} is entered with ${inside}, ${FAMILY[inside]}, and the two never mix: seals swell and the brake can go. Have it all flushed first. If the entry is wrong, put it right with /bike fitted.`
+    ? `Do not ride: ${added === withFamily(added, "") ? `${added} went in` : withFamily(added, " is ")}, ${nickname}${of === "clutch" ? "'s clutch" : ""} is entered with ${withFamily(inside, ", ")}, and the two never mix: seals swell and the ${of === "clutch" ? "clutch" : "brake"} can go. Have it all flushed first. If the entry is wrong, put it right with /bike fitted.`
     : `${added} mixes with ${inside}; count the mix as ${worth}${wet === null ? "" : `, which boils from ${wet} °C once it has drawn water (49 CFR 571.116)`}.`;

@@ -50,17 +50,22 @@ export const ENGLISH_ITEMS = {
   },
   "chain.replace": {
     name: "New chain and sprockets",
-    synonyms: ["chain", "chain set", "chain and sprockets", "chain kit", "sprockets", "drive chain", "new chain"],
+    synonyms: [
+      ...["chain", "chain set", "chain and sprockets", "chain kit", "sprockets", "drive chain", "new chain"],
+      // Of the kit some: which of it was named is asked of the rest (words/en/parts.ts).
+      ...["front sprocket", "rear sprocket", "front and rear sprockets", "both sprockets"],
+      ...["chain and front sprocket", "chain and rear sprocket", "front sprocket and chain", "rear sprocket and chain"],
+    ],
   },
   "drive-belt.inspect": { name: "Drive belt tension and wear", synonyms: ["belt", "drive belt", "belt tension", "final drive belt"] },
   "drive-belt.replace": { name: "New drive belt", synonyms: ["belt", "drive belt", "final drive belt", "new belt"] },
   "shaft-oil.inspect": { name: "Shaft drive oil level", synonyms: ["shaft oil", "final drive oil", "shaft oil level", "final drive"] },
   "shaft-oil.replace": { name: "Shaft drive oil", synonyms: ["shaft oil", "final drive oil", "final drive", "shaft drive"] },
   "shaft-splines.lubricate": { name: "Shaft splines", synonyms: ["splines", "spline"] },
-  "front-pads.measure": { name: "Front brake pads", synonyms: ["front pads", "brake pads", "pads", "front brake pad", "front brake"] },
-  "rear-pads.measure": { name: "Rear brake pads", synonyms: ["rear pads", "brake pads", "pads", "rear brake pad", "rear brake", "back pads"] },
-  "front-shoes.measure": { name: "Front brake shoes", synonyms: ["front shoes", "brake shoes", "front drum", "front brake"] },
-  "rear-shoes.measure": { name: "Rear brake shoes", synonyms: ["rear shoes", "brake shoes", "rear drum", "rear brake"] },
+  "front-pads.measure": { name: "Front brake pads", synonyms: ["front pads", "brake pads", "pads", "brakes", "front brake pad", "front brake"] },
+  "rear-pads.measure": { name: "Rear brake pads", synonyms: ["rear pads", "brake pads", "pads", "brakes", "rear brake pad", "rear brake", "back pads"] },
+  "front-shoes.measure": { name: "Front brake shoes", synonyms: ["front shoes", "brake shoes", "brakes", "front drum", "front brake"] },
+  "rear-shoes.measure": { name: "Rear brake shoes", synonyms: ["rear shoes", "brake shoes", "brakes", "rear drum", "rear brake"] },
   "brake-fluid.inspect": {
     name: "Brake fluid level",
     synonyms: [
@@ -75,7 +80,13 @@ export const ENGLISH_ITEMS = {
     ],
   },
   "brake-hoses.inspect": { name: "Brake hoses", synonyms: ["brake lines", "brake hose"] },
-  "brake-hoses.replace": { name: "New brake hoses", synonyms: ["brake hoses", "brake lines", "brake hose"] },
+  "brake-hoses.replace": {
+    name: "New brake hoses",
+    synonyms: [
+      ...["brake hoses", "brake lines", "brake hose", "brake line"],
+      ...["front", "rear", "back"].flatMap((end) => ["brake hose", "brake hoses", "brake line", "brake lines"].map((thing) => `${end} ${thing}`)),
+    ],
+  },
   "calipers.clean": { name: "Brake calipers and pins", synonyms: ["calipers", "caliper pins", "brake calipers"] },
   "tyre-pressure.measure": { name: "Tyre pressures", synonyms: ["tyre pressure", "tire pressures", "tire pressure", "pressures"] },
   "front-tread.measure": { name: "Front tread depth", synonyms: ["tread", "front tread", "tyre tread", "tire tread", "tread depth"] },

@@ -1,8 +1,9 @@
 // Judgements in English: the value, how it stands to which limit, and what to do. Each defers to the maker's manual.
 
+import type { Stand } from "../../core/chain/stand.ts";
 import { callsForWork, type Judgement, type Missing, type VerdictWord } from "../../core/judgement/verdict.ts";
 import type { ConditionRead } from "../../core/reading/detail.ts";
-import { kindRow, LEVELS, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
+import { kindRow, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
 import type { SpecUse } from "../../core/spec/spec.ts";
 import type { JudgedKind } from "../../trade/judged.ts";
 import type { SpecKey } from "../../trade/spec-keys.ts";
@@ -21,7 +22,7 @@ export type SaidJudged = {
   readonly unit: ReadingUnit;
   readonly typed: string;
   readonly judgement: Judgement;
-  readonly by: "spec" | "law" | "bars" | "bars, state law" | "practice" | "mark";
+  readonly by: "spec" | "law" | "bars" | "bars, state law" | "bars, no group" | "practice" | "mark";
   readonly doNotRide: boolean;
   readonly add: number | null;
   readonly share: number | null;
@@ -32,9 +33,16 @@ export type SaidJudged = {
   readonly air: number | null;
   /** The force at which a belt's figure holds, as typed; null where none was. */
   readonly force: string | null;
+  /** How the bike stands where a slack's figure holds; null where it names none. */
+  readonly stand: Stand | null;
   /** What is worse with a battery than low charge. */
   readonly alarm: "frozen" | "more than flat" | "six volts" | null;
+  /** What it comes to if it was taken as it has to be, which nobody said; null where that calls for no work. */
+  readonly ifSo: { readonly judgement: Judgement; readonly doNotRide: boolean } | null;
 };
+
+/** What lacks its limit, and the spec that would hold it. */
+type Lacking = { readonly kind: ReadingKind; readonly place: Place | null; readonly spec: SpecKey | null };
 
 /** What the sides of a limit are called; "low" and "high" where the trade has no word of its own. */
 export const SIDES: Partial<Record<ReadingKind, readonly [low: string, high: string]>> = {
@@ -101,6 +109,8 @@ const NEEDS: Record<Missing, string> = {
   cold: "say “cold” if the engine was",
   upright: "say “upright” if the bike stood so",
   "on the side stand": "say how the bike stood, “upright” or “on the side stand”",
+  "under load": "say “rider on” if somebody sat on it",
+  "other stand": "its figure holds with the bike standing otherwise; measure it so",
   "other force": "its figure holds at another force; press it with that one and read it again",
   "at force": "say “at force” if it was the force that the manual names",
   "throttle open": "say “throttle open” if it was held wide open",
@@ -147,15 +157,18 @@ const FLAT_LITHIUM = "So low, its cells may be harmed for good: do not charge it
 const SIX_VOLTS =
   "Of a battery of 12 V that is dead: do not charge it unwatched, have it tested. These figures are for 12 V; one of 6 V I cannot judge, go by its manual.";
 
+/** How a bike stands where its slack is measured, and how that is typed. */
+const STOOD: Record<Stand, { readonly so: string; readonly say: string }> = {
+  upright: { so: "with the bike upright", say: "upright" },
+  "on the side stand": { so: "on the side stand", say: "on the side stand" },
+  "under load": { so: "with the rider on", say: "rider on" },
+};
+
 /** What is said once of a bike and kept. */
-const KEPT: readonly Missing[] = ["cold", "upright", "on the side stand", "at force", "throttle open", "rpm", "temperature"];
+const KEPT: readonly Missing[] = ["cold", "upright", "on the side stand", "under load", "at force", "throttle open", "rpm", "temperature"];
 
 /** What is set or topped up, and ridden then. */
 const BEFORE: readonly JudgedKind[] = ["chain slack", "throttle free play", "oil level"];
-
-/** What may be too low to ride on, and the low mark as a level. */
-const BEFORE_KNOWN: readonly JudgedKind[] = ["brake fluid level", "oil level"];
-const LOW = LEVELS.indexOf("low mark");
 
 /** Bars moulded in at this height lie below what some laws ask for. */
 const BARS = 0.8;
@@ -172,7 +185,7 @@ export const judgeWords = (p: Printer) => {
     if (judgement.is === "cannot tell") return "";
     const { min, max, source } = judgement.limit;
     const span = min !== null && max !== null ? (min === max ? fine(min) : `${fine(min)} to ${fine(max)}`) : fine(min ?? max ?? 0);
-    const all = `${span}${j.force === null ? "" : ` at ${j.force}`}${wanted}`;
+    const all = `${span}${j.force === null ? "" : ` at ${j.force}`}${j.stand === null ? "" : ` ${STOOD[j.stand].so}`}${wanted}`;
     switch (j.by) {
       case "spec":
         return source === "" ? `${all} by your own figure` : `${all}, ${source}`;
@@ -180,6 +193,7 @@ export const judgeWords = (p: Printer) => {
         return `${all} by law, ${source}`;
       case "bars":
       case "bars, state law":
+      case "bars, no group":
         return `${all}, the moulded bars`;
       case "practice":
         return `${all}, common practice`;
@@ -209,13 +223,24 @@ export const judgeWords = (p: Printer) => {
     const lacks = first === "upright" && rest.includes("on the side stand") ? rest : [first ?? "limit", ...rest];
     const [only] = lacks;
     // As it was read it is low, and may be so.
-    if (only === "stood upright" && j.value <= LOW && BEFORE_KNOWN.includes(j.kind)) return `${called}: cannot tell; ${NEEDS[only]}, before you ride.`;
+    const ifSo = levelIfSo(j);
+    if (only === "stood upright" && ifSo !== "" && j.ifSo?.doNotRide === true) return `${called}: cannot tell; ${NEEDS[only]}, before you ride.${ifSo}`;
     if (only === "fitted") return `${called}: cannot tell; ${NEEDS.fitted}.`;
+    if (j.stand !== null && only === "other stand") return `${called}: cannot tell; its figure holds ${STOOD[j.stand].so}. Measure it so.`;
+    if (j.stand !== null && only === j.stand)
+      return `${called}: cannot tell yet; its figure holds ${STOOD[j.stand].so}. Say “${STOOD[j.stand].say}” if it was measured so. I keep that for this bike.`;
     if (j.force !== null && only === "other force")
       return `${called}: cannot tell; its figure holds at ${j.force}. Press it with that and read it again, such as “belt deflection 10 mm at ${j.force}”.`;
     if (j.force !== null && only === "at force")
       return `${called}: cannot tell yet; its figure holds at ${j.force}. Say how it was pressed, such as “at ${j.force}”, or “at force” if that was it. I keep that for this bike.`;
-    return `${called}: cannot tell yet; ${p.list(lacks.map((each) => NEEDS[each]))}.${lacks.some((each) => KEPT.includes(each)) ? " I keep it for this bike." : ""}`;
+    return `${called}: cannot tell yet; ${p.list(lacks.map((each) => NEEDS[each]))}.${lacks.some((each) => KEPT.includes(each)) ? " I keep it for this bike." : ""}${ifSo}`;
+  };
+  /** What a level off its mark means if it stands so however it is looked at: nobody rides off on a doubt. */
+  const levelIfSo = ({ kind, unit, judgement, ifSo }: SaidJudged): string => {
+    if (unit !== "level" || ifSo === null || ifSo.judgement.is === "cannot tell" || judgement.is !== "cannot tell") return "";
+    const what = DO[kind][ifSo.judgement.side === "high" ? 1 : 0];
+    const so = judgement.missing.some((each) => each === "cold" || each === "cooled") ? "cold" : "upright";
+    return ` If it reads so ${so} too: ${ifSo.doNotRide ? `do not ride. ${what}` : lowered(what)}`;
   };
   const pressure = (j: SaidJudged, called: string): string => {
     if (j.judgement.is === "cannot tell") return cause(j, called);
@@ -258,16 +283,24 @@ export const judgeWords = (p: Printer) => {
     const what = DO[j.kind][judgement.side === "high" ? 1 : 0];
     return `${stands}${what === "" ? "" : ` ${what}`}${j.doNotRide ? (BEFORE.includes(j.kind) ? " Do not ride before that." : " Do not ride on it.") : ""}${above}`;
   };
+  const kindsOf = (each: readonly Lacking[]): string =>
+    p.list(
+      [...new Set(each.map(({ kind }) => kind))].map((kind) => {
+        const places = [...new Set(each.flatMap((one) => (one.kind === kind && one.place !== null ? [one.place] : [])))];
+        return `${places.length === 0 ? "" : `${p.list(places)} `}${KIND_WORDS[kind].name}`;
+      }),
+    );
   return {
     line,
     /** All that lack nothing but their limit, in one line. */
-    lacking: (each: readonly { readonly kind: ReadingKind; readonly place: Place | null }[]): string => {
-      const kinds = [...new Set(each.map(({ kind }) => kind))].map((kind) => {
-        const places = [...new Set(each.flatMap((one) => (one.kind === kind && one.place !== null ? [one.place] : [])))];
-        return `${places.length === 0 ? "" : `${p.list(places)} `}${KIND_WORDS[kind].name}`;
-      });
-      return `To judge ${p.list(kinds)} I need the figures of your manual, once: /spec.`;
+    lacking: (each: readonly Lacking[]): string => {
+      const [spec, ...more] = [...new Set(each.flatMap((one) => one.spec ?? []))];
+      const enter = spec === undefined ? "/spec" : `/spec what:${lowered(englishSpecName(spec))} value:…`;
+      return `${capital(kindsOf(each))}: cannot tell yet; I need ${more.length > 0 ? "the figures" : "the figure"} of your manual, once: ${enter}`;
     },
+    /** The same again on a day when it was said. */
+    stillLacking: (each: readonly Lacking[]): string =>
+      `${capital(kindsOf(each))}: cannot tell yet without your manual's ${new Set(each.map(({ spec }) => spec)).size > 1 ? "figures" : "figure"}.`,
     uneven: ({ end, by, unit, typed }: { readonly end: "front" | "rear"; readonly by: number; readonly unit: ReadingUnit; readonly typed: string }): string =>
       `${capital(end)} pads differ by ${unit === "level" ? "" : valueAsTyped(p, by, unit, typed, "pad thickness")}: a piston or a slide pin sticks. Clean the caliper before new pads go in.`,
     /** Read of what came off since. */
@@ -275,7 +308,10 @@ export const judgeWords = (p: Printer) => {
       `${capital(read(reading))} was of the one that came off since: kept with its history, and not held against the one that is on.`,
     oneEnd: (): string => "One end is new: keep both of one construction, and of a pair that the bike's maker names. Take it gently at first.",
     unknownPlace: (): string =>
-      "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more: /group place. A bike that is in no group takes your own limit: /spec.",
+      "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more. Whoever runs the group says its place with /group place:…; your own limit is /spec what:rear tread limit value:…",
+    /** A bike that is in no group: the law is the rider's to enter. */
+    noGroup: (): string =>
+      "Whose tread law holds for you I do not know, so the moulded bars count; where you ride the law may ask for more. Enter what it asks for, once an end: /spec what:rear tread limit value:…",
     /** A place whose states each have a law of their own: by 49 CFR 571.119 S6.4 a tyre bears bars of 1/32 in. */
     stateLaw: (): string =>
       "In the United States the least tread in use is each state's own law; what counts here is the moulded bars (49 CFR 571.119). Where your state asks for more, enter it once as your own limit: /spec.",

@@ -2,7 +2,7 @@
 
 import { yearOf } from "../../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../../core/calendar/dates.ts";
-import { type Ridden, TENTHS_OF_MM } from "../../core/quantity/distance.ts";
+import { type Ridden, type Stretch, TENTHS_OF_MM } from "../../core/quantity/distance.ts";
 import type { Printer } from "../printer.ts";
 import { dialPoint } from "./dial-point.ts";
 import type { OnBike } from "./due.ts";
@@ -12,6 +12,10 @@ type Until = {
   readonly on: LocalDate | null;
   readonly byDistance: boolean;
   readonly ridden: { readonly low: Ridden; readonly likely: Ridden; readonly high: Ridden } | null;
+};
+type Blind = {
+  readonly until: "day" | "point";
+  readonly next: { readonly mark: Ridden; readonly away: Stretch; readonly counted: boolean } | null;
 };
 type When = { readonly on: LocalDate | null; readonly at: Ridden | null };
 
@@ -46,6 +50,16 @@ export const outlookWords = (p: Printer) => {
       const [low, likely, high] = [ridden.low, ridden.likely, ridden.high].map((each) => about(each, ridden.high - ridden.low, b));
       return `${until}, then likely at about ${likely} (${low} to ${high}).`;
     },
+    /** What a list of work ahead cannot know, and what to do about it. */
+    blind: ({ until, next }: Blind, b: Pick<OnBike, "unit" | "offset">): string => {
+      if (until === "point") return `Nothing says when that comes, so what falls due by date is left out, but for what is due today. ${sayRate(b)}`;
+      const alone = "By date alone: nothing says yet how far it will have gone by then";
+      if (next === null) return `${alone}, so what falls due by distance is left out. ${sayRate(b)}`;
+      const service = `the ${dialPoint(p, next.mark, b)} service, ${p.distance(next.away, { unit: b.unit })} away`;
+      return next.counted
+        ? `${alone}. Near enough to be done with it, and counted in: ${service}. What falls due by distance beyond that is left out. ${sayRate(b)}`
+        : `${alone}, so what falls due by distance is left out, first of all ${service}. ${sayRate(b)}`;
+    },
     nothing: (): string => "Nothing falls due until then.",
     /** Not to be read as leave to ride on. */
     nothingKnown: (n: number): string =>
@@ -74,6 +88,9 @@ export const outlookWords = (p: Printer) => {
     ],
   };
 };
+
+const sayRate = ({ unit }: Pick<OnBike, "unit">): string =>
+  `Say how far you ride in a year and it is complete: /bike change yearly:${unit === "mi" ? "3,000 mi" : "5,000 km"}.`;
 
 type Standing = {
   readonly until: LocalDate;

@@ -35,7 +35,13 @@ const KIT_NAMES: Readonly<Record<string, RegExp>> = {
 };
 const WHOLE_KIT = /\b(?:kit|set)\b/iu;
 
-type For = { readonly nickname: string; readonly items: readonly string[]; readonly worn: readonly string[]; readonly wrong: readonly string[] };
+type For = {
+  readonly nickname: string;
+  readonly items: readonly string[];
+  readonly next: readonly string[];
+  readonly worn: readonly string[];
+  readonly wrong: readonly string[];
+};
 
 export const partsWords = (p: Printer) => ({
   title: (nickname: string): string => `${nickname}, parts fitted`,
@@ -102,14 +108,16 @@ export const partsWords = (p: Printer) => ({
     return `- ${capital(what)}${inAll}: ${each.join("; ")}`;
   },
   atHand: (names: readonly string[]): string => `Look on the shelf first: ${p.list(names)}.`,
-  because: ({ nickname, items, worn, wrong }: For): string => {
+  because: ({ nickname, items, next, worn, wrong }: For): string => {
     const parts = [
       items.length === 0 ? null : p.list(items.map(lowered)),
+      next.length === 0 ? null : `of the next service, near enough to do together: ${p.list(next.map(lowered))}`,
       worn.length === 0 ? null : `at its limit by then, as measured: ${p.list(worn.map(lowered))}`,
       wrong.length === 0 ? null : `found wrong: ${p.list(wrong.map((each) => `“${each}”`))}`,
     ];
     return `For ${nickname}: ${parts.filter((part) => part !== null).join("; ")}.`;
   },
+  ofBike: (nickname: string, sentence: string): string => `${nickname}: ${lowered(sentence)}`,
   /** "Nothing is on record of Heron's front tyre age and coolant: look first. If they are wanted: front tyre; coolant." */
   perhaps: ({ nickname, items, uses }: { readonly nickname: string; readonly items: readonly string[]; readonly uses: readonly string[] }): string =>
     `Nothing on record on ${nickname} of ${p.list(items.map(lowered))}: look first, and buy only what is wanted: ${uses.join("; ")}.`,

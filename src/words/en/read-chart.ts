@@ -93,10 +93,21 @@ export const readChartWords = (p: Printer, plan: ReturnType<typeof planWords>) =
       `- ${named(line)} is ${lowered(name)} in your plan, which another line gives a different interval. Until you say which counts, it is left out.`,
     keepsMonths: (): string => "The chart has no column for time, so limits in months and years stay as your plan has them.",
     nothingToSave: (): string => "There is nothing to save as it stands.",
-    saved: (nickname: string, changed: readonly string[], added: readonly string[]): readonly string[] => [
+    saved: (
+      nickname: string,
+      changed: readonly string[],
+      added: readonly string[],
+      leftOut: readonly { readonly line: number; readonly text: string }[],
+    ): readonly string[] => [
       `${nickname}'s plan is changed by the chart.`,
       ...(changed.length === 0 ? [] : [`Changed: ${p.list(changed.map(lowered))}.`]),
       ...(added.length === 0 ? [] : [`New items of your own: ${p.list(added)}.`]),
+      ...(leftOut.length === 0
+        ? []
+        : [
+            `Left out, so look after ${leftOut.length === 1 ? "it" : "them"} yourself or add ${leftOut.length === 1 ? "it" : "them"} with /plan add:`,
+            ...leftOut.map(({ line, text }) => `- Line ${line}: “${[...text].slice(0, 80).join("")}”`),
+          ]),
       "What falls due by it now: /due",
     ],
     undone: (nickname: string): string => `${nickname}'s plan is again as it was before the chart. Items that came with it are dropped.`,

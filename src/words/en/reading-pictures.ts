@@ -22,7 +22,7 @@ type Wear = OnDial & {
   readonly panels: readonly {
     readonly place: Place | null;
     readonly points: readonly { readonly ridden: Ridden; readonly value: number; readonly typed: string }[];
-    readonly limit: { readonly value: number; readonly by: "spec" | "law" | "bars" | "bars, state law" | "practice" | "mark" } | null;
+    readonly limit: { readonly value: number; readonly by: "spec" | "law" | "bars" | "bars, state law" | "bars, no group" | "practice" | "mark" } | null;
     readonly line: { readonly from: Ridden; readonly start: number; readonly likely: Ridden; readonly low: Ridden; readonly high: Ridden | null } | null;
     readonly worn: boolean;
   }[];
@@ -44,6 +44,7 @@ const LIMIT_FROM = {
   law: "the law here",
   bars: "the moulded bars",
   "bars, state law": "the moulded bars",
+  "bars, no group": "the moulded bars",
   practice: "common practice",
   mark: "the mark",
 } as const;

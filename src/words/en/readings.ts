@@ -9,7 +9,7 @@ import type { Outcome, Status } from "../../core/schedule/facts.ts";
 import type { TooLow } from "../../core/tyre/too-low.ts";
 import type { WorkDetail } from "../../core/work-detail.ts";
 import type { Printer } from "../printer.ts";
-import { englishItemName } from "./item-names.ts";
+import { englishItemName, englishWorkName } from "./item-names.ts";
 import { KIND_WORDS, LEVEL_WORDS } from "./kinds.ts";
 import { readWarm } from "./read-warm.ts";
 import { detailTail, valueAsTyped, valueJudged } from "./reading-detail.ts";
@@ -135,7 +135,7 @@ export const readingWords = (p: Printer) => {
       typed: string,
       nickname: string | null,
       { figure, unit }: { readonly figure: number | null; readonly unit: DistanceUnit | null },
-      services: readonly { readonly at: number; readonly unit: DistanceUnit; readonly items: number }[],
+      services: readonly { readonly at: number; readonly unit: DistanceUnit; readonly items: number; readonly own: number }[],
     ): string => {
       const [only, ...others] = services;
       const on = nickname === null ? "" : ` on ${nickname}`;
@@ -143,11 +143,17 @@ export const readingWords = (p: Printer) => {
       if (others.length > 0 && figure === null) return `“${typed}”${on}: which service of its plan was it?`;
       if (others.length > 0 && figure !== null)
         return `“${typed}”${on}: its plan prints none at ${p.figure(figure, 0)}${unit === null ? "" : ` ${unit}`}. Which one was it?`;
-      return `“${typed}”${on}: ${only.items} items belong to the ${p.figure(only.at, 0)} ${only.unit} service. Mark them all as done? What was not, you can take out after.`;
+      const { items, own } = only;
+      const service = `the ${p.figure(only.at, 0)} ${only.unit} service`;
+      if (own > 0)
+        return `“${typed}”${on}: ${items + own} items belong to ${service}; the ${own === 1 ? "one" : own} that you ticked off yourself ${own === 1 ? "stays" : "stay"} yours. Mark the other ${items === 1 ? "one" : items} as done? What was not, you can take out after.`;
+      return `“${typed}”${on}: ${items} items belong to ${service}. Mark them all as done? What was not, you can take out after.`;
     },
     /** "Mark all 14", "The 12,000 mi service (14)". */
-    service: ({ at, unit, items }: { readonly at: number; readonly unit: DistanceUnit; readonly items: number }, only: boolean): string =>
-      only ? `Mark all ${items}` : `The ${p.figure(at, 0)} ${unit} service (${items})`,
+    service: (
+      { at, unit, items, own }: { readonly at: number; readonly unit: DistanceUnit; readonly items: number; readonly own: number },
+      only: boolean,
+    ): string => (only ? (own > 0 ? `Mark the other ${items}` : `Mark all ${items}`) : `The ${p.figure(at, 0)} ${unit} service (${items})`),
     /** "Taken out: valve clearance. It stands as it did before." */
     offBill: (nickname: string, changed: readonly string[], left: number): string =>
       `${nickname}: ${p.list(changed)} taken out; ${changed.length === 1 ? "it stands" : "they stand"} as before. ${left === 0 ? "Nothing is left of that record." : `${left} ${left === 1 ? "item" : "items"} stay recorded.`}`,
@@ -210,6 +216,7 @@ export const readingWords = (p: Printer) => {
       lastOfOld: "Last figure on the old odometer",
       earlier: "The earlier reading was wrong",
       later: "The later reading was wrong",
+      backThen: "It was done back then, at that figure",
       noFigure: "Record it without the figure",
       cold: "It was read cold after all",
       question: "Show the question",
@@ -219,13 +226,14 @@ export const readingWords = (p: Printer) => {
       retypeField: "The message, as it should read",
       pick: "Pick one",
     },
-    option: (gap: Gap, n: number, given: string): string =>
+    /** @param outcome of the work that is asked about */
+    option: (gap: Gap, n: number, given: string, outcome: Outcome | null): string =>
       gap.need === "number"
         ? p.figure(gap.options[n] ?? 0, AS_TYPED)
         : gap.need === "date"
           ? p.date(given as LocalDate, today0)
           : gap.need === "item"
-            ? englishItemName(given, null)
+            ? workOption(given, gap.options.length, outcome)
             : gap.need === "kind"
               ? KIND_WORDS[given as ReadingKind].name
               : gap.need === "found"
@@ -235,6 +243,12 @@ export const readingWords = (p: Printer) => {
                   : given,
   };
 };
+
+/** "New rear tyre"; where it is the only answer, and its name does not say that it was renewed, that is said. */
+function workOption(key: string, options: number, outcome: Outcome | null): string {
+  const name = englishWorkName(key, null, outcome ?? "done");
+  return options === 1 && outcome === "replaced" && name === englishItemName(key, null) && !/^new /iu.test(name) ? `${name}, replaced` : name;
+}
 
 // Dates offered as options always carry their year.
 const today0 = "0001-01-01" as LocalDate;

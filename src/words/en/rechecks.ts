@@ -29,12 +29,14 @@ export const ENGLISH_RECHECKS = {
   "new-front-pads.look-again": {
     name: "New front pads or shoes, bedded in",
     synonyms: ["new front pads", "front pads bedded in"],
-    because: "since new pads and shoes bed in: pump the brake before the first ride, and brake gently for the first 200 mi or 300 km",
+    because:
+      "since new pads and shoes bed in: before the first ride pump a disc brake until it is firm, or set a drum's free play and try it, and brake gently for the first 200 mi or 300 km",
   },
   "new-rear-pads.look-again": {
     name: "New rear pads or shoes, bedded in",
     synonyms: ["new rear pads", "rear pads bedded in"],
-    because: "since new pads and shoes bed in: pump the brake before the first ride, and brake gently for the first 200 mi or 300 km",
+    because:
+      "since new pads and shoes bed in: before the first ride pump a disc brake until it is firm, or set a drum's free play and try it, and brake gently for the first 200 mi or 300 km",
   },
 } as const satisfies Record<RecheckKey, { readonly name: string; readonly synonyms: readonly string[]; readonly because: string }>;
 

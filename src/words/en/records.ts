@@ -1,5 +1,6 @@
 // The record of work, in English. What an entry holds follows 14 CFR 43.9: the work, the day it was completed, who did it; with the odometer, the outcome, the parts, and how we know.
 
+import { isUndated } from "../../core/calendar/arithmetic.ts";
 import type { LocalDate, VagueDate } from "../../core/calendar/dates.ts";
 import type { Dial, DistanceUnit } from "../../core/quantity/distance.ts";
 import { symbolOf } from "../../core/quantity/units.ts";
@@ -72,7 +73,15 @@ export const recordWords = (p: Printer) => {
     rows: (nickname: string, unit: DistanceUnit, r: SaidRecord): readonly (readonly string[])[] => {
       const rows = r.items.length === 0 ? [{ called: r.words, outcome: "done" as Outcome, found: [], left: [] }] : r.items;
       return rows.map((each, n) => [
-        ...[nickname, r.on.from, r.on.to, r.dial === null ? "" : p.point(r.dial, unit).replace(/[^\d.]/gu, ""), unit, each.called, each.outcome],
+        ...[
+          nickname,
+          isUndated(r.on) ? "" : r.on.from,
+          r.on.to,
+          r.dial === null ? "" : p.point(r.dial, unit).replace(/[^\d.]/gu, ""),
+          unit,
+          each.called,
+          each.outcome,
+        ],
         // What was used and paid belongs to the record: it stands in its first row only, so that a column can be summed.
         ...[values(each.found), values(each.left), n === 0 ? detail.used(r.detail).join("; ") : ""],
         ...(n === 0 && r.detail.cost !== null ? [(r.detail.cost.minor / 100).toFixed(2), r.detail.cost.currency ?? ""] : ["", ""]),

@@ -5,6 +5,7 @@ import { fromCanonical, symbolOf, toCanonical } from "../../core/quantity/units.
 import type { Refusal } from "../../core/refusal.ts";
 import type { Printer } from "../printer.ts";
 import { PART_NAMES } from "./bikes.ts";
+import { englishItemName } from "./item-names.ts";
 import { OIL_GRADES } from "./look-up.ts";
 import { englishSpecName } from "./spec-names.ts";
 import { capital, lowered } from "./text.ts";
@@ -88,6 +89,10 @@ export const refusalWords = (p: Printer) => {
           : `I know no spec called “${clip(refusal.typed)}”. Do you mean ${one(refusal.nearest.map((key) => lowered(englishSpecName(key))))}?`;
       case "which spec":
         return `“${clip(refusal.typed)}” can be ${one(refusal.keys.map((key) => lowered(englishSpecName(key))))}. Name one of them, so that the value lands where it belongs: /spec what:${lowered(englishSpecName(refusal.keys[0] ?? ""))} value:${clip(refusal.value)}`;
+      case "item not fitted": {
+        const { item, nickname, part, is, wants } = refusal;
+        return `${englishItemName(item, null)}: by my record ${nickname} has none of that (${PART_NAMES[part]}: ${is}), so nothing is saved. If it is fitted otherwise: /bike fitted bike:${nickname} part:${part} choice:${wants[0] ?? ""}`;
+      }
       case "not fitted":
         return `${capital(one(refusal.keys.map((key) => lowered(englishSpecName(key)))))}: ${refusal.nickname} is fitted otherwise, so it has none. If that is not so, say so with /bike fitted.`;
       case "not a spec":
@@ -135,20 +140,21 @@ export const refusalWords = (p: Printer) => {
       case "no model":
         return `Say ${refusal.nickname}'s make and model first: /bike change model:. The group's plans go by it.`;
       case "bad plan file": {
+        const what = refusal.at === "" ? "what stands there" : clip(refusal.at);
         const why = {
-          "not JSON": "it is not JSON there",
+          "not JSON": "it stops being JSON there: look for a comma, a quote or a brace too many or too few",
           twice: `${clip(refusal.detail)} stands there twice`,
-          "no leg": "an interval needs a distance, months or hours",
-          type: `${JSON_TYPES[refusal.detail] ?? "something else"} is wanted there`,
-          "two distances": twoDistances(...(refusal.detail.split("/").map(Number) as [number, number])).replace(/\.$/u, ""),
-          choice: refusal.detail === "" ? "that is none that I know" : `wanted there is ${refusal.detail.slice(0, LONGEST_DETAIL)}`,
-          field: `the format has no ${clip(refusal.detail)}`,
-          "too much": `${refusal.detail} at most`,
-          "too little": refusal.detail.startsWith("> ") ? `more than ${refusal.detail.slice(2)}` : `${refusal.detail} at least`,
-          empty: "nothing stands there",
-          format: "that is not as the format has it",
+          "no leg": `${what} needs a distance, months or hours`,
+          type: `${what} has to be ${JSON_TYPES[refusal.detail] ?? "something else"}`,
+          "two distances": `${what}: ${twoDistances(...(refusal.detail.split("/").map(Number) as [number, number])).replace(/\.$/u, "")}`,
+          choice: refusal.detail === "" ? `${what} is none that I know` : `${what} has to be ${orList(refusal.detail.slice(0, LONGEST_DETAIL))}`,
+          field: `${what} has ${clip(refusal.detail)}, which the format does not know`,
+          "too much": `${what} has to be ${refusal.detail} or less`,
+          "too little": `${what} has to be ${refusal.detail.startsWith("> ") ? `greater than ${refusal.detail.slice(2)}` : `${refusal.detail} or more`}`,
+          empty: `${what} is empty, and must not be`,
+          format: `${what} is not as the format has it`,
         }[refusal.because];
-        return `That plan cannot be read: line ${refusal.line}${refusal.at === "" ? "" : ` (${clip(refusal.at)})`}: ${why}. Nothing was changed.`;
+        return `That plan cannot be read. Line ${refusal.line}: ${why}. Nothing was changed.`;
       }
       case "not yours":
         return "Only the bike's owner can do that.";
@@ -306,6 +312,8 @@ const JSON_TYPES: Readonly<Record<string, string>> = {
   array: "a list",
 };
 const LONGEST_DETAIL = 300;
+/** '"a", "b", "c"' as one sentence says it. */
+const orList = (choices: string): string => choices.replace(/, (?=[^,]*$)/u, " or ");
 
 /** A part of the bike by its name in the trade, any other option as it is typed. */
 function partNamed(option: string): string {
@@ -373,7 +381,7 @@ const TYRES: Readonly<Record<Extract<Refusal, { why: "tyres" }>["because"], (set
   "other on": (set) => `By my record “${set}” is on. Leave off: out, or note the swap between first.`,
   earlier: (set) => `“${set}” was put on later than that. Undo that swap first, or check the day.`,
   "by set": () =>
-    "Tyres go on and off as sets, each with its own distance: /bike tyres set:off-road off:road at:15,200 mi. A new tyre is work: /work did:rear tyre outcome:replaced.",
+    "Tyres that are swapped together go on and off as sets, each with its own distance: /bike tyres set:off-road off:road at:15,200 mi. A single one is put back with part:front tyre or part:rear tyre where no sets are kept. A new tyre is work: /work did:rear tyre outcome:replaced.",
   name: () => "Give the tyres a short name of up to 32 characters, such as road or off-road.",
 };
 

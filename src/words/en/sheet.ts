@@ -41,7 +41,13 @@ const WARM: Readonly<Record<EngineRun, string>> = {
   standing: "engine run warm where it stands, outdoors",
   "not run": "engine warm, once it may be run again",
 };
-const WHY: Readonly<Record<SheetWhy, string>> = { now: "due already", there: "", near: "soon after, so do it now", unknown: "nothing on record" };
+const WHY: Readonly<Record<SheetWhy, string>> = {
+  now: "due already",
+  there: "",
+  near: "soon after, so do it now",
+  next: "of the next service",
+  unknown: "nothing on record",
+};
 const DONE_WORDS: Readonly<Record<Outcome, string>> = {
   "inspected, within limits": "looked at, within limits",
   inspected: "looked at",
@@ -63,17 +69,29 @@ const OPEN: Readonly<Record<Apart, string>> = {
   "rear wheel": "Rear wheel out, the bike held so that it cannot tip",
   "front fork": "Fork legs out",
 };
-const CLOSE: Readonly<Record<Apart, string>> = {
+type Brake = "disc" | "drum";
+type Brakes = { readonly front: Brake; readonly rear: Brake };
+// A drum is worked by a rod or a cable, which never pump firm. Its shoes centre themselves while the brake is held on: common practice.
+const WHEEL_IN: Readonly<Record<"front wheel" | "rear wheel", Readonly<Record<Brake, string>>>> = {
+  "front wheel": {
+    disc: "Front wheel in: axle and pinch bolts to their torque, the brake pumped",
+    drum: "Front wheel in: torque arm fastened, the brake held on while the axle is tightened to its torque so that the shoes centre, pinch bolts likewise, the brake's free play set anew, split pins new",
+  },
+  "rear wheel": {
+    disc: "Rear wheel in: axle to its torque, the brake pumped, a split pin new",
+    drum: "Rear wheel in: torque arm fastened, the brake held on while the axle is tightened to its torque so that the shoes centre, the brake's free play set anew, split pins new",
+  },
+};
+const CLOSE: Readonly<Record<Exclude<Apart, keyof typeof WHEEL_IN>, string>> = {
   seat: "Seat on",
   tank: "Tank on, fuel lines looked at for leaks",
   "air box": "Air box closed",
   "valve cover": "Valve cover on",
   "sprocket cover": "Sprocket cover on",
   "drive cover": "Drive cover on",
-  "front wheel": "Front wheel in: axle and pinch bolts to their torque, the brake pumped",
-  "rear wheel": "Rear wheel in: axle to its torque, the brake pumped, a split pin new",
   "front fork": "Fork legs in, clamp bolts to their torque",
 };
+const FREE_PLAY = "set its free play, see that the wheel turns freely, and that the brake holds it";
 
 export const sheetWords = (p: Printer) => {
   const time = (minutes: number, unsaid: number): string => `${unsaid > 0 ? "at least " : "about "}${hours(minutes)}`;
@@ -90,6 +108,14 @@ export const sheetWords = (p: Printer) => {
   const use = ({ what, count, amount, kind }: Use): string => {
     const named = [amount, kind].filter((each) => each !== null).join(" ");
     return `${count !== null && count > 1 ? `${count} × ` : ""}${what}${named === "" ? "" : ` (${named})`}`;
+  };
+  /** "Adjusted, found 0.09 mm intake 1, left 0.15 mm intake 1, today at 14,820 mi". */
+  const came = ({ outcome, on, dial, found, left, note }: Ticked, b: OnBike): string => {
+    const values = [found.length === 0 ? null : `found ${listed(found)}`, left.length === 0 ? null : `left ${listed(left)}`, note].filter(
+      (each) => each !== null,
+    );
+    const where = dial === null ? "" : ` at ${p.point(dial, b.unit)}`;
+    return `${DONE_WORDS[outcome]}${values.length === 0 ? "" : `, ${values.join(", ")}`}, ${on === b.today ? "today" : p.date(on, b.today)}${where}`;
   };
   return {
     /** "Heron, the 12,000 mi service: 9 items, about 5 h 20 min, 3 evenings." */
@@ -141,14 +167,26 @@ export const sheetWords = (p: Printer) => {
       `Not entered yet, so look it up in your manual: ${p.list(keys.map((key) => lowered(specName(key))))}. Enter it once with /spec and it stands here.`,
     measure: (kinds: readonly ReadingKind[]): string => `Note what you find and leave: ${p.list(kinds)}.`,
     open: (part: Apart): string => `${OPEN[part]}.`,
-    close: (part: Apart): string => `${CLOSE[part]}.`,
+    close: (part: Apart, brakes: Brakes): string =>
+      `${part === "front wheel" ? WHEEL_IN[part][brakes.front] : part === "rear wheel" ? WHEEL_IN[part][brakes.rear] : CLOSE[part]}.`,
+    staysApart: (parts: readonly Apart[]): string => {
+      const names = parts.map((part) => (part === "front fork" ? "fork legs" : part));
+      const several = names.length > 1 || parts.includes("front fork");
+      return `The ${p.list(names)} ${several ? "stay" : "stays"} out until another evening: leave the bike held so that it cannot tip, and do not move it.`;
+    },
     warmUp: (run: EngineRun): string =>
       run === "not run"
         ? "What follows wants the engine warm: it waits until what keeps it from being run is closed."
         : "Run the engine warm, all of it closed and in fresh air: what follows wants it warm.",
     tension: (drive: "chain" | "belt"): string =>
       drive === "chain" ? "Chain slack again, now that the wheel was out." : "Belt tension again, now that the wheel was out.",
-    pumpBrakes: (): string => "Pump the brake lever and pedal hard until they are firm, before the bike moves.",
+    /** What is done with the brakes before the bike moves. */
+    brakes: ({ front, rear }: Brakes): readonly string[] => {
+      if (front === "disc" && rear === "disc") return ["Pump the brake lever and pedal hard until they are firm, before the bike moves."];
+      if (front === "drum" && rear === "drum") return [`Each drum brake, before the bike moves: ${FREE_PLAY}.`];
+      const [disc, drum] = front === "disc" ? ["front", "rear"] : ["rear", "front"];
+      return [`The ${disc} brake, before the bike moves: pump it hard until it is firm.`, `The ${drum} drum brake likewise: ${FREE_PLAY}.`];
+    },
     lastLook: (habits: readonly string[]): string =>
       habits.length === 0
         ? "A last look round: nothing loose, nothing left open."
@@ -184,18 +222,31 @@ export const sheetWords = (p: Printer) => {
       reopen: "Open it again",
       bill: "Not on the bill",
       back: "Put it back",
+      first: (name: string): string => `Take the first back: ${lowered(name)}`,
       undo: "Undo",
       sheet: "Show the job",
     },
-    jobTitle: (nickname: string, mark: Ridden | null, begun: LocalDate, open: number, of: number, state: "open" | "finished" | "left", b: OnBike): string => {
+    /** @param came how many items came to each outcome */
+    jobTitle: (
+      nickname: string,
+      mark: Ridden | null,
+      begun: LocalDate,
+      { open, of, came }: { readonly open: number; readonly of: number; readonly came: ReadonlyMap<Outcome, number> },
+      state: "open" | "finished" | "left",
+      b: OnBike,
+    ): string => {
       const what = `${nickname}, ${mark === null ? "the sheet" : `the ${dialPoint(p, mark, b)} service`}, begun ${begun === b.today ? "today" : p.date(begun, b.today)}`;
+      const undone = came.get("could not do") ?? 0;
       switch (state) {
         case "open":
           return open === 0 ? `${what}: all ${of} items are ticked.` : `${what}: ${open} of ${counted(of, "item")} to go.`;
         case "finished":
-          return open === 0
-            ? `${what}: finished, all ${of} items done.`
-            : `${what}: finished. ${counted(open, "item")} left, which ${open === 1 ? "stays" : "stay"} due as before.`;
+          return [
+            `${what}: finished${open === 0 && undone === 0 ? `, all ${of} items ticked` : ""}.`,
+            ...(came.size === 0 ? [] : [`Of ${counted(of, "item")}: ${OUTCOMES.flatMap((each) => tally(came.get(each) ?? 0, DONE_WORDS[each])).join("; ")}.`]),
+            ...(undone === 0 ? [] : [`What could not be done stays due as before.`]),
+            ...(open === 0 ? [] : [`${counted(open, "item")} left, which ${open === 1 ? "stays" : "stay"} due as before.`]),
+          ].join(" ");
         case "left":
           return `${what}: put away. What was ticked stays recorded.`;
       }
@@ -203,13 +254,12 @@ export const sheetWords = (p: Printer) => {
     standOvernight: (): string => "The engine was worked at warm today: let it stand overnight before the next item, which wants it cold.",
     jobEvening: (n: number, of: number): string => (of === 1 ? "To do:" : `Evening ${n} of ${of}:`),
     jobOpen: (name: string, engine: "cold" | "warm" | "any"): string => `- ${name}${engine === "any" ? "" : `, engine ${engine}`}`,
-    jobDone: (name: string, { outcome, on, dial, found, left, note }: Ticked, b: OnBike): string => {
-      const values = [found.length === 0 ? null : `found ${listed(found)}`, left.length === 0 ? null : `left ${listed(left)}`, note].filter(
-        (each) => each !== null,
-      );
-      const where = dial === null ? "" : ` at ${p.point(dial, b.unit)}`;
-      return `- ${name}: ${DONE_WORDS[outcome]}${values.length === 0 ? "" : `, ${values.join(", ")}`}, ${on === b.today ? "today" : p.date(on, b.today)}${where}`;
-    },
+    jobDone: (name: string, ticked: Ticked, b: OnBike): string => `- ${name}: ${came(ticked, b)}`,
+    /** A record of the same item beside it. */
+    jobEarlier: (ticked: Ticked, b: OnBike): string => `  Before that: ${came(ticked, b)}`,
+    /** The same item a second time in one job. */
+    twice: (name: string): string =>
+      `${name} was ticked before, so it stands on record twice now. If this puts the first right, take the first back; if it was one too many, undo this one.`,
     /** "By Corner garage (not itemised; 380), today at 12,040 mi: fasteners and spark plugs". */
     jobTogether: (
       names: readonly string[],
@@ -253,6 +303,8 @@ export const sheetWords = (p: Printer) => {
     }),
   };
 };
+
+const tally = (n: number, words: string): readonly string[] => (n === 0 ? [] : [`${n} ${words}`]);
 
 /** As it was typed, with the sign of the unit as everywhere else. */
 const asPrinted = (typed: string): string => typed.replace(/(?<=\d\s*)N\s?[.·*-]?\s?m\b/gu, "N·m");

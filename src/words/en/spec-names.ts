@@ -6,6 +6,7 @@ import type { TreadLawPlace } from "../../trade/tread-law.ts";
 
 type Row = { readonly name: string; readonly synonyms: readonly string[] };
 const PRESSURE = ["tyre pressure", "tyre pressures", "pressure", "pressures", "tyres"];
+const AXLES = ["axle", "axles", "axle torque", "axle nut", "axle nuts", "wheel nut", "wheel nuts", "wheel axle", "wheel axles"];
 const OIL = ["oil", "engine oil", "oil change"];
 const AMOUNT = ["oil amount", "oil capacity", "how much oil", "oil fill"];
 
@@ -21,11 +22,11 @@ export const ENGLISH_SPECS = {
   "front tread limit": { name: "Front tread limit", synonyms: ["tread limit", "tread", "front tread", "least tread", "tread depth"] },
   "rear tread limit": { name: "Rear tread limit", synonyms: ["tread limit", "tread", "rear tread", "least tread", "tread depth"] },
   "axle sockets": { name: "Axle sockets", synonyms: ["axle socket", "axle spanner", "axle wrench size", "wheel sockets", "wheel nut size", "axle nut size"] },
-  "front axle torque": { name: "Front axle", synonyms: ["axle", "axles", "axle torque", "front axle nut", "front wheel nut", "front spindle", "front wheel"] },
+  "front axle torque": { name: "Front axle", synonyms: [...AXLES, "front axle nut", "front wheel nut", "front wheel axle", "front wheel"] },
   "front axle pinch bolt torque": { name: "Front axle pinch bolts", synonyms: ["front axle", "pinch bolts", "axle pinch bolts", "front pinch bolts"] },
   "rear axle torque": {
     name: "Rear axle",
-    synonyms: ["axle", "axles", "axle torque", "rear axle nut", "rear wheel nut", "rear spindle", "rear wheel", "back axle"],
+    synonyms: [...AXLES, "rear axle nut", "rear wheel nut", "rear wheel axle", "rear wheel"],
   },
   "rear axle pinch bolt torque": { name: "Rear axle pinch bolts", synonyms: ["rear pinch bolts", "axle pinch bolts", "pinch bolts"] },
   "engine oil with filter": { name: "Engine oil with filter", synonyms: [...OIL, ...AMOUNT, "oil with filter", "oil and filter"] },
@@ -140,21 +141,54 @@ export const ENGLISH_SPEC_WORDS: SpecWords = {
   tables: {
     loads: ["load index", "load"],
     speeds: ["speed symbol", "speed rating", "speed index"],
+    before: [
+      ...["what is the", "what is a", "what is an", "what is", "what's the", "what's a", "what's", "whats", "what does", "what are the", "what are", "what"],
+      ...["what size spanner for", "which spanner for", "what spanner for", "spanner for", "spanner size for", "hex for", "hex size for", "hex of", "thread"],
+      ...["tyre mark", "tire mark", "marking", "a", "an", "the"],
+    ],
+    behind: ["mean", "means", "stand for", "please", "on a tyre", "on a tire", "on the tyre", "on the tire", "thread pitch"],
     tread: [
       ...["tread law", "legal tread", "legal tread depth", "legal tread limit", "tread limits", "minimum tread", "minimum tread depth"],
-      ...["min tread", "min tread depth", "least tread", "legal limit tread"],
+      ...["min tread", "min tread depth", "least tread", "legal limit tread", "tread depth legal", "legal minimum tread", "legal minimum tread depth"],
     ],
+    treadOf: ["tread depth", "tread limit", "tread"],
+    battery: ["battery", "batteries", "volts", "voltage", "voltages", "resting volts", "resting voltage", "rested", "at rest", "charge"],
+    batteries: {
+      flooded: ["flooded", "wet", "lead acid", "lead", "wet cell"],
+      AGM: ["agm", "glass mat", "absorbed glass mat"],
+      gel: ["gel"],
+      lithium: ["lithium", "lithium iron", "lithium ion", "lithium iron phosphate", "lifepo4", "lfp", "li ion"],
+    },
     volts: [
-      ...["battery voltages", "battery voltage", "battery volts", "resting volts", "resting voltage", "rest voltage", "state of charge"],
+      ...[
+        "battery voltages",
+        "battery voltage",
+        "battery volts",
+        "resting volts",
+        "resting voltage",
+        "rest voltage",
+        "state of charge",
+        "battery rested",
+        "rested battery",
+        "battery at rest",
+      ],
       ...["battery state of charge", "battery charge"],
     ],
     fluids: ["brake fluids", "brake fluid classes", "brake fluid class", "brake fluid types", "dot classes", "dot ratings", "dot"],
     oils: ["oil grades", "oil viscosities", "oil viscosity", "viscosity", "viscosity grades", "sae j300", "j300", "sae"],
     threads: ["thread", "threads", "bolt", "bolts", "screw", "nut", "pitch"],
-    spanners: ["spanner", "wrench", "socket", "hex head", "across flats"],
+    spanners: ["spanner", "wrench", "socket", "hex head", "hex", "hexagon", "across flats", "af"],
+    threadSizes: [
+      ...["thread sizes", "threads", "thread size", "metric threads", "thread pitches", "thread pitch", "hex sizes", "hex size", "hex heads", "hex"],
+      ...["spanner sizes", "spanner size", "thread and hex sizes", "bolt sizes", "bolt size"],
+    ],
     places: TREAD_PLACE_NAMES,
   },
   idle: ["what", "whats", "what's", "s", "is", "are", "the", "my", "for", "of", "a", "spec", "value", "please", "how", "many", "which", "on", "to"],
+  asking: {
+    does: ["does", "do", "should"],
+    beside: ["it", "i", "take", "takes", "need", "needs", "hold", "holds", "go", "goes", "put", "use", "have", "has", "in", "into"],
+  },
 };
 
 /** The name of a spec on screen. */

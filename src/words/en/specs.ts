@@ -2,6 +2,7 @@
 
 import { forceIn } from "../../core/belt/force.ts";
 import type { LocalDate } from "../../core/calendar/dates.ts";
+import { standIn } from "../../core/chain/stand.ts";
 import { figureRounded, honestDecimals, printFigure, windowInward } from "../../core/quantity/print.ts";
 import { dimensionOf, fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
 import type { SpecHolds, SpecSource, SpecUse } from "../../core/spec/spec.ts";
@@ -25,6 +26,7 @@ const AFTERWARDS = {
   "slack again": "Chain slack checked again after tightening.",
   "belt again": "Belt tension checked again after tightening.",
   "pump brake": "Pump the brake until it is firm before you move.",
+  "drum again": "Set the brake's free play anew and try it before you move.",
   "spin wheel": "Spin the wheel and listen after tightening.",
   "turn steering": "Turn the bars from lock to lock after tightening: no play, no notch.",
   "new split pin": "A new split pin goes in.",
@@ -60,8 +62,9 @@ export const specWords = (p: Printer, locale: string, today: LocalDate) => {
   const value = ({ holds, typed, asUnit }: Shown): string => {
     if (holds.is === "words") return typed;
     const own = inUnit(holds, holds.unit);
-    // A deflection holds at the force typed behind it.
-    const said = /[(/=]/u.test(typed) || (dimensionOf(holds.unit) === "length" && forceIn(typed) !== null) ? typed : own;
+    // A deflection holds at the force typed behind it, a slack as the bike is said to stand.
+    const how = dimensionOf(holds.unit) === "length" && (forceIn(typed) !== null || standIn(typed) !== null);
+    const said = /[(/=]/u.test(typed) || how ? typed : own;
     return asUnit === null ? said : `${inUnit(holds, asUnit)} (${said})`;
   };
   const source = (s: SpecSource | null): string => {

@@ -29,7 +29,7 @@ export const DAILY_WORDS = {
   oil: "oil level",
   "chain drive": "chain: slack, oil it warm in the evening",
   "belt drive": "belt: stones, edges",
-  brakes: "levers firm, pads seen",
+  brakes: "levers firm, pads or shoes seen",
   lights: "lights, brake light from both",
   leaks: "nothing under the bike",
   luggage: "luggage tight",

@@ -78,7 +78,7 @@ test("the tank comes off once for all that lies under it", () => {
 
 test("the rear wheel back in, then the slack, the chain's oil after it, and the brakes pumped", () => {
   const lines = told(sheet("chain.lubricate", "chain.adjust", "rear-tyre.replace", "brake-fluid.replace"));
-  const order = ["rear-tyre.replace", "close rear wheel", "chain.adjust", "chain.lubricate", "pump brakes", "last look", "test ride"].map((line) =>
+  const order = ["rear-tyre.replace", "close rear wheel", "chain.adjust", "chain.lubricate", "brakes", "last look", "test ride"].map((line) =>
     lines.indexOf(line),
   );
   expect(order).toEqual([...order].sort((a, b) => a - b));
@@ -87,6 +87,18 @@ test("the rear wheel back in, then the slack, the chain's oil after it, and the 
   expect(told(sheet("rear-tyre.replace"))).toContain("tension");
   expect(told(sheet("rear-tyre.replace", "chain.adjust"))).not.toContain("tension");
   expect(told(arrange([workOf("rear-tyre.replace")], { tension: false }))).not.toContain("tension");
+});
+
+test("a wheel that stays out overnight: the bike is not moved, and the brakes are made ready when it is back in", () => {
+  const work = (key: string): Work => ({
+    ...{ key: key as ItemKey, engine: "any", minutes: 100, system: "final drive" },
+    how: { ...PLAIN, opens: ["rear wheel"] },
+  });
+  const evenings = arrange([work("own.a"), work("own.b")], { tension: false });
+  expect(told(evenings)).toEqual([
+    ...["evening 1, cold", "open rear wheel", "own.a", "stays apart", "evening 2, cold", "own.b", "close rear wheel", "brakes", "last look", "test ride"],
+  ]);
+  expect(evenings[0]?.steps.at(-1)).toEqual({ step: "stays apart", parts: ["rear wheel"] });
 });
 
 test("nothing to do is no evening, and an item of a member's own has its place", () => {
@@ -131,6 +143,8 @@ function faultsOf(evenings: readonly Evening[], longest: number): { readonly fau
   const seen = new Set<string>();
   const all = new Set<string>(evenings.flatMap(({ items }) => items));
   const apart = new Set<string>();
+  const isWheelOut = (): boolean => apart.has("front wheel") || apart.has("rear wheel");
+  let untried = false;
   for (const { starts, steps, items, minutes } of evenings) {
     let hot = starts === "warm";
     if (items.length === 0) faults.push("an evening of nothing");
@@ -143,6 +157,9 @@ function faultsOf(evenings: readonly Evening[], longest: number): { readonly fau
       }
       if (each.step === "open") apart.add(each.part);
       if (each.step === "close" && !apart.delete(each.part)) faults.push(`${each.part} closed twice`);
+      if (each.step === "close" && each.part.endsWith("wheel")) untried = true;
+      if (each.step === "brakes" && isWheelOut()) faults.push("brakes tried with a wheel out");
+      if (each.step === "brakes") untried = false;
       if (each.step !== "item") continue;
       const { engine } = STANDARD_ITEMS[each.item as string as StandardItemKey] as { readonly engine?: string };
       const how = howWorked(each.item) ?? PLAIN;
@@ -153,6 +170,7 @@ function faultsOf(evenings: readonly Evening[], longest: number): { readonly fau
       seen.add(each.item);
     }
   }
+  if (untried) faults.push("brakes not tried");
   if (apart.size > 0) faults.push(`left apart: ${[...apart].join()}`);
   return { faults, warmedAfterCold };
 }

@@ -26,6 +26,12 @@ test.each([
   ["brake disc", ["front disc limit", "rear disc limit"], null],
   ["brake disc bolt torque", ["brake disc bolt torque"], null],
   ["front brake free play", ["front brake free play"], null],
+  ["wheel spindle", ["front axle torque", "rear axle torque"], null],
+  ["back spindle", ["rear axle torque"], null],
+  ["spindle nut", ["front axle torque", "rear axle torque"], null],
+  ["back brake pads", ["rear pad limit"], null],
+  ["how much oil does it take", ["engine oil with filter", "engine oil without filter", "engine oil dry"], null],
+  ["how much coolant does it need", ["coolant amount"], null],
   ["banana", [], null],
 ])("%s", (typed, keys, use) => {
   const found = findSpecs(typed, ENGLISH_SPEC_WORDS);
