@@ -224,6 +224,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     withdrawn: z.array(reading),
     learnt: learnt.optional(),
     unread: z.array(z.string()).optional(),
+    limits: z.array(z.object({ bike: z.string(), key: z.string(), value: z.string() })).optional(),
   }),
   z.object({
     ...{ is: z.literal("asked"), question, learnt: learnt.optional(), several: z.number().int().optional() },
@@ -292,6 +293,10 @@ export const addedBike = z.object({
   asks: z.array(z.object({ item: z.string(), called: z.string() })),
   offers: planOffers,
 });
+
+const bikeNamed = z.object({ name: z.string(), odometer: z.string().nullable(), kind: z.string() });
+/** A name that tells of several bikes: nothing is added yet. */
+export const severalNamed = z.object({ is: z.literal("several"), bikes: z.array(bikeNamed), whole: bikeNamed.nullable() });
 
 const falling = z.object({ likely: z.boolean(), on: localDate.nullable(), at: distance.nullable(), due: dueLine });
 export const outlook = z.object({

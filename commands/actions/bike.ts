@@ -9,13 +9,14 @@ import { type BikeShown, setFitted, showBike } from "../../src/usecases/change-b
 import type { DueBike } from "../../src/usecases/due.ts";
 import { type History, historyQuestions, recordHistory, wholeSinceNew } from "../../src/usecases/first-history.ts";
 import { done, type Result, refused } from "../../src/usecases/refusals.ts";
+import { type SeveralBikes, severalBikes } from "../../src/usecases/several-bikes.ts";
 import { handler, shapeOf } from "../define.ts";
-import { addForm, begunOf, firstBike, sayAdded } from "../replies/added.ts";
+import { addForm, begunOf, firstBike, sayAdded, saySeveral } from "../replies/added.ts";
 import { sayChanged } from "../replies/bikes.ts";
 import { sayDue } from "../replies/due.ts";
 import { historyForm, historyOf, sayHistory } from "../replies/history.ts";
 import { pickOne, said } from "../replies/said.ts";
-import { addedBike, bikeShown, dueBike, KINDS, vagueDate } from "../shapes.ts";
+import { addedBike, bikeShown, dueBike, KINDS, severalNamed, vagueDate } from "../shapes.ts";
 
 const historyData = shapeOf<History>(
   z.object({
@@ -29,7 +30,10 @@ const historyData = shapeOf<History>(
 );
 const shown = shapeOf<BikeShown>(bikeShown);
 
-type FirstAdded = Added | { readonly is: "again"; readonly why: Refusal; readonly name: string; readonly kind: string; readonly odometer: string };
+type FirstAdded =
+  | Added
+  | SeveralBikes
+  | { readonly is: "again"; readonly why: Refusal; readonly name: string; readonly kind: string; readonly odometer: string };
 
 /** A slip in the form is said, and the form is there again as it was filled in. */
 export const addFirst = handler<FirstAdded>({
@@ -38,18 +42,24 @@ export const addFirst = handler<FirstAdded>({
   visibility: "private",
   data: shapeOf<FirstAdded>(
     z.union([
-      addedBike,
+      z.union([addedBike, severalNamed]),
       z.object({ is: z.literal("again"), why: z.looseObject({ why: z.string() }), name: z.string(), kind: z.string(), odometer: z.string() }),
     ]),
   ),
-  run: async (ctx, { fields }): Promise<Result<FirstAdded>> => {
+  run: async (ctx, { subject, fields }): Promise<Result<FirstAdded>> => {
     const { name = "", odometer = "" } = fields;
     const kind = KINDS.find((each) => each === fields["kind"]);
     if (kind === undefined) return refused({ why: "option", option: "kind", problem: "not a choice", choices: KINDS });
+    const several = begunOf(subject).one === true ? null : severalBikes(ctx, { name, odometer, kind });
+    if (several !== null) return done(several);
     const added = await addBike(ctx, { name, kind, odometer });
     return added.is === "refused" && added.why.why !== "heard already" ? done({ is: "again", why: added.why, name, kind, odometer }) : added;
   },
-  say: (added, words) => ("is" in added ? said([words.refusal(added.why)], { actions: [firstBike(words, added)] }) : sayAdded(added, words)),
+  say: (added, words) => {
+    if (!("is" in added)) return sayAdded(added, words);
+    if (added.is === "several") return saySeveral(added, words);
+    return said([words.refusal(added.why)], { actions: [firstBike(words, added)] });
+  },
 });
 export const history = handler<History>({
   kind: "form",

@@ -29,7 +29,7 @@ import { doneNow, putOffBack, putOffNow, putOffUntil, showDue, showReminder, why
 import { sayHowForm, sayHowPress } from "./say-how.ts";
 import { setUp, setUpZone } from "./set-up.ts";
 import { SHEET_HANDLERS } from "./sheet.ts";
-import { enterSpecForm, takeSpecBack } from "./spec.ts";
+import { enterSpecForm, saveLimit, takeSpecBack } from "./spec.ts";
 import { rideJoin, rideWho, tripBack, tripOff, tripShare } from "./trip.ts";
 import { keep, undo, undoOne, withdraw } from "./undo.ts";
 
@@ -72,6 +72,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "say-how": sayHowPress,
   "say-how-figure": sayHowForm,
   "spec-enter": enterSpecForm,
+  "spec-save": saveLimit,
   "spec-undo": takeSpecBack,
   "plan-undo": undoPlanEdit,
   "plan-take": takePlan,

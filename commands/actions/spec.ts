@@ -31,6 +31,19 @@ export const enterSpecForm = handler<SpecSaved>({
   },
   say: saySaved,
 });
+/** A limit said beside a reading: saved as it was said, with no page of a manual to it. */
+export const saveLimit = handler<SpecSaved>({
+  kind: "press",
+  settles: true,
+  visibility: "private",
+  data,
+  run: async (ctx, { subject }) => {
+    const [bike = "", key = "", value = ""] = subject.split("/").map(decodeURIComponent);
+    if (!isSpecKey(key)) return refused({ why: "gone" });
+    return enterSpecParts(ctx, { bike: bike as BikeId, key, use: null, value, manual: "", edition: "", page: "" });
+  },
+  say: saySaved,
+});
 export const takeSpecBack = handler<SpecSaved>({
   kind: "press",
   settles: true,

@@ -178,6 +178,9 @@ function sayLogged(outcome: Logged, words: Words): Said {
     ...(defect === undefined ? [] : others.length === 0 ? defectActions(defect, words) : showEach(outcome.defects, words)),
     ...outcome.mayClose.map((each) => press("defect-closes", `${each.defect.id}.${each.work}`, words.defects.labels.closes(each.defect.words))),
     press("undo", outcome.source, words.readings.labels.undo),
+    ...(outcome.limits ?? []).map(({ bike, key, value }) =>
+      press("spec-save", [bike, key, value].map((each) => encodeURIComponent(each).replace(/\./gu, "%2E")).join("/"), words.specs.labels.saveAs(key, value)),
+    ),
     ...kitActions(outcome.work, words),
     ...notDoneLists(outcome.work, words),
     ...lackingActions(

@@ -41,6 +41,7 @@ export const ACTION_NAMES = [
   "say-how",
   "say-how-figure",
   "spec-enter",
+  "spec-save",
   "spec-undo",
   "plan-undo",
   "plan-take",

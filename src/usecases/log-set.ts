@@ -18,6 +18,7 @@ import { type FuelShown, fuelOf } from "./fuel.ts";
 import { duesOf, type Garaged, itemOf, pick, withMore } from "./garage.ts";
 import { renews } from "./grown.ts";
 import { type JudgedOn, judgeTaken, ofTheSetOn, type Rig } from "./judge.ts";
+import { limitsSaid } from "./limits-said.ts";
 import type { MessageOutcome, NamedBike, News } from "./message-outcome.ts";
 import { askedOf } from "./question.ts";
 import { rigsFor } from "./rig.ts";
@@ -38,7 +39,9 @@ export type Origin = {
 export async function settle(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], origin: Origin): Promise<MessageOutcome> {
   const outcome = await settled(q, ctx, all, intents, origin);
   const { unread = [] } = origin;
-  return unread.length > 0 && (outcome.is === "logged" || outcome.is === "asked") ? { ...outcome, unread } : outcome;
+  if (unread.length === 0 || (outcome.is !== "logged" && outcome.is !== "asked")) return outcome;
+  const limits = outcome.is === "logged" ? limitsSaid(ctx, outcome.readings, unread) : [];
+  return { ...outcome, unread, ...(limits.length === 0 ? {} : { limits }) };
 }
 
 async function settled(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], origin: Origin): Promise<MessageOutcome> {

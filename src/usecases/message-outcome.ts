@@ -13,6 +13,7 @@ import type { DefectShown } from "./defect-shown.ts";
 import type { FluidPut } from "./fluids.ts";
 import type { FuelShown } from "./fuel.ts";
 import type { JudgedOn } from "./judge.ts";
+import type { LimitSaid } from "./limits-said.ts";
 import type { NotFitted } from "./not-fitted.ts";
 import type { Question } from "./question.ts";
 import type { SpecAnswer } from "./spec-ask.ts";
@@ -94,6 +95,8 @@ export type MessageOutcome =
       readonly learnt?: Learned;
       /** What the message says of a bike beside that and nobody understood, as typed. */
       readonly unread?: readonly string[];
+      /** What of that is the limit of a reading that was logged, to be saved with a press. */
+      readonly limits?: readonly LimitSaid[];
     }
   /** `several`: so many open questions could be answered by what was typed. */
   | { readonly is: "asked"; readonly question: Question; readonly learnt?: Learned; readonly several?: number; readonly unread?: readonly string[] }

@@ -28,6 +28,34 @@ test.each(["g1", "dm"])("two bikes told in one message are added with a press ea
   ]);
 });
 
+test.each([
+  ["Ash, Birch", "14,000 mi, 9,000 km", ["14,000 mi", "9,000 km"]],
+  ["Ash / Birch", "14,000 mi", [null, null]],
+] as const)("two names in one field are two bikes, with questions of their own: %s", async (name, odometer, figures) => {
+  const said = await t.one({ as: "Ines", in: "dm", run: `/bike add name:${name} kind:chain-drive twin odometer:${odometer}` });
+  expect(said.text).toContain("Ash and Birch are 2 bikes, and nothing is added yet.");
+  expect(said.actions.map(({ label }) => label)).toEqual(["Add Ash", "Add Birch"]);
+  const fields = said.actions.map((each) => each.fields?.map(({ value }) => value));
+  expect(fields).toEqual([
+    ["Ash", "chain-drive twin", figures[0]],
+    ["Birch", "chain-drive twin", figures[1]],
+  ]);
+  expect((await t.one({ as: "Ines", in: "dm", run: "/bike list" })).text).not.toContain("Ash");
+  const ash = await t.one({ as: "Ines", in: "dm", fill: said.actions[0]?.id, fields: { name: "Ash", kind: "chain-drive twin", odometer: "14,000 mi" } });
+  expect(ash.text).toContain("What was done last, and how do you know?");
+  await t.one({ as: "Ines", in: "dm", fill: said.actions[1]?.id, fields: { name: "Birch", kind: "scooter", odometer: "9,000 km" } });
+  const list = (await t.one({ as: "Ines", in: "dm", run: "/bike list" })).text;
+  expect(list).toContain("Ash");
+  expect(list).toContain("Birch");
+});
+
+test("a name with an and in it can be one", async () => {
+  const said = await t.one({ as: "Ines", in: "dm", run: "/bike add name:Salt and Pepper kind:chain-drive twin odometer:14,000 mi" });
+  expect(said.actions.map(({ label }) => label)).toEqual(["Add Salt", "Add Pepper", "One bike called Salt and Pepper"]);
+  await add(said, "One bike called Salt and Pepper", "chain-drive twin");
+  expect((await t.one({ as: "Ines", in: "dm", run: "/bike list" })).text).toContain("Salt and Pepper");
+});
+
 test("a town and a town are no bikes; one bike is led on as ever", async () => {
   expect(await t.send({ as: "Ines", in: "g1", say: "Berlin 300 km, Paris 900 km" })).toEqual([]);
   const said = await t.one({ as: "Ines", in: "g1", say: "14,820 mi on Heron" });

@@ -77,6 +77,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
   full: ["vollgetankt", "voll getankt", "voll", "volltanken", "randvoll", "tank voll"],
   notFull: ["halb", "halb voll", "teilweise", "nicht voll", "halber tank"],
   currencies: ["€", "euro", "eur", "chf", "franken", "fr."],
+  noLimit: ["trägerplatte", "belagträger"],
   ofSpec: [
     ...["soll", "sollwert", "grenzwert", "grenze", "mindestens", "minimum", "maximal", "handbuch", "vorgeschrieben", "verschleißgrenze", "laut", "vorgabe"],
     ...["empfohlen", "normal", "normalerweise", "sollte", "aufkleber"],

@@ -95,6 +95,8 @@ export const bikeWords = (p: Printer) => {
       readonly planName: string;
     }): string =>
       `${b.nickname} is here at ${p.figure(b.figure)} ${b.unit}, with the starter plan “${b.planName}” (${b.items} items for what it is fitted with).`,
+    several: (names: readonly string[]): string =>
+      `${p.list(names)} are ${names.length} bikes, and nothing is added yet. Each has its own kind and odometer, and then one question about its past: add them one after another.`,
     planSource: (): string => "The plan is common practice. Your maker's manual has the last word: compare the two when you can.",
     askHistory: (): string => "What was done last, and how do you know? “Spring 2023” will do, and so will “don't know”.",
     next: (b: { readonly nickname: string; readonly figure: number; readonly unit: DistanceUnit; readonly plainly: boolean }): string => {
@@ -160,6 +162,7 @@ export const bikeWords = (p: Printer) => {
     fields: { name: "Nickname you will call it by", kind: "Kind of bike", odometer: "What the odometer shows, with its unit", odometerHint: "14,210 mi" },
     labels: {
       add: "Add your first bike",
+      addOne: (name: string): string => `One bike called ${name}`.slice(0, 80),
       addNamed: (name: string): string => (name === "" ? "Add a bike" : `Add ${name}`.slice(0, 80)),
       history: "Fill in what you know",
       unknown: "Don't know any of it",

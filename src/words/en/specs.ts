@@ -112,6 +112,11 @@ export const specWords = (p: Printer, locale: string, today: LocalDate) => {
       edition: "Edition or year",
       page: "Page",
     }),
-    labels: { enter: "Enter it", undo: "Undo", look: (key: SpecKey): string => `${englishSpecName(key)}: I looked at the page` },
+    labels: {
+      saveAs: (key: string, value: string): string => `Save as spec: ${lowered(englishSpecName(key))} ${value}`.slice(0, 80),
+      enter: "Enter it",
+      undo: "Undo",
+      look: (key: SpecKey): string => `${englishSpecName(key)}: I looked at the page`,
+    },
   };
 };
