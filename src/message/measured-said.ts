@@ -95,7 +95,14 @@ function isLedTo({ tokens, known }: Layout, at: number): boolean {
 }
 
 /** "The manual says 33 front", "limit 1.6 mm": nothing of that part was read off the bike. */
-const isOfManual = (layout: Layout, part: Part): boolean => phrasesInside(layout.phrases.spec, part).length > 0;
+const isOfManual = (layout: Layout, part: Part): boolean =>
+  phrasesInside(layout.phrases.spec, part).some(
+    ({ at }) => !layout.phrases.condition.some((how) => at >= how.at && at <= how.to) && !isLeftOut(layout, part, at),
+  );
+
+/** "Without the backing plate": what is left out is no plate with a figure on it. */
+const isLeftOut = (layout: Layout, part: Part, at: number): boolean =>
+  tokensOf({ from: Math.max(part.from, at - 3), to: at - 1 }).some((each) => among(layout.known.vocabulary.details.without, wordAt(layout.tokens, each)));
 
 /** Nothing but figures, places and loads. */
 const isBare = (layout: Layout, part: Part): boolean => {
@@ -308,9 +315,15 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
 /** What is wanted of these goes by the load. A sag "loaded" is one with the rider on. */
 const BY_LOAD: readonly ReadingKind[] = ["cold pressure", "static sag", "rider sag"];
 
+/** What is glued to a plate that is no lining. */
+const LININGS: readonly ReadingKind[] = ["pad thickness", "shoe thickness"];
+
 /** A warm tyre is asked about, and what charges is running. */
 const saysSomething = (kind: ReadingKind, condition: ConditionRead): boolean =>
-  kind !== "ambient temperature" && !(kind === "cold pressure" && condition === "warm") && !(kind === "charging voltage" && condition === "running");
+  kind !== "ambient temperature" &&
+  (condition !== "with backing plate" || LININGS.includes(kind)) &&
+  !(kind === "cold pressure" && condition === "warm") &&
+  !(kind === "charging voltage" && condition === "running");
 
 /** The pad of a pair that stands by a figure: directly before it, else directly behind. */
 function sideOf(layout: Layout, figure: Measurable): "inner" | "outer" | null {

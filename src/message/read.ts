@@ -59,6 +59,7 @@ export function read(text: string, of: Known): Meant {
           return under(months, word) !== undefined || under(seasons, word) !== undefined || among(spanBefore, word);
         },
         isEnd: endsTouching(own, known.vocabulary),
+        isShort: (word) => among(known.vocabulary.shortWords, word),
       }),
       known,
     ),

@@ -42,9 +42,13 @@ export function ownWords(text: string): string {
     .replace(/<[@#:a][^>\s]{0,80}>/gu, blank);
 }
 
-/** Words that change what stands behind a figure: those of dates ("14,220 in October"), and the letters for the ends of a bike ("36r"). */
-export type Around = { readonly isDateWord: (word: string) => boolean; readonly isEnd: (letter: string) => boolean };
-const NONE: Around = { isDateWord: () => false, isEnd: () => false };
+/** Words that change what stands behind them: those of dates ("14,220 in October"), the letters for the ends of a bike ("36r"), and short forms whose point ends nothing ("incl. its plate"). */
+export type Around = {
+  readonly isDateWord: (word: string) => boolean;
+  readonly isEnd: (letter: string) => boolean;
+  readonly isShort: (word: string) => boolean;
+};
+const NONE: Around = { isDateWord: () => false, isEnd: () => false, isShort: () => false };
 
 /** Splits a text into tokens, in time linear in its length. */
 export function scan(text: string, units: UnitNames, style: NumberStyle, words: Around = NONE): readonly Token[] {
@@ -67,7 +71,7 @@ export function scan(text: string, units: UnitNames, style: NumberStyle, words: 
     if (end > at) {
       const word = text.slice(at, end);
       tokens.push({ is: "word", text: word, folded: foldWord(word), start: at, end });
-      at = end;
+      at = text[end] === "." && words.isShort(foldWord(word)) ? end + 1 : end;
       continue;
     }
     tokens.push({ is: "break", mark: c, start: at, end: at + 1 });

@@ -12,7 +12,7 @@ import { defectRow } from "../trade/defects.ts";
 import { endOf, isJudged, judgedRow } from "../trade/judged.ts";
 import { putNew } from "./fitted.ts";
 import type { Garaged } from "./garage.ts";
-import { judgeTaken } from "./judge.ts";
+import { isWithPlate, judgeTaken } from "./judge.ts";
 
 /** The reading before that it has grown beyond, as the question tells it; null where it has not, or where something new explains it. @param beside what is said with it @param gone readings that it gives way to */
 export function grownBeyond(
@@ -24,8 +24,10 @@ export function grownBeyond(
   const { kind, place, unit, on } = intent;
   if (!isJudged(kind) || unit === null || unit === "level" || intent.detail?.state === "left") return null;
   const row = judgedRow(kind);
-  if (row.grows === null) return null;
-  const last = g.measured.filter((each) => each.kind === kind && each.place === place && each.on <= on && !gone.some(({ id }) => id === each.id)).at(-1);
+  if (row.grows === null || isWithPlate({ detail: intent.detail ?? null })) return null;
+  const last = g.measured
+    .filter((each) => !isWithPlate(each) && each.kind === kind && each.place === place && each.on <= on && !gone.some(({ id }) => id === each.id))
+    .at(-1);
   if (last === undefined || canonicalReading(intent.value, unit) - last.value <= row.grows) return null;
   const renewing = renews({ kind, place });
   // A part put on again, and another set of tyres, bear names of their own.

@@ -239,10 +239,15 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
       // Sag is set for a load; what holds solo says nothing of another.
       if (own?.solo === true) return { judgement: cannotTell("load") };
       const limit = own !== null ? limitOf(own, row) : (row.usual ?? null);
-      return { judgement: limit === null ? cannotTell("limit") : judge(value, limit, row.fine) };
+      const judgement = limit === null ? cannotTell("limit") : judge(value, limit, row.fine);
+      // What is too thin with its plate is thinner without; anything else may be plate.
+      return { judgement: isWithPlate(taken) && !callsForWork(judgement) ? cannotTell("lining alone") : judgement };
     }
   }
 }
+
+/** Was the backing plate measured with the lining? Then the figure is none of the lining. */
+export const isWithPlate = ({ detail }: Pick<Taken, "detail">): boolean => detail?.conditions?.includes("with backing plate") === true;
 
 const NOT_AT_REST: readonly ConditionRead[] = ["under draw", "on the charger", "running", "idling"];
 

@@ -15,7 +15,7 @@ import { endOf } from "../trade/judged.ts";
 import { WEAR_HABITS, type WearKind } from "../trade/wear.ts";
 import { ofPartsOn } from "./fitted.ts";
 import type { Garaged } from "./garage.ts";
-import { type Judged, judgeTaken, type LimitBy, ofTheSetOn } from "./judge.ts";
+import { isWithPlate, type Judged, judgeTaken, type LimitBy, ofTheSetOn } from "./judge.ts";
 
 /** A part that wears, at its place; a chain has none. */
 export type WornPart = {
@@ -137,7 +137,7 @@ function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readon
 
 /** Of a chain the share that it is longer than new; null where that cannot be told. Nothing else needs judging for its value. */
 function measureOf(part: WearKind, taken: Taken, { rig }: Garaged): number | null {
-  if (part !== "chain") return taken.value;
+  if (part !== "chain") return isWithPlate(taken) ? null : taken.value;
   const judged = judgeTaken(taken, rig);
   return judged === null || judged.miscounted ? null : judged.share;
 }

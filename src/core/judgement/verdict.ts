@@ -43,7 +43,9 @@ export type Missing =
   | "unladen"
   | "revs"
   | "at rest"
-  | "longer rest";
+  | "longer rest"
+  /** Measured with what the lining sits on. */
+  | "lining alone";
 
 export type Judgement =
   | {

@@ -17,6 +17,7 @@ export const CONDITIONS_READ = [
   "idling",
   "under draw",
   "on the charger",
+  "with backing plate",
 ] as const;
 export type ConditionRead = (typeof CONDITIONS_READ)[number];
 

@@ -96,6 +96,8 @@ export type Vocabulary = {
   readonly roundly: readonly string[];
   /** Words that are written with a point before a figure: "no." */
   readonly shortForms: readonly string[];
+  /** Words that are written with a point anywhere: "incl." */
+  readonly shortWords: readonly string[];
   /** Before a bike of which nothing is said: "unlike Heron". */
   readonly unlike: readonly string[];
   /** Behind "the 2nd" these make it no day: "try", "gear". */

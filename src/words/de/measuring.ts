@@ -4,6 +4,13 @@ import type { MeasuringWords } from "../../core/reading/measuring-words.ts";
 
 const AT = (where: readonly string[]): string[] => where.flatMap((each) => [each, `bei ${each}`, `auf ${each}`, `an ${each}`]);
 
+const PLATES = ["trägerplatte", "träger", "rückenplatte", "grundplatte", "platte", "belagträger"];
+const WITH_PLATE = PLATES.flatMap((plate) => [
+  ...["inkl", "inklusive", "mit", "samt"].flatMap((word) => [`${word} ${plate}`, `${word} der ${plate}`, `${word} dem ${plate}`]),
+  `${plate} inklusive`,
+  `${plate} inkl`,
+]);
+
 export const GERMAN_MEASURING: MeasuringWords = {
   belt: ["riemen", "zahnriemen"],
   acrossTread: ["mitte", "flanke", "flanken", "schulter", "rand"],
@@ -44,6 +51,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
     running: ["laufend", "bei laufendem motor", "motor läuft", "mit laufendem motor"],
     "under draw": ["beim starten", "beim anlassen", "beim start", "mit licht", "licht an", "zündung an", "mit zündung"],
     "on the charger": ["am ladegerät", "beim laden", "am lader"],
+    "with backing plate": WITH_PLATE,
     idling: ["im leerlauf", "bei standgas", "im standgas", "bei leerlauf"],
   },
   sides: { inner: ["innen", "innerer", "innere"], outer: ["außen", "äußerer", "äußere"] },

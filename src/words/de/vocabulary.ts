@@ -274,6 +274,7 @@ const GERMAN = {
   now: ["jetzt", "heute", "aktuell", "inzwischen"],
   either: ["oder"],
   roundly: ["etwa", "ungefähr", "circa", "ca", "rund"],
+  shortWords: ["inkl", "exkl", "einschl"],
   shortForms: ["nr", "tel", "str", "art", "hausnr", "auftragsnr", "rechnungsnr"],
   unlike: ["als"],
   counted: [],

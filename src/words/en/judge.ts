@@ -130,6 +130,8 @@ const NEEDS: Record<Missing, string> = {
     "slack is measured with nobody on the bike unless its manual says otherwise; measure it so and say how the bike stood, “upright” or “on the side stand”",
   revs: "idling it may lie below what it charges with; read it again at the engine speed that the manual names, often some 4,000 to 5,000 rpm",
   "at rest": "only volts at rest tell its charge: everything off, the charger too, six hours after charging or riding",
+  "lining alone":
+    "with its backing plate it says nothing of the lining, which alone counts; measure that at its thinnest, without the plate, and say it so, such as “front pads 3 mm”",
   "longer rest": "that is too short a rest, and volts stay up for hours after charging or riding; read it again after six hours with all off",
   fitted: "as it is entered here the bike has none; if it has, say so with /bike fitted",
 };
@@ -147,6 +149,7 @@ const HOW: Record<ConditionRead | "rpm" | "pitches", string> = {
   idling: "Engine was idling",
   "under draw": "Current was drawn",
   "on the charger": "It was on the charger",
+  "with backing plate": "Backing plate included",
   rpm: "Say the engine speed",
   pitches: "Say how many pitches",
 };

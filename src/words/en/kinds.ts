@@ -56,4 +56,5 @@ export const CONDITION_WORDS = {
   idling: "idling",
   "under draw": "with current drawn",
   "on the charger": "on the charger",
+  "with backing plate": "backing plate included",
 } as const satisfies Record<ConditionRead, string>;

@@ -2,6 +2,12 @@
 
 import type { MeasuringWords } from "../../core/reading/measuring-words.ts";
 
+const PLATES = ["backing plate", "backing plates", "back plate", "backplate", "backing", "plate", "plates", "steel plate", "metal plate", "metal"];
+const WITH_PLATE = PLATES.flatMap((plate) => [
+  ...["incl", "inc", "including", "includes", "with", "plus"].flatMap((word) => [`${word} ${plate}`, `${word} the ${plate}`, `${word} its ${plate}`]),
+  ...["included", "and all", "incl", "inc"].map((word) => `${plate} ${word}`),
+]);
+
 export const ENGLISH_MEASURING: MeasuringWords = {
   belt: ["belt"],
   acrossTread: ["centre", "center", "middle", "edge", "edges", "shoulder", "shoulders"],
@@ -117,6 +123,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
       ...["with lights on", "with the lights on", "lights on", "ignition on", "with the ignition on", "key on"],
     ],
     "on the charger": ["on the charger", "on charge", "while charging", "charging now", "plugged in", "being charged"],
+    "with backing plate": WITH_PLATE,
     idling: ["at idle", "idling", "at tickover", "at tick over", "ticking over", "on idle", "on tickover", "at idle speed"],
   },
   sides: { inner: ["inner", "inside", "inboard"], outer: ["outer", "outside", "outboard"] },

@@ -404,6 +404,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   now: ["now", "today", "currently", "tonight"],
   either: ["or"],
   roundly: ["around", "about", "roughly", "approx", "circa", "ca"],
+  shortWords: ["incl", "inc", "excl"],
   shortForms: ["no", "nr", "pt", "vol", "ref", "inv", "tel", "ext"],
   unlike: ["unlike"],
   counted: [
