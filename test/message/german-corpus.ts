@@ -305,6 +305,17 @@ export const GERMAN: readonly Case[] = [
   c("Kühlmittel 30 %", "antifreeze share 30 %@Bramble"),
   c("Öl diesen Sommer gewechselt", "W engine-oil.replace=replaced on 2026-06-01@Bramble"),
   c("Kette diese Woche geschmiert", "W chain.lubricate=done on 2026-11-23@Bramble"),
+  c("Bremsflüssigkeit gewechselt 05/2024", "W brake-fluid.replace=replaced on 2024-05-01@Bramble"),
+  c("Bremsflüssigkeit 2024 gewechselt", "W brake-fluid.replace=replaced on 2024-01-01@Bramble"),
+  c("Reifen 2022 gewechselt", "W front-tyre.replace,rear-tyre.replace=replaced on 2022-01-01@Bramble"),
+  c("Öl vorletzte Woche gewechselt", "W engine-oil.replace=replaced on 2026-11-09@Bramble"),
+  c("Öl vorletzten Sonntag gewechselt", "W engine-oil.replace=replaced on 2026-11-15@Bramble"),
+  c("Öl vor einem halben Jahr gewechselt", "W engine-oil.replace=replaced on 2026-04-10@Bramble"),
+  c("Öl beim letzten Service gewechselt", "W engine-oil.replace=replaced@Bramble ?date"),
+  c("hinten 3 mm vorne 4", "tread/rear 3 mm@Bramble ?kind", "tread/front 4 mm@Bramble ?kind"),
+  c("Kette 45 mm, auf 30 gespannt", "chain slack 45 mm@Bramble ?number"),
+  c("neue Reifen am Freitag", "W front-tyre.replace,rear-tyre.replace=replaced on 2026-11-20@Bramble ?date"),
+  c("heute Morgen Öl gewechselt", "W engine-oil.replace=replaced@Bramble"),
 ];
 
 /** Said in German company; nothing to log. */
@@ -332,4 +343,6 @@ export const NOTHING_GERMAN: readonly string[] = [
   ...["Reifen sind rund und schwarz"],
   "kurz vor 15.000",
   ...["Bremsflüssigkeit DOT 4 gekauft", "20 % auf Ketten", "Akku 80 %", "Reifen von 2017", "zu 50 % sicher"],
+  "morgen Ölwechsel bei 14.500",
+  "Ölwechsel steht an bei 14.500",
 ];

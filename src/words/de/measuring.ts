@@ -14,6 +14,7 @@ const WITH_PLATE = PLATES.flatMap((plate) => [
 export const GERMAN_MEASURING: MeasuringWords = {
   belt: ["riemen", "zahnriemen"],
   acrossTread: ["mitte", "flanke", "flanken", "schulter", "rand"],
+  perUnit: ["pro liter", "/l", "/ l", "je liter", "der liter", "den liter"],
   took: ["gingen", "passten"],
   tripAlone: [],
   parks: ["abgestellt", "eingemottet", "eingewintert", "eingelagert", "geparkt", "abgeholt"],
@@ -85,6 +86,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
   elongation: ["kettenlängung", "kettenverschleiß", "kettendehnung"],
   mixes: ["frostschutz", "frostschutzmittel", "glykol", "mischung", "konzentration", "frostschutzanteil"],
   coolant: ["kühlmittel", "kühlflüssigkeit", "kühlwasser"],
+  correcting: ["moment", "es", "sind", "ist", "ich", "meine", "meinte", "warte"],
   corrections: ["nein", "quatsch", "sorry", "korrektur", "doch"],
   arrows: [">", "→"],
   pitches: ["glieder", "gliedern", "bolzen", "rollen"],

@@ -11,6 +11,7 @@ const WITH_PLATE = PLATES.flatMap((plate) => [
 export const ENGLISH_MEASURING: MeasuringWords = {
   belt: ["belt"],
   acrossTread: ["centre", "center", "middle", "edge", "edges", "shoulder", "shoulders"],
+  perUnit: ["a litre", "a liter", "per litre", "per liter", "a gallon", "per gallon", "/l", "/ l", "/litre", "/gal", "p/l", "ppl"],
   took: ["took", "takes"],
   tripAlone: ["trip"],
   parks: ["parked", "stored", "garaged", "laid", "winterised", "winterized", "mothballed", "away", "tucked", "storage", "collected"],
@@ -168,7 +169,8 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   elongation: ["elongation"],
   mixes: ["antifreeze", "glycol", "mix", "mixture", "concentration", "strength", "mixed"],
   coolant: ["coolant"],
-  corrections: ["no", "nope", "sorry", "correction", "scratch", "meant", "rather"],
+  correcting: ["wait", "it's", "its", "make", "that", "is", "i", "should", "be", "typo", "actually", "oops", "mean", "to"],
+  corrections: ["actually", "oops", "mean", "typo", "no", "nope", "sorry", "correction", "scratch", "meant", "rather"],
   arrows: [">", "→"],
   pitches: ["pitches", "links", "pins", "rollers"],
   pins: ["pins"],
