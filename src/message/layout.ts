@@ -60,7 +60,7 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
     phrases,
     kindEnds: new Set(phrases.kind.map(({ to }) => to)),
     placeStarts: new Set(phrases.place.map(({ at }) => at)),
-    indexes: indexesIn(tokens, phrases),
+    indexes: indexesIn(tokens, phrases, known),
     once: new Map(),
   };
 }
@@ -157,9 +157,12 @@ function splitLeading(tokens: readonly Token[], { vocabulary: { places } }: Know
 }
 
 /** Figures behind "intake", "exhaust", "cylinder" that say which one it is: a small whole number with its value beside it. */
-function indexesIn(tokens: readonly Token[], phrases: Phrases): ReadonlyMap<number, number> {
+function indexesIn(tokens: readonly Token[], phrases: Phrases, { vocabulary }: Known): ReadonlyMap<number, number> {
   const found = new Map<number, number>();
-  for (const { at, to, are } of phrases.place) {
+  for (const { at, to: end, are } of phrases.place) {
+    // "Exhaust valve 2": the word for a valve may stand between.
+    const valve = tokens[end + 1];
+    const to = valve?.is === "word" && among(vocabulary.measuring.valves, valve.folded) ? end + 1 : end;
     const token = tokens[to + 1];
     const small = token?.is === "number" && /^\d{1,2}$/u.test(token.text) && token.value >= 1 && token.value <= 12;
     if (!small || token?.is !== "number") continue;
@@ -168,7 +171,7 @@ function indexesIn(tokens: readonly Token[], phrases: Phrases): ReadonlyMap<numb
     const next = tokens.slice(to + 2, to + 4).find((each) => each.is !== "break" || ![":", "="].includes(each.mark));
     const before = tokens[at - 1];
     if (cylinder || next?.is === "number" || valueFollows(tokens, phrases, to + 1) || (before?.is === "number" && before.decimals > 0))
-      found.set(to + 1, token.value);
+      for (let each = end + 1; each <= to + 1; each++) found.set(each, token.value);
   }
   return found;
 }
