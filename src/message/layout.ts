@@ -9,6 +9,7 @@ import { type Clause, clausesOf, type Part } from "./clauses.ts";
 import { type Dated, datesIn } from "./dates.ts";
 import { type Phrases, phrasesIn, standsBeside } from "./phrases.ts";
 import type { Token } from "./scan.ts";
+import { type TyreMark, tyreMarksIn } from "./tyre-marks.ts";
 
 export type Layout = {
   readonly text: string;
@@ -34,6 +35,8 @@ export type Layout = {
   readonly placeStarts: ReadonlySet<number>;
   /** Numbers that name a valve or a cylinder, by token. */
   readonly indexes: ReadonlyMap<number, number>;
+  /** Sizes of tyres, with their load and speed: taken too. */
+  readonly marks: readonly TyreMark[];
   /** What was worked out of its parts, by what works it out. */
   readonly once: Map<unknown, Map<Part, unknown>>;
 };
@@ -43,7 +46,8 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
   const dates = datesIn(text, tokens, known);
   const inDate = placesIn(dates);
   const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));
-  const taken = placesIn(dates, named);
+  const marks = tyreMarksIn(text, tokens, known);
+  const taken = placesIn(dates, named, marks);
   const phrases = phrasesIn(tokens, known.vocabulary);
   return {
     text,
@@ -57,6 +61,7 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
     levelSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.measuring.levelWords, token.folded)),
     treadSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.kinds.tread, token.folded)),
     taken,
+    marks,
     phrases,
     kindEnds: new Set(phrases.kind.map(({ to }) => to)),
     placeStarts: new Set(phrases.place.map(({ at }) => at)),

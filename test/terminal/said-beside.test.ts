@@ -75,3 +75,34 @@ test("/tyre show tells no leak of a tyre that was let down from too high", async
   expect((await run("/tyre show")).text).not.toContain("leak");
   await t.close();
 });
+
+test.each([
+  ["new rear tyre 180/55ZR17 (73W) at 14,300", ["rear-tyre.replace"], [["180/55ZR17 (73W)", null]]],
+  ["new rear tyre 0326 180/55ZR17 (73W) at 14,300", ["rear-tyre.replace"], [["180/55ZR17 (73W)", "0326"]]],
+  ["new front tyre 3.25-19 54H 1525", ["front-tyre.replace"], [["3.25-19 54H", "1525"]]],
+  ["fitted a 120/70 ZR17 front tyre", ["front-tyre.replace"], [["120/70 ZR17", null]]],
+  ["new rear tyre MT90B16 M/C 74H", ["rear-tyre.replace"], [["MT90B16 M/C 74H", null]]],
+  [
+    "new tyres 120/70ZR17 (58W) and 180/55ZR17 (73W) at 14,300",
+    ["front-tyre.replace", "rear-tyre.replace"],
+    [
+      ["120/70ZR17 (58W)", null],
+      ["180/55ZR17 (73W)", null],
+    ],
+  ],
+] as const)("“%s”: what is moulded on a tyre is kept with it, and is no reading", async (said, items, parts) => {
+  const { t, say } = await heron("2026-11-25T10:00:00Z");
+  const { data } = await say(said);
+  expect(data).toMatchObject({ is: "logged", work: [{ items: items.map((item) => ({ item })) }] });
+  expect(data.work[0].detail.parts.map(({ words, made }: { words: string; made: string | null }) => [words, made])).toEqual(parts);
+  expect(data.unread).toBeUndefined();
+  for (const { kind } of data.readings) expect(kind).toBe("odometer");
+  await t.close();
+});
+
+test("pressures and depths that look like a size are read as ever", async () => {
+  const { t, say } = await heron();
+  expect((await say("tyres: front 33 psi rear 36 psi")).data.readings).toHaveLength(2);
+  expect((await say("rear tyre 5.25 mm tread")).data).toMatchObject({ readings: [{ kind: "tread", value: 5.25 }] });
+  await t.close();
+});
