@@ -201,7 +201,8 @@ function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): bool
   if (kind === "ambient temperature") return isPlainPart(layout, part);
   if (figure.units.length > 0 || kind === "cold pressure" || kind === "tread") return true;
   // "Valves done: in 0.12 ex 0.22": nothing else has hundredths of a millimetre.
-  if (kind === "valve clearance" && token.decimals >= 2 && value < 1) return true;
+  const isValve = phrasesInside(layout.phrases.place, part).some(({ are }) => are.includes("intake") || are.includes("exhaust"));
+  if (kind === "valve clearance" && isValve && token.decimals >= 2 && value < 1) return true;
   return isPlainPart(layout, part);
 }
 

@@ -68,7 +68,7 @@ function pairOf(token: NumberToken, likely: boolean): readonly number[] | null {
   if (!likely || token.fraction === null || [2, 4, 8, 16, 32, 64].includes(token.fraction)) return null;
   const [, above, below] = /^(\d{1,3})\/(\d{1,3})(?!\d)/u.exec(token.text) ?? [];
   // A size such as 120/70 has more than any two pressures or depths typed so.
-  return above === undefined || below === undefined || Number(above) > 60 || Number(below) > 60 ? null : [Number(above), Number(below)];
+  return above === undefined || below === undefined || Number(above) > MOST_PAIR || Number(below) > MOST_PAIR ? null : [Number(above), Number(below)];
 }
 
 const unitsBehind = ({ tokens }: Layout, at: number): readonly UnitId[] => {
@@ -113,6 +113,9 @@ const [PSI, BAR] = [
   [0.8, 4],
 ] as const;
 
+/** What two pressures or depths typed as a pair have at most. */
+const MOST_PAIR = 60;
+
 /** "150 155 148 psi": a row of compressions, where the spaces group no thousands. */
 export function rowOf(layout: Layout, part: Part, token: NumberToken): readonly number[] | null {
   if (!/^\d{2,3}( \d{3})+$/u.test(layout.text.slice(token.start, token.numberEnd))) return null;
@@ -130,6 +133,9 @@ function joinedFigure(layout: Layout, at: number): ReturnType<typeof figureAt> {
   const { tokens, text } = layout;
   const token = tokens[at];
   if (token?.is !== "number" || token.fraction !== null) return null;
+  const earlier = tokens[at - 2];
+  // "120/70-17" is a tyre's size.
+  if (earlier?.is === "number" && earlier.fraction !== null && Number.parseInt(earlier.text, 10) > MOST_PAIR) return null;
   const before = text[token.start - 1] ?? " ";
   const after = text[token.numberEnd] ?? " ";
   const joins = (mark: string, other: number): boolean => "/-".includes(mark) && tokens[other]?.is === "number";

@@ -43,12 +43,21 @@ function piecesOf(layout: Layout, part: Part): readonly { readonly names: readon
       next === undefined
         ? part.to + 1
         : first.from < verb
-          ? next.from
+          ? (workBefore(layout, behind, next.from) ?? next.from)
           : (tokensOf({ from: behind, to: next.from - 1 }).find((at) => isJoin(layout, at)) ?? behind);
     pieces.push({ names: group, part: { from, to: cut - 1 } });
     from = cut;
   }
   return pieces.filter((piece) => piece.part.to >= piece.part.from);
+}
+
+/** "Heron 14,350 and lubed the chain on Bramble": the join before a verb that works on the bike named behind it. */
+function workBefore(layout: Layout, from: number, name: number): number | null {
+  for (let at = name - 1; at >= from; at--) {
+    if (!isAnd(layout, at)) continue;
+    return tokensOf({ from: at + 1, to: name - 1 }).some((each) => isVerb(layout, each)) ? at : null;
+  }
+  return null;
 }
 
 /** Does a token join two things: "and", a comma, the "on" before a bike's name? */

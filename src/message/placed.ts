@@ -79,7 +79,8 @@ const isSide = ({ are }: PlacePhrase): boolean => are.includes("left") || are.in
 
 /** "Front pads 2 mm left", "2 mm left on the front pads": behind a figure, with no right said in the clause, it is what is left of them. */
 function isRemaining(layout: Layout, part: Part, { at, are }: PlacePhrase): boolean {
-  if (!are.includes("left") || layout.tokens[at - 1]?.is !== "number") return false;
+  const isBehindThing = phrasesInside(layout.phrases.kind, { from: at - 1, to: at - 1 }).length > 0 && layout.tokens[at - 3]?.is === "number";
+  if (!are.includes("left") || !(layout.tokens[at - 1]?.is === "number" || isBehindThing)) return false;
   const clause = layout.clauses.find(({ from, to }) => from <= part.from && part.to <= to) ?? part;
   return !phrasesInside(layout.phrases.place, clause).some((other) => other.are.includes("right"));
 }

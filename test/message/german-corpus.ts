@@ -293,6 +293,17 @@ export const GERMAN: readonly Case[] = [
   c("Ölstand ok", "oil level 3 level@Bramble"),
   c("Öl diesen Sommer gewechselt", "W engine-oil.replace=replaced on 2026-06-01@Bramble"),
   c("Kette diese Woche geschmiert", "W chain.lubricate=done on 2026-11-23@Bramble"),
+  c("Bremsflüssigkeit gewechselt 05/2024", "W brake-fluid.replace=replaced on 2024-05-01@Bramble"),
+  c("Bremsflüssigkeit 2024 gewechselt", "W brake-fluid.replace=replaced on 2024-01-01@Bramble"),
+  c("Reifen 2022 gewechselt", "W front-tyre.replace,rear-tyre.replace=replaced on 2022-01-01@Bramble"),
+  c("Öl vorletzte Woche gewechselt", "W engine-oil.replace=replaced on 2026-11-09@Bramble"),
+  c("Öl vorletzten Sonntag gewechselt", "W engine-oil.replace=replaced on 2026-11-15@Bramble"),
+  c("Öl vor einem halben Jahr gewechselt", "W engine-oil.replace=replaced on 2026-04-10@Bramble"),
+  c("Öl beim letzten Service gewechselt", "W engine-oil.replace=replaced@Bramble ?date"),
+  c("hinten 3 mm vorne 4", "tread/rear 3 mm@Bramble ?kind", "tread/front 4 mm@Bramble ?kind"),
+  c("Kette 45 mm, auf 30 gespannt", "chain slack 45 mm@Bramble ?number"),
+  c("neue Reifen am Freitag", "W front-tyre.replace,rear-tyre.replace=replaced on 2026-11-20@Bramble ?date"),
+  c("heute Morgen Öl gewechselt", "W engine-oil.replace=replaced@Bramble"),
 ];
 
 /** Said in German company; nothing to log. */
@@ -319,4 +330,6 @@ export const NOTHING_GERMAN: readonly string[] = [
   ...["bin fertig für heute", "Bremsbeläge halten ewig", "Reifen verliert keine Luft", "Motor springt an", "Motor springt sofort an", "Bremse greift gut"],
   ...["Reifen sind rund und schwarz"],
   "kurz vor 15.000",
+  "morgen Ölwechsel bei 14.500",
+  "Ölwechsel steht an bei 14.500",
 ];

@@ -14,6 +14,8 @@ export type MeasuringWords = {
   /** Where a tread alone is measured: "centre", "edge". */
   readonly acrossTread: readonly string[];
   /** What a tank did with a volume: "took 13.4 L". */
+  /** Behind a price these make it one of each litre or gallon. */
+  readonly perUnit: readonly string[];
   readonly took: readonly string[];
   readonly tripAlone: readonly string[];
   /** Putting a bike away, or fetching it: a figure behind "at" is the dial's. */
@@ -61,6 +63,8 @@ export type MeasuringWords = {
   readonly tyre: readonly string[];
   /** Words that take back a figure: "no", "sorry". */
   readonly corrections: readonly string[];
+  /** What stands beside those: "no wait". */
+  readonly correcting: readonly string[];
   /** Between what was found and what was left: "->". */
   readonly arrows: readonly string[];
   /** What a chain is counted in. */

@@ -14,6 +14,7 @@ const WITH_PLATE = PLATES.flatMap((plate) => [
 export const GERMAN_MEASURING: MeasuringWords = {
   belt: ["riemen", "zahnriemen"],
   acrossTread: ["mitte", "flanke", "flanken", "schulter", "rand"],
+  perUnit: ["pro liter", "/l", "/ l", "je liter", "der liter", "den liter"],
   took: ["gingen", "passten"],
   tripAlone: [],
   parks: ["abgestellt", "eingemottet", "eingewintert", "eingelagert", "geparkt", "abgeholt"],
@@ -76,6 +77,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
   },
   chain: ["kette"],
   tyre: ["reifen", "vorderreifen", "hinterreifen"],
+  correcting: ["moment", "es", "sind", "ist", "ich", "meine", "meinte", "warte"],
   corrections: ["nein", "quatsch", "sorry", "korrektur", "doch"],
   arrows: [">", "→"],
   pitches: ["glieder", "gliedern", "bolzen", "rollen"],

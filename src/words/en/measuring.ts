@@ -11,6 +11,7 @@ const WITH_PLATE = PLATES.flatMap((plate) => [
 export const ENGLISH_MEASURING: MeasuringWords = {
   belt: ["belt"],
   acrossTread: ["centre", "center", "middle", "edge", "edges", "shoulder", "shoulders"],
+  perUnit: ["a litre", "a liter", "per litre", "per liter", "a gallon", "per gallon", "/l", "/ l", "/litre", "/gal", "p/l", "ppl"],
   took: ["took", "takes"],
   tripAlone: ["trip"],
   parks: ["parked", "stored", "garaged", "laid", "winterised", "winterized", "mothballed", "away", "tucked", "storage", "collected"],
@@ -163,7 +164,8 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   },
   chain: ["chain"],
   tyre: ["tyre", "tire", "tyres", "tires", "tyre's", "tire's"],
-  corrections: ["no", "nope", "sorry", "correction", "scratch", "meant", "rather"],
+  correcting: ["wait", "it's", "its", "make", "that", "is", "i", "should", "be", "typo", "actually", "oops", "mean", "to"],
+  corrections: ["actually", "oops", "mean", "typo", "no", "nope", "sorry", "correction", "scratch", "meant", "rather"],
   arrows: [">", "→"],
   pitches: ["pitches", "links", "pins", "rollers"],
   pins: ["pins"],
