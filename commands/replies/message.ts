@@ -67,6 +67,8 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
     }
     case "specs":
       return sayEachSpec(outcome.answers, words);
+    case "how to":
+      return said(outcome.kinds.map(words.judge.howToOf));
     case "looked up":
       return sayLookedUp(outcome.table, words);
     case "converted":
@@ -121,6 +123,7 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
       return { react: "asked", reply, data: dataOf(outcome) };
     }
     case "specs":
+    case "how to":
     case "looked up":
     case "converted":
     case "cannot convert":

@@ -246,7 +246,7 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   // "Front 4 centre 5 edges": no tyre has its pressure there.
   if (units.length === 0 && isAcrossSaid(layout, part)) return canBe("tread", figure) ? ["tread"] : [];
   // "Front tyre 4/32": only treads are told in 32nds of an inch.
-  if (token.fraction === 32 && isPlainPart(layout, part) && (clauseSaysTyre(layout, part) || placeBeside(layout, figure))) return ["tread"];
+  if (token.fraction === 32 && value < 1 && isPlainPart(layout, part) && (clauseSaysTyre(layout, part) || placeBeside(layout, figure))) return ["tread"];
   const slang = units.includes("lb") && placeBeside(layout, figure);
   const bare = units.length === 0 || (token.unitText !== null && token.unitText.toLowerCase() === "in") || figure.place !== null;
   if (!slang && !bare) return [];

@@ -65,8 +65,10 @@ const counts = (layout: Layout, at: number): boolean => {
 
 /** "33/36": two values where no ruler has such a fraction. */
 function pairOf(token: NumberToken, likely: boolean): readonly number[] | null {
-  if (!likely || token.fraction === null || [2, 4, 8, 16, 32, 64].includes(token.fraction)) return null;
+  if (!likely || token.fraction === null) return null;
   const [, above, below] = /^(\d{1,3})\/(\d{1,3})(?!\d)/u.exec(token.text) ?? [];
+  // "36/32" is more than the whole that a ruler is divided into.
+  if ([2, 4, 8, 16, 32, 64].includes(token.fraction) && Number(above) < token.fraction) return null;
   // A size such as 120/70 has more than any two pressures or depths typed so.
   return above === undefined || below === undefined || Number(above) > MOST_PAIR || Number(below) > MOST_PAIR ? null : [Number(above), Number(below)];
 }
@@ -86,7 +88,10 @@ function leadsPair({ tokens }: Layout, at: number): boolean {
 /** "34/38", "Heron 33/36, Bramble 1.8/2.0": a clause of nothing but pairs of figures that tyres may have, and names, days and loads. */
 export const isPairAlone = oncePerPart((layout: Layout, part: Part): boolean => {
   const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
-  if (clause === undefined || (layout.clauses.length > 1 && layout.named.length === 0)) return false;
+  return clause !== undefined && (layout.clauses.length === 1 || layout.named.length > 0) && isOfPairs(layout, clause);
+});
+
+const isOfPairs = oncePerPart((layout: Layout, clause: Part): boolean => {
   const { tokens, phrases, taken } = layout;
   let pairs = 0;
   for (let at = clause.from; at <= clause.to; at++) {
@@ -94,7 +99,8 @@ export const isPairAlone = oncePerPart((layout: Layout, part: Part): boolean => 
     if (taken.has(at) || token === undefined || token.is === "break" || isAnd(layout, at)) continue;
     const own = { from: at, to: at };
     if (token.is === "word") {
-      if (phrasesInside(phrases.load, own).length + phrasesInside(phrases.condition, own).length === 0) return false;
+      if ([phrases.load, phrases.condition, phrases.place].every((list) => phrasesInside<{ readonly at: number; readonly to: number }>(list, own).length === 0))
+        return false;
       continue;
     }
     const [stroke, second] = [tokens[at + 1], tokens[at + 2]];

@@ -9,6 +9,8 @@ type Part = { readonly from: number; readonly to: number };
 
 /** A part cut at "and" where one side is nothing but readings by their places and the other has a verb of work. */
 export function cutAtWork(tokens: readonly Token[], part: Part, known: Known, taken: ReadonlySet<number>): readonly Part[] {
+  // Most parts say no work.
+  if (!isWork(tokens, part, known)) return [part];
   for (let at = part.from + 1; at < part.to; at++) {
     const token = tokens[at];
     const join = token?.is === "break" ? token.mark : wordAt(tokens, at);

@@ -97,6 +97,8 @@ function sharesGap(intent: Intent, gap: Gap, all: readonly Intent[]): boolean {
   if (gap.need === "bike" && first.need === "bike") return first.named === gap.named;
   if (gap.need === "place") return isPair(intent, all);
   if (gap.need === "sure" && first.need === "sure") return gap.because === "warm" && first.because === "warm";
+  // "14,300 yesterday, front 33 rear 36": one day for both.
+  if (gap.need === "date" && first.need === "date") return gap.typed === first.typed && gap.options.join() === first.options.join();
   return gap.need === "unit" && first.need === "unit" && first.options.join() === gap.options.join();
 }
 

@@ -20,7 +20,7 @@ import type { Ctx } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { ofPartsOn, ofTheSetOn, type TyreAged, tyresAged } from "./fitted.ts";
 import type { Garaged } from "./garage.ts";
-import type { Judged } from "./judge.ts";
+import { type Judged, judgeTaken, type Rig } from "./judge.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { lastTyres, WORN_KINDS, type WornPart, wornParts } from "./wear.ts";
@@ -59,7 +59,7 @@ export async function tyresJudged(ctx: Ctx, input: { readonly bike?: string }): 
       defects: (await defectsOfTyres(q, g)).map((defect) => defectShown(g, defect)),
       judged: g.judged.filter(({ kind }) => kind === "tread" || kind === "cold pressure"),
       leaks: ["front", "rear"].flatMap((place) => {
-        const leak = leakOf(pressures(ours, place), LEAK_RULE);
+        const leak = leakOf(pressures(ours, place, g.rig), LEAK_RULE);
         return leak.is === "cannot tell" ? [] : [{ place, leak }];
       }),
     });
@@ -87,12 +87,14 @@ function ofTyresOn(g: Garaged, taken: readonly Taken[]): readonly Taken[] {
 }
 
 /** Cold pressures of one end with the temperature noted on the same day. */
-function pressures(taken: readonly Taken[], place: string) {
+function pressures(taken: readonly Taken[], place: string, rig: Rig) {
   const first = taken[0]?.on;
   return taken.flatMap((each) => {
     if (first === undefined || each.kind !== "cold pressure" || each.place !== place) return [];
     const celsius = taken.find(({ kind, on }) => kind === "ambient temperature" && on === each.on)?.value ?? null;
-    return [{ day: daysBetween(first, each.on), gauge: each.value, celsius, load: each.detail?.load ?? null, left: each.detail?.state === "left" }];
+    const add = judgeTaken(each, rig)?.add ?? 0;
+    const { load = null, state } = each.detail ?? {};
+    return [{ day: daysBetween(first, each.on), gauge: each.value, celsius, load, left: state === "left", over: add < 0, under: add > 0 }];
   });
 }
 

@@ -278,6 +278,8 @@ export const MEASURED: readonly Case[] = [
   c("both tyres DOT 1417", "tyre date code/front 1417 date code@Heron", "tyre date code/rear 1417 date code@Heron"),
   c("my tyres are DOT 1417", "tyre date code/front 1417 date code@Heron", "tyre date code/rear 1417 date code@Heron"),
   c("rear tyre DOT 148", "tyre date code/rear 148 date code@Heron"),
+  c("rear tyre 180/55ZR17 73W DOT 1417", "tyre date code/rear 1417 date code@Heron"),
+  c("new rear tyre 180/55ZR17 73W DOT 3725 at 14,820", "record work"),
   c("DOT on the rear is 1417", "tyre date code/rear 1417 date code@Heron"),
   c("rear dot 4B9X ABCD 0712", "tyre date code/rear 712 date code@Heron"),
   c("rear tyre DOT1417", "tyre date code/rear 1417 date code@Heron"),

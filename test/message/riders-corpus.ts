@@ -227,6 +227,10 @@ export const RIDERS_SAY: readonly Case[] = [
   c("14,250. sorry, 14,350", "odometer 14250 mi@Heron ?number"),
   c("I'm at 14,250", "odometer 14250 mi@Heron"),
   c("14,350 (was 14,250 last week)", "odometer 14350 mi@Heron"),
+  c("front 36/32 rear", "cold pressure/front 36 psi@Heron", "cold pressure/rear 32 psi@Heron"),
+  c("front 33/36 rear", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron"),
+  c("33/36 front rear", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron"),
+  c("36/32 psi", "cold pressure 36 psi@Heron ?place", "cold pressure 32 psi@Heron ?place"),
 ];
 
 /** Several bikes in one message: each figure is of the bike that its own part names. */

@@ -28,6 +28,10 @@ export type MeasuringWords = {
   readonly notTyres: readonly string[];
   /** A level that may be at the low mark or below it: "low". */
   readonly low: readonly string[];
+  /** What a question about measuring begins with. */
+  readonly howTo: readonly string[];
+  /** A valve, between its place and its number. */
+  readonly valves: readonly string[];
   readonly conditions: Readonly<Record<ConditionRead, readonly string[]>>;
   readonly sides: Readonly<Record<"inner" | "outer", readonly string[]>>;
   /** Before or behind a figure that was found, and one that was left so. */

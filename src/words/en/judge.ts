@@ -158,6 +158,7 @@ const HOW: Record<ConditionRead | "rpm" | "pitches", string> = {
   "under draw": "Current was drawn",
   "on the charger": "It was on the charger",
   "with backing plate": "Backing plate included",
+  "bars straight": "Bars stood straight",
   rpm: "Say the engine speed",
   pitches: "Say how many pitches",
 };
@@ -337,6 +338,8 @@ export const judgeWords = (p: Printer) => {
     stateLaw: (): string =>
       "In the United States the least tread in use is each state's own law; what counts here is the moulded bars (49 CFR 571.119). Where your state asks for more, enter it once as your own limit: /spec.",
     howTo: (kind: ReadingKind): string => `How to measure it: ${KIND_WORDS[kind].howTo}`,
+    /** Of one kind asked about. */
+    howToOf: (kind: ReadingKind): string => `${capital(KIND_WORDS[kind].name)}: ${KIND_WORDS[kind].howTo}`,
     /** What a press says of a reading. */
     sooner: (kind: JudgedKind): string => `Check ${KIND_WORDS[kind].name} twice as often`,
     how: (kind: ReadingKind, how: ConditionRead | "rpm" | "pitches"): string => (how === "cold" && kind === "cold pressure" ? "Tyres were cold" : HOW[how]),

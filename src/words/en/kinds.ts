@@ -63,4 +63,5 @@ export const CONDITION_WORDS = {
   "under draw": "with current drawn",
   "on the charger": "on the charger",
   "with backing plate": "backing plate included",
+  "bars straight": "bars straight",
 } as const satisfies Record<ConditionRead, string>;

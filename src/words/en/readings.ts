@@ -115,7 +115,7 @@ export const readingWords = (p: Printer) => {
         case "service":
           return `“${typed}”${of}: which service of its plan is that?`;
         case "date":
-          return `“${gap.typed}”: which day is that?`;
+          return `${capital(about)}${of}, “${gap.typed}”: which day is that?`;
         case "found":
           return `“${typed}”${of}: is that something wrong with it, or only a note?`;
         case "defect":
