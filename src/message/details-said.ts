@@ -23,7 +23,8 @@ const TYRE_CODE = /^(0[1-9]|[1-4]\d|5[0-3])(\d{2})$/u;
 /** A clause's work with its details, and the readings that come with it. */
 export type Detailed = { readonly work: WorkSaid; readonly readings: readonly LogReading[] };
 
-export function withDetails(layout: Layout, clause: Clause, work: WorkSaid): Detailed {
+export function withDetails(layout: Layout, clause: Clause, said: WorkSaid): Detailed {
+  const work = withOneSize(layout, clause, said);
   const [first] = work.intents;
   if (first === undefined) return { work, readings: [] };
   const used = new Set(work.used);
@@ -40,6 +41,15 @@ export function withDetails(layout: Layout, clause: Clause, work: WorkSaid): Det
     (intent, n): RecordWork => (n === 0 ? { ...intent, detail } : by === null ? intent : { ...intent, detail: { ...NO_DETAIL, by } }),
   );
   return { work: { ...work, intents, used }, readings };
+}
+
+/** "New tyres 120/70-17": one size is that of one tyre, and which one is asked. */
+function withOneSize(layout: Layout, clause: Part, work: WorkSaid): WorkSaid {
+  const [first, ...others] = work.intents;
+  const marks = layout.marks.filter(({ from, to }) => from >= clause.from && to <= clause.to);
+  if (first === undefined || marks.length !== 1 || first.items.length !== TYRES.length || !TYRES.every((tyre) => first.items.some((item) => item === tyre)))
+    return work;
+  return { ...work, intents: [{ ...first, items: [], gaps: [...first.gaps, { need: "item", options: first.items }] }, ...others] };
 }
 
 const numberAt = (layout: Layout, at: number): NumberToken | null => {

@@ -231,6 +231,7 @@ export const RIDERS_SAY: readonly Case[] = [
   c("front 33/36 rear", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron"),
   c("33/36 front rear", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron"),
   c("36/32 psi", "cold pressure 36 psi@Heron ?place", "cold pressure 32 psi@Heron ?place"),
+  c("new tyres 120/70-17", "W ?=replaced (part 120/70-17)@Heron ?item"),
 ];
 
 /** Several bikes in one message: each figure is of the bike that its own part names. */
@@ -382,7 +383,7 @@ export const RIDERS_TALK: readonly string[] = [
   "rear 38mm socket",
   "moved the rear axle back 3 mm",
   "9/16",
-  "new tyres 120/70-17",
+
   "oil change is up at 14,500",
   "to do list: oil change, brake fluid, new rear tyre",
   "oil change on friday",
