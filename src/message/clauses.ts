@@ -109,8 +109,8 @@ const isToCome = (tokens: readonly Token[], at: number, { vocabulary }: Known): 
 
 /** Does one of some phrases of several words begin here? */
 const isPhraseOf = (tokens: readonly Token[], at: number, phrases: readonly string[]): boolean => {
-  const first = wordAt(tokens, at) ?? "";
-  return phrases.some((phrase) => phrase.startsWith(first) && phrase.split(" ").every((word, n) => wordAt(tokens, at + n) === word));
+  const first = wordAt(tokens, at);
+  return first !== null && phrases.some((phrase) => phrase.startsWith(first) && phrase.split(" ").every((word, n) => wordAt(tokens, at + n) === word));
 };
 
 /** "14,350 (was 14,250 last week)": before what was. */

@@ -38,8 +38,8 @@ export function datesIn(text: string, tokens: readonly Token[], known: Known): r
     // Most words say nothing of a day.
     if (token === undefined || token.is === "break" || (token.is === "word" && !begins.has(token.folded) && !isDigit(token.text))) continue;
     const hit =
-      beforeLastAt(text, tokens, at, known, (weekday) => readPhrase(weekday, known)) ??
-      monthYearAt(text, tokens, at, known) ??
+      (token.is === "word" ? beforeLastAt(text, tokens, at, known, (weekday) => readPhrase(weekday, known)) : null) ??
+      (isDigit(token.text) ? monthYearAt(text, tokens, at, known) : null) ??
       figuresAt(text, tokens, at, known) ??
       thisSpanAt(text, tokens, at, known) ??
       (isLastSpan(tokens, at, known) ? spanAt(text, tokens, at, known) : null) ??

@@ -68,11 +68,22 @@ export const isJoin = (layout: Layout, at: number): boolean =>
 export const isAnd = (layout: Layout, at: number): boolean => among(layout.known.vocabulary.and, joinAt(layout, at));
 
 /** A verb of the workshop, or "did". */
-export const isVerb = (layout: Layout, at: number): boolean =>
-  (under(layout.known.vocabulary.workDone, wordAt(layout.tokens, at)) !== undefined && !isRun(layout, at)) || isPutNew(layout, at);
+export function isVerb(layout: Layout, at: number): boolean {
+  if (layout.tokens[at]?.is !== "word") return false;
+  // It is asked of the same words over and over.
+  const known = verbs.get(layout) ?? new Int8Array(layout.tokens.length);
+  if (known[at] === 0) {
+    verbs.set(layout, known);
+    const works = under(layout.known.vocabulary.workDone, wordAt(layout.tokens, at)) !== undefined && !isRun(layout, at);
+    known[at] = works || isPutNew(layout, at) ? 1 : -1;
+  }
+  return known[at] === 1;
+}
+const verbs = new WeakMap<Layout, Int8Array>();
 
 /** "The front tyre has done 2,000 km", "der Reifen hat 2.000 km gemacht": how far a part has run is no work on it. */
 function isRun({ tokens, known: { vocabulary } }: Layout, at: number): boolean {
+  if (tokens[at + 1]?.is !== "number" && tokens[at - 1]?.is !== "number") return false;
   const word = wordAt(tokens, at);
   const isFar = (n: number): boolean => {
     const token = tokens[n];
