@@ -37,7 +37,7 @@ export const kindWordsIn = oncePerPart((layout: Layout, part: Part): readonly Ki
 /** The kinds that a figure can be; several ask; none: it is no reading. @param all the figures of its part, in order @param carried: the kinds named before in the clause. */
 export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measurable[], carried: readonly ReadingKind[]): readonly ReadingKind[] {
   const { part } = figure;
-  if (isDifference(layout, figure)) return [];
+  if (isDifference(layout, figure) || (figure.units.length === 0 && isPrice(layout, figure))) return [];
   const words: KindWord[] = [];
   // A part may name one kind many times over.
   let before: KindWord = { at: -1, are: [] };
@@ -265,6 +265,15 @@ const clauseSaysTyre = oncePerPart((layout: Layout, part: Part): boolean => {
   const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to) ?? part;
   return saysTyre(layout, clause);
 });
+
+/** "New tyres front and rear, 85 each": beside a part that was renewed a bare figure in a part of its own may be what it cost. */
+function isPrice(layout: Layout, { at, part, place }: Measurable): boolean {
+  const { measuring, renewed } = layout.known.vocabulary;
+  if (among(measuring.each, wordAt(layout.tokens, at + 1))) return true;
+  const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
+  const isNew = clause?.parts.some((other) => other.to < part.from && tokensOf(other).some((n) => among(renewed, wordAt(layout.tokens, n))));
+  return isNew === true && place === null && !namesWheel(layout, part) && part.from === part.to;
+}
 
 /** "Center 4 edges 3": only a tread is told so. */
 const isAcrossSaid = oncePerPart((layout: Layout, part: Part): boolean =>

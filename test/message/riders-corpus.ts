@@ -232,6 +232,8 @@ export const RIDERS_SAY: readonly Case[] = [
   c("33/36 front rear", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron"),
   c("36/32 psi", "cold pressure 36 psi@Heron ?place", "cold pressure 32 psi@Heron ?place"),
   c("new tyres 120/70-17", "W ?=replaced (part 120/70-17)@Heron ?item"),
+  c("new tyres front and rear at 14,250, 85 each", "W front-tyre.replace,rear-tyre.replace=replaced at 14250@Heron"),
+  c("new tyres, 240", "W front-tyre.replace,rear-tyre.replace=replaced@Heron"),
 ];
 
 /** Several bikes in one message: each figure is of the bike that its own part names. */

@@ -15,6 +15,8 @@ export type MeasuringWords = {
   readonly acrossTread: readonly string[];
   /** What a tank did with a volume: "took 13.4 L". */
   /** Behind a price these make it one of each litre or gallon. */
+  /** Behind a bare figure these make it a price: "85 each". */
+  readonly each: readonly string[];
   readonly perUnit: readonly string[];
   readonly took: readonly string[];
   readonly tripAlone: readonly string[];
