@@ -244,7 +244,8 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (isOfOther(layout, part)) return [];
   if (isPairAlone(layout, part)) return ["cold pressure"];
   // "Front 4 centre 5 edges": no tyre has its pressure there.
-  if (units.length === 0 && isAcrossSaid(layout, part)) return canBe("tread", figure) ? ["tread"] : [];
+  if (units.length === 0 && (isAcrossSaid(layout, part) || (clauseSaysTyre(layout, part) && isAcrossIn(layout, part))))
+    return canBe("tread", figure) ? ["tread"] : [];
   // "Front tyre 4/32": only treads are told in 32nds of an inch.
   if (token.fraction === 32 && value < 1 && isPlainPart(layout, part) && (clauseSaysTyre(layout, part) || placeBeside(layout, figure))) return ["tread"];
   const slang = units.includes("lb") && placeBeside(layout, figure);
@@ -279,6 +280,11 @@ function isPrice(layout: Layout, { at, part, place }: Measurable): boolean {
 const isAcrossSaid = oncePerPart((layout: Layout, part: Part): boolean =>
   tokensOf(part).some((at) => among(layout.known.vocabulary.measuring.acrossTread, wordAt(layout.tokens, at))),
 );
+
+const isAcrossIn = oncePerPart((layout: Layout, part: Part): boolean => {
+  const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to) ?? part;
+  return isAcrossSaid(layout, clause);
+});
 
 const saysTyre = oncePerPart((layout: Layout, part: Part): boolean =>
   tokensOf(part).some((at) => among(layout.known.vocabulary.measuring.tyre, wordAt(layout.tokens, at))),

@@ -88,7 +88,11 @@ function leadsPair({ tokens }: Layout, at: number): boolean {
 /** "34/38", "Heron 33/36, Bramble 1.8/2.0": a clause of nothing but pairs of figures that tyres may have, and names, days and loads. */
 export const isPairAlone = oncePerPart((layout: Layout, part: Part): boolean => {
   const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
-  return clause !== undefined && (layout.clauses.length === 1 || layout.named.length > 0) && isOfPairs(layout, clause);
+  if (clause === undefined) return false;
+  if ((layout.clauses.length === 1 || layout.named.length > 0) && isOfPairs(layout, clause)) return true;
+  // "Lubed the chain, 33/36 cold, front pads 3.5": among what else was read or done.
+  const isAmong = phrasesInside(layout.phrases.kind, clause).length > 0 && clause.parts.length > 1;
+  return isAmong && isOfPairs(layout, part);
 });
 
 const isOfPairs = oncePerPart((layout: Layout, clause: Part): boolean => {

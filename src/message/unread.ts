@@ -115,8 +115,10 @@ function isStray(layout: Layout, part: Part, at: number): boolean {
 function isBareBesideDay(layout: Layout, part: Part, at: number): boolean {
   const token = layout.tokens[at];
   if (token?.is !== "number" || layout.taken.has(at) || layout.indexes.has(at)) return false;
-  const isNow = tokensOf(part).some((each) => among(layout.known.vocabulary.now, wordAt(layout.tokens, each)));
-  return (isNow || layout.dates.some((dated) => inside(dated, part))) && isPlainPart(layout, part);
+  const { now } = layout.known.vocabulary;
+  if ([at - 1, at + 1].some((each) => among(now, wordAt(layout.tokens, each)))) return true;
+  const isDated = layout.dates.some((dated) => inside(dated, part)) || tokensOf(part).some((each) => among(now, wordAt(layout.tokens, each)));
+  return isDated && isPlainPart(layout, part);
 }
 
 /** Bikes that a message names and of which nothing came, by what they were called: "34 front on Heron and Otter". */

@@ -234,6 +234,9 @@ export const RIDERS_SAY: readonly Case[] = [
   c("new tyres 120/70-17", "W ?=replaced (part 120/70-17)@Heron ?item"),
   c("new tyres front and rear at 14,250, 85 each", "W front-tyre.replace,rear-tyre.replace=replaced at 14250@Heron"),
   c("new tyres, 240", "W front-tyre.replace,rear-tyre.replace=replaced@Heron"),
+  c("front was down to 27 psi, pumped it back up to 33", "cold pressure/front 27 psi@Heron", "cold pressure 33 psi@Heron ?place"),
+  c("battery was 11.9 this morning, put it on the tender overnight and it's 12.8 now", "battery voltage 11.9 V@Heron"),
+  c("measured the back tyre: 2.8 left, 2.1 middle, 2.9 right", 'tread/rear 2.1 ?@Heron {"points":[2.8,2.1,2.9]} ?unit'),
 ];
 
 /** Several bikes in one message: each figure is of the bike that its own part names. */
@@ -287,6 +290,13 @@ export const RIDERS_ON_THREE: readonly Case[] = [
     "changed oil on the heron at 14,300 and the bramble at 8,700",
     "W engine-oil.replace=replaced at 14300@Heron",
     "W engine-oil.replace=replaced at 8700@Bramble",
+  ),
+  c("new knobbies on bramble, front and rear, at 8,700", "W front-tyre.replace,rear-tyre.replace=replaced at 8700@Bramble"),
+  c(
+    "checked all three batteries: heron 12.6, bramble 12.7, otter 12.4",
+    "battery voltage 12.6 V@Heron",
+    "battery voltage 12.7 V@Bramble",
+    "battery voltage 12.4 V@Otter",
   ),
 ];
 

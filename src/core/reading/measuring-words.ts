@@ -17,6 +17,9 @@ export type MeasuringWords = {
   /** Behind a price these make it one of each litre or gallon. */
   /** Behind a bare figure these make it a price: "85 each". */
   readonly each: readonly string[];
+  /** An end of the bike that before some words is none: "back up". */
+  readonly again: readonly string[];
+  readonly againTo: readonly string[];
   readonly perUnit: readonly string[];
   readonly took: readonly string[];
   readonly tripAlone: readonly string[];

@@ -14,6 +14,8 @@ const WITH_PLATE = PLATES.flatMap((plate) => [
 export const GERMAN_MEASURING: MeasuringWords = {
   belt: ["riemen", "zahnriemen"],
   acrossTread: ["mitte", "flanke", "flanken", "schulter", "rand"],
+  again: [],
+  againTo: [],
   each: ["je", "pro", "stück", "zusammen", "inkl", "inklusive"],
   perUnit: ["pro liter", "/l", "/ l", "je liter", "der liter", "den liter"],
   took: ["gingen", "passten"],

@@ -23,7 +23,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   "chain length": ["chain length", "chain wear", "pitches", "links", "pins"],
   "chain elongation": ["elongation"],
   "belt deflection": ["belt deflection", "belt tension", "deflection", "belt slack"],
-  "battery voltage": ["battery", "batt", "battery voltage", "resting voltage", "at rest", "resting"],
+  "battery voltage": ["battery", "batteries", "batt", "battery voltage", "resting voltage", "at rest", "resting"],
   "charging voltage": [
     "charging",
     "charging voltage",
@@ -37,8 +37,8 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   ],
   "brake fluid level": ["brake fluid level", "brake fluid", "brake reservoir", "brake master cylinder"],
   "clutch fluid level": ["clutch fluid level", "clutch fluid", "clutch reservoir"],
-  "oil level": ["oil level", "oil lvl", "oil sight glass", "sight glass", "oil window", "dipstick", "oil"],
-  "coolant level": ["coolant level", "coolant lvl", "coolant", "overflow tank", "expansion tank", "coolant reservoir", "coolant bottle"],
+  "oil level": ["oil level", "oil's", "oil lvl", "oil sight glass", "sight glass", "oil window", "dipstick", "oil"],
+  "coolant level": ["coolant level", "coolant's", "coolant lvl", "coolant", "overflow tank", "expansion tank", "coolant reservoir", "coolant bottle"],
   "coolant strength": [
     "coolant strength",
     "antifreeze",

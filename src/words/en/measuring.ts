@@ -11,6 +11,8 @@ const WITH_PLATE = PLATES.flatMap((plate) => [
 export const ENGLISH_MEASURING: MeasuringWords = {
   belt: ["belt"],
   acrossTread: ["centre", "center", "middle", "edge", "edges", "shoulder", "shoulders"],
+  again: ["back"],
+  againTo: ["up", "down", "together", "home"],
   each: ["each", "apiece", "a pair", "the pair", "all in", "fitted", "inc", "incl", "plus"],
   perUnit: ["a litre", "a liter", "per litre", "per liter", "a gallon", "per gallon", "/l", "/ l", "/litre", "/gal", "p/l", "ppl"],
   took: ["took", "takes"],
