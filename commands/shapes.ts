@@ -231,6 +231,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     unread: z.array(z.string()).optional(),
   }),
   z.object({ is: z.literal("specs"), answers: z.array(z.looseObject({ bike: z.string(), nickname: z.string() })) }),
+  z.object({ is: z.literal("how to"), kinds: z.array(kind) }),
   z.object({ is: z.literal("looked up"), table: z.looseObject({ table: z.string() }) }),
   z.object({ is: z.literal("converted"), conversion }),
   z.object({ is: z.literal("cannot convert"), why: z.object({ why: z.literal("cannot convert") }) }),

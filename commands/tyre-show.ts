@@ -9,7 +9,7 @@ import { defect, distance, judged, localDate, tyreMade, unit, worn } from "./sha
 
 const aged = z.object({
   ...{ place: z.enum(["front", "rear"]), date: tyreMade, months: z.number().int(), age: z.enum(["within", "look yearly", "replace"]) },
-  ...{ work: z.string(), on: localDate },
+  ...{ work: z.string().nullable(), reading: z.string().nullable(), on: localDate },
 });
 
 export const tyreShow = define({

@@ -3,6 +3,7 @@
 import { z } from "zod";
 import { type DistanceUnit, TENTHS_OF_MM } from "../../src/core/quantity/distance.ts";
 import { fromCanonical } from "../../src/core/quantity/units.ts";
+import { isQuantity } from "../../src/core/reading/value.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
 import { kind, localDate, messageOutcome, place, unit, work } from "../shapes.ts";
 
@@ -55,7 +56,7 @@ function rowOf(reading: Logged["readings"][number], { readings, bikes }: Logged)
 
 /** The figure in the unit it was typed in; twelve digits are more than anyone types and fewer than a conversion there and back is out by. */
 function asTyped({ dial, value, unit: typed }: Logged["readings"][number]): number {
-  const figure = dial !== null ? dial / TENTHS_OF_MM[typed as DistanceUnit] : typed === "level" ? (value ?? 0) : fromCanonical(value ?? 0, typed);
+  const figure = dial !== null ? dial / TENTHS_OF_MM[typed as DistanceUnit] : isQuantity(typed) ? fromCanonical(value ?? 0, typed) : (value ?? 0);
   return Number(figure.toPrecision(12));
 }
 

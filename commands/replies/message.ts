@@ -67,6 +67,8 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
     }
     case "specs":
       return sayEachSpec(outcome.answers, words);
+    case "how to":
+      return said(outcome.kinds.map(words.judge.howToOf));
     case "looked up":
       return sayLookedUp(outcome.table, words);
     case "converted":
@@ -121,6 +123,7 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
       return { react: "asked", reply, data: dataOf(outcome) };
     }
     case "specs":
+    case "how to":
     case "looked up":
     case "converted":
     case "cannot convert":
@@ -160,7 +163,11 @@ function sayLogged(outcome: Logged, words: Words): Said {
   lines.push(...judgedLines(outcome.judged ?? [], words));
   for (const off of outcome.ofPartsOff ?? []) lines.push(words.judge.ofPartOff(off));
   if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
-  for (const tyre of tyresAged(outcome.work, words.today)) if (tyre.age !== "within") lines.push(words.tyres.aged(tyre));
+  for (const { id } of outcome.bikes) {
+    const of = { work: outcome.work.filter(({ bike }) => bike === id), measured: outcome.readings.filter(({ bike }) => bike === id) };
+    // Whoever read a code off a tyre wants to know what it says.
+    for (const tyre of tyresAged(of, words.today)) if (tyre.age !== "within" || tyre.reading !== null) lines.push(words.tyres.aged(tyre));
+  }
   for (const defect of outcome.defects) {
     lines.push(words.defects.noted(defect));
     if (defect.grade !== null && defect.from !== "verdict") lines.push(words.defects.graded(defect.grade));

@@ -57,10 +57,8 @@ export function saySheet(shown: SheetShown, words: Words): Said {
           ...meanwhile(shown, words),
         ]),
   ];
-  const cautions = itemsOf(here).flatMap(({ due }) => (due.caution === null ? [] : [due.caution]));
-  // Whatever else is hot or heavy that evening: where brakes are opened, that is said too.
-  const told = [...new Set([cautions[0], cautions.find((each) => each === "brakes" || each === "drum brakes")])]
-    .map((each) => words.caution(each ?? null))
+  const told = cautionsOf(here, shown)
+    .map((each) => words.caution(each))
     .filter((each) => each !== null);
   const pages = evenings.flatMap((_each, n): Action[] =>
     n + 1 === evening ? [] : [press("sheet-evening", `${bike.bike}/${shown.at}/${n + 1}`, sheet.labels.evening(n + 1))],
@@ -71,6 +69,29 @@ export function saySheet(shown: SheetShown, words: Words): Said {
   told.unshift(...[...new Set(stops)].filter((each) => !told.includes(each)).slice(0, 2));
   return said(lines, { caution: told.length === 0 ? null : told.join(" "), actions: [...begin, ...pages], files: [tableOf(shown, words)] });
 }
+
+/** Every caution of an evening once, what hurts worst first; a wheel off the ground wants one of its own. */
+function cautionsOf(evening: SheetEvening, { brakes }: SheetShown): readonly string[] {
+  const items = itemsOf(evening);
+  // Where no brake is a disc, nothing is said of what is pumped.
+  const allDrums = brakes.front !== "disc" && brakes.rear !== "disc";
+  const own = items.flatMap(({ due }) => (due.caution === null ? [] : [due.caution === "brakes" && allDrums ? "drum brakes" : due.caution]));
+  const all = new Set([...(items.some(({ position }) => position === "weight off") ? ["lifting"] : []), ...own]);
+  const rank = (caution: string): number => (WORST_FIRST.includes(caution) ? WORST_FIRST.indexOf(caution) : WORST_FIRST.length);
+  return [...all].sort((a, b) => rank(a) - rank(b));
+}
+const WORST_FIRST: readonly string[] = [
+  "high voltage",
+  "fuel",
+  "brakes",
+  "drum brakes",
+  "drum dust",
+  "brake fluid",
+  "lifting",
+  "steering",
+  "throttle",
+  "tyres",
+];
 
 const blind = ({ blind: what, bike }: SheetShown, { outlook }: Words): string[] => (what === null ? [] : [outlook.blind(what, bike)]);
 

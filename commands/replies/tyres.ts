@@ -2,6 +2,7 @@
 
 import type { Said } from "../../src/chat/reply.ts";
 import type { DistanceUnit } from "../../src/core/quantity/distance.ts";
+import { isQuantity } from "../../src/core/reading/value.ts";
 import type { TyreReport } from "../../src/usecases/judge-tyres.ts";
 import type { WornPart } from "../../src/usecases/wear.ts";
 import type { Words } from "../../src/words/en/english.ts";
@@ -24,7 +25,7 @@ export function sayTyres(report: TyreReport, words: Words): Said {
       ...aged.map((tyre) => `- ${words.tyres.aged(tyre)}`),
       ...wearLines(worn, unit, words).map((line) => `- ${line}`),
       ...last,
-      ...leaks.map(({ place, leak }) => `- ${words.tyres.leak(place, leak, shown === undefined || shown === "level" ? "kPa" : shown)}`),
+      ...leaks.map(({ place, leak }) => `- ${words.tyres.leak(place, leak, shown !== undefined && isQuantity(shown) ? shown : "kPa")}`),
     ],
     { caution: cautionOfJudged(judged, words) ?? (found.length > 0 || aged.some(({ age }) => age !== "within") ? words.caution("tyres") : null) },
   );

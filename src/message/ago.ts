@@ -36,6 +36,11 @@ export function agoAt(text: string, tokens: readonly Token[], at: number, known:
     return { on: null, span: someDayBy(today, typed(to)), from: at, to };
   }
   const opens = among(ago.before, word(at)) ? 1 : 0;
+  const halved = halfYear(tokens, at, opens, ago);
+  if (halved !== null) {
+    const day = addMonths(today, -6);
+    return { on: null, span: vagueDate(addDays(day, -45), addDays(day, 45), typed(halved)), from: at, to: halved };
+  }
   const counted = countAt(tokens[at + opens], ago.counts);
   // "A couple of weeks".
   const idle = among(ago.of, word(at + opens + 1)) ? 1 : 0;
@@ -59,6 +64,20 @@ export function agoAt(text: string, tokens: readonly Token[], at: number, known:
   return { on: null, span: vagueDate(addDays(day, -15), addDays(day, Math.min(15, count * 28 - 1)), typed(last)), from: at, to: last };
 }
 
+/** "Half a year ago", "vor einem halben Jahr": where it ends. */
+function halfYear(tokens: readonly Token[], at: number, opens: number, ago: Known["vocabulary"]["ago"]): number | null {
+  const word = (n: number): string => {
+    const token = tokens[n];
+    return token?.is === "word" ? token.folded : "";
+  };
+  if (opens === 0 && !among(ago.half, word(at))) return null;
+  const words = [word(at + opens), word(at + opens + 1)];
+  const isHalf = words.some((each) => among(ago.half, each)) && words.some((each) => each === "" || among(ago.half, each) || under(ago.counts, each) === 1);
+  const unit = at + opens + 2;
+  if (!isHalf || under(ago.units, word(unit))?.of !== "year") return null;
+  return opens === 1 ? unit : among(ago.behind, word(unit + 1)) ? unit + 1 : null;
+}
+
 function countAt(token: Token | undefined, counts: Readonly<Record<string, number>>): number | null {
   if (token?.is === "word") return under(counts, token.folded) ?? null;
   return token?.is === "number" && token.units.length === 0 && token.decimals === 0 && token.fraction === null && token.value >= 1 && token.value <= 120
@@ -66,17 +85,34 @@ function countAt(token: Token | undefined, counts: Readonly<Record<string, numbe
     : null;
 }
 
-/** Words and figures between two tokens that look like a day and were read as none: "Easter", "5/6", "13-11-2026". Null where there are none. */
-export function unreadDay(text: string, tokens: readonly Token[], from: number, to: number, taken: ReadonlySet<number>, { vocabulary }: Known): string | null {
-  const { ago, months } = vocabulary;
+/**
+ * Words and figures between two tokens that look like a day and were read as none: "Easter", "5/6", "13-11-2026". Null where there are none.
+ * @param strokes false where what has a stroke is figures read off the bike
+ */
+export function unreadDay(
+  text: string,
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  taken: ReadonlySet<number>,
+  { vocabulary }: Known,
+  strokes = true,
+): string | null {
+  const { ago, months, last } = vocabulary;
   for (let at = from; at <= to; at++) {
     const token = tokens[at];
     if (token === undefined || taken.has(at) || token.is === "break") continue;
     if (token.is === "word" && (among(ago.hints, token.folded) || (under(months, token.folded) !== undefined && !among(ago.notMonths, token.folded))))
       return token.text;
+    // "Plugs replaced last service".
+    const next = tokens[at + 1];
+    if (token.is === "word" && among(last, token.folded) && next?.is === "word" && at < to && among(ago.lastTimes, next.folded))
+      return `${token.text} ${next.text}`;
     if (token.is === "word" && among(ago.events, token.folded) && isAround(tokens, from, at, ago.around)) return token.text;
     if (token.is === "number" && token.units.length > 0) continue;
     const marked = DAY_LIKE.exec(text.slice(token.start, token.start + 12))?.[0];
+    // "Pads 4/5" are two readings.
+    if (marked !== undefined && !strokes && !marked.endsWith(".")) continue;
     // "33/36" is no day of any month.
     const [a = 0, b = 0] = (marked ?? "").split("/").map(Number);
     if (marked !== undefined && !(marked.split("/").length === 2 && (Math.min(a, b) > 12 || Math.max(a, b) > 31 || a * b === 0))) return marked;

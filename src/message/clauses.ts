@@ -2,6 +2,7 @@
 
 import type { Known } from "../core/reading/vocabulary.ts";
 import { among } from "./among.ts";
+import { cutAtWork } from "./readings-beside-work.ts";
 import type { Token } from "./scan.ts";
 
 /** Tokens `from` to `to` (both included) that say one thing. */
@@ -24,11 +25,17 @@ export const wordAt = (tokens: readonly Token[], at: number): string | null => {
 export function clausesOf(tokens: readonly Token[], known: Known, inDate: ReadonlySet<number>, taken: ReadonlySet<number>): readonly Clause[] {
   const clauses: Clause[] = [];
   let from = 0;
+  let below = false;
   for (let at = 0; at <= tokens.length; at++) {
     const token = tokens[at];
     if (token !== undefined && (inDate.has(at) || !(token.is === "break" && ENDS.includes(token.mark)) || isShort(tokens, at, known))) continue;
     const mark = token?.is === "break" ? token.mark : "";
-    if (at > from && !isQuestion(tokens, from, mark, known)) clauses.push({ from, to: at - 1, parts: partsOf(tokens, from, at - 1, known, taken) });
+    // "To do list: oil change, new rear tyre": none of it is done, and neither are the lines below.
+    if (at > from && isPhraseOf(tokens, from, known.vocabulary.toDo)) below = isColon(tokens[at - 1]) && mark === "\n";
+    else if (below && at > from && mark === "\n") below = true;
+    else if (at > from && !below && !isQuestion(tokens, from, mark, known))
+      clauses.push({ from, to: at - 1, parts: partsOf(tokens, from, at - 1, known, taken) });
+    else below = below && at > from && token !== undefined;
     from = at + 1;
   }
   return clauses;
@@ -53,9 +60,9 @@ function partsOf(tokens: readonly Token[], from: number, to: number, known: Know
   for (let at = from; at <= to + 1; at++) {
     const token = tokens[at];
     // "Oct 3rd, 2025".
-    const comma = token?.is === "break" && token.mark === "," && !taken.has(at);
+    const comma = token?.is === "break" && ((token.mark === "," && !taken.has(at)) || isAside(tokens, at, known));
     if (at <= to && !comma) continue;
-    if (at > start) parts.push(...doneOf(tokens, start, at - 1, known, taken));
+    if (at > start) parts.push(...doneOf(tokens, start, at - 1, known, taken).flatMap((part) => cutAtWork(tokens, part, known, taken)));
     start = at + 1;
   }
   return parts;
@@ -84,6 +91,7 @@ const isColon = (token: Token | undefined): boolean => token?.is === "break" && 
 function firstDenied(tokens: readonly Token[], from: number, to: number, known: Known, taken: ReadonlySet<number>): number | null {
   for (let at = from; at <= to; at++) {
     const word = wordAt(tokens, at);
+    if (word !== null && !taken.has(at) && (isToCome(tokens, at, known) || isPhraseOf(tokens, at, known.vocabulary.notDonePhrases))) return at;
     if (word !== null && !taken.has(at) && among(known.vocabulary.notDone, word) && !isAbout(tokens, at, known)) return at;
   }
   return null;
@@ -92,3 +100,21 @@ function firstDenied(tokens: readonly Token[], from: number, to: number, known: 
 /** "Maybe 1 mm": a figure that is not exact is one all the same. */
 const isAbout = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean =>
   tokens[at + 1]?.is === "number" && among(vocabulary.roughly, wordAt(tokens, at));
+
+/** "Morgen Ölwechsel": tomorrow, but for "heute Morgen" and "guten Morgen". */
+const isToCome = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean =>
+  among(vocabulary.tomorrow.words, wordAt(tokens, at)) &&
+  !among(vocabulary.tomorrow.notBehind, wordAt(tokens, at - 1)) &&
+  !among(vocabulary.weekdays, wordAt(tokens, at - 1));
+
+/** Does one of some phrases of several words begin here? */
+const isPhraseOf = (tokens: readonly Token[], at: number, phrases: readonly string[]): boolean => {
+  const first = wordAt(tokens, at);
+  return first !== null && phrases.some((phrase) => phrase.startsWith(first) && phrase.split(" ").every((word, n) => wordAt(tokens, at + n) === word));
+};
+
+/** "14,350 (was 14,250 last week)": before what was. */
+const isAside = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean => {
+  const open = tokens[at];
+  return open?.is === "break" && open.mark === "(" && among(vocabulary.measuring.found, wordAt(tokens, at + 1));
+};

@@ -2,23 +2,14 @@
 
 import * as chrono from "chrono-node";
 import { addDays, addMonths, isLocalDate, localDate, monthOf, yearOf } from "../core/calendar/arithmetic.ts";
-import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
+import type { LocalDate } from "../core/calendar/dates.ts";
 import type { Known, Language, Vocabulary } from "../core/reading/vocabulary.ts";
 import { agoAt } from "./ago.ts";
 import { among, under } from "./among.ts";
+import type { Dated } from "./dated.ts";
+import { beforeLastAt, monthYearAt } from "./past-spans.ts";
 import { foldWord, type Token } from "./scan.ts";
 import { seasonOrYear, seasonSoFar, spanSoFar } from "./vague-span.ts";
-
-/** A date at tokens `from` to `to` (both included); several when the figures can be read two ways, a span when no day was named. */
-export type Dated = {
-  readonly options: readonly LocalDate[];
-  readonly span: VagueDate | null;
-  readonly typed: string;
-  readonly from: number;
-  readonly to: number;
-  /** The only day it can be, and a strange one: it is asked. */
-  readonly unsure?: true;
-};
 
 const LONGEST_SPAN = 6;
 
@@ -31,7 +22,10 @@ export function datesIn(text: string, tokens: readonly Token[], known: Known): r
     const token = tokens[at];
     const ago = saysAgo ? agoAt(text, tokens, at, known) : null;
     if (ago !== null) {
+      const behind = tokens.slice(ago.to + 1, ago.to + 3).some((each) => each.is === "word" && among(known.vocabulary.weekdays, each.folded));
       found.push({
+        // "A week ago on Sunday" is no Wednesday.
+        ...(behind ? { unsure: true } : {}),
         options: ago.on === null ? [] : [ago.on],
         span: ago.span,
         typed: text.slice(token?.start, tokens[ago.to]?.end),
@@ -44,6 +38,8 @@ export function datesIn(text: string, tokens: readonly Token[], known: Known): r
     // Most words say nothing of a day.
     if (token === undefined || token.is === "break" || (token.is === "word" && !begins.has(token.folded) && !isDigit(token.text))) continue;
     const hit =
+      (token.is === "word" ? beforeLastAt(text, tokens, at, known, (weekday) => readPhrase(weekday, known)) : null) ??
+      (isDigit(token.text) ? monthYearAt(text, tokens, at, known) : null) ??
       figuresAt(text, tokens, at, known) ??
       thisSpanAt(text, tokens, at, known) ??
       (isLastSpan(tokens, at, known) ? spanAt(text, tokens, at, known) : null) ??
@@ -96,8 +92,18 @@ const openers = new WeakMap<Vocabulary, ReadonlySet<string>>();
 function openersOf(vocabulary: Vocabulary): ReadonlySet<string> {
   const ready = openers.get(vocabulary);
   if (ready !== undefined) return ready;
-  const { dateWords, ago, last, spanBefore, months, seasons, dayBefore } = vocabulary;
-  const made = new Set([...dateWords, ...ago.these, ...last, ...spanBefore, ...dayBefore, ...Object.keys(months), ...Object.keys(seasons)]);
+  const { dateWords, ago, lastSpans, last, spanBefore, months, seasons, dayBefore } = vocabulary;
+  const made = new Set([
+    ...dateWords,
+    ...ago.these,
+    ...ago.beforeLast,
+    ...Object.keys(lastSpans),
+    ...last,
+    ...spanBefore,
+    ...dayBefore,
+    ...Object.keys(months),
+    ...Object.keys(seasons),
+  ]);
   openers.set(vocabulary, made);
   return made;
 }
@@ -144,6 +150,14 @@ function figuresAt(text: string, tokens: readonly Token[], at: number, known: Kn
 /** "On 03/04": a day and a month, and nobody says which is which. Elsewhere it is a part of something. */
 function dayAndMonthAt(text: string, tokens: readonly Token[], at: number, { today, vocabulary }: Known): Dated | null {
   const [before, token] = [tokens[at - 1], tokens[at]];
+  // "1.11. 14.280": a line that begins with a day and a month as points are used for.
+  const dotted =
+    before === undefined || (before.is === "break" && before.mark === "\n")
+      ? /^(\d{1,2})\.(\d{1,2})\.(?=\s)/.exec(text.slice(token?.start, (token?.start ?? 0) + 7))
+      : null;
+  const on = dotted === null ? "" : `${yearOf(today)}-${two(Number(dotted[2]))}-${two(Number(dotted[1]))}`;
+  if (token !== undefined && dotted !== null && isLocalDate(on))
+    return spanOf(tokens, at, token.start, dotted[0].length, [on > today ? addMonths(on, -12) : on], dotted[0]);
   if (token === undefined || before?.is !== "word" || !among(vocabulary.dayBefore, before.folded) || (token.is === "number" && token.units.length > 0))
     return null;
   const found = /^(\d{1,2})\/(\d{1,2})(?![\d/])/.exec(text.slice(token.start, token.start + 6));
@@ -195,20 +209,31 @@ const LONGEST_VAGUE = 4;
 function spanAt(text: string, tokens: readonly Token[], at: number, known: Known): Dated | null {
   const token = tokens[at];
   if (token?.is !== "word") return null;
-  const { months, seasons, last, spanBefore } = known.vocabulary;
+  const { months, seasons, last, lastSpans, spanBefore } = known.vocabulary;
   const first = token.folded;
   const opens = among(spanBefore, first) || among(last, first);
   if (!opens && under(months, first) === undefined && under(seasons, first) === undefined) return null;
   for (let to = Math.min(tokens.length - 1, at + LONGEST_VAGUE - 1); to >= (opens ? at + 1 : at); to--) {
     const slice = tokens.slice(at, to + 1);
-    if (slice.some((t) => t.is === "break" || (t.is === "number" && !isYear(t)))) continue;
-    if (!opens && !slice.some(isYear)) continue;
+    const short = isShortYear(tokens, to);
+    const whole = short ? slice.slice(0, -2) : slice;
+    if (whole.some((t) => t.is === "break" || (t.is === "number" && !isYear(t)))) continue;
+    const isLastYear = whole.some((t, n) => t.is === "word" && among(last, t.folded) && under(lastSpans, wordOf(whole[n + 1])) === "year");
+    if (!opens && !short && !whole.some(isYear) && !isLastYear) continue;
     const typed = text.slice(token.start, tokens[to]?.end);
     const span = seasonOrYear(foldWord(typed), typed, known);
     if (span !== null) return { options: [], span, typed, from: at, to };
   }
   return null;
 }
+
+/** "'23": an apostrophe and two figures that touch it. */
+function isShortYear(tokens: readonly Token[], at: number): boolean {
+  const [mark, year] = [tokens[at - 1], tokens[at]];
+  return mark?.is === "break" && /^['’]$/u.test(mark.mark) && year?.is === "number" && /^\d\d$/u.test(year.text) && mark.end === year.start;
+}
+
+const wordOf = (token: Token | undefined): string => (token?.is === "word" ? token.folded : "");
 
 const isYear = (token: Token): boolean => token.is === "number" && token.units.length === 0 && /^(19|20)\d\d$/.test(token.text);
 
@@ -271,7 +296,11 @@ function monthFirst(text: string, tokens: readonly Token[], at: number, known: K
   const to = year === undefined ? at + 1 : year === comma ? at + 2 : at + 3;
   const read = readPhrase([Number.parseInt(day.text, 10), month.text, ...(year?.is === "number" ? [year.text] : [])].join(" "), known);
   const typed = text.slice(month.start, tokens[to]?.end);
-  return read === null ? null : { options: [read], span: null, typed, from: at, to, ...(isSoonAgain(read, typed, known) ? { unsure: true } : {}) };
+  if (read === null) return null;
+  // "Jun 23": a day, or the year? A day of these weeks is one.
+  const mayBeYear = year === undefined && Number.parseInt(day.text, 10) >= 19 && Number.parseInt(day.text, 10) <= yearOf(known.today) % 100;
+  const isOld = mayBeYear && read < addDays(known.today, -SOON * 2);
+  return { options: [read], span: null, typed, from: at, to, ...(isOld || isSoonAgain(read, typed, known) ? { unsure: true } : {}) };
 }
 
 /** Is some word of the span a day's or a month's own, and not only one that may lead to it ("on", "two", "this")? */

@@ -26,8 +26,11 @@ export function defectsSaid(layout: Layout, clause: Clause): DefectsSaid {
   for (const [n, said] of parts.entries()) {
     const found = sightingIn(layout, said);
     if (found === null || !isOwn(layout, said, found)) continue;
-    const { part, seen } = turned(layout, said, found, parts[n + 1] ?? null);
-    if (seen === found && isMended(layout, said, found, parts[n + 1] ?? null)) continue;
+    const turnedTo = turned(layout, said, found, parts[n + 1] ?? null);
+    const { part } = turnedTo;
+    const isAsked = turnedTo.seen === found && mayBeMended(layout, parts[n + 1] ?? null);
+    const seen = isAsked ? { ...found, asks: true } : turnedTo.seen;
+    if (turnedTo.seen === found && isMended(layout, said, found, parts[n + 1] ?? null)) continue;
     for (let at = seen.from; at <= seen.to; at++) if (layout.tokens[at]?.is !== "number") used.add(at);
     if (tokensOf(seen).some((at) => isVerb(layout, at))) rest = without(rest, seen);
     for (const kind of kindsAtEnds(layout, part, seen)) intents.push(intentOf(layout, part, { ...seen, kind }, used));
@@ -248,6 +251,17 @@ function isOwn(layout: Layout, part: Part, seen: Sighting): boolean {
     mayStandBefore(layout.known, word(before)) ||
     indexOf(defects).things.rules.has(word(before));
   return free || named;
+}
+
+/** "Headlight bulb blown, replaced", "oil leak at the plug, new washer fitted": mended since, as it seems, so it is asked. */
+function mayBeMended(layout: Layout, next: Part | null): boolean {
+  if (next === null || namesThing(layout, next)) return false;
+  const { vocabulary } = layout.known;
+  const words = tokensOf(next).flatMap((at) => wordAt(layout.tokens, at) ?? []);
+  const isNew = words.some((word) => among(vocabulary.renewed, word));
+  return (
+    words.length <= (isNew ? 5 : 2) && words.some((word) => among(vocabulary.defects.mended, word)) && !words.some((word) => among(vocabulary.notDone, word))
+  );
 }
 
 /** "Had an oil leak, fixed it": nothing stands open; "spongy after I bled it" does, and so does what must yet be fixed. */

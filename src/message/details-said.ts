@@ -23,14 +23,15 @@ const TYRE_CODE = /^(0[1-9]|[1-4]\d|5[0-3])(\d{2})$/u;
 /** A clause's work with its details, and the readings that come with it. */
 export type Detailed = { readonly work: WorkSaid; readonly readings: readonly LogReading[] };
 
-export function withDetails(layout: Layout, clause: Clause, work: WorkSaid): Detailed {
+export function withDetails(layout: Layout, clause: Clause, said: WorkSaid): Detailed {
+  const work = withOneSize(layout, clause, said);
   const [first] = work.intents;
   if (first === undefined) return { work, readings: [] };
   const used = new Set(work.used);
   const at = tokensOf(clause).filter((each) => !used.has(each) && !layout.taken.has(each));
   const by = shopSaid(layout, at, used);
   const quantities = quantitiesSaid(layout, at, used);
-  const parts = [...tyresSaid(layout, at, first, used), ...fluidsSaid(layout, at, first, used)];
+  const parts = [...tyresSaid(layout, clause, at, first, used), ...fluidsSaid(layout, at, first, used)];
   const cost = costSaid(layout, at, by !== null, used);
   const readings = freshSaid(layout, clause, at, first, used);
   const detail: WorkDetail = { quantities, parts, cost, by };
@@ -40,6 +41,15 @@ export function withDetails(layout: Layout, clause: Clause, work: WorkSaid): Det
     (intent, n): RecordWork => (n === 0 ? { ...intent, detail } : by === null ? intent : { ...intent, detail: { ...NO_DETAIL, by } }),
   );
   return { work: { ...work, intents, used }, readings };
+}
+
+/** "New tyres 120/70-17": one size is that of one tyre, and which one is asked. */
+function withOneSize(layout: Layout, clause: Part, work: WorkSaid): WorkSaid {
+  const [first, ...others] = work.intents;
+  const marks = layout.marks.filter(({ from, to }) => from >= clause.from && to <= clause.to);
+  if (first === undefined || marks.length !== 1 || first.items.length !== TYRES.length || !TYRES.every((tyre) => first.items.some((item) => item === tyre)))
+    return work;
+  return { ...work, intents: [{ ...first, items: [], gaps: [...first.gaps, { need: "item", options: first.items }] }, ...others] };
 }
 
 const numberAt = (layout: Layout, at: number): NumberToken | null => {
@@ -83,8 +93,8 @@ function mark(layout: Layout, at: readonly number[], start: number, end: number,
 const FLUIDS = /^(?:brake-fluid|clutch-fluid|brake-hoses)\./u;
 const TYRES = ["front-tyre.replace", "rear-tyre.replace"] as const;
 
-/** "New rear tyre 3725": four digits that are a week and a year not later than now. */
-function tyresSaid(layout: Layout, at: readonly number[], intent: RecordWork, used: Set<number>): readonly PartFitted[] {
+/** "New rear tyre 3725", "new rear tyre 180/55ZR17 (73W)": four digits that are a week and a year not later than now, and what else is moulded on it. */
+function tyresSaid(layout: Layout, clause: Part, at: readonly number[], intent: RecordWork, used: Set<number>): readonly PartFitted[] {
   const said = intent.items.filter((item) => (TYRES as readonly string[]).includes(item));
   // Which tyre it is may still be asked.
   const asked = intent.gaps.some((gap) => gap.need === "item" && gap.options.some((item) => (TYRES as readonly string[]).includes(item)));
@@ -97,11 +107,12 @@ function tyresSaid(layout: Layout, at: readonly number[], intent: RecordWork, us
     // "Rear tyre fitted 2019" is the year, not a week of it.
     return code !== null && intent.on.typed !== token?.text && Number(code[2]) <= year && !among(layout.known.vocabulary.at, wordAt(layout.tokens, each - 1));
   });
-  return codes.slice(0, items.length).flatMap((each, n): readonly PartFitted[] => {
-    const token = numberAt(layout, each);
-    if (token === null) return [];
-    used.add(each);
-    return [{ words: intent.words, item: items[n] ?? null, made: token.text }];
+  const marks = layout.marks.filter(({ from, to }) => from >= clause.from && to <= clause.to);
+  return items.flatMap((item, n): readonly PartFitted[] => {
+    const [code, mark] = [codes[n], marks[n]];
+    const token = code === undefined ? null : numberAt(layout, code);
+    if (code !== undefined) used.add(code);
+    return token === null && mark === undefined ? [] : [{ words: mark?.typed ?? intent.words, item, made: token?.text ?? null }];
   });
 }
 

@@ -9,6 +9,7 @@ import { type Figure, measures } from "./figures.ts";
 import { bikeAt, dayAt, type Layout, type MeantDay } from "./layout.ts";
 import { standsBeside } from "./phrases.ts";
 import { oncePerPart } from "./pieces.ts";
+import { unreadDayGap } from "./work-when.ts";
 
 const wordsOf = oncePerPart((layout, part): readonly string[] => {
   const found = new Set<string>();
@@ -54,13 +55,15 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
   // "We did 14,820 miles last year" is a distance ridden; a dial of some day in a span is one only when the dial or the bike is named.
   if (day.span !== null && !named && !words.some((word) => among(vocabulary.kinds.odometer, word))) return null;
   const dialUnit = meant.bike?.unit ?? null;
-  const either = eitherOf(layout, figure.at);
+  // "14,250, no wait, 14,350": which one holds is asked where the first one stands.
+  if (correctedAt(layout, figure.at, -1) !== null) return null;
+  const either = eitherOf(layout, figure.at) ?? correctedAt(layout, figure.at, 1);
   const gaps: Gap[] = [
     ...(meant.gap === null ? [] : [meant.gap]),
     ...(unit !== null && dialUnit !== null && unit !== dialUnit ? [{ need: "unit" as const, options: [unit, dialUnit] }] : []),
     ...(other === null || settledBy(value, other, meant.bike) ? [] : [{ need: "number" as const, options: [value, other] }]),
     ...(either === null ? [] : [{ need: "number" as const, options: [either, value] }]),
-    ...(day.gap === null ? [] : [day.gap]),
+    ...[day.gap ?? (day.typed === "" ? unreadDayGap(layout, part) : null)].filter((gap) => gap !== null),
   ];
   return {
     do: "log reading",
@@ -135,6 +138,22 @@ function eitherOf({ tokens, known }: Layout, at: number): number | null {
   }
   return null;
 }
+
+/** The figure that a figure is taken back for, or that it is said for instead: behind or before it with a word that corrects between. */
+function correctedAt({ tokens, known: { vocabulary } }: Layout, at: number, step: 1 | -1): number | null {
+  let corrects = false;
+  for (let n = at + step; Math.abs(n - at) <= FAR; n += step) {
+    const token = tokens[n];
+    if (token === undefined) return null;
+    if (token.is === "number") return corrects && token.units.length === 0 && token.value >= 1000 ? token.value : null;
+    if (token.is === "break" && ![",", "-", ".", "!"].includes(token.mark)) return null;
+    if (token.is === "word" && !among(vocabulary.measuring.corrections, token.folded) && !among(vocabulary.measuring.correcting, token.folded)) return null;
+    corrects ||= token.is === "word" && among(vocabulary.measuring.corrections, token.folded);
+  }
+  return null;
+}
+/** Tokens between a figure and what it is corrected to. */
+const FAR = 6;
 
 function isNear(value: number, other: number | null, unit: "mi" | "km" | null, bike: KnownBike): boolean {
   if (bike.lastFigure === null) return true;

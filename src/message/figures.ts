@@ -16,7 +16,7 @@ export type Figure = { readonly at: number; readonly token: NumberToken; readonl
 export function figureAt(layout: Layout, at: number, joined = false): Figure | null {
   const { tokens, text, known } = layout;
   const token = tokens[at];
-  if (token?.is !== "number" || layout.taken.has(at) || !(joined || isFree(text, token) || hasLetter(tokens, at))) return null;
+  if (token?.is !== "number" || token.code !== undefined || layout.taken.has(at) || !(joined || isFree(text, token) || hasLetter(tokens, at))) return null;
   const { notReading } = known.vocabulary;
   const [before, after] = [tokens[at - 1], tokens[at + 1]];
   if (

@@ -94,9 +94,9 @@ function priceAmong(layout: Layout, numbers: readonly number[]): { readonly at: 
   const bareOf = (at: number): boolean => tokenAt(layout, at).units.length === 0;
   const touches = (at: number): boolean => layout.tokens[at + 1]?.end === layout.tokens[at + 2]?.start && layout.tokens[at + 2]?.is === "number";
   const marked = numbers.find((at) => bareOf(at) && markAt(at - 1) !== null) ?? numbers.find((at) => bareOf(at) && markAt(at + 1) !== null && !touches(at));
-  const bare = numbers.filter((at) => tokenAt(layout, at).units.length === 0 && tokenAt(layout, at).decimals === 2);
+  const bare = numbers.filter((at) => tokenAt(layout, at).units.length === 0 && tokenAt(layout, at).decimals === 2 && !isPerUnit(layout, at));
   const at = marked ?? (bare.length === 1 ? bare[0] : undefined);
-  if (at === undefined) return null;
+  if (at === undefined || isPerUnit(layout, at)) return null;
   const token = tokenAt(layout, at);
   return { at, price: { minor: Math.round(token.value * 100), currency: markAt(at - 1) ?? markAt(at + 1), typed: token.text } };
 }
@@ -106,3 +106,9 @@ const isTaken = ({ tokens, known }: Layout, at: number): boolean => {
   const next = tokens[at + 1];
   return next?.is === "number" && isVolume(next) && among(known.vocabulary.measuring.took, wordAt(tokens, at));
 };
+
+/** "1.62 a litre": what each of them cost, and no price of the fill. */
+function isPerUnit({ text, tokens, known }: Layout, at: number): boolean {
+  const behind = text.slice(tokens[at]?.end, (tokens[at]?.end ?? 0) + 24).toLowerCase();
+  return known.vocabulary.measuring.perUnit.some((phrase) => behind.trimStart().startsWith(phrase));
+}

@@ -37,7 +37,7 @@ export const kindWordsIn = oncePerPart((layout: Layout, part: Part): readonly Ki
 /** The kinds that a figure can be; several ask; none: it is no reading. @param all the figures of its part, in order @param carried: the kinds named before in the clause. */
 export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measurable[], carried: readonly ReadingKind[]): readonly ReadingKind[] {
   const { part } = figure;
-  if (isDifference(layout, figure)) return [];
+  if (isDifference(layout, figure) || (figure.units.length === 0 && isPrice(layout, figure))) return [];
   const words: KindWord[] = [];
   // A part may name one kind many times over.
   let before: KindWord = { at: -1, are: [] };
@@ -201,7 +201,8 @@ function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): bool
   if (kind === "ambient temperature") return isPlainPart(layout, part);
   if (figure.units.length > 0 || kind === "cold pressure" || kind === "tread") return true;
   // "Valves done: in 0.12 ex 0.22": nothing else has hundredths of a millimetre.
-  if (kind === "valve clearance" && token.decimals >= 2 && value < 1) return true;
+  const isValve = phrasesInside(layout.phrases.place, part).some(({ are }) => are.includes("intake") || are.includes("exhaust"));
+  if (kind === "valve clearance" && isValve && token.decimals >= 2 && value < 1) return true;
   return isPlainPart(layout, part);
 }
 
@@ -243,9 +244,10 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (isOfOther(layout, part)) return [];
   if (isPairAlone(layout, part)) return ["cold pressure"];
   // "Front 4 centre 5 edges": no tyre has its pressure there.
-  if (units.length === 0 && isAcrossSaid(layout, part)) return canBe("tread", figure) ? ["tread"] : [];
+  if (units.length === 0 && (isAcrossSaid(layout, part) || (clauseSaysTyre(layout, part) && isAcrossIn(layout, part))))
+    return canBe("tread", figure) ? ["tread"] : [];
   // "Front tyre 4/32": only treads are told in 32nds of an inch.
-  if (token.fraction === 32 && isPlainPart(layout, part) && (clauseSaysTyre(layout, part) || placeBeside(layout, figure))) return ["tread"];
+  if (token.fraction === 32 && value < 1 && isPlainPart(layout, part) && (clauseSaysTyre(layout, part) || placeBeside(layout, figure))) return ["tread"];
   const slang = units.includes("lb") && placeBeside(layout, figure);
   const bare = units.length === 0 || (token.unitText !== null && token.unitText.toLowerCase() === "in") || figure.place !== null;
   if (!slang && !bare) return [];
@@ -265,10 +267,24 @@ const clauseSaysTyre = oncePerPart((layout: Layout, part: Part): boolean => {
   return saysTyre(layout, clause);
 });
 
+/** "New tyres front and rear, 85 each": beside a part that was renewed a bare figure in a part of its own may be what it cost. */
+function isPrice(layout: Layout, { at, part, place }: Measurable): boolean {
+  const { measuring, renewed } = layout.known.vocabulary;
+  if (among(measuring.each, wordAt(layout.tokens, at + 1))) return true;
+  const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
+  const isNew = clause?.parts.some((other) => other.to < part.from && tokensOf(other).some((n) => among(renewed, wordAt(layout.tokens, n))));
+  return isNew === true && place === null && !namesWheel(layout, part) && part.from === part.to;
+}
+
 /** "Center 4 edges 3": only a tread is told so. */
 const isAcrossSaid = oncePerPart((layout: Layout, part: Part): boolean =>
   tokensOf(part).some((at) => among(layout.known.vocabulary.measuring.acrossTread, wordAt(layout.tokens, at))),
 );
+
+const isAcrossIn = oncePerPart((layout: Layout, part: Part): boolean => {
+  const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to) ?? part;
+  return isAcrossSaid(layout, clause);
+});
 
 const saysTyre = oncePerPart((layout: Layout, part: Part): boolean =>
   tokensOf(part).some((at) => among(layout.known.vocabulary.measuring.tyre, wordAt(layout.tokens, at))),

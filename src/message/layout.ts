@@ -6,9 +6,12 @@ import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { bikesNamed, type Named } from "./bikes.ts";
 import { type Clause, clausesOf, type Part } from "./clauses.ts";
-import { type Dated, datesIn } from "./dates.ts";
+import type { Dated } from "./dated.ts";
+import { datesIn } from "./dates.ts";
 import { type Phrases, phrasesIn, standsBeside } from "./phrases.ts";
 import type { Token } from "./scan.ts";
+import { withTyreCodes } from "./tyre-codes.ts";
+import { type TyreMark, tyreMarksIn } from "./tyre-marks.ts";
 
 export type Layout = {
   readonly text: string;
@@ -34,16 +37,19 @@ export type Layout = {
   readonly placeStarts: ReadonlySet<number>;
   /** Numbers that name a valve or a cylinder, by token. */
   readonly indexes: ReadonlyMap<number, number>;
+  /** Sizes of tyres, with their load and speed: taken too. */
+  readonly marks: readonly TyreMark[];
   /** What was worked out of its parts, by what works it out. */
   readonly once: Map<unknown, Map<Part, unknown>>;
 };
 
 export function layOut(text: string, scanned: readonly Token[], known: Known): Layout {
-  const tokens = joinedLoads(splitLetters(splitCounted(splitLeading(scanned, known), known), known), known);
+  const tokens = withTyreCodes(text, joinedLoads(splitLetters(splitCounted(splitLeading(scanned, known), known), known), known), known);
   const dates = datesIn(text, tokens, known);
   const inDate = placesIn(dates);
   const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));
-  const taken = placesIn(dates, named);
+  const marks = tyreMarksIn(text, tokens, known);
+  const taken = placesIn(dates, named, marks);
   const phrases = phrasesIn(tokens, known.vocabulary);
   return {
     text,
@@ -57,10 +63,11 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
     levelSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.measuring.levelWords, token.folded)),
     treadSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.kinds.tread, token.folded)),
     taken,
+    marks,
     phrases,
     kindEnds: new Set(phrases.kind.map(({ to }) => to)),
     placeStarts: new Set(phrases.place.map(({ at }) => at)),
-    indexes: indexesIn(tokens, phrases),
+    indexes: indexesIn(tokens, phrases, known),
     once: new Map(),
   };
 }
@@ -157,9 +164,12 @@ function splitLeading(tokens: readonly Token[], { vocabulary: { places } }: Know
 }
 
 /** Figures behind "intake", "exhaust", "cylinder" that say which one it is: a small whole number with its value beside it. */
-function indexesIn(tokens: readonly Token[], phrases: Phrases): ReadonlyMap<number, number> {
+function indexesIn(tokens: readonly Token[], phrases: Phrases, { vocabulary }: Known): ReadonlyMap<number, number> {
   const found = new Map<number, number>();
-  for (const { at, to, are } of phrases.place) {
+  for (const { at, to: end, are } of phrases.place) {
+    // "Exhaust valve 2": the word for a valve may stand between.
+    const valve = tokens[end + 1];
+    const to = valve?.is === "word" && among(vocabulary.measuring.valves, valve.folded) ? end + 1 : end;
     const token = tokens[to + 1];
     const small = token?.is === "number" && /^\d{1,2}$/u.test(token.text) && token.value >= 1 && token.value <= 12;
     if (!small || token?.is !== "number") continue;
@@ -168,7 +178,7 @@ function indexesIn(tokens: readonly Token[], phrases: Phrases): ReadonlyMap<numb
     const next = tokens.slice(to + 2, to + 4).find((each) => each.is !== "break" || ![":", "="].includes(each.mark));
     const before = tokens[at - 1];
     if (cylinder || next?.is === "number" || valueFollows(tokens, phrases, to + 1) || (before?.is === "number" && before.decimals > 0))
-      found.set(to + 1, token.value);
+      for (let each = end + 1; each <= to + 1; each++) found.set(each, token.value);
   }
   return found;
 }

@@ -65,10 +65,12 @@ const counts = (layout: Layout, at: number): boolean => {
 
 /** "33/36": two values where no ruler has such a fraction. */
 function pairOf(token: NumberToken, likely: boolean): readonly number[] | null {
-  if (!likely || token.fraction === null || [2, 4, 8, 16, 32, 64].includes(token.fraction)) return null;
+  if (!likely || token.fraction === null) return null;
   const [, above, below] = /^(\d{1,3})\/(\d{1,3})(?!\d)/u.exec(token.text) ?? [];
+  // "36/32" is more than the whole that a ruler is divided into.
+  if ([2, 4, 8, 16, 32, 64].includes(token.fraction) && Number(above) < token.fraction) return null;
   // A size such as 120/70 has more than any two pressures or depths typed so.
-  return above === undefined || below === undefined || Number(above) > 60 || Number(below) > 60 ? null : [Number(above), Number(below)];
+  return above === undefined || below === undefined || Number(above) > MOST_PAIR || Number(below) > MOST_PAIR ? null : [Number(above), Number(below)];
 }
 
 const unitsBehind = ({ tokens }: Layout, at: number): readonly UnitId[] => {
@@ -86,7 +88,14 @@ function leadsPair({ tokens }: Layout, at: number): boolean {
 /** "34/38", "Heron 33/36, Bramble 1.8/2.0": a clause of nothing but pairs of figures that tyres may have, and names, days and loads. */
 export const isPairAlone = oncePerPart((layout: Layout, part: Part): boolean => {
   const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
-  if (clause === undefined || (layout.clauses.length > 1 && layout.named.length === 0)) return false;
+  if (clause === undefined) return false;
+  if ((layout.clauses.length === 1 || layout.named.length > 0) && isOfPairs(layout, clause)) return true;
+  // "Lubed the chain, 33/36 cold, front pads 3.5": among what else was read or done.
+  const isAmong = phrasesInside(layout.phrases.kind, clause).length > 0 && clause.parts.length > 1;
+  return isAmong && isOfPairs(layout, part);
+});
+
+const isOfPairs = oncePerPart((layout: Layout, clause: Part): boolean => {
   const { tokens, phrases, taken } = layout;
   let pairs = 0;
   for (let at = clause.from; at <= clause.to; at++) {
@@ -94,7 +103,8 @@ export const isPairAlone = oncePerPart((layout: Layout, part: Part): boolean => 
     if (taken.has(at) || token === undefined || token.is === "break" || isAnd(layout, at)) continue;
     const own = { from: at, to: at };
     if (token.is === "word") {
-      if (phrasesInside(phrases.load, own).length + phrasesInside(phrases.condition, own).length === 0) return false;
+      if ([phrases.load, phrases.condition, phrases.place].every((list) => phrasesInside<{ readonly at: number; readonly to: number }>(list, own).length === 0))
+        return false;
       continue;
     }
     const [stroke, second] = [tokens[at + 1], tokens[at + 2]];
@@ -113,6 +123,9 @@ const [PSI, BAR] = [
   [0.8, 4],
 ] as const;
 
+/** What two pressures or depths typed as a pair have at most. */
+const MOST_PAIR = 60;
+
 /** "150 155 148 psi": a row of compressions, where the spaces group no thousands. */
 export function rowOf(layout: Layout, part: Part, token: NumberToken): readonly number[] | null {
   if (!/^\d{2,3}( \d{3})+$/u.test(layout.text.slice(token.start, token.numberEnd))) return null;
@@ -130,6 +143,9 @@ function joinedFigure(layout: Layout, at: number): ReturnType<typeof figureAt> {
   const { tokens, text } = layout;
   const token = tokens[at];
   if (token?.is !== "number" || token.fraction !== null) return null;
+  const earlier = tokens[at - 2];
+  // "120/70-17" is a tyre's size.
+  if (earlier?.is === "number" && earlier.fraction !== null && Number.parseInt(earlier.text, 10) > MOST_PAIR) return null;
   const before = text[token.start - 1] ?? " ";
   const after = text[token.numberEnd] ?? " ";
   const joins = (mark: string, other: number): boolean => "/-".includes(mark) && tokens[other]?.is === "number";

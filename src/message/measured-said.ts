@@ -11,12 +11,13 @@ import { namesThing } from "./defects-said.ts";
 import { unitAlone } from "./figures.ts";
 import { conditionsOf, forceSaid, howParts, loadOf, stoodHours } from "./how-said.ts";
 import { isPlainPart, kindsOf, kindWordsIn, namesWheel } from "./kind-of.ts";
-import { bikeAt, dayAt, type Layout, phrasesInside, type SaidAt } from "./layout.ts";
+import { bikeAt, dayAt, type Layout, type MeantDay, phrasesInside, type SaidAt } from "./layout.ts";
 import { type Measurable, measurablesIn } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
 import { isAnd, isVerb, tokensOf } from "./pieces.ts";
 import { type Kinded, placesOf, type Where } from "./placed.ts";
 import { unitOf } from "./value-units.ts";
+import { unreadDayGap } from "./work-when.ts";
 
 /** `or`: what it was corrected to. */
 type Said = Kinded & { readonly or?: number } & { readonly kinds: readonly ReadingKind[]; readonly points: readonly Measurable[] };
@@ -218,7 +219,7 @@ function inheritedUnit(layout: Layout, kind: ReadingKind, same: readonly Said[])
   const typed = [...new Set(same.flatMap(({ figure }) => figure.units.filter((unit) => dimensionOf(unit) === dimension)))];
   const [only] = typed;
   if (only !== undefined) return typed.length === 1 ? only : null;
-  if (dimension === "level") return null;
+  if (dimension === "level" || dimension === "share" || dimension === "date code") return null;
   for (const { figure } of same) {
     const alone = unitAlone(layout, figure.part, dimension);
     if (alone !== null) return alone;
@@ -251,7 +252,7 @@ function one(layout: Layout, said: Said, place: Place | null, inherited: UnitId 
     ...(asked ? [{ need: "place" as const, options: ask }] : []),
     ...(unit === null ? [{ need: "unit" as const, options }] : []),
     ...(numbers.length === 0 ? [] : [{ need: "number" as const, options: numbers }]),
-    ...(day.gap === null ? [] : [day.gap]),
+    ...dayGaps(layout, figure.part, day),
     ...(kind === "cold pressure" && layout.warm ? [{ need: "sure" as const, because: "warm" as const }] : []),
   ];
   return {
@@ -267,6 +268,10 @@ function one(layout: Layout, said: Said, place: Place | null, inherited: UnitId 
     gaps,
   };
 }
+
+/** What is open about the day of a reading. */
+const dayGaps = (layout: Layout, part: Part, day: MeantDay): readonly Gap[] =>
+  [day.gap ?? (day.typed === "" ? unreadDayGap(layout, part) : null)].filter((gap) => gap !== null);
 
 /** A pedal is above the footrest or below it; which, must be said. */
 function pedal(layout: Layout, { figure, kind }: Said): number {

@@ -138,7 +138,17 @@ export function phrasesIn(tokens: readonly Token[], vocabulary: Vocabulary): Phr
       if (entry !== undefined) list.push({ at, to: at + entry.words.length - 1, are: entry.are as Subjects[Subject][] });
     }
   }
-  return { ...found, place: withShortIntake(tokens, found.place, vocabulary) };
+  // "Pumped it back up to 33" names no end.
+  const isAgain = ({ at, to }: Phrase<"place">): boolean =>
+    at === to && among(vocabulary.measuring.again, words[at] ?? null) && among(vocabulary.measuring.againTo, words[at + 1] ?? null);
+  return {
+    ...found,
+    place: withShortIntake(
+      tokens,
+      found.place.filter((phrase) => !isAgain(phrase)),
+      vocabulary,
+    ),
+  };
 }
 
 /** "In 0.10 0.12 ex 0.20 0.21": before a figure, and only beside the exhaust valves, "in" is the intake ones. */

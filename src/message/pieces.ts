@@ -43,12 +43,21 @@ function piecesOf(layout: Layout, part: Part): readonly { readonly names: readon
       next === undefined
         ? part.to + 1
         : first.from < verb
-          ? next.from
+          ? (workBefore(layout, behind, next.from) ?? next.from)
           : (tokensOf({ from: behind, to: next.from - 1 }).find((at) => isJoin(layout, at)) ?? behind);
     pieces.push({ names: group, part: { from, to: cut - 1 } });
     from = cut;
   }
   return pieces.filter((piece) => piece.part.to >= piece.part.from);
+}
+
+/** "Heron 14,350 and lubed the chain on Bramble": the join before a verb that works on the bike named behind it. */
+function workBefore(layout: Layout, from: number, name: number): number | null {
+  for (let at = name - 1; at >= from; at--) {
+    if (!isAnd(layout, at)) continue;
+    return tokensOf({ from: at + 1, to: name - 1 }).some((each) => isVerb(layout, each)) ? at : null;
+  }
+  return null;
 }
 
 /** Does a token join two things: "and", a comma, the "on" before a bike's name? */
@@ -59,11 +68,22 @@ export const isJoin = (layout: Layout, at: number): boolean =>
 export const isAnd = (layout: Layout, at: number): boolean => among(layout.known.vocabulary.and, joinAt(layout, at));
 
 /** A verb of the workshop, or "did". */
-export const isVerb = (layout: Layout, at: number): boolean =>
-  (under(layout.known.vocabulary.workDone, wordAt(layout.tokens, at)) !== undefined && !isRun(layout, at)) || isPutNew(layout, at);
+export function isVerb(layout: Layout, at: number): boolean {
+  if (layout.tokens[at]?.is !== "word") return false;
+  // It is asked of the same words over and over.
+  const known = verbs.get(layout) ?? new Int8Array(layout.tokens.length);
+  if (known[at] === 0) {
+    verbs.set(layout, known);
+    const works = under(layout.known.vocabulary.workDone, wordAt(layout.tokens, at)) !== undefined && !isRun(layout, at);
+    known[at] = works || isPutNew(layout, at) ? 1 : -1;
+  }
+  return known[at] === 1;
+}
+const verbs = new WeakMap<Layout, Int8Array>();
 
 /** "The front tyre has done 2,000 km", "der Reifen hat 2.000 km gemacht": how far a part has run is no work on it. */
 function isRun({ tokens, known: { vocabulary } }: Layout, at: number): boolean {
+  if (tokens[at + 1]?.is !== "number" && tokens[at - 1]?.is !== "number") return false;
   const word = wordAt(tokens, at);
   const isFar = (n: number): boolean => {
     const token = tokens[n];

@@ -47,11 +47,9 @@ export function placesOf(layout: Layout, all: readonly Kinded[]): readonly Where
 
 /** Is every figure of a part one of those that were read? */
 const isAlone = (layout: Layout, part: Part, here: readonly Kinded[]): boolean => {
-  for (let at = part.from; at <= part.to; at++) {
-    const token = layout.tokens[at];
-    const isRead = here.some(({ figure }) => figure.at === at || (figure.rangeTo !== null && at > figure.at && at <= figure.at + 2));
-    if (token?.is === "number" && !layout.taken.has(at) && !layout.indexes.has(at) && !isRead) return false;
-  }
+  const read = new Set(here.flatMap(({ figure: { at, rangeTo } }) => (rangeTo === null ? [at] : [at, at + 1, at + 2])));
+  for (let at = part.from; at <= part.to; at++)
+    if (layout.tokens[at]?.is === "number" && !layout.taken.has(at) && !layout.indexes.has(at) && !read.has(at)) return false;
   return true;
 };
 
@@ -79,7 +77,8 @@ const isSide = ({ are }: PlacePhrase): boolean => are.includes("left") || are.in
 
 /** "Front pads 2 mm left", "2 mm left on the front pads": behind a figure, with no right said in the clause, it is what is left of them. */
 function isRemaining(layout: Layout, part: Part, { at, are }: PlacePhrase): boolean {
-  if (!are.includes("left") || layout.tokens[at - 1]?.is !== "number") return false;
+  const isBehindThing = phrasesInside(layout.phrases.kind, { from: at - 1, to: at - 1 }).length > 0 && layout.tokens[at - 3]?.is === "number";
+  if (!are.includes("left") || !(layout.tokens[at - 1]?.is === "number" || isBehindThing)) return false;
   const clause = layout.clauses.find(({ from, to }) => from <= part.from && part.to <= to) ?? part;
   return !phrasesInside(layout.phrases.place, clause).some((other) => other.are.includes("right"));
 }
@@ -160,7 +159,9 @@ function matched(same: readonly Kinded[], places: readonly PlaceAt[], sides: num
       [..."fp"].join("").repeat(n) === shape ||
       "pf".repeat(n) === shape ||
       shape === "f".repeat(n) + "p".repeat(n) ||
-      shape === "p".repeat(n) + "f".repeat(n)
+      shape === "p".repeat(n) + "f".repeat(n) ||
+      // "Front 33/36 rear".
+      shape === "pffp"
     )
       return places.map(({ place }) => place);
   }

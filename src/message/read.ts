@@ -19,6 +19,7 @@ import { readingsSaid } from "./readings-said.ts";
 import { refitSaid } from "./refit-said.ts";
 import { foldWord, ownWords, scan } from "./scan.ts";
 import { servicesSaid } from "./service-said.ts";
+import { sharesSaid } from "./shares-said.ts";
 import { withoutSlips } from "./slips.ts";
 import { bikesLeft, leftIn, unreadOf } from "./unread.ts";
 import { workSaid } from "./work-said.ts";
@@ -72,16 +73,18 @@ export function read(text: string, of: Known): Meant {
   for (const whole of layout.clauses) {
     if (isOthers(layout, whole)) continue;
     const back = refitSaid(layout, whole);
-    const unfitted = back?.rest ?? whole;
+    const { said, rest: unfitted } = sharesSaid(layout, back?.rest ?? whole);
+    const shares = said.map(({ reading }) => reading);
     if (back !== null) intents.push(...back.intents);
+    intents.push(...shares);
     const services = servicesSaid(layout, unfitted);
     const clause = services?.rest ?? unfitted;
     if (services !== null) intents.push(...services.intents);
-    if (clause.parts.length === 0 && (back ?? services) !== null) continue;
+    if (clause.parts.length === 0 && (shares.length > 0 || (back ?? services) !== null)) continue;
     const wrong = defectsSaid(layout, clause);
-    const said = workSaid(layout, wrong.rest);
+    const done = workSaid(layout, wrong.rest);
     // What a service cost is no cost of what was done beside it.
-    const beside = services === null ? said : { ...said, used: new Set([...said.used, ...services.used]) };
+    const beside = services === null ? done : { ...done, used: new Set([...done.used, ...services.used]) };
     const { work, readings: measured } = withDetails(layout, wrong.rest, withMended(layout, wrong.rest, withJoints(layout, wrong.rest, beside)));
     heard ||= work.heard;
     const accounted = new Set([...work.used, ...wrong.used]);
@@ -89,9 +92,9 @@ export function read(text: string, of: Known): Meant {
     heading = headingFor(layout, clause, heading, readings.length > 0);
     // All of a message or none: a reading is not logged past work that was said with it and not understood.
     const jobs = withBeside(layout, clause, withFiguresKept(layout, clause, work.intents, accounted, readings), accounted, readings);
-    const came = [...withTwiceAsked(readings), ...jobs, ...wrong.intents, ...(readings.length > 0 ? work.missing : [])];
+    const came = [...withTwiceAsked(readings), ...jobs, ...wrong.intents, ...(readings.length + shares.length > 0 ? work.missing : [])];
     intents.push(...came);
-    left.push(() => leftIn(layout, clause, accounted, [...readings, ...came, ...(services?.intents ?? [])]));
+    left.push(() => leftIn(layout, clause, accounted, [...shares, ...readings, ...came, ...(services?.intents ?? [])]));
   }
   const bikes = [...new Set(layout.named.flatMap((name): readonly BikeId[] => (name.bikes.length === 1 ? name.bikes : [])))];
   // Beside nothing that was understood nothing is left to tell, and most messages come to nothing.

@@ -11,6 +11,7 @@ import { levelsSaid } from "./levels-said.ts";
 import { rowOf } from "./measured-figures.ts";
 import { type Heading, measuredSaid } from "./measured-said.ts";
 import { tripSaid } from "./trip-said.ts";
+import { tyreCodesSaid } from "./tyre-codes-said.ts";
 import { possibleUnits } from "./value-units.ts";
 
 function holdsNumber({ tokens }: Layout, { from, to }: Clause): boolean {
@@ -45,6 +46,13 @@ export function readingsSaid(layout: Layout, clause: Clause, used: ReadonlySet<n
       taken.add(at);
     }
   }
-  const all = [...dials, ...trip.readings, ...fuel.readings, ...measuredSaid(layout, clause, taken, heading), ...levelsSaid(layout, clause, used)];
+  const all = [
+    ...dials,
+    ...trip.readings,
+    ...fuel.readings,
+    ...measuredSaid(layout, clause, taken, heading),
+    ...levelsSaid(layout, clause, used),
+    ...tyreCodesSaid(layout, clause, used),
+  ];
   return all.sort((a, b) => a.at - b.at).map(({ reading }) => reading);
 }

@@ -21,6 +21,8 @@ export type NumberToken = {
   readonly end: number;
   /** A letter that touched it stands as a word of its own. */
   readonly cut?: true;
+  /** It is a tyre's date code by the words around it, or may be one. */
+  readonly code?: "said" | "maybe";
   /** Ends of the figure alone. */
   readonly numberEnd: number;
 };

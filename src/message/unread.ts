@@ -1,11 +1,11 @@
 // What a message says of a bike beside what was understood of it: told back, so that nothing typed is lost without a word.
 
-import type { Intent } from "../core/reading/intent.ts";
+import type { Intent, LogReading } from "../core/reading/intent.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { namesSign, namesThing } from "./defects-said.ts";
-import { isPlainPart, kindWordsIn } from "./kind-of.ts";
+import { isPlainPart, kindWordsIn, namesWheel } from "./kind-of.ts";
 import { bikeAt, inside, type Layout, phrasesInside } from "./layout.ts";
 import { isVerb, tokensOf } from "./pieces.ts";
 import { itemPhrases } from "./read-items.ts";
@@ -38,7 +38,7 @@ export function leftIn(layout: Layout, clause: Clause, used: ReadonlySet<number>
     const tokens = tokensOf(part);
     const unread = tokens.some(isTold)
       ? (!kept && tokens.some((at) => !isTold(at) && (isStray(layout, part, at) || (readings.length > 0 && isBareBesideDay(layout, part, at))))) ||
-        (onlyDial && saysJob(layout, part))
+        ((onlyDial || isDialAlone(layout, part, used, readings)) && saysJob(layout, part))
       : speaksOfBike(layout, part) || (readings.length > 0 && tokens.some((at) => isBareBesideDay(layout, part, at)));
     if (!unread) return [];
     const text = layout.text.slice(layout.tokens[part.from]?.start, layout.tokens[part.to]?.end).trim();
@@ -77,9 +77,19 @@ function speaksOfBike(layout: Layout, part: Part): boolean {
     kindWordsIn(layout, part).some(({ are }) => !are.includes("odometer")) ||
     namesThing(layout, part) ||
     namesSign(layout, part) ||
+    // "Rear 38, front the same".
+    namesWheel(layout, part) ||
     (bike !== undefined && itemPhrases(layout.tokens, layout.known, bike, part.from, part.to).length > 0)
   );
 }
+
+/** "Otter oil 20,500, Heron chain lubed": does nothing of a part come to more than what the dial shows? */
+const isDialAlone = (layout: Layout, part: Part, used: ReadonlySet<number>, readings: readonly LogReading[]): boolean => {
+  const text = layout.text.slice(layout.tokens[part.from]?.start, layout.tokens[part.to]?.end);
+  const here = readings.filter(({ typed }) => text.includes(typed.text));
+  const figures = tokensOf(part).filter((at) => layout.tokens[at]?.is === "number");
+  return here.length > 0 && here.every(({ kind }) => kind === "odometer") && tokensOf(part).every((at) => !used.has(at) || figures.includes(at));
+};
 
 /** Does a part name a line of the plan, or something of the bike beside a verb of the workshop? */
 function saysJob(layout: Layout, part: Part): boolean {
@@ -105,7 +115,10 @@ function isStray(layout: Layout, part: Part, at: number): boolean {
 function isBareBesideDay(layout: Layout, part: Part, at: number): boolean {
   const token = layout.tokens[at];
   if (token?.is !== "number" || layout.taken.has(at) || layout.indexes.has(at)) return false;
-  return layout.dates.some((dated) => inside(dated, part)) && isPlainPart(layout, part);
+  const { now } = layout.known.vocabulary;
+  if ([at - 1, at + 1].some((each) => among(now, wordAt(layout.tokens, each)))) return true;
+  const isDated = layout.dates.some((dated) => inside(dated, part)) || tokensOf(part).some((each) => among(now, wordAt(layout.tokens, each)));
+  return isDated && isPlainPart(layout, part);
 }
 
 /** Bikes that a message names and of which nothing came, by what they were called: "34 front on Heron and Otter". */

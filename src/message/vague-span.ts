@@ -8,8 +8,15 @@ import { among, under } from "./among.ts";
 /** The span that a folded text names, null when it names none. @param typed the same as typed, kept with the span */
 export function seasonOrYear(folded: string, typed: string, known: Known): VagueDate | null {
   const { months, seasons, last, lastSpans } = known.vocabulary;
-  const words = folded.split(/[\s,]+/u).filter((word) => !among(known.vocabulary.spanIdle, word));
-  const [first, second] = words;
+  const words = folded
+    .split(/[\s,]+/u)
+    .filter((word) => !among(known.vocabulary.spanIdle, word))
+    // "Summer '23".
+    .map((word) => word.replace(/^['’](?=\d\d$)/u, "20"));
+  const [first, second, third] = words;
+  // "May of last year".
+  if (words.length === 3 && first !== undefined && among(last, second ?? null) && under(lastSpans, third ?? "") === "year")
+    return seasonOrYear(`${first} ${yearOf(known.today) - 1}`, typed, known);
   if (first === undefined || words.length > 2) return null;
   const year = /^(19|20)\d{2}$/.test(second ?? first) ? Number(second ?? first) : null;
   if (words.length === 1 && year !== null) return vagueDate(localDate(`${year}-01-01`), localDate(`${year}-12-31`), typed);

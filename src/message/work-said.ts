@@ -30,10 +30,19 @@ export function workSaid(layout: Layout, clause: Clause): WorkSaid {
   const intents: RecordWork[] = [];
   const missing: RecordWork[] = [];
   let carried: readonly string[] | null = null;
+  let before: readonly Phrase[] = [];
   for (const group of byBike(layout, clause)) {
     const meant = phrasesOf(layout, group, carried);
     carried = meant.carried;
     const [only] = meant.each;
+    const again = only === undefined || only.phrases.length > 0 ? null : sameOn(layout, group, before);
+    if (only !== undefined && again !== null) {
+      for (const { bike } of meant.each) {
+        for (const figure of figuresOf(layout, group.parts, bike.bike)) used.add(figure.figure.at);
+        intents.push(...intentsOf(layout, again, bike, group.parts));
+      }
+      continue;
+    }
     if (only === undefined || only.phrases.length === 0) {
       const unknown = unknownWork(layout, group.parts, only?.bike ?? { bike: null, gap: null });
       if (unknown !== null) missing.push(unknown);
@@ -45,9 +54,26 @@ export function workSaid(layout: Layout, clause: Clause): WorkSaid {
       intents.push(...intentsOf(layout, phrases, bike, group.parts));
     }
     intents.push(...strangers(layout, group.parts, only.phrases, only.bike));
+    before = only.phrases;
   }
   const heard = clause.parts.some((part) => tokensOf(part).some((at) => isVerb(layout, at)));
   return { intents, missing, used, heard };
+}
+
+/** "Changed the oil on Heron at 14,300 and Bramble at 8,700": what was done to the bike before, where nothing but a bike and a figure is said. */
+function sameOn(layout: Layout, { names, parts }: Group, before: readonly Phrase[]): readonly Phrase[] | null {
+  const [part] = parts;
+  if (part === undefined || names.length === 0 || before.length === 0 || before.some(({ asks }) => asks) || parts.length > 1) return null;
+  const { and, articles, at: atWords, onBike, joins } = layout.known.vocabulary;
+  const isIdle = (at: number): boolean => {
+    const token = layout.tokens[at];
+    if (token === undefined || layout.taken.has(at) || token.is === "break") return true;
+    return token.is === "number"
+      ? among(atWords, wordAt(layout.tokens, at - 1))
+      : [and, articles, atWords, onBike, joins].some((list) => among(list, token.folded));
+  };
+  const figures = tokensOf(part).filter((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at)).length;
+  return figures === 1 && tokensOf(part).every(isIdle) ? before.map((phrase) => ({ ...phrase, part })) : null;
 }
 
 const NO_WORK: WorkSaid = { intents: [], missing: [], used: new Set(), heard: false };

@@ -5,7 +5,7 @@ import type { KnownBike } from "../core/reading/vocabulary.ts";
 import { unreadDay } from "./ago.ts";
 import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
-import type { Dated } from "./dates.ts";
+import type { Dated } from "./dated.ts";
 import { type Figure, figureAt, measures } from "./figures.ts";
 import { dayAt, inside, type Layout, type MeantDay, meantBy } from "./layout.ts";
 import { isAnd, isVerb, oncePerPart, tokensOf } from "./pieces.ts";
@@ -27,11 +27,13 @@ const figuresIn = oncePerPart((layout: Layout, part: Part): readonly Pick<AtFigu
     const behindAt = among(layout.known.vocabulary.at, mark?.is === "break" ? mark.mark : wordAt(layout.tokens, at - 1));
     // "Heron is at 14,820, lubed the chain yesterday": what the dial shows is no figure of the job's.
     const isStand = among(layout.known.vocabulary.stands, wordAt(layout.tokens, at - 2)) && !tokensOf(part).some((each) => isVerb(layout, each));
-    const figure = behindAt && !isStand ? figureAt(layout, at) : null;
+    // "Oil done around 13k".
+    const isAbout = !behindAt && among(layout.known.vocabulary.roundly, wordAt(layout.tokens, at - 1)) && tokensOf(part).some((each) => isVerb(layout, each));
+    const figure = (behindAt && !isStand) || isAbout ? figureAt(layout, at) : null;
     if (figure === null) return [];
     const of = measures(figure);
     const unit = of === "distance" ? (figure.units[0] as "mi" | "km") : null;
-    return unit !== null || (figure.token.value >= 100 && of === null) ? [{ figure, unit }] : [];
+    return (unit !== null && !isAbout) || (figure.token.value >= (isAbout ? 1000 : 100) && of === null) ? [{ figure, unit }] : [];
   }),
 );
 
@@ -87,6 +89,10 @@ export function dayOf(layout: Layout, phrase: Phrase, phrases: readonly Phrase[]
     const typed = layout.text.slice(layout.tokens[phrase.from]?.start, layout.tokens[phrase.to]?.end);
     return { on: layout.known.today, span: null, gap: { need: "date", options: [], typed }, typed: "" };
   }
+  // "New rear tyre on Friday": with nothing that says it is done it may be still to come.
+  const [bare] = own;
+  if (bare !== undefined && bare.span === null && isBareDay(layout, bare) && !tokensOf(phrase.part).some((at) => isVerb(layout, at)))
+    return meantBy({ ...bare, unsure: true }, layout.known.today);
   const day = own.length === 0 ? (yearBehind(layout, phrase) ?? dayAt(layout, phrase.part, parts)) : dayAt(layout, phrase.part, parts);
   if (day.typed !== "" || day.gap !== null) return day;
   // What looks like a day and is read as none is never taken for today.
@@ -96,6 +102,14 @@ export function dayOf(layout: Layout, phrase: Phrase, phrases: readonly Phrase[]
   }
   return day;
 }
+
+/** "On Friday", "the 28th": a day of every week or month, and not said to be the last. */
+const isBareDay = ({ tokens, known: { vocabulary } }: Layout, { from, to }: Dated): boolean =>
+  tokens.slice(from, to + 1).every((token) => {
+    if (token.is !== "word") return token.is === "break";
+    const lists = [vocabulary.weekdays, vocabulary.dateJoins, vocabulary.ago.these, vocabulary.articles, vocabulary.dayBefore, vocabulary.onBike];
+    return /^\d{1,2}(?:st|nd|rd|th)$/u.test(token.folded) || (!among(vocabulary.last, token.folded) && lists.some((list) => among(list, token.folded)));
+  });
 
 /** Does nothing but "and" stand between days? */
 const areJoined = (layout: Layout, days: readonly Dated[]): boolean =>
@@ -124,13 +138,22 @@ const unreadIn = oncePerPart((layout: Layout, { from, to }: Part): string | null
   unreadDay(layout.text, layout.tokens, from, to, layout.taken, layout.known),
 );
 
+/** The question after a reading's day, where something in its part looks like one and is read as none. */
+export const unreadDayGap = oncePerPart((layout: Layout, { from, to }: Part): Extract<Gap, { need: "date" }> | null => {
+  const typed = unreadDay(layout.text, layout.tokens, from, to, layout.taken, layout.known, false);
+  return typed === null ? null : { need: "date", options: [], typed };
+});
+
 /** "Tyres 2022": a bare year that ends a job's part. */
 function yearBehind(layout: Layout, phrase: Phrase): MeantDay | null {
   let at = phrase.to + 1;
   // "Brake fluid last changed 2021".
   while (at < phrase.part.to && (isVerb(layout, at) || among(layout.known.vocabulary.last, wordAt(layout.tokens, at)))) at++;
   const token = layout.tokens[at];
-  if (token?.is !== "number" || at !== phrase.part.to || token.units.length > 0 || !/^(19|20)\d\d$/.test(token.text)) return null;
+  // "Bremsflüssigkeit 2024 gewechselt".
+  let behind = at + 1;
+  while (behind <= phrase.part.to && isVerb(layout, behind)) behind++;
+  if (token?.is !== "number" || behind <= phrase.part.to || token.units.length > 0 || !/^(19|20)\d\d$/.test(token.text)) return null;
   const span = seasonOrYear(token.text, token.text, layout.known);
   return span === null || span.from > layout.known.today ? null : { on: span.from, span, gap: null, typed: token.text };
 }

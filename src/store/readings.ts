@@ -4,7 +4,7 @@ import { sql } from "kysely";
 import type { Instant, LocalDate } from "../core/calendar/dates.ts";
 import type { BikeId, GroupId, MemberId } from "../core/ids.ts";
 import { between, type Dial, type Ridden } from "../core/quantity/distance.ts";
-import type { ReadingDetail } from "../core/reading/detail.ts";
+import { type ReadingDetail, waysAfter } from "../core/reading/detail.ts";
 import { KIND_KEYS, type Place, type ReadingKind, type ReadingUnit } from "../core/reading/kinds.ts";
 import { inOneDay, madeAt, type Taken } from "../core/schedule/measured.ts";
 import type { RiddenBetween } from "../core/usage/group-median.ts";
@@ -195,7 +195,7 @@ export function readingsRepo(db: Db) {
       for (const row of rows) {
         const kinds = found.get(row.bike as BikeId);
         const kind = row.kind as ReadingKind;
-        kinds?.set(kind, { ...kinds.get(kind), ...detailOf(row.detail) });
+        kinds?.set(kind, waysAfter(kinds.get(kind), detailOf(row.detail)));
       }
       return found;
     },

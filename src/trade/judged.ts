@@ -12,7 +12,7 @@ import type { SpecKey } from "./spec-keys.ts";
 type End = "front" | "rear" | "sidecar" | "intake" | "exhaust" | "any";
 
 /** What a measure can need said of it; the others only spoil one. */
-type NeededCondition = Exclude<ConditionRead, "running" | "idling" | "under draw" | "on the charger" | "with backing plate">;
+type NeededCondition = Exclude<ConditionRead, "running" | "idling" | "under draw" | "on the charger" | "with backing plate" | "bars straight">;
 
 export type JudgedRow = {
   /** The spec that holds the limit or the window, by end. */
@@ -144,6 +144,12 @@ export const JUDGED = {
     items: { any: "chain.replace" },
     defects: { any: "worn chain" },
   }),
+  "chain elongation": row({
+    ...{ fine: 0.1, doNotRide: true, wears: true, caution: "moving chain" },
+    specs: { any: "chain length limit" },
+    items: { any: "chain.replace" },
+    defects: { any: "worn chain" },
+  }),
   "belt deflection": row({ fine: 0.5, near: 1, needs: [["at force"]], strict: true, specs: { any: "belt deflection" }, items: { any: "drive-belt.inspect" } }),
   "battery voltage": row({ fine: 0.01, needs: [["rested"]], caution: "battery", items: { any: "battery.test" } }),
   "charging voltage": row({ fine: 0.05, near: 0.1, caution: "battery", specs: { any: "battery charging voltage" }, items: { any: "battery.test" } }),
@@ -160,6 +166,8 @@ export const JUDGED = {
   }),
   "coolant level": level({ fits: { cooling: ["liquid"] }, needs: [["cold"]], caution: "hot", items: { any: "coolant.inspect" } }),
   "coolant strength": row({ fine: 1, near: 3, caution: "hot", specs: { any: "coolant strength" }, items: { any: "coolant.replace" } }),
+  // Against what the bike asks for in °C, by the table of ethylene glycol.
+  "antifreeze share": row({ fine: 1, near: 3, caution: "hot", specs: { any: "coolant strength" }, items: { any: "coolant.replace" } }),
   "clutch free play": row({ never: SOME_PLAY, fine: 0.5, near: 1, specs: { any: "clutch free play" }, items: { any: "clutch-free-play.adjust" } }),
   "throttle free play": row({
     ...{ never: SOME_PLAY, fine: 0.5, near: 0.5, doNotRide: true, setRight: true, caution: "throttle" },
@@ -182,6 +190,9 @@ export const JUDGED = {
 } as const satisfies Partial<Record<ReadingKind, JudgedRow>>;
 
 export type JudgedKind = keyof typeof JUDGED;
+
+/** What is measured in two ways is one thing: of both the later reading stands. */
+export const SAME_AS: Partial<Record<ReadingKind, ReadingKind>> = { "chain elongation": "chain length", "antifreeze share": "coolant strength" };
 
 /** Is this kind judged at all? */
 export const isJudged = (kind: ReadingKind): kind is JudgedKind => kind in JUDGED;

@@ -97,6 +97,8 @@ function sharesGap(intent: Intent, gap: Gap, all: readonly Intent[]): boolean {
   if (gap.need === "bike" && first.need === "bike") return first.named === gap.named;
   if (gap.need === "place") return isPair(intent, all);
   if (gap.need === "sure" && first.need === "sure") return gap.because === "warm" && first.because === "warm";
+  // "14,300 yesterday, front 33 rear 36": one day for both.
+  if (gap.need === "date" && first.need === "date") return gap.typed === first.typed && gap.options.join() === first.options.join();
   return gap.need === "unit" && first.need === "unit" && first.options.join() === gap.options.join();
 }
 
@@ -132,7 +134,17 @@ function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[])
       const kind = gap.options[n];
       if (intent.do !== "log reading" || kind === undefined) return intent;
       const { ask } = kindRow(kind);
-      return { ...intent, kind, gaps: [...(intent.place === null && ask.length > 0 ? [{ need: "place" as const, options: ask }] : []), ...rest] };
+      // "Rear tyre 1200": as the dial's figure it has no place, and the unit of the dial.
+      if (kind === "odometer")
+        return {
+          ...intent,
+          kind,
+          place: null,
+          unit: all.find((g) => g.bike.id === intent.bike)?.unit ?? null,
+          gaps: rest.filter(({ need }) => need !== "place"),
+        };
+      const asks = intent.place === null && ask.length > 0 && !rest.some(({ need }) => need === "place");
+      return { ...intent, kind, gaps: [...(asks ? [{ need: "place" as const, options: ask }] : []), ...rest] };
     }
     case "level":
       return intent.do === "log reading" ? { ...intent, value: gap.options[n] ?? intent.value, gaps: rest } : intent;

@@ -4,9 +4,10 @@
 import type { FaultGrade, Measure } from "../core/check/checklist.ts";
 import type { CheckAnswer } from "../core/check/result.ts";
 import { parseAmount } from "../core/quantity/parse.ts";
-import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
+import { dimensionOf } from "../core/quantity/units.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
 import { kindRow } from "../core/reading/kinds.ts";
+import { isQuantity } from "../core/reading/value.ts";
 import { readDial } from "../message/read-dial.ts";
 import type { CheckRun, PointAnswer } from "../store/checks.ts";
 import { Conflict, type Repos } from "../store/store.ts";
@@ -147,7 +148,7 @@ function readingTyped(ctx: Ctx, g: Garaged | null, all: readonly Garaged[], { ki
   }
   const row = kindRow(kind);
   const amount = parseAmount(text, ctx.vocabulary.units, ctx.who.numbers);
-  const units = row.units.filter((unit): unit is UnitId => unit !== "level");
+  const units = row.units.filter(isQuantity);
   const named = amount.is === "amount" ? amount.unit : null;
   if (amount.is !== "amount" || amount.rest !== "" || amount.from !== amount.to) return null;
   if (named !== null && dimensionOf(named) !== row.dimension) return null;

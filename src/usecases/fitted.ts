@@ -1,9 +1,10 @@
-// What is known of the parts that are on: how old the tyres are by the codes they were fitted with, and which readings were of parts gone since.
+// What is known of the parts that are on: how old the tyres are by their date codes, and which readings were of parts gone since.
 
 import { daysBetween } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { ItemKey } from "../core/ids.ts";
 import { type Judgement, judge, type Limit } from "../core/judgement/verdict.ts";
+import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Fitting, Outcome, Refitted, Verdict } from "../core/schedule/facts.ts";
 import { inOneDay, type Taken } from "../core/schedule/measured.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
@@ -17,14 +18,15 @@ const TYRES = [
   ["rear", "rear-tyre.replace"],
 ] as const;
 
-/** A tyre that is on, by the code it was fitted with. `months`: its age. */
+/** A tyre that is on, by its date code. `months`: its age. */
 export type TyreAged = {
   readonly place: "front" | "rear";
   readonly date: Exclude<TyreDate, { is: "refused" }>;
   readonly months: number;
   readonly age: "within" | "look yearly" | "replace";
-  /** The work that fitted it. */
-  readonly work: string;
+  /** The work that fitted it with its code, or the reading of the code since; the other is null. `on`: the day of it. */
+  readonly work: string | null;
+  readonly reading: string | null;
   readonly on: LocalDate;
 };
 
@@ -38,30 +40,60 @@ export function ageWord(months: number): TyreAged["age"] {
 export const monthsOld = (date: TyreAged["date"], today: LocalDate): number =>
   Math.floor(daysBetween(date.is === "made" ? date.from : date.latest, today) / 30.4375);
 
-/** The tyres that are on, where the code of the last one fitted at that end was said, or of the one that was put back on. */
-export function tyresAged(work: readonly WorkRecord[], today: LocalDate, refitted: readonly Refitted[] = []): readonly TyreAged[] {
+/** What tells which tyres are on and how old they are. `refitted` and `fittings`: pieces put back on and sets swapped; left out where there are none. */
+export type TyreFacts = {
+  readonly work: readonly WorkRecord[];
+  readonly measured: readonly CodeRead[];
+  readonly refitted?: readonly Refitted[];
+  readonly fittings?: readonly Fitting[];
+};
+type CodeRead = OfPart & Pick<Taken, "typed">;
+
+/** The tyres that are on, where the code of each was said when it was fitted, or read off it since. */
+export function tyresAged(of: TyreFacts, today: LocalDate): readonly TyreAged[] {
+  const read = ofPartsOn(
+    ofTheSetOn(
+      of.measured.filter(({ kind }) => kind === "tyre date code"),
+      of.fittings ?? [],
+    ),
+    of.work,
+    of.refitted,
+  );
   return TYRES.flatMap(([place, item]) => {
-    const swaps = refitted.find(({ items }) => items.has(item as ItemKey))?.fittings;
-    const last =
-      swaps === undefined
-        ? work.filter((record) => fitted(record, item)).reduce<WorkRecord | null>((late, each) => (late === null || !isBefore(each, late) ? each : late), null)
-        : (work.find(({ id }) => id === swaps.at(-1)?.set) ?? null);
-    const made = last?.detail?.parts.find((part) => part.item === item)?.made ?? null;
+    const fit = fittedAt(of, item);
+    const code = read
+      .filter((each) => each.place === place)
+      .reduce<CodeRead | null>((late, each) => (late === null || isLater(each, late) ? each : late), null);
+    const made = code?.typed ?? (fit === null ? null : codeOf(fit, item));
     const date = made === null ? null : readTyreDate(made, today);
-    if (last === null || date === null || date.is === "refused") return [];
+    if (date === null || date.is === "refused") return [];
     const months = monthsOld(date, today);
-    return [{ place, date, months, age: ageWord(months), work: last.id, on: last.on.from }];
+    const from = code !== null ? { work: null, reading: code.id, on: code.on } : { work: fit?.id ?? null, reading: null, on: fit?.on.from ?? today };
+    return [{ place, date, months, age: ageWord(months), ...from }];
   });
 }
 
+const codeOf = ({ detail }: WorkRecord, item: string): string | null => detail?.parts.find((part) => part.item === item)?.made ?? null;
+
+/** The work that put on the tyre that is on at an end: the last of its set, and of pieces put back on the one that first fitted it. */
+function fittedAt({ work, refitted = [], fittings = [] }: TyreFacts, item: string): WorkRecord | null {
+  const all = work.filter((record) => fitted(record, item));
+  const swaps = fittings.length > 0 ? [] : (refitted.find(({ items }) => items.has(item as ItemKey))?.fittings ?? []);
+  const on = swaps.at(-1)?.set;
+  if (on !== undefined) return all.find(({ id }) => id === on) ?? null;
+  const set = fittings.at(-1)?.set;
+  const those = set === undefined ? all : all.filter((record) => setReadOf(fittings, { on: record.on.from, loggedAt: record.loggedAt }) === set);
+  return those.reduce<WorkRecord | null>((late, each) => (late === null || !isBefore(each, late) ? each : late), null);
+}
+
 /** Ages as the schedule takes them: a tyre is due by its age whatever the day it was fitted on. */
-export function ageVerdicts(work: readonly WorkRecord[], today: LocalDate, refitted: readonly Refitted[]): readonly Verdict[] {
+export function ageVerdicts(of: TyreFacts, today: LocalDate): readonly Verdict[] {
   const limit: Limit = { ...TYRE_AGE, near: AGE_NOTICE };
-  return tyresAged(work, today, refitted).flatMap(({ place, date, months, work: id, on }): readonly Verdict[] => {
+  return tyresAged(of, today).flatMap(({ place, date, months, work, reading, on }): readonly Verdict[] => {
     const { is }: Judgement = judge(months, limit, 1);
     if (is === "within") return [];
     const year = date.is === "made" ? date.year : 1990 + date.digit;
-    return [{ item: `${place}-tyre.replace` as ItemKey, on, is, reading: id, made: { week: date.week, year, months } }];
+    return [{ item: `${place}-tyre.replace` as ItemKey, on, is, reading: reading ?? work ?? "", made: { week: date.week, year, months } }];
   });
 }
 
@@ -71,10 +103,24 @@ const NEW: Partial<Record<Taken["kind"], { readonly items: Partial<Record<string
   "shoe thickness": { items: { front: "front-shoes.measure", rear: "rear-shoes.measure" }, outcomes: ["replaced"] },
   "disc thickness": { items: { front: "front-discs.measure", rear: "rear-discs.measure" }, outcomes: ["replaced"] },
   "chain length": { items: { any: "chain.replace" }, outcomes: ["replaced", "done"] },
+  "chain elongation": { items: { any: "chain.replace" }, outcomes: ["replaced", "done"] },
+  "tyre date code": { items: { front: "front-tyre.replace", rear: "rear-tyre.replace" }, outcomes: ["replaced", "done"] },
 };
 
+/** What is read of a tyre goes with its set. */
+const OF_TYRES: readonly ReadingKind[] = ["tread", "cold pressure", "tyre date code"];
+
+/** What was read of the tyres while another set was on says nothing of these. */
+export function ofTheSetOn<T extends OfPart>(measured: readonly T[], fittings: readonly Fitting[]): readonly T[] {
+  const now = fittings.at(-1)?.set;
+  if (now === undefined) return measured;
+  return measured.filter((taken) => !OF_TYRES.includes(taken.kind) || setReadOf(fittings, taken) === now);
+}
+
+type OfPart = Pick<Taken, "id" | "kind" | "place" | "on" | "loggedAt" | "ordinal" | "detail">;
+
 /** The readings of parts that are still on: what was read of one before it was replaced says nothing of the new one, but of one that was put back on it does again. */
-export function ofPartsOn(measured: readonly Taken[], work: readonly WorkRecord[], refitted: readonly Refitted[] = []): readonly Taken[] {
+export function ofPartsOn<T extends OfPart>(measured: readonly T[], work: readonly WorkRecord[], refitted: readonly Refitted[] = []): readonly T[] {
   const jobs = work.filter(({ items }) => items.some(({ outcome }) => outcome === "replaced" || outcome === "done"));
   if (jobs.length === 0 && refitted.length === 0) return measured;
   return measured.filter((taken) => {
@@ -96,15 +142,17 @@ export function putNew({ items }: Pick<WorkRecord, "items">, { kind, place }: Pi
   return news !== undefined && item !== undefined && items.some((done) => done.item === item && news.outcomes.includes(done.outcome));
 }
 
-function tookOff(record: WorkRecord, taken: Taken): boolean {
+function tookOff(record: WorkRecord, taken: OfPart): boolean {
   return (record.on.from > taken.on || (record.on.from === taken.on && isBeforeIt(taken, record))) && putNew(record, taken);
 }
 
 /** Was it read before work of its day? What was found was; what was left only before work put down later; else the order in which the two were put down tells. */
-const isBeforeIt = (taken: Taken, record: WorkRecord): boolean =>
+const isBeforeIt = (taken: OfPart, record: WorkRecord): boolean =>
   taken.detail?.state === "found" || (taken.detail?.state === "left" ? record.loggedAt > taken.loggedAt : inOneDay(record, taken) > 0);
 
 const fitted = (record: WorkRecord, item: string): boolean =>
   record.items.some((done) => done.item === item && (done.outcome === "replaced" || done.outcome === "done"));
 
 const isBefore = (a: WorkRecord, b: WorkRecord): boolean => a.on.from < b.on.from || (a.on.from === b.on.from && a.loggedAt < b.loggedAt);
+
+const isLater = (a: CodeRead, b: CodeRead): boolean => a.on > b.on || (a.on === b.on && inOneDay(a, b) > 0);

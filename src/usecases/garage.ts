@@ -28,10 +28,10 @@ import { isJudged } from "../trade/judged.ts";
 import { PART_ROWS } from "../trade/parts.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
 import { zoneOfBike } from "./context.ts";
-import { ageVerdicts, ofPartsOn } from "./fitted.ts";
+import { ageVerdicts, ofPartsOn, ofTheSetOn } from "./fitted.ts";
 import { forecastFor } from "./forecasts.ts";
 import { groupYears } from "./group-riding.ts";
-import { airOf, type Judged, judgeAll, ofTheSetOn, type Rig, verdictsOf } from "./judge.ts";
+import { airOf, type Judged, judgeAll, type Rig, verdictsOf } from "./judge.ts";
 import { bareRig, rigsOf } from "./rig.ts";
 import { seenVerdicts } from "./seen-verdicts.ts";
 
@@ -157,7 +157,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     hours,
     verdicts: [
       ...verdictsOf(judged).filter((verdict) => !isSettled(verdict, parts, plan.items)),
-      ...ageVerdicts(parts.work, today, refitted),
+      ...ageVerdicts({ work: parts.work, measured: parts.measured, refitted, fittings }, today),
       ...seenVerdicts(parts.defects),
     ],
     rechecks,

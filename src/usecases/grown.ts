@@ -3,7 +3,7 @@
 import { callsForWork } from "../core/judgement/verdict.ts";
 import { refitIn } from "../core/parts/pieces.ts";
 import type { Gap, Intent, LogReading } from "../core/reading/intent.ts";
-import { canonicalReading } from "../core/reading/value.ts";
+import { canonicalReading, isQuantity } from "../core/reading/value.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
 import type { ReadingRecord } from "../store/readings.ts";
@@ -22,7 +22,7 @@ export function grownBeyond(
   gone: readonly { readonly id: string }[],
 ): NonNullable<Extract<Gap, { need: "sure" }>["before"]> | null {
   const { kind, place, unit, on } = intent;
-  if (!isJudged(kind) || unit === null || unit === "level" || intent.detail?.state === "left") return null;
+  if (!isJudged(kind) || unit === null || !isQuantity(unit) || intent.detail?.state === "left") return null;
   const row = judgedRow(kind);
   if (row.grows === null || isWithPlate({ detail: intent.detail ?? null })) return null;
   const last = g.measured

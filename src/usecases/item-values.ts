@@ -5,6 +5,7 @@ import { callsForWork } from "../core/judgement/verdict.ts";
 import type { WorkAction } from "../core/plan/plan.ts";
 import { fromCanonical, type UnitId } from "../core/quantity/units.ts";
 import { kindRow, type ReadingKind } from "../core/reading/kinds.ts";
+import { isQuantity } from "../core/reading/value.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
 import { isLook } from "../core/schedule/mending.ts";
 import type { ItemValue } from "../core/work-detail.ts";
@@ -37,7 +38,7 @@ export function withValues(record: WorkRecord, readings: readonly ReadingRecord[
     const valued = (state: "found" | "left"): readonly ItemValue[] =>
       filled(
         each[state],
-        own.filter((r) => r.detail?.state === state && r.unit !== "level"),
+        own.filter((r) => r.detail?.state === state && isQuantity(r.unit)),
       );
     return { ...each, found: valued("found"), left: valued("left"), outcome: outcomeLeft({ ...each, usual }, itemOf(g, each.item)?.action ?? null, own, rig) };
   });

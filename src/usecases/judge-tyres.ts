@@ -8,7 +8,6 @@ import { parseAmount } from "../core/quantity/parse.ts";
 import { type Dimension, dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/quantity/units.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { Taken } from "../core/schedule/measured.ts";
-import { readTyreDate, type TyreDate } from "../core/tyre/date-code.ts";
 import { type Leak, leakOf } from "../core/tyre/leak.ts";
 import { builtAlike, readMarking, type TyreMarking } from "../core/tyre/marking.ts";
 import { setIndoors } from "../core/tyre/pressure.ts";
@@ -17,11 +16,11 @@ import { TYRE_POINTS } from "../trade/checklists/points.ts";
 import { TYRE_CONDITION } from "../trade/defects.ts";
 import { SPEC_KEYS } from "../trade/spec-keys.ts";
 import { LEAK_RULE, LOAD_KILOGRAMS, MOST_OVER, SPEED_KMH } from "../trade/tyres.ts";
-import { type Ctx, todayOf } from "./context.ts";
+import type { Ctx } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
-import { ageWord, monthsOld, ofPartsOn, type TyreAged, tyresAged } from "./fitted.ts";
+import { ofPartsOn, ofTheSetOn, type TyreAged, tyresAged } from "./fitted.ts";
 import type { Garaged } from "./garage.ts";
-import { type Judged, ofTheSetOn } from "./judge.ts";
+import { type Judged, judgeTaken, type Rig } from "./judge.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { lastTyres, WORN_KINDS, type WornPart, wornParts } from "./wear.ts";
@@ -38,7 +37,7 @@ export type TyreReport = {
   readonly lasted: ReturnType<typeof lastTyres>;
   /** What stands open of them, do not ride first, whatever was read of their depth since; for the owner alone. */
   readonly defects: readonly DefectShown[];
-  /** How old they are, where the code was said when they were fitted. */
+  /** How old they are, where their date code was said. */
   readonly aged: readonly TyreAged[];
   /** A slow leak or none, by end; only where it can be told. */
   readonly leaks: readonly { readonly place: string; readonly leak: Exclude<Leak, { is: "cannot tell" }> }[];
@@ -56,23 +55,20 @@ export async function tyresJudged(ctx: Ctx, input: { readonly bike?: string }): 
     const ours = ofTyresOn(g, taken);
     const treads = taken.filter(({ kind }) => kind === "tread");
     return done({
-      ...{
-        bike: g.bike.id,
-        nickname: g.bike.nickname,
-        unit: g.unit,
-        worn: wornParts(g, treads),
-        lasted: lastTyres(g),
-        aged: tyresAged(g.work, g.today, g.facts.refitted),
-      },
+      ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, treads), lasted: lastTyres(g), aged: agedOn(g) },
       defects: (await defectsOfTyres(q, g)).map((defect) => defectShown(g, defect)),
       judged: g.judged.filter(({ kind }) => kind === "tread" || kind === "cold pressure"),
       leaks: ["front", "rear"].flatMap((place) => {
-        const leak = leakOf(pressures(ours, place), LEAK_RULE);
+        const leak = leakOf(pressures(ours, place, g.rig), LEAK_RULE);
         return leak.is === "cannot tell" ? [] : [{ place, leak }];
       }),
     });
   });
 }
+
+/** How old the tyres on a bike are. */
+const agedOn = (g: Garaged): readonly TyreAged[] =>
+  tyresAged({ work: g.work, measured: g.measured, refitted: g.facts.refitted, fittings: g.facts.fittings }, g.today);
 
 /** What stands open of the tyres, do not ride first: by its kind, or found at a point of a check that looks at them. */
 async function defectsOfTyres(q: Repos, g: Garaged): Promise<readonly Defect[]> {
@@ -91,29 +87,15 @@ function ofTyresOn(g: Garaged, taken: readonly Taken[]): readonly Taken[] {
 }
 
 /** Cold pressures of one end with the temperature noted on the same day. */
-function pressures(taken: readonly Taken[], place: string) {
+function pressures(taken: readonly Taken[], place: string, rig: Rig) {
   const first = taken[0]?.on;
   return taken.flatMap((each) => {
     if (first === undefined || each.kind !== "cold pressure" || each.place !== place) return [];
     const celsius = taken.find(({ kind, on }) => kind === "ambient temperature" && on === each.on)?.value ?? null;
-    return [{ day: daysBetween(first, each.on), gauge: each.value, celsius, load: each.detail?.load ?? null, left: each.detail?.state === "left" }];
+    const add = judgeTaken(each, rig)?.add ?? 0;
+    const { load = null, state } = each.detail ?? {};
+    return [{ day: daysBetween(first, each.on), gauge: each.value, celsius, load, left: state === "left", over: add < 0, under: add > 0 }];
   });
-}
-
-export type TyreDated = {
-  readonly typed: string;
-  readonly date: Exclude<TyreDate, { is: "refused" }>;
-  readonly months: number;
-  readonly age: "within" | "look yearly" | "replace";
-};
-
-/** A date code read off a sidewall, with the age that it makes. */
-export function tyreDated(ctx: Ctx, input: { readonly code: string }): Result<TyreDated> {
-  const today = todayOf(ctx);
-  const date = readTyreDate(input.code, today);
-  if (date.is === "refused") return refused({ why: "not a tyre code", typed: input.code, because: date.why });
-  const months = monthsOld(date, today);
-  return done({ typed: input.code, date, months, age: ageWord(months) });
 }
 
 export type TyreMarked = { readonly typed: string; readonly marking: TyreMarking; readonly other: TyreMarking | null; readonly alike: boolean | null };

@@ -7,14 +7,14 @@ import type { LocalDate } from "../core/calendar/dates.ts";
 import { judgeElongation, ownLimit, pitchMeasured, pitchOf, shareTyped } from "../core/chain/elongation.ts";
 import { STANDS, type Stand, standIn, standsOtherwise } from "../core/chain/stand.ts";
 import { isFitted } from "../core/equipment.ts";
+import { freezesAtShare, shareFor } from "../core/fluid/freezing.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, type Missing } from "../core/judgement/verdict.ts";
 import type { ConditionRead, ReadingDetail } from "../core/reading/detail.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
-import type { Fitting, Outcome, Verdict } from "../core/schedule/facts.ts";
+import type { Outcome, Verdict } from "../core/schedule/facts.ts";
 import { inOneDay, type Taken } from "../core/schedule/measured.ts";
 import { isLeft } from "../core/schedule/mending.ts";
-import { setReadOf } from "../core/schedule/tyre-sets.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
 import { judgePressure } from "../core/tyre/pressure.ts";
 import {
@@ -30,7 +30,8 @@ import {
   SIX_VOLTS,
 } from "../trade/battery.ts";
 import { ELONGATION } from "../trade/chain.ts";
-import { endOf, FULL_MARK, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK, SPOILED_BY, UNEVEN_PADS } from "../trade/judged.ts";
+import { GLYCOL_FREEZES, MOST_GLYCOL } from "../trade/coolant.ts";
+import { endOf, FULL_MARK, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK, SAME_AS, SPOILED_BY, UNEVEN_PADS } from "../trade/judged.ts";
 import { SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
 import { PRESSURE_RULE } from "../trade/tyres.ts";
 import { specFor } from "./specs.ts";
@@ -63,7 +64,7 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit" | "typ
   readonly share: number | null;
   /** A chain measured over a pitch too few or too many. */
   readonly miscounted: boolean;
-  /** °C at which a low lead-acid battery freezes; null for lithium and for what is no battery. */
+  /** °C at which a low lead-acid battery freezes, or a coolant of that share of antifreeze; null for lithium and for all else. */
   readonly freezes: number | null;
   /** °C of the air that its volts were set right by; null where none was noted. */
   readonly air: number | null;
@@ -229,6 +230,10 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
     }
     case "chain length":
       return chainLength(taken, own, row, rig);
+    case "chain elongation":
+      return chainElongation(value, rig);
+    case "antifreeze share":
+      return antifreezeShare(value, row, own);
     case "oil level":
       return { judgement: judge(value, value > FULL_MARK ? { min: null, max: FULL_MARK, near: null, source: "the mark" } : (row.usual as Limit), row.fine) };
     default: {
@@ -298,6 +303,42 @@ function chainLength({ value, detail }: Taken, own: Figure | null, row: JudgedRo
   return { judgement: { ...judgement, room: room === null ? null : room * whole, limit: inLength }, more };
 }
 
+/** Per cent, read off a gauge or worked out by the member: held against the same limits as a length. */
+function chainElongation(value: number, rig: Rig): Found {
+  const own = chainLimit(rig);
+  const { judgement } = judgeElongation(1 + value / 100, 1, 1, own?.share ?? null, ELONGATION);
+  const more = { share: value / 100, by: own === null ? ("practice" as const) : ("spec" as const) };
+  if (judgement.is === "cannot tell") return { judgement, more };
+  const percent = (share: number | null): number | null => (share === null ? null : share * 100);
+  const { limit, room } = judgement;
+  const inPercent: Limit = { min: null, max: percent(limit.max), near: percent(limit.near), source: own?.source ?? limit.source };
+  return { judgement: { ...judgement, room: percent(room), limit: inPercent }, more };
+}
+
+/** How far a chain may go by its bike's manual, as a share: printed so, or as a length over pitches that its size tells; null where neither is known. */
+export function chainLimit(rig: Rig): { readonly share: number; readonly source: string } | null {
+  const printed = shareOf(rig);
+  if (printed !== null) return printed;
+  const [longest, size] = [figureOf(rig, "chain length limit", null), specFor(rig.specs, rig.bike, "chain size")];
+  const most = longest?.high ?? null;
+  const pitch = size.is === "one" ? pitchOf(size.spec.typed) : null;
+  const share = most === null || pitch === null ? null : ownLimit(most, Math.round(most / pitch), pitch);
+  return share === null ? null : { share, source: longest?.source ?? "" };
+}
+
+/** A share of antifreeze held against the frost that the bike asks its coolant to stand, taken to be ethylene glycol. */
+function antifreezeShare(value: number, row: JudgedRow, own: Figure | null): Found {
+  if (value > MOST_GLYCOL) return { judgement: cannotTell("frost point") };
+  const more = { share: value / 100, freezes: freezesAtShare(value, GLYCOL_FREEZES) };
+  const wanted = own?.high ?? own?.low ?? null;
+  if (wanted === null || own === null) return { judgement: cannotTell("limit"), more };
+  const least = shareFor(wanted, GLYCOL_FREEZES);
+  // Where more is wanted than the table reaches, what lies well below its end is too weak, and of more nothing published is at hand.
+  const end = GLYCOL_FREEZES.at(-1)?.[0] ?? 0;
+  if (least === null && value > end - row.near) return { judgement: cannotTell("frost point"), more };
+  return { judgement: judge(value, { min: least ?? end, max: null, near: row.near, source: own.source }, row.fine), more };
+}
+
 /** A chain's limit that its manual prints in per cent; null where nothing is entered so. */
 export function shareOf(rig: Rig): { readonly share: number; readonly source: string } | null {
   const settled = specFor(rig.specs, rig.bike, "chain length limit");
@@ -350,13 +391,6 @@ function missingCondition({ detail, value }: Taken, row: JudgedRow, judgement: J
   return missing.length === 0 ? null : cannotTell(...missing.flat().map((need): Missing => (need === "warm" ? "temperature" : need)));
 }
 
-/** What was read of the tyres while another set was on says nothing of these. */
-export function ofTheSetOn(measured: readonly Taken[], fittings: readonly Fitting[]): readonly Taken[] {
-  const now = fittings.at(-1)?.set;
-  if (now === undefined) return measured;
-  return measured.filter((taken) => (taken.kind !== "tread" && taken.kind !== "cold pressure") || setReadOf(fittings, taken) === now);
-}
-
 /** °C of the air by the day on which it was noted; of one day the last. */
 export const airOf = (measured: readonly Taken[]): Rig["air"] =>
   new Map(measured.flatMap(({ kind, on, value }) => (kind === "ambient temperature" ? [[on, value] as const] : [])));
@@ -366,7 +400,7 @@ export function judgeAll(measured: readonly Taken[], rig: Rig): readonly Judged[
   const places = new Map<string, Taken[]>();
   for (const taken of measured) {
     if (!isJudged(taken.kind)) continue;
-    const key = `${taken.kind}|${taken.place ?? ""}`;
+    const key = `${SAME_AS[taken.kind] ?? taken.kind}|${taken.place ?? ""}`;
     places.set(key, [...(places.get(key) ?? []), taken]);
   }
   return [...places.values()].flatMap((all) => {

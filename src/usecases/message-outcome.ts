@@ -2,6 +2,7 @@
 
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
+import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { Status } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
@@ -102,6 +103,8 @@ export type MessageOutcome =
   | { readonly is: "asked"; readonly question: Question; readonly learnt?: Learned; readonly several?: number; readonly unread?: readonly string[] }
   /** A spec asked for, of the bot by name: one answer for each bike meant. */
   | { readonly is: "specs"; readonly answers: readonly SpecAnswer[] }
+  /** How something is measured, asked of the bot by name. */
+  | { readonly is: "how to"; readonly kinds: readonly ReadingKind[] }
   /** A row of an open table, asked for likewise. */
   | { readonly is: "looked up"; readonly table: LookedUp }
   /** A question about units, asked of the bot by name. */

@@ -5,6 +5,7 @@ import type { Conversion } from "../core/quantity/conversion.ts";
 import { askConvert } from "../core/quantity/convert-question.ts";
 import type { Intent } from "../core/reading/intent.ts";
 import { bikesTold } from "../message/first-bikes.ts";
+import { howAsked } from "../message/how-asked.ts";
 import { read } from "../message/read.ts";
 import { readChart } from "../message/read-chart.ts";
 import type { Repos } from "../store/store.ts";
@@ -41,6 +42,8 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
     }
     // Its figures are services, and no odometer was read.
     if (isChart(ctx, heard.text)) return heard.addressed ? { is: "file sent", file: "chart" } : { is: "silence" };
+    const kinds = heard.addressed ? howAsked(heard.text, knownOf(ctx, all)) : [];
+    if (kinds.length > 0) return { is: "how to", kinds };
     const meant = read(heard.text, knownOf(ctx, all));
     if (heard.again === true && meant.intents.length === 0) await q.drafts.letGoOfMessage(heard.message);
     if (meant.tooLong) return heard.addressed ? { is: "too long" } : { is: "silence" };

@@ -6,6 +6,7 @@ import type { BikeId } from "../core/ids.ts";
 import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
 import type { Place, ReadingKind } from "../core/reading/kinds.ts";
+import { isQuantity } from "../core/reading/value.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
 import { atTemperature } from "../core/tyre/pressure.ts";
@@ -25,8 +26,12 @@ export type WearPicture = (typeof WEAR_PICTURES)[number];
 export const READING_PICTURES = ["odometer", ...WEAR_PICTURES, "pressure"] as const;
 export type ReadingPicture = (typeof READING_PICTURES)[number];
 
-/** The kind of reading behind each. */
-const WORN = { tread: "tread", pads: "pad thickness", chain: "chain length" } as const satisfies Record<WearPicture, ReadingKind>;
+/** The kinds of reading behind each. */
+const WORN = {
+  tread: ["tread"],
+  pads: ["pad thickness"],
+  chain: ["chain length", "chain elongation"],
+} as const satisfies Record<WearPicture, readonly ReadingKind[]>;
 
 type OnBike = { readonly bike: BikeId; readonly nickname: string; readonly today: LocalDate };
 export type WearPanelShown = {
@@ -75,7 +80,7 @@ export async function pictureReadings(ctx: Ctx, input: { readonly bike?: string;
     const g = which.value;
     if (input.picture === "odometer") return done({ pictured: "odometer", shown: odometerOf(g) });
     if (input.picture !== "pressure") {
-      const taken = (await q.readings.everyTaken([g.bike.id], [WORN[input.picture]])).get(g.bike.id) ?? [];
+      const taken = (await q.readings.everyTaken([g.bike.id], WORN[input.picture])).get(g.bike.id) ?? [];
       return done({ pictured: input.picture, shown: wearShown(g, input.picture, taken) });
     }
     const readings = await q.readings.ofKinds(g.bike.id, ["cold pressure", "ambient temperature"]);
@@ -86,7 +91,7 @@ export async function pictureReadings(ctx: Ctx, input: { readonly bike?: string;
 const onBike = (g: Garaged): OnBike => ({ bike: g.bike.id, nickname: g.bike.nickname, today: g.today });
 const lastUnit = (readings: readonly ReadingRecord[], otherwise: UnitId): UnitId => {
   const unit = readings.at(-1)?.unit;
-  return unit === undefined || unit === "level" ? otherwise : unit;
+  return unit !== undefined && isQuantity(unit) ? unit : otherwise;
 };
 
 /** Pure of the bike's facts and its readings of the kind, oldest first: the same lines that /due and /tyre tell. */
@@ -106,7 +111,7 @@ export function wearShown(g: Garaged, picture: WearPicture, taken: readonly Take
   const unit = taken.at(-1)?.unit ?? "mm";
   return {
     ...{ ...onBike(g), unit: g.unit, offset: g.track.epochs.at(-1)?.offset ?? 0, panels },
-    typedIn: picture === "chain" || unit === "level" ? null : unit,
+    typedIn: picture === "chain" || !isQuantity(unit) ? null : unit,
   };
 }
 

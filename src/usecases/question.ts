@@ -4,6 +4,7 @@ import { type DistanceUnit, TENTHS_OF_MM } from "../core/quantity/distance.ts";
 import { toCanonical } from "../core/quantity/units.ts";
 import type { Gap, Intent } from "../core/reading/intent.ts";
 import { LEVELS } from "../core/reading/kinds.ts";
+import { isQuantity } from "../core/reading/value.ts";
 import type { TooLow } from "../core/tyre/too-low.ts";
 import { dialAt } from "../core/usage/track.ts";
 import type { Draft } from "../store/drafts.ts";
@@ -56,7 +57,7 @@ async function tooLowOf(q: Repos, draft: Draft, all: readonly Garaged[]): Promis
   return warm.flatMap((intent): readonly TooLow[] => {
     const g = bikes.find(({ bike }) => bike.id === intent.bike);
     const rig = g === undefined ? undefined : rigs.get(g.bike.id);
-    if (g === undefined || rig === undefined || intent.do !== "log reading" || intent.unit === null || intent.unit === "level") return [];
+    if (g === undefined || rig === undefined || intent.do !== "log reading" || intent.unit === null || !isQuantity(intent.unit)) return [];
     const { kind, place, on, unit, detail = null } = intent;
     const value = toCanonical(intent.value, unit);
     const judged = judgeTaken(

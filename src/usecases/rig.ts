@@ -2,6 +2,7 @@
 
 import type { Bike } from "../core/bike.ts";
 import type { BikeId } from "../core/ids.ts";
+import { waysAfter } from "../core/reading/detail.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import { isJudged } from "../trade/judged.ts";
@@ -53,7 +54,7 @@ export async function rigsFor(
     all.map((g) => {
       const rig = { ...(found.get(g.bike.id) ?? g.rig), trips: g.rig.trips };
       const said = judged.flatMap(({ bike, kind, detail }) =>
-        bike === g.bike.id && detail !== null ? [[kind, { ...rig.ways.get(kind), ...detail }] as const] : [],
+        bike === g.bike.id && detail !== null ? [[kind, waysAfter(rig.ways.get(kind), detail)] as const] : [],
       );
       const air = readings.flatMap(({ bike, kind, on, value }) =>
         bike === g.bike.id && kind === "ambient temperature" && value !== null ? [[on, value] as const] : [],

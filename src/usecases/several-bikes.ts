@@ -22,7 +22,7 @@ export function severalBikes(
       .flatMap((each) => splitAt(each, ands))
       .map((each) => each.trim())
       .filter((each) => each !== "");
-  const names = apart(told.name, /[,;/|]/u);
+  const names = apart(told.name, /,(?!\d{3}(?!\d))|[;/|]/u);
   if (names.length < 2 || names.length > MOST) return null;
   // A comma between three digits belongs to a figure.
   const figures = apart(told.odometer, /,(?!\d{3}(?!\d))|[;/|]/u);

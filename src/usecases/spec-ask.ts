@@ -5,7 +5,7 @@ import type { BikeId, MemberId } from "../core/ids.ts";
 import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
 import { findSpecs } from "../core/spec/find.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
-import { specAsked } from "../message/spec-asked.ts";
+import { specAsked, withoutUnit } from "../message/spec-asked.ts";
 import type { Repos } from "../store/store.ts";
 import { isSpecKey, SPEC_KEYS, type SpecKey, type SpecKeyRow } from "../trade/spec-keys.ts";
 import type { Ctx } from "./context.ts";
@@ -54,10 +54,11 @@ export async function askSpecs(ctx: Ctx, input: { readonly what?: string; readon
     const all = await ownGarage(q, ctx);
     if (all.length === 0) return noneLeft(q, ctx);
     const which = whichBike(all, input.bike);
-    const found = input.what === undefined || which.is === "refused" ? null : keysMeant(ctx, which.value, input.what);
-    if (which.is === "done" && found?.is !== "refused") return done(await answerOf(q, ctx, which.value, found?.value ?? null));
+    const { text: what, unit } = input.what === undefined ? { text: undefined, unit: null } : withoutUnit(input.what, ctx);
+    const found = what === undefined || which.is === "refused" ? null : keysMeant(ctx, which.value, what);
+    if (which.is === "done" && found?.is !== "refused") return done(await answerOf(q, ctx, which.value, found?.value ?? null, unit));
     const beside = input.what === undefined || input.bike !== undefined ? null : withBikeNamed(ctx, all, input.what);
-    if (beside !== null) return done(await answerOf(q, ctx, beside.g, beside.meant));
+    if (beside !== null) return done(await answerOf(q, ctx, beside.g, beside.meant, unit));
     return which.is === "refused" ? which : (found as Extract<typeof found, { is: "refused" }>);
   });
 }
@@ -84,12 +85,13 @@ export function keysMeant(ctx: Pick<Ctx, "vocabulary">, g: Garaged, what: string
   return refused({ why: "no such spec", typed: what, nearest });
 }
 
-/** @param asked null: every key with something entered */
+/** @param asked null: every key with something entered @param unit the one that was asked for */
 export async function answerOf(
   q: Repos,
   ctx: Ctx,
   g: Garaged,
   asked: { readonly keys: readonly SpecKey[]; readonly use: SpecUse | null } | null,
+  unit: UnitId | null = null,
 ): Promise<SpecAnswer> {
   const specs = await specsOf(q, g.bike, ctx.who.group);
   const names = await q.members.byIds([...new Set(specs.map((spec) => spec.by))]);
@@ -98,7 +100,7 @@ export async function answerOf(
     ...{
       byName: spec.by === ctx.who.member ? null : (names.get(spec.by as MemberId)?.name ?? null),
       mine: spec.bike === g.bike.id,
-      asUnit: unitFor(ctx, spec),
+      asUnit: askedIn(spec, unit) ?? unitFor(ctx, spec),
     },
   });
   const keys = asked?.keys ?? (Object.keys(SPEC_KEYS) as SpecKey[]).filter((key) => specs.some((spec) => spec.key === key));
@@ -134,6 +136,10 @@ function usesOf(specs: readonly Spec[], key: SpecKey): readonly (SpecUse | null)
   return uses.length === 0 ? [null] : uses.sort((a, b) => ORDER.indexOf(a) - ORDER.indexOf(b));
 }
 const ORDER: readonly (SpecUse | null)[] = [null, "solo", "two-up", "loaded"];
+
+/** The unit that was asked for, where the spec is measured in such. */
+const askedIn = ({ holds }: Spec, unit: UnitId | null): UnitId | null =>
+  unit !== null && holds.is !== "words" && holds.unit !== unit && dimensionOf(holds.unit) === dimensionOf(unit) ? unit : null;
 
 /** The member's unit for what a spec holds; null: as it was typed. */
 function unitFor(ctx: Ctx, spec: Spec): UnitId | null {

@@ -25,7 +25,7 @@ export async function specsHeard(q: Repos, ctx: Ctx, all: readonly Garaged[], te
   });
   if (meant.length === 0) return null;
   const answers: SpecAnswer[] = [];
-  for (const { g, asked: keys } of meant) answers.push(await answerOf(q, ctx, g, keys));
+  for (const { g, asked: keys } of meant) answers.push(await answerOf(q, ctx, g, keys, asked.unit));
   // With no bike named, those of which nothing is known would only be in the way.
   const known = answers.filter(({ lines }) => lines.some(({ specs }) => specs.length > 0));
   if (known.length > 0) return { is: "specs", answers: asked.bikes.length > 0 ? answers : known };

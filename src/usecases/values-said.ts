@@ -6,6 +6,7 @@ import type { WorkAction } from "../core/plan/plan.ts";
 import { toCanonical, type UnitId } from "../core/quantity/units.ts";
 import type { LogReading, RecordWork } from "../core/reading/intent.ts";
 import { kindRow, READING_KINDS, type ReadingKind } from "../core/reading/kinds.ts";
+import { isQuantity } from "../core/reading/value.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
 import { isLook } from "../core/schedule/mending.ts";
 import { read } from "../message/read.ts";
@@ -110,7 +111,7 @@ function conditionAt(g: Garaged, item: ItemKey, kind: ReadingKind, { detail }: L
 function usualUnit(item: ItemKey): UnitId | null {
   const [kind, ...more] = howWorked(item)?.measures ?? [];
   const unit = kind === undefined || more.length > 0 ? "level" : READING_KINDS[kind].units[0];
-  return unit === undefined || unit === "level" ? null : unit;
+  return unit !== undefined && isQuantity(unit) ? unit : null;
 }
 
 /** Was it found as it was left? Of values that have both. */

@@ -11,11 +11,11 @@ import { riddenOnSet, swapsOf } from "../core/schedule/tyre-sets.ts";
 import { riddenOnDay } from "../core/usage/track.ts";
 import { dayRange } from "../core/wear/days.ts";
 import { type Wear, type WearHabits, wearOf } from "../core/wear/wear.ts";
-import { endOf } from "../trade/judged.ts";
+import { endOf, SAME_AS } from "../trade/judged.ts";
 import { WEAR_HABITS, type WearKind } from "../trade/wear.ts";
-import { ofPartsOn } from "./fitted.ts";
+import { ofPartsOn, ofTheSetOn } from "./fitted.ts";
 import type { Garaged } from "./garage.ts";
-import { isWithPlate, type Judged, judgeTaken, type LimitBy, ofTheSetOn } from "./judge.ts";
+import { isWithPlate, type Judged, judgeTaken, type LimitBy } from "./judge.ts";
 
 /** A part that wears, at its place; a chain has none. */
 export type WornPart = {
@@ -39,7 +39,7 @@ export type WearSeries = Omit<WornPart, "wear"> & {
 };
 
 /** The kinds of reading that a wear line is drawn through. */
-export const WORN_KINDS = ["tread", "pad thickness", "chain length"] as const;
+export const WORN_KINDS = ["tread", "pad thickness", "chain length", "chain elongation"] as const;
 
 /** The line that a new part of each kind is recorded at. */
 export const FITTED: Readonly<Record<WearKind, string>> = {
@@ -57,9 +57,10 @@ export const wornParts = (g: Garaged, taken: readonly Taken[]): readonly WornPar
 /** Every part of a bike that has been measured where the odometer tells. @param taken all readings of WORN_KINDS, oldest first */
 export function wearSeries(g: Garaged, taken: readonly Taken[]): readonly WearSeries[] {
   const ours = ofPartsOn(ofTheSetOn(taken, g.facts.fittings), g.work, g.facts.refitted);
-  const places = [...new Set(ours.map(({ kind, place }) => `${kind}|${place ?? ""}`))].sort();
+  const keyOf = ({ kind, place }: Taken): string => `${SAME_AS[kind] ?? kind}|${place ?? ""}`;
+  const places = [...new Set(ours.map(keyOf))].sort();
   return places.flatMap((key) => {
-    const those = ours.filter(({ kind, place }) => `${kind}|${place ?? ""}` === key);
+    const those = ours.filter((each) => keyOf(each) === key);
     const [first] = those;
     const part = first === undefined ? null : partOf(first);
     return first === undefined || part === null ? [] : (seriesOf(g, part, first.place, those) ?? []);
@@ -86,7 +87,7 @@ function tells(those: readonly Taken[]): readonly Taken[] {
 }
 
 function partOf({ kind, place }: Taken): WearKind | null {
-  if (kind === "chain length") return "chain";
+  if (kind === "chain length" || kind === "chain elongation") return "chain";
   if (place === null) return null;
   const part = kind === "tread" ? `${endOf(place)} tread` : `${endOf(place)} pads`;
   return part in WEAR_HABITS ? (part as WearKind) : null;
@@ -147,8 +148,9 @@ function limitOf(part: WearKind, last: Judged | null): WearSeries["limit"] {
   if (last === null || last.judgement.is === "cannot tell") return null;
   const { min, max } = last.judgement.limit;
   if (part !== "chain") return min === null ? null : { value: min, by: last.by };
-  // A length over the pitches measured, as long as the share that was read says they are.
   if (max === null || last.share === null) return null;
+  if (last.kind === "chain elongation") return { value: max / 100, by: last.by };
+  // A length over the pitches measured, as long as the share that was read says they are.
   return { value: elongation(max, 1, last.value / (1 + last.share)), by: last.by };
 }
 

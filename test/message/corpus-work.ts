@@ -152,7 +152,7 @@ export const DEFECTS_ONE_BIKE: readonly Case[] = [
   c("rear tyre had a nail in it", "D puncture “rear tyre had a nail in it”@Heron ?defect"),
   c("fork seal was leaking, replaced", "D fork leak “fork seal was leaking”@Heron ?defect"),
   c("headlight out, replaced the bulb", "D headlight “headlight out”@Heron"),
-  c("chain loose, adjusted it", "D chain “chain loose”@Heron"),
+  c("chain loose, adjusted it", "D chain “chain loose”@Heron ?defect"),
   c("sprockets are worn", "D chain “sprockets are worn”@Heron"),
   c("pads gone at the back", "D worn rear pads “pads gone at the back”@Heron"),
   c("rear brake pads down to the metal", "D brake noise “rear brake pads down to the metal”@Heron"),

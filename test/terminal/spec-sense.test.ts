@@ -37,8 +37,8 @@ test("a measured value where a name belongs is refused with what may have been m
   for (const [what, value, meant] of [
     ["spark plug", "12 Nm", "perhaps it is that of spark plug tightening: /spec what:spark plug tightening value:12 Nm"],
     ["spark plug", "0.8 mm", "perhaps it is that of spark plug gap"],
-    ["brake fluid", "98 Nm", "perhaps it is that of brake "],
-    ["brake fluid", "98-110 Nm", "perhaps it is that of brake "],
+    ["brake fluid", "25 Nm", "perhaps it is that of brake "],
+    ["brake fluid", "22-25 Nm", "perhaps it is that of brake "],
     ["coolant", "-20 L", "“-20 L” is less than nothing"],
     ["engine oil grade", "36 psi", "is a measured value; what belongs here is a name"],
   ] as const) {

@@ -30,14 +30,49 @@ describe("a tyre's age by its code", () => {
     ["1017", "look yearly", "near limit"],
     ["3715", "replace", "beyond limit"],
   ])("%s asks for %s, and makes the tyre %s", (made, age, is) => {
-    expect(tyresAged([newTyre(made)], TODAY)).toMatchObject([{ place: "rear", age }]);
-    expect(ageVerdicts([newTyre(made)], TODAY, [])[0]?.is).toBe(is);
+    expect(tyresAged({ work: [newTyre(made)], measured: [] }, TODAY)).toMatchObject([{ place: "rear", age }]);
+    expect(ageVerdicts({ work: [newTyre(made)], measured: [] }, TODAY)[0]?.is).toBe(is);
   });
   test("the last one fitted tells, whatever the order in which they were noted; one without a code tells nothing", () => {
     const old = work("rear-tyre.replace", "2020-05-01", { made: "1010" });
-    expect(tyresAged([newTyre("3725"), old], TODAY)).toMatchObject([{ age: "within" }]);
-    expect(tyresAged([old, work("rear-tyre.replace", "2024-05-01")], TODAY)).toEqual([]);
-    expect(tyresAged([work("rear-tyre.replace", "2024-05-01", { made: "1010", outcome: "could not do" })], TODAY)).toEqual([]);
+    expect(tyresAged({ work: [newTyre("3725"), old], measured: [] }, TODAY)).toMatchObject([{ age: "within" }]);
+    expect(tyresAged({ work: [old, work("rear-tyre.replace", "2024-05-01")], measured: [] }, TODAY)).toEqual([]);
+    expect(tyresAged({ work: [work("rear-tyre.replace", "2024-05-01", { made: "1010", outcome: "could not do" })], measured: [] }, TODAY)).toEqual([]);
+  });
+});
+
+describe("a code read off a tyre that is on", () => {
+  const code = (typed: string, on: string) => ({ ...read("tyre date code", "rear", on), typed });
+  test("tells without any work, and until another tyre is fitted", () => {
+    const measured = [code("1014", "2026-11-01"), code("1417", "2026-11-02")];
+    expect(tyresAged({ work: [], measured }, TODAY)).toMatchObject([{ place: "rear", date: { week: 14, year: 2017 }, age: "look yearly", work: null }]);
+    expect(tyresAged({ work: [work("rear-tyre.replace", "2026-11-20")], measured }, TODAY)).toEqual([]);
+    expect(tyresAged({ work: [work("rear-tyre.replace", "2026-11-20", { made: "3725" })], measured }, TODAY)).toMatchObject([{ date: { year: 2025 } }]);
+    expect(tyresAged({ work: [work("front-tyre.replace", "2026-11-20", { made: "3725" })], measured }, TODAY)).toHaveLength(2);
+  });
+  test("goes before the one that its fitting was noted with", () => {
+    const fit = work("rear-tyre.replace", "2026-10-20", { made: "3725" });
+    expect(tyresAged({ work: [fit], measured: [code("3724", "2026-11-02")] }, TODAY)).toMatchObject([{ date: { year: 2024 } }]);
+  });
+  test("three digits are of before 2000, and at their end whatever the decade", () => {
+    const of = { work: [], measured: [code("148", "2026-11-02")] };
+    expect(tyresAged(of, TODAY)).toMatchObject([{ date: { is: "before 2000", week: 14, digit: 8 }, age: "replace" }]);
+    expect(ageVerdicts(of, TODAY)).toMatchObject([{ item: "rear-tyre.replace", is: "beyond limit" }]);
+  });
+  test("goes with its set of tyres, and with its piece", () => {
+    const measured = [code("1417", "2026-10-01"), code("2323", "2026-11-10")];
+    const set = (name: string, on: string) => ({ set: name, on: localDate(on), ridden: null });
+    const fittings = [set("road", "2026-01-01"), set("off-road", "2026-11-05")];
+    expect(tyresAged({ work: [], measured, fittings }, TODAY)).toMatchObject([{ date: { year: 2023 } }]);
+    expect(tyresAged({ work: [], measured, fittings: [...fittings, set("road", "2026-11-20")] }, TODAY)).toMatchObject([{ date: { year: 2017 } }]);
+    // The first piece came off for a new one, and was put back on.
+    const job = work("rear-tyre.replace", "2026-11-05", { made: "3725" });
+    const back = [set("first", "2026-01-01"), set(job.id, "2026-11-05"), set("first", "2026-11-20")];
+    const refitted = [{ part: "rear-tyre", items: new Set(["rear-tyre.replace"]) as never, fittings: back }];
+    expect(tyresAged({ work: [job], measured: measured.slice(0, 1), refitted }, TODAY)).toMatchObject([{ date: { year: 2017 } }]);
+    expect(tyresAged({ work: [job], measured: [], refitted }, TODAY)).toEqual([]);
+    const again = [{ part: "rear-tyre", items: new Set(["rear-tyre.replace"]) as never, fittings: back.slice(0, 2) }];
+    expect(tyresAged({ work: [job], measured: measured.slice(0, 1), refitted: again }, TODAY)).toMatchObject([{ date: { year: 2025 } }]);
   });
 });
 

@@ -35,6 +35,8 @@ export type Missing =
   | "no such chain"
   | "readings"
   | "tyre date"
+  /** A coolant of which only the share of antifreeze is known, beyond what that says. */
+  | "frost point"
   | "fitted"
   // It was said to be otherwise than the measure needs: it is measured again.
   | "cooled"

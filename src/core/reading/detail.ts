@@ -18,6 +18,7 @@ export const CONDITIONS_READ = [
   "under draw",
   "on the charger",
   "with backing plate",
+  "bars straight",
 ] as const;
 export type ConditionRead = (typeof CONDITIONS_READ)[number];
 
@@ -47,3 +48,13 @@ export type ReadingDetail = {
   /** Of fuel or of an odometer: the distance since the last fill, or the trip meter, as typed. */
   readonly trip?: { readonly value: number; readonly unit: DistanceUnit | null; readonly typed: string };
 };
+
+/** Said of one reading alone; how it was taken otherwise, said once, holds for those behind it. */
+const OF_ONE_READING: readonly ConditionRead[] = ["with backing plate", "bars straight"];
+
+/** How a kind is taken on a bike once this was said too. */
+export function waysAfter(before: ReadingDetail | undefined, said: ReadingDetail | null): ReadingDetail {
+  const conditions = said?.conditions?.filter((each) => !OF_ONE_READING.includes(each)) ?? [];
+  const kept = conditions.length > 0 ? conditions : before?.conditions;
+  return { ...before, ...said, ...(kept === undefined ? { conditions: [] } : { conditions: kept }) };
+}

@@ -103,10 +103,20 @@ export type Gap =
   | { readonly need: "found"; readonly options: readonly ["found wrong", "only a note"] }
   /** Is something wrong with the bike, or was it talk? */
   | { readonly need: "defect" }
-  /** Strange beside the bike's history, as usecases find it; "warm" and "trip" are the reader's. */
+  /** Strange beside the bike's history, as usecases find it; "warm", "trip" and what no tyre's date code can be are the reader's. */
   | {
       readonly need: "sure";
-      readonly because: "runs backwards" | "beyond a later one" | "implausible jump" | "out of range" | "future date" | "warm" | "trip" | "grew";
+      readonly because:
+        | "runs backwards"
+        | "beyond a later one"
+        | "implausible jump"
+        | "out of range"
+        | "future date"
+        | "warm"
+        | "trip"
+        | "grew"
+        | "no such code"
+        | "code to come";
       /** Of what grew: the reading before, in the canonical unit, with the unit it was read in. */
       readonly before?: { readonly value: number; readonly unit: ReadingUnit; readonly on: LocalDate };
     };

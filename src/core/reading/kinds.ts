@@ -11,12 +11,12 @@ export type { Place } from "./places.ts";
 export const LEVELS = ["empty", "below", "low mark", "between", "full", "above"] as const;
 export type Level = (typeof LEVELS)[number];
 
-/** A unit of a reading: a unit of quantity, or the steps of a level. */
-export type ReadingUnit = UnitId | "level";
+/** A unit of a reading: a unit of quantity, the steps of a level, hundredths of a whole, or the digits of a tyre's date code, which count nothing. */
+export type ReadingUnit = UnitId | "level" | "%" | "date code";
 
 export type KindRow = {
-  /** What it measures, in the words of core/quantity; a level is one of a few words. */
-  readonly dimension: Dimension | "level";
+  /** What it measures, in the words of core/quantity; a level is one of a few words, a share is in per cent. */
+  readonly dimension: Dimension | "level" | "share" | "date code";
   /** Where on the bike it can be taken; empty when there is one place only. */
   readonly places: readonly Place[];
   /** The places to ask about when none was said; empty where none need be. */
@@ -60,6 +60,8 @@ export const READING_KINDS = {
     units: ["mm", "1/32 in", "in"],
     usual: { mm: [0, 20], "1/32 in": [1, 20], in: [0.01, 0.6] },
   },
+  // Week and year as moulded on the tyre, "1417"; of three digits made before 2000. What it means is core/tyre/date-code.ts.
+  "tyre date code": { dimension: "date code", places: ENDS, ask: ENDS, plausible: [10, 5399], units: ["date code"], usual: {} },
   // mm of lining. New pads carry 4 to 8.
   "pad thickness": { dimension: "length", places: CALIPERS, ask: ENDS, plausible: [0, 15], units: ["mm", "in"], usual: { mm: [0, 15], in: [0.01, 0.4] } },
   // mm of lining on the shoes of a drum. New ones carry 3 to 5.
@@ -76,6 +78,8 @@ export const READING_KINDS = {
   "chain slack": { dimension: "length", places: [], ask: [], plausible: [0, 120], units: ["mm", "in"], usual: { mm: [4, 120], in: [0.2, 3] } },
   // mm over the pitches that were counted (detail.pitches): 20 pitches of a 5/8 in chain are 317.5.
   "chain length": { dimension: "length", places: [], ask: [], plausible: [50, 3000], units: ["mm", "in"], usual: { mm: [100, 3000], in: [4, 60] } },
+  // Per cent longer than new, read off a gauge or worked out by the member. None still on is longer by a twentieth and more.
+  "chain elongation": { dimension: "share", places: [], ask: [], plausible: [0, 6], units: ["%"], usual: {} },
   "belt deflection": { dimension: "length", places: [], ask: [], plausible: [0, 60], units: ["mm", "in"], usual: { mm: [2, 60], in: [0.1, 1.5] } },
   // V. Six- and twelve-volt batteries.
   "battery voltage": { dimension: "voltage", places: [], ask: [], plausible: [0, 16], units: ["V", "mV"], usual: { V: [2, 16] } },
@@ -93,6 +97,8 @@ export const READING_KINDS = {
     units: ["°C", "°F"],
     usual: { "°C": [-60, 45], "°F": [-70, 115] },
   },
+  // Per cent of antifreeze in it by volume.
+  "antifreeze share": { dimension: "share", places: [], ask: [], plausible: [0, 100], units: ["%"], usual: {} },
   "clutch free play": { dimension: "length", places: [], ask: [], plausible: [0, 60], units: ["mm", "in"], usual: { mm: [0, 60], in: [0.02, 0.8] } },
   "throttle free play": { dimension: "length", places: [], ask: [], plausible: [0, 30], units: ["mm", "in"], usual: { mm: [0, 30], in: [0.02, 0.8] } },
   // mm above (+) or below (-) the footrest.

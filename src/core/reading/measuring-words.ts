@@ -14,6 +14,13 @@ export type MeasuringWords = {
   /** Where a tread alone is measured: "centre", "edge". */
   readonly acrossTread: readonly string[];
   /** What a tank did with a volume: "took 13.4 L". */
+  /** Behind a price these make it one of each litre or gallon. */
+  /** Behind a bare figure these make it a price: "85 each". */
+  readonly each: readonly string[];
+  /** An end of the bike that before some words is none: "back up". */
+  readonly again: readonly string[];
+  readonly againTo: readonly string[];
+  readonly perUnit: readonly string[];
   readonly took: readonly string[];
   readonly tripAlone: readonly string[];
   /** Putting a bike away, or fetching it: a figure behind "at" is the dial's. */
@@ -26,6 +33,10 @@ export type MeasuringWords = {
   readonly notTyres: readonly string[];
   /** A level that may be at the low mark or below it: "low". */
   readonly low: readonly string[];
+  /** What a question about measuring begins with. */
+  readonly howTo: readonly string[];
+  /** A valve, between its place and its number. */
+  readonly valves: readonly string[];
   readonly conditions: Readonly<Record<ConditionRead, readonly string[]>>;
   readonly sides: Readonly<Record<"inner" | "outer", readonly string[]>>;
   /** Before or behind a figure that was found, and one that was left so. */
@@ -55,8 +66,26 @@ export type MeasuringWords = {
   readonly chain: readonly string[];
   /** A length beside one of these is its tread. */
   readonly tyre: readonly string[];
+  /** Tyres, where both ends are meant: "tyres". */
+  readonly tyres: readonly string[];
+  /** Before a tyre's date code, or around several: "DOT", "date codes". */
+  readonly codes: readonly string[];
+  /** What may stand between a date code and what names it: "is". */
+  readonly codeBeside: readonly string[];
+  /** Behind a share, in words: "per cent". */
+  readonly percent: readonly string[];
+  /** By how much a chain is longer than new, beside its name: "stretched"; `elongation` without it. */
+  readonly elongated: readonly string[];
+  readonly elongation: readonly string[];
+  /** Beside such a share these change nothing: "than new". */
+  readonly shareBeside: readonly string[];
+  /** What is mixed with water to cool, and the mix; `coolant` may be its level as well. */
+  readonly mixes: readonly string[];
+  readonly coolant: readonly string[];
   /** Words that take back a figure: "no", "sorry". */
   readonly corrections: readonly string[];
+  /** What stands beside those: "no wait". */
+  readonly correcting: readonly string[];
   /** Between what was found and what was left: "->". */
   readonly arrows: readonly string[];
   /** What a chain is counted in. */

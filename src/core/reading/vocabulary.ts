@@ -61,6 +61,12 @@ export type Vocabulary = {
   readonly beside: readonly string[];
   /** What is planned, wished or denied is not done: "need to", "should", "haven't". */
   readonly notDone: readonly string[];
+  /** The same in several words: "is up". */
+  readonly notDonePhrases: readonly string[];
+  /** A day to come that is something else behind some words: "morgen", "heute Morgen". */
+  readonly tomorrow: { readonly words: readonly string[]; readonly notBehind: readonly string[] };
+  /** What heads a list of things that are not done. */
+  readonly toDo: readonly string[];
   /** Of those, words that leave what stands before them done: "before". */
   readonly doneBefore: readonly string[];
   /** What is said of other people's bikes: "her", "has"; `own` begin a clause about one's own with a capital all the same. */
@@ -86,6 +92,8 @@ export type Vocabulary = {
   readonly now: readonly string[];
   /** Between two figures of which one is meant: "or". */
   readonly either: readonly string[];
+  /** Before a figure that is not exact: "around 13k". */
+  readonly roundly: readonly string[];
   /** Words that are written with a point before a figure: "no." */
   readonly shortForms: readonly string[];
   /** Words that are written with a point anywhere: "incl." */
@@ -129,6 +137,12 @@ export type Vocabulary = {
     readonly atWeekend: readonly string[];
     /** Before a weekend that is to come. */
     readonly ahead: readonly string[];
+    /** Of a year: "half a year ago". */
+    readonly half: readonly string[];
+    /** Before or behind a day, a week or a month: the one before the last. */
+    readonly beforeLast: readonly string[];
+    /** Behind "last" a time that nobody knows: "last service". */
+    readonly lastTimes: readonly string[];
     /** Before a week, a month or a season that is not over: "this". */
     readonly these: readonly string[];
     /** Before or behind these something was done on a day that nobody named: "before the tour". */

@@ -9,10 +9,13 @@ export type TyreDate =
   | { readonly is: "before 2000"; readonly week: number; readonly digit: number; readonly latest: LocalDate }
   | { readonly is: "refused"; readonly why: "no code" | "no such week" | "to come" };
 
+/** The digits of the code in what was typed off a sidewall; null where there are none. */
+export const tyreCodeIn = (typed: string): string | null => /(?:^|\D)(\d{3,4})\D*$/u.exec(typed.trim())?.[1] ?? null;
+
 /** Reads "0712", "DOT 4B9X ABCD 0712" or "317" as typed off the sidewall. @param today a week still to come is a slip of the eye */
 export function readTyreDate(typed: string, today: LocalDate): TyreDate {
-  const code = /(?:^|\D)(\d{3,4})\D*$/u.exec(typed.trim())?.[1];
-  if (code === undefined) return { is: "refused", why: "no code" };
+  const code = tyreCodeIn(typed);
+  if (code === null) return { is: "refused", why: "no code" };
   const week = Number(code.slice(0, 2));
   if (week < 1 || week > 53) return { is: "refused", why: "no such week" };
   if (code.length === 3) return { is: "before 2000", week, digit: Number(code[2]), latest: startOf(1990 + Number(code[2]), week) };

@@ -3,13 +3,15 @@
 import { lineThrough } from "../wear/line.ts";
 import { atTemperature } from "./pressure.ts";
 
-/** A cold reading: the day as a number, the gauge in kPa, the temperature it was read at in °C, null when not noted. `load`: how the bike was loaded; `left`: as it was left after setting it. */
+/** A cold reading: the day as a number, the gauge in kPa, the temperature it was read at in °C, null when not noted. `load`: how the bike was loaded; `left`: as it was left after setting it; `over` and `under`: more or less than is wanted. */
 export type PressureReading = {
   readonly day: number;
   readonly gauge: number;
   readonly celsius: number | null;
   readonly load?: string | null;
   readonly left?: boolean;
+  readonly over?: boolean;
+  readonly under?: boolean;
 };
 
 /** How losses are judged: a row of trade/. kPa; `usual` in 30 days is what a sound tyre loses, `noise` one reading's standard deviation, `pumped` a change that only a pump or a valve makes. `fall`: K by which it may have grown colder where nobody noted it; `back`: days over which fills are added up there. */
@@ -105,7 +107,9 @@ function fillsOf(readings: readonly PressureReading[], pumped: number): readonly
   for (const each of readings) {
     const before = fills.at(-1)?.at(-1);
     const lost = before === undefined ? 0 : lostBetween(before, each);
-    const letDown = before?.day === each.day && lost > pumped;
+    // Told to be too high and found right the next time, it was let down in between: that is no leak.
+    const set = before?.over === true && each.over !== true && each.under !== true && lost > 0;
+    const letDown = (before?.day === each.day && lost > pumped) || set;
     if (before === undefined || lost < -pumped || letDown || each.left === true || (each.load ?? null) !== (before.load ?? null)) fills.push([each]);
     else fills.at(-1)?.push(each);
   }

@@ -312,9 +312,9 @@ export const COMMAND_WORDS = {
     example: "/tyre show bike:Heron",
   },
   "tyre date": {
-    does: "How old a tyre is, from the code moulded on it.",
-    options: { code: "The last digits after DOT" },
-    example: "/tyre date code:2223",
+    does: "How old a tyre is, from the code moulded on it; with its end it is noted.",
+    options: { code: "The last digits after DOT", end: "Note it for the tyre that is on there", bike: "Which bike" },
+    example: "/tyre date code:2223 end:rear",
   },
   "tyre marking": {
     does: "What size, load and speed marks mean, and whether both ends are built alike.",

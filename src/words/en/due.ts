@@ -4,14 +4,14 @@ import { unreachable } from "../../core/brand.ts";
 import { addMonths, daysBetween } from "../../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { DistanceUnit, Ridden, Stretch } from "../../core/quantity/distance.ts";
-import { kindRow } from "../../core/reading/kinds.ts";
+import { isQuantity } from "../../core/reading/value.ts";
 import type { Anchor, Due, Leg, Recheck, Status, Verdict } from "../../core/schedule/facts.ts";
 import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
 import { dialPoint } from "./dial-point.ts";
 import { englishItemName } from "./item-names.ts";
 import { SIDES, sideOf } from "./judge.ts";
-import { pressureJudged } from "./reading-detail.ts";
+import { pressureJudged, valueAsTyped } from "./reading-detail.ts";
 import { readingWords } from "./readings.ts";
 import { recheckBecause } from "./rechecks.ts";
 import { CONDITION_WORDS, capital, lowered } from "./text.ts";
@@ -130,12 +130,12 @@ export const dueWords = (p: Printer) => {
     const { unit, limit } = measured;
     const what = readingWords(p).judged(measured);
     // A pressure is not worn to a limit: it is off, and is set where it stands.
-    if (measured.kind === "cold pressure" && limit !== null && unit !== "level") {
+    if (measured.kind === "cold pressure" && limit !== null && isQuantity(unit)) {
       const fine = (kPa: number): string => pressureJudged(p, kPa, limit, { ...measured, unit });
       return `${what}, read ${when}: ${fine(Math.abs(measured.value - limit))} ${measured.side === "low" ? "below" : "above"} spec, ${fine(limit)}${is === "beyond limit" ? "; not to be ridden before it is set" : ""}`;
     }
     const sided = measured.side === null ? "" : sideOf(SIDES[measured.kind], measured.side, is);
-    return `${what}, read ${when}: ${is}${sided}${limit === null || unit === "level" ? "" : `, ${p.amount(limit, unit, kindRow(measured.kind).decimals?.[unit])}`}`;
+    return `${what}, read ${when}: ${is}${sided}${limit === null || unit === "level" ? "" : `, ${valueAsTyped(p, limit, unit, "", measured.kind)}`}`;
   };
 
   const main = (leg: Leg, b: OnBike, onMarks: boolean, byTheBook: boolean): string => {

@@ -3,7 +3,7 @@
 
 import type { StandardItemKey } from "../../trade/standard-items.ts";
 
-const TYRES = ["tyre", "tire", "tyres", "tires", "new tyres", "new tires", "both tyres", "both tires", "tyre age", "tire age"];
+const TYRES = ["tyre", "tire", "tyres", "tires", "new tyres", "new tires", "both tyres", "both tires", "tyre age", "tire age", "knobbies", "knobblies"];
 
 export const ENGLISH_ITEMS = {
   "engine-oil.replace": {

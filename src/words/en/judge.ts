@@ -3,7 +3,8 @@
 import type { Stand } from "../../core/chain/stand.ts";
 import { callsForWork, type Judgement, type Missing, type VerdictWord } from "../../core/judgement/verdict.ts";
 import type { ConditionRead } from "../../core/reading/detail.ts";
-import { kindRow, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
+import type { Place, ReadingKind, ReadingUnit } from "../../core/reading/kinds.ts";
+import { isQuantity } from "../../core/reading/value.ts";
 import type { SpecUse } from "../../core/spec/spec.ts";
 import type { JudgedKind } from "../../trade/judged.ts";
 import type { SpecKey } from "../../trade/spec-keys.ts";
@@ -27,7 +28,7 @@ export type SaidJudged = {
   readonly add: number | null;
   readonly share: number | null;
   readonly miscounted: boolean;
-  /** °C at which a low lead-acid battery freezes; null for lithium and for what is no battery. */
+  /** °C at which a low lead-acid battery freezes, or a coolant of that share of antifreeze; null for lithium and for all else. */
   readonly freezes: number | null;
   /** °C of the air that a battery was read in, where it was noted. */
   readonly air: number | null;
@@ -53,6 +54,7 @@ export const SIDES: Partial<Record<ReadingKind, readonly [low: string, high: str
   "clutch free play": ["too little play", "too much play"],
   "throttle free play": ["too little play", "too much play"],
   "coolant strength": ["", "too weak"],
+  "antifreeze share": ["too weak", ""],
   "static sag": ["too little sag", "too much sag"],
   "rider sag": ["too little sag", "too much sag"],
 };
@@ -63,6 +65,8 @@ export function sideOf(sides: readonly [low: string, high: string] | undefined, 
   return word === "" ? "" : `, ${is === "near limit" ? "nearly " : ""}${word}`;
 }
 
+const WEAK_COOLANT = "Change the coolant, or raise its share of antifreeze as its maker says, before frost: frozen coolant bursts the engine.";
+
 /** What to do when it is at or beyond the low and the high end. */
 const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   tread: ["Replace the tyre now.", ""],
@@ -72,6 +76,7 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   "disc thickness": ["Replace the disc; a thin one can crack and overheats the fluid.", ""],
   "chain slack": ["Slacken it: a tight chain ruins the gearbox bearing.", "Adjust it; with the adjuster at its end, replace the chain."],
   "chain length": ["", "Replace chain and both sprockets together."],
+  "chain elongation": ["", "Replace chain and both sprockets together."],
   "belt deflection": ["Slacken it.", "Tighten it as the manual says."],
   "battery voltage": ["", ""],
   "charging voltage": [
@@ -81,7 +86,8 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   "brake fluid level": ["It falls with worn pads or by a leak: look at both before topping up.", ""],
   "clutch fluid level": ["Look for a leak before topping up.", ""],
   "oil level": ["Top up before the engine runs again.", "Let some out before you ride: too much froths and blows past the seals."],
-  "coolant strength": ["", "Change the coolant, or raise its share of antifreeze as its maker says, before frost: frozen coolant bursts the engine."],
+  "coolant strength": ["", WEAK_COOLANT],
+  "antifreeze share": [WEAK_COOLANT, ""],
   "coolant level": ["Top up the overflow tank cold, and look for a leak.", ""],
   "clutch free play": ["Adjust it: without play the clutch slips and wears.", "Adjust it: with too much the clutch drags."],
   "throttle free play": ["Adjust it: a cable without play can hold the throttle open.", "Adjust it."],
@@ -122,6 +128,8 @@ const NEEDS: Record<Missing, string> = {
   "no such chain":
     "no common chain has that length over so many pitches; twenty pitches lie between twenty-one pins: count the gaps and measure again, pulled taut, or enter the chain's size once with /spec",
   readings: "that is shorter than a new chain; measure it again",
+  "frost point":
+    "a share says nothing sure so far up, and beyond 60 % it protects less again and cools worse; say what a coolant tester shows, such as “coolant good to -25 °C”",
   "tyre date": "it needs the tyre's date code",
   cooled: "it is measured cold; measure it again once the engine has stood overnight",
   warmed: "it is measured with the engine warm; measure it again so",
@@ -150,6 +158,7 @@ const HOW: Record<ConditionRead | "rpm" | "pitches", string> = {
   "under draw": "Current was drawn",
   "on the charger": "It was on the charger",
   "with backing plate": "Backing plate included",
+  "bars straight": "Bars stood straight",
   rpm: "Say the engine speed",
   pitches: "Say how many pitches",
 };
@@ -176,13 +185,16 @@ const BEFORE: readonly JudgedKind[] = ["chain slack", "throttle free play", "oil
 /** Bars moulded in at this height lie below what some laws ask for. */
 const BARS = 0.8;
 
+/** How much longer than new, by a length or in per cent. */
+const CHAIN_WEAR: readonly JudgedKind[] = ["chain length", "chain elongation"];
+
 /** Shares of a chain's length below which a rule shows nothing. */
 const MEASURED_TO = 0.0005;
 
 export const judgeWords = (p: Printer) => {
   const { judged: read } = readingWords(p);
   const amount = (value: number, { unit, kind }: Pick<SaidJudged, "unit" | "kind">): string =>
-    unit === "level" ? "the mark" : p.amount(value, unit, kindRow(kind).decimals?.[unit]);
+    unit === "level" ? "the mark" : valueAsTyped(p, value, unit, "", kind);
   const limitOf = (j: SaidJudged, wanted = "", fine = (value: number): string => amount(value, j)): string => {
     const { judgement } = j;
     if (judgement.is === "cannot tell") return "";
@@ -215,12 +227,18 @@ export const judgeWords = (p: Printer) => {
     if (j.share < -MEASURED_TO) return ", no longer than new (shorter than a new chain by what a rule is off)";
     return j.share < MEASURED_TO ? ", no longer than new" : `, ${p.figure(j.share * 100, 1)} % longer than new`;
   };
+  /** What a share is taken to be good to. */
+  const glycol = (j: SaidJudged): string =>
+    j.freezes === null
+      ? ""
+      : `good to about ${p.figure(j.freezes, 0)} °C if its antifreeze is ethylene glycol, by the published table; others differ, and a refractometer shows it surely.`;
   const cause = (j: SaidJudged, called: string): string => {
     if (j.judgement.is !== "cannot tell") return "";
     if (j.miscounted)
       return `${called}: that fits one pitch more or fewer than you counted. Twenty pitches lie between twenty-one pins; count the gaps and measure again.`;
-    if (j.kind === "chain length" && j.share !== null && j.judgement.missing[0] === "limit")
+    if (CHAIN_WEAR.includes(j.kind) && j.share !== null && j.judgement.missing[0] === "limit")
       return `${called}${longer(j)}: cannot tell yet; published limits run from 1 to 3 %, and ${NEEDS.limit}.`;
+    if (j.kind === "antifreeze share" && j.judgement.missing[0] === "limit") return `${called}: ${glycol(j)} To tell whether that is enough, ${NEEDS.limit}.`;
     const [first, ...rest] = j.judgement.missing;
     // Of two ways to stand either will do; what else is missing is all of it.
     const lacks = first === "upright" && rest.includes("on the side stand") ? rest : [first ?? "limit", ...rest];
@@ -249,7 +267,7 @@ export const judgeWords = (p: Printer) => {
     if (j.judgement.is === "cannot tell") return cause(j, called);
     const add = j.add ?? 0;
     const { min, max } = j.judgement.limit;
-    const fine = (kPa: number): string => (j.unit === "level" ? "" : pressureJudged(p, kPa, (add < 0 ? max : min) ?? 0, { ...j, unit: j.unit }));
+    const fine = (kPa: number): string => (!isQuantity(j.unit) ? "" : pressureJudged(p, kPa, (add < 0 ? max : min) ?? 0, { ...j, unit: j.unit }));
     const off = fine(Math.abs(add));
     if (add === 0) return `${called}: good, ${limitOf(j, " wanted", fine)}.`;
     const what = add > 0 ? `${off} low, add ${off} where it stands` : `${off} high, let out ${off} where it stands if it is cold, and never of a warm tyre`;
@@ -279,6 +297,7 @@ export const judgeWords = (p: Printer) => {
         : "";
     const held = j.by === "mark" ? "" : ` (${limitOf(j)})`;
     const stands = `${called}${charge}${longer(j)}: ${judgement.is}${judgement.is === "within" ? "" : sided(j)}${held}.`;
+    if (j.kind === "antifreeze share") return `${stands} ${capital(glycol(j))}${callsForWork(judgement) ? ` ${WEAK_COOLANT}` : ""}`;
     if (judgement.is === "within") return stands;
     const above = j.kind === "tread" && (judgement.limit.min ?? 0) > BARS + 0.05 ? ` The moulded bars, ${amount(BARS, j)}, lie below that.` : "";
     if (judgement.is === "near limit") return `${stands}${NEAR[j.kind]?.[judgement.side === "high" ? 1 : 0] ?? ""}${above}`;
@@ -319,6 +338,8 @@ export const judgeWords = (p: Printer) => {
     stateLaw: (): string =>
       "In the United States the least tread in use is each state's own law; what counts here is the moulded bars (49 CFR 571.119). Where your state asks for more, enter it once as your own limit: /spec.",
     howTo: (kind: ReadingKind): string => `How to measure it: ${KIND_WORDS[kind].howTo}`,
+    /** Of one kind asked about. */
+    howToOf: (kind: ReadingKind): string => `${capital(KIND_WORDS[kind].name)}: ${KIND_WORDS[kind].howTo}`,
     /** What a press says of a reading. */
     sooner: (kind: JudgedKind): string => `Check ${KIND_WORDS[kind].name} twice as often`,
     how: (kind: ReadingKind, how: ConditionRead | "rpm" | "pitches"): string => (how === "cold" && kind === "cold pressure" ? "Tyres were cold" : HOW[how]),

@@ -12,6 +12,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   "engine hours": ["engine hours", "hour meter", "hours meter", "hourmeter", "running hours", "clock", "dial", "on the engine", "on the meter"],
   "cold pressure": ["pressure", "pressures", "tyre pressure", "tyre pressures", "tire pressure", "tire pressures", "tyres", "tires", ...PUMPED],
   tread: ["tread", "treads", "tread depth", "tread depths"],
+  "tyre date code": ["date-code", "datecode"],
   "pad thickness": ["pads", "pad", "brake pads", "brake pad", "lining", "linings", "pad thickness", "friction material"],
   "shoe thickness": ["shoes", "shoe", "brake shoes", "brake shoe", "shoe lining", "shoe linings", "lining", "linings", "drum lining", "drum linings"],
   "disc thickness": ["disc", "discs", "disk", "disks", "rotor", "rotors", "brake disc", "brake discs", "brake rotor", "disc thickness"],
@@ -20,8 +21,9 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
     ...["chain adjusted", "chain adjusted from", "adjusted the chain", "adjusted chain", "adjusted my chain", "chain tensioned", "tensioned the chain"],
   ],
   "chain length": ["chain length", "chain wear", "pitches", "links", "pins"],
+  "chain elongation": ["elongation"],
   "belt deflection": ["belt deflection", "belt tension", "deflection", "belt slack"],
-  "battery voltage": ["battery", "batt", "battery voltage", "resting voltage", "at rest", "resting"],
+  "battery voltage": ["battery", "batteries", "batt", "battery voltage", "resting voltage", "at rest", "resting"],
   "charging voltage": [
     "charging",
     "charging voltage",
@@ -35,8 +37,8 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   ],
   "brake fluid level": ["brake fluid level", "brake fluid", "brake reservoir", "brake master cylinder"],
   "clutch fluid level": ["clutch fluid level", "clutch fluid", "clutch reservoir"],
-  "oil level": ["oil level", "oil lvl", "oil sight glass", "sight glass", "oil window", "dipstick", "oil"],
-  "coolant level": ["coolant level", "coolant lvl", "coolant", "overflow tank", "expansion tank", "coolant reservoir", "coolant bottle"],
+  "oil level": ["oil level", "oil's", "oil lvl", "oil sight glass", "sight glass", "oil window", "dipstick", "oil"],
+  "coolant level": ["coolant level", "coolant's", "coolant lvl", "coolant", "overflow tank", "expansion tank", "coolant reservoir", "coolant bottle"],
   "coolant strength": [
     "coolant strength",
     "antifreeze",
@@ -60,6 +62,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
     "antifreeze good to",
     "antifreeze tested good to",
   ],
+  "antifreeze share": ["glycol"],
   "clutch free play": [
     "clutch free play",
     "clutch freeplay",

@@ -67,7 +67,7 @@ export const partsWords = (p: Printer) => ({
   },
   kitAsk: (changed: readonly string[], others: readonly string[]): string => {
     const one = others.length === 1;
-    return `${capital(p.list(others))} too? ${one ? "It is" : "They are"} changed with the ${p.list(changed)}, since what is worn wears the new fast. If ${one ? "it" : "they"} stayed on, say so.`;
+    return `${capital(p.list(others))} too? ${one ? "It is" : "They are"} changed with the ${p.list(changed)}, since what is worn wears the new fast. If ${one ? "it" : "they"} stayed on, press that below.`;
   },
   kept: (nickname: string, changed: readonly string[], stayed: readonly string[], counts: boolean): string =>
     counts

@@ -2,7 +2,8 @@
 
 import { decimalsOf, fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
 import type { ReadingDetail } from "../../core/reading/detail.ts";
-import { kindRow, type ReadingKind } from "../../core/reading/kinds.ts";
+import { kindRow, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
+import { isQuantity } from "../../core/reading/value.ts";
 import type { Printer } from "../printer.ts";
 import { CONDITION_WORDS } from "./kinds.ts";
 
@@ -12,8 +13,14 @@ const MOST_DECIMALS = 3;
 const stoodWords = (p: Printer, hours: number): string =>
   hours === 0 ? "" : hours < 1 ? ` ${p.figure(Math.round(hours * 60), 0)} min` : ` ${p.figure(hours, 1)} h`;
 
+/** What a value can be in that is no level. */
+type ScaleUnit = Exclude<ReadingUnit, "level">;
+
 /** A canonical value in a unit, with the decimals that its scales show or that were typed, whichever are more: a clearance of 0.09 mm stays one. With nothing typed, as finely as its kind is read. */
-export function valueAsTyped(p: Printer, canonical: number, unit: UnitId, typed: string, kind: ReadingKind): string {
+export function valueAsTyped(p: Printer, canonical: number, unit: ScaleUnit, typed: string, kind: ReadingKind): string {
+  if (unit === "date code") return typed === "" ? String(canonical) : typed;
+  // A share is told as finely as it was typed; what is worked out beside it to a tenth.
+  if (unit === "%") return `${p.figure(canonical, typed === "" ? 1 : behind(typed))} %`;
   if (typed === "") return p.amount(canonical, unit, kindRow(kind).decimals?.[unit]);
   const symbol = symbolOf(unit);
   return `${p.figure(fromCanonical(canonical, unit), decimalsTyped(unit, typed))}${symbol.startsWith("/") ? "" : " "}${symbol}`;
@@ -30,10 +37,10 @@ const behind = (typed: string): number =>
 export function valueJudged(
   p: Printer,
   canonical: number,
-  { unit, kind, typed }: { readonly unit: UnitId; readonly kind: ReadingKind; readonly typed: string },
+  { unit, kind, typed }: { readonly unit: ScaleUnit; readonly kind: ReadingKind; readonly typed: string },
 ) {
   const read = kindRow(kind).decimals?.[unit];
-  return read === undefined ? valueAsTyped(p, canonical, unit, typed, kind) : p.amount(canonical, unit, Math.max(read, behind(typed)));
+  return read === undefined || !isQuantity(unit) ? valueAsTyped(p, canonical, unit, typed, kind) : p.amount(canonical, unit, Math.max(read, behind(typed)));
 }
 
 /** What a pressure is off by, and what is wanted, as finely as the reading and, where that is a round figure, as the wanted one: what is told adds up. */
@@ -46,12 +53,12 @@ export function pressureJudged(p: Printer, kPa: number, wanted: number, reading:
 }
 
 /** " (inner, points 3.5 and 4 mm, as found)"; empty when nothing was said. */
-export function detailTail(p: Printer, detail: ReadingDetail | null, unit: UnitId | "level"): string {
+export function detailTail(p: Printer, detail: ReadingDetail | null, unit: ReadingUnit): string {
   if (detail === null) return "";
   const points = detail.points ?? [];
   const parts = [
     ...(detail.side === undefined ? [] : [detail.side]),
-    ...(points.length === 0 || unit === "level" ? [] : [`the least of ${p.list(points.map((point) => p.figure(fromCanonical(point, unit), MOST_DECIMALS)))}`]),
+    ...(points.length === 0 || !isQuantity(unit) ? [] : [`the least of ${p.list(points.map((point) => p.figure(fromCanonical(point, unit), MOST_DECIMALS)))}`]),
     ...(detail.pitches === undefined ? [] : [`over ${p.figure(detail.pitches, 0)} pitches`]),
     ...(detail.rpm === undefined ? [] : [`at ${p.figure(detail.rpm, 0)} rpm`]),
     ...(detail.state === undefined ? [] : [detail.state === "found" ? "as found" : "as left"]),

@@ -5,6 +5,7 @@ import type { Dial, DistanceUnit } from "../../core/quantity/distance.ts";
 import type { ReadingDetail } from "../../core/reading/detail.ts";
 import type { Gap } from "../../core/reading/intent.ts";
 import { LEVELS, type Level, type Place, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
+import { isQuantity } from "../../core/reading/value.ts";
 import type { Outcome, Status } from "../../core/schedule/facts.ts";
 import type { TooLow } from "../../core/tyre/too-low.ts";
 import type { WorkDetail } from "../../core/work-detail.ts";
@@ -114,13 +115,13 @@ export const readingWords = (p: Printer) => {
         case "service":
           return `“${typed}”${of}: which service of its plan is that?`;
         case "date":
-          return `“${gap.typed}”: which day is that?`;
+          return `${capital(about)}${of}, “${gap.typed}”: which day is that?`;
         case "found":
           return `“${typed}”${of}: is that something wrong with it, or only a note?`;
         case "defect":
           return `${capital(about)}${of}: is that something wrong with it, to be noted?`;
         case "sure":
-          if (gap.because === "grew" && gap.before !== undefined && gap.before.unit !== "level") {
+          if (gap.because === "grew" && gap.before !== undefined && isQuantity(gap.before.unit)) {
             const was = p.amount(gap.before.value, gap.before.unit);
             return `${capital(about)}${of} is more than the ${was} of ${day(gap.before.on, today)}, and nothing new is on record since. Is it right? If a new one was fitted, let this go and say that first, such as “new rear tyre at 14,200”.`;
           }
@@ -273,6 +274,10 @@ function strange(
       return `${capital(about)}${of} is outside what a motorcycle shows. Type it again, or let it go.`;
     case "grew":
       return `${capital(about)}${of} is more than was left before, and nothing new is on record since. Is it right?`;
+    case "no such code":
+      return `${capital(about)}${of} names a week that no year has. Of the last four digits behind DOT the first two are the week, 01 to 53. Read it again and type it anew, or let it go.`;
+    case "code to come":
+      return `${capital(about)}${of} is a week still to come. Of the last four digits behind DOT the first two are the week, the last two the year; three digits are of before 2000. Read it again and type it anew, or let it go.`;
     case "future date":
       return `${capital(about)}${of}: that day is still to come. Type it again with the right date, or let it go.`;
   }

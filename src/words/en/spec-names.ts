@@ -7,6 +7,10 @@ import type { TreadLawPlace } from "../../trade/tread-law.ts";
 type Row = { readonly name: string; readonly synonyms: readonly string[] };
 const PRESSURE = ["tyre pressure", "tyre pressures", "pressure", "pressures", "tyres"];
 const AXLES = ["axle", "axles", "axle torque", "axle nut", "axle nuts", "wheel nut", "wheel nuts", "wheel axle", "wheel axles"];
+const DISC_LIMIT = [
+  ...["disc limit", "discs", "disc", "rotor", "disc thickness", "disc minimum thickness", "minimum disc thickness", "disc minimum", "minimum disc"],
+  ...["rotor thickness", "rotor limit"],
+];
 const OIL = ["oil", "engine oil", "oil change"];
 const AMOUNT = ["oil amount", "oil capacity", "how much oil", "oil fill"];
 
@@ -86,9 +90,9 @@ export const ENGLISH_SPECS = {
   "rear pad limit": { name: "Rear pad limit", synonyms: ["pads", "pad limit", "rear pads", "brake pads", "pad thickness", "rear brake"] },
   "front disc limit": {
     name: "Front disc limit",
-    synonyms: ["discs", "disc", "disc limit", "front disc", "rotor", "front rotor", "disc thickness", "front brake"],
+    synonyms: [...DISC_LIMIT, ...DISC_LIMIT.map((name) => `front ${name}`), "front brake"],
   },
-  "rear disc limit": { name: "Rear disc limit", synonyms: ["discs", "disc", "disc limit", "rear disc", "rotor", "rear rotor", "disc thickness", "rear brake"] },
+  "rear disc limit": { name: "Rear disc limit", synonyms: [...DISC_LIMIT, ...DISC_LIMIT.map((name) => `rear ${name}`), "rear brake"] },
   "front shoe limit": { name: "Front shoe limit", synonyms: ["shoes", "brake shoes", "front shoes", "front drum", "front brake"] },
   "rear shoe limit": { name: "Rear shoe limit", synonyms: ["shoes", "brake shoes", "rear shoes", "rear drum", "rear brake"] },
   "front brake free play": { name: "Front brake free play", synonyms: ["brake lever", "brake free play", "front brake lever", "front brake"] },

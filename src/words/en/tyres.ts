@@ -117,6 +117,7 @@ export const tyreWords = (p: Printer) => {
       }[age];
       return [made, `${what} Common practice; its maker may ask for less.`];
     },
+    noteIt: (): string => "To note it for a tyre that is on: with its end, or say “rear tyre DOT 2223”.",
     marked: (marking: TyreMarking): string => {
       const parts = [
         ...(marking.construction === null ? [] : [`${marking.construction} construction`]),

@@ -190,7 +190,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   stands: ["is", "stands", "sits", "now", "currently", "clock", "odo", "odometer", "it's", "she's", "he's"],
   onBike: ["on", "for"],
   beside: [
-    ...["put", "up", "brought", "bumped"],
+    ...["put", "up", "brought", "bumped", "i'm", "im", "i", "am"],
     ...[
       "now",
       "just",
@@ -275,7 +275,14 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     ],
   ],
   doneBefore: ["before"],
+  notDonePhrases: ["is up", "are up", "comes up", "coming up", "no one", "is next", "up next", "booked in", "booked for", "on order"],
+  tomorrow: { words: [], notBehind: [] },
+  toDo: [
+    ...["to do", "todo", "to-do", "still to do", "left to do", "jobs to do", "shopping list", "wish list", "wishlist", "for sale", "wtb", "wts", "selling"],
+    ...["plan for", "plans for", "planned", "jobs for", "next up", "need to do", "on the list"],
+  ],
   notDone: [
+    ...["nobody", "noone", "none"],
     ...["dreamt", "dreamed", "supposed", "pretend", "pretended"],
     "need",
     "needs",
@@ -396,6 +403,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   readOff: ["reading", "figure", "odo", "clock"],
   now: ["now", "today", "currently", "tonight"],
   either: ["or"],
+  roundly: ["around", "about", "roughly", "approx", "circa", "ca"],
   shortWords: ["incl", "inc", "excl"],
   shortForms: ["no", "nr", "pt", "vol", "ref", "inv", "tel", "ext"],
   unlike: ["unlike"],
@@ -565,7 +573,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   dateJoins: ["on", "a", "two", "three", "before", "this", "last"],
   ago: {
     days: { "the day before yesterday": 2, "day before yesterday": 2, "a fortnight ago": 14 },
-    behind: ["ago"],
+    behind: ["ago", "back"],
     before: [],
     counts: { a: 1, an: 1, one: 1, two: 2, couple: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, twelve: 12 },
     of: ["of"],
@@ -583,6 +591,9 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     weekend: ["weekend", "weekend's"],
     atWeekend: ["the", "last", "over", "this"],
     ahead: ["next", "by", "for", "until", "before", "every"],
+    half: ["half"],
+    beforeLast: ["before last"],
+    lastTimes: ["service", "time", "visit", "mot", "inspection", "owner", "oil", "change"],
     these: ["this"],
     around: ["before", "after", "during"],
     events: ["trip", "tour", "holiday", "holidays", "rally", "season", "winter", "summer", "mot", "inspection"],

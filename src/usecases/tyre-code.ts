@@ -1,0 +1,59 @@
+// The date code of a tyre: what it says, and noted for the tyre that is on, at one end of a bike or at both.
+
+import type { LogReading } from "../core/reading/intent.ts";
+import { READING_KINDS } from "../core/reading/kinds.ts";
+import { readTyreDate, type TyreDate, tyreCodeIn } from "../core/tyre/date-code.ts";
+import { type Ctx, todayOf } from "./context.ts";
+import { ageWord, monthsOld, type TyreAged } from "./fitted.ts";
+import { settle } from "./log-set.ts";
+import type { MessageOutcome } from "./message-outcome.ts";
+import { noneLeft, ownGarage } from "./own-garage.ts";
+import { done, onceHeard, type Result, refused } from "./refusals.ts";
+import { whichBike } from "./which-bike.ts";
+
+export const TYRE_ENDS = ["front", "rear", "both"] as const;
+
+export type TyreDated = {
+  readonly typed: string;
+  readonly date: Exclude<TyreDate, { is: "refused" }>;
+  readonly months: number;
+  readonly age: TyreAged["age"];
+};
+
+/** A date code read off a sidewall, with the age that it makes. */
+export function tyreDated(ctx: Ctx, input: { readonly code: string }): Result<TyreDated> {
+  const today = todayOf(ctx);
+  const date = readTyreDate(input.code, today);
+  if (date.is === "refused") return refused({ why: "not a tyre code", typed: input.code, because: date.why });
+  const months = monthsOld(date, today);
+  return done({ typed: input.code, date, months, age: ageWord(months) });
+}
+
+/** Notes a date code for the tyre that is on, as a reading of today. */
+export async function noteTyreCode(
+  ctx: Ctx,
+  input: { readonly code: string; readonly end: (typeof TYRE_ENDS)[number]; readonly bike?: string },
+): Promise<Result<MessageOutcome>> {
+  const dated = tyreDated(ctx, input);
+  if (dated.is === "refused") return dated;
+  const typed = input.code.trim();
+  const code = tyreCodeIn(typed) ?? "";
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<MessageOutcome>> => {
+    const all = await ownGarage(q, ctx);
+    if (all.length === 0) return noneLeft(q, ctx);
+    const which = whichBike(all, input.bike);
+    if (which.is === "refused") return which;
+    const ends = input.end === "both" ? READING_KINDS["tyre date code"].places : [input.end];
+    const intents = ends.map(
+      (place): LogReading => ({
+        ...{ do: "log reading", bike: which.value.bike.id, kind: "tyre date code", place, value: Number(code), unit: "date code" },
+        ...{ typed: { text: typed.length > LONGEST ? code : typed, unit: null }, on: todayOf(ctx), gaps: [] },
+      }),
+    );
+    return done(await settle(q, ctx, all, intents, { source: ctx.event, typed, message: null }));
+  });
+  return onceHeard(acted);
+}
+
+/** The whole of what a tyre bears behind "DOT" is no longer. */
+const LONGEST = 40;

@@ -1,0 +1,88 @@
+// The date code of a tyre that is on, as a rider says it, types it and reads it back. Week and year: 49 CFR 574.5; ages: common practice.
+
+import { expect, test } from "vitest";
+import { button, talk } from "../support/talk.ts";
+
+const dm = { as: "Ines", in: "dm" };
+
+async function heron() {
+  const t = await talk("2026-11-25T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  const say = (text: string) => t.one({ ...dm, say: text });
+  const run = async (line: string) => t.one({ ...dm, run: line });
+  return { t, say, run };
+}
+
+test("said by message: kept as typed, with what it means, by end; undone, and typed anew", async () => {
+  const { t, say, run } = await heron();
+  const logged = await say("front 2319 rear 0120 date codes");
+  expect(logged.text).toContain("Heron: front tyre date code 2319 and rear tyre date code 0120, today. Logged.");
+  expect(logged.text).toContain("Rear tyre: made in week 1 of 2020, 6 years old. Past five years: have it looked at once a year");
+  expect(logged.data.logged).toMatchObject([
+    { kind: "tyre date code", place: "front", value: 2319, unit: "date code", typed: "2319" },
+    { kind: "tyre date code", place: "rear", value: 120, unit: "date code", typed: "0120" },
+  ]);
+  const shown = await run("/tyre show");
+  expect(shown.text).toContain("- Front tyre: made in week 23 of 2019, 7 years old. Past five years");
+  expect(shown.data.aged).toMatchObject([
+    { place: "front", age: "look yearly", work: null, on: "2026-11-25" },
+    { place: "rear", age: "look yearly" },
+  ]);
+  await t.one({ ...dm, press: button(logged, "Undo") });
+  expect((await run("/tyre show")).data.aged).toEqual([]);
+  // What it calls for comes up in the plan: ten years from week 14 of 2017 are April 2027.
+  const due = await say("rear tyre DOT 1417");
+  expect(due.text).toContain("Heron: Rear tyre age, now coming up.");
+  expect((await run("/due")).text).toContain("Rear tyre age: made in week 14 of 2017, 9 years old: at ten it is replaced whatever its tread");
+  expect((await say("rear tyre DOT 148")).text).toContain("Rear tyre: made before 2000, at least 28 years old. Replace it whatever its tread");
+  await t.close();
+});
+
+test("a tyre fitted since has its own age, or none while its code is not said", async () => {
+  const { t, say, run } = await heron();
+  await say("tyres are 1417 both");
+  await t.send({ advance: "P1D", asleep: true });
+  await say("new rear tyre at 14,300");
+  expect((await run("/tyre show")).data.aged).toMatchObject([{ place: "front", date: { year: 2017 } }]);
+  await say("rear tyre DOT 3725");
+  expect((await run("/tyre show")).data.aged).toMatchObject([{ place: "front" }, { place: "rear", date: { week: 37, year: 2025 }, age: "within" }]);
+  // Of one moment: what was said with the fitting is the new one's.
+  await say("new front tyre, DOT 3625, at 14,300");
+  expect((await run("/tyre show")).data.aged).toMatchObject([{ place: "front", date: { week: 36, year: 2025 } }, { place: "rear" }]);
+  await t.close();
+});
+
+test("what no tyre can bear is asked about, and so is what may be the odometer", async () => {
+  const { t, say, run } = await heron();
+  const week = await say("rear tyre DOT 5417");
+  expect(week.text).toContain("names a week that no year has");
+  expect(week.text).toContain("Nothing is saved until you answer.");
+  await t.one({ ...dm, press: button(week, "Let it go") });
+  expect((await run("/tyre show")).data.aged).toEqual([]);
+  expect((await say("tyre code 1430")).text).toContain("is a week still to come");
+  const asked = await say("rear tyre 1200");
+  expect(asked.text).toContain("which of these is it?");
+  const code = await t.one({ ...dm, press: button(asked, "tyre date code") });
+  expect(code.data.readings).toMatchObject([{ kind: "tyre date code", place: "rear", typed: "1200", unit: "date code" }]);
+  await run("/bike add name:Otter kind:belt-drive cruiser odometer:1,180 mi");
+  const dial = await say("rear tyre 1200 on Otter");
+  const read = await t.one({ ...dm, press: button(dial, "odometer") });
+  expect(read.data.readings).toMatchObject([{ kind: "odometer", place: null, unit: "mi", typed: "1200" }]);
+  await t.close();
+});
+
+test("by command: explained, and noted where an end is named", async () => {
+  const { t, run } = await heron();
+  expect((await run("/tyre date code:1417")).text).toContain("Made in week 14 of 2017: 9 years old.");
+  expect((await run("/tyre show")).data.aged).toEqual([]);
+  const noted = await run("/tyre date code:DOT 4B9X ABCD 0712 end:rear");
+  expect(noted.text).toContain("Heron: rear tyre date code DOT 4B9X ABCD 0712, today. Logged.\nRear tyre: made in week 7 of 2012, 14 years old.");
+  expect((await run("/reading")).text).toContain("Rear tyre date code DOT 4B9X ABCD 0712");
+  expect((await run("/tyre date code:2223 end:both")).data.readings).toHaveLength(2);
+  expect((await run("/tyre show")).data.aged).toMatchObject([
+    { place: "front", age: "within" },
+    { place: "rear", age: "within" },
+  ]);
+  expect((await run("/tyre date code:5412 end:rear")).text).toContain("names a week that no year has");
+  await t.close();
+});
