@@ -6,9 +6,9 @@ import type { KnownBike } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { type Figure, measures } from "./figures.ts";
-import { bikeAt, dayAt, type Layout, type MeantDay } from "./layout.ts";
+import { bikeAt, dayAt, inside, type Layout, type MeantDay } from "./layout.ts";
 import { standsBeside } from "./phrases.ts";
-import { oncePerPart } from "./pieces.ts";
+import { oncePerPart, tokensOf } from "./pieces.ts";
 import { unreadDayGap } from "./work-when.ts";
 
 const wordsOf = oncePerPart((layout, part): readonly string[] => {
@@ -127,7 +127,19 @@ function dayOfDial(layout: Layout, part: Part): MeantDay {
   const before = clause?.parts.filter((each) => each.to < part.from) ?? [];
   const isWork = before.some((each) => wordsOf(layout, each).some((word) => under(vocabulary.workDone, word) !== undefined));
   const isNow = wordsOf(layout, part).some((word) => among(vocabulary.now, word));
-  return dayAt(layout, part, isWork && !isNow ? [part, ...before] : [part]);
+  const day = dayAt(layout, part, isWork && !isNow ? [part, ...before] : [part]);
+  return day.typed === "" && !isNow ? (spanBefore(layout, before.at(-1)) ?? day) : day;
+}
+
+/** "MOT passed in March, 5,950 km": of what befell the bike right before, in a month or a year with no day, the figure may well be; it is asked, since today's it need not be. */
+function spanBefore(layout: Layout, part: Part | undefined): MeantDay | null {
+  const { dates, known, tokens } = layout;
+  const [only, ...others] = part === undefined ? [] : dates.filter((dated) => inside(dated, part));
+  if (part === undefined || only === undefined || only.span === null || others.length > 0 || only.span.to >= known.today) return null;
+  const { notDone, notReading, now, dateAhead } = known.vocabulary;
+  const isOther = wordsOf(layout, part).some((word) => [notDone, notReading, now, dateAhead].some((list) => among(list, word)));
+  const hasFigure = tokensOf(part).some((at) => tokens[at]?.is === "number" && !layout.taken.has(at));
+  return isOther || hasFigure ? null : { on: known.today, span: null, gap: { need: "date", options: [], typed: only.typed }, typed: only.typed };
 }
 
 /** "14,250 or 14,260": the figure that it may be instead. */

@@ -4,6 +4,8 @@ import type { ItemKey } from "../core/ids.ts";
 import type { Gap, RecordWork } from "../core/reading/intent.ts";
 import type { KnownBike, KnownPieces, RefitWords } from "../core/reading/vocabulary.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
+import { readTyreDate } from "../core/tyre/date-code.ts";
+import { NO_DETAIL, type PartFitted } from "../core/work-detail.ts";
 import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { asSpan, bikeAt, dayAt, type Layout } from "./layout.ts";
@@ -26,14 +28,16 @@ export function refitSaid(layout: Layout, clause: Clause): RefitSaid | null {
   let off: Part | null = null;
   for (const segment of segments) {
     const words = tokensOf(segment).map((at) => wordAt(layout.tokens, at) ?? figureAt(layout, at));
-    const found = partIn(words, refitted);
+    const found = partIn(words, refitted) ?? endIn(layout, words);
     // "Put new back pads in": the back of a name is no way back.
     const around = found === null ? words : ` ${words.join(" ")} `.replace(` ${found.name} `, " ").split(" ");
     const isOne = words.some((word) => among(refitted.one, word));
     const part: Named | null = found ?? (isOne ? named : null);
     named = found ?? named;
     if (part === null) continue;
-    const isTaken = words.some((word) => among(refitted.taken, word)) && words.some((word) => among(refitted.off, word));
+    const isOff = words.some((word) => among(refitted.off, word));
+    // "Rear tyre off, new one on": nothing but the thing, and that it is off.
+    const isTaken = isOff && (words.some((word) => among(refitted.taken, word)) || (found !== null && around.every((word) => isIdle(layout, word))));
     const isRenewed = around.some((word) => among(layout.known.vocabulary.renewed, word));
     // "Old battery back in": without a word for an earlier one, what is back in may be anything.
     const isOld = words.some((word) => among(refitted.old, word) || among(refitted.original, word));
@@ -58,8 +62,12 @@ export function refitSaid(layout: Layout, clause: Clause): RefitSaid | null {
     } else if (isBack && known.length > 0 && words.some((word) => among(refitted.old, word))) {
       // Of no earlier one anything is known: what was done is asked, since it must not be passed over.
       intents.push(recordOf(layout, renewals, segment, off, meant, "replaced", false));
-    } else if (isNew && off !== null && known.length > 0) intents.push(recordOf(layout, renewals, segment, off, meant, "replaced"));
-    else continue;
+    } else if (isNew && off !== null && known.length > 0) {
+      const renewal = recordOf(layout, renewals, segment, off, meant, "replaced");
+      const code = codeOf(layout, renewal, part.name, segments);
+      if (code !== null) told.add(code.segment);
+      intents.push(code === null ? renewal : { ...renewal, detail: { ...NO_DETAIL, parts: [code.fitted] } });
+    } else continue;
     for (const each of off === null ? [segment] : [off, segment]) {
       told.add(each);
       for (const at of tokensOf(each)) used.add(at);
@@ -90,7 +98,28 @@ function figureAt({ tokens }: Layout, at: number): string {
   return token?.is === "number" ? token.text : "";
 }
 
-const maySay = ({ back, refit, taken }: RefitWords, word: string | null): boolean => among(back, word) || among(refit, word) || among(taken, word);
+const maySay = ({ back, refit, taken, off }: RefitWords, word: string | null): boolean => [back, refit, taken, off].some((list) => among(list, word));
+
+const isIdle = ({ known: { vocabulary } }: Layout, word: string): boolean =>
+  word === "" || among(vocabulary.articles, word) || among(vocabulary.refitted.off, word) || among(vocabulary.refitted.old, word);
+
+/** "New one on at 14,900, 4425": behind a tyre that is new, four digits by themselves are its week and year. Source: 49 CFR 574.5. */
+function codeOf(
+  layout: Layout,
+  { items }: RecordWork,
+  words: string,
+  segments: readonly Part[],
+): { readonly segment: Part; readonly fitted: PartFitted } | null {
+  const [item, ...others] = items;
+  if (item === undefined || others.length > 0 || !TYRES.includes(item)) return null;
+  for (const segment of segments) {
+    const token = layout.tokens[segment.from];
+    if (segment.from !== segment.to || token?.is !== "number" || token.units.length > 0 || !/^\d{4}$/u.test(token.text)) continue;
+    if (readTyreDate(token.text, layout.known.today).is === "made") return { segment, fitted: { words, item, made: token.text } };
+  }
+  return null;
+}
+const TYRES = ["front-tyre.replace", "rear-tyre.replace"] as readonly string[] as readonly ItemKey[];
 
 /** A part of a message, cut where "and" begins another thing done. */
 function segmentsOf(layout: Layout, part: Part): readonly Part[] {
@@ -109,6 +138,22 @@ function partIn(words: readonly string[], { parts }: RefitWords): Named | null {
   const found = Object.values(parts).flatMap((names) => names.filter((name) => text.includes(` ${name} `)));
   const name = found.reduce((best, each) => (each.length > best.length ? each : best), "");
   return name === "" ? null : { name, parts: Object.keys(parts).filter((part) => parts[part]?.includes(name) === true) };
+}
+
+/** "Old rear back on": with no thing named, whatever of that end can come off. */
+function endIn({ known: { vocabulary } }: Layout, words: readonly string[]): Named | null {
+  const { refitted, places } = vocabulary;
+  if (![refitted.old, refitted.back, refitted.on].every((list) => words.some((word) => among(list, word)))) return null;
+  const isEnd = (end: "front" | "rear", word: string): boolean => among(places[end], word) && !among(refitted.back, word);
+  const [end, ...others] = (["front", "rear"] as const).filter((each) => words.some((word) => isEnd(each, word)));
+  const name = words.find((word) => end !== undefined && isEnd(end, word));
+  // "Old front pegs back on" are none of these.
+  const mayLead = (word: string): boolean =>
+    word === name || [refitted.old, refitted.back, refitted.on, refitted.put, vocabulary.articles, vocabulary.at].some((list) => among(list, word));
+  const isBare = words.slice(0, words.findLastIndex((word) => among(refitted.on, word)) + 1).every(mayLead);
+  return end === undefined || name === undefined || others.length > 0 || !isBare
+    ? null
+    : { name, parts: Object.keys(refitted.parts).filter((part) => part.startsWith(`${end} `)) };
 }
 
 const cameOff = ({ pieces }: KnownPieces): boolean => pieces.some(({ fitted }) => !fitted);

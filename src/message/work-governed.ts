@@ -11,7 +11,7 @@ import { isAnd, isVerb, joinAt, oncePerPart, tokensOf } from "./pieces.ts";
 import { type ItemPhrase, itemPhrases } from "./read-items.ts";
 import { fittingOf, type Phrase, push } from "./work-fit.ts";
 import { figuresOf } from "./work-when.ts";
-import { actionsOf, holdsOnlyItems, isRenewed, saysNew, standsFree, verbGroup } from "./work-words.ts";
+import { actionsOf, endsInYear, holdsOnlyItems, isRenewed, saysNew, standsFree, verbGroup } from "./work-words.ts";
 
 const holdsVerb = oncePerPart((layout: Layout, part: Part): boolean => tokensOf(part).some((at) => isVerb(layout, at)));
 
@@ -26,7 +26,8 @@ export function governed(layout: Layout, parts: readonly Part[], bike: KnownBike
     tokensOf(part).some((at) => saysPut(layout, at)) ||
     saysNew(layout, part) ||
     figuresOf(layout, [part], bike).length > 0 ||
-    isDated(layout, part);
+    isDated(layout, part) ||
+    isOfYear(layout, part, bike);
   // Most messages hold no verb of work: their words need not be looked up.
   if (before === null && !parts.some(speaks)) return NONE;
   const found: Phrase[] = [];
@@ -87,7 +88,8 @@ export function governed(layout: Layout, parts: readonly Part[], bike: KnownBike
       listed = said === null && !isOk ? [...listed, { part, all }] : said === null ? [] : listed;
       if (said === null || isMeasured) {
         // "Oil on both yesterday": a thing and a day it was dealt with, and nothing says how.
-        if (isMeasured || isDated(layout, part)) for (const phrase of all) found.push({ ...phrase, together: false, part, verb: "", asks: true });
+        const ofYear = isOfYear(layout, part, bike) && all.some(({ to }) => to === part.to - 1);
+        if (isMeasured || isDated(layout, part) || ofYear) for (const phrase of all) found.push({ ...phrase, together: false, part, verb: "", asks: true });
         continue;
       }
       withListed(said);
@@ -136,6 +138,19 @@ const isMeasuredOf = (layout: Layout, part: Part): boolean =>
 /** Is a day said in a part, and no figure beside it? "Battery at 12.6 V yesterday" is a reading. */
 const isDated = (layout: Layout, part: Part): boolean =>
   layout.dates.some((dated) => inside(dated, part)) && tokensOf(part).every((at) => layout.tokens[at]?.is !== "number" || layout.taken.has(at));
+
+/** "Tyres 2022, battery 2019": nothing but things of the plan and a year that no dial of that bike shows. */
+function isOfYear(layout: Layout, part: Part, bike: KnownBike): boolean {
+  const last = layout.tokens[part.to];
+  if (last?.is !== "number" || part.to === part.from || !endsInYear(layout.tokens, part)) return false;
+  const { lastFigure } = bike;
+  const isPast = last.value <= Number(layout.known.today.slice(0, 4));
+  return (
+    isPast && (lastFigure === null || lastFigure > last.value + FAR_BEYOND) && tokensOf(part).every((at) => at === part.to || layout.tokens[at]?.is === "word")
+  );
+}
+/** So far beyond a year's figure a dial, in its own unit, shows no such figure any more. */
+const FAR_BEYOND = 1000;
 
 const BRAKE_LEVEL = "brake-fluid.inspect";
 

@@ -12,7 +12,7 @@ import { byBike, type Group, isJoin, isVerb, tokensOf } from "./pieces.ts";
 import type { Phrase } from "./work-fit.ts";
 import { governed, NONE } from "./work-governed.ts";
 import { type AtFigure, dayOf, figureOf, figuresOf, gapsOfFigure } from "./work-when.ts";
-import { actionsOf, isArticle, isUnknown, isWorkshop } from "./work-words.ts";
+import { actionsOf, endsInYear, isArticle, isUnknown, isWorkshop } from "./work-words.ts";
 
 /** The work of one clause, and which tokens it accounts for. */
 export type WorkSaid = {
@@ -78,9 +78,10 @@ function sameOn(layout: Layout, { names, parts }: Group, before: readonly Phrase
 
 const NO_WORK: WorkSaid = { intents: [], missing: [], used: new Set(), heard: false };
 
-/** Is there a verb of work in a clause, a word for something new, a figure behind an at-word, or a span of the past ("oil last May")? Without any of them it says no work. */
+/** Is there a verb of work in a clause, a word for something new, a figure behind an at-word, or a span of the past ("oil last May", "tyres 2022")? Without any of them it says no work. */
 function maySayWork({ tokens, dates, known: { vocabulary } }: Layout, { from, to, parts }: Clause): boolean {
   if (dates.some(({ span, from: at }) => span !== null && at >= from && at <= to)) return true;
+  if (parts.some((part) => endsInYear(tokens, part))) return true;
   for (const { from, to } of parts)
     for (let at = from; at <= to; at++) {
       const [token, before] = [tokens[at], tokens[at - 1]];

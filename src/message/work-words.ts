@@ -70,6 +70,12 @@ export function holdsOnlyItems(layout: Layout, part: Part, phrases: readonly Ite
   );
 }
 
+/** "Tyres 2022": a bare year at the end of a part. */
+export function endsInYear(tokens: Layout["tokens"], { to }: Part): boolean {
+  const token = tokens[to];
+  return token?.is === "number" && token.units.length === 0 && token.code === undefined && /^(?:19|20)\d\d$/u.test(token.text);
+}
+
 /** "Oil change at the dealer": whoever did it changes nothing about what was done. A "tyre shop" did nothing. */
 const isShop = ({ tokens, known: { vocabulary } }: Layout, at: number): boolean =>
   among(vocabulary.details.shops, wordAt(tokens, at)) && among(vocabulary.details.byWhom, wordAt(tokens, at - 1));

@@ -11,7 +11,12 @@ export const RIDERS_SAY: readonly Case[] = [
   c("serviced the brakes yesterday", "W ?=done on 2026-11-24@Heron ?item"),
   // A thing and a time of the past, and nothing says what was done.
   c("oil last May", "W ?=done on 2026-05-01@Heron ?item"),
-  c("tyres 2022, oil last May, rest unknown", "W ?=done on 2026-05-01@Heron ?item"),
+  c("tyres 2022", "W ?=done on 2022-01-01@Heron ?item"),
+  c("battery 2019", "W ?=done on 2019-01-01@Heron ?item"),
+  c("tyres 2022, oil last May, rest unknown", "W ?=done on 2022-01-01@Heron ?item", "W ?=done on 2026-05-01@Heron ?item"),
+  // What befell the bike in a month says of when the figure behind it may be; today's it need not be.
+  c("MOT passed in March, 14,100 mi", "odometer 14100 mi@Heron ?date"),
+  c("service is booked for March, 14,300 mi", "odometer 14300 mi@Heron"),
   // Of what was done by whoever had it before, nobody knows when.
   c("new chain before I bought it", "W chain.replace=replaced on 0001-01-01@Heron"),
   c("battery replaced before my time", "W battery.test=replaced on 0001-01-01@Heron"),

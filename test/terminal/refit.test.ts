@@ -53,7 +53,11 @@ test("a single tyre put back keeps its distance, its depth and its age, and the 
 
 test.each([
   ["refitted the old rear tyre at 14,820", "Rear tyre put back on"],
+  ["re-fitted the old rear tyre at 14,820", "Rear tyre put back on"],
   ["old rear tyre back on at 14,820", "Rear tyre put back on"],
+  // Of that end nothing else ever came off.
+  ["old rear back on at 14,820", "Rear tyre put back on"],
+  ["put the old front back on at 14,820", "Front brake pads put back on"],
   // Only the rear one ever came off.
   ["put the old tyre back at 14,820", "Rear tyre put back on"],
   ["took the rear tyre off and put the old one back at 14,820", "Rear tyre put back on"],
@@ -71,11 +75,25 @@ test.each([
   expect(button(back, "Undo")).toBeDefined();
 });
 
+test.each(["took the rear tyre off, new one on at 14,900, 4425", "rear tyre off, new one on at 14,900, 4425"])(
+  "“%s”: the four digits are the new tyre's week and year",
+  async (text) => {
+    t = await talk("2026-05-27T10:00:00Z");
+    await run("/bike add name:Heron kind:chain-drive twin odometer:14,000 mi");
+    const said = await say(text);
+    expect(said.text).toContain("New rear tyre, done today at 14,900 mi, with rear tyre made in week 44 of 2025.");
+    expect(said.data.readings).toEqual([]);
+    expect((await run("/tyre show")).text).toContain("week 44 of 2025");
+  },
+);
+
 test("what leaves open what went back is asked: a sprocket of a kit, a tyre of which none came off, one of several", async () => {
   t = await talk("2026-05-27T10:00:00Z");
   await run("/bike add name:Heron kind:chain-drive twin odometer:14,000 mi");
   await t.send({ advance: "P30D", asleep: true });
   expect((await say("old front tyre back on at 14,100")).actions[0]?.label).toBe("New front tyre");
+  const end = await say("old rear back on at 14,100");
+  expect(end.actions.slice(0, 3).map(({ label }) => label)).toEqual(["New rear tyre", "Rear brake pads", "Rear brake disc"]);
   expect((await say("old front pads back in at 14,100")).actions[0]?.label).toBe("Front brake pads, replaced");
   await say("new chain and sprockets at 14,500");
   const sprockets = await say("refitted the old sprockets at 14,820");

@@ -14,7 +14,10 @@ const TYRES = ["tyre", "tire"];
 const DISCS = ["brake discs", "brake disc", "discs", "disc", "rotors", "rotor"];
 
 export const ENGLISH_REFIT: RefitWords = {
-  refit: ["refitted", "refit", "reinstalled", "reinstall", "remounted", "remount", "reused", "reuse"],
+  refit: [
+    ...["refitted", "refit", "reinstalled", "reinstall", "remounted", "remount", "reused", "reuse"],
+    ...["re-fitted", "re-fit", "re-installed", "re-install", "re-mounted", "re-mount", "re-used", "re-use"],
+  ],
   put: ["put", "fitted", "went", "bolted", "screwed", "mounted", "swapped", "stuck", "slipped", "popped"],
   back: ["back"],
   taken: ["took", "taken", "pulled", "removed", "whipped"],
