@@ -109,11 +109,24 @@ function tyresSaid(layout: Layout, clause: Part, at: readonly number[], intent: 
   });
   const marks = layout.marks.filter(({ from, to }) => from >= clause.from && to <= clause.to);
   return items.flatMap((item, n): readonly PartFitted[] => {
-    const [code, mark] = [codes[n], marks[n]];
+    const [code, mark] = [codes[n], markOf(layout, item, marks) ?? marks[n]];
     const token = code === undefined ? null : numberAt(layout, code);
     if (code !== undefined) used.add(code);
     return token === null && mark === undefined ? [] : [{ words: mark?.typed ?? intent.words, item, made: token?.text ?? null }];
   });
+}
+
+/** "180/55 rear and 120/70 front": the size by whose side the end of a tyre is said, where each has one. */
+function markOf(layout: Layout, item: ItemKey | null, marks: Layout["marks"]): Layout["marks"][number] | undefined {
+  const ends = marks.map(({ from, to }) => {
+    const beside = [
+      ...phrasesInside(layout.phrases.place, { from: to + 1, to: to + 2 }),
+      ...phrasesInside(layout.phrases.place, { from: from - 2, to: from - 1 }),
+    ];
+    return beside.flatMap(({ are }) => are).find((end) => end === "front" || end === "rear");
+  });
+  if (new Set(ends).size !== marks.length || ends.includes(undefined)) return undefined;
+  return marks[ends.findIndex((end) => end !== undefined && item?.startsWith(`${end}-`) === true)];
 }
 
 /** "Topped up with DOT 4", "with mineral oil": the class or family of a fluid of which no amount was said. */

@@ -20,6 +20,25 @@ export type Judgement =
 /** More than this in a day off a trip is a slip more often than a ride. Common practice: long-distance events count 1,000 miles in a day as a feat. */
 const MOST_IN_A_DAY = stretchOf(1500, "mi");
 
+/** Nobody keeps that up: days in a row, and what a day holds at most of those and of the ones behind them. Common practice: tours of 300 miles a day, and some 40,000 miles in a year of riding for a living. */
+const STEPS = [
+  { days: 3, most: MOST_IN_A_DAY },
+  { days: 27, most: stretchOf(300, "mi") },
+  { days: Number.POSITIVE_INFINITY, most: stretchOf(120, "mi") },
+] as const;
+
+/** The most that is believed in some days, in the unit of a track. */
+function mostIn(days: number): number {
+  let [left, most] = [Math.max(1, days), 0];
+  for (const step of STEPS) {
+    const here = Math.min(left, step.days);
+    most += here * step.most;
+    left -= here;
+    if (left <= 0) break;
+  }
+  return most;
+}
+
 /** A day on which a bike is worked at is none for a long ride: beyond what the dial showed that day, more than this is mostly the figure of a service. Common practice. */
 const MOST_BESIDE_WORK = stretchOf(500, "mi");
 
@@ -33,8 +52,7 @@ export function judgeReading(track: Track, dial: Dial, on: LocalDate, trips: rea
   if (after !== undefined && ridden > after.ridden) return { is: "beyond a later one", against: after };
   const onTrip = (from: LocalDate, to: LocalDate): boolean => trips.some((trip) => trip.from <= to && from <= trip.to);
   const leaps = (from: { on: LocalDate; ridden: number }, to: { on: LocalDate; ridden: number }): boolean =>
-    !onTrip(from.on, to.on) &&
-    to.ridden - from.ridden > (atWork && from.on === to.on ? MOST_BESIDE_WORK : MOST_IN_A_DAY * Math.max(1, daysBetween(from.on, to.on)));
+    !onTrip(from.on, to.on) && to.ridden - from.ridden > (atWork && from.on === to.on ? MOST_BESIDE_WORK : mostIn(daysBetween(from.on, to.on)));
   const here = { on, ridden };
   if (before !== undefined && leaps(before, here)) return { is: "implausible jump", against: before };
   if (after !== undefined && leaps(here, after)) return { is: "implausible jump", against: after };

@@ -110,8 +110,10 @@ describe("a new reading beside the old ones", () => {
     expect([back(6000), back(5999)]).toEqual(["fine", "implausible jump"]);
     expect(back(5999, [{ from: localDate("2025-05-31"), to: localDate("2025-06-03") }])).toBe("fine");
   });
-  test("is held above 1,500 miles a day, exactly, unless a trip explains it", () => {
+  test("is held above 1,500 miles a day for three days, 300 for a month and 120 from then on, exactly, unless a trip explains it", () => {
     expect(judge(4500, "2025-06-02")).toBe("fine");
+    // The last figure is 3,000 mi on 1 June; 61 days hold 3 * 1,500, 27 * 300 and 31 * 120 miles.
+    expect([judge(3000 + 16_320, "2025-08-01"), judge(3000 + 16_321, "2025-08-01")]).toEqual(["fine", "implausible jump"]);
     expect(judge(4501, "2025-06-02")).toBe("implausible jump");
     expect(judge(4501, "2025-06-02", [{ from: "2025-06-01", to: "2025-06-10" }])).toBe("fine");
   });
@@ -143,10 +145,10 @@ test("after the last reading a bike stood no lower than there", () => {
   expect(Object.values(riddenOnDay(track, localDate("2025-08-01")) ?? {}).map(miles)).toEqual([3000, 3000, 3000]);
 });
 
-test("1,500 miles a day is counted over the days between", () => {
+test("the most of a day is counted over the days between", () => {
   const track = buildTrack([bought], [read("2025-05-01", 2000)]);
   const judged = (at: number, on: string) => judgeReading(track, dialOf(at, "mi"), localDate(on), []).is;
-  expect([judged(2000 + 15_000, "2025-05-11"), judged(2000 + 15_001, "2025-05-11"), judged(3501, "2025-05-01")]).toEqual([
+  expect([judged(2000 + 6600, "2025-05-11"), judged(2000 + 6601, "2025-05-11"), judged(3501, "2025-05-01")]).toEqual([
     "fine",
     "implausible jump",
     "implausible jump",
