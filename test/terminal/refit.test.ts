@@ -82,7 +82,7 @@ test.each(["took the rear tyre off, new one on at 14,900, 4425", "rear tyre off,
     await run("/bike add name:Heron kind:chain-drive twin odometer:14,000 mi");
     const said = await say(text);
     expect(said.text).toContain("New rear tyre, done today at 14,900 mi, with rear tyre made in week 44 of 2025.");
-    expect(said.data.readings).toEqual([]);
+    expect(said.data.readings.map(({ typed }: { typed: string }) => typed)).toEqual(["14,900"]);
     expect((await run("/tyre show")).text).toContain("week 44 of 2025");
   },
 );
