@@ -4,7 +4,7 @@ import type { Action, Form, MessageAnswer, Said } from "../../src/chat/reply.ts"
 import { callsForWork } from "../../src/core/judgement/verdict.ts";
 import { dialOf } from "../../src/core/quantity/distance.ts";
 import { mayRollOver } from "../../src/core/usage/roll-over.ts";
-import { BOTH } from "../../src/usecases/answer-question.ts";
+import { BOTH, ONE } from "../../src/usecases/answer-question.ts";
 import { tyresAged } from "../../src/usecases/fitted.ts";
 import { type JudgedOn, oneEndNew } from "../../src/usecases/judge.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
@@ -274,8 +274,9 @@ function answers(question: Question, words: Words): Action[] {
   }));
   if (named.length === 0) return [];
   if (named.length > 4) return [pickOne("answer", draft, words.readings.labels.pick, named, rev)];
+  const one = gap.need === "item" && gap.end !== undefined ? [press("answer", `${draft}.${ONE}`, labels.onlyOne(gap.end), rev)] : [];
   const both = question.both === true ? [press("answer", `${draft}.${BOTH}`, labels.both, rev)] : [];
-  return [...named.map(({ value, label }) => press("answer", `${draft}.${value}`, label, rev)), ...both];
+  return [...named.map(({ value, label }) => press("answer", `${draft}.${value}`, label, rev)), ...both, ...one];
 }
 
 /** Work at a figure that lies behind, with no day: it was done when the dial showed that. */

@@ -9,8 +9,8 @@ import { tokensOf } from "./pieces.ts";
 import { chosen, type ItemPhrase, looksOnly, nearby, sameAction } from "./read-items.ts";
 import { actionsOf, bothSaid, endSaid, isWorkshop } from "./work-words.ts";
 
-/** `asks`: the verb fits none of the items, so the member is asked what was meant. */
-export type Phrase = ItemPhrase & { readonly part: Part; readonly verb: string; readonly asks: boolean };
+/** `asks`: the verb fits none of the items, so the member is asked what was meant. `end`: one end alone was named of what is one line for both. */
+export type Phrase = ItemPhrase & { readonly part: Part; readonly verb: string; readonly asks: boolean; readonly end?: "front" | "rear" };
 
 export function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: readonly string[], layout: Layout, fitting: Fitting): void {
   const isOne = phrase.from === phrase.to && among(layout.known.vocabulary.singular, wordAt(layout.tokens, phrase.from));
@@ -29,7 +29,8 @@ export function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: rea
     found.push({ ...phrase, items: [renewed], together: true, part, verb, asks: false });
     return;
   }
-  if (items.length > 0 && isHalf(layout, part, items)) found.push({ ...phrase, together: false, part, verb, asks: true });
+  const end = items.length > 0 ? halfOf(layout, part, items) : null;
+  if (end !== null) found.push({ ...phrase, items, together: false, part, verb, asks: true, end });
   else if (items.length > 0)
     found.push({ ...phrase, items, together: (together && !isOne) || (isOfBothEnds(items) && bothSaid(layout, part)), part, verb, asks: false });
   else if (isWorkshop(layout.known, verb)) found.push({ ...phrase, items: near, together: false, part, verb, asks: true });
@@ -94,8 +95,8 @@ export function isHalfNamed(typed: string, items: readonly ItemKey[], { places }
 }
 
 /** "Changed the front brake fluid": one end of what the plan has in one line, so its clock must not start anew for both unasked. */
-const isHalf = (layout: Layout, part: Part, items: readonly ItemKey[]): boolean =>
-  items.some((item) => OF_BOTH.includes(item)) && endSaid(layout, part) !== null;
+const halfOf = (layout: Layout, part: Part, items: readonly ItemKey[]): "front" | "rear" | null =>
+  items.some((item) => OF_BOTH.includes(item)) ? endSaid(layout, part) : null;
 
 /** "A new tyre on the rear": of the items for either end those of the one that is said. */
 function ofEnd(end: "front" | "rear", items: readonly ItemKey[]): readonly ItemKey[] {

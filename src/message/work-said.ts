@@ -173,7 +173,7 @@ function intentsOf(layout: Layout, phrases: readonly Phrase[], bike: MeantBike, 
     const make = (items: readonly ItemKey[], said: string, gaps: readonly Gap[]): RecordWork =>
       recordOf(layout, phrase.verb, bike, day, odometer, items, said, gaps);
     if (phrase.asks || (!phrase.together && phrase.items.length > 1)) {
-      made.push(make([], words, [{ need: "item", options: phrase.items }]));
+      made.push(make([], words, [{ need: "item", options: phrase.items, ...(phrase.end === undefined ? {} : { end: phrase.end }) }]));
       continue;
     }
     const key = `${outcomeOf(layout.known, phrase.verb)}/${day.on}/${day.typed}/${day.gap?.typed ?? ""}/${odometer?.figure.at ?? ""}`;

@@ -2,9 +2,10 @@
 
 import { nicknameKey } from "../core/bike.ts";
 import { type DistanceUnit, dialOf } from "../core/quantity/distance.ts";
-import type { Gap, Intent, LogReading } from "../core/reading/intent.ts";
+import type { Gap, Intent, LogReading, RecordWork } from "../core/reading/intent.ts";
 import { kindRow, type Level, type ReadingKind } from "../core/reading/kinds.ts";
 import type { Vocabulary } from "../core/reading/vocabulary.ts";
+import { NO_DETAIL } from "../core/work-detail.ts";
 import type { Draft } from "../store/drafts.ts";
 import type { Repos } from "../store/store.ts";
 import { NOT_ITEMISED } from "./bill.ts";
@@ -29,6 +30,7 @@ export async function answeredPlainly(q: Repos, ctx: Ctx, all: readonly Garaged[
       (option) => nicknameKey(option) === nicknameKey(text) || synonyms(ctx, question.gap, option).includes(nicknameKey(text)),
     );
     if (chosen < 0 && question.both === true && saysBoth(ctx, text)) return [{ draft, question, chosen: BOTH }];
+    if (chosen < 0 && saysOne(ctx, question.gap, text)) return [{ draft, question, chosen: ONE }];
     return chosen < 0 ? [] : [{ draft, question, chosen: String(chosen) }];
   });
   const last = fitting.at(-1);
@@ -36,8 +38,15 @@ export async function answeredPlainly(q: Repos, ctx: Ctx, all: readonly Garaged[
   return fitting.length > 1 ? { is: "asked", question: last.question, several: fitting.length } : answered(q, ctx, all, last.draft, last.chosen);
 }
 
-/** What answers that it was the item of either end. */
+/** What answers that it was the item of either end, and that it was the one end that was named and no more. */
 export const BOTH = "both";
+export const ONE = "one";
+/** What stands with the record of one end, which is of no line of the plan and restarts none. */
+const ONE_END = { front: "only the front one", rear: "only the rear one" } as const;
+const saysOne = (ctx: Ctx, gap: Gap, text: string): boolean => {
+  const end = gap.need === "item" ? gap.end : undefined;
+  return end !== undefined && [ctx.vocabulary, ...ctx.also.map(({ vocabulary }) => vocabulary)].some(({ places }) => places[end].includes(nicknameKey(text)));
+};
 const saysBoth = (ctx: Ctx, text: string): boolean =>
   [ctx.vocabulary, ...ctx.also.map(({ vocabulary }) => vocabulary)].some(({ places }) => places.both.includes(nicknameKey(text)));
 
@@ -117,6 +126,14 @@ function isPair(intent: Intent, all: readonly Intent[]): boolean {
   return those.length === 2 && new Set(those.map(({ detail }) => detail?.state ?? null)).size === 2 && those.every(({ detail }) => detail?.state !== undefined);
 }
 
+/** One end was renewed: a part fitted, and no item done. */
+function onlyOne(intent: RecordWork, end: "front" | "rear", gaps: readonly Gap[]): RecordWork {
+  const detail = intent.detail ?? NO_DETAIL;
+  const parts = intent.outcome === "replaced" ? [...detail.parts, { words: intent.words, item: null, made: null }] : detail.parts;
+  const note = [intent.note, ONE_END[end]].filter((each) => each !== undefined).join("; ");
+  return { ...intent, items: [], detail: { ...detail, parts }, note, gaps };
+}
+
 function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[]): Intent {
   const rest = intent.gaps.slice(1);
   const n = Number(choice);
@@ -171,6 +188,7 @@ function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[])
     }
     case "item": {
       if (choice === BOTH && intent.do === "record work") return { ...intent, items: [...gap.options], gaps: rest };
+      if (choice === ONE && gap.end !== undefined && intent.do === "record work") return onlyOne(intent, gap.end, rest);
       const item = gap.options[n];
       return intent.do === "record work" && item !== undefined ? { ...intent, items: [item], gaps: rest } : intent;
     }

@@ -176,6 +176,21 @@ test("some of a kit named by position is of the kit, and the rest is asked about
     expect([asked.react, asked.actions[0]?.label], text).toEqual(["asked", "New brake hoses"]);
     await t.one({ ...dm, press: button(asked, "Let it go") });
   }
+  // One end alone is on record with its figure and part, and the line for both does not start anew.
+  const lineOf = async () =>
+    (await t.one({ ...dm, run: "/due bike:Otter" })).data.bikes[0].dues.find((each: { item: string }) => each.item === "brake-hoses.replace");
+  const before = await lineOf();
+  expect(before).toMatchObject({ status: "no record" });
+  const half = await say("new front brake hose at 15,952 on Otter");
+  expect(half.text).toContain("only at the front?");
+  const one = await t.one({ ...dm, press: button(half, "Only the front one") });
+  expect(one.data.work).toMatchObject([{ items: [], note: "only the front one", detail: { parts: [{ words: "front brake hose" }] } }]);
+  expect(await lineOf()).toMatchObject({ status: "no record" });
+  expect((await t.one({ ...dm, run: "/records bike:Otter" })).text).toMatch(/15,952 mi: front brake hose\. .*“only the front one”/u);
+  // Written instead of pressed.
+  await say("rear brake line replaced at 15,955 on Otter");
+  expect((await say("rear")).data.work).toMatchObject([{ items: [], note: "only the rear one" }]);
+  expect(await lineOf()).toMatchObject({ status: "no record" });
   expect((await t.one({ ...dm, run: "/work did:front brake hose outcome:replaced bike:Otter" })).data.refused).toMatchObject({ why: "which item" });
   expect((await t.one({ ...dm, run: "/bike parts bike:Otter" })).text).not.toMatch(/- Brake hoses/u);
   expect((await say("new brake hoses front and rear at 15,960 on Otter")).text).toContain("Otter: New brake hoses, done today at 15,960 mi.");

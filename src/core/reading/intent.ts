@@ -95,7 +95,8 @@ export type Gap =
   | { readonly need: "level"; readonly options: readonly number[] }
   | { readonly need: "unit"; readonly options: readonly ReadingUnit[] }
   | { readonly need: "number" /** "14.820" may be fourteen thousand or fourteen and a bit */; readonly options: readonly number[] }
-  | { readonly need: "item"; readonly options: readonly ItemKey[] }
+  /** `end`: the only one that was named of what the plan has in one line for both ends. */
+  | { readonly need: "item"; readonly options: readonly ItemKey[]; readonly end?: "front" | "rear" }
   /** The whole of a service, by the figure that names it: which one the plan has there, and that all of it was done. No figure: by that at which it was done, or where the bike stands. `own`: what the member ticked off in the job that is open. */
   | { readonly need: "service"; readonly figure: number | null; readonly unit: DistanceUnit | null; readonly own?: readonly ItemKey[] }
   | { readonly need: "date"; readonly options: readonly LocalDate[]; readonly typed: string }

@@ -111,7 +111,9 @@ export const readingWords = (p: Printer) => {
         case "item":
           return gap.options.length === 0
             ? `“${typed}”${of}: I find nothing of that name in its plan. Type it again in other words, or without it.`
-            : `“${typed}”${of}: which of these was done?`;
+            : gap.end !== undefined
+              ? `“${typed}”${of}: its plan has one line for both ends. Was it done at both, or only at the ${gap.end}? One end alone is recorded, and the line runs on as it stood.`
+              : `“${typed}”${of}: which of these was done?`;
         case "service":
           return `“${typed}”${of}: which service of its plan is that?`;
         case "date":
@@ -222,6 +224,7 @@ export const readingWords = (p: Printer) => {
       cold: "It was read cold after all",
       question: "Show the question",
       logged: "Show me",
+      onlyOne: (end: "front" | "rear"): string => `Only the ${end} one`,
       keep: "Keep it",
       withdraw: "Withdraw it",
       retypeField: "The message, as it should read",
