@@ -5,7 +5,6 @@ import { type DistanceUnit, dialOf } from "../core/quantity/distance.ts";
 import type { Gap, Intent, LogReading, RecordWork } from "../core/reading/intent.ts";
 import { kindRow, type Level, type ReadingKind } from "../core/reading/kinds.ts";
 import type { Vocabulary } from "../core/reading/vocabulary.ts";
-import { NO_DETAIL } from "../core/work-detail.ts";
 import type { Draft } from "../store/drafts.ts";
 import type { Repos } from "../store/store.ts";
 import { NOT_ITEMISED } from "./bill.ts";
@@ -126,12 +125,10 @@ function isPair(intent: Intent, all: readonly Intent[]): boolean {
   return those.length === 2 && new Set(those.map(({ detail }) => detail?.state ?? null)).size === 2 && those.every(({ detail }) => detail?.state !== undefined);
 }
 
-/** One end was renewed: a part fitted, and no item done. */
+/** One end was done: what was said of it, and no item of the plan. */
 function onlyOne(intent: RecordWork, end: "front" | "rear", gaps: readonly Gap[]): RecordWork {
-  const detail = intent.detail ?? NO_DETAIL;
-  const parts = intent.outcome === "replaced" ? [...detail.parts, { words: intent.words, item: null, made: null }] : detail.parts;
   const note = [intent.note, ONE_END[end]].filter((each) => each !== undefined).join("; ");
-  return { ...intent, items: [], detail: { ...detail, parts }, note, gaps };
+  return { ...intent, items: [], note, gaps };
 }
 
 function fill(intent: Intent, gap: Gap, choice: string, all: readonly Garaged[]): Intent {

@@ -184,9 +184,9 @@ test("some of a kit named by position is of the kit, and the rest is asked about
   const half = await say("new front brake hose at 15,952 on Otter");
   expect(half.text).toContain("only at the front?");
   const one = await t.one({ ...dm, press: button(half, "Only the front one") });
-  expect(one.data.work).toMatchObject([{ items: [], note: "only the front one", detail: { parts: [{ words: "front brake hose" }] } }]);
+  expect(one.data.work).toMatchObject([{ items: [], note: "only the front one", words: "front brake hose" }]);
   expect(await lineOf()).toMatchObject({ status: "no record" });
-  expect((await t.one({ ...dm, run: "/records bike:Otter" })).text).toMatch(/15,952 mi: front brake hose\. .*“only the front one”/u);
+  expect((await t.one({ ...dm, run: "/records bike:Otter" })).text).toMatch(/15,952 mi: front brake hose\. By Ines; “only the front one”/u);
   // Written instead of pressed.
   await say("rear brake line replaced at 15,955 on Otter");
   expect((await say("rear")).data.work).toMatchObject([{ items: [], note: "only the rear one" }]);
