@@ -91,7 +91,7 @@ export const refusalWords = (p: Printer) => {
         return `“${clip(refusal.typed)}” can be ${one(refusal.keys.map((key) => lowered(englishSpecName(key))))}. Name one of them, so that the value lands where it belongs: /spec what:${lowered(englishSpecName(refusal.keys[0] ?? ""))} value:${clip(refusal.value)}`;
       case "item not fitted": {
         const { item, nickname, part, is, wants } = refusal;
-        return `${englishItemName(item, null)}: by my record ${nickname} has none of that (${PART_NAMES[part]}: ${is}), so nothing is saved. If it is fitted otherwise: /bike fitted bike:${nickname} part:${part} choice:${wants[0] ?? ""}`;
+        return `${englishItemName(item, null)}: by my record ${nickname} has none of that (${PART_NAMES[part]}: ${is}), so nothing is saved. If it is fitted otherwise: /bike fitted bike:${nickname} part:${PART_NAMES[part]} choice:${wants[0] ?? ""}`;
       }
       case "not fitted":
         return `${capital(one(refusal.keys.map((key) => lowered(englishSpecName(key)))))}: ${refusal.nickname} is fitted otherwise, so it has none. If that is not so, say so with /bike fitted.`;
