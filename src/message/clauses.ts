@@ -62,7 +62,9 @@ function partsOf(tokens: readonly Token[], from: number, to: number, known: Know
     // "Oct 3rd, 2025".
     const comma = token?.is === "break" && ((token.mark === "," && !taken.has(at)) || isAside(tokens, at, known));
     if (at <= to && !comma) continue;
-    if (at > start) parts.push(...doneOf(tokens, start, at - 1, known, taken).flatMap((part) => cutAtWork(tokens, part, known, taken)));
+    // A single word or figure is whole.
+    if (at === start + 1 && at <= to + 1 && wordAt(tokens, start) === null) parts.push({ from: start, to: start });
+    else if (at > start) parts.push(...doneOf(tokens, start, at - 1, known, taken).flatMap((part) => cutAtWork(tokens, part, known, taken)));
     start = at + 1;
   }
   return parts;

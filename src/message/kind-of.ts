@@ -269,12 +269,17 @@ const clauseSaysTyre = oncePerPart((layout: Layout, part: Part): boolean => {
 
 /** "New tyres front and rear, 85 each": beside a part that was renewed a bare figure in a part of its own may be what it cost. */
 function isPrice(layout: Layout, { at, part, place }: Measurable): boolean {
-  const { measuring, renewed } = layout.known.vocabulary;
-  if (among(measuring.each, wordAt(layout.tokens, at + 1))) return true;
+  if (among(layout.known.vocabulary.measuring.each, wordAt(layout.tokens, at + 1))) return true;
+  if (place !== null || part.from !== part.to) return false;
   const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
-  const isNew = clause?.parts.some((other) => other.to < part.from && tokensOf(other).some((n) => among(renewed, wordAt(layout.tokens, n))));
-  return isNew === true && place === null && !namesWheel(layout, part) && part.from === part.to;
+  return clause !== undefined && firstNewIn(layout, clause) < part.from;
 }
+
+/** The first token of a clause that says something is new; none is beyond all. */
+const firstNewIn = oncePerPart(
+  (layout: Layout, clause: Part): number =>
+    tokensOf(clause).find((at) => among(layout.known.vocabulary.renewed, wordAt(layout.tokens, at))) ?? Number.POSITIVE_INFINITY,
+);
 
 /** "Center 4 edges 3": only a tread is told so. */
 const isAcrossSaid = oncePerPart((layout: Layout, part: Part): boolean =>
