@@ -74,6 +74,16 @@ export const USUAL_WRENCHES = [
   { drive: "3/4 in", low: 100, high: 500 },
 ] as const satisfies readonly { readonly drive: Drive; readonly low: number; readonly high: number }[];
 
+/** Widths across flats in mm of hex heads by metric thread: the present series and the one before it. Sources: ISO 272; DIN 931/933 before the change. */
+export const HEX_WIDTHS = {
+  "5": { now: 8, before: 8 },
+  "6": { now: 10, before: 10 },
+  "8": { now: 13, before: 13 },
+  "10": { now: 16, before: 17 },
+  "12": { now: 18, before: 19 },
+  "14": { now: 21, before: 22 },
+} as const;
+
 const mm = (width: number): HexSize => ({ name: `${width} mm`, width });
 /** "13/16", "1 1/16". */
 const inch = (name: string): HexSize => {
