@@ -1,5 +1,6 @@
 // The trade's tables of threads, strengths, friction and hex widths.
 
+import { toCanonical } from "../core/quantity/units.ts";
 import type { Friction, Grade } from "../core/torque/estimate.ts";
 import type { HexSize } from "../core/torque/hex.ts";
 import type { ThreadTable } from "../core/torque/thread.ts";
@@ -26,7 +27,8 @@ export const THREADS: ThreadTable = {
   },
 };
 
-const KSI = 6.894_757_293_168_361;
+/** MPa. */
+const KSI = toCanonical(1, "psi");
 
 /** More thread than this many diameters adds no strength: the first turns carry the load. Common practice. */
 export const MOST_ENGAGED = 2.5;
@@ -89,7 +91,7 @@ const mm = (width: number): HexSize => ({ name: `${width} mm`, width });
 const inch = (name: string): HexSize => {
   const [fraction = "", whole = "0"] = name.split(" ").reverse();
   const [above = 0, below = 1] = fraction.split("/").map(Number);
-  return { name: `${name} in`, width: (Number(whole) + above / below) * 25.4 };
+  return { name: `${name} in`, width: toCanonical(Number(whole) + above / below, "in") };
 };
 
 /** Widths across flats that spanners are sold in. Sources: ISO 272 (with the older 17, 19, 22 and 32 mm), ASME B18.2.1; the sizes between are sold too. Common practice. */
