@@ -6,9 +6,7 @@ import type { ConditionRead } from "../../core/reading/detail.ts";
 import type { Place, ReadingKind, ReadingUnit } from "../../core/reading/kinds.ts";
 import { isQuantity } from "../../core/reading/value.ts";
 import type { SpecUse } from "../../core/spec/spec.ts";
-import { ELONGATION } from "../../trade/chain.ts";
-import { MOST_GLYCOL } from "../../trade/coolant.ts";
-import { BAR, type JudgedKind } from "../../trade/judged.ts";
+import type { JudgedKind } from "../../trade/judged.ts";
 import type { SpecKey } from "../../trade/spec-keys.ts";
 import type { Printer } from "../printer.ts";
 import { KIND_WORDS } from "./kinds.ts";
@@ -130,7 +128,8 @@ const NEEDS: Record<Missing, string> = {
   "no such chain":
     "no common chain has that length over so many pitches; twenty pitches lie between twenty-one pins: count the gaps and measure again, pulled taut, or enter the chain's size once with /spec",
   readings: "that is shorter than a new chain; measure it again",
-  "frost point": `a share says nothing sure so far up, and beyond ${MOST_GLYCOL} % it protects less again and cools worse; say what a coolant tester shows, such as “coolant good to -25 °C”`,
+  "frost point":
+    "a share says nothing sure so far up, and beyond 60 % it protects less again and cools worse; say what a coolant tester shows, such as “coolant good to -25 °C”",
   "tyre date": "it needs the tyre's date code",
   cooled: "it is measured cold; measure it again once the engine has stood overnight",
   warmed: "it is measured with the engine warm; measure it again so",
@@ -182,6 +181,9 @@ const KEPT: readonly Missing[] = ["cold", "upright", "on the side stand", "under
 
 /** What is set or topped up, and ridden then. */
 const BEFORE: readonly JudgedKind[] = ["chain slack", "throttle free play", "oil level"];
+
+/** Bars moulded in at this height lie below what some laws ask for. */
+const BARS = 0.8;
 
 /** How much longer than new, by a length or in per cent. */
 const CHAIN_WEAR: readonly JudgedKind[] = ["chain length", "chain elongation"];
@@ -235,7 +237,7 @@ export const judgeWords = (p: Printer) => {
     if (j.miscounted)
       return `${called}: that fits one pitch more or fewer than you counted. Twenty pitches lie between twenty-one pins; count the gaps and measure again.`;
     if (CHAIN_WEAR.includes(j.kind) && j.share !== null && j.judgement.missing[0] === "limit")
-      return `${called}${longer(j)}: cannot tell yet; published limits run from ${p.figure(ELONGATION.least * 100, 1)} to ${p.figure(ELONGATION.most * 100, 1)} %, and ${NEEDS.limit}.`;
+      return `${called}${longer(j)}: cannot tell yet; published limits run from 1 to 3 %, and ${NEEDS.limit}.`;
     if (j.kind === "antifreeze share" && j.judgement.missing[0] === "limit") return `${called}: ${glycol(j)} To tell whether that is enough, ${NEEDS.limit}.`;
     const [first, ...rest] = j.judgement.missing;
     // Of two ways to stand either will do; what else is missing is all of it.
@@ -297,7 +299,7 @@ export const judgeWords = (p: Printer) => {
     const stands = `${called}${charge}${longer(j)}: ${judgement.is}${judgement.is === "within" ? "" : sided(j)}${held}.`;
     if (j.kind === "antifreeze share") return `${stands} ${capital(glycol(j))}${callsForWork(judgement) ? ` ${WEAK_COOLANT}` : ""}`;
     if (judgement.is === "within") return stands;
-    const above = j.kind === "tread" && (judgement.limit.min ?? 0) > BAR + 0.05 ? ` The moulded bars, ${amount(BAR, j)}, lie below that.` : "";
+    const above = j.kind === "tread" && (judgement.limit.min ?? 0) > BARS + 0.05 ? ` The moulded bars, ${amount(BARS, j)}, lie below that.` : "";
     if (judgement.is === "near limit") return `${stands}${NEAR[j.kind]?.[judgement.side === "high" ? 1 : 0] ?? ""}${above}`;
     if (j.kind === "battery voltage") return `${stands} ${battery(j)}`;
     const what = DO[j.kind][judgement.side === "high" ? 1 : 0];

@@ -35,7 +35,7 @@ describe("where ice begins to form", () => {
     [30, -15],
     [40, -24],
     [50, -37],
-  ])("%d %% is good to %d °C", (share, celsius) => expect(at(share)).toBe(celsius));
+  ])("a share of %d is good to %d °C", (share, celsius) => expect(at(share)).toBe(celsius));
   test("beyond the table it is good to its end at least", () => expect(at(58)).toBe(-37));
 });
 
