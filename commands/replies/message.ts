@@ -24,6 +24,7 @@ import { sayEachSpec, sayLookedUp } from "./spec.ts";
 
 /** The item that a brake reservoir's level is. */
 const BRAKE_FLUID: readonly string[] = ["brake-fluid.inspect", "brake-fluid.replace"];
+const CLUTCH_FLUID = "clutch-fluid.replace";
 
 type Logged = Extract<MessageOutcome, { is: "logged" }>;
 
@@ -155,8 +156,11 @@ function sayLogged(outcome: Logged, words: Words): Said {
     if (readings.length > 0) lines.push(words.readings.logged(bike.nickname, readings, words.today));
     for (const work of outcome.work.filter((each) => each.bike === bike.id)) lines.push(words.readings.worked(bike.nickname, work, bike.unit, words.today));
   }
-  const topped = outcome.work.some(({ items }) => items.some(({ item, outcome: came }) => BRAKE_FLUID.includes(item) && came === "topped up"));
+  const isTopped = (which: readonly string[]): boolean =>
+    outcome.work.some(({ items }) => items.some(({ item, outcome: came }) => which.includes(item) && came === "topped up"));
+  const [topped, clutch] = [isTopped(BRAKE_FLUID), isTopped([CLUTCH_FLUID])];
   if (topped) lines.push(words.workDetail.lookAtPads());
+  if (clutch) lines.push(words.workDetail.lookForLeak());
   for (const fluid of outcome.fluids ?? []) lines.push(words.fluidPut(fluid));
   for (const used of outcome.fuel ?? []) lines.push(words.fuel.used(used, outcome.bikes.find(({ id }) => id === used.bike) ?? { unit: "km" }));
   if (outcome.unread !== undefined) lines.push(words.readings.unread(outcome.unread));
@@ -200,7 +204,10 @@ function sayLogged(outcome: Logged, words: Words): Said {
   const [bike] = outcome.bikes;
   if (bike !== undefined && outcome.news.length > 0) actions.push(press("show-due", bike.id, words.readings.labels.due));
   const [hurts] = [...outcome.defects, ...outcome.closed].filter((each) => each.caution !== null);
-  return said(lines, { actions, caution: words.caution(hurts?.caution ?? (topped ? "brake fluid" : null)) ?? cautionOfJudged(outcome.judged ?? [], words) });
+  return said(lines, {
+    actions,
+    caution: words.caution(hurts?.caution ?? (topped || clutch ? "brake fluid" : null)) ?? cautionOfJudged(outcome.judged ?? [], words),
+  });
 }
 
 /** A condition is wanted of each reading until it is kept; a limit is asked for with the first of its kind alone. */

@@ -1,4 +1,4 @@
-// Fluid poured into hydraulics: "topped up the rear brake", "filled the clutch reservoir with DOT 4". The circuit names the job, and never the fluid.
+// Fluid put into hydraulics: "topped up the rear brake", "filled the clutch reservoir with DOT 4", "bled the clutch". The circuit names the job, and never the fluid.
 
 import type { ItemKey } from "../core/ids.ts";
 import type { KnownBike } from "../core/reading/vocabulary.ts";
@@ -9,49 +9,88 @@ import type { Layout } from "./layout.ts";
 import { tokensOf } from "./pieces.ts";
 import type { ItemPhrase } from "./read-items.ts";
 import type { Phrase } from "./work-fit.ts";
+import { holdsOnlyItems } from "./work-words.ts";
 
 /** What a verb of pouring does, as work. */
 const TOPPED = "top up";
 
-/** Does a word say that something was poured in? */
-export const saysPut = (layout: Layout, at: number): boolean => among(layout.known.vocabulary.details.fluids.puts, wordAt(layout.tokens, at));
+/** Does a word say that something was poured in: "poured", "got", or "in" before what it went into? */
+export const saysPut = (layout: Layout, at: number): boolean => {
+  const { details, gets } = layout.known.vocabulary;
+  const word = wordAt(layout.tokens, at);
+  if (among(details.fluids.puts, word) || among(gets, word)) return true;
+  return saysInto(layout, at);
+};
+
+/** "Into the clutch". */
+function saysInto(layout: Layout, at: number): boolean {
+  const { details, articles } = layout.known.vocabulary;
+  if (!among(details.fluids.into, wordAt(layout.tokens, at))) return false;
+  const next = among(articles, wordAt(layout.tokens, at + 1)) ? at + 2 : at + 1;
+  return circuitAt(layout, next, layout.tokens.length - 1) !== null;
+}
 
 /** `phrase`: the job; null where the bike has no such circuit. `holds`: what else was read in it as a job and is the circuit or the fluid. */
-type Put = { readonly phrase: Phrase | null; readonly verb: string; readonly holds: (phrase: ItemPhrase) => boolean };
+type Put = {
+  readonly phrase: Phrase | null;
+  readonly verb: string;
+  readonly circuit: Pick<Circuit, "from" | "to">;
+  readonly holds: (phrase: ItemPhrase) => boolean;
+};
 
-/** Fluid that a part says went into a circuit of this bike; null where it says no such thing, or where the jobs that were read say it as well. */
+/** Fluid that a part says went into a circuit of this bike, or that its clutch was bled; null where it says no such thing, or where the jobs that were read say it as well. */
 export function fluidPut(layout: Layout, part: Part, bike: KnownBike, said: readonly ItemPhrase[]): Put | null {
   const { details, workDone } = layout.known.vocabulary;
-  const at = tokensOf(part).find((each) => saysPut(layout, each));
-  if (at === undefined) return null;
-  const isTopped = under(workDone, wordAt(layout.tokens, at))?.includes(TOPPED) === true;
-  const text = layout.text.slice(layout.tokens[part.from]?.start, layout.tokens[part.to]?.end);
+  const at = tokensOf(part);
+  const bled = at.find((each) => under(workDone, wordAt(layout.tokens, each))?.includes("bleed") === true);
+  const puts = at.filter((each) => saysPut(layout, each));
+  if (bled === undefined && puts.length === 0) return null;
+  const isTopped = at.some((each) => under(workDone, wordAt(layout.tokens, each))?.includes(TOPPED) === true);
+  const [start, end] = [layout.tokens[part.from]?.start ?? 0, layout.tokens[part.to]?.end];
+  const fluids = fluidsNamed(layout.text.slice(start, end), [details]);
   // "Put the front brake back" pours nothing.
-  if (!isTopped && fluidsNamed(text, [details]).length === 0) return null;
-  const circuit = circuitIn(layout, part);
-  if (circuit === null) return null;
+  if (bled === undefined && !isTopped && fluids.length === 0) return null;
+  const each = tokensOf(part).flatMap((from) => circuitAt(layout, from, part.to) ?? []);
+  // What is said of the brakes when they are bled is in the names of their own job.
+  const may = bled === undefined ? each : each.filter(({ item }) => item !== BRAKES);
+  const isFluid = ({ from }: Circuit): boolean => fluids.some((fluid) => layout.tokens[from]?.start === start + fluid.start);
+  // "The clutch with brake fluid", "brake fluid in the clutch" are the clutch.
+  const circuit = may.find((one) => !isFluid(one)) ?? may[0];
+  if (circuit === undefined) return null;
+  // "DOT 4 goes in the brake" is advice: where no verb says that it was put in, nothing else may be said.
+  const named = at.flatMap((each) => {
+    const token = layout.tokens[each];
+    const inFluid = token !== undefined && fluids.some((fluid) => token.start >= start + fluid.start && token.start < start + fluid.end);
+    return inFluid || saysInto(layout, each) ? [{ from: each, to: each }] : [];
+  });
+  if (bled === undefined && puts.every((each) => saysInto(layout, each)) && !holdsOnlyItems(layout, part, [circuit, ...named])) return null;
   const overlaps = ({ from, to }: ItemPhrase): boolean => from <= circuit.to && to >= circuit.from;
   if (isTopped && circuit.item === BRAKES && said.some((phrase) => overlaps(phrase) && phrase.items.some((each) => each === BRAKES))) return null;
   const item = bike.items.find(({ key }) => key === circuit.item)?.key;
-  const verb = Object.entries(workDone).find(([, [first]]) => first === TOPPED)?.[0] ?? "";
+  const poured = Object.entries(workDone).find(([, [first]]) => first === TOPPED)?.[0] ?? "";
+  const verb = bled === undefined ? poured : (wordAt(layout.tokens, bled) ?? "");
   return {
     phrase: item === undefined ? null : { items: [item], together: true, from: circuit.from, to: circuit.to, part, verb, asks: false },
     verb,
-    holds: (phrase) => overlaps(phrase) || phrase.items.some((each) => /^brake-fluid\./u.test(each)),
+    circuit,
+    // "The clutch with brake fluid" names no job on the brakes.
+    holds: (phrase) => overlaps(phrase) || named.some(({ from }) => from >= phrase.from && from <= phrase.to),
   };
 }
 
 const BRAKES = "brake-fluid.inspect";
 
-/** The circuit that a part names first: "the clutch with brake fluid" is the clutch. */
-function circuitIn(layout: Layout, part: Part): { readonly item: ItemKey; readonly from: number; readonly to: number } | null {
-  const each = Object.entries(layout.known.vocabulary.details.fluids.circuits).flatMap(([item, phrases]) =>
-    phrases.map((phrase) => ({ item, words: phrase.split(" ") })),
-  );
-  for (const from of tokensOf(part)) {
-    const here = each.filter(({ words }) => from + words.length - 1 <= part.to && words.every((word, n) => wordAt(layout.tokens, from + n) === word));
-    const [longest] = here.toSorted((a, b) => b.words.length - a.words.length);
-    if (longest !== undefined) return { item: longest.item as ItemKey, from, to: from + longest.words.length - 1 };
-  }
-  return null;
+type Circuit = { readonly item: ItemKey; readonly from: number; readonly to: number };
+
+/** The longest name of a circuit that begins at a token. */
+function circuitAt(layout: Layout, from: number, to: number): Circuit | null {
+  let best: Circuit | null = null;
+  for (const [item, phrases] of Object.entries(layout.known.vocabulary.details.fluids.circuits))
+    for (const phrase of phrases) {
+      const words = phrase.split(" ");
+      const last = from + words.length - 1;
+      if (last > to || last <= (best?.to ?? -1) || !words.every((word, n) => wordAt(layout.tokens, from + n) === word)) continue;
+      best = { item: item as ItemKey, from, to: last };
+    }
+  return best;
 }

@@ -15,9 +15,11 @@ import { actionsOf, endsInYear, holdsOnlyItems, isRenewed, saysNew, standsFree, 
 
 const holdsVerb = oncePerPart((layout: Layout, part: Part): boolean => tokensOf(part).some((at) => isVerb(layout, at)));
 
-type Governed = { readonly found: readonly Phrase[]; readonly carried: readonly string[] | null };
+/** `lacking`: what was said to be filled or bled and is not on this bike. */
+export type Governed = { readonly found: readonly Phrase[]; readonly carried: readonly string[] | null; readonly lacking: readonly Lacking[] };
+type Lacking = { readonly part: Part; readonly from: number; readonly to: number };
 
-export const NONE: Governed = { found: [], carried: null };
+export const NONE: Governed = { found: [], carried: null, lacking: [] };
 
 /** Phrases that a verb governs, part by part. A part without a verb goes on with the list before it when it holds nothing else; "oil at 13,900" needs none. */
 export function governed(layout: Layout, parts: readonly Part[], bike: KnownBike, before: readonly string[] | null): Governed {
@@ -31,6 +33,7 @@ export function governed(layout: Layout, parts: readonly Part[], bike: KnownBike
   // Most messages hold no verb of work: their words need not be looked up.
   if (before === null && !parts.some(speaks)) return NONE;
   const found: Phrase[] = [];
+  const lacking: Lacking[] = [];
   const fitting = fittingOf(layout.known, bike);
   let carried = before;
   let things: readonly ItemPhrase[] = [];
@@ -45,7 +48,8 @@ export function governed(layout: Layout, parts: readonly Part[], bike: KnownBike
       .map((phrase) => withOtherEnd(layout, phrase, bike))
       .filter((phrase) => !isRead(layout, phrase, part));
     const put = fluidPut(layout, part, bike, named);
-    if (put?.phrase != null) found.push(put.phrase);
+    if (put !== null && put.phrase !== null) found.push(put.phrase);
+    else if (put !== null) lacking.push({ ...put.circuit, part });
     const all = put === null ? named : named.filter((phrase) => !put.holds(phrase));
     if (put !== null && all.length === 0) {
       carried = [put.verb];
@@ -114,7 +118,7 @@ export function governed(layout: Layout, parts: readonly Part[], bike: KnownBike
   }
   // "Chain cleaned, lubed and adjusted": of cleaning that goes with more there is nothing to ask.
   const isSaid = (asked: Phrase): boolean => found.some(({ asks, from }) => !asks && from === asked.from);
-  return { found: found.filter((phrase) => !phrase.asks || !isSaid(phrase)), carried };
+  return { found: found.filter((phrase) => !phrase.asks || !isSaid(phrase)), carried, lacking };
 }
 
 /** A single word that some name of an item listed before it holds too. */

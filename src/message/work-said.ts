@@ -7,10 +7,11 @@ import type { Known } from "../core/reading/vocabulary.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
 import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { saysPut } from "./fluid-put.ts";
 import { asSpan, bikeAt, dayAt, type Layout, type MeantBike, type MeantDay, resolved } from "./layout.ts";
 import { byBike, type Group, isJoin, isVerb, tokensOf } from "./pieces.ts";
 import type { Phrase } from "./work-fit.ts";
-import { governed, NONE } from "./work-governed.ts";
+import { type Governed, governed, NONE } from "./work-governed.ts";
 import { type AtFigure, dayOf, figureOf, figuresOf, gapsOfFigure } from "./work-when.ts";
 import { actionsOf, endsInYear, isArticle, isUnknown, isWorkshop } from "./work-words.ts";
 
@@ -48,7 +49,9 @@ export function workSaid(layout: Layout, clause: Clause): WorkSaid {
       if (unknown !== null) missing.push(unknown);
       continue;
     }
-    for (const { bike, phrases } of meant.each) {
+    for (const { bike, phrases, lacking } of meant.each) {
+      // "Oil changed and clutch bled", where a cable works the clutch: the oil is not recorded past it.
+      for (const { part, from, to } of lacking) intents.push(onUnknown(layout, part, bike, from, to));
       for (const phrase of phrases) for (let at = phrase.from; at <= phrase.to; at++) used.add(at);
       for (const figure of figuresOf(layout, group.parts, bike.bike)) used.add(figure.figure.at);
       intents.push(...intentsOf(layout, phrases, bike, group.parts));
@@ -79,13 +82,15 @@ function sameOn(layout: Layout, { names, parts }: Group, before: readonly Phrase
 const NO_WORK: WorkSaid = { intents: [], missing: [], used: new Set(), heard: false };
 
 /** Is there a verb of work in a clause, a word for something new, a figure behind an at-word, or a span of the past ("oil last May", "tyres 2022")? Without any of them it says no work. */
-function maySayWork({ tokens, dates, known: { vocabulary } }: Layout, { from, to, parts }: Clause): boolean {
+function maySayWork(layout: Layout, { from, to, parts }: Clause): boolean {
+  const { tokens, dates, known } = layout;
+  const { vocabulary } = known;
   if (dates.some(({ span, from: at }) => span !== null && at >= from && at <= to)) return true;
   if (parts.some((part) => endsInYear(tokens, part))) return true;
   for (const { from, to } of parts)
     for (let at = from; at <= to; at++) {
       const [token, before] = [tokens[at], tokens[at - 1]];
-      if (token?.is === "word" && among(vocabulary.details.fluids.puts, token.folded)) return true;
+      if (token?.is === "word" && saysPut(layout, at)) return true;
       if (token?.is === "word" && (under(vocabulary.workDone, token.folded) !== undefined || among(vocabulary.renewed, token.folded))) return true;
       if (token?.is === "number" && before !== undefined && before.is !== "number" && among(vocabulary.at, before.is === "word" ? before.folded : before.mark))
         return true;
@@ -124,7 +129,10 @@ function strangers(layout: Layout, parts: readonly Part[], phrases: readonly Phr
   );
 }
 
-type Spoken = { readonly each: readonly { readonly bike: MeantBike; readonly phrases: readonly Phrase[] }[]; readonly carried: readonly string[] | null };
+type Spoken = {
+  readonly each: readonly { readonly bike: MeantBike; readonly phrases: readonly Phrase[]; readonly lacking: Governed["lacking"] }[];
+  readonly carried: readonly string[] | null;
+};
 
 /** The bikes meant, and the phrases on each. With no bike named, a job that only one bike can have settles it. */
 function phrasesOf(layout: Layout, { names, parts }: Group, before: readonly string[] | null): Spoken {
@@ -132,17 +140,17 @@ function phrasesOf(layout: Layout, { names, parts }: Group, before: readonly str
   const meant = names.length > 0 ? names.map((name) => resolved(name, layout.known)) : [bikeAt(layout, first)];
   if (meant.every(({ bike }) => bike !== null)) {
     const each = meant.map((bike) => ({ bike, said: bike.bike === null ? NONE : governed(layout, parts, bike.bike, before) }));
-    return { each: each.map(({ bike, said }) => ({ bike, phrases: said.found })), carried: each[0]?.said.carried ?? null };
+    return { each: each.map(({ bike, said }) => ({ bike, phrases: said.found, lacking: said.lacking })), carried: each[0]?.said.carried ?? null };
   }
   const asked = meant.find(({ bike }) => bike === null) ?? { bike: null, gap: null };
   const able = layout.known.bikes.map((each) => ({ each, said: governed(layout, parts, each, before) })).filter(({ said }) => said.found.length > 0);
   const [only] = able;
-  if (only === undefined) return { each: [{ bike: asked, phrases: [] }], carried: null };
-  const { found: phrases, carried } = only.said;
-  if (able.length === 1 && asked.gap?.named === null) return { each: [{ bike: { bike: only.each, gap: null }, phrases }], carried };
+  if (only === undefined) return { each: [{ bike: asked, phrases: [], lacking: [] }], carried: null };
+  const { found: phrases, carried, lacking } = only.said;
+  if (able.length === 1 && asked.gap?.named === null) return { each: [{ bike: { bike: only.each, gap: null }, phrases, lacking }], carried };
   const options = able.map(({ each }) => each.id);
   const gap = asked.gap === null || asked.gap.named !== null ? asked.gap : { ...asked.gap, options };
-  return { each: [{ bike: { bike: null, gap }, phrases }], carried };
+  return { each: [{ bike: { bike: null, gap }, phrases, lacking }], carried };
 }
 
 const OUTCOME_OF: Partial<Record<WorkAction, Outcome>> = {

@@ -58,7 +58,7 @@ export const actionsOf = (known: Known, verb: string): readonly WorkAction[] =>
   (among(known.vocabulary.renewed, verb) || among(known.vocabulary.puts, verb) || among(known.vocabulary.gets, verb) ? ["replace"] : []);
 
 /** @param ends may the ends of the bike stand beside them too: "new tyres front and rear" */
-export function holdsOnlyItems(layout: Layout, part: Part, phrases: readonly ItemPhrase[], ends = false): boolean {
+export function holdsOnlyItems(layout: Layout, part: Part, phrases: readonly Pick<ItemPhrase, "from" | "to">[], ends = false): boolean {
   return tokensOf(part).every(
     (at) =>
       layout.taken.has(at) ||

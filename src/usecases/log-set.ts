@@ -1,10 +1,11 @@
 // A set of intents: held against history, and logged whole or kept as a draft that asks.
 
 import type { Defect } from "../core/defect.ts";
+import type { ItemKey } from "../core/ids.ts";
 import type { Intent } from "../core/reading/intent.ts";
-import type { Due, Status } from "../core/schedule/facts.ts";
+import type { Due, Outcome, Status } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
-import { isLeft } from "../core/schedule/mending.ts";
+import { isLeft, mends } from "../core/schedule/mending.ts";
 import type { Draft } from "../store/drafts.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
@@ -159,7 +160,10 @@ function mayClose(ctx: Ctx, bikes: readonly Garaged[], saved: Saved): { readonly
   };
   return saved.work.flatMap((record) => {
     const g = pick(bikes, record.bike);
-    const worked = new Set<string>(record.items.filter(({ outcome }) => !isLeft(outcome)).map(({ item }) => item));
+    // A top-up leaves in what should have been changed, so it is not even asked about.
+    const mayMend = (item: ItemKey, outcome: Outcome): boolean =>
+      outcome === "topped up" ? mends(outcome, (g === null ? null : itemOf(g, item))?.action ?? null) : !isLeft(outcome);
+    const worked = new Set<string>(record.items.filter(({ item, outcome }) => mayMend(item, outcome)).map(({ item }) => item));
     const open = g?.defects.filter((defect) => defect.on <= record.on.to && !saved.closed.some(({ id }) => id === defect.id)) ?? [];
     const mended = open.filter((defect) => defectRow(defect.kind)?.mends.some((item) => worked.has(item) && isSameEnd(item, defect)) === true);
     return mended.slice(0, 3).flatMap((defect) => shownOn(bikes, [defect]).map((shown) => ({ defect: shown, work: record.id })));

@@ -42,6 +42,8 @@ export type FluidWords = {
   readonly denied: readonly string[];
   /** Verbs of pouring: beside a circuit and what was poured they say a topping up. */
   readonly puts: readonly string[];
+  /** Before a circuit they say the same: "DOT 4 into the clutch". */
+  readonly into: readonly string[];
   /** What is topped up, by the item that it is recorded at. */
   readonly circuits: Readonly<Record<string, readonly string[]>>;
 };

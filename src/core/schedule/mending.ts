@@ -17,8 +17,10 @@ export function mends(outcome: Outcome, action: WorkAction | null): boolean {
   switch (outcome) {
     case "adjusted":
     case "replaced":
-    case "topped up":
       return true;
+    // Adding to what should be changed leaves in what was wrong with it.
+    case "topped up":
+      return action !== "replace";
     case "done":
       return action === null || !isLook(action);
     case "inspected, within limits":

@@ -25,7 +25,8 @@ export const GERMAN_DETAIL_WORDS: DetailWords = {
     },
     notBefore: ["fett", "spray", "paste", "schlauch", "schläuche", "dichtung"],
     denied: ["nicht", "kein", "keine", "ohne", "statt"],
-    puts: ["aufgefüllt", "nachgefüllt", "nachgekippt", "gefüllt", "gekippt"],
+    puts: ["aufgefüllt", "nachgefüllt", "nachgekippt", "gefüllt", "gekippt", "eingefüllt", "reingekippt"],
+    into: ["in"],
     circuits: {
       "brake-fluid.inspect": [
         ...["vordere bremse", "hintere bremse", "bremse vorne", "bremse hinten", "vorderbremse", "hinterbremse", "bremse", "bremsen"],

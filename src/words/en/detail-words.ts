@@ -61,7 +61,8 @@ export const ENGLISH_DETAIL_WORDS: DetailWords = {
     },
     notBefore: ["grease", "spray", "lube", "paste", "sealant", "sealer", "hose", "hoses", "line", "lines", "seal", "seals", "water", "engine"],
     denied: ["not", "no", "without", "never"],
-    puts: ["topped", "added", "filled", "poured", "put"],
+    puts: ["topped", "added", "filled", "poured", "put", "used"],
+    into: ["in", "into"],
     circuits: {
       "brake-fluid.inspect": [
         ...[
@@ -76,7 +77,7 @@ export const ENGLISH_DETAIL_WORDS: DetailWords = {
         ],
         ...["brake reservoir", "front reservoir", "rear reservoir", "front master cylinder", "rear master cylinder", "brake fluid", "brakes", "brake"],
       ],
-      "clutch-fluid.replace": ["clutch fluid", "clutch reservoir", "clutch master cylinder", "clutch"],
+      "clutch-fluid.replace": ["clutch fluid", "clutch reservoir", "clutch master cylinder", "clutch hydraulics", "clutch line", "clutch"],
     },
   },
   within: ["in"],

@@ -172,6 +172,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     "as",
     "well",
     "off",
+    ...["bit", "drop", "splash", "dash"],
     "after",
   ],
   articles: ["the", "my", "a", "an", "new", "fresh"],

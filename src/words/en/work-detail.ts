@@ -31,5 +31,8 @@ export const workDetailWords = (p: Printer) => {
     },
     /** A brake reservoir that needed topping up. */
     lookAtPads: (): string => "Fluid that has sunk is mostly worn pads, else a leak: look at both. A top-up restarts no clock.",
+    /** A clutch's reservoir that needed topping up: as its plates wear, the fluid rises. */
+    lookForLeak: (): string =>
+      "A clutch's fluid rises as the plates wear: if it has sunk, look for a leak at the lever, hose and slave cylinder. A top-up restarts no clock.",
   };
 };

@@ -5,9 +5,11 @@ import { ACTIONS } from "../../../src/core/plan/plan.ts";
 import { OUTCOMES } from "../../../src/core/schedule/facts.ts";
 import { mends } from "../../../src/core/schedule/mending.ts";
 
-test("what was set, renewed or filled up is mended, whatever the item asks for; what was looked at or could not be done is not", () => {
+test("what was set, renewed or filled up is mended; what was looked at or could not be done is not, nor what was filled up where all of it should be changed", () => {
   for (const action of [...ACTIONS, null]) {
-    expect(OUTCOMES.filter((outcome) => outcome !== "done" && mends(outcome, action))).toEqual(["adjusted", "replaced", "topped up"]);
+    expect(OUTCOMES.filter((outcome) => outcome !== "done" && mends(outcome, action))).toEqual(
+      action === "replace" ? ["adjusted", "replaced"] : ["adjusted", "replaced", "topped up"],
+    );
   }
 });
 
