@@ -9,6 +9,7 @@ import type { Place, ReadingKind } from "../core/reading/kinds.ts";
 import { isQuantity } from "../core/reading/value.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
+import { COMPARED_AT } from "../core/tyre/leak.ts";
 import { atTemperature } from "../core/tyre/pressure.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Ctx } from "./context.ts";
@@ -65,8 +66,6 @@ export type ReadingPictured =
   | { readonly pictured: "pressure"; readonly shown: PressureShown };
 
 const ENDS = ["front", "rear"] as const;
-/** Pressures are compared at this temperature. */
-const AT_CELSIUS = 20;
 /** More points than these run into one another. */
 const MOST_POINTS = 120;
 
@@ -137,7 +136,7 @@ export function pressureOf(g: Garaged, all: readonly ReadingRecord[]): PressureS
   return {
     ...onBike(g),
     typedIn,
-    celsius: AT_CELSIUS,
+    celsius: COMPARED_AT,
     panels: ENDS.map((place) => ({
       place,
       wanted: wantedOf(g, place),
@@ -150,7 +149,7 @@ export function pressureOf(g: Garaged, all: readonly ReadingRecord[]): PressureS
             on: each.on,
             read: value,
             typed: each.unit === typedIn ? each.typed : "",
-            levelled: air === null ? null : atTemperature(value, air, AT_CELSIUS),
+            levelled: air === null ? null : atTemperature(value, air, COMPARED_AT),
           };
         }),
     })),

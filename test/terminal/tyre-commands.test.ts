@@ -207,3 +207,13 @@ test("of both pads of a pair the thinner makes the wear line, one point a day", 
   expect((await run("/due bike:Heron")).text).toMatch(/Front pads: about [\d,]+ mi left .*from 2 readings/u);
   await t.close();
 });
+
+test("a tyre is filled indoors by no more than a fifth over what is wanted; further apart it is set where the ride starts", async () => {
+  const t = await talk("2026-03-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:8,000 mi" });
+  const set = (road: number) => t.one({ ...dm, run: `/tyre pressure want:36 psi garage:20 °C road:${road} °C` });
+  // Gay-Lussac on absolute pressure: 50.696 psi times 293.15 / 257.15 less 14.696 is 43.1, and for -17 °C 43.3; a fifth over 36 is 43.2.
+  expect((await set(-16)).text).toContain("Set 43 psi");
+  expect((await set(-17)).text).not.toContain("Set 43");
+  await t.close();
+});

@@ -5,6 +5,7 @@ import { chargeAt, freezesAt, judgeResting } from "../../src/core/battery/rest.t
 import { fromCanonical } from "../../src/core/quantity/units.ts";
 import { FREEZING, GRAVITY, REST_TABLES, RESTED_HOURS } from "../../src/trade/battery.ts";
 import { HEX_WIDTHS, METRIC_SPANNERS, THREADS } from "../../src/trade/fasteners.ts";
+import { FLUID_CLASSES } from "../../src/trade/fluids.ts";
 import { HOT_GRADES, WINTER_GRADES } from "../../src/trade/oil-grades.ts";
 import { TREAD_LAW } from "../../src/trade/tread-law.ts";
 import { LOAD_KILOGRAMS, SPEED_KMH } from "../../src/trade/tyres.ts";
@@ -46,6 +47,13 @@ describe("the least tread", () => {
       "United States": "moulded bar",
     }));
 });
+
+// Common practice: glycol fluids draw water and are changed every two years, as is a bike maker's mineral oil; silicone every four.
+test("how long a fluid is kept", () =>
+  expect(Object.values(FLUID_CLASSES).map(({ base, months }) => [base, months])).toEqual([
+    ...[["glycol", 24] as const, ["glycol", 24] as const, ["glycol", 24] as const],
+    ...[["silicone", 48] as const, ["mineral oil", 24] as const],
+  ]));
 
 describe("engine oil", () => {
   // SAE J300:2015: °C at which cranking and pumping are measured.

@@ -33,6 +33,16 @@ describe("by its volts", () => {
     const read = [volts(12.2, "2026-10-20"), volts(14.2, "2026-11-05", "charging voltage"), volts(12.75, "2026-11-10")];
     expect(chargeDay(standing(), read)).toEqual({ on: "2027-02-18", readings: 1, lithium: false, riding: false });
   });
+  test("a gel battery loses 2.5 mV a day and is charged at 12.5 V, a flooded one 3.5 mV and at 12.4 V, a lithium one 1 mV and at 12.8 V (common practice)", () => {
+    const after = (battery: string, at: number) => chargeDay(standing({ battery }), [volts(at, "2026-11-10")])?.on;
+    // 100 days each.
+    for (const [battery, at] of [
+      ["gel", 12.75],
+      ["flooded", 12.75],
+      ["lithium", 12.9],
+    ] as const)
+      expect(after(battery, at), battery).toBe("2027-02-18");
+  });
   test("a rise of more than a tenth of a volt is a charge, less is the weather", () => {
     const risen = (to: number) => chargeDay(standing(), [volts(12.6, "2026-11-10"), volts(to, "2026-11-20")])?.readings;
     // Less, and it holds: no day is foreseen.

@@ -11,7 +11,7 @@ import type { Taken } from "../../src/core/schedule/measured.ts";
 import type { Spec } from "../../src/core/spec/spec.ts";
 import { KINDS } from "../../src/trade/kinds.ts";
 import type { SpecKey } from "../../src/trade/spec-keys.ts";
-import { judgeAll, judgeTaken, type Rig, verdictsOf } from "../../src/usecases/judge.ts";
+import { judgeAll, judgeTaken, oneEndNew, type Rig, verdictsOf } from "../../src/usecases/judge.ts";
 
 const BIKE = { id: "b1" as BikeId, equipment: KINDS["chain-drive twin"].equipment };
 const rig = (specs: readonly Spec[] = [], place: string | null = null, use: Rig["use"] = null): Rig => ({
@@ -375,4 +375,12 @@ test("coolant that stands less frost than its spec asks for is told, and makes t
   expect(read(-37)?.judgement.is).toBe("at limit");
   expect(read(-20)).toMatchObject({ judgement: { is: "beyond limit", side: "high", room: -17 }, item: "coolant.replace" });
   expect(verdict(taken("coolant strength", -20, { unit: "°C" }), rig())).toBe("limit");
+});
+
+test("a tyre on one end alone is told from a pair, and one that was not put on is none", () => {
+  const did = (...items: readonly (readonly [string, "replaced" | "could not do"])[]) => oneEndNew(items.map(([item, outcome]) => ({ item, outcome })));
+  expect(did(["rear-tyre.replace", "replaced"])).toBe(true);
+  expect(did(["rear-tyre.replace", "replaced"], ["front-tyre.replace", "replaced"])).toBe(false);
+  expect(did(["rear-tyre.replace", "replaced"], ["front-tyre.replace", "could not do"])).toBe(true);
+  expect(did(["chain.replace", "replaced"])).toBe(false);
 });

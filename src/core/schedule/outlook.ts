@@ -78,9 +78,9 @@ function dayOf(leg: Leg, at: Moment, horizon: Horizon): Pick<Falling, "on" | "at
 const order = (a: Falling, b: Falling, horizon: Horizon): number =>
   daysBetween(b.on ?? horizon.on, a.on ?? horizon.on) || (a.at ?? 0) - (b.at ?? 0) || (a.item < b.item ? -1 : 1);
 
-/** Items this near to the first of them can be done in one evening. */
-const NEAR_DAYS = 28;
-const NEAR = { mi: 500, km: 800 } as const;
+/** Items this near to the first of them can be done together. Common practice. */
+export const NEAR_DAYS = 28;
+export const NEAR = { mi: 500, km: 800 } as const;
 
 /** What lies within four weeks, or 500 mi / 800 km, of the first of a group, in the order given. */
 export function evenings(falling: readonly Falling[], column: DistanceUnit): readonly (readonly Falling[])[] {

@@ -8,7 +8,7 @@ import type { PlanItem } from "../plan/plan.ts";
 import { between, figureIn, type Ridden, riddenOf, type Stretch, stretchOf } from "../quantity/distance.ts";
 import { doTheseFirst } from "../schedule/do-these-first.ts";
 import type { Due, Facts, Moment } from "../schedule/facts.ts";
-import { type Falling, type Horizon, outlook } from "../schedule/outlook.ts";
+import { type Falling, type Horizon, NEAR, NEAR_DAYS, outlook } from "../schedule/outlook.ts";
 import { dueList } from "../schedule/status.ts";
 
 /** "now": due already. "there": falls due at this service. "near": soon after it. "next": of the next service, which is near enough to be done with what falls due by a day. "unknown": nothing is on record of it, and it cannot wait for its next mark. */
@@ -45,10 +45,6 @@ export type Blind = {
   readonly until: "day" | "point";
   readonly next: { readonly mark: Ridden; readonly away: Stretch; readonly counted: boolean } | null;
 };
-
-/** As near as this is done together; the same as in looking ahead. */
-const NEAR_DAYS = 28;
-const NEAR = { mi: 500, km: 800 } as const;
 
 /**
  * The list of a service.

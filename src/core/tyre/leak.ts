@@ -41,7 +41,8 @@ export type Leak =
   /** `temperature`: there are readings enough, but not with the temperature they were read at. */
   | { readonly is: "cannot tell"; readonly missing: "readings" | "temperature" };
 
-const AT = 20;
+/** °C at which pressures read in different weather are compared. */
+export const COMPARED_AT = 20;
 const MONTH = 30;
 /** A loss is told as a leak when it is beyond the usual with nine chances in ten. */
 const SURE = 1.2816;
@@ -60,7 +61,7 @@ function lineOf(told: readonly PressureReading[], rule: LeakRule): Extract<Leak,
   const since = fillsOf(told, rule.pumped).at(-1) ?? [];
   if (!enough(since, rule)) return null;
   const line = lineThrough(
-    since.map(({ day, gauge, celsius }) => ({ x: day, y: atTemperature(gauge, celsius ?? AT, AT) })),
+    since.map(({ day, gauge, celsius }) => ({ x: day, y: atTemperature(gauge, celsius ?? COMPARED_AT, COMPARED_AT) })),
     rule.noise,
     { start: null, slope: null },
   );
@@ -81,7 +82,7 @@ function likely(all: readonly Fill[], rule: LeakRule): Extract<Leak, { is: "leak
   if (enough(last, rule) && lossOf(last) <= (rule.usual * daysOf(last)) / MONTH) return null;
   const fills = all.filter((fill) => daysOf(fill) > 0 && (fill === last || (fill[0]?.day ?? 0) >= today - rule.back));
   const from = Math.max(0, ...fills.map((fill) => fill[0]?.gauge ?? 0));
-  const explained = from - atTemperature(from, AT, AT - rule.fall);
+  const explained = from - atTemperature(from, COMPARED_AT, COMPARED_AT - rule.fall);
   const [lost, days] = [sum(fills.map(lossOf)), sum(fills.map(daysOf))];
   if (lost <= explained + (rule.usual * Math.max(0, days - MONTH)) / MONTH) return null;
   return { is: "leak likely", lost, days, fills: fills.length, explained, fall: rule.fall, readings: sum(fills.map((fill) => fill.length)) };
@@ -97,7 +98,7 @@ const enough = (fill: Fill, rule: LeakRule): boolean => fill.length >= 2 && days
 /** What was lost from one reading to the next, in kPa: the weather taken out where it is known of both. */
 function lostBetween(a: PressureReading, b: PressureReading): number {
   if (a.celsius === null || b.celsius === null) return a.gauge - b.gauge;
-  return atTemperature(a.gauge, a.celsius, AT) - atTemperature(b.gauge, b.celsius, AT);
+  return atTemperature(a.gauge, a.celsius, COMPARED_AT) - atTemperature(b.gauge, b.celsius, COMPARED_AT);
 }
 const lossOf = (fill: Fill): number => sum(fill.slice(1).map((each, n) => lostBetween(fill[n] ?? each, each)));
 

@@ -211,6 +211,14 @@ describe("a leak of which nobody noted the weather", () => {
     // Pumped up once and holding for a fortnight since: whatever it was is mended.
     expect(of([36, 30, 36, 36, 36, 35.5], 7)).toEqual({ is: "cannot tell", missing: "temperature" });
   });
+  test("fills are added up over sixty days, counted from the first reading of each", () => {
+    const over = (...days: readonly number[]) =>
+      leakOf(
+        days.map((day, n): PressureReading => ({ day, gauge: psi(n % 2 === 0 ? 36 : 33), celsius: null })),
+        LEAK_RULE,
+      ).is;
+    expect([over(0, 4, 56, 60), over(0, 4, 57, 61)]).toEqual(["leak likely", "cannot tell"]);
+  });
   test("what was set for another load, let out, or read after two months is no loss", () => {
     expect(
       of(
