@@ -16,6 +16,7 @@ test.each([
   // The thinnest grades of that issue: 8 is 4.0 to below 6.1, 12 is 5.0 to below 7.1.
   ["0W-8", { unknown: [], winter: { cranks: -35, pumps: -40 }, hot: { from: 4, below: 6.1 } }],
   ["SAE 12", { unknown: [], hot: { from: 5, below: 7.1 } }],
+  ["SAE 8", { unknown: [], hot: { from: 4, below: 6.1 } }],
   ["10W-35", { unknown: ["35"], hot: null }],
   // 49 CFR 571.116 S5.1: DOT 4 at least 230 °C dry and 155 °C wet; DOT 5.1 has the limits of DOT 5, 260 and 180.
   ["DOT 4", { dry: 230, wet: 155 }],
