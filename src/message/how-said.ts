@@ -2,7 +2,7 @@
 
 import type { ConditionRead } from "../core/reading/detail.ts";
 import type { SpecUse } from "../core/spec/spec.ts";
-import { among } from "./among.ts";
+import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
 import type { Phrase } from "./phrases.ts";
@@ -62,39 +62,53 @@ const clauseOf = (layout: Layout, part: Part) => layout.clauses.find(({ from, to
 
 const saysOnlyHow = oncePerPart((layout: Layout, part: Part): boolean => {
   const phrases = [...phrasesInside(layout.phrases.condition, part), ...phrasesInside(layout.phrases.load, part)];
-  if (phrases.length === 0) return false;
-  const { onBike, measuring } = layout.known.vocabulary;
-  const { hours, minutes, forces } = measuring;
+  if (phrases.length === 0 && stoodHours(layout, [part]) === null) return false;
+  const { onBike, around, articles, measuring } = layout.known.vocabulary;
+  const { hours, minutes, forces, spans, stood } = measuring;
   const isAmount = (at: number): boolean => {
     const token = layout.tokens[at];
     const next = token?.is === "number" && token.unitText !== null ? token.unitText.toLowerCase() : (wordAt(layout.tokens, at + 1) ?? "");
-    return [hours, minutes, forces].some((list) => among(list, next));
+    return under(spans, next) !== undefined || [hours, minutes, forces].some((list) => among(list, next));
   };
+  const lists = [onBike, hours, minutes, forces, ...(phrases.length > 0 ? [] : [around, articles, stood.words, stood.after])];
   return tokensOf(part).every((at) => {
     if (phrases.some((phrase) => at >= phrase.at && at <= phrase.to) || isAnd(layout, at)) return true;
     const word = wordAt(layout.tokens, at);
     if (layout.tokens[at]?.is === "number") return isAmount(at);
-    return !layout.taken.has(at) && (word === null || word === undefined || [onBike, hours, minutes, forces].some((list) => among(list, word)));
+    return !layout.taken.has(at) && (word === null || under(spans, word) !== undefined || lists.some((list) => among(list, word)));
   });
 });
 
-/** How long a battery had stood, in hours, where the words beside "rested" say so; 0 where they say only that it was minutes. Null where nothing is said. */
+/** How long a battery had stood, in hours, where the words beside "rested" or "stood" say so; 0 where they say only that it was minutes. Null where nothing is said. */
 export function stoodHours(layout: Layout, parts: readonly Part[]): number | null {
-  const { hours, minutes } = layout.known.vocabulary.measuring;
+  const { hours, minutes, spans } = layout.known.vocabulary.measuring;
   for (const part of parts) {
     const rested = phrasesInside(layout.phrases.condition, part).filter(({ are }) => are.includes("rested"));
     for (const at of tokensOf(part)) {
       const near = rested.some((phrase) => at >= phrase.at - REACH && at <= phrase.to + REACH);
       const token = layout.tokens[at];
       const word = token?.is === "number" ? (token.unitText?.toLowerCase() ?? "") : (wordAt(layout.tokens, at) ?? "");
-      const unit = among(hours, word) ? 1 : among(minutes, word) ? 1 / 60 : null;
-      if (!near || unit === null) continue;
+      const unit = among(hours, word) ? 1 : among(minutes, word) ? 1 / 60 : (under(spans, word) ?? null);
+      if (unit === null || layout.taken.has(at)) continue;
       const before = layout.tokens[at - 1];
       const counted = token?.is === "number" ? token : before?.is === "number" ? before : null;
-      return counted === null ? 0 : counted.value * unit;
+      if (!near && !saysStood(layout, part, { from: counted === null || counted === token ? at : at - 1, to: at })) continue;
+      // "After a week", "overnight, after the ride": a span without a figure is one of it, hours without one are none.
+      return counted === null ? (under(spans, word) ?? 0) : counted.value * unit;
     }
   }
   return null;
+}
+
+/** "Stood 2 days", "after a week", "3 weeks off the charger"; not "after 2 hours riding". */
+function saysStood(layout: Layout, part: Part, span: Pick<Part, "from" | "to">): boolean {
+  const { articles, measuring } = layout.known.vocabulary;
+  const { words, after, ran } = measuring.stood;
+  const isSaid = (list: readonly string[], from: number, to: number): boolean =>
+    tokensOf(part).some((at) => at >= from && at <= to && among(list, wordAt(layout.tokens, at)));
+  if (isSaid(words, span.from - REACH, span.to + 1)) return true;
+  const first = among(articles, wordAt(layout.tokens, span.from - 1)) ? span.from - 1 : span.from;
+  return among(after, wordAt(layout.tokens, first - 1)) && !isSaid(ran, part.from, part.to);
 }
 
 /** How many words may stand between "rested" and how long. */

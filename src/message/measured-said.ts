@@ -293,7 +293,9 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
   const across = points.length > 0 ? points.map(({ value }) => value) : rangeTo !== null && POINTS.includes(kind) ? [figure.value, rangeTo] : [];
   const how = howParts(layout, part, shared.at(-1) ?? part);
   const stood = kind === "battery voltage" ? stoodHours(layout, how) : null;
-  const conditions = conditionsOf(layout, part, shared.at(-1)).filter((each) => saysSomething(kind, each));
+  const said = conditionsOf(layout, part, shared.at(-1)).filter((each) => saysSomething(kind, each));
+  // "Stood 2 days" says that it was rested, and for how long.
+  const conditions = stood === null || said.includes("rested") ? said : [...said, "rested" as const];
   const load = BY_LOAD.includes(kind) ? loadOf(layout, part, figure.at, shared.at(-1)) : null;
   const force = kind === "belt deflection" ? forceSaid(layout, how, figure.at) : null;
   const side = kind === "pad thickness" ? sideOf(layout, figure) : null;

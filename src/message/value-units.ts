@@ -5,7 +5,9 @@ import { type KindRow, kindRow, type ReadingKind, type ReadingUnit } from "../co
 import type { Measurable } from "./measured-figures.ts";
 
 /** Unit words that are plain words or places as well: "36 in the rear", "33 f". */
-const PLAIN_WORDS = ["in", "f", "r", "c"];
+const PLAIN_WORDS = ["in", "f", "r"];
+/** "5 c" across a tyre is its centre; beside anything else it is degrees. */
+const CENTRE = "c";
 
 /** Typed units that a kind can be read in; `bare` true when the figure counts as typed without a unit. Null: it cannot be of this kind. */
 export function unitsFor(kind: ReadingKind, figure: Measurable): { readonly units: readonly UnitId[]; readonly bare: boolean } | null {
@@ -15,7 +17,8 @@ export function unitsFor(kind: ReadingKind, figure: Measurable): { readonly unit
   // 33 "lbs" in a tyre are pounds a square inch.
   if (dimension === "pressure" && figure.units.includes("lb")) return { units: ["psi"], bare: false };
   const degrees = dimension === "temperature" && figure.units.includes("°");
-  const plain = figure.token.unitText === null || PLAIN_WORDS.includes(figure.token.unitText.toLowerCase());
+  const word = figure.token.unitText?.toLowerCase() ?? null;
+  const plain = word === null || PLAIN_WORDS.includes(word) || (word === CENTRE && kind === "tread");
   if (!degrees && figure.units.length > 0 && !plain) return null;
   return possibleUnits(kind, figure.value).length > 0 ? { units: [], bare: true } : null;
 }

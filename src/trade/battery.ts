@@ -2,6 +2,7 @@
 
 import type { RestTable } from "../core/battery/rest.ts";
 import type { Limit } from "../core/judgement/verdict.ts";
+import { toCanonical } from "../core/quantity/units.ts";
 
 export type Chemistry = "flooded" | "AGM" | "gel" | "lithium";
 
@@ -66,12 +67,12 @@ export const GRAVITY = [
 
 /** Freezing point in °C by specific gravity. Source: US Army TM 5-1185, table III, and OD 1002 (printed in °F: 32, 19, 5, -16, -62, -90). A much-copied other table puts Celsius figures in the Fahrenheit column. */
 export const FREEZING = [
-  { x: 1, y: 0 },
-  { x: 1.1, y: (19 - 32) / 1.8 },
-  { x: 1.15, y: (5 - 32) / 1.8 },
-  { x: 1.2, y: (-16 - 32) / 1.8 },
-  { x: 1.25, y: (-62 - 32) / 1.8 },
-  { x: 1.28, y: (-90 - 32) / 1.8 },
+  { x: 1, y: toCanonical(32, "°F") },
+  { x: 1.1, y: toCanonical(19, "°F") },
+  { x: 1.15, y: toCanonical(5, "°F") },
+  { x: 1.2, y: toCanonical(-16, "°F") },
+  { x: 1.25, y: toCanonical(-62, "°F") },
+  { x: 1.28, y: toCanonical(-90, "°F") },
 ] as const;
 
 /** Volts lost a day while it stands connected. Common practice: lead-acid loses some 3 to 10 % of its charge a month, more with a clock or an alarm. */

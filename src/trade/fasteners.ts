@@ -1,5 +1,6 @@
 // The trade's tables of threads, strengths, friction and hex widths.
 
+import { toCanonical } from "../core/quantity/units.ts";
 import type { Friction, Grade } from "../core/torque/estimate.ts";
 import type { HexSize } from "../core/torque/hex.ts";
 import type { ThreadTable } from "../core/torque/thread.ts";
@@ -26,7 +27,8 @@ export const THREADS: ThreadTable = {
   },
 };
 
-const KSI = 6.894_757_293_168_361;
+/** MPa. */
+const KSI = toCanonical(1, "psi");
 
 /** More thread than this many diameters adds no strength: the first turns carry the load. Common practice. */
 export const MOST_ENGAGED = 2.5;
@@ -74,12 +76,22 @@ export const USUAL_WRENCHES = [
   { drive: "3/4 in", low: 100, high: 500 },
 ] as const satisfies readonly { readonly drive: Drive; readonly low: number; readonly high: number }[];
 
+/** Widths across flats in mm of hex heads by metric thread: the present series and the one before it. Sources: ISO 272; DIN 931/933 before the change. */
+export const HEX_WIDTHS = {
+  "5": { now: 8, before: 8 },
+  "6": { now: 10, before: 10 },
+  "8": { now: 13, before: 13 },
+  "10": { now: 16, before: 17 },
+  "12": { now: 18, before: 19 },
+  "14": { now: 21, before: 22 },
+} as const;
+
 const mm = (width: number): HexSize => ({ name: `${width} mm`, width });
 /** "13/16", "1 1/16". */
 const inch = (name: string): HexSize => {
   const [fraction = "", whole = "0"] = name.split(" ").reverse();
   const [above = 0, below = 1] = fraction.split("/").map(Number);
-  return { name: `${name} in`, width: (Number(whole) + above / below) * 25.4 };
+  return { name: `${name} in`, width: toCanonical(Number(whole) + above / below, "in") };
 };
 
 /** Widths across flats that spanners are sold in. Sources: ISO 272 (with the older 17, 19, 22 and 32 mm), ASME B18.2.1; the sizes between are sold too. Common practice. */

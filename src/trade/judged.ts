@@ -3,6 +3,7 @@
 
 import type { EquipmentRule } from "../core/equipment.ts";
 import type { Limit, Missing } from "../core/judgement/verdict.ts";
+import { toCanonical } from "../core/quantity/units.ts";
 import type { ConditionRead } from "../core/reading/detail.ts";
 import type { Place, ReadingKind } from "../core/reading/kinds.ts";
 import type { CautionKey } from "./cautions.ts";
@@ -80,8 +81,10 @@ const row = (more: Partial<JudgedRow> & Pick<JudgedRow, "fine">): JudgedRow => (
   ...more,
 });
 
-/** The bars moulded into every motorcycle tyre: "bar reached, replace" where the law of the place is not known. */
-const BARS: Limit = { min: 25.4 / 32, max: null, near: 0.8, source: "49 CFR 571.119 S6.4: bars of 1/32 in (0.8 mm)" };
+/** How high the bars moulded into every motorcycle tyre stand, mm. Source: 49 CFR 571.119 S6.4, 1/32 in, printed as 0.8 mm too. */
+export const BAR = toCanonical(1, "1/32 in");
+/** "Bar reached, replace" where the law of the place is not known. */
+const BARS: Limit = { min: BAR, max: null, near: 0.8, source: "49 CFR 571.119 S6.4: bars of 1/32 in (0.8 mm)" };
 /** Common practice: many makers ask for new pads at 1 to 2 mm of lining. */
 const LINING: Limit = { min: 1, max: null, near: 1, source: "common practice" };
 

@@ -12,6 +12,9 @@ export const WINTER_GRADES = {
 
 /** Grades when hot: kinematic viscosity at 100 °C in mm²/s, from (inclusive) to below. */
 export const HOT_GRADES = {
+  // The thinnest two are for cars; asked for, they are told.
+  "8": { from: 4, below: 6.1 },
+  "12": { from: 5, below: 7.1 },
   "16": { from: 6.1, below: 8.2 },
   "20": { from: 6.9, below: 9.3 },
   "30": { from: 9.3, below: 12.5 },
@@ -21,13 +24,3 @@ export const HOT_GRADES = {
 } as const;
 
 export const OIL_SOURCE = "SAE J300:2015";
-
-/** Widths across flats in mm of hex heads by thread: the present series and the one before it. Sources: ISO 272; DIN 933 before the change. */
-export const HEX_WIDTHS = {
-  "5": { now: 8, before: 8 },
-  "6": { now: 10, before: 10 },
-  "8": { now: 13, before: 13 },
-  "10": { now: 16, before: 17 },
-  "12": { now: 18, before: 19 },
-  "14": { now: 21, before: 22 },
-} as const;

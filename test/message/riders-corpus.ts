@@ -242,6 +242,21 @@ export const RIDERS_SAY: readonly Case[] = [
   c("front was down to 27 psi, pumped it back up to 33", "cold pressure/front 27 psi@Heron", "cold pressure 33 psi@Heron ?place"),
   c("battery was 11.9 this morning, put it on the tender overnight and it's 12.8 now", "battery voltage 11.9 V@Heron"),
   c("measured the back tyre: 2.8 left, 2.1 middle, 2.9 right", 'tread/rear 2.1 ?@Heron {"points":[2.8,2.1,2.9]} ?unit'),
+  c("battery 12.6 V after 8 hours at 5 °C", 'battery voltage 12.6 V@Heron {"conditions":["rested"],"stood":8}', "ambient temperature 5 °C@Heron"),
+  c("battery 12.6 V after 8 hours at 5 C", 'battery voltage 12.6 V@Heron {"conditions":["rested"],"stood":8}', "ambient temperature 5 °C@Heron"),
+  c("battery 12.6V, 5 C", "battery voltage 12.6 V@Heron", "ambient temperature 5 °C@Heron"),
+  c("battery 12.6 V after standing overnight", 'battery voltage 12.6 V@Heron {"conditions":["rested"]}'),
+  c("battery 12.6 V stood 2 days", 'battery voltage 12.6 V@Heron {"conditions":["rested"],"stood":48}'),
+  c("battery 12.6 V after 2 days", 'battery voltage 12.6 V@Heron {"conditions":["rested"],"stood":48}'),
+  c("battery 12.6 V standing for a week", 'battery voltage 12.6 V@Heron {"conditions":["rested"],"stood":168}'),
+  c("after 3 weeks the battery shows 12.4 V", 'battery voltage 12.4 V@Heron {"conditions":["rested"],"stood":504}'),
+  c("battery 12.4 V, 3 weeks off the charger", 'battery voltage 12.4 V@Heron {"conditions":["rested"],"stood":504}'),
+  c("battery 12.6 V after 2 hours riding", "battery voltage 12.6 V@Heron"),
+  c("battery 12.6 V after 20 minutes", 'battery voltage 12.6 V@Heron {"conditions":["rested"],"stood":0.3333333333333333}'),
+  c("battery 12.6 V, parked since 2 weeks", 'battery voltage 12.6 V@Heron {"conditions":["rested"],"stood":336}'),
+  c("battery 12.6 V after a week on the charger", 'battery voltage 12.6 V@Heron {"conditions":["on the charger"]}'),
+  c("battery 12.6 V 2 days ago", "battery voltage 12.6 V@Heron on 2026-11-23"),
+  c("battery 12.9 V straight off the charger", "battery voltage 12.9 V@Heron"),
 ];
 
 /** Several bikes in one message: each figure is of the bike that its own part names. */

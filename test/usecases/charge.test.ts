@@ -71,7 +71,10 @@ describe("a bike that is not laid up", () => {
 });
 
 test("of a battery of 6 V, of none, and of a bike that rides nothing is said", () => {
-  expect(chargeDay(standing(), [volts(6.3, "2026-11-10")])).toBeNull();
+  // Three cells that are full show 6.4 V; of 12 V one is dead at 7.5 V, which is told as it is told when it is read.
+  expect(chargeDay(standing(), [volts(6.4, "2026-11-10")])).toBeNull();
+  expect(chargeDay(standing(), [volts(7, "2026-11-10")])).toBeNull();
+  expect(chargeDay(standing(), [volts(7.5, "2026-11-10")])?.on).toBe("2026-11-10");
   expect(chargeDay(standing(), [volts(11.8, "2026-11-10")])?.on).toBe("2026-11-10");
   expect(chargeDay(standing({ battery: "none" }), [])).toBeNull();
   expect(chargeDay(standing({ state: "riding" }), [])).toBeNull();

@@ -108,6 +108,8 @@ describe("what a measure needs to be known", () => {
     expect(verdict(volts(13.2, { rpm: 900 }), kept)).toBe("revs");
     expect(verdict(volts(13.2, { conditions: ["idling"] }), kept)).toBe("revs");
     expect(verdict(volts(13.2, { rpm: 4000 }), kept)).toBe("beyond limit");
+    // From 2,000 a minute on it is no idle (common practice).
+    expect([1999, 2000].map((rpm) => verdict(volts(13.2, { rpm }), kept))).toEqual(["revs", "beyond limit"]);
     // Too high it is at any speed.
     expect(verdict(volts(15.6, { rpm: 900 }), kept)).toBe("beyond limit");
   });
@@ -128,6 +130,22 @@ describe("what a measure needs to be known", () => {
     expect(judgeTaken(volts(12.7, rested), cold)?.alarm).toBe(null);
     expect(judgeTaken(volts(10.2, rested), rig())?.alarm).toBe("more than flat");
     expect(judgeTaken(volts(5.8, rested), rig())?.alarm).toBe("six volts");
+  });
+  test("of air within 3 degrees of where its acid freezes it may be frozen; which volts are more than flat goes by its cells", () => {
+    const of = (battery: "flooded" | "AGM" | "lithium", value: number, air: number | null = null) =>
+      judgeTaken(taken("battery voltage", value, { unit: "V", detail: { conditions: ["rested"] } }), {
+        ...{ ...rig(), bike: { ...BIKE, equipment: { ...BIKE.equipment, battery } } },
+        air: new Map(air === null ? [] : [[localDate("2026-11-26"), air]]),
+      })?.alarm;
+    // Empty, of a gravity of 1.120, it freezes at 13.4 °F, -10.3 °C (US Army TM 5-1185); the 3 degrees are common practice.
+    expect([of("flooded", 11.5, -7.4), of("flooded", 11.5, -7.2)]).toEqual(["frozen", null]);
+    // Common practice: a lead-acid battery has lost a cell below 11 V; four lithium iron phosphate cells are harmed below 2.5 V each.
+    expect([of("AGM", 11), of("AGM", 10.9), of("lithium", 10), of("lithium", 9.9)]).toEqual([null, "more than flat", null, "more than flat"]);
+    expect([of("lithium", 7), of("AGM", 7), of("AGM", 7.1)]).toEqual(["six volts", "six volts", "more than flat"]);
+  });
+  test("a slack chain is not ridden on from 20 mm beyond its window on (common practice, from memory)", () => {
+    const grave = (mm: number) => judgeTaken(taken("chain slack", mm, { detail: { conditions: ["upright"] } }), rig([slack]))?.doNotRide;
+    expect([36, 40, 54, 55].map(grave)).toEqual([false, false, false, true]);
   });
   test("a pressure is judged by the load that was said with it", () => {
     const both = rig(
@@ -231,6 +249,15 @@ describe("what stands of several readings", () => {
   });
 });
 
+test("what was left stands, even where what was found is said behind it", () => {
+  const detail = (state: "found" | "left"): ReadingDetail => ({ conditions: ["upright"], state });
+  const all = judgeAll(
+    [taken("chain slack", 30, { detail: detail("left") }), taken("chain slack", 45, { detail: detail("found") })],
+    rig([figure("chain slack", 25, 35)]),
+  );
+  expect(all.map(({ value, judgement }) => [value, judgement.is])).toEqual([[30, "within"]]);
+});
+
 test("a low battery says at which frost it bursts; a lithium one does not freeze but is never charged in frost", () => {
   const low = taken("battery voltage", 11.89, { unit: "V" });
   // US Army TM 5-1185 at the specific gravity of an empty battery, 1.120: +13 °F, by a straight line between 1.100 (+19 °F) and 1.150 (+5 °F).
@@ -312,6 +339,15 @@ describe("nothing is called good that is not", () => {
     expect(verdict(psi(38), rig([solo], null, "two-up"))).toBe("load");
     expect(verdict(psi(20), rig([solo], null, "two-up"))).toBe("beyond limit");
     expect(verdict(psi(34), rig([solo]))).toBe("within");
+  });
+  test("two up, a sag right for one says nothing", () => {
+    const sag = (use: Rig["use"]) => verdict(taken("rider sag", 35, { place: "rear" }), rig([figure("rear rider sag", 30, 40, "solo")], null, use));
+    expect([sag(null), sag("two-up")]).toEqual(["within", "load"]);
+  });
+  test("beyond 60 % of antifreeze a share says nothing sure", () => {
+    // US Army ordnance lesson on coolant solutions: 60 % protects best, more and less do so less.
+    const share = (percent: number) => verdict(taken("antifreeze share", percent), rig([figure("coolant strength", null, -37)]));
+    expect([share(40), share(50), share(60), share(61)]).toEqual(["beyond limit", "at limit", "within", "frost point"]);
   });
   test("a cable without play is told whatever the manual; with play only the manual tells", () => {
     expect(judgeTaken(taken("throttle free play", 0), rig())).toMatchObject({ judgement: { is: "beyond limit", side: "low" }, item: "throttle-cable.adjust" });

@@ -13,6 +13,10 @@ test.each([
   // SAE J300:2015: 10W cranks at -25 °C and pumps at -30 °C; 40 is 12.5 to below 16.3 mm²/s at 100 °C; 20 begins at 6.9 in that issue.
   ["10W-40", { winter: { cranks: -25, pumps: -30 }, hot: { from: 12.5, below: 16.3 } }],
   ["SAE 20", { winter: null, hot: { from: 6.9, below: 9.3 } }],
+  // The thinnest grades of that issue: 8 is 4.0 to below 6.1, 12 is 5.0 to below 7.1.
+  ["0W-8", { unknown: [], winter: { cranks: -35, pumps: -40 }, hot: { from: 4, below: 6.1 } }],
+  ["SAE 12", { unknown: [], hot: { from: 5, below: 7.1 } }],
+  ["10W-35", { unknown: ["35"], hot: null }],
   // 49 CFR 571.116 S5.1: DOT 4 at least 230 °C dry and 155 °C wet; DOT 5.1 has the limits of DOT 5, 260 and 180.
   ["DOT 4", { dry: 230, wet: 155 }],
   ["dot5.1", { dry: 260, wet: 180 }],

@@ -144,6 +144,33 @@ describe("what wears", () => {
     await t.one({ as: "m1", press: button(await log("front left pads 5 mm"), "Yes, it is right") });
     expect((await run("m1", "/reading picture:pads")).data.shown.panels[0]).toMatchObject({ points: [{ value: 5 }], line: null });
   });
+  test("what was found at a job is of the part that came off: the new one's line begins without it", async () => {
+    const life = async (as: string, found: string) => {
+      await run(as, "/bike add name:Heron kind:chain-drive twin odometer:12,000 mi");
+      if (found !== "") await t.one({ as, in: "dm", say: found });
+      await run(as, "/work did:rear tyre age at:12,000 mi outcome:replaced");
+      for (const said of ["13,000 mi, tread 6.3 mm rear", "14,000 mi, tread 5.5 mm rear"]) {
+        await t.send({ advance: "P30D", asleep: true });
+        await t.one({ as, in: "dm", say: said });
+      }
+      return (await run(as, "/tyre show")).data.worn.map(({ wear }: { wear: unknown }) => wear);
+    };
+    const [without, beside] = [await life("m1", ""), await life("m2", "tread found 1.8 mm rear")];
+    expect(without).toMatchObject([{ is: "line", readings: 2 }]);
+    expect(beside).toEqual(without);
+  });
+  test("a chain only lengthens: a jump up is of the same one, one that is shorter again is another", async () => {
+    await add("m1", "Heron");
+    const read = async (miles: string, mm: string): Promise<number> => {
+      await t.send({ advance: "P30D", asleep: true });
+      await run("m1", `/reading log:${miles}`);
+      await run("m1", `/reading log:chain ${mm} mm over 20 pitches`);
+      return (await run("m1", "/reading picture:chain")).data.shown.panels[0].points.length;
+    };
+    expect([await read("9,000 mi", "317.6"), await read("10,500 mi", "319.5"), await read("12,000 mi", "320.1"), await read("12,500 mi", "317.7")]).toEqual([
+      1, 2, 3, 1,
+    ]);
+  });
   test("a chain whose pitches nobody counted has no picture; words say what to log", async () => {
     await add("m1", "Heron");
     await run("m1", "/reading log:chain length 1020 mm");

@@ -1,6 +1,7 @@
 // A battery at rest: what its volts say of its charge, how fast it loses it, and whether it can freeze. Volts of a 12 V battery, temperatures in °C.
 
 import { cannotTell, type Judgement, judge, type Limit } from "../judgement/verdict.ts";
+import { toCanonical } from "../quantity/units.ts";
 import { lineThrough } from "../wear/line.ts";
 
 /** A table of a chemistry, falling: resting volts, with the charge as a share and the acid's specific gravity where it can be told. */
@@ -16,7 +17,7 @@ export type RestTable = {
 const FINE = 0.01;
 
 /** °C of the tables: they are printed for 80 °F. */
-const TABLE_CELSIUS = (80 - 32) / 1.8;
+const TABLE_CELSIUS = toCanonical(80, "°F");
 /** Volts by which six lead-acid cells at rest rise with each kelvin at one charge: 0.2 to 0.3 mV a cell (Bode, Lead-Acid Batteries; Linden, Handbook of Batteries; from memory). The trade's 0.024 V in 10 °F is a hydrometer's correction and three times that. */
 const VOLTS_A_KELVIN = 6 * 0.00025;
 

@@ -1,18 +1,20 @@
 // A chain's wear: how much longer it is than its pitches, in shares of the nominal length. Lengths in mm.
 
 import { cannotTell, type Judgement, judge } from "../judgement/verdict.ts";
+import { toCanonical } from "../quantity/units.ts";
 
 /** Nominal pitch by the size printed on the chain: its first digit is the pitch in eighths of an inch. Source: ISO 606, ANSI B29.1 (4xx 1/2 in, 5xx 5/8 in; 6xx 3/4 in from memory). */
 export function pitchOf(size: string): number | null {
-  const eighths = /^\s*([456])\d{2}/u.exec(size)?.[1];
-  return eighths === undefined ? null : (Number(eighths) * 25.4) / 8;
+  const first = /^\s*(\d)\d{2}/u.exec(size)?.[1];
+  return first === undefined || !EIGHTHS.includes(Number(first)) ? null : inEighths(Number(first));
 }
 
-const PITCHES = [12.7, 15.875, 19.05] as const;
+const EIGHTHS: readonly number[] = [4, 5, 6];
+const inEighths = (count: number): number => toCanonical(count / 8, "in");
 
 /** The pitch that a length over so many pitches can only have: the nominal ones are a fifth and more apart, and no chain on a bike is longer by half a tenth. Null when none fits. */
 export const pitchMeasured = (length: number, pitches: number): number | null =>
-  PITCHES.find((pitch) => Math.abs(elongation(length, pitches, pitch) - 0.02) < 0.03) ?? null;
+  EIGHTHS.map(inEighths).find((pitch) => Math.abs(elongation(length, pitches, pitch) - 0.02) < 0.03) ?? null;
 
 /** The share that a printed longest length stands for. @param pitches over which it was measured: the manual's own, where that fits; null when no count fits */
 export function ownLimit(longest: number, pitches: number, pitch: number): number | null {

@@ -1,5 +1,7 @@
 // Threads as they are written on a box: "M8", "M10x1.25", "5/16-18", "3/8 UNF". Millimetres throughout.
 
+import { toCanonical } from "../quantity/units.ts";
+
 /** One turn of a nut moves it by `pitch`. */
 export type Thread = { readonly name: string; readonly diameter: number; readonly pitch: number };
 
@@ -15,7 +17,7 @@ export type ReadThread =
   | { readonly is: "not listed"; readonly ofSize: boolean; readonly listed: readonly string[] }
   | { readonly is: "no thread" };
 
-const INCH = 25.4;
+const INCH = toCanonical(1, "in");
 
 /** Reads a thread; a metric size alone is coarse, an inch size needs its threads or its series. Only pairs of size and pitch in the table are threads. */
 export function readThread(text: string, table: ThreadTable): ReadThread {

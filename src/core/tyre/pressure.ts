@@ -3,10 +3,12 @@
 // Gauge pressures in kPa, temperatures in °C.
 
 import type { Judgement, Limit } from "../judgement/verdict.ts";
+import { fromCanonical } from "../quantity/units.ts";
 
 /** Air at sea level. Source: ICAO Doc 7488/3, standard atmosphere: 101 325 Pa. */
 export const SEA_LEVEL = 101.325;
-const KELVIN = 273.15;
+/** What is added to °C for the absolute temperature. */
+const KELVIN = fromCanonical(0, "K");
 
 /** Air pressure at a height in metres, in kPa. Source: ICAO Doc 7488/3 and ISO 2533, troposphere: 288.15 K falling by 6.5 K per 1000 m. */
 export const airAt = (metres: number): number => SEA_LEVEL * (1 - (0.0065 * metres) / 288.15) ** 5.25588;

@@ -24,49 +24,26 @@ export type Line = {
  * @returns null when points and beliefs do not settle a line: one point, or all at one x, without a prior
  */
 export function lineThrough(points: readonly Point[], noise: number, prior: { readonly start: Belief | null; readonly slope: Belief | null }): Line | null {
-  // Counted from the mean of x: with distances of some ten thousand the sums would else lose half their digits.
+  // What is believed of the start is one more reading, at x = 0. All are counted from their weighted mean, where value and slope do not depend on one another: sums
+  // over distances of some ten thousand, or with a start that is as good as certain, would else lose half their digits.
   const weight = 1 / (noise * noise);
-  const centre = points.length === 0 ? 0 : points.reduce((sum, { x }) => sum + x, 0) / points.length;
-  const level = points.length === 0 ? 0 : points.reduce((sum, { y }) => sum + y, 0) / points.length;
-  // Precisions of (value at the centre, slope).
-  let aa = points.length * weight;
-  let ab = 0;
-  let bb = 0;
-  let ay = 0;
-  let by = 0;
-  for (const { x, y } of points) {
-    const dx = x - centre;
-    bb += dx * dx * weight;
-    by += dx * (y - level) * weight;
-  }
-  if (prior.start !== null) {
-    // Believed at x = 0, that is at -centre from the middle.
-    const w = 1 / (prior.start.sd * prior.start.sd);
-    const y = prior.start.mean - level;
-    aa += w;
-    ab += -centre * w;
-    bb += centre * centre * w;
-    ay += y * w;
-    by += -centre * y * w;
-  }
-  if (prior.slope !== null) {
-    const w = 1 / (prior.slope.sd * prior.slope.sd);
-    bb += w;
-    by += prior.slope.mean * w;
-  }
-  const det = aa * bb - ab * ab;
-  if (!(det > aa * bb * 1e-12)) return null;
-  const middle = level + (bb * ay - ab * by) / det;
-  const slope = (aa * by - ab * ay) / det;
-  const middleVar = bb / det;
-  const slopeVar = aa / det;
-  const between = -ab / det;
+  const all = points.map(({ x, y }) => ({ x, y, w: weight }));
+  if (prior.start !== null) all.push({ x: 0, y: prior.start.mean, w: 1 / (prior.start.sd * prior.start.sd) });
+  const sum = (of: (each: (typeof all)[number]) => number): number => all.reduce((total, each) => total + of(each), 0);
+  const precision = sum(({ w }) => w);
+  const centre = sum(({ x, w }) => x * w) / precision;
+  const level = sum(({ y, w }) => y * w) / precision;
+  const believed = prior.slope === null ? 0 : 1 / (prior.slope.sd * prior.slope.sd);
+  const across = sum(({ x, w }) => (x - centre) ** 2 * w) + believed;
+  // What is left by rounding of readings at one x is no spread.
+  if (!(across > precision * centre * centre * 1e-24)) return null;
+  const slope = (sum(({ x, y, w }) => (x - centre) * (y - level) * w) + believed * (prior.slope?.mean ?? 0)) / across;
   return {
-    start: middle - slope * centre,
+    start: level - slope * centre,
     slope,
-    startVar: middleVar - 2 * centre * between + centre * centre * slopeVar,
-    slopeVar,
-    covariance: between - centre * slopeVar,
+    startVar: 1 / precision + (centre * centre) / across,
+    slopeVar: 1 / across,
+    covariance: -centre / across,
   };
 }
 

@@ -72,6 +72,12 @@ export const GERMAN_MEASURING: MeasuringWords = {
   across: ["mitte", "rand", "ränder", "rändern", "flanke", "flanken", "schulter", "links", "rechts"],
   hours: ["stunde", "stunden", "std"],
   minutes: ["minute", "minuten", "min"],
+  spans: { tag: 24, tage: 24, tagen: 24, nacht: 10, woche: 168, wochen: 168, monat: 730, monate: 730, monaten: 730 },
+  stood: {
+    words: ["gestanden", "stand", "steht", "abgestellt", "ungenutzt", "abgeklemmt", "seit", "ladegerät"],
+    after: ["nach"],
+    ran: ["fahrt", "fahren", "gefahren", "gelaufen", "laden", "geladen", "am", "tour"],
+  },
   forces: ["n", "newton", "kg", "kilo"],
   change: {
     changed: ["verloren", "verliert", "gefallen", "gesunken", "gestiegen", "abgefallen"],

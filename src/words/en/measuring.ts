@@ -159,6 +159,12 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   across: ["centre", "center", "middle", "edge", "edges", "shoulder", "shoulders", "side", "sides", "left", "right", "lh", "rh"],
   hours: ["hour", "hours", "hr", "hrs", "h"],
   minutes: ["minute", "minutes", "min", "mins"],
+  spans: { day: 24, days: 24, night: 10, nights: 24, week: 168, weeks: 168, wk: 168, wks: 168, fortnight: 336, month: 730, months: 730 },
+  stood: {
+    words: ["stood", "standing", "stand", "sat", "sitting", "left", "parked", "unused", "idle", "off", "unplugged", "disconnected", "since", "for", "charger"],
+    after: ["after"],
+    ran: ["ride", "rides", "riding", "rode", "ridden", "run", "running", "charge", "charging", "on", "trip", "tour"],
+  },
   forces: ["n", "newton", "newtons", "lb", "lbs", "lbf", "pounds", "kg", "kgf", "kilo", "kilos"],
   change: {
     changed: ["lost", "loses", "losing", "lose", "dropped", "drops", "dropping", "fell", "wore", "grew", "gained", "rose", "down", "added", "extra", "short"],

@@ -10,8 +10,11 @@ import { CONDITION_WORDS } from "./kinds.ts";
 const MOST_DECIMALS = 3;
 
 /** " 2 h", " 20 min"; empty where how long was not said. */
-const stoodWords = (p: Printer, hours: number): string =>
-  hours === 0 ? "" : hours < 1 ? ` ${p.figure(Math.round(hours * 60), 0)} min` : ` ${p.figure(hours, 1)} h`;
+function stoodWords(p: Printer, hours: number): string {
+  if (hours === 0) return "";
+  if (hours < 1) return ` ${p.figure(Math.round(hours * 60), 0)} min`;
+  return hours < 48 ? ` ${p.figure(hours, 1)} h` : ` ${p.figure(Math.round(hours / 24), 0)} days`;
+}
 
 /** What a value can be in that is no level. */
 type ScaleUnit = Exclude<ReadingUnit, "level">;

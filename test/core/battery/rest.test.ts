@@ -1,7 +1,7 @@
 // Batteries against the Battery Council International table and the US Army's table of freezing points.
 
 import { describe, expect, test } from "vitest";
-import { asInTable, chargeAt, chargeBy, freezesAt, judgeResting } from "../../../src/core/battery/rest.ts";
+import { asInTable, chargeAt, chargeBy, falls, freezesAt, judgeResting } from "../../../src/core/battery/rest.ts";
 import { fromCanonical } from "../../../src/core/quantity/units.ts";
 import { FREEZING, GRAVITY, LOST_A_DAY, REST_TABLES, RESTED_HOURS } from "../../../src/trade/battery.ts";
 
@@ -142,4 +142,14 @@ test("a battery already down to its volts is to be charged on the day it was rea
       { mean: -0.01, sd: 0.001 },
     ),
   ).toBe(10);
+});
+
+test("volts fall by more than a meter is off: three readings over a week, 0.05 V down, none up by more than 0.02 V (common practice)", () => {
+  const of = (...volts: readonly (readonly [number, number])[]) => falls(volts.map(([day, each]) => ({ day, volts: each })));
+  expect(of([0, 12.8], [3, 12.78], [7, 12.75])).toBe(true);
+  expect(of([0, 12.8], [3, 12.78], [6, 12.75])).toBe(false);
+  expect(of([0, 12.8], [7, 12.75])).toBe(false);
+  expect(of([0, 12.8], [3, 12.78], [7, 12.76])).toBe(false);
+  expect(of([0, 12.8], [10, 12.82], [20, 12.7])).toBe(true);
+  expect(of([0, 12.8], [10, 12.83], [20, 12.7])).toBe(false);
 });

@@ -34,8 +34,42 @@ describe("a wall-clock time as an instant", () => {
     ["Europe/Berlin", "2026-03-29", "02:30", "2026-03-29T01:00:00.000Z"],
     ["Europe/Berlin", "2027-03-28", "02:00", "2027-03-28T01:00:00.000Z"],
     ["Australia/Sydney", "2026-10-04", "02:30", "2026-10-03T16:00:00.000Z"],
+    ["Australia/Sydney", "2027-10-03", "02:30", "2027-10-02T16:00:00.000Z"],
+    ["Europe/London", "2026-03-29", "01:30", "2026-03-29T01:00:00.000Z"],
+    ["Europe/London", "2027-03-28", "01:00", "2027-03-28T01:00:00.000Z"],
   ])("inside the gap of %s on %s at %s it is the first instant after", (where, date, time, expected) => {
     expect(instantOf(localDate(date), time as LocalTime, zone(where))).toBe(expected);
+  });
+
+  // Rows transition/* where the clock goes back: of an hour that comes twice the first is taken, so many minutes before the clock is changed.
+  test.each([
+    ["America/New_York", "2026-11-01", "01:00", "2026-11-01T06:00:00.000Z"],
+    ["America/New_York", "2027-11-07", "01:00", "2027-11-07T06:00:00.000Z"],
+    ["Europe/Berlin", "2026-10-25", "02:00", "2026-10-25T01:00:00.000Z"],
+    ["Europe/Berlin", "2027-10-31", "02:00", "2027-10-31T01:00:00.000Z"],
+    ["Australia/Sydney", "2026-04-05", "02:00", "2026-04-04T16:00:00.000Z"],
+    ["Australia/Sydney", "2027-04-04", "02:00", "2027-04-03T16:00:00.000Z"],
+    ["Europe/London", "2026-10-25", "01:00", "2026-10-25T01:00:00.000Z"],
+    ["Europe/London", "2027-10-31", "01:00", "2027-10-31T01:00:00.000Z"],
+  ])("in %s on %s %s comes again when the clock is changed", (where, date, time, changed) => {
+    const first = instantOf(localDate(date), time as LocalTime, zone(where));
+    expect(Date.parse(changed) - Date.parse(first)).toBe(3_600_000);
+    expect(localTimeAt(instant(changed), zone(where))).toBe(time);
+  });
+
+  // Rows day-length/*: hours from one midnight to the next.
+  test.each([
+    ["America/New_York", "2026-03-08", "2026-03-09", 23],
+    ["America/New_York", "2026-11-01", "2026-11-02", 25],
+    ["Europe/Berlin", "2026-03-29", "2026-03-30", 23],
+    ["Europe/Berlin", "2026-10-25", "2026-10-26", 25],
+    ["Australia/Sydney", "2026-04-05", "2026-04-06", 25],
+    ["Australia/Sydney", "2026-10-04", "2026-10-05", 23],
+    // No summer time.
+    ["America/Phoenix", "2026-03-08", "2026-03-09", 24],
+  ])("in %s the day %s to %s has %d hours", (where, date, next, hours) => {
+    const midnight = (on: string): number => Date.parse(instantOf(localDate(on), "00:00" as LocalTime, zone(where)));
+    expect((midnight(next) - midnight(date)) / 3_600_000).toBe(hours);
   });
 
   test("agrees with Temporal away from gaps, in zones with odd offsets too", () => {

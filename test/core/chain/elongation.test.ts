@@ -17,23 +17,36 @@ describe("a chain's length", () => {
   // ISO 606, ANSI B29.1: 1/2 in for the 4xx, 5/8 in for the 5xx.
   test.each([
     ["415", 12.7],
+    ["420", 12.7],
     ["428", 12.7],
     ["520", 15.875],
     ["525", 15.875],
     ["530 x-ring", 15.875],
+    // ANSI B29.1: 3/4 in, from memory.
+    ["630", 19.05],
   ])("%s has a pitch of %d mm", (size, pitch) => expect(pitchOf(size)).toBeCloseTo(pitch, 9));
   test("what is no size of a motorcycle chain has none", () => expect(pitchOf("chain")).toBeNull());
 
   // 20 pitches, 21 pins: 317.5 mm new (5xx), 254.0 mm (428); 3 % is 327.0 and 261.6 mm as printed.
   test.each([
     ["520", 317.5, 0],
+    ["520", 319.0875, 0.005],
     ["520", 320.675, 0.01],
+    ["520", 322.2625, 0.015],
+    ["520", 323.85, 0.02],
     ["530", 325.4375, 0.025],
     ["520", 327.025, 0.03],
     ["428", 254, 0],
+    ["428", 260.35, 0.025],
     ["428", 261.62, 0.03],
   ])("20 pitches of %s at %d mm are longer by %d", (size, length, longer) => {
     expect(elongation(length, 20, pitchOf(size) ?? 0)).toBeCloseTo(longer, 9);
+  });
+  test("a chain maker's general limit of 3 %, good to 66 teeth on the larger sprocket, is the most of the rule, and no published one is below its least", () => {
+    // Chain makers' engineering pages: 3 %, or 200 / N % of a larger sprocket of N teeth; 1.5 % where nothing takes up the slack. Bike makers' own: common practice, from 1 %.
+    expect(ELONGATION.most).toBe(0.03);
+    for (const teeth of [30, 45, 66]) expect(200 / teeth / 100).toBeGreaterThanOrEqual(ELONGATION.most);
+    expect(ELONGATION.least).toBe(0.01);
   });
   test("1.5 % is 0.18 in a foot", () => expect(elongation(12.18, 12 / 0.625, 0.625)).toBeCloseTo(0.015, 9));
 });
@@ -81,7 +94,11 @@ describe("without the chain's size", () => {
     [381, 20, 19.05],
     [303, 20, null],
     [280, 20, null],
-  ])("%d mm over %d pitches is a pitch of %s", (length, pitches, pitch) => expect(pitchMeasured(length, pitches)).toBe(pitch));
+  ])("%d mm over %d pitches is a pitch of %s", (length, pitches, pitch) => {
+    const found = pitchMeasured(length, pitches);
+    if (pitch === null) expect(found).toBeNull();
+    else expect(found).toBeCloseTo(pitch, 9);
+  });
 });
 
 describe("a printed longest length", () => {

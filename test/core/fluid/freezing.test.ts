@@ -29,6 +29,13 @@ describe("where ice begins to form", () => {
   ])("for %d °F the army asks for %d pints a gallon: the table lies within 4 K of it", (fahrenheit, pints) => {
     expect(Math.abs(at((pints / 8) * 100) - ((fahrenheit - 32) * 5) / 9)).toBeLessThan(4);
   });
+  // US Army TM 5-3895-382-24, coolant recommendations: ethylene glycol by volume, of which the table is made; water freezes at 0 °C.
+  test.each([
+    [0, 0],
+    [30, -15],
+    [40, -24],
+    [50, -37],
+  ])("a share of %d is good to %d °C", (share, celsius) => expect(at(share)).toBe(celsius));
   test("beyond the table it is good to its end at least", () => expect(at(58)).toBe(-37));
 });
 

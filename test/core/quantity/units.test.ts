@@ -57,20 +57,38 @@ describe("factors", () => {
     ["mpg imp", "L/100 km", 282.480936331822],
   ])("1 %s in %s", (from, into, value) => close(to(1, from, into), value));
 
-  // Worked conversions printed by GNU Units 2.22 to twelve digits.
+  // Worked conversions printed by GNU Units 2.22 to twelve digits, consumption worked out from the exact gallon and mile to nine decimals. The whole sheet but for
+  // spring rates, which are no unit here; the pressure of 29.92 inHg is printed in hectopascals there.
   test.each<[number, UnitId, UnitId, number]>([
     [89, "in-lb", "N·m", 10.0556497835],
     [10, "N·m", "in-lb", 88.5074579133],
+    [10, "N·m", "ft-lb", 7.37562149277],
     [10, "N·m", "kgf·m", 1.01971621298],
+    [1, "kgf·m", "ft-lb", 7.23301385121],
     [108, "N·m", "ft-lb", 79.6567121219],
     [80, "ft-lb", "N·m", 108.465435867],
     [250, "kgf·cm", "N·m", 24.516625],
+    [12, "ft-lb", "in-lb", 144],
     [36, "psi", "kPa", 248.211262554],
+    [36, "psi", "bar", 2.48211262554],
+    [250, "kPa", "psi", 36.2594344326],
+    [2.5, "bar", "psi", 36.2594344326],
+    [2.9, "bar", "psi", 42.0609439418],
     [2.25, "kgf/cm²", "psi", 32.002522441],
+    [2.25, "kgf/cm²", "kPa", 220.649625],
+    [29.92, "inHg", "kPa", 101.320748119],
     [12_000, "mi", "km", 19312.128],
     [6000, "km", "mi", 3728.22715342],
+    [2, "1/32 in", "mm", 1.5875],
     [5, "US gal", "L", 18.92705892],
+    [5, "imp gal", "L", 22.73045],
+    [3.5, "US qt", "L", 3.312235311],
+    [4, "L", "US qt", 4.22675283773],
     [1, "imp pt", "US fl oz", 19.2151988081],
+    [16, "US fl oz", "mL", 473.176473],
+    [450, "lb", "kg", 204.1165665],
+    [100, "hp", "kW", 74.5699871582],
+    [100, "PS", "kW", 73.549875],
     [100, "PS", "hp", 98.632007062],
     [68, "°F", "°C", 20],
     [-40, "°F", "°C", -40],
@@ -78,7 +96,13 @@ describe("factors", () => {
     [98.6, "°F", "°C", 37],
     [230, "°C", "°F", 446],
     [40, "mpg US", "L/100 km", 5.880364583],
+    [40, "mpg imp", "L/100 km", 7.062023408],
+    [50, "mpg US", "L/100 km", 4.704291667],
     [50, "mpg imp", "L/100 km", 5.649618727],
+    [60, "mpg US", "L/100 km", 3.920243056],
+    [60, "mpg imp", "L/100 km", 4.708015606],
+    [5, "L/100 km", "mpg US", 47.042916667],
+    [5, "L/100 km", "mpg imp", 56.496187266],
     [20, "km/L", "L/100 km", 5],
   ])("%d %s in %s", (value, from, into, expected) => close(to(value, from, into), expected, 1e-9));
 });

@@ -153,18 +153,21 @@ describe("least area that strips a hole", () => {
 
 describe("torque from preload, T = K·d·F", () => {
   const K20 = { likely: 0.2, from: 0.2, to: 0.2 };
-  // Source: a hardware maker's table, K = 0.20, clamp 0.75 x 55 ksi x area; pounds-force feet (some figures are truncated there).
+  // Source: a hardware maker's table, K = 0.20, clamp 0.75 x 55 ksi x area; pounds-force, and pounds-force feet (some figures are truncated there).
   test.each([
-    ["1/4-20", 5.4],
-    ["5/16-18", 11.5],
-    ["3/8-16", 20],
-    ["7/16-14", 32],
-    ["1/2-13", 48.8],
-    ["1/4-28", 6.3],
-    ["7/16-20", 35.7],
-    ["1/2-20", 55],
-  ])("%s grade 2: %s lbf·ft", (name, printed) => {
-    const { likely } = estimate(thread(name), GRADES["grade 2"], K20, { material: "steel" });
+    ["1/4-20", 1312, 5.4],
+    ["5/16-18", 2162, 11.5],
+    ["3/8-16", 3197, 20],
+    ["7/16-14", 4385, 32],
+    ["1/2-13", 5853, 48.8],
+    ["1/4-28", 1502, 6.3],
+    ["5/16-24", 2397, 12.5],
+    ["3/8-24", 3622, 22.6],
+    ["7/16-20", 4896, 35.7],
+    ["1/2-20", 6600, 55],
+  ])("%s grade 2: %s lbf, %s lbf·ft", (name, clamp, printed) => {
+    const { likely, preload } = estimate(thread(name), GRADES["grade 2"], K20, { material: "steel" });
+    expect(Math.abs(preload / LBF / clamp - 1)).toBeLessThan(0.003);
     expect(Math.abs(likely / toCanonical(1, "ft-lb") - printed)).toBeLessThan(Math.max(0.3, printed * 0.01));
   });
   // Source: an engineering article's chart, 3/8-16 grade 5: clamp 4,940 lbf; 30 lbf·ft at K 0.20, 23 at K 0.15 (both truncated).

@@ -25,6 +25,9 @@ describe("the line through readings", () => {
     expect(line.slope).toBeCloseTo(1.00211681802045, 12);
     expect(Math.sqrt(line.startVar)).toBeCloseTo(0.232818234301152, 9);
     expect(Math.sqrt(line.slopeVar)).toBeCloseTo(0.000429796848199937, 12);
+    // What it leaves of the readings: certified residual sum of squares.
+    const left = NORRIS.reduce((sum, { x, y }) => sum + (y - line.start - line.slope * x) ** 2, 0);
+    expect(left).toBeCloseTo(26.6173985294224, 9);
   });
 
   test("prediction intervals of the textbook formula (computed with SciPy 1.17.1 for the same data): 500.79608593645 ± 1.82429 at 500", () => {
@@ -43,12 +46,71 @@ describe("the line through readings", () => {
     }
   });
 
-  test("a start known for certain is NIST StRD NoInt1, the line through zero: slope 2.07438016528926 ± 0.0165289256198347", () => {
-    const points = Array.from({ length: 11 }, (_, n) => ({ x: 60 + n, y: 130 + n }));
-    const line = lineThrough(points, Math.sqrt(12.7272727272727), { start: { mean: 0, sd: 1e-4 }, slope: null });
+  // NIST StRD, linear regression, NoInt1 and NoInt2 (average level of difficulty), lines through zero: a start that is as good as certain. Certified slope, its
+  // standard deviation, and the residual mean square.
+  test.each([
+    ["NoInt1", Array.from({ length: 11 }, (_, n) => [60 + n, 130 + n] as const), 2.07438016528926, 0.0165289256198347, 12.7272727272727],
+    ["NoInt2", [[4, 3] as const, [5, 4] as const, [6, 4] as const], 0.727272727272727, 0.0420827318078432, 0.136363636363636],
+  ])("NIST StRD %s, to nine digits", (_, data, slope, sd, square) => {
+    const points = data.map(([x, y]) => ({ x, y }));
+    const line = lineThrough(points, Math.sqrt(square), { start: { mean: 0, sd: 1e-5 }, slope: null });
     if (line === null) throw new Error("no line");
-    expect(line.slope).toBeCloseTo(2.07438016528926, 6);
-    expect(Math.sqrt(line.slopeVar)).toBeCloseTo(0.0165289256198347, 6);
+    expect(line.slope).toBeCloseTo(slope, 9);
+    expect(Math.sqrt(line.slopeVar)).toBeCloseTo(sd, 9);
+    expect(line.start).toBeCloseTo(0, 8);
+    const left = points.reduce((sum, { x, y }) => sum + (y - line.slope * x) ** 2, 0);
+    expect(left / (points.length - 1)).toBeCloseTo(square, 9);
+  });
+
+  // Standard deviations as printed, to the last digit: Moore and McCabe, Introduction to the Practice of Statistics, example 10.3, and a set with a poor fit; both
+  // checked against R 1.8.1 in a public statistics library. Prediction intervals: the textbook formula, computed with SciPy 1.17.1 for the same data.
+  test.each([
+    {
+      set: "Moore and McCabe, 10.3",
+      points: [
+        [15.6, 5.2],
+        [26.8, 6.1],
+        [37.8, 8.7],
+        [36.4, 8.5],
+        [35.5, 8.8],
+        [18.6, 4.9],
+        [15.3, 4.5],
+        [7.9, 2.5],
+        [0, 1.1],
+      ],
+      ...{ noise: 0.43453655400678937, t: 2.364624251592784, startSd: 0.286036932, slopeSd: 0.011448491 },
+      at: [
+        [20, 5.276584439964276, 6.360487749812873],
+        [50, 11.342929850730155, 12.67203043234809],
+      ],
+    },
+    {
+      set: "a poor fit",
+      points: [
+        [1, 1],
+        [2, 0],
+        [3, 5],
+        [4, 2],
+        [5, -1],
+        [6, 12],
+      ],
+      ...{ noise: 4.487018312123691, t: 2.7764451051977934, startSd: 4.17718672, slopeSd: 1.07260253 },
+      at: [[7, 8.066666666666666, 25.087480409053033]],
+    },
+  ])("$set", ({ points, noise, t, startSd, slopeSd, at }) => {
+    const line = lineThrough(
+      points.map(([x = 0, y = 0]) => ({ x, y })),
+      noise,
+      NOTHING,
+    );
+    if (line === null) throw new Error("no line");
+    expect(Math.sqrt(line.startVar)).toBeCloseTo(startSd, 8);
+    expect(Math.sqrt(line.slopeVar)).toBeCloseTo(slopeSd, 8);
+    for (const [x = 0, mean = 0, upper = 0] of at) {
+      const there = valueAt(line, x);
+      expect(there.mean).toBeCloseTo(mean, 9);
+      expect(there.mean + t * Math.sqrt(there.variance + noise * noise)).toBeCloseTo(upper, 9);
+    }
   });
 
   test("agrees with a general-purpose library on worn tyres", () => {
@@ -57,6 +119,40 @@ describe("the line through readings", () => {
     const { m, b } = linearRegression(points.map(({ x, y }) => [x, y]));
     expect(line?.slope).toBeCloseTo(m, 12);
     expect(line?.start).toBeCloseTo(b, 9);
+  });
+  test("and on whatever was read, at distances in any order", () => {
+    const figure = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    const readings = fc.array(fc.tuple(figure(0, 20_000), figure(0, 10)), { minLength: 2, maxLength: 12 });
+    fc.assert(
+      fc.property(readings, figure(0.05, 1), (read, noise) => {
+        const xs = read.map(([x]) => x);
+        // The library's own sums lose their digits where all lie at nearly one place.
+        fc.pre(Math.max(...xs) - Math.min(...xs) > 1000);
+        const line = lineThrough(
+          read.map(([x, y]) => ({ x, y })),
+          noise,
+          NOTHING,
+        );
+        const { m, b } = linearRegression(read.map(([x, y]) => [x, y]));
+        if (line === null) throw new Error("no line");
+        expect(Math.abs(line.slope - m)).toBeLessThan(1e-9);
+        expect(Math.abs(line.start - b)).toBeLessThan(1e-6);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test("readings at one place settle no line, whatever their rounding", () => {
+    // A third of three times 0.1 is not 0.1.
+    for (const x of [0, 0.1, 1e-7, 12_345.6])
+      expect(
+        lineThrough(
+          [4, 5, 6].map((y) => ({ x, y })),
+          0.2,
+          NOTHING,
+        ),
+      ).toBeNull();
+    expect(lineThrough([], 0.2, NOTHING)).toBeNull();
   });
 
   test("one reading settles no line by itself, and one with a belief about the slope does", () => {
