@@ -243,7 +243,7 @@ export const undone = z.object({
   ...{ restored: z.array(reading), reopened: z.array(notedOnly), lapsed: z.array(notedOnly), noted: z.array(notedOnly), bikes: z.array(named) },
 });
 
-const leg = z.object({ by: z.enum(["distance", "date", "hours", "times", "verdict", "recheck"]), state: z.string().optional() });
+const leg = z.object({ by: z.enum(["distance", "date", "hours", "times", "verdict", "wear", "recheck"]), state: z.string().optional() });
 const dueLine = z.object({
   item: z.string(),
   name: z.string(),
@@ -299,7 +299,7 @@ const bikeNamed = z.object({ name: z.string(), odometer: z.string().nullable(), 
 /** A name that tells of several bikes: nothing is added yet. */
 export const severalNamed = z.object({ is: z.literal("several"), bikes: z.array(bikeNamed), whole: bikeNamed.nullable() });
 
-const falling = z.object({ likely: z.boolean(), on: localDate.nullable(), at: distance.nullable(), due: dueLine });
+const falling = z.object({ likely: z.boolean(), on: localDate.nullable(), at: distance.nullable(), by: z.enum(["plan", "wear"]), due: dueLine });
 export const outlook = z.object({
   is: z.literal("outlook"),
   bikes: z.array(

@@ -180,6 +180,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   for (const { defect } of outcome.mayClose) lines.push(words.defects.closesIt(defect));
   if (outcome.withdrawn.length > 0) lines.push(words.readings.withdrawn(outcome.withdrawn, words.today));
   if (outcome.learnt !== undefined) lines.push(words.bikes.learnt(outcome.learnt));
+  if (outcome.home !== undefined && outcome.home.length > 0) lines.push(words.bikes.cameHome(outcome.home));
   lines.push(...kitLines(outcome.work, words));
   for (const news of outcome.news.slice(0, 6)) lines.push(words.readings.news(news.nickname, news.called, news.status));
   if (outcome.news.length > 6) lines.push(words.reminders.more(outcome.news.length - 6));

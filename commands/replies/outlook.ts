@@ -37,5 +37,5 @@ function itemsOf({ items }: Evening, { bike }: OutlookBike, words: Words): strin
 
 function heading({ items, minutes }: Evening, { bike }: OutlookBike, words: Words): string {
   const [first] = items;
-  return words.outlook.evening({ on: first?.on ?? null, at: first?.at ?? null }, items.length, minutes, bike);
+  return words.outlook.evening({ on: first?.on ?? null, at: first?.at ?? null, by: first?.by ?? "plan" }, items.length, minutes, bike);
 }

@@ -17,10 +17,11 @@ export const nextShown = z.object({
     z.object({
       items: z.array(z.object({ item: z.string(), name: z.string() })),
       ...{ status: z.enum(STATUSES), grain: z.enum(["day", "month", "season", "year"]) },
-      ...{ on: localDate.nullable(), from: localDate.nullable(), to: localDate.nullable(), at: distance.nullable() },
+      ...{ on: localDate.nullable(), from: localDate.nullable(), to: localDate.nullable(), at: distance.nullable(), by: z.enum(["wear", "plan"]).nullable() },
     }),
   ),
   more: z.number().int(),
+  near: z.array(z.string()),
   unknown: z.number().int(),
   likely: z.array(z.object({ on: localDate, ridden: distance })),
   layUps: z.array(laidUp),

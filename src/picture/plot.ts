@@ -7,8 +7,15 @@ import { EDGE, INK, SMALL, WIDE } from "./look.ts";
 import { type Band, words } from "./page.ts";
 import { line, n, type Point } from "./svg.ts";
 
-/** Where things lie within a plot. */
-export type Frame = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number; readonly y: (value: number) => number };
+/** Where things lie within a plot. `head`: the line of its name over it, and where that name ends. */
+export type Frame = {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly y: (value: number) => number;
+  readonly head: { readonly base: number; readonly from: number };
+};
 
 /** The right edge of every plot; marks on it stay on the page. */
 export const RIGHT = WIDE - EDGE - 12;
@@ -59,7 +66,10 @@ export function plot(
   return {
     high: head + high + foot.high + said,
     draw: (top) => {
-      const frame = { left, right: RIGHT, top: top + head, bottom: top + head + high, y: (value: number) => top + head + high * up.scale(value) };
+      const frame: Frame = {
+        ...{ left, right: RIGHT, top: top + head, bottom: top + head + high, y: (value) => top + head + high * up.scale(value) },
+        head: { base: top + SMALL, from: EDGE + widthOf(name, SMALL) },
+      };
       return [
         words(name, EDGE, top + SMALL, SMALL, INK.quiet),
         ...up.ticks.map(({ value }) => line({ x: left, y: frame.y(value) }, { x: RIGHT, y: frame.y(value) }, INK.faint, 1.5)),
@@ -84,11 +94,12 @@ const rounded = (path: string): string => path.replace(/-?\d+(\.\d+)?(e-?\d+)?/g
 
 /**
  * A level across a plot with its words beside it: over it or under it, wherever first nothing else is drawn. Dashed, so that it is no grid line.
+ * Where something runs through every such place, the words stand beside the plot's name, behind a piece of the level as a legend has it.
  * @param marks the middles of what is drawn there
  * @param paths lines that are drawn there, by their points
  */
 export function level(
-  { left, right, top, bottom, y }: Frame,
+  { left, right, top, bottom, y, head }: Frame,
   value: number,
   text: string,
   { marks = [], paths = [] }: { readonly marks?: readonly Point[]; readonly paths?: readonly (readonly Point[])[] },
@@ -108,6 +119,15 @@ export function level(
     return on + paths.filter((path) => path.some((to, n) => n > 0 && runsThrough(path[n - 1] ?? to, to, box))).length;
   };
   const least = Math.min(...places.map(crossed));
+  const beside = right - wide;
+  if (least > 0 && beside - SAMPLE - 12 >= head.from + 24) {
+    const middle = head.base - SMALL * 0.35;
+    return (
+      line({ x: left, y: at }, { x: right, y: at }, INK.second, 4, "14 8") +
+      line({ x: beside - SAMPLE - 12, y: middle }, { x: beside - 12, y: middle }, INK.second, 4, "14 8") +
+      words(text, beside, head.base, SMALL, INK.line)
+    );
+  }
   const place = places.find((each) => crossed(each) === least) ?? { base: over.base, from: first };
   return (
     line({ x: left, y: at }, { x: right, y: at }, INK.second, 4, "14 8") +
@@ -115,6 +135,8 @@ export function level(
     words(text, place.from, place.base, SMALL, INK.line).replace("<text ", `<text paint-order="stroke" stroke="${INK.ground}" stroke-width="7" `)
   );
 }
+/** Two dashes of a level. */
+const SAMPLE = 36;
 /** From the middle of a mark to its edge. */
 const MARK = 10;
 /** Places between the ends at which words are tried. */

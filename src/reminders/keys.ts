@@ -18,7 +18,11 @@ export function noticeKey(bike: BikeId, due: Due, stage: Stage, again: LocalDate
   return `item:${bike}/${due.item}:${cycleOf(due)}:${stage}:${again ?? "0"}`;
 }
 
-const cycleOf = (due: Due): string => due.legs.map(pointOf).join(",");
+const cycleOf = (due: Due): string =>
+  due.legs
+    .filter(({ by, state }) => by !== "wear" || state === "soon" || state === "due")
+    .map(pointOf)
+    .join(",");
 
 function pointOf(leg: Leg): string {
   switch (leg.by) {
@@ -33,6 +37,9 @@ function pointOf(leg: Leg): string {
       return `x${leg.nth}@${anchorOf(leg.anchor)}`;
     case "verdict":
       return `v${leg.verdict.reading}`;
+    case "wear":
+      // Each reading moves the line a little: one life of the part is one cycle.
+      return `w${leg.wearing.since}`;
     case "recheck":
       return `r${leg.recheck.id}`;
   }

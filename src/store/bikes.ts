@@ -92,6 +92,16 @@ export function bikesRepo(db: Db, bases: Map<string, PlanBase>) {
         .where("id", "in", [...ids])
         .execute();
     },
+    /** Bikes that were at home in no group go by one from now on: its zone, seasons and tread law. It is shown nothing of them by that. */
+    async comeHome(ids: readonly BikeId[], group: GroupId): Promise<void> {
+      if (ids.length > 0)
+        await db
+          .updateTable("bikes")
+          .set({ home_group: group })
+          .where("id", "in", [...ids])
+          .where("home_group", "is", null)
+          .execute();
+    },
     /** A member's or a group's choice changed: their bikes are looked at again. */
     async touchedOf(by: { owner: MemberId } | { homeGroup: GroupId }, now: Instant): Promise<void> {
       const update = db.updateTable("bikes").set({ look_again_at: now });

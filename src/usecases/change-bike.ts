@@ -222,6 +222,6 @@ async function written(q: Repos, ctx: Ctx, bike: Bike): Promise<Result<BikeShown
     ? refused({ why: "gone" })
     : done({
         ...shown(after),
-        standing: whileItStands(ctx, after, (await q.readings.everyTaken([after.bike.id], ["battery voltage"])).get(after.bike.id) ?? []),
+        standing: whileItStands(ctx, after),
       });
 }

@@ -8,10 +8,8 @@ import type { Condition } from "../core/plan/plan.ts";
 import type { DistanceUnit, Stretch } from "../core/quantity/distance.ts";
 import { doTheseFirst } from "../core/schedule/do-these-first.ts";
 import type { Due } from "../core/schedule/facts.ts";
-import type { Taken } from "../core/schedule/measured.ts";
 import type { Basis } from "../core/usage/forecast.ts";
 import type { PutOff } from "../store/notices.ts";
-import type { Repos } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { duesOf, figureOfLast, type Garaged, itemsOf, pick } from "./garage.ts";
@@ -22,7 +20,7 @@ import { putOffsShown } from "./put-off.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { type Standing, whileItStands } from "./standing.ts";
 import { defectOf } from "./verdict-defects.ts";
-import { WORN_KINDS, type WornPart, wornParts } from "./wear.ts";
+import { type WornPart, wornParts } from "./wear.ts";
 import { whichBike } from "./which-bike.ts";
 
 export type DueBike = {
@@ -76,10 +74,9 @@ export async function whatIsDue(ctx: Ctx, input: { readonly bike?: string; reado
     const named = one === null ? all : [one.value];
     // What is wrong with a bike, and what its owner would not hear of, is theirs alone: in words and in the picture.
     const chosen = input.share === true ? named.map(withoutFaults) : named;
-    const series = await seriesOf(q, chosen);
     const put = input.share === true ? [] : await q.notices.putOffsOf(chosen.map((g) => g.bike.id));
     return done({
-      bikes: chosen.map((g) => ownDueBike(ctx, g, series.get(g.bike.id) ?? [], put)),
+      bikes: chosen.map((g) => ownDueBike(ctx, g, put)),
       ...(input.picture === true ? { next: chosen.slice(0, MOST_PICTURES).map((g) => nextOf(ctx, g)) } : {}),
     });
   });
@@ -93,30 +90,14 @@ export async function whatIsDueOn(ctx: Ctx, bike: BikeId): Promise<Result<DueRep
   return ctx.store.read(async (q) => {
     const g = pick(await ownGarage(q, ctx), bike);
     if (g === null) return refused({ why: "not yours" });
-    const series = (await seriesOf(q, [g])).get(g.bike.id) ?? [];
-    return done({ bikes: [ownDueBike(ctx, g, series, await q.notices.putOffsOf([bike]))] });
+    return done({ bikes: [ownDueBike(ctx, g, await q.notices.putOffsOf([bike]))] });
   });
 }
 
-/** Kinds of which every reading tells, and not the last alone. */
-const IN_SERIES = [...WORN_KINDS, "battery voltage"] as const;
-
-/** What a line can be drawn through, in one statement; none where nothing of it was read. */
-export async function seriesOf(q: Repos, all: readonly Garaged[]): Promise<ReadonlyMap<BikeId, readonly Taken[]>> {
-  const read = all.filter((g) => g.measured.some(({ kind }) => IN_SERIES.some((each) => each === kind)));
-  return q.readings.everyTaken(
-    read.map((g) => g.bike.id),
-    IN_SERIES,
-  );
-}
-
-const ownDueBike = (ctx: Ctx, g: Garaged, series: readonly Taken[], put: readonly PutOff[]): DueBike => ({
+const ownDueBike = (ctx: Ctx, g: Garaged, put: readonly PutOff[]): DueBike => ({
   ...withPutOffs(dueBike(ctx, g), putOffsShown(g, put)),
-  standing: whileItStands(ctx, g, series),
-  worn: wornParts(
-    g,
-    series.filter(({ kind }) => kind !== "battery voltage"),
-  ).filter(({ wear }) => wear.is === "line"),
+  standing: whileItStands(ctx, g),
+  worn: wornParts(g).filter(({ wear }) => wear.is === "line"),
   measured: unplanned(g),
   defects: g.defects.toSorted(worstFirst).map((defect) => defectShown(g, defect)),
 });

@@ -34,6 +34,7 @@ import { groupYears } from "./group-riding.ts";
 import { airOf, type Judged, judgeAll, type Rig, verdictsOf } from "./judge.ts";
 import { bareRig, rigsOf } from "./rig.ts";
 import { seenVerdicts } from "./seen-verdicts.ts";
+import { WORN_KINDS, wearingOf } from "./wear.ts";
 
 /** One bike, whole, at one moment. */
 export type Garaged = {
@@ -49,6 +50,8 @@ export type Garaged = {
   readonly today: LocalDate;
   readonly odometers: readonly OdometerReading[];
   readonly measured: readonly Taken[];
+  /** Every reading of what lines are drawn through, oldest first: what wears, and the battery. */
+  readonly series: readonly Taken[];
   readonly work: readonly WorkRecord[];
   readonly layUps: readonly LayUpRecord[];
   readonly trips: readonly TripRecord[];
@@ -59,9 +62,11 @@ export type Garaged = {
   readonly groupYear: Stretch | null;
   /** What stands open, oldest first. */
   readonly defects: readonly Defect[];
+  /** It was at home in no group, and goes by the speaker's from now on. */
+  readonly comesHome?: true;
 };
 
-/** Loads bikes with their facts in four statements, one more where tyres are swapped and three where something is judged, however many bikes and however long their history. */
+/** Loads bikes with their facts in four statements, one more where tyres are swapped, one where something wears, and three where something is judged, however many bikes and however long their history. */
 export async function garage(
   q: Repos,
   bikes: readonly Bike[],
@@ -81,6 +86,8 @@ export async function garage(
   const isSwap = (item: ItemKey): boolean => item === TYRES_FITTED || refitIn(item) !== null;
   const swapped = ids.filter((id) => work.get(id)?.some(({ items }) => items.some(({ item }) => isSwap(item))));
   const days = await q.readings.everyTaken(swapped);
+  const lined = ids.filter((id) => (read.get(id)?.measured ?? []).some(({ kind }) => IN_SERIES.some((each) => each === kind)));
+  const series = await q.readings.everyTaken(lined, IN_SERIES);
   const years = await groupYears(q, bikes, (id) => read.get(id)?.odometers ?? []);
   const garaged: Garaged[] = [];
   for (const bike of bikes) {
@@ -100,6 +107,7 @@ export async function garage(
           trips: turns.trips.get(bike.id) ?? [],
           odometers: read.get(bike.id)?.odometers ?? [],
           measured: days.get(bike.id) ?? read.get(bike.id)?.measured ?? [],
+          series: series.get(bike.id) ?? [],
           work: work.get(bike.id) ?? [],
           rig: rigs.get(bike.id) ?? bareRig(bike),
           groupYear: years.get(bike.id) ?? null,
@@ -112,12 +120,16 @@ export async function garage(
   return garaged;
 }
 
+/** Kinds of which every reading tells, and not the last alone. */
+const IN_SERIES = [...WORN_KINDS, "battery voltage"] as const;
+
 type Parts = {
   readonly epochs: readonly Epoch[];
   readonly layUps: readonly LayUpRecord[];
   readonly trips: readonly TripRecord[];
   readonly odometers: readonly OdometerReading[];
   readonly measured: readonly Taken[];
+  readonly series: readonly Taken[];
   readonly work: readonly WorkRecord[];
   readonly rig: Rig;
   /** What bikes of its group ride in a year, where its own readings and its member say too little. */
@@ -147,6 +159,8 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   const rig: Rig = { ...parts.rig, trips: parts.trips, air: airOf(parts.measured) };
   const judged = judgeAll(ofTheSetOn(ofPartsOn(parts.measured, parts.work, refitted), fittings), rig);
   const hours = hoursRead(parts.measured);
+  // A wear line is fitted, and a forecast is learnt from the whole track: only when somebody asks for them.
+  let worn: Facts["wearing"] | null = null;
   const facts: Facts = {
     plan: looks.length === 0 ? plan : { items: [...plan.items, ...looks] },
     equipment: bike.equipment,
@@ -160,6 +174,10 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
       ...ageVerdicts({ work: parts.work, measured: parts.measured, refitted, fittings }, today),
       ...seenVerdicts(parts.defects),
     ],
+    get wearing() {
+      worn ??= wearingOf(garaged);
+      return worn;
+    },
     rechecks,
     layUps: parts.layUps,
     knownFrom: bike.knownFrom,
@@ -168,7 +186,6 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     ofTyres: OF_TYRES_KEYS,
     refitted,
   };
-  // A forecast is learnt from the whole track: only when somebody asks for it.
   let learnt: Forecast | null = null;
   const at: Moment = {
     today,
@@ -179,7 +196,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
       return learnt;
     },
   };
-  return {
+  const garaged: Garaged = {
     bike,
     plan,
     facts,
@@ -190,6 +207,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     today,
     odometers: parts.odometers,
     measured: parts.measured,
+    series: parts.series,
     work: parts.work,
     layUps: parts.layUps,
     trips: parts.trips,
@@ -198,6 +216,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     groupYear,
     defects: parts.defects,
   };
+  return garaged;
 }
 
 /** The hour meter as it was read, oldest first; of one day the highest figure. */
@@ -262,6 +281,7 @@ export function withMore(g: Garaged, more: Pick<Parts, "odometers" | "measured" 
       trips: g.trips,
       odometers: [...g.odometers, ...more.odometers],
       measured: [...g.measured, ...more.measured],
+      series: [...g.series, ...more.measured.filter(({ kind }) => IN_SERIES.some((each) => each === kind))],
       work: [...g.work, ...more.work],
       groupYear: g.groupYear,
       defects: g.defects,
@@ -279,6 +299,7 @@ export function without(g: Garaged, readings: readonly { readonly id: string }[]
     trips: g.trips,
     odometers: g.odometers.filter((reading) => !gone.has(reading.id)),
     measured: g.measured,
+    series: g.series.filter((reading) => !gone.has(reading.id)),
     work: g.work.filter((record) => !gone.has(record.id)),
     rig: g.rig,
     groupYear: g.groupYear,

@@ -23,7 +23,7 @@ import type { Garaged } from "./garage.ts";
 import { type Judged, judgeTaken, type Rig } from "./judge.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result, refused } from "./refusals.ts";
-import { lastTyres, WORN_KINDS, type WornPart, wornParts } from "./wear.ts";
+import { lastTyres, type WornPart, wornParts } from "./wear.ts";
 import { whichBike } from "./which-bike.ts";
 
 export type TyreReport = {
@@ -51,11 +51,10 @@ export async function tyresJudged(ctx: Ctx, input: { readonly bike?: string }): 
     const which = whichBike(all, input.bike);
     if (which.is === "refused") return which;
     const g = which.value;
-    const taken = (await q.readings.everyTaken([g.bike.id], [...WORN_KINDS, "cold pressure", "ambient temperature"])).get(g.bike.id) ?? [];
+    const taken = (await q.readings.everyTaken([g.bike.id], ["cold pressure", "ambient temperature"])).get(g.bike.id) ?? [];
     const ours = ofTyresOn(g, taken);
-    const treads = taken.filter(({ kind }) => kind === "tread");
     return done({
-      ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, treads), lasted: lastTyres(g), aged: agedOn(g) },
+      ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, ["tread"]), lasted: lastTyres(g), aged: agedOn(g) },
       defects: (await defectsOfTyres(q, g)).map((defect) => defectShown(g, defect)),
       judged: g.judged.filter(({ kind }) => kind === "tread" || kind === "cold pressure"),
       leaks: ["front", "rear"].flatMap((place) => {

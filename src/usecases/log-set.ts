@@ -111,6 +111,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
       closed: shownOn(touched, closed),
       mayClose: mayClose(ctx, touched, { ...saved, work: mending, closed }),
       bikes: touched.map(named),
+      home: touched.filter(({ comesHome }) => comesHome).map(({ bike }) => bike.nickname),
       news,
       judged,
       ofPartsOff: taken.flatMap(({ off }) => off.map(({ id, kind, place, value, unit, typed }) => ({ id, kind, place, value, unit, typed }))),

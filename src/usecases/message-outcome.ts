@@ -92,6 +92,8 @@ export type MessageOutcome =
       readonly fuel?: readonly FuelShown[];
       /** Earlier readings that were withdrawn as slips for this one's sake. */
       readonly withdrawn: readonly ReadingRecord[];
+      /** Bikes that were at home in no group, and go by the speaker's from now on. */
+      readonly home?: readonly string[];
       /** What an answer taught: which bike a word means. */
       readonly learnt?: Learned;
       /** What the message says of a bike beside that and nobody understood, as typed. */

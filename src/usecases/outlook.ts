@@ -14,7 +14,7 @@ import { type NextShown, nextOf } from "./picture-next.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 
-export type FallingLine = Pick<Falling, "likely" | "on" | "at"> & { readonly due: DueLine };
+export type FallingLine = Pick<Falling, "likely" | "on" | "at" | "by"> & { readonly due: DueLine };
 /** What can be done in one go; `minutes` is null when not every item says how long it takes. */
 export type Evening = { readonly items: readonly FallingLine[]; readonly minutes: number | null };
 
@@ -90,9 +90,9 @@ function outlookOf(ctx: Ctx, g: Garaged, horizon: Looked, byDistance: boolean): 
   const lines = new Map(dues.map((line) => [line.item, line]));
   const minutes = new Map(itemsOf(g).map((item) => [item.key, item.minutes]));
   const falling = outlook(g.facts, g.at, horizon);
-  const lineOf = ({ item, likely, on, at }: Falling): FallingLine[] => {
+  const lineOf = ({ item, likely, on, at, by }: Falling): FallingLine[] => {
     const due = lines.get(item);
-    return due === undefined ? [] : [{ likely, on, at, due }];
+    return due === undefined ? [] : [{ likely, on, at, by, due }];
   };
   const groups = evenings(
     falling.filter((each) => each.likely),

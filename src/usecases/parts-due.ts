@@ -3,7 +3,6 @@
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { ItemKey } from "../core/ids.ts";
 import { callsForWork } from "../core/judgement/verdict.ts";
-import type { Taken } from "../core/schedule/measured.ts";
 import type { Consumable } from "../core/sheet/how.ts";
 import { neededFor } from "../trade/defect-needs.ts";
 import { fitsNew, isRenewed } from "../trade/renewal.ts";
@@ -13,10 +12,9 @@ import { FITTED, wornParts } from "./wear.ts";
 /**
  * The lines that fit new parts until a day: of what was read at its limit or beyond, and of what is near it or wears down to it by then.
  * What is near its limit and goes by its wear line beyond that day waits.
- * @param series all readings of the bike that a wear line can be drawn through, oldest first
  */
-export function renewedUntil(g: Garaged, series: readonly Taken[], until: LocalDate): readonly ItemKey[] {
-  const reached = new Map(wornParts(g, series).map(({ part, likely }) => [fitsNew(FITTED[part] as string as ItemKey), likely?.on ?? null]));
+export function renewedUntil(g: Garaged, until: LocalDate): readonly ItemKey[] {
+  const reached = new Map(wornParts(g).map(({ part, likely }) => [fitsNew(FITTED[part] as string as ItemKey), likely?.on ?? null]));
   const judged = g.facts.verdicts.flatMap(({ item, is }) => {
     const on = reached.get(fitsNew(item)) ?? null;
     if (is === "near limit" ? on === null || on <= until : callsForWork({ is })) return [fitsNew(item)];

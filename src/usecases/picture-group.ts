@@ -2,7 +2,7 @@
 
 import { addMonths } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
-import { outlook } from "../core/schedule/outlook.ts";
+import { outlook, rangeOf } from "../core/schedule/outlook.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { duesOf, type Garaged, garage } from "./garage.ts";
 import { type LaidUp, layUpsWithin } from "./picture-odometer.ts";
@@ -49,9 +49,10 @@ export function groupRow(g: Garaged, owner: string | null, until: LocalDate): Gr
     ({ likely, now, on }) => likely && on !== null && !isDue(now.status),
   );
   const days = new Map<string, GroupRow["next"][number]>();
-  for (const { on, at, now } of ahead) {
+  for (const falling of ahead) {
+    const { on, now } = falling;
     if (on === null) continue;
-    const range = at === null ? null : g.at.forecast.dateOf(at);
+    const range = rangeOf(falling, g.at);
     const seen = days.get(on);
     const from = range === null ? on : range.from > g.today ? range.from : g.today;
     days.set(on, { on, from, to: range === null ? on : range.to, soon: now.status === "soon" || seen?.soon === true, items: (seen?.items ?? 0) + 1 });

@@ -6,7 +6,7 @@ import { worstFirst } from "../core/defect.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
 import type { Due } from "../core/schedule/facts.ts";
-import { type Falling, outlook } from "../core/schedule/outlook.ts";
+import { type Falling, outlook, rangeOf } from "../core/schedule/outlook.ts";
 import type { Ctx } from "./context.ts";
 import { duesOf, type Garaged, itemsOf } from "./garage.ts";
 import { daysFrom, type LaidUp, layUpsWithin } from "./picture-odometer.ts";
@@ -23,6 +23,8 @@ export type NextRow = {
   readonly grain: Grain;
   /** Where it falls due by distance; null by date, and for what is due already. */
   readonly at: Ridden | null;
+  /** Which of the two came first, of an item that has both; null of one that goes by the plan alone. */
+  readonly by: "wear" | "plan" | null;
 };
 
 export type NextShown = {
@@ -37,6 +39,8 @@ export type NextShown = {
   readonly rows: readonly NextRow[];
   /** Items that fall due until then and found no room. */
   readonly more: number;
+  /** Measured near their limit, of which neither plan nor wear comes round until then as far as is known. */
+  readonly near: readonly string[];
   /** Items of which nothing is known. */
   readonly unknown: number;
   readonly likely: readonly { readonly on: LocalDate; readonly ridden: Ridden }[];
@@ -61,6 +65,7 @@ export function nextOf({ itemName }: Pick<Ctx, "itemName">, g: Garaged, until: L
     ...falling.map((each) => fallingRow(g, each, nameOf)),
     ...(forecast.basis.from === "nothing" ? dues.flatMap((due) => byDistance(due, nameOf)) : []),
   ]);
+  const drawn = new Set(rows.flatMap(({ items }) => items.map(({ item }) => item)));
   return {
     bike: g.bike.id,
     nickname: g.bike.nickname,
@@ -71,6 +76,7 @@ export function nextOf({ itemName }: Pick<Ctx, "itemName">, g: Garaged, until: L
     now,
     rows: rows.slice(0, MOST),
     more: rows.slice(MOST).reduce((sum, row) => sum + row.items.length, 0),
+    near: dues.filter((due) => isNear(due) && !drawn.has(due.item)).map((due) => nameOf(due.item)),
     unknown: dues.filter((due) => due.status === "no record").length,
     likely: daysFrom(g.today, until).flatMap((on) => {
       const then = forecast.riddenOn(on);
@@ -81,9 +87,10 @@ export function nextOf({ itemName }: Pick<Ctx, "itemName">, g: Garaged, until: L
   };
 }
 
-function fallingRow(g: Garaged, { item, now, on, at }: Falling, nameOf: (item: ItemKey) => string): NextRow {
-  const range = at === null ? null : g.at.forecast.dateOf(at);
+function fallingRow(g: Garaged, falling: Falling, nameOf: (item: ItemKey) => string): NextRow {
+  const { item, now, on, at, by } = falling;
   const pressing = now.status === "due" || now.status === "overdue";
+  const range = rangeOf(falling, g.at);
   const leg = now.legs.find((each) => each.by === "date" && each.dueOn === on);
   return {
     items: [{ item, name: nameOf(item) }],
@@ -93,25 +100,35 @@ function fallingRow(g: Garaged, { item, now, on, at }: Falling, nameOf: (item: I
     to: pressing || range === null ? on : range.to,
     grain: leg?.by === "date" ? leg.grain : "day",
     at: pressing ? null : at,
+    by: now.legs.some((each) => each.by === "wear") ? by : null,
   };
 }
+
+const isNear = ({ governs, legs }: Due): boolean => {
+  const leg = governs === null ? undefined : legs[governs];
+  return leg?.by === "verdict" && leg.state === "soon";
+};
 
 /** Rows that stand at the same place, equally near, become one; the order stays. */
 function together(rows: readonly NextRow[]): readonly NextRow[] {
   const groups = new Map<string, NextRow>();
   for (const row of rows) {
-    const place = [row.status === "no record" ? "good" : row.status, row.on, row.from, row.to, row.grain, row.at].join();
+    const place = [row.status === "no record" ? "good" : row.status, row.on, row.from, row.to, row.grain, row.at, row.by].join();
     const group = groups.get(place);
     groups.set(place, group === undefined ? row : { ...group, items: [...group.items, ...row.items] });
   }
   return [...groups.values()];
 }
 
-/** Without a forecast: where an item falls due by distance, as far as that is known. */
+/** Without a forecast: where an item falls due by distance, by plan or by wear, as far as that is known. */
 function byDistance(due: Due, nameOf: (item: ItemKey) => string): readonly NextRow[] {
-  const leg = due.legs.find((each) => each.by === "distance");
-  if (leg?.by !== "distance" || leg.toGo === null || due.status === "no record") return [];
-  return [{ items: [{ item: due.item, name: nameOf(due.item) }], status: due.status, on: null, from: null, to: null, grain: "day", at: leg.dueAt }];
+  if (due.status === "no record") return [];
+  const legs = due.legs.flatMap((leg) => ((leg.by === "distance" || leg.by === "wear") && leg.toGo !== null && leg.state !== "cannot tell" ? [leg] : []));
+  const [first, ...rest] = legs;
+  if (first === undefined) return [];
+  const leg = rest.reduce((a, b) => (b.dueAt < a.dueAt ? b : a), first);
+  const by = leg.by === "wear" ? "wear" : due.legs.some((each) => each.by === "wear") ? "plan" : null;
+  return [{ items: [{ item: due.item, name: nameOf(due.item) }], status: due.status, on: null, from: null, to: null, grain: "day", at: leg.dueAt, by }];
 }
 
 const later = (a: LocalDate, b: LocalDate): LocalDate => (a > b ? a : b);

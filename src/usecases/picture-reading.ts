@@ -7,7 +7,6 @@ import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
 import type { Place, ReadingKind } from "../core/reading/kinds.ts";
 import { isQuantity } from "../core/reading/value.ts";
-import type { Taken } from "../core/schedule/measured.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
 import { COMPARED_AT } from "../core/tyre/leak.ts";
 import { atTemperature } from "../core/tyre/pressure.ts";
@@ -78,10 +77,7 @@ export async function pictureReadings(ctx: Ctx, input: { readonly bike?: string;
     if (which.is === "refused") return which;
     const g = which.value;
     if (input.picture === "odometer") return done({ pictured: "odometer", shown: odometerOf(g) });
-    if (input.picture !== "pressure") {
-      const taken = (await q.readings.everyTaken([g.bike.id], WORN[input.picture])).get(g.bike.id) ?? [];
-      return done({ pictured: input.picture, shown: wearShown(g, input.picture, taken) });
-    }
+    if (input.picture !== "pressure") return done({ pictured: input.picture, shown: wearShown(g, input.picture) });
     const readings = await q.readings.ofKinds(g.bike.id, ["cold pressure", "ambient temperature"]);
     return done({ pictured: "pressure", shown: pressureOf(g, readings) });
   });
@@ -93,9 +89,9 @@ const lastUnit = (readings: readonly ReadingRecord[], otherwise: UnitId): UnitId
   return unit !== undefined && isQuantity(unit) ? unit : otherwise;
 };
 
-/** Pure of the bike's facts and its readings of the kind, oldest first: the same lines that /due and /tyre tell. */
-export function wearShown(g: Garaged, picture: WearPicture, taken: readonly Taken[]): WearShown {
-  const panels = wearSeries(g, taken).map(({ place, points, limit, wear, start }): WearPanelShown => {
+/** Pure of the bike's facts and its readings of the kind: the same lines that /due and /tyre tell. */
+export function wearShown(g: Garaged, picture: WearPicture): WearShown {
+  const panels = wearSeries(g, WORN[picture]).map(({ place, points, limit, wear, start }): WearPanelShown => {
     const last = points.at(-1);
     const then = (stretch: number): Ridden => ((last?.ridden ?? 0) + stretch) as Ridden;
     const line =
@@ -107,7 +103,7 @@ export function wearShown(g: Garaged, picture: WearPicture, taken: readonly Take
           };
     return { place, points: points.slice(-MOST_POINTS), limit, line, worn: wear?.is === "worn" };
   });
-  const unit = taken.at(-1)?.unit ?? "mm";
+  const unit = g.series.findLast(({ kind }) => WORN[picture].some((each) => each === kind))?.unit ?? "mm";
   return {
     ...{ ...onBike(g), unit: g.unit, offset: g.track.epochs.at(-1)?.offset ?? 0, panels },
     typedIn: picture === "chain" || !isQuantity(unit) ? null : unit,

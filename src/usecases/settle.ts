@@ -163,7 +163,17 @@ export async function save(q: Repos, ctx: Ctx, intents: readonly Intent[], all: 
     // What must not be in there mends nothing, whatever the words name.
     if (record !== undefined && named.length > 0 && !mixed.has(record.id)) closed.push(...(await closedByWork(q, ctx, named, record.id)));
   }
-  await touch(q, ctx, [...new Set([...readings, ...filled, ...defects].map((record) => record.bike))]);
+  const touched = [...new Set([...readings, ...filled, ...defects].map((record) => record.bike))];
+  await touch(q, ctx, touched);
+  const [home, ...coming] = touched.flatMap((id) => {
+    const g = pick(all, id);
+    return g?.comesHome === true ? [g.bike] : [];
+  });
+  if (home !== undefined && home.homeGroup !== null)
+    await q.bikes.comeHome(
+      [home, ...coming].map(({ id }) => id),
+      home.homeGroup,
+    );
   return { readings, work: filled, defects, closed };
 }
 

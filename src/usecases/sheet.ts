@@ -7,6 +7,7 @@ import type { ItemKey } from "../core/ids.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
 import { type DistanceUnit, dialOf, figureIn, type Ridden, riddenOf } from "../core/quantity/distance.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
+import type { Facts } from "../core/schedule/facts.ts";
 import { arrange, type Step } from "../core/sheet/arrange.ts";
 import { type Consumable, PLAIN } from "../core/sheet/how.ts";
 import { type Blind, type SheetList, type SheetWhy, servicesNear, sheetAt, sheetUntil } from "../core/sheet/select.ts";
@@ -201,9 +202,9 @@ async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: LookedThrough, at: 
   const works = list.entries.map(({ item }) => howWorked(item) ?? PLAIN);
   const job = (await q.jobs.openOf([g.bike.id])).at(-1) ?? null;
   const stops = stopsOf(g);
-  const atEnd = new Set(g.facts.verdicts.filter(({ is }) => is !== "within" && is !== "cannot tell").map(({ item }) => item));
+  const atEnd = new Set([...g.facts.verdicts.filter(({ is }) => is !== "within" && is !== "cannot tell"), ...wornBy(g, list)].map(({ item }) => item));
   const listed = new Set(list.entries.map(({ item }) => item));
-  // A part found near its end is had ready, unless the line that fits the new one is on the sheet too.
+  // A part found near its end, or at it by its wear line until then, is had ready, unless the line that fits the new one is on the sheet too.
   const worn = list.entries.flatMap(({ item }) => (atEnd.has(item) && (fitsNew(item) === item || !listed.has(fitsNew(item))) ? bought(item) : []));
   const needed = stops.flatMap(({ kind }) => neededFor(kind).map((what): Consumable => ({ what, count: null, spec: null, kind: null })));
   return {
@@ -236,6 +237,12 @@ async function sheetOf(q: Repos, ctx: Ctx, g: Garaged, list: LookedThrough, at: 
     stops: shared ? [] : stops,
     engine: engineRun(stops),
   };
+}
+
+/** The parts that likely reach their limit by the service, or by the end of the span. */
+function wornBy({ at, facts }: Garaged, { mark, until, upTo }: SheetList): Facts["wearing"] {
+  const end = upTo ?? mark ?? (until === null ? at.ridden : (at.forecast.riddenOn(until)?.likely ?? at.ridden));
+  return facts.wearing.filter(({ reaches }) => end !== null && reaches.likely <= Math.max(end, at.ridden ?? 0));
 }
 
 /** What a new part takes beyond what the line itself uses. */

@@ -9,10 +9,10 @@ import { PLAIN } from "../core/sheet/how.ts";
 import type { Blind } from "../core/sheet/select.ts";
 import type { Repos } from "../store/store.ts";
 import { neededFor } from "../trade/defect-needs.ts";
-import { renewalOf } from "../trade/renewal.ts";
+import { fitsNew, renewalOf } from "../trade/renewal.ts";
 import { howWorked, isKeptAtHand } from "../trade/workshop.ts";
 import { type Ctx, todayOf } from "./context.ts";
-import { dueBike, seriesOf } from "./due.ts";
+import { dueBike } from "./due.ts";
 import { broughtTo } from "./evening.ts";
 import { dayAhead, distanceAhead, fallingUntil } from "./falling.ts";
 import type { Garaged } from "./garage.ts";
@@ -67,10 +67,6 @@ export async function shopping(
     if (until.is === "refused") return until;
     const listed = input.group === true ? await ofGroup(q, ctx) : await ofOwn(q, ctx, input.bike);
     if (listed.is === "refused") return listed;
-    const series = await seriesOf(
-      q,
-      listed.value.map(({ g }) => g),
-    );
     // What is wrong with a bike is its owner's alone.
     const own = input.group !== true && input.share !== true;
     const bikes: Shopping["bikes"][number][] = [];
@@ -87,7 +83,7 @@ export async function shopping(
       const { unit, offset } = dueBike(ctx, g);
       const next = input.group === true ? null : (falling.blind?.next ?? null);
       if (falling.blind !== null) blind.push({ nickname: called, unit, offset, what: { ...falling.blind, next } });
-      const worn = renewedUntil(g, series.get(g.bike.id) ?? [], by);
+      const worn = renewedUntil(g, by);
       const wrong = own ? g.defects.filter(({ kind }) => neededFor(kind).length > 0) : [];
       const names = (those: readonly ItemKey[]): readonly string[] => those.map((key) => nameIn(ctx, g, key));
       const first = falling.unknown.filter((key) => !worn.includes(key));
@@ -100,7 +96,7 @@ export async function shopping(
         // What was measured is the owner's too: others read what is due, and not why.
         items: names(own ? falling.keys : [...falling.keys, ...atLimit]),
         next: names(falling.next),
-        worn: own ? names(atLimit) : [],
+        worn: own ? names(atLimit.map((key) => measuredAt(g, key))) : [],
         wrong: wrong.map(({ words }) => words),
       });
       const consumables = [
@@ -124,6 +120,9 @@ export async function shopping(
     });
   });
 }
+
+/** The line by which a part is known to be at its limit: "rear tread depth", where what fits the new tyre goes by its age. */
+const measuredAt = ({ facts }: Garaged, key: ItemKey): ItemKey => [...facts.verdicts, ...facts.wearing].find(({ item }) => fitsNew(item) === key)?.item ?? key;
 
 async function ofOwn(q: Repos, ctx: Ctx, bike: string | undefined): Promise<Result<readonly Listed[]>> {
   const all = await ownGarage(q, ctx);

@@ -2,7 +2,6 @@
 
 import { addMonths, localDate, monthOf, yearOf } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
-import type { Taken } from "../core/schedule/measured.ts";
 import { outlook } from "../core/schedule/outlook.ts";
 import { type ChargeBy, chargeDay } from "./charge.ts";
 import type { Ctx } from "./context.ts";
@@ -12,19 +11,18 @@ export type Standing = { readonly until: LocalDate; readonly items: readonly str
 
 /**
  * The items that fall due until spring begins, by name; null when nothing does. Of a bike that is not laid up only a battery whose volts at rest fall.
- * @param volts its battery voltages, oldest first
  */
-export function whileItStands({ itemName, who }: Pick<Ctx, "itemName" | "who">, g: Garaged, volts: readonly Taken[]): Standing | null {
+export function whileItStands({ itemName, who }: Pick<Ctx, "itemName" | "who">, g: Garaged): Standing | null {
   const until = nextSpring(g.today, who.south);
   if (g.bike.state !== "laid up") {
-    const falling = chargeDay(g, volts);
+    const falling = chargeDay(g, g.series);
     return falling === null ? null : { until, items: [], charge: falling };
   }
   const called = new Map(itemsOf(g).map((item) => [item.key, item.called]));
   const items = outlook(g.facts, g.at, { on: until, ridden: null }).flatMap(({ item, on }) =>
     on !== null && on > g.today ? [itemName(item, called.get(item) ?? null)] : [],
   );
-  const charge = chargeDay(g, volts);
+  const charge = chargeDay(g, g.series);
   return items.length === 0 && charge === null ? null : { until, items, charge };
 }
 

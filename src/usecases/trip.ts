@@ -6,6 +6,7 @@ import { localDateAt, zone } from "../core/calendar/zones.ts";
 import { isFitted } from "../core/equipment.ts";
 import { between, type DistanceUnit, type Ridden, type Stretch, stretchOf } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
+import type { Place, ReadingKind } from "../core/reading/kinds.ts";
 import { doTheseFirst } from "../core/schedule/do-these-first.ts";
 import type { SpecUse } from "../core/spec/spec.ts";
 import { type Lasting, lasts, type OnTrip, onTrip, type Trip } from "../core/trip/trip.ts";
@@ -21,11 +22,11 @@ import { nameIn } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
 import { specFor, specsOf, typedWithUnit } from "./specs.ts";
-import { WORN_KINDS, wornParts } from "./wear.ts";
+import { wornParts } from "./wear.ts";
 import { whichBike } from "./which-bike.ts";
 
-export type TripWear = Lasting & { readonly part: string; readonly value: number; readonly unit: UnitId; readonly limit: number };
-export type TripNearing = { readonly part: string; readonly value: number; readonly unit: UnitId; readonly limit: number };
+export type TripWear = Lasting & { readonly part: string; readonly value: number; readonly unit: UnitId | "%"; readonly limit: number };
+export type TripNearing = { readonly part: string; readonly value: number; readonly unit: UnitId | "%"; readonly limit: number };
 export type TripShown = {
   readonly trip: string;
   readonly bike: string;
@@ -40,9 +41,9 @@ export type TripShown = {
   readonly start: Ridden | null;
   readonly items: readonly (OnTrip & { readonly name: string; readonly caution: string | null })[];
   readonly wear: readonly TripWear[];
-  /** Of tyres and pads: what was never measured, or too little. */
+  /** Of tyres, pads and the chain: what was never measured, or too little. */
   readonly unmeasured: readonly string[];
-  /** Tyres and pads at or near their limit of which nothing says how far they go. */
+  /** Tyres, pads and a chain at or near their limit of which nothing says how far they go. */
   readonly nearing: readonly TripNearing[];
   /** Open defects that are not to be ridden on, and those nobody has graded yet. */
   readonly defects: number;
@@ -149,8 +150,7 @@ async function shownTrips(q: Repos, ctx: Ctx, bike: string | undefined): Promise
 export async function tripShown(q: Repos, ctx: Pick<Ctx, "itemName">, g: Garaged, trip: TripRecord): Promise<TripShown> {
   const start = startOf(g, trip);
   const specs = await specsOf(q, g.bike, g.bike.homeGroup);
-  const taken = (await q.readings.everyTaken([g.bike.id], WORN_KINDS)).get(g.bike.id) ?? [];
-  const { wear, unmeasured, nearing } = wearOn(g, trip, start, taken);
+  const { wear, unmeasured, nearing } = wearOn(g, trip, start);
   const items = onTrip(g.facts, g.at, trip, start).map((each) => ({
     ...each,
     name: nameIn(ctx, g, each.item),
@@ -187,24 +187,23 @@ function startOf(g: Garaged, trip: Trip): Ridden | null {
   return g.at.forecast.riddenOn(addDays(trip.from, -1))?.likely ?? g.at.ridden;
 }
 
-function wearOn(
-  g: Garaged,
-  trip: TripRecord,
-  start: Ridden | null,
-  taken: Parameters<typeof wornParts>[1],
-): Pick<TripShown, "wear" | "unmeasured" | "nearing"> {
-  const parts = wornParts(g, taken);
+/** What is read of a part that wears. */
+const kindsOf = (part: string): readonly ReadingKind[] =>
+  part === "chain" ? ["chain length", "chain elongation"] : part.endsWith("tread") ? ["tread"] : ["pad thickness"];
+
+function wearOn(g: Garaged, trip: TripRecord, start: Ridden | null): Pick<TripShown, "wear" | "unmeasured" | "nearing"> {
+  const parts = wornParts(g);
   const wear: TripWear[] = [];
   const unmeasured: string[] = [];
   const nearing: TripNearing[] = [];
   for (const { part, place, wear: line } of parts) {
-    const kind = part.endsWith("tread") ? "tread" : "pad thickness";
-    const last = taken.findLast((each) => each.kind === kind && each.place === place);
-    const judged = g.judged.find((each) => each.kind === kind && each.place === place);
-    const limit = judged === undefined || judged.judgement.is === "cannot tell" ? null : judged.judgement.limit.min;
+    const isOfIt = (each: { readonly kind: ReadingKind; readonly place: Place | null }): boolean => kindsOf(part).includes(each.kind) && each.place === place;
+    const last = g.series.findLast(isOfIt);
+    const judged = g.judged.find(isOfIt);
+    const limit = judged === undefined || judged.judgement.is === "cannot tell" ? null : judged.judgement.limit[part === "chain" ? "max" : "min"];
     const at = last === undefined ? null : riddenOnDay(g.track, last.on);
     if (last === undefined || limit === null) continue;
-    const unit = last.unit as UnitId;
+    const unit = last.unit as UnitId | "%";
     if (line.is === "worn") {
       const none = 0 as Stretch;
       wear.push({ is: "not enough", left: { low: none, likely: none, high: none }, part, value: last.value, unit, limit });

@@ -1,21 +1,25 @@
 // How far tyres, pads and a chain still go: the readings of each since it was fitted, put on the road they were ridden, and the wear line through them.
 
+import type { Bike } from "../core/bike.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { elongation } from "../core/chain/elongation.ts";
 import type { ItemKey } from "../core/ids.ts";
+import type { Plan } from "../core/plan/plan.ts";
 import { ahead, between, type Ridden, type Stretch } from "../core/quantity/distance.ts";
-import type { Place } from "../core/reading/kinds.ts";
+import type { Place, ReadingKind } from "../core/reading/kinds.ts";
+import type { Facts, Moment, Wearing } from "../core/schedule/facts.ts";
 import { jobsByItem, type PlacedJob } from "../core/schedule/history.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { riddenOnSet, swapsOf } from "../core/schedule/tyre-sets.ts";
-import { riddenOnDay } from "../core/usage/track.ts";
-import { dayRange } from "../core/wear/days.ts";
+import { wearDays } from "../core/schedule/wear-leg.ts";
+import { riddenOnDay, type Track } from "../core/usage/track.ts";
+import type { DayRange } from "../core/wear/days.ts";
 import { type Wear, type WearHabits, wearOf } from "../core/wear/wear.ts";
-import { endOf, SAME_AS } from "../trade/judged.ts";
+import type { WorkRecord } from "../store/work.ts";
+import { endOf, judgedRow, SAME_AS } from "../trade/judged.ts";
 import { WEAR_HABITS, type WearKind } from "../trade/wear.ts";
 import { ofPartsOn, ofTheSetOn } from "./fitted.ts";
-import type { Garaged } from "./garage.ts";
-import { isWithPlate, type Judged, judgeTaken, type LimitBy } from "./judge.ts";
+import { isWithPlate, type Judged, judgeTaken, type LimitBy, type Rig } from "./judge.ts";
 
 /** A part that wears, at its place; a chain has none. */
 export type WornPart = {
@@ -24,8 +28,10 @@ export type WornPart = {
   readonly wear: Wear;
   /** Ridden on it since it was last read: what is left now is less by so much. */
   readonly since: Stretch;
-  /** Where the limit is reached, by the forecast: likely, and the 80 % range; null where either cannot tell. */
-  readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
+  /** When the limit is reached, by the forecast: likely, and the 80 % range; null where either cannot tell. */
+  readonly likely: DayRange | null;
+  /** What the schedule takes of it; null where no line tells. */
+  readonly wearing: Wearing | null;
 };
 
 /** What was read of one part since it was fitted, and where its line leads. Values in mm; of a chain, how much longer than new as a share, which grows. */
@@ -41,6 +47,12 @@ export type WearSeries = Omit<WornPart, "wear"> & {
 /** The kinds of reading that a wear line is drawn through. */
 export const WORN_KINDS = ["tread", "pad thickness", "chain length", "chain elongation"] as const;
 
+/** The line that a part at its limit makes due: the one that its readings are judged for. */
+const judgedItem = (part: WearKind): ItemKey => {
+  const { items } = judgedRow(part === "chain" ? "chain length" : part.endsWith("tread") ? "tread" : "pad thickness");
+  return (items[part.startsWith("front") ? "front" : "rear"] ?? items.any) as string as ItemKey;
+};
+
 /** The line that a new part of each kind is recorded at. */
 export const FITTED: Readonly<Record<WearKind, string>> = {
   "front tread": "front-tyre.replace",
@@ -50,12 +62,28 @@ export const FITTED: Readonly<Record<WearKind, string>> = {
   chain: "chain.replace",
 };
 
-/** Every part of a bike of which something says how far it may go. @param taken all readings of WORN_KINDS, oldest first */
-export const wornParts = (g: Garaged, taken: readonly Taken[]): readonly WornPart[] =>
-  wearSeries(g, taken).flatMap(({ part, place, wear, since, likely }) => (wear === null ? [] : [{ part, place, wear, since, likely }]));
+/** What the schedule takes of the wear lines: nothing of what no line can be drawn through. */
+export const wearingOf = (g: Worn): readonly Wearing[] => wearSeries(g).flatMap(({ wearing }) => wearing ?? []);
 
-/** Every part of a bike that has been measured where the odometer tells. @param taken all readings of WORN_KINDS, oldest first */
-export function wearSeries(g: Garaged, taken: readonly Taken[]): readonly WearSeries[] {
+/** What of a bike its wear lines go by. */
+type Worn = {
+  readonly bike: Pick<Bike, "knownFrom">;
+  readonly plan: Plan;
+  readonly facts: Facts;
+  readonly at: Moment;
+  readonly track: Track;
+  readonly work: readonly WorkRecord[];
+  readonly rig: Rig;
+  readonly series: readonly Taken[];
+};
+
+/** Every part of a bike of which something says how far it may go. @param kinds of them only these */
+export const wornParts = (g: Worn, kinds?: readonly ReadingKind[]): readonly WornPart[] =>
+  wearSeries(g, kinds).flatMap(({ part, place, wear, since, likely, wearing }) => (wear === null ? [] : [{ part, place, wear, since, likely, wearing }]));
+
+/** Every part of a bike that has been measured where the odometer tells. @param kinds of them only these */
+export function wearSeries(g: Worn, kinds: readonly ReadingKind[] = WORN_KINDS): readonly WearSeries[] {
+  const taken = g.series.filter(({ kind }) => kinds.includes(kind));
   const ours = ofPartsOn(ofTheSetOn(taken, g.facts.fittings), g.work, g.facts.refitted);
   const keyOf = ({ kind, place }: Taken): string => `${SAME_AS[kind] ?? kind}|${place ?? ""}`;
   const places = [...new Set(ours.map(keyOf))].sort();
@@ -93,9 +121,9 @@ function partOf({ kind, place }: Taken): WearKind | null {
   return part in WEAR_HABITS ? (part as WearKind) : null;
 }
 
-type Point = { readonly on: LocalDate; readonly at: Ridden; readonly value: number; readonly typed: string; readonly found: boolean };
+type Point = { readonly id: string; readonly on: LocalDate; readonly at: Ridden; readonly value: number; readonly typed: string; readonly found: boolean };
 
-function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readonly Taken[]): WearSeries | null {
+function seriesOf(g: Worn, part: WearKind, place: Place | null, taken: readonly Taken[]): WearSeries | null {
   const days = oneADay(taken);
   const habits = WEAR_HABITS[part];
   const swaps = swapsOf(FITTED[part] as ItemKey, g.facts);
@@ -107,7 +135,7 @@ function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readon
     const value = measureOf(part, each, g);
     // Where the odometer was read more than once that day, the last: it is mostly said with what was measured, and the first may be what the bike came with.
     const at = value === null ? null : (g.track.points.findLast(({ on }) => on === each.on)?.ridden ?? riddenOnDay(g.track, each.on)?.likely ?? null);
-    return at === null || value === null ? [] : [{ on: each.on, at, value, typed: each.typed, found: each.detail?.state === "found" }];
+    return at === null || value === null ? [] : [{ on: each.on, at, value, id: each.id, typed: each.typed, found: each.detail?.state === "found" }];
   });
   // What was found on the day of the new one was of the old.
   const own = all.filter(({ on, found }) => since === undefined || on > since.job.on.from || (on === since.job.on.from && !found));
@@ -121,7 +149,7 @@ function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readon
   const limit = limitOf(part, latest === undefined ? null : judgeTaken(latest, g.rig));
   const points = placed.map(({ at, value, typed }) => ({ ridden: at, value, typed }));
   const ridden = road(last.at, g.at.ridden ?? last.at);
-  if (limit === null) return { part, place, points, limit, since: ridden, wear: null, likely: null, start: null };
+  if (limit === null) return { part, place, points, limit, since: ridden, wear: null, likely: null, wearing: null, start: null };
   const sinceNew = since !== undefined && since.ridden !== null && rose < 0;
   const start = sinceNew && since.ridden !== null ? since.ridden : first.at;
   // What is left until the limit, which falls whatever is measured.
@@ -130,14 +158,24 @@ function seriesOf(g: Garaged, part: WearKind, place: Place | null, taken: readon
   const readings = placed.map(({ at, value }) => ({ ridden: road(start, at), value: left(value) }));
   const wear = wearOf(readings, part === "chain" ? 0 : limit.value, fresh, sinceNew);
   const isLine = wear.is === "line";
+  // Counted from today: what was ridden on others since wears nothing off it.
+  const reached = (left: Stretch): Ridden => ahead(g.at.ridden ?? last.at, (left - ridden) as Stretch);
+  const wearing: Wearing | null = !isLine
+    ? null
+    : {
+        item: judgedItem(part),
+        since: first.id,
+        on: last.on,
+        reaches: { likely: reached(wear.left.likely), low: reached(wear.left.low), high: wear.left.high === null ? null : reached(wear.left.high) },
+      };
   return {
-    ...{ part, place, points, limit, wear, since: ridden, likely: isLine ? datesOf(g, last.at, wear.left) : null },
+    ...{ part, place, points, limit, wear, since: ridden, wearing, likely: wearing === null ? null : wearDays(wearing.reaches, g.at) },
     start: isLine ? { ridden: start, value: left(wear.start) } : null,
   };
 }
 
 /** Of a chain the share that it is longer than new; null where that cannot be told. Nothing else needs judging for its value. */
-function measureOf(part: WearKind, taken: Taken, { rig }: Garaged): number | null {
+function measureOf(part: WearKind, taken: Taken, { rig }: Worn): number | null {
   if (part !== "chain") return isWithPlate(taken) ? null : taken.value;
   const judged = judgeTaken(taken, rig);
   return judged === null || judged.miscounted ? null : judged.share;
@@ -155,7 +193,7 @@ function limitOf(part: WearKind, last: Judged | null): WearSeries["limit"] {
 }
 
 /** What the tyre before the present one went at each end; ends of which that is not on record are left out, and so are bikes whose tyres are swapped. */
-export function lastTyres(g: Garaged): readonly { readonly place: "front" | "rear"; readonly went: Stretch }[] {
+export function lastTyres(g: Worn): readonly { readonly place: "front" | "rear"; readonly went: Stretch }[] {
   if (g.facts.fittings.length > 0) return [];
   return (["front", "rear"] as const).flatMap((place) => {
     // Where one was put back on, what the work says is no life of one tyre.
@@ -168,18 +206,9 @@ export function lastTyres(g: Garaged): readonly { readonly place: "front" | "rea
 }
 
 /** When the part was replaced, oldest first. */
-function fittings(g: Garaged, part: WearKind): readonly PlacedJob[] {
+function fittings(g: Worn, part: WearKind): readonly PlacedJob[] {
   const jobs = jobsByItem(g.facts, g.plan.items).get(FITTED[part] as never) ?? [];
   return part.endsWith("pads")
     ? jobs.filter(({ job }) => job.outcome === "replaced")
     : jobs.filter(({ job }) => job.outcome === "replaced" || job.outcome === "done");
-}
-
-/** The day on which the odometer is expected there, with its range; none of it lies before today but where all does. */
-function datesOf(g: Garaged, from: Ridden, left: { readonly likely: Stretch; readonly low: Stretch; readonly high: Stretch | null }): WornPart["likely"] {
-  const dateOf = (stretch: Stretch) => g.at.forecast.dateOf(ahead(from, stretch));
-  const [likely, low, high] = [dateOf(left.likely), dateOf(left.low), left.high === null ? null : dateOf(left.high)];
-  if (likely === null || low === null) return null;
-  const range = dayRange(likely, low.on, high?.on ?? null);
-  return range.from < g.today && g.today <= range.on ? { ...range, from: g.today } : range;
 }

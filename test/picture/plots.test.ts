@@ -170,6 +170,52 @@ describe("the wear line", () => {
     expect(labels).toHaveLength(2);
     for (const label of labels) for (const { x1, y1, x2, y2 } of lines) expect(runsThrough({ x: x1, y: y1 }, { x: x2, y: y2 }, label)).toBe(false);
   });
+  test("where a line runs through every place beside the limit, its words stand beside the plot's name, behind a piece of it", () => {
+    const panel = wear().panels[0];
+    if (panel?.line == null) throw new Error("a line");
+    // So low that there is room over the limit alone, and the line runs close over it from end to end.
+    const flat = {
+      ...{ ...panel, points: [10_000, 30_000].map((x, n) => ({ x, value: 8 - n * 7 })), limit: { value: 0.5, text: "limit 0.5 mm, the law here" } },
+      line: { from: 10_000, start: 1.2, likely: 60_000, low: 40_000, high: null },
+    };
+    const svg = drawWear(wear({ panels: [flat] }));
+    soundly(svg);
+    const [name, label] = ["Rear tread", "limit 0.5"].map((begins) => textsOf(svg).find(({ text }) => text.startsWith(begins)));
+    expect(label?.bottom).toBe(name?.bottom);
+    expect(label?.text).toBe("limit 0.5 mm, the law here");
+    const piece = linesOf(svg).filter(({ color }) => color === INK.second)[1];
+    expect(piece?.x2).toBeLessThan(label?.left ?? 0);
+    expect(piece?.x1).toBeGreaterThan(name?.right ?? WIDE);
+  });
+  test("wherever the line runs, the words of the limit lie on none of it and on no mark", () => {
+    const least = { min: 1.05, max: 1.9, noNaN: true } as const;
+    fc.assert(
+      fc.property(
+        fc.record({
+          start: fc.double(least),
+          steps: fc.array(fc.integer({ min: 200, max: 9000 }), { minLength: 2, maxLength: 8 }),
+          left: fc.integer({ min: 50, max: 40_000 }),
+        }),
+        ({ start, steps, left }) => {
+          const xs = steps.map((_, n) => 10_000 + steps.slice(0, n).reduce((sum, each) => sum + each, 0));
+          const [first = 0, last = 0] = [xs[0], xs.at(-1)];
+          const likely = last + left;
+          const on = (x: number): number => start + ((1 - start) * (x - first)) / (likely - first);
+          const panel = {
+            ...{ name: "Rear tread, mm", limit: { value: 1, text: "limit 1.0 mm, the law here" }, points: xs.map((x) => ({ x, value: on(x) })) },
+            line: { from: first, start, likely, low: last + left / 2, high: last + left * 2 },
+          };
+          const svg = drawWear(wear({ panels: [panel] }));
+          soundly(svg);
+          const label = textsOf(svg).find(({ text }) => text.startsWith("limit 1.0"));
+          const run = linesOf(svg).find(({ color, dashes, width }) => color === INK.first && dashes !== "" && width === 3);
+          if (label === undefined || run === undefined) throw new Error("both are drawn");
+          expect(runsThrough({ x: run.x1, y: run.y1 }, { x: run.x2, y: run.y2 }, label)).toBe(false);
+        },
+      ),
+      { numRuns: 100 },
+    );
+  });
   test("a line touches a box, or passes it", () => {
     const box = { left: 10, right: 20, top: 10, bottom: 20 };
     const through = (x1: number, y1: number, x2: number, y2: number) => runsThrough({ x: x1, y: y1 }, { x: x2, y: y2 }, box);

@@ -39,3 +39,18 @@ test("another figure noted with the job, another interval or another job is a ne
   expect(key(null, [EARLY, LATE], oil(5000))).not.toBe(key(null, [EARLY, LATE]));
   expect(key(null, [EARLY, LATE], oil(4000, 24))).not.toBe(key(null, [EARLY, LATE], oil(4000, 12)));
 });
+
+test("a wear line makes a new thing of it once it is coming up, and its readings do not: each moves the line a little", () => {
+  const worn = (low: number, likely: number, since = "first") => {
+    const reaches = { low: riddenOf(low, "mi"), likely: riddenOf(likely, "mi"), high: null };
+    const known = facts([oil(4000)], {
+      jobs: [aJob("oil.replace", "2026-03-10", 8400)],
+      wearing: low === 0 ? [] : [{ item: oil(4000).key, since, on: localDate("2026-08-01"), reaches }],
+    });
+    return noticeKey(HERON, only(known, moment("2026-09-01", 12_000)), "soon", null);
+  };
+  expect(worn(14_000, 15_000)).toBe(worn(0, 0));
+  expect(worn(12_400, 13_000)).not.toBe(worn(0, 0));
+  expect(worn(12_300, 12_800)).toBe(worn(12_400, 13_000));
+  expect(worn(12_400, 13_000, "another")).not.toBe(worn(12_400, 13_000));
+});

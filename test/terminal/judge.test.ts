@@ -78,7 +78,7 @@ test("whose law holds is asked with the first reading, and what the manual must 
   expect(alone).toContain(
     "so the moulded bars count; where you ride the law may ask for more. Enter what it asks for, once an end: /spec what:rear tread limit value:…",
   );
-  expect(alone).not.toContain("/group");
+  expect(alone).toContain("Or write a reading where your group is, once its place is said with /group place:…");
   expect((await t.one({ ...dm, say: "tread 4.9 mm front" })).text).not.toContain("/spec");
   await t.one({ ...dm, run: "/spec what:rear tread limit value:1.6 mm" });
   expect((await t.one({ ...dm, say: "tread 1.5 mm rear" })).text).toContain("Rear tread depth 1.5 mm: beyond limit (1.6 mm by your own figure)");

@@ -68,3 +68,33 @@ test("a tyre that was replaced since is not looked at", async () => {
   await t.one({ as: "Ines", in: "dm", run: "/work did:rear tyre age at:8,000 mi outcome:replaced" });
   expect((await group("Germany")).data.looked).toEqual({ noted: [], lapsed: [], others: 0 });
 });
+
+test("a bike added in a direct message goes by the group that its owner writes in, then everywhere, and the group is shown nothing of it", async () => {
+  await group("Germany");
+  await t.one({ as: "Bram", in: "dm", run: "/bike add name:Otter kind:chain-drive twin odometer:8,000 mi" });
+  const alone = await t.one({ as: "Bram", in: "dm", say: "rear tread 1.4 mm" });
+  expect(alone.text).toContain("the moulded bars");
+  expect(alone.text).toContain("Or write a reading where your group is, once its place is said with /group place:…");
+  const here = await t.one({ as: "Bram", in: "g1", run: "/reading log:rear tread 1.4 mm" });
+  expect(here.text).toContain("1.6 mm by law");
+  expect(here.data.defects).toMatchObject([{ grade: "do not ride" }]);
+  expect(here.text).toContain("Otter goes by your group's time zone, seasons and tread law from now on; the group is shown nothing by that.");
+  expect(await due("Bram")).toContain("beyond limit, 1.6 mm");
+  const again = await t.one({ as: "Bram", in: "dm", say: "rear tread 1.4 mm" });
+  expect([again.data.home, again.text]).toEqual([[], expect.stringContaining("1.6 mm by law")]);
+  // A bike of the same rider, added later where no group is, goes by that of the first.
+  await t.one({ as: "Bram", in: "dm", run: "/bike add name:Wren kind:chain-drive twin odometer:8,000 mi" });
+  const other = await t.one({ as: "Bram", in: "dm", say: "rear tread 1.4 mm on Wren" });
+  expect([other.data.home, other.text]).toEqual([["Wren"], expect.stringContaining("1.6 mm by law")]);
+  // What its group's admin changes is looked at again on both.
+  expect((await t.one({ as: "Ines", admin: true, run: "/group place:uk" })).data.looked).toMatchObject({ others: 2 });
+  expect((await t.one({ as: "Ines", admin: true, run: "/group picture:yes" })).text).not.toContain("Otter");
+});
+
+test("a bike that is at home in one group stays so, wherever its owner writes", async () => {
+  await group("uk");
+  await t.one({ as: "Ines", in: "g2", admin: true, run: "/group place:Germany" });
+  await t.one({ as: "Bram", in: "g1", run: "/bike add name:Otter kind:chain-drive twin odometer:8,000 mi" });
+  const there = await t.one({ as: "Bram", in: "g2", run: "/reading log:rear tread 1.4 mm" });
+  expect([there.data.home, there.text]).toEqual([[], expect.stringContaining("1 mm by law")]);
+});

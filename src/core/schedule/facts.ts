@@ -56,6 +56,14 @@ export type Verdict = {
 /** A one-off look after work, due a distance after it. `because` names the rule that asks for it; `after`: where the work was done. */
 export type Recheck = { readonly id: string; readonly item: ItemKey; readonly dueAt: Ridden; readonly because: string; readonly after: Ridden };
 
+/** A part whose wear line tells how far it goes: `since` is its first reading, by which one life of it is known, `on` the day of the last. `reaches`: the odometer at its limit, likely and the 80 % range; `high` null when it may have no end. */
+export type Wearing = {
+  readonly item: ItemKey;
+  readonly since: string;
+  readonly on: LocalDate;
+  readonly reaches: { readonly likely: Ridden; readonly low: Ridden; readonly high: Ridden | null };
+};
+
 /** Time out of use; `to` null while it lasts. */
 export type LayUp = { readonly from: LocalDate; readonly to: LocalDate | null };
 
@@ -83,6 +91,7 @@ export type Facts = {
   /** Engine-hour readings, oldest first; empty when the bike has no meter. */
   readonly hours: readonly { readonly on: LocalDate; readonly hours: number }[];
   readonly verdicts: readonly Verdict[];
+  readonly wearing: readonly Wearing[];
   readonly rechecks: readonly Recheck[];
   readonly layUps: readonly LayUp[];
   readonly knownFrom: KnownFrom;
@@ -149,6 +158,15 @@ export type Leg =
   | { readonly by: "hours"; readonly state: LegState; readonly anchor: Anchor; readonly dueAt: number; readonly toGo: number | null; readonly interval: number }
   | { readonly by: "times"; readonly state: LegState; readonly anchor: Anchor; readonly of: ItemKey; readonly done: number; readonly nth: number }
   | { readonly by: "verdict"; readonly state: LegState; readonly verdict: Verdict }
+  /** By the wear line: `dueAt` is where it likely reaches the limit, `likely` the day with its 80 % range, by how far it goes and how fast the road goes by. */
+  | {
+      readonly by: "wear";
+      readonly state: LegState;
+      readonly wearing: Wearing;
+      readonly dueAt: Ridden;
+      readonly toGo: Stretch | null;
+      readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
+    }
   | { readonly by: "recheck"; readonly state: LegState; readonly recheck: Recheck; readonly toGo: Stretch | null };
 
 /** Why an item stands as it does, as data; words/ makes it one sentence. */

@@ -7,6 +7,7 @@ import type { Due, Facts, Leg, Moment } from "./facts.ts";
 import { dayNotice } from "./intervals.ts";
 import { hoursUnreadOn } from "./other-legs.ts";
 import { dueList } from "./status.ts";
+import { wearEdges } from "./wear-leg.ts";
 
 /** The first day after today on which some leg crosses an edge; null when nothing can change without a new fact. */
 export const lookAgainAt = (facts: Facts, at: Moment): LocalDate | null => nextEdge(dueList(facts, at), facts, at);
@@ -29,6 +30,7 @@ function edges(leg: Leg, paused: boolean, facts: Facts, at: Moment): LocalDate[]
     // A forecast date does not move until the odometer is read again; it can only bring "coming up".
     return leg.likely === null ? [] : [addDays(leg.likely.on, -30), leg.likely.on];
   }
+  if (leg.by === "wear") return wearEdges(leg, at);
   // Hours that nobody reads stop telling.
   if (leg.by === "hours") return leg.toGo === null ? [] : [hoursUnreadOn(facts, at) ?? at.today];
   if (leg.by !== "date") return [];

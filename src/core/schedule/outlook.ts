@@ -5,6 +5,7 @@ import type { LocalDate } from "../calendar/dates.ts";
 import type { ItemKey } from "../ids.ts";
 import { type DistanceUnit, type Ridden, stretchOf } from "../quantity/distance.ts";
 import type { Forecast } from "../usage/forecast.ts";
+import type { DayRange } from "../wear/days.ts";
 import type { Due, Facts, Leg, Moment } from "./facts.ts";
 import { dueList } from "./status.ts";
 
@@ -22,6 +23,8 @@ export type Falling = {
   readonly on: LocalDate | null;
   /** The odometer at which it falls due; null when it falls due by date. */
   readonly at: Ridden | null;
+  /** By the plan, or by its wear line where that comes first. */
+  readonly by: "plan" | "wear";
 };
 
 /**
@@ -35,15 +38,23 @@ export function outlook(facts: Facts, at: Moment, horizon: Horizon): readonly Fa
   const usual = then(ridden?.likely ?? at.ridden);
   const furthest = ridden === null ? usual : then(ridden.high);
   return dueList(facts, at)
-    .filter((now) => !now.habit)
     .flatMap((now): Falling[] => {
       const [first, last] = [usual.get(now.item), furthest.get(now.item)];
+      // What wears down to its limit until then is no habit by then.
+      if (now.habit && first?.habit !== false && last?.habit !== false) return [];
       const due = [now, first, last].find((each) => each !== undefined && isDue(each));
       if (due === undefined) return [];
       const likely = isDue(now) || (first !== undefined && isDue(first));
-      return [{ item: now.item, now, likely, ...(due === now ? { on: at.today, at: null } : reachedBy(due, at, horizon)) }];
+      return [{ item: now.item, now, likely, ...(due === now ? { on: at.today, at: null, by: governedBy(now) } : reachedBy(due, at, horizon)) }];
     })
     .sort((a, b) => order(a, b, horizon));
+}
+
+/** The days between which an item likely falls due by distance: by wear both how far it goes and how fast the road goes by are in doubt. Null by date, and without a forecast. */
+export function rangeOf({ at: point, by, now }: Pick<Falling, "at" | "by" | "now">, { forecast }: Moment): DayRange | null {
+  const wear = now.legs.find((leg) => leg.by === "wear");
+  if (by === "wear") return wear?.by === "wear" && point !== null ? wear.likely : null;
+  return point === null ? null : forecast.dateOf(point);
 }
 
 /** The future is not forecast from the future. */
@@ -51,11 +62,18 @@ const BLIND: Forecast = { basis: { from: "nothing" }, perWeek: null, dateOf: () 
 
 const isDue = ({ status }: Due): boolean => status === "due" || status === "overdue";
 
-/** The leg that falls due first: by date where its day comes before the likely day of the distance. */
-function reachedBy(due: Due, at: Moment, horizon: Horizon): Pick<Falling, "on" | "at"> {
-  const reached = due.legs.filter((leg) => "state" in leg && (leg.state === "due" || leg.state === "overdue")).map((leg) => dayOf(leg, at, horizon));
-  return reached.reduce((a, b) => ((b.on ?? "9999") < (a.on ?? "9999") ? b : a), { on: null, at: null });
+/** The leg that falls due first: by date where its day comes before the likely day of the distance; of two distances, by plan and by wear, the nearer. */
+function reachedBy(due: Due, at: Moment, horizon: Horizon): Reached {
+  const legs = due.legs.filter((leg) => "state" in leg && (leg.state === "due" || leg.state === "overdue"));
+  const reached = legs.map((leg): Reached => ({ ...dayOf(leg, at, horizon), by: leg.by === "wear" ? "wear" : "plan" }));
+  const [first = { on: null, at: null, by: "plan" }, ...rest] = reached;
+  return rest.reduce((a, b) => (isBefore(b, a) ? b : a), first);
 }
+
+const governedBy = ({ governs, legs }: Due): Falling["by"] => (governs !== null && legs[governs]?.by === "wear" ? "wear" : "plan");
+
+type Reached = Pick<Falling, "on" | "at" | "by">;
+const isBefore = (a: Reached, b: Reached): boolean => (a.at !== null && b.at !== null ? a.at < b.at : (a.on ?? "9999") < (b.on ?? "9999"));
 
 function dayOf(leg: Leg, at: Moment, horizon: Horizon): Pick<Falling, "on" | "at"> {
   const within = (day: LocalDate): LocalDate => (day < at.today ? at.today : day > horizon.on ? horizon.on : day);
@@ -65,6 +83,7 @@ function dayOf(leg: Leg, at: Moment, horizon: Horizon): Pick<Falling, "on" | "at
   };
   switch (leg.by) {
     case "distance":
+    case "wear":
       return byRoad(leg.dueAt);
     case "recheck":
       return byRoad(leg.recheck.dueAt);

@@ -5,6 +5,7 @@ import { daysBetween } from "../calendar/arithmetic.ts";
 import { isFitted } from "../equipment.ts";
 import type { ItemKey } from "../ids.ts";
 import type { Condition, PlanItem } from "../plan/plan.ts";
+import { stretchOf } from "../quantity/distance.ts";
 import { dateLeg } from "./date-leg.ts";
 import { distanceLeg } from "./distance-leg.ts";
 import type { Due, Facts, Leg, LegState, Moment, Reason, Status } from "./facts.ts";
@@ -12,6 +13,7 @@ import { jobsByItem, type PlacedJob } from "./history.ts";
 import { isHabit } from "./intervals.ts";
 import { hoursLeg, recheckLegs, timesLeg, verdictLeg } from "./other-legs.ts";
 import { ofTheSetFitted } from "./tyre-sets.ts";
+import { wearLeg } from "./wear-leg.ts";
 
 /** Every item that the bike's equipment brings, most urgent first; within one status the nearer first, then plan order. */
 export function dueList(facts: Facts, at: Moment): readonly Due[] {
@@ -40,13 +42,15 @@ function dueOf(item: PlanItem, done: readonly PlacedJob[], all: ReadonlyMap<Item
   const working: Working[] = [];
   if (distance !== null) working.push({ leg: distance.leg, shortened: distance.shortened, runningIn: distance.runningIn });
   if (date !== null) working.push({ leg: date.leg, shortened: date.shortened, runningIn: false });
-  for (const leg of [hoursLeg(item, jobs, facts, at), timesLeg(item, jobs, all, facts), verdictLeg(item, jobs, facts), ...recheckLegs(item, facts, at)]) {
+  const others = [hoursLeg(item, jobs, facts, at), timesLeg(item, jobs, all, facts), verdictLeg(item, jobs, facts), wearLeg(item, jobs, facts, at)];
+  for (const leg of [...others, ...recheckLegs(item, facts, at)]) {
     if (leg !== null) working.push({ leg, shortened: null, runningIn: false });
   }
   const legs = working.map(({ leg }) => leg);
   const habit = isHabit(item, facts.column);
-  // What was measured and found wanting is no habit any more, however soon the habit itself comes round.
-  const found = habit ? legs.findIndex(({ by }) => by === "verdict") : -1;
+  // What was measured and found wanting, or wears down to its limit soon, is no habit any more, however soon the habit itself comes round.
+  const wanting = (by: Leg["by"]): number => legs.findIndex((leg) => leg.by === by && leg.state !== "ahead" && leg.state !== "cannot tell");
+  const found = !habit ? -1 : wanting("verdict") >= 0 ? wanting("verdict") : wanting("wear");
   const governs = found >= 0 ? found : governing(legs, at);
   const chosen = governs === null ? undefined : working[governs];
   const status = chosen === undefined || chosen.leg.state === "cannot tell" ? "no record" : STATUS_OF[chosen.leg.state];
@@ -77,11 +81,18 @@ function governing(legs: readonly Leg[], at: Moment): number | null {
   return best;
 }
 
+/** Ridden in a year by most, by common practice; only where nothing says how far this bike is. */
+const A_YEAR = stretchOf(3000, "mi");
+
 /** Days until a leg is expected to be reached; negative when it is past. */
 function daysAway(leg: Leg, at: Moment): number {
   switch (leg.by) {
     case "date":
       return leg.daysToGo;
+    case "wear":
+      // As of a distance, without the interval that such a part has none of: by the road a year may hold.
+      if (leg.likely !== null) return daysBetween(at.today, leg.likely.on);
+      return leg.toGo === null ? Number.POSITIVE_INFINITY : (leg.toGo / A_YEAR) * 365;
     case "distance":
       if (leg.likely !== null) return daysBetween(at.today, leg.likely.on);
       // Without a forecast, the share of the interval left stands for time at a common pace of one interval a year.
@@ -130,7 +141,7 @@ function reasonOf(
     };
   }
   const leg = chosen.leg;
-  const askOdometer = leg.by === "distance" && leg.state === "soon" && leg.likely !== null && leg.likely.on <= at.today;
+  const askOdometer = (leg.by === "distance" || leg.by === "wear") && leg.state === "soon" && leg.likely !== null && leg.likely.on <= at.today;
   return {
     why: "leg",
     leg: governs,

@@ -25,8 +25,12 @@ export type OnTrip = {
 /** So soon after the trip it is as well done before. */
 const AFTER = { mi: 500, km: 800 } as const;
 
-/** @param start the odometer at the start; null when nobody can say, and only dates tell */
-export function onTrip(facts: Facts, at: Moment, trip: Trip, start: Ridden | null): readonly OnTrip[] {
+/**
+ * What falls due by the plan. What wears is none of it: that is judged by `lasts`, more carefully, under the load of the trip.
+ * @param start the odometer at the start; null when nobody can say, and only dates tell
+ */
+export function onTrip(whole: Facts, at: Moment, trip: Trip, start: Ridden | null): readonly OnTrip[] {
+  const facts: Facts = { ...whole, wearing: [] };
   const end = start === null ? null : ahead(start, trip.distance);
   const soon = end === null ? null : ahead(end, stretchOf(AFTER[facts.column], facts.column));
   const states = [

@@ -123,6 +123,9 @@ export const bikeWords = (p: Printer) => {
     },
     byNames: (names: readonly string[]): string => `Also called: ${p.list(names.map((name) => `“${name}”`))}.`,
     /** Under what was logged, once a question had to be asked about a name. */
+    /** Bikes added where no group was, now heard of in one. */
+    cameHome: (nicknames: readonly string[]): string =>
+      `${p.list(nicknames)} ${nicknames.length === 1 ? "goes" : "go"} by your group's time zone, seasons and tread law from now on; the group is shown nothing by that.`,
     learnt: ({ name, nickname }: { readonly name: string; readonly nickname: string }): string =>
       `From now on I take “${name}” for ${nickname}. If that is wrong, /bike change bike:${nickname} not-called:${name} takes it back.`,
     changed: (nickname: string, items: number): string => `${nickname} is changed. Its plan now has ${items} items.`,

@@ -8,6 +8,7 @@ import { isQuantity } from "../../core/reading/value.ts";
 import type { Anchor, Due, Leg, Recheck, Status, Verdict } from "../../core/schedule/facts.ts";
 import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
+import { coarse, pointAbout } from "./coarse.ts";
 import { dialPoint } from "./dial-point.ts";
 import { englishItemName } from "./item-names.ts";
 import { SIDES, sideOf } from "./judge.ts";
@@ -30,6 +31,7 @@ export type OnBike = {
 type Named = Due & { readonly name: string };
 type Unknown = { readonly name: string; readonly next: Ridden; readonly on: LocalDate | null };
 type DistanceLeg = Extract<Leg, { by: "distance" }>;
+type WearLeg = Extract<Leg, { by: "wear" }>;
 type DateLeg = Extract<Leg, { by: "date" }>;
 
 /** A pace makes a day when it comes within so many days of it, or within such a share of the way there. */
@@ -78,14 +80,14 @@ export const dueWords = (p: Printer) => {
 
   /** Done between two marks, so that it is no whole interval from there to the next. */
   const isEarly = ({ anchor, dueAt, interval }: DistanceLeg): boolean => anchor.from === "job" && anchor.ridden !== null && dueAt - anchor.ridden < interval;
-  const distanceMain = (leg: DistanceLeg, b: OnBike, onMarks: boolean, byTheBook: boolean): string => {
+  const distanceMain = (leg: DistanceLeg, b: OnBike, onMarks: boolean, byTheBook: boolean, whose: string): string => {
     const point = `${at(leg.dueAt, b)}${atTheLatest(leg)}`;
     // By the book the marks never move: work well before the first of them counts for none.
     const from = since(leg.anchor, "distance", b, { onMarks, tooEarlyFor: byTheBook && isEarly(leg) ? leg.dueAt : null });
-    if (leg.toGo === null) return `due at ${point}, ${from}; no odometer reading yet`;
-    if (leg.toGo < 0) return `was due at ${point}, ${from}; now ${road(leg.toGo, b)} past`;
-    if (leg.toGo === 0) return `due now at ${point}, ${from}`;
-    return `due at ${point}, ${from}; ${road(leg.toGo, b)} to go${leg.likely === null ? "" : likelyOn(leg.toGo, leg.likely.on, b)}`;
+    if (leg.toGo === null) return `due${whose} at ${point}, ${from}; no odometer reading yet`;
+    if (leg.toGo < 0) return `was due${whose} at ${point}, ${from}; now ${road(leg.toGo, b)} past`;
+    if (leg.toGo === 0) return `due now${whose} at ${point}, ${from}`;
+    return `due${whose} at ${point}, ${from}; ${road(leg.toGo, b)} to go${leg.likely === null ? "" : likelyOn(leg.toGo, leg.likely.on, b)}`;
   };
 
   /** The pace that makes the day: the present one where it does, else the one reckoned with until then, which seasons and lay-ups make another. */
@@ -104,16 +106,17 @@ export const dueWords = (p: Printer) => {
   const about = (leg: DistanceLeg): string => (leg.anchor.from === "job" && leg.anchor.about ? "about " : "");
   const atTheLatest = (leg: DistanceLeg): string => (leg.anchor.from === "job" && leg.anchor.ridden === null ? " at the latest" : "");
 
-  const dateMain = (leg: DateLeg, b: OnBike): string => {
+  const dateMain = (leg: DateLeg, b: OnBike, whose: string): string => {
     const on = p.coarse(leg.dueOn, leg.grain, b.today);
     const from = since(leg.anchor, "date", b, { beside: on });
     // A span as wide as a season begins before most of it is over: while it lasts, the day it counts from is named.
     if (leg.daysToGo <= 0 && leg.grain !== "day" && p.coarse(b.today, leg.grain) === p.coarse(leg.dueOn, leg.grain))
-      return `due since ${p.date(leg.dueOn, b.today)}, ${from}, counted from the first day of that`;
+      return `due${whose} since ${p.date(leg.dueOn, b.today)}, ${from}, counted from the first day of that`;
     const paused = leg.pausedDays > 0 ? `, ${leg.pausedDays} days laid up not counted` : "";
-    if (leg.daysToGo < 0) return leg.grain === "day" ? `was due on ${on}, ${from}${paused}; ${p.gap(b.today, leg.dueOn)}` : `was due ${on}, ${from}${paused}`;
-    if (leg.daysToGo === 0) return `due today, ${from}${paused}`;
-    return leg.grain === "day" ? `due on ${on}, ${from}${paused}; ${p.gap(b.today, leg.dueOn)}` : `due ${on}, ${from}${paused}`;
+    if (leg.daysToGo < 0)
+      return leg.grain === "day" ? `was due${whose} on ${on}, ${from}${paused}; ${p.gap(b.today, leg.dueOn)}` : `was due${whose} ${on}, ${from}${paused}`;
+    if (leg.daysToGo === 0) return `due today${whose}, ${from}${paused}`;
+    return leg.grain === "day" ? `due${whose} on ${on}, ${from}${paused}; ${p.gap(b.today, leg.dueOn)}` : `due${whose} ${on}, ${from}${paused}`;
   };
 
   /** "100 mi after the work at 14,820 mi, since a new chain settles". */
@@ -138,12 +141,30 @@ export const dueWords = (p: Printer) => {
     return `${what}, read ${when}: ${is}${sided}${limit === null || unit === "level" ? "" : `, ${valueAsTyped(p, limit, unit, "", measured.kind)}`}`;
   };
 
-  const main = (leg: Leg, b: OnBike, onMarks: boolean, byTheBook: boolean): string => {
+  /** "by wear at its limit at about 14,850 mi; about 650 mi left (at least 350 mi with nine chances in ten), likely about 3 February". */
+  const wearMain = ({ dueAt, wearing, toGo, likely }: WearLeg, b: OnBike): string => {
+    const point = `by wear at its limit at ${pointAbout(p, dueAt, b)}`;
+    if (toGo === null) return `${point}, which needs an odometer reading`;
+    if (toGo <= 0) return `by wear it has reached its limit since it was last read, at ${pointAbout(p, dueAt, b)}; measure it before you ride on`;
+    const gone = dueAt - toGo;
+    const least = coarse(Math.max(0, wearing.reaches.low - gone) as Stretch, p.roadUnit({ unit: b.unit }));
+    const sure = least === 0 ? "perhaps none" : `at least ${road(least, b)} with nine chances in ten`;
+    return `${point}; ${leftBy(toGo, b)} (${sure})${likely === null ? "" : `, likely ${p.date(likely.on, b.today)}`}`;
+  };
+
+  /** "about 650 mi left"; what is left under half of what is told at the finest is nearly nothing. */
+  const leftBy = (toGo: Stretch, b: OnBike): string => {
+    const left = coarse(toGo, p.roadUnit({ unit: b.unit }));
+    return left === 0 ? "next to nothing left" : `about ${road(left, b)} left`;
+  };
+
+  /** @param whose " by plan" of an item that has a wear line too */
+  const main = (leg: Leg, b: OnBike, onMarks: boolean, byTheBook: boolean, whose: string): string => {
     switch (leg.by) {
       case "distance":
-        return distanceMain(leg, b, onMarks, byTheBook);
+        return distanceMain(leg, b, onMarks, byTheBook, whose);
       case "date":
-        return dateMain(leg, b);
+        return dateMain(leg, b, whose);
       case "hours":
         return leg.toGo === null
           ? `due at ${p.figure(leg.dueAt)} engine hours; no hours read yet`
@@ -156,6 +177,8 @@ export const dueWords = (p: Printer) => {
           : `due with every ${ordinal(leg.nth)} ${itemNamed(leg.of)}, ${leg.done} done since`;
       case "verdict":
         return verdictMain(leg.verdict, b);
+      case "wear":
+        return wearMain(leg, b);
       case "recheck":
         return leg.toGo === null || leg.toGo > 0
           ? `look again at ${at(leg.recheck.dueAt, b)}, ${again(leg.recheck, b)}${leg.toGo === null ? "" : `; ${road(leg.toGo, b)} to go`}`
@@ -165,23 +188,26 @@ export const dueWords = (p: Printer) => {
     }
   };
 
-  /** Where a leg that does not govern stands. */
-  const beside = (leg: Leg, b: OnBike): string | null => {
+  /** Where a leg that does not govern stands. @param wears the item has a wear line too, beside which both of these are the plan's */
+  const beside = (leg: Leg, b: OnBike, wears: boolean): string | null => {
+    const [byDistance, byDate] = wears ? ["by plan", "by plan"] : ["by distance", "by date"];
     switch (leg.by) {
       case "distance":
         if (leg.anchor.from === "job" && leg.anchor.ridden === null)
-          return `by distance it cannot tell, since the odometer then is not known: ${at(leg.dueAt, b)} at the latest`;
-        if (leg.toGo === null) return `by distance at ${at(leg.dueAt, b)}, which needs an odometer reading`;
+          return `${byDistance} it cannot tell, since the odometer then is not known: ${at(leg.dueAt, b)} at the latest`;
+        if (leg.toGo === null) return `${byDistance} at ${at(leg.dueAt, b)}, which needs an odometer reading`;
         return leg.toGo <= 0
-          ? `by distance it was due at ${about(leg)}${at(leg.dueAt, b)}`
-          : `by distance at ${about(leg)}${at(leg.dueAt, b)}${leg.anchor.from === "job" && leg.anchor.countsFor !== null ? `, since it counts for ${at(leg.anchor.countsFor, b)}` : ""}, ${road(leg.toGo, b)} to go`;
+          ? `${byDistance} it was due at ${about(leg)}${at(leg.dueAt, b)}`
+          : `${byDistance} at ${about(leg)}${at(leg.dueAt, b)}${leg.anchor.from === "job" && leg.anchor.countsFor !== null ? `, since it counts for ${at(leg.anchor.countsFor, b)}` : ""}, ${road(leg.toGo, b)} to go`;
       case "date":
-        if (leg.state === "cannot tell") return `by date it cannot tell, since the day then is not known: ${p.date(leg.dueOn, b.today)} at the latest`;
-        return leg.daysToGo <= 0 ? `by date it was due ${p.coarse(leg.dueOn, leg.grain, b.today)}` : `by date ${p.coarse(leg.dueOn, leg.grain, b.today)}`;
+        if (leg.state === "cannot tell") return `${byDate} it cannot tell, since the day then is not known: ${p.date(leg.dueOn, b.today)} at the latest`;
+        return leg.daysToGo <= 0 ? `${byDate} it was due ${p.coarse(leg.dueOn, leg.grain, b.today)}` : `${byDate} ${p.coarse(leg.dueOn, leg.grain, b.today)}`;
       case "hours":
         return leg.toGo === null ? "by engine hours it cannot tell" : `by engine hours at ${p.figure(leg.dueAt)}`;
       case "verdict":
         return verdictMain(leg.verdict, b);
+      case "wear":
+        return leg.toGo === null || leg.toGo <= 0 ? wearMain(leg, b) : `by wear at ${pointAbout(p, leg.dueAt, b)}, ${leftBy(leg.toGo, b)}`;
       default:
         return null;
     }
@@ -224,11 +250,18 @@ export const dueWords = (p: Printer) => {
           because.byTheBook ? "by the book" : null,
           governs.by === "distance" && governs.converted ? `only the ${b.unit === "mi" ? "km" : "mi"} column is printed; converted` : null,
         ].filter((note) => note !== null);
-        const others = due.legs.flatMap((leg, n) => (n === because.leg ? [] : [beside(leg, b)])).filter((text) => text !== null);
+        const wears = due.legs.some(({ by }) => by === "wear");
+        const others = due.legs
+          .filter((_, n) => n !== because.leg)
+          .toSorted(nearerFirst)
+          .map((leg) => beside(leg, b, wears))
+          .filter((text) => text !== null);
+        if (because.askOdometer && governs.by === "wear") return `${wearMain(governs, b)}; what does the odometer say`;
         if (because.askOdometer && governs.by === "distance" && governs.likely !== null) {
           return `${at(governs.dueAt, b)} was probably reached about ${p.date(governs.likely.on, b.today)}, ${since(governs.anchor, "distance", b, { onMarks: due.mark !== null })}; what does the odometer say`;
         }
-        return [`${main(governs, b, due.mark !== null, because.byTheBook)}${notes.length === 0 ? "" : ` (${notes.join(", ")})`}`, ...others].join("; ");
+        const first = main(governs, b, due.mark !== null, because.byTheBook, wears ? " by plan" : "");
+        return [`${first}${notes.length === 0 ? "" : ` (${notes.join(", ")})`}`, ...others].join("; ");
       }
       default:
         return unreachable(because);
@@ -301,6 +334,16 @@ export const dueWords = (p: Printer) => {
     },
   };
 };
+
+/** Of plan and wear, told beside what governs, the nearer comes first; all else stays where it is. */
+function nearerFirst(a: Leg, b: Leg): number {
+  const at = (leg: Leg): number | null => (leg.by === "wear" || leg.by === "distance" ? leg.dueAt : null);
+  const [one, other] = [at(a), at(b)];
+  if (one !== null && other !== null) return one - other;
+  const on = (leg: Leg): LocalDate | null => (leg.by === "date" ? leg.dueOn : leg.by === "wear" || leg.by === "distance" ? (leg.likely?.on ?? null) : null);
+  const [day, later] = [on(a), on(b)];
+  return (a.by === "wear" || b.by === "wear") && day !== null && later !== null ? daysBetween(later, day) : 0;
+}
 
 const itemNamed = (key: string): string => lowered(englishItemName(key, null));
 const spanOf = (days: number): string => (days < 60 ? `${days} days` : `${Math.round(days / 30.44)} months`);

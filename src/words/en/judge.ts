@@ -333,7 +333,7 @@ export const judgeWords = (p: Printer) => {
       "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more. Whoever runs the group says its place with /group place:…; your own limit is /spec what:rear tread limit value:…",
     /** A bike that is in no group: the law is the rider's to enter. */
     noGroup: (): string =>
-      "Whose tread law holds for you I do not know, so the moulded bars count; where you ride the law may ask for more. Enter what it asks for, once an end: /spec what:rear tread limit value:…",
+      "Whose tread law holds for you I do not know, so the moulded bars count; where you ride the law may ask for more. Enter what it asks for, once an end: /spec what:rear tread limit value:… Or write a reading where your group is, once its place is said with /group place:…",
     /** A place whose states each have a law of their own: by 49 CFR 571.119 S6.4 a tyre bears bars of 1/32 in. */
     stateLaw: (): string =>
       "In the United States the least tread in use is each state's own law; what counts here is the moulded bars (49 CFR 571.119). Where your state asks for more, enter it once as your own limit: /spec.",

@@ -4,6 +4,7 @@ import { yearOf } from "../../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import { type Ridden, type Stretch, TENTHS_OF_MM } from "../../core/quantity/distance.ts";
 import type { Printer } from "../printer.ts";
+import { pointAbout } from "./coarse.ts";
 import { dialPoint } from "./dial-point.ts";
 import type { OnBike } from "./due.ts";
 import { lowered } from "./text.ts";
@@ -17,7 +18,7 @@ type Blind = {
   readonly until: "day" | "point";
   readonly next: { readonly mark: Ridden; readonly away: Stretch; readonly counted: boolean } | null;
 };
-type When = { readonly on: LocalDate | null; readonly at: Ridden | null };
+type When = { readonly on: LocalDate | null; readonly at: Ridden | null; readonly by: "plan" | "wear" };
 
 export const outlookWords = (p: Printer) => {
   const at = (ridden: Ridden, b: OnBike): string => dialPoint(p, ridden, b);
@@ -68,7 +69,7 @@ export const outlookWords = (p: Printer) => {
       `${items} ${items === 1 ? "item falls" : "items fall"} due by then${evenings < 2 ? "" : "; what can be done together is listed together"}.`,
     /** "Now, about 1 h 20 min:", "About 12 April, at 16,000 mi:". */
     evening: (when: When, items: number, minutes: number | null, b: OnBike): string => {
-      const point = when.at === null ? null : `at ${at(when.at, b)}`;
+      const point = when.at === null ? null : `at ${when.by === "wear" ? pointAbout(p, when.at, b) : at(when.at, b)}`;
       const day = when.on === null ? null : when.on <= b.today ? "now" : `about ${p.date(when.on, b.today)}`;
       const lead = [day, day === "now" ? null : point].filter((each) => each !== null).join(", ");
       const time = minutes === null || minutes === 0 ? "" : ` (${items > 1 ? "together " : ""}about ${hours(minutes)})`;

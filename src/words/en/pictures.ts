@@ -7,6 +7,7 @@ import type { Status } from "../../core/schedule/facts.ts";
 import type { Printer } from "../printer.ts";
 import { cardWords } from "./card.ts";
 import { checkPictureWords } from "./check-picture.ts";
+import { pointAbout } from "./coarse.ts";
 import { groupPictureWords } from "./group-picture.ts";
 import { readingPictureWords } from "./reading-pictures.ts";
 import { altOf, lowered } from "./text.ts";
@@ -21,12 +22,14 @@ type NextRow = {
   readonly to: LocalDate | null;
   readonly grain: Grain;
   readonly at: Ridden | null;
+  readonly by: "wear" | "plan" | null;
 };
 type Next = OnDial & {
   readonly until: LocalDate;
   readonly now: Ridden | null;
   readonly rows: readonly NextRow[];
   readonly more: number;
+  readonly near: readonly string[];
   readonly unknown: number;
   readonly likely: readonly { readonly on: LocalDate; readonly ridden: Ridden }[];
   readonly layUps: readonly Span[];
@@ -50,11 +53,14 @@ const nextWords = (p: Printer) => {
   const whole = (value: number): string => p.figure(value, 0);
 
   const when = (row: NextRow, b: OnDial): string => {
-    if (row.status === "overdue") return "overdue";
-    if (row.status === "due") return "due now";
-    const point = row.at === null ? null : p.point((row.at - b.offset) as Ridden, b.unit);
-    const day = row.on === null ? null : row.at === null ? p.coarse(row.on, row.grain, b.today) : `about ${p.date(row.on, b.today)}`;
-    return [...(row.status === "soon" ? ["coming up"] : []), ...(point === null ? [] : [point]), ...(day === null ? [] : [day])].join(", ");
+    const by = row.by === null ? "" : ` by ${row.by}`;
+    if (row.status === "overdue") return `overdue${by}`;
+    if (row.status === "due") return `due now${by}`;
+    const point = row.at === null ? null : row.by === "wear" ? pointAbout(p, row.at, b) : p.point((row.at - b.offset) as Ridden, b.unit);
+    const day =
+      row.on === null ? null : row.at === null ? p.coarse(row.on, row.grain, b.today) : `${row.by === "wear" ? "" : "about "}${p.date(row.on, b.today)}`;
+    const [first, ...rest] = [...(point === null ? [] : [point]), ...(day === null ? [] : [day])];
+    return [...(row.status === "soon" ? ["coming up"] : []), ...(first === undefined ? [] : [`${first}${by}`]), ...rest].join(", ");
   };
 
   /** "Do not ride: “front brake spongy” and “belt teeth missing”." */
@@ -80,6 +86,7 @@ const nextWords = (p: Printer) => {
           : `What comes next for ${nickname}, until ${p.date(until, today)}`;
       const notes = [
         ...(shown.more === 0 ? [] : [`And ${shown.more} more until then; /due lists them all.`]),
+        ...(shown.near.length === 0 ? [] : [`Near the limit by what was measured: ${p.list(shown.near.map(lowered))}. /due says what is known of when.`]),
         ...(shown.unknown === 0 ? [] : [`Of ${shown.unknown} more nothing is known; /due names them.`]),
         ...(rows.some(({ at, on }) => at !== null && on === null) ? ["Too few readings yet to say on which day a distance comes."] : []),
       ];

@@ -40,6 +40,7 @@ const PARTS: Readonly<Record<string, { readonly name: string; readonly fit: stri
   "rear tread": { name: "Rear tyre", fit: "Fit" },
   "front pads": { name: "Front pads", fit: "Change them" },
   "rear pads": { name: "Rear pads", fit: "Change them" },
+  chain: { name: "Chain", fit: "Fit a new one" },
 };
 /** A tyre or a set of pads, by the name under which it is measured. */
 export const tripPartName = (part: string): string => PARTS[part]?.name ?? part;
@@ -58,7 +59,7 @@ type Worn = {
   readonly left: { readonly low: Stretch; readonly likely: Stretch; readonly high: Stretch | null };
   readonly part: string;
   readonly value: number;
-  readonly unit: UnitId;
+  readonly unit: UnitId | "%";
   readonly limit: number;
 };
 type Item = {
@@ -71,6 +72,7 @@ type Item = {
 
 export const tripWords = (p: Printer, today: LocalDate) => {
   const far = (stretch: Stretch, unit: DistanceUnit): string => p.distance(stretch, { unit });
+  const amount = (value: number, unit: UnitId | "%"): string => (unit === "%" ? `${p.figure(value, 1)} %` : p.amount(value, unit));
   /** A wear line does not know the single mile. */
   const about = (stretch: Stretch, dial: DistanceUnit): string => {
     const unit = p.roadUnit({ unit: dial });
@@ -111,7 +113,7 @@ export const tripWords = (p: Printer, today: LocalDate) => {
     },
     wear: (worn: Worn, { unit, from, distance }: TripHead): string => {
       const part = PARTS[worn.part];
-      const value = `${p.amount(worn.value, worn.unit)}, limit ${p.amount(worn.limit, worn.unit)}`;
+      const value = `${amount(worn.value, worn.unit)}, limit ${amount(worn.limit, worn.unit)}`;
       const left =
         worn.left.likely === 0
           ? "nothing left"
@@ -121,7 +123,7 @@ export const tripWords = (p: Printer, today: LocalDate) => {
     },
     nearing: (worn: Pick<Worn, "part" | "value" | "unit" | "limit">, { from }: TripHead): string => {
       const part = PARTS[worn.part];
-      return `- ${part?.name ?? worn.part}: ${p.amount(worn.value, worn.unit)}, limit ${p.amount(worn.limit, worn.unit)}, and nothing says how fast it wears. ${part?.fit ?? "Change it"} before ${p.date(from, today)}, or measure again before you count on it.`;
+      return `- ${part?.name ?? worn.part}: ${amount(worn.value, worn.unit)}, limit ${amount(worn.limit, worn.unit)}, and nothing says how fast it wears. ${part?.fit ?? "Change it"} before ${p.date(from, today)}, or measure again before you count on it.`;
     },
     unmeasured: (parts: readonly string[], { unit }: TripHead): string =>
       `Nothing says how long ${p.list(parts.map((part) => lowered(PARTS[part]?.name ?? part)))} will last: measure twice, some hundred ${p.roadUnit({ unit }) === "mi" ? "miles" : "kilometres"} apart, before you go.`,

@@ -8,6 +8,7 @@ import type { TyreDate } from "../../core/tyre/date-code.ts";
 import type { TyreMarking } from "../../core/tyre/marking.ts";
 import type { Wear } from "../../core/wear/wear.ts";
 import type { Printer } from "../printer.ts";
+import { coarse } from "./coarse.ts";
 import { capital } from "./text.ts";
 
 type Worn = {
@@ -168,11 +169,3 @@ export const tyreWords = (p: Printer) => {
 };
 
 const decimalsFor = (unit: UnitId): number => (unit === "bar" || unit === "kgf/cm²" ? 2 : 0);
-
-/** Rounded to two digits, hundreds at the finest. */
-function coarse(distance: Stretch, unit: DistanceUnit): Stretch {
-  const one = unit === "mi" ? 16_093_440 : 10_000_000;
-  const figure = distance / one;
-  const step = Math.max(50, 10 ** Math.floor(Math.log10(Math.max(figure, 1)) - 1));
-  return (Math.round(figure / step) * step * one) as Stretch;
-}

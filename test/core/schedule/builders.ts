@@ -83,6 +83,7 @@ export function facts(items: readonly PlanItem[], over: Partial<Facts> = {}): Fa
     odometer: buildTrack([], []),
     hours: [],
     verdicts: [],
+    wearing: [],
     rechecks: [],
     layUps: [],
     knownFrom: { date: localDate("2025-01-01"), ridden: riddenOf(0, "mi"), wholeSinceNew: true },

@@ -88,6 +88,7 @@ describe("evenings", () => {
     likely: true,
     on: on === null ? null : localDate(on),
     at: mi === null ? null : riddenOf(mi, "mi"),
+    by: "plan" as const,
   });
   const sizes = (...all: ReturnType<typeof falling>[]) => evenings(all, "mi").map((group) => group.length);
   test("within four weeks of the first of them, not of the last", () => {
