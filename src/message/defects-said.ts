@@ -1,11 +1,11 @@
 // What a message says is wrong with a bike: a thing beside a sign of something wrong, and what mends what stands open.
 // Talk of other people's bikes, questions, wishes and things that only sound like it are none; where it is in doubt, the member is asked.
 
-import type { DefectWords } from "../core/reading/defect-words.ts";
 import type { Gap, NoteDefect } from "../core/reading/intent.ts";
 import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { bare, indexOf, longest, NO_RULES, type Table } from "./defect-index.ts";
 import { bikeAt, dayAt, inside, type Layout } from "./layout.ts";
 import { isAnd, isVerb, tokensOf } from "./pieces.ts";
 import { foldWord, type Token } from "./scan.ts";
@@ -25,17 +25,25 @@ export function defectsSaid(layout: Layout, clause: Clause): DefectsSaid {
   const parts = commaParts(layout, clause);
   for (const [n, said] of parts.entries()) {
     const found = sightingIn(layout, said);
-    if (found === null || !isOwn(layout, said, found)) continue;
-    const turnedTo = turned(layout, said, found, parts[n + 1] ?? null);
-    const { part } = turnedTo;
-    const isAsked = turnedTo.seen === found && mayBeMended(layout, parts[n + 1] ?? null);
-    const seen = isAsked ? { ...found, asks: true } : turnedTo.seen;
-    if (turnedTo.seen === found && isMended(layout, said, found, parts[n + 1] ?? null)) continue;
-    for (let at = seen.from; at <= seen.to; at++) if (layout.tokens[at]?.is !== "number") used.add(at);
-    if (tokensOf(seen).some((at) => isVerb(layout, at))) rest = without(rest, seen);
-    for (const kind of kindsAtEnds(layout, part, seen)) intents.push(intentOf(layout, part, { ...seen, kind }, used));
+    if (found === null) continue;
+    const before = new Set(used);
+    intents.push(...notedAs(layout, said, found, parts[n + 1] ?? null, used));
+    const at = [...used].filter((each) => !before.has(each) && layout.tokens[each]?.is !== "number");
+    if (at.some((each) => isVerb(layout, each))) rest = without(rest, { from: Math.min(...at), to: Math.max(...at) });
   }
   return { intents, used, rest };
+}
+
+/** What a sighting in a part comes to, as what is said behind it leaves it: none where it is another's, denied, planned or mended. @param used its tokens are added */
+export function notedAs(layout: Layout, said: Part, found: Sighting, next: Part | null, used: Set<number>): readonly NoteDefect[] {
+  if (!isOwn(layout, said, found)) return [];
+  const turnedTo = turned(layout, said, found, next);
+  const { part } = turnedTo;
+  const isAsked = turnedTo.seen === found && mayBeMended(layout, next);
+  const seen = isAsked ? { ...found, asks: true } : turnedTo.seen;
+  if (turnedTo.seen === found && isMended(layout, said, found, next)) return [];
+  for (let at = seen.from; at <= seen.to; at++) if (layout.tokens[at]?.is !== "number") used.add(at);
+  return kindsAtEnds(layout, part, seen).map((kind) => intentOf(layout, part, { ...seen, kind }, used));
 }
 
 /** A defect as what is said behind it leaves it: "nail in the rear tyre, plugged it" is a plugged tyre. */
@@ -131,7 +139,12 @@ export function namesThing(layout: Layout, part: Part): boolean {
 
 /** Does a part hold a word for something wrong, whatever it is of? */
 export const namesSign = (layout: Layout, part: Part): boolean =>
-  tokensOf(part).some((at) => longest(layout.tokens, at, part.to, indexOf(layout.known.vocabulary.defects).stray) !== null);
+  tokensOf(part).some(
+    (at) =>
+      longest(layout.tokens, at, part.to, indexOf(layout.known.vocabulary.defects).stray) !== null &&
+      // "No cracks" says that nothing is.
+      !among(layout.known.vocabulary.defects.none, wordAt(layout.tokens, at - 1)),
+  );
 
 /** Kinds of which a part names a thing or the whole. */
 function thingsIn(layout: Layout, part: Part): readonly string[] {
@@ -150,7 +163,7 @@ const sidesOf = (layout: Layout, words: readonly string[]): readonly string[] =>
 };
 
 /** Parts between commas, whatever is planned or denied in them: "not working" says that something is wrong. */
-function commaParts(layout: Layout, clause: Clause): readonly Part[] {
+export function commaParts(layout: Layout, clause: Clause): readonly Part[] {
   const parts: Part[] = [];
   let from = clause.from;
   for (let at = clause.from; at <= clause.to + 1; at++) {
@@ -330,91 +343,4 @@ function wordsOf(layout: Layout, part: Part, seen: Sighting, figure: number | nu
   while (from < seen.from && (idle(from) || (!isPlace(from) && among(vocabulary.defects.between, wordAt(layout.tokens, from))))) from++;
   while (to > seen.to && idle(to)) to--;
   return layout.text.slice(layout.tokens[from]?.start, layout.tokens[to]?.end);
-}
-
-type Index = {
-  readonly things: Table;
-  readonly signs: Table;
-  readonly whole: Table;
-  readonly stray: Table;
-  /** Words that a thing, a sign or a whole phrase begins with. */
-  readonly firsts: ReadonlySet<string>;
-  /** Rules whose sign stands behind the thing only. */
-  readonly signLast: ReadonlySet<string>;
-  /** The rules of the bike itself. */
-  readonly ofBike: readonly string[];
-  /** A thing and then a sign or a sign and then a thing, with the words that may stand between. */
-  readonly pairs: readonly (readonly [Table, Table, readonly string[]])[];
-};
-
-/** Phrases with their rules, and the words that any of them begins with: most words of a message begin none. */
-type Table = { readonly rules: ReadonlyMap<string, readonly string[]>; readonly firsts: ReadonlySet<string> };
-const tableOf = (rules: ReadonlyMap<string, readonly string[]>): Table => ({
-  rules,
-  firsts: new Set([...rules.keys()].map((phrase) => phrase.split(" ")[0] ?? "")),
-});
-
-const indexes = new WeakMap<DefectWords, Index>();
-
-/** Phrases with the rules they belong to ("soft brake/0"), made once a language. */
-function indexOf(words: DefectWords): Index {
-  const ready = indexes.get(words);
-  if (ready !== undefined) return ready;
-  const [things, signs, whole, strays] = [new Map<string, string[]>(), new Map<string, string[]>(), new Map<string, string[]>(), new Map<string, string[]>()];
-  const put = (into: Map<string, string[]>, phrase: string, rule: string): void => void into.set(phrase, [...(into.get(phrase) ?? []), rule]);
-  for (const [kind, rules] of Object.entries(words.kinds))
-    for (const [n, rule] of rules.entries()) {
-      for (const thing of rule.things) put(things, thing, `${kind}/${n}`);
-      for (const sign of rule.signs) put(signs, sign, `${kind}/${n}`);
-    }
-  for (const [kind, phrases] of Object.entries(words.whole)) for (const phrase of phrases) put(whole, phrase, kind);
-  for (const sign of words.stray) put(strays, sign, "");
-  const tables = { things: tableOf(things), signs: tableOf(signs), whole: tableOf(whole), stray: tableOf(strays) };
-  const firsts = new Set([tables.things, tables.signs, tables.whole].flatMap((table) => [...table.firsts]));
-  const signLast = new Set(
-    Object.entries(words.kinds).flatMap(([kind, rules]) => rules.flatMap((rule, n) => (rule.signLast === true ? [`${kind}/${n}`] : []))),
-  );
-  const made: Index = {
-    ...tables,
-    signLast,
-    firsts,
-    ofBike: words.itself.flatMap((word) => things.get(word) ?? []),
-    pairs: [
-      [tables.things, tables.signs, words.between],
-      [tables.signs, tables.things, words.joins],
-    ],
-  };
-  indexes.set(words, made);
-  return made;
-}
-
-const LONGEST_PHRASE = 6;
-const NO_RULES: ReadonlySet<string> = new Set();
-
-/** "The light's out": what is short for "is" belongs to no thing's name. */
-const bare = (tokens: readonly Token[], at: number): string | null => {
-  const word = wordAt(tokens, at);
-  return word?.endsWith("'s") === true ? word.slice(0, -2) : word;
-};
-
-/** The longest phrase at a token that belongs to one of some rules; a longer one of no rule wanted does not hide it. */
-function longest(
-  tokens: readonly Token[],
-  at: number,
-  to: number,
-  { rules: table, firsts }: Table,
-  wanted: readonly string[] | null = null,
-  unwanted: ReadonlySet<string> = NO_RULES,
-): { readonly to: number; readonly rules: readonly string[] } | null {
-  if (!firsts.has(bare(tokens, at) ?? "")) return null;
-  let phrase = "";
-  let best: { readonly to: number; readonly rules: readonly string[] } | null = null;
-  for (let end = at; end <= Math.min(to, at + LONGEST_PHRASE - 1); end++) {
-    const word = bare(tokens, end);
-    if (word === null) break;
-    phrase = phrase === "" ? word : `${phrase} ${word}`;
-    const rules = table.get(phrase)?.filter((rule) => (wanted === null || wanted.includes(rule)) && !unwanted.has(rule)) ?? [];
-    if (rules.length > 0) best = { to: end, rules };
-  }
-  return best;
 }

@@ -20,6 +20,7 @@ import { refitSaid } from "./refit-said.ts";
 import { foldWord, ownWords, scan } from "./scan.ts";
 import { servicesSaid } from "./service-said.ts";
 import { sharesSaid } from "./shares-said.ts";
+import { signsBeside, subjectOf } from "./signs-beside.ts";
 import { withoutSlips } from "./slips.ts";
 import { bikesLeft, leftIn, unreadOf } from "./unread.ts";
 import { workSaid } from "./work-said.ts";
@@ -90,9 +91,10 @@ export function read(text: string, of: Known): Meant {
     const accounted = new Set([...work.used, ...wrong.used]);
     const readings = [...readingsSaid(layout, clause, accounted, heading), ...measured];
     heading = headingFor(layout, clause, heading, readings.length > 0);
+    const signs = signsBeside(layout, clause, accounted, readings, subjectOf(intents));
     // All of a message or none: a reading is not logged past work that was said with it and not understood.
     const jobs = withBeside(layout, clause, withFiguresKept(layout, clause, work.intents, accounted, readings), accounted, readings);
-    const came = [...withTwiceAsked(readings), ...jobs, ...wrong.intents, ...(readings.length + shares.length > 0 ? work.missing : [])];
+    const came = [...withTwiceAsked(readings), ...jobs, ...wrong.intents, ...signs, ...(readings.length + shares.length > 0 ? work.missing : [])];
     intents.push(...came);
     left.push(() => leftIn(layout, clause, accounted, [...shares, ...readings, ...came, ...(services?.intents ?? [])]));
   }

@@ -1,5 +1,7 @@
 // The words by which a defect is found in a message, as data. Each language supplies its own.
 
+import type { ReadingKind } from "./kinds.ts";
+
 /** A thing and what can be wrong with it: any of `things` beside any of `signs`, in either order, says it. */
 export type DefectRule = {
   readonly things: readonly string[];
@@ -41,5 +43,11 @@ export type DefectWords = {
   /** What is said of a defect behind it and makes another of it: "plugged it". */
   readonly turns: readonly DefectTurn[];
   /** Kinds that have one for each end, where the end is said beside them: "pads worn at the rear". */
+  /** Kinds of defect that a sign beside a reading of a kind is of, where nothing else is named; `not`: signs that only say how the value is, such as a loose chain; `alone`: signs that say so beside what the dial shows too. */
+  readonly beside: {
+    readonly kinds: Readonly<Partial<Record<ReadingKind, readonly string[]>>>;
+    readonly not: readonly string[];
+    readonly alone: readonly string[];
+  };
   readonly byEnd: Readonly<Record<string, { readonly front: string; readonly rear: string }>>;
 };

@@ -2,7 +2,7 @@
 
 import type { DefectWords } from "../../core/reading/defect-words.ts";
 import type { DefectKind } from "../../trade/defects.ts";
-import { BY_END } from "../en/defect-phrases.ts";
+import { BESIDE, BY_END } from "../en/defect-phrases.ts";
 
 /** Words that agree with their noun, with each ending: "undicht", "undichte Gabel". */
 const ended = (...words: readonly string[]): readonly string[] => words.flatMap((word) => [word, ...["e", "er", "es", "en", "em"].map((end) => word + end)]);
@@ -666,4 +666,9 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     },
   ],
   byEnd: BY_END,
+  beside: {
+    kinds: BESIDE,
+    not: ["locker", "zu locker", "viel zu locker", "zu stramm", "viel zu stramm", "zu straff", "lockere", "hängt durch", "hängt", "lose"],
+    alone: ["nagel drin", "schraube drin", "verliert luft"],
+  },
 };

@@ -1,6 +1,7 @@
 // What people type when something is wrong, in English.
 
 import type { DefectWords } from "../../core/reading/defect-words.ts";
+import type { ReadingKind } from "../../core/reading/kinds.ts";
 import type { DefectKind } from "../../trade/defects.ts";
 
 const OUT = [
@@ -25,7 +26,21 @@ const DISC = [
   ...["disc", "front disc", "rear disc", "brake disc", "front brake disc", "rear brake disc", "rotor", "front rotor", "rear rotor", "discs", "brake discs"],
 ];
 const CRACK_IN = ["crack in the", "cracks in the", "crack in", "cracks in"];
-const CORDS = ["worn to the cords", "cords showing", "showing cords", "showing the cords", "down to the cords", "on the cords", "cord showing"];
+const CORDS = [
+  "worn to the cords",
+  "cords showing",
+  "showing cords",
+  "showing the cords",
+  "down to the cords",
+  "on the cords",
+  "cord showing",
+  "cord visible",
+  "cords visible",
+  "showing cord",
+  "cord through",
+  "cords through",
+  "cord",
+];
 const BARS = [
   ...["down to the wear bars", "down to the bars", "at the wear bars", "on the wear bars", "down to the wear indicators", "worn to the bars"],
   ...["at the wear indicators", "level with the wear bars", "level with the bars"],
@@ -77,6 +92,28 @@ export const BY_END = {
   "worn shoes": { front: "worn front shoes", rear: "worn rear shoes" },
 } as const satisfies Partial<Record<DefectKind, { readonly front: DefectKind; readonly rear: DefectKind }>>;
 
+const OF_TYRES = ["squared-off tyre", "cracked tyre", "damaged tyre", "plugged tyre", "worn tyre", "puncture"] as const;
+const OF_LININGS = ["damaged brake", "soft brake", "brake noise", "dragging brake"] as const;
+const OF_BATTERY = ["damaged battery", "flat battery", "not charging"] as const;
+/** What a sign is of that stands beside a reading and names no thing; the same in every language. */
+export const BESIDE = {
+  "cold pressure": OF_TYRES,
+  tread: OF_TYRES,
+  "tyre date code": OF_TYRES,
+  odometer: OF_TYRES,
+  "pad thickness": [...OF_LININGS, "worn pads"],
+  "shoe thickness": [...OF_LININGS, "worn shoes"],
+  "disc thickness": ["damaged brake", "pulsing brake", "soft brake"],
+  "brake fluid level": ["old brake fluid", "brake fluid leak", "soft brake"],
+  "chain slack": ["chain"],
+  "chain length": ["chain"],
+  "chain elongation": ["chain"],
+  "belt deflection": ["drive belt"],
+  "battery voltage": OF_BATTERY,
+  "charging voltage": OF_BATTERY,
+  "clutch free play": ["slipping clutch", "dragging clutch"],
+} as const satisfies Partial<Record<ReadingKind, readonly DefectKind[]>>;
+
 export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Record<DefectKind, DefectWords["kinds"][string]>> } = {
   kinds: {
     "soft brake": [
@@ -111,7 +148,20 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "damaged brake": [
       {
         things: [...PADS, ...SHOES, "front brake pads", "rear brake pads"],
-        signs: ["cracked", "contaminated", "oily", "soaked", "soaked in oil", "glazed", "scored", "deeply scored"],
+        signs: [
+          "cracked",
+          "contaminated",
+          "contaminated with oil",
+          "contaminated with fork oil",
+          "contaminated with brake fluid",
+          "oily",
+          "soaked",
+          "soaked in oil",
+          "soaked in fork oil",
+          "glazed",
+          "scored",
+          "deeply scored",
+        ],
       },
       {
         things: DISC,
@@ -182,7 +232,23 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       {
         things: ["battery", "battery case"],
         signs: [
-          ...["frozen", "froze", "swollen", "bulging", "bulged", "cracked", "split", "burst", "leaking", "leaks", "leaking acid", "leaks acid", "hot"],
+          ...[
+            "frozen",
+            "froze",
+            "swollen",
+            "bulging",
+            "bulging case",
+            "case bulging",
+            "bulged",
+            "cracked",
+            "split",
+            "burst",
+            "leaking",
+            "leaks",
+            "leaking acid",
+            "leaks acid",
+            "hot",
+          ],
           ...["smells of acid"],
         ],
       },
@@ -275,7 +341,22 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       {
         things: ["chain", "drive chain"],
         signs: [
-          ...["jumping", "jumps", "skipping", "broken", "snapped", "kinked", "stiff link", "stiff links", "tight spot", "tight spots", "rusted", "rusty"],
+          ...[
+            "jumping",
+            "jumps",
+            "skipping",
+            "broken",
+            "snapped",
+            "kinked",
+            "kinked link",
+            "kinked links",
+            "stiff link",
+            "stiff links",
+            "tight spot",
+            "tight spots",
+            "rusted",
+            "rusty",
+          ],
           ...["too tight", "very slack", "too slack", "rattles", "rattling", "all slack", "seized links", "came off", "clip missing", "very loose", "hanging"],
           ...["loose"],
         ],
@@ -294,7 +375,13 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         things: [...TYRE, "front", "rear", "back"],
         signs: ["punctured", "flat", "losing air", "loses air", "losing pressure", "loses pressure", "going down", "goes down", "went down", "deflated"],
       },
-      { things: TYRE, signs: ["nail in it", "screw in it", "nail", "has a nail", "nail in"] },
+      {
+        things: TYRE,
+        signs: [
+          ...["nail in it", "screw in it", "nail", "has a nail", "nail in", "screw in", "hole in it", "glass in it", "staple in it", "thorn in it", "screw"],
+          ...["glass in", "thorn in"],
+        ],
+      },
       {
         things: ["nail in the", "screw in the", "nail in my", "screw in my"],
         signs: [...TYRE, "rear", "front"],
@@ -486,7 +573,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
   stray: [
     ...["cracks", "squared off", "plug", "plugged", "bulge", "perished", "worn out"],
     ...["broken", "cracked", "bent", "snapped", "leaking", "weeping", "loose", "missing", "rattling", "damaged", "torn", "frayed", "not working", "stuck"],
-    ...["fell off", "came off"],
+    ...["fell off", "came off", "corroded", "burnt", "swollen", "bulging", "frayed", "seized"],
   ],
   between: [
     ...["is", "are", "'s", "feels", "feel", "feeling", "felt", "seems", "looks", "sounds", "has", "have", "got", "gets", "getting", "gone", "went", "a"],
@@ -520,7 +607,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
   before: [
     ...["two", "three", "few", "several", "couple", "left", "right", "hand", "one", "both", "upper", "lower", "inner", "outer", "noticed", "found", "looks"],
     ...["like", "got", "has", "have", "had", "with", "there's", "and", "but", "also", "that", "the", "my", "think", "seems", "slow", "small", "slight", "bad"],
-    ...["big", "some", "new", "old", "because", "today", "yesterday", "still", "pretty", "sure", "spotted", "saw", "i", "i've", "we"],
+    ...["there", "big", "some", "new", "old", "because", "today", "yesterday", "still", "pretty", "sure", "spotted", "saw", "i", "i've", "we"],
   ],
   none: ["no", "without", "not", "zero"],
   itself: ["bike", "it"],
@@ -533,6 +620,8 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ...["rider", "riders", "gel", "guard", "screen", "like", "than", "enough", "tail", "luggage", "panniers", "compound"],
     // With the word before it: "worn in", "worn to 3 mm".
     ...["worn in", "worn well", "worn evenly", "worn nicely", "worn to", "worn less", "worn more", "worn quicker", "worn faster", "finished charging"],
+    ...["flat out", "flat white", "flat light", "flat calm", "flat day", "cracking day", "cracking ride", "cracking trip", "cracking run", "cracking weather"],
+    ...["cut the", "cut short", "cut up", "dead calm", "dead straight", "dead quiet", "hot day", "split second"],
     ...["for the", "for this", "for winter", "for today", "for now"],
   ],
   mended: [
@@ -547,4 +636,9 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     },
   ],
   byEnd: BY_END,
+  beside: {
+    kinds: BESIDE,
+    not: ["too tight", "very slack", "too slack", "all slack", "very loose", "loose", "hanging"],
+    alone: ["nail in it", "nail", "screw in it", "losing air", "loses air", "cords showing"],
+  },
 };
