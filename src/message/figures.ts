@@ -16,7 +16,13 @@ export type Figure = { readonly at: number; readonly token: NumberToken; readonl
 export function figureAt(layout: Layout, at: number, joined = false): Figure | null {
   const { tokens, text, known } = layout;
   const token = tokens[at];
-  if (token?.is !== "number" || token.code !== undefined || layout.taken.has(at) || !(joined || isFree(text, token) || hasLetter(tokens, at))) return null;
+  if (
+    token?.is !== "number" ||
+    token.code !== undefined ||
+    layout.taken.has(at) ||
+    !(joined || isFree(text, token) || hasLetter(tokens, at) || leadsPlace(layout, at))
+  )
+    return null;
   const { notReading } = known.vocabulary;
   const [before, after] = [tokens[at - 1], tokens[at + 1]];
   if (
@@ -43,6 +49,12 @@ const hasLetter = (tokens: Layout["tokens"], at: number): boolean => {
   const token = tokens[at];
   return token?.is === "number" && token.cut === true;
 };
+
+/** "Front 36/rear 42": the stroke stands between two ends, each with its figure. */
+function leadsPlace({ tokens, placeStarts }: Layout, at: number): boolean {
+  const [before, stroke] = [tokens[at - 1], tokens[at + 1]];
+  return before?.is === "word" && stroke?.is === "break" && stroke.mark === "/" && placeStarts.has(at + 2) && tokens[at + 3]?.is === "number";
+}
 
 /** A digit run that touches letters, slashes or further digits is part of a size, a grade or a number of another kind. */
 function isFree(text: string, token: NumberToken): boolean {

@@ -1,10 +1,11 @@
 // How something was read: cold, upright, rested, two-up; said beside the figure, or by itself behind it or before it: "12.6 V, rested", "two-up: rear 42 psi".
 
+import { dimensionOf } from "../core/quantity/units.ts";
 import type { ConditionRead } from "../core/reading/detail.ts";
 import type { SpecUse } from "../core/spec/spec.ts";
 import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
-import { type Layout, phrasesInside } from "./layout.ts";
+import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
 import type { Phrase } from "./phrases.ts";
 import { isAnd, oncePerPart, tokensOf } from "./pieces.ts";
 
@@ -28,14 +29,51 @@ export const howParts = (layout: Layout, part: Part, last: Part): readonly Part[
  * @param last as for conditions
  */
 export function loadOf(layout: Layout, part: Part, at: number, last: Part = part): SpecUse | null {
-  const own = phrasesInside(layout.phrases.load, part);
+  const own = loadsOf(layout, part);
   const leads = own[0] !== undefined && own[0].at < firstFigure(layout, part);
   const beside = leads ? own.findLast((load) => load.at < at) : own.find((load) => load.at > at);
   const said = beside ?? own.at(-1) ?? loadIn(layout, [...behind(layout, part), ...behind(layout, last)]) ?? loadIn(layout, before(layout, part));
-  return said?.are[0] ?? null;
+  return said?.are[0] ?? loadOfAll(layout, at);
 }
 
-const loadIn = (layout: Layout, parts: readonly Part[]): Phrase<"load"> | undefined => parts.flatMap((part) => phrasesInside(layout.phrases.load, part)).at(0);
+const loadIn = (layout: Layout, parts: readonly Part[]): Phrase<"load"> | undefined => parts.flatMap((part) => loadsOf(layout, part)).at(0);
+
+/** The loads that a part names. "Two up with panniers" is the fuller of the two. */
+const loadsOf = oncePerPart((layout: Layout, part: Part): readonly Phrase<"load">[] => {
+  const merged: Phrase<"load">[] = [];
+  for (const load of phrasesInside(layout.phrases.load, part)) {
+    const before = merged.at(-1);
+    const joins = before !== undefined && load.at - before.to <= 3 && tokensOf({ from: before.to + 1, to: load.at - 1 }).every((at) => !isFigure(layout, at));
+    if (joins && (before.are.includes("loaded") || load.are.includes("loaded"))) merged[merged.length - 1] = { at: before.at, to: load.to, are: ["loaded"] };
+    else merged.push(load);
+  }
+  return merged;
+});
+
+const isFigure = (layout: Layout, at: number): boolean => layout.tokens[at]?.is === "number" && !layout.taken.has(at);
+
+/** The one load that a message names of a bike is how it was loaded at both ends: nobody loads one of them. Of several none is of all. */
+function loadOfAll(layout: Layout, at: number): SpecUse | null {
+  if (layout.phrases.load.length === 0) return null;
+  const bike = bikeAt(layout, { from: at, to: at }).bike?.id;
+  const said = layout.clauses.flatMap(({ parts }) =>
+    parts.filter((each) => saysOnlyHow(layout, each) || saysPressure(layout, each)).flatMap((each) => loadsOf(layout, each)),
+  );
+  const loads = said.filter((load) => bikeAt(layout, { from: load.at, to: load.to }).bike?.id === bike).flatMap(({ are }) => are);
+  // "Front 38 psi, rear 44 psi, two-up, with panniers".
+  const whole = loads.includes("loaded") ? loads.filter((load) => load !== "two-up") : loads;
+  return new Set(whole).size === 1 ? (whole[0] ?? null) : null;
+}
+
+/** A part with a figure that can be a pressure, of one end of the bike or in its unit; the passenger's footrests are no load. */
+const saysPressure = oncePerPart((layout: Layout, part: Part): boolean => {
+  const figures = tokensOf(part).flatMap((at) => {
+    const token = layout.tokens[at];
+    return token?.is === "number" && !layout.taken.has(at) ? [token] : [];
+  });
+  if (figures.some(({ units }) => units.some((unit) => dimensionOf(unit) === "pressure"))) return true;
+  return figures.some(({ units }) => units.length === 0) && phrasesInside(layout.phrases.place, part).length > 0;
+});
 
 const firstFigure = (layout: Layout, part: Part): number =>
   tokensOf(part).find(

@@ -5,6 +5,7 @@ import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { figureAt, isStroked } from "./figures.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
+import { standsBeside } from "./phrases.ts";
 import { isAnd, oncePerPart } from "./pieces.ts";
 import type { NumberToken } from "./scan.ts";
 
@@ -96,15 +97,16 @@ export const isPairAlone = oncePerPart((layout: Layout, part: Part): boolean => 
 });
 
 const isOfPairs = oncePerPart((layout: Layout, clause: Part): boolean => {
-  const { tokens, phrases, taken } = layout;
+  const { tokens, phrases, taken, known } = layout;
+  const isLoaded = phrasesInside(phrases.load, clause).length > 0;
   let pairs = 0;
   for (let at = clause.from; at <= clause.to; at++) {
     const token = tokens[at];
     if (taken.has(at) || token === undefined || token.is === "break" || isAnd(layout, at)) continue;
-    const own = { from: at, to: at };
     if (token.is === "word") {
-      if ([phrases.load, phrases.condition, phrases.place].every((list) => phrasesInside<{ readonly at: number; readonly to: number }>(list, own).length === 0))
-        return false;
+      // "Set 38/44 for two up".
+      const isPlain = isLoaded && standsBeside(token.folded, known.vocabulary);
+      if (!isPlain && ![phrases.load, phrases.condition, phrases.place].some((list) => list.some((phrase) => at >= phrase.at && at <= phrase.to))) return false;
       continue;
     }
     const [stroke, second] = [tokens[at + 1], tokens[at + 2]];

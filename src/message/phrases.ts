@@ -141,11 +141,13 @@ export function phrasesIn(tokens: readonly Token[], vocabulary: Vocabulary): Phr
   // "Pumped it back up to 33" names no end.
   const isAgain = ({ at, to }: Phrase<"place">): boolean =>
     at === to && among(vocabulary.measuring.again, words[at] ?? null) && among(vocabulary.measuring.againTo, words[at + 1] ?? null);
+  // "With my wife on the back".
+  const isOfLoad = ({ at, to }: Phrase<"place">): boolean => found.load.some((load) => at >= load.at && to <= load.to);
   return {
     ...found,
     place: withShortIntake(
       tokens,
-      found.place.filter((phrase) => !isAgain(phrase)),
+      found.place.filter((phrase) => !isAgain(phrase) && !isOfLoad(phrase)),
       vocabulary,
     ),
   };

@@ -103,8 +103,8 @@ export type Rig = {
   readonly looked: boolean;
 };
 
-/** `solo`: it is for riding solo, and the bike is ridden otherwise. */
-type Figure = { readonly low: number | null; readonly high: number | null; readonly source: string; readonly typed: string; readonly solo?: boolean };
+/** `lighter`: it is for less load than the bike is ridden with. */
+type Figure = { readonly low: number | null; readonly high: number | null; readonly source: string; readonly typed: string; readonly lighter?: boolean };
 
 /** Judges one reading; null for a kind that nobody judges. */
 export function judgeTaken(said: Taken, rig: Rig): Judged | null {
@@ -193,8 +193,8 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
     case "cold pressure": {
       if (own === null || own.low === null || own.high === null) return { judgement: cannotTell("limit") };
       const { add, ...judgement } = judgePressure(value, { min: own.low, max: own.high }, PRESSURE_RULE, own.source);
-      // Two up it takes at least what it takes solo: too low for one is told, right for one says nothing.
-      if (own.solo === true && (judgement.is === "cannot tell" || judgement.side !== "low")) return { judgement: cannotTell("load") };
+      // With more load it takes at least what it takes with less: too low for less is told, right for less says nothing.
+      if (own.lighter === true && (judgement.is === "cannot tell" || judgement.side !== "low")) return { judgement: cannotTell("load") };
       return { judgement, more: { add } };
     }
     case "tread":
@@ -242,7 +242,7 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
         return { judgement: callsForWork(judgement) ? judgement : cannotTell("limit") };
       }
       // Sag is set for a load; what holds solo says nothing of another.
-      if (own?.solo === true) return { judgement: cannotTell("load") };
+      if (own?.lighter === true) return { judgement: cannotTell("load") };
       const limit = own !== null ? limitOf(own, row) : (row.usual ?? null);
       const judgement = limit === null ? cannotTell("limit") : judge(value, limit, row.fine);
       // What is too thin with its plate is thinner without; anything else may be plate.
@@ -358,16 +358,20 @@ function limitOf({ low, high, source }: Figure, row: JudgedRow): Limit {
     : { min: low, max: high, near: Math.min(row.near, low === null || high === null ? row.near : (high - low) / 5), source };
 }
 
+/** The loads whose figure is held against one, its own first: two up it is no lighter than solo, and loaded no lighter than two up. */
+const LIGHTER: Readonly<Record<SpecUse, readonly SpecUse[]>> = { solo: ["solo"], "two-up": ["two-up", "solo"], loaded: ["loaded", "two-up", "solo"] };
+
 /** What the bike's specs say of a key; null where nothing does, or members differ and nothing settles it. */
 function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | null {
-  const asked = specFor(rig.specs, rig.bike, key, use ?? "solo");
-  const settled = asked.is === "none" ? specFor(rig.specs, rig.bike, key, "solo") : asked;
+  const uses = LIGHTER[use ?? "solo"];
+  const asked = uses.map((each) => specFor(rig.specs, rig.bike, key, each));
+  const settled = asked.find(({ is }) => is !== "none") ?? ({ is: "none" } as const);
   if (settled.is !== "one" || settled.spec.holds.is !== "figure") return null;
   const { holds } = settled.spec;
   return {
     low: holds.low,
     high: holds.high,
-    solo: asked.is === "none" && use !== null && use !== "solo",
+    lighter: settled !== asked[0],
     source: sourceWords(settled.spec),
     typed: settled.spec.typed,
   };

@@ -22,6 +22,13 @@ export const GERMAN: readonly Case[] = [
   c("Luftdruck vorne 2,3 hinten 2,5", "cold pressure/front 2.3 bar@Bramble", "cold pressure/rear 2.5 bar@Bramble"),
   c("vorne 2,3 bar, hinten 2,5 bar", "cold pressure/front 2.3 bar@Bramble", "cold pressure/rear 2.5 bar@Bramble"),
   c("v 2,3 h 2,5", "cold pressure/front 2.3 bar@Bramble", "cold pressure/rear 2.5 bar@Bramble"),
+  // Eine Beladung gilt für beide Reifen.
+  ...["vorne 2,6 bar, hinten 2,9 bar zu zweit", "zu zweit: vorne 2,6 bar, hinten 2,9 bar"].map((say) =>
+    c(say, 'cold pressure/front 2.6 bar@Bramble {"load":"two-up"}', 'cold pressure/rear 2.9 bar@Bramble {"load":"two-up"}'),
+  ),
+  ...["vorne 2,6 bar, hinten 2,9 bar mit Gepäck", "zu zweit mit Koffern: vorne 2,6 bar, hinten 2,9 bar"].map((say) =>
+    c(say, 'cold pressure/front 2.6 bar@Bramble {"load":"loaded"}', 'cold pressure/rear 2.9 bar@Bramble {"load":"loaded"}'),
+  ),
   c("hinten 2,5 bar", "cold pressure/rear 2.5 bar@Bramble"),
   c("beide 2,4 bar", "cold pressure/front 2.4 bar@Bramble", "cold pressure/rear 2.4 bar@Bramble"),
   c("2,4 bar", "cold pressure 2.4 bar@Bramble ?place"),

@@ -223,6 +223,21 @@ export const MEASURED: readonly Case[] = [
   // A belt's deflection goes by the force.
   c("drive belt deflection 20 mm at 100 N", 'belt deflection 20 mm@Heron {"force":"100 N"}'),
   c("drive belt deflection 10 mm at 10 lb", 'belt deflection 10 mm@Heron {"force":"10 lb"}'),
+  // A load said once is of both ends; with a passenger and luggage it is the fuller one; each end may have its own.
+  ...["front 38 psi, rear 44 psi two-up", "two-up: front 38 psi, rear 44 psi", "front 38 psi. Rear 44 psi. Two up.", "front 38/rear 44 two-up"].map((say) =>
+    c(say, 'cold pressure/front 38 psi@Heron {"load":"two-up"}', 'cold pressure/rear 44 psi@Heron {"load":"two-up"}'),
+  ),
+  c(
+    "front 38 psi rear 44 psi with my wife on the back",
+    'cold pressure/front 38 psi@Heron {"load":"two-up"}',
+    'cold pressure/rear 44 psi@Heron {"load":"two-up"}',
+  ),
+  ...["front 38 psi, rear 44 psi, two up with panniers", "two up with luggage: front 38, rear 44 psi", "front 38 psi, rear 44 psi, passenger and luggage"].map(
+    (say) => c(say, 'cold pressure/front 38 psi@Heron {"load":"loaded"}', 'cold pressure/rear 44 psi@Heron {"load":"loaded"}'),
+  ),
+  c("front 36 solo, rear 44 two-up", 'cold pressure/front 36 psi@Heron {"load":"solo"}', 'cold pressure/rear 44 psi@Heron {"load":"two-up"}'),
+  c("front 36 psi, rear 40 psi, pillion seat is comfy", "cold pressure/front 36 psi@Heron", "cold pressure/rear 40 psi@Heron"),
+  c("set 38/44 for two up", 'cold pressure 38 psi@Heron {"load":"two-up"} ?place', 'cold pressure 44 psi@Heron {"load":"two-up"} ?place'),
   c("chain slack 12 mm under load", 'chain slack 12 mm@Heron {"conditions":["under load"]}'),
   c("intake valve 0.12 mm hot", 'valve clearance/intake 0.12 mm@Heron {"conditions":["warm"]}'),
   c("clutch fluid low", "clutch fluid level 2 level@Heron ?level"),

@@ -59,7 +59,7 @@ test("the manual's figure is entered where it lacked, for the load the bike is r
   expect(saved.text).toContain("Front cold tyre pressure 31 psi: 3 psi low, add 3 psi where it stands");
   await t.one({ ...dm, run: "/bike change bike:Heron used:two-up" });
   const two = await t.one({ ...dm, say: "35 psi front" });
-  expect(two.text).toContain("the figure I know is for riding solo");
+  expect(two.text).toContain("the figure I know is for less load");
   const entered = await t.one({ ...dm, fill: button(two, "Enter front tyre pressure two-up"), fields: { value: "36 psi" } });
   expect(entered.text).toContain("Front tyre pressure two-up: 36 psi.");
   expect(entered.text).toContain("Front cold tyre pressure 35 psi: good, 36 psi wanted");

@@ -110,8 +110,11 @@ export const GERMAN_SPEC_WORDS: SpecWords = {
   names: GERMAN_SPEC_NAMES,
   uses: {
     solo: ["solo", "allein", "alleine", "ohne sozius"],
-    "two-up": ["zu zweit", "mit sozius", "mit sozia", "sozius", "zwei personen", "mit beifahrer"],
-    loaded: ["beladen", "mit gepäck", "gepäck", "voll beladen"],
+    "two-up": ["zu zweit", "mit sozius", "mit sozia", "sozius", "zwei personen", "mit beifahrer", "mit beifahrerin"],
+    loaded: [
+      ...["beladen", "gepäck", "voll beladen", "vollbeladen", "mit vollem gepäck", "volle beladung"],
+      ...["gepäck", "koffern", "seitenkoffern", "packtaschen", "campingzeug"].flatMap((what) => [`mit ${what}`, `und ${what}`]),
+    ],
   },
   // What tables are called is asked for in English for now.
   tables: ENGLISH_SPEC_WORDS.tables,

@@ -110,7 +110,7 @@ const NEAR: Partial<Record<JudgedKind, readonly [low: string, high: string]>> = 
 
 const NEEDS: Record<Missing, string> = {
   limit: "it needs the bike's own limit, which stands in its manual or on the part; enter it once with /spec",
-  load: "the figure I know is for riding solo; enter the one for your load once with /spec",
+  load: "the figure I know is for less load; enter the one for yours once with /spec",
   place: "say which place it was",
   cold: "say “cold” if the engine was",
   upright: "say “upright” if the bike stood so",

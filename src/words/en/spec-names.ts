@@ -139,8 +139,22 @@ export const ENGLISH_SPEC_WORDS: SpecWords = {
   names: Object.fromEntries(Object.entries(ENGLISH_SPECS).map(([key, { name, synonyms }]) => [key, [name, ...synonyms]])),
   uses: {
     solo: ["solo", "alone", "one up", "rider only"],
-    "two-up": ["two up", "2 up", "with passenger", "with a passenger", "passenger", "pillion", "with pillion"],
-    loaded: ["loaded", "with luggage", "luggage", "fully loaded", "full load"],
+    "two-up": [
+      ...["two up", "2 up", "with passenger", "with a passenger", "passenger", "pillion", "with pillion", "with a pillion", "both of us"],
+      ...["wife", "husband", "girlfriend", "boyfriend", "someone", "somebody"].flatMap((who) =>
+        ["with", "with my", "with the"].flatMap((how) => [`${how} ${who} on the back`, `${how} ${who} on the pillion`]),
+      ),
+    ],
+    loaded: [
+      ...["loaded", "loaded up", "fully loaded", "full load", "with a full load", "fully laden"],
+      ...["luggage", "panniers", "full panniers", "bags", "camping gear"].flatMap((what) => [
+        `with ${what}`,
+        `and ${what}`,
+        `plus ${what}`,
+        `with the ${what}`,
+      ]),
+      ...["luggage", "with full luggage", "panniers full", "panniers on"],
+    ],
   },
   tables: {
     loads: ["load index", "load"],
