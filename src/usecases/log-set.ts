@@ -99,7 +99,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const mending = saved.work.filter(({ id }) => !fluids.some((each) => each.work === id && each.worth === null));
   const next = first + saved.readings.length + saved.work.length + saved.defects.length;
   // What the words closed already stands open no more, whatever else would close it.
-  const still = touched.map((g) => ({ ...g, defects: openBut(g, saved.closed) }));
+  const still = touched.map((g) => ({ ...g, defects: [...openBut(g, saved.closed), ...saved.defects.filter(({ bike }) => bike === g.bike.id)] }));
   const verdicts = await noteVerdicts(q, ctx, still, { judged, readings: saved.readings, work: mending }, source, next);
   const closed = [...saved.closed, ...verdicts.closed];
   const mixed = await noteMixed(q, ctx, still, fluids, saved.work, source, next + verdicts.noted.length);
