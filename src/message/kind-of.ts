@@ -1,6 +1,6 @@
 // Which kind of reading a figure is: by the word it stands with, its unit, its place, and what a bike can show.
 
-import { dimensionOf } from "../core/quantity/units.ts";
+import { dimensionOf, toCanonical } from "../core/quantity/units.ts";
 import { kindRow, type ReadingKind } from "../core/reading/kinds.ts";
 import { among } from "./among.ts";
 import type { Part } from "./clauses.ts";
@@ -61,8 +61,10 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
 }
 
 /** "Rear tyre lost 10 psi", "grew by 10 mm", "less than 2 mm": how much more or less, and no value read. "Dropped to 28" is one. */
-const isDifference = (layout: Layout, { at, part }: Measurable): boolean => {
+const isDifference = (layout: Layout, figure: Measurable): boolean => {
+  const { at, part } = figure;
   const { changed, past, up } = layout.known.vocabulary.measuring.change;
+  if (isLittle(layout, figure)) return true;
   for (let n = at - 1; n >= Math.max(part.from, at - 3); n--) {
     const word = wordAt(layout.tokens, n);
     if (layout.tokens[n]?.is === "number" || among(up, word)) return false;
@@ -70,6 +72,18 @@ const isDifference = (layout: Layout, { at, part }: Measurable): boolean => {
   }
   return false;
 };
+
+/** "Put 3 psi in the front", "rear 3 psi low": of a tyre so little is what it has more or less, where a word beside it says so. */
+function isLittle(layout: Layout, { at, part, value, units }: Measurable): boolean {
+  const [unit] = units;
+  if (unit === undefined || value <= 0 || dimensionOf(unit) !== "pressure" || toCanonical(value, unit) >= LITTLE) return false;
+  const { little, up } = layout.known.vocabulary.measuring.change;
+  if (among(up, wordAt(layout.tokens, at - 1)) && !among(little, wordAt(layout.tokens, at + 1))) return false;
+  return [at - 3, at - 2, at - 1, at + 1, at + 2].some((n) => n >= part.from && n <= part.to && among(little, wordAt(layout.tokens, n)));
+}
+
+/** kPa; about 10 psi. */
+const LITTLE = 70;
 
 /** "Rear tread 28": the only figure of its part behind the name of a kind that it cannot be is a slip, and nothing else. */
 function isOverruled(layout: Layout, figure: Measurable, all: readonly Measurable[]): boolean {

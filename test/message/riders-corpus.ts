@@ -45,6 +45,10 @@ export const RIDERS_SAY: readonly Case[] = [
   // What is measured while the engine runs is what it is charged with.
   c("battery 12.4 resting, 14.1 running", 'battery voltage 12.4 V@Heron {"conditions":["rested"]}', "charging voltage 14.1 V@Heron"),
   c("battery 12.6 rested, 14.2 at 5000 rpm", 'battery voltage 12.6 V@Heron {"conditions":["rested"]}', 'charging voltage 14.2 V@Heron {"rpm":5000}'),
+  // A tyre said to be flat, with what the gauge showed.
+  c("front tyre is flat, 0 psi", "cold pressure/front 0 psi@Heron", "D puncture “front tyre is flat”@Heron"),
+  c("rear tyre went flat overnight, 4 psi", "cold pressure/rear 4 psi@Heron", "D puncture “rear tyre went flat overnight”@Heron"),
+  c("rear flat, 0.2 bar", "cold pressure/rear 0.2 bar@Heron", "D puncture “rear flat”@Heron"),
   // A day to come says nothing of when a thing was read.
   c("lubed the chain for Saturday", "W chain.lubricate=done@Heron"),
   c("tank filled 12.8 L at 14,610", 'fuel 12.8 L@Heron {"full":true}', "odometer 14610 mi@Heron"),
