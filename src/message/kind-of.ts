@@ -1,6 +1,6 @@
 // Which kind of reading a figure is: by the word it stands with, its unit, its place, and what a bike can show.
 
-import { dimensionOf } from "../core/quantity/units.ts";
+import { dimensionOf, toCanonical } from "../core/quantity/units.ts";
 import { kindRow, type ReadingKind } from "../core/reading/kinds.ts";
 import { among } from "./among.ts";
 import type { Part } from "./clauses.ts";
@@ -61,8 +61,10 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
 }
 
 /** "Rear tyre lost 10 psi", "grew by 10 mm", "less than 2 mm": how much more or less, and no value read. "Dropped to 28" is one. */
-const isDifference = (layout: Layout, { at, part }: Measurable): boolean => {
+const isDifference = (layout: Layout, figure: Measurable): boolean => {
+  const { at, part } = figure;
   const { changed, past, up } = layout.known.vocabulary.measuring.change;
+  if (isLittle(layout, figure)) return true;
   for (let n = at - 1; n >= Math.max(part.from, at - 3); n--) {
     const word = wordAt(layout.tokens, n);
     if (layout.tokens[n]?.is === "number" || among(up, word)) return false;
@@ -70,6 +72,18 @@ const isDifference = (layout: Layout, { at, part }: Measurable): boolean => {
   }
   return false;
 };
+
+/** "Put 3 psi in the front", "rear 3 psi low": of a tyre so little is what it has more or less, where a word beside it says so. */
+function isLittle(layout: Layout, { at, part, value, units }: Measurable): boolean {
+  const [unit] = units;
+  if (unit === undefined || value <= 0 || dimensionOf(unit) !== "pressure" || toCanonical(value, unit) >= LITTLE) return false;
+  const { little, up } = layout.known.vocabulary.measuring.change;
+  if (among(up, wordAt(layout.tokens, at - 1)) && !among(little, wordAt(layout.tokens, at + 1))) return false;
+  return [at - 3, at - 2, at - 1, at + 1, at + 2].some((n) => n >= part.from && n <= part.to && among(little, wordAt(layout.tokens, n)));
+}
+
+/** kPa; about 10 psi. */
+const LITTLE = 70;
 
 /** "Rear tread 28": the only figure of its part behind the name of a kind that it cannot be is a slip, and nothing else. */
 function isOverruled(layout: Layout, figure: Measurable, all: readonly Measurable[]): boolean {
@@ -130,7 +144,7 @@ function settledBySaid(layout: Layout, figure: Measurable, kinds: readonly Readi
   const { part } = figure;
   // With the engine running it is what it is charged with, whatever it was called.
   if (kinds.length === 1) return kinds[0] === "battery voltage" && isRunning(layout, part) ? ["charging voltage"] : kinds;
-  const sag = kinds.includes("static sag") ? sagSaid(layout, figure) : null;
+  const sag = kinds.includes("static sag") ? (sagSaid(layout, figure) ?? (conditionsOf(layout, part).includes("under load") ? "rider sag" : null)) : null;
   if (sag !== null && kinds.includes(sag)) return [sag];
   const said = (list: readonly string[]): boolean => tokensOf(part).some((at) => among(list, wordAt(layout.tokens, at)));
   const { measuring } = layout.known.vocabulary;
@@ -219,6 +233,9 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   // "Chain 30 mm": a length beside its name is its slack.
   if (dimension === "length" && among(layout.known.vocabulary.measuring.chain, wordAt(layout.tokens, figure.at - 1)) && canBe("chain slack", figure))
     return ["chain slack"];
+  // "Plugs 0.85 mm": what is set at a plug is its gap.
+  if (dimension === "length" && among(layout.known.vocabulary.measuring.plugs, wordAt(layout.tokens, figure.at - 1)) && canBe("plug gap", figure))
+    return isPlainPart(layout, part) ? ["plug gap"] : [];
   // "Chain 35" among other readings.
   const { chain } = layout.known.vocabulary.measuring;
   const isSlack = units.length === 0 && token.decimals === 0 && token.fraction === null && value >= LEAST_SLACK && value <= MOST_SLACK;

@@ -281,11 +281,16 @@ function pedal(layout: Layout, { figure, kind }: Said): number {
 
 function numberOptions(layout: Layout, { figure, kind, points, or }: Said, value: number): readonly number[] {
   if (or !== undefined) return [value, or];
+  // "3.3 psi": a flat tyre, or a slip of the point.
+  if (kind === "cold pressure" && figure.units.includes("psi") && figure.token.decimals > 0 && value > 0 && value < LEAST_PSI) return [value, value * 10];
   if (figure.rangeTo !== null && points.length === 0 && !POINTS.includes(kind)) return [figure.value, figure.rangeTo];
   if (kind === "brake pedal height" && value > 0 && !phrasesInside(layout.phrases.sign, figure.part).some(({ are }) => are.includes("higher")))
     return [value, -value];
   return figure.other !== null && kindRow(kind).dimension !== "distance" && figure.value >= 1000 ? [value, figure.other] : [];
 }
+
+/** Below it a tyre is flat. */
+const LEAST_PSI = 8;
 
 function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared: readonly Part[]): ReadingDetail {
   const { part, rangeTo } = figure;

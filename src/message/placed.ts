@@ -3,10 +3,12 @@
 import type { Place, ReadingKind } from "../core/reading/kinds.ts";
 import { kindRow } from "../core/reading/kinds.ts";
 import { CALIPERS, TYRES } from "../core/reading/places.ts";
-import type { Part } from "./clauses.ts";
+import { among } from "./among.ts";
+import { type Part, wordAt } from "./clauses.ts";
 import { firstBehind } from "./kind-of.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
 import type { Measurable } from "./measured-figures.ts";
+import { tokensOf } from "./pieces.ts";
 
 /** Where a figure was read; "both" is front and rear alike; null when nothing says so. */
 export type Where = Place | "both" | null;
@@ -59,7 +61,8 @@ const isEnds = (kind: ReadingKind): boolean => kindRow(kind).places.some((place)
 function placesFor(layout: Layout, kind: ReadingKind, part: Part, same: readonly Kinded[], here: readonly Kinded[]): readonly PlaceAt[] {
   const own = window(part, same, here);
   const words = phrasesInside(layout.phrases.place, own).filter(({ at }) => !layout.taken.has(at));
-  const before = kind === "static sag" || kind === "rider sag" ? sagPlace(layout, part, words) : null;
+  const before =
+    kind === "static sag" || kind === "rider sag" ? sagPlace(layout, part, words) : kind === "cold pressure" ? flatPlace(layout, part, words) : null;
   if (before !== null) return [before];
   const front = words.some(({ are }) => are.includes("front")) || isFrontBefore(layout, kind, part, words);
   const calipers = kindRow(kind).places === CALIPERS;
@@ -95,6 +98,18 @@ function sagPlace(layout: Layout, part: Part, own: readonly PlacePhrase[]): Plac
   if (only === undefined || place === undefined || others.length > 0) return null;
   for (let at = clause.from; at < only.at; at++) if (layout.tokens[at]?.is === "number" && !layout.taken.has(at)) return null;
   return { at: only.at, place };
+}
+
+/** "Front tyre is flat, 0 psi": the end that was said to be flat, where the part names none and the clause no other. */
+function flatPlace(layout: Layout, part: Part, own: readonly PlacePhrase[]): PlaceAt | null {
+  const clause = layout.clauses.find(({ from, to }) => from <= part.from && part.to <= to);
+  if (clause === undefined || own.some(isWheel)) return null;
+  const [only, ...others] = phrasesInside(layout.phrases.place, clause).filter((phrase) => isWheel(phrase) && !layout.taken.has(phrase.at));
+  const place = only?.are.find((each) => each === "front" || each === "rear");
+  if (only === undefined || place === undefined || others.length > 0) return null;
+  const said = clause.parts.find(({ from, to }) => from <= only.at && only.to <= to);
+  const { flat } = layout.known.vocabulary.measuring;
+  return said !== undefined && tokensOf(said).some((at) => among(flat, wordAt(layout.tokens, at))) ? { at: only.at, place } : null;
 }
 
 /** "Front pads, left 3.5 right 3", "front pads 4 left, 3.5 right": a part before names the end and the thing, and no figure but of a side too. */

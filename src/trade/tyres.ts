@@ -27,6 +27,9 @@ export const PRESSURE_RULE: PressureRule = {
   source: "common practice; the quarter from 49 CFR 571.138 S4.2(a), which is for cars",
 };
 
+/** kPa below which a tyre is flat whatever the bike (8 psi): on so little no road motorcycle is ridden. Trials bikes go lower off the road, by their own figure. Common practice. */
+export const FLAT_BELOW = { kPa: 55, source: "common practice" } as const;
+
 /** Common practice: a sound tyre loses some 7 to 14 kPa (1 to 2 psi) in a month through its rubber. From a warm afternoon to a cold morning, or from one season into the next, it grows colder by some 25 K where bikes are ridden. */
 export const LEAK_RULE: LeakRule = { usual: 14, noise: 3.5, pumped: 10, fewestDays: 14, fall: 25, back: 60, source: "common practice" };
 

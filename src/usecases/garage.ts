@@ -13,6 +13,7 @@ import { type Dial, type DistanceUnit, type Ridden, type Stretch, TENTHS_OF_MM }
 import type { Due, Facts, Fitting, Job, Moment, Verdict } from "../core/schedule/facts.ts";
 import { measuredJobs, type Taken } from "../core/schedule/measured.ts";
 import { mends } from "../core/schedule/mending.ts";
+import { isOfEnd } from "../core/schedule/other-legs.ts";
 import { ownRules, rechecksOf } from "../core/schedule/rechecks.ts";
 import { dueList } from "../core/schedule/status.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
@@ -225,7 +226,7 @@ const hoursRead = (measured: readonly Taken[]): Facts["hours"] =>
     .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : a.hours - b.hours));
 
 /** Work of the same day that can mend it, recorded with the reading or after it, answers what was found. What was left by that work is answered by later work only. */
-function isSettled({ item, on, reading }: Verdict, { measured, work }: Parts, items: readonly PlanItem[]): boolean {
+function isSettled({ item, on, reading, measured: read }: Verdict, { measured, work }: Parts, items: readonly PlanItem[]): boolean {
   const taken = measured.find(({ id }) => id === reading);
   const logged = taken?.loggedAt ?? "";
   const since = (at: string): boolean => (taken?.detail?.state === "left" ? at > logged : at >= logged);
@@ -235,6 +236,7 @@ function isSettled({ item, on, reading }: Verdict, { measured, work }: Parts, it
     (record) =>
       record.on.from === on &&
       since(record.loggedAt) &&
+      isOfEnd(record.detail.end, read?.place ?? null) &&
       record.items.some((done) => covers(done.item) && mends(done.outcome, lineOf(done.item)?.action ?? null)),
   );
 }
@@ -242,7 +244,17 @@ function isSettled({ item, on, reading }: Verdict, { measured, work }: Parts, it
 /** The jobs of a work record, as the schedule reads them: where the bike had got to by the dial of that day. */
 function jobsOf(record: WorkRecord, track: Track): Job[] {
   const ridden = record.dial === null ? null : riddenAtDial(track, record.dial, record.on.from);
-  return record.items.map(({ item, outcome }) => ({ id: record.id, item, on: record.on, ridden, hours: null, outcome, how: record.how, at: record.loggedAt }));
+  return record.items.map(({ item, outcome }) => ({
+    id: record.id,
+    item,
+    on: record.on,
+    ridden,
+    hours: null,
+    outcome,
+    how: record.how,
+    at: record.loggedAt,
+    ...(record.detail.end === undefined ? {} : { end: record.detail.end }),
+  }));
 }
 
 /** Where a job was done by the odometer: as noted, else at the low end of what its day allows. */

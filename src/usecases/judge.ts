@@ -32,8 +32,8 @@ import {
 import { ELONGATION } from "../trade/chain.ts";
 import { GLYCOL_FREEZES, MOST_GLYCOL } from "../trade/coolant.ts";
 import { endOf, FULL_MARK, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK, SAME_AS, SPOILED_BY, UNEVEN_PADS } from "../trade/judged.ts";
-import { SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
-import { PRESSURE_RULE } from "../trade/tyres.ts";
+import { onItsSide, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
+import { FLAT_BELOW, PRESSURE_RULE } from "../trade/tyres.ts";
 import { specFor } from "./specs.ts";
 import { treadBy, treadLimit } from "./tread-limit.ts";
 
@@ -41,8 +41,8 @@ import { treadBy, treadLimit } from "./tread-limit.ts";
 export const LIMITS_BY = ["spec", "law", "bars", "bars, state law", "bars, no group", "practice", "mark"] as const;
 export type LimitBy = (typeof LIMITS_BY)[number];
 
-/** It may be frozen; it is more than flat, a cell of it gone; or it may be one of 6 V. */
-export type BatteryAlarm = "frozen" | "more than flat" | "six volts";
+/** Of a battery: it may be frozen; it is more than flat, a cell of it gone; or it may be one of 6 V. Of a tyre: it holds next to nothing. */
+export type Alarm = "frozen" | "more than flat" | "six volts" | "flat";
 
 /** A reading with what came of judging it. */
 export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit" | "typed"> & {
@@ -68,8 +68,8 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit" | "typ
   readonly freezes: number | null;
   /** °C of the air that its volts were set right by; null where none was noted. */
   readonly air: number | null;
-  /** What is worse with a battery than low charge; null mostly. */
-  readonly alarm: BatteryAlarm | null;
+  /** What is worse than low charge or low pressure; null mostly. */
+  readonly alarm: Alarm | null;
   /** It calls for work if it was taken as it has to be, which nobody said; null where that is known, or would call for none. */
   readonly ifSo: { readonly judgement: Judgement; readonly doNotRide: boolean } | null;
   /** Every point measured, where it was more than one; `value` is the least of them. */
@@ -191,11 +191,13 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
   const { value, detail } = taken;
   switch (kind) {
     case "cold pressure": {
-      if (own === null || own.low === null || own.high === null) return { judgement: cannotTell("limit") };
+      if (own === null || own.low === null || own.high === null)
+        return value < FLAT_BELOW.kPa ? { judgement: flat(value), more: { alarm: "flat" } } : { judgement: cannotTell("limit") };
       const { add, ...judgement } = judgePressure(value, { min: own.low, max: own.high }, PRESSURE_RULE, own.source);
       // With more load it takes at least what it takes with less: too low for less is told, right for less says nothing.
       if (own.lighter === true && (judgement.is === "cannot tell" || judgement.side !== "low")) return { judgement: cannotTell("load") };
-      return { judgement, more: { add } };
+      const isFlat = value < FLAT_BELOW.kPa && judgement.is === "beyond limit" && judgement.side === "low";
+      return { judgement, more: isFlat ? { add, alarm: "flat" } : { add } };
     }
     case "tread":
       return tread(value, row, own, rig);
@@ -251,13 +253,19 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
   }
 }
 
+/** So little is unsafe on any bike, whatever is wanted of this one. */
+const flat = (value: number): Judgement => ({
+  ...{ is: "beyond limit", side: "low", room: value - FLAT_BELOW.kPa },
+  limit: { min: FLAT_BELOW.kPa, max: null, near: null, source: FLAT_BELOW.source },
+});
+
 /** Was the backing plate measured with the lining? Then the figure is none of the lining. */
 export const isWithPlate = ({ detail }: Pick<Taken, "detail">): boolean => detail?.conditions?.includes("with backing plate") === true;
 
 const NOT_AT_REST: readonly ConditionRead[] = ["under draw", "on the charger", "running", "idling"];
 
 /** What is worse than low charge, by the volts read and what they freeze at. */
-function alarmOf(volts: number, chemistry: Chemistry, freezes: number | null, air: number | null): BatteryAlarm | null {
+function alarmOf(volts: number, chemistry: Chemistry, freezes: number | null, air: number | null): Alarm | null {
   if (freezes !== null && air !== null && air <= freezes + FREEZES_NEAR) return "frozen";
   if (volts <= SIX_VOLTS) return "six volts";
   return volts < MORE_THAN_FLAT[chemistry] ? "more than flat" : null;
@@ -367,10 +375,12 @@ function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | null {
   const asked = uses.map((each) => specFor(rig.specs, rig.bike, key, each));
   const settled = asked.find(({ is }) => is !== "none") ?? ({ is: "none" } as const);
   if (settled.is !== "one" || settled.spec.holds.is !== "figure") return null;
-  const { holds } = settled.spec;
+  // Entered before such was refused: what is said of the other side is no limit of this.
+  const { low, high } = onItsSide(key, settled.spec.holds);
+  if (low === null && high === null) return null;
   return {
-    low: holds.low,
-    high: holds.high,
+    low,
+    high,
     lighter: settled !== asked[0],
     source: sourceWords(settled.spec),
     typed: settled.spec.typed,

@@ -3,6 +3,7 @@
 import type { Defect } from "../core/defect.ts";
 import { callsForWork } from "../core/judgement/verdict.ts";
 import { mends as canMend } from "../core/schedule/mending.ts";
+import { foldWord } from "../message/scan.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
@@ -42,7 +43,7 @@ export async function noteVerdicts(
     );
   }
   for (const judged of logged.judged) {
-    if (!judgedRow(judged.kind).setRight || judged.doNotRide || judged.judgement.is === "cannot tell" || callsForWork(judged.judgement)) continue;
+    if (!judgedRow(judged.kind).setRight || judged.doNotRide || (isUntold(judged) && !isAired(judged)) || callsForWork(judged.judgement)) continue;
     const typed = logged.readings.find(({ id }) => id === judged.id)?.typed ?? "";
     const open = pick(all, judged.bike)?.defects.filter(({ from, kind, on }) => from === "verdict" && kind === defectOf(judged) && on <= judged.on) ?? [];
     for (const defect of open)
@@ -53,7 +54,10 @@ export async function noteVerdicts(
   for (const judged of logged.judged.filter(({ doNotRide }) => doNotRide)) {
     const { bike, on } = judged;
     const kind = defectOf(judged);
-    const standing = all.find((g) => g.bike.id === bike)?.defects.some((defect) => defect.kind === kind && !closed.some(({ id }) => id === defect.id)) === true;
+    const standing =
+      all
+        .find((g) => g.bike.id === bike)
+        ?.defects.some((defect) => (defect.kind === kind || isSaidFlat(ctx, judged, defect)) && !closed.some(({ id }) => id === defect.id)) === true;
     // What was left after work is how it is now.
     const left = logged.readings.find(({ id }) => id === judged.id)?.detail?.state === "left";
     const mended = !left && logged.work.some((work) => work.bike === bike && work.on.from === on && mends({ kind }, changedIn(all, work)));
@@ -64,6 +68,20 @@ export async function noteVerdicts(
   }
   if (noted.length > 0) await q.defects.note(noted);
   return { noted, closed };
+}
+
+const isUntold = ({ judgement }: JudgedOn): boolean => judgement.is === "cannot tell";
+
+/** Of a bike whose figure nobody entered it is known no better than that it is flat no more. */
+const isAired = ({ kind, judgement }: JudgedOn): boolean => kind === "cold pressure" && judgement.is === "cannot tell" && judgement.missing[0] === "limit";
+
+/** "Front tyre is flat, 0 psi" is one thing: a puncture that names no other end stands for its pressure too. */
+function isSaidFlat(ctx: Ctx, { alarm, place }: JudgedOn, { kind, words }: Defect): boolean {
+  if (alarm !== "flat" || kind !== "puncture") return false;
+  const { places } = ctx.vocabulary;
+  const said = words.split(/[^\p{L}]+/u).map(foldWord);
+  const names = (end: "front" | "rear"): boolean => said.some((word) => places[end].includes(word));
+  return place === null || names(endOf(place) === "rear" ? "rear" : "front") || !(names("front") || names("rear"));
 }
 
 const wordsOf = ({ place, kind }: Pick<JudgedOn, "kind" | "place">, typed: string): string =>

@@ -22,6 +22,7 @@ export const GERMAN: readonly Case[] = [
   c("Luftdruck vorne 2,3 hinten 2,5", "cold pressure/front 2.3 bar@Bramble", "cold pressure/rear 2.5 bar@Bramble"),
   c("vorne 2,3 bar, hinten 2,5 bar", "cold pressure/front 2.3 bar@Bramble", "cold pressure/rear 2.5 bar@Bramble"),
   c("v 2,3 h 2,5", "cold pressure/front 2.3 bar@Bramble", "cold pressure/rear 2.5 bar@Bramble"),
+  c("Hinterreifen ist platt, 0 bar", "cold pressure/rear 0 bar@Bramble", "D puncture “Hinterreifen ist platt”@Bramble"),
   // Eine Beladung gilt für beide Reifen.
   ...["vorne 2,6 bar, hinten 2,9 bar zu zweit", "zu zweit: vorne 2,6 bar, hinten 2,9 bar"].map((say) =>
     c(say, 'cold pressure/front 2.6 bar@Bramble {"load":"two-up"}', 'cold pressure/rear 2.9 bar@Bramble {"load":"two-up"}'),
@@ -350,6 +351,7 @@ export const NOTHING_GERMAN: readonly string[] = [
   ...["Reifen sind rund und schwarz"],
   "kurz vor 15.000",
   ...["Bremsflüssigkeit DOT 4 gekauft", "20 % auf Ketten", "Akku 80 %", "Reifen von 2017", "zu 50 % sicher"],
+  ...["vorne 0,3 bar zu wenig", "hinten 0,2 bar nachgepumpt"],
   "morgen Ölwechsel bei 14.500",
   "Ölwechsel steht an bei 14.500",
 ];

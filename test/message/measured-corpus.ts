@@ -223,6 +223,9 @@ export const MEASURED: readonly Case[] = [
   // A belt's deflection goes by the force.
   c("drive belt deflection 20 mm at 100 N", 'belt deflection 20 mm@Heron {"force":"100 N"}'),
   c("drive belt deflection 10 mm at 10 lb", 'belt deflection 10 mm@Heron {"force":"10 lb"}'),
+  // Next to nothing is a flat tyre, or a slip of the point; what was put in, let out or is missing is no reading.
+  c("rear down to 3 psi", "cold pressure/rear 3 psi@Heron"),
+  c("front 3.3 psi", "cold pressure/front 3.3 psi@Heron ?number"),
   // A load said once is of both ends; with a passenger and luggage it is the fuller one; each end may have its own.
   ...["front 38 psi, rear 44 psi two-up", "two-up: front 38 psi, rear 44 psi", "front 38 psi. Rear 44 psi. Two up.", "front 38/rear 44 two-up"].map((say) =>
     c(say, 'cold pressure/front 38 psi@Heron {"load":"two-up"}', 'cold pressure/rear 44 psi@Heron {"load":"two-up"}'),
@@ -452,6 +455,7 @@ export const NOT_MEASURED: readonly string[] = [
   "compressor goes to 150 psi",
   "meet 12 of us at noon",
   "2 up next week",
+  ...["put 4 psi in the rear", "front 3 psi low", "rear was 2 psi down", "let 2 psi out of the front", "front tyre is 5 psi under", "front 0.3 bar short"],
   "my brother has 2 bikes",
   "lap 3 was 1:52",
   "phone 0171 555 0123",

@@ -42,12 +42,12 @@ const CLEARANCE = { mm: [0.02, 1], in: [0.001, 0.04], thou: [1, 40] } as const;
 export const READING_KINDS = {
   odometer: { dimension: "distance", places: [], ask: [], plausible: [0, 16_093_440 * 999_999], units: ["mi", "km"], usual: {} },
   "engine hours": { dimension: "engine hours", places: [], ask: [], plausible: [0, 50_000], units: ["h"], usual: { h: [0, 50_000] } },
-  // kPa. Road and trail pressures lie between about 10 psi (trail) and 50 psi.
+  // kPa. Road and trail pressures lie between about 10 psi (trail) and 50 psi; a flat tyre shows next to nothing.
   "cold pressure": {
     dimension: "pressure",
     places: TYRES,
     ask: ENDS,
-    plausible: [34, 552],
+    plausible: [0, 552],
     units: ["psi", "bar", "kPa"],
     usual: { psi: [8, 60], bar: [0.6, 4.2], kPa: [60, 420] },
   },

@@ -65,9 +65,19 @@ export type MeasuringWords = {
   /** Behind the force that a belt was pressed with: "10 lb". */
   readonly forces: readonly string[];
   /** Before a figure that says by how much something changed, or past what it is: "lost", "less than"; `up` to a value it is one: "to". */
-  readonly change: { readonly changed: readonly string[]; readonly past: readonly string[]; readonly up: readonly string[] };
+  readonly change: {
+    readonly changed: readonly string[];
+    readonly past: readonly string[];
+    readonly up: readonly string[];
+    /** Beside so little that it can only be what was put in or let out, or is missing: "put 3 psi in", "3 psi low". */
+    readonly little: readonly string[];
+  };
+  /** That a tyre holds nothing. */
+  readonly flat: readonly string[];
   /** What is done at a chain by its slack where only its name and a length are said. */
   readonly chain: readonly string[];
+  /** Likewise at plugs by their gap. */
+  readonly plugs: readonly string[];
   /** A length beside one of these is its tread. */
   readonly tyre: readonly string[];
   /** Tyres, where both ends are meant: "tyres". */

@@ -28,6 +28,8 @@ export type Job = {
   readonly hours: number | null;
   readonly outcome: Outcome;
   readonly how: HowWeKnow;
+  /** The one end that it was done at, of what is one line for both. */
+  readonly end?: "front" | "rear";
   /** When it was put on record, where that tells what was read before it of the same day. */
   readonly at?: Instant;
 };

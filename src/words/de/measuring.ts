@@ -83,8 +83,11 @@ export const GERMAN_MEASURING: MeasuringWords = {
     changed: ["verloren", "verliert", "gefallen", "gesunken", "gestiegen", "abgefallen"],
     past: ["um", "unter", "über", "weniger"],
     up: ["auf", "bei", "jetzt"],
+    little: ["verloren", "verliert", "wenig", "weniger", "mehr", "viel", "zuviel", "zuwenig", "nachgefüllt", "nachgepumpt", "abgelassen", "runter", "drunter"],
   },
+  flat: ["platt", "platter", "platten", "plattfuß"],
   chain: ["kette"],
+  plugs: ["kerze", "kerzen", "zündkerze", "zündkerzen"],
   tyre: ["reifen", "vorderreifen", "hinterreifen"],
   tyres: [],
   codes: [

@@ -37,7 +37,7 @@ export type SaidJudged = {
   /** How the bike stands where a slack's figure holds; null where it names none. */
   readonly stand: Stand | null;
   /** What is worse with a battery than low charge. */
-  readonly alarm: "frozen" | "more than flat" | "six volts" | null;
+  readonly alarm: "frozen" | "more than flat" | "six volts" | "flat" | null;
   /** What it comes to if it was taken as it has to be, which nobody said; null where that calls for no work. */
   readonly ifSo: { readonly judgement: Judgement; readonly doNotRide: boolean } | null;
 };
@@ -265,6 +265,12 @@ export const judgeWords = (p: Printer) => {
   };
   const pressure = (j: SaidJudged, called: string): string => {
     if (j.judgement.is === "cannot tell") return cause(j, called);
+    if (j.alarm === "flat") {
+      const wanted = j.judgement.limit.min ?? 0;
+      const fine = !isQuantity(j.unit) ? "" : pressureJudged(p, wanted, wanted, { ...j, unit: j.unit });
+      const held = j.by === "spec" ? `${limitOf(j, " wanted", () => fine)}` : `no road motorcycle is ridden on less than ${fine}, common practice`;
+      return `${called}: flat (${held}). Do not ride on it, and look for what let it out. A tyre that was ridden flat is looked at inside before it is used again.`;
+    }
     const add = j.add ?? 0;
     const { min, max } = j.judgement.limit;
     const fine = (kPa: number): string => (!isQuantity(j.unit) ? "" : pressureJudged(p, kPa, (add < 0 ? max : min) ?? 0, { ...j, unit: j.unit }));

@@ -170,8 +170,14 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     changed: ["lost", "loses", "losing", "lose", "dropped", "drops", "dropping", "fell", "wore", "grew", "gained", "rose", "down", "added", "extra", "short"],
     past: ["by", "than", "under", "over", "below", "above"],
     up: ["to", "at", "is", "now"],
+    little: [
+      ...["put", "add", "added", "adding", "let", "bled", "pumped", "topped", "needed", "needs", "low", "down", "under", "short", "over", "high", "up"],
+      ...["out", "less", "more", "below", "above", "off"],
+    ],
   },
+  flat: ["flat", "deflated", "punctured"],
   chain: ["chain"],
+  plugs: ["plug", "plugs"],
   tyre: ["tyre", "tire", "tyres", "tires", "tyre's", "tire's"],
   tyres: ["tyres", "tires"],
   codes: [
