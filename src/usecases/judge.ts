@@ -431,6 +431,19 @@ export function judgeAll(measured: readonly Taken[], rig: Rig): readonly Judged[
   });
 }
 
+/** Of what now cannot be told, the last judgement before it that could: it stands until another one can. @param taken every reading of those kinds */
+export function lastTold(judged: readonly Judged[], taken: readonly Taken[], rig: Rig): readonly Judged[] {
+  return judged.flatMap((now): readonly Judged[] => {
+    if (now.judgement.is !== "cannot tell") return [];
+    const same = taken.filter(({ id, kind, place, on }) => kind === now.kind && place === now.place && on <= now.on && id !== now.id);
+    const told = same
+      .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : inOneDay(a, b)))
+      .flatMap((each) => (each.detail?.state === "found" ? [] : (judgeTaken(each, rig) ?? [])))
+      .findLast(({ judgement }) => judgement.is !== "cannot tell");
+    return told === undefined ? [] : [told];
+  });
+}
+
 /** The judgements as the schedule takes them. */
 export const verdictsOf = (judged: readonly Judged[]): readonly Verdict[] =>
   judged.flatMap(({ item, on, judgement, id, kind, place, value, unit, typed }) => {
