@@ -253,6 +253,7 @@ function one(layout: Layout, said: Said, place: Place | null, inherited: UnitId 
     ...(unit === null ? [{ need: "unit" as const, options }] : []),
     ...(numbers.length === 0 ? [] : [{ need: "number" as const, options: numbers }]),
     ...dayGaps(layout, figure.part, day),
+    ...(kind === "cold pressure" && layout.airs?.is === "unsure" ? [{ need: "sure" as const, because: "two temperatures" as const }] : []),
     ...(kind === "cold pressure" && layout.warm ? [{ need: "sure" as const, because: "warm" as const }] : []),
   ];
   return {
@@ -308,6 +309,7 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
   const rpm = kind === "charging voltage" ? countOf(layout, part, measuring.rpm) : null;
   return {
     ...(conditions.length === 0 ? {} : { conditions }),
+    ...(kind === "cold pressure" && layout.airs?.is === "said" ? { air: layout.airs.air } : {}),
     ...(stood === null ? {} : { stood }),
     ...(load === null || (kind !== "cold pressure" && load === "loaded") ? {} : { load }),
     ...(force === null ? {} : { force }),

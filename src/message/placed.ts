@@ -8,7 +8,7 @@ import { type Part, wordAt } from "./clauses.ts";
 import { firstBehind } from "./kind-of.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
 import type { Measurable } from "./measured-figures.ts";
-import { tokensOf } from "./pieces.ts";
+import { oncePerPart, tokensOf } from "./pieces.ts";
 
 /** Where a figure was read; "both" is front and rear alike; null when nothing says so. */
 export type Where = Place | "both" | null;
@@ -102,15 +102,22 @@ function sagPlace(layout: Layout, part: Part, own: readonly PlacePhrase[]): Plac
 
 /** "Front tyre is flat, 0 psi": the end that was said to be flat, where the part names none and the clause no other. */
 function flatPlace(layout: Layout, part: Part, own: readonly PlacePhrase[]): PlaceAt | null {
+  if (own.some(isWheel)) return null;
   const clause = layout.clauses.find(({ from, to }) => from <= part.from && part.to <= to);
-  if (clause === undefined || own.some(isWheel)) return null;
-  const [only, ...others] = phrasesInside(layout.phrases.place, clause).filter((phrase) => isWheel(phrase) && !layout.taken.has(phrase.at));
-  const place = only?.are.find((each) => each === "front" || each === "rear");
-  if (only === undefined || place === undefined || others.length > 0) return null;
-  const said = clause.parts.find(({ from, to }) => from <= only.at && only.to <= to);
-  const { flat } = layout.known.vocabulary.measuring;
-  return said !== undefined && tokensOf(said).some((at) => among(flat, wordAt(layout.tokens, at))) ? { at: only.at, place } : null;
+  return clause === undefined ? null : flatEnd(layout, clause);
 }
+
+const flatEnd = oncePerPart((layout: Layout, clause: Part): PlaceAt | null => {
+  const { flat } = layout.known.vocabulary.measuring;
+  const at = tokensOf(clause).find((each) => among(flat, wordAt(layout.tokens, each)));
+  const [only, ...others] =
+    at === undefined ? [] : phrasesInside(layout.phrases.place, clause).filter((phrase) => isWheel(phrase) && !layout.taken.has(phrase.at));
+  const place = only?.are.find((each) => each === "front" || each === "rear");
+  if (at === undefined || only === undefined || place === undefined || others.length > 0) return null;
+  // No mark between the two.
+  const [from, to] = [Math.min(at, only.at), Math.max(at, only.to)];
+  return tokensOf({ from, to }).every((each) => layout.tokens[each]?.is === "word") ? { at: only.at, place } : null;
+});
 
 /** "Front pads, left 3.5 right 3", "front pads 4 left, 3.5 right": a part before names the end and the thing, and no figure but of a side too. */
 function isFrontBefore(layout: Layout, kind: ReadingKind, part: Part, own: readonly PlacePhrase[]): boolean {
