@@ -79,6 +79,15 @@ export type Refusal =
       readonly typed: string;
       readonly because: "not read" | "unit missing" | "other dimension" | "two figures" | "no such share" | "no such class" | "less than none";
     }
+  /** A limit typed as its other side, or as a window where it has one side alone; a value to set typed with one end open. `end`: what the key means; `alone`: its figure alone, canonical in `unit`. */
+  | {
+      readonly why: "wrong end";
+      readonly key: string;
+      readonly typed: string;
+      readonly end: "value" | "least" | "most";
+      readonly alone: number;
+      readonly unit: UnitId;
+    }
   /** A measured value where words belong. `meant`: what of the bike is measured so and can be that. */
   | { readonly why: "spec in words"; readonly key: string; readonly typed: string; readonly meant: readonly string[] }
   /** Beyond what any bike asks for; `low` and `high` are canonical, shown in `unit`. `fits`: what was meant, perhaps. */

@@ -21,6 +21,8 @@ export type WorkDetail = {
   readonly cost: Cost | null;
   /** Done by somebody else than the member, as typed: "shop". Null: by the member. */
   readonly by: string | null;
+  /** The one end that was named of what is one line for both: the reservoir that was filled. */
+  readonly end?: "front" | "rear";
 };
 
 export const NO_DETAIL: WorkDetail = { quantities: [], parts: [], cost: null, by: null };

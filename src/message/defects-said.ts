@@ -114,8 +114,10 @@ export function mendedIn(layout: Layout, part: Part, bike: KnownBike): readonly 
     layout,
     tokensOf(part).map((at) => wordAt(layout.tokens, at) ?? ""),
   );
+  const verbs = tokensOf(part).flatMap((at) => (among(defects.mended, wordAt(layout.tokens, at)) ? [wordAt(layout.tokens, at)] : []));
+  const mayBe = (kind: string): boolean => verbs.some((verb) => under(defects.mendsOnly, verb)?.includes(kind) !== false);
   const meant = open.filter(({ kind, words }) => {
-    if (kind === null || !kinds.has(kind)) return false;
+    if (kind === null || !kinds.has(kind) || !mayBe(kind)) return false;
     const sides = sidesOf(layout, words.split(/\s+/u).map(foldWord));
     return said.length === 0 || sides.length === 0 || sides.some((side) => said.includes(side));
   });

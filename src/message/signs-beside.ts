@@ -1,6 +1,8 @@
 // What is wrong with what was just read, where only the sign of it is said: "rear 40 psi, nail in it", "front pads 3 mm, oily".
 
+import type { DefectWords } from "../core/reading/defect-words.ts";
 import type { Intent, LogReading, NoteDefect } from "../core/reading/intent.ts";
+import type { ReadingKind } from "../core/reading/kinds.ts";
 import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { bare, indexOf, longest } from "./defect-index.ts";
@@ -47,8 +49,7 @@ function signIn(layout: Layout, part: Part, used: ReadonlySet<number>, subjects:
     const subject = subjects.findLast(({ typed }) => within(layout.text.indexOf(typed.text), start)) ?? null;
     if (subject === null) continue;
     const kinds = defects.beside.kinds[subject.kind] ?? [];
-    const rules = [...signs.rules.values()].flat().filter((rule) => kinds.includes(rule.split("/")[0] ?? ""));
-    const found = longest(layout.tokens, at, part.to, signs, rules);
+    const found = longest(layout.tokens, at, part.to, signs, rulesOf(defects, subject.kind));
     // The kinds stand in the order in which they are believed: a crack is one before it is a leak.
     const kind = kinds.find((each) => found?.rules.some((rule) => rule.split("/")[0] === each));
     if (found === null || kind === undefined) continue;
@@ -68,6 +69,17 @@ function signIn(layout: Layout, part: Part, used: ReadonlySet<number>, subjects:
     return { subject, seen: { from: at, to: found.to, kind, asks } };
   }
   return null;
+}
+
+const rules = new WeakMap<DefectWords, Map<ReadingKind, readonly string[]>>();
+
+/** The rules of the kinds that a sign beside a reading can be of, made once a language. */
+function rulesOf(words: DefectWords, of: ReadingKind): readonly string[] {
+  const made = rules.get(words) ?? new Map<ReadingKind, readonly string[]>();
+  rules.set(words, made);
+  const ready = made.get(of) ?? (words.beside.kinds[of] ?? []).flatMap((kind) => (words.kinds[kind] ?? []).map((_, n) => `${kind}/${n}`));
+  made.set(of, ready);
+  return ready;
 }
 
 /** "On the rear". */

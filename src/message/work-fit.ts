@@ -89,9 +89,14 @@ const OF_BOTH = ["brake-fluid.replace", "brake-hoses.replace"] as readonly strin
 
 /** "Front brake hose" typed at a command: of such a line only one end is named. */
 export function isHalfNamed(typed: string, items: readonly ItemKey[], { places }: Known["vocabulary"]): boolean {
+  return endNamed(typed, places) !== null && items.some((item) => OF_BOTH.includes(item));
+}
+
+/** The only end that words name. */
+export function endNamed(typed: string, places: Known["vocabulary"]["places"]): "front" | "rear" | null {
   const words = typed.toLowerCase().split(/[^\p{L}]+/u);
-  const ends = (["front", "rear"] as const).filter((end) => places[end].some((name) => words.includes(name)));
-  return ends.length === 1 && items.some((item) => OF_BOTH.includes(item));
+  const [end, ...others] = (["front", "rear"] as const).filter((each) => places[each].some((name) => words.includes(name)));
+  return end === undefined || others.length > 0 ? null : end;
 }
 
 /** "Changed the front brake fluid": one end of what the plan has in one line, so its clock must not start anew for both unasked. */

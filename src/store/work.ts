@@ -55,6 +55,7 @@ const detailShape = z.object({
   parts: z.array(z.object({ words: z.string(), item: z.string().nullable(), made: z.string().nullable() })),
   cost: z.object({ minor: z.number().int(), currency: z.string().nullable(), typed: z.string() }).nullable(),
   by: z.string().nullable(),
+  end: z.enum(["front", "rear"]).optional(),
 });
 
 export function workRepo(db: Db) {

@@ -41,6 +41,8 @@ const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = 
   "worn rear shoes": ["rear brake shoes"],
   "worn disc": ["brake disc"],
   "low brake fluid": ["brake fluid, sealed"],
+  "low front brake fluid": ["brake fluid, sealed"],
+  "low rear brake fluid": ["brake fluid, sealed"],
   "low engine oil": ["engine oil"],
   "mixed clutch fluid": ["clutch fluid, sealed"],
   "mixed brake fluid": ["brake fluid, sealed"],

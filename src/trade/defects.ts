@@ -11,6 +11,8 @@ type DefectRow = {
   readonly usual: Grade;
   readonly caution: CautionKey | null;
   readonly mends: readonly StandardItemKey[];
+  /** Work that hides what was found and may leave its cause: whether it mends it is asked. */
+  readonly mayMend?: readonly StandardItemKey[];
   /** Graded so by itself, whoever notes it; the owner may still grade it otherwise. */
   readonly always?: true;
   /** The line that it makes due by itself: what was seen says that the part is at its end. */
@@ -22,6 +24,11 @@ const PRACTICE = "common practice";
 /** What nobody rides on whatever else is known: its sentence says so, and the defect is graded so at once. */
 const STOPS = { usual: "do not ride", always: true } as const;
 const BRAKES = ["front-pads.measure", "rear-pads.measure", "calipers.clean", "brake-fluid.replace", "brake-hoses.replace"] as const;
+/** A top-up brings the level back and leaves the leak or the worn pads that let it sink. */
+const LOW_BRAKE_FLUID = {
+  ...{ system: "brakes", usual: "do not ride", caution: "brake fluid", mends: ["brake-fluid.replace"], mayMend: ["brake-fluid.inspect"] },
+  source: PRACTICE,
+} as const satisfies DefectRow;
 
 export const DEFECTS = {
   "soft brake": { system: "brakes", ...STOPS, caution: "brakes", mends: BRAKES, source: PRACTICE },
@@ -166,13 +173,10 @@ export const DEFECTS = {
   "worn front shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["front-shoes.measure"], source: PRACTICE },
   "worn rear shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["rear-shoes.measure"], source: PRACTICE },
   "worn disc": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-discs.measure", "rear-discs.measure"], source: PRACTICE },
-  "low brake fluid": {
-    system: "brakes",
-    usual: "do not ride",
-    caution: "brake fluid",
-    mends: ["brake-fluid.inspect", "brake-fluid.replace"],
-    source: PRACTICE,
-  },
+  // Of a bike as a whole: how it was kept before the ends were told apart.
+  "low brake fluid": LOW_BRAKE_FLUID,
+  "low front brake fluid": LOW_BRAKE_FLUID,
+  "low rear brake fluid": LOW_BRAKE_FLUID,
   // Right again by a reading alone: a new tyre may be pumped up wrong too.
   "wrong front pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
   "wrong rear pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },

@@ -62,10 +62,10 @@ export const FRICTION = {
 export type FrictionName = keyof typeof FRICTION;
 
 /**
- * Shear strength in MPa of the weakest aluminium that motorcycle castings are of: six tenths of the 179 MPa tensile strength of alloy 356 as cast.
- * The same alloy in temper T6 has 207 MPa. Source: published alloy data (26 ksi tensile, 30 ksi shear); the share of six tenths is common practice.
+ * Shear strength in MPa of the weakest aluminium that motorcycle castings are of: six tenths of the 131 MPa (19 ksi) that alloy 356 has at least in tension, sand cast and not hardened.
+ * Hardened (T6) it has 207 MPa at least. Source: ASTM B26, minimum properties of sand castings, as engineering tables print them; the share of six tenths is common practice.
  */
-export const ALUMINIUM_SHEAR = 107;
+export const ALUMINIUM_SHEAR = 79;
 
 /** The sizes torque wrenches are sold in, in newton metres, the smallest first. Common practice. */
 export const USUAL_WRENCHES = [

@@ -156,7 +156,12 @@ export const JUDGED = {
   "belt deflection": row({ fine: 0.5, near: 1, needs: [["at force"]], strict: true, specs: { any: "belt deflection" }, items: { any: "drive-belt.inspect" } }),
   "battery voltage": row({ fine: 0.01, needs: [["rested"]], caution: "battery", items: { any: "battery.test" } }),
   "charging voltage": row({ fine: 0.05, near: 0.1, caution: "battery", specs: { any: "battery charging voltage" }, items: { any: "battery.test" } }),
-  "brake fluid level": level({ doNotRide: true, caution: "brake fluid", items: { any: "brake-fluid.inspect" }, defects: { any: "low brake fluid" } }),
+  "brake fluid level": level({
+    doNotRide: true,
+    caution: "brake fluid",
+    items: { any: "brake-fluid.inspect" },
+    defects: { front: "low front brake fluid", rear: "low rear brake fluid", any: "low brake fluid" },
+  }),
   "clutch fluid level": level({
     fits: { clutch: ["hydraulic brake fluid", "hydraulic mineral oil"] },
     caution: "brake fluid",

@@ -21,6 +21,8 @@ export type SpecKeyRow = {
   readonly unit: UnitId | null;
   /** What a manual can ask for on any bike, in the canonical unit: beyond it a slip is asked about. Common practice, widened; null for words. */
   readonly plausible: Between | null;
+  /** Set to its figure or within its window: with one end open it sets nothing. */
+  readonly bothEnds?: true;
   /** Also taken in per cent of what it is when new, and kept as typed: the shares that a manual can print. */
   readonly shares?: Between;
   /** The figure holds at a force, which is typed behind it and kept so. */
@@ -75,7 +77,17 @@ const volume = (system: System, plausible: Between, more: Partial<SpecKeyRow> = 
 });
 const pressure = (more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
   // kPa: 9 psi in a tyre for soft ground to some 65 psi behind a sidecar.
-  ...{ system: "wheels and tyres", holds: "pressure", end: "value", unit: null, plausible: [60, 450], byUse: true, byPage: true, caution: "tyres" },
+  ...{
+    system: "wheels and tyres",
+    holds: "pressure",
+    end: "value",
+    unit: null,
+    plausible: [60, 450],
+    byUse: true,
+    byPage: true,
+    bothEnds: true,
+    caution: "tyres",
+  },
   ...more,
 });
 
@@ -200,3 +212,18 @@ export const SPEC_KEY_NAMES = Object.keys(ROWS) as SpecKey[];
 
 /** Is it a key of ours? */
 export const isSpecKey = (key: string): key is SpecKey => key in ROWS;
+
+type Ends = { readonly low: number | null; readonly high: number | null };
+
+/** Does it say the other side of a limit, or a window where the limit has one side; or leave an end open where both are wanted? */
+export function isOtherEnd(key: SpecKey, { low, high }: Ends): boolean {
+  const { end, bothEnds } = SPEC_KEYS[key];
+  if (end === "value") return bothEnds === true && (low === null || high === null);
+  return end === "least" ? high !== null : low !== null;
+}
+
+/** What of two ends is on the side that a limit has; both of what is a value. */
+export function onItsSide(key: SpecKey, { low, high }: Ends): Ends {
+  const { end } = SPEC_KEYS[key];
+  return { low: end === "most" ? null : low, high: end === "least" ? null : high };
+}

@@ -13,6 +13,7 @@ import { type Dial, type DistanceUnit, type Ridden, type Stretch, TENTHS_OF_MM }
 import type { Due, Facts, Fitting, Job, Moment, Verdict } from "../core/schedule/facts.ts";
 import { measuredJobs, type Taken } from "../core/schedule/measured.ts";
 import { mends } from "../core/schedule/mending.ts";
+import { isOfEnd } from "../core/schedule/other-legs.ts";
 import { ownRules, rechecksOf } from "../core/schedule/rechecks.ts";
 import { dueList } from "../core/schedule/status.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
@@ -28,7 +29,7 @@ import { isJudged } from "../trade/judged.ts";
 import { PART_ROWS } from "../trade/parts.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
 import { zoneOfBike } from "./context.ts";
-import { ageVerdicts, ofPartsOn, ofTheSetOn } from "./fitted.ts";
+import { ageVerdicts, madeOf, ofPartsOn, ofTheSetOn, tyresAged } from "./fitted.ts";
 import { forecastFor } from "./forecasts.ts";
 import { groupYears } from "./group-riding.ts";
 import { airOf, type Judged, judgeAll, type Rig, verdictsOf } from "./judge.ts";
@@ -158,6 +159,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   const refitted = refittedParts(PART_ROWS, jobs, (job) => placeOf(job, track), bike.knownFrom);
   const rig: Rig = { ...parts.rig, trips: parts.trips, air: airOf(parts.measured) };
   const judged = judgeAll(ofTheSetOn(ofPartsOn(parts.measured, parts.work, refitted), fittings), rig);
+  const aged = tyresAged({ work: parts.work, measured: parts.measured, refitted, fittings }, today);
   const hours = hoursRead(parts.measured);
   // A wear line is fitted, and a forecast is learnt from the whole track: only when somebody asks for them.
   let worn: Facts["wearing"] | null = null;
@@ -169,11 +171,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     jobs,
     odometer: track,
     hours,
-    verdicts: [
-      ...verdictsOf(judged).filter((verdict) => !isSettled(verdict, parts, plan.items)),
-      ...ageVerdicts({ work: parts.work, measured: parts.measured, refitted, fittings }, today),
-      ...seenVerdicts(parts.defects),
-    ],
+    verdicts: [...verdictsOf(judged).filter((verdict) => !isSettled(verdict, parts, plan.items)), ...ageVerdicts(aged), ...seenVerdicts(parts.defects)],
     get wearing() {
       worn ??= wearingOf(garaged);
       return worn;
@@ -185,6 +183,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     fittings,
     ofTyres: OF_TYRES_KEYS,
     refitted,
+    made: madeOf(aged),
   };
   let learnt: Forecast | null = null;
   const at: Moment = {
@@ -227,7 +226,7 @@ const hoursRead = (measured: readonly Taken[]): Facts["hours"] =>
     .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : a.hours - b.hours));
 
 /** Work of the same day that can mend it, recorded with the reading or after it, answers what was found. What was left by that work is answered by later work only. */
-function isSettled({ item, on, reading }: Verdict, { measured, work }: Parts, items: readonly PlanItem[]): boolean {
+function isSettled({ item, on, reading, measured: read }: Verdict, { measured, work }: Parts, items: readonly PlanItem[]): boolean {
   const taken = measured.find(({ id }) => id === reading);
   const logged = taken?.loggedAt ?? "";
   const since = (at: string): boolean => (taken?.detail?.state === "left" ? at > logged : at >= logged);
@@ -237,6 +236,7 @@ function isSettled({ item, on, reading }: Verdict, { measured, work }: Parts, it
     (record) =>
       record.on.from === on &&
       since(record.loggedAt) &&
+      isOfEnd(record.detail.end, read?.place ?? null) &&
       record.items.some((done) => covers(done.item) && mends(done.outcome, lineOf(done.item)?.action ?? null)),
   );
 }
@@ -244,7 +244,17 @@ function isSettled({ item, on, reading }: Verdict, { measured, work }: Parts, it
 /** The jobs of a work record, as the schedule reads them: where the bike had got to by the dial of that day. */
 function jobsOf(record: WorkRecord, track: Track): Job[] {
   const ridden = record.dial === null ? null : riddenAtDial(track, record.dial, record.on.from);
-  return record.items.map(({ item, outcome }) => ({ id: record.id, item, on: record.on, ridden, hours: null, outcome, how: record.how, at: record.loggedAt }));
+  return record.items.map(({ item, outcome }) => ({
+    id: record.id,
+    item,
+    on: record.on,
+    ridden,
+    hours: null,
+    outcome,
+    how: record.how,
+    at: record.loggedAt,
+    ...(record.detail.end === undefined ? {} : { end: record.detail.end }),
+  }));
 }
 
 /** Where a job was done by the odometer: as noted, else at the low end of what its day allows. */

@@ -33,7 +33,7 @@ import {
 import { ELONGATION } from "../trade/chain.ts";
 import { GLYCOL_FREEZES, MOST_GLYCOL } from "../trade/coolant.ts";
 import { endOf, FULL_MARK, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK, SAME_AS, SPOILED_BY, UNEVEN_PADS } from "../trade/judged.ts";
-import { SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
+import { onItsSide, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
 import { FLAT_BELOW, MOST_OVER, PRESSURE_RULE } from "../trade/tyres.ts";
 import { specFor } from "./specs.ts";
 import { treadBy, treadLimit } from "./tread-limit.ts";
@@ -412,10 +412,12 @@ function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | null {
   const asked = uses.map((each) => specFor(rig.specs, rig.bike, key, each));
   const settled = asked.find(({ is }) => is !== "none") ?? ({ is: "none" } as const);
   if (settled.is !== "one" || settled.spec.holds.is !== "figure") return null;
-  const { holds } = settled.spec;
+  // Entered before such was refused: what is said of the other side is no limit of this.
+  const { low, high } = onItsSide(key, settled.spec.holds);
+  if (low === null && high === null) return null;
   return {
-    low: holds.low,
-    high: holds.high,
+    low,
+    high,
     lighter: settled !== asked[0],
     source: sourceWords(settled.spec),
     typed: settled.spec.typed,

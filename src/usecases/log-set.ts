@@ -154,10 +154,11 @@ function judgedOn(g: Garaged, taken: Taken, rig: Rig): readonly JudgedOn[] {
 function mayClose(ctx: Ctx, bikes: readonly Garaged[], saved: Saved): { readonly defect: DefectShown; readonly work: string }[] {
   const { front, rear } = ctx.vocabulary.places;
   // "Front tyre plugged" is not mended by a new rear one.
-  const isSameEnd = (item: string, { words }: Defect): boolean => {
+  const isSameEnd = (item: string, end: "front" | "rear" | undefined, { words }: Defect): boolean => {
     const said = words.toLowerCase().split(/[^\p{L}]+/u);
     const [isFront, isRear] = [front, rear].map((list) => said.some((word) => list.includes(word)));
-    return isFront === isRear || !item.startsWith(isFront === true ? "rear-" : "front-");
+    const other = isFront === true ? "rear" : "front";
+    return isFront === isRear || (end !== other && !item.startsWith(`${other}-`));
   };
   return saved.work.flatMap((record) => {
     const g = pick(bikes, record.bike);
@@ -166,7 +167,10 @@ function mayClose(ctx: Ctx, bikes: readonly Garaged[], saved: Saved): { readonly
       outcome === "topped up" ? mends(outcome, (g === null ? null : itemOf(g, item))?.action ?? null) : !isLeft(outcome);
     const worked = new Set<string>(record.items.filter(({ item, outcome }) => mayMend(item, outcome)).map(({ item }) => item));
     const open = g?.defects.filter((defect) => defect.on <= record.on.to && !saved.closed.some(({ id }) => id === defect.id)) ?? [];
-    const mended = open.filter((defect) => defectRow(defect.kind)?.mends.some((item) => worked.has(item) && isSameEnd(item, defect)) === true);
+    const mended = open.filter((defect) => {
+      const row = defectRow(defect.kind);
+      return [...(row?.mends ?? []), ...(row?.mayMend ?? [])].some((item) => worked.has(item) && isSameEnd(item, record.detail.end, defect));
+    });
     return mended.slice(0, 3).flatMap((defect) => shownOn(bikes, [defect]).map((shown) => ({ defect: shown, work: record.id })));
   });
 }

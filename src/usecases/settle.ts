@@ -2,7 +2,7 @@
 
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { Defect } from "../core/defect.ts";
-import type { BikeId } from "../core/ids.ts";
+import type { BikeId, ItemKey } from "../core/ids.ts";
 import { type Dial, type DistanceUnit, dialOf } from "../core/quantity/distance.ts";
 import type { ReadingDetail } from "../core/reading/detail.ts";
 import type { Gap, Intent, LogReading, NoteDefect, RecordWork } from "../core/reading/intent.ts";
@@ -12,7 +12,8 @@ import type { Taken } from "../core/schedule/measured.ts";
 import { TYRES_FITTED } from "../core/schedule/tyre-sets.ts";
 import { judgeReading } from "../core/usage/judge-reading.ts";
 import { type OdometerReading, riddenAtDial, type TrackPoint } from "../core/usage/track.ts";
-import { NO_DETAIL } from "../core/work-detail.ts";
+import { NO_DETAIL, type WorkDetail } from "../core/work-detail.ts";
+import { endNamed } from "../message/work-fit.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import { Conflict } from "../store/store.ts";
@@ -249,9 +250,16 @@ function workOf(ctx: Ctx, intent: RecordWork, g: Garaged, source: string, ordina
     how: intent.how,
     doneBy: intent.detail?.by ?? ctx.who.self.name ?? ctx.who.member,
     note: intent.note ?? null,
-    detail: intent.detail ?? NO_DETAIL,
+    detail: withEnd(ctx, intent),
   };
 }
+
+/** Of a reservoir that was filled, which: the other one stands as it stood. */
+function withEnd(ctx: Ctx, { items, outcome, words, detail = NO_DETAIL }: RecordWork): WorkDetail {
+  const end = outcome === "topped up" && items.includes(BRAKE_LEVEL) ? endNamed(words, ctx.vocabulary.places) : null;
+  return end === null ? detail : { ...detail, end };
+}
+const BRAKE_LEVEL = "brake-fluid.inspect" as ItemKey;
 
 /** Work with no figure of its own takes the odometer read on the same bike on the same day in the same message. */
 function withDialOfTheDay(record: WorkRecord, readings: readonly ReadingRecord[]): WorkRecord {

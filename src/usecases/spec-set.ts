@@ -11,7 +11,7 @@ import { measureTyped, readSpecFigure, readSpecSource, splitSpec } from "../mess
 import type { SpecRecord } from "../store/specs.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import { unknownClass } from "../trade/spec-classes.ts";
-import { isSpecKey, SPEC_KEY_NAMES, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
+import { isOtherEnd, isSpecKey, SPEC_KEY_NAMES, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
 import { keepMember } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
 import type { DefectShown } from "./defect-shown.ts";
@@ -56,7 +56,7 @@ export async function enterSpec(ctx: Ctx, input: SpecInput): Promise<Result<Spec
     const fitting = read.flatMap((each) => (each.is === "done" ? [each.value] : []));
     // Anything can be words, so a figure that fits goes before them: "oil 3.2 L" is a fill, "plug QX-8" the plug; and so does one that is a slip.
     const figures = fitting.filter(([first]) => first?.holds.is === "figure");
-    const slip = read.find((each) => each.is === "refused" && each.why.why === "spec out of range");
+    const slip = read.find((each) => each.is === "refused" && (each.why.why === "spec out of range" || each.why.why === "wrong end"));
     if (figures.length === 0 && slip?.is === "refused") return slip;
     const able = figures.length > 0 ? figures : fitting;
     const only = able.length === 1 ? able[0] : able.find(([first]) => first?.key === own);
@@ -145,8 +145,12 @@ function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["hold
   const figure = taken !== null && isHow(taken.words) ? taken.figure : typed;
   const read = readSpecFigure(figure, { holds, end, unit }, usual, ctx.vocabulary, ctx.who.numbers);
   if (typeof read === "string") return refused({ why: "not a spec", key, typed, because: read });
-  return outOfRange(key, read) ? refused(rangeRefusal(key, typed, read)) : done(read);
+  if (outOfRange(key, read)) return refused(rangeRefusal(key, typed, read));
+  return isOtherEnd(key, read) ? refused({ why: "wrong end", key, typed, end, alone: aloneOf(end, read), unit: read.unit }) : done(read);
 }
+
+/** Its figure alone, as it would be typed. */
+const aloneOf = (end: "value" | "least" | "most", { low, high }: SpecFigure): number => (end === "most" ? (high ?? low) : (low ?? high)) ?? 0;
 
 /** What words may not be alone. */
 const MEASURES: readonly Dimension[] = ["length", "pressure", "torque", "temperature", "volume", "mass", "voltage"];

@@ -3,7 +3,15 @@ import { DEFECTS, defectRow } from "../../src/trade/defects.ts";
 import { ENGLISH_DEFECTS } from "../../src/words/en/defect-kinds.ts";
 
 /** Found by a figure or by what was put in, and graded where that is noted. */
-const BY_FIGURE = ["low brake fluid", "no throttle play", "worn chain", "mixed brake fluid", "mixed clutch fluid"];
+const BY_FIGURE = [
+  "low brake fluid",
+  "low front brake fluid",
+  "low rear brake fluid",
+  "no throttle play",
+  "worn chain",
+  "mixed brake fluid",
+  "mixed clutch fluid",
+];
 /** Their sentence says when they stop the ride, and not that they do: their owner is asked. */
 const DEPENDS = ["fork leak", "side stand"];
 

@@ -66,6 +66,15 @@ describe("tread", () => {
   });
 });
 
+test("a limit that was stored as its other side is not judged by, and a window by the side that it has", () => {
+  const pads = (mm: number) => taken("pad thickness", mm, { place: "rear" });
+  // What holds then is the trade's own: 1 mm of lining, common practice.
+  expect(judgeTaken(pads(0.6), rig([figure("rear pad limit", null, 1.5)]))).toMatchObject({ judgement: { is: "beyond limit", side: "low" }, by: "practice" });
+  expect(judgeTaken(pads(1), rig([figure("rear pad limit", 1, 2)]))).toMatchObject({ judgement: { is: "at limit", side: "low" }, by: "spec", doNotRide: true });
+  expect(judgeTaken(pads(5), rig([figure("rear pad limit", 1, 2)]))).toMatchObject({ judgement: { is: "within" } });
+  expect(verdict(taken("disc thickness", 4.5, { place: "rear" }), rig([figure("rear disc limit", null, 5)]))).toBe("limit");
+});
+
 describe("pressure", () => {
   const psi = (value: number, place: Place = "front") => taken("cold pressure", toCanonical(value, "psi"), { place, unit: "psi" });
   const specs = [34, 40].map((value, two) => figure("front tyre pressure", toCanonical(value, "psi"), toCanonical(value, "psi"), two ? "two-up" : "solo"));

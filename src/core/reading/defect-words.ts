@@ -38,6 +38,8 @@ export type DefectWords = {
   readonly notBefore: readonly string[];
   /** Verbs that mend: "fixed". */
   readonly mended: readonly string[];
+  /** Verbs that mend some kinds only: bleeding stops no leak. */
+  readonly mendsOnly: Readonly<Record<string, readonly string[]>>;
   /** With one of these a verb that mends says that it did not help: "spongy after I bled it". */
   readonly inVain: readonly string[];
   /** What is said of a defect behind it and makes another of it: "plugged it". */

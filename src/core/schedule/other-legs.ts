@@ -6,6 +6,7 @@ import type { ItemKey } from "../ids.ts";
 import { graver } from "../judgement/verdict.ts";
 import type { PlanItem } from "../plan/plan.ts";
 import { between } from "../quantity/distance.ts";
+import type { Place } from "../reading/kinds.ts";
 import type { Anchor, Facts, Leg, Moment, Verdict } from "./facts.ts";
 import { type PlacedJob, parkedDays } from "./history.ts";
 import { mends } from "./mending.ts";
@@ -64,9 +65,11 @@ export function timesLeg(item: PlanItem, jobs: readonly PlacedJob[], all: Readon
 export function verdictLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts): Leg | null {
   if (!facts.verdicts.some((each) => each.item === item.key)) return null;
   const action = new Map(facts.plan.items.map(({ key, action: does }) => [key, does]));
-  const last = jobs.findLast(({ job }) => mends(job.outcome, action.get(job.item) ?? null));
+  const mending = jobs.filter(({ job }) => mends(job.outcome, action.get(job.item) ?? null));
   const latest = new Map<string, Verdict>();
   for (const each of facts.verdicts) {
+    // The front reservoir filled says nothing of the rear one.
+    const last = mending.findLast(({ job }) => isOfEnd(job.end, each.measured?.place ?? null));
     if (each.item !== item.key || (last !== undefined && last.job.on.from > each.on)) continue;
     const subject = `${each.seen ?? each.measured?.kind ?? ""}|${each.measured?.place ?? ""}`;
     const before = latest.get(subject);
@@ -78,6 +81,10 @@ export function verdictLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Fa
   if (verdict.is === "at limit" || verdict.is === "beyond limit") return { by: "verdict", state: "due", verdict };
   return verdict.is === "near limit" ? { by: "verdict", state: "soon", verdict } : null;
 }
+
+/** Is what was done at one end, or at both where none is named, done at this place? */
+export const isOfEnd = (end: "front" | "rear" | undefined, place: Place | null): boolean =>
+  end === undefined || place === null || !(place === "front" || place === "rear") || place === end;
 
 /** A one-off look after work: coming up from the day of the work, since it is soon reached and asked for only once. */
 export function recheckLegs(item: PlanItem, facts: Facts, at: Moment): Leg[] {

@@ -30,7 +30,7 @@ export type Estimate = {
 /** Share of proof load for a joint that is opened again. Source: Shigley, eq. 8-31. */
 const PRELOAD = 0.75;
 /** Share of what strips the hole: with it two diameters of thread in cast aluminium carry a bolt of class 8.8, which is common practice. */
-const HOLE = 0.6;
+const HOLE = 0.8;
 /** How near to proof load or to stripping the slipperiest thread may come: the rest is for a torque wrench's own error, 6 % at most where it is in order (see wrench.ts). */
 const NEAREST = 0.94;
 

@@ -2,7 +2,7 @@
 
 import type { DefectWords } from "../../core/reading/defect-words.ts";
 import type { DefectKind } from "../../trade/defects.ts";
-import { BESIDE, BY_END } from "../en/defect-phrases.ts";
+import { BESIDE, BY_BLEEDING, BY_END } from "../en/defect-phrases.ts";
 
 /** Words that agree with their noun, with each ending: "undicht", "undichte Gabel". */
 const ended = (...words: readonly string[]): readonly string[] => words.flatMap((word) => [word, ...["e", "er", "es", "en", "em"].map((end) => word + end)]);
@@ -590,6 +590,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "worn rear shoes": [],
     "worn disc": [{ things: DISC, signs: [...WORN_LINING, ...has("grat")], signLast: true }],
     "low brake fluid": [],
+    "low front brake fluid": [],
+    "low rear brake fluid": [],
     "wrong front pressure": [],
     "wrong rear pressure": [],
     "wrong sidecar pressure": [],
@@ -658,6 +660,7 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     ...["nachgezogen", "festgezogen", "gereinigt", "abgedichtet", "geladen", "gangbar", "geschmiert", "nachgestellt", "gespannt", "gefettet", "geschweißt"],
     ...["angezogen"],
   ],
+  mendsOnly: { entlüftet: BY_BLEEDING },
   inVain: ["nach", "seit", "nachdem", "obwohl", "trotz", "trotzdem", "immer", "noch", "wieder", "zweimal", "bis", "wenn"],
   turns: [
     {

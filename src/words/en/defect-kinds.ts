@@ -2,6 +2,8 @@
 
 import type { DefectKind } from "../../trade/defects.ts";
 
+const LOW_BRAKE_FLUID = "Do not ride until you know why: worn pads let it sink slowly, a leak fast. A top-up leaves the cause in.";
+
 export const ENGLISH_DEFECTS = {
   "soft brake": "Do not ride until it is found: air, a leak or old fluid, or a drum out of adjustment.",
   "brake fluid leak": "Do not ride: fluid that is outside is not at the brake, and it ruins pads and paint.",
@@ -66,7 +68,9 @@ export const ENGLISH_DEFECTS = {
   "worn front shoes": "It stands first on /due until new shoes are in.",
   "worn rear shoes": "It stands first on /due until new shoes are in.",
   "worn disc": "A disc below its stamped figure is replaced, with new pads.",
-  "low brake fluid": "Do not ride until you know why: worn pads let it sink slowly, a leak fast.",
+  "low brake fluid": LOW_BRAKE_FLUID,
+  "low front brake fluid": LOW_BRAKE_FLUID,
+  "low rear brake fluid": LOW_BRAKE_FLUID,
   "wrong front pressure": "Set it cold; where it was low, look for what let it out. The next reading that is right closes it.",
   "wrong rear pressure": "Set it cold; where it was low, look for what let it out. The next reading that is right closes it.",
   "wrong sidecar pressure": "Set it cold; where it was low, look for what let it out. The next reading that is right closes it.",

@@ -95,6 +95,10 @@ export const BY_END = {
 const OF_TYRES = ["squared-off tyre", "cracked tyre", "damaged tyre", "plugged tyre", "worn tyre", "puncture"] as const;
 const OF_LININGS = ["damaged brake", "soft brake", "brake noise", "dragging brake"] as const;
 const OF_BATTERY = ["damaged battery", "flat battery", "not charging"] as const;
+/** What goes with the old fluid and the air in it; the same in every language. */
+export const BY_BLEEDING = [
+  ...["soft brake", "odd brake", "old brake fluid", "mixed brake fluid", "mixed clutch fluid", "dragging clutch", "slipping clutch"],
+] as const satisfies readonly DefectKind[];
 /** What a sign is of that stands beside a reading and names no thing; the same in every language. */
 export const BESIDE = {
   "cold pressure": OF_TYRES,
@@ -540,6 +544,8 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "worn rear shoes": [],
     "worn disc": [{ things: DISC, signs: [...DONE_FOR, "lipped", "has a lip", "thin", "too thin"], signLast: true }],
     "low brake fluid": [],
+    "low front brake fluid": [],
+    "low rear brake fluid": [],
     "wrong front pressure": [],
     "wrong rear pressure": [],
     "wrong sidecar pressure": [],
@@ -628,6 +634,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ...["fixed", "mended", "repaired", "sorted", "cured", "replaced", "changed", "swapped", "renewed", "fitted", "bled", "adjusted", "tightened", "cleaned"],
     ...["rebuilt", "resealed", "freed", "charged", "greased", "lubed"],
   ],
+  mendsOnly: { bled: BY_BLEEDING },
   inVain: ["after", "since", "although", "though", "despite", "even", "still", "twice", "again", "when", "until", "yet"],
   turns: [
     {

@@ -107,6 +107,16 @@ export const refusalWords = (p: Printer) => {
             "two figures": `the two figures in “${clip(refusal.typed)}” are not the same value. Check them against the manual and type one.`,
           }[refusal.because]
         }`;
+      case "wrong end": {
+        const alone = `/spec what:${lowered(englishSpecName(refusal.key))} value:${p.figure(fromCanonical(refusal.alone, refusal.unit), 3)} ${symbolOf(refusal.unit)}`;
+        return `${englishSpecName(refusal.key)}: ${
+          {
+            value: `“${clip(refusal.typed)}” leaves one end open, and it is set to a figure or within a window. Nothing is saved. Look again at the plate or the manual and type the figure, or both ends with a dash between them, such as:`,
+            least: `“${clip(refusal.typed)}” is no limit of it; it wears down, so its limit is one figure, the least that may be left. Nothing is saved. Look again at the page and type that figure alone, such as:`,
+            most: `“${clip(refusal.typed)}” is no limit of it; its limit is one figure, the most that it may come to. Nothing is saved. Look again at the page and type that figure alone, such as:`,
+          }[refusal.end]
+        } ${alone}`;
+      }
       case "spec in words": {
         const [first] = refusal.meant;
         const meant = refusal.meant.map((key) => lowered(englishSpecName(key)));
