@@ -10,14 +10,14 @@ import { isFitted } from "../core/equipment.ts";
 import { freezesAtShare, shareFor } from "../core/fluid/freezing.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, type Missing } from "../core/judgement/verdict.ts";
-import { toCanonical } from "../core/quantity/units.ts";
 import type { AirSaid, ConditionRead, ReadingDetail } from "../core/reading/detail.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Outcome, Verdict } from "../core/schedule/facts.ts";
 import { inOneDay, type Taken } from "../core/schedule/measured.ts";
 import { isLeft } from "../core/schedule/mending.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
-import { atTemperature, judgePressure, setIndoors } from "../core/tyre/pressure.ts";
+import { shownOutside, toSetIndoors } from "../core/tyre/garage.ts";
+import { judgePressure } from "../core/tyre/pressure.ts";
 import {
   CHARGING,
   CHARGING_RPM,
@@ -261,11 +261,14 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
 
 /** A pressure read in a garage that is warmer than the road is judged as it will be out there. */
 function pressure({ value: read, detail }: Taken, own: Figure | null): Found {
-  const onRoad = outside(read, detail?.air);
+  const onRoad = detail?.air === undefined ? null : shownOutside(read, detail.air);
   const value = onRoad ?? read;
   const at = (wanted: number | null, judgement: Judgement, more: Found["more"] = {}): Found => ({
     judgement,
-    more: detail?.air === undefined ? more : { ...more, indoors: { ...detail.air, onRoad, wanted, set: onRoad === null ? null : indoors(wanted, detail.air) } },
+    more:
+      detail?.air === undefined
+        ? more
+        : { ...more, indoors: { ...detail.air, onRoad, wanted, set: onRoad === null ? null : toSetIndoors(wanted, detail.air, MOST_OVER) } },
   });
   if (own === null || own.low === null || own.high === null)
     return value < FLAT_BELOW.kPa ? at(null, flat(value), { alarm: "flat" }) : at(null, cannotTell("limit"));
@@ -275,19 +278,6 @@ function pressure({ value: read, detail }: Taken, own: Figure | null): Found {
   if (own.lighter === true && (judgement.is === "cannot tell" || judgement.side !== "low")) return at(wanted, cannotTell("load"));
   const isFlat = value < FLAT_BELOW.kPa && judgement.is === "beyond limit" && judgement.side === "low";
   return at(wanted, judgement, isFlat ? { add, alarm: "flat" } : { add });
-}
-
-/** What a tyre read in a garage shows where the ride starts; null where that is not told, or is no colder. */
-function outside(read: number, air: AirSaid | undefined): number | null {
-  if (air === undefined || air.road === null) return null;
-  const [garage, road] = [toCanonical(air.garage.value, air.garage.unit), toCanonical(air.road.value, air.road.unit)];
-  return garage > road ? atTemperature(read, garage, road) : null;
-}
-
-function indoors(wanted: number | null, { garage, road }: AirSaid): number | null {
-  if (wanted === null || road === null) return null;
-  const set = setIndoors(wanted, toCanonical(garage.value, garage.unit), toCanonical(road.value, road.unit));
-  return set > wanted * (1 + MOST_OVER) ? null : set;
 }
 
 /** So little is unsafe on any bike, whatever is wanted of this one. */
