@@ -64,7 +64,7 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
 const isDifference = (layout: Layout, figure: Measurable): boolean => {
   const { at, part } = figure;
   const { changed, past, up } = layout.known.vocabulary.measuring.change;
-  if (isLittle(layout, figure)) return true;
+  if (isLittle(layout, figure) || tokensOf(part).some((n) => among(layout.known.vocabulary.measuring.runout, wordAt(layout.tokens, n)))) return true;
   for (let n = at - 1; n >= Math.max(part.from, at - 3); n--) {
     const word = wordAt(layout.tokens, n);
     if (layout.tokens[n]?.is === "number" || among(up, word)) return false;

@@ -83,6 +83,10 @@ export const GERMAN_MEASURING: MeasuringWords = {
     changed: ["verloren", "verliert", "gefallen", "gesunken", "gestiegen", "abgefallen"],
     past: ["um", "unter", "über", "weniger"],
     up: ["auf", "bei", "jetzt"],
+    leaks: ["verloren", "verliert", "verlor"],
+    leak: "puncture",
+    soon: ["nacht", "tag", "täglich", "woche", "wöchentlich", "stunde", "stunden", "gestern", "tagen", "tage"],
+    late: ["monat", "monaten", "winter", "jahr", "sommer", "saison", "herbst", "frühling"],
     little: ["verloren", "verliert", "wenig", "weniger", "mehr", "viel", "zuviel", "zuwenig", "nachgefüllt", "nachgepumpt", "abgelassen", "runter", "drunter"],
   },
   airs: {
@@ -91,6 +95,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
     beside: ["in", "der", "im", "bei", "auf", "ist", "sind", "es", "und", "hat", "nur", "die", "war", "waren", "temperatur"],
     wants: ["will", "soll", "sollwert", "brauche", "möchte", "ziel"],
   },
+  runout: ["schlag", "seitenschlag", "planschlag", "höhenschlag"],
   flat: ["platt", "platter", "platten", "plattfuß"],
   chain: ["kette"],
   plugs: ["kerze", "kerzen", "zündkerze", "zündkerzen"],

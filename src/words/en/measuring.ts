@@ -170,6 +170,10 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     changed: ["lost", "loses", "losing", "lose", "dropped", "drops", "dropping", "fell", "wore", "grew", "gained", "rose", "down", "added", "extra", "short"],
     past: ["by", "than", "under", "over", "below", "above"],
     up: ["to", "at", "is", "now"],
+    leaks: ["lost", "loses", "losing", "lose", "leaks", "leaking", "leaked", "drops", "dropping", "dropped", "down"],
+    leak: "puncture",
+    soon: ["overnight", "night", "day", "daily", "week", "weekly", "hour", "hours", "yesterday", "days"],
+    late: ["month", "months", "monthly", "winter", "year", "summer", "season", "autumn", "spring"],
     little: [
       ...["put", "add", "added", "adding", "let", "bled", "pumped", "topped", "needed", "needs", "low", "down", "under", "short", "over", "high", "up"],
       ...["out", "less", "more", "below", "above", "off"],
@@ -181,6 +185,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     beside: ["in", "the", "at", "is", "it", "it's", "its", "on", "my", "of", "a", "was", "and", "about", "only", "here", "there", "temperature", "temp"],
     wants: ["want", "wanted", "wants", "spec", "target", "need", "needs", "aim"],
   },
+  runout: ["runout", "run-out", "wobble"],
   flat: ["flat", "deflated", "punctured"],
   chain: ["chain"],
   plugs: ["plug", "plugs"],
