@@ -243,6 +243,8 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
   const words = known.vocabulary.dateWords;
   // Most words say nothing of a day, and most figures stand before no month.
   if (token.is === "word" && !among(words, token.folded) && !/^\d/u.test(token.text)) return null;
+  const behind = [wordOf(tokens[at + 1]), `${wordOf(tokens[at + 1])} ${wordOf(tokens[at + 2])}`];
+  if (token.is === "word" && under(known.vocabulary.notDays, token.folded)?.some((phrase) => behind.includes(phrase)) === true) return null;
   const isDateWord = (t: Token | undefined): boolean => t?.is === "word" && among(words, t.folded);
   // "3 May" and "3rd of May" begin with the day's figure; everything else with a word of its own.
   const ordinalOf = isOrdinalPoint(tokens, at + 1, known) ? tokens[at + 2] : undefined;

@@ -5,6 +5,7 @@ import { kindRow, type ReadingKind } from "../core/reading/kinds.ts";
 import { among } from "./among.ts";
 import type { Part } from "./clauses.ts";
 import { wordAt } from "./clauses.ts";
+import { namesThing } from "./defects-said.ts";
 import { unitAlone } from "./figures.ts";
 import { conditionsOf } from "./how-said.ts";
 import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
@@ -144,7 +145,7 @@ function settledBySaid(layout: Layout, figure: Measurable, kinds: readonly Readi
   const { part } = figure;
   // With the engine running it is what it is charged with, whatever it was called.
   if (kinds.length === 1) return kinds[0] === "battery voltage" && isRunning(layout, part) ? ["charging voltage"] : kinds;
-  const sag = kinds.includes("static sag") ? sagSaid(layout, figure) : null;
+  const sag = kinds.includes("static sag") ? (sagSaid(layout, figure) ?? (conditionsOf(layout, part).includes("under load") ? "rider sag" : null)) : null;
   if (sag !== null && kinds.includes(sag)) return [sag];
   const said = (list: readonly string[]): boolean => tokensOf(part).some((at) => among(list, wordAt(layout.tokens, at)));
   const { measuring } = layout.known.vocabulary;
@@ -194,9 +195,10 @@ const isInCompany = oncePerPart((layout: Layout, part: Part): boolean => {
   const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
   return figures > 1 || clause === undefined || clause.parts.every((other) => other === part || isPlainPart(layout, other) || holdsMore(layout, other));
 });
-/** Work, a place or a unit beside it: the part is about the bike. */
+/** Work, a place, a unit or something wrong beside it: the part is about the bike. */
 const holdsMore = (layout: Layout, part: Part): boolean =>
   namesWheel(layout, part) ||
+  namesThing(layout, part) ||
   tokensOf(part).some((at) => {
     const token = layout.tokens[at];
     return layout.taken.has(at) || (token?.is === "number" ? token.units.length > 0 : isVerb(layout, at));
@@ -233,6 +235,9 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   // "Chain 30 mm": a length beside its name is its slack.
   if (dimension === "length" && among(layout.known.vocabulary.measuring.chain, wordAt(layout.tokens, figure.at - 1)) && canBe("chain slack", figure))
     return ["chain slack"];
+  // "Plugs 0.85 mm": what is set at a plug is its gap.
+  if (dimension === "length" && among(layout.known.vocabulary.measuring.plugs, wordAt(layout.tokens, figure.at - 1)) && canBe("plug gap", figure))
+    return isPlainPart(layout, part) ? ["plug gap"] : [];
   // "Chain 35" among other readings.
   const { chain } = layout.known.vocabulary.measuring;
   const isSlack = units.length === 0 && token.decimals === 0 && token.fraction === null && value >= LEAST_SLACK && value <= MOST_SLACK;

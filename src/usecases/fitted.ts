@@ -8,14 +8,15 @@ import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Fitting, Outcome, Refitted, Verdict } from "../core/schedule/facts.ts";
 import { inOneDay, type Taken } from "../core/schedule/measured.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
+import { TYRE_AGE_ITEMS, type TyreMade, tyreMade } from "../core/tyre/age.ts";
 import { readTyreDate, type TyreDate } from "../core/tyre/date-code.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { endOf } from "../trade/judged.ts";
 import { AGE_NOTICE, TYRE_AGE } from "../trade/tyres.ts";
 
 const TYRES = [
-  ["front", "front-tyre.replace"],
-  ["rear", "rear-tyre.replace"],
+  ["front", TYRE_AGE_ITEMS.front],
+  ["rear", TYRE_AGE_ITEMS.rear],
 ] as const;
 
 /** A tyre that is on, by its date code. `months`: its age. */
@@ -86,14 +87,18 @@ function fittedAt({ work, refitted = [], fittings = [] }: TyreFacts, item: strin
   return those.reduce<WorkRecord | null>((late, each) => (late === null || !isBefore(each, late) ? each : late), null);
 }
 
-/** Ages as the schedule takes them: a tyre is due by its age whatever the day it was fitted on. */
-export function ageVerdicts(of: TyreFacts, today: LocalDate): readonly Verdict[] {
+/** What the schedule counts the age of each tyre from. */
+export const madeOf = (aged: readonly TyreAged[]): ReadonlyMap<ItemKey, TyreMade> =>
+  new Map(aged.map(({ place, date, work, reading }) => [TYRE_AGE_ITEMS[place] as string as ItemKey, tyreMade(date, reading ?? work ?? "")]));
+
+/** Ages as the schedule takes them: a tyre is due by its age whatever the day it was fitted on, and whatever the plan says. */
+export function ageVerdicts(aged: readonly TyreAged[]): readonly Verdict[] {
   const limit: Limit = { ...TYRE_AGE, near: AGE_NOTICE };
-  return tyresAged(of, today).flatMap(({ place, date, months, work, reading, on }): readonly Verdict[] => {
+  return aged.flatMap(({ place, date, months, work, reading, on }): readonly Verdict[] => {
     const { is }: Judgement = judge(months, limit, 1);
     if (is === "within") return [];
-    const year = date.is === "made" ? date.year : 1990 + date.digit;
-    return [{ item: `${place}-tyre.replace` as ItemKey, on, is, reading: reading ?? work ?? "", made: { week: date.week, year, months } }];
+    const { week, year } = tyreMade(date, "");
+    return [{ item: TYRE_AGE_ITEMS[place] as string as ItemKey, on, is, reading: reading ?? work ?? "", made: { week, year, months } }];
   });
 }
 

@@ -29,7 +29,7 @@ import { isJudged } from "../trade/judged.ts";
 import { PART_ROWS } from "../trade/parts.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
 import { zoneOfBike } from "./context.ts";
-import { ageVerdicts, ofPartsOn, ofTheSetOn } from "./fitted.ts";
+import { ageVerdicts, madeOf, ofPartsOn, ofTheSetOn, tyresAged } from "./fitted.ts";
 import { forecastFor } from "./forecasts.ts";
 import { groupYears } from "./group-riding.ts";
 import { airOf, type Judged, judgeAll, type Rig, verdictsOf } from "./judge.ts";
@@ -159,6 +159,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   const refitted = refittedParts(PART_ROWS, jobs, (job) => placeOf(job, track), bike.knownFrom);
   const rig: Rig = { ...parts.rig, trips: parts.trips, air: airOf(parts.measured) };
   const judged = judgeAll(ofTheSetOn(ofPartsOn(parts.measured, parts.work, refitted), fittings), rig);
+  const aged = tyresAged({ work: parts.work, measured: parts.measured, refitted, fittings }, today);
   const hours = hoursRead(parts.measured);
   // A wear line is fitted, and a forecast is learnt from the whole track: only when somebody asks for them.
   let worn: Facts["wearing"] | null = null;
@@ -170,11 +171,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     jobs,
     odometer: track,
     hours,
-    verdicts: [
-      ...verdictsOf(judged).filter((verdict) => !isSettled(verdict, parts, plan.items)),
-      ...ageVerdicts({ work: parts.work, measured: parts.measured, refitted, fittings }, today),
-      ...seenVerdicts(parts.defects),
-    ],
+    verdicts: [...verdictsOf(judged).filter((verdict) => !isSettled(verdict, parts, plan.items)), ...ageVerdicts(aged), ...seenVerdicts(parts.defects)],
     get wearing() {
       worn ??= wearingOf(garaged);
       return worn;
@@ -186,6 +183,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     fittings,
     ofTyres: OF_TYRES_KEYS,
     refitted,
+    made: madeOf(aged),
   };
   let learnt: Forecast | null = null;
   const at: Moment = {

@@ -42,6 +42,10 @@ export const isPutOff = (put: PutOff, due: Due, g: Garaged): boolean =>
 /** Does a leg count from what was put on record since a moment? */
 function countsFromAfter(leg: Leg, at: Instant, g: Garaged): boolean {
   if (leg.by === "recheck") return g.work.some(({ id, loggedAt }) => leg.recheck.id.endsWith(`@${id}`) && loggedAt > at);
+  if (leg.by === "date" && leg.anchor.from === "made") {
+    const { by } = leg.anchor;
+    return [...g.work, ...g.measured].some(({ id, loggedAt }) => id === by && loggedAt > at);
+  }
   if (leg.by === "verdict" || leg.by === "wear" || leg.anchor.from !== "job") return false;
   const { job, on } = leg.anchor;
   const record = g.work.find(({ id }) => id === job);

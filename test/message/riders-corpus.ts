@@ -316,6 +316,26 @@ export const RIDERS_SAY: readonly Case[] = [
   c("front pads 3 mm, contaminated with fork oil", "pad thickness/front 3 mm@Heron", "D damaged brake “front pads 3 mm, contaminated with fork oil”@Heron"),
   c("battery 12.6 V, bulging case", "battery voltage 12.6 V@Heron", "D damaged battery “battery 12.6 V, bulging case”@Heron"),
   c("rear tread 4 mm, sidewall cracked", "tread/rear 4 mm@Heron", "D cracked tyre “sidewall cracked”@Heron"),
+  c("rear sag 40 mm with me on", 'rider sag/rear 40 mm@Heron {"conditions":["under load"]}'),
+  c("rear sag 40 mm with rider on", 'rider sag/rear 40 mm@Heron {"conditions":["under load"]}'),
+  c("front sag 35 mm sat on it", 'rider sag/front 35 mm@Heron {"conditions":["under load"]}'),
+  c("front sag 35 mm laden", 'rider sag/front 35 mm@Heron {"conditions":["under load"]}'),
+  c("rear sag 12 mm static", "static sag/rear 12 mm@Heron"),
+  c("rear sag 12 mm", "static sag/rear 12 mm@Heron ?kind"),
+  c("plugs 0.85 mm", "plug gap 0.85 mm@Heron"),
+  c("plug 0.8 mm", "plug gap 0.8 mm@Heron"),
+  c("new plugs, 0.8 mm", "W spark-plugs.replace=replaced@Heron"),
+  c("new plugs gapped 0.8 mm", "plug gap 0.8 mm@Heron"),
+  c("spark plugs 0.9 mm at 14,300", "plug gap 0.9 mm@Heron", "odometer 14300 mi@Heron"),
+  c("plugs done at 14,300", "W spark-plugs.replace=done at 14300@Heron"),
+  c("battery sat for 3 weeks, 12.4 V", "battery voltage 12.4 V@Heron"),
+  c("battery 12.4 V, sat unused for a month", 'battery voltage 12.4 V@Heron {"conditions":["rested"],"stood":730}'),
+  c("14,300 sat", "odometer 14300 mi@Heron on 2026-11-21"),
+  c("33 psi front sat", "cold pressure/front 33 psi@Heron on 2026-11-21"),
+  c("did the oil sat", "W engine-oil.replace=done on 2026-11-21@Heron"),
+  c("sat: 14,300", "odometer 14300 mi@Heron on 2026-11-21"),
+  c("front 33, rear 36, left mirror cracked", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron", "D mirror “left mirror cracked”@Heron"),
+  c("front 33, rear 36, horn dead", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron", "D horn “horn dead”@Heron"),
 ];
 
 /** Several bikes in one message: each figure is of the bike that its own part names. */
@@ -487,4 +507,5 @@ export const RIDERS_TALK: readonly string[] = [
   "oil change on friday",
   "nobody ever changed the coolant I think",
   "for sale: heron 2019, 14,300 miles, 4,200 quid",
+  "plugs 10 mm socket",
 ];

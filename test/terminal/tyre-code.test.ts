@@ -30,11 +30,22 @@ test("said by message: kept as typed, with what it means, by end; undone, and ty
   ]);
   await t.one({ ...dm, press: button(logged, "Undo") });
   expect((await run("/tyre show")).data.aged).toEqual([]);
-  // What it calls for comes up in the plan: ten years from week 14 of 2017 are April 2027.
+  // What it calls for is in the plan: its six years run from week 14 of 2017, and ten years from it are April 2027.
   const due = await say("rear tyre DOT 1417");
-  expect(due.text).toContain("Heron: Rear tyre age, now coming up.");
-  expect((await run("/due")).text).toContain("Rear tyre age: made in week 14 of 2017, 9 years old: at ten it is replaced whatever its tread");
+  expect(due.text).toContain("Heron: Rear tyre age, now overdue.");
+  expect((await run("/due")).text).toContain(
+    "Rear tyre age: was due on 3 April 2023, 6 years by plan from week 14 of 2017, its date code; 4 years ago; 9 years old: at ten it is replaced whatever its tread",
+  );
   expect((await say("rear tyre DOT 148")).text).toContain("Rear tyre: made before 2000, at least 28 years old. Replace it whatever its tread");
+  const all = (await run("/due")).text;
+  expect(all).toContain("Rear tyre age: due long since: made before 2000 by its date code; at least 28 years old: at ten");
+  expect(all).toContain(
+    "Its age is not known: read the last four digits behind DOT off its sidewall, week and year, and write them such as “rear tyre DOT 2223”: front tyre age.",
+  );
+  await say("new front tyre at 14,300");
+  expect((await run("/due")).text).toContain("counted from then as its date code is not noted: it may be older");
+  await say("front tyre DOT 2021");
+  expect((await run("/due")).text).toContain("Front tyre age: due on 17 May, 6 years by plan from week 20 of 2021, its date code");
   await t.close();
 });
 

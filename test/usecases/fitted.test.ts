@@ -31,7 +31,7 @@ describe("a tyre's age by its code", () => {
     ["3715", "replace", "beyond limit"],
   ])("%s asks for %s, and makes the tyre %s", (made, age, is) => {
     expect(tyresAged({ work: [newTyre(made)], measured: [] }, TODAY)).toMatchObject([{ place: "rear", age }]);
-    expect(ageVerdicts({ work: [newTyre(made)], measured: [] }, TODAY)[0]?.is).toBe(is);
+    expect(ageVerdicts(tyresAged({ work: [newTyre(made)], measured: [] }, TODAY))[0]?.is).toBe(is);
   });
   test("the last one fitted tells, whatever the order in which they were noted; one without a code tells nothing", () => {
     const old = work("rear-tyre.replace", "2020-05-01", { made: "1010" });
@@ -57,7 +57,7 @@ describe("a code read off a tyre that is on", () => {
   test("three digits are of before 2000, and at their end whatever the decade", () => {
     const of = { work: [], measured: [code("148", "2026-11-02")] };
     expect(tyresAged(of, TODAY)).toMatchObject([{ date: { is: "before 2000", week: 14, digit: 8 }, age: "replace" }]);
-    expect(ageVerdicts(of, TODAY)).toMatchObject([{ item: "rear-tyre.replace", is: "beyond limit" }]);
+    expect(ageVerdicts(tyresAged(of, TODAY))).toMatchObject([{ item: "rear-tyre.replace", is: "beyond limit" }]);
   });
   test("goes with its set of tyres, and with its piece", () => {
     const measured = [code("1417", "2026-10-01"), code("2323", "2026-11-10")];

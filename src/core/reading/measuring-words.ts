@@ -76,6 +76,8 @@ export type MeasuringWords = {
   readonly flat: readonly string[];
   /** What is done at a chain by its slack where only its name and a length are said. */
   readonly chain: readonly string[];
+  /** Likewise at plugs by their gap. */
+  readonly plugs: readonly string[];
   /** A length beside one of these is its tread. */
   readonly tyre: readonly string[];
   /** Tyres, where both ends are meant: "tyres". */

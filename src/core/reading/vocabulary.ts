@@ -119,6 +119,8 @@ export type Vocabulary = {
   readonly dateWords: readonly string[];
   /** Of those, words that are no date without another: "on", "two", "this". */
   readonly weekdays: readonly string[];
+  /** Behind a word that is a day these make it another: "sat on it". */
+  readonly notDays: Readonly<Record<string, readonly string[]>>;
   /** Before a day by its bare name it is one to come: "for Saturday". */
   readonly dateAhead: readonly string[];
   readonly dateJoins: readonly string[];

@@ -1,4 +1,4 @@
-// The calendar leg of an item. Months follow the calendar from the anchor day; a vague date runs from the start of its span, and one of which nothing says how long ago tells nothing before its latest end.
+// The calendar leg of an item. What is known to be made on a day ages from there; all else from when it was last done. Months follow the calendar from the anchor day; a vague date runs from the start of its span, and one of which nothing says how long ago tells nothing before its latest end.
 
 import { addDays, addMonths, daysBetween, grainOf, isUndated } from "../calendar/arithmetic.ts";
 import type { LocalDate } from "../calendar/dates.ts";
@@ -17,6 +17,11 @@ export type DatedLeg = { readonly leg: DateLeg; readonly shortened: Condition | 
 export function dateLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts, at: Moment, runningIn: boolean): DatedLeg | null {
   const { months, shortened } = monthsOf(item, facts);
   if (months === null) return null;
+  const made = facts.made.get(item.key);
+  if (made !== undefined) {
+    const dueOn = addMonths(made.on, months);
+    return { leg: stand(item, { from: "made", ...made }, dueOn, "day", daysBetween(made.on, dueOn), months, 0, at.today), shortened };
+  }
   const latest = jobs.at(-1);
   const last = latest !== undefined && isUndated(latest.job.on) ? undefined : latest;
   if (latest !== undefined && last === undefined) return { leg: undatedLeg(item, latest, months, at), shortened };

@@ -7,6 +7,7 @@ import type { VerdictWord } from "../judgement/verdict.ts";
 import type { Condition, Plan } from "../plan/plan.ts";
 import type { DistanceUnit, Ridden, Stretch } from "../quantity/distance.ts";
 import type { Place, ReadingKind, ReadingUnit } from "../reading/kinds.ts";
+import type { TyreMade } from "../tyre/age.ts";
 import type { Forecast } from "../usage/forecast.ts";
 import type { Track } from "../usage/track.ts";
 
@@ -52,7 +53,7 @@ export type Verdict = {
   /** Seen, not measured: what was found, as typed. */
   readonly seen?: string;
   /** A tyre judged by its age: the code it was fitted with, and how many months old it is. */
-  readonly made?: { readonly week: number; readonly year: number; readonly months: number };
+  readonly made?: { readonly week: number; readonly year: number | null; readonly months: number };
 };
 
 /** A one-off look after work, due a distance after it. `because` names the rule that asks for it; `after`: where the work was done. */
@@ -104,6 +105,8 @@ export type Facts = {
   readonly ofTyres: ReadonlySet<ItemKey>;
   /** Parts other than tyres of which a piece was put back on. */
   readonly refitted: readonly Refitted[];
+  /** Of parts whose making is known, as that of tyres by their date code: they age from then, whenever they were fitted. */
+  readonly made: ReadonlyMap<ItemKey, TyreMade>;
 };
 
 /** The moment at which status is asked. `ridden` is the last reading, null when there is none. */
@@ -127,7 +130,8 @@ export type Anchor =
     }
   | { readonly from: "new" }
   | { readonly from: "known from" }
-  | { readonly from: "first registration"; readonly on: LocalDate };
+  | { readonly from: "first registration"; readonly on: LocalDate }
+  | ({ readonly from: "made" } & TyreMade);
 
 /** One leg of a trigger, worked out. */
 export type Leg =

@@ -87,6 +87,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
   },
   flat: ["platt", "platter", "platten", "plattfuß"],
   chain: ["kette"],
+  plugs: ["kerze", "kerzen", "zündkerze", "zündkerzen"],
   tyre: ["reifen", "vorderreifen", "hinterreifen"],
   tyres: [],
   codes: [

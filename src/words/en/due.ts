@@ -6,6 +6,7 @@ import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { DistanceUnit, Ridden, Stretch } from "../../core/quantity/distance.ts";
 import { isQuantity } from "../../core/reading/value.ts";
 import type { Anchor, Due, Leg, Recheck, Status, Verdict } from "../../core/schedule/facts.ts";
+import { isTyreAge, type TyreMade } from "../../core/tyre/age.ts";
 import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
 import { coarse, pointAbout } from "./coarse.ts";
@@ -73,6 +74,8 @@ export const dueWords = (p: Printer) => {
         return "counted from new";
       case "known from":
         return onMarks ? "the first such mark since it came to you" : "counted from when it came to you";
+      case "made":
+        return `counted from ${madeIn(anchor)}, its date code`;
       case "first registration":
         return `counted from first registration, ${p.date(anchor.on)}`;
     }
@@ -106,9 +109,18 @@ export const dueWords = (p: Printer) => {
   const about = (leg: DistanceLeg): string => (leg.anchor.from === "job" && leg.anchor.about ? "about " : "");
   const atTheLatest = (leg: DistanceLeg): string => (leg.anchor.from === "job" && leg.anchor.ridden === null ? " at the latest" : "");
 
-  const dateMain = (leg: DateLeg, b: OnBike, whose: string): string => {
+  const dateMain = (leg: DateLeg, b: OnBike, whose: string, ofTyre: boolean): string => {
+    // Three digits leave the decade open: there is no day to tell.
+    if (leg.anchor.from === "made" && leg.anchor.year === null && leg.daysToGo < 0) return `due long since${whose}: made before 2000 by its date code`;
     const on = p.coarse(leg.dueOn, leg.grain, b.today);
-    const from = since(leg.anchor, "date", b, { beside: on });
+    const last = since(leg.anchor, "date", b, { beside: on });
+    // A tyre ages from its making: one fitted new may have lain for years.
+    const from =
+      leg.anchor.from === "made"
+        ? `${years(leg.months)} by plan from ${madeIn(leg.anchor)}, its date code`
+        : ofTyre && leg.anchor.from === "job"
+          ? `${last}, counted from then as its date code is not noted: it may be older`
+          : last;
     // A span as wide as a season begins before most of it is over: while it lasts, the day it counts from is named.
     if (leg.daysToGo <= 0 && leg.grain !== "day" && p.coarse(b.today, leg.grain) === p.coarse(leg.dueOn, leg.grain))
       return `due${whose} since ${p.date(leg.dueOn, b.today)}, ${from}, counted from the first day of that`;
@@ -125,8 +137,7 @@ export const dueWords = (p: Printer) => {
 
   /** "rear tread depth 1.4 mm on 3 November: beyond limit, 1.6 mm". */
   const verdictMain = ({ on, is, measured, made, seen }: Verdict, b: OnBike): string => {
-    if (made !== undefined)
-      return `made in week ${made.week} of ${made.year}, ${Math.floor(made.months / 12)} years old: at ten it is replaced whatever its tread, by common practice`;
+    if (made !== undefined) return `made ${made.year === null ? "" : "in "}${madeIn(made)}, ${tooOld(made)}`;
     const when = on === b.today ? "today" : `on ${p.date(on, b.today)}`;
     if (seen !== undefined) return `“${seen}”, found ${when}`;
     if (measured === undefined) return `measured ${when} and ${is}`;
@@ -159,12 +170,12 @@ export const dueWords = (p: Printer) => {
   };
 
   /** @param whose " by plan" of an item that has a wear line too */
-  const main = (leg: Leg, b: OnBike, onMarks: boolean, byTheBook: boolean, whose: string): string => {
+  const main = (leg: Leg, b: OnBike, onMarks: boolean, byTheBook: boolean, whose: string, ofTyre: boolean): string => {
     switch (leg.by) {
       case "distance":
         return distanceMain(leg, b, onMarks, byTheBook, whose);
       case "date":
-        return dateMain(leg, b, whose);
+        return dateMain(leg, b, whose, ofTyre);
       case "hours":
         return leg.toGo === null
           ? `due at ${p.figure(leg.dueAt)} engine hours; no hours read yet`
@@ -200,12 +211,13 @@ export const dueWords = (p: Printer) => {
           ? `${byDistance} it was due at ${about(leg)}${at(leg.dueAt, b)}`
           : `${byDistance} at ${about(leg)}${at(leg.dueAt, b)}${leg.anchor.from === "job" && leg.anchor.countsFor !== null ? `, since it counts for ${at(leg.anchor.countsFor, b)}` : ""}, ${road(leg.toGo, b)} to go`;
       case "date":
+        if (leg.anchor.from === "made") return `by age, from ${madeIn(leg.anchor)}, ${leg.daysToGo <= 0 ? "it was due " : ""}${p.date(leg.dueOn, b.today)}`;
         if (leg.state === "cannot tell") return `${byDate} it cannot tell, since the day then is not known: ${p.date(leg.dueOn, b.today)} at the latest`;
         return leg.daysToGo <= 0 ? `${byDate} it was due ${p.coarse(leg.dueOn, leg.grain, b.today)}` : `${byDate} ${p.coarse(leg.dueOn, leg.grain, b.today)}`;
       case "hours":
         return leg.toGo === null ? "by engine hours it cannot tell" : `by engine hours at ${p.figure(leg.dueAt)}`;
       case "verdict":
-        return verdictMain(leg.verdict, b);
+        return leg.verdict.made === undefined ? verdictMain(leg.verdict, b) : tooOld(leg.verdict.made);
       case "wear":
         return leg.toGo === null || leg.toGo <= 0 ? wearMain(leg, b) : `by wear at ${pointAbout(p, leg.dueAt, b)}, ${leftBy(leg.toGo, b)}`;
       default:
@@ -227,6 +239,7 @@ export const dueWords = (p: Printer) => {
       case "no reading":
         return because.needs === "odometer" ? "no odometer reading to judge by" : "no engine hours read of late to judge by";
       case "never recorded": {
+        if (isTyreAge(due.item)) return NO_CODE;
         const passed = because.passedAt === null ? "nothing is known of the last time" : `${at(because.passedAt, b)} passed before it came to you`;
         const next = nextOf(because.nextMark, because.nextOn, b);
         return `${passed}; ${next === null ? "record when it was done, or do it" : `next ${next} unless you record when it was done`}`;
@@ -253,6 +266,8 @@ export const dueWords = (p: Printer) => {
         const wears = due.legs.some(({ by }) => by === "wear");
         const others = due.legs
           .filter((_, n) => n !== because.leg)
+          // Older than ten is said once: by what it is due by.
+          .filter((leg) => !(governs.by === "verdict" && governs.verdict.made !== undefined && leg.by === "date" && leg.anchor.from === "made"))
           .toSorted(nearerFirst)
           .map((leg) => beside(leg, b, wears))
           .filter((text) => text !== null);
@@ -260,7 +275,7 @@ export const dueWords = (p: Printer) => {
         if (because.askOdometer && governs.by === "distance" && governs.likely !== null) {
           return `${at(governs.dueAt, b)} was probably reached about ${p.date(governs.likely.on, b.today)}, ${since(governs.anchor, "distance", b, { onMarks: due.mark !== null })}; what does the odometer say`;
         }
-        const first = main(governs, b, due.mark !== null, because.byTheBook, wears ? " by plan" : "");
+        const first = main(governs, b, due.mark !== null, because.byTheBook, wears ? " by plan" : "", isTyreAge(due.item));
         return [`${first}${notes.length === 0 ? "" : ` (${notes.join(", ")})`}`, ...others].join("; ");
       }
       default:
@@ -334,6 +349,14 @@ export const dueWords = (p: Printer) => {
     },
   };
 };
+
+const NO_CODE = "its age is not known: read the last four digits behind DOT off its sidewall, week and year, and write them such as “rear tyre DOT 2223”";
+
+/** "week 24 of 2017"; three digits tell no decade. */
+const madeIn = ({ week, year }: Pick<TyreMade, "week" | "year">): string => (year === null ? "before 2000" : `week ${week} of ${year}`);
+const years = (months: number): string => (months % 12 === 0 ? (months === 12 ? "a year" : `${months / 12} years`) : `${months} months`);
+const tooOld = ({ year, months }: NonNullable<Verdict["made"]>): string =>
+  `${year === null ? "at least " : ""}${Math.floor(months / 12)} years old: at ten it is replaced whatever its tread, by common practice`;
 
 /** Of plan and wear, told beside what governs, the nearer comes first; all else stays where it is. */
 function nearerFirst(a: Leg, b: Leg): number {

@@ -177,6 +177,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   },
   flat: ["flat", "deflated", "punctured"],
   chain: ["chain"],
+  plugs: ["plug", "plugs"],
   tyre: ["tyre", "tire", "tyres", "tires", "tyre's", "tire's"],
   tyres: ["tyres", "tires"],
   codes: [

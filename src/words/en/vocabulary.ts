@@ -570,6 +570,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     ...Object.keys(MONTHS),
   ],
   weekdays: WEEKDAYS,
+  notDays: { sat: ["on it", "on the", "on her", "for", "there", "unused", "outside", "idle", "still", "around", "over", "in the", "since", "with"] },
   dateAhead: ["for", "until", "till", "by", "before", "next", "this"],
   dateJoins: ["on", "a", "two", "three", "before", "this", "last"],
   ago: {

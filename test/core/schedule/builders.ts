@@ -91,6 +91,7 @@ export function facts(items: readonly PlanItem[], over: Partial<Facts> = {}): Fa
     fittings: [],
     ofTyres: new Set(),
     refitted: [],
+    made: new Map(),
     ...over,
   };
 }
