@@ -5,6 +5,7 @@ import { kindRow, type ReadingKind } from "../core/reading/kinds.ts";
 import { among } from "./among.ts";
 import type { Part } from "./clauses.ts";
 import { wordAt } from "./clauses.ts";
+import { namesThing } from "./defects-said.ts";
 import { unitAlone } from "./figures.ts";
 import { conditionsOf } from "./how-said.ts";
 import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
@@ -194,9 +195,10 @@ const isInCompany = oncePerPart((layout: Layout, part: Part): boolean => {
   const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
   return figures > 1 || clause === undefined || clause.parts.every((other) => other === part || isPlainPart(layout, other) || holdsMore(layout, other));
 });
-/** Work, a place or a unit beside it: the part is about the bike. */
+/** Work, a place, a unit or something wrong beside it: the part is about the bike. */
 const holdsMore = (layout: Layout, part: Part): boolean =>
   namesWheel(layout, part) ||
+  namesThing(layout, part) ||
   tokensOf(part).some((at) => {
     const token = layout.tokens[at];
     return layout.taken.has(at) || (token?.is === "number" ? token.units.length > 0 : isVerb(layout, at));
@@ -246,7 +248,8 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   // "Rear 3.5 mm": of what an end has, a tread or pads.
   if (dimension === "length" && canBe("tread", figure) && isPlainPart(layout, part)) {
     const tyre = clauseSaysTyre(layout, part);
-    if (tyre && isAcrossSaid(layout, part)) return ["tread"];
+    // "New front tyre, found 0.9 mm, left 4.5 mm": of a tyre nothing else is found and left in millimetres.
+    if (tyre && (isAcrossSaid(layout, part) || phrasesInside(layout.phrases.state, part).length > 0)) return ["tread"];
     if (placeBeside(layout, figure)) return tyre || isAcrossSaid(layout, part) ? ["tread"] : ["tread", "pad thickness"];
   }
   // Below zero a coolant is only told by what it is good to.

@@ -118,7 +118,9 @@ function pointsJoined(layout: Layout, said: readonly Said[]): readonly Said[] {
   for (const each of said) {
     const row = rows.at(-1);
     const before = row?.at(-1);
-    const joins = before !== undefined && before.kind === each.kind && POINTS.includes(each.kind) && areJoined(layout, before.figure, each.figure);
+    // "Found 0.8, left 5": of an old tyre and of a new one.
+    const isAnew = before !== undefined && stateOf(layout, before, said) === "found" && stateOf(layout, each, said) === "left";
+    const joins = before !== undefined && !isAnew && before.kind === each.kind && POINTS.includes(each.kind) && areJoined(layout, before.figure, each.figure);
     if (joins) row?.push(each);
     else rows.push([each]);
   }
@@ -339,7 +341,9 @@ function sideOf(layout: Layout, figure: Measurable): "inner" | "outer" | null {
   const here = phrasesInside(layout.phrases.side, figure.part);
   const before = here.findLast(({ to }) => to < figure.at && figure.at - to <= 2);
   const behind = here.find(({ at }) => at > figure.at && at - figure.at <= 2);
-  const first = here[0];
+  // "Left 3, right 0.8, inner 2.5": sides of either sort are said on one side of their figures.
+  const sides = phrasesInside(layout.phrases.place, figure.part).filter(({ are }) => are.some((place) => place === "left" || place === "right"));
+  const [first] = [...here, ...sides].sort((a, b) => a.at - b.at);
   const firstFigure = tokensOf(figure.part).find((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at) && !layout.indexes.has(at));
   const leads = first !== undefined && first.at < (firstFigure ?? figure.at);
   return (leads ? (before ?? null) : (behind ?? null))?.are[0] ?? null;

@@ -44,7 +44,41 @@ export function placesOf(layout: Layout, all: readonly Kinded[]): readonly Where
     if (each.state !== null && before?.state != null && before.state !== each.state && before.kind === each.kind && found.get(each) == null)
       found.set(each, found.get(before) ?? null);
   });
+  for (const each of all)
+    if (found.get(each) == null && each.figure.place === null && WORN.includes(each.kind) && (each.state !== null || isSided(layout, each.figure)))
+      found.set(each, endSaid(layout, each, all, found));
   return all.map((each) => found.get(each) ?? each.figure.place);
+}
+
+/** What wears, and is measured at several points of one end. */
+const WORN: readonly ReadingKind[] = ["tread", "pad thickness", "shoe thickness", "disc thickness"];
+
+/** Is a side, or which pad of a pair, said right beside it? */
+const isSided = (layout: Layout, { at, part }: Measurable): boolean =>
+  [...phrasesInside(layout.phrases.side, part), ...phrasesInside(layout.phrases.place, part).filter(isSide)].some(
+    (phrase) => phrase.to === at - 1 || phrase.at === at + 1,
+  );
+
+/** "New rear pads, found 1.2 mm, left 5 mm", "rear pads inner 3, outer 2.8": the end of the same thing read before, else the only one that the clause names; with its side, where one is said before it. */
+function endSaid(layout: Layout, each: Kinded, all: readonly Kinded[], found: ReadonlyMap<Kinded, Where>): Where {
+  const { part, at } = each.figure;
+  const clause = layout.clauses.find(({ from, to }) => from <= part.from && part.to <= to) ?? part;
+  const ends = new Set(
+    phrasesInside(layout.phrases.place, clause)
+      .filter(isWheel)
+      .flatMap(({ are }) => are),
+  );
+  const before = all.slice(0, all.indexOf(each)).findLast(({ kind }) => kind === each.kind);
+  const place = before === undefined ? null : (found.get(before) ?? null);
+  const [only] = ends.size === 1 ? ends : [];
+  const end = place === null || place === "both" ? only : place.startsWith("front") ? "front" : place;
+  if (end !== "front" && end !== "rear") return null;
+  const sides = phrasesInside(layout.phrases.place, part).filter(isSide);
+  const first = all.find(({ figure }) => figure.part === part)?.figure ?? each.figure;
+  const leads = [...sides, ...phrasesInside(layout.phrases.side, part)].some((phrase) => phrase.to < first.at);
+  const side = sides.find((phrase) => (leads ? phrase.to === at - 1 : phrase.at === at + 1));
+  const isLed = side !== undefined && each.state === null && end === "front" && kindRow(each.kind).places === CALIPERS;
+  return isLed ? (side.are.includes("left") ? "front left" : "front right") : end;
 }
 
 /** Is every figure of a part one of those that were read? */

@@ -451,11 +451,25 @@ export function judgeAll(measured: readonly Taken[], rig: Rig): readonly Judged[
     const standing = left.length > 0 ? left : those;
     const last = standing.at(-1);
     if (last === undefined) return [];
-    // Both pads of a pair stand beside each other; anything else read twice is read better the second time.
-    const beside = standing.filter(({ detail, loggedAt }) => detail?.side !== undefined && loggedAt === last.loggedAt);
-    const judged = (beside.length > 1 ? beside : [last]).flatMap((taken) => judgeTaken(taken, rig) ?? []);
+    const judged = besideLast(standing, last).flatMap((taken) => judgeTaken(taken, rig) ?? []);
     return judged.length === 0 ? [] : [judged.reduce((worst, each) => (graver(worst.judgement, each.judgement) === worst.judgement ? worst : each))];
   });
+}
+
+/** Of what wears, all that was measured of one part on its day stands, and the least of it tells; anything else read twice is read better the second time. @param standing in order */
+function besideLast(standing: readonly Taken[], last: Taken): readonly Taken[] {
+  const grows = isJudged(last.kind) ? judgedRow(last.kind).grows : null;
+  if (grows === null) return [last];
+  let beside: Taken[] = [];
+  for (const taken of standing) {
+    const before = beside.at(-1);
+    // Said in one breath, or no more than was there: of the same part. More than that is of a new one, or the figure before was misread.
+    const isOne = before !== undefined && before.loggedAt === taken.loggedAt && before.ordinal < taken.ordinal && before.detail?.state === taken.detail?.state;
+    const least = Math.min(...beside.map(({ value }) => value));
+    const isLeftAnew = taken.detail?.state === "left" && before?.detail?.state !== "left";
+    beside = isOne || (!isLeftAnew && taken.value - least <= grows && !isWithPlate(taken)) ? [...beside, taken] : [taken];
+  }
+  return beside.filter((each) => !isWithPlate(each) || each === last);
 }
 
 /** The judgements as the schedule takes them. */

@@ -339,6 +339,8 @@ export const RIDERS_SAY: readonly Case[] = [
   c("33 psi front sat", "cold pressure/front 33 psi@Heron on 2026-11-21"),
   c("did the oil sat", "W engine-oil.replace=done on 2026-11-21@Heron"),
   c("sat: 14,300", "odometer 14300 mi@Heron on 2026-11-21"),
+  c("front 33, rear 36, left mirror cracked", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron", "D mirror “left mirror cracked”@Heron"),
+  c("front 33, rear 36, horn dead", "cold pressure/front 33 psi@Heron", "cold pressure/rear 36 psi@Heron", "D horn “horn dead”@Heron"),
 ];
 
 /** Several bikes in one message: each figure is of the bike that its own part names. */
