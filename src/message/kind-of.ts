@@ -248,7 +248,8 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   // "Rear 3.5 mm": of what an end has, a tread or pads.
   if (dimension === "length" && canBe("tread", figure) && isPlainPart(layout, part)) {
     const tyre = clauseSaysTyre(layout, part);
-    if (tyre && isAcrossSaid(layout, part)) return ["tread"];
+    // "New front tyre, found 0.9 mm, left 4.5 mm": of a tyre nothing else is found and left in millimetres.
+    if (tyre && (isAcrossSaid(layout, part) || phrasesInside(layout.phrases.state, part).length > 0)) return ["tread"];
     if (placeBeside(layout, figure)) return tyre || isAcrossSaid(layout, part) ? ["tread"] : ["tread", "pad thickness"];
   }
   // Below zero a coolant is only told by what it is good to.

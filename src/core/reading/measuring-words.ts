@@ -72,6 +72,13 @@ export type MeasuringWords = {
     /** Beside so little that it can only be what was put in or let out, or is missing: "put 3 psi in", "3 psi low". */
     readonly little: readonly string[];
   };
+  /** Where a temperature was read: in a garage, or where the ride starts; what may stand beside it; and, before a pressure, that it is the one wanted. */
+  readonly airs: {
+    readonly garage: readonly string[];
+    readonly road: readonly string[];
+    readonly beside: readonly string[];
+    readonly wants: readonly string[];
+  };
   /** That a tyre holds nothing. */
   readonly flat: readonly string[];
   /** What is done at a chain by its slack where only its name and a length are said. */

@@ -85,6 +85,12 @@ export const GERMAN_MEASURING: MeasuringWords = {
     up: ["auf", "bei", "jetzt"],
     little: ["verloren", "verliert", "wenig", "weniger", "mehr", "viel", "zuviel", "zuwenig", "nachgefüllt", "nachgepumpt", "abgelassen", "runter", "drunter"],
   },
+  airs: {
+    garage: ["garage", "keller", "drinnen", "innen", "werkstatt", "schuppen", "halle", "scheune", "tiefgarage"],
+    road: ["straße", "draußen", "außen", "strasse", "draussen"],
+    beside: ["in", "der", "im", "bei", "auf", "ist", "sind", "es", "und", "hat", "nur", "die", "war", "waren", "temperatur"],
+    wants: ["will", "soll", "sollwert", "brauche", "möchte", "ziel"],
+  },
   flat: ["platt", "platter", "platten", "plattfuß"],
   chain: ["kette"],
   plugs: ["kerze", "kerzen", "zündkerze", "zündkerzen"],

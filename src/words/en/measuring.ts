@@ -175,6 +175,12 @@ export const ENGLISH_MEASURING: MeasuringWords = {
       ...["out", "less", "more", "below", "above", "off"],
     ],
   },
+  airs: {
+    garage: ["garage", "shed", "indoors", "inside", "workshop", "basement", "cellar", "barn", "lockup"],
+    road: ["road", "outside", "outdoors", "street"],
+    beside: ["in", "the", "at", "is", "it", "it's", "its", "on", "my", "of", "a", "was", "and", "about", "only", "here", "there", "temperature", "temp"],
+    wants: ["want", "wanted", "wants", "spec", "target", "need", "needs", "aim"],
+  },
   flat: ["flat", "deflated", "punctured"],
   chain: ["chain"],
   plugs: ["plug", "plugs"],
