@@ -177,12 +177,16 @@ function isGrave(value: number, row: JudgedRow, judgement: Judgement): boolean {
 
 /** How it was taken, said once, holds for later readings of its kind on the bike. That a battery had rested is said of each. */
 function asAlways(taken: Taken, row: JudgedRow, { ways }: Rig): Taken {
-  const kept = ways.get(taken.kind);
-  if (kept === undefined) return taken;
   const { detail } = taken;
+  const known = ways.get(taken.kind);
+  const kept = detail?.kept === undefined ? known : { ...known, conditions: detail.kept };
+  if (kept === undefined) return taken;
   // Said to stand otherwise this time, it did.
   const stood = STANDS.some((each) => detail?.conditions?.includes(each) === true);
-  const unsaid: readonly ConditionRead[] = row.needs.filter((group) => !group.some((each) => detail?.conditions?.includes(each) === true)).flat();
+  // Of several that would do, the one said last.
+  const unsaid: readonly ConditionRead[] = row.needs
+    .filter((group) => !group.some((each) => detail?.conditions?.includes(each) === true))
+    .flatMap((group) => kept.conditions?.find((each) => (group as readonly ConditionRead[]).includes(each)) ?? []);
   const always =
     kept.conditions?.filter(
       (each) =>

@@ -39,3 +39,17 @@ test("a tight valve found cold stays due after another was read hot, and one rea
   expect(await status("valve-clearance.adjust")).not.toBe("due");
   await t.close();
 });
+
+test("how a reading was taken stays with it: another taken otherwise neither changes it nor is a habit", async () => {
+  const { t, status } = await bike("/spec what:intake valve clearance value:0.10-0.20 mm");
+  await t.one({ ...DM, say: "brake fluid front full, upright, bars straight" });
+  await t.one({ ...DM, say: "brake fluid rear below min, bars straight" });
+  expect(await status("brake-fluid.inspect")).toBe("due");
+  await t.send({ advance: "P1D" });
+  await t.one({ ...DM, say: "front brake fluid at the low mark, on the side stand, bars straight" });
+  expect(await status("brake-fluid.inspect")).toBe("due");
+  await t.one({ ...DM, say: "intake valve 0.15 mm cold" });
+  await t.one({ ...DM, say: "intake valve 0.15 mm hot" });
+  expect((await t.one({ ...DM, say: "intake valve 0.15 mm" })).text).toContain("Intake valve clearance 0.15 mm: within");
+  await t.close();
+});
