@@ -74,6 +74,7 @@ export const judgement = z.object({
   limit: z.object({ min: z.number().nullable(), max: z.number().nullable(), near: z.number().nullable(), source: z.string() }).optional(),
   missing: z.array(z.string()).optional(),
 });
+const warmth = z.object({ value: z.number(), unit: z.string() });
 export const judged = z.object({
   ...{
     id: z.string(),
@@ -92,6 +93,9 @@ export const judged = z.object({
   },
   ...{ caution: z.string().nullable(), add: z.number().nullable(), share: z.number().nullable(), miscounted: z.boolean(), freezes: z.number().nullable() },
   air: z.number().nullable(),
+  indoors: z
+    .object({ garage: warmth, road: warmth.nullable(), onRoad: z.number().nullable(), wanted: z.number().nullable(), set: z.number().nullable() })
+    .nullable(),
   points: z.array(z.number()),
   ifSo: z.object({ judgement, doNotRide: z.boolean() }).nullable(),
   force: z.string().nullable(),
@@ -231,6 +235,8 @@ export const messageOutcome = z.discriminatedUnion("is", [
     unread: z.array(z.string()).optional(),
   }),
   z.object({ is: z.literal("specs"), answers: z.array(z.looseObject({ bike: z.string(), nickname: z.string() })) }),
+  z.object({ is: z.literal("indoors"), answer: z.looseObject({ garageIs: z.string(), set: z.number() }) }),
+  z.object({ is: z.literal("not indoors"), why: z.looseObject({ why: z.string() }) }),
   z.object({ is: z.literal("how to"), kinds: z.array(kind) }),
   z.object({ is: z.literal("looked up"), table: z.looseObject({ table: z.string() }) }),
   z.object({ is: z.literal("converted"), conversion }),

@@ -68,6 +68,10 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
     }
     case "specs":
       return sayEachSpec(outcome.answers, words);
+    case "indoors":
+      return said(words.tyres.indoors(outcome.answer), { caution: words.caution("tyres") });
+    case "not indoors":
+      return said([words.refusal(outcome.why)]);
     case "how to":
       return said(outcome.kinds.map(words.judge.howToOf));
     case "looked up":
@@ -124,6 +128,8 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
       return { react: "asked", reply, data: dataOf(outcome) };
     }
     case "specs":
+    case "indoors":
+    case "not indoors":
     case "how to":
     case "looked up":
     case "converted":

@@ -1,6 +1,7 @@
 // What a message says is wrong with a bike: a thing beside a sign of something wrong, and what mends what stands open.
 // Talk of other people's bikes, questions, wishes and things that only sound like it are none; where it is in doubt, the member is asked.
 
+import { dimensionOf } from "../core/quantity/units.ts";
 import type { Gap, NoteDefect } from "../core/reading/intent.ts";
 import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
@@ -14,8 +15,8 @@ import { figuresOf } from "./work-when.ts";
 /** `rest`: the clause without what a verb says as a sign: "rear tyre done for" is no work done. */
 export type DefectsSaid = { readonly intents: readonly NoteDefect[]; readonly used: ReadonlySet<number>; readonly rest: Clause };
 
-/** Where a defect stands: its tokens, its kind (null when the thing is unknown), and whether the member is asked. */
-type Sighting = { readonly from: number; readonly to: number; readonly kind: string | null; readonly asks: boolean };
+/** Where a defect stands: its tokens, its kind (null when the thing is unknown), and whether the member is asked. `figures`: those in it are of it too. */
+type Sighting = { readonly from: number; readonly to: number; readonly kind: string | null; readonly asks: boolean; readonly figures?: true };
 
 export function defectsSaid(layout: Layout, clause: Clause): DefectsSaid {
   const used = new Set<number>();
@@ -42,7 +43,7 @@ export function notedAs(layout: Layout, said: Part, found: Sighting, next: Part 
   const isAsked = turnedTo.seen === found && mayBeMended(layout, next);
   const seen = isAsked ? { ...found, asks: true } : turnedTo.seen;
   if (turnedTo.seen === found && isMended(layout, said, found, next)) return [];
-  for (let at = seen.from; at <= seen.to; at++) if (layout.tokens[at]?.is !== "number") used.add(at);
+  for (let at = seen.from; at <= seen.to; at++) if (seen.figures === true || layout.tokens[at]?.is !== "number") used.add(at);
   return kindsAtEnds(layout, part, seen).map((kind) => intentOf(layout, part, { ...seen, kind }, used));
 }
 
@@ -198,7 +199,25 @@ function sightingIn(layout: Layout, part: Part): Sighting | null {
       if (found !== null) return { from: at, to: found.to, kind: found.kind, asks: found.past };
     }
   }
-  return stray(layout, part);
+  return leaking(layout, part) ?? stray(layout, part);
+}
+
+/** "Rear lost 5 psi overnight", "hinten verliert 0,2 bar pro Woche": so much in a week or less is a leak; without how long it took the member is asked. */
+function leaking(layout: Layout, part: Part): Sighting | null {
+  const { places, measuring } = layout.known.vocabulary;
+  const { leaks, soon, late, up } = measuring.change;
+  const has = (...lists: readonly (readonly string[])[]): boolean => tokensOf(part).some((at) => lists.some((list) => among(list, wordAt(layout.tokens, at))));
+  if (!has(leaks) || !has(places.front, places.rear, measuring.tyre) || has(late)) return null;
+  const lost = tokensOf(part).find((at) => {
+    const token = layout.tokens[at];
+    const isPressure = token?.is === "number" && token.value > 0 && token.units.some((unit) => dimensionOf(unit) === "pressure");
+    // "Dropped to 28 psi" is a reading.
+    return isPressure && ![at - 1, at - 2].some((each) => each >= part.from && among(up, wordAt(layout.tokens, each)));
+  });
+  if (lost === undefined) return null;
+  // "Rear was 2 psi down" may be what it wanted.
+  if (!has(soon) && !tokensOf({ from: part.from, to: lost - 1 }).some((at) => among(leaks, wordAt(layout.tokens, at)))) return null;
+  return { ...part, kind: measuring.change.leak, asks: !has(soon), figures: true };
 }
 
 /** The other half of a rule, behind words that may stand between. */

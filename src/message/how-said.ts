@@ -1,5 +1,6 @@
 // How something was read: cold, upright, rested, two-up; said beside the figure, or by itself behind it or before it: "12.6 V, rested", "two-up: rear 42 psi".
 
+import type { BikeId } from "../core/ids.ts";
 import { dimensionOf } from "../core/quantity/units.ts";
 import type { ConditionRead } from "../core/reading/detail.ts";
 import type { SpecUse } from "../core/spec/spec.ts";
@@ -55,14 +56,32 @@ const isFigure = (layout: Layout, at: number): boolean => layout.tokens[at]?.is 
 /** The one load that a message names of a bike is how it was loaded at both ends: nobody loads one of them. Of several none is of all. */
 function loadOfAll(layout: Layout, at: number): SpecUse | null {
   if (layout.phrases.load.length === 0) return null;
-  const bike = bikeAt(layout, { from: at, to: at }).bike?.id;
-  const said = layout.clauses.flatMap(({ parts }) =>
-    parts.filter((each) => saysOnlyHow(layout, each) || saysPressure(layout, each)).flatMap((each) => loadsOf(layout, each)),
+  const known = loads.get(layout) ?? loadsByBike(layout);
+  loads.set(layout, known);
+  return known.get(bikeAt(layout, { from: at, to: at }).bike?.id ?? null) ?? null;
+}
+const loads = new WeakMap<Layout, ReadonlyMap<BikeId | null, SpecUse | null>>();
+
+/** Null where a bike has several. */
+function loadsByBike(layout: Layout): ReadonlyMap<BikeId | null, SpecUse | null> {
+  const said = new Map<BikeId | null, Set<SpecUse>>();
+  for (const { parts } of layout.clauses)
+    for (const part of parts) {
+      const here = loadsOf(layout, part);
+      if (here.length === 0 || !(saysOnlyHow(layout, part) || saysPressure(layout, part))) continue;
+      for (const { at, to, are } of here) {
+        const bike = bikeAt(layout, { from: at, to }).bike?.id ?? null;
+        said.set(bike, new Set([...(said.get(bike) ?? []), ...are]));
+      }
+    }
+  return new Map(
+    [...said].map(([bike, uses]) => {
+      // "Front 38 psi, rear 44 psi, two-up, with panniers".
+      if (uses.has("loaded")) uses.delete("two-up");
+      const [only, ...others] = uses;
+      return [bike, others.length > 0 ? null : (only ?? null)];
+    }),
   );
-  const loads = said.filter((load) => bikeAt(layout, { from: load.at, to: load.to }).bike?.id === bike).flatMap(({ are }) => are);
-  // "Front 38 psi, rear 44 psi, two-up, with panniers".
-  const whole = loads.includes("loaded") ? loads.filter((load) => load !== "two-up") : loads;
-  return new Set(whole).size === 1 ? (whole[0] ?? null) : null;
 }
 
 /** A part with a figure that can be a pressure, of one end of the bike or in its unit; the passenger's footrests are no load. */

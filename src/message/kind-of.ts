@@ -65,7 +65,7 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
 const isDifference = (layout: Layout, figure: Measurable): boolean => {
   const { at, part } = figure;
   const { changed, past, up } = layout.known.vocabulary.measuring.change;
-  if (isLittle(layout, figure)) return true;
+  if (isLittle(layout, figure) || tokensOf(part).some((n) => among(layout.known.vocabulary.measuring.runout, wordAt(layout.tokens, n)))) return true;
   for (let n = at - 1; n >= Math.max(part.from, at - 3); n--) {
     const word = wordAt(layout.tokens, n);
     if (layout.tokens[n]?.is === "number" || among(up, word)) return false;
@@ -248,7 +248,8 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   // "Rear 3.5 mm": of what an end has, a tread or pads.
   if (dimension === "length" && canBe("tread", figure) && isPlainPart(layout, part)) {
     const tyre = clauseSaysTyre(layout, part);
-    if (tyre && isAcrossSaid(layout, part)) return ["tread"];
+    // "New front tyre, found 0.9 mm, left 4.5 mm": of a tyre nothing else is found and left in millimetres.
+    if (tyre && (isAcrossSaid(layout, part) || phrasesInside(layout.phrases.state, part).length > 0)) return ["tread"];
     if (placeBeside(layout, figure)) return tyre || isAcrossSaid(layout, part) ? ["tread"] : ["tread", "pad thickness"];
   }
   // Below zero a coolant is only told by what it is good to.

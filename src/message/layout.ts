@@ -3,6 +3,7 @@
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
 import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
+import { type Airs, airsIn } from "./airs.ts";
 import { among, under } from "./among.ts";
 import { bikesNamed, type Named } from "./bikes.ts";
 import { type Clause, clausesOf, type Part } from "./clauses.ts";
@@ -39,6 +40,8 @@ export type Layout = {
   readonly indexes: ReadonlyMap<number, number>;
   /** Sizes of tyres, with their load and speed: taken too. */
   readonly marks: readonly TyreMark[];
+  /** How warm the garage and the road are: taken too. */
+  readonly airs: Airs | null;
   /** What was worked out of its parts, by what works it out. */
   readonly once: Map<unknown, Map<Part, unknown>>;
 };
@@ -49,8 +52,9 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
   const inDate = placesIn(dates);
   const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));
   const marks = tyreMarksIn(text, tokens, known);
-  const taken = placesIn(dates, named, marks);
   const phrases = phrasesIn(tokens, known.vocabulary);
+  const airs = airsIn(tokens, phrases, known.vocabulary);
+  const taken = placesIn(dates, named, marks, airs?.spans ?? []);
   return {
     text,
     tokens,
@@ -63,6 +67,7 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
     levelSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.measuring.levelWords, token.folded)),
     treadSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.kinds.tread, token.folded)),
     taken,
+    airs,
     marks,
     phrases,
     kindEnds: new Set(phrases.kind.map(({ to }) => to)),

@@ -2,6 +2,7 @@
 
 import type { Gap, LogReading } from "../core/reading/intent.ts";
 import { kindRow, LEVELS, type Place, type ReadingKind } from "../core/reading/kinds.ts";
+import { ENDS } from "../core/reading/places.ts";
 import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { conditionsOf } from "./how-said.ts";
@@ -12,20 +13,36 @@ import { tokensOf } from "./pieces.ts";
 
 /** @param used tokens that work has accounted for: what was topped up or replaced is no level read */
 export function levelsSaid(layout: Layout, clause: Clause, used: ReadonlySet<number>): readonly SaidAt[] {
-  const found: SaidAt[] = [];
+  const found: Stated[] = [];
   if (layout.phrases.level.length === 0 && !layout.levelSaid) return found;
   let carried: readonly Phrase<"kind">[] = [];
+  let carriedTo: readonly (Place | null)[] = [null];
   for (const part of clause.parts) {
     const named = phrasesInside(layout.phrases.kind, part).filter(({ at, are }) => are.some(isLevel) && !layout.taken.has(at));
     const said = phrasesInside(layout.phrases.level, part);
     const levels = said.length > 0 ? said : fineIn(layout, part, named);
     const kinds = named.length > 0 ? named : carried;
     if (levels.length > 0 && kinds.length > 0 && isPlainPart(layout, part) && !hasFigure(layout, part) && !isFilled(layout, part, used))
-      found.push(...paired(layout, part, kinds, levels));
-    if (named.length > 0) carried = named;
+      found.push(...paired(layout, part, kinds, levels, named.length > 0 ? [null] : carriedTo));
+    if (named.length > 0) {
+      carried = named;
+      carriedTo = ENDS.filter((end) => phrasesInside(layout.phrases.place, part).some(({ are }) => are.includes(end)));
+    }
   }
-  return found;
+  return withStates(found);
 }
+
+/** "Found at the low mark, left at the full mark": only where both are said of one thing. */
+function withStates(found: readonly Stated[]): readonly SaidAt[] {
+  return found.map(({ state, ...said }) => {
+    const { reading: read } = said;
+    const isBoth =
+      state !== null &&
+      found.some((other) => other.state !== null && other.state !== state && other.reading.kind === read.kind && other.reading.place === read.place);
+    return isBoth ? { ...said, reading: { ...read, detail: { ...read.detail, state } } } : said;
+  });
+}
+type Stated = SaidAt & { readonly reading: LogReading; readonly state: "found" | "left" | null };
 
 const isLevel = (kind: ReadingKind): boolean => kindRow(kind).dimension === "level";
 const hasFigure = (layout: Layout, part: Part): boolean => tokensOf(part).some((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at));
@@ -53,21 +70,32 @@ function isFilled(layout: Layout, part: Part, used: ReadonlySet<number>): boolea
 }
 
 /** As many levels as kinds: in order. One level for all of them. Else nothing is sure enough to say. */
-function paired(layout: Layout, part: Part, kinds: readonly Phrase<"kind">[], levels: readonly Phrase<"level">[]): readonly SaidAt[] {
+function paired(
+  layout: Layout,
+  part: Part,
+  kinds: readonly Phrase<"kind">[],
+  levels: readonly Phrase<"level">[],
+  carriedTo: readonly (Place | null)[],
+): readonly Stated[] {
+  const [state = null] = [...new Set(phrasesInside(layout.phrases.state, part).flatMap(({ are }) => are.slice(0, 1)))];
   const [only] = levels;
   if (only === undefined || (levels.length > 1 && levels.length !== kinds.length)) return [];
   return kinds.flatMap((phrase, n) => {
     const kind = phrase.are.find(isLevel);
     const level = levels.length === 1 ? only : (levels[n] ?? only);
-    return kind === undefined ? [] : places(layout, part, kind).map((place) => ({ at: phrase.at, reading: reading(layout, part, kind, place, phrase, level) }));
+    return kind === undefined
+      ? []
+      : places(layout, part, kind, carriedTo).map((place) => ({ at: phrase.at, state, reading: reading(layout, part, kind, place, phrase, level) }));
   });
 }
 
-function places(layout: Layout, part: Part, kind: ReadingKind): readonly (Place | null)[] {
+function places(layout: Layout, part: Part, kind: ReadingKind, carriedTo: readonly (Place | null)[]): readonly (Place | null)[] {
   if (kindRow(kind).places.length === 0) return [null];
   const said = phrasesInside(layout.phrases.place, part).flatMap(({ are }) => are);
   if (said.includes("both") || (said.includes("front") && said.includes("rear"))) return ["front", "rear"];
-  return [said.includes("front") ? "front" : said.includes("rear") ? "rear" : null];
+  // "Brake fluid front found at the low mark, left at the full mark": of the end that was said with the thing.
+  const [carried = null] = carriedTo.length === 1 ? carriedTo : [];
+  return [said.includes("front") ? "front" : said.includes("rear") ? "rear" : carried];
 }
 
 function reading(layout: Layout, part: Part, kind: ReadingKind, place: Place | null, phrase: Phrase<"kind">, level: Phrase<"level">): LogReading {

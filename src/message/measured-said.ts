@@ -118,7 +118,9 @@ function pointsJoined(layout: Layout, said: readonly Said[]): readonly Said[] {
   for (const each of said) {
     const row = rows.at(-1);
     const before = row?.at(-1);
-    const joins = before !== undefined && before.kind === each.kind && POINTS.includes(each.kind) && areJoined(layout, before.figure, each.figure);
+    // "Found 0.8, left 5": of an old tyre and of a new one.
+    const isAnew = before !== undefined && stateOf(layout, before, said) === "found" && stateOf(layout, each, said) === "left";
+    const joins = before !== undefined && !isAnew && before.kind === each.kind && POINTS.includes(each.kind) && areJoined(layout, before.figure, each.figure);
     if (joins) row?.push(each);
     else rows.push([each]);
   }
@@ -253,6 +255,7 @@ function one(layout: Layout, said: Said, place: Place | null, inherited: UnitId 
     ...(unit === null ? [{ need: "unit" as const, options }] : []),
     ...(numbers.length === 0 ? [] : [{ need: "number" as const, options: numbers }]),
     ...dayGaps(layout, figure.part, day),
+    ...(kind === "cold pressure" && layout.airs?.is === "unsure" ? [{ need: "sure" as const, because: "two temperatures" as const }] : []),
     ...(kind === "cold pressure" && layout.warm ? [{ need: "sure" as const, because: "warm" as const }] : []),
   ];
   return {
@@ -308,6 +311,7 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
   const rpm = kind === "charging voltage" ? countOf(layout, part, measuring.rpm) : null;
   return {
     ...(conditions.length === 0 ? {} : { conditions }),
+    ...(kind === "cold pressure" && layout.airs?.is === "said" ? { air: layout.airs.air } : {}),
     ...(stood === null ? {} : { stood }),
     ...(load === null || (kind !== "cold pressure" && load === "loaded") ? {} : { load }),
     ...(force === null ? {} : { force }),
@@ -337,7 +341,9 @@ function sideOf(layout: Layout, figure: Measurable): "inner" | "outer" | null {
   const here = phrasesInside(layout.phrases.side, figure.part);
   const before = here.findLast(({ to }) => to < figure.at && figure.at - to <= 2);
   const behind = here.find(({ at }) => at > figure.at && at - figure.at <= 2);
-  const first = here[0];
+  // "Left 3, right 0.8, inner 2.5": sides of either sort are said on one side of their figures.
+  const sides = phrasesInside(layout.phrases.place, figure.part).filter(({ are }) => are.some((place) => place === "left" || place === "right"));
+  const [first] = [...here, ...sides].sort((a, b) => a.at - b.at);
   const firstFigure = tokensOf(figure.part).find((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at) && !layout.indexes.has(at));
   const leads = first !== undefined && first.at < (firstFigure ?? figure.at);
   return (leads ? (before ?? null) : (behind ?? null))?.are[0] ?? null;

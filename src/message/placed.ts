@@ -8,7 +8,7 @@ import { type Part, wordAt } from "./clauses.ts";
 import { firstBehind } from "./kind-of.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
 import type { Measurable } from "./measured-figures.ts";
-import { tokensOf } from "./pieces.ts";
+import { oncePerPart, tokensOf } from "./pieces.ts";
 
 /** Where a figure was read; "both" is front and rear alike; null when nothing says so. */
 export type Where = Place | "both" | null;
@@ -44,7 +44,41 @@ export function placesOf(layout: Layout, all: readonly Kinded[]): readonly Where
     if (each.state !== null && before?.state != null && before.state !== each.state && before.kind === each.kind && found.get(each) == null)
       found.set(each, found.get(before) ?? null);
   });
+  for (const each of all)
+    if (found.get(each) == null && each.figure.place === null && WORN.includes(each.kind) && (each.state !== null || isSided(layout, each.figure)))
+      found.set(each, endSaid(layout, each, all, found));
   return all.map((each) => found.get(each) ?? each.figure.place);
+}
+
+/** What wears, and is measured at several points of one end. */
+const WORN: readonly ReadingKind[] = ["tread", "pad thickness", "shoe thickness", "disc thickness"];
+
+/** Is a side, or which pad of a pair, said right beside it? */
+const isSided = (layout: Layout, { at, part }: Measurable): boolean =>
+  [...phrasesInside(layout.phrases.side, part), ...phrasesInside(layout.phrases.place, part).filter(isSide)].some(
+    (phrase) => phrase.to === at - 1 || phrase.at === at + 1,
+  );
+
+/** "New rear pads, found 1.2 mm, left 5 mm", "rear pads inner 3, outer 2.8": the end of the same thing read before, else the only one that the clause names; with its side, where one is said before it. */
+function endSaid(layout: Layout, each: Kinded, all: readonly Kinded[], found: ReadonlyMap<Kinded, Where>): Where {
+  const { part, at } = each.figure;
+  const clause = layout.clauses.find(({ from, to }) => from <= part.from && part.to <= to) ?? part;
+  const ends = new Set(
+    phrasesInside(layout.phrases.place, clause)
+      .filter(isWheel)
+      .flatMap(({ are }) => are),
+  );
+  const before = all.slice(0, all.indexOf(each)).findLast(({ kind }) => kind === each.kind);
+  const place = before === undefined ? null : (found.get(before) ?? null);
+  const [only] = ends.size === 1 ? ends : [];
+  const end = place === null || place === "both" ? only : place.startsWith("front") ? "front" : place;
+  if (end !== "front" && end !== "rear") return null;
+  const sides = phrasesInside(layout.phrases.place, part).filter(isSide);
+  const first = all.find(({ figure }) => figure.part === part)?.figure ?? each.figure;
+  const leads = [...sides, ...phrasesInside(layout.phrases.side, part)].some((phrase) => phrase.to < first.at);
+  const side = sides.find((phrase) => (leads ? phrase.to === at - 1 : phrase.at === at + 1));
+  const isLed = side !== undefined && each.state === null && end === "front" && kindRow(each.kind).places === CALIPERS;
+  return isLed ? (side.are.includes("left") ? "front left" : "front right") : end;
 }
 
 /** Is every figure of a part one of those that were read? */
@@ -102,15 +136,22 @@ function sagPlace(layout: Layout, part: Part, own: readonly PlacePhrase[]): Plac
 
 /** "Front tyre is flat, 0 psi": the end that was said to be flat, where the part names none and the clause no other. */
 function flatPlace(layout: Layout, part: Part, own: readonly PlacePhrase[]): PlaceAt | null {
+  if (own.some(isWheel)) return null;
   const clause = layout.clauses.find(({ from, to }) => from <= part.from && part.to <= to);
-  if (clause === undefined || own.some(isWheel)) return null;
-  const [only, ...others] = phrasesInside(layout.phrases.place, clause).filter((phrase) => isWheel(phrase) && !layout.taken.has(phrase.at));
-  const place = only?.are.find((each) => each === "front" || each === "rear");
-  if (only === undefined || place === undefined || others.length > 0) return null;
-  const said = clause.parts.find(({ from, to }) => from <= only.at && only.to <= to);
-  const { flat } = layout.known.vocabulary.measuring;
-  return said !== undefined && tokensOf(said).some((at) => among(flat, wordAt(layout.tokens, at))) ? { at: only.at, place } : null;
+  return clause === undefined ? null : flatEnd(layout, clause);
 }
+
+const flatEnd = oncePerPart((layout: Layout, clause: Part): PlaceAt | null => {
+  const { flat } = layout.known.vocabulary.measuring;
+  const at = tokensOf(clause).find((each) => among(flat, wordAt(layout.tokens, each)));
+  const [only, ...others] =
+    at === undefined ? [] : phrasesInside(layout.phrases.place, clause).filter((phrase) => isWheel(phrase) && !layout.taken.has(phrase.at));
+  const place = only?.are.find((each) => each === "front" || each === "rear");
+  if (at === undefined || only === undefined || place === undefined || others.length > 0) return null;
+  // No mark between the two.
+  const [from, to] = [Math.min(at, only.at), Math.max(at, only.to)];
+  return tokensOf({ from, to }).every((each) => layout.tokens[each]?.is === "word") ? { at: only.at, place } : null;
+});
 
 /** "Front pads, left 3.5 right 3", "front pads 4 left, 3.5 right": a part before names the end and the thing, and no figure but of a side too. */
 function isFrontBefore(layout: Layout, kind: ReadingKind, part: Part, own: readonly PlacePhrase[]): boolean {

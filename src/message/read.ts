@@ -4,6 +4,7 @@
 import type { BikeId } from "../core/ids.ts";
 import type { Intent, Meant } from "../core/reading/intent.ts";
 import type { Known, Vocabulary } from "../core/reading/vocabulary.ts";
+import { wantedIn } from "./airs.ts";
 import { among, under } from "./among.ts";
 import { withBeside } from "./beside-look.ts";
 import { defectsSaid } from "./defects-said.ts";
@@ -28,7 +29,7 @@ import { workSaid } from "./work-said.ts";
 /** Longer messages are answered, not read. */
 export const LONGEST_MESSAGE = 2000;
 
-const NOTHING: Meant = { intents: [], bikes: [], nearMiss: false, unread: [], tooLong: false };
+const NOTHING: Meant = { intents: [], bikes: [], nearMiss: false, unread: [], tooLong: false, indoors: null };
 
 /** "33f 36r": letters that touch figures stand for the ends of a bike only where both ends are said so. */
 function endsTouching(text: string, { places }: Vocabulary): (letter: string) => boolean {
@@ -67,6 +68,8 @@ export function read(text: string, of: Known): Meant {
     ),
     known,
   );
+  const wanted = wantedIn(layout.tokens, layout.airs, layout.taken, known.vocabulary);
+  if (wanted !== null && layout.airs?.is === "said") return { ...NOTHING, indoors: { want: wanted.text, air: layout.airs.air } };
   const intents: Intent[] = [];
   const left: (() => ReturnType<typeof leftIn>)[] = [];
   let heard = false;
@@ -111,5 +114,5 @@ export function read(text: string, of: Known): Meant {
           ...bikesLeft(layout, intents),
         ];
   const nearMiss = intents.length === 0 && (heard || layout.named.length > 0 || layout.tokens.some((token) => token.is === "number" && token.units.length > 0));
-  return { intents, bikes, nearMiss, unread, tooLong: false };
+  return { intents, bikes, nearMiss, unread, tooLong: false, indoors: null };
 }

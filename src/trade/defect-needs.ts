@@ -50,7 +50,7 @@ const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = 
 
 /** Petrol outside, a battery that may burst when it is charged, an engine short of oil or water, a throttle that stays open: it is not started before that is put right. */
 const NOT_RUN: readonly DefectKind[] = [
-  ...(["fuel leak", "damaged fuel hose", "low engine oil", "engine noise", "damaged battery"] as const),
+  ...(["fuel leak", "damaged fuel hose", "low engine oil", "engine noise", "damaged battery", "damaged lithium battery"] as const),
   ...(["coolant leak", "damaged coolant hose", "overheating", "sticking throttle", "no throttle play"] as const),
 ];
 

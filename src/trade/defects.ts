@@ -2,6 +2,7 @@
 // `usual` is how riders and mechanics grade it by common practice; the member grades their own. `mends`: standard items whose work can be what mends it.
 
 import type { Grade } from "../core/defect.ts";
+import { type Equipment, type EquipmentRule, isFitted } from "../core/equipment.ts";
 import type { System } from "../core/plan/plan.ts";
 import type { CautionKey } from "./cautions.ts";
 import type { StandardItemKey } from "./standard-items.ts";
@@ -17,6 +18,8 @@ type DefectRow = {
   readonly always?: true;
   /** The line that it makes due by itself: what was seen says that the part is at its end. */
   readonly due?: StandardItemKey;
+  /** On a bike fitted with any of these it is another kind, with advice of its own. */
+  readonly instead?: { readonly kind: string; readonly on: readonly EquipmentRule[] };
   readonly source: string;
 };
 
@@ -82,7 +85,18 @@ export const DEFECTS = {
   horn: { system: "ignition and electrics", usual: "watch", caution: null, mends: ["lights.test"], source: PRACTICE },
   "flat battery": { system: "ignition and electrics", usual: "watch", caution: "battery", mends: ["battery.test"], source: PRACTICE },
   // Charged while it is frozen, or with a case that is cracked or swollen, a battery can burst.
-  "damaged battery": { system: "ignition and electrics", usual: "do not ride", caution: "battery", mends: ["battery.test"], source: PRACTICE },
+  "damaged battery": {
+    ...{ system: "ignition and electrics", usual: "do not ride", caution: "battery", mends: ["battery.test"], source: PRACTICE },
+    instead: { kind: "damaged lithium battery", on: [{ battery: ["lithium"] }, { fuel: ["electric"] }] },
+  },
+  // It holds no acid to thaw, and a cell that is hurt can catch fire hours later.
+  "damaged lithium battery": {
+    system: "ignition and electrics",
+    ...STOPS,
+    caution: "lithium battery",
+    mends: ["battery.test"],
+    source: PRACTICE,
+  },
   "not charging": { system: "ignition and electrics", usual: "watch", caution: "battery", mends: ["battery.test"], source: PRACTICE },
   "warning light": { system: "ignition and electrics", usual: "do not ride", caution: null, mends: [], source: PRACTICE },
   "fuel leak": { system: "fuel and air", ...STOPS, caution: "fuel", mends: ["fuel-hoses.inspect", "fuel-filter.replace"], source: PRACTICE },
@@ -194,6 +208,12 @@ export type DefectKind = keyof typeof DEFECTS;
 
 /** The row of a kind; null for a kind that is not, or no longer, in the table. */
 export const defectRow = (kind: string | null): DefectRow | null => (kind === null ? null : ((DEFECTS as Readonly<Record<string, DefectRow>>)[kind] ?? null));
+
+/** What a kind is on a bike so fitted: a lithium battery that is swollen wants other advice than one with acid. */
+export function kindOn(kind: string | null, equipment: Equipment): string | null {
+  const instead = defectRow(kind)?.instead;
+  return instead?.on.some((rule) => isFitted(rule, equipment)) === true ? instead.kind : kind;
+}
 
 /** All that can be wrong with a tyre: told before what was read of it. */
 export const TYRE_CONDITION: readonly DefectKind[] = [

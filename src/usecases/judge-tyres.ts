@@ -90,7 +90,8 @@ function pressures(taken: readonly Taken[], place: string, rig: Rig) {
   const first = taken[0]?.on;
   return taken.flatMap((each) => {
     if (first === undefined || each.kind !== "cold pressure" || each.place !== place) return [];
-    const celsius = taken.find(({ kind, on }) => kind === "ambient temperature" && on === each.on)?.value ?? null;
+    const garage = each.detail?.air?.garage;
+    const celsius = garage !== undefined ? canonical(garage) : (taken.find(({ kind, on }) => kind === "ambient temperature" && on === each.on)?.value ?? null);
     const add = judgeTaken(each, rig)?.add ?? 0;
     const { load = null, state } = each.detail ?? {};
     return [{ day: daysBetween(first, each.on), gauge: each.value, celsius, load, left: state === "left", over: add < 0, under: add > 0 }];

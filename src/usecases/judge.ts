@@ -10,12 +10,13 @@ import { isFitted } from "../core/equipment.ts";
 import { freezesAtShare, shareFor } from "../core/fluid/freezing.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { callsForWork, cannotTell, graver, type Judgement, judge, type Limit, type Missing } from "../core/judgement/verdict.ts";
-import type { ConditionRead, ReadingDetail } from "../core/reading/detail.ts";
+import type { AirSaid, ConditionRead, ReadingDetail } from "../core/reading/detail.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Outcome, Verdict } from "../core/schedule/facts.ts";
 import { inOneDay, type Taken } from "../core/schedule/measured.ts";
 import { isLeft } from "../core/schedule/mending.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
+import { shownOutside, toSetIndoors } from "../core/tyre/garage.ts";
 import { judgePressure } from "../core/tyre/pressure.ts";
 import {
   CHARGING,
@@ -33,7 +34,7 @@ import { ELONGATION } from "../trade/chain.ts";
 import { GLYCOL_FREEZES, MOST_GLYCOL } from "../trade/coolant.ts";
 import { endOf, FULL_MARK, isJudged, type JudgedKind, type JudgedRow, judgedRow, LOW_MARK, SAME_AS, SPOILED_BY, UNEVEN_PADS } from "../trade/judged.ts";
 import { onItsSide, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
-import { FLAT_BELOW, PRESSURE_RULE } from "../trade/tyres.ts";
+import { FLAT_BELOW, MOST_OVER, PRESSURE_RULE } from "../trade/tyres.ts";
 import { specFor } from "./specs.ts";
 import { treadBy, treadLimit } from "./tread-limit.ts";
 
@@ -72,6 +73,8 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit" | "typ
   readonly alarm: Alarm | null;
   /** It calls for work if it was taken as it has to be, which nobody said; null where that is known, or would call for none. */
   readonly ifSo: { readonly judgement: Judgement; readonly doNotRide: boolean } | null;
+  /** A pressure read in a garage, and where the ride starts; null for all else. */
+  readonly indoors: Indoors | null;
   /** Every point measured, where it was more than one; `value` is the least of them. */
   readonly points: readonly number[];
   /** Of a belt: the force at which its figure holds, as typed; null where none was. */
@@ -79,6 +82,12 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit" | "typ
   /** Of a chain's slack: how the bike stands where its figure holds; null where it names none. */
   readonly stand: Stand | null;
 };
+
+/**
+ * In kPa: `onRoad` is what the tyre shows where the ride starts, which is judged; null where that is not told, or the garage is no warmer: it is judged as it was read. `wanted`: the end of the figure that it is to have, null where none is known.
+ * `set`: what to set indoors for it; null where garage and road are too far apart, or the garage is no warmer.
+ */
+export type Indoors = AirSaid & { readonly onRoad: number | null; readonly wanted: number | null; readonly set: number | null };
 
 /** A reading that was just logged, judged. `first`: of its kind on this bike, or the first of them that cannot be judged. */
 export type JudgedOn = Judged & { readonly bike: BikeId; readonly first: boolean };
@@ -139,6 +148,7 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     freezes: null,
     air: null,
     alarm: null,
+    indoors: null,
     ifSo: unsaid !== null && callsForWork(found.judgement) ? { judgement: found.judgement, doNotRide: isGrave(value, row, found.judgement) } : null,
     points: taken.detail?.points ?? [],
     force: force?.typed ?? null,
@@ -185,20 +195,16 @@ function asAlways(taken: Taken, row: JudgedRow, { ways }: Rig): Taken {
   return { ...taken, detail: { ...detail, conditions: [...(detail?.conditions ?? []), ...always], ...(rpm === undefined ? {} : { rpm }) } };
 }
 
-type Found = { readonly judgement: Judgement; readonly more?: Partial<Pick<Judged, "by" | "add" | "share" | "miscounted" | "freezes" | "air" | "alarm">> };
+type Found = {
+  readonly judgement: Judgement;
+  readonly more?: Partial<Pick<Judged, "by" | "add" | "share" | "miscounted" | "freezes" | "air" | "alarm" | "indoors">>;
+};
 
 function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | null, rig: Rig): Found {
   const { value, detail } = taken;
   switch (kind) {
-    case "cold pressure": {
-      if (own === null || own.low === null || own.high === null)
-        return value < FLAT_BELOW.kPa ? { judgement: flat(value), more: { alarm: "flat" } } : { judgement: cannotTell("limit") };
-      const { add, ...judgement } = judgePressure(value, { min: own.low, max: own.high }, PRESSURE_RULE, own.source);
-      // With more load it takes at least what it takes with less: too low for less is told, right for less says nothing.
-      if (own.lighter === true && (judgement.is === "cannot tell" || judgement.side !== "low")) return { judgement: cannotTell("load") };
-      const isFlat = value < FLAT_BELOW.kPa && judgement.is === "beyond limit" && judgement.side === "low";
-      return { judgement, more: isFlat ? { add, alarm: "flat" } : { add } };
-    }
+    case "cold pressure":
+      return pressure(taken, own);
     case "tread":
       return tread(value, row, own, rig);
     case "battery voltage": {
@@ -251,6 +257,27 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
       return { judgement: isWithPlate(taken) && !callsForWork(judgement) ? cannotTell("lining alone") : judgement };
     }
   }
+}
+
+/** A pressure read in a garage that is warmer than the road is judged as it will be out there. */
+function pressure({ value: read, detail }: Taken, own: Figure | null): Found {
+  const onRoad = detail?.air === undefined ? null : shownOutside(read, detail.air);
+  const value = onRoad ?? read;
+  const at = (wanted: number | null, judgement: Judgement, more: Found["more"] = {}): Found => ({
+    judgement,
+    more:
+      detail?.air === undefined
+        ? more
+        : { ...more, indoors: { ...detail.air, onRoad, wanted, set: onRoad === null ? null : toSetIndoors(wanted, detail.air, MOST_OVER) } },
+  });
+  if (own === null || own.low === null || own.high === null)
+    return value < FLAT_BELOW.kPa ? at(null, flat(value), { alarm: "flat" }) : at(null, cannotTell("limit"));
+  const { add, ...judgement } = judgePressure(value, { min: own.low, max: own.high }, PRESSURE_RULE, own.source);
+  const wanted = add < 0 ? own.high : own.low;
+  // With more load it takes at least what it takes with less: too low for less is told, right for less says nothing.
+  if (own.lighter === true && (judgement.is === "cannot tell" || judgement.side !== "low")) return at(wanted, cannotTell("load"));
+  const isFlat = value < FLAT_BELOW.kPa && judgement.is === "beyond limit" && judgement.side === "low";
+  return at(wanted, judgement, isFlat ? { add, alarm: "flat" } : { add });
 }
 
 /** So little is unsafe on any bike, whatever is wanted of this one. */
@@ -424,16 +451,31 @@ export function judgeAll(measured: readonly Taken[], rig: Rig): readonly Judged[
     const standing = left.length > 0 ? left : those;
     const last = standing.at(-1);
     if (last === undefined) return [];
-    // Both pads of a pair stand beside each other; anything else read twice is read better the second time.
-    const beside = standing.filter(({ detail, loggedAt }) => detail?.side !== undefined && loggedAt === last.loggedAt);
-    const judged = (beside.length > 1 ? beside : [last]).flatMap((taken) => judgeTaken(taken, rig) ?? []);
+    const judged = besideLast(standing, last).flatMap((taken) => judgeTaken(taken, rig) ?? []);
     return judged.length === 0 ? [] : [judged.reduce((worst, each) => (graver(worst.judgement, each.judgement) === worst.judgement ? worst : each))];
   });
 }
 
+/** Of what wears, all that was measured of one part on its day stands, and the least of it tells; anything else read twice is read better the second time. @param standing in order */
+function besideLast(standing: readonly Taken[], last: Taken): readonly Taken[] {
+  const grows = isJudged(last.kind) ? judgedRow(last.kind).grows : null;
+  if (grows === null) return [last];
+  let beside: Taken[] = [];
+  for (const taken of standing) {
+    const before = beside.at(-1);
+    // Said in one breath, or no more than was there: of the same part. More than that is of a new one, or the figure before was misread.
+    const isOne = before !== undefined && before.loggedAt === taken.loggedAt && before.ordinal < taken.ordinal && before.detail?.state === taken.detail?.state;
+    const least = Math.min(...beside.map(({ value }) => value));
+    const isLeftAnew = taken.detail?.state === "left" && before?.detail?.state !== "left";
+    beside = isOne || (!isLeftAnew && taken.value - least <= grows && !isWithPlate(taken)) ? [...beside, taken] : [taken];
+  }
+  return beside.filter((each) => !isWithPlate(each) || each === last);
+}
+
 /** The judgements as the schedule takes them. */
 export const verdictsOf = (judged: readonly Judged[]): readonly Verdict[] =>
-  judged.flatMap(({ item, on, judgement, id, kind, place, value, unit, typed }) => {
+  judged.flatMap(({ item, on, judgement, id, kind, place, value: read, unit, typed, indoors: garage }) => {
+    const value = garage?.onRoad ?? read;
     if (item === null) return [];
     const told = judgement.is === "cannot tell" ? null : judgement;
     const limit = told === null || told.side === null ? null : told.side === "low" ? told.limit.min : told.limit.max;

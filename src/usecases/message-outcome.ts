@@ -14,6 +14,7 @@ import type { DefectShown } from "./defect-shown.ts";
 import type { FluidPut } from "./fluids.ts";
 import type { FuelShown } from "./fuel.ts";
 import type { JudgedOn } from "./judge.ts";
+import type { SetIndoors } from "./judge-tyres.ts";
 import type { LimitSaid } from "./limits-said.ts";
 import type { NotFitted } from "./not-fitted.ts";
 import type { Question } from "./question.ts";
@@ -105,6 +106,9 @@ export type MessageOutcome =
   | { readonly is: "asked"; readonly question: Question; readonly learnt?: Learned; readonly several?: number; readonly unread?: readonly string[] }
   /** A spec asked for, of the bot by name: one answer for each bike meant. */
   | { readonly is: "specs"; readonly answers: readonly SpecAnswer[] }
+  /** What to set in a warm garage before a cold road, asked for likewise. */
+  | { readonly is: "indoors"; readonly answer: SetIndoors }
+  | { readonly is: "not indoors"; readonly why: Refusal }
   /** How something is measured, asked of the bot by name. */
   | { readonly is: "how to"; readonly kinds: readonly ReadingKind[] }
   /** A row of an open table, asked for likewise. */

@@ -3,7 +3,9 @@
 import type { BikeId } from "../core/ids.ts";
 import type { Conversion } from "../core/quantity/conversion.ts";
 import { askConvert } from "../core/quantity/convert-question.ts";
-import type { Intent } from "../core/reading/intent.ts";
+import type { AirSaid } from "../core/reading/detail.ts";
+import type { Intent, Meant } from "../core/reading/intent.ts";
+import { kindRow } from "../core/reading/kinds.ts";
 import { bikesTold } from "../message/first-bikes.ts";
 import { howAsked } from "../message/how-asked.ts";
 import { read } from "../message/read.ts";
@@ -15,6 +17,7 @@ import type { Ctx } from "./context.ts";
 import { withTools } from "./convert.ts";
 import { askedOfFaults } from "./found-wrong.ts";
 import type { Garaged } from "./garage.ts";
+import { pressureIndoors } from "./judge-tyres.ts";
 import { settle } from "./log-set.ts";
 import type { FirstSeen, Heard, MessageOutcome } from "./message-outcome.ts";
 import { itemNotFitted } from "./not-fitted.ts";
@@ -47,6 +50,7 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
     const meant = read(heard.text, knownOf(ctx, all));
     if (heard.again === true && meant.intents.length === 0) await q.drafts.letGoOfMessage(heard.message);
     if (meant.tooLong) return heard.addressed ? { is: "too long" } : { is: "silence" };
+    if (meant.indoors !== null) return heard.addressed ? setIndoorsAsked(ctx, meant.indoors) : { is: "silence" };
     if (meant.intents.length === 0)
       return (
         (await answeredPlainly(q, ctx, all, heard)) ??
@@ -64,6 +68,16 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
     });
   });
   return acted.first ? acted.value : { is: "seen before" };
+}
+
+function setIndoorsAsked(ctx: Ctx, { want, air }: NonNullable<Meant["indoors"]>): MessageOutcome {
+  const typed = ({ value, unit }: AirSaid["garage"]): string => `${value} ${unit}`;
+  const garage = typed(air.garage);
+  // A bare figure is in the only unit that tyres are set so in.
+  const usual = Object.entries(kindRow("cold pressure").usual).filter(([, [low, high]]) => Number(want) >= low && Number(want) <= high);
+  const bare = /\p{L}/u.test(want) || ctx.who.pressure !== null || usual.length !== 1 ? "" : ` ${usual[0]?.[0] ?? ""}`;
+  const answer = pressureIndoors(ctx, { want: `${want}${bare}`, garage, road: air.road === null ? garage : typed(air.road) });
+  return answer.is === "done" ? { is: "indoors", answer: answer.value } : { is: "not indoors", why: answer.why };
 }
 
 /** Where it names work at what the bikes meant have not, that is said. */

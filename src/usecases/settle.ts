@@ -18,6 +18,7 @@ import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import { Conflict } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
+import { kindOn } from "../trade/defects.ts";
 import { type Ctx, languagesOf } from "./context.ts";
 import { type FluidPut, fluidsPut } from "./fluids.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
@@ -126,9 +127,13 @@ export async function save(q: Repos, ctx: Ctx, intents: readonly Intent[], all: 
       if (intent.do === "record work") {
         work.push(workOf(ctx, intent, g, source, ordinal++));
         const { fault, on: days } = intent;
-        if (fault !== undefined) defects.push(defectRecord(ctx, { bike: g.bike.id, ...fault, on: days.to, dial, from: "message" }, source, ordinal++));
+        if (fault !== undefined)
+          defects.push(
+            defectRecord(ctx, { bike: g.bike.id, ...fault, kind: kindOn(fault.kind, g.bike.equipment), on: days.to, dial, from: "message" }, source, ordinal++),
+          );
       } else {
-        const { kind, words } = intent;
+        const kind = kindOn(intent.kind, g.bike.equipment);
+        const { words } = intent;
         defects.push(defectRecord(ctx, { bike: g.bike.id, kind, words, grade: null, on: intent.on, dial, from: "message" }, source, ordinal++));
       }
       if (dial === null || on.from !== on.to) continue;

@@ -23,6 +23,11 @@ export const GERMAN: readonly Case[] = [
   c("vorne 2,3 bar, hinten 2,5 bar", "cold pressure/front 2.3 bar@Bramble", "cold pressure/rear 2.5 bar@Bramble"),
   c("v 2,3 h 2,5", "cold pressure/front 2.3 bar@Bramble", "cold pressure/rear 2.5 bar@Bramble"),
   c("Hinterreifen ist platt, 0 bar", "cold pressure/rear 0 bar@Bramble", "D puncture “Hinterreifen ist platt”@Bramble"),
+  c(
+    "vorne 2,5 bar, Garage 20 °C, draußen -2 °C",
+    'cold pressure/front 2.5 bar@Bramble {"air":{"garage":{"value":20,"unit":"°C"},"road":{"value":-2,"unit":"°C"}}}',
+  ),
+  c("hinten verliert 0,2 bar pro Woche", "D puncture “hinten verliert 0,2 bar pro Woche”@Bramble"),
   // Eine Beladung gilt für beide Reifen.
   ...["vorne 2,6 bar, hinten 2,9 bar zu zweit", "zu zweit: vorne 2,6 bar, hinten 2,9 bar"].map((say) =>
     c(say, 'cold pressure/front 2.6 bar@Bramble {"load":"two-up"}', 'cold pressure/rear 2.9 bar@Bramble {"load":"two-up"}'),

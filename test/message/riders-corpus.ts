@@ -66,6 +66,11 @@ export const RIDERS_SAY: readonly Case[] = [
   c("front tyre is flat, 0 psi", "cold pressure/front 0 psi@Heron", "D puncture “front tyre is flat”@Heron"),
   c("rear tyre went flat overnight, 4 psi", "cold pressure/rear 4 psi@Heron", "D puncture “rear tyre went flat overnight”@Heron"),
   c("rear flat, 0.2 bar", "cold pressure/rear 0.2 bar@Heron", "D puncture “rear flat”@Heron"),
+  // What a tyre lost within a week is a leak, and no reading.
+  c("rear lost 5 psi overnight", "D puncture “rear lost 5 psi overnight”@Heron"),
+  c("rear tyre lost 10 psi overnight", "D puncture “rear tyre lost 10 psi overnight”@Heron"),
+  c("rear loses 3 psi a week", "D puncture “rear loses 3 psi a week”@Heron"),
+  c("rear dropped to 28 psi", "cold pressure/rear 28 psi@Heron"),
   // A day to come says nothing of when a thing was read.
   c("lubed the chain for Saturday", "W chain.lubricate=done@Heron"),
   c("tank filled 12.8 L at 14,610", 'fuel 12.8 L@Heron {"full":true}', "odometer 14610 mi@Heron"),

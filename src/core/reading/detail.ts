@@ -1,6 +1,7 @@
 // What is known of a reading beside its value: under which conditions, at how many points, of which part.
 
 import type { DistanceUnit } from "../quantity/distance.ts";
+import type { UnitId } from "../quantity/units.ts";
 import type { SpecUse } from "../spec/spec.ts";
 
 /** Conditions that a reading can be taken under, where they change what it says. */
@@ -22,11 +23,17 @@ export const CONDITIONS_READ = [
 ] as const;
 export type ConditionRead = (typeof CONDITIONS_READ)[number];
 
+/** Temperatures as typed. `road`: null where only the garage's was said. */
+export type AirSaid = { readonly garage: Warmth; readonly road: Warmth | null };
+type Warmth = { readonly value: number; readonly unit: UnitId };
+
 /** Only what was said. In an intent `points` are in the unit typed, in a record in the canonical unit of the kind. */
 export type ReadingDetail = {
   readonly conditions?: readonly ConditionRead[];
   /** How the bike is loaded, where it was said: what is wanted of a pressure or a sag goes by it. */
   readonly load?: SpecUse;
+  /** Of a pressure: how warm the garage was in which it was read, and how warm it is where the ride starts, where that was said. */
+  readonly air?: AirSaid;
   /** Of a battery: for how many hours it had stood, where that was said; 0 for some minutes. */
   readonly stood?: number;
   /** With what force a belt was pressed, as typed. */

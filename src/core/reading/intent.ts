@@ -7,7 +7,7 @@ import type { BikeId, ItemKey } from "../ids.ts";
 import type { DistanceUnit } from "../quantity/distance.ts";
 import type { HowWeKnow, Outcome } from "../schedule/facts.ts";
 import type { ItemValue, WorkDetail } from "../work-detail.ts";
-import type { ReadingDetail } from "./detail.ts";
+import type { AirSaid, ReadingDetail } from "./detail.ts";
 import type { Place, ReadingKind, ReadingUnit } from "./kinds.ts";
 
 /** What the member typed, to the letter, and the unit word if there was one. */
@@ -117,7 +117,8 @@ export type Gap =
         | "trip"
         | "grew"
         | "no such code"
-        | "code to come";
+        | "code to come"
+        | "two temperatures";
       /** Of what grew: the reading before, in the canonical unit, with the unit it was read in. */
       readonly before?: { readonly value: number; readonly unit: ReadingUnit; readonly on: LocalDate };
     };
@@ -134,4 +135,6 @@ export type Meant = {
   readonly unread: readonly string[];
   /** Longer than what is read: answered, not read. */
   readonly tooLong: boolean;
+  /** What to set in a garage before a ride on a colder road, asked for: the pressure wanted as typed, and how warm both are. */
+  readonly indoors: { readonly want: string; readonly air: AirSaid } | null;
 };

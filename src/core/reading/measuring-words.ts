@@ -71,7 +71,21 @@ export type MeasuringWords = {
     readonly up: readonly string[];
     /** Beside so little that it can only be what was put in or let out, or is missing: "put 3 psi in", "3 psi low". */
     readonly little: readonly string[];
+    /** That a tyre gave air away, which defect that is, and over how long: so soon that it leaks, or so late that a sound one does. */
+    readonly leaks: readonly string[];
+    readonly leak: string;
+    readonly soon: readonly string[];
+    readonly late: readonly string[];
   };
+  /** Where a temperature was read: in a garage, or where the ride starts; what may stand beside it; and, before a pressure, that it is the one wanted. */
+  readonly airs: {
+    readonly garage: readonly string[];
+    readonly road: readonly string[];
+    readonly beside: readonly string[];
+    readonly wants: readonly string[];
+  };
+  /** How far a disc or a rim runs out of true: no thickness of it. */
+  readonly runout: readonly string[];
   /** That a tyre holds nothing. */
   readonly flat: readonly string[];
   /** What is done at a chain by its slack where only its name and a length are said. */

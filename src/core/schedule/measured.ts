@@ -1,4 +1,4 @@
-// Items that a reading does: a tread depth logged is the tread measured.
+// Items that a reading does: a tread depth logged is the tread measured, a pad's thickness the pads. An item that asks for more than a figure, such as sprockets looked at beside the chain, is none of these.
 
 import type { LocalDate } from "../calendar/dates.ts";
 import type { PlanItem } from "../plan/plan.ts";
@@ -36,13 +36,9 @@ export function measuredJobs(items: readonly PlanItem[], measured: readonly Meas
     if (measuredBy === null) return [];
     const { kind, place } = measuredBy;
     const places = place === "both" ? BOTH : [place];
-    const read = measured.filter((each) => each.kind === kind && places.some((at) => at === each.place));
+    const read = measured.filter((each) => each.kind === kind && places.some((at) => at === each.place || sidesOf(at).some((side) => side === each.place)));
     // As it stood on each of those days.
-    const done = read.map(({ on: day }) =>
-      places
-        .map((at) => read.filter((each) => each.place === at && each.on <= day).reduce<LocalDate | null>(later, null))
-        .reduce((a, b) => (a === null || b === null ? null : a < b ? a : b)),
-    );
+    const done = read.map(({ on: day }) => places.map((at) => lookedAt(at, read, day)).reduce((a, b) => (a === null || b === null ? null : a < b ? a : b)));
     return [...new Set(done)]
       .filter((on) => on !== null && on !== undefined)
       .sort()
@@ -51,4 +47,16 @@ export function measuredJobs(items: readonly PlanItem[], measured: readonly Meas
 }
 
 const BOTH: readonly Place[] = ["front", "rear"];
+const SIDES: readonly Place[] = ["front left", "front right"];
+const sidesOf = (at: Place | null): readonly Place[] => (at === "front" ? SIDES : []);
+
+/** The day up to which all of a place was read: at once, or of its two sides the one read longest ago; null where it never was. */
+function lookedAt(at: Place | null, read: readonly Measured[], day: LocalDate): LocalDate | null {
+  const of = (place: Place | null) => read.filter((each) => each.place === place && each.on <= day).reduce<LocalDate | null>(later, null);
+  const whole = of(at);
+  const [left, right] = sidesOf(at).map(of);
+  const sides = left == null || right == null ? null : left < right ? left : right;
+  return whole === null || (sides !== null && sides > whole) ? sides : whole;
+}
+
 const later = (latest: LocalDate | null, { on }: Measured): LocalDate => (latest === null || on > latest ? on : latest);

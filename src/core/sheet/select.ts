@@ -77,7 +77,7 @@ function ofService(facts: Facts, moment: Moment, mark: Ridden) {
   const passed = [...falls, ...unknownAt(facts, moment, mark, charted).filter(({ item }) => !listed.has(item))];
   // Where nothing falls due there is no service; what cannot wait is not left for a later one than the next.
   const isNext = mark <= (nextMark(facts, moment) ?? mark) + near;
-  const entries = passed.length > 0 && isNext ? withUnknown(facts, moment, passed) : passed;
+  const entries = passed.length > 0 && isNext ? withUnknown(facts, moment, withMeasured(facts, moment, passed)) : passed;
   return { likely, placed, entries };
 }
 
@@ -93,6 +93,17 @@ function unknownAt(facts: Facts, moment: Moment, mark: Ridden, charted: Readonly
   if (!passed) return [];
   const unknown = dueList(facts, moment).filter(({ item, status, habit }) => charted.has(item) && status === "no record" && !habit);
   return unknown.map((due): SheetEntry => ({ item: due.item, why: "there", due }));
+}
+
+/** What was read near its limit is done as the plan asks, and yet looked at again with the next service, where what it will take is bought for. */
+function withMeasured(facts: Facts, moment: Moment, entries: readonly SheetEntry[]): readonly SheetEntry[] {
+  const read = new Set(facts.plan.items.filter(({ measuredBy }) => measuredBy !== null).map(({ key }) => key));
+  for (const { item } of entries) read.delete(item);
+  if (read.size === 0) return entries;
+  const near = dueList(facts, moment).filter(
+    ({ item, habit, legs }) => !habit && read.has(item) && legs.some(({ by, state }) => by === "verdict" && state === "soon"),
+  );
+  return [...entries, ...near.map((due): SheetEntry => ({ item: due.item, why: "near", due }))];
 }
 
 /** What a used bike with nothing on record wants first, behind what is listed by its own. */

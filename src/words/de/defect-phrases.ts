@@ -601,6 +601,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "low engine oil": [],
     "mixed brake fluid": [],
     "mixed clutch fluid": [],
+    // By what the bike is fitted with.
+    "damaged lithium battery": [],
   },
   whole: {
     puncture: ["plattfuß", "platter reifen", "reifenpanne", "platten vorne", "platten hinten", "platten vorn", "einen platten"],

@@ -21,6 +21,8 @@ export const ENGLISH_DEFECTS = {
   "flat battery": "Charge it, and look at the voltage again after a night's rest: a battery that falls back is done.",
   "damaged battery":
     "Never charge or jump-start a battery that is frozen, swollen, cracked or leaking: it can burst. Thaw it free of frost; with a case that is not whole, replace it.",
+  "damaged lithium battery":
+    "Do not ride, and never charge or jump-start it: a lithium battery that is swollen, hot, cracked or leaking can catch fire. Outdoors with it, or with the whole bike, away from anything that burns, and have its maker or a dealer say how it is got rid of. A new one is charged with its own charger.",
   "not charging": "It runs until the battery is empty, and then stops wherever it is: measure at the battery with the engine running.",
   "warning light": "Look up what it says in the owner's manual before you ride; for oil pressure stop the engine at once.",
   "fuel leak": "Do not ride, do not start it: close the tap, keep flames away, find where it comes out.",

@@ -560,6 +560,8 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "low engine oil": [],
     "mixed brake fluid": [],
     "mixed clutch fluid": [],
+    // By what the bike is fitted with.
+    "damaged lithium battery": [],
   },
   whole: {
     "flat battery": ["flat battery", "dead battery"],

@@ -2,7 +2,8 @@
 
 import type { Stand } from "../../core/chain/stand.ts";
 import { callsForWork, type Judgement, type Missing, type VerdictWord } from "../../core/judgement/verdict.ts";
-import type { ConditionRead } from "../../core/reading/detail.ts";
+import { fromCanonical, symbolOf } from "../../core/quantity/units.ts";
+import type { AirSaid, ConditionRead } from "../../core/reading/detail.ts";
 import type { Place, ReadingKind, ReadingUnit } from "../../core/reading/kinds.ts";
 import { isQuantity } from "../../core/reading/value.ts";
 import type { SpecUse } from "../../core/spec/spec.ts";
@@ -10,7 +11,7 @@ import type { JudgedKind } from "../../trade/judged.ts";
 import type { SpecKey } from "../../trade/spec-keys.ts";
 import type { Printer } from "../printer.ts";
 import { KIND_WORDS } from "./kinds.ts";
-import { pressureJudged, valueAsTyped } from "./reading-detail.ts";
+import { decimalsTyped, pressureJudged, valueAsTyped } from "./reading-detail.ts";
 import { readingWords } from "./readings.ts";
 import { englishSpecName } from "./spec-names.ts";
 import { capital, lowered } from "./text.ts";
@@ -38,6 +39,8 @@ export type SaidJudged = {
   readonly stand: Stand | null;
   /** What is worse with a battery than low charge. */
   readonly alarm: "frozen" | "more than flat" | "six volts" | "flat" | null;
+  /** Of a pressure read in a garage: how warm it is there and on the road, and in kPa what it shows on the road and what to set indoors. */
+  readonly indoors: (AirSaid & { readonly onRoad: number | null; readonly wanted: number | null; readonly set: number | null }) | null;
   /** What it comes to if it was taken as it has to be, which nobody said; null where that calls for no work. */
   readonly ifSo: { readonly judgement: Judgement; readonly doNotRide: boolean } | null;
 };
@@ -263,6 +266,31 @@ export const judgeWords = (p: Printer) => {
     const so = judgement.missing.some((each) => each === "cold" || each === "cooled") ? "cold" : "upright";
     return ` If it reads so ${so} too: ${ifSo.doNotRide ? `do not ride. ${what}` : lowered(what)}`;
   };
+  /** Read in a garage: what it is on the road, and what to set where; nothing is let out by a figure that falls outside. */
+  const inGarage = (j: SaidJudged, air: NonNullable<SaidJudged["indoors"]>, called: string): string => {
+    if (j.judgement.is === "cannot tell" || !isQuantity(j.unit)) return cause(j, called);
+    const { unit } = j;
+    const at = ({ value, unit: degrees }: AirSaid["garage"]): string => `${p.figure(value, 0)} ${symbolOf(degrees)}`;
+    const wanted = air.wanted ?? 0;
+    const fine = (kPa: number): string => pressureJudged(p, kPa, wanted, { ...j, unit });
+    const add = j.add ?? 0;
+    const off = add === 0 ? "good" : `${fine(Math.abs(add))} ${add > 0 ? "low" : "high"}`;
+    const held = limitOf(j, " wanted", fine);
+    const stop = j.doNotRide ? ` Do not ride before it is set${add > 0 ? ", and look for what let it out" : ""}.` : "";
+    const ask = `/tyre pressure want:${fine(wanted)} garage:${at(air.garage)} road:…`;
+    if (air.road === null)
+      return `${called} at ${at(air.garage)} in the garage: ${add > 0 ? `${off}, add ${fine(add)} there` : off} (${held}). Where the ride starts colder it will be lower${add < 0 ? ", so let nothing out by this" : ""}: what to set in the garage says ${ask}.${stop}`;
+    if (air.onRoad === null)
+      return `${called} at ${at(air.garage)} in the garage: ${off} as it was read (${held}). Set the ${fine(wanted)} wanted where the ride starts, at ${at(air.road)}, with the tyre cold from standing there; in a garage that is no warmer set it no lower than that: never underfill a tyre by arithmetic.${stop}`;
+    const there = `${p.figure(fromCanonical(air.onRoad, unit), Math.max(decimalsTyped(unit, j.typed), unit === "psi" ? 1 : 0))} ${symbolOf(unit)}`;
+    const set =
+      air.set === null
+        ? ` Set the ${fine(wanted)} wanted where the ride starts: from the garage that is too far to correct.`
+        : add === 0
+          ? ""
+          : ` Set ${fine(air.set)} indoors, or ${fine(wanted)} where the ride starts, cold.`;
+    return `${called} at ${at(air.garage)} is about ${there} at ${at(air.road)} on the road: ${off} (${held}).${set}${stop} Check it again after riding out and standing: never above what the tyre's sidewall allows.`;
+  };
   const pressure = (j: SaidJudged, called: string): string => {
     if (j.judgement.is === "cannot tell") return cause(j, called);
     if (j.alarm === "flat") {
@@ -271,6 +299,7 @@ export const judgeWords = (p: Printer) => {
       const held = j.by === "spec" ? `${limitOf(j, " wanted", () => fine)}` : `no road motorcycle is ridden on less than ${fine}, common practice`;
       return `${called}: flat (${held}). Do not ride on it, and look for what let it out. A tyre that was ridden flat is looked at inside before it is used again.`;
     }
+    if (j.indoors !== null) return inGarage(j, j.indoors, called);
     const add = j.add ?? 0;
     const { min, max } = j.judgement.limit;
     const fine = (kPa: number): string => (!isQuantity(j.unit) ? "" : pressureJudged(p, kPa, (add < 0 ? max : min) ?? 0, { ...j, unit: j.unit }));

@@ -1,7 +1,7 @@
 // A reading's value as finely as it was typed, and what was said beside it.
 
 import { decimalsOf, fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
-import type { ReadingDetail } from "../../core/reading/detail.ts";
+import type { AirSaid, ReadingDetail } from "../../core/reading/detail.ts";
 import { kindRow, type ReadingKind, type ReadingUnit } from "../../core/reading/kinds.ts";
 import { isQuantity } from "../../core/reading/value.ts";
 import type { Printer } from "../printer.ts";
@@ -55,6 +55,11 @@ export function pressureJudged(p: Printer, kPa: number, wanted: number, reading:
   return `${p.figure(fromCanonical(kPa, unit), finer)} ${symbolOf(unit)}`;
 }
 
+const warmth = (p: Printer, { value, unit }: AirSaid["garage"]): string => `${p.figure(value, 0)} ${symbolOf(unit)}`;
+
+/** "garage 20 °C, road 2 °C". */
+export const airWords = (p: Printer, { garage, road }: AirSaid): string => `garage ${warmth(p, garage)}${road === null ? "" : `, road ${warmth(p, road)}`}`;
+
 /** " (inner, points 3.5 and 4 mm, as found)"; empty when nothing was said. */
 export function detailTail(p: Printer, detail: ReadingDetail | null, unit: ReadingUnit): string {
   if (detail === null) return "";
@@ -66,6 +71,7 @@ export function detailTail(p: Printer, detail: ReadingDetail | null, unit: Readi
     ...(detail.rpm === undefined ? [] : [`at ${p.figure(detail.rpm, 0)} rpm`]),
     ...(detail.state === undefined ? [] : [detail.state === "found" ? "as found" : "as left"]),
     ...(detail.load === undefined ? [] : [detail.load]),
+    ...(detail.air === undefined ? [] : [airWords(p, detail.air)]),
     ...(detail.conditions ?? []).map((each) => (each === "rested" ? `${CONDITION_WORDS.rested}${stoodWords(p, detail.stood ?? 0)}` : CONDITION_WORDS[each])),
     ...(detail.force === undefined ? [] : [`at ${detail.force}`]),
     ...(detail.full === true ? ["tank full"] : []),

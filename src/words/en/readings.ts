@@ -275,6 +275,8 @@ function strange(
       return `${capital(about)}${of} is a long way from the last one.${before} Is it right?`;
     case "out of range":
       return `${capital(about)}${of} is outside what a motorcycle shows. Type it again, or let it go.`;
+    case "two temperatures":
+      return `${capital(about)}${of}: which of the temperatures is the garage's, and which the road's? Type it again with the words, such as “front 36 psi, garage 20 °C, road 2 °C”, or let it go.`;
     case "grew":
       return `${capital(about)}${of} is more than was left before, and nothing new is on record since. Is it right?`;
     case "no such code":

@@ -1,0 +1,116 @@
+// "36 psi, garage 20 °C, road 2 °C": how warm it was where a tyre was read, and how warm it is where the ride starts, told apart by the words beside.
+
+import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
+import type { AirSaid } from "../core/reading/detail.ts";
+import type { Vocabulary } from "../core/reading/vocabulary.ts";
+import { among } from "./among.ts";
+import type { Part } from "./clauses.ts";
+import type { Phrases } from "./phrases.ts";
+import type { NumberToken, Token } from "./scan.ts";
+
+/** `unsure`: several temperatures, and no words that say which is which. `spans`: tokens that say nothing else. */
+export type Airs = { readonly is: "said"; readonly air: AirSaid; readonly spans: readonly Part[] } | { readonly is: "unsure"; readonly spans: readonly Part[] };
+
+type Side = "garage" | "road";
+type Warmth = { readonly at: number; readonly value: number; readonly unit: UnitId; side: Side | null };
+
+/** Null where a message says nothing of a garage, or nothing of a pressure: one temperature alone is the air's. */
+export function airsIn(tokens: readonly Token[], phrases: Phrases, { measuring }: Vocabulary): Airs | null {
+  if (!tokens.some((token) => isWarmth(token))) return null;
+  const { garage, road, wants } = measuring.airs;
+  const sideAt = (at: number): Side | null => {
+    const token = tokens[at];
+    return token?.is !== "word" ? null : among(garage, token.folded) ? "garage" : among(road, token.folded) ? "road" : null;
+  };
+  const ends = phrases.place.some(({ are }) => are.some((place) => place === "front" || place === "rear"));
+  const spoken =
+    ends ||
+    tokens.some(
+      (token) => (token.is === "number" && token.units.some((unit) => dimensionOf(unit) === "pressure")) || (token.is === "word" && among(wants, token.folded)),
+    );
+  if (!spoken) return null;
+  const coolant = phrases.kind.filter(({ are }) => are.some((kind) => kind === "coolant strength"));
+  const warmths: Warmth[] = [];
+  const spans: Part[] = [];
+  // A place said in a segment of its own, "set in the garage, 20 C".
+  let carried: Side | null = null;
+  for (const segment of segmentsOf(tokens)) {
+    const ats = tokensIn(segment);
+    const sides = ats.flatMap((at) => sideAt(at) ?? []);
+    const own = coolant.some(({ at }) => at >= segment.from && at <= segment.to)
+      ? []
+      : ats.flatMap((at): Warmth[] => {
+          const token = tokens[at];
+          const unit = token === undefined ? null : isWarmth(token);
+          return token?.is === "number" && unit !== null ? [{ at, value: signed(tokens, at, token), unit, side: null }] : [];
+        });
+    const one = new Set(sides).size === 1 ? (sides[0] ?? null) : null;
+    for (const [n, each] of own.entries())
+      each.side = own.length === sides.length ? (sides[n] ?? null) : own.length > 1 ? null : sides.length === 0 ? carried : one;
+    carried = own.length === 0 ? (one ?? carried) : null;
+    for (const each of own) spans.push(spanOf(tokens, segment, each.at, measuring.airs));
+    warmths.push(...own);
+  }
+  const of = (side: Side): readonly Warmth[] => warmths.filter((each) => each.side === side);
+  const [inside, outside] = [of("garage"), of("road")];
+  const [first, second] = [inside[0], outside[0]];
+  if (warmths.length === 1) return first === undefined ? null : { is: "said", air: { garage: amount(first), road: null }, spans };
+  if (warmths.length === 2 && first !== undefined && second !== undefined) return { is: "said", air: { garage: amount(first), road: amount(second) }, spans };
+  return warmths.length === 0 ? null : { is: "unsure", spans };
+}
+
+const amount = ({ value, unit }: Warmth) => ({ value, unit });
+
+function isWarmth(token: Token): UnitId | null {
+  const [unit] = token.is === "number" ? token.units : [];
+  return unit !== undefined && dimensionOf(unit) === "temperature" ? unit : null;
+}
+
+/** "-5 °C", "minus" is a word of the season's and seldom typed. */
+const signed = (tokens: readonly Token[], at: number, token: NumberToken): number => {
+  const before = tokens[at - 1];
+  return before?.is === "break" && before.mark === "-" && before.end === token.start ? -token.value : token.value;
+};
+
+/** Between commas and ends. */
+function segmentsOf(tokens: readonly Token[]): readonly Part[] {
+  const parts: Part[] = [];
+  let from = 0;
+  for (let at = 0; at <= tokens.length; at++) {
+    const token = tokens[at];
+    if (token !== undefined && !(token.is === "break" && MARKS.includes(token.mark))) continue;
+    if (at > from) parts.push({ from, to: at - 1 });
+    from = at + 1;
+  }
+  return parts;
+}
+const MARKS = [",", ";", ".", ":", "(", ")", "\n", "!", "?"];
+
+const tokensIn = ({ from, to }: Part): readonly number[] => Array.from({ length: to - from + 1 }, (_, n) => from + n);
+
+/** The temperature with the words of its place around it. */
+function spanOf(tokens: readonly Token[], { from, to }: Part, at: number, { garage, road, beside }: Vocabulary["measuring"]["airs"]): Part {
+  const isBeside = (n: number): boolean => {
+    const token = tokens[n];
+    if (token?.is === "break") return token.mark === "-" || token.mark === "=";
+    return token?.is === "word" && [garage, road, beside].some((list) => among(list, token.folded));
+  };
+  const span = { from: at, to: at };
+  while (span.from > from && isBeside(span.from - 1)) span.from--;
+  while (span.to < to && isBeside(span.to + 1)) span.to++;
+  return span;
+}
+
+/** "Want 36 on the road, garage 20 C, road 2 C": what is wanted, where that is the only figure that a message has of a pressure. */
+export function wantedIn(tokens: readonly Token[], airs: Airs | null, taken: ReadonlySet<number>, { measuring }: Vocabulary): NumberToken | null {
+  if (airs?.is !== "said" || airs.air.road === null) return null;
+  const figures = tokens.flatMap((token, at) => (token.is === "number" && !taken.has(at) ? [{ token, at }] : []));
+  const [only] = figures;
+  if (only === undefined || figures.length > 1) return null;
+  const isPressure = only.token.units.length === 0 || only.token.units.some((unit) => dimensionOf(unit) === "pressure");
+  const isWanted = [1, 2, 3].some((n) => {
+    const token = tokens[only.at - n];
+    return token?.is === "word" && among(measuring.airs.wants, token.folded);
+  });
+  return isPressure && isWanted ? only.token : null;
+}
