@@ -36,7 +36,7 @@ import { endOf, FULL_MARK, isJudged, type JudgedKind, type JudgedRow, judgedRow,
 import { onItsSide, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
 import { FLAT_BELOW, MOST_OVER, PRESSURE_RULE } from "../trade/tyres.ts";
 import { specFor } from "./specs.ts";
-import { treadBy, treadLimit } from "./tread-limit.ts";
+import { leastOwn, treadBy, treadLimit } from "./tread-limit.ts";
 
 /** Whose limit a reading is held against. "bars": no place is known whose law would ask for more; "bars, state law": the place leaves what is asked in use to its states; "bars, no group": the bike is in none whose place could be said. */
 export const LIMITS_BY = ["spec", "law", "bars", "bars, state law", "bars, no group", "practice", "mark"] as const;
@@ -98,7 +98,7 @@ export const looksSooner = ({ kind, judgement }: Judged): boolean =>
 
 /** What is known of a bike besides what was read. `place`: whose tread law; `homed`: is it at home in a group, which has that place. `use`: how it is loaded. `ways`: how each kind is measured on it, said once. */
 export type Rig = {
-  readonly bike: Pick<Bike, "id" | "equipment">;
+  readonly bike: Pick<Bike, "id" | "kind" | "equipment">;
   readonly specs: readonly Spec[];
   readonly place: string | null;
   readonly homed: boolean;
@@ -307,8 +307,8 @@ function tread(value: number, row: JudgedRow, own: Figure | null, rig: Rig): Fou
   const law = treadLimit(row, rig.place);
   if (own === null) return { judgement: judge(value, law, row.fine) };
   const limit = limitOf(own, row);
-  // Nobody's own limit goes below the law of the place, nor below the bars where no law is known.
-  if ((limit.min ?? 0) >= (law.min ?? 0)) return { judgement: judge(value, limit, row.fine) };
+  // Nobody's own limit goes below what the law of the place asks of any, nor below the bars where no law is known.
+  if ((limit.min ?? 0) >= (leastOwn(rig.place, rig.bike.kind) ?? law.min ?? 0)) return { judgement: judge(value, limit, row.fine) };
   return { judgement: judge(value, law, row.fine), more: { by: treadBy(rig) } };
 }
 

@@ -13,7 +13,7 @@ import { KINDS } from "../../src/trade/kinds.ts";
 import type { SpecKey } from "../../src/trade/spec-keys.ts";
 import { judgeAll, judgeTaken, oneEndNew, type Rig, verdictsOf } from "../../src/usecases/judge.ts";
 
-const BIKE = { id: "b1" as BikeId, equipment: KINDS["chain-drive twin"].equipment };
+const BIKE = { kind: "chain-drive twin", id: "b1" as BikeId, equipment: KINDS["chain-drive twin"].equipment };
 const rig = (specs: readonly Spec[] = [], place: string | null = null, use: Rig["use"] = null): Rig => ({
   bike: BIKE,
   specs,
