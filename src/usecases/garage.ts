@@ -28,6 +28,7 @@ import { OF_TYRES } from "../trade/items/chassis.ts";
 import { isJudged } from "../trade/judged.ts";
 import { PART_ROWS } from "../trade/parts.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
+import { otherBattery } from "./battery-put.ts";
 import { zoneOfBike } from "./context.ts";
 import { ageVerdicts, madeOf, ofPartsOn, ofTheSetOn, tyresAged } from "./fitted.ts";
 import { forecastFor } from "./forecasts.ts";
@@ -157,7 +158,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   const looks = RECHECK_RULES.map(({ item }) => item).filter((item) => rechecks.some((recheck) => recheck.item === item.key));
   const fittings = fittingsOf(parts.work, track);
   const refitted = refittedParts(PART_ROWS, jobs, (job) => placeOf(job, track), bike.knownFrom);
-  const rig: Rig = { ...parts.rig, trips: parts.trips, air: airOf(parts.measured) };
+  const rig: Rig = { ...parts.rig, trips: parts.trips, air: airOf(parts.measured), otherBattery: otherBattery(parts.work, bike.equipment) };
   const judged = judgeAll(ofTheSetOn(ofPartsOn(parts.measured, parts.work, refitted), fittings), rig);
   const aged = tyresAged({ work: parts.work, measured: parts.measured, refitted, fittings }, today);
   const hours = hoursRead(parts.measured);
