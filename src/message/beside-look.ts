@@ -1,10 +1,11 @@
 // What a message says beside a look at something: "checked the valves, one needs a shim". Nobody who says more than that they looked has said that all was well.
 
+import type { ItemKey } from "../core/ids.ts";
 import type { LogReading, RecordWork } from "../core/reading/intent.ts";
 import { among } from "./among.ts";
 import { type Clause, wordAt } from "./clauses.ts";
 import type { Layout } from "./layout.ts";
-import { joinAt } from "./pieces.ts";
+import { joinAt, tokensOf } from "./pieces.ts";
 import { mayStandBeside } from "./work-words.ts";
 
 /** More words than this are talk. */
@@ -25,10 +26,22 @@ export function withBeside(
   readings: readonly LogReading[],
 ): readonly RecordWork[] {
   if (!jobs.some(isLook)) return jobs;
+  const strength = isOfStrength(layout, clause, readings);
+  const looks = strength ? jobs.filter((job) => !isLook(job) || !job.items.every((item) => item === LEVEL)) : jobs;
   const measured = readings.some(({ kind }) => !OF_THE_DAY.includes(kind));
   const beside = piecesOf(layout, clause, used, readings).join(", ");
-  return jobs.map((job) => (isLook(job) ? { ...job, ...(measured ? { outcome: "inspected" as const } : {}), ...(beside === "" ? {} : { beside }) } : job));
+  return looks.map((job) => (isLook(job) ? { ...job, ...(measured ? { outcome: "inspected" as const } : {}), ...(beside === "" ? {} : { beside }) } : job));
 }
+
+/** The line that looks how full the coolant is. */
+const LEVEL = "coolant.inspect" as ItemKey;
+
+/** "Coolant tested -37 °C": how much frost it stands, and nothing of how full it is. */
+const isOfStrength = (layout: Layout, { from, to }: Clause, readings: readonly LogReading[]): boolean => {
+  const { levelWords } = layout.known.vocabulary.measuring;
+  if (!readings.some(({ kind }) => kind === "coolant strength") || readings.some(({ kind }) => kind === "coolant level")) return false;
+  return !tokensOf({ from, to }).some((at) => among(levelWords, wordAt(layout.tokens, at)));
+};
 
 const isLook = ({ outcome }: RecordWork): boolean => outcome === "inspected, within limits";
 

@@ -231,18 +231,31 @@ function beyond(
 ): { readonly to: number; readonly kind: string; readonly past: boolean } | null {
   const { past } = layout.known.vocabulary.defects;
   let wasPast = false;
+  let figures = false;
   for (let at = from; at <= Math.min(to, from + 5); at++) {
     const found = longest(layout.tokens, at, to, index, rules);
     const [rule] = found?.rules ?? [];
+    // "Chain 30 mm tight spot": where it was measured.
+    if (found !== null && figures && isOfFigure(layout, { from: at, to: found.to })) return null;
     if (found !== null && rule !== undefined) return { to: found.to, kind: rule.split("/")[0] ?? "", past: wasPast };
     const word = wordAt(layout.tokens, at);
     // "Rear tread 4 mm cracked": a value read may stand between.
-    if (layout.tokens[at]?.is === "number" && !layout.taken.has(at)) continue;
+    if (layout.tokens[at]?.is === "number" && !layout.taken.has(at)) {
+      figures = true;
+      continue;
+    }
     if (among(past, word)) wasPast = true;
     else if (!layout.taken.has(at) && !among(gap, word) && !leadsToName(layout, at)) return null;
   }
   return null;
 }
+
+const isOfFigure = (layout: Layout, part: Part): boolean =>
+  layout.known.vocabulary.defects.beside.where.includes(
+    tokensOf(part)
+      .map((at) => bare(layout.tokens, at) ?? "")
+      .join(" "),
+  );
 
 /** "Rücklicht an der Heron geht nicht": words that stand for the sake of the name behind them. */
 function leadsToName({ taken, tokens, known: { vocabulary } }: Layout, at: number): boolean {
@@ -256,7 +269,9 @@ function stray(layout: Layout, part: Part): Sighting | null {
   if (!layout.named.some((name) => name.bikes.length > 0 && inside(name, part)) || tokensOf(part).length > 10) return null;
   const index = indexOf(layout.known.vocabulary.defects);
   for (const at of tokensOf(part)) {
-    const sign = layout.taken.has(at) ? null : longest(layout.tokens, at, part.to, index.stray);
+    // "Plug gap": the name of what was read is no sign.
+    const isKind = layout.phrases.kind.some((phrase) => at >= phrase.at && at <= phrase.to && phrase.to > phrase.at);
+    const sign = layout.taken.has(at) || isKind ? null : longest(layout.tokens, at, part.to, index.stray);
     if (sign !== null) return { from: part.from, to: sign.to, kind: null, asks: true };
   }
   return null;

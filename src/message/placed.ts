@@ -224,19 +224,28 @@ function matched(same: readonly Kinded[], places: readonly PlaceAt[], sides: num
   return own;
 }
 
-/** "Cyl 1 in 0.10 ex 0.16, cyl 2 in 0.11": which cylinder a valve is of, where several are counted. */
+/** "Cyl 1 in 0.10 ex 0.16, cyl 2 in 0.11", "exhaust 0.18 cyl 1": which cylinder a valve is of, the one named before it or, where the valves lead, behind it. */
 function cylinderOf(layout: Layout, words: readonly PlacePhrase[], word: PlacePhrase): number | undefined {
   if (word.are.includes("cylinder")) return undefined;
-  const counted = words.filter(({ are, to }) => are.includes("cylinder") && layout.indexes.has(to + 1));
-  const own = counted.findLast(({ at }) => at < word.at);
-  return counted.length < 2 || own === undefined ? undefined : layout.indexes.get(own.to + 1);
+  const counted = words.filter((each) => isCounted(layout, each));
+  const [first] = counted;
+  if (first === undefined) return undefined;
+  const leads = first.at < (words.find(({ are }) => !are.includes("cylinder"))?.at ?? Number.POSITIVE_INFINITY);
+  const own = leads ? counted.findLast(({ at }) => at < word.at) : counted.find(({ at }) => at > word.at);
+  return own === undefined ? undefined : layout.indexes.get(own.to + 1);
 }
+
+/** "Cylinder 2". */
+const isCounted = (layout: Layout, { are, to }: PlacePhrase): boolean => are.includes("cylinder") && layout.indexes.has(to + 1);
 
 /** Valves and cylinders: each figure belongs to the word before it, or to the one behind where the figures come first; a row of figures is counted. */
 function numbered(layout: Layout, all: readonly Kinded[], found: Map<Kinded, Where>): void {
-  const words = layout.phrases.place.filter(({ are }) => are.some((place) => place === "intake" || place === "exhaust" || place === "cylinder"));
   const [firstFigure] = all;
   if (firstFigure === undefined) return;
+  const said = layout.phrases.place.filter(({ are }) => are.some((place) => place === "intake" || place === "exhaust" || place === "cylinder"));
+  // A cylinder that is counted says which valve it is of, where valves are named.
+  const valves = said.filter((word) => !isCounted(layout, word));
+  const words = valves.length > 0 && all.every(({ kind }) => kind === "valve clearance") ? valves : said;
   const before = (words[0]?.at ?? Number.POSITIVE_INFINITY) < firstFigure.figure.at;
   const groups = new Map<number, Kinded[]>();
   const figures = all.map(({ figure }) => figure);
@@ -257,7 +266,7 @@ function numbered(layout: Layout, all: readonly Kinded[], found: Map<Kinded, Whe
     const word = key < 0 ? undefined : words[firstBehind(words, key) - 1];
     const name =
       word?.are.find((place) => place === "intake" || place === "exhaust" || place === "cylinder") ?? (group[0]?.kind === "compression" ? "cylinder" : null);
-    const index = word === undefined ? undefined : (layout.indexes.get(word.to + 1) ?? cylinderOf(layout, words, word));
+    const index = word === undefined ? undefined : (layout.indexes.get(word.to + 1) ?? cylinderOf(layout, said, word));
     for (const state of new Set(group.map((each) => each.state))) {
       const row = group.filter((each) => each.state === state);
       row.forEach((each, n) => {

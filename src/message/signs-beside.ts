@@ -55,7 +55,13 @@ function signIn(layout: Layout, part: Part, used: ReadonlySet<number>, subjects:
     if (found === null || kind === undefined) continue;
     const phrase = wordsOf(layout, { from: at, to: found.to });
     // What names a thing or an end is no sign, and how far a chain hangs is what was read.
-    if (things.rules.has(phrase) || defects.beside.not.includes(phrase) || isPlaceOnly(layout, { from: at, to: found.to })) continue;
+    if (
+      things.rules.has(phrase) ||
+      defects.beside.not.includes(phrase) ||
+      defects.beside.where.includes(phrase) ||
+      isPlaceOnly(layout, { from: at, to: found.to })
+    )
+      continue;
     if (subject.kind === "odometer" && !defects.beside.alone.includes(phrase)) continue;
     const lead = leadOf(layout, part, at, subject);
     if (

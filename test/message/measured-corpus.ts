@@ -177,7 +177,7 @@ export const MEASURED: readonly Case[] = [
   c("2mm left on the front pads", "pad thickness/front 2 mm@Heron"),
   c("battery cranking 9.2 V", 'battery voltage 9.2 V@Heron {"conditions":["under draw"]}'),
   c("battery 13.4 V on the charger", 'battery voltage 13.4 V@Heron {"conditions":["on the charger"]}'),
-  c("valve clearance cyl 1 in 0.10 ex 0.16", "valve clearance/intake 0.1 mm@Heron", "valve clearance/exhaust 0.16 mm@Heron"),
+  c("valve clearance cyl 1 in 0.10 ex 0.16", "valve clearance/intake 1 0.1 mm@Heron", "valve clearance/exhaust 1 0.16 mm@Heron"),
   c("chain 30 mm and oil changed", "chain slack 30 mm@Heron", "record work"),
   c("new front pads at 14,500, old ones 1.5 mm", 'pad thickness/front 1.5 mm@Heron {"state":"found"}', "record work"),
   c("front was 28 so pumped it to 33", 'cold pressure/front 28 psi@Heron {"state":"found"}', 'cold pressure/front 33 psi@Heron {"state":"left"}'),

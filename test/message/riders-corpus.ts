@@ -5,6 +5,23 @@ import type { Case } from "./corpus.ts";
 const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 export const RIDERS_SAY: readonly Case[] = [
+  // A test of its strength is no look at its level.
+  c("coolant tested -5 F", "coolant strength -5 °F@Heron"),
+  c("coolant checked -37 C", "coolant strength -37 °C@Heron"),
+  // The gap of a plug is read, and a plug in a tyre is none.
+  c("Heron plug gap 0.7 mm", "plug gap 0.7 mm@Heron"),
+  c("plug gap 0.7 mm on Heron", "plug gap 0.7 mm@Heron"),
+  // The spot where a chain was measured is no defect; one said as such is.
+  c("chain slack 30 mm, tight spot", "chain slack 30 mm@Heron"),
+  c("chain slack 30 mm at tight spot", "chain slack 30 mm@Heron"),
+  c("chain slack 30 mm at the tight spot", "chain slack 30 mm@Heron"),
+  c("chain slack 30 mm, has a tight spot", "chain slack 30 mm@Heron", "D chain “chain slack 30 mm, has a tight spot”@Heron"),
+  c("chain slack 30 mm, tight spots", "chain slack 30 mm@Heron", "D chain “chain slack 30 mm, tight spots”@Heron"),
+  // Which cylinder a valve is of goes with it, wherever it is said.
+  c("cylinder 2 exhaust 0.18 mm", "valve clearance/exhaust 2 0.18 mm@Heron"),
+  c("exhaust 0.18 cyl 1", "valve clearance/exhaust 1 0.18 mm@Heron"),
+  c("exhaust cyl 3 0.27 mm", "valve clearance/exhaust 3 0.27 mm@Heron"),
+  c("exhaust 0.18 cyl 1, exhaust 0.20 cyl 2", "valve clearance/exhaust 1 0.18 mm@Heron", "valve clearance/exhaust 2 0.2 mm@Heron"),
   // The brakes are their fluid or their pads, and only who bled them has said which.
   c("did the brakes last year", "W ?=done on 2025-01-01@Heron ?item"),
   c("changed the brakes last month", "W ?=replaced on 2026-10-01@Heron ?item"),
@@ -143,8 +160,8 @@ export const RIDERS_SAY: readonly Case[] = [
     "W front-pads.measure=replaced at 14300@Heron",
   ),
   c("4 °C in the garage", "ambient temperature 4 °C@Heron"),
-  c("coolant tested good to -28 °C", "coolant strength -28 °C@Heron", "W coolant.inspect=inspected@Heron"),
-  c("coolant checked, good to -28 °C", "coolant strength -28 °C@Heron", "W coolant.inspect=inspected@Heron"),
+  c("coolant tested good to -28 °C", "coolant strength -28 °C@Heron"),
+  c("coolant checked, good to -28 °C", "coolant strength -28 °C@Heron"),
   c("Today's reading 14,260 mi", "odometer 14260 mi@Heron"),
   c("33 front yesterday 31 today 36 rear", "cold pressure/front 33 psi@Heron on 2026-11-24", "cold pressure/rear 36 psi@Heron on 2026-11-24 ?date"),
   c("battery was 12.1 on Sunday, 12.6 now", 'battery voltage 12.1 V@Heron on 2026-11-22 {"state":"found"}', 'battery voltage 12.6 V@Heron {"state":"left"}'),

@@ -45,10 +45,11 @@ export type DefectWords = {
   /** What is said of a defect behind it and makes another of it: "plugged it". */
   readonly turns: readonly DefectTurn[];
   /** Kinds that have one for each end, where the end is said beside them: "pads worn at the rear". */
-  /** Kinds of defect that a sign beside a reading of a kind is of, where nothing else is named; `not`: signs that only say how the value is, such as a loose chain; `alone`: signs that say so beside what the dial shows too. */
+  /** Kinds of defect that a sign beside a reading of a kind is of, where nothing else is named; `not`: signs that only say how the value is, such as a loose chain; `where`: those that beside a figure say where it was read; `alone`: signs that say so beside what the dial shows too. */
   readonly beside: {
     readonly kinds: Readonly<Partial<Record<ReadingKind, readonly string[]>>>;
     readonly not: readonly string[];
+    readonly where: readonly string[];
     readonly alone: readonly string[];
   };
   readonly byEnd: Readonly<Record<string, { readonly front: string; readonly rear: string }>>;

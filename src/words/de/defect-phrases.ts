@@ -674,6 +674,7 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
   beside: {
     kinds: BESIDE,
     not: ["locker", "zu locker", "viel zu locker", "zu stramm", "viel zu stramm", "zu straff", "lockere", "hängt durch", "hängt", "lose"],
+    where: [],
     alone: ["nagel drin", "schraube drin", "verliert luft"],
   },
 };

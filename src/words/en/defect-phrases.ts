@@ -358,6 +358,11 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
             "stiff links",
             "tight spot",
             "tight spots",
+            "has a tight spot",
+            "has tight spot",
+            "has tight spots",
+            "have a tight spot",
+            "there's a tight spot",
             "rusted",
             "rusty",
           ],
@@ -648,6 +653,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
   beside: {
     kinds: BESIDE,
     not: ["too tight", "very slack", "too slack", "all slack", "very loose", "loose", "hanging"],
+    where: ["tight spot"],
     alone: ["nail in it", "nail", "screw in it", "losing air", "loses air", "cords showing"],
   },
 };
