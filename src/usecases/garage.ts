@@ -10,6 +10,7 @@ import { refitIn, refittedParts } from "../core/parts/pieces.ts";
 import { type FoldedPlan, fold } from "../core/plan/fold.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
 import { type Dial, type DistanceUnit, type Ridden, type Stretch, TENTHS_OF_MM } from "../core/quantity/distance.ts";
+import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Due, Facts, Fitting, Job, Moment, Verdict } from "../core/schedule/facts.ts";
 import { measuredJobs, type Taken } from "../core/schedule/measured.ts";
 import { mends } from "../core/schedule/mending.ts";
@@ -28,11 +29,12 @@ import { OF_TYRES } from "../trade/items/chassis.ts";
 import { isJudged } from "../trade/judged.ts";
 import { PART_ROWS } from "../trade/parts.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
+import { otherBattery } from "./battery-put.ts";
 import { zoneOfBike } from "./context.ts";
 import { ageVerdicts, madeOf, ofPartsOn, ofTheSetOn, tyresAged } from "./fitted.ts";
 import { forecastFor } from "./forecasts.ts";
 import { groupYears } from "./group-riding.ts";
-import { airOf, type Judged, judgeAll, type Rig, verdictsOf } from "./judge.ts";
+import { airOf, type Judged, judgeAll, lastTold, type Rig, verdictsOf } from "./judge.ts";
 import { bareRig, rigsOf } from "./rig.ts";
 import { seenVerdicts } from "./seen-verdicts.ts";
 import { WORN_KINDS, wearingOf } from "./wear.ts";
@@ -53,6 +55,8 @@ export type Garaged = {
   readonly measured: readonly Taken[];
   /** Every reading of what lines are drawn through, oldest first: what wears, and the battery. */
   readonly series: readonly Taken[];
+  /** Every reading of kinds of which the last cannot be judged. */
+  readonly before: readonly Taken[];
   readonly work: readonly WorkRecord[];
   readonly layUps: readonly LayUpRecord[];
   readonly trips: readonly TripRecord[];
@@ -89,6 +93,11 @@ export async function garage(
   const days = await q.readings.everyTaken(swapped);
   const lined = ids.filter((id) => (read.get(id)?.measured ?? []).some(({ kind }) => IN_SERIES.some((each) => each === kind)));
   const series = await q.readings.everyTaken(lined, IN_SERIES);
+  // What cannot be judged takes nothing back of what was found before it.
+  const unsure = new Map(ids.map((id) => [id, unsureKinds(read.get(id)?.measured ?? [], rigs.get(id))] as const));
+  const asked = ids.filter((id) => (unsure.get(id)?.length ?? 0) > 0);
+  const before =
+    asked.length === 0 ? new Map<BikeId, Taken[]>() : await q.readings.everyTaken(asked, [...new Set(asked.flatMap((id) => unsure.get(id) ?? []))]);
   const years = await groupYears(q, bikes, (id) => read.get(id)?.odometers ?? []);
   const garaged: Garaged[] = [];
   for (const bike of bikes) {
@@ -109,6 +118,7 @@ export async function garage(
           odometers: read.get(bike.id)?.odometers ?? [],
           measured: days.get(bike.id) ?? read.get(bike.id)?.measured ?? [],
           series: series.get(bike.id) ?? [],
+          before: before.get(bike.id) ?? [],
           work: work.get(bike.id) ?? [],
           rig: rigs.get(bike.id) ?? bareRig(bike),
           groupYear: years.get(bike.id) ?? null,
@@ -121,10 +131,16 @@ export async function garage(
   return garaged;
 }
 
+/** Kinds of which some last reading cannot be judged, for all that is known of the bike. */
+const unsureKinds = (measured: readonly Taken[], rig: Rig | undefined): readonly ReadingKind[] =>
+  rig === undefined ? [] : [...new Set(judgeAll(measured, rig).flatMap(({ kind, judgement }) => (judgement.is === "cannot tell" ? [kind] : [])))];
+
 /** Kinds of which every reading tells, and not the last alone. */
 const IN_SERIES = [...WORN_KINDS, "battery voltage"] as const;
 
 type Parts = {
+  /** As of the bike. */
+  readonly before: readonly Taken[];
   readonly epochs: readonly Epoch[];
   readonly layUps: readonly LayUpRecord[];
   readonly trips: readonly TripRecord[];
@@ -157,8 +173,10 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   const looks = RECHECK_RULES.map(({ item }) => item).filter((item) => rechecks.some((recheck) => recheck.item === item.key));
   const fittings = fittingsOf(parts.work, track);
   const refitted = refittedParts(PART_ROWS, jobs, (job) => placeOf(job, track), bike.knownFrom);
-  const rig: Rig = { ...parts.rig, trips: parts.trips, air: airOf(parts.measured) };
-  const judged = judgeAll(ofTheSetOn(ofPartsOn(parts.measured, parts.work, refitted), fittings), rig);
+  const rig: Rig = { ...parts.rig, trips: parts.trips, air: airOf(parts.measured), otherBattery: otherBattery(parts.work, bike.equipment) };
+  const ofNow = (taken: readonly Taken[]): readonly Taken[] => ofTheSetOn(ofPartsOn(taken, parts.work, refitted), fittings);
+  const judged = judgeAll(ofNow(parts.measured), rig);
+  const told = lastTold(judged, ofNow([...parts.before, ...parts.measured]), rig);
   const aged = tyresAged({ work: parts.work, measured: parts.measured, refitted, fittings }, today);
   const hours = hoursRead(parts.measured);
   // A wear line is fitted, and a forecast is learnt from the whole track: only when somebody asks for them.
@@ -171,7 +189,11 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     jobs,
     odometer: track,
     hours,
-    verdicts: [...verdictsOf(judged).filter((verdict) => !isSettled(verdict, parts, plan.items)), ...ageVerdicts(aged), ...seenVerdicts(parts.defects)],
+    verdicts: [
+      ...verdictsOf([...judged, ...told]).filter((verdict) => !isSettled(verdict, parts, plan.items)),
+      ...ageVerdicts(aged),
+      ...seenVerdicts(parts.defects),
+    ],
     get wearing() {
       worn ??= wearingOf(garaged);
       return worn;
@@ -207,6 +229,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     odometers: parts.odometers,
     measured: parts.measured,
     series: parts.series,
+    before: parts.before,
     work: parts.work,
     layUps: parts.layUps,
     trips: parts.trips,
@@ -291,6 +314,7 @@ export function withMore(g: Garaged, more: Pick<Parts, "odometers" | "measured" 
       trips: g.trips,
       odometers: [...g.odometers, ...more.odometers],
       measured: [...g.measured, ...more.measured],
+      before: g.before,
       series: [...g.series, ...more.measured.filter(({ kind }) => IN_SERIES.some((each) => each === kind))],
       work: [...g.work, ...more.work],
       groupYear: g.groupYear,
@@ -309,6 +333,7 @@ export function without(g: Garaged, readings: readonly { readonly id: string }[]
     trips: g.trips,
     odometers: g.odometers.filter((reading) => !gone.has(reading.id)),
     measured: g.measured,
+    before: g.before.filter((reading) => !gone.has(reading.id)),
     series: g.series.filter((reading) => !gone.has(reading.id)),
     work: g.work.filter((record) => !gone.has(record.id)),
     rig: g.rig,

@@ -108,6 +108,8 @@ export type Rig = {
   readonly ways: ReadonlyMap<ReadingKind, ReadingDetail>;
   /** °C of the air, by the day on which it was noted. */
   readonly air: ReadonlyMap<LocalDate, number>;
+  /** The kind that its new battery is said to be, where the bike is entered with another: until that is settled no table holds. */
+  readonly otherBattery: Chemistry | null;
   /** Was all of this looked up? A bike of which nothing was measured needs it not. */
   readonly looked: boolean;
 };
@@ -140,7 +142,7 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     ...{ spec: key ?? null, use: key !== undefined && SPEC_KEYS[key].byUse === true && use !== "solo" ? use : null },
     item: item as ItemKey | null,
     doNotRide: isGrave(value, row, judgement),
-    caution: row.caution === "battery" && chemistryOf(rig) === "lithium" ? "lithium battery" : row.caution,
+    caution: row.caution === "battery" && (rig.otherBattery ?? chemistryOf(rig)) === "lithium" ? "lithium battery" : row.caution,
     by: own !== null ? "spec" : kind === "tread" ? treadBy(rig) : row.usual?.min === LOW_MARK ? "mark" : "practice",
     add: null,
     share: null,
@@ -177,12 +179,16 @@ function isGrave(value: number, row: JudgedRow, judgement: Judgement): boolean {
 
 /** How it was taken, said once, holds for later readings of its kind on the bike. That a battery had rested is said of each. */
 function asAlways(taken: Taken, row: JudgedRow, { ways }: Rig): Taken {
-  const kept = ways.get(taken.kind);
-  if (kept === undefined) return taken;
   const { detail } = taken;
+  const known = ways.get(taken.kind);
+  const kept = detail?.kept === undefined ? known : { ...known, conditions: detail.kept };
+  if (kept === undefined) return taken;
   // Said to stand otherwise this time, it did.
   const stood = STANDS.some((each) => detail?.conditions?.includes(each) === true);
-  const unsaid: readonly ConditionRead[] = row.needs.filter((group) => !group.some((each) => detail?.conditions?.includes(each) === true)).flat();
+  // Of several that would do, the one said last.
+  const unsaid: readonly ConditionRead[] = row.needs
+    .filter((group) => !group.some((each) => detail?.conditions?.includes(each) === true))
+    .flatMap((group) => kept.conditions?.find((each) => (group as readonly ConditionRead[]).includes(each)) ?? []);
   const always =
     kept.conditions?.filter(
       (each) =>
@@ -383,7 +389,8 @@ export function shareOf(rig: Rig): { readonly share: number; readonly source: st
 
 const sourceWords = ({ source }: Spec): string => (source === null ? "" : `${source.manual}${source.page === null ? "" : `, p. ${source.page}`}`);
 
-const chemistryOf = ({ bike }: Rig): Chemistry | null => (bike.equipment.battery === "none" ? null : bike.equipment.battery);
+const chemistryOf = ({ bike, otherBattery }: Rig): Chemistry | null =>
+  otherBattery !== null || bike.equipment.battery === "none" ? null : bike.equipment.battery;
 
 /** The ends of a spec as a limit. A single figure that is neither a least nor a most is a window of itself, a twentieth either way. */
 function limitOf({ low, high, source }: Figure, row: JudgedRow): Limit {
@@ -453,6 +460,19 @@ export function judgeAll(measured: readonly Taken[], rig: Rig): readonly Judged[
     if (last === undefined) return [];
     const judged = besideLast(standing, last).flatMap((taken) => judgeTaken(taken, rig) ?? []);
     return judged.length === 0 ? [] : [judged.reduce((worst, each) => (graver(worst.judgement, each.judgement) === worst.judgement ? worst : each))];
+  });
+}
+
+/** Of what now cannot be told, the last judgement before it that could: it stands until another one can. @param taken every reading of those kinds */
+export function lastTold(judged: readonly Judged[], taken: readonly Taken[], rig: Rig): readonly Judged[] {
+  return judged.flatMap((now): readonly Judged[] => {
+    if (now.judgement.is !== "cannot tell") return [];
+    const same = taken.filter(({ id, kind, place, on }) => kind === now.kind && place === now.place && on <= now.on && id !== now.id);
+    const told = same
+      .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : inOneDay(a, b)))
+      .flatMap((each) => (each.detail?.state === "found" ? [] : (judgeTaken(each, rig) ?? [])))
+      .findLast(({ judgement }) => judgement.is !== "cannot tell");
+    return told === undefined ? [] : [told];
   });
 }
 

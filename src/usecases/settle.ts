@@ -223,9 +223,13 @@ function readingOf(ctx: Ctx, intent: LogReading, g: Garaged, source: string, ord
     typed: intent.typed.text,
     unit,
     on: intent.on,
-    detail: storedDetail(intent.detail ?? null, unit),
+    detail: storedDetail(withKept(intent.detail ?? null, g.rig.ways.get(intent.kind)), unit),
   };
 }
+
+/** What was said before of how such readings are taken holds for this one, and goes on holding for it when another is taken otherwise. */
+const withKept = (detail: ReadingDetail | null, ways: ReadingDetail | undefined): ReadingDetail | null =>
+  ways?.conditions === undefined || ways.conditions.length === 0 ? detail : { ...detail, kept: ways.conditions };
 
 /** Points across are kept in the canonical unit, as the value is. */
 const storedDetail = (detail: ReadingDetail | null, unit: ReadingUnit): ReadingDetail | null =>

@@ -30,6 +30,8 @@ type Warmth = { readonly value: number; readonly unit: UnitId };
 /** Only what was said. In an intent `points` are in the unit typed, in a record in the canonical unit of the kind. */
 export type ReadingDetail = {
   readonly conditions?: readonly ConditionRead[];
+  /** How readings of its kind were taken on that bike when this one was logged, the latest said first: it stays so, whatever is said of later ones. */
+  readonly kept?: readonly ConditionRead[];
   /** How the bike is loaded, where it was said: what is wanted of a pressure or a sag goes by it. */
   readonly load?: SpecUse;
   /** Of a pressure: how warm the garage was in which it was read, and how warm it is where the ride starts, where that was said. */
@@ -62,6 +64,6 @@ const OF_ONE_READING: readonly ConditionRead[] = ["with backing plate", "bars st
 /** How a kind is taken on a bike once this was said too. */
 export function waysAfter(before: ReadingDetail | undefined, said: ReadingDetail | null): ReadingDetail {
   const conditions = said?.conditions?.filter((each) => !OF_ONE_READING.includes(each)) ?? [];
-  const kept = conditions.length > 0 ? conditions : before?.conditions;
-  return { ...before, ...said, ...(kept === undefined ? { conditions: [] } : { conditions: kept }) };
+  // Once hot is no habit: what was said before is kept behind it.
+  return { ...before, ...said, conditions: [...conditions, ...(before?.conditions ?? []).filter((each) => !conditions.includes(each))] };
 }

@@ -68,6 +68,8 @@ export function verdictLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Fa
   const mending = jobs.filter(({ job }) => mends(job.outcome, action.get(job.item) ?? null));
   const latest = new Map<string, Verdict>();
   for (const each of facts.verdicts) {
+    // What could not be told takes back nothing of what was found before it.
+    if (each.is === "cannot tell") continue;
     // The front reservoir filled says nothing of the rear one.
     const last = mending.findLast(({ job }) => isOfEnd(job.end, each.measured?.place ?? null));
     if (each.item !== item.key || (last !== undefined && last.job.on.from > each.on)) continue;
