@@ -224,6 +224,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     judged: z.array(judgedOn).optional(),
     ofPartsOff: z.array(judged.pick({ id: true, kind: true, place: true, value: true, unit: true, typed: true })).optional(),
     fluids: z.array(fluidPut).optional(),
+    batteries: z.array(z.object({ bike: z.string(), nickname: z.string(), kind: z.enum(EQUIPMENT.battery) })).optional(),
     fuel: z.array(fuel).optional(),
     withdrawn: z.array(reading),
     learnt: learnt.optional(),

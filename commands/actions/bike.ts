@@ -129,3 +129,15 @@ export const fitChoice = handler<BikeShown>({
   },
   say: sayChanged,
 });
+
+/** A new battery whose kind was said with the work. */
+export const fitBattery = handler<BikeShown>({
+  kind: "press",
+  visibility: "private",
+  data: shown,
+  run: (ctx, { subject }) => {
+    const [bike = "", kind = ""] = subject.split(".");
+    return setFitted(ctx, { bike, part: "battery", choice: kind });
+  },
+  say: sayChanged,
+});

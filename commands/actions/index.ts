@@ -2,7 +2,7 @@
 
 import type { ActionName } from "../../src/chat/action-names.ts";
 import type { BotHandler } from "../define.ts";
-import { addFirst, fitChoice, fitPart, history, historyUnknown, historyWhole } from "./bike.ts";
+import { addFirst, fitBattery, fitChoice, fitPart, history, historyUnknown, historyWhole } from "./bike.ts";
 import { workBill, workBillBack } from "./bill.ts";
 import { answerChart, leaveChart, pasteChart, saveChart, showChart, undoChart } from "./chart.ts";
 import {
@@ -49,6 +49,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "history-whole": historyWhole,
   "fit-part": fitPart,
   "fit-choice": fitChoice,
+  "fit-battery": fitBattery,
   done: doneNow,
   "put-off": putOffNow,
   "put-off-until": putOffUntil,

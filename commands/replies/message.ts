@@ -168,6 +168,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   if (topped) lines.push(words.workDetail.lookAtPads());
   if (clutch) lines.push(words.workDetail.lookForLeak());
   for (const fluid of outcome.fluids ?? []) lines.push(words.fluidPut(fluid));
+  for (const put of outcome.batteries ?? []) lines.push(words.bikes.otherBattery(put));
   for (const used of outcome.fuel ?? []) lines.push(words.fuel.used(used, outcome.bikes.find(({ id }) => id === used.bike) ?? { unit: "km" }));
   if (outcome.unread !== undefined) lines.push(words.readings.unread(outcome.unread));
   lines.push(...judgedLines(outcome.judged ?? [], words));
@@ -199,6 +200,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
     ...(outcome.limits ?? []).map(({ bike, key, value }) =>
       press("spec-save", [bike, key, value].map((each) => encodeURIComponent(each).replace(/\./gu, "%2E")).join("/"), words.specs.labels.saveAs(key, value)),
     ),
+    ...(outcome.batteries ?? []).map(({ bike, kind }) => press("fit-battery", `${bike}.${kind}`, words.bikes.labels.fitBattery(kind))),
     ...kitActions(outcome.work, words),
     ...notDoneLists(outcome.work, words),
     ...lackingActions(

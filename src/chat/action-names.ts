@@ -18,6 +18,7 @@ export const ACTION_NAMES = [
   "history-whole",
   "fit-part",
   "fit-choice",
+  "fit-battery",
   "done",
   "put-off",
   "put-off-until",

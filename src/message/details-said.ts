@@ -31,7 +31,7 @@ export function withDetails(layout: Layout, clause: Clause, said: WorkSaid): Det
   const at = tokensOf(clause).filter((each) => !used.has(each) && !layout.taken.has(each));
   const by = shopSaid(layout, at, used);
   const quantities = quantitiesSaid(layout, at, used);
-  const parts = [...tyresSaid(layout, clause, at, first, used), ...fluidsSaid(layout, at, first, used)];
+  const parts = [...tyresSaid(layout, clause, at, first, used), ...fluidsSaid(layout, at, first, used), ...batterySaid(layout, clause, first, used)];
   const cost = costSaid(layout, at, by !== null, used);
   const readings = freshSaid(layout, clause, at, first, used);
   const detail: WorkDetail = { quantities, parts, cost, by };
@@ -91,6 +91,7 @@ function mark(layout: Layout, at: readonly number[], start: number, end: number,
 }
 
 const FLUIDS = /^(?:brake-fluid|clutch-fluid|brake-hoses)\./u;
+const BATTERY = "battery.test";
 const TYRES = ["front-tyre.replace", "rear-tyre.replace"] as const;
 
 /** "New rear tyre 3725", "new rear tyre 180/55ZR17 (73W)": four digits that are a week and a year not later than now, and what else is moulded on it. */
@@ -149,6 +150,25 @@ function fluidsSaid(layout: Layout, at: readonly number[], intent: RecordWork, u
     if (n > 0 && named[n - 1]?.name === fluid.name) return [];
     return [{ words: /^dot/iu.test(fluid.typed) ? fluid.name : fluid.typed, item, made: null }];
   });
+}
+
+/** "New battery, lithium", "a new gel battery": of which kind it is, by the name of the kind in the trade's table. */
+function batterySaid(layout: Layout, clause: Clause, intent: RecordWork, used: Set<number>): readonly PartFitted[] {
+  const item = intent.items.find((each) => each === BATTERY);
+  const all = tokensOf(clause);
+  const [first, last] = [layout.tokens[all[0] ?? -1], layout.tokens[all.at(-1) ?? -1]];
+  if (item === undefined || intent.outcome !== "replaced" || first === undefined || last === undefined) return [];
+  const text = layout.text.slice(first.start, last.end).toLowerCase();
+  const named = Object.entries(layout.known.vocabulary.details.batteries).flatMap(([kind, names]) =>
+    names.flatMap((name) => {
+      const at = ` ${text.replace(/[^\p{L}\p{N}-]/gu, " ")} `.indexOf(` ${name} `);
+      return at < 0 ? [] : [{ kind, start: first.start + at, end: first.start + at + name.length }];
+    }),
+  );
+  // "The gel one out, lithium in" names two, and which is in is not for us to say.
+  if (new Set(named.map(({ kind }) => kind)).size !== 1) return [];
+  for (const { start, end } of named) mark(layout, all, start, end, used);
+  return named.slice(0, 1).map(({ kind }) => ({ words: kind, item, made: null }));
 }
 
 /** An amount beside a sign or word of money; else a bare figure with two decimals, or any bare figure that ends the message where a shop did it. */

@@ -29,6 +29,7 @@ import { OF_TYRES } from "../trade/items/chassis.ts";
 import { isJudged } from "../trade/judged.ts";
 import { PART_ROWS } from "../trade/parts.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
+import { otherBattery } from "./battery-put.ts";
 import { zoneOfBike } from "./context.ts";
 import { ageVerdicts, madeOf, ofPartsOn, ofTheSetOn, tyresAged } from "./fitted.ts";
 import { forecastFor } from "./forecasts.ts";
@@ -172,7 +173,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   const looks = RECHECK_RULES.map(({ item }) => item).filter((item) => rechecks.some((recheck) => recheck.item === item.key));
   const fittings = fittingsOf(parts.work, track);
   const refitted = refittedParts(PART_ROWS, jobs, (job) => placeOf(job, track), bike.knownFrom);
-  const rig: Rig = { ...parts.rig, trips: parts.trips, air: airOf(parts.measured) };
+  const rig: Rig = { ...parts.rig, trips: parts.trips, air: airOf(parts.measured), otherBattery: otherBattery(parts.work, bike.equipment) };
   const ofNow = (taken: readonly Taken[]): readonly Taken[] => ofTheSetOn(ofPartsOn(taken, parts.work, refitted), fittings);
   const judged = judgeAll(ofNow(parts.measured), rig);
   const told = lastTold(judged, ofNow([...parts.before, ...parts.measured]), rig);

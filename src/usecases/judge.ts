@@ -108,6 +108,8 @@ export type Rig = {
   readonly ways: ReadonlyMap<ReadingKind, ReadingDetail>;
   /** °C of the air, by the day on which it was noted. */
   readonly air: ReadonlyMap<LocalDate, number>;
+  /** The kind that its new battery is said to be, where the bike is entered with another: until that is settled no table holds. */
+  readonly otherBattery: Chemistry | null;
   /** Was all of this looked up? A bike of which nothing was measured needs it not. */
   readonly looked: boolean;
 };
@@ -140,7 +142,7 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     ...{ spec: key ?? null, use: key !== undefined && SPEC_KEYS[key].byUse === true && use !== "solo" ? use : null },
     item: item as ItemKey | null,
     doNotRide: isGrave(value, row, judgement),
-    caution: row.caution === "battery" && chemistryOf(rig) === "lithium" ? "lithium battery" : row.caution,
+    caution: row.caution === "battery" && (rig.otherBattery ?? chemistryOf(rig)) === "lithium" ? "lithium battery" : row.caution,
     by: own !== null ? "spec" : kind === "tread" ? treadBy(rig) : row.usual?.min === LOW_MARK ? "mark" : "practice",
     add: null,
     share: null,
@@ -387,7 +389,8 @@ export function shareOf(rig: Rig): { readonly share: number; readonly source: st
 
 const sourceWords = ({ source }: Spec): string => (source === null ? "" : `${source.manual}${source.page === null ? "" : `, p. ${source.page}`}`);
 
-const chemistryOf = ({ bike }: Rig): Chemistry | null => (bike.equipment.battery === "none" ? null : bike.equipment.battery);
+const chemistryOf = ({ bike, otherBattery }: Rig): Chemistry | null =>
+  otherBattery !== null || bike.equipment.battery === "none" ? null : bike.equipment.battery;
 
 /** The ends of a spec as a limit. A single figure that is neither a least nor a most is a window of itself, a twentieth either way. */
 function limitOf({ low, high, source }: Figure, row: JudgedRow): Limit {

@@ -10,6 +10,7 @@ import type { Draft } from "../store/drafts.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { defectRow } from "../trade/defects.ts";
+import { batteriesPut } from "./battery-put.ts";
 import { type Ctx, languagesOf, todayOf } from "./context.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
@@ -92,7 +93,9 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
     ),
   );
   const taken = touched.map((g, n) => onAndOff(standing(asMeasured(saved.readings, g.bike.id), saved.work), afters[n] ?? g));
-  const judged = touched.flatMap((g, n) => (taken[n]?.on ?? []).flatMap((each) => judgedOn(g, each, rigs.get(g.bike.id) ?? g.rig)));
+  const judged = touched.flatMap((g, n) =>
+    (taken[n]?.on ?? []).flatMap((each) => judgedOn(g, each, { ...(rigs.get(g.bike.id) ?? g.rig), otherBattery: afters[n]?.rig.otherBattery ?? null })),
+  );
   const news = touched.flatMap((g, n) => newsBetween(ctx, g, afters[n] ?? g));
   const fluids = fluidsPut(saved.work, touched, languagesOf(ctx));
   // What must not be in there mends nothing.
@@ -116,6 +119,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
       judged,
       ofPartsOff: taken.flatMap(({ off }) => off.map(({ id, kind, place, value, unit, typed }) => ({ id, kind, place, value, unit, typed }))),
       fluids,
+      batteries: batteriesPut(saved.work, touched),
       fuel,
       withdrawn: [],
     },

@@ -9,6 +9,7 @@ import type { Taken } from "../core/schedule/measured.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { WorkRecord } from "../store/work.ts";
 import type { LookedUp } from "../trade/looked-up.ts";
+import type { BatteryPut } from "./battery-put.ts";
 import type { ConvertAnswer } from "./convert.ts";
 import type { DefectShown } from "./defect-shown.ts";
 import type { FluidPut } from "./fluids.ts";
@@ -89,6 +90,8 @@ export type MessageOutcome =
       readonly ofPartsOff?: readonly Pick<Taken, "id" | "kind" | "place" | "value" | "unit" | "typed">[];
       /** Fluids put into brakes that are fitted with another. */
       readonly fluids?: readonly FluidPut[];
+      /** New batteries of another kind than their bike is entered with, to be entered with a press. */
+      readonly batteries?: readonly BatteryPut[];
       /** What the fills of fuel among them come to. */
       readonly fuel?: readonly FuelShown[];
       /** Earlier readings that were withdrawn as slips for this one's sake. */

@@ -18,6 +18,7 @@ export const bareRig = (bike: Bike): Rig => ({
   trips: [],
   ways: new Map(),
   air: new Map(),
+  otherBattery: null,
   looked: false,
   use: bike.conditions.includes("two-up") ? "two-up" : null,
 });
@@ -52,7 +53,7 @@ export async function rigsFor(
   );
   return new Map(
     all.map((g) => {
-      const rig = { ...(found.get(g.bike.id) ?? g.rig), trips: g.rig.trips };
+      const rig = { ...(found.get(g.bike.id) ?? g.rig), trips: g.rig.trips, otherBattery: g.rig.otherBattery };
       const said = judged.flatMap(({ bike, kind, detail }) =>
         bike === g.bike.id && detail !== null ? [[kind, waysAfter(rig.ways.get(kind), detail)] as const] : [],
       );

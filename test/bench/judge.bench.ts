@@ -28,6 +28,7 @@ const RIG: Rig = {
   homed: true,
   ways: new Map(),
   air: new Map(),
+  otherBattery: null,
   looked: true,
 };
 const of = (kind: Taken["kind"], value: number, unit: Taken["unit"]): Taken => ({

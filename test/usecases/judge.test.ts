@@ -23,6 +23,7 @@ const rig = (specs: readonly Spec[] = [], place: string | null = null, use: Rig[
   homed: true,
   ways: new Map(),
   air: new Map(),
+  otherBattery: null,
   looked: true,
 });
 

@@ -27,6 +27,8 @@ export type DetailWords = {
   readonly byWhom: readonly string[];
   /** Of those, what a shop's own name may stand behind: "at Miller's". */
   readonly byName: readonly string[];
+  /** What kinds of battery are called beside "battery", by kind. */
+  readonly batteries: Readonly<Record<string, readonly string[]>>;
   /** What goes into hydraulics. */
   readonly fluids: FluidWords;
   /** Before those: one's own garage does no work, "in the garage". */

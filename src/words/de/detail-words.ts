@@ -17,6 +17,12 @@ export const GERMAN_DETAIL_WORDS: DetailWords = {
   forCost: ["für"],
   without: ["ohne", "außer", "vergessen", "nicht"],
   fresh: ["neu", "neue", "neuen", "neuer", "frisch", "frische"],
+  batteries: {
+    flooded: ["blei-säure", "bleisäure"],
+    AGM: ["agm", "agm-batterie"],
+    gel: ["gel", "gel-batterie", "gelbatterie"],
+    lithium: ["lithium-eisenphosphat", "lithium-ionen", "lithium-batterie", "lithiumbatterie", "lithium", "lifepo4", "li-ion"],
+  },
   fluids: {
     names: {
       "DOT 5": ["silikon-bremsflüssigkeit", "silikonbremsflüssigkeit", "silikonflüssigkeit", "silikon"],

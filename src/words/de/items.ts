@@ -41,7 +41,7 @@ export const GERMAN_ITEMS = {
   "coolant.inspect": ["kühlflüssigkeit", "kühlwasser", "kühlmittel", "kühlmittelstand", "kühlwasserstand"],
   "coolant-hoses.inspect": ["kühler", "kühlerschläuche", "kühlwasserschläuche"],
   "spark-plugs.replace": ["zündkerzen", "zündkerze", "kerzen", "kerze"],
-  "battery.test": ["batterie"],
+  "battery.test": ["batterie", "lithium-batterie", "lithiumbatterie", "gel-batterie", "gelbatterie", "agm-batterie"],
   "battery-acid.top-up": ["batteriesäure", "säurestand", "batteriewasser"],
   "lights.test": ["licht", "beleuchtung", "lampen", "hupe", "licht und hupe"],
   "clutch-free-play.adjust": ["kupplung", "kupplungsspiel", "kupplungszug"],

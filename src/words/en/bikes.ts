@@ -163,7 +163,11 @@ export const bikeWords = (p: Printer) => {
       "Say when, as far as you know: spring 2023, about 2 years ago, at 9,800, ages ago; of two, front 2021, rear last autumn. The rest is kept.",
     whole: (nickname: string): string => `${nickname}'s history counts from new: everything runs from zero.`,
     fields: { name: "Nickname you will call it by", kind: "Kind of bike", odometer: "What the odometer shows, with its unit", odometerHint: "14,210 mi" },
+    /** A new battery of another kind than the bike is entered with. */
+    otherBattery: ({ nickname, kind }: { readonly nickname: string; readonly kind: string }): string =>
+      `${nickname}: a ${kind} battery was fitted, and it is entered with another kind. Enter the new one, so that its volts are judged by the right table; until then they are not judged.`,
     labels: {
+      fitBattery: (kind: string): string => `Enter ${kind} battery`,
       add: "Add your first bike",
       addOne: (name: string): string => `One bike called ${name}`.slice(0, 80),
       addNamed: (name: string): string => (name === "" ? "Add a bike" : `Add ${name}`.slice(0, 80)),

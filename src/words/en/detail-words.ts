@@ -53,6 +53,12 @@ export const ENGLISH_DETAIL_WORDS: DetailWords = {
   forCost: ["for"],
   without: ["without", "except", "forgot", "minus", "not", "no"],
   old: ["old", "worn", "previous"],
+  batteries: {
+    flooded: ["lead acid", "lead-acid", "flooded"],
+    AGM: ["agm", "glass mat"],
+    gel: ["gel"],
+    lithium: ["lithium iron phosphate", "lithium ion", "lithium-ion", "lithium iron", "lithium", "lifepo4", "lfp", "li-ion"],
+  },
   fluids: {
     names: {
       "DOT 5": ["silicone brake fluid", "silicone hydraulic fluid", "silicone based fluid", "silicone fluid", "silicone"],
