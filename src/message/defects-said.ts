@@ -116,7 +116,9 @@ export function mendedIn(layout: Layout, part: Part, bike: KnownBike): readonly 
     tokensOf(part).map((at) => wordAt(layout.tokens, at) ?? ""),
   );
   const verbs = tokensOf(part).flatMap((at) => (among(defects.mended, wordAt(layout.tokens, at)) ? [wordAt(layout.tokens, at)] : []));
-  const mayBe = (kind: string): boolean => verbs.some((verb) => under(defects.mendsOnly, verb)?.includes(kind) !== false);
+  const isSetOnly = verbs.every((verb) => under(layout.known.vocabulary.workDone, verb)?.[0] === "adjust");
+  const mayBe = (kind: string): boolean =>
+    verbs.some((verb) => under(defects.mendsOnly, verb)?.includes(kind) !== false) && !(isSetOnly && SET_AT_CABLE.includes(kind) && !hasCable(bike));
   const meant = open.filter(({ kind, words }) => {
     if (kind === null || !kinds.has(kind) || !mayBe(kind)) return false;
     const sides = sidesOf(layout, words.split(/\s+/u).map(foldWord));
@@ -125,6 +127,10 @@ export function mendedIn(layout: Layout, part: Part, bike: KnownBike): readonly 
   // Of several that it could be, the member says which.
   return meant.length === 1 ? meant.map(({ id }) => id) : [];
 }
+
+/** "Clutch adjusted" mends these where a cable works it; a hydraulic one sets itself. */
+const SET_AT_CABLE: readonly string[] = ["slipping clutch", "dragging clutch"];
+const hasCable = ({ items }: KnownBike): boolean => items.some(({ key }) => key === "clutch-free-play.adjust");
 
 /** Does a part name a thing that can be wrong with a bike? */
 export function namesThing(layout: Layout, part: Part): boolean {

@@ -19,7 +19,7 @@ export type KindWord = { readonly at: number; readonly are: readonly ReadingKind
 
 /** The kinds that a part names, in order. "Intake" names a valve, "cylinder" a compression. */
 export const kindWordsIn = oncePerPart((layout: Layout, part: Part): readonly KindWord[] => {
-  const named = phrasesInside(layout.phrases.kind, part).filter(({ at }) => !layout.taken.has(at));
+  const named = phrasesInside(layout.phrases.kind, part).filter((word) => !layout.taken.has(word.at) && !isOtherBelt(layout, word));
   const implied = phrasesInside(layout.phrases.place, part).flatMap(({ at, are }): KindWord[] =>
     are.some((place) => place === "intake" || place === "exhaust")
       ? [{ at, are: ["valve clearance"] }]
@@ -34,6 +34,16 @@ export const kindWordsIn = oncePerPart((layout: Layout, part: Part): readonly Ki
     (a, b) => a.at - b.at,
   );
 });
+
+/** "10 to 15 mm": the unit behind the second is that of both. */
+const leadsToUnit = ({ tokens, known }: Layout, { at }: Measurable): boolean => {
+  const next = tokens[at + 2];
+  return among(known.vocabulary.measuring.left, wordAt(tokens, at + 1)) && next?.is === "number" && next.units.length > 0;
+};
+
+/** "Timing belt tension": not the drive belt's. */
+const isOtherBelt = ({ tokens, known }: Layout, { at, are }: KindWord): boolean =>
+  are.includes("belt deflection") && among(known.vocabulary.measuring.otherBelts, wordAt(tokens, at - 1));
 
 /** The kinds that a figure can be; several ask; none: it is no reading. @param all the figures of its part, in order @param carried: the kinds named before in the clause. */
 export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measurable[], carried: readonly ReadingKind[]): readonly ReadingKind[] {
@@ -215,7 +225,7 @@ function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): bool
   if (kind === "cold pressure" && figure.units.length > 0) return isAtTyre(layout, figure);
   // "Beer at 4 °C in the garage fridge".
   if (kind === "ambient temperature") return isPlainPart(layout, part);
-  if (figure.units.length > 0 || kind === "cold pressure" || kind === "tread") return true;
+  if (figure.units.length > 0 || kind === "cold pressure" || kind === "tread" || leadsToUnit(layout, figure)) return true;
   // "Valves done: in 0.12 ex 0.22": nothing else has hundredths of a millimetre.
   const isValve = phrasesInside(layout.phrases.place, part).some(({ are }) => are.includes("intake") || are.includes("exhaust"));
   if (kind === "valve clearance" && isValve && token.decimals >= 2 && value < 1) return true;

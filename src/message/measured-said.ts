@@ -7,6 +7,7 @@ import { kindRow, type Place, type ReadingKind } from "../core/reading/kinds.ts"
 import { CALIPERS, ENDS } from "../core/reading/places.ts";
 import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { countOf, partBefore, pitchesIn } from "./counted.ts";
 import { namesThing } from "./defects-said.ts";
 import { unitAlone } from "./figures.ts";
 import { conditionsOf, forceSaid, howParts, loadOf, stoodHours } from "./how-said.ts";
@@ -300,14 +301,15 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
   const { measuring } = layout.known.vocabulary;
   const across = points.length > 0 ? points.map(({ value }) => value) : rangeTo !== null && POINTS.includes(kind) ? [figure.value, rangeTo] : [];
   const how = howParts(layout, part, shared.at(-1) ?? part);
-  const stood = kind === "battery voltage" ? stoodHours(layout, how) : null;
+  const earlier = partBefore(layout, part, kind);
+  const stood = kind === "battery voltage" ? stoodHours(layout, [...how, ...earlier]) : null;
   const said = conditionsOf(layout, part, shared.at(-1)).filter((each) => saysSomething(kind, each));
   // "Stood 2 days" says that it was rested, and for how long.
   const conditions = stood === null || said.includes("rested") ? said : [...said, "rested" as const];
   const load = BY_LOAD.includes(kind) ? loadOf(layout, part, figure.at, shared.at(-1)) : null;
   const force = kind === "belt deflection" ? forceSaid(layout, how, figure.at) : null;
   const side = kind === "pad thickness" ? sideOf(layout, figure) : null;
-  const pitches = kind === "chain length" ? pitchesIn(layout, part) : null;
+  const pitches = kind === "chain length" ? ([part, ...earlier].map((each) => pitchesIn(layout, each)).find((each) => each !== null) ?? null) : null;
   const rpm = kind === "charging voltage" ? countOf(layout, part, measuring.rpm) : null;
   return {
     ...(conditions.length === 0 ? {} : { conditions }),
@@ -334,6 +336,7 @@ const saysSomething = (kind: ReadingKind, condition: ConditionRead): boolean =>
   kind !== "ambient temperature" &&
   (condition !== "with backing plate" || LININGS.includes(kind)) &&
   !(kind === "cold pressure" && condition === "warm") &&
+  !(kind === "battery voltage" && condition === "idling") &&
   !(kind === "charging voltage" && condition === "running");
 
 /** The pad of a pair that stands by a figure: directly before it, else directly behind. */
@@ -347,22 +350,6 @@ function sideOf(layout: Layout, figure: Measurable): "inner" | "outer" | null {
   const firstFigure = tokensOf(figure.part).find((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at) && !layout.indexes.has(at));
   const leads = first !== undefined && first.at < (firstFigure ?? figure.at);
   return (leads ? (before ?? null) : (behind ?? null))?.are[0] ?? null;
-}
-
-/** "Over 20 pitches"; 21 pins are the same. */
-function pitchesIn(layout: Layout, part: Part): number | null {
-  const { pitches, pins } = layout.known.vocabulary.measuring;
-  const counted = countOf(layout, part, pins);
-  return counted === null ? countOf(layout, part, pitches) : counted - 1;
-}
-
-/** The number before one of some words: "over 20 pitches", "at 4000 rpm". */
-function countOf(layout: Layout, part: Part, words: readonly string[]): number | null {
-  for (const at of tokensOf(part)) {
-    const token = layout.tokens[at];
-    if (token?.is === "number" && among(words, wordAt(layout.tokens, at + 1))) return token.value;
-  }
-  return null;
 }
 
 /** The kinds that a clause leaves to the line below: those it names and says nothing of, or those above it when it only went on with them. */

@@ -65,7 +65,9 @@ export function chosen(items: readonly ItemKey[], bike: KnownBike, actions: read
   const action = (key: ItemKey): WorkAction => actionOf(bike, key) ?? "inspect";
   if (actions.length > 0) {
     const meant = items.filter((key) => actions.includes(action(key)));
-    return meant.length > 0 || actions[0] !== "replace" ? meant : items.filter((key) => LOOKS.includes(action(key)));
+    if (meant.length > 0) return meant;
+    if (actions[0] === "adjust") return items.filter((key) => SET_AT_LOOK.includes(key));
+    return actions[0] === "replace" ? items.filter((key) => LOOKS.includes(action(key))) : [];
   }
   const renewed = items.filter((key) => action(key) === "replace");
   const looks = items.every((key) => action(key) === "replace" || action(key) === "inspect" || action(key) === "top up");
@@ -74,6 +76,9 @@ export function chosen(items: readonly ItemKey[], bike: KnownBike, actions: read
 
 /** Are all of them lines that are only looked at or measured? */
 export const looksOnly = (items: readonly ItemKey[], bike: KnownBike): boolean => items.every((key) => LOOKS.includes(actionOf(bike, key) ?? "inspect"));
+
+/** Looks at which a thing is set too, where the plan has no line of its own for that. */
+const SET_AT_LOOK: readonly ItemKey[] = ["drive-belt.inspect"] as readonly string[] as readonly ItemKey[];
 
 const LOOKS: readonly WorkAction[] = ["inspect", "measure", "test"];
 

@@ -5,6 +5,14 @@ import type { Case } from "./corpus.ts";
 const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 export const RIDERS_SAY: readonly Case[] = [
+  // Whose free play it is may be said behind it.
+  c("free play at the clutch lever 0 mm", "clutch free play 0 mm@Heron"),
+  c("free play at throttle grip 1 mm", "throttle free play 1 mm@Heron"),
+  c("clutch free play 10 to 15 mm at lever tip", "clutch free play 10 mm@Heron ?number"),
+  c("chain slack 30 mm on centrestand", 'chain slack 30 mm@Heron {"conditions":["upright"]}'),
+  c("charging 14.9 V idle", 'charging voltage 14.9 V@Heron {"conditions":["idling"]}'),
+  c("I measured 21 pins, 319 mm", 'chain length 319 mm@Heron {"pitches":20}'),
+  c("battery sat for 3 weeks, 12.4 V", 'battery voltage 12.4 V@Heron {"conditions":["rested"],"stood":504}'),
   // A test of its strength is no look at its level.
   c("coolant tested -5 F", "coolant strength -5 °F@Heron"),
   c("coolant checked -37 C", "coolant strength -37 °C@Heron"),
@@ -350,7 +358,6 @@ export const RIDERS_SAY: readonly Case[] = [
   c("new plugs gapped 0.8 mm", "plug gap 0.8 mm@Heron"),
   c("spark plugs 0.9 mm at 14,300", "plug gap 0.9 mm@Heron", "odometer 14300 mi@Heron"),
   c("plugs done at 14,300", "W spark-plugs.replace=done at 14300@Heron"),
-  c("battery sat for 3 weeks, 12.4 V", "battery voltage 12.4 V@Heron"),
   c("battery 12.4 V, sat unused for a month", 'battery voltage 12.4 V@Heron {"conditions":["rested"],"stood":730}'),
   c("14,300 sat", "odometer 14300 mi@Heron on 2026-11-21"),
   c("33 psi front sat", "cold pressure/front 33 psi@Heron on 2026-11-21"),
@@ -362,6 +369,12 @@ export const RIDERS_SAY: readonly Case[] = [
 
 /** Several bikes in one message: each figure is of the bike that its own part names. */
 export const RIDERS_ON_THREE: readonly Case[] = [
+  // A belt is set at the line that looks at it.
+  c("tightened the drive belt", "W drive-belt.inspect=adjusted@Otter"),
+  c("drive belt adjusted", "W drive-belt.inspect=adjusted@Otter"),
+  c("Otter: adjusted belt tension", "W drive-belt.inspect=adjusted@Otter"),
+  c("Otter: set the belt to 11 mm", "belt deflection 11 mm@Otter", "W drive-belt.inspect=adjusted@Otter"),
+  c("Otter: timing belt tension 8 mm"),
   c("Both bikes: heron 14250mi / bramble 8700km", "odometer 14250 mi@Heron", "odometer 8700 km@Bramble"),
   c("2 bikes: Heron 14,820 mi / Bramble 8,700 km", "odometer 14820 mi@Heron", "odometer 8700 km@Bramble"),
   c("two bikes, Heron 14,820 mi, Bramble 8,700 km", "odometer 14820 mi@Heron", "odometer 8700 km@Bramble"),

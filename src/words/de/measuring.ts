@@ -13,6 +13,7 @@ const WITH_PLATE = PLATES.flatMap((plate) => [
 
 export const GERMAN_MEASURING: MeasuringWords = {
   belt: ["riemen", "zahnriemen"],
+  otherBelts: ["variator", "ventil", "nockenwellen"],
   acrossTread: ["mitte", "flanke", "flanken", "schulter", "rand"],
   again: [],
   againTo: [],

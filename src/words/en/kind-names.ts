@@ -7,6 +7,18 @@ const PUMPED = ["pumped", "aired", "inflated"].flatMap((verb) =>
   ["", "up "].flatMap((up) => ["", "the "].flatMap((the) => ["front", "rear", "back", "tyres", "tires", "both"].map((end) => `${verb} ${up}${the}${end}`))),
 );
 
+const BELT_SET = ["set", "adjusted", "tightened", "tensioned"].flatMap((verb) => [
+  ...["belt", "drive belt"].flatMap((thing) => [`${verb} the ${thing}`, `${verb} my ${thing}`, `${verb} ${thing}`, `${thing} ${verb}`]),
+]);
+
+/** "Free play at the clutch lever". */
+const playAt = (...places: readonly string[]): readonly string[] =>
+  ["free play", "freeplay", "play", "slack"].flatMap((play) =>
+    ["at", "at the", "on", "on the", "of the", "in the"].flatMap((at) => places.map((place) => `${play} ${at} ${place}`)),
+  );
+const CLUTCH_PLAY = playAt("clutch lever", "clutch", "clutch cable");
+const THROTTLE_PLAY = playAt("throttle grip", "throttle", "throttle cable", "twist grip", "twistgrip");
+
 export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>> = {
   odometer: ["odo", "odometer", "clock", "dial", "mileage", "milage", "mileometer", "clocked"],
   "engine hours": ["engine hours", "hour meter", "hours meter", "hourmeter", "running hours", "clock", "dial", "on the engine", "on the meter"],
@@ -22,7 +34,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   ],
   "chain length": ["chain length", "chain wear", "pitches", "links", "pins"],
   "chain elongation": ["elongation"],
-  "belt deflection": ["belt deflection", "belt tension", "deflection", "belt slack"],
+  "belt deflection": ["belt deflection", "belt tension", "deflection", "belt slack", ...BELT_SET],
   "battery voltage": ["battery", "batteries", "batt", "battery voltage", "resting voltage", "at rest", "resting"],
   "charging voltage": [
     "charging",
@@ -71,6 +83,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
     "clutch lever free play",
     "clutch slack",
     ...["clutch cable free play", "clutch cable freeplay", "clutch cable play", "clutch cable slack"],
+    ...CLUTCH_PLAY,
     "free play",
     "freeplay",
   ],
@@ -81,6 +94,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
     "throttle slack",
     "throttle cable play",
     ...["throttle cable free play", "throttle cable freeplay", "throttle grip play", "throttle cable slack"],
+    ...THROTTLE_PLAY,
     "free play",
     "freeplay",
   ],

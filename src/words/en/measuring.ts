@@ -8,8 +8,11 @@ const WITH_PLATE = PLATES.flatMap((plate) => [
   ...["included", "and all", "incl", "inc"].map((word) => `${plate} ${word}`),
 ]);
 
+const CENTRE_STAND = ["centre stand", "center stand", "centrestand", "centerstand"].flatMap((stand) => [`on ${stand}`, `on the ${stand}`, `on its ${stand}`]);
+
 export const ENGLISH_MEASURING: MeasuringWords = {
   belt: ["belt"],
+  otherBelts: ["timing", "cam", "camshaft", "variator", "primary", "fan", "alternator"],
   acrossTread: ["centre", "center", "middle", "edge", "edges", "shoulder", "shoulders"],
   again: ["back"],
   againTo: ["up", "down", "together", "home"],
@@ -108,7 +111,16 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   conditions: {
     cold: ["cold", "stone cold", "engine cold", "cold engine"],
     warm: ["warm", "hot", "engine warm", "engine hot", "warmed up"],
-    upright: ["upright", "bike upright", "held upright", "off the stand", "on the centre stand", "on the center stand", "on the paddock stand"],
+    upright: [
+      "upright",
+      "bike upright",
+      "held upright",
+      "off the stand",
+      "on the centre stand",
+      "on the center stand",
+      "on the paddock stand",
+      ...CENTRE_STAND,
+    ],
     "under load": [
       ...["under load", "with rider on", "with the rider on", "with me on it", "with me on the bike", "with me on", "with someone on it", "with someone on"],
       ...["rider on", "rider on board", "laden", "sat on it", "sitting on it", "with my weight on it"],
@@ -131,7 +143,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
       ...["bars straight", "bars straight ahead", "handlebars straight", "handlebar straight", "bar straight", "with bars straight", "with the bars straight"],
       ...["straight bars", "bars centred", "bars centered", "wheel straight ahead"],
     ],
-    idling: ["at idle", "idling", "at tickover", "at tick over", "ticking over", "on idle", "on tickover", "at idle speed"],
+    idling: ["at idle", "idling", "at tickover", "at tick over", "ticking over", "on idle", "on tickover", "idle", "tickover", "at idle speed"],
   },
   howTo: [
     ...["how do i measure", "how do you measure", "how do we measure", "how to measure", "how should i measure", "how can i measure"],
