@@ -18,6 +18,7 @@ const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = 
   "chain at its end": ["chain", "front sprocket", "rear sprocket"],
   "worn chain": ["chain", "front sprocket", "rear sprocket"],
   "drive belt": ["drive belt"],
+  "timing belt": ["timing belt"],
   puncture: ["tyre"],
   "damaged tyre": ["tyre"],
   "cracked tyre": ["tyre"],
@@ -50,7 +51,7 @@ const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = 
 
 /** Petrol outside, a battery that may burst when it is charged, an engine short of oil or water, a throttle that stays open: it is not started before that is put right. */
 const NOT_RUN: readonly DefectKind[] = [
-  ...(["fuel leak", "damaged fuel hose", "low engine oil", "engine noise", "damaged battery", "damaged lithium battery"] as const),
+  ...(["fuel leak", "damaged fuel hose", "low engine oil", "engine noise", "timing belt", "damaged battery", "damaged lithium battery"] as const),
   ...(["coolant leak", "damaged coolant hose", "overheating", "sticking throttle", "no throttle play"] as const),
 ];
 

@@ -108,6 +108,10 @@ export const DEFECTS = {
     mends: ["spark-plugs.replace", "throttle-balance.adjust", "air-filter.replace"],
     source: PRACTICE,
   },
+  // It drives the camshaft: when it breaks, pistons and valves may meet.
+  "timing belt": { system: "engine", ...STOPS, caution: null, mends: ["timing-belt.replace"], source: PRACTICE },
+  // A valve without clearance does not close, and burns.
+  "tight valve": { system: "engine", usual: "watch", caution: null, mends: ["valve-clearance.adjust"], source: PRACTICE },
   "oil leak": { system: "engine", usual: "watch", caution: "hot", mends: ["engine-oil.replace"], source: PRACTICE },
   "engine noise": { system: "engine", usual: "do not ride", caution: null, mends: ["valve-clearance.adjust"], source: PRACTICE },
   smoke: { system: "engine", usual: "watch", caution: null, mends: [], source: PRACTICE },

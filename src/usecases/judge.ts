@@ -226,10 +226,12 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
       // Not rested it has at most the charge that its volts show, and freezes no later than that.
       const freezes = chemistry === "lithium" ? null : freezesAt(chargeAt(volts, REST_TABLES[chemistry]), GRAVITY, FREEZING);
       const alarm = alarmOf(value, chemistry, freezes, air ?? null);
+      // Nobody enters whether a battery with acid has three cells; four lithium cells so low are what they show.
+      const sixVolts = alarm === "six volts" && chemistry !== "lithium";
       const short = judgement.is === "cannot tell" && detail?.stood !== undefined;
       return {
-        judgement: short ? cannotTell("longer rest") : judgement,
-        more: { share: charge, freezes: callsForWork(judgement) ? freezes : null, air: air ?? null, alarm },
+        judgement: sixVolts ? cannotTell("six volts") : short ? cannotTell("longer rest") : judgement,
+        more: sixVolts ? { alarm } : { share: charge, freezes: callsForWork(judgement) ? freezes : null, air: air ?? null, alarm },
       };
     }
     case "charging voltage": {
@@ -392,11 +394,13 @@ const sourceWords = ({ source }: Spec): string => (source === null ? "" : `${sou
 const chemistryOf = ({ bike, otherBattery }: Rig): Chemistry | null =>
   otherBattery !== null || bike.equipment.battery === "none" ? null : bike.equipment.battery;
 
-/** The ends of a spec as a limit. A single figure that is neither a least nor a most is a window of itself, a twentieth either way. */
+/** The ends of a spec as a limit. A single figure that is neither a least nor a most is a window around itself: a twentieth either way, and no less than the least that its kind allows. */
 function limitOf({ low, high, source }: Figure, row: JudgedRow): Limit {
   const only = low !== null && low === high;
+  // None at all is never within: at the most half the figure is taken.
+  const around = low === null ? 0 : Math.max(Math.abs(low) / 20, low === 0 ? row.around : Math.min(row.around, Math.abs(low) / 2));
   return only
-    ? { min: low - Math.abs(low) / 20, max: low + Math.abs(low) / 20, near: null, source }
+    ? { min: low - around, max: low + around, near: null, nominal: low, source }
     : { min: low, max: high, near: Math.min(row.near, low === null || high === null ? row.near : (high - low) / 5), source };
 }
 

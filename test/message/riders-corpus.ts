@@ -5,6 +5,15 @@ import type { Case } from "./corpus.ts";
 const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 export const RIDERS_SAY: readonly Case[] = [
+  c("timing belt has a crack", "D timing belt “timing belt has a crack”@Heron"),
+  c("belt has a crack in it", "D drive belt “belt has a crack in it”@Heron"),
+  c("throttle does not snap back", "D sticking throttle “throttle does not snap back”@Heron"),
+  c("no free play at the throttle", "D no throttle play “no free play at the throttle”@Heron"),
+  c("throttle has no free play", "D no throttle play “throttle has no free play”@Heron"),
+  c("clutch has no free play", "D slipping clutch “clutch has no free play”@Heron"),
+  c("chain is tight", "D chain “chain is tight”@Heron"),
+  c("valves too tight", "D tight valve “valves too tight”@Heron"),
+  c("exhaust valves are too tight", "D tight valve “exhaust valves are too tight”@Heron"),
   // Whose free play it is may be said behind it.
   c("free play at the clutch lever 0 mm", "clutch free play 0 mm@Heron"),
   c("free play at throttle grip 1 mm", "throttle free play 1 mm@Heron"),

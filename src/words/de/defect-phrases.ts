@@ -599,6 +599,9 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "worn chain": [],
     "no throttle play": [],
     "low engine oil": [],
+    // The word for it is also that of the drive belt.
+    "timing belt": [],
+    "tight valve": [{ things: ["ventile", "auslassventile", "einlassventile", "ventilspiel"], signs: ["zu eng", "zu klein", "zu stramm"], signLast: true }],
     "mixed brake fluid": [],
     "mixed clutch fluid": [],
     // By what the bike is fitted with.

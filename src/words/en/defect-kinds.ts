@@ -30,6 +30,8 @@ export const ENGLISH_DEFECTS = {
   "running rough": "Plug, air or fuel: look in that order, and not in traffic.",
   "oil leak": "Wipe it clean, ride a little and look where it comes from; check the level each time, and keep it off the rear tyre.",
   "engine noise": "Check the oil before you start it again; a knock that goes with the revs wants a mechanic.",
+  "timing belt": "Do not ride, do not start it: a timing belt that breaks can wreck the engine and stop it at once. A new belt first.",
+  "tight valve": "A valve with too little clearance does not close and burns: have it set cold before a long ride.",
   smoke: "Blue is oil, white that stays is coolant, black is fuel. Check the levels before each ride until it is found.",
   exhaust: "Exhaust gas and loose nuts do no good near legs and wires: tighten or seal it cold.",
   "coolant leak": "Do not ride: it ends in an overheated engine or a wet rear tyre. Look when it is cold.",

@@ -18,6 +18,10 @@ const HOSE = [
 const BRAKE = [
   ...["brake", "brakes", "front brake", "rear brake", "front brakes", "rear brakes", "brake lever", "brake pedal", "front brake lever", "rear brake pedal"],
 ];
+const WORN_BELT = [
+  ...["cracked", "cracks", "crack", "has a crack", "has cracks", "crack in it", "cracks in it", "frayed", "fraying", "missing teeth", "missing a tooth"],
+  ...["torn", "slipping", "snapped"],
+];
 const SIDEWALL = ["sidewall", "front sidewall", "rear sidewall", "tyre sidewall", "tire sidewall", "rear tyre sidewall", "front tyre sidewall"];
 const BRAKE_HOSE = ["brake line", "brake lines", "brake hose", "brake hoses", "front brake hose", "rear brake hose", "front brake line", "rear brake line"];
 const FUEL_HOSE = ["fuel hose", "fuel hoses", "fuel line", "fuel lines", "petrol hose", "petrol pipe", "fuel pipe"];
@@ -26,6 +30,15 @@ const DISC = [
   ...["disc", "front disc", "rear disc", "brake disc", "front brake disc", "rear brake disc", "rotor", "front rotor", "rear rotor", "discs", "brake discs"],
 ];
 const CRACK_IN = ["crack in the", "cracks in the", "crack in", "cracks in"];
+const NO_PLAY = [
+  "no free play at the",
+  "no free play in the",
+  "no free play on the",
+  "no freeplay at the",
+  "no play at the",
+  "no free play at",
+  "no play in the",
+];
 const CORDS = [
   "worn to the cords",
   "cords showing",
@@ -307,6 +320,20 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         signs: ["knocking", "knocks", "rattling", "rattles", "ticking loudly", "clattering", "seized"],
       },
     ],
+    "timing belt": [
+      { things: ["timing belt", "timing belts", "cam belt", "cam belts", "cambelt", "cambelts"], signs: [...WORN_BELT, "worn out", "worn"] },
+      { things: CRACK_IN, signs: ["timing belt", "cam belt", "cambelt"] },
+    ],
+    "tight valve": [
+      {
+        things: [
+          ...["valves", "exhaust valve", "exhaust valves", "intake valve", "intake valves", "inlet valve", "inlet valves", "valve clearance"],
+          "valve clearances",
+        ],
+        signs: ["too tight", "way too tight"],
+        signLast: true,
+      },
+    ],
     smoke: [{ things: ["exhaust", "engine", "bike", "it"], signs: ["smoking", "smokes", "blowing smoke", "blue smoke", "white smoke", "black smoke"] }],
     exhaust: [
       {
@@ -325,7 +352,24 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "slipping clutch": [
       {
         things: ["clutch", "clutch plates"],
-        signs: ["slipping", "slips", "slipped", "worn", "worn out", "burnt", "burnt out", "toast", "had it", "shot", "knackered"],
+        signs: [
+          "no free play",
+          "no freeplay",
+          "no play",
+          "has no free play",
+          "has no freeplay",
+          "slipping",
+          "slips",
+          "slipped",
+          "worn",
+          "worn out",
+          "burnt",
+          "burnt out",
+          "toast",
+          "had it",
+          "shot",
+          "knackered",
+        ],
       },
     ],
     "dragging clutch": [{ things: ["clutch"], signs: ["dragging", "drags", "not disengaging", "won't disengage", "sticking"] }],
@@ -370,13 +414,15 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
           ...["loose"],
         ],
       },
+      { things: ["chain", "drive chain"], signs: ["is tight", "is very tight", "is way too tight", "is really tight"], signLast: true },
       {
         things: ["sprocket", "sprockets", "front sprocket", "rear sprocket", "sprocket teeth"],
         signs: ["hooked", "worn", "worn out", "worn down", "shot", "toast", "knackered", "shark finned", "missing teeth", "sharp", "loose", "broken"],
       },
     ],
     "drive belt": [
-      { things: ["drive belt", "belt", "final drive belt"], signs: ["cracked", "frayed", "missing teeth", "missing a tooth", "torn", "slipping", "snapped"] },
+      { things: ["drive belt", "belt", "final drive belt"], signs: WORN_BELT },
+      { things: CRACK_IN, signs: ["drive belt", "belt"] },
       { things: ["belt teeth", "drive belt teeth", "teeth of the belt", "teeth on the belt"], signs: ["missing", "gone", "sheared", "broken", "worn"] },
     ],
     puncture: [
@@ -505,7 +551,24 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       {
         things: ["throttle", "throttle grip"],
         signs: [
-          ...["sticking", "sticks", "stuck", "sticky", "not snapping back", "doesn't snap back", "not closing", "won't close", "slow to close"],
+          ...[
+            "sticking",
+            "sticks",
+            "stuck",
+            "sticky",
+            "not snapping back",
+            "doesn't snap back",
+            "does not snap back",
+            "won't snap back",
+            "will not snap back",
+            "does not close",
+            "doesn't close",
+            "does not return",
+            "won't return",
+            "not closing",
+            "won't close",
+            "slow to close",
+          ],
           ...["doesn't return"],
         ],
       },
@@ -556,7 +619,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "wrong sidecar pressure": [],
     "slack chain": [],
     "worn chain": [],
-    "no throttle play": [],
+    "no throttle play": [
+      { things: ["throttle", "throttle cable", "throttle grip"], signs: ["no free play", "no freeplay", "no play", "has no free play", "has no freeplay"] },
+      { things: NO_PLAY, signs: ["throttle", "throttle grip", "throttle cable"] },
+    ],
     "low engine oil": [],
     "mixed brake fluid": [],
     "mixed clutch fluid": [],
