@@ -38,7 +38,7 @@ const odometerShown = z.object({
 
 const end = z.enum(["front", "rear"]);
 const wearShown = z.object({
-  ...{ ...on, ...dial, typedIn: z.string().nullable() },
+  ...{ ...on, ...dial, typedIn: z.string().nullable(), now: z.number().nullable() },
   panels: z.array(
     z.object({
       place,
@@ -56,6 +56,8 @@ const pressureShown = z.object({
       place: end,
       points: z.array(z.object({ on: localDate, read: z.number(), typed: z.string(), levelled: z.number().nullable() })),
       wanted: z.number().nullable(),
+      load: z.enum(["solo", "two-up", "loaded"]),
+      otherLoad: z.number().int(),
     }),
   ),
 });

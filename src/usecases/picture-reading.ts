@@ -8,6 +8,7 @@ import type { UnitId } from "../core/quantity/units.ts";
 import type { Place, ReadingKind } from "../core/reading/kinds.ts";
 import { isQuantity } from "../core/reading/value.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
+import type { SpecUse } from "../core/spec/spec.ts";
 import { COMPARED_AT } from "../core/tyre/leak.ts";
 import { atTemperature } from "../core/tyre/pressure.ts";
 import type { ReadingRecord } from "../store/readings.ts";
@@ -49,14 +50,19 @@ export type WearShown = OnBike & {
   readonly offset: number;
   /** Null for shares. */
   readonly typedIn: UnitId | null;
+  /** Where the bike stands; null while no dial was read. */
+  readonly now: Ridden | null;
   readonly panels: readonly WearPanelShown[];
 };
 export type PressurePanelShown = {
   readonly place: "front" | "rear";
   /** In kPa over the air outside, at one temperature too where one was noted. */
   readonly points: readonly { readonly on: LocalDate; readonly read: number; readonly typed: string; readonly levelled: number | null }[];
-  /** What the bike's specs ask for, solo; null while none is entered or members differ. */
+  /** What the bike's specs ask for as it was loaded when it was read last; null while none is entered or members differ. */
   readonly wanted: number | null;
+  readonly load: SpecUse;
+  /** Readings at another load, of which another pressure is wanted: left out, since they would be held against the wrong one. */
+  readonly otherLoad: number;
 };
 export type PressureShown = OnBike & { readonly typedIn: UnitId; readonly celsius: number; readonly panels: readonly PressurePanelShown[] };
 export type ReadingPictured =
@@ -107,12 +113,15 @@ export function wearShown(g: Garaged, picture: WearPicture): WearShown {
   return {
     ...{ ...onBike(g), unit: g.unit, offset: g.track.epochs.at(-1)?.offset ?? 0, panels },
     typedIn: picture === "chain" || !isQuantity(unit) ? null : unit,
+    now: g.at.ridden,
   };
 }
 
-/** The pressure that the bike's specs ask for as it is usually loaded, in kPa; null where none is entered, or members differ. */
-function wantedOf({ rig, bike }: Garaged, place: "front" | "rear"): number | null {
-  const found = specFor(rig.specs, bike, `${place} tyre pressure`, rig.use ?? "solo");
+/** The pressure that the bike's specs ask for at a load, else solo, which it takes at the least, in kPa; null where none is entered, or members differ. */
+const wantedOf = (g: Garaged, place: "front" | "rear", load: SpecUse): number | null => figureOf(g, place, load) ?? figureOf(g, place, "solo");
+
+function figureOf({ rig, bike }: Garaged, place: "front" | "rear", load: SpecUse): number | null {
+  const found = specFor(rig.specs, bike, `${place} tyre pressure`, load);
   return found.is === "one" && found.spec.holds.is === "figure" ? (found.spec.holds.nominal ?? found.spec.holds.low ?? found.spec.holds.high) : null;
 }
 
@@ -133,13 +142,16 @@ export function pressureOf(g: Garaged, all: readonly ReadingRecord[]): PressureS
     ...onBike(g),
     typedIn,
     celsius: COMPARED_AT,
-    panels: ENDS.map((place) => ({
-      place,
-      wanted: wantedOf(g, place),
-      points: pressures
-        .filter((each) => each.place === place && each.value !== null)
-        .slice(-MOST_POINTS)
-        .map((each) => {
+    panels: ENDS.map((place) => {
+      const loadOf = ({ detail }: ReadingRecord): SpecUse => detail?.load ?? g.rig.use ?? "solo";
+      const own = pressures.filter((each) => each.place === place && each.value !== null);
+      const last = own.at(-1);
+      const load = last === undefined ? (g.rig.use ?? "solo") : loadOf(last);
+      const wanted = wantedOf(g, place, load);
+      const same = own.filter((each) => loadOf(each) === load || wantedOf(g, place, loadOf(each)) === wanted);
+      return {
+        ...{ place, wanted, load: figureOf(g, place, load) === null ? ("solo" as const) : load, otherLoad: own.length - same.length },
+        points: same.slice(-MOST_POINTS).map((each) => {
           const [value, air] = [each.value ?? 0, celsius(each)];
           return {
             on: each.on,
@@ -148,6 +160,7 @@ export function pressureOf(g: Garaged, all: readonly ReadingRecord[]): PressureS
             levelled: air === null ? null : atTemperature(value, air, COMPARED_AT),
           };
         }),
-    })),
+      };
+    }),
   };
 }

@@ -2,7 +2,6 @@
 
 import type { Equipment } from "../../core/equipment.ts";
 import type { SpecUse } from "../../core/spec/spec.ts";
-import type { Printer } from "../printer.ts";
 import { englishSpecName } from "./spec-names.ts";
 import { altOf, lowered } from "./text.ts";
 
@@ -18,7 +17,7 @@ type Card = {
   readonly saved: boolean;
 };
 
-export const cardWords = (p: Printer) => ({
+export const cardWords = () => ({
   card: (shown: Card) => {
     const { nickname, equipment, recovery } = shown;
     const title = `Roadside card: ${nickname}`;
@@ -43,14 +42,14 @@ export const cardWords = (p: Printer) => ({
       ...(shown.saved ? [recovery === null ? "Your recovery number is forgotten." : "Your recovery number is kept, for your cards only."] : []),
       `${title}. Keep the picture on your phone for where there is no signal.`,
       ...known.map(({ name, value }) => `- ${name}: ${value}`),
-      `Blank, to be written in: ${p.list(blank.map(({ name }) => lowered(name)))}.`,
+      ...(blank.length === 0 ? [] : [`Blank, to be written in, or entered with /spec what:… value:… : ${blank.map(({ name }) => lowered(name)).join("; ")}.`]),
       ...(recovery === null ? ["Your own number: /bike card recovery: and the number."] : []),
     ];
     return {
       drawing: { title, rows, notes: ["The maker's plate and manual have the last word. Set pressures cold."] },
       lines,
       alt: altOf(
-        `${title}. ${known.map(({ name, value }) => `${name}: ${value}.`).join(" ")} Blank lines for ${p.list(blank.map(({ name }) => lowered(name)))}.`,
+        `${title}. ${known.map(({ name, value }) => `${name}: ${value}.`).join(" ")}${blank.length === 0 ? "" : ` Blank lines for ${blank.map(({ name }) => lowered(name)).join("; ")}.`}`,
       ),
     };
   },

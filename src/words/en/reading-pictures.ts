@@ -19,6 +19,8 @@ type Odometer = OnDial & {
 };
 type Wear = OnDial & {
   readonly typedIn: UnitId | null;
+  /** Where the bike stands; null while no dial was read. */
+  readonly now: Ridden | null;
   readonly panels: readonly {
     readonly place: Place | null;
     readonly points: readonly { readonly ridden: Ridden; readonly value: number; readonly typed: string }[];
@@ -36,6 +38,9 @@ type Pressure = {
     readonly place: "front" | "rear";
     readonly points: readonly { readonly on: LocalDate; readonly read: number; readonly typed: string; readonly levelled: number | null }[];
     readonly wanted: number | null;
+    readonly load: "solo" | "two-up" | "loaded";
+    /** Readings at another load, of which another pressure is wanted: not drawn. */
+    readonly otherLoad: number;
   }[];
 };
 
@@ -128,9 +133,12 @@ export const readingPictureWords = (p: Printer) => {
         const held = limit === null ? "no limit known" : `limit ${depth(limit.value)} (${LIMIT_FROM[limit.by]})`;
         const read = last === undefined || typedIn === null ? depth(last?.value ?? 0) : valueAsTyped(p, last.value, typedIn, last.typed, "tread");
         const now = `${named(panel.place)} ${read}, ${held}`;
-        if (panel.worn) return `${now}: at the limit, ${called.now}.`;
+        const isBeyond = last !== undefined && limit !== null && (typedIn === null ? last.value > limit.value + 1e-9 : last.value < limit.value - 1e-9);
+        if (panel.worn) return isBeyond ? `${now}: beyond the limit. Do not ride on it, ${called.now}.` : `${now}: at the limit, ${called.now}.`;
         if (panel.line === null) return `${now}; ${points.length < 2 ? "one reading" : "too few readings yet"}, so no line is drawn.`;
         const { likely, low, high } = panel.line;
+        if (shown.now !== null && likely <= shown.now)
+          return `${now}; by its wear it reached its limit at about ${about(shown, likely)}, and the bike stands at ${about(shown, shown.now)}. Measure it before you ride on.`;
         return `${now}; likely reached at about ${about(shown, likely)}, eight times in ten ${high === null ? `after ${about(shown, low)}` : `between ${about(shown, low)} and ${about(shown, high)}`}.`;
       });
       const lines = measured.length === 0 ? [`${title}. Log one: ${called.log} on ${nickname}.`] : [`${title}:`, ...said.map((each) => `- ${capital(each)}`)];
@@ -166,24 +174,25 @@ export const readingPictureWords = (p: Printer) => {
       const read = shown.panels.filter(({ points }) => points.length > 0);
       const title = read.length === 0 ? `${nickname} has no tyre pressure reading yet` : `${nickname}'s cold tyre pressures`;
       const missing = read.some(({ points }) => points.some(({ levelled }) => levelled === null));
-      const said = read.map(({ place, points, wanted }) => {
+      const said = read.map(({ place, points, wanted, load, otherLoad }) => {
         const last = points.at(-1);
         // All of one end as finely as it was read last.
         const amount = (kPa: number): string => (last === undefined ? "" : pressureJudged(p, kPa, wanted ?? last.read, { unit: typedIn, typed: last.typed }));
         const told =
           last === undefined
             ? ""
-            : `${amount(last.read)} on ${p.date(last.on, today)}, ${wanted === null ? "no pressure wanted on record" : `wanted ${amount(wanted)} cold`}`;
+            : `${amount(last.read)} on ${p.date(last.on, today)}, ${wanted === null ? "no pressure wanted on record" : `wanted ${amount(wanted)} ${load === "solo" ? "" : `${load} `}cold`}`;
         // What is wanted is held against what was read, and not against what it comes to.
-        return `${place} ${told}${last === undefined || last.levelled === null ? "" : `; the same air at ${p.figure(celsius, 0)} °C: ${amount(last.levelled)}`}.`;
+        return `${place} ${told}${last === undefined || last.levelled === null ? "" : `; the same air at ${p.figure(celsius, 0)} °C: ${amount(last.levelled)}`}.${otherLoad === 0 ? "" : ` ${otherLoad === 1 ? "One reading" : `${otherLoad} readings`} at another load ${otherLoad === 1 ? "is" : "are"} not drawn.`}`;
       });
+      const loads = read.filter(({ otherLoad }) => otherLoad > 0).map(({ place, otherLoad }) => `${capital(place)}: ${otherLoad} at another load not drawn.`);
       const note = missing ? [`Say the air's temperature with a reading (33 psi front, outside 12 °C) and the weather is taken out.`] : [];
       const lines =
         read.length === 0 ? [`${title}. Log them: 33 psi front 36 rear on ${nickname}.`] : [`${title}:`, ...said.map((each) => `- ${capital(each)}`), ...note];
       return {
         drawing: {
           title,
-          panels: read.map(({ place, points, wanted }) => ({
+          panels: read.map(({ place, points, wanted, load }) => ({
             name: `${capital(place)}, ${symbolOf(typedIn)}`,
             points: points.map((point) => ({
               on: point.on,
@@ -195,14 +204,14 @@ export const readingPictureWords = (p: Printer) => {
                 ? null
                 : {
                     value: fromCanonical(wanted, typedIn),
-                    text: `wanted ${pressureJudged(p, wanted, wanted, { unit: typedIn, typed: points.at(-1)?.typed ?? "" })} as read cold`,
+                    text: `wanted ${pressureJudged(p, wanted, wanted, { unit: typedIn, typed: points.at(-1)?.typed ?? "" })}${load === "solo" ? "" : ` ${load}`} as read cold`,
                   },
           })),
           month: p.axisMonth,
           day: p.axisDay,
           figure: (each: number): string => p.figure(each, decimalsOf(typedIn)),
           meaning: { read: "as read", levelled: `at ${p.figure(celsius, 0)} °C, the weather taken out` },
-          notes: note,
+          notes: [...note, ...loads],
         },
         lines,
         alt: altOf(`Cold tyre pressures over time. ${lines.join(" ").replaceAll(" - ", " ")}`),
