@@ -71,7 +71,9 @@ export const judgement = z.object({
   is: z.enum(VERDICTS),
   side: z.enum(["low", "high"]).nullish(),
   room: z.number().nullish(),
-  limit: z.object({ min: z.number().nullable(), max: z.number().nullable(), near: z.number().nullable(), source: z.string() }).optional(),
+  limit: z
+    .object({ min: z.number().nullable(), max: z.number().nullable(), near: z.number().nullable(), nominal: z.number().optional(), source: z.string() })
+    .optional(),
   missing: z.array(z.string()).optional(),
 });
 const warmth = z.object({ value: z.number(), unit: z.string() });

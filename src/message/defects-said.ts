@@ -211,15 +211,16 @@ function sightingIn(layout: Layout, part: Part): Sighting | null {
 /** "Rear lost 5 psi overnight", "hinten verliert 0,2 bar pro Woche": so much in a week or less is a leak; without how long it took the member is asked. */
 function leaking(layout: Layout, part: Part): Sighting | null {
   const { places, measuring } = layout.known.vocabulary;
-  const { leaks, soon, late, up } = measuring.change;
+  const { leaks, soon, late, up, bounds } = measuring.change;
   const has = (...lists: readonly (readonly string[])[]): boolean => tokensOf(part).some((at) => lists.some((list) => among(list, wordAt(layout.tokens, at))));
   // "If the rear drops under 30 psi".
   if (!has(leaks) || !has(places.front, places.rear, measuring.tyre) || has(late, layout.known.vocabulary.notDone)) return null;
   const lost = tokensOf(part).find((at) => {
     const token = layout.tokens[at];
     const isPressure = token?.is === "number" && token.value > 0 && token.units.some((unit) => dimensionOf(unit) === "pressure");
-    // "Dropped to 28 psi" is a reading.
-    return isPressure && ![at - 1, at - 2].some((each) => each >= part.from && among(up, wordAt(layout.tokens, each)));
+    // "Dropped to 28 psi" is a reading, "drops under 30 psi" a mark that it may reach.
+    const isMark = among(bounds, wordAt(layout.tokens, at - 1));
+    return isPressure && !isMark && ![at - 1, at - 2].some((each) => each >= part.from && among(up, wordAt(layout.tokens, each)));
   });
   if (lost === undefined) return null;
   // "Rear was 2 psi down" may be what it wanted.

@@ -25,6 +25,8 @@ export type JudgedRow = {
   /** Canonical units: the finest step of the tool, and how close to a wear limit is worth a word. */
   readonly fine: number;
   readonly near: number;
+  /** Where the manual gives one figure, its window reaches at least so far either way; canonical unit. A step of the feeler or the rule, and what manuals usually allow: common practice. */
+  readonly around: number;
   /** One of each of these must have been said of it, else a value within proves nothing. */
   readonly needs: readonly (readonly NeededCondition[])[];
   /** Without them a value beyond its limit proves nothing either, but what is so whichever way it was taken: nothing left at all, or `past` its limit. */
@@ -64,6 +66,7 @@ const row = (more: Partial<JudgedRow> & Pick<JudgedRow, "fine">): JudgedRow => (
   ...{
     specs: {},
     near: 0,
+    around: 0,
     needs: [],
     strict: false,
     wears: false,
@@ -137,7 +140,7 @@ export const JUDGED = {
   // Makers print a slack at which it is not ridden, some 20 mm beyond the window (common practice, from memory): it jumps off or catches.
   "chain slack": row({
     ...{ doNotRide: true, only: "high", past: 20, setRight: true, defects: { any: "slack chain" } },
-    ...{ fine: 1, near: 2, needs: [["upright", "on the side stand"]], strict: true, caution: "moving chain" },
+    ...{ fine: 1, near: 2, around: 5, needs: [["upright", "on the side stand"]], strict: true, caution: "moving chain" },
     specs: { any: "chain slack" },
     items: { any: "chain.adjust" },
   }),
@@ -153,9 +156,24 @@ export const JUDGED = {
     items: { any: "chain.replace" },
     defects: { any: "worn chain" },
   }),
-  "belt deflection": row({ fine: 0.5, near: 1, needs: [["at force"]], strict: true, specs: { any: "belt deflection" }, items: { any: "drive-belt.inspect" } }),
+  "belt deflection": row({
+    fine: 0.5,
+    near: 1,
+    around: 1,
+    needs: [["at force"]],
+    strict: true,
+    specs: { any: "belt deflection" },
+    items: { any: "drive-belt.inspect" },
+  }),
   "battery voltage": row({ fine: 0.01, needs: [["rested"]], caution: "battery", items: { any: "battery.test" } }),
-  "charging voltage": row({ fine: 0.05, near: 0.1, caution: "battery", specs: { any: "battery charging voltage" }, items: { any: "battery.test" } }),
+  "charging voltage": row({
+    fine: 0.05,
+    near: 0.1,
+    around: 0.3,
+    caution: "battery",
+    specs: { any: "battery charging voltage" },
+    items: { any: "battery.test" },
+  }),
   "brake fluid level": level({
     doNotRide: true,
     caution: "brake fluid",
@@ -176,25 +194,25 @@ export const JUDGED = {
   "coolant strength": row({ fine: 1, near: 3, caution: "hot", specs: { any: "coolant strength" }, items: { any: "coolant.replace" } }),
   // Against what the bike asks for in °C, by the table of ethylene glycol.
   "antifreeze share": row({ fine: 1, near: 3, caution: "hot", specs: { any: "coolant strength" }, items: { any: "coolant.replace" } }),
-  "clutch free play": row({ never: SOME_PLAY, fine: 0.5, near: 1, specs: { any: "clutch free play" }, items: { any: "clutch-free-play.adjust" } }),
+  "clutch free play": row({ never: SOME_PLAY, fine: 0.5, near: 1, around: 1, specs: { any: "clutch free play" }, items: { any: "clutch-free-play.adjust" } }),
   "throttle free play": row({
-    ...{ never: SOME_PLAY, fine: 0.5, near: 0.5, doNotRide: true, setRight: true, caution: "throttle" },
+    ...{ never: SOME_PLAY, fine: 0.5, near: 0.5, around: 1, doNotRide: true, setRight: true, caution: "throttle" },
     specs: { any: "throttle free play" },
     items: { any: "throttle-cable.adjust" },
     defects: { any: "no throttle play" },
   }),
-  "brake pedal height": row({ fine: 1, near: 1, caution: "brakes", specs: { any: "brake pedal height" } }),
-  "static sag": row({ fine: 1, near: 1, specs: { front: "front static sag", rear: "rear static sag" } }),
-  "rider sag": row({ fine: 1, near: 1, specs: { front: "front rider sag", rear: "rear rider sag" } }),
+  "brake pedal height": row({ fine: 1, near: 1, around: 2, caution: "brakes", specs: { any: "brake pedal height" } }),
+  "static sag": row({ fine: 1, near: 1, around: 3, specs: { front: "front static sag", rear: "rear static sag" } }),
+  "rider sag": row({ fine: 1, near: 1, around: 3, specs: { front: "front rider sag", rear: "rear rider sag" } }),
   // At the tight end of the window an earlier look is offered: valves close up, and a tight one burns.
   "valve clearance": row({
-    ...{ fine: 0.01, near: 0.02, needs: [["cold"]], strict: true, sooner: "low" },
+    ...{ fine: 0.01, near: 0.02, around: 0.02, needs: [["cold"]], strict: true, sooner: "low" },
     specs: { intake: "intake valve clearance", exhaust: "exhaust valve clearance" },
     items: { any: "valve-clearance.adjust" },
   }),
   // Closed, the throttle starves the cylinder and a sound engine reads low.
   compression: row({ fine: 25, near: 50, needs: [["warm"], ["throttle open"]], strict: true, specs: { any: "compression" } }),
-  "plug gap": row({ fine: 0.05, near: 0.05, specs: { any: "spark plug gap" }, items: { any: "spark-plugs.replace" } }),
+  "plug gap": row({ fine: 0.05, near: 0.05, around: 0.05, specs: { any: "spark plug gap" }, items: { any: "spark-plugs.replace" } }),
 } as const satisfies Partial<Record<ReadingKind, JudgedRow>>;
 
 export type JudgedKind = keyof typeof JUDGED;

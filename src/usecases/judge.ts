@@ -36,7 +36,7 @@ import { endOf, FULL_MARK, isJudged, type JudgedKind, type JudgedRow, judgedRow,
 import { onItsSide, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
 import { FLAT_BELOW, MOST_OVER, PRESSURE_RULE } from "../trade/tyres.ts";
 import { specFor } from "./specs.ts";
-import { treadBy, treadLimit } from "./tread-limit.ts";
+import { leastOwn, treadBy, treadLimit } from "./tread-limit.ts";
 
 /** Whose limit a reading is held against. "bars": no place is known whose law would ask for more; "bars, state law": the place leaves what is asked in use to its states; "bars, no group": the bike is in none whose place could be said. */
 export const LIMITS_BY = ["spec", "law", "bars", "bars, state law", "bars, no group", "practice", "mark"] as const;
@@ -98,7 +98,7 @@ export const looksSooner = ({ kind, judgement }: Judged): boolean =>
 
 /** What is known of a bike besides what was read. `place`: whose tread law; `homed`: is it at home in a group, which has that place. `use`: how it is loaded. `ways`: how each kind is measured on it, said once. */
 export type Rig = {
-  readonly bike: Pick<Bike, "id" | "equipment">;
+  readonly bike: Pick<Bike, "id" | "kind" | "equipment">;
   readonly specs: readonly Spec[];
   readonly place: string | null;
   readonly homed: boolean;
@@ -226,10 +226,12 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
       // Not rested it has at most the charge that its volts show, and freezes no later than that.
       const freezes = chemistry === "lithium" ? null : freezesAt(chargeAt(volts, REST_TABLES[chemistry]), GRAVITY, FREEZING);
       const alarm = alarmOf(value, chemistry, freezes, air ?? null);
+      // Nobody enters whether a battery with acid has three cells; four lithium cells so low are what they show.
+      const sixVolts = alarm === "six volts" && chemistry !== "lithium";
       const short = judgement.is === "cannot tell" && detail?.stood !== undefined;
       return {
-        judgement: short ? cannotTell("longer rest") : judgement,
-        more: { share: charge, freezes: callsForWork(judgement) ? freezes : null, air: air ?? null, alarm },
+        judgement: sixVolts ? cannotTell("six volts") : short ? cannotTell("longer rest") : judgement,
+        more: sixVolts ? { alarm } : { share: charge, freezes: callsForWork(judgement) ? freezes : null, air: air ?? null, alarm },
       };
     }
     case "charging voltage": {
@@ -309,8 +311,8 @@ function tread(value: number, row: JudgedRow, own: Figure | null, rig: Rig): Fou
   const law = treadLimit(row, rig.place);
   if (own === null) return { judgement: judge(value, law, row.fine) };
   const limit = limitOf(own, row);
-  // Nobody's own limit goes below the law of the place, nor below the bars where no law is known.
-  if ((limit.min ?? 0) >= (law.min ?? 0)) return { judgement: judge(value, limit, row.fine) };
+  // Nobody's own limit goes below what the law of the place asks of any, nor below the bars where no law is known.
+  if ((limit.min ?? 0) >= (leastOwn(rig.place, rig.bike.kind) ?? law.min ?? 0)) return { judgement: judge(value, limit, row.fine) };
   return { judgement: judge(value, law, row.fine), more: { by: treadBy(rig) } };
 }
 
@@ -392,11 +394,13 @@ const sourceWords = ({ source }: Spec): string => (source === null ? "" : `${sou
 const chemistryOf = ({ bike, otherBattery }: Rig): Chemistry | null =>
   otherBattery !== null || bike.equipment.battery === "none" ? null : bike.equipment.battery;
 
-/** The ends of a spec as a limit. A single figure that is neither a least nor a most is a window of itself, a twentieth either way. */
+/** The ends of a spec as a limit. A single figure that is neither a least nor a most is a window around itself: a twentieth either way, and no less than the least that its kind allows. */
 function limitOf({ low, high, source }: Figure, row: JudgedRow): Limit {
   const only = low !== null && low === high;
+  // None at all is never within: at the most half the figure is taken.
+  const around = low === null ? 0 : Math.max(Math.abs(low) / 20, low === 0 ? row.around : Math.min(row.around, Math.abs(low) / 2));
   return only
-    ? { min: low - Math.abs(low) / 20, max: low + Math.abs(low) / 20, near: null, source }
+    ? { min: low - around, max: low + around, near: null, nominal: low, source }
     : { min: low, max: high, near: Math.min(row.near, low === null || high === null ? row.near : (high - low) / 5), source };
 }
 

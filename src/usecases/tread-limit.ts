@@ -2,7 +2,13 @@
 
 import type { Limit } from "../core/judgement/verdict.ts";
 import type { JudgedRow } from "../trade/judged.ts";
-import { TREAD_LAW, type TreadLawPlace } from "../trade/tread-law.ts";
+import { MAY_BE_LIGHTEST, TREAD_LAW, type TreadLaw, type TreadLawPlace } from "../trade/tread-law.ts";
+
+/** The least that an owner's own limit may be in a place: what its law asks of the lightest where the bike may be one, else of all; null where it names no figure. */
+export function leastOwn(place: string | null, kind: string): number | null {
+  const law: TreadLaw | null = place !== null && place in TREAD_LAW ? TREAD_LAW[place as TreadLawPlace] : null;
+  return (MAY_BE_LIGHTEST.includes(kind) ? law?.lightest : undefined) ?? law?.millimetres ?? null;
+}
 
 /** What the law of a place asks for; null where it names no figure, or the place is not known. */
 function lawOf(place: string | null): { readonly millimetres: number; readonly source: string } | null {

@@ -54,10 +54,11 @@ export async function noteVerdicts(
   for (const judged of logged.judged.filter(({ doNotRide }) => doNotRide)) {
     const { bike, on } = judged;
     const kind = defectOf(judged);
-    const standing =
-      all
-        .find((g) => g.bike.id === bike)
-        ?.defects.some((defect) => (defect.kind === kind || isSaidFlat(ctx, judged, defect)) && !closed.some(({ id }) => id === defect.id)) === true;
+    const g = pick(all, bike);
+    // What its owner chose to watch was not as bad as this.
+    const isWatched = ({ grade }: Defect): boolean => grade === "watch" && g !== null && isWorse(judged, g);
+    const isSame = (defect: Defect): boolean => defect.kind === kind || isSaidFlat(ctx, judged, defect);
+    const standing = g?.defects.some((defect) => isSame(defect) && !closed.some(({ id }) => id === defect.id) && !isWatched(defect)) === true;
     // What was left after work is how it is now.
     const left = logged.readings.find(({ id }) => id === judged.id)?.detail?.state === "left";
     const mended = !left && logged.work.some((work) => work.bike === bike && work.on.from === on && mends({ kind }, changedIn(all, work)));
@@ -82,6 +83,13 @@ function isSaidFlat(ctx: Ctx, { alarm, place }: JudgedOn, { kind, words }: Defec
   const said = words.split(/[^\p{L}]+/u).map(foldWord);
   const names = (end: "front" | "rear"): boolean => said.some((word) => places[end].includes(word));
   return place === null || names(endOf(place) === "rear" ? "rear" : "front") || !(names("front") || names("rear"));
+}
+
+/** Is a value further beyond its limit than the last that stood there before it? */
+function isWorse({ kind, place, value, id, judgement }: JudgedOn, { judged }: Garaged): boolean {
+  const before = judged.find((each) => each.kind === kind && each.place === place && each.id !== id);
+  if (before === undefined || judgement.is === "cannot tell") return false;
+  return judgement.side === "high" ? value > before.value : value < before.value;
 }
 
 const wordsOf = ({ place, kind }: Pick<JudgedOn, "kind" | "place">, typed: string): string =>

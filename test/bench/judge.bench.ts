@@ -20,7 +20,7 @@ const SPECS: readonly Spec[] = SPEC_KEY_NAMES.slice(0, 40).map((key, n) => ({
   source: { manual: "Heron owner's manual", edition: null, page: "88" },
 }));
 const RIG: Rig = {
-  bike: { id: "b1" as BikeId, equipment: KINDS["chain-drive twin"].equipment },
+  bike: { kind: "chain-drive twin", id: "b1" as BikeId, equipment: KINDS["chain-drive twin"].equipment },
   specs: [],
   place: "Germany",
   use: null,

@@ -54,3 +54,10 @@ test("the kind said with a new battery is kept and offered in one press; until i
   // Of the kind that it is entered with, nothing is asked.
   expect((await say("new lithium battery")).text).not.toContain("Enter the new one");
 });
+
+test("volts of a battery of 6 V are not judged, and make nothing due; the word about one of 12 V stays", async () => {
+  await bike("classic");
+  const read = await say("battery 6.3 V rested 12 h");
+  expect(read.text).toContain("Battery voltage at rest 6.3 V: cannot tell. A battery of 12 V that shows so little is dead");
+  expect(read.text).not.toMatch(/% charged|now due|beyond/u);
+});

@@ -1,7 +1,7 @@
 // What was found stands until something that can be judged says otherwise: a reading of which nothing can be told takes nothing back.
 
 import { expect, test } from "vitest";
-import { talk } from "../support/talk.ts";
+import { button, talk } from "../support/talk.ts";
 
 const DM = { as: "Ines", in: "dm" };
 
@@ -51,5 +51,17 @@ test("how a reading was taken stays with it: another taken otherwise neither cha
   await t.one({ ...DM, say: "intake valve 0.15 mm cold" });
   await t.one({ ...DM, say: "intake valve 0.15 mm hot" });
   expect((await t.one({ ...DM, say: "intake valve 0.15 mm" })).text).toContain("Intake valve clearance 0.15 mm: within");
+  await t.close();
+});
+
+test("what its owner watches is not to be ridden on again once it reads worse, and not before", async () => {
+  const { t } = await bike();
+  const worn = await t.one({ ...DM, say: "rear tread 0.5 mm" });
+  expect(worn.data.defects).toMatchObject([{ grade: "do not ride" }]);
+  await t.one({ ...DM, press: button(worn, "Watch") });
+  await t.send({ advance: "P1D" });
+  expect((await t.one({ ...DM, say: "rear tread 0.5 mm" })).data.defects).toEqual([]);
+  expect((await t.one({ ...DM, say: "rear tread 0.3 mm" })).data.defects).toMatchObject([{ grade: "do not ride", words: "rear tread 0.3 mm" }]);
+  expect((await t.one({ ...DM, run: "/due" })).text).toContain("Do not ride: “rear tread 0.3 mm”");
   await t.close();
 });

@@ -98,3 +98,14 @@ test("a bike that is at home in one group stays so, wherever its owner writes", 
   const there = await t.one({ as: "Bram", in: "g2", run: "/reading log:rear tread 1.4 mm" });
   expect([there.data.home, there.text]).toEqual([[], expect.stringContaining("1 mm by law")]);
 });
+
+// StVZO section 36 and KDV section 4(4): 1.0 mm of mopeds, in Germany of light motorcycles too.
+test.each(["Germany", "Austria"])("%s asks less of the lightest: where the owner enters that limit it holds, and nothing below it does", async (place) => {
+  await group(place);
+  await t.one({ as: "Ines", run: "/bike add name:Heron kind:small commuter odometer:8,000 km" });
+  expect((await t.one({ as: "Ines", in: "dm", say: "rear tread 1.3 mm" })).text).toContain("beyond limit (1.6 mm by law");
+  await t.one({ as: "Ines", in: "dm", run: "/spec what:rear tread limit value:1.0 mm source:StVZO 36, light motorcycle" });
+  expect((await t.one({ as: "Ines", in: "dm", say: "rear tread 1.3 mm" })).text).toMatch(/Rear tread depth 1\.3 mm: (?:within|near limit) \(1 mm/u);
+  await t.one({ as: "Ines", in: "dm", run: "/spec what:rear tread limit value:0.8 mm" });
+  expect((await t.one({ as: "Ines", in: "dm", say: "rear tread 1.3 mm" })).text).toContain("beyond limit (1.6 mm by law");
+});

@@ -13,7 +13,7 @@ import { KINDS } from "../../src/trade/kinds.ts";
 import type { SpecKey } from "../../src/trade/spec-keys.ts";
 import { judgeAll, judgeTaken, oneEndNew, type Rig, verdictsOf } from "../../src/usecases/judge.ts";
 
-const BIKE = { id: "b1" as BikeId, equipment: KINDS["chain-drive twin"].equipment };
+const BIKE = { kind: "chain-drive twin", id: "b1" as BikeId, equipment: KINDS["chain-drive twin"].equipment };
 const rig = (specs: readonly Spec[] = [], place: string | null = null, use: Rig["use"] = null): Rig => ({
   bike: BIKE,
   specs,
@@ -289,11 +289,23 @@ test("a lead battery read in frost has the charge that its volts mean there; a l
   expect(judgeTaken({ ...read, value: 12.8 }, lithium)).toMatchObject({ judgement: { is: "at limit" }, air: null });
 });
 
-test("one figure of a manual is a window of a twentieth either way", () => {
-  const gap = (mm: number) => verdict(taken("plug gap", mm), rig([figure("spark plug gap", 1, 1)]));
-  // The very ends of a window are near its limit; a wire gauge reads to 0.05 mm.
+test("one figure of a manual is a window around itself, no narrower than the tool's step, and outside it is beyond it", () => {
+  const of =
+    (kind: ReadingKind, key: SpecKey, only: number, detail: ReadingDetail = {}, place?: Place) =>
+    (mm: number) =>
+      verdict(taken(kind, mm, { detail, ...(place === undefined ? {} : { place }) }), rig([figure(key, only, only)]));
+  const gap = of("plug gap", "spark plug gap", 1);
   expect([0.9, 0.93, 0.95, 1, 1.05, 1.07, 1.1].map(gap)).toEqual([
-    ...["beyond limit", "near limit", "near limit", "within", "near limit", "near limit", "beyond limit"],
+    ...["beyond limit", "beyond limit", "near limit", "within", "near limit", "beyond limit", "beyond limit"],
+  ]);
+  // With no play at all it is never within, however little the manual asks for.
+  expect([0, 0.5].map(of("throttle free play", "throttle free play", 1))).toEqual(["beyond limit", "near limit"]);
+  // Common practice: chains are set within some 5 mm, small valve clearances within 0.02 mm.
+  expect([24, 26, 30, 32, 36].map(of("chain slack", "chain slack", 30, { conditions: ["upright"] }))).toEqual([
+    ...["beyond limit", "within", "within", "within", "beyond limit"],
+  ]);
+  expect([0.02, 0.04, 0.05, 0.08].map(of("valve clearance", "intake valve clearance", 0.05, { conditions: ["cold"] }, "intake"))).toEqual([
+    ...["beyond limit", "within", "within", "beyond limit"],
   ]);
 });
 

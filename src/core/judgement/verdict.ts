@@ -10,6 +10,8 @@ export type Limit = {
   readonly min: number | null;
   readonly max: number | null;
   readonly near: number | null;
+  /** The one figure that the manual gives, where the window was only taken around it. */
+  readonly nominal?: number;
   /** The manual, the law or the trade that says so. */
   readonly source: string;
 };
@@ -45,6 +47,8 @@ export type Missing =
   | "unladen"
   | "revs"
   | "at rest"
+  /** It may be a battery of 6 V, which no table is for. */
+  | "six volts"
   | "longer rest"
   /** Measured with what the lining sits on. */
   | "lining alone";
@@ -71,7 +75,8 @@ export function judge(value: number, limit: Limit, fine: number): Judgement {
   const above = limit.max === null ? Number.POSITIVE_INFINITY : limit.max - value;
   const room = Math.min(below, above);
   const side = below <= above ? "low" : "high";
-  const same = fine / 2 + Math.abs(value) * 1e-9;
+  // A window that was taken around one figure is wide enough for the tool as it is.
+  const same = (limit.nominal === undefined ? fine / 2 : 0) + Math.abs(value) * 1e-9;
   // A window: the whole of it is meant to be used, so its very end is still good to ride on; a wear limit reached is not.
   const window = limit.min !== null && limit.max !== null;
   if (room < -same) return { is: "beyond limit", side, room, limit };

@@ -76,6 +76,8 @@ export type MeasuringWords = {
     /** That a tyre gave air away, which defect that is, and over how long: so soon that it leaks, or so late that a sound one does. */
     readonly leaks: readonly string[];
     readonly leak: string;
+    /** Before a figure that a pressure may reach: "drops under 30 psi". */
+    readonly bounds: readonly string[];
     readonly soon: readonly string[];
     readonly late: readonly string[];
   };

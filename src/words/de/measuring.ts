@@ -85,6 +85,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
     past: ["um", "unter", "über", "weniger"],
     up: ["auf", "bei", "jetzt"],
     leaks: ["verloren", "verliert", "verlor"],
+    bounds: ["unter", "über", "als"],
     leak: "puncture",
     soon: ["nacht", "tag", "täglich", "woche", "wöchentlich", "stunde", "stunden", "gestern", "tagen", "tage"],
     late: ["monat", "monaten", "winter", "jahr", "sommer", "saison", "herbst", "frühling"],

@@ -53,6 +53,7 @@ export const SIDES: Partial<Record<ReadingKind, readonly [low: string, high: str
   "chain slack": ["too tight", "too slack"],
   "belt deflection": ["too tight", "too slack"],
   "valve clearance": ["too tight", "too wide"],
+  "charging voltage": ["too low", "too high"],
   "plug gap": ["too narrow", "too wide"],
   "clutch free play": ["too little play", "too much play"],
   "throttle free play": ["too little play", "too much play"],
@@ -140,6 +141,7 @@ const NEEDS: Record<Missing, string> = {
   unladen:
     "slack is measured with nobody on the bike unless its manual says otherwise; measure it so and say how the bike stood, “upright” or “on the side stand”",
   revs: "idling it may lie below what it charges with; read it again at the engine speed that the manual names, often some 4,000 to 5,000 rpm",
+  "six volts": "these figures are for a battery of 12 V",
   "at rest": "only volts at rest tell its charge: everything off, the charger too, six hours after charging or riding",
   "lining alone":
     "with its backing plate it says nothing of the lining, which alone counts; measure that at its thinnest, without the plate, and say it so, such as “front pads 3 mm”",
@@ -170,7 +172,7 @@ const FLAT_LEAD =
   "So low, a cell of it may be dead: charge it where you can watch it and the air is fresh, stop if it grows hot, and have it tested before you rely on it.";
 const FLAT_LITHIUM = "So low, its cells may be harmed for good: do not charge it before its maker or a dealer has looked at it.";
 const SIX_VOLTS =
-  "Of a battery of 12 V that is dead: do not charge it unwatched, have it tested. These figures are for 12 V; one of 6 V I cannot judge, go by its manual.";
+  "A battery of 12 V that shows so little is dead: do not charge it unwatched, have it tested. These figures are for 12 V; one of 6 V I cannot judge, go by its manual.";
 
 /** How a bike stands where its slack is measured, and how that is typed. */
 const STOOD: Record<Stand, { readonly so: string; readonly say: string }> = {
@@ -201,7 +203,12 @@ export const judgeWords = (p: Printer) => {
   const limitOf = (j: SaidJudged, wanted = "", fine = (value: number): string => amount(value, j)): string => {
     const { judgement } = j;
     if (judgement.is === "cannot tell") return "";
-    const { min, max, source } = judgement.limit;
+    const { min, max, source, nominal } = judgement.limit;
+    if (nominal !== undefined) {
+      const how = `${j.force === null ? "" : ` at ${j.force}`}${j.stand === null ? "" : ` ${STOOD[j.stand].so}`}`;
+      const by = source === "" ? " by your own figure" : `, ${source}`;
+      return `${fine(nominal)}${how}${by}; ${fine(min ?? 0)} to ${fine(max ?? 0)} is taken around it, common practice, until you enter the manual's window`;
+    }
     const span = min !== null && max !== null ? (min === max ? fine(min) : `${fine(min)} to ${fine(max)}`) : fine(min ?? max ?? 0);
     const all = `${span}${j.force === null ? "" : ` at ${j.force}`}${j.stand === null ? "" : ` ${STOOD[j.stand].so}`}${wanted}`;
     switch (j.by) {
@@ -325,7 +332,7 @@ export const judgeWords = (p: Printer) => {
     if (j.kind === "cold pressure") return pressure(j, called);
     const { judgement } = j;
     if (j.alarm === "frozen" && !callsForWork(judgement)) return `${called}: ${battery(j)}`;
-    if (judgement.is === "cannot tell") return cause(j, called);
+    if (judgement.is === "cannot tell") return j.alarm === "six volts" ? `${called}: cannot tell. ${SIX_VOLTS}` : cause(j, called);
     const charge =
       j.kind === "battery voltage" && j.share !== null
         ? `, about ${p.figure(Math.round(j.share * 20) * 5, 0)} % charged${j.air === null ? "" : ` by its volts at ${p.figure(j.air, 0)} °C`}`

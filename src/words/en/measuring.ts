@@ -183,6 +183,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     past: ["by", "than", "under", "over", "below", "above"],
     up: ["to", "at", "is", "now"],
     leaks: ["lost", "loses", "losing", "lose", "leaks", "leaking", "leaked", "drops", "dropping", "dropped", "down"],
+    bounds: ["under", "over", "below", "above", "than"],
     leak: "puncture",
     soon: ["overnight", "night", "day", "daily", "week", "weekly", "hour", "hours", "yesterday", "days"],
     late: ["month", "months", "monthly", "winter", "year", "summer", "season", "autumn", "spring"],
