@@ -213,7 +213,8 @@ function leaking(layout: Layout, part: Part): Sighting | null {
   const { places, measuring } = layout.known.vocabulary;
   const { leaks, soon, late, up, bounds } = measuring.change;
   const has = (...lists: readonly (readonly string[])[]): boolean => tokensOf(part).some((at) => lists.some((list) => among(list, wordAt(layout.tokens, at))));
-  if (!has(leaks) || !has(places.front, places.rear, measuring.tyre) || has(late)) return null;
+  // "If the rear drops under 30 psi".
+  if (!has(leaks) || !has(places.front, places.rear, measuring.tyre) || has(late, layout.known.vocabulary.notDone)) return null;
   const lost = tokensOf(part).find((at) => {
     const token = layout.tokens[at];
     const isPressure = token?.is === "number" && token.value > 0 && token.units.some((unit) => dimensionOf(unit) === "pressure");
