@@ -126,7 +126,7 @@ const fluidPut = z.object({
     inside: z.enum([...FLUID_NAMES, "brake fluid"]),
     added: z.enum([...FLUID_NAMES, "brake fluid"]),
   },
-  ...{ worth: z.enum(FLUID_NAMES).nullable(), wet: z.number().nullable(), work: z.string() },
+  ...{ worth: z.enum(FLUID_NAMES).nullable(), wet: z.number().nullable(), changed: z.literal(true).optional(), work: z.string() },
 });
 const judgedOn = judged.extend({ bike: z.string(), first: z.boolean() });
 const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "service", "date", "found", "defect", "sure"]) });

@@ -56,6 +56,8 @@ export type FluidPut = {
   readonly worth: FluidClassName | null;
   /** °C at which the class boils at the least once it has drawn water; null where none is laid down. */
   readonly wet: number | null;
+  /** All of it was changed for a lower class: no mix, and less than the bike is entered with. */
+  readonly changed?: true;
   /** The record that says so. */
   readonly work: string;
 };
@@ -91,10 +93,11 @@ export function fluidsPut(
       const [first] = opened.length > 1 && wrong.length < added.length ? [] : wrong;
       const put = { bike: bike.id, nickname: bike.nickname, of, inside, work: record.id };
       if (first !== undefined) return [{ ...put, added: first, worth: null, wet: null }];
-      // All of it changed: another class of the same family is no mix.
       const other = added.find((each) => each !== inside);
-      if (!topped || of !== "brakes" || other === undefined || other === "brake fluid" || inside === "brake fluid") return [];
+      if (of !== "brakes" || other === undefined || other === "brake fluid" || inside === "brake fluid") return [];
       const met = mixing(FLUID_CLASSES[inside], FLUID_CLASSES[other]);
+      // All of it changed: another class of the same family is no mix, and only a lower one wants a word.
+      if (!topped) return met.may && met.worth === 1 ? [{ ...put, added: other, worth: other, wet: FLUID_CLASSES[other].wet, changed: true }] : [];
       const worth = met.may ? ([inside, other][met.worth] ?? null) : null;
       return [{ ...put, added: other, worth, wet: worth === null ? null : FLUID_CLASSES[worth].wet }];
     });

@@ -53,6 +53,16 @@ test("bleeding closes a soft lever, and no leak", async () => {
   await t.close();
 });
 
+// 49 CFR 571.116 S5.1.2: DOT 3 boils from 140 °C wet, DOT 4 from 155 °C.
+test("a change for a lower class is told, one for a higher is not", async () => {
+  const { t } = await bike();
+  const lower = await t.one({ ...DM, say: "flushed the brakes with DOT 3" });
+  expect(lower.text).toContain("DOT 3 boils sooner than DOT 4, with which Heron is entered: from 140 °C once it has drawn water (49 CFR 571.116).");
+  expect(lower.data.defects).toEqual([]);
+  expect((await t.one({ ...DM, say: "bled the brakes with DOT 5.1" })).data.fluids).toEqual([]);
+  await t.close();
+});
+
 test("bleeding mends a soft lever", async () => {
   const { t } = await bike();
   await t.one({ ...DM, say: "front brake feels spongy" });

@@ -11,6 +11,7 @@ type Put = {
   readonly added: Named;
   readonly worth: FluidClassName | null;
   readonly wet: number | null;
+  readonly changed?: true;
 };
 
 const FAMILY: Readonly<Record<FluidClassName, string>> = {
@@ -63,7 +64,9 @@ const inLines = (before: string): string =>
 const withFamily = (name: Named, joined: string): string => (name === "brake fluid" || FAMILY[name] === name ? name : `${name}${joined}${FAMILY[name]}`);
 
 /** A fluid other than the bike's own was put in. */
-export const fluidPut = ({ nickname, of, inside, added, worth, wet }: Put): string =>
-  worth === null
-    ? `Do not ride: ${added === withFamily(added, "") ? `${added} went in` : withFamily(added, " is ")}, ${nickname}${of === "clutch" ? "'s clutch" : ""} is entered with ${withFamily(inside, ", ")}, and the two never mix: seals swell and the ${of === "clutch" ? "clutch" : "brake"} can go. Have it all flushed first. If the entry is wrong, put it right with /bike fitted.`
-    : `${added} mixes with ${inside}; count the mix as ${worth}${wet === null ? "" : `, which boils from ${wet} °C once it has drawn water (49 CFR 571.116)`}.`;
+export const fluidPut = ({ nickname, of, inside, added, worth, wet, changed }: Put): string =>
+  changed === true
+    ? `${added} boils sooner than ${inside}, with which ${nickname} is entered${wet === null ? "" : `: from ${wet} °C once it has drawn water (49 CFR 571.116)`}. The cap names the least class: if it asks for ${inside}, change it again before you ride hard; if ${added} is right, enter it: /bike fitted part:brake fluid choice:${added}.`
+    : worth === null
+      ? `Do not ride: ${added === withFamily(added, "") ? `${added} went in` : withFamily(added, " is ")}, ${nickname}${of === "clutch" ? "'s clutch" : ""} is entered with ${withFamily(inside, ", ")}, and the two never mix: seals swell and the ${of === "clutch" ? "clutch" : "brake"} can go. Have it all flushed first. If the entry is wrong, put it right with /bike fitted.`
+      : `${added} mixes with ${inside}; count the mix as ${worth}${wet === null ? "" : `, which boils from ${wet} °C once it has drawn water (49 CFR 571.116)`}.`;

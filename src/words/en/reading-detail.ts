@@ -7,7 +7,9 @@ import { isQuantity } from "../../core/reading/value.ts";
 import type { Printer } from "../printer.ts";
 import { CONDITION_WORDS } from "./kinds.ts";
 
-const MOST_DECIMALS = 3;
+const MOST_DECIMALS = 4;
+/** Of points across, which are read with a tread gauge. */
+const POINT_DECIMALS = 3;
 
 /** " 2 h", " 20 min"; empty where how long was not said. */
 function stoodWords(p: Printer, hours: number): string {
@@ -24,9 +26,16 @@ export function valueAsTyped(p: Printer, canonical: number, unit: ScaleUnit, typ
   if (unit === "date code") return typed === "" ? String(canonical) : typed;
   // A share is told as finely as it was typed; what is worked out beside it to a tenth.
   if (unit === "%") return `${p.figure(canonical, typed === "" ? 1 : behind(typed))} %`;
-  if (typed === "") return p.amount(canonical, unit, kindRow(kind).decimals?.[unit]);
+  if (typed === "") return p.amount(canonical, unit, finest(canonical, unit, kindRow(kind).decimals?.[unit]));
   const symbol = symbolOf(unit);
   return `${p.figure(fromCanonical(canonical, unit), decimalsTyped(unit, typed))}${symbol.startsWith("/") ? "" : " "}${symbol}`;
+}
+
+/** Tenths of a thousandth of an inch, where a manual prints them: 0.0087 in is no 0.009 in. */
+function finest(canonical: number, unit: UnitId, usual: number | undefined): number | undefined {
+  if (unit !== "in") return usual;
+  const [figure, least] = [fromCanonical(canonical, unit), usual ?? decimalsOf(unit)];
+  return [least, least + 1].find((each) => Math.abs(figure - Number(figure.toFixed(each))) < 1e-6) ?? usual;
 }
 
 /** Decimals that a unit's scales show or that were typed, whichever are more. */
@@ -34,7 +43,7 @@ export const decimalsTyped = (unit: UnitId, typed: string): number => Math.max(d
 
 /** Decimals of the finest figure typed. */
 const behind = (typed: string): number =>
-  Math.min(MOST_DECIMALS, Math.max(0, ...[...typed.matchAll(/\d[.,](\d{1,3})(?!\d)/gu)].map(([, digits = ""]) => digits.length)));
+  Math.min(MOST_DECIMALS, Math.max(0, ...[...typed.matchAll(/(?<![\d.,])\d*[.,](\d{1,4})(?!\d)/gu)].map(([, digits = ""]) => digits.length)));
 
 /** A value that is judged, and whatever is told beside it in the same unit: as finely as it was typed, never coarser than its kind is read. */
 export function valueJudged(
@@ -66,7 +75,9 @@ export function detailTail(p: Printer, detail: ReadingDetail | null, unit: Readi
   const points = detail.points ?? [];
   const parts = [
     ...(detail.side === undefined ? [] : [detail.side]),
-    ...(points.length === 0 || !isQuantity(unit) ? [] : [`the least of ${p.list(points.map((point) => p.figure(fromCanonical(point, unit), MOST_DECIMALS)))}`]),
+    ...(points.length === 0 || !isQuantity(unit)
+      ? []
+      : [`the least of ${p.list(points.map((point) => p.figure(fromCanonical(point, unit), POINT_DECIMALS)))}`]),
     ...(detail.pitches === undefined ? [] : [`over ${p.figure(detail.pitches, 0)} pitches`]),
     ...(detail.rpm === undefined ? [] : [`at ${p.figure(detail.rpm, 0)} rpm`]),
     ...(detail.state === undefined ? [] : [detail.state === "found" ? "as found" : "as left"]),
