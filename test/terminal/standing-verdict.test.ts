@@ -65,3 +65,14 @@ test("what its owner watches is not to be ridden on again once it reads worse, a
   expect((await t.one({ ...DM, run: "/due" })).text).toContain("Do not ride: “rear tread 0.3 mm”");
   await t.close();
 });
+
+test("a defect that was a misreading says that what was read counts until it is read right", async () => {
+  const { t } = await bike();
+  const thin = await t.one({ ...DM, say: "front pads 0.5 mm" });
+  const closed = await t.one({ ...DM, fill: button(thin, "It was nothing"), fields: { why: "misread the ruler" } });
+  expect(closed.text).toContain("What was read still counts until the right figure is logged: the next reading there takes its place.");
+  const asked = await t.one({ ...DM, say: "front pads 3.5 mm" });
+  await t.one({ ...DM, press: button(asked, "Yes, it is right") });
+  expect((await t.one({ ...DM, run: "/due" })).text).not.toContain("0.5 mm");
+  await t.close();
+});

@@ -1,7 +1,7 @@
 // What was found wrong, in English: noted, graded, closed.
 
 import type { LocalDate } from "../../core/calendar/dates.ts";
-import type { Grade } from "../../core/defect.ts";
+import type { Defect, Grade } from "../../core/defect.ts";
 import type { Dial, DistanceUnit } from "../../core/quantity/distance.ts";
 import type { Printer } from "../printer.ts";
 import { ENGLISH_DEFECTS } from "./defect-kinds.ts";
@@ -17,6 +17,8 @@ type SaidDefect = {
   readonly unit: DistanceUnit;
   readonly nickname: string;
   readonly closedBecause: string | null;
+  /** What it was noted from: "verdict" where a reading says so. */
+  readonly from: Defect["from"];
 };
 
 const LONGEST_LABEL = 80;
@@ -52,7 +54,7 @@ export const defectWords = (p: Printer) => {
     graded: (grade: Grade): string =>
       grade === "do not ride" ? "It stays first on /due until work closes it." : "It stays on /due, to be watched, until work closes it.",
     nothing: (d: SaidDefect): string =>
-      `${d.nickname}: “${d.words}” is closed${d.closedBecause === null ? "" : `: ${d.closedBecause}`}. The record of it stays.`,
+      `${d.nickname}: “${d.words}” is closed${d.closedBecause === null ? "" : `: ${d.closedBecause}`}. The record of it stays.${d.from === "verdict" ? " What was read still counts until the right figure is logged: the next reading there takes its place." : ""}`,
     /** The form behind "mended". */
     mendedForm: {
       title: MENDED,
