@@ -71,11 +71,16 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
   return isOverruled(layout, figure, all) ? [] : withoutWord(layout, figure);
 }
 
+/** "Disc runout 0.2 mm". */
+const saysRunout = oncePerPart((layout: Layout, part: Part): boolean =>
+  tokensOf(part).some((at) => among(layout.known.vocabulary.measuring.runout, wordAt(layout.tokens, at))),
+);
+
 /** "Rear tyre lost 10 psi", "grew by 10 mm", "less than 2 mm": how much more or less, and no value read. "Dropped to 28" is one. */
 const isDifference = (layout: Layout, figure: Measurable): boolean => {
   const { at, part } = figure;
   const { changed, past, up } = layout.known.vocabulary.measuring.change;
-  if (isLittle(layout, figure) || tokensOf(part).some((n) => among(layout.known.vocabulary.measuring.runout, wordAt(layout.tokens, n)))) return true;
+  if (isLittle(layout, figure) || saysRunout(layout, part)) return true;
   for (let n = at - 1; n >= Math.max(part.from, at - 3); n--) {
     const word = wordAt(layout.tokens, n);
     if (layout.tokens[n]?.is === "number" || among(up, word)) return false;
