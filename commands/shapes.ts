@@ -11,7 +11,7 @@ import { SPEC_USES } from "../src/core/spec/spec.ts";
 import { DRIVES, WRENCH_KINDS } from "../src/core/torque/wrench.ts";
 import type { KindId } from "../src/trade/kinds.ts";
 import { FLUID_NAMES } from "../src/usecases/fluids.ts";
-import { LIMITS_BY } from "../src/usecases/judge.ts";
+import { LIMITS_BY } from "../src/usecases/judged.ts";
 import { KIND_NAMES } from "../src/words/en/bikes.ts";
 
 export const localDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);

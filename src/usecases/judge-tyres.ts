@@ -18,9 +18,11 @@ import { SPEC_KEYS } from "../trade/spec-keys.ts";
 import { LEAK_RULE, LOAD_KILOGRAMS, MOST_OVER, SPEED_KMH } from "../trade/tyres.ts";
 import type { Ctx } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
+import { figureOf } from "./figures.ts";
 import { ofPartsOn, ofTheSetOn, type TyreAged, tyresAged } from "./fitted.ts";
 import type { Garaged } from "./garage.ts";
-import { type Judged, judgeTaken, type Rig } from "./judge.ts";
+import { judgeTaken } from "./judge.ts";
+import type { Judged, Rig } from "./judged.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { lastTyres, type WornPart, wornParts } from "./wear.ts";
@@ -57,7 +59,7 @@ export async function tyresJudged(ctx: Ctx, input: { readonly bike?: string }): 
       ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, ["tread"]), lasted: lastTyres(g), aged: agedOn(g) },
       defects: (await defectsOfTyres(q, g)).map((defect) => defectShown(g, defect)),
       judged: g.judged.filter(({ kind }) => kind === "tread" || kind === "cold pressure"),
-      leaks: ["front", "rear"].flatMap((place) => {
+      leaks: (["front", "rear"] as const).flatMap((place) => {
         const leak = leakOf(pressures(ours, place, g.rig), LEAK_RULE);
         return leak.is === "cannot tell" ? [] : [{ place, leak }];
       }),
@@ -86,15 +88,18 @@ function ofTyresOn(g: Garaged, taken: readonly Taken[]): readonly Taken[] {
 }
 
 /** Cold pressures of one end with the temperature noted on the same day. */
-function pressures(taken: readonly Taken[], place: string, rig: Rig) {
+function pressures(taken: readonly Taken[], place: "front" | "rear", rig: Rig) {
   const first = taken[0]?.on;
   return taken.flatMap((each) => {
     if (first === undefined || each.kind !== "cold pressure" || each.place !== place) return [];
     const garage = each.detail?.air?.garage;
     const celsius = garage !== undefined ? canonical(garage) : (taken.find(({ kind, on }) => kind === "ambient temperature" && on === each.on)?.value ?? null);
     const add = judgeTaken(each, rig)?.add ?? 0;
-    const { load = null, state } = each.detail ?? {};
-    return [{ day: daysBetween(first, each.on), gauge: each.value, celsius, load, left: state === "left", over: add < 0, under: add > 0 }];
+    const { load = rig.use, state } = each.detail ?? {};
+    // Where nothing is entered for that load, it takes at least what it takes with less.
+    const figure = figureOf(rig, `${place} tyre pressure`, load);
+    const wanted = figure?.high ?? figure?.low ?? null;
+    return [{ day: daysBetween(first, each.on), gauge: each.value, celsius, load, wanted, left: state === "left", over: add < 0, under: add > 0 }];
   });
 }
 
