@@ -197,6 +197,19 @@ export const fuel = z.object({
   rates: z.array(z.object({ unit: z.enum(["L/100 km", "mpg US", "mpg imp"]), value: z.number() })),
 });
 
+/** What the pressures of one end's tyre tell of a slow leak, in kPa. */
+export const leakOn = z.object({
+  place: z.enum(["front", "rear"]),
+  leak: z.discriminatedUnion("is", [
+    z.object({ is: z.enum(["sound", "leaks"]), per30days: z.number(), usual: z.number(), readings: z.number(), days: z.number() }),
+    z.object({
+      is: z.literal("leak likely"),
+      ...{ lost: z.number(), explained: z.number(), fall: z.number() },
+      ...{ days: z.number(), fills: z.number().int(), readings: z.number().int() },
+    }),
+  ]),
+});
+
 /** What a message, a typed log or a filled form came to. */
 export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("silence") }),
@@ -228,6 +241,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     fluids: z.array(fluidPut).optional(),
     batteries: z.array(z.object({ bike: z.string(), nickname: z.string(), kind: z.enum(EQUIPMENT.battery) })).optional(),
     fuel: z.array(fuel).optional(),
+    leaks: z.array(leakOn.extend({ bike: z.string(), unit: z.string().nullable() })).optional(),
     withdrawn: z.array(reading),
     learnt: learnt.optional(),
     unread: z.array(z.string()).optional(),
