@@ -5,7 +5,6 @@ import { callsForWork } from "../../src/core/judgement/verdict.ts";
 import { dialOf } from "../../src/core/quantity/distance.ts";
 import { mayRollOver } from "../../src/core/usage/roll-over.ts";
 import { BOTH, ONE } from "../../src/usecases/answer-question.ts";
-import { tyresAged } from "../../src/usecases/fitted.ts";
 import { type JudgedOn, oneEndNew } from "../../src/usecases/judge.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
 import type { Question } from "../../src/usecases/question.ts";
@@ -174,11 +173,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   lines.push(...judgedLines(outcome.judged ?? [], words));
   for (const off of outcome.ofPartsOff ?? []) lines.push(words.judge.ofPartOff(off));
   if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
-  for (const { id } of outcome.bikes) {
-    const of = { work: outcome.work.filter(({ bike }) => bike === id), measured: outcome.readings.filter(({ bike }) => bike === id) };
-    // Whoever read a code off a tyre wants to know what it says.
-    for (const tyre of tyresAged(of, words.today)) if (tyre.age !== "within" || tyre.reading !== null) lines.push(words.tyres.aged(tyre));
-  }
+  for (const tyre of outcome.aged ?? []) lines.push(words.tyres.aged(tyre));
   for (const defect of outcome.defects) {
     lines.push(words.defects.noted(defect));
     if (defect.grade !== null && defect.from !== "verdict") lines.push(words.defects.graded(defect.grade));
