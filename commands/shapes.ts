@@ -12,7 +12,7 @@ import { DRIVES, WRENCH_KINDS } from "../src/core/torque/wrench.ts";
 import { AGE_WORDS } from "../src/core/tyre/age.ts";
 import type { KindId } from "../src/trade/kinds.ts";
 import { FLUID_NAMES } from "../src/usecases/fluids.ts";
-import { LIMITS_BY } from "../src/usecases/judge.ts";
+import { LIMITS_BY } from "../src/usecases/judged.ts";
 import { KIND_NAMES } from "../src/words/en/bikes.ts";
 
 export const localDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
@@ -210,6 +210,19 @@ export const tyreAge = z.object({
 /** A tyre that is on, with the record that says its code. */
 export const tyreAged = tyreAge.extend({ place: z.enum(["front", "rear"]), work: z.string().nullable(), reading: z.string().nullable(), on: localDate });
 
+/** What the pressures of one end's tyre tell of a slow leak, in kPa. */
+export const leakOn = z.object({
+  place: z.enum(["front", "rear"]),
+  leak: z.discriminatedUnion("is", [
+    z.object({ is: z.enum(["sound", "leaks"]), per30days: z.number(), usual: z.number(), readings: z.number(), days: z.number() }),
+    z.object({
+      is: z.literal("leak likely"),
+      ...{ lost: z.number(), explained: z.number(), fall: z.number() },
+      ...{ days: z.number(), fills: z.number().int(), readings: z.number().int() },
+    }),
+  ]),
+});
+
 /** What a message, a typed log or a filled form came to. */
 export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("silence") }),
@@ -242,6 +255,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     fluids: z.array(fluidPut).optional(),
     batteries: z.array(z.object({ bike: z.string(), nickname: z.string(), kind: z.enum(EQUIPMENT.battery) })).optional(),
     fuel: z.array(fuel).optional(),
+    leaks: z.array(leakOn.extend({ bike: z.string(), unit: z.string().nullable() })).optional(),
     withdrawn: z.array(reading),
     learnt: learnt.optional(),
     unread: z.array(z.string()).optional(),

@@ -7,6 +7,7 @@ import type { Due, Outcome, Status } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { isLeft, mends } from "../core/schedule/mending.ts";
 import type { Draft } from "../store/drafts.ts";
+import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { defectRow } from "../trade/defects.ts";
@@ -19,7 +20,9 @@ import { fluidsPut } from "./fluids.ts";
 import { type FuelShown, fuelOf } from "./fuel.ts";
 import { duesOf, type Garaged, itemOf, pick, withMore } from "./garage.ts";
 import { renews } from "./grown.ts";
-import { type JudgedOn, judgeTaken, type Rig } from "./judge.ts";
+import { judgeTaken } from "./judge.ts";
+import type { JudgedOn, Rig } from "./judged.ts";
+import { leaksOn } from "./leaks.ts";
 import { limitsSaid } from "./limits-said.ts";
 import type { MessageOutcome, NamedBike, News } from "./message-outcome.ts";
 import { askedOf } from "./question.ts";
@@ -107,6 +110,8 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const closed = [...saved.closed, ...verdicts.closed];
   const mixed = await noteMixed(q, ctx, still, fluids, saved.work, source, next + verdicts.noted.length);
   const fuel: FuelShown[] = [];
+  const leaks: NonNullable<Extract<MessageOutcome, { is: "logged" }>["leaks"]>[number][] = [];
+  for (const [n, g] of touched.entries()) leaks.push(...(await leaksRead(q, afters[n] ?? g, saved.readings)));
   for (const g of touched) fuel.push(...(await fuelOf(q, g, saved.readings)));
   return {
     ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, [...saved.defects, ...verdicts.noted, ...mixed]) },
@@ -122,6 +127,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
       fluids,
       batteries: batteriesPut(saved.work, touched),
       fuel,
+      ...(leaks.length === 0 ? {} : { leaks }),
       withdrawn: [],
     },
   };
@@ -146,6 +152,16 @@ const standing = (taken: readonly Taken[], work: readonly WorkRecord[]): readonl
         work.some(({ items }) => items.some(({ item, outcome }) => outcome === "replaced" && renews({ kind, place }).includes(item)))
       ),
   );
+
+/** Of the tyres whose cold pressure was read just now, those that leak. */
+async function leaksRead(q: Repos, g: Garaged, readings: readonly ReadingRecord[]) {
+  const read = readings.filter(({ bike, kind }) => bike === g.bike.id && kind === "cold pressure");
+  if (read.length === 0) return [];
+  return (await leaksOn(q, g)).flatMap((each) => {
+    const last = read.findLast(({ place }) => place === each.place);
+    return each.leak.is === "sound" || last === undefined ? [] : [{ ...each, bike: g.bike.id, unit: last.unit }];
+  });
+}
 
 /** What was read of parts that are on, and what of parts that came off since: what one of those had left says nothing of the one that is on. */
 function onAndOff(taken: readonly Taken[], { facts, work }: Garaged): { readonly on: readonly Taken[]; readonly off: readonly Taken[] } {

@@ -2,7 +2,7 @@
 
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
-import type { ReadingKind } from "../core/reading/kinds.ts";
+import type { ReadingKind, ReadingUnit } from "../core/reading/kinds.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { Status } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
@@ -15,8 +15,9 @@ import type { DefectShown } from "./defect-shown.ts";
 import type { TyreAged } from "./fitted.ts";
 import type { FluidPut } from "./fluids.ts";
 import type { FuelShown } from "./fuel.ts";
-import type { JudgedOn } from "./judge.ts";
 import type { SetIndoors } from "./judge-tyres.ts";
+import type { JudgedOn } from "./judged.ts";
+import type { LeakOn } from "./leaks.ts";
 import type { LimitSaid } from "./limits-said.ts";
 import type { NotFitted } from "./not-fitted.ts";
 import type { Question } from "./question.ts";
@@ -97,6 +98,8 @@ export type MessageOutcome =
       readonly batteries?: readonly BatteryPut[];
       /** What the fills of fuel among them come to. */
       readonly fuel?: readonly FuelShown[];
+      /** Tyres among those read that leak, and the unit of the reading that shows it. */
+      readonly leaks?: readonly (LeakOn & { readonly bike: BikeId; readonly unit: ReadingUnit | null })[];
       /** Earlier readings that were withdrawn as slips for this one's sake. */
       readonly withdrawn: readonly ReadingRecord[];
       /** Bikes that were at home in no group, and go by the speaker's from now on. */
