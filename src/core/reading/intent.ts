@@ -118,7 +118,9 @@ export type Gap =
         | "grew"
         | "no such code"
         | "code to come"
-        | "two temperatures";
+        | "two temperatures"
+        | "less than"
+        | "more than";
       /** Of what grew: the reading before, in the canonical unit, with the unit it was read in. */
       readonly before?: { readonly value: number; readonly unit: ReadingUnit; readonly on: LocalDate };
     };
