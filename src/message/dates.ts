@@ -261,7 +261,8 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
     if (slice.some((t) => t.is === "break" && t.mark === "\n")) continue;
     if (
       !slice.every(
-        (t, n) => isDateWord(t, at + n) || isOrdinalPoint(slice, n, known) || (t.is === "word" && /^(of|the|\d{1,2}(st|nd|rd|th))$/iu.test(t.text)) || isDayOrYear(t),
+        (t, n) =>
+          isDateWord(t, at + n) || isOrdinalPoint(slice, n, known) || (t.is === "word" && /^(of|the|\d{1,2}(st|nd|rd|th))$/iu.test(t.text)) || isDayOrYear(t),
       )
     )
       continue;

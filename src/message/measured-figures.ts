@@ -169,7 +169,8 @@ function rangeEnd(layout: Layout, at: number, part: Part): { readonly at: number
     dash?.is === "break"
       ? dash.mark === "-"
       : dash?.is === "word" &&
-        ((among(and, dash.folded) && among(asking.between, wordAt(layout.tokens, at - 1))) || (among(measuring.upTo, dash.folded) && isOfWear(layout, part, at)));
+        ((among(and, dash.folded) && among(asking.between, wordAt(layout.tokens, at - 1))) ||
+          (among(measuring.upTo, dash.folded) && isOfWear(layout, part, at)));
   return ranges && second.value > first.value && second.value <= first.value * 2 ? { at: at + 2, token: second } : null;
 }
 
