@@ -172,9 +172,26 @@ function pressedAs(taken: Taken, named: ReturnType<typeof forceIn>): { readonly 
 function isGrave(value: number, row: JudgedRow, judgement: Judgement): boolean {
   if (!row.doNotRide || judgement.is === "cannot tell") return false;
   if (row.wears && callsForWork(judgement)) return true;
-  if (judgement.is !== "beyond limit") return false;
-  const grave = row.never === undefined ? judgement : judge(value, row.never, row.fine);
-  return grave.is === "beyond limit" && (row.only === null || grave.side === row.only) && -(grave.room ?? 0) >= row.past;
+  if (judgement.is !== "beyond limit" || judgement.side === null) return false;
+  if (row.grave === null) return true;
+  const from = row.grave[judgement.side];
+  if (from === undefined) return false;
+  const { past, share, at } = from;
+  if (past === undefined && share === undefined && at === undefined) return true;
+  const end = judgement.side === "low" ? judgement.limit.min : judgement.limit.max;
+  const reaches = (figure: number): boolean => (judgement.side === "low" ? value <= figure : value >= figure);
+  return (
+    (past !== undefined && -(judgement.room ?? 0) >= past) || (share !== undefined && end !== null && reaches(end * share)) || (at !== undefined && reaches(at))
+  );
+}
+
+/** Is it so whichever way it was taken: nothing left at all, hanging down, or as good as tight with nobody on it? */
+function isAnyway({ value, detail }: Pick<Taken, "value" | "detail">, row: JudgedRow, judgement: Judgement): boolean {
+  if (!isGrave(value, row, judgement) || judgement.is === "cannot tell" || judgement.side === null) return false;
+  const from = row.grave?.[judgement.side];
+  const isTight = from?.at !== undefined && judgement.side === "low" && value <= from.at && detail?.conditions?.includes("under load") !== true;
+  const hangs = from?.past !== undefined && -(judgement.room ?? 0) >= from.past;
+  return value === 0 || isTight || hangs;
 }
 
 /** How it was taken, said once, holds for later readings of its kind on the bike. That a battery had rested is said of each. */
@@ -426,8 +443,9 @@ function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | null {
 }
 
 /** A value within proves nothing until it is known how it was taken; one beyond its limit is told either way, but for what reads wrong whichever way it is taken. Said to be taken the wrong way it proves nothing at all. */
-function missingCondition({ detail, value }: Taken, row: JudgedRow, judgement: Judgement, stand: Stand | null): Judgement | null {
+function missingCondition(taken: Taken, row: JudgedRow, judgement: Judgement, stand: Stand | null): Judgement | null {
   if (judgement.is === "cannot tell") return null;
+  const { detail } = taken;
   const said = detail?.conditions ?? [];
   const spoiled = row.needs.flatMap((group) => {
     const first = group.at(-1);
@@ -435,8 +453,7 @@ function missingCondition({ detail, value }: Taken, row: JudgedRow, judgement: J
     return rule !== undefined && said.some((each) => rule.by.includes(each)) ? [rule.instead] : [];
   });
   const instead = stand !== null ? (standsOtherwise(stand, said) ? "other stand" : undefined) : spoiled[0];
-  // Bone dry, or hanging down: that is so whichever way it stands.
-  const either = isGrave(value, row, judgement) && (value === 0 || row.past > 0);
+  const either = isAnyway(taken, row, judgement);
   if (instead !== undefined && !either) return cannotTell(instead);
   if (callsForWork(judgement) && (!row.strict || either)) return null;
   const missing = row.needs.filter((group) => !group.some((each) => detail?.conditions?.includes(each) === true));

@@ -157,6 +157,26 @@ describe("what a measure needs to be known", () => {
     const grave = (mm: number) => judgeTaken(taken("chain slack", mm, { detail: { conditions: ["upright"] } }), rig([slack]))?.doNotRide;
     expect([36, 40, 54, 55].map(grave)).toEqual([false, false, false, true]);
   });
+  test("a chain with less than half the slack that it needs, or next to none, is not ridden on either (common practice, from memory)", () => {
+    const told = (mm: number, conditions: ReadingDetail["conditions"], specs = [slack]) => judgeTaken(taken("chain slack", mm, { detail: { conditions } }), rig(specs));
+    expect([25, 20, 13, 12.5, 12, 3].map((mm) => told(mm, ["upright"])?.doNotRide)).toEqual([false, false, false, true, true, true]);
+    // With nobody on it, that is so whichever way it stood; half the window is not.
+    expect([0, 5, 6, 12].map((mm) => told(mm, [])?.doNotRide)).toEqual([true, true, false, false]);
+    expect([0, 5].map((mm) => told(mm, ["under load"])?.doNotRide)).toEqual([true, false]);
+    expect(told(12, [])).toMatchObject({ judgement: { is: "cannot tell" }, ifSo: { doNotRide: true } });
+    // Less than 5 mm is wrong on any bike, so its window need not be known.
+    expect([0, 4, 5, 8].map((mm) => told(mm, [], [])?.judgement.is)).toEqual(["beyond limit", "beyond limit", "cannot tell", "cannot tell"]);
+    expect(told(0, [], [])).toMatchObject({ doNotRide: true, by: "practice", item: "chain.adjust" });
+    // A window that reaches down there is its manual's word.
+    expect(told(5, ["upright"], [figure("chain slack", 5, 15)])).toMatchObject({ judgement: { is: "near limit" }, doNotRide: false });
+  });
+  test("a belt half as slack again as its most is not ridden on, at its force alone (common practice, from memory)", () => {
+    const belt = rig([figure("belt deflection", 8, 13)]);
+    const driven: Rig = { ...belt, bike: { ...belt.bike, equipment: { ...belt.bike.equipment, finalDrive: "belt" } } };
+    const told = (mm: number, conditions: ReadingDetail["conditions"]) => judgeTaken(taken("belt deflection", mm, { detail: { conditions } }), driven);
+    expect([14, 19, 19.5, 25, 2].map((mm) => told(mm, ["at force"])?.doNotRide)).toEqual([false, false, true, true, false]);
+    expect(told(25, [])).toMatchObject({ judgement: { is: "cannot tell" }, doNotRide: false, ifSo: { doNotRide: true } });
+  });
   test("a pressure is judged by the load that was said with it", () => {
     const both = rig(
       [34, 40].map((value, two) => figure("front tyre pressure", toCanonical(value, "psi"), toCanonical(value, "psi"), two ? "two-up" : "solo")),
