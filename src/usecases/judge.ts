@@ -16,6 +16,7 @@ import type { Outcome, Verdict } from "../core/schedule/facts.ts";
 import { inOneDay, type Taken } from "../core/schedule/measured.ts";
 import { isLeft } from "../core/schedule/mending.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
+import { underIn } from "../core/spec/under.ts";
 import { shownOutside, toSetIndoors } from "../core/tyre/garage.ts";
 import { judgePressure } from "../core/tyre/pressure.ts";
 import {
@@ -26,6 +27,7 @@ import {
   FREEZING,
   GRAVITY,
   MORE_THAN_FLAT,
+  NO_SLOWER,
   REST_TABLES,
   RESTED_HOURS,
   SIX_VOLTS,
@@ -129,7 +131,8 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
   const force = key !== undefined && SPEC_KEYS[key].atForce === true && own !== null ? forceIn(own.typed) : null;
   const stand = key !== undefined && SPEC_KEYS[key].stands === true && own !== null ? standIn(own.typed) : null;
   // A figure that names its stand holds on that alone.
-  const row: JudgedRow = stand === null ? known : { ...known, needs: [[stand]] };
+  const under = own === null ? null : underIn(own.typed);
+  const row: JudgedRow = stand !== null ? { ...known, needs: [[stand]] } : under?.engine === "warm" ? { ...known, needs: known.needs.map(warmForCold) } : known;
   const { taken, otherForce } = pressedAs(asAlways(said, row, rig), force);
   const fits = isFitted(row.fits, rig.bike.equipment) && (key === undefined || isFitted(SPEC_KEYS[key].fits ?? {}, rig.bike.equipment));
   const found: Found = !fits ? { judgement: cannotTell("fitted") } : otherForce ? { judgement: cannotTell("other force") } : byKind(taken, kind, row, own, rig);
@@ -158,6 +161,9 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     ...found.more,
   };
 }
+
+/** A clearance that its manual gives for a warm engine is measured warm. */
+const warmForCold = (group: JudgedRow["needs"][number]): JudgedRow["needs"][number] => (group.includes("cold") ? ["warm"] : group);
 
 /** Pressed with the force that the manual's figure names, whatever unit it was said in, it was pressed as named. */
 function pressedAs(taken: Taken, named: ReturnType<typeof forceIn>): { readonly taken: Taken; readonly otherForce: boolean } {
@@ -258,7 +264,10 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
       const judgement = judge(value, limit, row.fine);
       // Idling it may rest below the window; above it is too high at any speed.
       if (judgement.is === "beyond limit" && judgement.side === "high") return { judgement };
-      const said = taken.detail?.conditions?.includes("idling") === true || (detail?.rpm ?? CHARGING_RPM) < CHARGING_RPM;
+      const named = (own === null ? null : underIn(own.typed).rpm) ?? CHARGING_RPM;
+      // Slower than its figure is printed for it may lie below that, and reaches it all the same.
+      const slow = judgement.is === "beyond limit" ? Math.max(CHARGING_RPM, named * NO_SLOWER) : CHARGING_RPM;
+      const said = taken.detail?.conditions?.includes("idling") === true || (detail?.rpm ?? slow) < slow;
       return { judgement: said ? cannotTell("revs") : detail?.rpm === undefined ? cannotTell("rpm") : judgement };
     }
     case "chain length":
@@ -266,7 +275,17 @@ function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | nu
     case "chain elongation":
       return chainElongation(value, rig);
     case "antifreeze share":
-      return antifreezeShare(value, row, own);
+      return antifreezeShare(value, row, own, rig);
+    case "coolant strength": {
+      const asked = own === null ? shareOf(rig, "coolant strength") : null;
+      const frost =
+        own !== null
+          ? limitOf(own, row)
+          : asked === null
+            ? null
+            : { min: null, max: freezesAtShare(asked.share * 100, GLYCOL_FREEZES), near: row.near, source: asked.source };
+      return frost === null ? { judgement: cannotTell("limit") } : { judgement: judge(value, frost, row.fine), more: asked === null ? {} : { by: "spec" } };
+    }
     case "oil level":
       return { judgement: judge(value, value > FULL_MARK ? { min: null, max: FULL_MARK, near: null, source: "the mark" } : (row.usual as Limit), row.fine) };
     default: {
@@ -387,10 +406,13 @@ export function chainLimit(rig: Rig): { readonly share: number; readonly source:
 }
 
 /** A share of antifreeze held against the frost that the bike asks its coolant to stand, taken to be ethylene glycol. */
-function antifreezeShare(value: number, row: JudgedRow, own: Figure | null): Found {
+function antifreezeShare(value: number, row: JudgedRow, own: Figure | null, rig: Rig): Found {
   if (value > MOST_GLYCOL) return { judgement: cannotTell("frost point") };
   const more = { share: value / 100, freezes: freezesAtShare(value, GLYCOL_FREEZES) };
   const wanted = own?.high ?? own?.low ?? null;
+  const asked = shareOf(rig, "coolant strength");
+  if (asked !== null)
+    return { judgement: judge(value, { min: asked.share * 100, max: null, near: row.near, source: asked.source }, row.fine), more: { ...more, by: "spec" } };
   if (wanted === null || own === null) return { judgement: cannotTell("limit"), more };
   const least = shareFor(wanted, GLYCOL_FREEZES);
   // Where more is wanted than the table reaches, what lies well below its end is too weak, and of more nothing published is at hand.
@@ -399,9 +421,12 @@ function antifreezeShare(value: number, row: JudgedRow, own: Figure | null): Fou
   return { judgement: judge(value, { min: least ?? end, max: null, near: row.near, source: own.source }, row.fine), more };
 }
 
-/** A chain's limit that its manual prints in per cent; null where nothing is entered so. */
-export function shareOf(rig: Rig): { readonly share: number; readonly source: string } | null {
-  const settled = specFor(rig.specs, rig.bike, "chain length limit");
+/** What its manual prints in per cent: a chain's limit, the antifreeze in its coolant; null where nothing is entered so. */
+export function shareOf(
+  rig: Rig,
+  key: "chain length limit" | "coolant strength" = "chain length limit",
+): { readonly share: number; readonly source: string } | null {
+  const settled = specFor(rig.specs, rig.bike, key);
   const share = settled.is === "one" && settled.spec.holds.is === "words" ? shareTyped(settled.spec.typed) : null;
   return settled.is !== "one" || share === null ? null : { share, source: sourceWords(settled.spec) };
 }

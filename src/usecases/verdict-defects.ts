@@ -47,7 +47,8 @@ export async function noteVerdicts(
     // What is off on one side is right no more, but nobody says of it now that it is off on the other.
     const over = callsForWork(judged.judgement) || judged.doNotRide ? otherSide(judged) : defectsOf(judged);
     const typed = logged.readings.find(({ id }) => id === judged.id)?.typed ?? "";
-    const open = pick(all, judged.bike)?.defects.filter(({ from, kind, on }) => from === "verdict" && over.some((each) => each === kind) && on <= judged.on) ?? [];
+    const open =
+      pick(all, judged.bike)?.defects.filter(({ from, kind, on }) => from === "verdict" && over.some((each) => each === kind) && on <= judged.on) ?? [];
     for (const defect of open)
       if (!closed.some(({ id }) => id === defect.id))
         closed.push(await revised(q, ctx, defect, { state: "closed", closedBecause: wordsOf(judged, typed), why: "read anew" }));

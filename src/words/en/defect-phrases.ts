@@ -424,7 +424,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "drive belt": [
       { things: ["drive belt", "belt", "final drive belt"], signs: WORN_BELT },
       { things: CRACK_IN, signs: ["drive belt", "belt"] },
-      { things: ["drive belt", "final drive belt"], signs: ["too slack", "very slack", "far too slack", "way too slack", "too loose", "very loose", "hangs", "hanging"] },
+      {
+        things: ["drive belt", "final drive belt"],
+        signs: ["too slack", "very slack", "far too slack", "way too slack", "too loose", "very loose", "hangs", "hanging"],
+      },
       { things: ["drive belt", "belt", "final drive belt"], signs: ["jumps teeth", "jumped teeth", "jumping teeth", "jumped a tooth", "jumps a tooth"] },
       { things: ["belt teeth", "drive belt teeth", "teeth of the belt", "teeth on the belt"], signs: ["missing", "gone", "sheared", "broken", "worn"] },
     ],

@@ -78,7 +78,10 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   "pad thickness": ["Replace the pads of that axle, both sides together.", ""],
   "shoe thickness": ["Replace the shoes of that drum, both together.", ""],
   "disc thickness": ["Replace the disc; a thin one can crack and overheats the fluid.", ""],
-  "chain slack": ["Slacken it: a tight chain ruins the gearbox bearing, and one with next to no slack can break.", "Adjust it; with the adjuster at its end, replace the chain."],
+  "chain slack": [
+    "Slacken it: a tight chain ruins the gearbox bearing, and one with next to no slack can break.",
+    "Adjust it; with the adjuster at its end, replace the chain.",
+  ],
   "chain length": ["", "Replace chain and both sprockets together."],
   "chain elongation": ["", "Replace chain and both sprockets together."],
   "belt deflection": ["Slacken it.", "Tighten it as the manual says."],
@@ -140,7 +143,7 @@ const NEEDS: Record<Missing, string> = {
   "stood upright": "it is read with the bike upright; look again so",
   unladen:
     "slack is measured with nobody on the bike unless its manual says otherwise; measure it so and say how the bike stood, “upright” or “on the side stand”",
-  revs: "idling it may lie below what it charges with; read it again at the engine speed that the manual names, often some 4,000 to 5,000 rpm",
+  revs: "so slow it may lie below what it charges with; read it again at the engine speed that the manual names, often some 4,000 to 5,000 rpm",
   "six volts": "these figures are for a battery of 12 V",
   "at rest": "only volts at rest tell its charge: everything off, the charger too, six hours after charging or riding",
   "lining alone":
@@ -269,7 +272,7 @@ export const judgeWords = (p: Printer) => {
   /** What a level off its mark, or what must not be ridden on, means if it is so however it is looked at: nobody rides off on a doubt. */
   const levelIfSo = ({ kind, unit, judgement, ifSo }: SaidJudged): string => {
     if (unit !== "level" && ifSo !== null && ifSo.judgement.is !== "cannot tell" && ifSo.doNotRide)
-      return ` If it reads so when it is measured so: do not ride. ${DO[kind][ifSo.judgement.side === "high" ? 1 : 0]}`;
+      return ` If it reads so then too: do not ride. ${DO[kind][ifSo.judgement.side === "high" ? 1 : 0]}`;
     if (unit !== "level" || ifSo === null || ifSo.judgement.is === "cannot tell" || judgement.is !== "cannot tell") return "";
     const what = DO[kind][ifSo.judgement.side === "high" ? 1 : 0];
     const so = judgement.missing.some((each) => each === "cold" || each === "cooled") ? "cold" : "upright";
