@@ -1,7 +1,8 @@
 // Judged readings as lines: each its verdict and what to do; what only lacks the manual's figures shares one line.
 
 import { callsForWork } from "../../src/core/judgement/verdict.ts";
-import { type Judged, type JudgedOn, unevenPads } from "../../src/usecases/judge.ts";
+import { unevenPads } from "../../src/usecases/judge.ts";
+import type { Judged, JudgedOn } from "../../src/usecases/judged.ts";
 import type { Words } from "../../src/words/en/english.ts";
 
 /** Asked for what it lacks only at its first reading, or where it is looked at by itself; a figure of the manual at the first of a day, and named shortly after that. */

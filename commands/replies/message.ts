@@ -3,10 +3,11 @@
 import type { Action, Form, MessageAnswer, Said } from "../../src/chat/reply.ts";
 import { callsForWork } from "../../src/core/judgement/verdict.ts";
 import { dialOf } from "../../src/core/quantity/distance.ts";
+import { isQuantity } from "../../src/core/reading/value.ts";
 import { mayRollOver } from "../../src/core/usage/roll-over.ts";
 import { BOTH, ONE } from "../../src/usecases/answer-question.ts";
-import { tyresAged } from "../../src/usecases/fitted.ts";
-import { type JudgedOn, oneEndNew } from "../../src/usecases/judge.ts";
+import { oneEndNew } from "../../src/usecases/judge.ts";
+import type { JudgedOn } from "../../src/usecases/judged.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
 import type { Question } from "../../src/usecases/question.ts";
 import type { Words } from "../../src/words/en/english.ts";
@@ -147,12 +148,13 @@ export function answerInFull(outcome: MessageOutcome, words: Words): MessageAnsw
   return { react: outcome.is === "logged" ? "logged" : outcome.is === "asked" ? "asked" : null, reply, data: dataOf(outcome) };
 }
 
-/** The bike on which a reading is near its limit or beyond, or may be, or into which a fluid went that must not; null when none is. */
-function nicknameOfPressing({ judged = [], fluids = [], bikes }: Logged): string | null {
+/** The bike on which a reading is near its limit or beyond, or may be, whose tyre leaks, or into which a fluid went that must not; null when none is. */
+function nicknameOfPressing({ judged = [], fluids = [], leaks = [], bikes }: Logged): string | null {
   const wrong = fluids.find(({ worth }) => worth === null);
   if (wrong !== undefined) return wrong.nickname;
   const pressing = judged.find(({ judgement, ifSo }) => callsForWork(judgement) || judgement.is === "near limit" || ifSo !== null);
-  return pressing === undefined ? null : (bikes.find(({ id }) => id === pressing.bike)?.nickname ?? null);
+  const bike = pressing?.bike ?? leaks[0]?.bike;
+  return bikes.find(({ id }) => id === bike)?.nickname ?? null;
 }
 
 function sayLogged(outcome: Logged, words: Words): Said {
@@ -172,13 +174,10 @@ function sayLogged(outcome: Logged, words: Words): Said {
   for (const used of outcome.fuel ?? []) lines.push(words.fuel.used(used, outcome.bikes.find(({ id }) => id === used.bike) ?? { unit: "km" }));
   if (outcome.unread !== undefined) lines.push(words.readings.unread(outcome.unread));
   lines.push(...judgedLines(outcome.judged ?? [], words));
+  for (const { place, leak, unit } of outcome.leaks ?? []) lines.push(words.tyres.leak(place, leak, unit !== null && isQuantity(unit) ? unit : "kPa"));
   for (const off of outcome.ofPartsOff ?? []) lines.push(words.judge.ofPartOff(off));
   if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
-  for (const { id } of outcome.bikes) {
-    const of = { work: outcome.work.filter(({ bike }) => bike === id), measured: outcome.readings.filter(({ bike }) => bike === id) };
-    // Whoever read a code off a tyre wants to know what it says.
-    for (const tyre of tyresAged(of, words.today)) if (tyre.age !== "within" || tyre.reading !== null) lines.push(words.tyres.aged(tyre));
-  }
+  for (const tyre of outcome.aged ?? []) lines.push(words.tyres.aged(tyre));
   for (const defect of outcome.defects) {
     lines.push(words.defects.noted(defect));
     if (defect.grade !== null && defect.from !== "verdict") lines.push(words.defects.graded(defect.grade));

@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import { STATUSES } from "../../src/core/schedule/facts.ts";
-import { LIMITS_BY } from "../../src/usecases/judge.ts";
+import { LIMITS_BY } from "../../src/usecases/judged.ts";
 import { WEAR_PICTURES } from "../../src/usecases/picture-reading.ts";
 import { distance, localDate, place, unit } from "../shapes.ts";
 

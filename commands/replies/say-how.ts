@@ -3,7 +3,7 @@
 import { z } from "zod";
 import type { Action, Form, Said } from "../../src/chat/reply.ts";
 import { CONDITIONS_READ } from "../../src/core/reading/detail.ts";
-import type { JudgedOn } from "../../src/usecases/judge.ts";
+import type { JudgedOn } from "../../src/usecases/judged.ts";
 import type { How, ToldHow } from "../../src/usecases/say-how.ts";
 import { isSpecKey } from "../../src/usecases/specs.ts";
 import type { Words } from "../../src/words/en/english.ts";

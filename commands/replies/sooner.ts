@@ -1,7 +1,7 @@
 // A value near the end at which it gets worse: the button that asks for an earlier look.
 
 import type { Action } from "../../src/chat/reply.ts";
-import { type JudgedOn, looksSooner } from "../../src/usecases/judge.ts";
+import { type JudgedOn, looksSooner } from "../../src/usecases/judged.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { press } from "./said.ts";
 

@@ -7,7 +7,7 @@ import type { Repos } from "../store/store.ts";
 import { ELONGATION } from "../trade/chain.ts";
 import { howWorked } from "../trade/workshop.ts";
 import type { Garaged } from "./garage.ts";
-import { chainLimit } from "./judge.ts";
+import { chainLimit } from "./judge-kinds.ts";
 import { rigsOf } from "./rig.ts";
 
 /** Null where the item does not measure a chain's length, or no share was typed. */

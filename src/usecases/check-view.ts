@@ -16,7 +16,7 @@ import { POINTS } from "../trade/checklists/points.ts";
 import { CHECK_PRACTICE } from "../trade/checklists/row.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { type Garaged, itemOf } from "./garage.ts";
-import type { Judged } from "./judge.ts";
+import type { Judged } from "./judged.ts";
 import { nameIn } from "./record-work.ts";
 
 /** One point as it is shown. `n`: its place in the run, by which it is pressed. */

@@ -13,7 +13,7 @@ import type { PutOff } from "../store/notices.ts";
 import type { Ctx } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { duesOf, figureOfLast, type Garaged, itemsOf, pick } from "./garage.ts";
-import type { Judged } from "./judge.ts";
+import type { Judged } from "./judged.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { type NextShown, nextOf } from "./picture-next.ts";
 import { putOffsShown } from "./put-off.ts";

@@ -34,7 +34,8 @@ import { zoneOfBike } from "./context.ts";
 import { ageVerdicts, madeOf, ofPartsOn, ofTheSetOn, tyresAged } from "./fitted.ts";
 import { forecastFor } from "./forecasts.ts";
 import { groupYears } from "./group-riding.ts";
-import { airOf, type Judged, judgeAll, lastTold, type Rig, verdictsOf } from "./judge.ts";
+import { airOf, judgeAll, lastTold, verdictsOf } from "./judge.ts";
+import type { Judged, Rig } from "./judged.ts";
 import { bareRig, rigsOf } from "./rig.ts";
 import { seenVerdicts } from "./seen-verdicts.ts";
 import { WORN_KINDS, wearingOf } from "./wear.ts";
@@ -177,7 +178,10 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   const ofNow = (taken: readonly Taken[]): readonly Taken[] => ofTheSetOn(ofPartsOn(taken, parts.work, refitted), fittings);
   const judged = judgeAll(ofNow(parts.measured), rig);
   const told = lastTold(judged, ofNow([...parts.before, ...parts.measured]), rig);
-  const aged = tyresAged({ work: parts.work, measured: parts.measured, refitted, fittings }, today);
+  const aged = tyresAged(
+    { work: parts.work, measured: parts.measured, refitted, fittings, plan: { items: plan.items, conditions: bike.conditions, column: bike.column } },
+    today,
+  );
   const hours = hoursRead(parts.measured);
   // A wear line is fitted, and a forecast is learnt from the whole track: only when somebody asks for them.
   let worn: Facts["wearing"] | null = null;

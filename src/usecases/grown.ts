@@ -12,7 +12,8 @@ import { defectRow } from "../trade/defects.ts";
 import { endOf, isJudged, judgedRow } from "../trade/judged.ts";
 import { putNew } from "./fitted.ts";
 import type { Garaged } from "./garage.ts";
-import { isWithPlate, judgeTaken } from "./judge.ts";
+import { judgeTaken } from "./judge.ts";
+import { isWithPlate } from "./judge-kinds.ts";
 
 /** The reading before that it has grown beyond, as the question tells it; null where it has not, or where something new explains it. @param beside what is said with it @param gone readings that it gives way to */
 export function grownBeyond(

@@ -14,7 +14,8 @@ import type { WorkRecord } from "../store/work.ts";
 import { endOf, isJudged, judgedRow } from "../trade/judged.ts";
 import { howWorked, isDrained, WEARS } from "../trade/workshop.ts";
 import { type Garaged, itemOf } from "./garage.ts";
-import { judgeTaken, type Rig } from "./judge.ts";
+import { judgeTaken } from "./judge.ts";
+import type { Rig } from "./judged.ts";
 
 /** The end of the bike that an item is about, where it is about one. */
 export function endAt(g: Garaged, item: ItemKey, kind: ReadingKind): "front" | "rear" | "sidecar" | null {

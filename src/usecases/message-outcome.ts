@@ -2,7 +2,7 @@
 
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
-import type { ReadingKind } from "../core/reading/kinds.ts";
+import type { ReadingKind, ReadingUnit } from "../core/reading/kinds.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { Status } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
@@ -12,10 +12,12 @@ import type { LookedUp } from "../trade/looked-up.ts";
 import type { BatteryPut } from "./battery-put.ts";
 import type { ConvertAnswer } from "./convert.ts";
 import type { DefectShown } from "./defect-shown.ts";
+import type { TyreAged } from "./fitted.ts";
 import type { FluidPut } from "./fluids.ts";
 import type { FuelShown } from "./fuel.ts";
-import type { JudgedOn } from "./judge.ts";
 import type { SetIndoors } from "./judge-tyres.ts";
+import type { JudgedOn } from "./judged.ts";
+import type { LeakOn } from "./leaks.ts";
 import type { LimitSaid } from "./limits-said.ts";
 import type { NotFitted } from "./not-fitted.ts";
 import type { Question } from "./question.ts";
@@ -86,6 +88,8 @@ export type MessageOutcome =
       readonly news: readonly News[];
       /** What came of judging these readings. */
       readonly judged?: readonly JudgedOn[];
+      /** How old the tyres are of which it says the date code: of those fitted with it only where that calls for something. */
+      readonly aged?: readonly TyreAged[];
       /** Readings among them of a part that came off since, or of a set of tyres that is off: kept, and not judged as of the one that is on. */
       readonly ofPartsOff?: readonly Pick<Taken, "id" | "kind" | "place" | "value" | "unit" | "typed">[];
       /** Fluids put into brakes that are fitted with another. */
@@ -94,6 +98,8 @@ export type MessageOutcome =
       readonly batteries?: readonly BatteryPut[];
       /** What the fills of fuel among them come to. */
       readonly fuel?: readonly FuelShown[];
+      /** Tyres among those read that leak, and the unit of the reading that shows it. */
+      readonly leaks?: readonly (LeakOn & { readonly bike: BikeId; readonly unit: ReadingUnit | null })[];
       /** Earlier readings that were withdrawn as slips for this one's sake. */
       readonly withdrawn: readonly ReadingRecord[];
       /** Bikes that were at home in no group, and go by the speaker's from now on. */

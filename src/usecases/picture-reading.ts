@@ -14,7 +14,7 @@ import { atTemperature } from "../core/tyre/pressure.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
-import type { LimitBy } from "./judge.ts";
+import type { LimitBy } from "./judged.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { type OdometerShown, odometerOf } from "./picture-odometer.ts";
 import { done, type Result } from "./refusals.ts";

@@ -6,7 +6,7 @@ import { waysAfter } from "../core/reading/detail.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import { isJudged } from "../trade/judged.ts";
-import type { Rig } from "./judge.ts";
+import type { Rig } from "./judged.ts";
 import { specsOf } from "./specs.ts";
 
 /** What is known of a bike before anything is looked up. */

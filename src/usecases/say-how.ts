@@ -5,7 +5,7 @@ import { Conflict } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
 import type { DefectShown } from "./defect-shown.ts";
 import { pick } from "./garage.ts";
-import type { JudgedOn } from "./judge.ts";
+import type { JudgedOn } from "./judged.ts";
 import { named, shownOn } from "./log-set.ts";
 import type { NamedBike } from "./message-outcome.ts";
 import { ownGarage } from "./own-garage.ts";

@@ -17,7 +17,7 @@ import { keepMember } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
 import type { DefectShown } from "./defect-shown.ts";
 import { type Garaged, pick } from "./garage.ts";
-import type { Judged } from "./judge.ts";
+import type { Judged } from "./judged.ts";
 import { shownOn } from "./log-set.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";

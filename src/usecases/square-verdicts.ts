@@ -6,7 +6,8 @@ import type { Repos } from "../store/store.ts";
 import { JUDGED, type JudgedKind, judgedRow } from "../trade/judged.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
-import { type JudgedOn, judgeTaken } from "./judge.ts";
+import { judgeTaken } from "./judge.ts";
+import type { JudgedOn } from "./judged.ts";
 import { revised } from "./revise-defects.ts";
 import { defectOf, noteVerdicts } from "./verdict-defects.ts";
 

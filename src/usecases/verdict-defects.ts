@@ -12,7 +12,7 @@ import { endOf, judgedRow } from "../trade/judged.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import type { FluidPut } from "./fluids.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
-import type { JudgedOn } from "./judge.ts";
+import type { JudgedOn } from "./judged.ts";
 import { defectRecord } from "./records.ts";
 import { closedByWork, revised } from "./revise-defects.ts";
 

@@ -19,7 +19,9 @@ import type { WorkRecord } from "../store/work.ts";
 import { endOf, judgedRow, SAME_AS } from "../trade/judged.ts";
 import { WEAR_HABITS, type WearKind } from "../trade/wear.ts";
 import { ofPartsOn, ofTheSetOn } from "./fitted.ts";
-import { isWithPlate, type Judged, judgeTaken, type LimitBy, type Rig } from "./judge.ts";
+import { judgeTaken } from "./judge.ts";
+import { isWithPlate } from "./judge-kinds.ts";
+import type { Judged, LimitBy, Rig } from "./judged.ts";
 
 /** A part that wears, at its place; a chain has none. */
 export type WornPart = {

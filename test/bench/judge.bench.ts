@@ -10,7 +10,8 @@ import { wearOf } from "../../src/core/wear/wear.ts";
 import { KINDS } from "../../src/trade/kinds.ts";
 import { SPEC_KEY_NAMES } from "../../src/trade/spec-keys.ts";
 import { WEAR_HABITS } from "../../src/trade/wear.ts";
-import { judgeTaken, type Rig } from "../../src/usecases/judge.ts";
+import { judgeTaken } from "../../src/usecases/judge.ts";
+import type { Rig } from "../../src/usecases/judged.ts";
 import { type Bench, compare } from "./harness.ts";
 
 /** What a bike's manual says, forty figures of it: those of its tyres are looked for among them. */

@@ -76,6 +76,21 @@ test("/tyre show tells no leak of a tyre that was let down from too high", async
   await t.close();
 });
 
+test("/tyre show tells a leak though solo and two-up take turns, whether they want the same or not", async () => {
+  for (const twoUp of ["34", "40"]) {
+    const { t, say, run } = await heron("2026-04-30T10:00:00Z");
+    await run("/spec what:front tyre pressure value:34 psi");
+    await run(`/spec what:front tyre pressure for:two-up value:${twoUp} psi`);
+    const texts: string[] = [];
+    for (const each of ["34 psi solo on 1 April", "32 psi two-up on 8 April", "30.5 psi solo on 15 April", "28.5 psi two-up on 22 April"])
+      texts.push((await say(`front ${each}`)).text ?? "");
+    // Told where it shows, at the bike.
+    expect(texts.map((text) => text.includes("slow leak is likely"))).toEqual([false, false, false, true]);
+    expect((await run("/tyre show")).text).toContain("lost 5.5 psi in 21 days");
+    await t.close();
+  }
+});
+
 test.each([
   ["new rear tyre 180/55ZR17 (73W) at 14,300", ["rear-tyre.replace"], [["180/55ZR17 (73W)", null]]],
   ["new rear tyre 0326 180/55ZR17 (73W) at 14,300", ["rear-tyre.replace"], [["180/55ZR17 (73W)", "0326"]]],

@@ -11,7 +11,8 @@ import type { Taken } from "../../src/core/schedule/measured.ts";
 import type { Spec } from "../../src/core/spec/spec.ts";
 import { KINDS } from "../../src/trade/kinds.ts";
 import type { SpecKey } from "../../src/trade/spec-keys.ts";
-import { judgeAll, judgeTaken, oneEndNew, type Rig, verdictsOf } from "../../src/usecases/judge.ts";
+import { judgeAll, judgeTaken, oneEndNew, verdictsOf } from "../../src/usecases/judge.ts";
+import type { Rig } from "../../src/usecases/judged.ts";
 
 const BIKE = { kind: "chain-drive twin", id: "b1" as BikeId, equipment: KINDS["chain-drive twin"].equipment };
 const rig = (specs: readonly Spec[] = [], place: string | null = null, use: Rig["use"] = null): Rig => ({

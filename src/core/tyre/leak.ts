@@ -3,12 +3,13 @@
 import { lineThrough } from "../wear/line.ts";
 import { atTemperature } from "./pressure.ts";
 
-/** A cold reading: the day as a number, the gauge in kPa, the temperature it was read at in °C, null when not noted. `load`: how the bike was loaded; `left`: as it was left after setting it; `over` and `under`: more or less than is wanted. */
+/** A cold reading: the day as a number, the gauge in kPa, the temperature it was read at in °C, null when not noted. `load`: how the bike was loaded, and `wanted`: the kPa that its specs ask for with it, where any is known; `left`: as it was left after setting it; `over` and `under`: more or less than is wanted. */
 export type PressureReading = {
   readonly day: number;
   readonly gauge: number;
   readonly celsius: number | null;
   readonly load?: string | null;
+  readonly wanted?: number | null;
   readonly left?: boolean;
   readonly over?: boolean;
   readonly under?: boolean;
@@ -111,8 +112,17 @@ function fillsOf(readings: readonly PressureReading[], pumped: number): readonly
     // Told to be too high and found right the next time, it was let down in between: that is no leak.
     const set = before?.over === true && each.over !== true && each.under !== true && lost > 0;
     const letDown = (before?.day === each.day && lost > pumped) || set;
-    if (before === undefined || lost < -pumped || letDown || each.left === true || (each.load ?? null) !== (before.load ?? null)) fills.push([each]);
+    if (before === undefined || lost < -pumped || letDown || each.left === true || setForLoad(before, each, lost)) fills.push([each]);
     else fills.at(-1)?.push(each);
   }
   return fills;
+}
+
+/** May air have been put in or let out for another load in between? Where it fell only while there was more in than is wanted now, and another load wants less, or is not known to want as much: nobody lets out what is wanted. */
+function setForLoad(before: PressureReading, each: PressureReading, lost: number): boolean {
+  const [was, is] = [before.wanted ?? null, each.wanted ?? null];
+  const otherLoad = (each.load ?? null) !== (before.load ?? null);
+  if (was === null || is === null) return otherLoad;
+  if (lost <= 0) return was !== is;
+  return otherLoad && is <= was && before.gauge > is;
 }

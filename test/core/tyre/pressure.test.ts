@@ -229,6 +229,31 @@ describe("a leak of which nobody noted the weather", () => {
     expect(of([42, 42, [36, { left: true }], 36], 10).is).toBe("cannot tell");
     expect(of([42, [36, { day: 0 }], [36, { day: 20 }]], 10).is).toBe("cannot tell");
   });
+  test("loads that take turns hide no leak: where both want the same, where it fell though more was wanted, or nothing was over", () => {
+    const turns = (psis: readonly number[], wanted: readonly [number, number]) =>
+      of(
+        psis.map((value, n): [number, Partial<PressureReading>] => [
+          value,
+          n % 2 === 0 ? { load: "solo", wanted: psi(wanted[0]) } : { load: "two-up", wanted: psi(wanted[1]) },
+        ]),
+        7,
+      ).is;
+    const falling = [36, 34.5, 33, 31.5, 30];
+    expect(turns(falling, [36, 36])).toBe("leak likely");
+    // Solo 36, two-up 42, never pumped: it was at or under 36 all along.
+    expect(turns(falling, [36, 42])).toBe("leak likely");
+    // Set for each load: up for two, down for one.
+    expect(turns([36, 42, 36, 42, 36], [36, 42])).not.toBe("leak likely");
+    // Two-up to solo with air over what solo wants: it may have been let down.
+    expect(turns([36, 42, 33, 42, 33, 42, 33], [36, 42])).not.toBe("leak likely");
+    // No spec known: the load alone parts.
+    expect(
+      of(
+        falling.map((value, n): [number, Partial<PressureReading>] => [value, { load: n % 2 === 0 ? "solo" : "two-up" }]),
+        7,
+      ).is,
+    ).toBe("cannot tell");
+  });
   test("weather that is known is taken out; where it is known of all of it nothing is presumed", () => {
     const autumn = [30, 20, 10, 0].map((celsius, n) => ({ day: n * 10, gauge: atTemperature(psi(36), 30, celsius), celsius }));
     expect(leakOf(autumn, LEAK_RULE).is).toBe("sound");

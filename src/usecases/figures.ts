@@ -1,0 +1,45 @@
+// What a bike's own specs say, as limits.
+
+import type { Limit } from "../core/judgement/verdict.ts";
+import type { Spec, SpecUse } from "../core/spec/spec.ts";
+import type { JudgedRow } from "../trade/judged.ts";
+import { onItsSide, type SpecKey } from "../trade/spec-keys.ts";
+import type { Rig } from "./judged.ts";
+import { specFor } from "./specs.ts";
+
+/** `lighter`: it is for less load than the bike is ridden with. */
+export type Figure = { readonly low: number | null; readonly high: number | null; readonly source: string; readonly typed: string; readonly lighter?: boolean };
+
+/** The manual that a spec is from, with its page; empty where none was named. */
+export const sourceWords = ({ source }: Spec): string => (source === null ? "" : `${source.manual}${source.page === null ? "" : `, p. ${source.page}`}`);
+
+/** The ends of a spec as a limit. A single figure that is neither a least nor a most is a window around itself: a twentieth either way, and no less than the least that its kind allows. */
+export function limitOf({ low, high, source }: Figure, row: JudgedRow): Limit {
+  const only = low !== null && low === high;
+  // None at all is never within: at the most half the figure is taken.
+  const around = low === null ? 0 : Math.max(Math.abs(low) / 20, low === 0 ? row.around : Math.min(row.around, Math.abs(low) / 2));
+  return only
+    ? { min: low - around, max: low + around, near: null, nominal: low, source }
+    : { min: low, max: high, near: Math.min(row.near, low === null || high === null ? row.near : (high - low) / 5), source };
+}
+
+/** The loads whose figure is held against one, its own first: two up it is no lighter than solo, and loaded no lighter than two up. */
+const LIGHTER: Readonly<Record<SpecUse, readonly SpecUse[]>> = { solo: ["solo"], "two-up": ["two-up", "solo"], loaded: ["loaded", "two-up", "solo"] };
+
+/** What the bike's specs say of a key; null where nothing does, or members differ and nothing settles it. */
+export function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | null {
+  const uses = LIGHTER[use ?? "solo"];
+  const asked = uses.map((each) => specFor(rig.specs, rig.bike, key, each));
+  const settled = asked.find(({ is }) => is !== "none") ?? ({ is: "none" } as const);
+  if (settled.is !== "one" || settled.spec.holds.is !== "figure") return null;
+  // Entered before such was refused: what is said of the other side is no limit of this.
+  const { low, high } = onItsSide(key, settled.spec.holds);
+  if (low === null && high === null) return null;
+  return {
+    low,
+    high,
+    lighter: settled !== asked[0],
+    source: sourceWords(settled.spec),
+    typed: settled.spec.typed,
+  };
+}
