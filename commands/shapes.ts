@@ -9,6 +9,7 @@ import { READING_KINDS, type ReadingKind } from "../src/core/reading/kinds.ts";
 import { OUTCOMES, STATUSES } from "../src/core/schedule/facts.ts";
 import { SPEC_USES } from "../src/core/spec/spec.ts";
 import { DRIVES, WRENCH_KINDS } from "../src/core/torque/wrench.ts";
+import { AGE_WORDS } from "../src/core/tyre/age.ts";
 import type { KindId } from "../src/trade/kinds.ts";
 import { FLUID_NAMES } from "../src/usecases/fluids.ts";
 import { LIMITS_BY } from "../src/usecases/judged.ts";
@@ -197,6 +198,18 @@ export const fuel = z.object({
   rates: z.array(z.object({ unit: z.enum(["L/100 km", "mpg US", "mpg imp"]), value: z.number() })),
 });
 
+/** The date moulded into a tyre, and the age that it makes, in months. */
+export const tyreAge = z.object({
+  date: z.discriminatedUnion("is", [
+    z.object({ is: z.literal("made"), week: z.number().int(), year: z.number().int(), from: localDate }),
+    z.object({ is: z.literal("before 2000"), week: z.number().int(), digit: z.number().int(), latest: localDate }),
+  ]),
+  ...{ months: z.number().int(), replaceAt: z.number().int(), age: z.enum(AGE_WORDS) },
+});
+
+/** A tyre that is on, with the record that says its code. */
+export const tyreAged = tyreAge.extend({ place: z.enum(["front", "rear"]), work: z.string().nullable(), reading: z.string().nullable(), on: localDate });
+
 /** What the pressures of one end's tyre tell of a slow leak, in kPa. */
 export const leakOn = z.object({
   place: z.enum(["front", "rear"]),
@@ -238,6 +251,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     bikes: z.array(named),
     news: z.array(news),
     judged: z.array(judgedOn).optional(),
+    aged: z.array(tyreAged).optional(),
     ofPartsOff: z.array(judged.pick({ id: true, kind: true, place: true, value: true, unit: true, typed: true })).optional(),
     fluids: z.array(fluidPut).optional(),
     batteries: z.array(z.object({ bike: z.string(), nickname: z.string(), kind: z.enum(EQUIPMENT.battery) })).optional(),
@@ -442,9 +456,3 @@ export const torqueSet = z.object({
   ),
   borrow: z.union([z.object({ drive: z.enum(DRIVES), low: z.number(), high: z.number() }), z.literal("too small")]).nullable(),
 });
-
-/** The date moulded into a tyre. */
-export const tyreMade = z.discriminatedUnion("is", [
-  z.object({ is: z.literal("made"), week: z.number().int(), year: z.number().int(), from: localDate }),
-  z.object({ is: z.literal("before 2000"), week: z.number().int(), digit: z.number().int(), latest: localDate }),
-]);

@@ -5,12 +5,7 @@ import { given } from "../src/usecases/given.ts";
 import { type TyreReport, tyresJudged } from "../src/usecases/judge-tyres.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayTyres } from "./replies/tyres.ts";
-import { defect, distance, judged, leakOn, localDate, tyreMade, unit, worn } from "./shapes.ts";
-
-const aged = z.object({
-  ...{ place: z.enum(["front", "rear"]), date: tyreMade, months: z.number().int(), age: z.enum(["within", "look yearly", "replace"]) },
-  ...{ work: z.string().nullable(), reading: z.string().nullable(), on: localDate },
-});
+import { defect, distance, judged, leakOn, tyreAged, unit, worn } from "./shapes.ts";
 
 export const tyreShow = define({
   name: "tyre",
@@ -20,7 +15,15 @@ export const tyreShow = define({
   visibility: () => "private",
   data: shapeOf<TyreReport>(
     z.object({
-      ...{ bike: z.string(), nickname: z.string(), unit, judged: z.array(judged), worn: z.array(worn), aged: z.array(aged) },
+      ...{
+        bike: z.string(),
+        nickname: z.string(),
+        unit,
+        judged: z.array(judged),
+        worn: z.array(worn),
+        aged: z.array(tyreAged),
+        undated: z.array(z.enum(["front", "rear"])),
+      },
       lasted: z.array(z.object({ place: z.enum(["front", "rear"]), went: distance })),
       defects: z.array(defect),
       leaks: z.array(leakOn),

@@ -6,7 +6,6 @@ import { dialOf } from "../../src/core/quantity/distance.ts";
 import { isQuantity } from "../../src/core/reading/value.ts";
 import { mayRollOver } from "../../src/core/usage/roll-over.ts";
 import { BOTH, ONE } from "../../src/usecases/answer-question.ts";
-import { tyresAged } from "../../src/usecases/fitted.ts";
 import { oneEndNew } from "../../src/usecases/judge.ts";
 import type { JudgedOn } from "../../src/usecases/judged.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
@@ -178,11 +177,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   for (const { place, leak, unit } of outcome.leaks ?? []) lines.push(words.tyres.leak(place, leak, unit !== null && isQuantity(unit) ? unit : "kPa"));
   for (const off of outcome.ofPartsOff ?? []) lines.push(words.judge.ofPartOff(off));
   if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
-  for (const { id } of outcome.bikes) {
-    const of = { work: outcome.work.filter(({ bike }) => bike === id), measured: outcome.readings.filter(({ bike }) => bike === id) };
-    // Whoever read a code off a tyre wants to know what it says.
-    for (const tyre of tyresAged(of, words.today)) if (tyre.age !== "within" || tyre.reading !== null) lines.push(words.tyres.aged(tyre));
-  }
+  for (const tyre of outcome.aged ?? []) lines.push(words.tyres.aged(tyre));
   for (const defect of outcome.defects) {
     lines.push(words.defects.noted(defect));
     if (defect.grade !== null && defect.from !== "verdict") lines.push(words.defects.graded(defect.grade));

@@ -178,7 +178,10 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   const ofNow = (taken: readonly Taken[]): readonly Taken[] => ofTheSetOn(ofPartsOn(taken, parts.work, refitted), fittings);
   const judged = judgeAll(ofNow(parts.measured), rig);
   const told = lastTold(judged, ofNow([...parts.before, ...parts.measured]), rig);
-  const aged = tyresAged({ work: parts.work, measured: parts.measured, refitted, fittings }, today);
+  const aged = tyresAged(
+    { work: parts.work, measured: parts.measured, refitted, fittings, plan: { items: plan.items, conditions: bike.conditions, column: bike.column } },
+    today,
+  );
   const hours = hoursRead(parts.measured);
   // A wear line is fitted, and a forecast is learnt from the whole track: only when somebody asks for them.
   let worn: Facts["wearing"] | null = null;

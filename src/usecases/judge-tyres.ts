@@ -15,7 +15,7 @@ import { SPEC_KEYS } from "../trade/spec-keys.ts";
 import { LOAD_KILOGRAMS, MOST_OVER, SPEED_KMH } from "../trade/tyres.ts";
 import type { Ctx } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
-import { type TyreAged, tyresAged } from "./fitted.ts";
+import { agePlanOf, type TyreAged, tyresAged, undatedEnds } from "./fitted.ts";
 import type { Garaged } from "./garage.ts";
 import type { Judged } from "./judged.ts";
 import { type LeakOn, leaksOn } from "./leaks.ts";
@@ -37,6 +37,8 @@ export type TyreReport = {
   readonly defects: readonly DefectShown[];
   /** How old they are, where their date code was said. */
   readonly aged: readonly TyreAged[];
+  /** The ends of which it was not. */
+  readonly undated: readonly ("front" | "rear")[];
   /** A slow leak or none, by end; only where it can be told. */
   readonly leaks: readonly LeakOn[];
 };
@@ -49,8 +51,9 @@ export async function tyresJudged(ctx: Ctx, input: { readonly bike?: string }): 
     const which = whichBike(all, input.bike);
     if (which.is === "refused") return which;
     const g = which.value;
+    const aged = agedOn(g);
     return done({
-      ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, ["tread"]), lasted: lastTyres(g), aged: agedOn(g) },
+      ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, ["tread"]), lasted: lastTyres(g), aged, undated: undatedEnds(aged) },
       defects: (await defectsOfTyres(q, g)).map((defect) => defectShown(g, defect)),
       judged: g.judged.filter(({ kind }) => kind === "tread" || kind === "cold pressure"),
       leaks: await leaksOn(q, g),
@@ -60,7 +63,7 @@ export async function tyresJudged(ctx: Ctx, input: { readonly bike?: string }): 
 
 /** How old the tyres on a bike are. */
 const agedOn = (g: Garaged): readonly TyreAged[] =>
-  tyresAged({ work: g.work, measured: g.measured, refitted: g.facts.refitted, fittings: g.facts.fittings }, g.today);
+  tyresAged({ work: g.work, measured: g.measured, refitted: g.facts.refitted, fittings: g.facts.fittings, plan: agePlanOf(g) }, g.today);
 
 /** What stands open of the tyres, do not ride first: by its kind, or found at a point of a check that looks at them. */
 async function defectsOfTyres(q: Repos, g: Garaged): Promise<readonly Defect[]> {

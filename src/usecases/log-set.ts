@@ -15,7 +15,7 @@ import { batteriesPut } from "./battery-put.ts";
 import { type Ctx, languagesOf, todayOf } from "./context.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
-import { ofPartsOn, ofTheSetOn } from "./fitted.ts";
+import { agePlanOf, ofPartsOn, ofTheSetOn, type TyreAged, tyresAged } from "./fitted.ts";
 import { fluidsPut } from "./fluids.ts";
 import { type FuelShown, fuelOf } from "./fuel.ts";
 import { duesOf, type Garaged, itemOf, pick, withMore } from "./garage.ts";
@@ -122,6 +122,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
       home: touched.filter(({ comesHome }) => comesHome).map(({ bike }) => bike.nickname),
       news,
       judged,
+      aged: touched.flatMap((g) => agedBy(saved, g)),
       ofPartsOff: taken.flatMap(({ off }) => off.map(({ id, kind, place, value, unit, typed }) => ({ id, kind, place, value, unit, typed }))),
       fluids,
       batteries: batteriesPut(saved.work, touched),
@@ -134,6 +135,13 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
 }
 
 const openBut = ({ defects }: Garaged, closed: readonly Defect[]): readonly Defect[] => defects.filter(({ id }) => !closed.some((each) => each.id === id));
+
+/** The tyres of which date codes were said. Whoever read a code off a tyre wants to know what it says; of a new one that is not old there is nothing to say. */
+export function agedBy({ readings, work }: Pick<Saved, "readings" | "work">, g: Garaged): readonly TyreAged[] {
+  const measured = asMeasured(readings, g.bike.id);
+  const of = { work: work.filter(({ bike }) => bike === g.bike.id), measured, plan: agePlanOf(g) };
+  return tyresAged(of, g.today).filter(({ age, reading }) => age !== "within" || reading !== null);
+}
 
 /** What was found is judged no more where what was left of it is said too, nor what came off for something new. */
 const standing = (taken: readonly Taken[], work: readonly WorkRecord[]): readonly Taken[] =>

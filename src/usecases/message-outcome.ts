@@ -12,6 +12,7 @@ import type { LookedUp } from "../trade/looked-up.ts";
 import type { BatteryPut } from "./battery-put.ts";
 import type { ConvertAnswer } from "./convert.ts";
 import type { DefectShown } from "./defect-shown.ts";
+import type { TyreAged } from "./fitted.ts";
 import type { FluidPut } from "./fluids.ts";
 import type { FuelShown } from "./fuel.ts";
 import type { SetIndoors } from "./judge-tyres.ts";
@@ -89,6 +90,8 @@ export type MessageOutcome =
       readonly news: readonly News[];
       /** What came of judging these readings. */
       readonly judged?: readonly JudgedOn[];
+      /** How old the tyres are of which it says the date code: of those fitted with it only where that calls for something. */
+      readonly aged?: readonly TyreAged[];
       /** Readings among them of a part that came off since, or of a set of tyres that is off: kept, and not judged as of the one that is on. */
       readonly ofPartsOff?: readonly Pick<Taken, "id" | "kind" | "place" | "value" | "unit" | "typed">[];
       /** Fluids put into brakes that are fitted with another. */

@@ -19,6 +19,7 @@ import type { Repos } from "../store/store.ts";
 import { Conflict } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { kindOn } from "../trade/defects.ts";
+import { madeTooLate } from "./code-fits.ts";
 import { type Ctx, languagesOf } from "./context.ts";
 import { type FluidPut, fluidsPut } from "./fluids.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
@@ -43,7 +44,10 @@ export function heldAgainst(intents: readonly Intent[], all: readonly Garaged[],
   return intents.map((intent) => {
     const g = intent.bike === null ? null : pick(all, intent.bike);
     if (g !== null && isOfLongAgo(intent, g)) return { ...intent, gaps: [{ need: "date", options: [], typed: intent.words }, ...intent.gaps] };
-    if (intent.gaps.length > 0 || intent.sure === true || g === null) return intent;
+    if (intent.gaps.length > 0 || g === null) return intent;
+    const late = madeTooLate(intent, g);
+    if (late !== null) return { ...intent, gaps: [late] };
+    if (intent.sure === true) return intent;
     const before = intent.do === "log reading" ? grownBeyond(intent, intents, g, gone) : null;
     if (before !== null) return { ...intent, gaps: [{ need: "sure", because: "grew", before }] };
     const because = intent.do === "log reading" ? strangeReading(intent, g, today) : strangeWork(intent.odometer, dayOf(intent), g, today);

@@ -118,9 +118,12 @@ export type Gap =
         | "grew"
         | "no such code"
         | "code to come"
+        | "code after fitting"
         | "two temperatures";
       /** Of what grew: the reading before, in the canonical unit, with the unit it was read in. */
       readonly before?: { readonly value: number; readonly unit: ReadingUnit; readonly on: LocalDate };
+      /** Of a tyre's date code: as typed, and when that tyre was fitted. */
+      readonly made?: { readonly code: string; readonly fitted: VagueDate };
     };
 
 /** What a message came to. */

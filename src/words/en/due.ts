@@ -117,9 +117,9 @@ export const dueWords = (p: Printer) => {
     // A tyre ages from its making: one fitted new may have lain for years.
     const from =
       leg.anchor.from === "made"
-        ? `${years(leg.months)} by plan from ${madeIn(leg.anchor)}, its date code`
+        ? `${years(leg.months)} by plan from ${madeIn(leg.anchor)}, its date code${leg.daysToGo > 0 && leg.anchor.lookFrom <= b.today ? ", and past five it is looked at once a year for cracks and hard rubber" : ""}`
         : ofTyre && leg.anchor.from === "job"
-          ? `${last}, counted from then as its date code is not noted: it may be older`
+          ? `${last}, counted from then as its date code is not noted: it may be older, so read it off the sidewall`
           : last;
     // A span as wide as a season begins before most of it is over: while it lasts, the day it counts from is named.
     if (leg.daysToGo <= 0 && leg.grain !== "day" && p.coarse(b.today, leg.grain) === p.coarse(leg.dueOn, leg.grain))
@@ -271,7 +271,16 @@ export const dueWords = (p: Printer) => {
           // What was measured or seen calls for work now: how far it would have been to the next look is no life left.
           .filter((leg) => !(governs.by === "verdict" && governs.state === "due" && isAhead(leg)))
           // Older than ten is said once: by what it is due by.
-          .filter((leg) => !(governs.by === "verdict" && governs.verdict.made !== undefined && leg.by === "date" && leg.anchor.from === "made"))
+          .filter(
+            (leg) =>
+              !(
+                governs.by === "verdict" &&
+                governs.verdict.made !== undefined &&
+                governs.verdict.is !== "near limit" &&
+                leg.by === "date" &&
+                leg.anchor.from === "made"
+              ),
+          )
           .toSorted(nearerFirst)
           .map((leg) => beside(leg, b, wears))
           .filter((text) => text !== null);

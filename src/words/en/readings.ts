@@ -49,6 +49,10 @@ export const readingWords = (p: Printer) => {
   const named = ({ place, kind }: Pick<SaidReading, "place" | "kind">): string => `${place === null ? "" : `${place} `}${KIND_WORDS[kind].name}`;
   const reading = (r: SaidReading): string => `${named(r)} ${value(r)}${detailTail(p, r.detail ?? null, r.unit)}`;
   const day = (on: LocalDate, today: LocalDate): string => (on === today ? "today" : p.date(on, today));
+  const codeTooLate = (made: Extract<Gap, { need: "sure" }>["made"], about: string, today: LocalDate): string => {
+    const [code, fitted] = made === undefined ? ["", ""] : [made.code, p.vague(made.fitted, today)];
+    return `${about}: the code ${code} is of later than ${fitted}, when that tyre was fitted. Of the last four digits behind DOT the first two are the week, the last two the year: read them again and type it anew, or with the day on which it was fitted. If another tyre was fitted since, let this go and say that first, such as “new rear tyre ${code} at 14,200”.`;
+  };
   return {
     reading,
     /** A reading beside what is said of it. */
@@ -127,6 +131,7 @@ export const readingWords = (p: Printer) => {
             const was = p.amount(gap.before.value, gap.before.unit);
             return `${capital(about)}${of} is more than the ${was} of ${day(gap.before.on, today)}, and nothing new is on record since. Is it right? If a new one was fitted, let this go and say that first, such as “new rear tyre at 14,200”.`;
           }
+          if (gap.because === "code after fitting") return codeTooLate(gap.made, `${capital(about)}${of}`, today);
           if (gap.because === "warm") return readWarm(p, `${capital(about)}${of}`, tooLow);
           return strange(gap.because, about, of, last === null ? null : { figure: p.figure(last.figure), unit: last.unit, on: day(last.on, today) });
       }
@@ -258,7 +263,7 @@ function workOption(key: string, options: number, outcome: Outcome | null): stri
 const today0 = "0001-01-01" as LocalDate;
 
 function strange(
-  because: Exclude<Extract<Gap, { need: "sure" }>["because"], "warm">,
+  because: Exclude<Extract<Gap, { need: "sure" }>["because"], "warm" | "code after fitting">,
   about: string,
   of: string,
   last: { readonly figure: string; readonly unit: string; readonly on: string } | null,

@@ -4,6 +4,7 @@ import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { DistanceUnit, Stretch } from "../../core/quantity/distance.ts";
 import type { UnitId } from "../../core/quantity/units.ts";
 import { symbolOf } from "../../core/quantity/units.ts";
+import type { AgeWord } from "../../core/tyre/age.ts";
 import type { TyreDate } from "../../core/tyre/date-code.ts";
 import type { TyreMarking } from "../../core/tyre/marking.ts";
 import type { Wear } from "../../core/wear/wear.ts";
@@ -38,14 +39,20 @@ type Indoors = {
 };
 type Amount = { readonly value: number; readonly unit: UnitId };
 
-type Aged = {
-  readonly place: "front" | "rear";
-  readonly date: Exclude<TyreDate, { is: "refused" }>;
-  readonly months: number;
-  readonly age: "within" | "look yearly" | "replace";
-};
+type Age = { readonly date: Exclude<TyreDate, { is: "refused" }>; readonly months: number; readonly replaceAt: number; readonly age: AgeWord };
+type Aged = Age & { readonly place: "front" | "rear" };
 
-const LOOK_YEARLY = "Past five years: have it looked at once a year for cracks and hard rubber, and replace it at ten at the latest.";
+/** "At ten at the latest", or sooner by the bike's own plan. */
+const atTheLatest = ({ replaceAt }: Age): string => (replaceAt === 120 ? "at ten at the latest" : `at ${ageOf(replaceAt)} by your plan`);
+const whatAge = (aged: Age): string =>
+  ({
+    within: "",
+    "look yearly": `Past five years: have it looked at once a year for cracks and hard rubber, and replace it ${atTheLatest(aged)}.`,
+    replace: aged.months >= 120 ? TOO_OLD : `Replace it whatever its tread: ${ageOf(aged.replaceAt)} by your plan; ten at the latest by common practice.`,
+  })[aged.age];
+/** "Six years", "six and a half". */
+const ageOf = (months: number): string => (months % 12 === 0 ? `${SMALL[months / 12] ?? months / 12} years` : `${months} months`);
+const SMALL = ["", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
 const NEVER_ABOVE = "Never above the maximum moulded on the sidewall.";
 const CHECK_AGAIN = "Check it again cold where the ride starts.";
 const TOO_OLD = "Replace it whatever its tread: at ten years rubber is too hard to trust.";
@@ -85,12 +92,18 @@ export const tyreWords = (p: Printer) => {
       `The last ${place} tyre lasted ${p.distance(went, { unit })}.`,
     lookFirst: (): string => "Look before you measure: cracks, cuts, a squared-off middle, plugs. None is noted; write one such as “rear tyre squared off”.",
     /** "Rear tyre: made in week 37 of 2015, 11 years old. Replace it whatever its tread." */
-    aged: ({ place, date, months, age }: Aged): string => {
+    aged: (tyre: Aged): string => {
+      const { place, date, months } = tyre;
       const years = Math.floor(months / 12);
       const old = years === 0 ? "less than a year old" : years === 1 ? "one year old" : `${years} years old`;
       const made = date.is === "made" ? `made in week ${date.week} of ${date.year}, ${old}` : `made before 2000, at least ${old}`;
-      return `${capital(place)} tyre: ${made}.${{ within: "", "look yearly": ` ${LOOK_YEARLY}`, replace: ` ${TOO_OLD}` }[age]}`;
+      return `${capital(place)} tyre: ${made}. ${whatAge(tyre)}`.trimEnd();
     },
+    /** "Front and rear tyre: their age is not known. Read ..." */
+    undated: (ends: readonly ("front" | "rear")[]): string =>
+      ends.length > 1
+        ? "Front and rear tyre: their age is not known. Read the last four digits behind DOT off each sidewall, week and year, and write them such as “front 2223 rear 1822 date codes”."
+        : `${capital(ends[0] ?? "")} tyre: its age is not known. Read the last four digits behind DOT off its sidewall, week and year, and write them such as “${ends[0]} tyre DOT 2223”.`,
     leak: (place: string, leak: LeakTold, unit: UnitId): string => {
       // As finely as a gauge is read.
       const fine = (kPa: number): string => p.amount(kPa, unit, unit === "kPa" ? 0 : decimalsFor(unit) + (unit === "psi" ? 1 : 0));
@@ -104,18 +117,16 @@ export const tyreWords = (p: Printer) => {
       if (leak.per30days <= 0 || lost === fine(0)) return `${capital(place)} tyre: no loss over ${leak.days} days once the weather is taken out.`;
       return `${capital(place)} tyre: loses about ${lost} in 30 days over ${leak.days} days once the weather is taken out, within what a sound tyre loses (up to ${fine(leak.usual)} in 30 days, common practice). Top it up cold.`;
     },
-    dated: (date: Exclude<TyreDate, { is: "refused" }>, months: number, age: "within" | "look yearly" | "replace"): readonly string[] => {
+    dated: (tyre: Age): readonly string[] => {
+      const { date, months } = tyre;
       const years = Math.floor(months / 12);
       const old = years === 0 ? "less than a year old" : years === 1 ? "one year old" : `${years} years old`;
       const made =
         date.is === "made"
           ? `Made in week ${date.week} of ${date.year}: ${old}.`
           : `Three digits: made before 2000, week ${date.week} of a year ending in ${date.digit}; which decade is not in it. At least ${years} years old.`;
-      const what = {
-        within: "From five years on have it looked at once a year, whatever its tread.",
-        "look yearly": LOOK_YEARLY,
-        replace: TOO_OLD,
-      }[age];
+      const what =
+        tyre.age === "within" ? `From five years on have it looked at once a year, whatever its tread, and replace it ${atTheLatest(tyre)}.` : whatAge(tyre);
       return [made, `${what} Common practice; its maker may ask for less.`];
     },
     noteIt: (): string => "To note it for a tyre that is on: with its end, or say “rear tyre DOT 2223”.",
