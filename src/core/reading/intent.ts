@@ -119,7 +119,9 @@ export type Gap =
         | "no such code"
         | "code to come"
         | "code after fitting"
-        | "two temperatures";
+        | "two temperatures"
+        | "less than"
+        | "more than";
       /** Of what grew: the reading before, in the canonical unit, with the unit it was read in. */
       readonly before?: { readonly value: number; readonly unit: ReadingUnit; readonly on: LocalDate };
       /** Of a tyre's date code: as typed, and when that tyre was fitted. */
