@@ -2,6 +2,7 @@
 
 import { z } from "zod";
 import { STATUSES } from "../../src/core/schedule/facts.ts";
+import { SPEC_USES } from "../../src/core/spec/spec.ts";
 import { LIMITS_BY } from "../../src/usecases/judged.ts";
 import { WEAR_PICTURES } from "../../src/usecases/picture-reading.ts";
 import { distance, localDate, place, unit } from "../shapes.ts";
@@ -36,7 +37,7 @@ const odometerShown = z.object({
   basis: z.object({ from: z.string() }),
 });
 
-const end = z.enum(["front", "rear"]);
+const load = z.enum(SPEC_USES);
 const wearShown = z.object({
   ...{ ...on, ...dial, typedIn: z.string().nullable(), now: z.number().nullable() },
   panels: z.array(
@@ -53,11 +54,9 @@ const pressureShown = z.object({
   ...{ ...on, typedIn: z.string(), celsius: z.number() },
   panels: z.array(
     z.object({
-      place: end,
-      points: z.array(z.object({ on: localDate, read: z.number(), typed: z.string(), levelled: z.number().nullable() })),
-      wanted: z.number().nullable(),
-      load: z.enum(["solo", "two-up", "loaded"]),
-      otherLoad: z.number().int(),
+      place: z.enum(["front", "rear", "sidecar"]),
+      points: z.array(z.object({ on: localDate, read: z.number(), typed: z.string(), levelled: z.number().nullable(), load })),
+      wanted: z.array(z.object({ loads: z.array(load), value: z.number() })),
     }),
   ),
 });

@@ -18,6 +18,26 @@ export const conditionsOf = (layout: Layout, part: Part, last: Part = part): rea
   ...new Set([...beside(layout, part), ...[part, last].flatMap((each) => behind(layout, each).flatMap((other) => beside(layout, other)))]),
 ];
 
+/** Was a tyre read warm, by what a message says of it? "Front 34 psi cold, rear 44 psi hot": what is said of one figure is of no other. */
+export function isWarmAt(layout: Layout, part: Part, at: number): boolean {
+  if (layout.warm.length === 0) return false;
+  const said = phrasesInside(layout.phrases.condition, part).filter(({ are }) => are.includes("cold") || are.includes("warm"));
+  if (said.length === 0) return true;
+  if (said.every(({ are }) => are.includes("cold"))) return layout.warm.some((warm) => !isOfOtherFigure(layout, part, warm));
+  const figures = tokensOf(part).filter((each) => isFigure(layout, each));
+  const next = figures.find((each) => each > at) ?? part.to + 1;
+  const before = figures.findLast((each) => each < at) ?? part.from - 1;
+  const leads = (said[0]?.at ?? 0) < (figures[0] ?? 0);
+  const own = leads ? said.findLast((each) => each.at > before && each.at < at) : said.find((each) => each.at > at && each.at < next);
+  return own?.are.includes("cold") !== true;
+}
+
+/** Does a word stand in another part than one, beside a figure of its own? */
+function isOfOtherFigure(layout: Layout, part: Part, at: number): boolean {
+  const own = layout.clauses.flatMap(({ parts }) => parts).find(({ from, to }) => at >= from && at <= to);
+  return own !== undefined && own !== part && tokensOf(own).some((each) => isFigure(layout, each));
+}
+
 const beside = oncePerPart((layout: Layout, part: Part): readonly ConditionRead[] => [
   ...new Set(phrasesInside(layout.phrases.condition, part).flatMap(({ are }) => are)),
 ]);

@@ -9,7 +9,7 @@ import { namesThing } from "./defects-said.ts";
 import { unitAlone } from "./figures.ts";
 import { conditionsOf } from "./how-said.ts";
 import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
-import { isPairAlone, type Measurable } from "./measured-figures.ts";
+import { boundOf, isPairAlone, type Measurable } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
 import { isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { possibleUnits, typedDimension, unitsFor } from "./value-units.ts";
@@ -84,10 +84,20 @@ const isDifference = (layout: Layout, figure: Measurable): boolean => {
   for (let n = at - 1; n >= Math.max(part.from, at - 3); n--) {
     const word = wordAt(layout.tokens, n);
     if (layout.tokens[n]?.is === "number" || among(up, word)) return false;
-    if (among(changed, word) || (n === at - 1 && among(past, word))) return true;
+    if (among(changed, word) || (n === at - 1 && among(past, word))) return boundOf(layout, figure) === null || !isPlainBound(layout, part);
   }
   return false;
 };
+
+/** "Rear tread less than 1 mm", and not "all treads under 1 mm get a fine": nothing else is said. */
+const isPlainBound = oncePerPart((layout: Layout, part: Part): boolean => {
+  const { change, bounds } = layout.known.vocabulary.measuring;
+  const words = new Set([...bounds.under, ...bounds.over].flatMap((phrase) => phrase.split(" ")));
+  return tokensOf(part).every((at) => {
+    const word = wordAt(layout.tokens, at);
+    return word === null || layout.taken.has(at) || (!among(change.changed, word) && (words.has(word) || standsBeside(word, layout.known.vocabulary)));
+  });
+});
 
 /** "Put 3 psi in the front", "rear 3 psi low": of a tyre so little is what it has more or less, where a word beside it says so. */
 function isLittle(layout: Layout, { at, part, value, units }: Measurable): boolean {

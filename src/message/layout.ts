@@ -3,13 +3,13 @@
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
 import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
-import { type Airs, airsIn } from "./airs.ts";
+import { type Airs, airsIn, tyreWarmthIn } from "./airs.ts";
 import { among, under } from "./among.ts";
 import { bikesNamed, type Named } from "./bikes.ts";
 import { type Clause, clausesOf, type Part } from "./clauses.ts";
 import type { Dated } from "./dated.ts";
 import { datesIn } from "./dates.ts";
-import { type Phrases, phrasesIn, standsBeside } from "./phrases.ts";
+import { beginsAt, type Phrases, phrasesIn, standsBeside } from "./phrases.ts";
 import type { Token } from "./scan.ts";
 import { tyreDated } from "./tyre-codes.ts";
 import { type TyreMark, tyreMarksIn } from "./tyre-marks.ts";
@@ -23,8 +23,8 @@ export type Layout = {
   /** Do all names in it mean the same? */
   readonly oneName: boolean;
   readonly dates: readonly Dated[];
-  /** True when some word says that the tyres were not cold. */
-  readonly warm: boolean;
+  /** Tokens that say that tyres were not cold: of which figures, `isWarmAt` says. */
+  readonly warm: readonly number[];
   /** True when some word names the tread. */
   readonly treadSaid: boolean;
   /** True when some word calls a level one. */
@@ -53,8 +53,9 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
   const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));
   const marks = tyreMarksIn(text, tokens, known);
   const phrases = phrasesIn(tokens, known.vocabulary);
-  const airs = airsIn(tokens, phrases, known.vocabulary);
-  const taken = placesIn(dates, named, marks, airs?.spans ?? []);
+  const tyreWarmth = tyreWarmthIn(tokens, known.vocabulary);
+  const airs = airsIn(tokens, phrases, known.vocabulary, placesIn(tyreWarmth));
+  const taken = placesIn(dates, named, marks, airs?.spans ?? [], tyreWarmth);
   return {
     text,
     tokens,
@@ -63,7 +64,10 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
     named,
     oneName: named.length > 0 && named.every((name) => nameKey(name) === nameKey(named[0])),
     dates,
-    warm: tokens.some((token) => token.is === "word" && among(known.vocabulary.warm, token.folded)),
+    warm: [
+      ...tyreWarmth.map(({ from }) => from),
+      ...tokens.flatMap((token, at) => (token.is === "word" && (among(known.vocabulary.warm, token.folded) || isInSun(tokens, at, known)) ? [at] : [])),
+    ],
     levelSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.measuring.levelWords, token.folded)),
     treadSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.kinds.tread, token.folded)),
     taken,
@@ -76,6 +80,9 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
     once: new Map(),
   };
 }
+
+const isInSun = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean =>
+  vocabulary.measuring.inSun.some((phrase) => beginsAt(tokens, at, phrase));
 
 /** "2-up", "2 up": a load that begins with a figure is a word. */
 function joinedLoads(tokens: readonly Token[], { vocabulary }: Known): readonly Token[] {

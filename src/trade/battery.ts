@@ -100,6 +100,9 @@ export const CHARGE_DAYS = { flooded: 30, AGM: 60, gel: 60, lithium: 90 } as con
 /** Revolutions a minute below which low volts say nothing of the charging circuit: idling it may rest below its window. Common practice; manuals name 2,500 to 5,000. */
 export const CHARGING_RPM = 2000;
 
+/** Share of the revolutions that a charging figure is printed for, at which it is as good as those. A tachometer is read no finer: common practice. */
+export const NO_SLOWER = 0.9;
+
 /** Volts at rest below which a battery of 12 V is more than flat. Common practice: a lead-acid battery that stays some 2 V low has lost one of its six cells; four lithium iron phosphate cells below 2.5 V each may be harmed for good. */
 export const MORE_THAN_FLAT: Readonly<Record<Chemistry, number>> = { flooded: 11, AGM: 11, gel: 11, lithium: 10 };
 

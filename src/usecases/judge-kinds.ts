@@ -6,6 +6,7 @@ import { freezesAtShare, shareFor } from "../core/fluid/freezing.ts";
 import { callsForWork, cannotTell, type Judgement, judge, type Limit } from "../core/judgement/verdict.ts";
 import type { ConditionRead } from "../core/reading/detail.ts";
 import type { Taken } from "../core/schedule/measured.ts";
+import { underIn } from "../core/spec/under.ts";
 import { shownOutside, toSetIndoors } from "../core/tyre/garage.ts";
 import { judgePressure } from "../core/tyre/pressure.ts";
 import {
@@ -16,6 +17,7 @@ import {
   FREEZING,
   GRAVITY,
   MORE_THAN_FLAT,
+  NO_SLOWER,
   REST_TABLES,
   RESTED_HOURS,
   SIX_VOLTS,
@@ -71,7 +73,10 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
       const judgement = judge(value, limit, row.fine);
       // Idling it may rest below the window; above it is too high at any speed.
       if (judgement.is === "beyond limit" && judgement.side === "high") return { judgement };
-      const said = taken.detail?.conditions?.includes("idling") === true || (detail?.rpm ?? CHARGING_RPM) < CHARGING_RPM;
+      const named = (own === null ? null : underIn(own.typed).rpm) ?? CHARGING_RPM;
+      // Slower than its figure is printed for it may lie below that, and reaches it all the same.
+      const slow = judgement.is === "beyond limit" ? Math.max(CHARGING_RPM, named * NO_SLOWER) : CHARGING_RPM;
+      const said = taken.detail?.conditions?.includes("idling") === true || (detail?.rpm ?? slow) < slow;
       return { judgement: said ? cannotTell("revs") : detail?.rpm === undefined ? cannotTell("rpm") : judgement };
     }
     case "chain length":
@@ -79,7 +84,17 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
     case "chain elongation":
       return chainElongation(value, rig);
     case "antifreeze share":
-      return antifreezeShare(value, row, own);
+      return antifreezeShare(value, row, own, rig);
+    case "coolant strength": {
+      const asked = own === null ? shareOf(rig, "coolant strength") : null;
+      const frost =
+        own !== null
+          ? limitOf(own, row)
+          : asked === null
+            ? null
+            : { min: null, max: freezesAtShare(asked.share * 100, GLYCOL_FREEZES), near: row.near, source: asked.source };
+      return frost === null ? { judgement: cannotTell("limit") } : { judgement: judge(value, frost, row.fine), more: asked === null ? {} : { by: "spec" } };
+    }
     case "oil level":
       return { judgement: judge(value, value > FULL_MARK ? { min: null, max: FULL_MARK, near: null, source: "the mark" } : (row.usual as Limit), row.fine) };
     default: {
@@ -200,10 +215,13 @@ export function chainLimit(rig: Rig): { readonly share: number; readonly source:
 }
 
 /** A share of antifreeze held against the frost that the bike asks its coolant to stand, taken to be ethylene glycol. */
-function antifreezeShare(value: number, row: JudgedRow, own: Figure | null): Found {
+function antifreezeShare(value: number, row: JudgedRow, own: Figure | null, rig: Rig): Found {
   if (value > MOST_GLYCOL) return { judgement: cannotTell("frost point") };
   const more = { share: value / 100, freezes: freezesAtShare(value, GLYCOL_FREEZES) };
   const wanted = own?.high ?? own?.low ?? null;
+  const asked = shareOf(rig, "coolant strength");
+  if (asked !== null)
+    return { judgement: judge(value, { min: asked.share * 100, max: null, near: row.near, source: asked.source }, row.fine), more: { ...more, by: "spec" } };
   if (wanted === null || own === null) return { judgement: cannotTell("limit"), more };
   const least = shareFor(wanted, GLYCOL_FREEZES);
   // Where more is wanted than the table reaches, what lies well below its end is too weak, and of more nothing published is at hand.
@@ -212,9 +230,12 @@ function antifreezeShare(value: number, row: JudgedRow, own: Figure | null): Fou
   return { judgement: judge(value, { min: least ?? end, max: null, near: row.near, source: own.source }, row.fine), more };
 }
 
-/** A chain's limit that its manual prints in per cent; null where nothing is entered so. */
-export function shareOf(rig: Rig): { readonly share: number; readonly source: string } | null {
-  const settled = specFor(rig.specs, rig.bike, "chain length limit");
+/** What its manual prints in per cent: a chain's limit, the antifreeze in its coolant; null where nothing is entered so. */
+export function shareOf(
+  rig: Rig,
+  key: "chain length limit" | "coolant strength" = "chain length limit",
+): { readonly share: number; readonly source: string } | null {
+  const settled = specFor(rig.specs, rig.bike, key);
   const share = settled.is === "one" && settled.spec.holds.is === "words" ? shareTyped(settled.spec.typed) : null;
   return settled.is !== "one" || share === null ? null : { share, source: sourceWords(settled.spec) };
 }

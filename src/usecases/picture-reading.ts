@@ -6,9 +6,10 @@ import type { BikeId } from "../core/ids.ts";
 import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
 import type { Place, ReadingKind } from "../core/reading/kinds.ts";
+import { TYRES } from "../core/reading/places.ts";
 import { isQuantity } from "../core/reading/value.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
-import type { SpecUse } from "../core/spec/spec.ts";
+import { SPEC_USES, type SpecUse } from "../core/spec/spec.ts";
 import { COMPARED_AT } from "../core/tyre/leak.ts";
 import { atTemperature } from "../core/tyre/pressure.ts";
 import type { ReadingRecord } from "../store/readings.ts";
@@ -55,14 +56,17 @@ export type WearShown = OnBike & {
   readonly panels: readonly WearPanelShown[];
 };
 export type PressurePanelShown = {
-  readonly place: "front" | "rear";
-  /** In kPa over the air outside, at one temperature too where one was noted. */
-  readonly points: readonly { readonly on: LocalDate; readonly read: number; readonly typed: string; readonly levelled: number | null }[];
-  /** What the bike's specs ask for as it was loaded when it was read last; null while none is entered or members differ. */
-  readonly wanted: number | null;
-  readonly load: SpecUse;
-  /** Readings at another load, of which another pressure is wanted: left out, since they would be held against the wrong one. */
-  readonly otherLoad: number;
+  readonly place: TyrePlace;
+  /** In kPa over the air outside, at one temperature too where one was noted; and how the bike was loaded. */
+  readonly points: readonly {
+    readonly on: LocalDate;
+    readonly read: number;
+    readonly typed: string;
+    readonly levelled: number | null;
+    readonly load: SpecUse;
+  }[];
+  /** What the bike's specs ask for at the loads it was read at, a row each pressure; a load of which nothing was entered is held against riding solo, which it takes at the least. Empty while none is entered or members differ. */
+  readonly wanted: readonly { readonly loads: readonly SpecUse[]; readonly value: number }[];
 };
 export type PressureShown = OnBike & { readonly typedIn: UnitId; readonly celsius: number; readonly panels: readonly PressurePanelShown[] };
 export type ReadingPictured =
@@ -70,7 +74,7 @@ export type ReadingPictured =
   | { readonly pictured: WearPicture; readonly shown: WearShown }
   | { readonly pictured: "pressure"; readonly shown: PressureShown };
 
-const ENDS = ["front", "rear"] as const;
+type TyrePlace = (typeof TYRES)[number];
 /** More points than these run into one another. */
 const MOST_POINTS = 120;
 
@@ -117,10 +121,18 @@ export function wearShown(g: Garaged, picture: WearPicture): WearShown {
   };
 }
 
-/** The pressure that the bike's specs ask for at a load, else solo, which it takes at the least, in kPa; null where none is entered, or members differ. */
-const wantedOf = (g: Garaged, place: "front" | "rear", load: SpecUse): number | null => figureOf(g, place, load) ?? figureOf(g, place, "solo");
+/** The loads of which a tyre's specs name a pressure, in kPa, in the order of printing; of those that it was read at and have none, riding solo stands in. Loads that want the same are one row. */
+function wantedAt(g: Garaged, place: TyrePlace, read: readonly SpecUse[]): PressurePanelShown["wanted"] {
+  const named = SPEC_USES.filter((use) => read.some((load) => use === (figureOf(g, place, load) === null ? "solo" : load)));
+  const rows = new Map<number, SpecUse[]>();
+  for (const use of named) {
+    const value = figureOf(g, place, use);
+    if (value !== null) rows.set(value, [...(rows.get(value) ?? []), use]);
+  }
+  return [...rows].map(([value, loads]) => ({ loads, value }));
+}
 
-function figureOf({ rig, bike }: Garaged, place: "front" | "rear", load: SpecUse): number | null {
+function figureOf({ rig, bike }: Garaged, place: TyrePlace, load: SpecUse): number | null {
   const found = specFor(rig.specs, bike, `${place} tyre pressure`, load);
   return found.is === "one" && found.spec.holds.is === "figure" ? (found.spec.holds.nominal ?? found.spec.holds.low ?? found.spec.holds.high) : null;
 }
@@ -142,25 +154,21 @@ export function pressureOf(g: Garaged, all: readonly ReadingRecord[]): PressureS
     ...onBike(g),
     typedIn,
     celsius: COMPARED_AT,
-    panels: ENDS.map((place) => {
-      const loadOf = ({ detail }: ReadingRecord): SpecUse => detail?.load ?? g.rig.use ?? "solo";
-      const own = pressures.filter((each) => each.place === place && each.value !== null);
-      const last = own.at(-1);
-      const load = last === undefined ? (g.rig.use ?? "solo") : loadOf(last);
-      const wanted = wantedOf(g, place, load);
-      const same = own.filter((each) => loadOf(each) === load || wantedOf(g, place, loadOf(each)) === wanted);
-      return {
-        ...{ place, wanted, load: figureOf(g, place, load) === null ? ("solo" as const) : load, otherLoad: own.length - same.length },
-        points: same.slice(-MOST_POINTS).map((each) => {
+    panels: TYRES.map((place) => {
+      const points = pressures
+        .filter((each) => each.place === place && each.value !== null)
+        .slice(-MOST_POINTS)
+        .map((each) => {
           const [value, air] = [each.value ?? 0, celsius(each)];
           return {
             on: each.on,
             read: value,
             typed: each.unit === typedIn ? each.typed : "",
             levelled: air === null ? null : atTemperature(value, air, COMPARED_AT),
+            load: each.detail?.load ?? g.rig.use ?? ("solo" as const),
           };
-        }),
-      };
+        });
+      return { place, points, wanted: wantedAt(g, place, points.length === 0 ? [g.rig.use ?? "solo"] : points.map(({ load }) => load)) };
     }),
   };
 }

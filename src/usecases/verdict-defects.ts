@@ -43,9 +43,12 @@ export async function noteVerdicts(
     );
   }
   for (const judged of logged.judged) {
-    if (!judgedRow(judged.kind).setRight || judged.doNotRide || (isUntold(judged) && !isAired(judged)) || callsForWork(judged.judgement)) continue;
+    if (!judgedRow(judged.kind).setRight || (isUntold(judged) && !isAired(judged))) continue;
+    // What is off on one side is right no more, but nobody says of it now that it is off on the other.
+    const over = callsForWork(judged.judgement) || judged.doNotRide ? otherSide(judged) : defectsOf(judged);
     const typed = logged.readings.find(({ id }) => id === judged.id)?.typed ?? "";
-    const open = pick(all, judged.bike)?.defects.filter(({ from, kind, on }) => from === "verdict" && kind === defectOf(judged) && on <= judged.on) ?? [];
+    const open =
+      pick(all, judged.bike)?.defects.filter(({ from, kind, on }) => from === "verdict" && over.some((each) => each === kind) && on <= judged.on) ?? [];
     for (const defect of open)
       if (!closed.some(({ id }) => id === defect.id))
         closed.push(await revised(q, ctx, defect, { state: "closed", closedBecause: wordsOf(judged, typed), why: "read anew" }));
@@ -96,8 +99,24 @@ const wordsOf = ({ place, kind }: Pick<JudgedOn, "kind" | "place">, typed: strin
   [place, kind, typed].filter((part) => part !== null && part !== "").join(" ");
 
 /** The kind of defect that a reading beyond its limit notes; null for what cannot hurt. */
-export const defectOf = ({ kind, place }: Pick<JudgedOn, "kind" | "place">): string | null =>
-  judgedRow(kind).defects[endOf(place)] ?? judgedRow(kind).defects.any ?? null;
+export function defectOf({ kind, place, judgement }: Pick<JudgedOn, "kind" | "place" | "judgement">): DefectKind | null {
+  const { defects } = judgedRow(kind);
+  const side = judgement.is === "cannot tell" ? null : judgement.side;
+  return defects[endOf(place)] ?? (side === null ? undefined : defects[side]) ?? defects.any ?? null;
+}
+
+/** Every kind of defect that readings of its kind and place note, on either side. */
+function defectsOf({ kind, place }: Pick<JudgedOn, "kind" | "place">): readonly DefectKind[] {
+  const { defects } = judgedRow(kind);
+  const own = defects[endOf(place)] ?? defects.any;
+  return own !== undefined ? [own] : [defects.low, defects.high].flatMap((each) => each ?? []);
+}
+
+/** What a reading that is off on one side speaks against: being off on the other, where that is a defect of its own. */
+function otherSide(judged: JudgedOn): readonly DefectKind[] {
+  const { defects } = judgedRow(judged.kind);
+  return defects.low === undefined && defects.high === undefined ? [] : defectsOf(judged).filter((each) => each !== defectOf(judged));
+}
 
 /** What was put into the brakes or the clutch that must not meet what is in there, noted once each. @param first where to go on counting the records of the source */
 export async function noteMixed(

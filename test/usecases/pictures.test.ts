@@ -219,9 +219,35 @@ describe("what readings are held against", () => {
     // 33 psi over 101.325 kPa at 275.15 K, by absolute pressure over absolute temperature: 36.13 psi at 293.15 K. Textbook law (Gay-Lussac), worked by hand.
     expect(front.points[0].read / 6.894757).toBeCloseTo(33, 5);
     expect(front.points[0].levelled / 6.894757).toBeCloseTo(((33 + 14.6959) * 293.15) / 275.15 - 14.6959, 3);
-    expect(front.wanted).toBeNull();
+    expect(front.wanted).toEqual([]);
     await run("m1", "/spec what:front tyre pressure value:36 psi for:solo");
-    expect((await run("m1", "/reading picture:pressure")).data.shown.panels[0].wanted / 6.894757).toBeCloseTo(36, 5);
+    expect((await run("m1", "/reading picture:pressure")).data.shown.panels[0].wanted[0].value / 6.894757).toBeCloseTo(36, 5);
+  });
+});
+
+describe("pressures at several loads", () => {
+  test("are all drawn, each held against what the specs ask for at its own load; loads that want the same share a line", async () => {
+    await add("m1", "Heron");
+    for (const spec of ["36 psi for:solo", "42 psi for:two-up", "42 psi for:loaded"]) await run("m1", `/spec what:rear tyre pressure value:${spec}`);
+    await run("m1", "/spec what:front tyre pressure value:33 psi for:solo");
+    for (const said of ["cold 32 psi front 36 rear", "two-up cold 33 psi front 41 rear", "loaded cold 33 psi front 42 rear"]) {
+      await t.send({ advance: "P20D", asleep: true });
+      await run("m1", `/reading log:${said}`);
+    }
+    const { data, text } = await run("m1", "/reading picture:pressure");
+    const [front, rear] = data.shown.panels;
+    expect([front, rear].map(({ points }) => points.map(({ load }: { load: string }) => load))).toEqual([
+      ["solo", "two-up", "loaded"],
+      ["solo", "two-up", "loaded"],
+    ]);
+    const psi = (each: { value: number }) => Math.round(each.value / 6.894757);
+    expect(rear.wanted.map((each: { loads: string[]; value: number }) => [each.loads, psi(each)])).toEqual([
+      [["solo"], 36],
+      [["two-up", "loaded"], 42],
+    ]);
+    expect(front.wanted.map((each: { loads: string[]; value: number }) => [each.loads, psi(each)])).toEqual([[["solo"], 33]]);
+    expect(text).toContain("- Rear two-up 41 psi");
+    expect(text).toContain("- Front loaded 33 psi on 25 January, no pressure loaded on record, solo wants 33 psi cold.");
   });
 });
 

@@ -120,7 +120,9 @@ export type Gap =
         | "code to come"
         | "code after fitting"
         | "year alone"
-        | "two temperatures";
+        | "two temperatures"
+        | "less than"
+        | "more than";
       /** Of what grew: the reading before, in the canonical unit, with the unit it was read in. */
       readonly before?: { readonly value: number; readonly unit: ReadingUnit; readonly on: LocalDate };
       /** Of a tyre of which only the year or the age was said: so many years old it is at least. */

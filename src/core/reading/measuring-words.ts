@@ -81,6 +81,14 @@ export type MeasuringWords = {
     readonly soon: readonly string[];
     readonly late: readonly string[];
   };
+  /** Before a figure that was not read itself, only that what was read is less or more: "less than 1 mm", "< 1 mm". */
+  readonly bounds: { readonly under: readonly string[]; readonly over: readonly string[] };
+  /** Between the ends of a range: "3 to 4 mm". */
+  readonly upTo: readonly string[];
+  /** Where a tyre is warmed though nobody rode: "in the sun". */
+  readonly inSun: readonly string[];
+  /** A temperature beside one of these is the tyre's own, and no air's: "tyre temperature". */
+  readonly tyreWarmth: readonly string[];
   /** Where a temperature was read: in a garage, or where the ride starts; what may stand beside it; and, before a pressure, that it is the one wanted. */
   readonly airs: {
     readonly garage: readonly string[];

@@ -70,7 +70,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
   ones: [],
   sags: { "static sag": ["statisch", "ohne", "leer"], "rider sag": ["fahrer", "mit", "beladen"] },
   shortIntake: ["ein"],
-  across: ["mitte", "rand", "ränder", "rändern", "flanke", "flanken", "schulter", "links", "rechts"],
+  across: ["in", "am", "an", "den", "mitte", "rand", "ränder", "rändern", "flanke", "flanken", "schulter", "links", "rechts"],
   hours: ["stunde", "stunden", "std"],
   minutes: ["minute", "minuten", "min"],
   spans: { tag: 24, tage: 24, tagen: 24, nacht: 10, woche: 168, wochen: 168, monat: 730, monate: 730, monaten: 730 },
@@ -91,6 +91,13 @@ export const GERMAN_MEASURING: MeasuringWords = {
     late: ["monat", "monaten", "winter", "jahr", "sommer", "saison", "herbst", "frühling"],
     little: ["verloren", "verliert", "wenig", "weniger", "mehr", "viel", "zuviel", "zuwenig", "nachgefüllt", "nachgepumpt", "abgelassen", "runter", "drunter"],
   },
+  bounds: {
+    under: ["<", "≤", "weniger als", "unter", "keine", "höchstens", "nicht mal", "nicht mehr als", "knapp unter"],
+    over: [">", "≥", "mehr als", "über", "mindestens", "gut über"],
+  },
+  upTo: ["bis"],
+  inSun: ["in der sonne", "in der prallen sonne", "in praller sonne", "in voller sonne"],
+  tyreWarmth: ["reifentemperatur", "reifentemp"],
   airs: {
     garage: ["garage", "keller", "drinnen", "innen", "werkstatt", "schuppen", "halle", "scheune", "tiefgarage"],
     road: ["straße", "draußen", "außen", "strasse", "draussen"],

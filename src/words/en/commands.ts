@@ -382,7 +382,11 @@ export const COMMAND_WORDS = {
     },
     example: "/group zone:Europe/Berlin reading:here",
   },
-  help: { does: "What I can do, and how to say it.", options: { command: "One command to explain" }, example: "/help command:due" },
+  help: {
+    does: "What I can do, and how to say it.",
+    options: { command: "One command to explain, or what you want to measure" },
+    example: "/help command:due",
+  },
 } as const satisfies Record<string, { does: string; options: Readonly<Record<string, string>>; example: string }>;
 
 /** What a command with subcommands is about. */

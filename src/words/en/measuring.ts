@@ -192,6 +192,16 @@ export const ENGLISH_MEASURING: MeasuringWords = {
       ...["out", "less", "more", "below", "above", "off"],
     ],
   },
+  bounds: {
+    under: ["<", "≤", "less than", "lower than", "fewer than", "under", "below", "not even", "at most", "no more than", "not more than"],
+    over: [">", "≥", "more than", "higher than", "over", "above", "at least", "no less than", "not less than", "better than"],
+  },
+  upTo: ["to"],
+  inSun: ["in the sun", "in full sun", "in direct sun", "in the full sun", "in the hot sun", "in bright sun", "in hot sun", "in sunshine", "in the sunshine"],
+  tyreWarmth: [
+    ...["tyre temperature", "tire temperature", "tyre temp", "tire temp", "tyre temperatures", "tire temperatures", "tyre temps", "tire temps"],
+    ...["carcass temperature", "carcass temp", "tread temperature", "rubber temperature", "surface temperature"],
+  ],
   airs: {
     garage: ["garage", "shed", "indoors", "inside", "workshop", "basement", "cellar", "barn", "lockup"],
     road: ["road", "outside", "outdoors", "street"],
