@@ -249,6 +249,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     defects: z.array(defect),
     closed: z.array(defect),
     mayClose: z.array(z.object({ defect, work: z.string() })),
+    staying: z.array(defect).optional(),
     bikes: z.array(named),
     news: z.array(news),
     judged: z.array(judgedOn).optional(),

@@ -200,6 +200,8 @@ function sayLogged(outcome: Logged, words: Words): Said {
     if (defect.grade !== null && defect.from !== "verdict") lines.push(words.defects.graded(defect.grade));
   }
   for (const defect of outcome.closed) lines.push(words.defects.mended(defect));
+  const { staying = [] } = outcome;
+  if (staying.length > 0) lines.push(words.defects.staying(staying));
   for (const { defect } of outcome.mayClose) lines.push(words.defects.closesIt(defect));
   if (outcome.withdrawn.length > 0) lines.push(words.readings.withdrawn(outcome.withdrawn, words.today));
   if (outcome.learnt !== undefined) lines.push(words.bikes.learnt(outcome.learnt));
@@ -211,6 +213,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   if (defect !== undefined && others.length === 0 && defect.state === "open" && defect.grade === null) lines.push(words.defects.howBad());
   const actions: Action[] = [
     ...(defect === undefined ? [] : others.length === 0 ? defectActions(defect, words) : showEach(outcome.defects, words)),
+    ...showEach(staying, words),
     ...outcome.mayClose.map((each) => press("defect-closes", `${each.defect.id}.${each.work}`, words.defects.labels.closes(each.defect.words))),
     press("undo", outcome.source, words.readings.labels.undo),
     ...saveAsSpecs(outcome.limits ?? [], words),
@@ -226,7 +229,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   ];
   const [bike] = outcome.bikes;
   if (bike !== undefined && outcome.news.length > 0) actions.push(press("show-due", bike.id, words.readings.labels.due));
-  const [hurts] = [...outcome.defects, ...outcome.closed].filter((each) => each.caution !== null);
+  const [hurts] = [...outcome.defects, ...staying, ...outcome.closed].filter((each) => each.caution !== null);
   return said(lines, {
     actions,
     caution: words.caution(hurts?.caution ?? (topped || clutch ? "brake fluid" : null)) ?? cautionOfJudged(outcome.judged ?? [], words),

@@ -85,6 +85,8 @@ export type MessageOutcome =
       /** Open defects that the work closed, and those that it may have. */
       readonly closed: readonly DefectShown[];
       readonly mayClose: readonly { readonly defect: DefectShown; readonly work: string }[];
+      /** Open defects of what was read now, of which it could not be told whether it is right. */
+      readonly staying?: readonly DefectShown[];
       readonly bikes: readonly NamedBike[];
       readonly news: readonly News[];
       /** What came of judging these readings. */

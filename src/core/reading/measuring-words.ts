@@ -64,6 +64,10 @@ export type MeasuringWords = {
   readonly spans: Readonly<Record<string, number>>;
   /** Before a span or behind it they say that a battery stood so long: "stood 2 days", "3 weeks off the charger". `ran`: with one of these it did not. */
   readonly stood: { readonly words: readonly string[]; readonly after: readonly string[]; readonly ran: readonly string[] };
+  /** Before a day they say since when something is so. */
+  readonly since: readonly string[];
+  /** Before whole volts they say that it is what a meter shows, and not what the battery is sold as. */
+  readonly shows: readonly string[];
   /** Behind the force that a belt was pressed with: "10 lb". */
   readonly forces: readonly string[];
   /** Before a figure that says by how much something changed, or past what it is: "lost", "less than"; `up` to a value it is one: "to". */

@@ -79,6 +79,8 @@ export const GERMAN_MEASURING: MeasuringWords = {
     after: ["nach"],
     ran: ["fahrt", "fahren", "gefahren", "gelaufen", "laden", "geladen", "am", "tour"],
   },
+  since: ["seit"],
+  shows: ["zeigt", "zeigte", "liest", "misst", "gemessen", "hat", "bei", "auf", "nur", "noch"],
   forces: ["n", "newton", "kg", "kilo"],
   change: {
     changed: ["verloren", "verliert", "gefallen", "gesunken", "gestiegen", "abgefallen"],

@@ -177,6 +177,8 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     after: ["after"],
     ran: ["ride", "rides", "riding", "rode", "ridden", "run", "running", "charge", "charging", "on", "trip", "tour"],
   },
+  since: ["since"],
+  shows: ["reads", "read", "reading", "shows", "showed", "showing", "measures", "measured", "measuring", "at", "to", "only", "just", "says", "said"],
   forces: ["n", "newton", "newtons", "lb", "lbs", "lbf", "pounds", "kg", "kgf", "kilo", "kilos"],
   change: {
     changed: ["lost", "loses", "losing", "lose", "dropped", "drops", "dropping", "fell", "wore", "grew", "gained", "rose", "down", "added", "extra", "short"],
