@@ -225,6 +225,8 @@ export const leakOn = z.object({
   ]),
 });
 
+const limitSaid = z.object({ bike: z.string(), key: z.string(), value: z.string() });
+
 /** What a message, a typed log or a filled form came to. */
 export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("silence") }),
@@ -249,6 +251,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     defects: z.array(defect),
     closed: z.array(defect),
     mayClose: z.array(z.object({ defect, work: z.string() })),
+    staying: z.array(defect).optional(),
     bikes: z.array(named),
     news: z.array(news),
     judged: z.array(judgedOn).optional(),
@@ -262,7 +265,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     withdrawn: z.array(reading),
     learnt: learnt.optional(),
     unread: z.array(z.string()).optional(),
-    limits: z.array(z.object({ bike: z.string(), key: z.string(), value: z.string() })).optional(),
+    limits: z.array(limitSaid).optional(),
   }),
   z.object({
     ...{ is: z.literal("asked"), question, learnt: learnt.optional(), several: z.number().int().optional() },
@@ -272,6 +275,10 @@ export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("indoors"), answer: z.looseObject({ garageIs: z.string(), set: z.number() }) }),
   z.object({ is: z.literal("not indoors"), why: z.looseObject({ why: z.string() }) }),
   z.object({ is: z.literal("how to"), kinds: z.array(kind) }),
+  z.object({
+    is: z.literal("tyre marks"),
+    tyres: z.array(z.object({ place: z.enum(["front", "rear"]).nullable(), marking: z.looseObject({ size: z.string() }), saves: z.array(limitSaid) })),
+  }),
   z.object({ is: z.literal("looked up"), table: z.looseObject({ table: z.string() }) }),
   z.object({ is: z.literal("converted"), conversion }),
   z.object({ is: z.literal("cannot convert"), why: z.object({ why: z.literal("cannot convert") }) }),

@@ -5,6 +5,7 @@ import type { ItemKey } from "../core/ids.ts";
 import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
 import type { LogReading, RecordWork } from "../core/reading/intent.ts";
 import type { Place } from "../core/reading/kinds.ts";
+import { tyreCodeIn } from "../core/tyre/date-code.ts";
 import { type Cost, NO_DETAIL, type PartFitted, type Quantity, type WorkDetail } from "../core/work-detail.ts";
 import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
@@ -99,7 +100,7 @@ function tyresSaid(layout: Layout, clause: Part, at: readonly number[], intent: 
   const year = Number(layout.known.today.slice(2, 4));
   const codes = at.filter((each) => {
     const token = numberAt(layout, each);
-    const code = token === null || token.units.length > 0 ? null : TYRE_CODE.exec(token.text);
+    const code = token === null || token.units.length > 0 ? null : TYRE_CODE.exec(token.code === "said" ? (tyreCodeIn(token.text) ?? "") : token.text);
     // "Rear tyre fitted 2019" is the year, not a week of it.
     return code !== null && intent.on.typed !== token?.text && Number(code[2]) <= year && !among(layout.known.vocabulary.at, wordAt(layout.tokens, each - 1));
   });
@@ -108,7 +109,9 @@ function tyresSaid(layout: Layout, clause: Part, at: readonly number[], intent: 
     const [code, mark] = [codes[n], markOf(layout, item, marks) ?? marks[n]];
     const token = code === undefined ? null : numberAt(layout, code);
     if (code !== undefined) used.add(code);
-    return token === null && mark === undefined ? [] : [{ words: mark?.typed ?? intent.words, item, made: token?.text ?? null }];
+    return token === null && mark === undefined
+      ? []
+      : [{ words: mark?.typed ?? intent.words, item, made: token === null ? null : (tyreCodeIn(token.text) ?? token.text) }];
   });
 }
 

@@ -200,6 +200,10 @@ export const DEFECTS = {
   "wrong rear pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
   "wrong sidecar pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
   "slack chain": { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.adjust", "chain.replace"], source: PRACTICE },
+  "tight chain": { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.adjust", "chain.replace"], source: PRACTICE },
+  "slack belt": {
+    ...{ system: "final drive", usual: "do not ride", caution: "moving belt", mends: ["drive-belt.inspect", "drive-belt.replace"], source: PRACTICE },
+  },
   "worn chain": { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.replace"], source: PRACTICE },
   "no throttle play": { system: "controls", usual: "do not ride", caution: "throttle", mends: ["throttle-cable.adjust"], source: PRACTICE },
   "low engine oil": { system: "engine", usual: "do not ride", caution: "hot", mends: ["engine-oil.inspect", "engine-oil.replace"], source: PRACTICE },

@@ -130,6 +130,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
       ...(unknownFluids.length === 0 ? {} : { unknownFluids }),
       batteries: batteriesPut(saved.work, touched),
       fuel,
+      ...(verdicts.staying.length === 0 ? {} : { staying: shownOn(touched, verdicts.staying) }),
       ...(leaks.length === 0 ? {} : { leaks }),
       withdrawn: [],
     },

@@ -22,6 +22,7 @@ import type { LimitSaid } from "./limits-said.ts";
 import type { NotFitted } from "./not-fitted.ts";
 import type { Question } from "./question.ts";
 import type { SpecAnswer } from "./spec-ask.ts";
+import type { TyreMarkSaid } from "./tyre-marks-heard.ts";
 
 /** `again`: the message was heard before, so that records of it may be there, withdrawn ones included. */
 export type Heard = {
@@ -84,6 +85,8 @@ export type MessageOutcome =
       /** Open defects that the work closed, and those that it may have. */
       readonly closed: readonly DefectShown[];
       readonly mayClose: readonly { readonly defect: DefectShown; readonly work: string }[];
+      /** Open defects of what was read now, of which it could not be told whether it is right. */
+      readonly staying?: readonly DefectShown[];
       readonly bikes: readonly NamedBike[];
       readonly news: readonly News[];
       /** What came of judging these readings. */
@@ -122,6 +125,8 @@ export type MessageOutcome =
   | { readonly is: "not indoors"; readonly why: Refusal }
   /** How something is measured, asked of the bot by name. */
   | { readonly is: "how to"; readonly kinds: readonly ReadingKind[] }
+  /** What is moulded on a sidewall, said to the bot by itself: what it means, and what could be saved of it as the size of a bike's tyre. */
+  | { readonly is: "tyre marks"; readonly tyres: readonly TyreMarkSaid[] }
   /** A row of an open table, asked for likewise. */
   | { readonly is: "looked up"; readonly table: LookedUp }
   /** A question about units, asked of the bot by name. */

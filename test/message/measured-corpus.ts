@@ -167,7 +167,7 @@ export const MEASURED: readonly Case[] = [
   c("rear lining 2 mm", "pad thickness/rear 2 mm@Heron"),
   c("clutch free play 0", "clutch free play 0 mm@Heron"),
   // By how much it changed, or past what it is, is no value read; to what it came is one.
-  ...["wore 2 mm off the rear tread", "chain slack grew by 10 mm", "battery dropped 0.4 V in two weeks", "rear tread less than 2 mm"].map((say) => c(say)),
+  ...["wore 2 mm off the rear tread", "chain slack grew by 10 mm", "battery dropped 0.4 V in two weeks"].map((say) => c(say)),
   c("front dropped to 28 psi", "cold pressure/front 28 psi@Heron"),
   // A slip is no value of something else.
   c("rear tread 28"),
@@ -301,6 +301,15 @@ export const MEASURED: readonly Case[] = [
   c("tyres are 1417 both", "tyre date code/front 1417 date code@Heron", "tyre date code/rear 1417 date code@Heron"),
   c("both tyres DOT 1417", "tyre date code/front 1417 date code@Heron", "tyre date code/rear 1417 date code@Heron"),
   c("my tyres are DOT 1417", "tyre date code/front 1417 date code@Heron", "tyre date code/rear 1417 date code@Heron"),
+  c("rear tyre made in week 12 of 2019", "tyre date code/rear 1219 date code@Heron"),
+  c("rear tyre week 12/2019", "tyre date code/rear 1219 date code@Heron"),
+  c("rear tyre KW12/19", "tyre date code/rear 1219 date code@Heron"),
+  c("front tyre week 9 2021, rear tyre week 30 2022", "tyre date code/front 921 date code@Heron", "tyre date code/rear 3022 date code@Heron"),
+  c("rear tyre week 60 2019", "tyre date code/rear 6019 date code@Heron ?sure"),
+  c("rear tyre is from 2017", "tyre date code/rear 8 date code@Heron ?sure"),
+  c("tyres from 2019", "tyre date code 6 date code@Heron ?sure"),
+  c("the rear tyre is 12 years old", "tyre date code/rear 12 date code@Heron ?sure"),
+  c("rear tyre 2 mm in week 40", "tread/rear 2 mm@Heron"),
   c("rear tyre DOT 148", "tyre date code/rear 148 date code@Heron"),
   c("rear tyre 180/55ZR17 73W DOT 1417", "tyre date code/rear 1417 date code@Heron"),
   c("new rear tyre 180/55ZR17 73W DOT 3725 at 14,820", "record work"),
@@ -387,7 +396,7 @@ export const NOT_MEASURED: readonly string[] = [
     "is rear tyre DOT 1417 too old?",
     "the dot on the map is at 1417",
   ],
-  ...["rear tyre is from 2017", "tyres from 2019", "postal code 1417", "gate code 1417", "discount code 1417", "area code 0171"],
+  ...["bike is from 2017, like the tyres", "week 12 of 2019 was wet", "postal code 1417", "gate code 1417", "discount code 1417", "area code 0171"],
   ...[
     "20 % off chains",
     "antifreeze 20% off",

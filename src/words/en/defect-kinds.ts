@@ -79,6 +79,9 @@ export const ENGLISH_DEFECTS = {
   "wrong rear pressure": "Set it cold; where it was low, look for what let it out. The next reading that is right closes it.",
   "wrong sidecar pressure": "Set it cold; where it was low, look for what let it out. The next reading that is right closes it.",
   "slack chain": "A chain that hangs so low jumps off or catches. The next reading that is right closes it.",
+  "tight chain":
+    "A chain so tight is pulled bar tight at each bump: it can break and lock the wheel, and ruins the bearings behind its sprocket. The next reading that is right closes it.",
+  "slack belt": "A belt so slack jumps teeth under power or in braking, and then drives no more or breaks. The next reading that is right closes it.",
   "worn chain": "A chain worn so far can jump or break, and lock the wheel. It stands first on /due until a new one is on.",
   "no throttle play": "Do not ride until it snaps shut by itself at every bar position. The next reading that is right closes it.",
   "low engine oil": "An engine short of oil seizes, and locks the wheel. The next reading that is right closes it.",

@@ -409,9 +409,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
             "rusty",
           ],
           ...["too tight", "very slack", "too slack", "rattles", "rattling", "all slack", "seized links", "came off", "clip missing", "very loose", "hanging"],
-          ...["loose"],
+          ...["loose", "no slack", "no slack at all", "no slack left", "has no slack", "has no slack at all", "has no slack left", "zero slack", "bar tight"],
         ],
       },
+      { things: ["no slack in", "no slack at all in", "no slack left in"], signs: ["chain", "drive chain"] },
       { things: ["chain", "drive chain"], signs: ["is tight", "is very tight", "is way too tight", "is really tight"], signLast: true },
       {
         things: ["sprocket", "sprockets", "front sprocket", "rear sprocket", "sprocket teeth"],
@@ -421,6 +422,11 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "drive belt": [
       { things: ["drive belt", "belt", "final drive belt"], signs: WORN_BELT },
       { things: CRACK_IN, signs: ["drive belt", "belt"] },
+      {
+        things: ["drive belt", "final drive belt"],
+        signs: ["too slack", "very slack", "far too slack", "way too slack", "too loose", "very loose", "hangs", "hanging"],
+      },
+      { things: ["drive belt", "belt", "final drive belt"], signs: ["jumps teeth", "jumped teeth", "jumping teeth", "jumped a tooth", "jumps a tooth"] },
       { things: ["belt teeth", "drive belt teeth", "teeth of the belt", "teeth on the belt"], signs: ["missing", "gone", "sheared", "broken", "worn"] },
     ],
     puncture: [
@@ -616,6 +622,8 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "wrong rear pressure": [],
     "wrong sidecar pressure": [],
     "slack chain": [],
+    "tight chain": [],
+    "slack belt": [],
     "worn chain": [],
     "no throttle play": [
       { things: ["throttle", "throttle cable", "throttle grip"], signs: ["no free play", "no freeplay", "no play", "has no free play", "has no freeplay"] },

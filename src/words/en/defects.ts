@@ -76,6 +76,11 @@ export const defectWords = (p: Printer) => {
       d.closedBecause === null
         ? `${d.nickname}: “${d.words}” is closed by that work. Try it gently, close to home, before you trust it.`
         : `${d.nickname}: “${d.words}” is closed by what you read now.`,
+    /** Nothing that was read now says whether it is right: what was noted before stands. */
+    staying: (defects: readonly SaidDefect[]): string =>
+      `${p.list(defects.map(({ words }) => `“${words}”`))} ${defects.length === 1 ? "stays" : "stay"} open: what you read now does not show yet whether it is right.`,
+    /** By a limit that was entered later. */
+    readRight: (d: SaidDefect): string => `${d.nickname}: “${d.words}” is closed: what was read since is right by that.`,
     /** Work that may have been done about an open defect. */
     closesIt: (d: SaidDefect): string => `Does this close: “${d.words}”?${after(d.kind === null ? null : (CLOSED_ONLY[d.kind] ?? null))}`,
     /** What a figure noted that was taken back or put right. */
