@@ -64,6 +64,7 @@ export const defect = z.object({
   ...{ id: z.string(), rev: z.number().int(), state: z.enum(["open", "closed", "withdrawn"]), bike: z.string(), nickname: z.string() },
   ...{ kind: z.string().nullable(), words: z.string(), grade: z.enum(GRADES).nullable(), on: localDate, dial: distance.nullable() },
   ...{ from: z.enum(FOUND_BY), closedBy: z.string().nullable(), closedBecause: z.string().nullable(), caution: z.string().nullable() },
+  lacks: z.object({ part: z.enum(Object.keys(EQUIPMENT) as [EquipmentPart, ...EquipmentPart[]]), is: z.string(), wants: z.string() }).optional(),
 });
 const named = z.object({ id: z.string(), nickname: z.string(), unit });
 const learnt = z.object({ name: z.string(), nickname: z.string() });

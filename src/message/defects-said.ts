@@ -118,7 +118,7 @@ export function mendedIn(layout: Layout, part: Part, bike: KnownBike): readonly 
   const verbs = tokensOf(part).flatMap((at) => (among(defects.mended, wordAt(layout.tokens, at)) ? [wordAt(layout.tokens, at)] : []));
   const isSetOnly = verbs.every((verb) => under(layout.known.vocabulary.workDone, verb)?.[0] === "adjust");
   const mayBe = (kind: string): boolean =>
-    verbs.some((verb) => under(defects.mendsOnly, verb)?.includes(kind) !== false) && !(isSetOnly && SET_AT_CABLE.includes(kind) && !hasCable(bike));
+    verbs.some((verb) => under(defects.mendsOnly, verb)?.includes(kind) !== false) && !(isSetOnly && !canBeSet(kind, bike));
   const meant = open.filter(({ kind, words }) => {
     if (kind === null || !kinds.has(kind) || !mayBe(kind)) return false;
     const sides = sidesOf(layout, words.split(/\s+/u).map(foldWord));
@@ -128,9 +128,15 @@ export function mendedIn(layout: Layout, part: Part, bike: KnownBike): readonly 
   return meant.length === 1 ? meant.map(({ id }) => id) : [];
 }
 
-/** "Clutch adjusted" mends these where a cable works it; a hydraulic one sets itself. */
-const SET_AT_CABLE: readonly string[] = ["slipping clutch", "dragging clutch"];
-const hasCable = ({ items }: KnownBike): boolean => items.some(({ key }) => key === "clutch-free-play.adjust");
+/** "Clutch adjusted" mends these where a cable works it, "brake adjusted" where a drum is set: what fluid works sets itself. */
+const SET_AT: Readonly<Record<string, RegExp>> = {
+  ...{ "slipping clutch": /^clutch-free-play\./u, "dragging clutch": /^clutch-free-play\./u, "no clutch play": /^clutch-free-play\./u },
+  ...{ "soft clutch": /^clutch-free-play\./u, "soft brake": /-drum\.adjust$/u, "odd brake": /-drum\.adjust$/u, "dragging brake": /-drum\.adjust$/u },
+};
+const canBeSet = (kind: string, { items }: KnownBike): boolean => {
+  const at = SET_AT[kind];
+  return at === undefined || items.some(({ key }) => at.test(key));
+};
 
 /** Does a part name a thing that can be wrong with a bike? */
 export function namesThing(layout: Layout, part: Part): boolean {

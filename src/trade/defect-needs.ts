@@ -15,6 +15,7 @@ const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = 
   "coolant leak": ["coolant"],
   "damaged coolant hose": ["coolant hose", "hose clamp", "coolant"],
   chain: ["chain", "front sprocket", "rear sprocket"],
+  "worn sprockets": ["chain", "front sprocket", "rear sprocket"],
   "chain at its end": ["chain", "front sprocket", "rear sprocket"],
   "worn chain": ["chain", "front sprocket", "rear sprocket"],
   "drive belt": ["drive belt"],

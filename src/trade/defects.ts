@@ -20,6 +20,8 @@ type DefectRow = {
   readonly due?: StandardItemKey;
   /** On a bike fitted with any of these it is another kind, with advice of its own. */
   readonly instead?: { readonly kind: string; readonly on: readonly EquipmentRule[] };
+  /** Which bikes can have it: noted on another all the same, and said. */
+  readonly fits?: EquipmentRule;
   readonly source: string;
 };
 
@@ -121,13 +123,37 @@ export const DEFECTS = {
   overheating: { system: "cooling", usual: "do not ride", caution: "hot", mends: ["coolant.replace", "coolant-hoses.inspect"], source: PRACTICE },
   "slipping clutch": { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["clutch-free-play.adjust"], source: PRACTICE },
   "dragging clutch": { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["clutch-free-play.adjust"], source: PRACTICE },
+  // Air or a leak in its hydraulics, or a cable at its end: it may not open when it must.
+  "soft clutch": {
+    ...{ system: "clutch and gearbox", usual: "watch", caution: null, mends: ["clutch-fluid.replace"], mayMend: ["clutch-free-play.adjust"] },
+    source: PRACTICE,
+  },
+  "no clutch play": { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["clutch-free-play.adjust"], source: PRACTICE },
   gearbox: { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["gearbox-oil.replace"], source: PRACTICE },
-  chain: { system: "final drive", ...STOPS, caution: "moving chain", mends: ["chain.replace", "chain.adjust"], source: PRACTICE },
+  // What is wrong with the chain itself: setting it, or oil, hides a tight spot or a stiff link and leaves it in.
+  chain: {
+    ...{ system: "final drive", ...STOPS, caution: "moving chain", mends: ["chain.replace"], source: PRACTICE },
+    ...{ mayMend: ["chain.adjust", "chain.lubricate"], fits: { finalDrive: ["chain"] } },
+  },
+  // Too slack or too tight, by eye.
+  "chain tension": {
+    ...{ system: "final drive", ...STOPS, caution: "moving chain", mends: ["chain.adjust", "chain.replace"], fits: { finalDrive: ["chain"] } },
+    source: PRACTICE,
+  },
+  // On the plates it wipes off; in the joints it is the end of the chain. Its owner says which.
+  "rusty chain": {
+    ...{ system: "final drive", usual: "watch", caution: "moving chain", mends: ["chain.replace"], mayMend: ["chain.lubricate"] },
+    ...{ fits: { finalDrive: ["chain"] }, source: PRACTICE },
+  },
+  "worn sprockets": { system: "final drive", ...STOPS, caution: "moving chain", mends: ["chain.replace"], fits: { finalDrive: ["chain"] }, source: PRACTICE },
   "chain at its end": {
     ...{ system: "final drive", usual: "watch", caution: "moving chain", mends: ["chain.replace"], source: PRACTICE },
     due: "chain.replace",
   },
-  "drive belt": { system: "final drive", ...STOPS, caution: null, mends: ["drive-belt.replace"], source: PRACTICE },
+  "drive belt": {
+    ...{ system: "final drive", ...STOPS, caution: null, mends: ["drive-belt.replace"], fits: { finalDrive: ["belt"] }, source: PRACTICE },
+    instead: { kind: "timing belt", on: [{ finalDrive: ["chain", "shaft", "variator", "hub motor"], camDrive: ["timing belt"] }] },
+  },
   puncture: { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "plugged tyre": {
     system: "wheels and tyres",

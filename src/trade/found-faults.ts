@@ -35,7 +35,7 @@ const FOUND: Partial<Readonly<Record<StandardItemKey, DefectKind>>> = {
   "throttle-cable.adjust": "sticking throttle",
   "controls.lubricate": "cable",
   "chain.measure": "chain",
-  "chain.adjust": "chain",
+  "chain.adjust": "chain tension",
   "chain.lubricate": "chain",
   "drive-belt.inspect": "drive belt",
   "side-stand.test": "side stand",

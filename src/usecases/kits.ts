@@ -2,6 +2,8 @@
 
 import type { BikeId } from "../core/ids.ts";
 import type { PartRow } from "../core/parts/fitted.ts";
+import { kitNamed } from "../core/parts/kit-named.ts";
+import type { DetailWords } from "../core/reading/detail-words.ts";
 import { Conflict } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { PART_ROWS } from "../trade/parts.ts";
@@ -20,6 +22,15 @@ export function kitIn({ items }: Pick<WorkRecord, "items">): Pick<PartRow, "part
 export function changedOf(kit: Pick<PartRow, "kit" | "items">, { detail }: Pick<WorkRecord, "detail">): readonly string[] | null {
   const named = detail.parts.flatMap(({ words, item }) => (item !== null && kit.items.includes(item) && kit.kit.includes(words) ? [words] : []));
   return named.length === 0 ? null : named;
+}
+
+/** Items that a record says were renewed, of which its words name another part of the kit alone: a sprocket is no chain, whatever the plan counts by it. */
+export function notRenewed(record: Pick<WorkRecord, "items" | "detail" | "words">, languages: readonly Pick<DetailWords, "kits">[]): readonly string[] {
+  const kit = kitIn(record);
+  if (kit === null) return [];
+  const words = languages.map(({ kits }) => kits);
+  const changed = changedOf(kit, record) ?? kitNamed(kit.kit, record.words, words);
+  return changed.includes(kit.kit[0] ?? "") ? [] : kit.items;
 }
 
 export type KitKept = {

@@ -9,10 +9,11 @@ import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { type DefectKind, defectRow } from "../trade/defects.ts";
 import { endOf, judgedRow } from "../trade/judged.ts";
-import { type Ctx, todayOf } from "./context.ts";
+import { type Ctx, languagesOf, todayOf } from "./context.ts";
 import type { FluidPut } from "./fluids.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
 import type { JudgedOn } from "./judged.ts";
+import { notRenewed } from "./kits.ts";
 import { defectRecord } from "./records.ts";
 import { closedByWork, revised } from "./revise-defects.ts";
 
@@ -31,7 +32,7 @@ export async function noteVerdicts(
   const closed: Defect[] = [];
   const staying: Defect[] = [];
   for (const work of logged.work) {
-    const changed = changedIn(all, work);
+    const changed = changedIn(ctx, all, work);
     // Work of before it was found mends nothing of it.
     const open =
       pick(all, work.bike)?.defects.filter(
@@ -69,7 +70,7 @@ export async function noteVerdicts(
     const standing = g?.defects.some((defect) => isSame(defect) && !closed.some(({ id }) => id === defect.id) && !isWatched(defect)) === true;
     // What was left after work is how it is now.
     const left = logged.readings.find(({ id }) => id === judged.id)?.detail?.state === "left";
-    const mended = !left && logged.work.some((work) => work.bike === bike && work.on.from === on && mends({ kind }, changedIn(all, work)));
+    const mended = !left && logged.work.some((work) => work.bike === bike && work.on.from === on && mends({ kind }, changedIn(ctx, all, work)));
     if (kind === null || standing || mended || noted.some((each) => each.bike === bike && each.kind === kind)) continue;
     const typed = logged.readings.find(({ id }) => id === judged.id)?.typed ?? "";
     const words = wordsOf(judged, typed);
@@ -150,9 +151,14 @@ const MIXED = { brakes: "mixed brake fluid", clutch: "mixed clutch fluid" } as c
 const isBledOnly = ({ kind }: Defect, { detail }: WorkRecord): boolean => detail.bled === true && Object.values(MIXED).some((each) => each === kind);
 
 /** The items of a job that may be right again by it. */
-const changedIn = (all: readonly Garaged[], { bike, items }: WorkRecord): readonly string[] => {
+const changedIn = (ctx: Ctx, all: readonly Garaged[], record: WorkRecord): readonly string[] => {
+  const { bike, items } = record;
   const g = pick(all, bike);
-  return items.filter(({ item, outcome }) => canMend(outcome, (g === null ? null : itemOf(g, item))?.action ?? null)).map(({ item }) => item);
+  const stayed = notRenewed(record, languagesOf(ctx));
+  return items
+    .filter(({ item }) => !stayed.includes(item))
+    .filter(({ item, outcome }) => canMend(outcome, (g === null ? null : itemOf(g, item))?.action ?? null))
+    .map(({ item }) => item);
 };
 
 const mends = ({ kind }: Pick<Defect, "kind">, items: readonly string[]): boolean => defectRow(kind)?.mends.some((item) => items.includes(item)) === true;

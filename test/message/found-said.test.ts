@@ -68,7 +68,7 @@ test.each([
 
 test("beside a name the words are of a kind; what setting, cleaning or renewing is for is put right by it, and nothing else is", () => {
   expect(said("sticks open", ["throttle"])).toEqual({ is: "fault", kind: "sticking throttle" });
-  expect(said("loose", ["chain"])).toEqual({ is: "fault", kind: "chain" });
+  expect(said("loose", ["chain"])).toEqual({ is: "fault", kind: "chain tension" });
   expect(said("loose", ["chain"], { action: "adjust" })).toEqual({ is: "put right" });
   expect(said("very dark", ["oil"], { action: "replace" })).toEqual({ is: "put right" });
   expect(said("dirty", ["air filter"], { action: "clean" })).toEqual({ is: "put right" });

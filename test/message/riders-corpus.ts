@@ -11,7 +11,7 @@ export const RIDERS_SAY: readonly Case[] = [
   c("no free play at the throttle", "D no throttle play “no free play at the throttle”@Heron"),
   c("throttle has no free play", "D no throttle play “throttle has no free play”@Heron"),
   c("clutch has no free play", "D slipping clutch “clutch has no free play”@Heron"),
-  c("chain is tight", "D chain “chain is tight”@Heron"),
+  c("chain is tight", "D chain tension “chain is tight”@Heron"),
   c("valves too tight", "D tight valve “valves too tight”@Heron"),
   c("exhaust valves are too tight", "D tight valve “exhaust valves are too tight”@Heron"),
   // Whose free play it is may be said behind it.
@@ -350,7 +350,7 @@ export const RIDERS_SAY: readonly Case[] = [
   c("rear tread 5 mm, cracked", "tread/rear 5 mm@Heron", "D cracked tyre “rear tread 5 mm, cracked”@Heron"),
   c("rear tread 5 mm, squared off", "tread/rear 5 mm@Heron", "D squared-off tyre “rear tread 5 mm, squared off”@Heron"),
   c("front 36 psi, plugged", "cold pressure/front 36 psi@Heron", "D plugged tyre “front 36 psi, plugged”@Heron"),
-  c("chain slack 30 mm, rusty", "chain slack 30 mm@Heron", "D chain “chain slack 30 mm, rusty”@Heron"),
+  c("chain slack 30 mm, rusty", "chain slack 30 mm@Heron", "D rusty chain “chain slack 30 mm, rusty”@Heron"),
   c("chain slack 30 mm, kinked link", "chain slack 30 mm@Heron", "D chain “chain slack 30 mm, kinked link”@Heron"),
   c("front pads 3 mm, contaminated with fork oil", "pad thickness/front 3 mm@Heron", "D damaged brake “front pads 3 mm, contaminated with fork oil”@Heron"),
   c("battery 12.6 V, bulging case", "battery voltage 12.6 V@Heron", "D damaged battery “battery 12.6 V, bulging case”@Heron"),

@@ -1,5 +1,7 @@
 // The words by which the details of a job are read, as data. Each language supplies its own.
 
+import type { KitWords } from "../parts/kit-named.ts";
+
 export type DetailWords = {
   /** Signs and words of money, each with its code (ISO 4217) or the sign itself where several countries share it. */
   readonly currencies: Readonly<Record<string, string>>;
@@ -29,6 +31,8 @@ export type DetailWords = {
   readonly byName: readonly string[];
   /** What kinds of battery are called beside "battery", by kind. */
   readonly batteries: Readonly<Record<string, readonly string[]>>;
+  /** What belongs to a kit. */
+  readonly kits: KitWords;
   /** What goes into hydraulics. */
   readonly fluids: FluidWords;
   /** Before those: one's own garage does no work, "in the garage". */

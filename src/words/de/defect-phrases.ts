@@ -2,7 +2,7 @@
 
 import type { DefectWords } from "../../core/reading/defect-words.ts";
 import type { DefectKind } from "../../trade/defects.ts";
-import { BESIDE, BY_BLEEDING, BY_END } from "../en/defect-phrases.ts";
+import { BESIDE, BY_BLEEDING, BY_CHARGING, BY_CLEANING, BY_END, BY_FREEING, BY_GREASE, BY_SETTING, BY_TIGHTENING } from "../en/defect-phrases.ts";
 
 /** Words that agree with their noun, with each ending: "undicht", "undichte Gabel". */
 const ended = (...words: readonly string[]): readonly string[] => words.flatMap((word) => [word, ...["e", "er", "es", "en", "em"].map((end) => word + end)]);
@@ -331,6 +331,15 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
       },
       { things: ["kupplungsscheiben", "kupplungslamellen", "lamellen"], signs: [...IS_DONE_FOR, "verbrannt"] },
     ],
+    "soft clutch": [
+      {
+        things: ["kupplung", "kupplungshebel"],
+        signs: [...ended("weich", "schwammig", "teigig"), "kein druck", "keinen druck", "hat keinen druck", "bis zum griff", "bis zum lenker", "fällt durch"],
+      },
+    ],
+    "no clutch play": [
+      { things: ["kupplung", "kupplungshebel", "kupplungszug"], signs: ["kein spiel", "hat kein spiel", "ohne spiel", "kein leerweg", "hat keinen leerweg"] },
+    ],
     "dragging clutch": [
       { things: ["kupplung"], signs: ["trennt nicht", "trennt nicht richtig", "trennt nicht sauber", "trennt schlecht", "rupft", "klebt", "schleift"] },
     ],
@@ -347,7 +356,10 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
       },
     ],
     "chain at its end": [
-      { things: ["kettenspanner", "spanner", "kettenversteller"], signs: ["am ende", "am anschlag", "ganz hinten", "ausgereizt", "auf anschlag"] },
+      {
+        things: ["kettenspanner", "spanner", "kettenversteller"],
+        signs: ["am ende", "am anschlag", "ganz hinten", "ausgereizt", "auf anschlag", "am ende der skala", "am ende der markierung", "im roten bereich"],
+      },
       {
         things: [...CHAIN, "kettensatz", "kettenkit"],
         signs: ["verschlissen", "gelängt", "ausgelängt", "ausgeleiert", "lässt sich nicht mehr spannen", ...IS_DONE_FOR],
@@ -357,20 +369,56 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
       {
         things: CHAIN,
         signs: [
-          ...ended("gerissen", "rostig", "verrostet", "angerostet", "abgesprungen", "locker"),
+          ...ended("gerissen", "abgesprungen", "geknickt"),
           ...["springt", "springt über", "rutscht über", "steifes glied", "steife glieder", "hat steife glieder", "hat ein steifes glied"],
-          ...["hat feste glieder", "zu locker", "viel zu locker", "zu stramm", "viel zu stramm", "zu straff", "klackert", "rasselt", "ungleiche spannung"],
-          ...["hat ungleiche spannung", "lockere", "hängt durch", "hängt", "schlägt", "abgefallen", "runtergesprungen", "hat feste stellen"],
-          ...["ungleich gelängt", "hat verschiedene spannung", "verliert rollen", "lose", "kein durchhang", "ohne durchhang", "hat keinen durchhang"],
-          ...["hat gar keinen durchhang", "hat kein spiel", "hat gar kein spiel"],
+          ...["hat feste glieder", "klackert", "rasselt", "ungleiche spannung", "hat ungleiche spannung", "schlägt", "abgefallen", "runtergesprungen"],
+          ...[
+            "hat feste stellen",
+            "hat eine feste stelle",
+            "feste stelle",
+            "feste stellen",
+            "ungleich gelängt",
+            "hat verschiedene spannung",
+            "verliert rollen",
+          ],
+          ...["hat einen riss", "hat ein gebrochenes glied", "gebrochen", "clip fehlt"],
         ],
       },
-      { things: ["kettenschloss", "kettenschlossfeder", "kettenglied"], signs: ["fehlt", "offen", "locker", "verloren", "gebrochen", "gerissen", "lose"] },
       {
-        things: ["ritzel", "kettenrad", "kettenblatt", "kettenräder", "ritzelzähne"],
+        things: [
+          ...[
+            "kettenschloss",
+            "kettenschlossfeder",
+            "kettenglied",
+            "kettenglieder",
+            "kettenclip",
+            "kettenlasche",
+            "kettenlaschen",
+            "kettenrolle",
+            "kettenrollen",
+          ],
+          ...["federclip", "schlossclip", "clip vom kettenschloss", "nietschloss", "clipschloss", "kettenschloss-clip"],
+        ],
+        signs: ["fehlt", "fehlen", "offen", "locker", "verloren", "gebrochen", "gerissen", "lose", "hat einen riss", "weg", "abgefallen", "steif", "verbogen"],
+      },
+    ],
+    "chain tension": [
+      {
+        things: CHAIN,
+        signs: [
+          ...ended("locker"),
+          ...["zu locker", "viel zu locker", "zu stramm", "viel zu stramm", "zu straff", "lockere", "hängt durch", "hängt", "lose"],
+          ...["kein durchhang", "ohne durchhang", "hat keinen durchhang", "hat gar keinen durchhang", "hat kein spiel", "hat gar kein spiel"],
+        ],
+      },
+    ],
+    "rusty chain": [{ things: CHAIN, signs: [...ended("rostig", "verrostet", "angerostet"), "hat rost", "rost"] }],
+    "worn sprockets": [
+      {
+        things: ["ritzel", "kettenrad", "kettenblatt", "kettenräder", "ritzelzähne", "ritzelmutter"],
         signs: [
           ...[...DONE_FOR.filter((sign) => sign !== "runter" && sign !== "fertig"), "ist fertig", "sind fertig", "spitz", "spitze zähne", "hat haifischzähne"],
-          ...["haifischzähne", "haizähne", "locker", "lose", "wackelt", "zähne fehlen", "zahn fehlt", "abgebrochen", "hat spiel"],
+          ...["haifischzähne", "haizähne", "locker", "lose", "wackelt", "zähne fehlen", "zahn fehlt", "abgebrochen", "hat spiel", "fehlt"],
         ],
       },
     ],
@@ -670,7 +718,11 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     ...["nachgezogen", "festgezogen", "gereinigt", "abgedichtet", "geladen", "gangbar", "geschmiert", "nachgestellt", "gespannt", "gefettet", "geschweißt"],
     ...["angezogen"],
   ],
-  mendsOnly: { entlüftet: BY_BLEEDING },
+  mendsOnly: {
+    ...{ entlüftet: BY_BLEEDING, eingestellt: BY_SETTING, nachgestellt: BY_SETTING, gespannt: BY_SETTING, nachgezogen: BY_TIGHTENING },
+    ...{ festgezogen: BY_TIGHTENING, angezogen: BY_TIGHTENING, gereinigt: BY_CLEANING, geschmiert: BY_GREASE, gefettet: BY_GREASE },
+    ...{ gangbar: BY_FREEING, geladen: BY_CHARGING },
+  },
   inVain: ["nach", "seit", "nachdem", "obwohl", "trotz", "trotzdem", "immer", "noch", "wieder", "zweimal", "bis", "wenn"],
   turns: [
     {

@@ -23,6 +23,10 @@ export const GERMAN_DETAIL_WORDS: DetailWords = {
     gel: ["gel", "gel-batterie", "gelbatterie"],
     lithium: ["lithium-eisenphosphat", "lithium-ionen", "lithium-batterie", "lithiumbatterie", "lithium", "lifepo4", "li-ion"],
   },
+  kits: {
+    names: { chain: ["kette", "antriebskette"], "front sprocket": ["ritzel"], "rear sprocket": ["kettenrad", "kettenblatt", "zahnkranz"] },
+    whole: ["kettensatz", "kettenkit", "satz"],
+  },
   fluids: {
     names: {
       "DOT 5": ["silikon-bremsflüssigkeit", "silikonbremsflüssigkeit", "silikonflüssigkeit", "silikon"],

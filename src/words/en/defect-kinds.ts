@@ -39,8 +39,16 @@ export const ENGLISH_DEFECTS = {
   overheating: "Stop and let it cool by itself; never open a hot cap. Level, fan, thermostat, in that order.",
   "slipping clutch": "Check the free play first; a clutch that still slips with free play is worn.",
   "dragging clutch": "Check the free play first, then the cable or the fluid.",
+  "soft clutch":
+    "Look at the fluid, for a leak at the lever and the slave cylinder, and for air; of a cable, at its play and for frays. A clutch that does not open creeps on when you stop: until it is put right, not in traffic.",
+  "no clutch play":
+    "Adjust it before you ride: without free play the clutch slips, burns and wears its release bearing. Where fluid works it, it sets itself: have a workshop look.",
   gearbox: "Check the clutch's free play and the oil; a box that jumps out of gear wants a mechanic.",
   chain: "Do not ride until it has been looked at: a chain that jumps or breaks can lock the wheel.",
+  "chain tension": "Do not ride until it is set: a slack chain jumps off and can lock the wheel, a tight one ruins bearings and can break.",
+  "rusty chain":
+    "Clean and oil it, then turn the wheel and feel each link: rust on the outside wipes off; links that stay stiff or kinked, or rust dust from the joints, mean do not ride and a new chain.",
+  "worn sprockets": "Do not ride until it has been looked at: a chain jumps off worn or loose sprockets and can lock the wheel. Chain and sprockets together.",
   "chain at its end": "The chain is worn out: replace it and both sprockets together before it jumps or breaks.",
   "drive belt": "Do not ride until it has been looked at: cracks, missing teeth and frays end in a break.",
   puncture: "Do not ride on it: find the hole first. A tyre that went soft suddenly may be damaged inside.",

@@ -20,7 +20,31 @@ const BRAKE = [
 ];
 const WORN_BELT = [
   ...["cracked", "cracks", "crack", "has a crack", "has cracks", "crack in it", "cracks in it", "frayed", "fraying", "missing teeth", "missing a tooth"],
-  ...["torn", "slipping", "snapped"],
+  ...[
+    "torn",
+    "slipping",
+    "snapped",
+    "missing tooth",
+    "has a missing tooth",
+    "has missing teeth",
+    "missing one tooth",
+    "missing two teeth",
+    "missing some teeth",
+  ],
+  ...["missing three teeth", "missing several teeth", "lost a tooth", "lost teeth", "lost some teeth", "lost two teeth", "broken tooth", "broken teeth"],
+  ...["tooth missing", "teeth missing", "shredded", "shredding", "split", "damaged", "delaminating", "holed", "hole in it", "jumping", "skipping", "jumps"],
+];
+const BELT_TEETH = [
+  ...["belt tooth", "belt teeth", "drive belt tooth", "drive belt teeth", "tooth of the belt", "tooth on the belt", "teeth of the belt", "teeth on the belt"],
+];
+const CHAIN = ["chain", "drive chain"];
+const LOST = ["missing", "gone", "lost", "fell off", "fallen off", "came off", "fell out", "dropped off", "flew off"];
+/** What holds a chain together. */
+const LINK = [
+  ...["chain master link clip", "master link clip", "chain master link", "master link", "chain clip", "chain link clip", "split link", "chain split link"],
+  ...["connecting link", "link clip", "spring clip", "chain spring clip", "spring link", "chain joining link", "joining link", "soft link", "rivet link"],
+  ...["chain rivet link", "chain link", "chain links", "chain plate", "chain plates", "chain side plate", "side plate", "link plate", "chain link plate"],
+  ...["chain roller", "chain rollers", "chain pin", "chain pins", "chain rivet", "chain rivets", "clip on the chain", "clip of the chain", "chain clips"],
 ];
 const SIDEWALL = ["sidewall", "front sidewall", "rear sidewall", "tyre sidewall", "tire sidewall", "rear tyre sidewall", "front tyre sidewall"];
 const BRAKE_HOSE = ["brake line", "brake lines", "brake hose", "brake hoses", "front brake hose", "rear brake hose", "front brake line", "rear brake line"];
@@ -110,6 +134,20 @@ const OF_LININGS = ["damaged brake", "soft brake", "brake noise", "dragging brak
 const OF_BATTERY = ["damaged battery", "flat battery", "not charging"] as const;
 /** What goes with the old fluid and the air in it; the same in every language. */
 export const BY_BLEEDING = [...["soft brake", "odd brake", "old brake fluid", "dragging clutch", "slipping clutch"]] as const satisfies readonly DefectKind[];
+/** What only setting, tightening, cleaning, grease, freeing or a charge can put right; nothing broken, cracked, lost or worn is. The same in every language. */
+export const BY_SETTING = [
+  ...["chain tension", "slack chain", "slipping clutch", "dragging clutch", "no clutch play", "soft clutch", "soft brake", "odd brake", "dragging brake"],
+  ...["no throttle play", "tight valve"],
+] as const satisfies readonly DefectKind[];
+export const BY_TIGHTENING = [
+  ...["chain tension", "slack chain", "fastener", "mirror", "exhaust", "oil leak", "coolant leak", "side stand"],
+] as const satisfies readonly DefectKind[];
+export const BY_CLEANING = [
+  ...["dragging brake", "sticking throttle", "running rough", "not charging", "light", "brake light", "headlight", "horn", "side stand"],
+] as const satisfies readonly DefectKind[];
+export const BY_GREASE = ["sticking throttle", "side stand", "dragging brake", "horn", "light"] as const satisfies readonly DefectKind[];
+export const BY_FREEING = ["dragging brake", "sticking throttle", "side stand", "dragging clutch"] as const satisfies readonly DefectKind[];
+export const BY_CHARGING = ["flat battery"] as const satisfies readonly DefectKind[];
 /** What a sign is of that stands beside a reading and names no thing; the same in every language. */
 export const BESIDE = {
   "cold pressure": OF_TYRES,
@@ -120,9 +158,9 @@ export const BESIDE = {
   "shoe thickness": [...OF_LININGS, "worn shoes"],
   "disc thickness": ["damaged brake", "pulsing brake", "soft brake"],
   "brake fluid level": ["old brake fluid", "brake fluid leak", "soft brake"],
-  "chain slack": ["chain"],
-  "chain length": ["chain"],
-  "chain elongation": ["chain"],
+  "chain slack": ["chain", "rusty chain", "chain tension"],
+  "chain length": ["chain", "rusty chain"],
+  "chain elongation": ["chain", "rusty chain"],
   "belt deflection": ["drive belt"],
   "battery voltage": OF_BATTERY,
   "charging voltage": OF_BATTERY,
@@ -350,25 +388,25 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "slipping clutch": [
       {
         things: ["clutch", "clutch plates"],
+        signs: ["slipping", "slips", "slipped", "worn", "worn out", "burnt", "burnt out", "toast", "had it", "shot", "knackered"],
+      },
+    ],
+    "soft clutch": [
+      {
+        things: ["clutch", "clutch lever", "clutch feel"],
         signs: [
-          "no free play",
-          "no freeplay",
-          "no play",
-          "has no free play",
-          "has no freeplay",
-          "slipping",
-          "slips",
-          "slipped",
-          "worn",
-          "worn out",
-          "burnt",
-          "burnt out",
-          "toast",
-          "had it",
-          "shot",
-          "knackered",
+          ...["spongy", "spongey", "soft", "mushy", "squishy", "no pressure", "lost pressure", "loses pressure", "pumps up", "comes to the bar", "sinks"],
+          ...["comes back to the bar", "goes to the bar", "pulls to the bar", "comes to the grip", "comes back to the grip", "to the bar", "to the grip"],
+          ...["goes limp", "limp", "floppy", ...TO_THE_BAR],
         ],
       },
+    ],
+    "no clutch play": [
+      {
+        things: ["clutch", "clutch lever", "clutch cable"],
+        signs: ["no free play", "no freeplay", "no play", "has no free play", "has no freeplay", "has no play"],
+      },
+      { things: NO_PLAY, signs: ["clutch", "clutch lever", "clutch cable"] },
     ],
     "dragging clutch": [{ things: ["clutch"], signs: ["dragging", "drags", "not disengaging", "won't disengage", "sticking"] }],
     gearbox: [
@@ -378,45 +416,133 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "chain at its end": [
       {
         things: ["chain adjuster", "chain adjusters", "adjuster", "adjusters", "axle adjuster"],
-        signs: ["at its end", "at the end", "at their end", "at the limit", "run out", "ran out", "maxed out", "all the way back", "out of adjustment"],
+        signs: [
+          "at its end",
+          "at the end",
+          "at their end",
+          "at the limit",
+          "run out",
+          "ran out",
+          "maxed out",
+          "all the way back",
+          "out of adjustment",
+          ...["at the end of its marks", "at the end of their marks", "at the end of the marks", "on the last mark", "at the last mark", "past the last mark"],
+          ...["out of marks", "off the marks", "past the marks", "in the red", "in the red zone", "at the red mark", "at the end of its travel"],
+          ...["at the end of the adjustment", "at the end of its range", "at the replace mark", "on the replace mark"],
+        ],
       },
       { things: ["chain", "drive chain"], signs: ["worn out", "stretched", "out of adjustment", "no adjustment left"] },
       { things: ["chain", "drive chain"], signs: DONE_FOR, signLast: true },
     ],
     chain: [
       {
-        things: ["chain", "drive chain"],
+        things: CHAIN,
         signs: [
+          ...["jumping", "jumps", "skipping", "skips", "broken", "snapped", "kinked", "kinked link", "kinked links", "stiff link", "stiff links", "tight spot"],
+          ...["tight spots", "has a tight spot", "has tight spot", "has tight spots", "have a tight spot", "there's a tight spot", "rattles", "rattling"],
           ...[
-            "jumping",
-            "jumps",
-            "skipping",
-            "broken",
-            "snapped",
-            "kinked",
-            "kinked link",
-            "kinked links",
-            "stiff link",
-            "stiff links",
-            "tight spot",
-            "tight spots",
-            "has a tight spot",
-            "has tight spot",
-            "has tight spots",
-            "have a tight spot",
-            "there's a tight spot",
-            "rusted",
-            "rusty",
+            "seized links",
+            "seized link",
+            "came off",
+            "comes off",
+            "fell off",
+            "derailed",
+            "clip missing",
+            "cracked",
+            "cracks",
+            "has a crack",
+            "frozen links",
           ],
-          ...["too tight", "very slack", "too slack", "rattles", "rattling", "all slack", "seized links", "came off", "clip missing", "very loose", "hanging"],
-          ...["loose", "no slack", "no slack at all", "no slack left", "has no slack", "has no slack at all", "has no slack left", "zero slack", "bar tight"],
+          ...[
+            "missing a roller",
+            "missing rollers",
+            "missing a clip",
+            "missing its clip",
+            "missing a plate",
+            "missing a link plate",
+            "split",
+            "is binding",
+            "binding",
+          ],
+          ...["roller missing", "rollers missing", "o-rings missing", "missing o-rings", "bent link", "bent"],
         ],
       },
-      { things: ["no slack in", "no slack at all in", "no slack left in"], signs: ["chain", "drive chain"] },
-      { things: ["chain", "drive chain"], signs: ["is tight", "is very tight", "is way too tight", "is really tight"], signLast: true },
       {
-        things: ["sprocket", "sprockets", "front sprocket", "rear sprocket", "sprocket teeth"],
-        signs: ["hooked", "worn", "worn out", "worn down", "shot", "toast", "knackered", "shark finned", "missing teeth", "sharp", "loose", "broken"],
+        things: LINK,
+        signs: [
+          ...BROKEN,
+          ...LOST,
+          "cracks",
+          "has a crack",
+          "loose",
+          "stiff",
+          "seized",
+          "kinked",
+          "worn",
+          "broke",
+          "coming off",
+          "open",
+          "the wrong way round",
+        ],
+      },
+      { things: [...CRACK_IN, "missing", "lost"], signs: [...LINK, "chain", "drive chain"] },
+    ],
+    "chain tension": [
+      {
+        things: CHAIN,
+        signs: [
+          "too tight",
+          "very slack",
+          "too slack",
+          "all slack",
+          "very loose",
+          "hanging",
+          "hangs low",
+          "sagging",
+          "sags",
+          "loose",
+          "slack",
+          "flapping",
+          ...["no slack", "no slack at all", "no slack left", "has no slack", "has no slack at all", "has no slack left", "zero slack", "bar tight"],
+        ],
+        signLast: true,
+      },
+      { things: ["no slack in", "no slack at all in", "no slack left in"], signs: CHAIN },
+      { things: ["too tight", "very slack", "too slack", "very loose", "loose", "sagging"], signs: CHAIN },
+      { things: CHAIN, signs: ["is tight", "is very tight", "is way too tight", "is really tight"], signLast: true },
+    ],
+    "rusty chain": [{ things: CHAIN, signs: ["rusty", "rusted", "has rust", "rust", "all rust", "corroded", "gone rusty", "red with rust", "orange"] }],
+    "worn sprockets": [
+      {
+        things: [
+          "sprocket",
+          "sprockets",
+          "front sprocket",
+          "rear sprocket",
+          "back sprocket",
+          "sprocket teeth",
+          "sprocket nut",
+          "sprocket bolts",
+          "sprocket bolt",
+        ],
+        signs: [
+          ...[
+            "hooked",
+            "worn",
+            "worn out",
+            "worn down",
+            "shot",
+            "toast",
+            "knackered",
+            "shark finned",
+            "missing teeth",
+            "missing a tooth",
+            "sharp",
+            "loose",
+            "broken",
+          ],
+          ...["missing", "cracked", "gone", "has play", "wobbles", "teeth hooked", "teeth missing", "tooth missing", "came loose"],
+        ],
       },
     ],
     "drive belt": [
@@ -427,7 +553,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         signs: ["too slack", "very slack", "far too slack", "way too slack", "too loose", "very loose", "hangs", "hanging"],
       },
       { things: ["drive belt", "belt", "final drive belt"], signs: ["jumps teeth", "jumped teeth", "jumping teeth", "jumped a tooth", "jumps a tooth"] },
-      { things: ["belt teeth", "drive belt teeth", "teeth of the belt", "teeth on the belt"], signs: ["missing", "gone", "sheared", "broken", "worn"] },
+      {
+        things: BELT_TEETH,
+        signs: ["missing", "gone", "sheared", "sheared off", "broken", "worn", "cracked", "damaged", "chipped", "stripped", "torn", "torn off", "broke off"],
+      },
     ],
     puncture: [
       {
@@ -715,7 +844,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ...["fixed", "mended", "repaired", "sorted", "cured", "replaced", "changed", "swapped", "renewed", "fitted", "bled", "adjusted", "tightened", "cleaned"],
     ...["rebuilt", "resealed", "freed", "charged", "greased", "lubed"],
   ],
-  mendsOnly: { bled: BY_BLEEDING },
+  mendsOnly: {
+    ...{ bled: BY_BLEEDING, adjusted: BY_SETTING, tightened: BY_TIGHTENING, cleaned: BY_CLEANING, greased: BY_GREASE, lubed: BY_GREASE, freed: BY_FREEING },
+    charged: BY_CHARGING,
+  },
   inVain: ["after", "since", "although", "though", "despite", "even", "still", "twice", "again", "when", "until", "yet"],
   turns: [
     {
@@ -726,7 +858,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
   byEnd: BY_END,
   beside: {
     kinds: BESIDE,
-    not: ["too tight", "very slack", "too slack", "all slack", "very loose", "loose", "hanging"],
+    not: ["too tight", "very slack", "too slack", "all slack", "very loose", "loose", "hanging", "slack", "sagging", "sags", "hangs low"],
     where: ["tight spot"],
     alone: ["nail in it", "nail", "screw in it", "losing air", "loses air", "cords showing"],
   },

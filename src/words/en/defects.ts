@@ -2,8 +2,10 @@
 
 import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { Defect, Grade } from "../../core/defect.ts";
+import type { EquipmentPart } from "../../core/equipment.ts";
 import type { Dial, DistanceUnit } from "../../core/quantity/distance.ts";
 import type { Printer } from "../printer.ts";
+import { PART_NAMES } from "./bikes.ts";
 import { ENGLISH_DEFECTS } from "./defect-kinds.ts";
 import { capital } from "./text.ts";
 
@@ -19,6 +21,8 @@ type SaidDefect = {
   readonly closedBecause: string | null;
   /** What it was noted from: "verdict" where a reading says so. */
   readonly from: Defect["from"];
+  /** What its bike would have to be fitted with to have it. */
+  readonly lacks?: { readonly part: EquipmentPart; readonly is: string; readonly wants: string };
 };
 
 const LONGEST_LABEL = 80;
@@ -30,6 +34,10 @@ const after = (text: string | null): string => (text === null ? "" : ` ${text}`)
 
 /** What has to be so before it is closed. */
 const CLOSED_ONLY: Readonly<Record<string, string>> = {
+  chain: "Setting or oiling cures no tight spot, stiff link, lost clip or cracked plate.",
+  "worn chain": "Only if the chain itself is new.",
+  "chain at its end": "Only if the chain itself is new.",
+  "rusty chain": "Only if no link stays stiff.",
   "attacked brake seals": "Only if the seals and hoses were renewed too, not the fluid alone.",
   "attacked clutch seals": "Only if the seals were renewed too, not the fluid alone.",
   "mixed brake fluid": "Only if all of it was flushed out and changed: bleeding leaves some in.",
@@ -47,7 +55,12 @@ export const defectWords = (p: Printer) => {
     /** "Do not ride: “front brake feels spongy”, found today. Do not ride until it is found: air, a leak or old fluid, or a drum out of adjustment." */
     due: (d: SaidDefect, today: LocalDate): string => `${capital(heading(d.grade))}: “${d.words}”, ${when(d, today)}.${after(sentence(d.kind))}`,
     /** Just noted. */
-    noted: (d: SaidDefect): string => `${d.nickname}: “${d.words}”. Noted.${after(sentence(d.kind))}`,
+    noted: (d: SaidDefect): string =>
+      `${d.nickname}: “${d.words}”. Noted.${after(sentence(d.kind))}${
+        d.lacks === undefined
+          ? ""
+          : ` By my record ${d.nickname} is fitted otherwise (${PART_NAMES[d.lacks.part]}: ${d.lacks.is}). If that is not so: /bike fitted bike:${d.nickname} part:${PART_NAMES[d.lacks.part]} choice:${d.lacks.wants}; if it is of another bike, undo this and say it with that one's name.`
+      }`,
     howBad: (): string => "How bad is it?",
     shown: (d: SaidDefect, today: LocalDate): string => {
       switch (d.state) {

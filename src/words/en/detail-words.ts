@@ -59,6 +59,14 @@ export const ENGLISH_DETAIL_WORDS: DetailWords = {
     gel: ["gel"],
     lithium: ["lithium iron phosphate", "lithium ion", "lithium-ion", "lithium iron", "lithium", "lifepo4", "lfp", "li-ion"],
   },
+  kits: {
+    names: {
+      chain: ["chain", "drive chain"],
+      "front sprocket": ["front sprocket", "front sprockets", "sprocket", "sprockets", "countershaft sprocket", "gearbox sprocket", "front and rear sprocket"],
+      "rear sprocket": ["rear sprocket", "rear sprockets", "back sprocket", "sprocket", "sprockets", "front and rear sprocket"],
+    },
+    whole: ["kit", "set"],
+  },
   fluids: {
     names: {
       "DOT 5": ["silicone brake fluid", "silicone hydraulic fluid", "silicone based fluid", "silicone fluid", "silicone"],

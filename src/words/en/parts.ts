@@ -1,9 +1,12 @@
 // Parts fitted and what to buy, in English.
 
 import type { LocalDate, VagueDate } from "../../core/calendar/dates.ts";
+import { kitNamed } from "../../core/parts/kit-named.ts";
 import type { DistanceUnit, Stretch } from "../../core/quantity/distance.ts";
 import { symbolOf, type UnitId } from "../../core/quantity/units.ts";
+import { GERMAN_DETAIL_WORDS } from "../de/detail-words.ts";
 import type { Printer } from "../printer.ts";
+import { ENGLISH_DETAIL_WORDS } from "./detail-words.ts";
 import type { OnBike } from "./due.ts";
 import { pieceNamed } from "./refit.ts";
 import { capital, lowered } from "./text.ts";
@@ -27,13 +30,8 @@ type Recheck = {
 };
 type Amount = { readonly nickname: string; readonly count: number | null; readonly amount: string | null; readonly kind: string | null };
 
-/** How people name what belongs to a kit. */
-const KIT_NAMES: Readonly<Record<string, RegExp>> = {
-  chain: /\bchain\b/iu,
-  "front sprocket": /(?<!rear )\bsprockets?\b/iu,
-  "rear sprocket": /(?<!front )\bsprockets?\b/iu,
-};
-const WHOLE_KIT = /\b(?:kit|set)\b/iu;
+/** In every language that is read. */
+const KIT_WORDS = [ENGLISH_DETAIL_WORDS.kits, GERMAN_DETAIL_WORDS.kits];
 
 type For = {
   readonly nickname: string;
@@ -61,10 +59,7 @@ export const partsWords = (p: Printer) => ({
   kitPart: (changed: readonly string[], stayed: readonly string[]): string =>
     `  Only ${p.list(changed)} ${changed.length === 1 ? "was" : "were"} changed; ${p.list(stayed)} stayed on: look at ${stayed.length === 1 ? "it" : "them"} at each check.`,
   /** Which of a kit the words of a job name; all of them where they name it whole, or none. */
-  kitNamed: (kit: readonly string[], said: string): readonly string[] => {
-    const named = kit.filter((part) => KIT_NAMES[part]?.test(said) === true);
-    return named.length === 0 || WHOLE_KIT.test(said) ? kit : named;
-  },
+  kitNamed: (kit: readonly string[], said: string): readonly string[] => kitNamed(kit, said, KIT_WORDS),
   kitAsk: (changed: readonly string[], others: readonly string[]): string => {
     const one = others.length === 1;
     return `${capital(p.list(others))} too? ${one ? "It is" : "They are"} changed with the ${p.list(changed)}, since what is worn wears the new fast. If ${one ? "it" : "they"} stayed on, press that below.`;
