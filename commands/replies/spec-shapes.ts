@@ -21,6 +21,7 @@ const shown = z.object({
     }),
   ]),
 });
+const fluidInside = z.enum([...FLUID_NAMES, "brake fluid"]);
 export const specAnswer = z.object({
   ...{ bike: z.string(), nickname: z.string(), model: z.string().nullable(), use, asked: z.boolean() },
   lines: z.array(
@@ -28,7 +29,7 @@ export const specAnswer = z.object({
       ...{ key, settled: z.boolean(), specs: z.array(shown), others: z.array(shown), solo: shown.nullable(), byPage: z.boolean() },
       ...{ typical: z.tuple([z.number(), z.number()]).nullable(), unit: z.string().nullable() },
       ...{ afterwards: z.enum(AFTERWARDS).nullable(), caution: z.string().nullable() },
-      fluid: z.object({ name: z.enum(FLUID_NAMES), never: z.array(z.enum(FLUID_NAMES)), fitted: z.enum(FLUID_NAMES).nullable() }).nullable(),
+      fluid: z.object({ of: z.enum(["brakes", "clutch"]), name: fluidInside, never: z.array(z.enum(FLUID_NAMES)), fitted: fluidInside.nullable() }).nullable(),
     }),
   ),
 });

@@ -19,7 +19,11 @@ export function sharesSaid(layout: Layout, clause: Clause): Shares {
     const share = shareIn(layout, part);
     const kind = share === null ? null : kindOf(layout, part, share);
     if (share === null || kind === null) return true;
-    if (share.value !== null) said.push({ at: share.at, reading: readingOf(layout, part, kind, { ...share, value: share.value }) });
+    // Of "60/40" either may be the water: which is which is asked.
+    const [first = 0, second = 0] = share.typed.split("/").map(Number);
+    const gap: readonly Gap[] = share.value === null ? [{ need: "number", options: [first, second], share: true }] : [];
+    const reading = readingOf(layout, part, kind, { ...share, value: share.value ?? first });
+    said.push({ at: share.at, reading: { ...reading, gaps: [...reading.gaps, ...gap] } });
     return false;
   });
   return said.length === 0 && parts.length === clause.parts.length ? { said, rest: clause } : { said, rest: { ...clause, parts } };

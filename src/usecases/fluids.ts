@@ -16,15 +16,28 @@ export const FLUID_NAMES = Object.keys(FLUID_CLASSES) as readonly FluidClassName
 export const neverWith = (name: FluidClassName): readonly FluidClassName[] =>
   FLUID_NAMES.filter((other) => !mixing(FLUID_CLASSES[name], FLUID_CLASSES[other]).may);
 
-/** A class that a spec names, with what never mixes with it; `fitted`: what the bike is entered with, where the two never mix. */
-export type FluidNamed = { readonly name: FluidClassName; readonly never: readonly FluidClassName[]; readonly fitted: FluidClassName | null };
+/** A class that a spec names, with what never mixes with it; `fitted`: what the circuit is entered with, where the two never mix. */
+export type FluidNamed = {
+  readonly of: "brakes" | "clutch";
+  readonly name: FluidInside;
+  readonly never: readonly FluidClassName[];
+  readonly fitted: FluidInside | null;
+};
 
-/** What a spec of the brakes' fluid says, held against what the bike is fitted with; null for words that name no class. */
-export function fluidOfSpec(typed: string, equipment: Pick<Equipment, "brakeFluid">): FluidNamed | null {
-  const name = fluidNamed(typed);
-  if (name === null) return null;
-  const never = neverWith(name);
-  return { name, never, fitted: never.find((other) => other === equipment.brakeFluid) ?? null };
+/** What a spec of a circuit's fluid says, held against what the bike is fitted with; null for words that name no class. */
+export function fluidOfSpec(
+  of: "brakes" | "clutch",
+  typed: string,
+  equipment: Pick<Equipment, "brakeFluid" | "clutch">,
+  languages: readonly Pick<DetailWords, "fluids">[],
+): FluidNamed | null {
+  const [said] = fluidsNamed(typed, languages).flatMap(({ name }) => FLUIDS_INSIDE.find((each) => each === name) ?? []);
+  const name = fluidNamed(typed) ?? said ?? null;
+  // Of the brakes "brake fluid" says nothing.
+  if (name === null || (of === "brakes" && name === "brake fluid")) return null;
+  const never = name === "brake fluid" ? (["mineral oil"] as const) : neverWith(name);
+  const inside = insideOf(of, equipment);
+  return { of, name, never, fitted: inside === null || mayMeet(inside, name) ? null : inside };
 }
 
 /** What hydraulics were just entered as holding, and what they held by the entry before; null where that was none. */

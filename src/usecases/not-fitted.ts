@@ -28,6 +28,9 @@ function circuitSaid(said: string, { workDone, details }: Vocabulary): string | 
   return Object.values(details.fluids.circuits).some((names) => names.some((name) => rest.includes(` ${name} `))) ? rest : null;
 }
 
+const isChanged = (said: string, languages: readonly Vocabulary[]): boolean =>
+  languages.some(({ workDone }) => said.split(" ").some((word) => under(workDone, word)?.includes("replace") === true));
+
 /** The standard item that words name by its longest name, where this bike is fitted otherwise; null where they name none, or one that it can have. */
 export function itemNotFitted(ctx: Pick<Ctx, "vocabulary" | "also">, { bike }: Garaged, typed: string): NotFitted | null {
   const said = ` ${foldWord(typed)
@@ -48,12 +51,14 @@ export function itemNotFitted(ctx: Pick<Ctx, "vocabulary" | "also">, { bike }: G
   if (first === undefined || meant.some(({ fits }) => isFitted(fits, bike.equipment))) return null;
   const part = (Object.keys(first.fits) as EquipmentPart[]).find((each) => !isFitted({ [each]: first.fits[each] }, bike.equipment));
   if (part === undefined) return null;
-  return {
-    why: "item not fitted",
-    item: first.key as string as ItemKey,
-    nickname: bike.nickname,
-    part,
-    is: bike.equipment[part],
-    wants: first.fits[part] ?? [],
-  };
+  // What was changed is the fluid, and not its level.
+  const item = first.key === "brake-fluid.inspect" && isChanged(said, languages) ? "brake-fluid.replace" : first.key;
+  // The class that was named is what it would be fitted with.
+  const classes = fluidsNamed(
+    typed,
+    languages.map(({ details }) => details),
+  ).map(({ name }) => name);
+  const all: readonly string[] = first.fits[part] ?? [];
+  const wants = [...all.filter((each) => classes.includes(each)), ...all.filter((each) => !classes.includes(each))];
+  return { why: "item not fitted", item: item as string as ItemKey, nickname: bike.nickname, part, is: bike.equipment[part], wants };
 }

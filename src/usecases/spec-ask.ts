@@ -8,7 +8,7 @@ import type { Spec, SpecUse } from "../core/spec/spec.ts";
 import { specAsked, withoutUnit } from "../message/spec-asked.ts";
 import type { Repos } from "../store/store.ts";
 import { isSpecKey, SPEC_KEYS, type SpecKey, type SpecKeyRow } from "../trade/spec-keys.ts";
-import type { Ctx } from "./context.ts";
+import { type Ctx, languagesOf } from "./context.ts";
 import { type FluidNamed, fluidOfSpec } from "./fluids.ts";
 import { type Garaged, pick } from "./garage.ts";
 import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
@@ -116,7 +116,10 @@ export async function answerOf(
         ...{ key, settled: settled.is !== "several", specs: stand.map(shown), others: others.map(shown), byPage: row.byPage === true },
         solo: solo?.is === "one" ? shown(solo.spec) : null,
         ...{ typical: row.typical ?? null, unit: row.unit, afterwards: afterwardsOf(key, g.bike.equipment), caution: row.caution },
-        fluid: key === "brake fluid" && stand[0] !== undefined ? fluidOfSpec(stand[0].typed, g.bike.equipment) : null,
+        fluid:
+          (key === "brake fluid" || key === "clutch fluid") && stand[0] !== undefined
+            ? fluidOfSpec(key === "brake fluid" ? "brakes" : "clutch", stand[0].typed, g.bike.equipment, languagesOf(ctx))
+            : null,
       };
     });
   });

@@ -408,7 +408,6 @@ export const NOT_MEASURED: readonly string[] = [
     "my helmet is DOT 1417",
     "ordered tyres DOT 3725",
     "chain wear 50%",
-    "antifreeze 60/40",
   ],
   ...[
     "chain limit is 2 %",

@@ -94,7 +94,8 @@ export type Gap =
   /** "Low" may be at the mark or below it: places in the list of levels. */
   | { readonly need: "level"; readonly options: readonly number[] }
   | { readonly need: "unit"; readonly options: readonly ReadingUnit[] }
-  | { readonly need: "number" /** "14.820" may be fourteen thousand or fourteen and a bit */; readonly options: readonly number[] }
+  /** "14.820" may be fourteen thousand or fourteen and a bit. `share`: of two parts of a mix, which is the antifreeze. */
+  | { readonly need: "number"; readonly options: readonly number[]; readonly share?: true }
   /** `end`: the only one that was named of what the plan has in one line for both ends. */
   | { readonly need: "item"; readonly options: readonly ItemKey[]; readonly end?: "front" | "rear" }
   /** The whole of a service, by the figure that names it: which one the plan has there, and that all of it was done. No figure: by that at which it was done, or where the bike stands. `own`: what the member ticked off in the job that is open. */

@@ -84,7 +84,7 @@ const FURTHER: Readonly<Record<DistanceUnit, number>> = { mi: 610, km: 980 };
 
 export const bikeWords = (p: Printer) => {
   const fitted = (e: Equipment): string =>
-    `Fitted with: ${p.list([`${e.finalDrive} drive`, `${e.wheels} wheels`, `${e.tyres} tyres`, `${e.cooling} cooling`, `${e.throttle} throttle`, `${e.clutch} clutch`, `${e.frontBrake} front brake`, `${e.rearBrake} rear brake`, e.abs === "fitted" ? "ABS" : "no ABS", e.fuel, `${e.battery} battery`])}.`;
+    `Fitted with: ${p.list([`${e.finalDrive} drive`, `${e.wheels} wheels`, `${e.tyres} tyres`, `${e.cooling} cooling`, `${e.throttle} throttle`, `${e.clutch} clutch`, `${e.frontBrake} front brake`, `${e.rearBrake} rear brake`, e.abs === "fitted" ? "ABS" : "no ABS", e.fuel, ...(e.camDrive === "timing belt" ? ["a timing belt"] : []), `${e.battery} battery`])}.`;
   return {
     fitted,
     added: (b: {

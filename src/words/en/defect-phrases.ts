@@ -501,7 +501,6 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
           "sagging",
           "sags",
           "loose",
-          "slack",
           "flapping",
           ...["no slack", "no slack at all", "no slack left", "has no slack", "has no slack at all", "has no slack left", "zero slack", "bar tight"],
         ],
@@ -511,7 +510,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       { things: ["too tight", "very slack", "too slack", "very loose", "loose", "sagging"], signs: CHAIN },
       { things: CHAIN, signs: ["is tight", "is very tight", "is way too tight", "is really tight"], signLast: true },
     ],
-    "rusty chain": [{ things: CHAIN, signs: ["rusty", "rusted", "has rust", "rust", "all rust", "corroded", "gone rusty", "red with rust", "orange"] }],
+    "rusty chain": [{ things: CHAIN, signs: ["rusty", "rusted", "has rust", "rust", "all rust", "corroded", "gone rusty", "red with rust"] }],
     "worn sprockets": [
       {
         things: [
@@ -858,7 +857,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
   byEnd: BY_END,
   beside: {
     kinds: BESIDE,
-    not: ["too tight", "very slack", "too slack", "all slack", "very loose", "loose", "hanging", "slack", "sagging", "sags", "hangs low"],
+    not: ["too tight", "very slack", "too slack", "all slack", "very loose", "loose", "hanging", "sagging", "sags", "hangs low"],
     where: ["tight spot"],
     alone: ["nail in it", "nail", "screw in it", "losing air", "loses air", "cords showing"],
   },

@@ -24,22 +24,36 @@ const FAMILY: Readonly<Record<FluidClassName, string>> = {
 };
 
 /** "DOT 5 is silicone: never mix it with DOT 3 (glycol) …": of one class, what must not meet it. */
-export const neverMix = (name: FluidClassName, never: readonly FluidClassName[], list: (names: readonly string[]) => string): string => {
+export const neverMix = (
+  name: Named,
+  never: readonly FluidClassName[],
+  list: (names: readonly string[]) => string,
+  of: "brakes" | "clutch" = "brakes",
+): string => {
   const others = [...new Set(never.map((other) => FAMILY[other]))].map((family) => {
     const names = never.filter((other) => FAMILY[other] === family);
     return names.length === 1 && names[0] === family ? family : `${list(names)} (${family})`;
   });
-  const is = name === FAMILY[name] ? "Mineral oil is a family of its own" : `${name} is ${FAMILY[name]}`;
-  return `${is}: never mix it with ${others.join(" or ")}. Seals swell and the brake can go.`;
+  const is = name === "mineral oil" ? "Mineral oil is a family of its own" : name === "brake fluid" ? "Brake fluid is no oil" : `${name} is ${FAMILY[name]}`;
+  return `${is}: never mix it with ${others.join(" or ")}. Seals swell and the ${of === "clutch" ? "clutch" : "brake"} can go.`;
 };
 
 /** Under a spec that names a class: what never mixes with it, and that the bike is entered with such. */
 export const fluidOfSpec = (
-  { name, never, fitted }: { readonly name: FluidClassName; readonly never: readonly FluidClassName[]; readonly fitted: FluidClassName | null },
+  {
+    of,
+    name,
+    never,
+    fitted,
+  }: { readonly of: "brakes" | "clutch"; readonly name: Named; readonly never: readonly FluidClassName[]; readonly fitted: Named | null },
   list: (names: readonly string[]) => string,
 ): readonly string[] => [
-  neverMix(name, never, list),
-  ...(fitted === null ? [] : [`By /bike fitted it has ${fitted}: look at the cap, and put right whichever of the two is wrong before any fluid is added.`]),
+  neverMix(name, never, list, of),
+  ...(fitted === null
+    ? []
+    : [
+        `By /bike fitted ${of === "clutch" ? "its clutch" : "it"} has ${fitted}: look at the cap, and put right whichever of the two is wrong before any fluid is added.`,
+      ]),
 ];
 
 type Entered =

@@ -112,7 +112,9 @@ export const readingWords = (p: Printer) => {
         case "unit":
           return `${capital(about)}${of}: in which unit?`;
         case "number":
-          return `“${typed}”${of}: which figure do you mean?`;
+          return gap.share === true
+            ? `“${typed}”${of}: a mix of two parts. Which of them is the antifreeze, in per cent?`
+            : `“${typed}”${of}: which figure do you mean?`;
         case "item":
           return gap.options.length === 0
             ? `“${typed}”${of}: I find nothing of that name in its plan. Type it again in other words, or without it.`
