@@ -166,6 +166,10 @@ export const DEFECTS = {
   "damaged tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "cracked tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "squared-off tyre": { system: "wheels and tyres", usual: "watch", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
+  // Nothing is wrong with the tyre, and it does not hold.
+  "oily tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: [], source: PRACTICE },
+  rubbing: { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: [], source: PRACTICE },
+  "fitted wrong": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
   "wheel bearing": { system: "wheels and tyres", ...STOPS, caution: "lifting", mends: ["wheel-bearings.inspect"], source: PRACTICE },
   "swingarm bearing": {
     system: "frame and stands",

@@ -10,7 +10,7 @@ export const RIDERS_SAY: readonly Case[] = [
   c("throttle does not snap back", "D sticking throttle “throttle does not snap back”@Heron"),
   c("no free play at the throttle", "D no throttle play “no free play at the throttle”@Heron"),
   c("throttle has no free play", "D no throttle play “throttle has no free play”@Heron"),
-  c("clutch has no free play", "D slipping clutch “clutch has no free play”@Heron"),
+  c("clutch has no free play", "D no clutch play “clutch has no free play”@Heron"),
   c("chain is tight", "D chain tension “chain is tight”@Heron"),
   c("valves too tight", "D tight valve “valves too tight”@Heron"),
   c("exhaust valves are too tight", "D tight valve “exhaust valves are too tight”@Heron"),

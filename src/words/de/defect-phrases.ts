@@ -653,6 +653,21 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     // The word for it is also that of the drive belt.
     "timing belt": [],
     "tight valve": [{ things: ["ventile", "auslassventile", "einlassventile", "ventilspiel"], signs: ["zu eng", "zu klein", "zu stramm"], signLast: true }],
+    "oily tyre": [
+      {
+        things: ["öl auf dem", "öl am", "motoröl auf dem", "kettenfett auf dem", "gabelöl auf dem", "bremsflüssigkeit auf dem"],
+        signs: ["reifen", "hinterreifen", "vorderreifen"],
+      },
+      { things: ["reifen", "hinterreifen", "vorderreifen"], signs: ["ölig", "voller öl", "verölt"] },
+    ],
+    rubbing: [
+      {
+        things: ["reifen", "hinterreifen", "vorderreifen", "schutzblech", "kettenschutz", "kotflügel"],
+        signs: ["schleift", "streift", "reibt", "berührt"],
+        signLast: true,
+      },
+    ],
+    "fitted wrong": [{ things: ["reifen", "hinterreifen", "vorderreifen", "beläge"], signs: ["falsch herum", "falschrum", "verkehrt herum"], signLast: true }],
     "attacked brake seals": [],
     "attacked clutch seals": [],
     "mixed brake fluid": [],

@@ -57,6 +57,10 @@ export const ENGLISH_DEFECTS = {
     "Old rubber lets go in the wet and under load: have it seen by whoever fits tyres before the next ride, and read its date code with /tyre date.",
   "squared-off tyre": "A flat middle steers into bends by itself and wears faster from here: take it gently and have the next one ready.",
   "damaged tyre": "Do not ride: a cut, bulge or cord can let go at once.",
+  "oily tyre":
+    "Do not ride: oil on the tread lets go in the first bend. Wipe it off, wash it with soap and water, look at disc and pads too, and find where it came from.",
+  rubbing: "Do not ride: what rubs on a wheel wears through it or locks it. Find what moved or bent, and whether the tyre is of the size in the manual.",
+  "fitted wrong": "Have it put right first: a tyre runs as its arrow points, a pad stands with its lining to the disc, an axle goes in from its own side.",
   "wheel bearing": "Do not ride: a bearing that is rough or has play can seize or let the wheel lean.",
   "swingarm bearing": "Do not ride: play there lets the rear wheel steer. Bearings or bushes, and the pivot to its torque.",
   spoke: "Do not ride until it is replaced or tight: the ones beside it carry its load.",

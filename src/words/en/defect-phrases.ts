@@ -3,6 +3,7 @@
 import type { DefectWords } from "../../core/reading/defect-words.ts";
 import type { ReadingKind } from "../../core/reading/kinds.ts";
 import type { DefectKind } from "../../trade/defects.ts";
+import { ENGLISH_GONE_WHOLE, ENGLISH_PARTS_GONE } from "./defect-phrases-gone.ts";
 
 const OUT = [
   ...["flickers", "flickering", "out", "dead", "gone", "blown", "broken", "smashed", "cracked", "not working", "doesn't work", "does not work", "won't work"],
@@ -167,7 +168,7 @@ export const BESIDE = {
   "clutch free play": ["slipping clutch", "dragging clutch"],
 } as const satisfies Partial<Record<ReadingKind, readonly DefectKind[]>>;
 
-export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Record<DefectKind, DefectWords["kinds"][string]>> } = {
+const WORDS: DefectWords & { readonly kinds: Readonly<Record<DefectKind, DefectWords["kinds"][string]>> } = {
   kinds: {
     "soft brake": [
       {
@@ -758,6 +759,9 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       { things: NO_PLAY, signs: ["throttle", "throttle grip", "throttle cable"] },
     ],
     "low engine oil": [],
+    "oily tyre": [],
+    rubbing: [],
+    "fitted wrong": [],
     "attacked brake seals": [],
     "attacked clutch seals": [],
     "mixed brake fluid": [],
@@ -860,5 +864,17 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     not: ["too tight", "very slack", "too slack", "all slack", "very loose", "loose", "hanging", "sagging", "sags", "hangs low"],
     where: ["tight spot"],
     alone: ["nail in it", "nail", "screw in it", "losing air", "loses air", "cords showing"],
+  },
+};
+
+/** With the words of what came off, broke or jams. */
+export const ENGLISH_DEFECT_WORDS: typeof WORDS = {
+  ...WORDS,
+  kinds: Object.fromEntries(
+    (Object.keys(WORDS.kinds) as DefectKind[]).map((kind) => [kind, [...WORDS.kinds[kind], ...(ENGLISH_PARTS_GONE[kind] ?? [])]]),
+  ) as unknown as typeof WORDS.kinds,
+  whole: {
+    ...WORDS.whole,
+    ...Object.fromEntries(Object.entries(ENGLISH_GONE_WHOLE).map(([kind, phrases]) => [kind, [...(WORDS.whole[kind] ?? []), ...phrases]])),
   },
 };
