@@ -65,7 +65,8 @@ export const tyreWords = (p: Printer) => {
   /** Distances left are guesses: two digits of them are honest. */
   const about = (distance: Stretch, unit: DistanceUnit): string => p.distance(coarse(distance, p.roadUnit({ unit })), { unit });
   const again = (unit: DistanceUnit): string => `Read it again in some ${p.roadUnit({ unit }) === "mi" ? "500 mi" : "1,000 km"}.`;
-  const name = ({ part, place }: Worn): string => capital(place === null ? part : part.endsWith("tread") ? `${place} tyre` : `${place} pads`);
+  const name = ({ part, place }: Worn): string =>
+    capital(place === null ? part : part.endsWith("tread") ? `${place} tyre` : `${place} ${part.endsWith("shoes") ? "shoes" : "pads"}`);
   /** The days as the distance: eight chances in ten. */
   const between = ({ from, to }: NonNullable<Worn["likely"]>, today: LocalDate): string =>
     to === null
