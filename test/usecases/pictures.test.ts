@@ -298,7 +298,11 @@ describe("a roadside card", () => {
     await add("m1", "Heron");
     await add("m1", "Wren");
     const kept = await run("m1", "/bike card bike:Heron recovery:0800 555 0142");
-    expect([kept.visibility, kept.files.length, kept.text]).toEqual(["private", 1, expect.stringContaining("Blank, to be written in")]);
+    expect([kept.visibility, kept.files.length, kept.text]).toEqual([
+      "private",
+      1,
+      expect.stringContaining("Not entered yet; write it on the blank line, or enter it"),
+    ]);
     expect((await run("m1", "/bike card bike:Wren")).data.recovery).toBe("0800 555 0142");
     await add("m2", "Quill");
     expect((await run("m2", "/bike card")).data.recovery).toBeNull();
@@ -309,6 +313,44 @@ describe("a roadside card", () => {
     expect((await run("m1", "/bike card bike:Heron")).data.recovery).toBeNull();
     const tooLong = await run("m1", `/bike card bike:Heron recovery:${"0".repeat(61)}`);
     expect(tooLong.data.refused).toEqual({ why: "too long", limit: 60 });
+  });
+  test("names for each line that is blank the very way to fill it, in words and beside the picture, and it is filled so", async () => {
+    await run("m1", "/bike add name:Mule kind:sidecar outfit odometer:6,000 km");
+    await add("m1", "Heron");
+    for (const bike of ["Mule", "Heron"]) {
+      const card = await run("m1", `/bike card bike:${bike} recovery:0800 555 0142`);
+      const ways = [...(card.text ?? "").matchAll(/: (\/spec bike:\S+ what:(.+) value:)…/gu)].map(([, way = "", key = ""]) => ({ way, key }));
+      expect(ways.length).toBeGreaterThan(12);
+      expect(ways.map(({ key }) => key)).toEqual(card.data.rows.map(({ key }: { key: string }) => key));
+      for (const { way, key } of ways) {
+        if (key !== "battery") expect(card.files[0]?.alt).toContain(`what: ${key}`);
+        const value = key.endsWith("pressure") ? "36 psi" : key.endsWith("torque") ? "65 Nm" : key === "chain slack" ? "30 mm" : "15 A";
+        const saved = await run("m1", `${way}${value}`);
+        expect([key, saved.data.refused, saved.data.key]).toEqual([key, undefined, key]);
+      }
+      const full = await run("m1", `/bike card bike:${bike}`);
+      expect([full.text?.includes("/spec"), full.text?.includes("Not entered"), full.actions, full.files[0]?.alt.includes("Blank")]).toEqual([
+        false,
+        false,
+        [],
+        false,
+      ]);
+    }
+  }, 30_000);
+  test("the first lines that are blank have a button each, whose form fills them", async () => {
+    await add("m1", "Heron");
+    const card = await run("m1", "/bike card");
+    expect(card.actions.map(({ label }) => label)).toEqual([
+      "Enter front tyre size",
+      "Enter front tyre pressure",
+      "Enter rear tyre size",
+      "Enter rear tyre pressure",
+      "Enter front axle, torque",
+    ]);
+    await t.one({ as: "m1", fill: button(card, "Enter front tyre size"), fields: { value: "120/70 ZR17" } });
+    const next = await run("m1", "/bike card");
+    expect(next.text).toContain("- Front tyre size: 120/70 ZR17");
+    expect(next.actions.map(({ label }) => label)).not.toContain("Enter front tyre size");
   });
   test("says what was entered, each load by its name, and names nothing that members disagree on", async () => {
     await add("m1", "Heron");

@@ -170,6 +170,14 @@ test("a card with every line filled has no empty list of what is blank", () => {
       rows: [{ key: "fuses", said: typed === null ? [] : [{ use: null, typed }], differ: false }],
     });
   const full = card("15 A");
-  expect([full.lines.join("\n").includes("Blank"), full.alt.includes("Blank"), full.alt.includes("for .")]).toEqual([false, false, false]);
-  expect([card(null).lines.join("\n").includes("Blank"), card(null).alt.includes("Blank")]).toEqual([true, true]);
+  expect([full.lines.join("\n").includes("Not entered"), full.alt.includes("Blank"), full.alt.includes("for .")]).toEqual([false, false, false]);
+  // Where members differ, the way is to look at what they say.
+  const differ = cardWords().card({
+    ...{ nickname: "Heron", equipment, recovery: null, saved: false },
+    rows: [{ key: "fuses", said: [], differ: true }],
+  });
+  expect(differ.lines).toContain("- Fuses: /spec bike:Heron what:fuses shows what members say");
+  expect(differ.lines.join("\n")).toContain("- Recovery: /bike card recovery:");
+  expect(differ.alt).toContain("Recovery is blank: /bike card recovery:");
+  expect([card(null).lines.join("\n").includes("- Fuses: /spec bike:Heron what:fuses value:…"), card(null).alt.includes("Blank")]).toEqual([true, true]);
 });
