@@ -40,6 +40,8 @@ const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = 
   "worn rear pads": ["rear brake pads"],
   "worn front shoes": ["front brake shoes"],
   "worn rear shoes": ["rear brake shoes"],
+  "worn front drum": ["brake drum or hub", "front brake shoes"],
+  "worn rear drum": ["brake drum or hub", "rear brake shoes"],
   "worn disc": ["brake disc"],
   "low brake fluid": ["brake fluid, sealed"],
   "low front brake fluid": ["brake fluid, sealed"],

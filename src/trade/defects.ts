@@ -190,6 +190,8 @@ export const DEFECTS = {
   "worn rear pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["rear-pads.measure"], source: PRACTICE },
   "worn front shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["front-shoes.measure"], source: PRACTICE },
   "worn rear shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["rear-shoes.measure"], source: PRACTICE },
+  "worn front drum": { system: "brakes", ...STOPS, caution: "drum dust", mends: [], mayMend: ["front-shoes.measure"], source: PRACTICE },
+  "worn rear drum": { system: "brakes", ...STOPS, caution: "drum dust", mends: [], mayMend: ["rear-shoes.measure"], source: PRACTICE },
   "worn disc": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-discs.measure", "rear-discs.measure"], source: PRACTICE },
   // Of a bike as a whole: how it was kept before the ends were told apart.
   "low brake fluid": LOW_BRAKE_FLUID,

@@ -589,6 +589,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "worn shoes": [{ things: SHOES, signs: WORN_LINING, signLast: true }],
     "worn front shoes": [],
     "worn rear shoes": [],
+    "worn front drum": [],
+    "worn rear drum": [],
     "worn disc": [{ things: DISC, signs: [...WORN_LINING, ...has("grat")], signLast: true }],
     "low brake fluid": [],
     "low front brake fluid": [],

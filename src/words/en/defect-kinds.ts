@@ -71,6 +71,8 @@ export const ENGLISH_DEFECTS = {
   "worn rear pads": "It stands first on /due until new pads are in.",
   "worn front shoes": "It stands first on /due until new shoes are in.",
   "worn rear shoes": "It stands first on /due until new shoes are in.",
+  "worn front drum": "Do not ride: a drum beyond its stamped figure is replaced, with new shoes.",
+  "worn rear drum": "Do not ride: a drum beyond its stamped figure is replaced, with new shoes.",
   "worn disc": "A disc below its stamped figure is replaced, with new pads.",
   "low brake fluid": LOW_BRAKE_FLUID,
   "low front brake fluid": LOW_BRAKE_FLUID,

@@ -616,6 +616,8 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "worn shoes": [{ things: SHOES, signs: WORN_PADS, signLast: true }],
     "worn front shoes": [],
     "worn rear shoes": [],
+    "worn front drum": [],
+    "worn rear drum": [],
     "worn disc": [{ things: DISC, signs: [...DONE_FOR, "lipped", "has a lip", "thin", "too thin"], signLast: true }],
     "low brake fluid": [],
     "low front brake fluid": [],
