@@ -11,7 +11,7 @@ import { SPEC_USES } from "../src/core/spec/spec.ts";
 import { DRIVES, WRENCH_KINDS } from "../src/core/torque/wrench.ts";
 import { AGE_WORDS } from "../src/core/tyre/age.ts";
 import type { KindId } from "../src/trade/kinds.ts";
-import { FLUID_NAMES } from "../src/usecases/fluids.ts";
+import { FLUID_NAMES, STRANGE_NAMES } from "../src/usecases/fluids.ts";
 import { LIMITS_BY } from "../src/usecases/judged.ts";
 import { KIND_NAMES } from "../src/words/en/bikes.ts";
 
@@ -125,10 +125,12 @@ const fluidPut = z.object({
     nickname: z.string(),
     of: z.enum(["brakes", "clutch"]),
     inside: z.enum([...FLUID_NAMES, "brake fluid"]),
-    added: z.enum([...FLUID_NAMES, "brake fluid"]),
+    added: z.enum([...FLUID_NAMES, "brake fluid", ...STRANGE_NAMES]),
   },
   ...{ worth: z.enum(FLUID_NAMES).nullable(), wet: z.number().nullable(), changed: z.literal(true).optional(), work: z.string() },
+  seals: z.literal(true).optional(),
 });
+const fluidUnknown = fluidPut.pick({ bike: true, nickname: true, of: true, inside: true, work: true }).extend({ words: z.string() });
 const judgedOn = judged.extend({ bike: z.string(), first: z.boolean() });
 const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "service", "date", "found", "defect", "sure"]) });
 export const question = z.object({
@@ -256,6 +258,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     aged: z.array(tyreAged).optional(),
     ofPartsOff: z.array(judged.pick({ id: true, kind: true, place: true, value: true, unit: true, typed: true })).optional(),
     fluids: z.array(fluidPut).optional(),
+    unknownFluids: z.array(fluidUnknown).optional(),
     batteries: z.array(z.object({ bike: z.string(), nickname: z.string(), kind: z.enum(EQUIPMENT.battery) })).optional(),
     fuel: z.array(fuel).optional(),
     leaks: z.array(leakOn.extend({ bike: z.string(), unit: z.string().nullable() })).optional(),
@@ -421,6 +424,7 @@ export const bikeShown = z.object({
   standing: standing.nullish(),
   pictured: z.boolean().optional(),
   brought: z.boolean().optional(),
+  brakesNow: z.enum(EQUIPMENT.brakeFluid).optional(),
   fluid: z
     .discriminatedUnion("of", [
       z.object({ of: z.literal("brakes"), now: z.enum(FLUID_NAMES), before: z.enum(FLUID_NAMES).nullable(), never: z.array(z.enum(FLUID_NAMES)) }),

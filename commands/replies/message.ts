@@ -153,8 +153,8 @@ export function answerInFull(outcome: MessageOutcome, words: Words): MessageAnsw
 }
 
 /** The bike on which a reading is near its limit or beyond, or may be, whose tyre leaks, or into which a fluid went that must not; null when none is. */
-function nicknameOfPressing({ judged = [], fluids = [], leaks = [], bikes }: Logged): string | null {
-  const wrong = fluids.find(({ worth }) => worth === null);
+function nicknameOfPressing({ judged = [], fluids = [], unknownFluids = [], leaks = [], bikes }: Logged): string | null {
+  const wrong = fluids.find(({ worth }) => worth === null) ?? unknownFluids[0];
   if (wrong !== undefined) return wrong.nickname;
   const pressing = judged.find(({ judgement, ifSo }) => callsForWork(judgement) || judgement.is === "near limit" || ifSo !== null);
   const bike = pressing?.bike ?? leaks[0]?.bike;
@@ -187,6 +187,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   if (topped) lines.push(words.workDetail.lookAtPads());
   if (clutch) lines.push(words.workDetail.lookForLeak());
   for (const fluid of outcome.fluids ?? []) lines.push(words.fluidPut(fluid));
+  for (const fluid of outcome.unknownFluids ?? []) lines.push(words.fluidUnknown(fluid));
   for (const put of outcome.batteries ?? []) lines.push(words.bikes.otherBattery(put));
   for (const used of outcome.fuel ?? []) lines.push(words.fuel.used(used, outcome.bikes.find(({ id }) => id === used.bike) ?? { unit: "km" }));
   if (outcome.unread !== undefined) lines.push(words.readings.unread(outcome.unread));

@@ -13,7 +13,7 @@ import type { BatteryPut } from "./battery-put.ts";
 import type { ConvertAnswer } from "./convert.ts";
 import type { DefectShown } from "./defect-shown.ts";
 import type { TyreAged } from "./fitted.ts";
-import type { FluidPut } from "./fluids.ts";
+import type { FluidPut, FluidUnknown } from "./fluids.ts";
 import type { FuelShown } from "./fuel.ts";
 import type { SetIndoors } from "./judge-tyres.ts";
 import type { JudgedOn } from "./judged.ts";
@@ -97,6 +97,8 @@ export type MessageOutcome =
       readonly ofPartsOff?: readonly Pick<Taken, "id" | "kind" | "place" | "value" | "unit" | "typed">[];
       /** Fluids put into brakes that are fitted with another. */
       readonly fluids?: readonly FluidPut[];
+      /** Fluids that are said to have gone into the brakes or the clutch, and that nobody here knows. */
+      readonly unknownFluids?: readonly FluidUnknown[];
       /** New batteries of another kind than their bike is entered with, to be entered with a press. */
       readonly batteries?: readonly BatteryPut[];
       /** What the fills of fuel among them come to. */

@@ -21,7 +21,7 @@ type Worn = {
   readonly since: Stretch;
   readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
 };
-type LeakTold =
+export type LeakTold =
   | { readonly is: "sound" | "leaks"; readonly per30days: number; readonly usual: number; readonly days: number }
   | {
       readonly is: "leak likely";
@@ -122,6 +122,8 @@ export const tyreWords = (p: Printer) => {
       if (leak.per30days <= 0 || lost === fine(0)) return `${capital(place)} tyre: no loss over ${leak.days} days once the weather is taken out.`;
       return `${capital(place)} tyre: loses about ${lost} in 30 days over ${leak.days} days once the weather is taken out, within what a sound tyre loses (up to ${fine(leak.usual)} in 30 days, common practice). Top it up cold.`;
     },
+    /** The same in a word, for where there is little room. */
+    leakShort: (place: string, leak: LeakTold): string => `${capital(place)} tyre: a slow leak${leak.is === "leak likely" ? " is likely" : ""}.`,
     dated: (tyre: Age): readonly string[] => {
       const { date, months } = tyre;
       const years = Math.floor(months / 12);
