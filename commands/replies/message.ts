@@ -180,7 +180,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   for (const tyre of outcome.aged ?? []) lines.push(words.tyres.aged(tyre));
   for (const defect of outcome.defects) {
     lines.push(words.defects.noted(defect));
-    if (defect.grade !== null && defect.from !== "verdict") lines.push(words.defects.graded(defect.grade));
+    if (defect.grade !== null && defect.from !== "verdict") lines.push(words.defects.graded(defect.grade, defect.kind));
   }
   for (const defect of outcome.closed) lines.push(words.defects.mended(defect));
   for (const { defect } of outcome.mayClose) lines.push(words.defects.closesIt(defect));

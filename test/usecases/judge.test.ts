@@ -274,7 +274,7 @@ describe("a chain's length", () => {
     expect(verdict(length(285, { pitches: 20 }), rig())).toBe("no such chain");
   });
   test("per cent are held against the bike's own longest length, whatever chain it is of, where that comes to the same", () => {
-    const percent = (value: number, specs: Spec[]) => judgeTaken(taken("chain elongation", value, { unit: "%" }), rig(specs));
+    const percent = (value: number, specs: Spec[]) => judgeTaken({ ...taken("chain elongation", value), unit: "%" as const }, rig(specs));
     // 317.5 mm are 20 pitches of 15.875 mm and 25 of 12.7 mm (ISO 606): of either 321 mm is 1.1 % longer.
     const own = [figure("chain length limit", null, 321)];
     expect(percent(0.75, own)).toMatchObject({ judgement: { is: "within" }, by: "spec" });
