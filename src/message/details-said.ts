@@ -31,17 +31,28 @@ export function withDetails(layout: Layout, clause: Clause, said: WorkSaid): Det
   const at = tokensOf(clause).filter((each) => !used.has(each) && !layout.taken.has(each));
   const by = shopSaid(layout, at, used);
   const quantities = quantitiesSaid(layout, at, used);
-  const parts = [...tyresSaid(layout, clause, at, first, used), ...fluidsSaid(layout, at, first, used), ...batterySaid(layout, clause, first, used)];
+  const battery = batterySaid(layout, clause, first, used);
+  const parts = [...tyresSaid(layout, clause, at, first, used), ...fluidsSaid(layout, at, first, used), ...battery];
   const cost = costSaid(layout, at, by !== null, used);
   const readings = freshSaid(layout, clause, at, first, used);
   const detail: WorkDetail = { quantities, parts, cost, by };
   if (quantities.length + parts.length === 0 && cost === null && by === null) return { work: { ...work, used }, readings };
   // What was said once belongs to the first job of the clause; who did it, to all of them.
-  const intents = work.intents.map(
-    (intent, n): RecordWork => (n === 0 ? { ...intent, detail } : by === null ? intent : { ...intent, detail: { ...NO_DETAIL, by } }),
-  );
-  return { work: { ...work, intents, used }, readings };
+  // "Swapped it for a lithium one": which battery it is, and no work of its own.
+  const isItsKind = ({ items, words }: RecordWork): boolean => battery.length > 0 && items.length === 0 && isBatteryKind(layout, words);
+  const intents = work.intents
+    .filter((intent) => !isItsKind(intent))
+    .map((intent, n): RecordWork => (n === 0 ? { ...intent, detail } : by === null ? intent : { ...intent, detail: { ...NO_DETAIL, by } }));
+  return { work: { ...work, intents, missing: work.missing.filter((intent) => !isItsKind(intent)), used }, readings };
 }
+
+const isBatteryKind = ({ known: { vocabulary } }: Layout, words: string): boolean => {
+  const left = words
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}-]+/u)
+    .filter((word) => !among(vocabulary.articles, word) && !among(vocabulary.refitted.one, word));
+  return Object.values(vocabulary.details.batteries).some((names) => names.includes(left.join(" ")));
+};
 
 /** "New tyres 120/70-17": one size is that of one tyre, and which one is asked. */
 function withOneSize(layout: Layout, clause: Part, work: WorkSaid): WorkSaid {

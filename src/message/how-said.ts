@@ -18,9 +18,22 @@ export const conditionsOf = (layout: Layout, part: Part, last: Part = part): rea
   ...new Set([...beside(layout, part), ...[part, last].flatMap((each) => behind(layout, each).flatMap((other) => beside(layout, other)))]),
 ];
 
-const beside = oncePerPart((layout: Layout, part: Part): readonly ConditionRead[] => [
-  ...new Set(phrasesInside(layout.phrases.condition, part).flatMap(({ are }) => are)),
-]);
+const beside = oncePerPart((layout: Layout, part: Part): readonly ConditionRead[] => {
+  const phrases = phrasesInside(layout.phrases.condition, part);
+  const charged = phrases.filter((phrase) => isPastCharge(layout, part, phrase));
+  const isOfCharge = ({ at, to, are }: Phrase<"condition">): boolean =>
+    are.includes("rested") && charged.some((phrase) => phrase.at > at && phrase.at - to <= REACH);
+  return [...new Set(phrases.flatMap((phrase): readonly ConditionRead[] => (charged.includes(phrase) ? ["charged"] : isOfCharge(phrase) ? [] : phrase.are)))];
+});
+
+/** "After a night on the charger": it was charged then, and has not rested since. */
+const isPastCharge = ({ tokens, known }: Layout, part: Part, { at, are }: Phrase<"condition">): boolean =>
+  are.includes("charged") ||
+  (are.includes("on the charger") &&
+    tokensOf({ from: Math.max(part.from, at - REACH), to: at - 1 }).some((each) => among(known.vocabulary.measuring.stood.after, wordAt(tokens, each))));
+
+/** Was a battery charged just before it was read, by what a part says? */
+export const saysCharged = (layout: Layout, part: Part): boolean => beside(layout, part).includes("charged");
 
 /** The parts that say how a part was read: itself, and those behind it. */
 export const howParts = (layout: Layout, part: Part, last: Part): readonly Part[] => [part, ...behind(layout, part), ...behind(layout, last)];
@@ -140,7 +153,7 @@ const saysOnlyHow = oncePerPart((layout: Layout, part: Part): boolean => {
 export function stoodHours(layout: Layout, parts: readonly Part[]): number | null {
   const { hours, minutes, spans } = layout.known.vocabulary.measuring;
   for (const part of parts) {
-    const rested = phrasesInside(layout.phrases.condition, part).filter(({ are }) => are.includes("rested"));
+    const rested = beside(layout, part).includes("rested") ? phrasesInside(layout.phrases.condition, part).filter(({ are }) => are.includes("rested")) : [];
     for (const at of tokensOf(part)) {
       const near = rested.some((phrase) => at >= phrase.at - REACH && at <= phrase.to + REACH);
       const token = layout.tokens[at];

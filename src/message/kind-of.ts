@@ -3,11 +3,12 @@
 import { dimensionOf, toCanonical } from "../core/quantity/units.ts";
 import { kindRow, type ReadingKind } from "../core/reading/kinds.ts";
 import { among } from "./among.ts";
+import { isOfCharging } from "./charged-said.ts";
 import type { Part } from "./clauses.ts";
 import { wordAt } from "./clauses.ts";
 import { namesThing } from "./defects-said.ts";
 import { unitAlone } from "./figures.ts";
-import { conditionsOf } from "./how-said.ts";
+import { conditionsOf, saysCharged } from "./how-said.ts";
 import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
 import { isPairAlone, type Measurable } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
@@ -19,7 +20,9 @@ export type KindWord = { readonly at: number; readonly are: readonly ReadingKind
 
 /** The kinds that a part names, in order. "Intake" names a valve, "cylinder" a compression. */
 export const kindWordsIn = oncePerPart((layout: Layout, part: Part): readonly KindWord[] => {
-  const named = phrasesInside(layout.phrases.kind, part).filter((word) => !layout.taken.has(word.at) && !isOtherBelt(layout, word));
+  const named = phrasesInside(layout.phrases.kind, part).filter(
+    (word) => !layout.taken.has(word.at) && !isOtherBelt(layout, word) && !isOfCharging(layout, word),
+  );
   const implied = phrasesInside(layout.phrases.place, part).flatMap(({ at, are }): KindWord[] =>
     are.some((place) => place === "intake" || place === "exhaust")
       ? [{ at, are: ["valve clearance"] }]
@@ -68,7 +71,16 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
       : carried.filter((kind) => canBe(kind, figure) && !isBareStrength(kind, figure) && !isElsewhere(layout, kind, figure));
   const [first] = found;
   if (first !== undefined) return settledBySaid(layout, figure, found).filter((kind) => isBelieved(layout, figure, kind));
-  return isOverruled(layout, figure, all) ? [] : withoutWord(layout, figure);
+  if (isOverruled(layout, figure, all)) return [];
+  return isOfCharge(layout, figure) ? ["battery voltage"] : withoutWord(layout, figure);
+}
+
+/** "12.2 before, 12.8 after charging": with nothing else named, what was charged is a battery. */
+function isOfCharge(layout: Layout, { part, units, value, token }: Measurable): boolean {
+  const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
+  const isVolts = units.length === 0 ? token.decimals > 0 && value > 5 && value < 15 : units.includes("V");
+  if (!isVolts || clause === undefined || !clause.parts.some((each) => saysCharged(layout, each))) return false;
+  return clause.parts.every((each) => kindWordsIn(layout, each).length === 0);
 }
 
 /** "Disc runout 0.2 mm". */
@@ -167,6 +179,7 @@ function settledBySaid(layout: Layout, figure: Measurable, kinds: readonly Readi
   const lining = liningOf(layout, part, kinds);
   if (lining !== null) return [lining];
   if (kinds.includes("chain length") && said(measuring.pitches)) return ["chain length"];
+  if (kinds.includes("battery voltage") && saysCharged(layout, part)) return ["battery voltage"];
   if (!kinds.includes("charging voltage")) return kinds;
   if (isRunning(layout, part)) return ["charging voltage"];
   return kinds.includes("battery voltage") && isRested(layout, part) ? ["battery voltage"] : kinds;

@@ -10,7 +10,7 @@ import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { countOf, partBefore, pitchesIn } from "./counted.ts";
 import { namesThing } from "./defects-said.ts";
 import { unitAlone } from "./figures.ts";
-import { conditionsOf, forceSaid, howParts, loadOf, stoodHours } from "./how-said.ts";
+import { conditionsOf, forceSaid, howParts, loadOf, saysCharged, stoodHours } from "./how-said.ts";
 import { isPlainPart, kindsOf, kindWordsIn, namesWheel } from "./kind-of.ts";
 import { bikeAt, dayAt, type Layout, type MeantDay, phrasesInside, type SaidAt } from "./layout.ts";
 import { type Measurable, measurablesIn } from "./measured-figures.ts";
@@ -36,7 +36,7 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
     const named = kindWordsIn(layout, part);
     const last = named.at(-1);
     // "Front pads 3 mm, rear tyre 4 mm": a part that names something else goes on with nothing.
-    if (named.length === 0 && namesThing(layout, part)) carried = [];
+    if (named.length === 0 && namesThing(layout, part) && !saysCharged(layout, part)) carried = [];
     const goesOn = named.length > 0 || !placedOnly || (namesWheel(layout, part) && isPlainPart(layout, part));
     // "Manual says 36 psi front, 42 rear": what goes on with nothing but figures and places is the manual's too.
     ofManual = isOfManual(layout, part) || (ofManual && named.length === 0 && isBare(layout, part));
@@ -182,12 +182,28 @@ function withStates(layout: Layout, said: readonly Said[]): readonly Said[] {
     }
     if (states[n] !== "found" && states[n + 1] === "left" && next?.kind === each.kind && isToward(layout, each.figure, next.figure)) states[n] = "found";
   });
+  // Of a battery what it showed before it was charged was found, and what it shows after was left.
+  const charged = said.map(({ kind, figure }) => kind === "battery voltage" && isAfterCharge(layout, figure, said));
+  if (charged.includes(true))
+    said.forEach(({ kind }, n) => {
+      if (charged[n] === true) states[n] = "left";
+      else if (kind === "battery voltage") states[n] ??= "found";
+    });
   const saidOf = new Set(said.map((each, n) => `${states[n] ?? ""}/${each.kind}`));
   return said.map((each, n) => {
     const state = states[n] ?? null;
     const other = state !== null && saidOf.has(`${state === "found" ? "left" : "found"}/${each.kind}`);
     return state !== null && (other || each.kind === "valve clearance") ? { ...each, state } : each;
   });
+}
+
+/** Is a charge said of this figure, and not of another of its part? */
+function isAfterCharge(layout: Layout, { at, part }: Measurable, said: readonly Said[]): boolean {
+  if (!saysCharged(layout, part)) return false;
+  const same = said.filter(({ figure }) => figure.part === part).map(({ figure }) => figure.at);
+  const phrase = phrasesInside(layout.phrases.condition, part).find(({ are }) => are.includes("charged") || are.includes("on the charger"));
+  if (same.length < 2 || phrase === undefined) return true;
+  return at === same.reduce((best, each) => (Math.abs(each - phrase.at) < Math.abs(best - phrase.at) ? each : best), at);
 }
 
 /** Does nothing but a word for what was left stand between two figures of one part? */

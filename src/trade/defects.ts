@@ -17,7 +17,7 @@ type DefectRow = {
   /** It may as well be right again with what is on, so a new one is not taken for granted where the words only name it. */
   readonly recovers?: true;
   /** Work that hides what was found and may leave its cause: whether it mends it is asked. */
-  readonly mayMend?: readonly StandardItemKey[];
+  readonly mayMend?: readonly (StandardItemKey | "battery.charge")[];
   /** Graded so by itself, whoever notes it; the owner may still grade it otherwise. */
   readonly always?: true;
   /** The line that it makes due by itself: what was seen says that the part is at its end. */
@@ -99,6 +99,7 @@ export const DEFECTS = {
     usual: "watch",
     caution: "battery",
     mends: ["battery.test"],
+    mayMend: ["battery.charge"],
     ofOld: ["battery.test"],
     recovers: true,
     source: PRACTICE,

@@ -58,7 +58,7 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
       const alarm = alarmOf(value, chemistry, freezes, air ?? null);
       // Nobody enters whether a battery with acid has three cells; four lithium cells so low are what they show.
       const sixVolts = alarm === "six volts" && chemistry !== "lithium";
-      const short = judgement.is === "cannot tell" && detail?.stood !== undefined;
+      const short = judgement.is === "cannot tell" && (detail?.stood !== undefined || detail?.conditions?.includes("charged") === true);
       return {
         judgement: sixVolts ? cannotTell("six volts") : short ? cannotTell("longer rest") : judgement,
         more: sixVolts ? { alarm } : { share: charge, freezes: callsForWork(judgement) ? freezes : null, air: air ?? null, alarm },

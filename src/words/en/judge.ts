@@ -167,6 +167,7 @@ const HOW: Record<ConditionRead | "rpm" | "pitches", string> = {
   idling: "Engine was idling",
   "under draw": "Current was drawn",
   "on the charger": "It was on the charger",
+  charged: "It had just been charged",
   "with backing plate": "Backing plate included",
   "bars straight": "Bars stood straight",
   rpm: "Say the engine speed",
