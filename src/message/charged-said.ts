@@ -2,17 +2,31 @@
 
 import { CHARGED } from "../core/battery/charged.ts";
 import type { RecordWork } from "../core/reading/intent.ts";
-import type { ReadingKind } from "../core/reading/kinds.ts";
 import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { saysCharged } from "./how-said.ts";
+import { kindWordsIn } from "./kind-of.ts";
 import { asSpan, bikeAt, dayAt, type Layout, phrasesInside } from "./layout.ts";
+import type { Measurable } from "./measured-figures.ts";
 import { tokensOf } from "./pieces.ts";
 import { segmentsOf } from "./refit-said.ts";
 
-/** "12.8 V after charging": what was done before it, and not what it shows while it charges. */
-export const isOfCharging = ({ tokens, phrases, known }: Layout, { at, are }: { readonly at: number; readonly are: readonly ReadingKind[] }): boolean =>
-  (are.includes("charging voltage") && among(known.vocabulary.measuring.stood.before, wordAt(tokens, at - 1))) ||
-  phrases.condition.some((phrase) => phrase.are.includes("charged") && at >= phrase.at && at <= phrase.to);
+/** "12.2 before, 12.8 after charging": with nothing else named, what was charged is a battery. */
+export function isOfCharge(layout: Layout, { part, units, value, token }: Measurable): boolean {
+  const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
+  const isVolts = units.length === 0 ? token.decimals > 0 && value > 5 && value < 15 : units.includes("V");
+  if (!isVolts || clause === undefined || !clause.parts.some((each) => saysCharged(layout, each))) return false;
+  return clause.parts.every((each) => kindWordsIn(layout, each).length === 0);
+}
+
+/** Is a charge said of this figure, and not of another of its part? */
+export function isAfterCharge(layout: Layout, { at, part }: Measurable, said: readonly { readonly figure: Measurable }[]): boolean {
+  if (!saysCharged(layout, part)) return false;
+  const same = said.filter(({ figure }) => figure.part === part).map(({ figure }) => figure.at);
+  const phrase = phrasesInside(layout.phrases.condition, part).find(({ are }) => are.includes("charged") || are.includes("on the charger"));
+  if (same.length < 2 || phrase === undefined) return true;
+  return at === same.reduce((best, each) => (Math.abs(each - phrase.at) < Math.abs(best - phrase.at) ? each : best), at);
+}
 
 /** What a clause says was charged, each a job of its own; `used`: the tokens that said so; `rest`: the clause without them. */
 export function chargedSaid(

@@ -1,12 +1,14 @@
 // How something was read: cold, upright, rested, two-up; said beside the figure, or by itself behind it or before it: "12.6 V, rested", "two-up: rear 42 psi".
 
+import { daysBetween } from "../core/calendar/arithmetic.ts";
 import type { BikeId } from "../core/ids.ts";
 import { dimensionOf } from "../core/quantity/units.ts";
 import type { ConditionRead } from "../core/reading/detail.ts";
+import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { SpecUse } from "../core/spec/spec.ts";
 import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
-import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
+import { bikeAt, inside, isSince, type Layout, phrasesInside } from "./layout.ts";
 import type { Phrase } from "./phrases.ts";
 import { isAnd, oncePerPart, tokensOf } from "./pieces.ts";
 
@@ -17,6 +19,26 @@ import { isAnd, oncePerPart, tokensOf } from "./pieces.ts";
 export const conditionsOf = (layout: Layout, part: Part, last: Part = part): readonly ConditionRead[] => [
   ...new Set([...beside(layout, part), ...[part, last].flatMap((each) => behind(layout, each).flatMap((other) => beside(layout, other)))]),
 ];
+
+/** Was a tyre read warm, by what a message says of it? "Front 34 psi cold, rear 44 psi hot": what is said of one figure is of no other. */
+export function isWarmAt(layout: Layout, part: Part, at: number): boolean {
+  if (layout.warm.length === 0) return false;
+  const said = phrasesInside(layout.phrases.condition, part).filter(({ are }) => are.includes("cold") || are.includes("warm"));
+  if (said.length === 0) return true;
+  if (said.every(({ are }) => are.includes("cold"))) return layout.warm.some((warm) => !isOfOtherFigure(layout, part, warm));
+  const figures = tokensOf(part).filter((each) => isFigure(layout, each));
+  const next = figures.find((each) => each > at) ?? part.to + 1;
+  const before = figures.findLast((each) => each < at) ?? part.from - 1;
+  const leads = (said[0]?.at ?? 0) < (figures[0] ?? 0);
+  const own = leads ? said.findLast((each) => each.at > before && each.at < at) : said.find((each) => each.at > at && each.at < next);
+  return own?.are.includes("cold") !== true;
+}
+
+/** Does a word stand in another part than one, beside a figure of its own? */
+function isOfOtherFigure(layout: Layout, part: Part, at: number): boolean {
+  const own = layout.clauses.flatMap(({ parts }) => parts).find(({ from, to }) => at >= from && at <= to);
+  return own !== undefined && own !== part && tokensOf(own).some((each) => isFigure(layout, each));
+}
 
 const beside = oncePerPart((layout: Layout, part: Part): readonly ConditionRead[] => {
   const phrases = phrasesInside(layout.phrases.condition, part);
@@ -34,6 +56,11 @@ const isPastCharge = ({ tokens, known }: Layout, part: Part, { at, are }: Phrase
 
 /** Was a battery charged just before it was read, by what a part says? */
 export const saysCharged = (layout: Layout, part: Part): boolean => beside(layout, part).includes("charged");
+
+/** "12.8 V after charging": what was done before it, and not what it shows while it charges. */
+export const isOfCharging = ({ tokens, phrases, known }: Layout, { at, are }: { readonly at: number; readonly are: readonly ReadingKind[] }): boolean =>
+  (are.includes("charging voltage") && among(known.vocabulary.measuring.stood.before, wordAt(tokens, at - 1))) ||
+  phrases.condition.some((phrase) => phrase.are.includes("charged") && at >= phrase.at && at <= phrase.to);
 
 /** The parts that say how a part was read: itself, and those behind it. */
 export const howParts = (layout: Layout, part: Part, last: Part): readonly Part[] => [part, ...behind(layout, part), ...behind(layout, last)];
@@ -143,6 +170,7 @@ const saysOnlyHow = oncePerPart((layout: Layout, part: Part): boolean => {
   const lists = [onBike, hours, minutes, forces, ...(phrases.length > 0 ? [] : [around, articles, stood.words, stood.after])];
   return tokensOf(part).every((at) => {
     if (phrases.some((phrase) => at >= phrase.at && at <= phrase.to) || isAnd(layout, at)) return true;
+    if (layout.dates.some((dated) => at >= dated.from && at <= dated.to && isSince(layout, dated))) return true;
     const word = wordAt(layout.tokens, at);
     if (layout.tokens[at]?.is === "number") return isAmount(at);
     return !layout.taken.has(at) && (word === null || under(spans, word) !== undefined || lists.some((list) => among(list, word)));
@@ -153,6 +181,9 @@ const saysOnlyHow = oncePerPart((layout: Layout, part: Part): boolean => {
 export function stoodHours(layout: Layout, parts: readonly Part[]): number | null {
   const { hours, minutes, spans } = layout.known.vocabulary.measuring;
   for (const part of parts) {
+    const since = layout.dates.find((dated) => inside(dated, part) && isSince(layout, dated));
+    const day = since?.options[0] ?? since?.span?.to;
+    if (day !== undefined) return daysBetween(day, layout.known.today) * 24;
     const rested = beside(layout, part).includes("rested") ? phrasesInside(layout.phrases.condition, part).filter(({ are }) => are.includes("rested")) : [];
     for (const at of tokensOf(part)) {
       const near = rested.some((phrase) => at >= phrase.at - REACH && at <= phrase.to + REACH);

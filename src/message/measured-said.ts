@@ -6,14 +6,15 @@ import type { Gap, LogReading } from "../core/reading/intent.ts";
 import { kindRow, type Place, type ReadingKind } from "../core/reading/kinds.ts";
 import { CALIPERS, ENDS } from "../core/reading/places.ts";
 import { among, under } from "./among.ts";
+import { isAfterCharge, isOfCharge } from "./charged-said.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { countOf, partBefore, pitchesIn } from "./counted.ts";
 import { namesThing } from "./defects-said.ts";
 import { unitAlone } from "./figures.ts";
-import { conditionsOf, forceSaid, howParts, loadOf, saysCharged, stoodHours } from "./how-said.ts";
+import { conditionsOf, forceSaid, howParts, isWarmAt, loadOf, saysCharged, stoodHours } from "./how-said.ts";
 import { isPlainPart, kindsOf, kindWordsIn, namesWheel } from "./kind-of.ts";
 import { bikeAt, dayAt, type Layout, type MeantDay, phrasesInside, type SaidAt } from "./layout.ts";
-import { type Measurable, measurablesIn } from "./measured-figures.ts";
+import { boundOf, type Measurable, measurablesIn } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
 import { isAnd, isVerb, tokensOf } from "./pieces.ts";
 import { type Kinded, placesOf, type Where } from "./placed.ts";
@@ -42,7 +43,7 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
     ofManual = isOfManual(layout, part) || (ofManual && named.length === 0 && isBare(layout, part));
     const figures = ofManual ? [] : measurablesIn(layout, part, isTaken, named.length + carried.length > 0);
     for (const figure of figures) {
-      const kinds = kindsOf(layout, figure, figures, goesOn ? carried : []);
+      const kinds: readonly ReadingKind[] = isOfCharge(layout, figure) ? ["battery voltage"] : kindsOf(layout, figure, figures, goesOn ? carried : []);
       const last = said.at(-1);
       if (last !== undefined && kinds.length === 0 && figure.units.length === 0 && isCorrection(layout, figure)) {
         said[said.length - 1] = { ...last, or: figure.value };
@@ -164,9 +165,9 @@ function areJoined(layout: Layout, a: Measurable, b: Measurable): boolean {
   return true;
 }
 const isAcross = (layout: Layout, at: number): boolean => {
-  const { joins, articles, at: atWords, onBike, measuring } = layout.known.vocabulary;
+  const { joins, articles, at: atWords, onBike, details, measuring } = layout.known.vocabulary;
   const word = wordAt(layout.tokens, at) ?? "";
-  return [joins, articles, atWords, onBike, measuring.levels.between, measuring.across].some((list) => among(list, word));
+  return [joins, articles, atWords, onBike, details.within, measuring.levels.between, measuring.across].some((list) => among(list, word));
 };
 
 /** "Found" and "left", "was" and "now": only where both are said, or of a clearance. */
@@ -195,15 +196,6 @@ function withStates(layout: Layout, said: readonly Said[]): readonly Said[] {
     const other = state !== null && saidOf.has(`${state === "found" ? "left" : "found"}/${each.kind}`);
     return state !== null && (other || each.kind === "valve clearance") ? { ...each, state } : each;
   });
-}
-
-/** Is a charge said of this figure, and not of another of its part? */
-function isAfterCharge(layout: Layout, { at, part }: Measurable, said: readonly Said[]): boolean {
-  if (!saysCharged(layout, part)) return false;
-  const same = said.filter(({ figure }) => figure.part === part).map(({ figure }) => figure.at);
-  const phrase = phrasesInside(layout.phrases.condition, part).find(({ are }) => are.includes("charged") || are.includes("on the charger"));
-  if (same.length < 2 || phrase === undefined) return true;
-  return at === same.reduce((best, each) => (Math.abs(each - phrase.at) < Math.abs(best - phrase.at) ? each : best), at);
 }
 
 /** Does nothing but a word for what was left stand between two figures of one part? */
@@ -272,8 +264,9 @@ function one(layout: Layout, said: Said, place: Place | null, inherited: UnitId 
     ...(unit === null ? [{ need: "unit" as const, options }] : []),
     ...(numbers.length === 0 ? [] : [{ need: "number" as const, options: numbers }]),
     ...dayGaps(layout, figure.part, day),
+    ...boundGaps(layout, figure),
     ...(kind === "cold pressure" && layout.airs?.is === "unsure" ? [{ need: "sure" as const, because: "two temperatures" as const }] : []),
-    ...(kind === "cold pressure" && layout.warm ? [{ need: "sure" as const, because: "warm" as const }] : []),
+    ...(kind === "cold pressure" && isWarmAt(layout, figure.part, figure.at) ? [{ need: "sure" as const, because: "warm" as const }] : []),
   ];
   return {
     do: "log reading",
@@ -287,6 +280,12 @@ function one(layout: Layout, said: Said, place: Place | null, inherited: UnitId 
     ...(Object.keys(detail).length === 0 ? {} : { detail }),
     gaps,
   };
+}
+
+/** "Less than 1 mm": what was read is not said. */
+function boundGaps(layout: Layout, figure: Measurable): readonly Gap[] {
+  const bound = boundOf(layout, figure);
+  return bound === null ? [] : [{ need: "sure", because: bound }];
 }
 
 /** What is open about the day of a reading. */
@@ -319,7 +318,7 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
   const how = howParts(layout, part, shared.at(-1) ?? part);
   const earlier = partBefore(layout, part, kind);
   const stood = kind === "battery voltage" ? stoodHours(layout, [...how, ...earlier]) : null;
-  const said = conditionsOf(layout, part, shared.at(-1)).filter((each) => saysSomething(kind, each));
+  const said = conditionsOf(layout, part, shared.at(-1)).filter((each) => saysSomething(kind, each) && !(each === "cold" && isWarmAt(layout, part, figure.at)));
   // "Stood 2 days" says that it was rested, and for how long.
   const conditions = stood === null || said.includes("rested") ? said : [...said, "rested" as const];
   const load = BY_LOAD.includes(kind) ? loadOf(layout, part, figure.at, shared.at(-1)) : null;

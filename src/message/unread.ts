@@ -63,7 +63,8 @@ function toldIn(text: string, those: ReadonlySet<string>): Uint8Array {
 /** Does a part name something of the bike, in few words, and not only how something was read? */
 function speaksOfBike(layout: Layout, part: Part): boolean {
   const words = tokensOf(part).filter((at) => wordAt(layout.tokens, at) !== null);
-  if (words.length === 0 || words.length > MOST_WORDS) return false;
+  // "Tyre temperature 45 °C": all of it is accounted for.
+  if (words.length === 0 || words.length > MOST_WORDS || words.every((at) => layout.taken.has(at))) return false;
   const { condition, fill, load, spec } = layout.phrases;
   // "Stamped 6.0", "backing plate 4 mm": a figure of a limit or a manual is told back, as /spec takes it.
   const figures = tokensOf(part).some((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at));

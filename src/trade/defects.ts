@@ -261,6 +261,8 @@ export const DEFECTS = {
   "worn rear pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["rear-pads.measure"], ofOld: ["rear-pads.measure"], source: PRACTICE },
   "worn front shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["front-shoes.measure"], ofOld: ["front-shoes.measure"], source: PRACTICE },
   "worn rear shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["rear-shoes.measure"], ofOld: ["rear-shoes.measure"], source: PRACTICE },
+  "worn front drum": { system: "brakes", ...STOPS, caution: "drum dust", mends: [], mayMend: ["front-shoes.measure"], source: PRACTICE },
+  "worn rear drum": { system: "brakes", ...STOPS, caution: "drum dust", mends: [], mayMend: ["rear-shoes.measure"], source: PRACTICE },
   "worn disc": {
     system: "brakes",
     usual: "do not ride",
@@ -286,6 +288,11 @@ export const DEFECTS = {
   "no throttle play": { system: "controls", usual: "do not ride", caution: "throttle", mends: ["throttle-cable.adjust"], source: PRACTICE },
   "low engine oil": { system: "engine", usual: "do not ride", caution: "hot", mends: ["engine-oil.inspect", "engine-oil.replace"], source: PRACTICE },
   // Found by what was put in.
+  // Rubber that the wrong fluid has reached swells or goes soft: new fluid alone leaves it so, and whether more was renewed is asked.
+  "attacked brake seals": {
+    ...{ system: "brakes", ...STOPS, caution: "brake fluid", mends: [], mayMend: ["brake-fluid.replace", "brake-hoses.replace"], source: PRACTICE },
+  },
+  "attacked clutch seals": { system: "clutch and gearbox", ...STOPS, caution: "brake fluid", mends: [], mayMend: ["clutch-fluid.replace"], source: PRACTICE },
   "mixed clutch fluid": { system: "clutch and gearbox", usual: "do not ride", caution: "brake fluid", mends: ["clutch-fluid.replace"], source: PRACTICE },
   "mixed brake fluid": { system: "brakes", usual: "do not ride", caution: "brake fluid", mends: ["brake-fluid.replace"], source: PRACTICE },
 } as const satisfies Record<string, DefectRow>;

@@ -7,8 +7,7 @@ import type { Taken } from "../core/schedule/measured.ts";
 import { ELONGATION } from "../trade/chain.ts";
 import type { JudgedRow } from "../trade/judged.ts";
 import { type Figure, figureOf, shareOf } from "./figures.ts";
-import type { Found } from "./judge-kinds.ts";
-import type { Rig } from "./judged.ts";
+import type { Found, Rig } from "./judged.ts";
 import { specFor } from "./specs.ts";
 
 /** A manual's own length is over the pitches that it counts: where those are not known, only a reading of about that length can be held against it. Share. */

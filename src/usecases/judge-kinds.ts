@@ -15,25 +15,21 @@ import {
   FREEZES_NEAR,
   FREEZING,
   GRAVITY,
+  METER_OFF,
   MORE_THAN_FLAT,
   NO_SLOWER,
   REST_TABLES,
   RESTED_HOURS,
   SIX_VOLTS,
+  SIX_VOLTS_CHARGING,
 } from "../trade/battery.ts";
 import { GLYCOL_FREEZES, MOST_GLYCOL } from "../trade/coolant.ts";
 import { FULL_MARK, type JudgedKind, type JudgedRow } from "../trade/judged.ts";
 import { FLAT_BELOW, MOST_OVER, PRESSURE_RULE } from "../trade/tyres.ts";
 import { type Figure, limitOf, shareOf } from "./figures.ts";
 import { chainElongation, chainLength } from "./judge-chain.ts";
-import type { Alarm, Judged, Rig } from "./judged.ts";
+import type { Alarm, Found, Rig } from "./judged.ts";
 import { leastOwn, treadBy, treadLimit } from "./tread-limit.ts";
-
-/** What came of one, with what its kind tells besides. */
-export type Found = {
-  readonly judgement: Judgement;
-  readonly more?: Partial<Pick<Judged, "by" | "add" | "share" | "miscounted" | "freezes" | "air" | "alarm" | "indoors" | "ifSo">>;
-};
 
 /** @param own the bike's own figure for it, null where none is entered */
 export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | null, rig: Rig): Found {
@@ -66,8 +62,10 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
     }
     case "charging voltage": {
       const chemistry = chemistryOf(rig);
-      const limit = own !== null ? limitOf(own, row) : chemistry === null ? null : CHARGING[chemistry];
+      const limit = own !== null ? chargingBy(own, row, chemistry) : chemistry === null ? null : CHARGING[chemistry];
       if (limit === null) return { judgement: cannotTell("chemistry") };
+      // What no circuit of 12 V shows, however it fails, one of 6 V charges with.
+      if (own === null && value <= SIX_VOLTS_CHARGING && chemistry !== "lithium") return { judgement: cannotTell("six volts") };
       const judgement = judge(value, limit, row.fine);
       // Idling it may rest below the window; above it is too high at any speed.
       if (judgement.is === "beyond limit" && judgement.side === "high") return { judgement };
@@ -108,6 +106,19 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
       return { judgement: isWithPlate(taken) && !callsForWork(judgement) ? cannotTell("lining alone") : judgement };
     }
   }
+}
+
+/** A window taken around a single figure goes no higher than what its kind of battery bears, nor lower than the least that charges it, unless the figure itself does: then by no more than a meter may be off. */
+function chargingBy(own: Figure, row: JudgedRow, chemistry: Chemistry | null): Limit {
+  const limit = limitOf(own, row);
+  if (limit.nominal === undefined || chemistry === null) return limit;
+  const { min, max } = CHARGING[chemistry];
+  const [low, high] = [limit.min ?? limit.nominal, limit.max ?? limit.nominal];
+  return {
+    ...limit,
+    min: Math.min(limit.nominal - METER_OFF, Math.max(low, min ?? low)),
+    max: Math.max(limit.nominal + METER_OFF, Math.min(high, max ?? high)),
+  };
 }
 
 /** A pressure read in a garage that is warmer than the road is judged as it will be out there. */

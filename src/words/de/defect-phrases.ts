@@ -589,6 +589,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "worn shoes": [{ things: SHOES, signs: WORN_LINING, signLast: true }],
     "worn front shoes": [],
     "worn rear shoes": [],
+    "worn front drum": [],
+    "worn rear drum": [],
     "worn disc": [{ things: DISC, signs: [...WORN_LINING, ...has("grat")], signLast: true }],
     "low brake fluid": [],
     "low front brake fluid": [],
@@ -605,6 +607,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     // The word for it is also that of the drive belt.
     "timing belt": [],
     "tight valve": [{ things: ["ventile", "auslassventile", "einlassventile", "ventilspiel"], signs: ["zu eng", "zu klein", "zu stramm"], signLast: true }],
+    "attacked brake seals": [],
+    "attacked clutch seals": [],
     "mixed brake fluid": [],
     "mixed clutch fluid": [],
     // By what the bike is fitted with.

@@ -109,9 +109,7 @@ const OF_TYRES = ["squared-off tyre", "cracked tyre", "damaged tyre", "plugged t
 const OF_LININGS = ["damaged brake", "soft brake", "brake noise", "dragging brake"] as const;
 const OF_BATTERY = ["damaged battery", "flat battery", "not charging"] as const;
 /** What goes with the old fluid and the air in it; the same in every language. */
-export const BY_BLEEDING = [
-  ...["soft brake", "odd brake", "old brake fluid", "mixed brake fluid", "mixed clutch fluid", "dragging clutch", "slipping clutch"],
-] as const satisfies readonly DefectKind[];
+export const BY_BLEEDING = [...["soft brake", "odd brake", "old brake fluid", "dragging clutch", "slipping clutch"]] as const satisfies readonly DefectKind[];
 /** What a sign is of that stands beside a reading and names no thing; the same in every language. */
 export const BESIDE = {
   "cold pressure": OF_TYRES,
@@ -616,6 +614,8 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "worn shoes": [{ things: SHOES, signs: WORN_PADS, signLast: true }],
     "worn front shoes": [],
     "worn rear shoes": [],
+    "worn front drum": [],
+    "worn rear drum": [],
     "worn disc": [{ things: DISC, signs: [...DONE_FOR, "lipped", "has a lip", "thin", "too thin"], signLast: true }],
     "low brake fluid": [],
     "low front brake fluid": [],
@@ -632,6 +632,8 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       { things: NO_PLAY, signs: ["throttle", "throttle grip", "throttle cable"] },
     ],
     "low engine oil": [],
+    "attacked brake seals": [],
+    "attacked clutch seals": [],
     "mixed brake fluid": [],
     "mixed clutch fluid": [],
     // By what the bike is fitted with.
