@@ -55,12 +55,12 @@ export function chargedSaid(
 
 function saysWasCharged(layout: Layout, part: Part): boolean {
   const { tokens, known } = layout;
-  const { battery, past, put, not } = known.vocabulary.measuring.charge;
+  const { battery, past, put, not, has } = known.vocabulary.measuring.charge;
   const words = tokensOf(part).map((at) => wordAt(tokens, at));
   const says = (list: readonly string[]): boolean => words.some((word) => among(list, word));
   if (!says(battery) || says(not) || isAsked(layout, part)) return false;
-  // "Fitted a charged battery": which one it was, and nobody says when.
-  const isDone = words.some((word, n) => among(past, word) && (n === 0 || !among(battery, words[n + 1] ?? null)));
+  // "Fitted a charged battery", "it is charged": how it is, and nobody says when it was done.
+  const isDone = words.some((word, n) => among(past, word) && (n === 0 || !among(battery, words[n + 1] ?? null)) && !among(has, words[n - 1] ?? null));
   const isOn = phrasesInside(layout.phrases.condition, part).some(({ are }) => are.includes("on the charger"));
   return isDone || (isOn && says(put));
 }

@@ -43,8 +43,8 @@ function isOfOtherFigure(layout: Layout, part: Part, at: number): boolean {
 const beside = oncePerPart((layout: Layout, part: Part): readonly ConditionRead[] => {
   const phrases = phrasesInside(layout.phrases.condition, part);
   const charged = phrases.filter((phrase) => isPastCharge(layout, part, phrase));
-  const isOfCharge = ({ at, to, are }: Phrase<"condition">): boolean =>
-    are.includes("rested") && charged.some((phrase) => phrase.at > at && phrase.at - to <= REACH);
+  const isOfCharge = ({ to, are }: Phrase<"condition">): boolean =>
+    are.includes("rested") && charged.some((phrase) => phrase.at === to + 1 && phrase.are.includes("on the charger"));
   return [...new Set(phrases.flatMap((phrase): readonly ConditionRead[] => (charged.includes(phrase) ? ["charged"] : isOfCharge(phrase) ? [] : phrase.are)))];
 });
 

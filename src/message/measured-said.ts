@@ -318,7 +318,11 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
   const how = howParts(layout, part, shared.at(-1) ?? part);
   const earlier = partBefore(layout, part, kind);
   const stood = kind === "battery voltage" ? stoodHours(layout, [...how, ...earlier]) : null;
-  const said = conditionsOf(layout, part, shared.at(-1)).filter((each) => saysSomething(kind, each) && !(each === "cold" && isWarmAt(layout, part, figure.at)));
+  const heard = conditionsOf(layout, part, shared.at(-1)).filter(
+    (each) => saysSomething(kind, each) && !(each === "cold" && isWarmAt(layout, part, figure.at)),
+  );
+  // Well rested it is, no matter that it was charged before.
+  const said = stood !== null || heard.includes("rested") ? heard.filter((each) => each !== "charged") : heard;
   // "Stood 2 days" says that it was rested, and for how long.
   const conditions = stood === null || said.includes("rested") ? said : [...said, "rested" as const];
   const load = BY_LOAD.includes(kind) ? loadOf(layout, part, figure.at, shared.at(-1)) : null;
