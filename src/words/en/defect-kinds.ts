@@ -67,6 +67,7 @@ export const ENGLISH_DEFECTS = {
   "worn shoes": "Do not ride: what is left stops badly and then scores the drum. Measure what is left, front and rear.",
   "worn front tyre": "Do not ride on it: worn that far it lets go in the wet, and takes a nail sooner. A new tyre closes it.",
   "worn rear tyre": "Do not ride on it: worn that far it lets go in the wet, and takes a nail sooner. A new tyre closes it.",
+  "worn sidecar tyre": "Do not ride on it: worn that far it lets go in the wet, and takes a nail sooner. A new tyre closes it.",
   "worn front pads": "Do not ride: what is left stops badly and then scores the disc. New pads close it.",
   "worn rear pads": "Do not ride: what is left stops badly and then scores the disc. New pads close it.",
   "worn front shoes": "Do not ride: what is left stops badly and then scores the drum. New shoes close it.",
