@@ -274,6 +274,10 @@ export const messageOutcome = z.discriminatedUnion("is", [
   }),
   z.object({ is: z.literal("specs"), answers: z.array(z.looseObject({ bike: z.string(), nickname: z.string() })) }),
   z.object({ is: z.literal("indoors"), answer: z.looseObject({ garageIs: z.string(), set: z.number() }) }),
+  z.object({
+    is: z.literal("battery told"),
+    bikes: z.array(z.object({ bike: z.string(), nickname: z.string(), kind: z.enum(EQUIPMENT.battery), other: z.boolean() })),
+  }),
   z.object({ is: z.literal("not indoors"), why: z.looseObject({ why: z.string() }) }),
   z.object({ is: z.literal("how to"), kinds: z.array(kind) }),
   z.object({
@@ -425,6 +429,7 @@ export const bikeShown = z.object({
   standing: standing.nullish(),
   pictured: z.boolean().optional(),
   brought: z.boolean().optional(),
+  brakesNow: z.enum(EQUIPMENT.brakeFluid).optional(),
   fluid: z
     .discriminatedUnion("of", [
       z.object({ of: z.literal("brakes"), now: z.enum(FLUID_NAMES), before: z.enum(FLUID_NAMES).nullable(), never: z.array(z.enum(FLUID_NAMES)) }),

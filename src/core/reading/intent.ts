@@ -121,6 +121,7 @@ export type Gap =
         | "code to come"
         | "code after fitting"
         | "year alone"
+        | "not fitted"
         | "two temperatures"
         | "less than"
         | "more than";

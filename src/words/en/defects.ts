@@ -56,7 +56,7 @@ export const defectWords = (p: Printer) => {
     due: (d: SaidDefect, today: LocalDate): string => `${capital(heading(d.grade))}: “${d.words}”, ${when(d, today)}.${after(sentence(d.kind))}`,
     /** Just noted. */
     noted: (d: SaidDefect): string =>
-      `${d.nickname}: “${d.words}”. Noted.${after(sentence(d.kind))}${
+      `${d.nickname}: “${d.words}”. Noted.${after(sentence(d.kind))}${d.from === "verdict" && d.grade === "do not ride" ? " Until then it stands first on /due." : ""}${
         d.lacks === undefined
           ? ""
           : ` By my record ${d.nickname} is fitted otherwise (${PART_NAMES[d.lacks.part]}: ${d.lacks.is}). If that is not so: /bike fitted bike:${d.nickname} part:${PART_NAMES[d.lacks.part]} choice:${d.lacks.wants}; if it is of another bike, undo this and say it with that one's name.`
@@ -72,10 +72,15 @@ export const defectWords = (p: Printer) => {
           return `${d.nickname}: “${d.words}” was taken back.`;
       }
     },
-    graded: (grade: Grade): string =>
-      grade === "do not ride" ? "It stays first on /due until work closes it." : "It stays on /due, to be watched, until work closes it.",
+    /** Watched against what its sentence says, that is its owner's choice. */
+    graded: (grade: Grade, kind: string | null): string =>
+      grade === "do not ride"
+        ? "It stays first on /due until work closes it."
+        : sentence(kind)?.startsWith("Do not ride") === true
+          ? "You chose to watch it; what is said of it above stays so. It stays on /due until work closes it."
+          : "It stays on /due, to be watched, until work closes it.",
     nothing: (d: SaidDefect): string =>
-      `${d.nickname}: “${d.words}” is closed${d.closedBecause === null ? "" : `: ${d.closedBecause}`}. The record of it stays.${d.from === "verdict" ? " What was read still counts until the right figure is logged: the next reading there takes its place." : ""}`,
+      `${d.nickname}: “${d.words}” is closed${d.closedBecause === null ? "" : `: ${d.closedBecause}`}. The record of it stays.${d.from === "verdict" ? " What was read still counts until the right figure is logged: the next reading there takes its place. If it was misread, take it back, and what it made due is as it was." : ""}`,
     /** The form behind "mended". */
     mendedForm: {
       title: MENDED,
@@ -114,6 +119,8 @@ export const defectWords = (p: Printer) => {
       note: "Note it",
       show: (d: SaidDefect): string => fitting(`${d.nickname}: ${d.words}`),
       closes: (words: string): string => fitting(`Closes: ${words}`),
+      /** A figure that was misread. */
+      takeBack: (reading: string): string => fitting(`Take back: ${reading}`),
       why: "What was it?",
       whyHint: "Such as: lever had been left adjusted wide",
     },
