@@ -356,7 +356,6 @@ export const ENGLISH_PARTS_GONE: Partial<Readonly<Record<DefectKind, readonly De
 
 /** Phrases that say it by themselves. */
 export const ENGLISH_GONE_WHOLE: Partial<Readonly<Record<DefectKind, readonly string[]>>> = {
-  puncture: ["losing air", "loses air"],
   "low rear brake fluid": [
     "no fluid in the rear brake",
     "no fluid in the rear brake reservoir",
