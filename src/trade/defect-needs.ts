@@ -36,6 +36,7 @@ const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = 
   "worn tyre": ["tyre"],
   "worn front tyre": ["front tyre"],
   "worn rear tyre": ["rear tyre"],
+  "worn sidecar tyre": ["sidecar tyre"],
   "worn front pads": ["front brake pads"],
   "worn rear pads": ["rear brake pads"],
   "worn front shoes": ["front brake shoes"],

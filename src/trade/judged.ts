@@ -119,9 +119,9 @@ const level = (more: Partial<JudgedRow>): JudgedRow =>
 export const JUDGED = {
   tread: row({
     ...{ fine: 0.1, near: 0.8, doNotRide: true, wears: true, grows: 1, caution: "tyres", usual: BARS },
-    specs: { front: "front tread limit", rear: "rear tread limit" },
-    items: { front: "front-tread.measure", rear: "rear-tread.measure" },
-    defects: { front: "worn front tyre", rear: "worn rear tyre" },
+    specs: { front: "front tread limit", rear: "rear tread limit", sidecar: "sidecar tread limit" },
+    items: { front: "front-tread.measure", rear: "rear-tread.measure", sidecar: "sidecar-tread.measure" },
+    defects: { front: "worn front tyre", rear: "worn rear tyre", sidecar: "worn sidecar tyre" },
   }),
   "cold pressure": row({
     ...{ fine: 3.5, doNotRide: true, setRight: true, caution: "tyres" },

@@ -105,8 +105,10 @@ const ROWS = {
   "sidecar tyre pressure": pressure({ fits: SIDECAR }),
   "front tyre size": words("wheels and tyres", { sizes: ["length"], byPage: true, caution: "tyres" }),
   "rear tyre size": words("wheels and tyres", { sizes: ["length"], byPage: true, caution: "tyres" }),
+  "sidecar tyre size": words("wheels and tyres", { sizes: ["length"], byPage: true, fits: SIDECAR, caution: "tyres" }),
   "front tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, caution: "tyres" }),
   "rear tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, caution: "tyres" }),
+  "sidecar tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, fits: SIDECAR, caution: "tyres" }),
   // What the rider's own tool roll must hold.
   "axle sockets": words("wheels and tyres", { sizes: ["length"] }),
   "front axle torque": torque("wheels and tyres", { plausible: [20, 180], byPage: true, afterwards: "pump brake" }),

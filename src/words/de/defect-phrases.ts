@@ -598,6 +598,7 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "wrong front pressure": [],
     "wrong rear pressure": [],
     "wrong sidecar pressure": [],
+    "worn sidecar tyre": [],
     "slack chain": [],
     "tight chain": [],
     "slack belt": [],

@@ -67,6 +67,7 @@ export const ENGLISH_DEFECTS = {
   "worn shoes": "Do not ride: what is left stops badly and then scores the drum. Measure what is left, front and rear.",
   "worn front tyre": "It stands first on /due until a new tyre is on.",
   "worn rear tyre": "It stands first on /due until a new tyre is on.",
+  "worn sidecar tyre": "It stands first on /due until a new tyre is on.",
   "worn front pads": "It stands first on /due until new pads are in.",
   "worn rear pads": "It stands first on /due until new pads are in.",
   "worn front shoes": "It stands first on /due until new shoes are in.",

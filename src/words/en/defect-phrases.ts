@@ -623,6 +623,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "wrong front pressure": [],
     "wrong rear pressure": [],
     "wrong sidecar pressure": [],
+    "worn sidecar tyre": [],
     "slack chain": [],
     "tight chain": [],
     "slack belt": [],
