@@ -10,6 +10,7 @@ import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { fluidsNamed } from "./fluids-named.ts";
 import { kindWordsIn, namesWheel } from "./kind-of.ts";
+import { keptSaid } from "./kit-kept.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
 import { tokensOf } from "./pieces.ts";
 import type { NumberToken } from "./scan.ts";
@@ -31,7 +32,12 @@ export function withDetails(layout: Layout, clause: Clause, said: WorkSaid): Det
   const at = tokensOf(clause).filter((each) => !used.has(each) && !layout.taken.has(each));
   const by = shopSaid(layout, at, used);
   const quantities = quantitiesSaid(layout, at, used);
-  const parts = [...tyresSaid(layout, clause, at, first, used), ...fluidsSaid(layout, at, first, used), ...batterySaid(layout, clause, first, used)];
+  const parts = [
+    ...tyresSaid(layout, clause, at, first, used),
+    ...fluidsSaid(layout, at, first, used),
+    ...batterySaid(layout, clause, first, used),
+    ...keptSaid(layout, clause, first, used),
+  ];
   const cost = costSaid(layout, at, by !== null, used);
   const readings = freshSaid(layout, clause, at, first, used);
   const detail: WorkDetail = { quantities, parts, cost, by };

@@ -140,6 +140,7 @@ export const DEFECTS = {
   "damaged tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "cracked tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "squared-off tyre": { system: "wheels and tyres", usual: "watch", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
+  "cupped tyre": { system: "wheels and tyres", usual: "watch", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
   "wheel bearing": { system: "wheels and tyres", ...STOPS, caution: "lifting", mends: ["wheel-bearings.inspect"], source: PRACTICE },
   "swingarm bearing": {
     system: "frame and stands",
@@ -221,6 +222,7 @@ export function kindOn(kind: string | null, equipment: Equipment): string | null
 
 /** All that can be wrong with a tyre: told before what was read of it. */
 export const TYRE_CONDITION: readonly DefectKind[] = [
-  ...(["puncture", "plugged tyre", "damaged tyre", "cracked tyre", "squared-off tyre", "worn tyre", "worn front tyre", "worn rear tyre"] as const),
+  ...(["puncture", "plugged tyre", "damaged tyre", "cracked tyre", "squared-off tyre", "cupped tyre", "worn tyre"] as const),
+  ...(["worn front tyre", "worn rear tyre"] as const),
   ...(["wrong front pressure", "wrong rear pressure", "wrong sidecar pressure"] as const),
 ];

@@ -103,7 +103,9 @@ export const readingWords = (p: Printer) => {
         case "place":
           return `${capital(about)}${of}: ${gap.options.join(" or ")}?`;
         case "level":
-          return `${capital(about)}${of}: at the low mark, or below it?`;
+          return gap.options.some((n) => LEVELS[n] === "low mark")
+            ? `${capital(about)}${of}: at the low mark, or below it?`
+            : `${capital(about)}${of}: between its marks, or at the full one?`;
         case "unit":
           return `${capital(about)}${of}: in which unit?`;
         case "number":
