@@ -9,8 +9,9 @@ import { READING_KINDS, type ReadingKind } from "../src/core/reading/kinds.ts";
 import { OUTCOMES, STATUSES } from "../src/core/schedule/facts.ts";
 import { SPEC_USES } from "../src/core/spec/spec.ts";
 import { DRIVES, WRENCH_KINDS } from "../src/core/torque/wrench.ts";
+import { AGE_WORDS } from "../src/core/tyre/age.ts";
 import type { KindId } from "../src/trade/kinds.ts";
-import { FLUID_NAMES } from "../src/usecases/fluids.ts";
+import { FLUID_NAMES, STRANGE_NAMES } from "../src/usecases/fluids.ts";
 import { LIMITS_BY } from "../src/usecases/judged.ts";
 import { KIND_NAMES } from "../src/words/en/bikes.ts";
 
@@ -124,10 +125,12 @@ const fluidPut = z.object({
     nickname: z.string(),
     of: z.enum(["brakes", "clutch"]),
     inside: z.enum([...FLUID_NAMES, "brake fluid"]),
-    added: z.enum([...FLUID_NAMES, "brake fluid"]),
+    added: z.enum([...FLUID_NAMES, "brake fluid", ...STRANGE_NAMES]),
   },
   ...{ worth: z.enum(FLUID_NAMES).nullable(), wet: z.number().nullable(), changed: z.literal(true).optional(), work: z.string() },
+  seals: z.literal(true).optional(),
 });
+const fluidUnknown = fluidPut.pick({ bike: true, nickname: true, of: true, inside: true, work: true }).extend({ words: z.string() });
 const judgedOn = judged.extend({ bike: z.string(), first: z.boolean() });
 const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "service", "date", "found", "defect", "sure"]) });
 export const question = z.object({
@@ -197,6 +200,33 @@ export const fuel = z.object({
   rates: z.array(z.object({ unit: z.enum(["L/100 km", "mpg US", "mpg imp"]), value: z.number() })),
 });
 
+/** The date moulded into a tyre, and the age that it makes, in months. */
+export const tyreAge = z.object({
+  date: z.discriminatedUnion("is", [
+    z.object({ is: z.literal("made"), week: z.number().int(), year: z.number().int(), from: localDate }),
+    z.object({ is: z.literal("before 2000"), week: z.number().int(), digit: z.number().int(), latest: localDate }),
+  ]),
+  ...{ months: z.number().int(), replaceAt: z.number().int(), age: z.enum(AGE_WORDS) },
+});
+
+/** A tyre that is on, with the record that says its code. */
+export const tyreAged = tyreAge.extend({ place: z.enum(["front", "rear"]), work: z.string().nullable(), reading: z.string().nullable(), on: localDate });
+
+/** What the pressures of one end's tyre tell of a slow leak, in kPa. */
+export const leakOn = z.object({
+  place: z.enum(["front", "rear"]),
+  leak: z.discriminatedUnion("is", [
+    z.object({ is: z.enum(["sound", "leaks"]), per30days: z.number(), usual: z.number(), readings: z.number(), days: z.number() }),
+    z.object({
+      is: z.literal("leak likely"),
+      ...{ lost: z.number(), explained: z.number(), fall: z.number() },
+      ...{ days: z.number(), fills: z.number().int(), readings: z.number().int() },
+    }),
+  ]),
+});
+
+const limitSaid = z.object({ bike: z.string(), key: z.string(), value: z.string() });
+
 /** What a message, a typed log or a filled form came to. */
 export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("silence") }),
@@ -221,17 +251,21 @@ export const messageOutcome = z.discriminatedUnion("is", [
     defects: z.array(defect),
     closed: z.array(defect),
     mayClose: z.array(z.object({ defect, work: z.string() })),
+    staying: z.array(defect).optional(),
     bikes: z.array(named),
     news: z.array(news),
     judged: z.array(judgedOn).optional(),
+    aged: z.array(tyreAged).optional(),
     ofPartsOff: z.array(judged.pick({ id: true, kind: true, place: true, value: true, unit: true, typed: true })).optional(),
     fluids: z.array(fluidPut).optional(),
+    unknownFluids: z.array(fluidUnknown).optional(),
     batteries: z.array(z.object({ bike: z.string(), nickname: z.string(), kind: z.enum(EQUIPMENT.battery) })).optional(),
     fuel: z.array(fuel).optional(),
+    leaks: z.array(leakOn.extend({ bike: z.string(), unit: z.string().nullable() })).optional(),
     withdrawn: z.array(reading),
     learnt: learnt.optional(),
     unread: z.array(z.string()).optional(),
-    limits: z.array(z.object({ bike: z.string(), key: z.string(), value: z.string() })).optional(),
+    limits: z.array(limitSaid).optional(),
   }),
   z.object({
     ...{ is: z.literal("asked"), question, learnt: learnt.optional(), several: z.number().int().optional() },
@@ -241,6 +275,10 @@ export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("indoors"), answer: z.looseObject({ garageIs: z.string(), set: z.number() }) }),
   z.object({ is: z.literal("not indoors"), why: z.looseObject({ why: z.string() }) }),
   z.object({ is: z.literal("how to"), kinds: z.array(kind) }),
+  z.object({
+    is: z.literal("tyre marks"),
+    tyres: z.array(z.object({ place: z.enum(["front", "rear"]).nullable(), marking: z.looseObject({ size: z.string() }), saves: z.array(limitSaid) })),
+  }),
   z.object({ is: z.literal("looked up"), table: z.looseObject({ table: z.string() }) }),
   z.object({ is: z.literal("converted"), conversion }),
   z.object({ is: z.literal("cannot convert"), why: z.object({ why: z.literal("cannot convert") }) }),
@@ -386,6 +424,7 @@ export const bikeShown = z.object({
   standing: standing.nullish(),
   pictured: z.boolean().optional(),
   brought: z.boolean().optional(),
+  brakesNow: z.enum(EQUIPMENT.brakeFluid).optional(),
   fluid: z
     .discriminatedUnion("of", [
       z.object({ of: z.literal("brakes"), now: z.enum(FLUID_NAMES), before: z.enum(FLUID_NAMES).nullable(), never: z.array(z.enum(FLUID_NAMES)) }),
@@ -427,9 +466,3 @@ export const torqueSet = z.object({
   ),
   borrow: z.union([z.object({ drive: z.enum(DRIVES), low: z.number(), high: z.number() }), z.literal("too small")]).nullable(),
 });
-
-/** The date moulded into a tyre. */
-export const tyreMade = z.discriminatedUnion("is", [
-  z.object({ is: z.literal("made"), week: z.number().int(), year: z.number().int(), from: localDate }),
-  z.object({ is: z.literal("before 2000"), week: z.number().int(), digit: z.number().int(), latest: localDate }),
-]);

@@ -8,7 +8,7 @@ import { noteTyreCode, TYRE_ENDS, type TyreDated, tyreDated } from "../src/useca
 import { define, shapeOf } from "./define.ts";
 import { sayOutcome } from "./replies/message.ts";
 import { said } from "./replies/said.ts";
-import { messageOutcome, tyreMade } from "./shapes.ts";
+import { messageOutcome, tyreAge } from "./shapes.ts";
 
 type Out = TyreDated | MessageOutcome;
 
@@ -22,13 +22,11 @@ export const tyreDate = define({
   },
   adminOnly: false,
   visibility: () => "private",
-  data: shapeOf<Out>(
-    z.union([messageOutcome, z.object({ typed: z.string(), date: tyreMade, months: z.number().int(), age: z.enum(["within", "look yearly", "replace"]) })]),
-  ),
+  data: shapeOf<Out>(z.union([messageOutcome, z.object({ typed: z.string() }).extend(tyreAge.shape)])),
   run: async (ctx, { code, end, bike }): Promise<Result<Out>> =>
     end === undefined ? tyreDated(ctx, { code }) : noteTyreCode(ctx, { code, end, ...given({ bike }) }),
   say: (out, words) =>
     "is" in out
       ? sayOutcome(out, words)
-      : said([...words.tyres.dated(out.date, out.months, out.age), words.tyres.noteIt()], { caution: out.age === "within" ? null : words.caution("tyres") }),
+      : said([...words.tyres.dated(out), words.tyres.noteIt()], { caution: out.age === "within" ? null : words.caution("tyres") }),
 });

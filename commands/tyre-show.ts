@@ -5,12 +5,7 @@ import { given } from "../src/usecases/given.ts";
 import { type TyreReport, tyresJudged } from "../src/usecases/judge-tyres.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayTyres } from "./replies/tyres.ts";
-import { defect, distance, judged, localDate, tyreMade, unit, worn } from "./shapes.ts";
-
-const aged = z.object({
-  ...{ place: z.enum(["front", "rear"]), date: tyreMade, months: z.number().int(), age: z.enum(["within", "look yearly", "replace"]) },
-  ...{ work: z.string().nullable(), reading: z.string().nullable(), on: localDate },
-});
+import { defect, distance, judged, leakOn, tyreAged, unit, worn } from "./shapes.ts";
 
 export const tyreShow = define({
   name: "tyre",
@@ -20,22 +15,18 @@ export const tyreShow = define({
   visibility: () => "private",
   data: shapeOf<TyreReport>(
     z.object({
-      ...{ bike: z.string(), nickname: z.string(), unit, judged: z.array(judged), worn: z.array(worn), aged: z.array(aged) },
+      ...{
+        bike: z.string(),
+        nickname: z.string(),
+        unit,
+        judged: z.array(judged),
+        worn: z.array(worn),
+        aged: z.array(tyreAged),
+        undated: z.array(z.enum(["front", "rear"])),
+      },
       lasted: z.array(z.object({ place: z.enum(["front", "rear"]), went: distance })),
       defects: z.array(defect),
-      leaks: z.array(
-        z.object({
-          place: z.string(),
-          leak: z.discriminatedUnion("is", [
-            z.object({ is: z.enum(["sound", "leaks"]), per30days: z.number(), usual: z.number(), readings: z.number(), days: z.number() }),
-            z.object({
-              is: z.literal("leak likely"),
-              ...{ lost: z.number(), explained: z.number(), fall: z.number() },
-              ...{ days: z.number(), fills: z.number().int(), readings: z.number().int() },
-            }),
-          ]),
-        }),
-      ),
+      leaks: z.array(leakOn),
     }),
   ),
   run: (ctx, { bike }) => tyresJudged(ctx, given({ bike })),

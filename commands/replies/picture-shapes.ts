@@ -2,9 +2,10 @@
 
 import { z } from "zod";
 import { STATUSES } from "../../src/core/schedule/facts.ts";
+import { SPEC_USES } from "../../src/core/spec/spec.ts";
 import { LIMITS_BY } from "../../src/usecases/judged.ts";
 import { WEAR_PICTURES } from "../../src/usecases/picture-reading.ts";
-import { distance, localDate, place, unit } from "../shapes.ts";
+import { distance, equipment, leakOn, localDate, place, unit } from "../shapes.ts";
 
 const laidUp = z.object({ from: localDate, to: localDate });
 const on = { bike: z.string(), nickname: z.string(), today: localDate };
@@ -36,11 +37,13 @@ const odometerShown = z.object({
   basis: z.object({ from: z.string() }),
 });
 
-const end = z.enum(["front", "rear"]);
+const load = z.enum(SPEC_USES);
 const wearShown = z.object({
   ...{ ...on, ...dial, typedIn: z.string().nullable(), now: z.number().nullable() },
+  fitted: equipment.pick({ finalDrive: true, frontBrake: true, rearBrake: true, sidecar: true }),
   panels: z.array(
     z.object({
+      part: z.string(),
       place,
       points: z.array(z.object({ ridden: distance, value: z.number(), typed: z.string() })),
       limit: z.object({ value: z.number(), by: z.enum(LIMITS_BY) }).nullable(),
@@ -53,13 +56,12 @@ const pressureShown = z.object({
   ...{ ...on, typedIn: z.string(), celsius: z.number() },
   panels: z.array(
     z.object({
-      place: end,
-      points: z.array(z.object({ on: localDate, read: z.number(), typed: z.string(), levelled: z.number().nullable() })),
-      wanted: z.number().nullable(),
-      load: z.enum(["solo", "two-up", "loaded"]),
-      otherLoad: z.number().int(),
+      place: z.enum(["front", "rear", "sidecar"]),
+      points: z.array(z.object({ on: localDate, read: z.number(), typed: z.string(), levelled: z.number().nullable(), load })),
+      wanted: z.array(z.object({ loads: z.array(load), value: z.number() })),
     }),
   ),
+  leaks: z.array(leakOn).optional(),
 });
 
 export const readingPictured = z.discriminatedUnion("pictured", [

@@ -10,11 +10,14 @@ import { cautionOfJudged, judgedLines } from "./judge.ts";
 import { said } from "./said.ts";
 
 export function sayTyres(report: TyreReport, words: Words): Said {
-  const { nickname, judged, worn, lasted, defects, leaks, aged, unit } = report;
+  const { nickname, judged, worn, lasted, defects, leaks, aged, undated, unit } = report;
   const found = defects.map((defect) => `- ${words.defects.due(defect, words.today)}`);
   const last = lasted.map((each) => `- ${words.tyres.lasted(each, unit)}`);
+  const ages = [...aged.map((tyre) => `- ${words.tyres.aged(tyre)}`), ...(undated.length === 0 ? [] : [`- ${words.tyres.undated(undated)}`])];
   if (judged.length + aged.length + worn.length === 0)
-    return said([words.tyres.heading(nickname), ...found, ...last, words.tyres.nothing()], { caution: found.length > 0 ? words.caution("tyres") : null });
+    return said([words.tyres.heading(nickname), ...found, ...last, words.tyres.nothing(), ...ages], {
+      caution: found.length > 0 ? words.caution("tyres") : null,
+    });
   const shown = judged.find(({ kind }) => kind === "cold pressure")?.unit;
   return said(
     [
@@ -22,7 +25,7 @@ export function sayTyres(report: TyreReport, words: Words): Said {
       // How they are goes before how deep they are.
       ...(found.length > 0 ? found : [words.tyres.lookFirst()]),
       ...judgedLines(judged, words).map((line) => `- ${line}`),
-      ...aged.map((tyre) => `- ${words.tyres.aged(tyre)}`),
+      ...ages,
       ...wearLines(worn, unit, words).map((line) => `- ${line}`),
       ...last,
       ...leaks.map(({ place, leak }) => `- ${words.tyres.leak(place, leak, shown !== undefined && isQuantity(shown) ? shown : "kPa")}`),

@@ -77,7 +77,15 @@ export type Refusal =
       readonly why: "not a spec";
       readonly key: string;
       readonly typed: string;
-      readonly because: "not read" | "unit missing" | "other dimension" | "two figures" | "no such share" | "no such class" | "less than none";
+      readonly because:
+        | "not read"
+        | "unit missing"
+        | "other dimension"
+        | "two figures"
+        | "no such share"
+        | "no such class"
+        | "less than none"
+        | "volts at rest";
     }
   /** A limit typed as its other side, or as a window where it has one side alone; a value to set typed with one end open. `end`: what the key means; `alone`: its figure alone, canonical in `unit`. */
   | {

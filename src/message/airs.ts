@@ -1,11 +1,11 @@
 // "36 psi, garage 20 °C, road 2 °C": how warm it was where a tyre was read, and how warm it is where the ride starts, told apart by the words beside.
 
-import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
+import { dimensionOf, toCanonical, type UnitId } from "../core/quantity/units.ts";
 import type { AirSaid } from "../core/reading/detail.ts";
 import type { Vocabulary } from "../core/reading/vocabulary.ts";
 import { among } from "./among.ts";
 import type { Part } from "./clauses.ts";
-import type { Phrases } from "./phrases.ts";
+import { beginsAt, type Phrases } from "./phrases.ts";
 import type { NumberToken, Token } from "./scan.ts";
 
 /** `unsure`: several temperatures, and no words that say which is which. `spans`: tokens that say nothing else. */
@@ -15,8 +15,8 @@ type Side = "garage" | "road";
 type Warmth = { readonly at: number; readonly value: number; readonly unit: UnitId; side: Side | null };
 
 /** Null where a message says nothing of a garage, or nothing of a pressure: one temperature alone is the air's. */
-export function airsIn(tokens: readonly Token[], phrases: Phrases, { measuring }: Vocabulary): Airs | null {
-  if (!tokens.some((token) => isWarmth(token))) return null;
+export function airsIn(tokens: readonly Token[], phrases: Phrases, { measuring }: Vocabulary, ofTyre: ReadonlySet<number>): Airs | null {
+  if (!tokens.some((token, at) => isWarmth(token) && !ofTyre.has(at))) return null;
   const { garage, road, wants, sets } = measuring.airs;
   const sideAt = (at: number): Side | null => {
     const token = tokens[at];
@@ -43,7 +43,7 @@ export function airsIn(tokens: readonly Token[], phrases: Phrases, { measuring }
       ? []
       : ats.flatMap((at): Warmth[] => {
           const token = tokens[at];
-          const unit = token === undefined ? null : isWarmth(token);
+          const unit = token === undefined || ofTyre.has(at) ? null : isWarmth(token);
           return token?.is === "number" && unit !== null ? [{ at, value: signed(tokens, at, token), unit, side: null }] : [];
         });
     const one = new Set(sides).size === 1 ? (sides[0] ?? null) : null;
@@ -60,6 +60,32 @@ export function airsIn(tokens: readonly Token[], phrases: Phrases, { measuring }
   if (warmths.length === 2 && first !== undefined && second !== undefined) return { is: "said", air: { garage: amount(first), road: amount(second) }, spans };
   return warmths.length === 0 ? null : { is: "unsure", spans };
 }
+
+/** "At 45 °C tyre temperature": how warm a tyre itself was, where it is warmer than air is; else it is as cold as the air. */
+export function tyreWarmthIn(tokens: readonly Token[], { measuring }: Vocabulary): readonly Part[] {
+  if (!tokens.some((token) => isWarmth(token))) return [];
+  const said = tokens.flatMap((_token, at) =>
+    measuring.tyreWarmth.filter((phrase) => beginsAt(tokens, at, phrase)).map((phrase): Part => ({ from: at, to: at + phrase.split(" ").length - 1 })),
+  );
+  return said.flatMap(({ from, to }): readonly Part[] => {
+    // "Tyre temperature was 45 °C".
+    const isBeside = (n: number): boolean => {
+      const token = tokens[n];
+      return token?.is === "word" ? among(measuring.airs.beside, token.folded) : token?.is === "break" && ":=(".includes(token.mark);
+    };
+    let behind = to + 1;
+    while (behind <= to + 2 && isBeside(behind)) behind++;
+    const at = [from - 1, behind].find((n) => isWarm(tokens[n]));
+    return at === undefined ? [] : [{ from: Math.min(at, from), to: Math.max(at, to) }];
+  });
+}
+
+function isWarm(token: Token | undefined): boolean {
+  const unit = token === undefined ? null : isWarmth(token);
+  return token?.is === "number" && unit !== null && toCanonical(token.value, unit) >= WARM;
+}
+/** °C; common practice: a tyre that stood in the shade is no warmer, one that was ridden is. */
+const WARM = 30;
 
 const amount = ({ value, unit }: Warmth) => ({ value, unit });
 

@@ -4,13 +4,13 @@ import type { Known } from "../core/reading/vocabulary.ts";
 import { among } from "./among.ts";
 import { withInches } from "./inches.ts";
 import type { Token } from "./scan.ts";
-import { withTyreCodes } from "./tyre-codes.ts";
+import { tyreDated } from "./tyre-codes.ts";
 
 /** The tokens as they were scanned, cut and joined. */
 export function cutTokens(text: string, scanned: readonly Token[], known: Known): readonly Token[] {
   const steps = [joinedInOrder, splitLeading, splitCounted, splitIntake, splitLetters, joinedLoads];
   const cut = steps.reduce((tokens, step) => step(tokens, known), withInches(text, scanned, known.vocabulary));
-  return withTyreCodes(text, cut, known);
+  return tyreDated(text, cut, known);
 }
 
 /** "Valves are all in spec": somebody measured them, so they were looked at. */

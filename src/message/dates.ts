@@ -243,9 +243,7 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
   const words = known.vocabulary.dateWords;
   // Most words say nothing of a day, and most figures stand before no month.
   if (token.is === "word" && !among(words, token.folded) && !/^\d/u.test(token.text)) return null;
-  const behind = [wordOf(tokens[at + 1]), `${wordOf(tokens[at + 1])} ${wordOf(tokens[at + 2])}`];
-  if (token.is === "word" && under(known.vocabulary.notDays, token.folded)?.some((phrase) => behind.includes(phrase)) === true) return null;
-  const isDateWord = (t: Token | undefined): boolean => t?.is === "word" && among(words, t.folded);
+  const isDateWord = (t: Token | undefined, n: number): boolean => t?.is === "word" && among(words, t.folded) && !isNoDay(tokens, n, known);
   // "3 May" and "3rd of May" begin with the day's figure; everything else with a word of its own.
   const ordinalOf = isOrdinalPoint(tokens, at + 1, known) ? tokens[at + 2] : undefined;
   const dayFirst =
@@ -254,7 +252,7 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
   const nextWord = tokens[at + 1];
   const afterOf = nextWord?.is === "word" && nextWord.folded === "of" ? tokens[at + 2] : nextWord;
   const ordinal = token.is === "word" && /^\d{1,2}(st|nd|rd|th)$/iu.test(token.text);
-  if (!isDateWord(token) && !(dayFirst && (isMonth(afterOf, known) || isMonth(ordinalOf, known))) && !ordinal) return null;
+  if (!isDateWord(token, at) && !(dayFirst && (isMonth(afterOf, known) || isMonth(ordinalOf, known))) && !ordinal) return null;
   const turned = monthFirst(text, tokens, at, known);
   if (turned !== null) return turned;
   if (!isAnchored(tokens, at, known)) return dayAlone(text, tokens, at, known);
@@ -263,7 +261,8 @@ function phraseAt(text: string, tokens: readonly Token[], at: number, known: Kno
     if (slice.some((t) => t.is === "break" && t.mark === "\n")) continue;
     if (
       !slice.every(
-        (t, n) => isDateWord(t) || isOrdinalPoint(slice, n, known) || (t.is === "word" && /^(of|the|\d{1,2}(st|nd|rd|th))$/iu.test(t.text)) || isDayOrYear(t),
+        (t, n) =>
+          isDateWord(t, at + n) || isOrdinalPoint(slice, n, known) || (t.is === "word" && /^(of|the|\d{1,2}(st|nd|rd|th))$/iu.test(t.text)) || isDayOrYear(t),
       )
     )
       continue;
@@ -311,10 +310,31 @@ function isAnchored(tokens: readonly Token[], at: number, { vocabulary }: Known)
     const token = tokens[n];
     if (token?.is === "break" && !isOrdinalPoint(tokens, n, { vocabulary })) return false;
     if (token?.is !== "word") continue;
+    if (isNoDay(tokens, n, { vocabulary })) continue;
     if (ORDINAL.test(token.text) || (among(vocabulary.dateWords, token.folded) && !among(vocabulary.dateJoins, token.folded))) return true;
   }
   return false;
 }
+/** "Sat overnight", "in the sun": a word that is a day and something else is one only where it stands as a day does. */
+function isNoDay(tokens: readonly Token[], at: number, { vocabulary }: Pick<Known, "vocabulary">): boolean {
+  const { otherWords, weekdays, joins, and, either, dateAhead, dateWords, measuring } = vocabulary;
+  const word = wordOf(tokens[at]);
+  const other = under(otherWords, word);
+  if (other === undefined) return false;
+  const [before, next] = [tokens[at - 1], tokens[at + 1]];
+  if (among(other.notBehind, wordOf(before))) return true;
+  const behind = [wordOf(next), `${wordOf(next)} ${wordOf(tokens[at + 2])}`];
+  if (other.notBefore.some((phrase) => behind.includes(phrase))) return true;
+  // "Sat 3 weeks".
+  const counted = next?.is === "number" ? (next.unitText?.toLowerCase() ?? wordOf(tokens[at + 2])) : null;
+  if (counted !== null) return under(measuring.spans, counted) !== undefined || [measuring.hours, measuring.minutes].some((list) => among(list, counted));
+  if (before === undefined || next === undefined || before.is === "break" || next.is === "break") return false;
+  const joined = [joins, and, either];
+  const leads = [...joined, weekdays, dateAhead, dateWords].some((list) => among(list, wordOf(before)));
+  const follows = [...joined, dateWords].some((list) => among(list, wordOf(next)));
+  return !(leads || follows);
+}
+
 /** "3. Mai": in German the point behind a day makes it the third. */
 function isOrdinalPoint(tokens: readonly Token[], at: number, { vocabulary }: Pick<Known, "vocabulary">): boolean {
   const [day, point] = [tokens[at - 1], tokens[at]];

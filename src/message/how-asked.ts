@@ -15,8 +15,12 @@ export function howAsked(text: string, of: Known): readonly ReadingKind[] {
   const known = inItsLanguage(own, of);
   const said = own.toLowerCase().replace(/\s+/gu, " ");
   if (!known.vocabulary.measuring.howTo.some((words) => said.startsWith(words))) return [];
-  const tokens = scan(own, known.vocabulary.units, known.numbers);
-  // "How do I measure it? I got 30 mm" holds a reading.
+  return kindsNamed(own, known);
+}
+
+/** The kinds of reading that a few words name; none where a figure is among them: "how do I measure it? I got 30 mm" holds a reading. */
+export function kindsNamed(words: string, { vocabulary, numbers }: Known): readonly ReadingKind[] {
+  const tokens = scan(words, vocabulary.units, numbers);
   if (tokens.some((token) => token.is === "number")) return [];
-  return [...new Set(phrasesIn(tokens, known.vocabulary).kind.flatMap(({ are }) => are))];
+  return [...new Set(phrasesIn(tokens, vocabulary).kind.flatMap(({ are }) => are))];
 }

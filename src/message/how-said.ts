@@ -1,12 +1,13 @@
 // How something was read: cold, upright, rested, two-up; said beside the figure, or by itself behind it or before it: "12.6 V, rested", "two-up: rear 42 psi".
 
+import { daysBetween } from "../core/calendar/arithmetic.ts";
 import type { BikeId } from "../core/ids.ts";
 import { dimensionOf } from "../core/quantity/units.ts";
 import type { ConditionRead } from "../core/reading/detail.ts";
 import type { SpecUse } from "../core/spec/spec.ts";
 import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
-import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
+import { bikeAt, inside, isSince, type Layout, phrasesInside } from "./layout.ts";
 import type { Phrase } from "./phrases.ts";
 import { isAnd, oncePerPart, tokensOf } from "./pieces.ts";
 
@@ -17,6 +18,26 @@ import { isAnd, oncePerPart, tokensOf } from "./pieces.ts";
 export const conditionsOf = (layout: Layout, part: Part, last: Part = part): readonly ConditionRead[] => [
   ...new Set([...beside(layout, part), ...[part, last].flatMap((each) => behind(layout, each).flatMap((other) => beside(layout, other)))]),
 ];
+
+/** Was a tyre read warm, by what a message says of it? "Front 34 psi cold, rear 44 psi hot": what is said of one figure is of no other. */
+export function isWarmAt(layout: Layout, part: Part, at: number): boolean {
+  if (layout.warm.length === 0) return false;
+  const said = phrasesInside(layout.phrases.condition, part).filter(({ are }) => are.includes("cold") || are.includes("warm"));
+  if (said.length === 0) return true;
+  if (said.every(({ are }) => are.includes("cold"))) return layout.warm.some((warm) => !isOfOtherFigure(layout, part, warm));
+  const figures = tokensOf(part).filter((each) => isFigure(layout, each));
+  const next = figures.find((each) => each > at) ?? part.to + 1;
+  const before = figures.findLast((each) => each < at) ?? part.from - 1;
+  const leads = (said[0]?.at ?? 0) < (figures[0] ?? 0);
+  const own = leads ? said.findLast((each) => each.at > before && each.at < at) : said.find((each) => each.at > at && each.at < next);
+  return own?.are.includes("cold") !== true;
+}
+
+/** Does a word stand in another part than one, beside a figure of its own? */
+function isOfOtherFigure(layout: Layout, part: Part, at: number): boolean {
+  const own = layout.clauses.flatMap(({ parts }) => parts).find(({ from, to }) => at >= from && at <= to);
+  return own !== undefined && own !== part && tokensOf(own).some((each) => isFigure(layout, each));
+}
 
 const beside = oncePerPart((layout: Layout, part: Part): readonly ConditionRead[] => [
   ...new Set(phrasesInside(layout.phrases.condition, part).flatMap(({ are }) => are)),
@@ -130,6 +151,7 @@ const saysOnlyHow = oncePerPart((layout: Layout, part: Part): boolean => {
   const lists = [onBike, hours, minutes, forces, ...(phrases.length > 0 ? [] : [around, articles, stood.words, stood.after])];
   return tokensOf(part).every((at) => {
     if (phrases.some((phrase) => at >= phrase.at && at <= phrase.to) || isAnd(layout, at)) return true;
+    if (layout.dates.some((dated) => at >= dated.from && at <= dated.to && isSince(layout, dated))) return true;
     const word = wordAt(layout.tokens, at);
     if (layout.tokens[at]?.is === "number") return isAmount(at);
     return !layout.taken.has(at) && (word === null || under(spans, word) !== undefined || lists.some((list) => among(list, word)));
@@ -140,6 +162,9 @@ const saysOnlyHow = oncePerPart((layout: Layout, part: Part): boolean => {
 export function stoodHours(layout: Layout, parts: readonly Part[]): number | null {
   const { hours, minutes, spans } = layout.known.vocabulary.measuring;
   for (const part of parts) {
+    const since = layout.dates.find((dated) => inside(dated, part) && isSince(layout, dated));
+    const day = since?.options[0] ?? since?.span?.to;
+    if (day !== undefined) return daysBetween(day, layout.known.today) * 24;
     const rested = phrasesInside(layout.phrases.condition, part).filter(({ are }) => are.includes("rested"));
     for (const at of tokensOf(part)) {
       const near = rested.some((phrase) => at >= phrase.at - REACH && at <= phrase.to + REACH);

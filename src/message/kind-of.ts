@@ -6,9 +6,9 @@ import { among } from "./among.ts";
 import type { Part } from "./clauses.ts";
 import { wordAt } from "./clauses.ts";
 import { unitAlone } from "./figures.ts";
-import { conditionsOf } from "./how-said.ts";
+import { conditionsOf, howParts, stoodHours } from "./how-said.ts";
 import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
-import { isPairAlone, type Measurable } from "./measured-figures.ts";
+import { boundOf, isPairAlone, type Measurable } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
 import { isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { isBehindChain, isPitch, overPitches, pitchesIn } from "./pitches.ts";
@@ -92,10 +92,20 @@ const isDifference = (layout: Layout, figure: Measurable): boolean => {
   for (let n = at - 1; n >= Math.max(part.from, at - 3); n--) {
     const word = wordAt(layout.tokens, n);
     if (layout.tokens[n]?.is === "number" || among(up, word)) return false;
-    if (among(changed, word) || (n === at - 1 && among(past, word))) return true;
+    if (among(changed, word) || (n === at - 1 && among(past, word))) return boundOf(layout, figure) === null || !isPlainBound(layout, part);
   }
   return false;
 };
+
+/** "Rear tread less than 1 mm", and not "all treads under 1 mm get a fine": nothing else is said. */
+const isPlainBound = oncePerPart((layout: Layout, part: Part): boolean => {
+  const { change, bounds } = layout.known.vocabulary.measuring;
+  const words = new Set([...bounds.under, ...bounds.over].flatMap((phrase) => phrase.split(" ")));
+  return tokensOf(part).every((at) => {
+    const word = wordAt(layout.tokens, at);
+    return word === null || layout.taken.has(at) || (!among(change.changed, word) && (words.has(word) || standsBeside(word, layout.known.vocabulary)));
+  });
+});
 
 /** "Put 3 psi in the front", "rear 3 psi low": of a tyre so little is what it has more or less, where a word beside it says so. */
 function isLittle(layout: Layout, { at, part, value, units }: Measurable): boolean {
@@ -230,10 +240,23 @@ const holdsMore = (layout: Layout, part: Part): boolean =>
 /** A battery is rested with the engine off. */
 const isRested = (layout: Layout, part: Part): boolean => phrasesInside(layout.phrases.condition, part).some(({ are }) => are.includes("rested"));
 
+/** Whole volts that batteries are sold as. */
+const isSoldAs = ({ value, token }: Measurable): boolean => token.decimals === 0 && [6, 12, 24].includes(value);
+
+/** "12 V rested", "reads 12 V": what a meter shows; not "12 V battery". */
+function isShown(layout: Layout, { part, at }: Measurable): boolean {
+  const { tokens, known } = layout;
+  const how = howParts(layout, part, part);
+  const isBattery = kindWordsIn(layout, part).some((word) => word.at === at + 1 && word.are.includes("battery voltage"));
+  if (isBattery && !phrasesInside(layout.phrases.condition, part).some((said) => said.at === at + 1)) return false;
+  if (how.some((each) => isRested(layout, each)) || stoodHours(layout, how) !== null) return true;
+  return among(known.vocabulary.measuring.shows, wordAt(tokens, at - 1));
+}
+
 /** A "12V battery" is what it is sold as, not what it shows; a bare figure counts only where nothing strange stands beside it. */
 function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): boolean {
   const { value, token, part } = figure;
-  if (kind === "battery voltage" && token.decimals === 0 && [6, 12, 24].includes(value)) return false;
+  if (kind === "battery voltage" && isSoldAs(figure)) return isShown(layout, figure);
   // Compressors, washers and airlines have pressures too: one of a tyre stands by its wheel, or alone.
   if (kind === "cold pressure" && figure.units.length > 0) return isAtTyre(layout, figure);
   // "Beer at 4 °C in the garage fridge".
@@ -251,7 +274,7 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   const dimension = typedDimension(figure);
   if (dimension === "pressure") return isAtTyre(layout, figure) ? ["cold pressure"] : [];
   if (dimension === "voltage") {
-    if (!isPlainPart(layout, part) || (token.decimals === 0 && [6, 12, 24].includes(value))) return [];
+    if (!isPlainPart(layout, part) || (isSoldAs(figure) && !isShown(layout, figure))) return [];
     if (isRunning(layout, part)) return ["charging voltage"];
     return isRested(layout, part) ? ["battery voltage"] : ["battery voltage", "charging voltage"];
   }

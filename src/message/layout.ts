@@ -3,14 +3,14 @@
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
 import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
-import { type Airs, airsIn } from "./airs.ts";
+import { type Airs, airsIn, tyreWarmthIn } from "./airs.ts";
 import { among, under } from "./among.ts";
 import { bikesNamed, type Named } from "./bikes.ts";
 import { type Clause, clausesOf, type Part } from "./clauses.ts";
 import { cutTokens } from "./cut-tokens.ts";
 import type { Dated } from "./dated.ts";
 import { datesIn } from "./dates.ts";
-import { type Phrases, phrasesIn, standsBeside } from "./phrases.ts";
+import { beginsAt, type Phrases, phrasesIn, standsBeside } from "./phrases.ts";
 import type { Token } from "./scan.ts";
 import { type TyreMark, tyreMarksIn } from "./tyre-marks.ts";
 
@@ -23,8 +23,8 @@ export type Layout = {
   /** Do all names in it mean the same? */
   readonly oneName: boolean;
   readonly dates: readonly Dated[];
-  /** True when some word says that the tyres were not cold. */
-  readonly warm: boolean;
+  /** Tokens that say that tyres were not cold: of which figures, `isWarmAt` says. */
+  readonly warm: readonly number[];
   /** True when some word names the tread. */
   readonly treadSaid: boolean;
   /** True when some word calls a level one. */
@@ -53,8 +53,9 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
   const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));
   const marks = tyreMarksIn(text, tokens, known);
   const phrases = phrasesIn(tokens, known.vocabulary);
-  const airs = airsIn(tokens, phrases, known.vocabulary);
-  const taken = placesIn(dates, named, marks, airs?.spans ?? []);
+  const tyreWarmth = tyreWarmthIn(tokens, known.vocabulary);
+  const airs = airsIn(tokens, phrases, known.vocabulary, placesIn(tyreWarmth));
+  const taken = placesIn(dates, named, marks, airs?.spans ?? [], tyreWarmth);
   return {
     text,
     tokens,
@@ -63,7 +64,10 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
     named,
     oneName: named.length > 0 && named.every((name) => nameKey(name) === nameKey(named[0])),
     dates,
-    warm: tokens.some((token) => token.is === "word" && among(known.vocabulary.warm, token.folded)),
+    warm: [
+      ...tyreWarmth.map(({ from }) => from),
+      ...tokens.flatMap((token, at) => (token.is === "word" && (among(known.vocabulary.warm, token.folded) || isInSun(tokens, at, known)) ? [at] : [])),
+    ],
     levelSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.measuring.levelWords, token.folded)),
     treadSaid: tokens.some((token) => token.is === "word" && among(known.vocabulary.kinds.tread, token.folded)),
     taken,
@@ -76,6 +80,9 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
     once: new Map(),
   };
 }
+
+const isInSun = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean =>
+  vocabulary.measuring.inSun.some((phrase) => beginsAt(tokens, at, phrase));
 
 /** Figures behind "intake", "exhaust", "cylinder" that say which one it is: a small whole number with its value beside it. */
 function indexesIn(tokens: readonly Token[], phrases: Phrases, { vocabulary }: Known): ReadonlyMap<number, number> {
@@ -206,7 +213,9 @@ export type MeantDay = {
  * @param at the token of the figure whose day is wanted: in a part with several days it has one of them
  */
 export function dayAt(layout: Layout, part: Part, shared: readonly Part[], at?: number): MeantDay {
-  const { dates, tokens, known } = layout;
+  const { tokens, known } = layout;
+  // "12.6 V, standing since Sunday": so long it has stood; read it was now.
+  const dates = at === undefined ? layout.dates : layout.dates.filter((dated) => !isSince(layout, dated));
   if (dates.length === 0) return meantBy(null, known.today);
   const several = at === undefined ? [] : daysIn(layout, part);
   if (at !== undefined && several.length > 1) return meantBy(besideOf(layout, part, several, at), known.today);
@@ -219,12 +228,19 @@ export function dayAt(layout: Layout, part: Part, shared: readonly Part[], at?: 
   return meantBy(own ?? general ?? lookedOn(layout, part) ?? closing(layout, part) ?? (at === undefined ? null : dayBefore(layout, part)), known.today);
 }
 
+/** Does a date say since when something is so? */
+export const isSince = ({ tokens, known }: Pick<Layout, "tokens" | "known">, { from }: Dated): boolean =>
+  [from, from - 1].some((at) => {
+    const token = tokens[at];
+    return token?.is === "word" && among(known.vocabulary.measuring.since, token.folded);
+  });
+
 const saysNow = ({ tokens, known }: Layout, part: Part): boolean =>
   tokens.slice(part.from, part.to + 1).some((token) => token.is === "word" && among(known.vocabulary.now, token.folded));
 
 /** The days of a part, where they differ. */
-function daysIn({ dates }: Layout, part: Part): readonly Dated[] {
-  const within = dates.filter((dated) => inside(dated, part));
+function daysIn(layout: Layout, part: Part): readonly Dated[] {
+  const within = layout.dates.filter((dated) => inside(dated, part) && !isSince(layout, dated));
   return new Set(within.map(({ options, span }) => options.join() || span?.from)).size > 1 ? within : within.slice(0, 1);
 }
 

@@ -1,12 +1,13 @@
 // The numbers of a part that can be values measured on the bike: single figures, ranges, pairs behind a stroke, figures below zero.
 
 import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
-import { among } from "./among.ts";
+import type { ReadingKind } from "../core/reading/kinds.ts";
+import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { figureAt, isStroked } from "./figures.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
-import { standsBeside } from "./phrases.ts";
-import { isAnd, oncePerPart } from "./pieces.ts";
+import { beginsAt, standsBeside } from "./phrases.ts";
+import { isAnd, oncePerPart, tokensOf } from "./pieces.ts";
 import type { NumberToken } from "./scan.ts";
 
 /** One value. `ofRange`: the other end of the range that it is an end of. */
@@ -162,11 +163,45 @@ const isFreeMark = (mark: string): boolean => !/[-/\p{L}\p{N}_+]/u.test(mark);
 function rangeEnd(layout: Layout, at: number, part: Part): { readonly at: number; readonly token: NumberToken } | null {
   const [first, dash, second] = [layout.tokens[at], layout.tokens[at + 1], layout.tokens[at + 2]];
   if (first?.is !== "number" || second?.is !== "number" || at + 2 > part.to || first.units.length > 0) return null;
-  const { and, asking } = layout.known.vocabulary;
-  // "Between 33 and 35".
+  const { and, asking, measuring } = layout.known.vocabulary;
+  // "Between 33 and 35", "tread 3 to 4 mm".
   const ranges =
-    dash?.is === "break" ? dash.mark === "-" : dash?.is === "word" && among(and, dash.folded) && among(asking.between, wordAt(layout.tokens, at - 1));
+    dash?.is === "break"
+      ? dash.mark === "-"
+      : dash?.is === "word" &&
+        ((among(and, dash.folded) && among(asking.between, wordAt(layout.tokens, at - 1))) ||
+          (among(measuring.upTo, dash.folded) && isOfWear(layout, part, at)));
   return ranges && second.value > first.value && second.value <= first.value * 2 ? { at: at + 2, token: second } : null;
+}
+
+/** What only wears does not go up: "3 to 4 mm" is a range, where nothing changed it. */
+function isOfWear(layout: Layout, part: Part, at: number): boolean {
+  const { measuring, workDone, renewed } = layout.known.vocabulary;
+  if (!phrasesInside(layout.phrases.kind, part).some(({ are }) => are.some((kind) => WEARS.includes(kind)))) return false;
+  return tokensOf({ from: part.from, to: at - 1 }).every((each) => {
+    const word = wordAt(layout.tokens, each);
+    return ![measuring.change.changed, measuring.found, renewed].some((list) => among(list, word)) && under(workDone, word) === undefined;
+  });
+}
+const WEARS: readonly ReadingKind[] = ["tread", "pad thickness", "shoe thickness", "disc thickness"];
+
+/** "28 -> 34". */
+const isDash = (token: Layout["tokens"][number] | undefined): boolean => token?.is === "break" && token.mark === "-";
+
+/** "Less than 1 mm", "< 20 psi": a figure that what was read is only said to be less or more than; null of one that was read. "28 > 33" is a change. */
+export function boundOf(layout: Layout, { at, part }: Pick<Measurable, "at" | "part">): "less than" | "more than" | null {
+  const { tokens, known } = layout;
+  const { under, over } = known.vocabulary.measuring.bounds;
+  const marks = [at - 1, at - 2].map((n) => (tokens[n]?.is === "break" ? tokens[n].mark : null));
+  const mark = marks[0] === "=" ? marks[1] : marks[0];
+  const first = marks[0] === "=" ? at - 3 : at - 2;
+  const isIn = (list: readonly string[]): boolean =>
+    (mark != null && among(list, mark) && tokens[first]?.is !== "number" && !isDash(tokens[first])) ||
+    list.some((phrase) => {
+      const from = at - phrase.split(" ").length;
+      return from >= part.from && beginsAt(tokens, from, phrase);
+    });
+  return isIn(under) ? "less than" : isIn(over) ? "more than" : null;
 }
 
 /** -1 for "-35" and "minus 35". */

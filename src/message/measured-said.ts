@@ -9,10 +9,10 @@ import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { aheadOf, partBefore } from "./counted.ts";
 import { unitAlone } from "./figures.ts";
-import { conditionsOf, forceSaid, howParts, loadOf, stoodHours } from "./how-said.ts";
+import { conditionsOf, forceSaid, howParts, isWarmAt, loadOf, stoodHours } from "./how-said.ts";
 import { isPlainPart, kindsOf, kindWordsIn, namesWheel } from "./kind-of.ts";
 import { bikeAt, dayAt, type Layout, type MeantDay, phrasesInside, type SaidAt } from "./layout.ts";
-import { type Measurable, measurablesIn } from "./measured-figures.ts";
+import { boundOf, type Measurable, measurablesIn } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
 import { isAnd, isVerb, tokensOf } from "./pieces.ts";
 import { countOf, pitchesBehind, pitchesIn } from "./pitches.ts";
@@ -168,9 +168,9 @@ function areJoined(layout: Layout, a: Measurable, b: Measurable): boolean {
   return true;
 }
 const isAcross = (layout: Layout, at: number): boolean => {
-  const { joins, articles, at: atWords, onBike, measuring } = layout.known.vocabulary;
+  const { joins, articles, at: atWords, onBike, details, measuring } = layout.known.vocabulary;
   const word = wordAt(layout.tokens, at) ?? "";
-  return [joins, articles, atWords, onBike, measuring.levels.between, measuring.across].some((list) => among(list, word));
+  return [joins, articles, atWords, onBike, details.within, measuring.levels.between, measuring.across].some((list) => among(list, word));
 };
 
 /** "Found" and "left", "was" and "now": only where both are said, or of a clearance. */
@@ -267,8 +267,9 @@ function one(layout: Layout, said: Said, place: Place | null, inherited: UnitId 
     ...(unit === null ? [{ need: "unit" as const, options }] : []),
     ...(numbers.length === 0 ? [] : [{ need: "number" as const, options: numbers }]),
     ...dayGaps(layout, figure.part, day),
+    ...boundGaps(layout, figure),
     ...(kind === "cold pressure" && layout.airs?.is === "unsure" ? [{ need: "sure" as const, because: "two temperatures" as const }] : []),
-    ...(kind === "cold pressure" && layout.warm ? [{ need: "sure" as const, because: "warm" as const }] : []),
+    ...(kind === "cold pressure" && isWarmAt(layout, figure.part, figure.at) ? [{ need: "sure" as const, because: "warm" as const }] : []),
   ];
   return {
     do: "log reading",
@@ -282,6 +283,12 @@ function one(layout: Layout, said: Said, place: Place | null, inherited: UnitId 
     ...(Object.keys(detail).length === 0 ? {} : { detail }),
     gaps,
   };
+}
+
+/** "Less than 1 mm": what was read is not said. */
+function boundGaps(layout: Layout, figure: Measurable): readonly Gap[] {
+  const bound = boundOf(layout, figure);
+  return bound === null ? [] : [{ need: "sure", because: bound }];
 }
 
 /** What is open about the day of a reading. */
@@ -314,7 +321,7 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
   const how = howParts(layout, part, shared.at(-1) ?? part);
   const earlier = partBefore(layout, part, kind);
   const stood = kind === "battery voltage" ? stoodHours(layout, [...how, ...earlier]) : null;
-  const said = conditionsOf(layout, part, shared.at(-1)).filter((each) => saysSomething(kind, each));
+  const said = conditionsOf(layout, part, shared.at(-1)).filter((each) => saysSomething(kind, each) && !(each === "cold" && isWarmAt(layout, part, figure.at)));
   // "Stood 2 days" says that it was rested, and for how long.
   const conditions = stood === null || said.includes("rested") ? said : [...said, "rested" as const];
   const load = BY_LOAD.includes(kind) ? loadOf(layout, part, figure.at, shared.at(-1)) : null;

@@ -92,6 +92,7 @@ function indexOf(vocabulary: Vocabulary): Index {
     measuring.forces,
     measuring.currencies,
     measuring.acrossTread,
+    measuring.inSun.flatMap((phrase) => phrase.split(" ")),
   ])
     for (const word of list) beside.add(word);
   const byFirst = new Map<string, [Subject, readonly Entry[]][]>();
@@ -161,6 +162,12 @@ function withShortIntake(tokens: readonly Token[], places: readonly Phrase<"plac
   );
   return short.length === 0 ? places : [...places, ...short].sort((a, b) => a.at - b.at);
 }
+
+/** Do the words of a phrase stand from a token on? */
+export const beginsAt = (tokens: readonly Token[], at: number, phrase: string): boolean => {
+  const first = wordOf(tokens[at]);
+  return first !== null && phrase.startsWith(first) && phrase.split(" ").every((word, n) => wordOf(tokens[at + n]) === word);
+};
 
 /** May a word stand beside a reading without changing it? */
 export function standsBeside(word: string, vocabulary: Vocabulary): boolean {

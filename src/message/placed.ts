@@ -6,10 +6,11 @@ import { CALIPERS, TYRES } from "../core/reading/places.ts";
 import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { aheadOf } from "./counted.ts";
+import { indexOf, longest } from "./defect-index.ts";
 import { firstBehind } from "./kind-of.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
 import type { Measurable } from "./measured-figures.ts";
-import { oncePerPart, tokensOf } from "./pieces.ts";
+import { isAnd, oncePerPart, tokensOf } from "./pieces.ts";
 
 /** Where a figure was read; "both" is front and rear alike; null when nothing says so. */
 export type Where = Place | "both" | null;
@@ -48,11 +49,22 @@ export function placesOf(layout: Layout, all: readonly Kinded[]): readonly Where
   for (const each of all)
     if (found.get(each) == null && each.figure.place === null && WORN.includes(each.kind) && (each.state !== null || isSided(layout, each.figure)))
       found.set(each, endSaid(layout, each, all, found));
+  for (const each of all) if (each.kind === "tread" && found.get(each) == null && each.figure.place === null) found.set(each, tyreSaid(layout, each.figure));
   const count = new Map<ReadingKind, number>();
   for (const { kind } of all) count.set(kind, (count.get(kind) ?? 0) + 1);
   for (const each of all)
     if (count.get(each.kind) === 1 && found.get(each) == null && each.figure.place === null && isEnds(each.kind)) found.set(each, endBefore(layout, each));
   return all.map((each) => found.get(each) ?? each.figure.place);
+}
+
+/** "Rear tyre cracked sidewall, tread 2 mm": the only end that the clause names, before the figure, and of a tyre. */
+function tyreSaid({ tokens, phrases, clauses, known, taken }: Layout, { at, part }: Measurable): Where {
+  const clause = clauses.find(({ from, to }) => from <= part.from && part.to <= to) ?? part;
+  const [only, ...others] = phrasesInside(phrases.place, clause).filter((phrase) => isWheel(phrase) && !taken.has(phrase.at));
+  const end = only?.are.find((place) => place === "front" || place === "rear");
+  if (only === undefined || end === undefined || others.length > 0 || only.at > at) return null;
+  const isTyre = (n: number): boolean => among(known.vocabulary.measuring.tyre, wordAt(tokens, n));
+  return isTyre(only.to) || isTyre(only.to + 1) ? end : null;
 }
 
 /** What wears, and is measured at several points of one end. */
@@ -116,11 +128,16 @@ const isEnds = (kind: ReadingKind): boolean => kindRow(kind).places.some((place)
 /** The places that a part names for a kind; a caliper's side counts only with "front" said. */
 function placesFor(layout: Layout, kind: ReadingKind, part: Part, same: readonly Kinded[], here: readonly Kinded[]): readonly PlaceAt[] {
   const own = window(part, same, here);
-  const words = phrasesInside(layout.phrases.place, own).filter(({ at }) => !layout.taken.has(at));
+  const words = withoutWrong(
+    layout,
+    part,
+    same,
+    phrasesInside(layout.phrases.place, own).filter(({ at }) => !layout.taken.has(at)),
+  );
   const before =
     kind === "static sag" || kind === "rider sag" ? sagPlace(layout, part, words) : kind === "cold pressure" ? flatPlace(layout, part, words) : null;
   if (before !== null) return [before];
-  const front = words.some(({ are }) => are.includes("front")) || isFrontBefore(layout, kind, part, words);
+  const front = words.some(({ are }) => are.some((place) => place.startsWith("front"))) || isFrontBefore(layout, kind, part, words);
   const calipers = kindRow(kind).places === CALIPERS;
   const sided = calipers && front && words.some((word) => isSide(word) && !isRemaining(layout, part, word));
   const allowed: readonly string[] = [...(calipers ? CALIPERS : TYRES), "both"];
@@ -130,6 +147,43 @@ function placesFor(layout: Layout, kind: ReadingKind, part: Part, same: readonly
     const place = sided && word === "left" ? "front left" : sided && word === "right" ? "front right" : word;
     return place !== undefined && allowed.includes(place) ? [{ at, place: place as PlaceAt["place"] }] : [];
   });
+}
+
+/** "Front 34 psi rear flat", "rear bald, front 3 mm": of two ends, the one that only something wrong is said of has none of the figures. */
+function withoutWrong(layout: Layout, part: Part, same: readonly Kinded[], words: readonly PlacePhrase[]): readonly PlacePhrase[] {
+  const ends = words.filter(isWheel);
+  if (ends.length <= same.length) return words;
+  const alone = ends.filter((end) => !isPaired(layout, ends, end));
+  const behind = new Map(alone.map((end) => [end, signAt(layout, part, end, 1)]));
+  // "Front is flat and rear 36 psi": what is said of the end before it is not of the one behind it.
+  const said = [...behind.values()];
+  const wrong = alone.filter((end) => {
+    const before = behind.get(end) === null ? signAt(layout, part, end, -1) : null;
+    return behind.get(end) !== null || (before !== null && !said.includes(before));
+  });
+  return wrong.length === 0 || wrong.length === ends.length ? words : words.filter((each) => !wrong.includes(each));
+}
+
+/** "Front and rear". */
+const isPaired = (layout: Layout, ends: readonly PlacePhrase[], { at, to }: PlacePhrase): boolean =>
+  ends.some((other) => {
+    const between = { from: Math.min(other.to, to) + 1, to: Math.max(other.at, at) - 1 };
+    return other.at !== at && tokensOf(between).every((each) => isAnd(layout, each) || layout.tokens[each]?.is === "break");
+  });
+
+/** The sign of something wrong that stands right behind an end, or else right before it; null where none does. */
+function signAt(layout: Layout, part: Part, { at, to }: PlacePhrase, step: 1 | -1): number | null {
+  const { defects, measuring } = layout.known.vocabulary;
+  const { signs } = indexOf(defects);
+  const things = phrasesInside(layout.phrases.kind, part);
+  const mayStand = (n: number): boolean =>
+    [defects.between, defects.joins, measuring.tyre].some((list) => among(list, wordAt(layout.tokens, n))) ||
+    things.some((each) => n >= each.at && n <= each.to);
+  for (let n = step === 1 ? to + 1 : at - 1; n >= part.from && n <= part.to; n += step) {
+    if (longest(layout.tokens, n, step === 1 ? part.to : at - 1, signs) !== null) return n;
+    if (!mayStand(n)) return null;
+  }
+  return null;
 }
 
 const isSide = ({ are }: PlacePhrase): boolean => are.includes("left") || are.includes("right");
@@ -179,11 +233,13 @@ const flatEnd = oncePerPart((layout: Layout, clause: Part): PlaceAt | null => {
 function isFrontBefore(layout: Layout, kind: ReadingKind, part: Part, own: readonly PlacePhrase[]): boolean {
   if (kindRow(kind).places !== CALIPERS || own.some(isWheel) || !own.some(isSide)) return false;
   const parts = layout.clauses.find(({ from, to }) => from <= part.from && part.to <= to)?.parts ?? [];
-  const before = parts.findLast((each) => each.to < part.from && phrasesInside(layout.phrases.place, each).some(isWheel));
+  const isEnd = (phrase: PlacePhrase): boolean => isWheel(phrase) || phrase.are.some((place) => place.startsWith("front"));
+  const before = parts.findLast((each) => each.to < part.from && phrasesInside(layout.phrases.place, each).some(isEnd));
   if (before === undefined || !phrasesInside(layout.phrases.kind, before).some(({ are }) => are.includes(kind))) return false;
   const places = phrasesInside(layout.phrases.place, before);
-  if (!places.filter(isWheel).every(({ are }) => are.includes("front"))) return false;
-  for (let at = before.from; at <= before.to; at++) if (layout.tokens[at]?.is === "number" && !layout.taken.has(at) && !places.some(isSide)) return false;
+  if (!places.filter(isEnd).every(({ are }) => are.some((place) => place.startsWith("front")))) return false;
+  const isSided = places.some((phrase) => isSide(phrase) || phrase.are.some((place) => place === "front left" || place === "front right"));
+  for (let at = before.from; at <= before.to; at++) if (layout.tokens[at]?.is === "number" && !layout.taken.has(at) && !isSided) return false;
   return true;
 }
 

@@ -72,7 +72,8 @@ function speaksOfBike(layout: Layout, part: Part): boolean {
   const words = tokensOf(part).filter((at) => wordAt(layout.tokens, at) !== null);
   // "Front tyre plugged, 36 psi, 4 mm".
   if (words.length === 0) return tokensOf(part).some((at) => isStray(layout, part, at));
-  if (words.length > MOST_WORDS) return false;
+  // "Tyre temperature 45 °C": all of it is accounted for.
+  if (words.length > MOST_WORDS || words.every((at) => layout.taken.has(at))) return false;
   const { condition, fill, load, spec } = layout.phrases;
   // "Stamped 6.0", "backing plate 4 mm": a figure of a limit or a manual is told back, as /spec takes it.
   const figures = tokensOf(part).some((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at));

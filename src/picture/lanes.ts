@@ -40,7 +40,10 @@ export function lane({ names: all, andMore, beside, marks, rest }: Lane, ticks: 
         ...names.map((each, at) => words(each, EDGE, top + TEXT * (1.2 * at + 0.9))),
         ...(inOneLine ? [words(beside, RIGHT, top + TEXT * 0.9, SMALL, INK.quiet, "end")] : []),
         ...said.map((each, at) => words(each, EDGE, top + names.length * TEXT * 1.2 + SMALL * (1.25 * at + 0.9), SMALL, INK.quiet)),
-        ...rest.map(({ from, to }) => `<rect x="${n(from)}" y="${n(y - 9)}" width="${n(Math.max(0, to - from))}" height="18" fill="${INK.rest}"/>`),
+        ...rest.map(
+          ({ from, to }) =>
+            `<rect x="${n(from)}" y="${n(y - 9)}" width="${n(Math.max(0, to - from))}" height="18" fill="${INK.rest}" stroke="${INK.quiet}" stroke-width="1"/>`,
+        ),
         line({ x: EDGE, y }, { x: RIGHT, y }, INK.faint, 2),
         ...ticks.map((x) => line({ x, y: y - 9 }, { x, y: y + 9 }, INK.faint, 2)),
         // Ranges lie under the marks of the whole lane, so that none hides another's mark.

@@ -3,6 +3,7 @@
 /**
  * Blue and orange of a set that colour-blind readers can tell apart (Okabe and Ito, 2008), two lighter tones of the same hues for areas, and inks for text.
  * Words are written in `line` or `quiet` only: both keep 4.5 to 1 on the ground; whatever else carries meaning keeps 3 to 1 (WCAG 2.2, 1.4.3 and 1.4.11).
+ * An area cannot keep 3 to 1 from the ground and from the line on it at once: it has an edge in the ink of its line (`first`), else in `quiet`.
  * `faint` is for rules that say nothing by themselves.
  */
 export const INK = {
@@ -12,7 +13,7 @@ export const INK = {
   faint: "#cfcac0",
   first: "#0072b2",
   second: "#d55e00",
-  firstArea: "#d6e8f3",
+  firstArea: "#b3d5ec",
   rest: "#eae6dd",
 } as const;
 

@@ -60,12 +60,18 @@ export function drawOdometer(drawing: OdometerDrawing): string {
         ({ low }) => frame.y(low),
         ({ high }) => frame.y(high),
       );
+      const edges = [(day: OdometerDrawing["ahead"][number]) => day.low, (day: OdometerDrawing["ahead"][number]) => day.high].map((value) =>
+        lineOf<OdometerDrawing["ahead"][number]>(
+          ({ on }) => time.at(on),
+          (day) => frame.y(value(day)),
+        ),
+      );
       return [
         ...layUps.map(
           ({ from, to }) =>
-            `<rect x="${n(time.at(from))}" y="${n(frame.top)}" width="${n(time.at(to) - time.at(from))}" height="${n(frame.bottom - frame.top)}" fill="${INK.rest}"/>`,
+            `<rect x="${n(time.at(from))}" y="${n(frame.top)}" width="${n(time.at(to) - time.at(from))}" height="${n(frame.bottom - frame.top)}" fill="${INK.rest}" stroke="${INK.quiet}" stroke-width="1"/>`,
         ),
-        ...(ahead.length === 0 ? [] : [filled(range([...ahead]), INK.firstArea)]),
+        ...(ahead.length === 0 ? [] : [filled(range([...ahead]), INK.firstArea), ...edges.map((edge) => trace(edge([...ahead]), INK.first, 2.5))]),
         line({ x: today, y: frame.top }, { x: today, y: frame.bottom }, INK.quiet, 2, "4 7"),
         words(drawing.todayText, today, frame.top - 6, SMALL, INK.quiet, today > RIGHT - 60 ? "end" : today < frame.left + 60 ? "start" : "middle"),
         ...(ahead.length === 0 ? [] : [trace(likely([...ahead]), INK.first, 4, "10 8")]),
@@ -85,7 +91,7 @@ export function drawOdometer(drawing: OdometerDrawing): string {
           ? []
           : [
               { mark: (x: number, y: number) => line({ x, y }, { x: x + 34, y }, INK.first, 4, "10 8"), text: meaning.likely },
-              { mark: (x: number, y: number) => swatch(x, y, INK.firstArea), text: meaning.range },
+              { mark: (x: number, y: number) => swatch(x, y, INK.firstArea, INK.first, 2.5), text: meaning.range },
             ]),
         ...(layUps.length === 0 ? [] : [{ mark: (x: number, y: number) => swatch(x, y, INK.rest), text: meaning.rest }]),
       ]),
@@ -95,5 +101,5 @@ export function drawOdometer(drawing: OdometerDrawing): string {
 }
 
 /** A piece of an area, with an edge so that it is seen by itself. */
-export const swatch = (x: number, y: number, color: string): string =>
-  `<rect x="${n(x)}" y="${n(y - 9)}" width="34" height="18" fill="${color}" stroke="${INK.quiet}" stroke-width="1"/>`;
+const swatch = (x: number, y: number, color: string, edge: string = INK.quiet, wide = 1): string =>
+  `<rect x="${n(x)}" y="${n(y - 9)}" width="34" height="18" fill="${color}" stroke="${edge}" stroke-width="${wide}"/>`;

@@ -1,7 +1,7 @@
 // A plot: values up the page against days or an odometer across it. Figures at the left, texts under it.
 
 import { scaleLinear } from "d3-scale";
-import { type AxisLabel, axis } from "./lanes.ts";
+import { type AxisLabel, axis, legend, type Meaning } from "./lanes.ts";
 import { widthOf } from "./letters.ts";
 import { EDGE, INK, SMALL, WIDE } from "./look.ts";
 import { type Band, words } from "./page.ts";
@@ -48,6 +48,7 @@ export function plot(
     under,
     underName,
     over,
+    keys = [],
   }: {
     readonly name: string;
     readonly high: number;
@@ -57,10 +58,13 @@ export function plot(
     readonly underName: string | null;
     /** A line over the plot for what is written there. */
     readonly over?: true;
+    /** What lines within mean, in rows under the name. */
+    readonly keys?: readonly Meaning[];
   },
   draw: (frame: Frame) => string,
 ): Band {
-  const head = SMALL * (over === true ? 3 : 1.9);
+  const named = legend(keys);
+  const head = SMALL * (over === true ? 3 : 1.9) + named.high;
   const foot = axis(under, { name: null, ticked: true });
   const said = underName === null ? 0 : SMALL * 1.3;
   return {
@@ -72,6 +76,7 @@ export function plot(
       };
       return [
         words(name, EDGE, top + SMALL, SMALL, INK.quiet),
+        named.draw(top + SMALL * 1.4),
         ...up.ticks.map(({ value }) => line({ x: left, y: frame.y(value) }, { x: RIGHT, y: frame.y(value) }, INK.faint, 1.5)),
         ...up.ticks.map(({ value, text }) => words(text, left - 14, frame.y(value) + SMALL * 0.35, SMALL, INK.quiet, "end")),
         // Under what is drawn: a mark on it stays whole.
@@ -102,7 +107,11 @@ export function level(
   { left, right, top, bottom, y, head }: Frame,
   value: number,
   text: string,
-  { marks = [], paths = [] }: { readonly marks?: readonly Point[]; readonly paths?: readonly (readonly Point[])[] },
+  {
+    marks = [],
+    paths = [],
+    dashes = LEVEL_DASHES,
+  }: { readonly marks?: readonly Point[]; readonly paths?: readonly (readonly Point[])[]; readonly dashes?: string },
 ): string {
   const at = y(value);
   const wide = widthOf(text, SMALL);
@@ -123,22 +132,24 @@ export function level(
   if (least > 0 && beside - SAMPLE - 12 >= head.from + 24) {
     const middle = head.base - SMALL * 0.35;
     return (
-      line({ x: left, y: at }, { x: right, y: at }, INK.second, 4, "14 8") +
-      line({ x: beside - SAMPLE - 12, y: middle }, { x: beside - 12, y: middle }, INK.second, 4, "14 8") +
+      line({ x: left, y: at }, { x: right, y: at }, INK.second, 4, dashes) +
+      line({ x: beside - SAMPLE - 12, y: middle }, { x: beside - 12, y: middle }, INK.second, 4, dashes) +
       words(text, beside, head.base, SMALL, INK.line)
     );
   }
   const place = places.find((each) => crossed(each) === least) ?? { base: over.base, from: first };
   return (
-    line({ x: left, y: at }, { x: right, y: at }, INK.second, 4, "14 8") +
+    line({ x: left, y: at }, { x: right, y: at }, INK.second, 4, dashes) +
     // Kept apart from whatever crosses them.
     words(text, place.from, place.base, SMALL, INK.line).replace("<text ", `<text paint-order="stroke" stroke="${INK.ground}" stroke-width="7" `)
   );
 }
+/** Dashes of a level, where it says nothing else. */
+export const LEVEL_DASHES = "14 8";
 /** Two dashes of a level. */
 const SAMPLE = 36;
-/** From the middle of a mark to its edge. */
-const MARK = 10;
+/** From the middle of the largest mark to its edge. */
+const MARK = 14;
 /** Places between the ends at which words are tried. */
 const STEPS = 8;
 
@@ -164,6 +175,3 @@ export function runsThrough(from: Point, to: Point, box: Box): boolean {
 /** A reading as a filled point, kept apart from lines under it. */
 export const read = ({ x, y }: Point): string =>
   `<circle cx="${n(x)}" cy="${n(y)}" r="10" fill="${INK.ground}"/><circle cx="${n(x)}" cy="${n(y)}" r="8" fill="${INK.first}"/>`;
-/** A reading as it was, beside what it comes to: an open square. */
-export const asRead = ({ x, y }: Point): string =>
-  `<rect x="${n(x - 7)}" y="${n(y - 7)}" width="14" height="14" fill="${INK.ground}" stroke="${INK.line}" stroke-width="3"/>`;

@@ -1,11 +1,12 @@
 // Wear lines: what was measured against the odometer, the line through it, and where that line likely reaches the limit.
 
 import { scaleLinear } from "d3-scale";
-import { legend } from "./lanes.ts";
-import { INK } from "./look.ts";
-import { type Band, gap, page } from "./page.ts";
-import { level, plot, RIGHT, read, upward } from "./plot.ts";
-import { dot, head, line } from "./svg.ts";
+import { legend, shape } from "./lanes.ts";
+import { widthOf } from "./letters.ts";
+import { INK, SMALL } from "./look.ts";
+import { type Band, gap, page, words } from "./page.ts";
+import { type Frame, level, plot, RIGHT, read, upward } from "./plot.ts";
+import { dot, head, line, type Point } from "./svg.ts";
 
 /** One part at one place. `x` are figures of the dial, values in one unit of the caller's. */
 export type WearPanel = {
@@ -14,18 +15,24 @@ export type WearPanel = {
   /** The line through them, from the first reading's place on, and where it reaches the limit: likely, and with the range that holds it eight times in ten. Null: too few readings. */
   readonly line: { readonly from: number; readonly start: number; readonly likely: number; readonly low: number; readonly high: number | null } | null;
   readonly limit: { readonly value: number; readonly text: string } | null;
+  /** The line has reached the limit before where the bike stands. */
+  readonly behind: boolean;
 };
 export type WearDrawing = {
   readonly title: string;
+  /** Where the dial stands, and how that is written; null where it stands at the last reading. */
+  readonly now: { readonly x: number; readonly text: string } | null;
   readonly panels: readonly WearPanel[];
   readonly odometerName: string;
   readonly figure: (value: number) => string;
   readonly depth: (value: number) => string;
-  readonly meaning: Readonly<Record<"read" | "line" | "range", string>>;
+  readonly meaning: Readonly<Record<"read" | "line" | "range" | "behind", string>>;
   readonly notes: readonly string[];
 };
 
 const HIGH = 260;
+/** From a plot's top to the foot of what is written over it: a mark at the top stays clear of it. */
+const OVER = 20;
 /** One reading alone has so much road behind it, that the figures under it differ. */
 const ROAD = 100;
 /** A range that runs on is drawn so far beyond the likely place. */
@@ -39,7 +46,11 @@ export function drawWear(drawing: WearDrawing): string {
     upward([0, ...points.map(({ value }) => value), limit?.value ?? 0, worn?.start ?? 0], drawing.depth),
   );
   const left = Math.max(...ups.map((up) => up.left));
-  const xs = panels.flatMap(({ points, line: worn }) => [...points.map(({ x }) => x), ...(worn === null ? [] : [worn.from, worn.likely])]);
+  const { now } = drawing;
+  const xs = [
+    ...panels.flatMap(({ points, line: worn }) => [...points.map(({ x }) => x), ...(worn === null ? [] : [worn.from, worn.likely])]),
+    ...(now === null ? [] : [now.x]),
+  ];
   const [least, likeliest] = [Math.min(...xs), Math.max(...xs)];
   const open = (likeliest - least || 1) * BEYOND;
   const ends = panels.flatMap(({ line: worn }) => (worn === null ? [] : [Math.min(worn.high ?? Number.POSITIVE_INFINITY, likeliest + open)]));
@@ -55,10 +66,18 @@ export function drawWear(drawing: WearDrawing): string {
         left,
         under,
         underName: at === panels.length - 1 ? drawing.odometerName : null,
+        ...(now === null ? {} : { over: true as const }),
       },
       (frame) => {
         const { limit, line: worn } = panel;
         const marks = panel.points.map(({ x, value }) => ({ x: across(x), y: frame.y(value) }));
+        const stands: readonly Point[] =
+          now === null
+            ? []
+            : [
+                { x: across(now.x), y: frame.top },
+                { x: across(now.x), y: frame.bottom },
+              ];
         const run =
           worn === null || limit === null
             ? null
@@ -67,9 +86,17 @@ export function drawWear(drawing: WearDrawing): string {
                 { x: across(worn.likely), y: frame.y(limit.value) },
               ] as const);
         // Under the words of the limit, which are kept apart from what they cross.
+        const held = [
+          ...marks,
+          ...(run === null ? [] : [run[1]]),
+          ...(panel.behind && limit !== null ? stands.slice(0, 1).map(({ x }) => ({ x, y: frame.y(limit.value) })) : []),
+        ];
         const drawn = [
+          ...(now === null ? [] : [stand(frame, across(now.x), now.text)]),
           ...(run === null ? [] : [line(run[0], run[1], INK.first, 3, "10 8")]),
-          ...(limit === null ? [] : [level(frame, limit.value, limit.text, run === null ? { marks } : { marks: [...marks, run[1]], paths: [run] })]),
+          ...(limit === null
+            ? []
+            : [level(frame, limit.value, limit.text, { marks: held, paths: [...(run === null ? [] : [run]), ...(now === null ? [] : [stands])] })]),
         ];
         if (worn !== null && limit !== null) {
           const y = frame.y(limit.value);
@@ -80,6 +107,7 @@ export function drawWear(drawing: WearDrawing): string {
             dot({ x: across(worn.likely), y }, 13, INK.ground),
             dot({ x: across(worn.likely), y }, 11, INK.first),
             dot({ x: across(worn.likely), y }, 6, INK.ground),
+            ...(now !== null && panel.behind ? [shape("now", across(now.x), y)] : []),
           );
         }
         return [...drawn, ...marks.map(read)].join("");
@@ -102,10 +130,23 @@ export function drawWear(drawing: WearDrawing): string {
                   line({ x, y }, { x: x + 34, y }, INK.first, 6) + dot({ x: x + 17, y }, 11, INK.first) + dot({ x: x + 17, y }, 6, INK.ground),
                 text: drawing.meaning.range,
               },
+              ...(now !== null && panels.some(({ behind }) => behind)
+                ? [{ mark: (x: number, y: number) => shape("now", x + 17, y), text: drawing.meaning.behind }]
+                : []),
             ]
           : []),
       ]),
     ],
     drawing.notes,
+  );
+}
+
+/** Where the dial stands, from top to bottom, with its figure over it. */
+function stand({ left, top, bottom }: Frame, x: number, text: string): string {
+  const half = widthOf(text, SMALL) / 2;
+  const anchor = x + half > RIGHT ? "end" : x - half < left ? "start" : "middle";
+  return (
+    line({ x, y: top }, { x, y: bottom }, INK.quiet, 2, "4 7") +
+    words(text, anchor === "end" ? RIGHT : anchor === "start" ? left : x, top - OVER, SMALL, INK.quiet, anchor)
   );
 }

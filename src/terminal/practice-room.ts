@@ -16,6 +16,9 @@ type Waiting =
   | { readonly for: "choice"; readonly action: Extract<Action, { kind: "pick" }> }
   | { readonly for: "field"; readonly action: Extract<Action, { kind: "form" }>; readonly at: number; readonly filled: Readonly<Record<string, string>> };
 
+/** Lets go of what was begun to be filled in or chosen. */
+const LEAVE = ":leave";
+
 export type RoomStart = {
   readonly words: RoomWords;
   readonly file: string;
@@ -67,6 +70,7 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
         return print(words.pick, ...action.options.map((option, at) => `  ${at + 1}. ${option.label}`));
       case "form":
         waiting = { for: "field", action, at: 0, filled: {} };
+        print(words.wayOut);
         return ask(action.form.fields[0]);
     }
   };
@@ -132,6 +136,9 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
       case "demo":
         await demo();
         break;
+      case "leave":
+        print(words.nothingToLeave);
+        break;
       default:
         print(words.unknown(`:${word}`));
     }
@@ -180,6 +187,15 @@ export async function runPracticeRoom(room: Room, start: RoomStart, from: Readab
   reader.prompt();
   for await (const raw of reader) {
     const line = raw.trim();
+    // A command, of the bot or of the room, is no answer to what it asks for: that is let go, and nothing of it sent.
+    if (waiting.for !== "line" && /^[/:]\p{L}/u.test(line)) {
+      waiting = { for: "line" };
+      print(words.left);
+      if (line.toLowerCase() === LEAVE) {
+        reader.prompt();
+        continue;
+      }
+    }
     if (waiting.for === "choice") await choose(line, waiting.action);
     else if (waiting.for === "field") await fill(line, waiting);
     else if (line.startsWith(":")) {

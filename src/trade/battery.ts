@@ -100,11 +100,20 @@ export const CHARGE_DAYS = { flooded: 30, AGM: 60, gel: 60, lithium: 90 } as con
 /** Revolutions a minute below which low volts say nothing of the charging circuit: idling it may rest below its window. Common practice; manuals name 2,500 to 5,000. */
 export const CHARGING_RPM = 2000;
 
+/** Share of the revolutions that a charging figure is printed for, at which it is as good as those. A tachometer is read no finer: common practice. */
+export const NO_SLOWER = 0.9;
+
 /** Volts at rest below which a battery of 12 V is more than flat. Common practice: a lead-acid battery that stays some 2 V low has lost one of its six cells; four lithium iron phosphate cells below 2.5 V each may be harmed for good. */
 export const MORE_THAN_FLAT: Readonly<Record<Chemistry, number>> = { flooded: 11, AGM: 11, gel: 11, lithium: 10 };
 
 /** Volts at rest at or below which it may as well be a battery of 6 V, which no table here is for. Three cells, full: 6.4 V. */
 export const SIX_VOLTS = 7;
+
+/** Volts by which a workshop meter may be off. Common practice: some 0.5 % and a digit of 15 V. */
+export const METER_OFF = 0.1;
+
+/** Volts with the engine running at or below which they are those of a circuit of 6 V: a battery of 12 V shows more even when nothing charges it. Common practice: 6 V is charged with some 6.8 to 7.5 V. */
+export const SIX_VOLTS_CHARGING = 8;
 
 /** Air within so many °C of where its acid freezes, or below that, may have frozen it: volts and thermometers are no nearer. Common practice. */
 export const FREEZES_NEAR = 3;

@@ -13,6 +13,7 @@ export const CAUTIONS = {
   fasteners: { source: "common practice" },
   "check tightness": { source: "common practice" },
   "moving chain": { source: "common practice" },
+  "moving belt": { source: "common practice" },
   steering: { source: "common practice" },
   throttle: { source: "common practice" },
   "drum dust": { source: "common practice; old linings may hold asbestos" },

@@ -187,10 +187,13 @@ export const DEFECTS = {
   // Found by measuring, and some by eye: the work that mends each closes it.
   "worn front tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["front-tyre.replace"], source: PRACTICE },
   "worn rear tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["rear-tyre.replace"], source: PRACTICE },
+  "worn sidecar tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["sidecar-tyre.replace"], source: PRACTICE },
   "worn front pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["front-pads.measure"], source: PRACTICE },
   "worn rear pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["rear-pads.measure"], source: PRACTICE },
   "worn front shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["front-shoes.measure"], source: PRACTICE },
   "worn rear shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["rear-shoes.measure"], source: PRACTICE },
+  "worn front drum": { system: "brakes", ...STOPS, caution: "drum dust", mends: [], mayMend: ["front-shoes.measure"], source: PRACTICE },
+  "worn rear drum": { system: "brakes", ...STOPS, caution: "drum dust", mends: [], mayMend: ["rear-shoes.measure"], source: PRACTICE },
   "worn disc": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-discs.measure", "rear-discs.measure"], source: PRACTICE },
   // Of a bike as a whole: how it was kept before the ends were told apart.
   "low brake fluid": LOW_BRAKE_FLUID,
@@ -201,10 +204,19 @@ export const DEFECTS = {
   "wrong rear pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
   "wrong sidecar pressure": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: [], source: PRACTICE },
   "slack chain": { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.adjust", "chain.replace"], source: PRACTICE },
+  "tight chain": { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.adjust", "chain.replace"], source: PRACTICE },
+  "slack belt": {
+    ...{ system: "final drive", usual: "do not ride", caution: "moving belt", mends: ["drive-belt.inspect", "drive-belt.replace"], source: PRACTICE },
+  },
   "worn chain": { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.replace"], source: PRACTICE },
   "no throttle play": { system: "controls", usual: "do not ride", caution: "throttle", mends: ["throttle-cable.adjust"], source: PRACTICE },
   "low engine oil": { system: "engine", usual: "do not ride", caution: "hot", mends: ["engine-oil.inspect", "engine-oil.replace"], source: PRACTICE },
   // Found by what was put in.
+  // Rubber that the wrong fluid has reached swells or goes soft: new fluid alone leaves it so, and whether more was renewed is asked.
+  "attacked brake seals": {
+    ...{ system: "brakes", ...STOPS, caution: "brake fluid", mends: [], mayMend: ["brake-fluid.replace", "brake-hoses.replace"], source: PRACTICE },
+  },
+  "attacked clutch seals": { system: "clutch and gearbox", ...STOPS, caution: "brake fluid", mends: [], mayMend: ["clutch-fluid.replace"], source: PRACTICE },
   "mixed clutch fluid": { system: "clutch and gearbox", usual: "do not ride", caution: "brake fluid", mends: ["clutch-fluid.replace"], source: PRACTICE },
   "mixed brake fluid": { system: "brakes", usual: "do not ride", caution: "brake fluid", mends: ["brake-fluid.replace"], source: PRACTICE },
 } as const satisfies Record<string, DefectRow>;
@@ -222,7 +234,17 @@ export function kindOn(kind: string | null, equipment: Equipment): string | null
 
 /** All that can be wrong with a tyre: told before what was read of it. */
 export const TYRE_CONDITION: readonly DefectKind[] = [
-  ...(["puncture", "plugged tyre", "damaged tyre", "cracked tyre", "squared-off tyre", "cupped tyre", "worn tyre"] as const),
-  ...(["worn front tyre", "worn rear tyre"] as const),
+  ...([
+    "puncture",
+    "plugged tyre",
+    "damaged tyre",
+    "cracked tyre",
+    "squared-off tyre",
+    "cupped tyre",
+    "worn tyre",
+    "worn front tyre",
+    "worn rear tyre",
+    "worn sidecar tyre",
+  ] as const),
   ...(["wrong front pressure", "wrong rear pressure", "wrong sidecar pressure"] as const),
 ];

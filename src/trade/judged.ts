@@ -37,12 +37,11 @@ export type JudgedRow = {
   readonly wears: boolean;
   /** What wears does not grow: by more than this it was misread, or a new part is not on record. Canonical unit; null for what is set or filled. */
   readonly grows: number | null;
-  /** Beyond its limit the bike is not to be ridden; where `never` is given, beyond that. `only`: of that side; `past`: from so far beyond it on, in the canonical unit. */
+  /** Beyond its limit the bike is not to be ridden; where `grave` names sides, beyond those alone, from there on. */
   readonly doNotRide: boolean;
-  readonly only: "low" | "high" | null;
-  readonly past: number;
-  /** What is then noted against the bike until work mends it. */
-  readonly defects: Partial<Record<End, DefectKind>>;
+  readonly grave: Partial<Record<"low" | "high", From>> | null;
+  /** What is then noted against the bike until work mends it: by end, or by the side that it is beyond. */
+  readonly defects: Partial<Record<End | "low" | "high", DefectKind>>;
   /** Near this end of its window the line is looked at sooner than the plan says, where the member wants it. */
   readonly sooner: "low" | "high" | null;
   /** It is set by adjusting or topping up: the next reading that is right closes what was noted. */
@@ -50,6 +49,16 @@ export type JudgedRow = {
   /** Whom it fits, where it has no spec that says so. */
   readonly fits: EquipmentRule;
   readonly caution: CautionKey | null;
+};
+
+/** From where on a value beyond its limit stops the ride, by any of these that is named; none: from the limit on. */
+type From = {
+  /** So far beyond its end, canonical unit: told whichever way the bike stood. */
+  readonly past?: number;
+  /** So many times its end. */
+  readonly share?: number;
+  /** From this figure on, whatever the limit, canonical unit: told whichever way the bike stood, but under load. */
+  readonly at?: number;
 };
 
 /** What a measure is not taken under, by the condition that it needs instead: said so, no value of it proves anything. */
@@ -73,8 +82,7 @@ const row = (more: Partial<JudgedRow> & Pick<JudgedRow, "fine">): JudgedRow => (
     grows: null,
     items: {},
     doNotRide: false,
-    only: null,
-    past: 0,
+    grave: null,
     defects: {},
     sooner: null,
     setRight: false,
@@ -99,6 +107,8 @@ export const UNEVEN_PADS = 1;
 
 /** Common practice: a cable needs some play on every bike. mm. */
 const SOME_PLAY: Limit = { min: 0.5, max: null, near: null, source: "common practice" };
+/** Common practice: where a bike's window is not known, a chain with so little slack is as good as tight on any: its suspension draws it tighter still. mm. */
+const SOME_SLACK: Limit = { min: 5, max: null, near: null, source: "common practice" };
 
 /** Levels count from empty, 0, over the low mark, 2, to above the full mark, 5. */
 export const LOW_MARK = 2;
@@ -109,9 +119,9 @@ const level = (more: Partial<JudgedRow>): JudgedRow =>
 export const JUDGED = {
   tread: row({
     ...{ fine: 0.1, near: 0.8, doNotRide: true, wears: true, grows: 1, caution: "tyres", usual: BARS },
-    specs: { front: "front tread limit", rear: "rear tread limit" },
-    items: { front: "front-tread.measure", rear: "rear-tread.measure" },
-    defects: { front: "worn front tyre", rear: "worn rear tyre" },
+    specs: { front: "front tread limit", rear: "rear tread limit", sidecar: "sidecar tread limit" },
+    items: { front: "front-tread.measure", rear: "rear-tread.measure", sidecar: "sidecar-tread.measure" },
+    defects: { front: "worn front tyre", rear: "worn rear tyre", sidecar: "worn sidecar tyre" },
   }),
   "cold pressure": row({
     ...{ fine: 3.5, doNotRide: true, setRight: true, caution: "tyres" },
@@ -131,6 +141,13 @@ export const JUDGED = {
     items: { front: "front-shoes.measure", rear: "rear-shoes.measure" },
     defects: { front: "worn front shoes", rear: "worn rear shoes" },
   }),
+  // It is looked at with its shoes; new ones do not put a drum right.
+  "drum diameter": row({
+    ...{ fine: 0.1, near: 0.3, doNotRide: true, caution: "drum dust" },
+    specs: { front: "front drum limit", rear: "rear drum limit" },
+    items: { front: "front-shoes.measure", rear: "rear-shoes.measure" },
+    defects: { front: "worn front drum", rear: "worn rear drum" },
+  }),
   "disc thickness": row({
     ...{ fine: 0.05, near: 0.2, doNotRide: true, wears: true, grows: 0.2, caution: "brakes" },
     specs: { front: "front disc limit", rear: "rear disc limit" },
@@ -138,8 +155,10 @@ export const JUDGED = {
     defects: { any: "worn disc" },
   }),
   // Makers print a slack at which it is not ridden, some 20 mm beyond the window (common practice, from memory): it jumps off or catches.
+  // With next to none, or less than half of what it needs, the suspension pulls it bar tight at each bump: bearings, the gearbox shaft and the chain itself give way (common practice, from memory).
   "chain slack": row({
-    ...{ doNotRide: true, only: "high", past: 20, setRight: true, defects: { any: "slack chain" } },
+    ...{ doNotRide: true, grave: { low: { at: 5, share: 0.5 }, high: { past: 20 } }, setRight: true, never: SOME_SLACK },
+    defects: { low: "tight chain", high: "slack chain" },
     ...{ fine: 1, near: 2, around: 5, needs: [["upright", "on the side stand"]], strict: true, caution: "moving chain" },
     specs: { any: "chain slack" },
     items: { any: "chain.adjust" },
@@ -156,12 +175,10 @@ export const JUDGED = {
     items: { any: "chain.replace" },
     defects: { any: "worn chain" },
   }),
+  // Half as much again as the most that its maker allows: it jumps teeth under power or when the wheel is braked (common practice, from memory).
   "belt deflection": row({
-    fine: 0.5,
-    near: 1,
-    around: 1,
-    needs: [["at force"]],
-    strict: true,
+    ...{ doNotRide: true, grave: { high: { share: 1.5 } }, setRight: true, defects: { high: "slack belt" }, caution: "moving belt" },
+    ...{ fine: 0.5, near: 1, around: 1, needs: [["at force"]], strict: true },
     specs: { any: "belt deflection" },
     items: { any: "drive-belt.inspect" },
   }),
@@ -175,6 +192,7 @@ export const JUDGED = {
     items: { any: "battery.test" },
   }),
   "brake fluid level": level({
+    fits: { brakeFluid: ["DOT 3", "DOT 4", "DOT 5", "DOT 5.1", "mineral oil"] },
     doNotRide: true,
     caution: "brake fluid",
     items: { any: "brake-fluid.inspect" },
@@ -186,7 +204,7 @@ export const JUDGED = {
     items: { any: "clutch-fluid.replace" },
   }),
   "oil level": level({
-    ...{ doNotRide: true, only: "low", setRight: true, caution: "hot" },
+    ...{ doNotRide: true, grave: { low: {} }, setRight: true, caution: "hot" },
     items: { any: "engine-oil.inspect" },
     defects: { any: "low engine oil" },
   }),
@@ -196,7 +214,7 @@ export const JUDGED = {
   "antifreeze share": row({ fine: 1, near: 3, caution: "hot", specs: { any: "coolant strength" }, items: { any: "coolant.replace" } }),
   "clutch free play": row({ never: SOME_PLAY, fine: 0.5, near: 1, around: 1, specs: { any: "clutch free play" }, items: { any: "clutch-free-play.adjust" } }),
   "throttle free play": row({
-    ...{ never: SOME_PLAY, fine: 0.5, near: 0.5, around: 1, doNotRide: true, setRight: true, caution: "throttle" },
+    ...{ never: SOME_PLAY, fine: 0.5, near: 0.5, around: 1, doNotRide: true, grave: { low: { at: 0.2 } }, setRight: true, caution: "throttle" },
     specs: { any: "throttle free play" },
     items: { any: "throttle-cable.adjust" },
     defects: { any: "no throttle play" },

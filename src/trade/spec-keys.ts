@@ -4,8 +4,10 @@
 import type { EquipmentRule } from "../core/equipment.ts";
 import type { System } from "../core/plan/plan.ts";
 import type { Dimension, UnitId } from "../core/quantity/units.ts";
+import type { UnderKind } from "../core/spec/under.ts";
 import type { CautionKey } from "./cautions.ts";
 import { CHAIN_SHARES } from "./chain.ts";
+import { COOLANT_SHARES } from "./coolant.ts";
 
 export type SpecKeyRow = {
   readonly system: System;
@@ -23,8 +25,12 @@ export type SpecKeyRow = {
   readonly plausible: Between | null;
   /** Set to its figure or within its window: with one end open it sets nothing. */
   readonly bothEnds?: true;
-  /** Also taken in per cent of what it is when new, and kept as typed: the shares that a manual can print. */
+  /** Also taken in per cent and kept as typed: the shares that a manual can print, of what it is when new or of what is in it. */
   readonly shares?: Between;
+  /** What its figure may be printed under; typed beside it, that is kept. */
+  readonly under?: readonly UnderKind[];
+  /** Volts that a battery shows at rest, and no charging circuit at speed: from `from` on, up to `figure` where it is one figure alone, and to `window` where it has two ends or names its revolutions. Common practice. */
+  readonly atRest?: { readonly from: number; readonly window: number; readonly figure: number };
   /** The figure holds at a force, which is typed behind it and kept so. */
   readonly atForce?: true;
   /** The figure may name how the bike has to stand, which is typed behind it and kept so. */
@@ -64,11 +70,11 @@ const words = (system: System, more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
 });
 const torque = (system: System, more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
   // N·m: from a small cover screw to the nut of a large clutch. What a row narrows it to is common practice, wide on both sides: it catches a slip, no more.
-  ...{ system, holds: "torque", end: "value", unit: null, plausible: [0.5, 450], caution: "fasteners" },
+  ...{ system, holds: "torque", end: "value", unit: null, plausible: [0.5, 450], under: ["threads"], caution: "fasteners" },
   ...more,
 });
 const length = (system: System, end: SpecKeyRow["end"], plausible: Between, more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
-  ...{ system, holds: "length", end, unit: "mm", plausible, caution: null },
+  ...{ system, holds: "length", end, unit: "mm", plausible, under: ["engine", "degrees"], caution: null },
   ...more,
 });
 const volume = (system: System, plausible: Between, more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
@@ -86,6 +92,7 @@ const pressure = (more: Partial<SpecKeyRow> = {}): SpecKeyRow => ({
     byUse: true,
     byPage: true,
     bothEnds: true,
+    under: ["cold"],
     caution: "tyres",
   },
   ...more,
@@ -98,8 +105,10 @@ const ROWS = {
   "sidecar tyre pressure": pressure({ fits: SIDECAR }),
   "front tyre size": words("wheels and tyres", { sizes: ["length"], byPage: true, caution: "tyres" }),
   "rear tyre size": words("wheels and tyres", { sizes: ["length"], byPage: true, caution: "tyres" }),
+  "sidecar tyre size": words("wheels and tyres", { sizes: ["length"], byPage: true, fits: SIDECAR, caution: "tyres" }),
   "front tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, caution: "tyres" }),
   "rear tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, caution: "tyres" }),
+  "sidecar tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, fits: SIDECAR, caution: "tyres" }),
   // What the rider's own tool roll must hold.
   "axle sockets": words("wheels and tyres", { sizes: ["length"] }),
   "front axle torque": torque("wheels and tyres", { plausible: [20, 180], byPage: true, afterwards: "pump brake" }),
@@ -116,7 +125,16 @@ const ROWS = {
   "oil filter torque": torque("engine", { plausible: [3, 50], fits: BURNS }),
   "intake valve clearance": length("engine", "value", [0.01, 1], { fits: VALVES, typical: [0.05, 0.25] }),
   "exhaust valve clearance": length("engine", "value", [0.01, 1], { fits: VALVES, typical: [0.08, 0.35] }),
-  compression: { system: "engine", holds: "pressure", end: "value", unit: null, plausible: [300, 2500], fits: BURNS, caution: null },
+  compression: {
+    system: "engine",
+    holds: "pressure",
+    end: "value",
+    unit: null,
+    plausible: [300, 2500],
+    under: ["engine", "rpm", "throttle"],
+    fits: BURNS,
+    caution: null,
+  },
   "exhaust nut torque": torque("engine", { plausible: [5, 60], fits: BURNS }),
   "valve cover bolt torque": torque("engine", { plausible: [3, 35], fits: VALVES }),
 
@@ -135,6 +153,7 @@ const ROWS = {
   battery: words("ignition and electrics", { sizes: ["voltage"], fits: HAS_BATTERY, caution: "battery" }),
   "battery charging voltage": {
     ...{ system: "ignition and electrics", holds: "voltage", end: "value", unit: "V", plausible: [6, 16], fits: HAS_BATTERY, typical: [13.8, 14.8] },
+    ...{ atRest: { from: 8.5, window: 13, figure: 13.5 }, under: ["engine", "rpm", "degrees"] },
     caution: "battery",
   },
   fuses: words("ignition and electrics"),
@@ -150,6 +169,7 @@ const ROWS = {
     end: "most",
     unit: "°C",
     plausible: [-70, 0],
+    shares: COOLANT_SHARES,
     fits: LIQUID,
     typical: [-40, -25],
     caution: null,
@@ -179,6 +199,8 @@ const ROWS = {
   "rear disc limit": length("brakes", "least", [1.5, 15], { fits: REAR_DISC, byPage: true, caution: "brakes" }),
   "front shoe limit": length("brakes", "least", [0.5, 8], { fits: { frontBrake: ["drum"] }, byPage: true, caution: "brakes" }),
   "rear shoe limit": length("brakes", "least", [0.5, 8], { fits: { rearBrake: ["drum"] }, byPage: true, caution: "brakes" }),
+  "front drum limit": length("brakes", "most", [60, 330], { fits: { frontBrake: ["drum"] }, byPage: true, caution: "drum dust" }),
+  "rear drum limit": length("brakes", "most", [60, 330], { fits: { rearBrake: ["drum"] }, byPage: true, caution: "drum dust" }),
   "front brake free play": length("brakes", "value", [0, 60], { byPage: true, caution: "brakes" }),
   "rear brake free play": length("brakes", "value", [0, 60], { byPage: true, caution: "brakes" }),
   "brake pedal height": length("brakes", "value", [-120, 150], { byPage: true, caution: "brakes" }),

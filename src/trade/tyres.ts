@@ -1,6 +1,6 @@
 // Tyres: loads and speeds by their marks, and how pressure, leaks and age are judged.
 
-import type { Limit } from "../core/judgement/verdict.ts";
+import type { AgeRule } from "../core/tyre/age.ts";
 import type { LeakRule } from "../core/tyre/leak.ts";
 import type { MarkTables } from "../core/tyre/marking.ts";
 import type { PressureRule } from "../core/tyre/pressure.ts";
@@ -36,8 +36,5 @@ export const LEAK_RULE: LeakRule = { usual: 14, noise: 3.5, pumped: 10, fewestDa
 /** Indoors a tyre is filled over what is wanted by so great a share at the most: where garage and road are further apart, it is set where the ride starts. Common practice. */
 export const MOST_OVER = 0.2;
 
-/** Months before that at which a tyre's change comes up. Common practice. */
-export const AGE_NOTICE = 6;
-
-/** Age in months: tyre makers ask for a yearly look from five years on, and for a change after ten at the latest, whatever the tread. */
-export const TYRE_AGE: Limit = { min: null, max: 120, near: 60, source: "common practice" };
+/** Age in months from the week of the date code: tyre makers ask for a yearly look from five years on, and for a change after ten at the latest, whatever the tread; the bike's maker may ask for less, which is then in its plan. It comes up half a year before. */
+export const TYRE_AGE: AgeRule = { look: 60, replace: 120, notice: 6, source: "common practice" };

@@ -1,45 +1,37 @@
 // What is known of the parts that are on: how old the tyres are by their date codes, and which readings were of parts gone since.
 
-import { daysBetween } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import type { ItemKey } from "../core/ids.ts";
 import { type Judgement, judge, type Limit } from "../core/judgement/verdict.ts";
+import type { PlanItem } from "../core/plan/plan.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
-import type { Fitting, Outcome, Refitted, Verdict } from "../core/schedule/facts.ts";
+import { planMonths } from "../core/schedule/date-leg.ts";
+import type { Facts, Fitting, Outcome, Refitted, Verdict } from "../core/schedule/facts.ts";
 import { inOneDay, type Taken } from "../core/schedule/measured.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
-import { TYRE_AGE_ITEMS, type TyreMade, tyreMade } from "../core/tyre/age.ts";
+import { type AgeWord, ageWord, monthsOld, replacedAt, TYRE_AGE_ITEMS, type TyreMade, tyreMade } from "../core/tyre/age.ts";
 import { readTyreDate, type TyreDate } from "../core/tyre/date-code.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { endOf } from "../trade/judged.ts";
-import { AGE_NOTICE, TYRE_AGE } from "../trade/tyres.ts";
+import { TYRE_AGE } from "../trade/tyres.ts";
 
 const TYRES = [
   ["front", TYRE_AGE_ITEMS.front],
   ["rear", TYRE_AGE_ITEMS.rear],
 ] as const;
 
-/** A tyre that is on, by its date code. `months`: its age. */
+/** A tyre that is on, by its date code. `months`: its age. `replaceAt`: months at which it is replaced, by the bike's plan or the rule. */
 export type TyreAged = {
   readonly place: "front" | "rear";
   readonly date: Exclude<TyreDate, { is: "refused" }>;
   readonly months: number;
-  readonly age: "within" | "look yearly" | "replace";
+  readonly replaceAt: number;
+  readonly age: AgeWord;
   /** The work that fitted it with its code, or the reading of the code since; the other is null. `on`: the day of it. */
   readonly work: string | null;
   readonly reading: string | null;
   readonly on: LocalDate;
 };
-
-/** What an age in months calls for. */
-export function ageWord(months: number): TyreAged["age"] {
-  const { is } = judge(months, TYRE_AGE, 1);
-  return is === "within" ? "within" : is === "near limit" ? "look yearly" : "replace";
-}
-
-/** Age in months on a day; of three digits the least that it can be. */
-export const monthsOld = (date: TyreAged["date"], today: LocalDate): number =>
-  Math.floor(daysBetween(date.is === "made" ? date.from : date.latest, today) / 30.4375);
 
 /** What tells which tyres are on and how old they are. `refitted` and `fittings`: pieces put back on and sets swapped; left out where there are none. */
 export type TyreFacts = {
@@ -47,7 +39,10 @@ export type TyreFacts = {
   readonly measured: readonly CodeRead[];
   readonly refitted?: readonly Refitted[];
   readonly fittings?: readonly Fitting[];
+  readonly plan: AgePlan;
 };
+/** What the bike's plan says of the age of its tyres. */
+export type AgePlan = { readonly items: readonly PlanItem[] } & Pick<Facts, "conditions" | "column">;
 type CodeRead = OfPart & Pick<Taken, "typed">;
 
 /** The tyres that are on, where the code of each was said when it was fitted, or read off it since. */
@@ -69,35 +64,58 @@ export function tyresAged(of: TyreFacts, today: LocalDate): readonly TyreAged[] 
     const date = made === null ? null : readTyreDate(made, today);
     if (date === null || date.is === "refused") return [];
     const months = monthsOld(date, today);
+    const replaceAt = replacedAt(monthsByPlan(of.plan, item), TYRE_AGE);
     const from = code !== null ? { work: null, reading: code.id, on: code.on } : { work: fit?.id ?? null, reading: null, on: fit?.on.from ?? today };
-    return [{ place, date, months, age: ageWord(months), ...from }];
+    return [{ place, date, months, replaceAt, age: ageWord(months, replaceAt, TYRE_AGE), ...from }];
   });
+}
+
+/** What the plan of a bike says of it. */
+export const agePlanOf = ({
+  plan,
+  facts,
+}: {
+  readonly plan: { readonly items: readonly PlanItem[] };
+  readonly facts: Pick<Facts, "conditions" | "column">;
+}): AgePlan => ({
+  items: plan.items,
+  conditions: facts.conditions,
+  column: facts.column,
+});
+
+/** The ends of which no tyre's age is known. */
+export const undatedEnds = (aged: readonly TyreAged[]): readonly ("front" | "rear")[] =>
+  TYRES.flatMap(([place]) => (aged.some((each) => each.place === place) ? [] : [place]));
+
+function monthsByPlan({ items, ...facts }: AgePlan, key: string): number | null {
+  const item = items.find((each) => each.key === key);
+  return item === undefined ? null : planMonths(item, facts);
 }
 
 const codeOf = ({ detail }: WorkRecord, item: string): string | null => detail?.parts.find((part) => part.item === item)?.made ?? null;
 
 /** The work that put on the tyre that is on at an end: the last of its set, and of pieces put back on the one that first fitted it. */
-function fittedAt({ work, refitted = [], fittings = [] }: TyreFacts, item: string): WorkRecord | null {
+export function fittedAt({ work, refitted = [], fittings = [] }: Omit<TyreFacts, "measured" | "plan">, item: string): WorkRecord | null {
   const all = work.filter((record) => fitted(record, item));
   const swaps = fittings.length > 0 ? [] : (refitted.find(({ items }) => items.has(item as ItemKey))?.fittings ?? []);
   const on = swaps.at(-1)?.set;
   if (on !== undefined) return all.find(({ id }) => id === on) ?? null;
   const set = fittings.at(-1)?.set;
-  const those = set === undefined ? all : all.filter((record) => setReadOf(fittings, { on: record.on.from, loggedAt: record.loggedAt }) === set);
+  const those = set === undefined ? all : all.filter((record) => setReadOf(fittings, { ...record, on: record.on.from }) === set);
   return those.reduce<WorkRecord | null>((late, each) => (late === null || !isBefore(each, late) ? each : late), null);
 }
 
 /** What the schedule counts the age of each tyre from. */
 export const madeOf = (aged: readonly TyreAged[]): ReadonlyMap<ItemKey, TyreMade> =>
-  new Map(aged.map(({ place, date, work, reading }) => [TYRE_AGE_ITEMS[place] as string as ItemKey, tyreMade(date, reading ?? work ?? "")]));
+  new Map(aged.map(({ place, date, work, reading }) => [TYRE_AGE_ITEMS[place] as string as ItemKey, tyreMade(date, reading ?? work ?? "", TYRE_AGE)]));
 
 /** Ages as the schedule takes them: a tyre is due by its age whatever the day it was fitted on, and whatever the plan says. */
 export function ageVerdicts(aged: readonly TyreAged[]): readonly Verdict[] {
-  const limit: Limit = { ...TYRE_AGE, near: AGE_NOTICE };
+  const limit: Limit = { min: null, max: TYRE_AGE.replace, near: TYRE_AGE.notice, source: TYRE_AGE.source };
   return aged.flatMap(({ place, date, months, work, reading, on }): readonly Verdict[] => {
     const { is }: Judgement = judge(months, limit, 1);
     if (is === "within") return [];
-    const { week, year } = tyreMade(date, "");
+    const { week, year } = tyreMade(date, "", TYRE_AGE);
     return [{ item: TYRE_AGE_ITEMS[place] as string as ItemKey, on, is, reading: reading ?? work ?? "", made: { week, year, months } }];
   });
 }

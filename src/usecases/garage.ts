@@ -178,7 +178,10 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
   const ofNow = (taken: readonly Taken[]): readonly Taken[] => ofTheSetOn(ofPartsOn(taken, parts.work, refitted), fittings);
   const judged = judgeAll(ofNow(parts.measured), rig);
   const told = lastTold(judged, ofNow([...parts.before, ...parts.measured]), rig);
-  const aged = tyresAged({ work: parts.work, measured: parts.measured, refitted, fittings }, today);
+  const aged = tyresAged(
+    { work: parts.work, measured: parts.measured, refitted, fittings, plan: { items: plan.items, conditions: bike.conditions, column: bike.column } },
+    today,
+  );
   const hours = hoursRead(parts.measured);
   // A wear line is fitted, and a forecast is learnt from the whole track: only when somebody asks for them.
   let worn: Facts["wearing"] | null = null;
@@ -298,7 +301,10 @@ const OF_TYRES_KEYS: ReadonlySet<ItemKey> = new Set(OF_TYRES.map((key) => key as
 function fittingsOf(work: readonly WorkRecord[], track: Track): readonly Fitting[] {
   return work
     .filter(({ items }) => items.some(({ item }) => item === TYRES_FITTED))
-    .map(({ words, on, dial, loggedAt }) => ({ set: words, on: on.from, ridden: dial === null ? null : riddenAtDial(track, dial, on.from), at: loggedAt }))
+    .map(({ id, words, on, dial, loggedAt }) => ({
+      ...{ set: words, on: on.from, ridden: dial === null ? null : riddenAtDial(track, dial, on.from) },
+      ...{ at: loggedAt, id },
+    }))
     .sort((a, b) => (a.ridden ?? -1) - (b.ridden ?? -1) || (a.on < b.on ? -1 : a.on > b.on ? 1 : 0))
     .map((fitting, n) => (n === 0 ? { ...fitting, ridden: null } : fitting));
 }

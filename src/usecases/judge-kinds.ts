@@ -6,6 +6,7 @@ import { freezesAtShare, shareFor } from "../core/fluid/freezing.ts";
 import { callsForWork, cannotTell, type Judgement, judge, type Limit } from "../core/judgement/verdict.ts";
 import type { ConditionRead } from "../core/reading/detail.ts";
 import type { Taken } from "../core/schedule/measured.ts";
+import { underIn } from "../core/spec/under.ts";
 import { shownOutside, toSetIndoors } from "../core/tyre/garage.ts";
 import { judgePressure } from "../core/tyre/pressure.ts";
 import {
@@ -15,10 +16,13 @@ import {
   FREEZES_NEAR,
   FREEZING,
   GRAVITY,
+  METER_OFF,
   MORE_THAN_FLAT,
+  NO_SLOWER,
   REST_TABLES,
   RESTED_HOURS,
   SIX_VOLTS,
+  SIX_VOLTS_CHARGING,
 } from "../trade/battery.ts";
 import { ELONGATION } from "../trade/chain.ts";
 import { GLYCOL_FREEZES, MOST_GLYCOL } from "../trade/coolant.ts";
@@ -66,12 +70,17 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
     }
     case "charging voltage": {
       const chemistry = chemistryOf(rig);
-      const limit = own !== null ? limitOf(own, row) : chemistry === null ? null : CHARGING[chemistry];
+      const limit = own !== null ? chargingBy(own, row, chemistry) : chemistry === null ? null : CHARGING[chemistry];
       if (limit === null) return { judgement: cannotTell("chemistry") };
+      // What no circuit of 12 V shows, however it fails, one of 6 V charges with.
+      if (own === null && value <= SIX_VOLTS_CHARGING && chemistry !== "lithium") return { judgement: cannotTell("six volts") };
       const judgement = judge(value, limit, row.fine);
       // Idling it may rest below the window; above it is too high at any speed.
       if (judgement.is === "beyond limit" && judgement.side === "high") return { judgement };
-      const said = taken.detail?.conditions?.includes("idling") === true || (detail?.rpm ?? CHARGING_RPM) < CHARGING_RPM;
+      const named = (own === null ? null : underIn(own.typed).rpm) ?? CHARGING_RPM;
+      // Slower than its figure is printed for it may lie below that, and reaches it all the same.
+      const slow = judgement.is === "beyond limit" ? Math.max(CHARGING_RPM, named * NO_SLOWER) : CHARGING_RPM;
+      const said = taken.detail?.conditions?.includes("idling") === true || (detail?.rpm ?? slow) < slow;
       return { judgement: said ? cannotTell("revs") : detail?.rpm === undefined ? cannotTell("rpm") : judgement };
     }
     case "chain length":
@@ -79,7 +88,17 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
     case "chain elongation":
       return chainElongation(value, rig);
     case "antifreeze share":
-      return antifreezeShare(value, row, own);
+      return antifreezeShare(value, row, own, rig);
+    case "coolant strength": {
+      const asked = own === null ? shareOf(rig, "coolant strength") : null;
+      const frost =
+        own !== null
+          ? limitOf(own, row)
+          : asked === null
+            ? null
+            : { min: null, max: freezesAtShare(asked.share * 100, GLYCOL_FREEZES), near: row.near, source: asked.source };
+      return frost === null ? { judgement: cannotTell("limit") } : { judgement: judge(value, frost, row.fine), more: asked === null ? {} : { by: "spec" } };
+    }
     case "oil level":
       return { judgement: judge(value, value > FULL_MARK ? { min: null, max: FULL_MARK, near: null, source: "the mark" } : (row.usual as Limit), row.fine) };
     default: {
@@ -95,6 +114,19 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
       return { judgement: isWithPlate(taken) && !callsForWork(judgement) ? cannotTell("lining alone") : judgement };
     }
   }
+}
+
+/** A window taken around a single figure goes no higher than what its kind of battery bears, nor lower than the least that charges it, unless the figure itself does: then by no more than a meter may be off. */
+function chargingBy(own: Figure, row: JudgedRow, chemistry: Chemistry | null): Limit {
+  const limit = limitOf(own, row);
+  if (limit.nominal === undefined || chemistry === null) return limit;
+  const { min, max } = CHARGING[chemistry];
+  const [low, high] = [limit.min ?? limit.nominal, limit.max ?? limit.nominal];
+  return {
+    ...limit,
+    min: Math.min(limit.nominal - METER_OFF, Math.max(low, min ?? low)),
+    max: Math.max(limit.nominal + METER_OFF, Math.min(high, max ?? high)),
+  };
 }
 
 /** A pressure read in a garage that is warmer than the road is judged as it will be out there. */
@@ -200,10 +232,13 @@ export function chainLimit(rig: Rig): { readonly share: number; readonly source:
 }
 
 /** A share of antifreeze held against the frost that the bike asks its coolant to stand, taken to be ethylene glycol. */
-function antifreezeShare(value: number, row: JudgedRow, own: Figure | null): Found {
+function antifreezeShare(value: number, row: JudgedRow, own: Figure | null, rig: Rig): Found {
   if (value > MOST_GLYCOL) return { judgement: cannotTell("frost point") };
   const more = { share: value / 100, freezes: freezesAtShare(value, GLYCOL_FREEZES) };
   const wanted = own?.high ?? own?.low ?? null;
+  const asked = shareOf(rig, "coolant strength");
+  if (asked !== null)
+    return { judgement: judge(value, { min: asked.share * 100, max: null, near: row.near, source: asked.source }, row.fine), more: { ...more, by: "spec" } };
   if (wanted === null || own === null) return { judgement: cannotTell("limit"), more };
   const least = shareFor(wanted, GLYCOL_FREEZES);
   // Where more is wanted than the table reaches, what lies well below its end is too weak, and of more nothing published is at hand.
@@ -212,9 +247,12 @@ function antifreezeShare(value: number, row: JudgedRow, own: Figure | null): Fou
   return { judgement: judge(value, { min: least ?? end, max: null, near: row.near, source: own.source }, row.fine), more };
 }
 
-/** A chain's limit that its manual prints in per cent; null where nothing is entered so. */
-export function shareOf(rig: Rig): { readonly share: number; readonly source: string } | null {
-  const settled = specFor(rig.specs, rig.bike, "chain length limit");
+/** What its manual prints in per cent: a chain's limit, the antifreeze in its coolant; null where nothing is entered so. */
+export function shareOf(
+  rig: Rig,
+  key: "chain length limit" | "coolant strength" = "chain length limit",
+): { readonly share: number; readonly source: string } | null {
+  const settled = specFor(rig.specs, rig.bike, key);
   const share = settled.is === "one" && settled.spec.holds.is === "words" ? shareTyped(settled.spec.typed) : null;
   return settled.is !== "one" || share === null ? null : { share, source: sourceWords(settled.spec) };
 }

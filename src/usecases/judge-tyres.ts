@@ -1,28 +1,24 @@
 // Tyres looked at: what stands of each, what is moulded on them, what to set in a warm garage.
 
-import { daysBetween } from "../core/calendar/arithmetic.ts";
 import { type Defect, worstFirst } from "../core/defect.ts";
 import type { BikeId } from "../core/ids.ts";
 import type { DistanceUnit } from "../core/quantity/distance.ts";
 import { parseAmount } from "../core/quantity/parse.ts";
 import { type Dimension, dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/quantity/units.ts";
 import type { Refusal } from "../core/refusal.ts";
-import type { Taken } from "../core/schedule/measured.ts";
-import { type Leak, leakOf } from "../core/tyre/leak.ts";
 import { builtAlike, readMarking, type TyreMarking } from "../core/tyre/marking.ts";
 import { setIndoors } from "../core/tyre/pressure.ts";
 import type { Repos } from "../store/store.ts";
 import { TYRE_POINTS } from "../trade/checklists/points.ts";
 import { TYRE_CONDITION } from "../trade/defects.ts";
 import { SPEC_KEYS } from "../trade/spec-keys.ts";
-import { LEAK_RULE, LOAD_KILOGRAMS, MOST_OVER, SPEED_KMH } from "../trade/tyres.ts";
+import { LOAD_KILOGRAMS, MOST_OVER, SPEED_KMH } from "../trade/tyres.ts";
 import type { Ctx } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
-import { figureOf } from "./figures.ts";
-import { ofPartsOn, ofTheSetOn, type TyreAged, tyresAged } from "./fitted.ts";
+import { agePlanOf, type TyreAged, tyresAged, undatedEnds } from "./fitted.ts";
 import type { Garaged } from "./garage.ts";
-import { judgeTaken } from "./judge.ts";
-import type { Judged, Rig } from "./judged.ts";
+import type { Judged } from "./judged.ts";
+import { type LeakOn, leaksOn } from "./leaks.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, type Result, refused } from "./refusals.ts";
 import { lastTyres, type WornPart, wornParts } from "./wear.ts";
@@ -41,8 +37,10 @@ export type TyreReport = {
   readonly defects: readonly DefectShown[];
   /** How old they are, where their date code was said. */
   readonly aged: readonly TyreAged[];
+  /** The ends of which it was not. */
+  readonly undated: readonly ("front" | "rear")[];
   /** A slow leak or none, by end; only where it can be told. */
-  readonly leaks: readonly { readonly place: string; readonly leak: Exclude<Leak, { is: "cannot tell" }> }[];
+  readonly leaks: readonly LeakOn[];
 };
 
 /** The tyres of one bike: judged, with what is left of them. */
@@ -53,23 +51,19 @@ export async function tyresJudged(ctx: Ctx, input: { readonly bike?: string }): 
     const which = whichBike(all, input.bike);
     if (which.is === "refused") return which;
     const g = which.value;
-    const taken = (await q.readings.everyTaken([g.bike.id], ["cold pressure", "ambient temperature"])).get(g.bike.id) ?? [];
-    const ours = ofTyresOn(g, taken);
+    const aged = agedOn(g);
     return done({
-      ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, ["tread"]), lasted: lastTyres(g), aged: agedOn(g) },
+      ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, ["tread"]), lasted: lastTyres(g), aged, undated: undatedEnds(aged) },
       defects: (await defectsOfTyres(q, g)).map((defect) => defectShown(g, defect)),
       judged: g.judged.filter(({ kind }) => kind === "tread" || kind === "cold pressure"),
-      leaks: (["front", "rear"] as const).flatMap((place) => {
-        const leak = leakOf(pressures(ours, place, g.rig), LEAK_RULE);
-        return leak.is === "cannot tell" ? [] : [{ place, leak }];
-      }),
+      leaks: await leaksOn(q, g),
     });
   });
 }
 
 /** How old the tyres on a bike are. */
 const agedOn = (g: Garaged): readonly TyreAged[] =>
-  tyresAged({ work: g.work, measured: g.measured, refitted: g.facts.refitted, fittings: g.facts.fittings }, g.today);
+  tyresAged({ work: g.work, measured: g.measured, refitted: g.facts.refitted, fittings: g.facts.fittings, plan: agePlanOf(g) }, g.today);
 
 /** What stands open of the tyres, do not ride first: by its kind, or found at a point of a check that looks at them. */
 async function defectsOfTyres(q: Repos, g: Garaged): Promise<readonly Defect[]> {
@@ -78,29 +72,6 @@ async function defectsOfTyres(q: Repos, g: Garaged): Promise<readonly Defect[]> 
   const points: readonly string[] = TYRE_POINTS;
   const found = new Set(answers.flatMap(({ point, defect }) => (defect !== null && points.includes(point) ? [defect] : [])));
   return g.defects.filter(({ id, kind }) => found.has(id) || TYRE_CONDITION.some((each) => each === kind)).toSorted(worstFirst);
-}
-
-/** What was read of a tyre that is off says nothing of a leak in this one: a pressure is the tyre's as its tread is. */
-function ofTyresOn(g: Garaged, taken: readonly Taken[]): readonly Taken[] {
-  const asTread = ofTheSetOn(taken, g.facts.fittings).map((each) => (each.kind === "cold pressure" ? { ...each, kind: "tread" as const } : each));
-  const on = new Set(ofPartsOn(asTread, g.work, g.facts.refitted).map(({ id }) => id));
-  return taken.filter(({ id }) => on.has(id));
-}
-
-/** Cold pressures of one end with the temperature noted on the same day. */
-function pressures(taken: readonly Taken[], place: "front" | "rear", rig: Rig) {
-  const first = taken[0]?.on;
-  return taken.flatMap((each) => {
-    if (first === undefined || each.kind !== "cold pressure" || each.place !== place) return [];
-    const garage = each.detail?.air?.garage;
-    const celsius = garage !== undefined ? canonical(garage) : (taken.find(({ kind, on }) => kind === "ambient temperature" && on === each.on)?.value ?? null);
-    const add = judgeTaken(each, rig)?.add ?? 0;
-    const { load = rig.use, state } = each.detail ?? {};
-    // Where nothing is entered for that load, it takes at least what it takes with less.
-    const figure = figureOf(rig, `${place} tyre pressure`, load);
-    const wanted = figure?.high ?? figure?.low ?? null;
-    return [{ day: daysBetween(first, each.on), gauge: each.value, celsius, load, wanted, left: state === "left", over: add < 0, under: add > 0 }];
-  });
 }
 
 export type TyreMarked = { readonly typed: string; readonly marking: TyreMarking; readonly other: TyreMarking | null; readonly alike: boolean | null };

@@ -4,11 +4,12 @@ import { forceIn, sameForce } from "../core/belt/force.ts";
 import { STANDS, type Stand, standIn, standsOtherwise } from "../core/chain/stand.ts";
 import { isFitted } from "../core/equipment.ts";
 import type { ItemKey } from "../core/ids.ts";
-import { callsForWork, cannotTell, graver, type Judgement, judge, type Missing } from "../core/judgement/verdict.ts";
+import { callsForWork, cannotTell, graver, type Judgement, type Missing } from "../core/judgement/verdict.ts";
 import type { ConditionRead } from "../core/reading/detail.ts";
 import type { Outcome, Verdict } from "../core/schedule/facts.ts";
 import { inOneDay, type Taken } from "../core/schedule/measured.ts";
 import { isLeft } from "../core/schedule/mending.ts";
+import { underIn } from "../core/spec/under.ts";
 import { endOf, isJudged, type JudgedRow, judgedRow, LOW_MARK, SAME_AS, SPOILED_BY, UNEVEN_PADS } from "../trade/judged.ts";
 import { SPEC_KEYS } from "../trade/spec-keys.ts";
 import { figureOf } from "./figures.ts";
@@ -28,7 +29,8 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
   const force = key !== undefined && SPEC_KEYS[key].atForce === true && own !== null ? forceIn(own.typed) : null;
   const stand = key !== undefined && SPEC_KEYS[key].stands === true && own !== null ? standIn(own.typed) : null;
   // A figure that names its stand holds on that alone.
-  const row: JudgedRow = stand === null ? known : { ...known, needs: [[stand]] };
+  const under = own === null ? null : underIn(own.typed);
+  const row: JudgedRow = stand !== null ? { ...known, needs: [[stand]] } : under?.engine === "warm" ? { ...known, needs: known.needs.map(warmForCold) } : known;
   const { taken, otherForce } = pressedAs(asAlways(said, row, rig), force);
   const fits = isFitted(row.fits, rig.bike.equipment) && (key === undefined || isFitted(SPEC_KEYS[key].fits ?? {}, rig.bike.equipment));
   const found: Found = !fits ? { judgement: cannotTell("fitted") } : otherForce ? { judgement: cannotTell("other force") } : byKind(taken, kind, row, own, rig);
@@ -58,6 +60,9 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
   };
 }
 
+/** A clearance that its manual gives for a warm engine is measured warm. */
+const warmForCold = (group: JudgedRow["needs"][number]): JudgedRow["needs"][number] => (group.includes("cold") ? ["warm"] : group);
+
 /** Pressed with the force that the manual's figure names, whatever unit it was said in, it was pressed as named. */
 function pressedAs(taken: Taken, named: ReturnType<typeof forceIn>): { readonly taken: Taken; readonly otherForce: boolean } {
   const { detail } = taken;
@@ -71,9 +76,26 @@ function pressedAs(taken: Taken, named: ReturnType<typeof forceIn>): { readonly 
 function isGrave(value: number, row: JudgedRow, judgement: Judgement): boolean {
   if (!row.doNotRide || judgement.is === "cannot tell") return false;
   if (row.wears && callsForWork(judgement)) return true;
-  if (judgement.is !== "beyond limit") return false;
-  const grave = row.never === undefined ? judgement : judge(value, row.never, row.fine);
-  return grave.is === "beyond limit" && (row.only === null || grave.side === row.only) && -(grave.room ?? 0) >= row.past;
+  if (judgement.is !== "beyond limit" || judgement.side === null) return false;
+  if (row.grave === null) return true;
+  const from = row.grave[judgement.side];
+  if (from === undefined) return false;
+  const { past, share, at } = from;
+  if (past === undefined && share === undefined && at === undefined) return true;
+  const end = judgement.side === "low" ? judgement.limit.min : judgement.limit.max;
+  const reaches = (figure: number): boolean => (judgement.side === "low" ? value <= figure : value >= figure);
+  return (
+    (past !== undefined && -(judgement.room ?? 0) >= past) || (share !== undefined && end !== null && reaches(end * share)) || (at !== undefined && reaches(at))
+  );
+}
+
+/** Is it so whichever way it was taken: nothing left at all, hanging down, or as good as tight with nobody on it? */
+function isAnyway({ value, detail }: Pick<Taken, "value" | "detail">, row: JudgedRow, judgement: Judgement): boolean {
+  if (!isGrave(value, row, judgement) || judgement.is === "cannot tell" || judgement.side === null) return false;
+  const from = row.grave?.[judgement.side];
+  const isTight = from?.at !== undefined && judgement.side === "low" && value <= from.at && detail?.conditions?.includes("under load") !== true;
+  const hangs = from?.past !== undefined && -(judgement.room ?? 0) >= from.past;
+  return value === 0 || isTight || hangs;
 }
 
 /** How it was taken, said once, holds for later readings of its kind on the bike. That a battery had rested is said of each. */
@@ -101,8 +123,9 @@ function asAlways(taken: Taken, row: JudgedRow, { ways }: Rig): Taken {
 }
 
 /** A value within proves nothing until it is known how it was taken; one beyond its limit is told either way, but for what reads wrong whichever way it is taken. Said to be taken the wrong way it proves nothing at all. */
-function missingCondition({ detail, value }: Taken, row: JudgedRow, judgement: Judgement, stand: Stand | null): Judgement | null {
+function missingCondition(taken: Taken, row: JudgedRow, judgement: Judgement, stand: Stand | null): Judgement | null {
   if (judgement.is === "cannot tell") return null;
+  const { detail } = taken;
   const said = detail?.conditions ?? [];
   const spoiled = row.needs.flatMap((group) => {
     const first = group.at(-1);
@@ -110,8 +133,7 @@ function missingCondition({ detail, value }: Taken, row: JudgedRow, judgement: J
     return rule !== undefined && said.some((each) => rule.by.includes(each)) ? [rule.instead] : [];
   });
   const instead = stand !== null ? (standsOtherwise(stand, said) ? "other stand" : undefined) : spoiled[0];
-  // Bone dry, or hanging down: that is so whichever way it stands.
-  const either = isGrave(value, row, judgement) && (value === 0 || row.past > 0);
+  const either = isAnyway(taken, row, judgement);
   if (instead !== undefined && !either) return cannotTell(instead);
   if (callsForWork(judgement) && (!row.strict || either)) return null;
   const missing = row.needs.filter((group) => !group.some((each) => detail?.conditions?.includes(each) === true));
@@ -138,9 +160,13 @@ export function judgeAll(measured: readonly Taken[], rig: Rig): readonly Judged[
     const last = standing.at(-1);
     if (last === undefined) return [];
     const judged = besideLast(standing, last).flatMap((taken) => judgeTaken(taken, rig) ?? []);
-    return judged.length === 0 ? [] : [judged.reduce((worst, each) => (graver(worst.judgement, each.judgement) === worst.judgement ? worst : each))];
+    return judged.length === 0 ? [] : [judged.reduce(moreWorn)];
   });
 }
+
+/** Of two readings of one part the graver, and of two as grave the one with less left. */
+const moreWorn = (a: Judged, b: Judged): Judged =>
+  a.judgement.is === b.judgement.is ? (b.value < a.value ? b : a) : graver(a.judgement, b.judgement) === a.judgement ? a : b;
 
 /** Of what now cannot be told, the last judgement before it that could: it stands until another one can. @param taken every reading of those kinds */
 export function lastTold(judged: readonly Judged[], taken: readonly Taken[], rig: Rig): readonly Judged[] {
@@ -156,7 +182,7 @@ export function lastTold(judged: readonly Judged[], taken: readonly Taken[], rig
 }
 
 /** Of what wears, all that was measured of one part on its day stands, and the least of it tells; anything else read twice is read better the second time. @param standing in order */
-function besideLast(standing: readonly Taken[], last: Taken): readonly Taken[] {
+export function besideLast(standing: readonly Taken[], last: Taken): readonly Taken[] {
   const grows = isJudged(last.kind) ? judgedRow(last.kind).grows : null;
   if (grows === null) return [last];
   let beside: Taken[] = [];
@@ -173,12 +199,12 @@ function besideLast(standing: readonly Taken[], last: Taken): readonly Taken[] {
 
 /** The judgements as the schedule takes them. */
 export const verdictsOf = (judged: readonly Judged[]): readonly Verdict[] =>
-  judged.flatMap(({ item, on, judgement, id, kind, place, value: read, unit, typed, indoors: garage }) => {
+  judged.flatMap(({ item, on, judgement, id, kind, place, value: read, unit, typed, indoors: garage, by }) => {
     const value = garage?.onRoad ?? read;
     if (item === null) return [];
     const told = judgement.is === "cannot tell" ? null : judgement;
     const limit = told === null || told.side === null ? null : told.side === "low" ? told.limit.min : told.limit.max;
-    return [{ item, on, is: judgement.is, reading: id, measured: { kind, place, value, unit, typed, limit, side: told?.side ?? null } }];
+    return [{ item, on, is: judgement.is, reading: id, measured: { kind, place, value, unit, typed, limit, side: told?.side ?? null, bySpec: by === "spec" } }];
   });
 
 /** Pads of one axle read together that differ by too much, and by how much. */

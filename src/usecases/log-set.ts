@@ -7,6 +7,7 @@ import type { Due, Outcome, Status } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { isLeft, mends } from "../core/schedule/mending.ts";
 import type { Draft } from "../store/drafts.ts";
+import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { defectRow } from "../trade/defects.ts";
@@ -14,13 +15,14 @@ import { batteriesPut } from "./battery-put.ts";
 import { type Ctx, languagesOf, todayOf } from "./context.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
-import { ofPartsOn, ofTheSetOn } from "./fitted.ts";
-import { fluidsPut } from "./fluids.ts";
+import { agePlanOf, ofPartsOn, ofTheSetOn, type TyreAged, tyresAged } from "./fitted.ts";
+import { fluidsPut, fluidsUnknown } from "./fluids.ts";
 import { type FuelShown, fuelOf } from "./fuel.ts";
 import { duesOf, type Garaged, itemOf, pick, withMore } from "./garage.ts";
 import { renews } from "./grown.ts";
 import { judgeTaken } from "./judge.ts";
 import type { JudgedOn, Rig } from "./judged.ts";
+import { leaksOn } from "./leaks.ts";
 import { limitsSaid } from "./limits-said.ts";
 import type { MessageOutcome, NamedBike, News } from "./message-outcome.ts";
 import { askedOf } from "./question.ts";
@@ -99,8 +101,10 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   );
   const news = touched.flatMap((g, n) => newsBetween(ctx, g, afters[n] ?? g));
   const fluids = fluidsPut(saved.work, touched, languagesOf(ctx));
-  // What must not be in there mends nothing.
-  const mending = saved.work.filter(({ id }) => !fluids.some((each) => each.work === id && each.worth === null));
+  const unknownFluids = fluidsUnknown(saved.work, touched, languagesOf(ctx));
+  // What must not be in there mends nothing, nor what nobody knows.
+  const wrong = new Set([...fluids.filter(({ worth }) => worth === null), ...unknownFluids].map((each) => each.work));
+  const mending = saved.work.filter(({ id }) => !wrong.has(id));
   const next = first + saved.readings.length + saved.work.length + saved.defects.length;
   // What the words closed already stands open no more, whatever else would close it.
   const still = touched.map((g) => ({ ...g, defects: [...openBut(g, saved.closed), ...saved.defects.filter(({ bike }) => bike === g.bike.id)] }));
@@ -108,6 +112,8 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const closed = [...saved.closed, ...verdicts.closed];
   const mixed = await noteMixed(q, ctx, still, fluids, saved.work, source, next + verdicts.noted.length);
   const fuel: FuelShown[] = [];
+  const leaks: NonNullable<Extract<MessageOutcome, { is: "logged" }>["leaks"]>[number][] = [];
+  for (const [n, g] of touched.entries()) leaks.push(...(await leaksRead(q, afters[n] ?? g, saved.readings)));
   for (const g of touched) fuel.push(...(await fuelOf(q, g, saved.readings)));
   return {
     ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, [...saved.defects, ...verdicts.noted, ...mixed]) },
@@ -118,16 +124,27 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
       home: touched.filter(({ comesHome }) => comesHome).map(({ bike }) => bike.nickname),
       news,
       judged,
+      aged: touched.flatMap((g) => agedBy(saved, g)),
       ofPartsOff: taken.flatMap(({ off }) => off.map(({ id, kind, place, value, unit, typed }) => ({ id, kind, place, value, unit, typed }))),
       fluids,
+      ...(unknownFluids.length === 0 ? {} : { unknownFluids }),
       batteries: batteriesPut(saved.work, touched),
       fuel,
+      ...(verdicts.staying.length === 0 ? {} : { staying: shownOn(touched, verdicts.staying) }),
+      ...(leaks.length === 0 ? {} : { leaks }),
       withdrawn: [],
     },
   };
 }
 
 const openBut = ({ defects }: Garaged, closed: readonly Defect[]): readonly Defect[] => defects.filter(({ id }) => !closed.some((each) => each.id === id));
+
+/** The tyres of which date codes were said. Whoever read a code off a tyre wants to know what it says; of a new one that is not old there is nothing to say. */
+export function agedBy({ readings, work }: Pick<Saved, "readings" | "work">, g: Garaged): readonly TyreAged[] {
+  const measured = asMeasured(readings, g.bike.id);
+  const of = { work: work.filter(({ bike }) => bike === g.bike.id), measured, plan: agePlanOf(g) };
+  return tyresAged(of, g.today).filter(({ age, reading }) => age !== "within" || reading !== null);
+}
 
 /** What was found is judged no more where what was left of it is said too, nor what came off for something new. */
 const standing = (taken: readonly Taken[], work: readonly WorkRecord[]): readonly Taken[] =>
@@ -139,6 +156,16 @@ const standing = (taken: readonly Taken[], work: readonly WorkRecord[]): readonl
         work.some(({ items }) => items.some(({ item, outcome }) => outcome === "replaced" && renews({ kind, place }).includes(item)))
       ),
   );
+
+/** Of the tyres whose cold pressure was read just now, those that leak. */
+async function leaksRead(q: Repos, g: Garaged, readings: readonly ReadingRecord[]) {
+  const read = readings.filter(({ bike, kind }) => bike === g.bike.id && kind === "cold pressure");
+  if (read.length === 0) return [];
+  return (await leaksOn(q, g)).flatMap((each) => {
+    const last = read.findLast(({ place }) => place === each.place);
+    return each.leak.is === "sound" || last === undefined ? [] : [{ ...each, bike: g.bike.id, unit: last.unit }];
+  });
+}
 
 /** What was read of parts that are on, and what of parts that came off since: what one of those had left says nothing of the one that is on. */
 function onAndOff(taken: readonly Taken[], { facts, work }: Garaged): { readonly on: readonly Taken[]; readonly off: readonly Taken[] } {

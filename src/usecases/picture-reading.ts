@@ -2,19 +2,23 @@
 
 import { dayNumber } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
+import type { Equipment } from "../core/equipment.ts";
 import type { BikeId } from "../core/ids.ts";
 import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
 import type { Place, ReadingKind } from "../core/reading/kinds.ts";
+import { TYRES } from "../core/reading/places.ts";
 import { isQuantity } from "../core/reading/value.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
-import type { SpecUse } from "../core/spec/spec.ts";
+import { SPEC_USES, type SpecUse } from "../core/spec/spec.ts";
 import { COMPARED_AT } from "../core/tyre/leak.ts";
 import { atTemperature } from "../core/tyre/pressure.ts";
 import type { ReadingRecord } from "../store/readings.ts";
+import type { WearKind } from "../trade/wear.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
 import type { LimitBy } from "./judged.ts";
+import { type LeakOn, leaksOn } from "./leaks.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { type OdometerShown, odometerOf } from "./picture-odometer.ts";
 import { done, type Result } from "./refusals.ts";
@@ -30,12 +34,14 @@ export type ReadingPicture = (typeof READING_PICTURES)[number];
 /** The kinds of reading behind each. */
 const WORN = {
   tread: ["tread"],
-  pads: ["pad thickness"],
+  // Linings, whichever brake they are in.
+  pads: ["pad thickness", "shoe thickness"],
   chain: ["chain length", "chain elongation"],
 } as const satisfies Record<WearPicture, readonly ReadingKind[]>;
 
 type OnBike = { readonly bike: BikeId; readonly nickname: string; readonly today: LocalDate };
 export type WearPanelShown = {
+  readonly part: WearKind;
   readonly place: Place | null;
   /** In millimetres; of a chain, how much longer than new as a share. */
   readonly points: readonly { readonly ridden: Ridden; readonly value: number; readonly typed: string }[];
@@ -52,25 +58,36 @@ export type WearShown = OnBike & {
   readonly typedIn: UnitId | null;
   /** Where the bike stands; null while no dial was read. */
   readonly now: Ridden | null;
+  /** What tells which of it the bike has at all. */
+  readonly fitted: Pick<Equipment, "finalDrive" | "frontBrake" | "rearBrake" | "sidecar">;
   readonly panels: readonly WearPanelShown[];
 };
 export type PressurePanelShown = {
-  readonly place: "front" | "rear";
-  /** In kPa over the air outside, at one temperature too where one was noted. */
-  readonly points: readonly { readonly on: LocalDate; readonly read: number; readonly typed: string; readonly levelled: number | null }[];
-  /** What the bike's specs ask for as it was loaded when it was read last; null while none is entered or members differ. */
-  readonly wanted: number | null;
-  readonly load: SpecUse;
-  /** Readings at another load, of which another pressure is wanted: left out, since they would be held against the wrong one. */
-  readonly otherLoad: number;
+  readonly place: TyrePlace;
+  /** In kPa over the air outside, at one temperature too where one was noted; and how the bike was loaded. */
+  readonly points: readonly {
+    readonly on: LocalDate;
+    readonly read: number;
+    readonly typed: string;
+    readonly levelled: number | null;
+    readonly load: SpecUse;
+  }[];
+  /** What the bike's specs ask for at the loads it was read at, a row each pressure; a load of which nothing was entered is held against riding solo, which it takes at the least. Empty while none is entered or members differ. */
+  readonly wanted: readonly { readonly loads: readonly SpecUse[]; readonly value: number }[];
 };
-export type PressureShown = OnBike & { readonly typedIn: UnitId; readonly celsius: number; readonly panels: readonly PressurePanelShown[] };
+export type PressureShown = OnBike & {
+  readonly typedIn: UnitId;
+  readonly celsius: number;
+  readonly panels: readonly PressurePanelShown[];
+  /** Of the tyres that leak. */
+  readonly leaks?: readonly LeakOn[];
+};
 export type ReadingPictured =
   | { readonly pictured: "odometer"; readonly shown: OdometerShown }
   | { readonly pictured: WearPicture; readonly shown: WearShown }
   | { readonly pictured: "pressure"; readonly shown: PressureShown };
 
-const ENDS = ["front", "rear"] as const;
+type TyrePlace = (typeof TYRES)[number];
 /** More points than these run into one another. */
 const MOST_POINTS = 120;
 
@@ -85,7 +102,8 @@ export async function pictureReadings(ctx: Ctx, input: { readonly bike?: string;
     if (input.picture === "odometer") return done({ pictured: "odometer", shown: odometerOf(g) });
     if (input.picture !== "pressure") return done({ pictured: input.picture, shown: wearShown(g, input.picture) });
     const readings = await q.readings.ofKinds(g.bike.id, ["cold pressure", "ambient temperature"]);
-    return done({ pictured: "pressure", shown: pressureOf(g, readings) });
+    const leaks = (await leaksOn(q, g)).filter(({ leak }) => leak.is !== "sound");
+    return done({ pictured: "pressure", shown: { ...pressureOf(g, readings), ...(leaks.length === 0 ? {} : { leaks }) } });
   });
 }
 
@@ -97,7 +115,7 @@ const lastUnit = (readings: readonly ReadingRecord[], otherwise: UnitId): UnitId
 
 /** Pure of the bike's facts and its readings of the kind: the same lines that /due and /tyre tell. */
 export function wearShown(g: Garaged, picture: WearPicture): WearShown {
-  const panels = wearSeries(g, WORN[picture]).map(({ place, points, limit, wear, start }): WearPanelShown => {
+  const panels = wearSeries(g, WORN[picture]).map(({ part, place, points, limit, wear, start }): WearPanelShown => {
     const last = points.at(-1);
     const then = (stretch: number): Ridden => ((last?.ridden ?? 0) + stretch) as Ridden;
     const line =
@@ -107,20 +125,30 @@ export function wearShown(g: Garaged, picture: WearPicture): WearShown {
             ...{ from: start.ridden, start: start.value, likely: then(wear.left.likely), low: then(wear.left.low) },
             high: wear.left.high === null ? null : then(wear.left.high),
           };
-    return { place, points: points.slice(-MOST_POINTS), limit, line, worn: wear?.is === "worn" };
+    return { part, place, points: points.slice(-MOST_POINTS), limit, line, worn: wear?.is === "worn" };
   });
+  const { finalDrive, frontBrake, rearBrake, sidecar } = g.bike.equipment;
   const unit = g.series.findLast(({ kind }) => WORN[picture].some((each) => each === kind))?.unit ?? "mm";
   return {
     ...{ ...onBike(g), unit: g.unit, offset: g.track.epochs.at(-1)?.offset ?? 0, panels },
     typedIn: picture === "chain" || !isQuantity(unit) ? null : unit,
     now: g.at.ridden,
+    fitted: { finalDrive, frontBrake, rearBrake, sidecar },
   };
 }
 
-/** The pressure that the bike's specs ask for at a load, else solo, which it takes at the least, in kPa; null where none is entered, or members differ. */
-const wantedOf = (g: Garaged, place: "front" | "rear", load: SpecUse): number | null => figureOf(g, place, load) ?? figureOf(g, place, "solo");
+/** The loads of which a tyre's specs name a pressure, in kPa, in the order of printing; of those that it was read at and have none, riding solo stands in. Loads that want the same are one row. */
+function wantedAt(g: Garaged, place: TyrePlace, read: readonly SpecUse[]): PressurePanelShown["wanted"] {
+  const named = SPEC_USES.filter((use) => read.some((load) => use === (figureOf(g, place, load) === null ? "solo" : load)));
+  const rows = new Map<number, SpecUse[]>();
+  for (const use of named) {
+    const value = figureOf(g, place, use);
+    if (value !== null) rows.set(value, [...(rows.get(value) ?? []), use]);
+  }
+  return [...rows].map(([value, loads]) => ({ loads, value }));
+}
 
-function figureOf({ rig, bike }: Garaged, place: "front" | "rear", load: SpecUse): number | null {
+function figureOf({ rig, bike }: Garaged, place: TyrePlace, load: SpecUse): number | null {
   const found = specFor(rig.specs, bike, `${place} tyre pressure`, load);
   return found.is === "one" && found.spec.holds.is === "figure" ? (found.spec.holds.nominal ?? found.spec.holds.low ?? found.spec.holds.high) : null;
 }
@@ -142,25 +170,21 @@ export function pressureOf(g: Garaged, all: readonly ReadingRecord[]): PressureS
     ...onBike(g),
     typedIn,
     celsius: COMPARED_AT,
-    panels: ENDS.map((place) => {
-      const loadOf = ({ detail }: ReadingRecord): SpecUse => detail?.load ?? g.rig.use ?? "solo";
-      const own = pressures.filter((each) => each.place === place && each.value !== null);
-      const last = own.at(-1);
-      const load = last === undefined ? (g.rig.use ?? "solo") : loadOf(last);
-      const wanted = wantedOf(g, place, load);
-      const same = own.filter((each) => loadOf(each) === load || wantedOf(g, place, loadOf(each)) === wanted);
-      return {
-        ...{ place, wanted, load: figureOf(g, place, load) === null ? ("solo" as const) : load, otherLoad: own.length - same.length },
-        points: same.slice(-MOST_POINTS).map((each) => {
+    panels: TYRES.map((place) => {
+      const points = pressures
+        .filter((each) => each.place === place && each.value !== null)
+        .slice(-MOST_POINTS)
+        .map((each) => {
           const [value, air] = [each.value ?? 0, celsius(each)];
           return {
             on: each.on,
             read: value,
             typed: each.unit === typedIn ? each.typed : "",
             levelled: air === null ? null : atTemperature(value, air, COMPARED_AT),
+            load: each.detail?.load ?? g.rig.use ?? ("solo" as const),
           };
-        }),
-      };
+        });
+      return { place, points, wanted: wantedAt(g, place, points.length === 0 ? [g.rig.use ?? "solo"] : points.map(({ load }) => load)) };
     }),
   };
 }

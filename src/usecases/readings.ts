@@ -8,7 +8,7 @@ import { allOf, recordsOf } from "./corrections.ts";
 import { unanswered } from "./drafts.ts";
 import { type FuelShown, fuelOf } from "./fuel.ts";
 import { duesOf } from "./garage.ts";
-import { isPressing, named, newsOf, settle, shownOn } from "./log-set.ts";
+import { agedBy, isPressing, named, newsOf, settle, shownOn } from "./log-set.ts";
 import type { MessageOutcome, NamedBike } from "./message-outcome.ts";
 import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
 import type { Question } from "./question.ts";
@@ -63,6 +63,7 @@ export async function loggedFrom(ctx: Ctx, input: { readonly source: string }): 
       judged: bikes.flatMap((g) =>
         g.judged.filter(({ id }) => records.readings.some((reading) => reading.id === id)).map((each) => ({ ...each, bike: g.bike.id, first: true })),
       ),
+      aged: bikes.flatMap((g) => agedBy(records, g)),
       withdrawn: [],
     });
   });

@@ -7,6 +7,7 @@ import type { BikeId } from "../core/ids.ts";
 import { type Dimension, dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/quantity/units.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { SpecFigure, SpecSource, SpecUse } from "../core/spec/spec.ts";
+import { underIn, withoutConditions } from "../core/spec/under.ts";
 import { measureTyped, readSpecFigure, readSpecSource, splitSpec } from "../message/read-spec.ts";
 import type { SpecRecord } from "../store/specs.ts";
 import { Conflict, type Repos } from "../store/store.ts";
@@ -37,6 +38,8 @@ export type SpecSaved = SavedEntry & {
   readonly defects: readonly DefectShown[];
   /** What was noted by the figure that stood before, and no figure speaks for any more. */
   readonly lapsed: readonly DefectShown[];
+  /** What was noted before, and what was read since is right by it. */
+  readonly closed: readonly DefectShown[];
 };
 type Entry = { readonly key: SpecKey; readonly holds: SpecRecord["holds"]; readonly typed: string };
 
@@ -54,8 +57,9 @@ export async function enterSpec(ctx: Ctx, input: SpecInput): Promise<Result<Spec
     const { keys, own, use } = meant.value;
     const read = keys.map((key) => entriesOf(ctx, key, input.value));
     const fitting = read.flatMap((each) => (each.is === "done" ? [each.value] : []));
-    // Anything can be words, so a figure that fits goes before them: "oil 3.2 L" is a fill, "plug QX-8" the plug; and so does one that is a slip.
-    const figures = fitting.filter(([first]) => first?.holds.is === "figure");
+    // Anything can be words, so a figure that fits goes before them: "oil 3.2 L" is a fill, "plug QX-8" the plug, "coolant 50 %" its strength; and so does one that is a slip.
+    const shares = fitting.filter(([first]) => first !== undefined && isShare(first));
+    const figures = shares.length > 0 ? shares : fitting.filter(([first]) => first?.holds.is === "figure");
     const slip = read.find((each) => each.is === "refused" && (each.why.why === "spec out of range" || each.why.why === "wrong end"));
     if (figures.length === 0 && slip?.is === "refused") return slip;
     const able = figures.length > 0 ? figures : fitting;
@@ -73,7 +77,7 @@ export async function enterSpec(ctx: Ctx, input: SpecInput): Promise<Result<Spec
 }
 
 /** Refusals that tell of the figure itself, the plainest first. */
-const NONSENSE = ["less than none", "spec in words"] as const;
+const NONSENSE = ["less than none", "volts at rest", "spec in words"] as const;
 const isNonsense = (refusal: Refusal, is: (typeof NONSENSE)[number]): boolean => refusal.why === is || (refusal.why === "not a spec" && refusal.because === is);
 
 /** From a form, where each part has a field of its own. */
@@ -129,10 +133,20 @@ function entriesOf(ctx: Ctx, key: SpecKey, typed: string): Result<readonly Entry
   return figure.is === "refused" ? figure : done([entry(key, both.figure, figure.value), entry(beside, both.words, { is: "words" })]);
 }
 
+/** Is it a share, of a key that is printed so too? */
+const isShare = ({ key, typed }: Entry): boolean => SPEC_KEYS[key].shares !== undefined && shareTyped(typed) !== null;
+
 function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["holds"]> {
-  const { holds, end, unit, shares, atForce, stands } = SPEC_KEYS[key];
+  const { holds, end, unit, shares, atForce, stands, under } = SPEC_KEYS[key];
   if (typed.trim() === "" || typed.length > LONGEST_WORDS) return refused({ why: "not a spec", key, typed, because: "not read" });
   const measured = holds === "words" ? measureTyped(typed, ctx.vocabulary, ctx.who.numbers) : null;
+  if (
+    measured?.dimension === "voltage" &&
+    isSize(key, "voltage") &&
+    isAtRest("battery charging voltage", measured.value, measured.value, typed) &&
+    !isNominal(measured.value)
+  )
+    return refused({ why: "not a spec", key, typed, because: "volts at rest" });
   // A torque is no fluid's name: what is measured so and can be that is named instead.
   if (measured !== null && !isSize(key, measured.dimension)) return refused({ why: "spec in words", key, typed, meant: meantBy(key, measured) });
   if (holds === "words") return unknownClass(key, typed) ? refused({ why: "not a spec", key, typed, because: "no such class" }) : done({ is: "words" });
@@ -142,15 +156,27 @@ function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["hold
   const usual = unit ?? (holds === "pressure" ? ctx.who.pressure : holds === "torque" ? ctx.who.torque : null);
   const taken = (atForce === true || stands === true) && holds === "length" ? splitSpec(typed, holds, ctx.vocabulary, ctx.who.numbers) : null;
   const isHow = (words: string): boolean => (atForce === true && forceIn(words) !== null) || (stands === true && standIn(words) !== null);
-  const figure = taken !== null && isHow(taken.words) ? taken.figure : typed;
+  const figure = taken !== null && isHow(taken.words) ? taken.figure : withoutConditions(typed, under ?? []).figure;
   const read = readSpecFigure(figure, { holds, end, unit }, usual, ctx.vocabulary, ctx.who.numbers);
   if (typeof read === "string") return refused({ why: "not a spec", key, typed, because: read });
+  if (isAtRest(key, read.low, read.high, typed)) return refused({ why: "not a spec", key, typed, because: "volts at rest" });
   if (outOfRange(key, read)) return refused(rangeRefusal(key, typed, read));
   return isOtherEnd(key, read) ? refused({ why: "wrong end", key, typed, end, alone: aloneOf(end, read), unit: read.unit }) : done(read);
 }
 
 /** Its figure alone, as it would be typed. */
 const aloneOf = (end: "value" | "least" | "most", { low, high }: SpecFigure): number => (end === "most" ? (high ?? low) : (low ?? high)) ?? 0;
+
+/** Are these volts that no charging circuit shows at speed? */
+function isAtRest(key: SpecKey, low: number | null, high: number | null, typed: string): boolean {
+  const { atRest } = SPEC_KEYS[key];
+  const least = low ?? high;
+  if (atRest === undefined || least === null || least < atRest.from) return false;
+  return least < (low === high && underIn(typed).rpm === null ? atRest.figure : atRest.window) - 1e-9;
+}
+
+/** 6 V, 12 V: what a battery is called by. */
+const isNominal = (volts: number): boolean => volts % 6 === 0;
 
 /** What words may not be alone. */
 const MEASURES: readonly Dimension[] = ["length", "pressure", "torque", "temperature", "volume", "mass", "voltage"];
@@ -212,12 +238,13 @@ async function kept(q: Repos, ctx: Ctx, g: Garaged, records: readonly SpecRecord
   const keys = records.map(({ key }) => key as SpecKey);
   const after = pick(await ownGarage(q, ctx), g.bike.id) ?? g;
   const judged = after.judged.filter(({ spec, judgement }) => spec !== null && keys.includes(spec) && judgement.is !== "cannot tell");
-  const { noted, lapsed } = await judgedAnew(q, ctx, [after], ({ spec }) => spec !== null && keys.includes(spec), ctx.event);
+  const { noted, lapsed, closed } = await judgedAnew(q, ctx, [after], ({ spec }) => spec !== null && keys.includes(spec), ctx.event);
   return done({
     ...first,
     judged,
     defects: shownOn([after], noted),
     lapsed: shownOn([after], lapsed),
+    closed: shownOn([after], closed),
     also: also ?? null,
     answer: await answerOf(q, ctx, g, { keys, use: records[0]?.use ?? null }),
   });

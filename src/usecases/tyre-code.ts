@@ -2,9 +2,10 @@
 
 import type { LogReading } from "../core/reading/intent.ts";
 import { READING_KINDS } from "../core/reading/kinds.ts";
+import { type AgeWord, ageWord, monthsOld } from "../core/tyre/age.ts";
 import { readTyreDate, type TyreDate, tyreCodeIn } from "../core/tyre/date-code.ts";
+import { TYRE_AGE } from "../trade/tyres.ts";
 import { type Ctx, todayOf } from "./context.ts";
-import { ageWord, monthsOld, type TyreAged } from "./fitted.ts";
 import { settle } from "./log-set.ts";
 import type { MessageOutcome } from "./message-outcome.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
@@ -17,7 +18,9 @@ export type TyreDated = {
   readonly typed: string;
   readonly date: Exclude<TyreDate, { is: "refused" }>;
   readonly months: number;
-  readonly age: TyreAged["age"];
+  /** Months at which it is replaced at the latest, whatever the plan of a bike has. */
+  readonly replaceAt: number;
+  readonly age: AgeWord;
 };
 
 /** A date code read off a sidewall, with the age that it makes. */
@@ -26,7 +29,7 @@ export function tyreDated(ctx: Ctx, input: { readonly code: string }): Result<Ty
   const date = readTyreDate(input.code, today);
   if (date.is === "refused") return refused({ why: "not a tyre code", typed: input.code, because: date.why });
   const months = monthsOld(date, today);
-  return done({ typed: input.code, date, months, age: ageWord(months) });
+  return done({ typed: input.code, date, months, replaceAt: TYRE_AGE.replace, age: ageWord(months, TYRE_AGE.replace, TYRE_AGE) });
 }
 
 /** Notes a date code for the tyre that is on, as a reading of today. */

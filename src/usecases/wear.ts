@@ -19,7 +19,7 @@ import type { WorkRecord } from "../store/work.ts";
 import { endOf, judgedRow, SAME_AS } from "../trade/judged.ts";
 import { WEAR_HABITS, type WearKind } from "../trade/wear.ts";
 import { ofPartsOn, ofTheSetOn } from "./fitted.ts";
-import { judgeTaken } from "./judge.ts";
+import { besideLast, judgeTaken } from "./judge.ts";
 import { isWithPlate } from "./judge-kinds.ts";
 import type { Judged, LimitBy, Rig } from "./judged.ts";
 
@@ -47,20 +47,28 @@ export type WearSeries = Omit<WornPart, "wear"> & {
 };
 
 /** The kinds of reading that a wear line is drawn through. */
-export const WORN_KINDS = ["tread", "pad thickness", "chain length", "chain elongation"] as const;
+export const WORN_KINDS = ["tread", "pad thickness", "shoe thickness", "chain length", "chain elongation"] as const;
+
+/** What is measured of each part. */
+export const wornKind = (part: WearKind): (typeof WORN_KINDS)[number] =>
+  part === "chain" ? "chain length" : part.endsWith("tread") ? "tread" : part.endsWith("shoes") ? "shoe thickness" : "pad thickness";
 
 /** The line that a part at its limit makes due: the one that its readings are judged for. */
 const judgedItem = (part: WearKind): ItemKey => {
-  const { items } = judgedRow(part === "chain" ? "chain length" : part.endsWith("tread") ? "tread" : "pad thickness");
-  return (items[part.startsWith("front") ? "front" : "rear"] ?? items.any) as string as ItemKey;
+  const { items } = judgedRow(wornKind(part));
+  const end = (["front", "rear", "sidecar"] as const).find((each) => part.startsWith(each));
+  return ((end === undefined ? undefined : items[end]) ?? items.any) as string as ItemKey;
 };
 
 /** The line that a new part of each kind is recorded at. */
 export const FITTED: Readonly<Record<WearKind, string>> = {
   "front tread": "front-tyre.replace",
   "rear tread": "rear-tyre.replace",
+  "sidecar tread": "sidecar-tyre.replace",
   "front pads": "front-pads.measure",
   "rear pads": "rear-pads.measure",
+  "front shoes": "front-shoes.measure",
+  "rear shoes": "rear-shoes.measure",
   chain: "chain.replace",
 };
 
@@ -97,7 +105,7 @@ export function wearSeries(g: Worn, kinds: readonly ReadingKind[] = WORN_KINDS):
   });
 }
 
-/** Of a day's readings the one that tells: as it was found, else the least of both pads of a pair, else the last. */
+/** Of a day's readings the ones that tell: of what was found, and of what was left, each the least of the part measured. */
 function oneADay(taken: readonly Taken[]): readonly Taken[] {
   const days = new Map<LocalDate, Taken[]>();
   for (const each of taken) days.set(each.on, [...(days.get(each.on) ?? []), each]);
@@ -108,18 +116,16 @@ function oneADay(taken: readonly Taken[]): readonly Taken[] {
   });
 }
 
-/** The last, or the least of both pads of a pair that were read together with it. */
+/** The last, or the least of what was read of the same part beside it. */
 function tells(those: readonly Taken[]): readonly Taken[] {
   const last = those.at(-1);
-  if (last === undefined) return [];
-  const pair = last.detail?.side === undefined ? [] : those.filter(({ detail, loggedAt }) => detail?.side !== undefined && loggedAt === last.loggedAt);
-  return [pair.length > 1 ? pair.reduce((least, each) => (each.value < least.value ? each : least)) : last];
+  return last === undefined ? [] : [besideLast(those, last).reduce((least, each) => (each.value < least.value ? each : least))];
 }
 
 function partOf({ kind, place }: Taken): WearKind | null {
   if (kind === "chain length" || kind === "chain elongation") return "chain";
   if (place === null) return null;
-  const part = kind === "tread" ? `${endOf(place)} tread` : `${endOf(place)} pads`;
+  const part = `${endOf(place)} ${kind === "tread" ? "tread" : kind === "shoe thickness" ? "shoes" : "pads"}`;
   return part in WEAR_HABITS ? (part as WearKind) : null;
 }
 
@@ -210,7 +216,8 @@ export function lastTyres(g: Worn): readonly { readonly place: "front" | "rear";
 /** When the part was replaced, oldest first. */
 function fittings(g: Worn, part: WearKind): readonly PlacedJob[] {
   const jobs = jobsByItem(g.facts, g.plan.items).get(FITTED[part] as never) ?? [];
-  return part.endsWith("pads")
+  // Linings are measured at the line at which new ones are recorded.
+  return part.endsWith("pads") || part.endsWith("shoes")
     ? jobs.filter(({ job }) => job.outcome === "replaced")
     : jobs.filter(({ job }) => job.outcome === "replaced" || job.outcome === "done");
 }

@@ -71,7 +71,7 @@ describe("a group's picture", () => {
     const lanes = linesOf(svg).filter(({ x1, x2 }) => x1 === EDGE && x2 === WIDE - EDGE);
     expect(lanes).toHaveLength(2);
     expect(circlesOf(svg).find(({ y, color }) => y === lanes[1]?.y1 && color === INK.first)?.x).toBeCloseTo(half, 0);
-    const laid = /<rect x="([\d.]+)" y="[\d.]+" width="([\d.]+)" height="18" fill="#eae6dd"\/>/u.exec(svg);
+    const laid = /<rect x="([\d.]+)" y="[\d.]+" width="([\d.]+)" height="18" fill="#eae6dd"/u.exec(svg);
     expect(Number(laid?.[1]) + Number(laid?.[2])).toBeCloseTo(half, 0);
     // One on the lane, one in the legend.
     expect(polygonsOf(svg)).toHaveLength(2);

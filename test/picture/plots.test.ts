@@ -3,11 +3,10 @@
 import { scaleLinear } from "d3-scale";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { addDays, daysBetween, localDate } from "../../src/core/calendar/arithmetic.ts";
+import { addDays, localDate } from "../../src/core/calendar/arithmetic.ts";
 import { INK, WIDE } from "../../src/picture/look.ts";
 import { drawOdometer, type OdometerDrawing } from "../../src/picture/odometer-drawing.ts";
 import { runsThrough, upward } from "../../src/picture/plot.ts";
-import { drawPressure, type PressureDrawing } from "../../src/picture/pressure-drawing.ts";
 import { render } from "../../src/picture/render.ts";
 import { drawWear, type WearDrawing } from "../../src/picture/wear-drawing.ts";
 import { circlesOf, linesOf, pathsOf, polygonsOf, soundly, textsOf } from "./read-svg.ts";
@@ -36,7 +35,7 @@ describe("the odometer's track", () => {
     const [a, b, c] = points(svg);
     if (a === undefined || b === undefined || c === undefined) throw new Error("three readings, three points");
     expect([b.x - a.x, a.y - b.y]).toEqual([expect.closeTo(c.x - b.x, 0), expect.closeTo(b.y - c.y, 0)]);
-    const [range, likely, joined] = pathsOf(svg).map(({ d }) => corners(d));
+    const [range, , , likely, joined] = pathsOf(svg).map(({ d }) => corners(d));
     expect(joined).toEqual([a, b, c].map(({ x, y }) => [x, y]));
     expect(likely?.[0]).toEqual([c.x, c.y]);
     // Down the page is less: the upper edge comes first, then back along the lower.
@@ -53,7 +52,7 @@ describe("the odometer's track", () => {
     const y = scaleLinear([10_000, 14_000], [first?.y ?? 0, last?.y ?? 0]);
     const twelve = textsOf(svg).find(({ text }) => text === "12,000");
     expect((twelve?.bottom ?? 0) - 5.5 - 25 * 0.35).toBeCloseTo(y(12_000), 0);
-    const laid = /<rect x="([\d.]+)" y="[\d.]+" width="([\d.]+)"[^>]*fill="#eae6dd"\/>/u.exec(svg);
+    const laid = /<rect x="([\d.]+)" y="[\d.]+" width="([\d.]+)"[^>]*fill="#eae6dd"/u.exec(svg);
     expect([Number(laid?.[1]), Number(laid?.[1]) + Number(laid?.[2])]).toEqual([points(svg)[1]?.x, points(svg)[2]?.x].map((x) => expect.closeTo(x ?? 0, 0)));
   });
   test("one reading has figures apart and no line; none is a page of words; without a forecast nothing is drawn of it", () => {
@@ -103,16 +102,17 @@ describe("the odometer's track", () => {
 });
 
 const wear = (more: Partial<WearDrawing> = {}): WearDrawing => ({
-  ...{ title: "Heron's tread", odometerName: "Odometer, mi", figure, depth: (value) => value.toFixed(1), notes: [] },
+  ...{ title: "Heron's tread", now: null, odometerName: "Odometer, mi", figure, depth: (value) => value.toFixed(1), notes: [] },
   panels: [
     {
       name: "Rear tread, mm",
       points: [10_000, 12_000, 14_000].map((x, n) => ({ x, value: 6 - n })),
       line: { from: 10_000, start: 6, likely: 20_000, low: 19_000, high: 21_500 },
       limit: { value: 1, text: "limit 1.0 mm, the law here" },
+      behind: false,
     },
   ],
-  meaning: { read: "measured", line: "wear line", range: "limit likely reached" },
+  meaning: { read: "measured", line: "wear line", range: "limit likely reached", behind: "the bike stands here, past it" },
   ...more,
 });
 
@@ -202,7 +202,7 @@ describe("the wear line", () => {
           const likely = last + left;
           const on = (x: number): number => start + ((1 - start) * (x - first)) / (likely - first);
           const panel = {
-            ...{ name: "Rear tread, mm", limit: { value: 1, text: "limit 1.0 mm, the law here" }, points: xs.map((x) => ({ x, value: on(x) })) },
+            ...{ name: "Rear tread, mm", behind: false, limit: { value: 1, text: "limit 1.0 mm, the law here" }, points: xs.map((x) => ({ x, value: on(x) })) },
             line: { from: first, start, likely, low: last + left / 2, high: last + left * 2 },
           };
           const svg = drawWear(wear({ panels: [panel] }));
@@ -223,7 +223,7 @@ describe("the wear line", () => {
     expect([through(0, 0, 9, 9), through(0, 15, 9, 15), through(0, 25, 30, 25), through(0, 12, 12, 0), through(21, 0, 21, 30)]).toEqual(Array(5).fill(false));
   });
   test("one reading, no limit, or none at all are drawn as far as they go", () => {
-    const single = drawWear(wear({ panels: [{ name: "Front tread, mm", points: [{ x: 10_000, value: 4 }], line: null, limit: null }] }));
+    const single = drawWear(wear({ panels: [{ name: "Front tread, mm", points: [{ x: 10_000, value: 4 }], line: null, limit: null, behind: false }] }));
     soundly(single);
     const odometers = textsOf(single).flatMap(({ text }) => (/^\d\d,\d{3}$/u.test(text) ? [text] : []));
     expect([odometers.length > 1, new Set(odometers).size]).toEqual([true, odometers.length]);
@@ -231,95 +231,6 @@ describe("the wear line", () => {
     expect([points(single).length - 1, linesOf(single).some(({ color }) => color === INK.second)]).toEqual([1, false]);
     soundly(drawWear(wear({ panels: [] })));
   });
-});
-
-const pressure = (more: Partial<PressureDrawing> = {}): PressureDrawing => ({
-  ...{ title: "Heron's cold tyre pressures", month, day, figure, notes: [], meaning: { read: "as read", levelled: "at 20 °C" } },
-  panels: [
-    {
-      name: "Front, psi",
-      points: [
-        { on: localDate("2026-01-10"), read: 33, levelled: 36 },
-        { on: localDate("2026-04-10"), read: 34, levelled: 35 },
-        { on: localDate("2026-07-10"), read: 35, levelled: null },
-      ],
-      wanted: { value: 36, text: "wanted 36 psi cold" },
-    },
-  ],
-  ...more,
-});
-
-describe("the pressure trend", () => {
-  test("what was read and what it comes to at one temperature have shapes of their own, on the same day", () => {
-    const svg = drawPressure(pressure());
-    soundly(svg);
-    const squares = [...svg.matchAll(/<rect x="([\d.]+)" y="([\d.]+)" width="14"/gu)].map(([, x, y]) => [Number(x) + 7, Number(y) + 7] as const).slice(0, 3);
-    const [first, second] = points(svg);
-    expect([squares.length, points(svg).length - 1]).toEqual([3, 2]);
-    expect([first?.x, second?.x]).toEqual([squares[0]?.[0], squares[1]?.[0]].map((x) => expect.closeTo(x ?? 0, 0)));
-    const y = scaleLinear([33, 35], [squares[0]?.[1] ?? 0, squares[2]?.[1] ?? 0]);
-    expect([first?.y, second?.y]).toEqual([y(36), y(35)].map((at) => expect.closeTo(at, 0)));
-    expect(linesOf(svg).find(({ color }) => color === INK.second)?.y1).toBeCloseTo(y(36), 0);
-    expect(daysBetween(localDate("2026-01-10"), localDate("2026-04-10")) / daysBetween(localDate("2026-01-10"), localDate("2026-07-10"))).toBeCloseTo(
-      ((squares[1]?.[0] ?? 0) - (squares[0]?.[0] ?? 0)) / ((squares[2]?.[0] ?? 0) - (squares[0]?.[0] ?? 0)),
-      2,
-    );
-  });
-  test("without a temperature no such mark is explained; one day alone is drawn", () => {
-    const svg = drawPressure(pressure({ panels: [{ name: "Rear, psi", points: [{ on: today, read: 40, levelled: null }], wanted: null }] }));
-    soundly(svg);
-    const texts = textsOf(svg).map(({ text }) => text);
-    expect(texts).not.toContain("at 20 °C");
-    expect(texts).toContain("day 26");
-    expect(textsOf(svg).find(({ text }) => text === "day 26")?.left).toBeGreaterThan(WIDE / 3);
-    soundly(drawPressure(pressure({ panels: [] })));
-  });
-  test.each([
-    ["falling from what is wanted", [34, 33.6, 33.2, 32.8, 32.4, 31.2], 34],
-    ["rising to it", [31.2, 32.4, 33.2, 33.6, 34], 34],
-    ["above it all the time", [36, 35.5, 35, 34.6, 34.2], 34],
-    ["on it", [34, 34, 34], 34],
-  ])("what is wanted is written where no reading stands on it: %s", (_, values, value) => {
-    const points = values.map((read, n) => ({ on: addDays(today, n * 30 - 200), read, levelled: null }));
-    soundly(drawPressure(pressure({ panels: [{ name: "Front, psi", points, wanted: { value, text: "wanted 34 psi cold" } }] })));
-  });
-});
-
-describe("a pressure that crosses what is wanted", () => {
-  const points = [2.5, 2.45, 2.4, 2.4, 2.5].map((read, n) => ({
-    on: addDays(today, n * 30 - 120),
-    read,
-    levelled: [2.5, 2.547, 2.545, 2.584, 2.561][n] ?? read,
-  }));
-  const svg = drawPressure(
-    pressure({ figure: (value) => value.toFixed(2), panels: [{ name: "Front, bar", points, wanted: { value: 2.5, text: "wanted 2.5 bar as read cold" } }] }),
-  );
-  test("has the words of what is wanted where no line runs", () => {
-    soundly(svg);
-    const label = textsOf(svg).find(({ text }) => text.startsWith("wanted"));
-    const path = corners(pathsOf(svg).find(({ stroke, fill }) => stroke === INK.first && fill === "none")?.d ?? "");
-    expect(path).toHaveLength(5);
-    for (const [n, [x, y]] of path.entries()) {
-      const [fx, fy] = path[n - 1] ?? [x, y];
-      expect(label !== undefined && runsThrough({ x: fx, y: fy }, { x, y }, label)).toBe(false);
-    }
-  });
-  test("has its lowest square off the axis", () => {
-    const squares = [...svg.matchAll(/<rect x="[\d.]+" y="([\d.]+)" width="14"/gu)].slice(0, 5).map(([, y]) => Number(y) + 14);
-    const axis = linesOf(svg).find(({ color, width, y1, y2, x1, x2 }) => color === INK.quiet && width === 2 && y1 === y2 && x2 - x1 > WIDE / 2);
-    expect(Math.max(...squares)).toBeLessThan((axis?.y1 ?? 0) - 8);
-  });
-});
-
-test("days within a month are named at both ends, since no first of a month lies between", () => {
-  const [early, late] = ["2026-06-03", "2026-06-21"].map(localDate) as [typeof today, typeof today];
-  const panels = [{ name: "Front, psi", points: [early, late].map((on) => ({ on, read: 33, levelled: null })), wanted: null }];
-  const svg = drawPressure(pressure({ panels }));
-  soundly(svg);
-  expect(textsOf(svg).map(({ text }) => text)).toEqual(expect.arrayContaining(["day 03", "day 21"]));
-  // A day apart there is room for one.
-  const next = drawPressure(pressure({ panels: [{ ...panels[0], points: [{ on: early, read: 33, levelled: null }] } as never] }));
-  expect(textsOf(next).filter(({ text }) => text.startsWith("day"))).toHaveLength(1);
 });
 
 test("what grows until its limit is drawn upward to it: a chain, in per cent longer than new", () => {
@@ -330,7 +241,7 @@ test("what grows until its limit is drawn upward to it: a chain, in per cent lon
           name: "Longer than new, %",
           points: [10_000, 12_000, 14_000].map((x, n) => ({ x, value: 0.2 + n * 0.2 })),
           line: { from: 10_000, start: 0.2, likely: 18_000, low: 17_000, high: 19_000 },
-          limit: { value: 1, text: "limit 1 %" },
+          ...{ limit: { value: 1, text: "limit 1 %" }, behind: false },
         },
       ],
     }),
@@ -341,14 +252,56 @@ test("what grows until its limit is drawn upward to it: a chain, in per cent lon
   expect(worn?.y2).toBeCloseTo(linesOf(svg).find(({ color }) => color === INK.second)?.y1 ?? 0, 0);
 });
 
+describe("where the bike stands", () => {
+  const panel = wear().panels[0];
+  if (panel?.line == null) throw new Error("a line");
+  const past = { ...panel, behind: true, line: { ...panel.line, likely: 16_000, low: 15_000, high: 17_000 } };
+  const now = { x: 18_000, text: "now 18,000 mi" };
+  test("is a line with its figure over it, and where the limit is behind a mark on the limit, of a shape of its own", () => {
+    const svg = drawWear(wear({ now, panels: [past, panel] }));
+    soundly(svg);
+    const [a, , c] = points(svg);
+    const x = scaleLinear([10_000, 14_000], [a?.x ?? 0, c?.x ?? 0])(18_000);
+    const stands = linesOf(svg).filter(({ x1, x2, color, dashes }) => x1 === x2 && color === INK.quiet && dashes !== "");
+    expect(stands.map(({ x1 }) => x1)).toEqual([x, x].map((at) => expect.closeTo(at, 0)));
+    expect(textsOf(svg).filter(({ text }) => text === now.text)).toHaveLength(2);
+    const limits = linesOf(svg).filter(({ color, width }) => color === INK.second && width === 4);
+    const marks = polygonsOf(svg).map(({ points: [first, second] }) => ({ x: second?.[0], y: first?.[1] }));
+    // One on the panel whose limit is behind, one in the legend.
+    expect(marks).toHaveLength(2);
+    expect(marks[0]).toEqual({ x: expect.closeTo(x, 0), y: expect.closeTo(limits[0]?.y1 ?? 0, 0) });
+    expect(textsOf(svg).map(({ text }) => text)).toContain("the bike stands here, past it");
+  });
+  test("is not drawn where it was measured there, and explains no mark while no limit is behind", () => {
+    const ahead = drawWear(wear({ now: { x: 15_000, text: "now 15,000 mi" } }));
+    soundly(ahead);
+    expect([
+      polygonsOf(ahead).length,
+      textsOf(ahead)
+        .map(({ text }) => text)
+        .includes("the bike stands here, past it"),
+    ]).toEqual([0, false]);
+    expect(textsOf(drawWear(wear())).some(({ text }) => text.startsWith("now"))).toBe(false);
+  });
+  test("wherever it is, its figure stays on the page and off every other word and mark", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 14_001, max: 60_000 }), fc.integer({ min: 14_100, max: 40_000 }), fc.boolean(), (x, likely, two) => {
+        if (panel.line === null) return;
+        const here = { ...panel, behind: likely <= x, line: { ...panel.line, likely, low: likely - 90, high: likely + 4000 } };
+        soundly(drawWear(wear({ now: { x, text: `now ${figure(x)} mi` }, panels: two ? [here, here] : [here] })));
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
 describe("as they were", () => {
   test.each([
     ["odometer", drawOdometer(odometer())],
     ["tread", drawWear(wear())],
-    ["pressure", drawPressure(pressure())],
   ] as const)("%s", async (_, svg) => {
     expect(svg.replaceAll("><", ">\n<")).toMatchSnapshot();
-    const png = Buffer.from(await render(svg, WIDE));
+    const png = Buffer.from(await render(svg, WIDE, ""));
     expect([png.readUInt32BE(16), png.length < 200_000]).toEqual([WIDE, true]);
   });
 });

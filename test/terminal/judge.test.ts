@@ -263,7 +263,7 @@ test("a tyre fitted with an old code is due by its age, and the tread of the one
   const fitted = await t.one({ ...dm, say: "new rear tyre 3715 at 14,310" });
   expect(fitted.text).toContain("Rear tyre: made in week 37 of 2015, 11 years old. Replace it whatever its tread: at ten years rubber is too hard to trust.");
   expect((await t.one({ ...dm, run: "/due" })).text).toContain(
-    "was due on 7 September 2021, 6 years by plan from week 37 of 2015, its date code; 5 years ago; 11 years old: at ten it is replaced whatever its tread, by common practice",
+    "was due on 7 September 2025, 10 years by plan from week 37 of 2015, its date code; 15 months ago; 11 years old: at ten it is replaced whatever its tread, by common practice",
   );
   const shown = await t.one({ ...dm, run: "/tyre show" });
   expect(shown.text).toContain("Rear tyre: made in week 37 of 2015, 11 years old.");

@@ -187,6 +187,17 @@ test("/help names every command that begins so", async () => {
   expect(text).not.toContain("/bike");
 });
 
+test("/help tells how a thing is measured, with the commands that speak of it; what is neither is refused", async () => {
+  const tread = await run("/help command:tread");
+  expect(tread.data.about).toEqual({ typed: "tread", kinds: ["tread"] });
+  expect(tread.text).toMatch(/^Tread depth: In the main groove at the most worn point, not on a wear bar\.\n/u);
+  expect(tread.text).toContain("/tyre show:");
+  expect((await run("/help command:chain slack")).text).toBe(
+    "Chain slack: Midway along the lower run at the tightest spot, with the bike standing as its manual says.",
+  );
+  expect((await run("/help command:frobnicate")).text).toBe("I know no /frobnicate. /help lists what I know.");
+});
+
 test("an interval in engine hours runs by the hour meter: set by message, restarted by the job, coming up, due; unread for a season of use it cannot tell", async () => {
   const say = (text: string) => t.one({ as: "Ines", say: text, in: "dm" });
   const line = async () => (await run("/due")).data.bikes[0].dues.find(({ item }: { item: string }) => item === "engine-oil.replace");

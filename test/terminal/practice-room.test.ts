@@ -13,7 +13,7 @@ test("a newcomer is told how to begin, adds a bike and answers its form a questi
   expect(welcome).toContain("Begin with: /bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
   expect(added).toMatch(/^Heron is here at 14,210 mi/);
   expect(added).toContain("[1] Fill in what you know");
-  expect(first).toBe("Front tyre age + Rear tyre age; such as spring 2023 at 9,800, receipt; Enter leaves it out:\n");
+  expect(first).toBe("(:leave lets it go, sending nothing)\nFront tyre age + Rear tyre age; such as spring 2023 at 9,800, receipt; Enter leaves it out:\n");
   expect(rest[4]).toContain("Recorded: Brake fluid (spring 2023) and Engine oil and filter (May 2026).");
   expect(rest[5]).toContain("Brake fluid: was due spring 2025");
   expect(rest.at(-1)).toBe("All is kept. See you next time.\n");
@@ -96,4 +96,17 @@ test("several lines of a form are typed in one", async () => {
   const shown = await typed(["/bike add name:Heron kind:chain-drive twin odometer:14,210 mi", "/plan read-chart", "1", "item;4,000 mi;8,000\\nSpark plugs;;R"]);
   expect(shown.at(-3)).toContain("several lines are typed in one, with \\n between them");
   expect(shown.at(-2)).toContain("Heron: a chart of 1 line and 2 services, 4,000 mi to 8,000 mi.");
+});
+
+test("a command lets a form or a choice go, and nothing of it is sent", async () => {
+  const add = "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi";
+  const [, , asked, due, again, left, none] = await typed([add, "1", "/due", add.replace("Heron", "Wren"), ":leave", ":leave"]);
+  expect(asked).toContain(":leave lets it go");
+  expect(due).toContain("Left; nothing of it was sent.\nHeron at 14,210 mi");
+  expect(again).toContain("Wren is here");
+  expect(left).toContain("No form and no choice is open.");
+  expect(none).toContain("No form");
+  const [, , , out, next] = await typed([add, "1", ":leave", "Heron 14,300 mi"]);
+  expect(out).toBe("Left; nothing of it was sent.\n");
+  expect(next).toContain("Heron: odometer 14,300 mi, today. Logged.");
 });

@@ -81,9 +81,15 @@ test("/tyre show tells a leak though solo and two-up take turns, whether they wa
     const { t, say, run } = await heron("2026-04-30T10:00:00Z");
     await run("/spec what:front tyre pressure value:34 psi");
     await run(`/spec what:front tyre pressure for:two-up value:${twoUp} psi`);
+    const texts: string[] = [];
     for (const each of ["34 psi solo on 1 April", "32 psi two-up on 8 April", "30.5 psi solo on 15 April", "28.5 psi two-up on 22 April"])
-      await say(`front ${each}`);
+      texts.push((await say(`front ${each}`)).text ?? "");
+    // Told where it shows, at the bike.
+    expect(texts.map((text) => text.includes("slow leak is likely"))).toEqual([false, false, false, true]);
     expect((await run("/tyre show")).text).toContain("lost 5.5 psi in 21 days");
+    const pictured = await run("/reading picture:pressure");
+    expect(pictured.text).toContain("lost 5.5 psi in 21 days");
+    expect(pictured.files[0]?.alt).toContain("slow leak is likely");
     await t.close();
   }
 });

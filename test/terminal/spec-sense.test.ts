@@ -63,6 +63,57 @@ test("a measured value where a name belongs is refused with what may have been m
     expect((await run(`/spec what:${what} value:${value}`)).data.refused, `${what} ${value}`).toBeUndefined();
 });
 
+test("volts that a battery shows at rest are no charging voltage; what it is called by is a name", async () => {
+  // Common practice: a full battery rests at 12.6 to 13 V, and is charged with 13.5 to 15 V.
+  for (const [what, value] of [
+    ["battery", "12.5 V"],
+    ["charging voltage", "12.8 V"],
+    ["charging voltage", "12 V"],
+    ["charging voltage", "12.4-12.8 V"],
+    ["battery type", "12.7 V"],
+  ]) {
+    const said = await run(`/spec what:${what} value:${value}`);
+    expect(said.data.refused, `${what} ${value}`).toMatchObject({ because: "volts at rest" });
+    expect(said.text).toContain("is what a battery shows at rest");
+  }
+  expect((await run("/spec what:battery value:12 V")).data.answer.lines).toMatchObject([{ key: "battery" }]);
+  for (const value of ["14.2 V", "7.2 V", "at least 13 V at 5000 rpm", "13.0-16.0 V"])
+    expect((await run(`/spec what:charging voltage value:${value}`)).data.answer.lines, value).toMatchObject([{ key: "battery charging voltage" }]);
+});
+
+test.each([
+  ["intake valve clearance", "0.10-0.20 mm cold"],
+  ["exhaust valve clearance", "0,15 mm (bei kaltem Motor)"],
+  ["charging voltage", "14.0-14.8 V at 5000 rpm"],
+  ["coolant strength", "50 %"],
+  ["coolant", "50/50"],
+  ["rear axle", "98 Nm, threads lightly oiled"],
+  ["front tyre pressure", "36 psi cold"],
+  ["compression", "1200 kPa warm, throttle wide open"],
+])("%s “%s” is kept as it is printed", async (what, value) => {
+  const said = await run(`/spec what:${what} value:${value}`);
+  expect(said.data.refused).toBeUndefined();
+  expect(said.text).toContain(`: ${value}`);
+});
+
+test("what takes a figure away from its meaning is still asked about", async () => {
+  for (const [what, value] of [
+    ["front tyre pressure", "36 psi hot"],
+    ["rear axle", "40 Nm + 90°"],
+    ["coolant strength", "90 %"],
+  ])
+    expect((await run(`/spec what:${what} value:${value}`)).data.refused, value).toBeDefined();
+});
+
+test("a share of antifreeze that the manual asks for judges shares, and frost by the table", async () => {
+  await run("/spec what:coolant strength value:50 %");
+  const say = (words: string) => t.one({ as: "Ines", in: "dm", say: words });
+  // US Army TM 5-3895-382-24: ethylene glycol of 50 % freezes at -37 °C.
+  expect((await say("antifreeze 40 % on Heron")).text).toContain("beyond limit, too weak (50 % by your own figure)");
+  expect((await say("antifreeze 55 % on Heron")).text).toContain("within");
+  expect((await say("coolant good to -30 °C on Heron")).text).toContain("beyond limit, too weak (-37 °C");
+});
+
 // SAE J300:2015 has 8, 12, 16, 20, 30, 40, 50 and 60 when hot.
 test("half of a grade that no standard knows is said beside the half that it does", async () => {
   expect((await run("/spec what:10W-45")).text).toContain("45: no such SAE grade.");

@@ -2,12 +2,23 @@
 
 import { describe, expect, test } from "vitest";
 import { localDate } from "../../src/core/calendar/arithmetic.ts";
+import type { LocalDate } from "../../src/core/calendar/dates.ts";
+import type { ItemKey } from "../../src/core/ids.ts";
 import type { Outcome } from "../../src/core/schedule/facts.ts";
 import type { Taken } from "../../src/core/schedule/measured.ts";
 import type { WorkRecord } from "../../src/store/work.ts";
-import { ageVerdicts, ofPartsOn, tyresAged } from "../../src/usecases/fitted.ts";
+import { TYRE_AGE } from "../../src/trade/tyres.ts";
+import { tyresAged as agedOf, ageVerdicts, ofPartsOn, type TyreFacts } from "../../src/usecases/fitted.ts";
+import { anItem, every } from "../core/schedule/builders.ts";
 
 const TODAY = localDate("2026-11-26");
+/** By a plan of nothing but tyres that last so many months. */
+const planned = (months: number | null) => ({
+  items: [anItem({ key: "rear-tyre.replace" as ItemKey, repeat: { by: "interval", every: every(null, months) } })],
+  conditions: [],
+  column: "mi" as const,
+});
+const tyresAged = (of: Omit<TyreFacts, "plan">, today: LocalDate, months: number | null = TYRE_AGE.replace) => agedOf({ ...of, plan: planned(months) }, today);
 let n = 0;
 const work = (item: string, on: string, more: { made?: string; outcome?: Outcome; at?: string } = {}): WorkRecord =>
   ({
@@ -38,6 +49,24 @@ describe("a tyre's age by its code", () => {
     expect(tyresAged({ work: [newTyre("3725"), old], measured: [] }, TODAY)).toMatchObject([{ age: "within" }]);
     expect(tyresAged({ work: [old, work("rear-tyre.replace", "2024-05-01")], measured: [] }, TODAY)).toEqual([]);
     expect(tyresAged({ work: [work("rear-tyre.replace", "2024-05-01", { made: "1010", outcome: "could not do" })], measured: [] }, TODAY)).toEqual([]);
+  });
+});
+
+describe("a plan that has a tyre replaced sooner is kept to, one that has it later is not", () => {
+  const of = { work: [work("rear-tyre.replace", "2026-11-20", { made: "4619" })], measured: [] };
+  test.each([
+    [72, 72, "replace"],
+    [96, 96, "look yearly"],
+    [180, TYRE_AGE.replace, "look yearly"],
+    [null, TYRE_AGE.replace, "look yearly"],
+  ])("%s months: replaced at %s, and at seven years it is to %s", (months, replaceAt, age) => {
+    expect(tyresAged(of, TODAY, months)).toMatchObject([{ months: 84, replaceAt, age }]);
+  });
+  test("at ten it is due by its age whatever the plan has, and comes up half a year before", () => {
+    const old = { work: [work("rear-tyre.replace", "2026-11-20", { made: "1717" })], measured: [] };
+    expect(ageVerdicts(tyresAged(old, TODAY, 180))[0]?.is).toBe("near limit");
+    expect(ageVerdicts(tyresAged(old, localDate("2027-04-23"), 180))[0]?.is).toBe("near limit");
+    expect(ageVerdicts(tyresAged(old, localDate("2027-04-24"), 180))[0]?.is).toBe("at limit");
   });
 });
 

@@ -124,6 +124,16 @@ describe("what a measure needs to be known", () => {
     // Too high it is at any speed.
     expect(verdict(volts(15.6, { rpm: 900 }), kept)).toBe("beyond limit");
   });
+  test("a figure that its manual prints for a warm engine is judged warm, and one for so many revolutions at those", () => {
+    const warm = rig([{ ...figure("exhaust valve clearance", 0.1, 0.15), typed: "0.10-0.15 mm warm" }]);
+    const exhaust = (conditions: NonNullable<ReadingDetail["conditions"]>) =>
+      verdict(taken("valve clearance", 0.12, { place: "exhaust", detail: { conditions } }), warm);
+    expect([exhaust(["warm"]), exhaust(["cold"])]).toEqual(["within", "warmed"]);
+    const charging = rig([{ ...figure("battery charging voltage", 14, 14.8), typed: "14.0-14.8 V at 5000 rpm" }]);
+    const volts = (value: number, rpm: number) => verdict(taken("charging voltage", value, { unit: "V", detail: { rpm } }), charging);
+    // Slower than that it proves nothing when it is low; what it reaches slower it reaches there.
+    expect([volts(13.6, 3000), volts(14.2, 3000), volts(13.6, 4500), volts(15.2, 3000)]).toEqual(["revs", "within", "beyond limit", "beyond limit"]);
+  });
   test("a belt is judged at the force that its manual names, not at another one", () => {
     const belt = rig([figure("belt deflection", 8, 13)]);
     const driven: Rig = { ...belt, bike: { ...belt.bike, equipment: { ...belt.bike.equipment, finalDrive: "belt" } } };
@@ -157,6 +167,28 @@ describe("what a measure needs to be known", () => {
   test("a slack chain is not ridden on from 20 mm beyond its window on (common practice, from memory)", () => {
     const grave = (mm: number) => judgeTaken(taken("chain slack", mm, { detail: { conditions: ["upright"] } }), rig([slack]))?.doNotRide;
     expect([36, 40, 54, 55].map(grave)).toEqual([false, false, false, true]);
+  });
+  test("a chain with less than half the slack that it needs, or next to none, is not ridden on either (common practice, from memory)", () => {
+    const told = (mm: number, conditions: NonNullable<ReadingDetail["conditions"]>, specs = [slack]) =>
+      judgeTaken(taken("chain slack", mm, { detail: { conditions } }), rig(specs));
+    expect([25, 20, 13, 12.5, 12, 3].map((mm) => told(mm, ["upright"])?.doNotRide)).toEqual([false, false, false, true, true, true]);
+    // With nobody on it, that is so whichever way it stood; half the window is not.
+    expect([0, 5, 6, 12].map((mm) => told(mm, [])?.doNotRide)).toEqual([true, true, false, false]);
+    expect([0, 5].map((mm) => told(mm, ["under load"])?.doNotRide)).toEqual([true, false]);
+    expect(told(12, [])).toMatchObject({ judgement: { is: "cannot tell" }, ifSo: { doNotRide: true } });
+    // Less than 5 mm is wrong on any bike, so its window need not be known.
+    expect([0, 4, 5, 8].map((mm) => told(mm, [], [])?.judgement.is)).toEqual(["beyond limit", "beyond limit", "cannot tell", "cannot tell"]);
+    expect(told(0, [], [])).toMatchObject({ doNotRide: true, by: "practice", item: "chain.adjust" });
+    // A window that reaches down there is its manual's word.
+    expect(told(5, ["upright"], [figure("chain slack", 5, 15)])).toMatchObject({ judgement: { is: "near limit" }, doNotRide: false });
+  });
+  test("a belt half as slack again as its most is not ridden on, at its force alone (common practice, from memory)", () => {
+    const belt = rig([figure("belt deflection", 8, 13)]);
+    const driven: Rig = { ...belt, bike: { ...belt.bike, equipment: { ...belt.bike.equipment, finalDrive: "belt" } } };
+    const told = (mm: number, conditions: NonNullable<ReadingDetail["conditions"]>) =>
+      judgeTaken(taken("belt deflection", mm, { detail: { conditions } }), driven);
+    expect([14, 19, 19.5, 25, 2].map((mm) => told(mm, ["at force"])?.doNotRide)).toEqual([false, false, true, true, false]);
+    expect(told(25, [])).toMatchObject({ judgement: { is: "cannot tell" }, doNotRide: false, ifSo: { doNotRide: true } });
   });
   test("a pressure is judged by the load that was said with it", () => {
     const both = rig(
@@ -235,7 +267,7 @@ describe("a chain's length", () => {
 describe("what stands of several readings", () => {
   test("the latest day; of that day what was left after adjusting; of two pads the worse", () => {
     const slack = figure("chain slack", 25, 35);
-    const at = (conditions: ReadingDetail["conditions"]) => ({ conditions: conditions ?? [] });
+    const at = (conditions: NonNullable<ReadingDetail["conditions"]>) => ({ conditions: conditions ?? [] });
     const stand = at(["upright"]);
     const all = judgeAll(
       [
@@ -326,6 +358,28 @@ test.each([
   const bike = { ...BIKE, equipment: { ...BIKE.equipment, battery } };
   const read = taken("charging voltage", volts, { unit: "V", detail: { rpm: 5000 } });
   expect(judgeTaken(read, { ...rig(), bike })?.judgement).toMatchObject({ is, side });
+});
+
+// A single figure of a manual has 5 % around it, yet never more than the battery bears: 14.8, 14.5 and 14.6 V (common practice).
+test.each([
+  ["AGM", 14.4, 14.9, "beyond limit"],
+  ["gel", 14.5, 14.7, "beyond limit"],
+  ["gel", 14.5, 14.5, "within"],
+  ["lithium", 14.4, 15.1, "beyond limit"],
+  ["lithium", 14.4, 14.5, "within"],
+  ["lithium", 14.4, 13.4, "beyond limit"],
+  // The manual's own figure has the last word.
+  ["lithium", 14.8, 14.8, "within"],
+] as const)("a charging circuit of a %s battery, %d V by its manual, is at %d V %s", (battery, manual, volts, is) => {
+  const spec: Spec = { ...figure("battery charging voltage", manual, manual), typed: `${manual} V` };
+  const of: Rig = { ...rig([spec]), bike: { ...BIKE, equipment: { ...BIKE.equipment, battery } } };
+  expect(verdict(taken("charging voltage", volts, { unit: "V", detail: { rpm: 5000 } }), of)).toBe(is);
+});
+
+test("what a circuit of 6 V charges with is no fault of one of 12 V; its manual's own window judges it", () => {
+  const read = taken("charging voltage", 7.2, { unit: "V", detail: { rpm: 3000 } });
+  expect(verdict(read)).toBe("six volts");
+  expect(verdict(read, rig([figure("battery charging voltage", 6.8, 7.5)]))).toBe("within");
 });
 
 test.each([

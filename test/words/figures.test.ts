@@ -33,11 +33,11 @@ test("how high the bars of a tyre stand", async () => {
 });
 
 test("how old a tyre may be: looked at yearly from five years on, replaced at ten", async () => {
-  const years = (months: number | null) => ["five", "ten"][[60, 120].indexOf(months ?? 0)];
+  const years = (months: number) => ["five", "ten"][[60, 120].indexOf(months)];
   const old = await t.one({ as: "Ines", in: "dm", run: "/tyre date code:0120" });
-  expect(old.text).toContain(`Past ${years(TYRE_AGE.near)} years: have it looked at once a year`);
-  expect(old.text).toContain(`replace it at ${years(TYRE_AGE.max)} at the latest`);
-  expect((await t.one({ as: "Ines", in: "dm", run: "/tyre date code:0116" })).text).toContain(`at ${years(TYRE_AGE.max)} years rubber is too hard`);
+  expect(old.text).toContain(`Past ${years(TYRE_AGE.look)} years: have it looked at once a year`);
+  expect(old.text).toContain(`replace it at ${years(TYRE_AGE.replace)} at the latest`);
+  expect((await t.one({ as: "Ines", in: "dm", run: "/tyre date code:0116" })).text).toContain(`at ${years(TYRE_AGE.replace)} years rubber is too hard`);
 });
 
 test("how long a battery rests, what it then shows, at what cold it freezes, what it is charged with", async () => {

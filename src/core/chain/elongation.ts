@@ -22,8 +22,10 @@ export function ownLimit(longest: number, pitches: number, pitch: number): numbe
   return counts.map((count) => elongation(longest, count, pitch)).find((share) => share > 0.003 && share < 0.045) ?? null;
 }
 
-/** A limit printed in per cent of the length when new, such as "1.5 %" or "2 percent": its share; null where no per cent is typed. */
+/** A value printed in per cent, such as "1.5 %" or "2 percent", or as both parts of a hundred, "50/50": its share; null where no per cent is typed. */
 export function shareTyped(typed: string): number | null {
+  const [part, rest] = (/^\s*(\d\d)\s*[/:]\s*(\d\d)(?!\d)\D*$/u.exec(typed) ?? []).slice(1).map(Number);
+  if (part !== undefined && rest !== undefined && part + rest === 100) return part / 100;
   const figure = /^\D*?(\d{1,3}(?:[.,]\d{1,2})?)\s*(?:%|per\s?cent|prozent)\D*$/iu.exec(typed.normalize("NFKC"))?.[1];
   return figure === undefined ? null : Number(figure.replace(",", ".")) / 100;
 }

@@ -64,6 +64,10 @@ export type MeasuringWords = {
   readonly spans: Readonly<Record<string, number>>;
   /** Before a span or behind it they say that a battery stood so long: "stood 2 days", "3 weeks off the charger". `ran`: with one of these it did not. */
   readonly stood: { readonly words: readonly string[]; readonly after: readonly string[]; readonly ran: readonly string[] };
+  /** Before a day they say since when something is so. */
+  readonly since: readonly string[];
+  /** Before whole volts they say that it is what a meter shows, and not what the battery is sold as. */
+  readonly shows: readonly string[];
   /** Behind the force that a belt was pressed with: "10 lb". */
   readonly forces: readonly string[];
   /** Before a figure that says by how much something changed, or past what it is: "lost", "less than"; `up` to a value it is one: "to". */
@@ -81,6 +85,14 @@ export type MeasuringWords = {
     readonly soon: readonly string[];
     readonly late: readonly string[];
   };
+  /** Before a figure that was not read itself, only that what was read is less or more: "less than 1 mm", "< 1 mm". */
+  readonly bounds: { readonly under: readonly string[]; readonly over: readonly string[] };
+  /** Between the ends of a range: "3 to 4 mm". */
+  readonly upTo: readonly string[];
+  /** Where a tyre is warmed though nobody rode: "in the sun". */
+  readonly inSun: readonly string[];
+  /** A temperature beside one of these is the tyre's own, and no air's: "tyre temperature". */
+  readonly tyreWarmth: readonly string[];
   /** Where a temperature was read: in a garage, or where the ride starts; what may stand beside it; and, before a pressure, that it is the one wanted. */
   readonly airs: {
     readonly garage: readonly string[];
@@ -111,6 +123,14 @@ export type MeasuringWords = {
   readonly codes: readonly string[];
   /** What may stand between a date code and what names it: "is". */
   readonly codeBeside: readonly string[];
+  /** Beside what is moulded on a tyre: "size". */
+  readonly sizes: readonly string[];
+  /** Before the week in which a tyre was made: "week 12 of 2019". */
+  readonly weeks: readonly string[];
+  /** Beside the year of it: "made in". */
+  readonly madeWords: readonly string[];
+  /** The words of an age in years, each by itself: "12 years old". */
+  readonly oldAge: readonly string[];
   /** Behind a share, in words: "per cent". */
   readonly percent: readonly string[];
   /** By how much a chain is longer than new, beside its name: "stretched"; `elongation` without it. */

@@ -125,8 +125,8 @@ export type Vocabulary = {
   readonly dateWords: readonly string[];
   /** Of those, words that are no date without another: "on", "two", "this". */
   readonly weekdays: readonly string[];
-  /** Behind a word that is a day these make it another: "sat on it". */
-  readonly notDays: Readonly<Record<string, readonly string[]>>;
+  /** Days by a name that is another word too, and what stands before or behind that: "sat on it", "in the sun". */
+  readonly otherWords: Readonly<Record<string, { readonly notBehind: readonly string[]; readonly notBefore: readonly string[] }>>;
   /** Before a day by its bare name it is one to come: "for Saturday". */
   readonly dateAhead: readonly string[];
   readonly dateJoins: readonly string[];

@@ -49,7 +49,10 @@ function undatedLeg(item: PlanItem, { job, ridden, about, off }: PlacedJob, mont
   return leg.state === "due" || leg.state === "overdue" ? leg : { ...leg, state: "cannot tell" };
 }
 
-function monthsOf(item: PlanItem, facts: Facts): { months: number | null; shortened: Condition | null } {
+/** Months of the calendar leg of an item, as the use of the bike has them; null where it has none. */
+export const planMonths = (item: PlanItem, facts: Pick<Facts, "conditions" | "column">): number | null => monthsOf(item, facts).months;
+
+function monthsOf(item: PlanItem, facts: Pick<Facts, "conditions" | "column">): { months: number | null; shortened: Condition | null } {
   switch (item.repeat.by) {
     case "interval": {
       const { interval, monthsBy } = shortenedBy(item, item.repeat.every, facts.conditions, facts.column);

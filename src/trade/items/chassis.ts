@@ -1,6 +1,7 @@
 // Brakes, wheels and tyres, steering and suspension, controls, frame and stands.
 
 import { USUAL_MONTHS } from "../fluids.ts";
+import { TYRE_AGE } from "../tyres.ts";
 import { every, type ItemRow, PRACTICE, RUNNING_IN, repeating } from "./row.ts";
 
 const HYDRAULIC = { brakeFluid: ["DOT 3", "DOT 4", "DOT 5", "DOT 5.1", "mineral oil"] } as const;
@@ -9,7 +10,7 @@ const HYDRAULIC = { brakeFluid: ["DOT 3", "DOT 4", "DOT 5", "DOT 5.1", "mineral 
 export const OF_TYRES = ["tyre-pressure.measure", "front-tread.measure", "rear-tread.measure", "front-tyre.replace", "rear-tyre.replace"] as const;
 
 /** Why tyres have an age. */
-export const TYRE_AGE = "common practice: tyre makers ask for a yearly look from five years of age; worn tread comes first";
+export const WHY_AGE = "common practice: tyre makers ask for a yearly look from five years of age and a change at ten at the latest; worn tread comes first";
 
 export const CHASSIS_ITEMS = {
   "front-pads.measure": {
@@ -174,27 +175,27 @@ export const CHASSIS_ITEMS = {
     system: "wheels and tyres",
     action: "replace",
     anchor: "last done",
-    repeat: repeating(null, null, 72),
+    repeat: repeating(null, null, TYRE_AGE.replace),
     parked: "counts",
     noLateWindow: true,
     covers: ["front-tread.measure"],
     minutes: 60,
     caution: "tyres",
     firstOnUsedBike: 1,
-    source: TYRE_AGE,
+    source: WHY_AGE,
   },
   "rear-tyre.replace": {
     system: "wheels and tyres",
     action: "replace",
     anchor: "last done",
-    repeat: repeating(null, null, 72),
+    repeat: repeating(null, null, TYRE_AGE.replace),
     parked: "counts",
     noLateWindow: true,
     covers: ["rear-tread.measure"],
     minutes: 60,
     caution: "tyres",
     firstOnUsedBike: 1,
-    source: TYRE_AGE,
+    source: WHY_AGE,
   },
   "spokes.check": {
     system: "wheels and tyres",

@@ -1,6 +1,7 @@
 // Swingarm, frame and rims, discs and drums; and what a sidecar brings.
 
-import { TYRE_AGE } from "./chassis.ts";
+import { TYRE_AGE } from "../tyres.ts";
+import { WHY_AGE } from "./chassis.ts";
 import { every, type ItemRow, PRACTICE, RUNNING_IN, repeating } from "./row.ts";
 
 const SIDECAR = { sidecar: ["fitted"] } as const;
@@ -189,7 +190,7 @@ export const FRAME_ITEMS = {
     system: "wheels and tyres",
     action: "replace",
     anchor: "last done",
-    repeat: repeating(null, null, 72),
+    repeat: repeating(null, null, TYRE_AGE.replace),
     parked: "counts",
     noLateWindow: true,
     covers: ["sidecar-tread.measure"],
@@ -197,7 +198,7 @@ export const FRAME_ITEMS = {
     minutes: 60,
     caution: "tyres",
     firstOnUsedBike: 1,
-    source: TYRE_AGE,
+    source: WHY_AGE,
   },
   "sidecar-bearings.inspect": {
     system: "wheels and tyres",

@@ -374,7 +374,7 @@ const GERMAN = {
     ...WEEKDAYS,
     ...Object.keys(MONTHS),
   ],
-  notDays: {},
+  otherWords: {},
   weekdays: WEEKDAYS,
   dateAhead: ["für", "bis", "nächsten", "kommenden", "diesen"],
   dateJoins: ["am", "vor", "zwei", "drei", "einem", "einer", "ein", "seit", "abend", "mittag", "früh", "nacht", "nachmittag", "vormittag", ...LAST],

@@ -20,6 +20,7 @@ export const ENGLISH_CAUTIONS = {
   "check tightness":
     "A look, not a second tightening: threadlocked, split-pinned and stretch bolts are not turned. What is loose gets the torque in the maker's manual; do not guess for brakes, axles and steering.",
   "moving chain": "Never clean or oil a chain with the engine turning it: it takes fingers. Push the bike or turn the wheel by hand.",
+  "moving belt": "Never reach for a belt with the engine turning it: it takes fingers. Push the bike or turn the wheel by hand.",
   steering: "Steering: play or a notch at the head is not to be ridden on. Support the front wheel off the ground safely before you check.",
   throttle: "The throttle must snap shut by itself at every bar position, off and running, before you ride.",
   "drum dust":

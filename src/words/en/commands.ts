@@ -356,7 +356,7 @@ export const COMMAND_WORDS = {
       "quiet-from": "No message from",
       "quiet-to": "No message until",
       zone: "Your time zone",
-      distance: "Unit for distances",
+      distance: "Unit for distances that stand beside no odometer",
       pressure: "Unit for bare pressures",
       tread: "Unit for bare tread depths",
     },
@@ -370,7 +370,7 @@ export const COMMAND_WORDS = {
       season: "Which half of the world the seasons are of",
       riding: "The riding season: north, south, none, or 1 April to 15 October",
       zone: "Time zone of the group",
-      distance: "Unit for distances",
+      distance: "Unit for distances that stand beside no odometer",
       pressure: "Unit for bare pressures",
       digest: "The day of the week's digest, or off",
       "digest-time": "Its time of day, such as 18:00",
@@ -382,7 +382,11 @@ export const COMMAND_WORDS = {
     },
     example: "/group zone:Europe/Berlin reading:here",
   },
-  help: { does: "What I can do, and how to say it.", options: { command: "One command to explain" }, example: "/help command:due" },
+  help: {
+    does: "What I can do, and how to say it.",
+    options: { command: "One command to explain, or what you want to measure" },
+    example: "/help command:due",
+  },
 } as const satisfies Record<string, { does: string; options: Readonly<Record<string, string>>; example: string }>;
 
 /** What a command with subcommands is about. */

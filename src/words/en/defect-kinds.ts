@@ -68,10 +68,13 @@ export const ENGLISH_DEFECTS = {
   "worn shoes": "Do not ride: what is left stops badly and then scores the drum. Measure what is left, front and rear.",
   "worn front tyre": "It stands first on /due until a new tyre is on.",
   "worn rear tyre": "It stands first on /due until a new tyre is on.",
+  "worn sidecar tyre": "It stands first on /due until a new tyre is on.",
   "worn front pads": "It stands first on /due until new pads are in.",
   "worn rear pads": "It stands first on /due until new pads are in.",
   "worn front shoes": "It stands first on /due until new shoes are in.",
   "worn rear shoes": "It stands first on /due until new shoes are in.",
+  "worn front drum": "Do not ride: a drum beyond its stamped figure is replaced, with new shoes.",
+  "worn rear drum": "Do not ride: a drum beyond its stamped figure is replaced, with new shoes.",
   "worn disc": "A disc below its stamped figure is replaced, with new pads.",
   "low brake fluid": LOW_BRAKE_FLUID,
   "low front brake fluid": LOW_BRAKE_FLUID,
@@ -80,9 +83,16 @@ export const ENGLISH_DEFECTS = {
   "wrong rear pressure": "Set it cold; where it was low, look for what let it out. The next reading that is right closes it.",
   "wrong sidecar pressure": "Set it cold; where it was low, look for what let it out. The next reading that is right closes it.",
   "slack chain": "A chain that hangs so low jumps off or catches. The next reading that is right closes it.",
+  "tight chain":
+    "A chain so tight is pulled bar tight at each bump: it can break and lock the wheel, and ruins the bearings behind its sprocket. The next reading that is right closes it.",
+  "slack belt": "A belt so slack jumps teeth under power or in braking, and then drives no more or breaks. The next reading that is right closes it.",
   "worn chain": "A chain worn so far can jump or break, and lock the wheel. It stands first on /due until a new one is on.",
   "no throttle play": "Do not ride until it snaps shut by itself at every bar position. The next reading that is right closes it.",
   "low engine oil": "An engine short of oil seizes, and locks the wheel. The next reading that is right closes it.",
+  "attacked brake seals":
+    "Do not ride: oil swells rubber made for brake fluid, and brake fluid rubber made for oil. A flush alone is too little: do not work the brake, and have a workshop clean it all and renew every seal and hose that it reached.",
+  "attacked clutch seals":
+    "Do not ride: oil swells rubber made for brake fluid, and brake fluid rubber made for oil. A flush alone is too little: have a workshop clean it all and renew every seal and hose that it reached.",
   "mixed brake fluid": "It stands first on /due until all of it has been flushed and changed.",
   "mixed clutch fluid": "It stands first on /due until all of it has been flushed and changed.",
 } as const satisfies Record<DefectKind, string>;

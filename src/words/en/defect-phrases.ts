@@ -117,9 +117,7 @@ const OF_TYRES = ["squared-off tyre", "cupped tyre", "cracked tyre", "damaged ty
 const OF_LININGS = ["damaged brake", "soft brake", "brake noise", "dragging brake"] as const;
 const OF_BATTERY = ["damaged battery", "flat battery", "not charging"] as const;
 /** What goes with the old fluid and the air in it; the same in every language. */
-export const BY_BLEEDING = [
-  ...["soft brake", "odd brake", "old brake fluid", "mixed brake fluid", "mixed clutch fluid", "dragging clutch", "slipping clutch"],
-] as const satisfies readonly DefectKind[];
+export const BY_BLEEDING = [...["soft brake", "odd brake", "old brake fluid", "dragging clutch", "slipping clutch"]] as const satisfies readonly DefectKind[];
 /** What a sign is of that stands beside a reading and names no thing; the same in every language. */
 export const BESIDE = {
   "cold pressure": OF_TYRES,
@@ -419,9 +417,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
             "rusty",
           ],
           ...["too tight", "very slack", "too slack", "rattles", "rattling", "all slack", "seized links", "came off", "clip missing", "very loose", "hanging"],
-          ...["loose"],
+          ...["loose", "no slack", "no slack at all", "no slack left", "has no slack", "has no slack at all", "has no slack left", "zero slack", "bar tight"],
         ],
       },
+      { things: ["no slack in", "no slack at all in", "no slack left in"], signs: ["chain", "drive chain"] },
       { things: ["chain", "drive chain"], signs: ["is tight", "is very tight", "is way too tight", "is really tight"], signLast: true },
       {
         things: ["sprocket", "sprockets", "front sprocket", "rear sprocket", "sprocket teeth"],
@@ -431,6 +430,11 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "drive belt": [
       { things: ["drive belt", "belt", "final drive belt"], signs: WORN_BELT },
       { things: CRACK_IN, signs: ["drive belt", "belt"] },
+      {
+        things: ["drive belt", "final drive belt"],
+        signs: ["too slack", "very slack", "far too slack", "way too slack", "too loose", "very loose", "hangs", "hanging"],
+      },
+      { things: ["drive belt", "belt", "final drive belt"], signs: ["jumps teeth", "jumped teeth", "jumping teeth", "jumped a tooth", "jumps a tooth"] },
       { things: ["belt teeth", "drive belt teeth", "teeth of the belt", "teeth on the belt"], signs: ["missing", "gone", "sheared", "broken", "worn"] },
     ],
     puncture: [
@@ -626,6 +630,8 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ],
     "worn front shoes": [],
     "worn rear shoes": [],
+    "worn front drum": [],
+    "worn rear drum": [],
     "worn disc": [{ things: DISC, signs: [...DONE_FOR, "lipped", "has a lip", "thin", "too thin"], signLast: true }],
     "low brake fluid": [],
     "low front brake fluid": [],
@@ -633,13 +639,18 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "wrong front pressure": [],
     "wrong rear pressure": [],
     "wrong sidecar pressure": [],
+    "worn sidecar tyre": [],
     "slack chain": [],
+    "tight chain": [],
+    "slack belt": [],
     "worn chain": [],
     "no throttle play": [
       { things: ["throttle", "throttle cable", "throttle grip"], signs: ["no free play", "no freeplay", "no play", "has no free play", "has no freeplay"] },
       { things: NO_PLAY, signs: ["throttle", "throttle grip", "throttle cable"] },
     ],
     "low engine oil": [],
+    "attacked brake seals": [],
+    "attacked clutch seals": [],
     "mixed brake fluid": [],
     "mixed clutch fluid": [],
     // By what the bike is fitted with.

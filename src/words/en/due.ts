@@ -46,7 +46,7 @@ export const STATUS_WORDS = { "no record": "no record", good: "good", soon: "com
 
 export const dueWords = (p: Printer) => {
   const at = (ridden: Ridden, b: OnBike): string => dialPoint(p, ridden, b);
-  const road = (stretch: number, b: OnBike): string => p.distance(Math.abs(stretch) as Stretch, { unit: b.unit });
+  const road = (stretch: number, b: OnBike): string => p.onDial(Math.abs(stretch) as Stretch, b.unit);
 
   /** "last done at about 7,870 mi, counts for 8,000 mi". */
   const since = (
@@ -117,9 +117,9 @@ export const dueWords = (p: Printer) => {
     // A tyre ages from its making: one fitted new may have lain for years.
     const from =
       leg.anchor.from === "made"
-        ? `${years(leg.months)} by plan from ${madeIn(leg.anchor)}, its date code`
+        ? `${years(leg.months)} by plan from ${madeIn(leg.anchor)}, its date code${leg.daysToGo > 0 && leg.anchor.lookFrom <= b.today ? ", and past five it is looked at once a year for cracks and hard rubber" : ""}`
         : ofTyre && leg.anchor.from === "job"
-          ? `${last}, counted from then as its date code is not noted: it may be older`
+          ? `${last}, counted from then as its date code is not noted: it may be older, so read it off the sidewall`
           : last;
     // A span as wide as a season begins before most of it is over: while it lasts, the day it counts from is named.
     if (leg.daysToGo <= 0 && leg.grain !== "day" && p.coarse(b.today, leg.grain) === p.coarse(leg.dueOn, leg.grain))
@@ -146,6 +146,8 @@ export const dueWords = (p: Printer) => {
     // A pressure is not worn to a limit: it is off, and is set where it stands.
     if (measured.kind === "cold pressure" && limit !== null && isQuantity(unit)) {
       const fine = (kPa: number): string => pressureJudged(p, kPa, limit, { ...measured, unit });
+      // Held against no figure of the bike's own: so little is flat on any.
+      if (measured.bySpec !== true) return `${what}, read ${when}: flat, under the ${fine(limit)} that no road motorcycle is ridden on; not to be ridden on`;
       return `${what}, read ${when}: ${fine(Math.abs(measured.value - limit))} ${measured.side === "low" ? "below" : "above"} spec, ${fine(limit)}${is === "beyond limit" ? "; not to be ridden before it is set" : ""}`;
     }
     const sided = measured.side === null ? "" : sideOf(SIDES[measured.kind], measured.side, is);
@@ -158,14 +160,14 @@ export const dueWords = (p: Printer) => {
     if (toGo === null) return `${point}, which needs an odometer reading`;
     if (toGo <= 0) return `by wear it has reached its limit since it was last read, at ${pointAbout(p, dueAt, b)}; measure it before you ride on`;
     const gone = dueAt - toGo;
-    const least = coarse(Math.max(0, wearing.reaches.low - gone) as Stretch, p.roadUnit({ unit: b.unit }));
+    const least = coarse(Math.max(0, wearing.reaches.low - gone) as Stretch, b.unit);
     const sure = least === 0 ? "perhaps none" : `at least ${road(least, b)} with nine chances in ten`;
     return `${point}; ${leftBy(toGo, b)} (${sure})${likely === null ? "" : `, likely ${p.date(likely.on, b.today)}`}`;
   };
 
   /** "about 650 mi left"; what is left under half of what is told at the finest is nearly nothing. */
   const leftBy = (toGo: Stretch, b: OnBike): string => {
-    const left = coarse(toGo, p.roadUnit({ unit: b.unit }));
+    const left = coarse(toGo, b.unit);
     return left === 0 ? "next to nothing left" : `about ${road(left, b)} left`;
   };
 
@@ -266,8 +268,19 @@ export const dueWords = (p: Printer) => {
         const wears = due.legs.some(({ by }) => by === "wear");
         const others = due.legs
           .filter((_, n) => n !== because.leg)
+          // What was measured or seen calls for work now: how far it would have been to the next look is no life left.
+          .filter((leg) => !(governs.by === "verdict" && governs.state === "due" && isAhead(leg)))
           // Older than ten is said once: by what it is due by.
-          .filter((leg) => !(governs.by === "verdict" && governs.verdict.made !== undefined && leg.by === "date" && leg.anchor.from === "made"))
+          .filter(
+            (leg) =>
+              !(
+                governs.by === "verdict" &&
+                governs.verdict.made !== undefined &&
+                governs.verdict.is !== "near limit" &&
+                leg.by === "date" &&
+                leg.anchor.from === "made"
+              ),
+          )
           .toSorted(nearerFirst)
           .map((leg) => beside(leg, b, wears))
           .filter((text) => text !== null);
@@ -357,6 +370,20 @@ const madeIn = ({ week, year }: Pick<TyreMade, "week" | "year">): string => (yea
 const years = (months: number): string => (months % 12 === 0 ? (months === 12 ? "a year" : `${months / 12} years`) : `${months} months`);
 const tooOld = ({ year, months }: NonNullable<Verdict["made"]>): string =>
   `${year === null ? "at least " : ""}${Math.floor(months / 12)} years old: at ten it is replaced whatever its tread, by common practice`;
+
+/** Is it still some way or some days off? */
+const isAhead = (leg: Leg): boolean => {
+  switch (leg.by) {
+    case "date":
+      return leg.daysToGo > 0;
+    case "distance":
+    case "hours":
+    case "wear":
+      return leg.toGo === null || leg.toGo > 0;
+    default:
+      return false;
+  }
+};
 
 /** Of plan and wear, told beside what governs, the nearer comes first; all else stays where it is. */
 function nearerFirst(a: Leg, b: Leg): number {

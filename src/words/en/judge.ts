@@ -77,8 +77,12 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   "cold pressure": ["", ""],
   "pad thickness": ["Replace the pads of that axle, both sides together.", ""],
   "shoe thickness": ["Replace the shoes of that drum, both together.", ""],
+  "drum diameter": ["", "Replace the drum or its hub, with new shoes: a thin one can crack, and its shoes no longer reach."],
   "disc thickness": ["Replace the disc; a thin one can crack and overheats the fluid.", ""],
-  "chain slack": ["Slacken it: a tight chain ruins the gearbox bearing.", "Adjust it; with the adjuster at its end, replace the chain."],
+  "chain slack": [
+    "Slacken it: a tight chain ruins the gearbox bearing, and one with next to no slack can break.",
+    "Adjust it; with the adjuster at its end, replace the chain.",
+  ],
   "chain length": ["", "Replace chain and both sprockets together."],
   "chain elongation": ["", "Replace chain and both sprockets together."],
   "belt deflection": ["Slacken it.", "Tighten it as the manual says."],
@@ -140,8 +144,8 @@ const NEEDS: Record<Missing, string> = {
   "stood upright": "it is read with the bike upright; look again so",
   unladen:
     "slack is measured with nobody on the bike unless its manual says otherwise; measure it so and say how the bike stood, “upright” or “on the side stand”",
-  revs: "idling it may lie below what it charges with; read it again at the engine speed that the manual names, often some 4,000 to 5,000 rpm",
-  "six volts": "these figures are for a battery of 12 V",
+  revs: "so slow it may lie below what it charges with; read it again at the engine speed that the manual names, often some 4,000 to 5,000 rpm",
+  "six volts": "these figures are for a battery of 12 V; where its manual names a window for 6 V, enter that once with /spec",
   "at rest": "only volts at rest tell its charge: everything off, the charger too, six hours after charging or riding",
   "lining alone":
     "with its backing plate it says nothing of the lining, which alone counts; measure that at its thinnest, without the plate, and say it so, such as “front pads 3 mm”",
@@ -185,7 +189,7 @@ const STOOD: Record<Stand, { readonly so: string; readonly say: string }> = {
 const KEPT: readonly Missing[] = ["cold", "upright", "on the side stand", "under load", "at force", "throttle open", "rpm", "temperature"];
 
 /** What is set or topped up, and ridden then. */
-const BEFORE: readonly JudgedKind[] = ["chain slack", "throttle free play", "oil level"];
+const BEFORE: readonly JudgedKind[] = ["chain slack", "belt deflection", "throttle free play", "oil level"];
 
 /** Bars moulded in at this height lie below what some laws ask for. */
 const BARS = 0.8;
@@ -205,9 +209,11 @@ export const judgeWords = (p: Printer) => {
     if (judgement.is === "cannot tell") return "";
     const { min, max, source, nominal } = judgement.limit;
     if (nominal !== undefined) {
+      // Worked out, its ends fall between the figures that a gauge of inches is marked with: rounded to those they would tell another window.
+      const end = (value: number): string => (j.unit === "in" ? p.amount(value, "in", decimalsTyped("in", j.typed) + 1) : fine(value));
       const how = `${j.force === null ? "" : ` at ${j.force}`}${j.stand === null ? "" : ` ${STOOD[j.stand].so}`}`;
       const by = source === "" ? " by your own figure" : `, ${source}`;
-      return `${fine(nominal)}${how}${by}; ${fine(min ?? 0)} to ${fine(max ?? 0)} is taken around it, common practice, until you enter the manual's window`;
+      return `${fine(nominal)}${how}${by}; ${end(min ?? 0)} to ${end(max ?? 0)} is taken around it, common practice, until you enter the manual's window`;
     }
     const span = min !== null && max !== null ? (min === max ? fine(min) : `${fine(min)} to ${fine(max)}`) : fine(min ?? max ?? 0);
     const all = `${span}${j.force === null ? "" : ` at ${j.force}`}${j.stand === null ? "" : ` ${STOOD[j.stand].so}`}${wanted}`;
@@ -257,17 +263,19 @@ export const judgeWords = (p: Printer) => {
     const ifSo = levelIfSo(j);
     if (only === "stood upright" && ifSo !== "" && j.ifSo?.doNotRide === true) return `${called}: cannot tell; ${NEEDS[only]}, before you ride.${ifSo}`;
     if (only === "fitted") return `${called}: cannot tell; ${NEEDS.fitted}.`;
-    if (j.stand !== null && only === "other stand") return `${called}: cannot tell; its figure holds ${STOOD[j.stand].so}. Measure it so.`;
+    if (j.stand !== null && only === "other stand") return `${called}: cannot tell; its figure holds ${STOOD[j.stand].so}. Measure it so.${ifSo}`;
     if (j.stand !== null && only === j.stand)
-      return `${called}: cannot tell yet; its figure holds ${STOOD[j.stand].so}. Say “${STOOD[j.stand].say}” if it was measured so. I keep that for this bike.`;
+      return `${called}: cannot tell yet; its figure holds ${STOOD[j.stand].so}. Say “${STOOD[j.stand].say}” if it was measured so. I keep that for this bike.${ifSo}`;
     if (j.force !== null && only === "other force")
       return `${called}: cannot tell; its figure holds at ${j.force}. Press it with that and read it again, such as “belt deflection 10 mm at ${j.force}”.`;
     if (j.force !== null && only === "at force")
-      return `${called}: cannot tell yet; its figure holds at ${j.force}. Say how it was pressed, such as “at ${j.force}”, or “at force” if that was it. I keep that for this bike.`;
+      return `${called}: cannot tell yet; its figure holds at ${j.force}. Say how it was pressed, such as “at ${j.force}”, or “at force” if that was it. I keep that for this bike.${ifSo}`;
     return `${called}: cannot tell yet; ${p.list(lacks.map((each) => NEEDS[each]))}.${lacks.some((each) => KEPT.includes(each)) ? " I keep it for this bike." : ""}${ifSo}`;
   };
-  /** What a level off its mark means if it stands so however it is looked at: nobody rides off on a doubt. */
+  /** What a level off its mark, or what must not be ridden on, means if it is so however it is looked at: nobody rides off on a doubt. */
   const levelIfSo = ({ kind, unit, judgement, ifSo }: SaidJudged): string => {
+    if (unit !== "level" && ifSo !== null && ifSo.judgement.is !== "cannot tell" && ifSo.doNotRide)
+      return ` If it reads so then too: do not ride. ${DO[kind][ifSo.judgement.side === "high" ? 1 : 0]}`;
     if (unit !== "level" || ifSo === null || ifSo.judgement.is === "cannot tell" || judgement.is !== "cannot tell") return "";
     const what = DO[kind][ifSo.judgement.side === "high" ? 1 : 0];
     const so = judgement.missing.some((each) => each === "cold" || each === "cooled") ? "cold" : "upright";

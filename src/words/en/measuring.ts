@@ -181,6 +181,8 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     after: ["after"],
     ran: ["ride", "rides", "riding", "rode", "ridden", "run", "running", "charge", "charging", "on", "trip", "tour"],
   },
+  since: ["since"],
+  shows: ["reads", "read", "reading", "shows", "showed", "showing", "measures", "measured", "measuring", "at", "to", "only", "just", "says", "said"],
   forces: ["n", "newton", "newtons", "lb", "lbs", "lbf", "pounds", "kg", "kgf", "kilo", "kilos"],
   change: {
     changed: ["lost", "loses", "losing", "lose", "dropped", "drops", "dropping", "fell", "wore", "grew", "gained", "rose", "down", "added", "extra", "short"],
@@ -196,6 +198,16 @@ export const ENGLISH_MEASURING: MeasuringWords = {
       ...["out", "less", "more", "below", "above", "off"],
     ],
   },
+  bounds: {
+    under: ["<", "≤", "less than", "lower than", "fewer than", "under", "below", "not even", "at most", "no more than", "not more than"],
+    over: [">", "≥", "more than", "higher than", "over", "above", "at least", "no less than", "not less than", "better than"],
+  },
+  upTo: ["to"],
+  inSun: ["in the sun", "in full sun", "in direct sun", "in the full sun", "in the hot sun", "in bright sun", "in hot sun", "in sunshine", "in the sunshine"],
+  tyreWarmth: [
+    ...["tyre temperature", "tire temperature", "tyre temp", "tire temp", "tyre temperatures", "tire temperatures", "tyre temps", "tire temps"],
+    ...["carcass temperature", "carcass temp", "tread temperature", "rubber temperature", "surface temperature"],
+  ],
   airs: {
     garage: ["garage", "shed", "indoors", "inside", "workshop", "basement", "cellar", "barn", "lockup"],
     road: ["road", "outside", "outdoors", "street"],
@@ -247,6 +259,10 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     ],
   ],
   codeBeside: ["is", "are", "was", "says", "reads", "from", "on", "of", "the", "a", "my", "and", "dated", "each", "it's"],
+  sizes: ["size", "sizes", "marking", "markings", "sidewall", "says", "reads"],
+  weeks: ["week", "wk", "kw", "cw"],
+  madeWords: ["made", "manufactured", "built", "produced", "year", "in", "date", "dated", "from", "were", "about", "around"],
+  oldAge: ["years", "year", "yrs", "yr", "old"],
   percent: ["percent", "per cent", "pct"],
   elongated: ["stretch", "stretched", "wear", "worn", "wears", "elongated", "longer", "lengthened"],
   shareBeside: ["by", "than", "new", "has", "it's", "it", "length", "share", "of"],

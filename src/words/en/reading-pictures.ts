@@ -1,13 +1,16 @@
 // Pictures of readings in English: what stands in them, and the same in lines.
 
 import type { LocalDate } from "../../core/calendar/dates.ts";
+import type { Equipment } from "../../core/equipment.ts";
 import { type DistanceUnit, figureIn, type Ridden } from "../../core/quantity/distance.ts";
 import { decimalsOf, fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
 import type { Place } from "../../core/reading/kinds.ts";
+import { SPEC_USES, type SpecUse } from "../../core/spec/spec.ts";
 import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
 import { pressureJudged, valueAsTyped } from "./reading-detail.ts";
 import { altOf, capital } from "./text.ts";
+import { type LeakTold, tyreWords } from "./tyres.ts";
 
 type OnDial = { readonly nickname: string; readonly unit: DistanceUnit; readonly offset: number; readonly today: LocalDate };
 type Odometer = OnDial & {
@@ -21,7 +24,9 @@ type Wear = OnDial & {
   readonly typedIn: UnitId | null;
   /** Where the bike stands; null while no dial was read. */
   readonly now: Ridden | null;
+  readonly fitted: Pick<Equipment, "finalDrive" | "frontBrake" | "rearBrake" | "sidecar">;
   readonly panels: readonly {
+    readonly part: string;
     readonly place: Place | null;
     readonly points: readonly { readonly ridden: Ridden; readonly value: number; readonly typed: string }[];
     readonly limit: { readonly value: number; readonly by: "spec" | "law" | "bars" | "bars, state law" | "bars, no group" | "practice" | "mark" } | null;
@@ -34,13 +39,17 @@ type Pressure = {
   readonly today: LocalDate;
   readonly typedIn: UnitId;
   readonly celsius: number;
+  readonly leaks?: readonly { readonly place: string; readonly leak: LeakTold }[];
   readonly panels: readonly {
-    readonly place: "front" | "rear";
-    readonly points: readonly { readonly on: LocalDate; readonly read: number; readonly typed: string; readonly levelled: number | null }[];
-    readonly wanted: number | null;
-    readonly load: "solo" | "two-up" | "loaded";
-    /** Readings at another load, of which another pressure is wanted: not drawn. */
-    readonly otherLoad: number;
+    readonly place: "front" | "rear" | "sidecar";
+    readonly points: readonly {
+      readonly on: LocalDate;
+      readonly read: number;
+      readonly typed: string;
+      readonly levelled: number | null;
+      readonly load: SpecUse;
+    }[];
+    readonly wanted: readonly { readonly loads: readonly SpecUse[]; readonly value: number }[];
   }[];
 };
 
@@ -69,6 +78,20 @@ const WEAR = {
     now: "change them now",
     alt: "Brake pad lining against the odometer, with its limit.",
   },
+  shoes: {
+    of: "brake shoes",
+    none: "shoe reading",
+    log: "front shoes 3.5 mm",
+    now: "change both of that drum now",
+    alt: "Brake shoe lining against the odometer, with its limit.",
+  },
+  linings: {
+    of: "brake linings",
+    none: "pad or shoe reading",
+    log: "front pads 3.5 mm, rear shoes 3 mm",
+    now: "change them now",
+    alt: "Brake lining against the odometer, with its limit.",
+  },
   chain: {
     of: "chain, longer than new",
     none: "chain reading that tells its wear",
@@ -77,6 +100,25 @@ const WEAR = {
     alt: "How much longer than new the chain is, against the odometer, with its limit.",
   },
 } as const;
+
+/** What a bike without a chain has, and what is looked at in its place. */
+const WITHOUT_CHAIN = {
+  belt: "is driven by a belt and has no chain; read the belt's deflection: belt 10 mm at 45 N",
+  shaft: "is driven by a shaft and has no chain; nothing on it is measured for wear, its oil is an item of /plan list",
+  variator: "has a variator with a belt inside and no chain; that belt is changed by distance, as /plan list has it",
+  "hub motor": "is driven by its hub and has no chain; there is none to measure",
+} as const satisfies Record<Exclude<Equipment["finalDrive"], "chain">, string>;
+
+/** Which linings a picture is of: those that were measured, else those that the bike has. */
+function liningsOf({ panels, fitted }: Pick<Wear, "panels" | "fitted">): "pads" | "shoes" | "linings" {
+  const read = panels.filter(({ points }) => points.length > 0).map(({ part }) => (part.endsWith("shoes") ? "drum" : "disc"));
+  const kinds = new Set(read.length > 0 ? read : [fitted.frontBrake, fitted.rearBrake]);
+  return kinds.size > 1 ? "linings" : kinds.has("drum") ? "shoes" : "pads";
+}
+
+/** Has the line reached the limit before where the bike stands? */
+const isBehind = ({ now }: Pick<Wear, "now">, { line, worn }: Pick<Wear["panels"][number], "line" | "worn">): boolean =>
+  !worn && line !== null && now !== null && line.likely <= now;
 
 export const readingPictureWords = (p: Printer) => {
   const onDial = ({ unit, offset }: Pick<OnDial, "unit" | "offset">, ridden: Ridden): number => figureIn((ridden - offset) as Ridden, unit);
@@ -120,34 +162,56 @@ export const readingPictureWords = (p: Printer) => {
       };
     },
 
-    wear: (of: keyof typeof WEAR, shown: Wear) => {
-      const { typedIn, nickname } = shown;
-      const called = WEAR[of];
+    wear: (of: "tread" | "pads" | "chain", shown: Wear) => {
+      const { nickname } = shown;
+      // A tread gauge that counts in inches counts their 32nds.
+      const typedIn = of === "tread" && shown.typedIn === "in" ? "1/32 in" : shown.typedIn;
+      const called = WEAR[of === "pads" ? liningsOf(shown) : of];
       const depth = (value: number): string => (typedIn === null ? `${p.figure(value * 100, 1)} %` : p.amount(value, typedIn));
-      const named = (place: Place | null): string => (place === null ? "now" : place);
+      // Pads and shoes on one bike are told apart.
+      const named = ({ part, place }: Wear["panels"][number]): string =>
+        place === null ? "now" : called === WEAR.linings ? `${place} ${part.endsWith("shoes") ? "shoes" : "pads"}` : place;
       const measured = shown.panels.filter(({ points }) => points.length > 0);
       const title = measured.length === 0 ? `${nickname} has no ${called.none} yet` : `${nickname}'s ${called.of}`;
       const said = measured.map((panel) => {
         const { points, limit } = panel;
         const last = points.at(-1);
         const held = limit === null ? "no limit known" : `limit ${depth(limit.value)} (${LIMIT_FROM[limit.by]})`;
-        const read = last === undefined || typedIn === null ? depth(last?.value ?? 0) : valueAsTyped(p, last.value, typedIn, last.typed, "tread");
-        const now = `${named(panel.place)} ${read}, ${held}`;
+        const read =
+          last === undefined || typedIn === null || typedIn !== shown.typedIn
+            ? depth(last?.value ?? 0)
+            : valueAsTyped(p, last.value, typedIn, last.typed, "tread");
+        const now = `${named(panel)} ${read}, ${held}`;
         const isBeyond = last !== undefined && limit !== null && (typedIn === null ? last.value > limit.value + 1e-9 : last.value < limit.value - 1e-9);
         if (panel.worn) return isBeyond ? `${now}: beyond the limit. Do not ride on it, ${called.now}.` : `${now}: at the limit, ${called.now}.`;
         if (panel.line === null) return `${now}; ${points.length < 2 ? "one reading" : "too few readings yet"}, so no line is drawn.`;
         const { likely, low, high } = panel.line;
-        if (shown.now !== null && likely <= shown.now)
-          return `${now}; by its wear it reached its limit at about ${about(shown, likely)}, and the bike stands at ${about(shown, shown.now)}. Measure it before you ride on.`;
+        if (isBehind(shown, panel))
+          return `${now}; by its wear it reached its limit at about ${about(shown, likely)}, and the bike stands at ${p.point(((shown.now ?? likely) - shown.offset) as Ridden, shown.unit)}. Measure it before you ride on.`;
         return `${now}; likely reached at about ${about(shown, likely)}, eight times in ten ${high === null ? `after ${about(shown, low)}` : `between ${about(shown, low)} and ${about(shown, high)}`}.`;
       });
-      const lines = measured.length === 0 ? [`${title}. Log one: ${called.log} on ${nickname}.`] : [`${title}:`, ...said.map((each) => `- ${capital(each)}`)];
+      const { finalDrive } = shown.fitted;
+      const instead = of === "chain" && measured.length === 0 && finalDrive !== "chain" ? `${nickname} ${WITHOUT_CHAIN[finalDrive]}.` : null;
+      const lines =
+        instead !== null
+          ? [instead]
+          : measured.length === 0
+            ? [`${title}. Log one: ${called.log} on ${nickname}.`]
+            : [`${title}:`, ...said.map((each) => `- ${capital(each)}`)];
+      const last = Math.max(...measured.flatMap(({ points }) => points.map(({ ridden }) => ridden)));
+      // Drawn where it was ridden on since it was measured.
+      const stands = shown.now !== null && shown.now > last ? shown.now : null;
       const value = (canonical: number): number => (typedIn === null ? canonical * 100 : fromCanonical(canonical, typedIn));
       return {
         drawing: {
           title,
-          panels: measured.map(({ place, points, line, limit }) => ({
-            name: place === null ? "Longer than new, %" : `${capital(place)}, ${typedIn === null ? "%" : symbolOf(typedIn)}`,
+          now: stands === null ? null : { x: onDial(shown, stands), text: `now ${p.point((stands - shown.offset) as Ridden, shown.unit)}` },
+          panels: measured.map(({ points, line, limit, ...panel }) => ({
+            behind: isBehind(shown, { line, ...panel }),
+            name:
+              panel.place === null
+                ? "Longer than new, %"
+                : `${capital(named({ points, line, limit, ...panel }))}, ${typedIn === null ? "%" : symbolOf(typedIn)}`,
             points: points.map((point) => ({ x: onDial(shown, point.ridden), value: value(point.value) })),
             line:
               line === null
@@ -161,7 +225,7 @@ export const readingPictureWords = (p: Printer) => {
           odometerName: `Odometer, ${shown.unit}`,
           figure: whole,
           depth: (each: number): string => p.figure(each, typedIn === null ? 1 : Math.max(1, decimalsOf(typedIn))),
-          meaning: { read: "measured", line: "wear line", range: "limit likely reached" },
+          meaning: { read: "measured", line: "wear line", range: "limit likely reached", behind: "the bike stands here, past it" },
           notes: said.map(capital),
         },
         lines,
@@ -170,48 +234,65 @@ export const readingPictureWords = (p: Printer) => {
     },
 
     pressure: (shown: Pressure) => {
-      const { typedIn, nickname, today, celsius } = shown;
+      const { typedIn, nickname, today, celsius, leaks = [] } = shown;
+      const tyres = tyreWords(p);
       const read = shown.panels.filter(({ points }) => points.length > 0);
       const title = read.length === 0 ? `${nickname} has no tyre pressure reading yet` : `${nickname}'s cold tyre pressures`;
       const missing = read.some(({ points }) => points.some(({ levelled }) => levelled === null));
-      const said = read.map(({ place, points, wanted, load, otherLoad }) => {
-        const last = points.at(-1);
-        // All of one end as finely as it was read last.
-        const amount = (kPa: number): string => (last === undefined ? "" : pressureJudged(p, kPa, wanted ?? last.read, { unit: typedIn, typed: last.typed }));
-        const told =
-          last === undefined
-            ? ""
-            : `${amount(last.read)} on ${p.date(last.on, today)}, ${wanted === null ? "no pressure wanted on record" : `wanted ${amount(wanted)} ${load === "solo" ? "" : `${load} `}cold`}`;
-        // What is wanted is held against what was read, and not against what it comes to.
-        return `${place} ${told}${last === undefined || last.levelled === null ? "" : `; the same air at ${p.figure(celsius, 0)} °C: ${amount(last.levelled)}`}.${otherLoad === 0 ? "" : ` ${otherLoad === 1 ? "One reading" : `${otherLoad} readings`} at another load ${otherLoad === 1 ? "is" : "are"} not drawn.`}`;
+      const said = read.flatMap(({ place, points, wanted }) => {
+        const loads = SPEC_USES.filter((use) => points.some(({ load }) => load === use));
+        // What each load was read at last, the latest of them first.
+        const lasts = loads.flatMap((use) => points.filter(({ load }) => load === use).slice(-1)).toSorted((a, b) => (a.on > b.on ? -1 : a.on < b.on ? 1 : 0));
+        return lasts.map((last) => {
+          // Where nothing is entered for a load, it is held against riding solo.
+          const held = wanted.find(({ loads: of }) => of.includes(last.load)) ?? wanted.find(({ loads: of }) => of.includes("solo"));
+          // All of one load as finely as it was read last.
+          const amount = (kPa: number): string => pressureJudged(p, kPa, held?.value ?? last.read, { unit: typedIn, typed: last.typed });
+          const named = loads.length > 1 || last.load !== "solo" ? ` ${last.load}` : "";
+          const asked =
+            held === undefined
+              ? "no pressure wanted on record"
+              : held.loads.includes(last.load)
+                ? `wanted ${amount(held.value)} cold`
+                : `no pressure ${last.load} on record, solo wants ${amount(held.value)} cold`;
+          // What is wanted is held against what was read, and not against what it comes to.
+          const level = last.levelled === null ? "" : `; the same air at ${p.figure(celsius, 0)} °C: ${amount(last.levelled)}`;
+          return `${place}${named} ${amount(last.read)} on ${p.date(last.on, today)}, ${asked}${level}.`;
+        });
       });
-      const loads = read.filter(({ otherLoad }) => otherLoad > 0).map(({ place, otherLoad }) => `${capital(place)}: ${otherLoad} at another load not drawn.`);
       const note = missing ? [`Say the air's temperature with a reading (33 psi front, outside 12 °C) and the weather is taken out.`] : [];
       const lines =
-        read.length === 0 ? [`${title}. Log them: 33 psi front 36 rear on ${nickname}.`] : [`${title}:`, ...said.map((each) => `- ${capital(each)}`), ...note];
+        read.length === 0
+          ? [`${title}. Log them: 33 psi front 36 rear on ${nickname}.`]
+          : [`${title}:`, ...[...said.map(capital), ...leaks.map(({ place, leak }) => tyres.leak(place, leak, typedIn))].map((each) => `- ${each}`), ...note];
       return {
         drawing: {
           title,
-          panels: read.map(({ place, points, wanted, load }) => ({
+          panels: read.map(({ place, points, wanted }) => ({
             name: `${capital(place)}, ${symbolOf(typedIn)}`,
             points: points.map((point) => ({
-              on: point.on,
-              read: fromCanonical(point.read, typedIn),
+              ...{ on: point.on, load: point.load, read: fromCanonical(point.read, typedIn) },
               levelled: point.levelled === null ? null : fromCanonical(point.levelled, typedIn),
             })),
-            wanted:
-              wanted === null
-                ? null
-                : {
-                    value: fromCanonical(wanted, typedIn),
-                    text: `wanted ${pressureJudged(p, wanted, wanted, { unit: typedIn, typed: points.at(-1)?.typed ?? "" })}${load === "solo" ? "" : ` ${load}`} as read cold`,
-                  },
+            wanted: wanted.map(({ loads, value }) => {
+              // As finely as that load was read last.
+              const typed = points.findLast(({ load }) => loads.includes(load))?.typed ?? points.at(-1)?.typed ?? "";
+              const named = wanted.length === 1 && points.every(({ load }) => load === "solo") ? "" : ` ${p.list(loads)}`;
+              return {
+                ...{ load: loads[0] ?? ("solo" as const), value: fromCanonical(value, typedIn) },
+                text: `wanted ${pressureJudged(p, value, value, { unit: typedIn, typed })}${named} as read cold`,
+              };
+            }),
           })),
           month: p.axisMonth,
           day: p.axisDay,
           figure: (each: number): string => p.figure(each, decimalsOf(typedIn)),
-          meaning: { read: "as read", levelled: `at ${p.figure(celsius, 0)} °C, the weather taken out` },
-          notes: [...note, ...loads],
+          meaning: {
+            ...{ read: "as read", levelled: `at ${p.figure(celsius, 0)} °C, the weather taken out` },
+            ...{ solo: "solo", "two-up": "two-up", loaded: "loaded" },
+            ...{ open: "open: as read", filled: `filled: at ${p.figure(celsius, 0)} °C, the weather taken out` },
+          },
+          notes: [...leaks.map(({ place, leak }) => tyres.leakShort(place, leak)), ...note],
         },
         lines,
         alt: altOf(`Cold tyre pressures over time. ${lines.join(" ").replaceAll(" - ", " ")}`),

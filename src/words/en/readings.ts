@@ -15,6 +15,7 @@ import { KIND_WORDS, LEVEL_WORDS } from "./kinds.ts";
 import { readWarm } from "./read-warm.ts";
 import { detailTail, valueAsTyped, valueJudged } from "./reading-detail.ts";
 import { capital } from "./text.ts";
+import { adviceAt } from "./tyres.ts";
 import { workDetailWords } from "./work-detail.ts";
 
 /** A reading as it is said back. */
@@ -49,6 +50,10 @@ export const readingWords = (p: Printer) => {
   const named = ({ place, kind }: Pick<SaidReading, "place" | "kind">): string => `${place === null ? "" : `${place} `}${KIND_WORDS[kind].name}`;
   const reading = (r: SaidReading): string => `${named(r)} ${value(r)}${detailTail(p, r.detail ?? null, r.unit)}`;
   const day = (on: LocalDate, today: LocalDate): string => (on === today ? "today" : p.date(on, today));
+  const codeTooLate = (made: Extract<Gap, { need: "sure" }>["made"], about: string, today: LocalDate): string => {
+    const [code, fitted] = made === undefined ? ["", ""] : [made.code, p.vague(made.fitted, today)];
+    return `${about}: the code ${code} is of later than ${fitted}, when that tyre was fitted. Of the last four digits behind DOT the first two are the week, the last two the year: read them again and type it anew, or with the day on which it was fitted. If another tyre was fitted since, let this go and say that first, such as “new rear tyre ${code} at 14,200”.`;
+  };
   return {
     reading,
     /** A reading beside what is said of it. */
@@ -129,6 +134,8 @@ export const readingWords = (p: Printer) => {
             const was = p.amount(gap.before.value, gap.before.unit);
             return `${capital(about)}${of} is more than the ${was} of ${day(gap.before.on, today)}, and nothing new is on record since. Is it right? If a new one was fitted, let this go and say that first, such as “new rear tyre at 14,200”.`;
           }
+          if (gap.because === "year alone") return yearAlone(gap.years ?? 0, `${capital(about)}${of}`);
+          if (gap.because === "code after fitting") return codeTooLate(gap.made, `${capital(about)}${of}`, today);
           if (gap.because === "warm") return readWarm(p, `${capital(about)}${of}`, tooLow);
           return strange(gap.because, about, of, last === null ? null : { figure: p.figure(last.figure), unit: last.unit, on: day(last.on, today) });
       }
@@ -259,8 +266,14 @@ function workOption(key: string, options: number, outcome: Outcome | null): stri
 // Dates offered as options always carry their year.
 const today0 = "0001-01-01" as LocalDate;
 
+/** A year tells the age but for a year: what is certain of it already says what to do. */
+function yearAlone(years: number, about: string): string {
+  const old = years < 1 ? "" : ` It is at least ${years === 1 ? "one year" : `${years} years`} old by that. ${adviceAt(years)}`.trimEnd();
+  return `${about}: a year or an age alone is not noted, since the plan counts from the week.${old} Read the last four digits behind DOT off the sidewall, the week and then the year, and write them such as “rear tyre DOT 2223”. Where there are but three, it was made before 2000, and is too old.`;
+}
+
 function strange(
-  because: Exclude<Extract<Gap, { need: "sure" }>["because"], "warm">,
+  because: Exclude<Extract<Gap, { need: "sure" }>["because"], "warm" | "code after fitting" | "year alone">,
   about: string,
   of: string,
   last: { readonly figure: string; readonly unit: string; readonly on: string } | null,
@@ -279,8 +292,14 @@ function strange(
       return `${capital(about)}${of} is outside what a motorcycle shows. Type it again, or let it go.`;
     case "two temperatures":
       return `${capital(about)}${of}: which of the temperatures is the garage's, and which the road's? Type it again with the words, such as “front 36 psi, garage 20 °C, road 2 °C”, or let it go.`;
+    case "less than":
+      return `${capital(about)}${of}: how much less than that? What is only said to be less is neither judged nor saved. Type it again with the figure that you read; until then take it for beyond its limit.`;
+    case "more than":
+      return `${capital(about)}${of}: how much more than that? What is only said to be more is neither judged nor saved. Type it again with the figure that you read, or let it go.`;
     case "grew":
       return `${capital(about)}${of} is more than was left before, and nothing new is on record since. Is it right?`;
+    case "not fitted":
+      return `${capital(about)}${of}: by my record it has none of that there, so nothing is saved. If it is fitted otherwise, say so first with /bike fitted, then type it again.`;
     case "no such code":
       return `${capital(about)}${of} names a week that no year has. Of the last four digits behind DOT the first two are the week, 01 to 53. Read it again and type it anew, or let it go.`;
     case "code to come":

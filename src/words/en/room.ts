@@ -13,6 +13,7 @@ export const roomWords = {
     ":as NAME          speak as another member",
     ":in PLACE         speak in dm, g1 (a group's reading channel) or g1/other",
     "2                 press button 2 of the last answer (or :press 2)",
+    ":leave            out of a form or a choice, sending nothing",
     ":advance 60d      move the clock forward; reminders arrive as they would (2w, 3m, 1y, P30D work too)",
     ":advance 60d asleep   the same with the bot switched off meanwhile",
     ":edit TEXT        edit your last message",
@@ -32,9 +33,14 @@ export const roomWords = {
   reactions: { logged: "(marked as logged)", asked: "(marked with a question)" },
   toEveryone: "to everyone:",
   arrived: (member: string, place: string): string => (place === "dm" ? `A message for ${member}:` : `In ${place}, for ${member}:`),
-  pick: "Type the number of your choice:",
+  pick: "Type the number of your choice (:leave for none of them):",
+  /** What was begun to be filled in or chosen is let go. */
+  left: "Left; nothing of it was sent.",
+  /** The first field says how to get out of the form. */
+  wayOut: "(:leave lets it go, sending nothing)",
   field: (label: string, hint: string | null, required: boolean, lines: boolean): string =>
     `${[label, ...(hint === null ? [] : [`such as ${hint}`]), ...(lines ? ["several lines are typed in one, with \\n between them"] : []), ...(required ? [] : ["Enter leaves it out"])].join("; ")}:`,
+  nothingToLeave: "No form and no choice is open.",
   nothingToEdit: "You have said nothing yet that could be changed.",
   silence: "(no answer: the bot keeps out of small talk)",
   bye: "All is kept. See you next time.",

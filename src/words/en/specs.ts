@@ -6,6 +6,7 @@ import { standIn } from "../../core/chain/stand.ts";
 import { figureRounded, honestDecimals, printFigure, windowInward } from "../../core/quantity/print.ts";
 import { dimensionOf, fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
 import type { SpecHolds, SpecSource, SpecUse } from "../../core/spec/spec.ts";
+import { saysConditions } from "../../core/spec/under.ts";
 import type { Afterwards, SpecKey } from "../../trade/spec-keys.ts";
 import type { Printer } from "../printer.ts";
 import { englishSpecName } from "./spec-names.ts";
@@ -62,8 +63,8 @@ export const specWords = (p: Printer, locale: string, today: LocalDate) => {
   const value = ({ holds, typed, asUnit }: Shown): string => {
     if (holds.is === "words") return typed;
     const own = inUnit(holds, holds.unit);
-    // A deflection holds at the force typed behind it, a slack as the bike is said to stand.
-    const how = dimensionOf(holds.unit) === "length" && (forceIn(typed) !== null || standIn(typed) !== null);
+    // A deflection holds at the force typed behind it, a slack as the bike is said to stand, a clearance cold.
+    const how = saysConditions(typed) || (dimensionOf(holds.unit) === "length" && (forceIn(typed) !== null || standIn(typed) !== null));
     const said = /[(/=]/u.test(typed) || how ? typed : own;
     return asUnit === null ? said : `${inUnit(holds, asUnit)} (${said})`;
   };

@@ -4,11 +4,13 @@ import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { DistanceUnit, Stretch } from "../../core/quantity/distance.ts";
 import type { UnitId } from "../../core/quantity/units.ts";
 import { symbolOf } from "../../core/quantity/units.ts";
+import type { AgeWord } from "../../core/tyre/age.ts";
 import type { TyreDate } from "../../core/tyre/date-code.ts";
 import type { TyreMarking } from "../../core/tyre/marking.ts";
 import type { Wear } from "../../core/wear/wear.ts";
 import type { Printer } from "../printer.ts";
 import { coarse } from "./coarse.ts";
+import { MARKS_SOURCE } from "./look-up.ts";
 import { capital } from "./text.ts";
 
 type Worn = {
@@ -19,7 +21,7 @@ type Worn = {
   readonly since: Stretch;
   readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
 };
-type LeakTold =
+export type LeakTold =
   | { readonly is: "sound" | "leaks"; readonly per30days: number; readonly usual: number; readonly days: number }
   | {
       readonly is: "leak likely";
@@ -38,23 +40,33 @@ type Indoors = {
 };
 type Amount = { readonly value: number; readonly unit: UnitId };
 
-type Aged = {
-  readonly place: "front" | "rear";
-  readonly date: Exclude<TyreDate, { is: "refused" }>;
-  readonly months: number;
-  readonly age: "within" | "look yearly" | "replace";
-};
+type Age = { readonly date: Exclude<TyreDate, { is: "refused" }>; readonly months: number; readonly replaceAt: number; readonly age: AgeWord };
+type Aged = Age & { readonly place: "front" | "rear" };
 
-const LOOK_YEARLY = "Past five years: have it looked at once a year for cracks and hard rubber, and replace it at ten at the latest.";
+/** "At ten at the latest", or sooner by the bike's own plan. */
+const atTheLatest = ({ replaceAt }: Pick<Age, "replaceAt">): string => (replaceAt === 120 ? "at ten at the latest" : `at ${ageOf(replaceAt)} by your plan`);
+const whatAge = (aged: Omit<Age, "date">): string =>
+  ({
+    within: "",
+    "look yearly": `Past five years: have it looked at once a year for cracks and hard rubber, and replace it ${atTheLatest(aged)}.`,
+    replace: aged.months >= 120 ? TOO_OLD : `Replace it whatever its tread: ${ageOf(aged.replaceAt)} by your plan; ten at the latest by common practice.`,
+  })[aged.age];
+/** What an age of so many years, said without a code, calls for. */
+export const adviceAt = (years: number): string =>
+  whatAge({ months: years * 12, replaceAt: 120, age: years >= 10 ? "replace" : years >= 5 ? "look yearly" : "within" });
+/** "Six years", "six and a half". */
+const ageOf = (months: number): string => (months % 12 === 0 ? `${SMALL[months / 12] ?? months / 12} years` : `${months} months`);
+const SMALL = ["", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
 const NEVER_ABOVE = "Never above the maximum moulded on the sidewall.";
 const CHECK_AGAIN = "Check it again cold where the ride starts.";
 const TOO_OLD = "Replace it whatever its tread: at ten years rubber is too hard to trust.";
 
 export const tyreWords = (p: Printer) => {
   /** Distances left are guesses: two digits of them are honest. */
-  const about = (distance: Stretch, unit: DistanceUnit): string => p.distance(coarse(distance, p.roadUnit({ unit })), { unit });
-  const again = (unit: DistanceUnit): string => `Read it again in some ${p.roadUnit({ unit }) === "mi" ? "500 mi" : "1,000 km"}.`;
-  const name = ({ part, place }: Worn): string => capital(place === null ? part : part.endsWith("tread") ? `${place} tyre` : `${place} pads`);
+  const about = (distance: Stretch, unit: DistanceUnit): string => p.onDial(coarse(distance, unit), unit);
+  const again = (unit: DistanceUnit): string => `Read it again in some ${unit === "mi" ? "500 mi" : "1,000 km"}.`;
+  const name = ({ part, place }: Worn): string =>
+    capital(place === null ? part : part.endsWith("tread") ? `${place} tyre` : `${place} ${part.endsWith("shoes") ? "shoes" : "pads"}`);
   /** The days as the distance: eight chances in ten. */
   const between = ({ from, to }: NonNullable<Worn["likely"]>, today: LocalDate): string =>
     to === null
@@ -82,15 +94,21 @@ export const tyreWords = (p: Printer) => {
       return `${name(worn)}: about ${about(likely, unit)} left (${range})${when}; from ${wear.readings} readings.`;
     },
     lasted: ({ place, went }: { readonly place: string; readonly went: Stretch }, unit: DistanceUnit): string =>
-      `The last ${place} tyre lasted ${p.distance(went, { unit })}.`,
+      `The last ${place} tyre lasted ${p.onDial(went, unit)}.`,
     lookFirst: (): string => "Look before you measure: cracks, cuts, a squared-off middle, plugs. None is noted; write one such as “rear tyre squared off”.",
     /** "Rear tyre: made in week 37 of 2015, 11 years old. Replace it whatever its tread." */
-    aged: ({ place, date, months, age }: Aged): string => {
+    aged: (tyre: Aged): string => {
+      const { place, date, months } = tyre;
       const years = Math.floor(months / 12);
       const old = years === 0 ? "less than a year old" : years === 1 ? "one year old" : `${years} years old`;
       const made = date.is === "made" ? `made in week ${date.week} of ${date.year}, ${old}` : `made before 2000, at least ${old}`;
-      return `${capital(place)} tyre: ${made}.${{ within: "", "look yearly": ` ${LOOK_YEARLY}`, replace: ` ${TOO_OLD}` }[age]}`;
+      return `${capital(place)} tyre: ${made}. ${whatAge(tyre)}`.trimEnd();
     },
+    /** "Front and rear tyre: their age is not known. Read ..." */
+    undated: (ends: readonly ("front" | "rear")[]): string =>
+      ends.length > 1
+        ? "Front and rear tyre: their age is not known. Read the last four digits behind DOT off each sidewall, week and year, and write them such as “front 2223 rear 1822 date codes”."
+        : `${capital(ends[0] ?? "")} tyre: its age is not known. Read the last four digits behind DOT off its sidewall, week and year, and write them such as “${ends[0]} tyre DOT 2223”.`,
     leak: (place: string, leak: LeakTold, unit: UnitId): string => {
       // As finely as a gauge is read.
       const fine = (kPa: number): string => p.amount(kPa, unit, unit === "kPa" ? 0 : decimalsFor(unit) + (unit === "psi" ? 1 : 0));
@@ -104,18 +122,18 @@ export const tyreWords = (p: Printer) => {
       if (leak.per30days <= 0 || lost === fine(0)) return `${capital(place)} tyre: no loss over ${leak.days} days once the weather is taken out.`;
       return `${capital(place)} tyre: loses about ${lost} in 30 days over ${leak.days} days once the weather is taken out, within what a sound tyre loses (up to ${fine(leak.usual)} in 30 days, common practice). Top it up cold.`;
     },
-    dated: (date: Exclude<TyreDate, { is: "refused" }>, months: number, age: "within" | "look yearly" | "replace"): readonly string[] => {
+    /** The same in a word, for where there is little room. */
+    leakShort: (place: string, leak: LeakTold): string => `${capital(place)} tyre: a slow leak${leak.is === "leak likely" ? " is likely" : ""}.`,
+    dated: (tyre: Age): readonly string[] => {
+      const { date, months } = tyre;
       const years = Math.floor(months / 12);
       const old = years === 0 ? "less than a year old" : years === 1 ? "one year old" : `${years} years old`;
       const made =
         date.is === "made"
           ? `Made in week ${date.week} of ${date.year}: ${old}.`
           : `Three digits: made before 2000, week ${date.week} of a year ending in ${date.digit}; which decade is not in it. At least ${years} years old.`;
-      const what = {
-        within: "From five years on have it looked at once a year, whatever its tread.",
-        "look yearly": LOOK_YEARLY,
-        replace: TOO_OLD,
-      }[age];
+      const what =
+        tyre.age === "within" ? `From five years on have it looked at once a year, whatever its tread, and replace it ${atTheLatest(tyre)}.` : whatAge(tyre);
       return [made, `${what} Common practice; its maker may ask for less.`];
     },
     noteIt: (): string => "To note it for a tyre that is on: with its end, or say “rear tyre DOT 2223”.",
@@ -141,7 +159,10 @@ export const tyreWords = (p: Printer) => {
         : alike
           ? "Both ends are built alike."
           : "The ends are built differently: mix constructions only where the bike's maker names that pair.",
+    notNoted: (mayPress: boolean): string =>
+      `Nothing of it is noted yet. ${mayPress ? "If it is the size that your papers or the manual name, press to keep it" : "To keep the size that your papers or the manual name: /spec what:rear tyre size value:…"}; for a tyre just fitted say it so, such as “new rear tyre 150/70R17 69V at 14,200”.`,
     least: (): string => "Load and speed at least as the bike's papers ask; a pair, an approved one.",
+    marksBy: (): string => `Load and speed by ${MARKS_SOURCE}.`,
     indoors: ({ want, garage, road, garageIs, set }: Indoors): readonly string[] => {
       const wanted = amount(want, decimalsFor(want.unit));
       const [inside, outside] = [amount(garage, 0), amount(road, 0)];

@@ -615,7 +615,22 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     ...Object.keys(MONTHS),
   ],
   weekdays: WEEKDAYS,
-  notDays: { sat: ["on it", "on the", "on her", "for", "there", "unused", "outside", "idle", "still", "around", "over", "in the", "since", "with"] },
+  otherWords: {
+    sat: {
+      notBehind: ["it", "it's", "she", "he", "i", "bike", "battery", "has", "had", "have", "been", "just", "after", "then", "where"],
+      notBefore: [
+        ...["on it", "on the", "on her", "on its", "for", "there", "unused", "outside", "idle", "still", "around", "over", "in", "since", "with", "overnight"],
+        ...["a", "all", "two", "three", "under", "out", "indoors", "inside", "at", "too", "parked", "cold", "down", "up", "by"],
+      ],
+    },
+    sun: {
+      notBehind: [
+        ...["in", "the", "full", "direct", "hot", "strong", "bright", "morning", "midday", "afternoon", "evening", "summer", "winter", "warm", "under", "no"],
+        ...["hard", "low", "much", "some"],
+      ],
+      notBefore: ["beating", "shining", "out", "all", "is"],
+    },
+  },
   dateAhead: ["for", "until", "till", "by", "before", "next", "this"],
   dateJoins: ["on", "a", "two", "three", "before", "this", "last"],
   ago: {

@@ -1,0 +1,87 @@
+// Tyres and brakes as riders write of them: ends that are flat or worn beside those that were read, bounds, places on a tyre, warmth, limits, fluids. Invented riders and bikes, those of corpus.ts.
+
+import type { Case } from "./corpus.ts";
+
+const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
+
+/** One bike only, Heron, in the shorthand of `shortOf`. */
+export const TYRES_AND_BRAKES: readonly Case[] = [
+  c("front 34 psi rear flat", "cold pressure/front 34 psi@Heron", "D puncture “front 34 psi rear flat”@Heron"),
+  c("rear 36 psi and front is flat", "cold pressure/rear 36 psi@Heron", "D puncture “rear 36 psi and front is flat”@Heron"),
+  c("rear 36 psi, front is flat", "cold pressure/rear 36 psi@Heron", "D puncture “front is flat”@Heron"),
+  c("flat rear, front 34 psi", "cold pressure/front 34 psi@Heron", "D puncture “flat rear”@Heron"),
+  c("front is flat and rear 36 psi", "cold pressure/rear 36 psi@Heron", "D puncture “front is flat and rear 36 psi”@Heron"),
+  c("front 2.3 bar, rear flat", "cold pressure/front 2.3 bar@Heron", "D puncture “rear flat”@Heron"),
+  c("front 2.3 bar rear is completely flat", "cold pressure/front 2.3 bar@Heron", "D puncture “front 2.3 bar rear is completely flat”@Heron"),
+  c("front tread 3 mm rear bald", "tread/front 3 mm@Heron", "D worn rear tyre “front tread 3 mm rear bald”@Heron"),
+  c("rear pads 3 mm front pads worn out", "pad thickness/rear 3 mm@Heron", "D worn front pads “rear pads 3 mm front pads worn out”@Heron"),
+  c("front and rear 34", "cold pressure/front 34 psi@Heron", "cold pressure/rear 34 psi@Heron"),
+  c("vorne 2,3 bar hinten platt", "cold pressure/front 2.3 bar@Heron", "D puncture “vorne 2,3 bar hinten platt”@Heron"),
+  c("rear tread < 1 mm", "tread/rear 1 mm@Heron ?sure"),
+  c("rear tread <= 1 mm", "tread/rear 1 mm@Heron ?sure"),
+  c("rear pads <2mm", "pad thickness/rear 2 mm@Heron ?sure"),
+  c("rear tread less than 1 mm", "tread/rear 1 mm@Heron ?sure"),
+  c("rear tread is under 1 mm", "tread/rear 1 mm@Heron ?sure"),
+  c("rear tread below 1 mm", "tread/rear 1 mm@Heron ?sure"),
+  c("rear tread less than 2 mm", "tread/rear 2 mm@Heron ?sure"),
+  c("rear pads less than 1 mm", "pad thickness/rear 1 mm@Heron ?sure"),
+  c("front disc less than 4.5 mm", "disc thickness/front 4.5 mm@Heron ?sure"),
+  c("rear tyre less than 20 psi", "cold pressure/rear 20 psi@Heron ?sure"),
+  c("rear tyre under 20 psi", "cold pressure/rear 20 psi@Heron ?sure"),
+  c("rear tread more than 3 mm", "tread/rear 3 mm@Heron ?sure"),
+  c("rear tread at least 3 mm", "tread/rear 3 mm@Heron ?sure"),
+  c("front tread 3 mm, rear less than 1 mm", "tread/front 3 mm@Heron", "tread/rear 1 mm@Heron ?sure"),
+  c("Profil hinten weniger als 1 mm", "tread/rear 1 mm@Heron ?sure"),
+  c("Beläge hinten < 2 mm", "pad thickness/rear 2 mm@Heron ?sure"),
+  c("front 28 -> 34", 'cold pressure/front 28 psi@Heron {"state":"found"}', 'cold pressure/front 34 psi@Heron {"state":"left"}'),
+  c("rear 28 > 36", 'cold pressure/rear 28 psi@Heron {"state":"found"}', 'cold pressure/rear 36 psi@Heron {"state":"left"}'),
+  c("rear 36 psi in the sun", "cold pressure/rear 36 psi@Heron ?sure"),
+  c("rear 36 psi in full sun", "cold pressure/rear 36 psi@Heron ?sure"),
+  c("rear 36 psi, stood in the sun", "cold pressure/rear 36 psi@Heron ?sure"),
+  c("hinten 2,5 bar in der Sonne", "cold pressure/rear 2.5 bar@Heron ?sure"),
+  c("rear 36 psi, sun", "cold pressure/rear 36 psi@Heron on 2026-11-22"),
+  c("rear 36 psi sun", "cold pressure/rear 36 psi@Heron on 2026-11-22"),
+  c("rear 36 psi on sat", "cold pressure/rear 36 psi@Heron on 2026-11-21"),
+  c("rear 36 psi, sat", "cold pressure/rear 36 psi@Heron on 2026-11-21"),
+  c("rear 36 psi sat", "cold pressure/rear 36 psi@Heron on 2026-11-21"),
+  c("rear 36 psi sat morning", "cold pressure/rear 36 psi@Heron on 2026-11-21"),
+  c("sat rear 36 psi", "cold pressure/rear 36 psi@Heron on 2026-11-21"),
+  c("sat: 36 rear", "cold pressure/rear 36 psi@Heron on 2026-11-21"),
+  c("lubed the chain last sat", "W chain.lubricate=done on 2026-11-21@Heron"),
+  c("lubed the chain sat and set slack to 30 mm", "chain slack 30 mm@Heron on 2026-11-21", "W chain.lubricate=done on 2026-11-21@Heron"),
+  c("battery 12.6 V sat overnight", 'battery voltage 12.6 V@Heron {"conditions":["rested"]}'),
+  c("battery 12.2 V sat a week", 'battery voltage 12.2 V@Heron {"conditions":["rested"],"stood":168}'),
+  c("battery 12.2 V sat 3 weeks", 'battery voltage 12.2 V@Heron {"conditions":["rested"],"stood":504}'),
+  c("battery sat a week, 12.3 V", 'battery voltage 12.3 V@Heron {"conditions":["rested"],"stood":168}'),
+  c("battery 12.3 V after it sat 10 days", 'battery voltage 12.3 V@Heron {"conditions":["rested"],"stood":240}'),
+  c("front tread 3mm in the middle 2.5 at the edges", 'tread/front 2.5 mm@Heron {"points":[3,2.5]}'),
+  c("rear tread 3 mm in the middle, 2.5 mm at the edges", 'tread/rear 2.5 mm@Heron {"points":[3,2.5]}'),
+  c("rear tread 3 mm middle, 2.5 mm edges", 'tread/rear 2.5 mm@Heron {"points":[3,2.5]}'),
+  c("Profil hinten 3 mm in der Mitte, 2,5 mm am Rand", 'tread/rear 2.5 mm@Heron {"points":[3,2.5]}'),
+  c("rear tread 3 to 4 mm", 'tread/rear 3 mm@Heron {"points":[3,4]}'),
+  c("rear pads 2 to 2.5 mm", 'pad thickness/rear 2 mm@Heron {"points":[2,2.5]}'),
+  c("Profil hinten 3 bis 4 mm", 'tread/rear 3 mm@Heron {"points":[3,4]}'),
+  c("front left pads 0.8 mm right 3 mm", "pad thickness/front left 0.8 mm@Heron", "pad thickness/front right 3 mm@Heron"),
+  c("front left pads 0.8 mm, right 3 mm", "pad thickness/front left 0.8 mm@Heron", "pad thickness/front right 3 mm@Heron"),
+  c("front left disc 4.8 mm right disc 4.4 mm", "disc thickness/front left 4.8 mm@Heron", "disc thickness/front right 4.4 mm@Heron"),
+  c("front left disc 4.8 mm, right disc 4.4 mm", "disc thickness/front left 4.8 mm@Heron", "disc thickness/front right 4.4 mm@Heron"),
+  c("left front pads 0.8 mm and right front pads 3 mm", "pad thickness/front left 0.8 mm@Heron", "pad thickness/front right 3 mm@Heron"),
+  c("rear 39 psi at 45 °C tyre temperature", "cold pressure/rear 39 psi@Heron ?sure"),
+  c("rear 39 psi, tyre temperature 45 °C", "cold pressure/rear 39 psi@Heron ?sure"),
+  c("rear 39 psi tyre temp 113 F", "cold pressure/rear 39 psi@Heron ?sure"),
+  c("rear 36 psi, tyre temperature 12 °C", "cold pressure/rear 36 psi@Heron", "ambient temperature 12 °C@Heron"),
+  c("hinten 2,8 bar, Reifentemperatur 45 °C", "cold pressure/rear 2.8 bar@Heron ?sure"),
+  c("front 34 psi cold, rear 44 psi hot", 'cold pressure/front 34 psi@Heron {"conditions":["cold"]}', "cold pressure/rear 44 psi@Heron ?sure"),
+  c("front 34 cold rear 44 hot", 'cold pressure/front 34 psi@Heron {"conditions":["cold"]}', "cold pressure/rear 44 psi@Heron ?sure"),
+  c("cold front 34, hot rear 44", 'cold pressure/front 34 psi@Heron {"conditions":["cold"]}', "cold pressure/rear 44 psi@Heron ?sure"),
+  c("front 34, rear 44, hot", "cold pressure/front 34 psi@Heron ?sure", "cold pressure/rear 44 psi@Heron ?sure"),
+  c("front 34 rear 36 cold, after the ride", "cold pressure/front 34 psi@Heron ?sure", "cold pressure/rear 36 psi@Heron ?sure"),
+];
+
+/** With three bikes. */
+export const TYRES_AND_BRAKES_ON_THREE: readonly Case[] = [
+  c("Otter front 34 psi rear flat", "cold pressure/front 34 psi@Otter", "D puncture “front 34 psi rear flat”@Otter"),
+];
+
+/** Talk of them in which nothing was read and nothing is wrong. */
+export const TALK_OF_TYRES: readonly string[] = ["all treads under 1.6 mm get a fine"];
