@@ -237,7 +237,12 @@ export const messageOutcome = z.discriminatedUnion("is", [
   }),
   z.object({ is: z.literal("too long") }),
   z.object({ is: z.literal("file sent"), file: z.enum(["plan", "table", "chart", "picture", "other"]) }),
-  z.object({ is: z.literal("not understood"), bikes: z.array(z.string()), otherwise: z.looseObject({ why: z.literal("item not fitted") }).optional() }),
+  z.object({
+    is: z.literal("not understood"),
+    bikes: z.array(z.string()),
+    otherwise: z.looseObject({ why: z.literal("item not fitted") }).optional(),
+    command: z.enum(["laid up", "riding again", "chain size", "recovery number", "roadside card"]).optional(),
+  }),
   z.object({ is: z.literal("seen before") }),
   z.object({ is: z.literal("not yours") }),
   z.object({ is: z.literal("bike gone") }),
@@ -273,6 +278,10 @@ export const messageOutcome = z.discriminatedUnion("is", [
   }),
   z.object({ is: z.literal("specs"), answers: z.array(z.looseObject({ bike: z.string(), nickname: z.string() })) }),
   z.object({ is: z.literal("indoors"), answer: z.looseObject({ garageIs: z.string(), set: z.number() }) }),
+  z.object({
+    is: z.literal("battery told"),
+    bikes: z.array(z.object({ bike: z.string(), nickname: z.string(), kind: z.enum(EQUIPMENT.battery), other: z.boolean() })),
+  }),
   z.object({ is: z.literal("not indoors"), why: z.looseObject({ why: z.string() }) }),
   z.object({ is: z.literal("how to"), kinds: z.array(kind) }),
   z.object({

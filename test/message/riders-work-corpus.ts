@@ -127,4 +127,7 @@ export const RIDERS_WORK: readonly Case[] = [
   c("valves are all in spec", "W valve-clearance.adjust=inspected, within limits@Heron"),
   c("new chain, sprockets stayed on", "W chain.replace=replaced (part chain)@Heron"),
   c("14350 miles, sprockets stayed on", "odometer 14350 mi@Heron"),
+  c("charged the battery", "W battery.charge=done@Heron"),
+  c("put the battery on the charger yesterday", "W battery.charge=done on 2026-11-24@Heron"),
+  c("did the oil and charged the battery", "W engine-oil.replace=done@Heron", "W battery.charge=done@Heron"),
 ];
