@@ -226,6 +226,15 @@ export const leakOn = z.object({
   ]),
 });
 
+/** An item that readings count for as looked at. */
+export const counted = z.object({
+  bike: z.string(),
+  nickname: z.string(),
+  item: z.string(),
+  called: z.string(),
+  lacks: z.enum(["every valve", "other valves", "sprockets", "other side", "new ones"]).nullable(),
+});
+
 const limitSaid = z.object({ bike: z.string(), key: z.string(), value: z.string() });
 
 /** What a message, a typed log or a filled form came to. */
@@ -238,7 +247,12 @@ export const messageOutcome = z.discriminatedUnion("is", [
   }),
   z.object({ is: z.literal("too long") }),
   z.object({ is: z.literal("file sent"), file: z.enum(["plan", "table", "chart", "picture", "other"]) }),
-  z.object({ is: z.literal("not understood"), bikes: z.array(z.string()), otherwise: z.looseObject({ why: z.literal("item not fitted") }).optional() }),
+  z.object({
+    is: z.literal("not understood"),
+    bikes: z.array(z.string()),
+    otherwise: z.looseObject({ why: z.literal("item not fitted") }).optional(),
+    command: z.enum(["laid up", "riding again", "chain size", "recovery number", "roadside card"]).optional(),
+  }),
   z.object({ is: z.literal("seen before") }),
   z.object({ is: z.literal("not yours") }),
   z.object({ is: z.literal("bike gone") }),
@@ -257,6 +271,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     news: z.array(news),
     judged: z.array(judgedOn).optional(),
     aged: z.array(tyreAged).optional(),
+    counted: z.array(counted).optional(),
     ofPartsOff: z.array(judged.pick({ id: true, kind: true, place: true, value: true, unit: true, typed: true })).optional(),
     fluids: z.array(fluidPut).optional(),
     unknownFluids: z.array(fluidUnknown).optional(),

@@ -231,6 +231,14 @@ export const DEFECTS = {
     ofOld: ["front-tyre.replace", "rear-tyre.replace"],
     source: PRACTICE,
   },
+  "cupped tyre": {
+    system: "wheels and tyres",
+    usual: "watch",
+    caution: "tyres",
+    mends: ["front-tyre.replace", "rear-tyre.replace"],
+    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
+    source: PRACTICE,
+  },
   // Nothing is wrong with the tyre, and it does not hold.
   "oily tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: [], source: PRACTICE },
   rubbing: { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: [], source: PRACTICE },
@@ -364,6 +372,7 @@ export const TYRE_CONDITION: readonly DefectKind[] = [
     "damaged tyre",
     "cracked tyre",
     "squared-off tyre",
+    "cupped tyre",
     "worn tyre",
     "worn front tyre",
     "worn rear tyre",

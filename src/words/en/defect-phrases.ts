@@ -81,8 +81,16 @@ const CORDS = [
 ];
 const BARS = [
   ...["down to the wear bars", "down to the bars", "at the wear bars", "on the wear bars", "down to the wear indicators", "worn to the bars"],
-  ...["at the wear indicators", "level with the wear bars", "level with the bars"],
+  ...["at the wear indicators", "level with the wear bars", "level with the bars", "worn to the wear bars", "worn to the wear indicators"],
+  ...["at", "on", "to", "down to", "worn to", "worn down to", "level with"].flatMap((how) => [`${how} the twi`, `${how} twi`]),
 ];
+/** The pointer of a drum brake stands with the lever on: past its mark the linings are at their end. Common practice. */
+const POINTER = ["wear pointer", "brake wear pointer", "brake wear indicator", "wear indicator arrow", "wear arrow", "brake wear arrow", "drum wear indicator"];
+const POINTERS = [...POINTER, ...["front", "rear", "back"].flatMap((end) => POINTER.map((thing) => `${end} ${thing}`))];
+const PAST_MARK = ["past", "beyond", "over", "at", "on", "outside"].flatMap((where) =>
+  ["the mark", "its mark", "the line", "the limit", "the range", "the end of the range", "the scale"].map((what) => `${where} ${what}`),
+);
+const CUPPED = ["cupped", "cupping", "scalloped", "scalloping", "feathered", "feathering", "worn unevenly", "wearing unevenly", "unevenly worn", "uneven wear"];
 /** "Goes almost to the bar". */
 const TO_THE_BAR = ["bar", "bars", "grip", "handlebar"].flatMap((end) =>
   ["goes", "comes", "pulls", "travels", "moves"].flatMap((verb) =>
@@ -130,7 +138,7 @@ export const BY_END = {
   "worn shoes": { front: "worn front shoes", rear: "worn rear shoes" },
 } as const satisfies Partial<Record<DefectKind, { readonly front: DefectKind; readonly rear: DefectKind }>>;
 
-const OF_TYRES = ["squared-off tyre", "cracked tyre", "damaged tyre", "plugged tyre", "worn tyre", "puncture"] as const;
+const OF_TYRES = ["squared-off tyre", "cupped tyre", "cracked tyre", "damaged tyre", "plugged tyre", "worn tyre", "puncture"] as const;
 const OF_LININGS = ["damaged brake", "soft brake", "brake noise", "dragging brake"] as const;
 const OF_BATTERY = ["damaged battery", "flat battery", "not charging"] as const;
 /** What goes with the old fluid and the air in it; the same in every language. */
@@ -615,7 +623,12 @@ const WORDS: DefectWords & { readonly kinds: Readonly<Record<DefectKind, DefectW
         things: ["wear bar", "wear bars", "tyre bar", "tyre bars", "tire bar", "tire bars", "wear indicator", "wear indicators", "tread bars"],
         signs: ["reached", "showing", "visible", "flush", "level", "level with the tread"],
       },
+      {
+        things: ["twi", "front twi", "rear twi", "twi marks"],
+        signs: ["reached", "showing", "visible", "flush", "level", "level with the tread"],
+      },
     ],
+    "cupped tyre": [{ things: [...TYRE, "tread", "front tread", "rear tread"], signs: CUPPED }],
     "squared-off tyre": [{ things: TYRE, signs: ["squared off", "squared off badly", "squared", "flat in the middle", "flat spotted", "has a flat spot"] }],
     "wheel bearing": [
       {
@@ -740,7 +753,10 @@ const WORDS: DefectWords & { readonly kinds: Readonly<Record<DefectKind, DefectW
     ],
     "worn front pads": [],
     "worn rear pads": [],
-    "worn shoes": [{ things: SHOES, signs: WORN_PADS, signLast: true }],
+    "worn shoes": [
+      { things: SHOES, signs: WORN_PADS, signLast: true },
+      { things: POINTERS, signs: PAST_MARK, signLast: true },
+    ],
     "worn front shoes": [],
     "worn rear shoes": [],
     "worn front drum": [],
@@ -774,6 +790,7 @@ const WORDS: DefectWords & { readonly kinds: Readonly<Record<DefectKind, DefectW
   },
   whole: {
     "flat battery": ["flat battery", "dead battery"],
+    "plugged tyre": ["mushroom plug", "mushroom plugged"],
     puncture: ["puncture", "flat tyre", "flat tire", "rear puncture", "front puncture", "slow puncture"],
     "oil leak": ["oil leak", "engine oil leak"],
     "coolant leak": ["coolant leak"],
@@ -838,7 +855,26 @@ const WORDS: DefectWords & { readonly kinds: Readonly<Record<DefectKind, DefectW
     ...["he", "she", "they", "wife's", "brother's", "dad's"],
   ],
   notBefore: [
-    ...["of", "stock", "charger", "kit", "kits", "sealant", "tester", "repair", "repairs", "shop", "season", "rate", "rates", "price", "spot", "track"],
+    ...[
+      "of",
+      "stock",
+      "charger",
+      "kit",
+      "kits",
+      "tool",
+      "tools",
+      "sealant",
+      "tester",
+      "repair",
+      "repairs",
+      "shop",
+      "season",
+      "rate",
+      "rates",
+      "price",
+      "spot",
+      "track",
+    ],
     ...["rider", "riders", "gel", "guard", "screen", "like", "than", "enough", "tail", "luggage", "panniers", "compound"],
     // With the word before it: "worn in", "worn to 3 mm".
     ...["worn in", "worn well", "worn evenly", "worn nicely", "worn to", "worn less", "worn more", "worn quicker", "worn faster", "finished charging"],
@@ -866,6 +902,7 @@ const WORDS: DefectWords & { readonly kinds: Readonly<Record<DefectKind, DefectW
     kinds: BESIDE,
     not: ["too tight", "very slack", "too slack", "all slack", "very loose", "loose", "hanging", "sagging", "sags", "hangs low"],
     where: ["tight spot"],
+    parts: { "cold pressure": ["valve", "valve core", "valve stem", "valves"] },
     alone: ["nail in it", "nail", "screw in it", "losing air", "loses air", "cords showing"],
   },
 };
