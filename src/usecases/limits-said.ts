@@ -9,8 +9,8 @@ import { endOf, isJudged, judgedRow } from "../trade/judged.ts";
 import { isSpecKey, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
 import type { Ctx } from "./context.ts";
 
-/** `value`: as it would be saved, with its unit. */
-export type LimitSaid = { readonly bike: BikeId; readonly key: SpecKey; readonly value: string };
+/** `value`: as it would be saved, with its unit; `typed`: the words that say it. */
+export type LimitSaid = { readonly bike: BikeId; readonly key: SpecKey; readonly value: string; readonly typed: string };
 
 /** Longer ones would not fit a button. */
 const LONGEST = 12;
@@ -31,7 +31,7 @@ export function limitsSaid(ctx: Ctx, readings: readonly ReadingRecord[], unread:
       const key = isJudged(kind) ? judgedRow(kind).specs[endOf(place)] : undefined;
       if (key === undefined || !isSpecKey(key) || (ends.length > 0 && !ends.some((end) => end === place))) return [];
       const value = typedWhole(ctx, key, figure, unit);
-      return value === null ? [] : [{ bike, key, value }];
+      return value === null ? [] : [{ bike, key, value, typed: text }];
     });
     const [only] = candidates;
     return only === undefined || new Set(candidates.map(({ bike, key }) => `${bike}/${key}`)).size > 1 ? [] : [only];

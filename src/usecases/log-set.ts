@@ -46,7 +46,9 @@ export async function settle(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const { unread = [] } = origin;
   if (unread.length === 0 || (outcome.is !== "logged" && outcome.is !== "asked")) return outcome;
   const limits = outcome.is === "logged" ? limitsSaid(ctx, outcome.readings, unread) : [];
-  return { ...outcome, unread, ...(limits.length === 0 ? {} : { limits }) };
+  // What one press saves was understood.
+  const left = unread.filter((text) => !limits.some(({ typed }) => typed === text));
+  return { ...outcome, ...(left.length === 0 ? {} : { unread: left }), ...(limits.length === 0 ? {} : { limits }) };
 }
 
 async function settled(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], origin: Origin): Promise<MessageOutcome> {

@@ -120,6 +120,7 @@ export type Gap =
         | "code to come"
         | "code after fitting"
         | "two temperatures"
+        | "which degrees"
         | "less than"
         | "more than";
       /** Of what grew: the reading before, in the canonical unit, with the unit it was read in. */

@@ -143,6 +143,8 @@ export type MeasuringWords = {
   readonly currencies: readonly string[];
   /** A figure beside one of these is a limit or a manual's, not one read off the bike. */
   readonly ofSpec: readonly string[];
+  /** Around such a word and before its figure: "minimum thickness is". */
+  readonly limitBeside: readonly string[];
   /** What is called like one of those, and is no limit: "backing plate". */
   readonly noLimit: readonly string[];
   /** Kinds of bike by which a member with one of them calls it: "my cruiser". */

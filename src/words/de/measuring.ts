@@ -132,9 +132,11 @@ export const GERMAN_MEASURING: MeasuringWords = {
   full: ["vollgetankt", "voll getankt", "voll", "volltanken", "randvoll", "tank voll"],
   notFull: ["halb", "halb voll", "teilweise", "nicht voll", "halber tank"],
   currencies: ["€", "euro", "eur", "chf", "franken", "fr."],
+  limitBeside: ["dicke", "ist", "die", "bei", "laut", "von", "mit", "sagt", "auf", "der", "scheibe"],
   noLimit: ["trägerplatte", "belagträger"],
   ofSpec: [
     ...["soll", "sollwert", "grenzwert", "grenze", "mindestens", "minimum", "maximal", "handbuch", "vorgeschrieben", "verschleißgrenze", "laut", "vorgabe"],
+    ...["min", "mind", "mindestmaß", "mindeststärke", "mindestdicke", "verschleißmaß"],
     ...["empfohlen", "normal", "normalerweise", "sollte", "aufkleber"],
   ],
   bikeWords: ["cruiser", "tourer", "roller", "enduro", "scrambler", "chopper"],
