@@ -40,6 +40,7 @@ export const specSaved = z.object({
   judged: z.array(judged),
   defects: z.array(defect),
   lapsed: z.array(defect),
+  closed: z.array(defect),
 });
 
 /** A row of an open table: which one, and what that one holds. */

@@ -1,12 +1,13 @@
 // How something was read: cold, upright, rested, two-up; said beside the figure, or by itself behind it or before it: "12.6 V, rested", "two-up: rear 42 psi".
 
+import { daysBetween } from "../core/calendar/arithmetic.ts";
 import type { BikeId } from "../core/ids.ts";
 import { dimensionOf } from "../core/quantity/units.ts";
 import type { ConditionRead } from "../core/reading/detail.ts";
 import type { SpecUse } from "../core/spec/spec.ts";
 import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
-import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
+import { bikeAt, inside, isSince, type Layout, phrasesInside } from "./layout.ts";
 import type { Phrase } from "./phrases.ts";
 import { isAnd, oncePerPart, tokensOf } from "./pieces.ts";
 
@@ -150,6 +151,7 @@ const saysOnlyHow = oncePerPart((layout: Layout, part: Part): boolean => {
   const lists = [onBike, hours, minutes, forces, ...(phrases.length > 0 ? [] : [around, articles, stood.words, stood.after])];
   return tokensOf(part).every((at) => {
     if (phrases.some((phrase) => at >= phrase.at && at <= phrase.to) || isAnd(layout, at)) return true;
+    if (layout.dates.some((dated) => at >= dated.from && at <= dated.to && isSince(layout, dated))) return true;
     const word = wordAt(layout.tokens, at);
     if (layout.tokens[at]?.is === "number") return isAmount(at);
     return !layout.taken.has(at) && (word === null || under(spans, word) !== undefined || lists.some((list) => among(list, word)));
@@ -160,6 +162,9 @@ const saysOnlyHow = oncePerPart((layout: Layout, part: Part): boolean => {
 export function stoodHours(layout: Layout, parts: readonly Part[]): number | null {
   const { hours, minutes, spans } = layout.known.vocabulary.measuring;
   for (const part of parts) {
+    const since = layout.dates.find((dated) => inside(dated, part) && isSince(layout, dated));
+    const day = since?.options[0] ?? since?.span?.to;
+    if (day !== undefined) return daysBetween(day, layout.known.today) * 24;
     const rested = phrasesInside(layout.phrases.condition, part).filter(({ are }) => are.includes("rested"));
     for (const at of tokensOf(part)) {
       const near = rested.some((phrase) => at >= phrase.at - REACH && at <= phrase.to + REACH);

@@ -7,7 +7,7 @@ import type { Part } from "./clauses.ts";
 import { wordAt } from "./clauses.ts";
 import { namesThing } from "./defects-said.ts";
 import { unitAlone } from "./figures.ts";
-import { conditionsOf } from "./how-said.ts";
+import { conditionsOf, howParts, stoodHours } from "./how-said.ts";
 import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
 import { boundOf, isPairAlone, type Measurable } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
@@ -232,10 +232,23 @@ const holdsMore = (layout: Layout, part: Part): boolean =>
 /** A battery is rested with the engine off. */
 const isRested = (layout: Layout, part: Part): boolean => phrasesInside(layout.phrases.condition, part).some(({ are }) => are.includes("rested"));
 
+/** Whole volts that batteries are sold as. */
+const isSoldAs = ({ value, token }: Measurable): boolean => token.decimals === 0 && [6, 12, 24].includes(value);
+
+/** "12 V rested", "reads 12 V": what a meter shows; not "12 V battery". */
+function isShown(layout: Layout, { part, at }: Measurable): boolean {
+  const { tokens, known } = layout;
+  const how = howParts(layout, part, part);
+  const isBattery = kindWordsIn(layout, part).some((word) => word.at === at + 1 && word.are.includes("battery voltage"));
+  if (isBattery && !phrasesInside(layout.phrases.condition, part).some((said) => said.at === at + 1)) return false;
+  if (how.some((each) => isRested(layout, each)) || stoodHours(layout, how) !== null) return true;
+  return among(known.vocabulary.measuring.shows, wordAt(tokens, at - 1));
+}
+
 /** A "12V battery" is what it is sold as, not what it shows; a bare figure counts only where nothing strange stands beside it. */
 function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): boolean {
   const { value, token, part } = figure;
-  if (kind === "battery voltage" && token.decimals === 0 && [6, 12, 24].includes(value)) return false;
+  if (kind === "battery voltage" && isSoldAs(figure)) return isShown(layout, figure);
   // Compressors, washers and airlines have pressures too: one of a tyre stands by its wheel, or alone.
   if (kind === "cold pressure" && figure.units.length > 0) return isAtTyre(layout, figure);
   // "Beer at 4 °C in the garage fridge".
@@ -253,7 +266,7 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   const dimension = typedDimension(figure);
   if (dimension === "pressure") return isAtTyre(layout, figure) ? ["cold pressure"] : [];
   if (dimension === "voltage") {
-    if (!isPlainPart(layout, part) || (token.decimals === 0 && [6, 12, 24].includes(value))) return [];
+    if (!isPlainPart(layout, part) || (isSoldAs(figure) && !isShown(layout, figure))) return [];
     if (isRunning(layout, part)) return ["charging voltage"];
     return isRested(layout, part) ? ["battery voltage"] : ["battery voltage", "charging voltage"];
   }

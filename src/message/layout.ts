@@ -11,7 +11,7 @@ import type { Dated } from "./dated.ts";
 import { datesIn } from "./dates.ts";
 import { beginsAt, type Phrases, phrasesIn, standsBeside } from "./phrases.ts";
 import type { Token } from "./scan.ts";
-import { withTyreCodes } from "./tyre-codes.ts";
+import { tyreDated } from "./tyre-codes.ts";
 import { type TyreMark, tyreMarksIn } from "./tyre-marks.ts";
 
 export type Layout = {
@@ -47,7 +47,7 @@ export type Layout = {
 };
 
 export function layOut(text: string, scanned: readonly Token[], known: Known): Layout {
-  const tokens = withTyreCodes(text, joinedLoads(splitLetters(splitCounted(splitLeading(scanned, known), known), known), known), known);
+  const tokens = tyreDated(text, joinedLoads(splitLetters(splitCounted(splitLeading(scanned, known), known), known), known), known);
   const dates = datesIn(text, tokens, known);
   const inDate = placesIn(dates);
   const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));
@@ -305,7 +305,9 @@ export type MeantDay = {
  * @param at the token of the figure whose day is wanted: in a part with several days it has one of them
  */
 export function dayAt(layout: Layout, part: Part, shared: readonly Part[], at?: number): MeantDay {
-  const { dates, tokens, known } = layout;
+  const { tokens, known } = layout;
+  // "12.6 V, standing since Sunday": so long it has stood; read it was now.
+  const dates = at === undefined ? layout.dates : layout.dates.filter((dated) => !isSince(layout, dated));
   if (dates.length === 0) return meantBy(null, known.today);
   const several = at === undefined ? [] : daysIn(layout, part);
   if (at !== undefined && several.length > 1) return meantBy(besideOf(layout, part, several, at), known.today);
@@ -318,12 +320,19 @@ export function dayAt(layout: Layout, part: Part, shared: readonly Part[], at?: 
   return meantBy(own ?? general ?? lookedOn(layout, part) ?? closing(layout, part) ?? (at === undefined ? null : dayBefore(layout, part)), known.today);
 }
 
+/** Does a date say since when something is so? */
+export const isSince = ({ tokens, known }: Pick<Layout, "tokens" | "known">, { from }: Dated): boolean =>
+  [from, from - 1].some((at) => {
+    const token = tokens[at];
+    return token?.is === "word" && among(known.vocabulary.measuring.since, token.folded);
+  });
+
 const saysNow = ({ tokens, known }: Layout, part: Part): boolean =>
   tokens.slice(part.from, part.to + 1).some((token) => token.is === "word" && among(known.vocabulary.now, token.folded));
 
 /** The days of a part, where they differ. */
-function daysIn({ dates }: Layout, part: Part): readonly Dated[] {
-  const within = dates.filter((dated) => inside(dated, part));
+function daysIn(layout: Layout, part: Part): readonly Dated[] {
+  const within = layout.dates.filter((dated) => inside(dated, part) && !isSince(layout, dated));
   return new Set(within.map(({ options, span }) => options.join() || span?.from)).size > 1 ? within : within.slice(0, 1);
 }
 

@@ -48,7 +48,18 @@ export function placesOf(layout: Layout, all: readonly Kinded[]): readonly Where
   for (const each of all)
     if (found.get(each) == null && each.figure.place === null && WORN.includes(each.kind) && (each.state !== null || isSided(layout, each.figure)))
       found.set(each, endSaid(layout, each, all, found));
+  for (const each of all) if (each.kind === "tread" && found.get(each) == null && each.figure.place === null) found.set(each, tyreSaid(layout, each.figure));
   return all.map((each) => found.get(each) ?? each.figure.place);
+}
+
+/** "Rear tyre cracked sidewall, tread 2 mm": the only end that the clause names, before the figure, and of a tyre. */
+function tyreSaid({ tokens, phrases, clauses, known, taken }: Layout, { at, part }: Measurable): Where {
+  const clause = clauses.find(({ from, to }) => from <= part.from && part.to <= to) ?? part;
+  const [only, ...others] = phrasesInside(phrases.place, clause).filter((phrase) => isWheel(phrase) && !taken.has(phrase.at));
+  const end = only?.are.find((place) => place === "front" || place === "rear");
+  if (only === undefined || end === undefined || others.length > 0 || only.at > at) return null;
+  const isTyre = (n: number): boolean => among(known.vocabulary.measuring.tyre, wordAt(tokens, n));
+  return isTyre(only.to) || isTyre(only.to + 1) ? end : null;
 }
 
 /** What wears, and is measured at several points of one end. */

@@ -109,5 +109,11 @@ export const MORE_THAN_FLAT: Readonly<Record<Chemistry, number>> = { flooded: 11
 /** Volts at rest at or below which it may as well be a battery of 6 V, which no table here is for. Three cells, full: 6.4 V. */
 export const SIX_VOLTS = 7;
 
+/** Volts by which a workshop meter may be off. Common practice: some 0.5 % and a digit of 15 V. */
+export const METER_OFF = 0.1;
+
+/** Volts with the engine running at or below which they are those of a circuit of 6 V: a battery of 12 V shows more even when nothing charges it. Common practice: 6 V is charged with some 6.8 to 7.5 V. */
+export const SIX_VOLTS_CHARGING = 8;
+
 /** Air within so many °C of where its acid freezes, or below that, may have frozen it: volts and thermometers are no nearer. Common practice. */
 export const FREEZES_NEAR = 3;

@@ -45,6 +45,8 @@ const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = 
   "low front brake fluid": ["brake fluid, sealed"],
   "low rear brake fluid": ["brake fluid, sealed"],
   "low engine oil": ["engine oil"],
+  "attacked brake seals": ["brake part found bad", "brake hose set", "brake fluid, sealed"],
+  "attacked clutch seals": ["clutch fluid, sealed"],
   "mixed clutch fluid": ["clutch fluid, sealed"],
   "mixed brake fluid": ["brake fluid, sealed"],
 };

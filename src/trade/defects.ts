@@ -208,6 +208,11 @@ export const DEFECTS = {
   "no throttle play": { system: "controls", usual: "do not ride", caution: "throttle", mends: ["throttle-cable.adjust"], source: PRACTICE },
   "low engine oil": { system: "engine", usual: "do not ride", caution: "hot", mends: ["engine-oil.inspect", "engine-oil.replace"], source: PRACTICE },
   // Found by what was put in.
+  // Rubber that the wrong fluid has reached swells or goes soft: new fluid alone leaves it so, and whether more was renewed is asked.
+  "attacked brake seals": {
+    ...{ system: "brakes", ...STOPS, caution: "brake fluid", mends: [], mayMend: ["brake-fluid.replace", "brake-hoses.replace"], source: PRACTICE },
+  },
+  "attacked clutch seals": { system: "clutch and gearbox", ...STOPS, caution: "brake fluid", mends: [], mayMend: ["clutch-fluid.replace"], source: PRACTICE },
   "mixed clutch fluid": { system: "clutch and gearbox", usual: "do not ride", caution: "brake fluid", mends: ["clutch-fluid.replace"], source: PRACTICE },
   "mixed brake fluid": { system: "brakes", usual: "do not ride", caution: "brake fluid", mends: ["brake-fluid.replace"], source: PRACTICE },
 } as const satisfies Record<string, DefectRow>;

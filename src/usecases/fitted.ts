@@ -101,7 +101,7 @@ export function fittedAt({ work, refitted = [], fittings = [] }: Omit<TyreFacts,
   const on = swaps.at(-1)?.set;
   if (on !== undefined) return all.find(({ id }) => id === on) ?? null;
   const set = fittings.at(-1)?.set;
-  const those = set === undefined ? all : all.filter((record) => setReadOf(fittings, { on: record.on.from, loggedAt: record.loggedAt }) === set);
+  const those = set === undefined ? all : all.filter((record) => setReadOf(fittings, { ...record, on: record.on.from }) === set);
   return those.reduce<WorkRecord | null>((late, each) => (late === null || !isBefore(each, late) ? each : late), null);
 }
 

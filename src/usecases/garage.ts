@@ -301,7 +301,10 @@ const OF_TYRES_KEYS: ReadonlySet<ItemKey> = new Set(OF_TYRES.map((key) => key as
 function fittingsOf(work: readonly WorkRecord[], track: Track): readonly Fitting[] {
   return work
     .filter(({ items }) => items.some(({ item }) => item === TYRES_FITTED))
-    .map(({ words, on, dial, loggedAt }) => ({ set: words, on: on.from, ridden: dial === null ? null : riddenAtDial(track, dial, on.from), at: loggedAt }))
+    .map(({ id, words, on, dial, loggedAt }) => ({
+      ...{ set: words, on: on.from, ridden: dial === null ? null : riddenAtDial(track, dial, on.from) },
+      ...{ at: loggedAt, id },
+    }))
     .sort((a, b) => (a.ridden ?? -1) - (b.ridden ?? -1) || (a.on < b.on ? -1 : a.on > b.on ? 1 : 0))
     .map((fitting, n) => (n === 0 ? { ...fitting, ridden: null } : fitting));
 }

@@ -16,11 +16,13 @@ import {
   FREEZES_NEAR,
   FREEZING,
   GRAVITY,
+  METER_OFF,
   MORE_THAN_FLAT,
   NO_SLOWER,
   REST_TABLES,
   RESTED_HOURS,
   SIX_VOLTS,
+  SIX_VOLTS_CHARGING,
 } from "../trade/battery.ts";
 import { ELONGATION } from "../trade/chain.ts";
 import { GLYCOL_FREEZES, MOST_GLYCOL } from "../trade/coolant.ts";
@@ -68,8 +70,10 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
     }
     case "charging voltage": {
       const chemistry = chemistryOf(rig);
-      const limit = own !== null ? limitOf(own, row) : chemistry === null ? null : CHARGING[chemistry];
+      const limit = own !== null ? chargingBy(own, row, chemistry) : chemistry === null ? null : CHARGING[chemistry];
       if (limit === null) return { judgement: cannotTell("chemistry") };
+      // What no circuit of 12 V shows, however it fails, one of 6 V charges with.
+      if (own === null && value <= SIX_VOLTS_CHARGING && chemistry !== "lithium") return { judgement: cannotTell("six volts") };
       const judgement = judge(value, limit, row.fine);
       // Idling it may rest below the window; above it is too high at any speed.
       if (judgement.is === "beyond limit" && judgement.side === "high") return { judgement };
@@ -110,6 +114,19 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
       return { judgement: isWithPlate(taken) && !callsForWork(judgement) ? cannotTell("lining alone") : judgement };
     }
   }
+}
+
+/** A window taken around a single figure goes no higher than what its kind of battery bears, nor lower than the least that charges it, unless the figure itself does: then by no more than a meter may be off. */
+function chargingBy(own: Figure, row: JudgedRow, chemistry: Chemistry | null): Limit {
+  const limit = limitOf(own, row);
+  if (limit.nominal === undefined || chemistry === null) return limit;
+  const { min, max } = CHARGING[chemistry];
+  const [low, high] = [limit.min ?? limit.nominal, limit.max ?? limit.nominal];
+  return {
+    ...limit,
+    min: Math.min(limit.nominal - METER_OFF, Math.max(low, min ?? low)),
+    max: Math.max(limit.nominal + METER_OFF, Math.min(high, max ?? high)),
+  };
 }
 
 /** A pressure read in a garage that is warmer than the road is judged as it will be out there. */

@@ -160,9 +160,13 @@ export function judgeAll(measured: readonly Taken[], rig: Rig): readonly Judged[
     const last = standing.at(-1);
     if (last === undefined) return [];
     const judged = besideLast(standing, last).flatMap((taken) => judgeTaken(taken, rig) ?? []);
-    return judged.length === 0 ? [] : [judged.reduce((worst, each) => (graver(worst.judgement, each.judgement) === worst.judgement ? worst : each))];
+    return judged.length === 0 ? [] : [judged.reduce(moreWorn)];
   });
 }
+
+/** Of two readings of one part the graver, and of two as grave the one with less left. */
+const moreWorn = (a: Judged, b: Judged): Judged =>
+  a.judgement.is === b.judgement.is ? (b.value < a.value ? b : a) : graver(a.judgement, b.judgement) === a.judgement ? a : b;
 
 /** Of what now cannot be told, the last judgement before it that could: it stands until another one can. @param taken every reading of those kinds */
 export function lastTold(judged: readonly Judged[], taken: readonly Taken[], rig: Rig): readonly Judged[] {
@@ -178,7 +182,7 @@ export function lastTold(judged: readonly Judged[], taken: readonly Taken[], rig
 }
 
 /** Of what wears, all that was measured of one part on its day stands, and the least of it tells; anything else read twice is read better the second time. @param standing in order */
-function besideLast(standing: readonly Taken[], last: Taken): readonly Taken[] {
+export function besideLast(standing: readonly Taken[], last: Taken): readonly Taken[] {
   const grows = isJudged(last.kind) ? judgedRow(last.kind).grows : null;
   if (grows === null) return [last];
   let beside: Taken[] = [];
@@ -195,12 +199,12 @@ function besideLast(standing: readonly Taken[], last: Taken): readonly Taken[] {
 
 /** The judgements as the schedule takes them. */
 export const verdictsOf = (judged: readonly Judged[]): readonly Verdict[] =>
-  judged.flatMap(({ item, on, judgement, id, kind, place, value: read, unit, typed, indoors: garage }) => {
+  judged.flatMap(({ item, on, judgement, id, kind, place, value: read, unit, typed, indoors: garage, by }) => {
     const value = garage?.onRoad ?? read;
     if (item === null) return [];
     const told = judgement.is === "cannot tell" ? null : judgement;
     const limit = told === null || told.side === null ? null : told.side === "low" ? told.limit.min : told.limit.max;
-    return [{ item, on, is: judgement.is, reading: id, measured: { kind, place, value, unit, typed, limit, side: told?.side ?? null } }];
+    return [{ item, on, is: judgement.is, reading: id, measured: { kind, place, value, unit, typed, limit, side: told?.side ?? null, bySpec: by === "spec" } }];
   });
 
 /** Pads of one axle read together that differ by too much, and by how much. */

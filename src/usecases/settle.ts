@@ -21,7 +21,7 @@ import type { WorkRecord } from "../store/work.ts";
 import { kindOn } from "../trade/defects.ts";
 import { madeTooLate } from "./code-fits.ts";
 import { type Ctx, languagesOf } from "./context.ts";
-import { type FluidPut, fluidsPut } from "./fluids.ts";
+import { type FluidPut, fluidsPut, fluidsUnknown } from "./fluids.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
 import { asOldOrNew, grownBeyond } from "./grown.ts";
 import { withValues } from "./item-values.ts";
@@ -187,9 +187,11 @@ export async function save(q: Repos, ctx: Ctx, intents: readonly Intent[], all: 
   return { readings, work: filled, defects, closed };
 }
 
-/** What must not meet what is in there, of all that work says was put into hydraulics. */
-const mixedBy = (ctx: Ctx, work: readonly WorkRecord[], bikes: readonly Garaged[]): readonly FluidPut[] =>
-  fluidsPut(work, bikes, languagesOf(ctx)).filter(({ worth }) => worth === null);
+/** What must not meet what is in there, and what nobody knows, of all that work says was put into hydraulics. */
+const mixedBy = (ctx: Ctx, work: readonly WorkRecord[], bikes: readonly Garaged[]): readonly Pick<FluidPut, "work">[] => [
+  ...fluidsPut(work, bikes, languagesOf(ctx)).filter(({ worth }) => worth === null),
+  ...fluidsUnknown(work, bikes, languagesOf(ctx)),
+];
 
 /** Marks bikes as changed, so that the sweep looks at them; a bike gone meanwhile undoes the whole transaction. */
 export async function touch(q: Repos, ctx: Ctx, bikes: readonly BikeId[]): Promise<void> {

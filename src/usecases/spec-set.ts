@@ -38,6 +38,8 @@ export type SpecSaved = SavedEntry & {
   readonly defects: readonly DefectShown[];
   /** What was noted by the figure that stood before, and no figure speaks for any more. */
   readonly lapsed: readonly DefectShown[];
+  /** What was noted before, and what was read since is right by it. */
+  readonly closed: readonly DefectShown[];
 };
 type Entry = { readonly key: SpecKey; readonly holds: SpecRecord["holds"]; readonly typed: string };
 
@@ -236,12 +238,13 @@ async function kept(q: Repos, ctx: Ctx, g: Garaged, records: readonly SpecRecord
   const keys = records.map(({ key }) => key as SpecKey);
   const after = pick(await ownGarage(q, ctx), g.bike.id) ?? g;
   const judged = after.judged.filter(({ spec, judgement }) => spec !== null && keys.includes(spec) && judgement.is !== "cannot tell");
-  const { noted, lapsed } = await judgedAnew(q, ctx, [after], ({ spec }) => spec !== null && keys.includes(spec), ctx.event);
+  const { noted, lapsed, closed } = await judgedAnew(q, ctx, [after], ({ spec }) => spec !== null && keys.includes(spec), ctx.event);
   return done({
     ...first,
     judged,
     defects: shownOn([after], noted),
     lapsed: shownOn([after], lapsed),
+    closed: shownOn([after], closed),
     also: also ?? null,
     answer: await answerOf(q, ctx, g, { keys, use: records[0]?.use ?? null }),
   });

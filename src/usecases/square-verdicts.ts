@@ -11,10 +11,10 @@ import type { JudgedOn } from "./judged.ts";
 import { revised } from "./revise-defects.ts";
 import { defectOf, noteVerdicts } from "./verdict-defects.ts";
 
-/** `lapsed`: no figure says so any more. `noted`: figures that are left say so still, where the defect went with the reading that first said it. */
 /** What was taken back. */
 export type Gone = { readonly defects: readonly Defect[]; readonly readings: readonly ReadingRecord[] };
 
+/** `lapsed`: no figure says so any more. `noted`: figures that are left say so still, where the defect went with the reading that first said it. */
 export type Squared = { readonly lapsed: readonly Defect[]; readonly noted: readonly Defect[] };
 
 /**
@@ -39,7 +39,7 @@ export async function squareVerdicts(q: Repos, ctx: Ctx, after: readonly Garaged
 }
 
 /**
- * What stands read, looked at again after its limit changed, inside the transaction that changed it, which touches the bikes: what must not be ridden on by it is noted, and what no figure speaks for any more lapses.
+ * What stands read, looked at again after its limit changed, inside the transaction that changed it, which touches the bikes: what must not be ridden on by it is noted, what is set by adjusting and was read right since is closed, and what no figure speaks for any more lapses.
  * @param which the judgements whose limit changed
  * @throws Conflict
  */
@@ -49,15 +49,22 @@ export async function judgedAnew(
   after: readonly Garaged[],
   which: (judged: Garaged["judged"][number]) => boolean,
   source: string,
-): Promise<Squared> {
+): Promise<Squared & { readonly closed: readonly Defect[] }> {
   const noted: Defect[] = [];
+  const closed: Defect[] = [];
   for (const g of after) {
-    const grave = unanswered(g).filter((judged) => which(judged));
-    const readings = await readingsOf(q, grave);
-    noted.push(...(await noteVerdicts(q, ctx, [g], { judged: grave, readings, work: [] }, source, noted.length)).noted);
+    const grave = unanswered(g);
+    const judged = g.judged
+      .map((each) => ({ ...each, bike: g.bike.id, first: false }))
+      .filter((each) => which(each) && (!each.doNotRide || grave.some(({ id }) => id === each.id)));
+    const readings = await readingsOf(q, judged);
+    const anew = await noteVerdicts(q, ctx, [g], { judged, readings, work: [] }, source, noted.length);
+    noted.push(...anew.noted);
+    closed.push(...anew.closed);
   }
-  const { lapsed } = await squareVerdicts(q, ctx, after, { defects: [], readings: [] }, source, noted.length);
-  return { noted, lapsed };
+  const open = after.map((g) => ({ ...g, defects: g.defects.filter(({ id }) => !closed.some((each) => each.id === id)) }));
+  const { lapsed } = await squareVerdicts(q, ctx, open, { defects: [], readings: [] }, source, noted.length);
+  return { noted, lapsed, closed };
 }
 
 async function readingsOf(q: Repos, judged: readonly JudgedOn[]): Promise<ReadingRecord[]> {

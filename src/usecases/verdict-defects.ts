@@ -17,7 +17,7 @@ import { defectRecord } from "./records.ts";
 import { closedByWork, revised } from "./revise-defects.ts";
 
 /**
- * Notes and closes inside the transaction that logged them, which touches the bikes.
+ * Notes and closes inside the transaction that logged them, which touches the bikes. `staying`: open ones that what was read now says nothing of.
  * @param first where to go on counting the records of the source
  */
 export async function noteVerdicts(
@@ -27,12 +27,16 @@ export async function noteVerdicts(
   logged: { readonly judged: readonly JudgedOn[]; readonly readings: readonly ReadingRecord[]; readonly work: readonly WorkRecord[] },
   source: string,
   first: number,
-): Promise<{ readonly noted: readonly Defect[]; readonly closed: readonly Defect[] }> {
+): Promise<{ readonly noted: readonly Defect[]; readonly closed: readonly Defect[]; readonly staying: readonly Defect[] }> {
   const closed: Defect[] = [];
+  const staying: Defect[] = [];
   for (const work of logged.work) {
     const changed = changedIn(all, work);
     // Work of before it was found mends nothing of it.
-    const open = pick(all, work.bike)?.defects.filter((defect) => defect.from === "verdict" && defect.on <= work.on.to && mends(defect, changed)) ?? [];
+    const open =
+      pick(all, work.bike)?.defects.filter(
+        (defect) => defect.from === "verdict" && defect.on <= work.on.to && mends(defect, changed) && !isBledOnly(defect, work),
+      ) ?? [];
     closed.push(
       ...(await closedByWork(
         q,
@@ -43,15 +47,16 @@ export async function noteVerdicts(
     );
   }
   for (const judged of logged.judged) {
-    if (!judgedRow(judged.kind).setRight || (isUntold(judged) && !isAired(judged))) continue;
+    if (!judgedRow(judged.kind).setRight) continue;
     // What is off on one side is right no more, but nobody says of it now that it is off on the other.
     const over = callsForWork(judged.judgement) || judged.doNotRide ? otherSide(judged) : defectsOf(judged);
     const typed = logged.readings.find(({ id }) => id === judged.id)?.typed ?? "";
     const open =
       pick(all, judged.bike)?.defects.filter(({ from, kind, on }) => from === "verdict" && over.some((each) => each === kind) && on <= judged.on) ?? [];
-    for (const defect of open)
-      if (!closed.some(({ id }) => id === defect.id))
-        closed.push(await revised(q, ctx, defect, { state: "closed", closedBecause: wordsOf(judged, typed), why: "read anew" }));
+    // What cannot be told takes back nothing of what was found before it.
+    for (const defect of open.filter(({ id }) => !closed.some((each) => each.id === id)))
+      if (isUntold(judged)) staying.push(defect);
+      else closed.push(await revised(q, ctx, defect, { state: "closed", closedBecause: wordsOf(judged, typed), why: "read anew" }));
   }
   const noted: Defect[] = [];
   for (const judged of logged.judged.filter(({ doNotRide }) => doNotRide)) {
@@ -71,13 +76,10 @@ export async function noteVerdicts(
     noted.push(defectRecord(ctx, { bike, kind, words, grade: "do not ride", on, dial: null, from: "verdict" }, source, first + noted.length));
   }
   if (noted.length > 0) await q.defects.note(noted);
-  return { noted, closed };
+  return { noted, closed, staying };
 }
 
 const isUntold = ({ judgement }: JudgedOn): boolean => judgement.is === "cannot tell";
-
-/** Of a bike whose figure nobody entered it is known no better than that it is flat no more. */
-const isAired = ({ kind, judgement }: JudgedOn): boolean => kind === "cold pressure" && judgement.is === "cannot tell" && judgement.missing[0] === "limit";
 
 /** "Front tyre is flat, 0 psi" is one thing: a puncture that names no other end stands for its pressure too. */
 function isSaidFlat(ctx: Ctx, { alarm, place }: JudgedOn, { kind, words }: Defect): boolean {
@@ -128,7 +130,7 @@ export async function noteMixed(
   source: string,
   first: number,
 ): Promise<readonly Defect[]> {
-  const mixed = put.filter(({ worth }) => worth === null).map((each) => ({ ...each, kind: MIXED[each.of] }));
+  const mixed = put.filter(({ worth }) => worth === null).map((each) => ({ ...each, kind: (each.seals === true ? ATTACKED : MIXED)[each.of] }));
   const fresh = mixed.filter(
     ({ bike, kind }, n) =>
       pick(all, bike)?.defects.some((defect) => defect.kind === kind) === false && mixed.findIndex((other) => other.bike === bike && other.kind === kind) === n,
@@ -141,7 +143,11 @@ export async function noteMixed(
   return noted;
 }
 
+const ATTACKED = { brakes: "attacked brake seals", clutch: "attacked clutch seals" } as const satisfies Record<FluidPut["of"], DefectKind>;
 const MIXED = { brakes: "mixed brake fluid", clutch: "mixed clutch fluid" } as const satisfies Record<FluidPut["of"], DefectKind>;
+
+/** A mix goes with all of the fluid: bleeding alone leaves some of it in. */
+const isBledOnly = ({ kind }: Defect, { detail }: WorkRecord): boolean => detail.bled === true && Object.values(MIXED).some((each) => each === kind);
 
 /** The items of a job that may be right again by it. */
 const changedIn = (all: readonly Garaged[], { bike, items }: WorkRecord): readonly string[] => {

@@ -19,7 +19,7 @@ import type { WorkRecord } from "../store/work.ts";
 import { endOf, judgedRow, SAME_AS } from "../trade/judged.ts";
 import { WEAR_HABITS, type WearKind } from "../trade/wear.ts";
 import { ofPartsOn, ofTheSetOn } from "./fitted.ts";
-import { judgeTaken } from "./judge.ts";
+import { besideLast, judgeTaken } from "./judge.ts";
 import { isWithPlate } from "./judge-kinds.ts";
 import type { Judged, LimitBy, Rig } from "./judged.ts";
 
@@ -97,7 +97,7 @@ export function wearSeries(g: Worn, kinds: readonly ReadingKind[] = WORN_KINDS):
   });
 }
 
-/** Of a day's readings the one that tells: as it was found, else the least of both pads of a pair, else the last. */
+/** Of a day's readings the ones that tell: of what was found, and of what was left, each the least of the part measured. */
 function oneADay(taken: readonly Taken[]): readonly Taken[] {
   const days = new Map<LocalDate, Taken[]>();
   for (const each of taken) days.set(each.on, [...(days.get(each.on) ?? []), each]);
@@ -108,12 +108,10 @@ function oneADay(taken: readonly Taken[]): readonly Taken[] {
   });
 }
 
-/** The last, or the least of both pads of a pair that were read together with it. */
+/** The last, or the least of what was read of the same part beside it. */
 function tells(those: readonly Taken[]): readonly Taken[] {
   const last = those.at(-1);
-  if (last === undefined) return [];
-  const pair = last.detail?.side === undefined ? [] : those.filter(({ detail, loggedAt }) => detail?.side !== undefined && loggedAt === last.loggedAt);
-  return [pair.length > 1 ? pair.reduce((least, each) => (each.value < least.value ? each : least)) : last];
+  return last === undefined ? [] : [besideLast(those, last).reduce((least, each) => (each.value < least.value ? each : least))];
 }
 
 function partOf({ kind, place }: Taken): WearKind | null {

@@ -360,6 +360,28 @@ test.each([
   expect(judgeTaken(read, { ...rig(), bike })?.judgement).toMatchObject({ is, side });
 });
 
+// A single figure of a manual has 5 % around it, yet never more than the battery bears: 14.8, 14.5 and 14.6 V (common practice).
+test.each([
+  ["AGM", 14.4, 14.9, "beyond limit"],
+  ["gel", 14.5, 14.7, "beyond limit"],
+  ["gel", 14.5, 14.5, "within"],
+  ["lithium", 14.4, 15.1, "beyond limit"],
+  ["lithium", 14.4, 14.5, "within"],
+  ["lithium", 14.4, 13.4, "beyond limit"],
+  // The manual's own figure has the last word.
+  ["lithium", 14.8, 14.8, "within"],
+] as const)("a charging circuit of a %s battery, %d V by its manual, is at %d V %s", (battery, manual, volts, is) => {
+  const spec: Spec = { ...figure("battery charging voltage", manual, manual), typed: `${manual} V` };
+  const of: Rig = { ...rig([spec]), bike: { ...BIKE, equipment: { ...BIKE.equipment, battery } } };
+  expect(verdict(taken("charging voltage", volts, { unit: "V", detail: { rpm: 5000 } }), of)).toBe(is);
+});
+
+test("what a circuit of 6 V charges with is no fault of one of 12 V; its manual's own window judges it", () => {
+  const read = taken("charging voltage", 7.2, { unit: "V", detail: { rpm: 3000 } });
+  expect(verdict(read)).toBe("six volts");
+  expect(verdict(read, rig([figure("battery charging voltage", 6.8, 7.5)]))).toBe("within");
+});
+
 test.each([
   // A flooded battery wants charging at 12.4 V, one with its acid bound at 12.5 V (common practice).
   ["flooded", 12.4, "at limit"],

@@ -58,7 +58,7 @@ export function fittingsOf(
       set: isNew ? job.id : (back?.piece ?? FIRST_PIECE),
       on: job.on.from,
       ridden: place(job) ?? start.ridden,
-      ...(job.at === undefined ? {} : { at: job.at }),
+      ...(job.at === undefined ? {} : { at: job.at, id: job.id }),
     };
     return [{ fitting, came: isNew && isBefore(job) }];
   });

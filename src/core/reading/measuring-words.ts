@@ -64,6 +64,10 @@ export type MeasuringWords = {
   readonly spans: Readonly<Record<string, number>>;
   /** Before a span or behind it they say that a battery stood so long: "stood 2 days", "3 weeks off the charger". `ran`: with one of these it did not. */
   readonly stood: { readonly words: readonly string[]; readonly after: readonly string[]; readonly ran: readonly string[] };
+  /** Before a day they say since when something is so. */
+  readonly since: readonly string[];
+  /** Before whole volts they say that it is what a meter shows, and not what the battery is sold as. */
+  readonly shows: readonly string[];
   /** Behind the force that a belt was pressed with: "10 lb". */
   readonly forces: readonly string[];
   /** Before a figure that says by how much something changed, or past what it is: "lost", "less than"; `up` to a value it is one: "to". */
@@ -112,6 +116,14 @@ export type MeasuringWords = {
   readonly codes: readonly string[];
   /** What may stand between a date code and what names it: "is". */
   readonly codeBeside: readonly string[];
+  /** Beside what is moulded on a tyre: "size". */
+  readonly sizes: readonly string[];
+  /** Before the week in which a tyre was made: "week 12 of 2019". */
+  readonly weeks: readonly string[];
+  /** Beside the year of it: "made in". */
+  readonly madeWords: readonly string[];
+  /** The words of an age in years, each by itself: "12 years old". */
+  readonly oldAge: readonly string[];
   /** Behind a share, in words: "per cent". */
   readonly percent: readonly string[];
   /** By how much a chain is longer than new, beside its name: "stretched"; `elongation` without it. */

@@ -49,6 +49,8 @@ export type Verdict = {
     readonly typed: string;
     readonly limit: number | null;
     readonly side: "low" | "high" | null;
+    /** The limit is of the bike's own manual, and no other's. */
+    readonly bySpec?: boolean;
   };
   /** Seen, not measured: what was found, as typed. */
   readonly seen?: string;
@@ -76,8 +78,14 @@ export type KnownFrom = { readonly date: LocalDate; readonly ridden: Ridden; rea
 /** Marks never move, early work outside the window does not count, late work counts for all marks passed. `firstRegistered`: yearly legs run from it when set. */
 export type ByTheBook = { readonly firstRegistered: LocalDate | null };
 
-/** A set of tyres put on; `ridden` null for the set that was on when the bike's story began. `at`: when that was put on record, which tells what was read of that day before the swap from what was read after. */
-export type Fitting = { readonly set: string; readonly on: LocalDate; readonly ridden: Ridden | null; readonly at?: Instant };
+/** A set of tyres put on; `ridden` null for the set that was on when the bike's story began. `at`: when that was put on record and under which id, which tells what was read of that day before the swap from what was read after. */
+export type Fitting = {
+  readonly set: string;
+  readonly on: LocalDate;
+  readonly ridden: Ridden | null;
+  readonly at?: Instant;
+  readonly id?: string;
+};
 
 /** A position of which a piece was taken off and put back on: the pieces in the order in which they went on, and the items that go with each. */
 export type Refitted = { readonly part: string; readonly items: ReadonlySet<ItemKey>; readonly fittings: readonly Fitting[] };

@@ -5,6 +5,7 @@ import type { ItemKey } from "../ids.ts";
 import { ahead, between, type Ridden, type Stretch } from "../quantity/distance.ts";
 import type { Facts, Fitting } from "./facts.ts";
 import type { PlacedJob } from "./history.ts";
+import { madeAt } from "./measured.ts";
 
 /** The name under which the fitting of a set is kept among a bike's work; it is no item of a plan. */
 export const TYRES_FITTED = "tyres.fit" as ItemKey;
@@ -39,8 +40,10 @@ export function riddenOnSet(fittings: readonly Fitting[], set: string, start: Ri
 }
 
 /** The set that a reading was taken of; on the day of a swap, by which of the two was put on record first. Null where no set is named. */
-export function setReadOf(fittings: readonly Fitting[], { on, loggedAt }: { readonly on: LocalDate; readonly loggedAt: string }): string | null {
-  return (fittings.findLast((each) => each.on < on || (each.on === on && (each.at === undefined || each.at <= loggedAt))) ?? fittings[0])?.set ?? null;
+export function setReadOf(fittings: readonly Fitting[], read: { readonly id: string; readonly on: LocalDate; readonly loggedAt: string }): string | null {
+  const isBefore = ({ on, at, id = "" }: Fitting): boolean =>
+    on < read.on || (on === read.on && (at === undefined || at < read.loggedAt || (at === read.loggedAt && madeAt({ id }) <= madeAt(read))));
+  return (fittings.findLast(isBefore) ?? fittings[0])?.set ?? null;
 }
 
 /** The set that was on when a job was done; on the day of a swap, the one that was put on. */

@@ -605,6 +605,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     // The word for it is also that of the drive belt.
     "timing belt": [],
     "tight valve": [{ things: ["ventile", "auslassventile", "einlassventile", "ventilspiel"], signs: ["zu eng", "zu klein", "zu stramm"], signLast: true }],
+    "attacked brake seals": [],
+    "attacked clutch seals": [],
     "mixed brake fluid": [],
     "mixed clutch fluid": [],
     // By what the bike is fitted with.

@@ -109,9 +109,7 @@ const OF_TYRES = ["squared-off tyre", "cracked tyre", "damaged tyre", "plugged t
 const OF_LININGS = ["damaged brake", "soft brake", "brake noise", "dragging brake"] as const;
 const OF_BATTERY = ["damaged battery", "flat battery", "not charging"] as const;
 /** What goes with the old fluid and the air in it; the same in every language. */
-export const BY_BLEEDING = [
-  ...["soft brake", "odd brake", "old brake fluid", "mixed brake fluid", "mixed clutch fluid", "dragging clutch", "slipping clutch"],
-] as const satisfies readonly DefectKind[];
+export const BY_BLEEDING = [...["soft brake", "odd brake", "old brake fluid", "dragging clutch", "slipping clutch"]] as const satisfies readonly DefectKind[];
 /** What a sign is of that stands beside a reading and names no thing; the same in every language. */
 export const BESIDE = {
   "cold pressure": OF_TYRES,
@@ -632,6 +630,8 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       { things: NO_PLAY, signs: ["throttle", "throttle grip", "throttle cable"] },
     ],
     "low engine oil": [],
+    "attacked brake seals": [],
+    "attacked clutch seals": [],
     "mixed brake fluid": [],
     "mixed clutch fluid": [],
     // By what the bike is fitted with.

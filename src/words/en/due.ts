@@ -146,6 +146,8 @@ export const dueWords = (p: Printer) => {
     // A pressure is not worn to a limit: it is off, and is set where it stands.
     if (measured.kind === "cold pressure" && limit !== null && isQuantity(unit)) {
       const fine = (kPa: number): string => pressureJudged(p, kPa, limit, { ...measured, unit });
+      // Held against no figure of the bike's own: so little is flat on any.
+      if (measured.bySpec !== true) return `${what}, read ${when}: flat, under the ${fine(limit)} that no road motorcycle is ridden on; not to be ridden on`;
       return `${what}, read ${when}: ${fine(Math.abs(measured.value - limit))} ${measured.side === "low" ? "below" : "above"} spec, ${fine(limit)}${is === "beyond limit" ? "; not to be ridden before it is set" : ""}`;
     }
     const sided = measured.side === null ? "" : sideOf(SIDES[measured.kind], measured.side, is);
@@ -266,6 +268,8 @@ export const dueWords = (p: Printer) => {
         const wears = due.legs.some(({ by }) => by === "wear");
         const others = due.legs
           .filter((_, n) => n !== because.leg)
+          // What was measured or seen calls for work now: how far it would have been to the next look is no life left.
+          .filter((leg) => !(governs.by === "verdict" && governs.state === "due" && isAhead(leg)))
           // Older than ten is said once: by what it is due by.
           .filter(
             (leg) =>
@@ -366,6 +370,20 @@ const madeIn = ({ week, year }: Pick<TyreMade, "week" | "year">): string => (yea
 const years = (months: number): string => (months % 12 === 0 ? (months === 12 ? "a year" : `${months / 12} years`) : `${months} months`);
 const tooOld = ({ year, months }: NonNullable<Verdict["made"]>): string =>
   `${year === null ? "at least " : ""}${Math.floor(months / 12)} years old: at ten it is replaced whatever its tread, by common practice`;
+
+/** Is it still some way or some days off? */
+const isAhead = (leg: Leg): boolean => {
+  switch (leg.by) {
+    case "date":
+      return leg.daysToGo > 0;
+    case "distance":
+    case "hours":
+    case "wear":
+      return leg.toGo === null || leg.toGo > 0;
+    default:
+      return false;
+  }
+};
 
 /** Of plan and wear, told beside what governs, the nearer comes first; all else stays where it is. */
 function nearerFirst(a: Leg, b: Leg): number {

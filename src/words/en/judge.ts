@@ -144,7 +144,7 @@ const NEEDS: Record<Missing, string> = {
   unladen:
     "slack is measured with nobody on the bike unless its manual says otherwise; measure it so and say how the bike stood, “upright” or “on the side stand”",
   revs: "so slow it may lie below what it charges with; read it again at the engine speed that the manual names, often some 4,000 to 5,000 rpm",
-  "six volts": "these figures are for a battery of 12 V",
+  "six volts": "these figures are for a battery of 12 V; where its manual names a window for 6 V, enter that once with /spec",
   "at rest": "only volts at rest tell its charge: everything off, the charger too, six hours after charging or riding",
   "lining alone":
     "with its backing plate it says nothing of the lining, which alone counts; measure that at its thinnest, without the plate, and say it so, such as “front pads 3 mm”",
@@ -208,9 +208,11 @@ export const judgeWords = (p: Printer) => {
     if (judgement.is === "cannot tell") return "";
     const { min, max, source, nominal } = judgement.limit;
     if (nominal !== undefined) {
+      // Worked out, its ends fall between the figures that a gauge of inches is marked with: rounded to those they would tell another window.
+      const end = (value: number): string => (j.unit === "in" ? p.amount(value, "in", decimalsTyped("in", j.typed) + 1) : fine(value));
       const how = `${j.force === null ? "" : ` at ${j.force}`}${j.stand === null ? "" : ` ${STOOD[j.stand].so}`}`;
       const by = source === "" ? " by your own figure" : `, ${source}`;
-      return `${fine(nominal)}${how}${by}; ${fine(min ?? 0)} to ${fine(max ?? 0)} is taken around it, common practice, until you enter the manual's window`;
+      return `${fine(nominal)}${how}${by}; ${end(min ?? 0)} to ${end(max ?? 0)} is taken around it, common practice, until you enter the manual's window`;
     }
     const span = min !== null && max !== null ? (min === max ? fine(min) : `${fine(min)} to ${fine(max)}`) : fine(min ?? max ?? 0);
     const all = `${span}${j.force === null ? "" : ` at ${j.force}`}${j.stand === null ? "" : ` ${STOOD[j.stand].so}`}${wanted}`;
