@@ -52,5 +52,7 @@ export type DefectWords = {
     readonly where: readonly string[];
     readonly alone: readonly string[];
   };
+  /** Kinds that are not noted by words where the clause has a reading of a kind: the figure is judged instead. */
+  readonly unlessRead: Readonly<Record<string, ReadingKind>>;
   readonly byEnd: Readonly<Record<string, { readonly front: string; readonly rear: string }>>;
 };

@@ -102,7 +102,7 @@ export type MeasuringWords = {
   };
   /** How far a disc or a rim runs out of true: no thickness of it. */
   readonly runout: readonly string[];
-  /** That a tyre holds nothing. */
+  /** That a tyre holds nothing, or little. */
   readonly flat: readonly string[];
   /** What is done at a chain by its slack where only its name and a length are said. */
   readonly chain: readonly string[];

@@ -107,7 +107,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
     wants: ["will", "soll", "sollwert", "brauche", "möchte", "ziel"],
   },
   runout: ["schlag", "seitenschlag", "planschlag", "höhenschlag"],
-  flat: ["platt", "platter", "platten", "plattfuß"],
+  flat: ["weich", "platt", "platter", "platten", "plattfuß"],
   chain: ["kette"],
   plugs: ["kerze", "kerzen", "zündkerze", "zündkerzen"],
   tyre: ["reifen", "vorderreifen", "hinterreifen"],

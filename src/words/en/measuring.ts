@@ -211,7 +211,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     wants: ["want", "wanted", "wants", "spec", "target", "need", "needs", "aim"],
   },
   runout: ["runout", "run-out", "wobble"],
-  flat: ["flat", "deflated", "punctured"],
+  flat: ["flat", "deflated", "punctured", "low", "soft"],
   chain: ["chain"],
   plugs: ["plug", "plugs"],
   tyre: ["tyre", "tire", "tyres", "tires", "tyre's", "tire's"],
