@@ -104,10 +104,11 @@ const isOfManual = (layout: Layout, part: Part): boolean =>
     ({ at }) => !layout.phrases.condition.some((how) => at >= how.at && at <= how.to) && !isLeftOut(layout, part, at) && !isMinutes(layout, at),
   );
 
-/** "Rested 30 min". */
+/** "Rested 30 min", "5000 U/min". */
 function isMinutes({ tokens, known }: Layout, at: number): boolean {
   const before = tokens[at - 1];
-  return among(known.vocabulary.measuring.minutes, wordAt(tokens, at)) && before?.is === "number" && before.units.length === 0;
+  const isCounted = before?.is === "number" ? before.units.length === 0 : before?.is === "break" && before.mark === "/" && wordAt(tokens, at - 2) !== null;
+  return isCounted && among(known.vocabulary.measuring.minutes, wordAt(tokens, at));
 }
 
 /** "Without the backing plate": what is left out is no plate with a figure on it. */
