@@ -424,6 +424,7 @@ export const bikeShown = z.object({
   standing: standing.nullish(),
   pictured: z.boolean().optional(),
   brought: z.boolean().optional(),
+  brakesNow: z.enum(EQUIPMENT.brakeFluid).optional(),
   fluid: z
     .discriminatedUnion("of", [
       z.object({ of: z.literal("brakes"), now: z.enum(FLUID_NAMES), before: z.enum(FLUID_NAMES).nullable(), never: z.array(z.enum(FLUID_NAMES)) }),

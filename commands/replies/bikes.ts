@@ -18,6 +18,7 @@ export function sayChanged(bike: BikeShown, words: Words): Said {
   if (bike.pictured !== undefined) lines.push(words.pictures.pictured(bike.nickname, bike.pictured));
   if (bike.brought !== undefined) lines.push(words.evening.brought(bike.nickname, bike.brought));
   if (bike.fluid !== undefined) lines.push(...words.fluidEntered(bike.fluid));
+  if (bike.brakesNow !== undefined) lines.push(words.bikes.brakesNow(bike.nickname, bike.brakesNow));
   const caution = bike.fluid === undefined ? null : words.caution("brake fluid");
   return said(lines, { caution, actions: [press("show-due", bike.bike, words.bikes.labels.due)] });
 }

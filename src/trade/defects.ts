@@ -186,10 +186,13 @@ export const DEFECTS = {
   // Found by measuring, and some by eye: the work that mends each closes it.
   "worn front tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["front-tyre.replace"], source: PRACTICE },
   "worn rear tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["rear-tyre.replace"], source: PRACTICE },
+  "worn sidecar tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["sidecar-tyre.replace"], source: PRACTICE },
   "worn front pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["front-pads.measure"], source: PRACTICE },
   "worn rear pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["rear-pads.measure"], source: PRACTICE },
   "worn front shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["front-shoes.measure"], source: PRACTICE },
   "worn rear shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["rear-shoes.measure"], source: PRACTICE },
+  "worn front drum": { system: "brakes", ...STOPS, caution: "drum dust", mends: [], mayMend: ["front-shoes.measure"], source: PRACTICE },
+  "worn rear drum": { system: "brakes", ...STOPS, caution: "drum dust", mends: [], mayMend: ["rear-shoes.measure"], source: PRACTICE },
   "worn disc": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-discs.measure", "rear-discs.measure"], source: PRACTICE },
   // Of a bike as a whole: how it was kept before the ends were told apart.
   "low brake fluid": LOW_BRAKE_FLUID,
@@ -230,6 +233,16 @@ export function kindOn(kind: string | null, equipment: Equipment): string | null
 
 /** All that can be wrong with a tyre: told before what was read of it. */
 export const TYRE_CONDITION: readonly DefectKind[] = [
-  ...(["puncture", "plugged tyre", "damaged tyre", "cracked tyre", "squared-off tyre", "worn tyre", "worn front tyre", "worn rear tyre"] as const),
+  ...([
+    "puncture",
+    "plugged tyre",
+    "damaged tyre",
+    "cracked tyre",
+    "squared-off tyre",
+    "worn tyre",
+    "worn front tyre",
+    "worn rear tyre",
+    "worn sidecar tyre",
+  ] as const),
   ...(["wrong front pressure", "wrong rear pressure", "wrong sidecar pressure"] as const),
 ];

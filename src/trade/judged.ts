@@ -119,9 +119,9 @@ const level = (more: Partial<JudgedRow>): JudgedRow =>
 export const JUDGED = {
   tread: row({
     ...{ fine: 0.1, near: 0.8, doNotRide: true, wears: true, grows: 1, caution: "tyres", usual: BARS },
-    specs: { front: "front tread limit", rear: "rear tread limit" },
-    items: { front: "front-tread.measure", rear: "rear-tread.measure" },
-    defects: { front: "worn front tyre", rear: "worn rear tyre" },
+    specs: { front: "front tread limit", rear: "rear tread limit", sidecar: "sidecar tread limit" },
+    items: { front: "front-tread.measure", rear: "rear-tread.measure", sidecar: "sidecar-tread.measure" },
+    defects: { front: "worn front tyre", rear: "worn rear tyre", sidecar: "worn sidecar tyre" },
   }),
   "cold pressure": row({
     ...{ fine: 3.5, doNotRide: true, setRight: true, caution: "tyres" },
@@ -140,6 +140,13 @@ export const JUDGED = {
     specs: { front: "front shoe limit", rear: "rear shoe limit" },
     items: { front: "front-shoes.measure", rear: "rear-shoes.measure" },
     defects: { front: "worn front shoes", rear: "worn rear shoes" },
+  }),
+  // It is looked at with its shoes; new ones do not put a drum right.
+  "drum diameter": row({
+    ...{ fine: 0.1, near: 0.3, doNotRide: true, caution: "drum dust" },
+    specs: { front: "front drum limit", rear: "rear drum limit" },
+    items: { front: "front-shoes.measure", rear: "rear-shoes.measure" },
+    defects: { front: "worn front drum", rear: "worn rear drum" },
   }),
   "disc thickness": row({
     ...{ fine: 0.05, near: 0.2, doNotRide: true, wears: true, grows: 0.2, caution: "brakes" },
@@ -185,6 +192,7 @@ export const JUDGED = {
     items: { any: "battery.test" },
   }),
   "brake fluid level": level({
+    fits: { brakeFluid: ["DOT 3", "DOT 4", "DOT 5", "DOT 5.1", "mineral oil"] },
     doNotRide: true,
     caution: "brake fluid",
     items: { any: "brake-fluid.inspect" },

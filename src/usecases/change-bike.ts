@@ -8,6 +8,7 @@ import { CONDITIONS, type Condition } from "../core/plan/plan.ts";
 import { type DistanceUnit, dialOf, type Stretch, stretchOf } from "../core/quantity/distance.ts";
 import { readDial } from "../message/read-dial.ts";
 import { Conflict, type Repos } from "../store/store.ts";
+import { USUAL_BRAKE_FLUID } from "../trade/kinds.ts";
 import { keepMember, modelTyped } from "./add-bike.ts";
 import { renamed } from "./by-names.ts";
 import { type Ctx, todayOf } from "./context.ts";
@@ -49,6 +50,8 @@ export type BikeShown = {
   readonly brought?: boolean;
   /** Just entered: which fluid is in its brakes or its clutch. */
   readonly fluid?: FluidEntered;
+  /** What other brakes than before are entered with by themselves. */
+  readonly brakesNow?: Equipment["brakeFluid"];
 };
 
 export function shown(g: Garaged): BikeShown {
@@ -172,10 +175,23 @@ export async function setFitted(
     const choices: readonly string[] = EQUIPMENT[input.part];
     if (!choices.includes(input.choice)) return refused({ why: "option", option: input.part, problem: "not a choice", choices });
     if (g.bike.equipment[input.part] === input.choice) return refused({ why: "already so", state: input.choice });
-    const fluid = fluidEntered(input.part, g.bike.equipment[input.part], input.choice);
-    const after = await written(q, ctx, { ...g.bike, equipment: { ...g.bike.equipment, [input.part]: input.choice } as Equipment });
-    return after.is === "refused" || fluid === null ? after : done({ ...after.value, fluid });
+    const equipment = { ...g.bike.equipment, [input.part]: input.choice } as Equipment;
+    const filled = brakesFilled(g.bike.equipment, equipment);
+    const fluid =
+      filled === null ? fluidEntered(input.part, g.bike.equipment[input.part], input.choice) : fluidEntered("brakeFluid", g.bike.equipment.brakeFluid, filled);
+    const after = await written(q, ctx, { ...g.bike, equipment: filled === null ? equipment : { ...equipment, brakeFluid: filled } });
+    if (after.is === "refused") return after;
+    return done({ ...after.value, ...(fluid === null ? {} : { fluid }), ...(filled === null ? {} : { brakesNow: filled }) });
   });
+}
+
+/** What other brakes make of their fluid: two drums are worked by cable or rod and hold none, the first disc brings some; null where it stays. */
+function brakesFilled(before: Equipment, { frontBrake, rearBrake, brakeFluid }: Equipment): Equipment["brakeFluid"] | null {
+  const isDrums = (of: Pick<Equipment, "frontBrake" | "rearBrake">): boolean => of.frontBrake === "drum" && of.rearBrake === "drum";
+  const now = isDrums({ frontBrake, rearBrake });
+  if (now === isDrums(before)) return null;
+  if (now) return brakeFluid === "none" ? null : "none";
+  return brakeFluid === "none" ? USUAL_BRAKE_FLUID : null;
 }
 
 /** A bike with its new dial; `source` undoes it, `replaced` says that it took the place of another noted the same day. */

@@ -29,6 +29,7 @@ import { defectRecord, odometerRecord, signed } from "./records.ts";
 import { closedByWork } from "./revise-defects.ts";
 import { rigsFor } from "./rig.ts";
 import { isBehind } from "./services.ts";
+import { whereFitted } from "./where-fitted.ts";
 
 /** What came of saving: the records, in the order they were said. */
 export type Saved = {
@@ -41,8 +42,9 @@ export type Saved = {
 
 /** The intents with every question that the bikes' histories raise. An intent already asked about is left as it is. @param gone readings that these give way to */
 export function heldAgainst(intents: readonly Intent[], all: readonly Garaged[], today: LocalDate, gone: readonly { readonly id: string }[] = []): Intent[] {
-  return intents.map((intent) => {
-    const g = intent.bike === null ? null : pick(all, intent.bike);
+  return intents.map((said) => {
+    const g = said.bike === null ? null : pick(all, said.bike);
+    const intent = said.do === "log reading" && g !== null && said.sure !== true ? whereFitted(said, g) : said;
     if (g !== null && isOfLongAgo(intent, g)) return { ...intent, gaps: [{ need: "date", options: [], typed: intent.words }, ...intent.gaps] };
     if (intent.gaps.length > 0 || g === null) return intent;
     const late = madeTooLate(intent, g);

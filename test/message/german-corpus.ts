@@ -310,6 +310,7 @@ export const GERMAN: readonly Case[] = [
   c("Hinterreifen aus 2014", "tyre date code/rear 11 date code@Bramble ?sure"),
   c("Hinterreifen ist 12 Jahre alt", "tyre date code/rear 12 date code@Bramble ?sure"),
   c("Hinterreifen rissig, Profil 2 mm", "tread/rear 2 mm@Bramble", "D cracked tyre “Hinterreifen rissig”@Bramble"),
+  c("Bremstrommel hinten 140,6 mm", "drum diameter/rear 140.6 mm@Bramble"),
   c("Vorderreifen DOT 2319", "tyre date code/front 2319 date code@Bramble"),
   c("DOT vorne 2319, hinten 0120", "tyre date code/front 2319 date code@Bramble", "tyre date code/rear 120 date code@Bramble"),
   c("DOT-Nummer hinten 1417", "tyre date code/rear 1417 date code@Bramble"),

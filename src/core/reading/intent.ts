@@ -120,6 +120,7 @@ export type Gap =
         | "code to come"
         | "code after fitting"
         | "year alone"
+        | "not fitted"
         | "two temperatures"
         | "which degrees"
         | "less than"

@@ -21,6 +21,7 @@ export const GERMAN_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>>
   "tyre date code": ["dot-nummer", "dot-code"],
   "pad thickness": ["beläge", "belag", "bremsbeläge", "bremsbelag", "bremsklötze", "belagstärke"],
   "shoe thickness": ["bremsbacken", "backen", "bremsbacke", "backenbelag", "beläge", "belag", "bremsbeläge", "bremsbelag"],
+  "drum diameter": ["trommel", "bremstrommel", "bremstrommeln", "trommeldurchmesser", "bremstrommeldurchmesser"],
   "disc thickness": ["bremsscheibe", "bremsscheiben", "scheibe", "scheiben", "scheibendicke"],
   "chain slack": ["kettendurchhang", "durchhang", "kettenspannung", "kette durchhang", "kettenspiel", "kette"],
   "chain length": ["kettenlänge", "kettenverschleiß", "glieder", "bolzen"],

@@ -77,6 +77,7 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   "cold pressure": ["", ""],
   "pad thickness": ["Replace the pads of that axle, both sides together.", ""],
   "shoe thickness": ["Replace the shoes of that drum, both together.", ""],
+  "drum diameter": ["", "Replace the drum or its hub, with new shoes: a thin one can crack, and its shoes no longer reach."],
   "disc thickness": ["Replace the disc; a thin one can crack and overheats the fluid.", ""],
   "chain slack": [
     "Slacken it: a tight chain ruins the gearbox bearing, and one with next to no slack can break.",

@@ -298,6 +298,8 @@ function strange(
       return `${capital(about)}${of}: how much more than that? What is only said to be more is neither judged nor saved. Type it again with the figure that you read, or let it go.`;
     case "grew":
       return `${capital(about)}${of} is more than was left before, and nothing new is on record since. Is it right?`;
+    case "not fitted":
+      return `${capital(about)}${of}: by my record it has none of that there, so nothing is saved. If it is fitted otherwise, say so first with /bike fitted, then type it again.`;
     case "no such code":
       return `${capital(about)}${of} names a week that no year has. Of the last four digits behind DOT the first two are the week, 01 to 53. Read it again and type it anew, or let it go.`;
     case "code to come":

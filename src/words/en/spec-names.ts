@@ -11,6 +11,7 @@ const DISC_LIMIT = [
   ...["disc limit", "discs", "disc", "rotor", "disc thickness", "disc minimum thickness", "minimum disc thickness", "disc minimum", "minimum disc"],
   ...["rotor thickness", "rotor limit"],
 ];
+const DRUM_LIMIT = ["drum limit", "drum", "brake drum", "drum diameter", "drum maximum", "maximum drum diameter"];
 const OIL = ["oil", "engine oil", "oil change"];
 const AMOUNT = ["oil amount", "oil capacity", "how much oil", "oil fill"];
 
@@ -23,8 +24,10 @@ export const ENGLISH_SPECS = {
   "sidecar tyre pressure": { name: "Sidecar tyre pressure", synonyms: [...PRESSURE, "sidecar pressure", "sidecar tyre"] },
   "front tyre size": { name: "Front tyre size", synonyms: ["tyre size", "tyre sizes", "front tyre"] },
   "rear tyre size": { name: "Rear tyre size", synonyms: ["tyre size", "tyre sizes", "rear tyre", "back tyre"] },
+  "sidecar tyre size": { name: "Sidecar tyre size", synonyms: ["tyre size", "tyre sizes", "sidecar tyre", "sidecar size"] },
   "front tread limit": { name: "Front tread limit", synonyms: ["tread limit", "tread", "front tread", "least tread", "tread depth"] },
   "rear tread limit": { name: "Rear tread limit", synonyms: ["tread limit", "tread", "rear tread", "least tread", "tread depth"] },
+  "sidecar tread limit": { name: "Sidecar tread limit", synonyms: ["tread limit", "sidecar tread", "least tread"] },
   "axle sockets": { name: "Axle sockets", synonyms: ["axle socket", "axle spanner", "axle wrench size", "wheel sockets", "wheel nut size", "axle nut size"] },
   "front axle torque": { name: "Front axle", synonyms: [...AXLES, "front axle nut", "front wheel nut", "front wheel axle", "front wheel"] },
   "front axle pinch bolt torque": { name: "Front axle pinch bolts", synonyms: ["front axle", "pinch bolts", "axle pinch bolts", "front pinch bolts"] },
@@ -93,8 +96,10 @@ export const ENGLISH_SPECS = {
     synonyms: [...DISC_LIMIT, ...DISC_LIMIT.map((name) => `front ${name}`), "front brake"],
   },
   "rear disc limit": { name: "Rear disc limit", synonyms: [...DISC_LIMIT, ...DISC_LIMIT.map((name) => `rear ${name}`), "rear brake"] },
-  "front shoe limit": { name: "Front shoe limit", synonyms: ["shoes", "brake shoes", "front shoes", "front drum", "front brake"] },
-  "rear shoe limit": { name: "Rear shoe limit", synonyms: ["shoes", "brake shoes", "rear shoes", "rear drum", "rear brake"] },
+  "front shoe limit": { name: "Front shoe limit", synonyms: ["shoes", "brake shoes", "front shoes", "front brake"] },
+  "rear shoe limit": { name: "Rear shoe limit", synonyms: ["shoes", "brake shoes", "rear shoes", "rear brake"] },
+  "front drum limit": { name: "Front drum limit", synonyms: [...DRUM_LIMIT, ...DRUM_LIMIT.map((name) => `front ${name}`)] },
+  "rear drum limit": { name: "Rear drum limit", synonyms: [...DRUM_LIMIT, ...DRUM_LIMIT.map((name) => `rear ${name}`)] },
   "front brake free play": { name: "Front brake free play", synonyms: ["brake lever", "brake free play", "front brake lever", "front brake"] },
   "rear brake free play": { name: "Rear brake free play", synonyms: ["brake pedal", "brake free play", "rear brake"] },
   "brake pedal height": { name: "Brake pedal height", synonyms: ["brake pedal", "pedal height"] },
