@@ -72,7 +72,12 @@ function partsOf(tokens: readonly Token[], from: number, to: number, known: Know
     if (at <= to && !comma) continue;
     // A single word or figure is whole.
     if (at === start + 1 && at <= to + 1 && wordAt(tokens, start) === null) parts.push({ from: start, to: start });
-    else if (at > start) parts.push(...doneOf(tokens, start, at - 1, known, taken).flatMap((part) => cutAtLimit(tokens, part, known.vocabulary)).flatMap((part) => cutAtWork(tokens, part, known, taken)));
+    else if (at > start)
+      parts.push(
+        ...doneOf(tokens, start, at - 1, known, taken)
+          .flatMap((part) => cutAtLimit(tokens, part, known.vocabulary))
+          .flatMap((part) => cutAtWork(tokens, part, known, taken)),
+      );
     start = at + 1;
   }
   return parts;

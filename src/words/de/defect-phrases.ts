@@ -2,7 +2,7 @@
 
 import type { DefectWords } from "../../core/reading/defect-words.ts";
 import type { DefectKind } from "../../trade/defects.ts";
-import { BESIDE, BY_BLEEDING, BY_END , UNLESS_READ } from "../en/defect-phrases.ts";
+import { BESIDE, BY_BLEEDING, BY_END, UNLESS_READ } from "../en/defect-phrases.ts";
 
 /** Words that agree with their noun, with each ending: "undicht", "undichte Gabel". */
 const ended = (...words: readonly string[]): readonly string[] => words.flatMap((word) => [word, ...["e", "er", "es", "en", "em"].map((end) => word + end)]);
@@ -104,7 +104,12 @@ const WHEEL = ["felge", "felgen", "rad", "vorderrad", "hinterrad", "vorderradfel
 const FETT_AUF = ["öl", "fett", "gabelöl", "motoröl", "bremsflüssigkeit", "kettenspray", "kettenfett", "kettenöl"].flatMap((what) =>
   ["auf der", "auf den", "an der", "an den", "auf die", "auf"].map((on) => `${what} ${on}`),
 );
-const HAT_FETT = ["öl", "fett", "bremsflüssigkeit", "gabelöl"].flatMap((what) => [`hat ${what} abbekommen`, `haben ${what} abbekommen`, `voll ${what}`, `voller ${what}`]);
+const HAT_FETT = ["öl", "fett", "bremsflüssigkeit", "gabelöl"].flatMap((what) => [
+  `hat ${what} abbekommen`,
+  `haben ${what} abbekommen`,
+  `voll ${what}`,
+  `voller ${what}`,
+]);
 const WENIG_LUFT = [
   ...["weich", "ist weich", "schwammig", "hat wenig luft", "wenig luft", "hat zu wenig luft", "zu wenig luft", "zuwenig luft", "braucht luft"],
 ];

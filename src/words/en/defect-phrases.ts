@@ -37,7 +37,19 @@ const TYRE_AT = {
   front: ["front tyre", "front tire"],
   rear: ["rear tyre", "back tyre", "rear tire", "back tire"],
 } as const;
-const LOW_ON_AIR = ["low", "low on air", "lowish", "soft", "squishy", "squashy", "squashed", "needs air", "needs pumping up", "underinflated", "under inflated"];
+const LOW_ON_AIR = [
+  "low",
+  "low on air",
+  "lowish",
+  "soft",
+  "squishy",
+  "squashy",
+  "squashed",
+  "needs air",
+  "needs pumping up",
+  "underinflated",
+  "under inflated",
+];
 const DRY_ROT = ["dry rot", "dry rotted", "dry-rot", "dry-rotted", "has dry rot", "weather checked", "weather cracked", "perishing", "weather checking"];
 const CHUNKS = ["chunk", "chunks", "lump", "lumps", "piece", "pieces", "knobs", "knob"];
 const CHUNKS_OUT = CHUNKS.flatMap((what) =>
@@ -74,7 +86,16 @@ const CORDS = [
 ];
 const BARS = [
   ...["at the wear indicator", "on the wear indicator", "down to the wear indicator", "level with the wear indicator", "at the twi", "down to the twi"],
-  ...["at wear bars", "on wear bars", "down to wear bars", "level with wear bars", "at the bars", "on the wear indicators", "at the wear bar", "on the wear bar"],
+  ...[
+    "at wear bars",
+    "on wear bars",
+    "down to wear bars",
+    "level with wear bars",
+    "at the bars",
+    "on the wear indicators",
+    "at the wear bar",
+    "on the wear bar",
+  ],
   ...["down to the wear bars", "down to the bars", "at the wear bars", "on the wear bars", "down to the wear indicators", "worn to the bars"],
   ...["at the wear indicators", "level with the wear bars", "level with the bars"],
 ];
@@ -182,7 +203,17 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       },
       {
         things: ["lever"],
-        signs: ["to the bar", "to the grip", "comes to the bar", "comes back to the bar", "comes back to the grip", "spongy", "mushy", ...TO_THE_BAR, ...HITS_THE_GRIP],
+        signs: [
+          "to the bar",
+          "to the grip",
+          "comes to the bar",
+          "comes back to the bar",
+          "comes back to the grip",
+          "spongy",
+          "mushy",
+          ...TO_THE_BAR,
+          ...HITS_THE_GRIP,
+        ],
       },
     ],
     "brake fluid leak": [
@@ -501,7 +532,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         signs: ["cut", "bulging", "bulge", "split", ...CORDS],
       },
       { things: ["front", "rear", "back"], signs: CORDS },
-      { things: TYRE, signs: ["chunking", "chunked", ...CHUNKS.flatMap((what) => [`${what} missing`, `missing ${what}`, `${what} out of it`, `${what} torn out`])] },
+      {
+        things: TYRE,
+        signs: ["chunking", "chunked", ...CHUNKS.flatMap((what) => [`${what} missing`, `missing ${what}`, `${what} out of it`, `${what} torn out`])],
+      },
       { things: CHUNKS_OUT, signs: [...TYRE, "tread", "front tread", "rear tread"] },
       { things: SIDEWALL, signs: ["cut", "bulging", "bulge", "split"] },
     ],
