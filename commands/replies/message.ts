@@ -72,6 +72,14 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
       return sayEachSpec(outcome.answers, words);
     case "indoors":
       return said(words.tyres.indoors(outcome.answer), { caution: words.caution("tyres") });
+    case "battery told": {
+      const others = outcome.bikes.filter(({ other }) => other);
+      const label = ({ nickname, kind }: (typeof others)[number]): string =>
+        others.length === 1 ? words.bikes.labels.fitBattery(kind) : words.bikes.labels.fitBatteryOf(nickname, kind);
+      return said(outcome.bikes.map(words.bikes.batteryTold), {
+        actions: others.map((each) => press("fit-battery", `${each.bike}.${each.kind}`, label(each))),
+      });
+    }
     case "not indoors":
       return said([words.refusal(outcome.why)]);
     case "how to":
@@ -133,6 +141,7 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
     }
     case "specs":
     case "indoors":
+    case "battery told":
     case "not indoors":
     case "how to":
     case "looked up":
@@ -198,7 +207,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   for (const tyre of outcome.aged ?? []) lines.push(words.tyres.aged(tyre));
   for (const defect of outcome.defects) {
     lines.push(words.defects.noted(defect));
-    if (defect.grade !== null && defect.from !== "verdict") lines.push(words.defects.graded(defect.grade));
+    if (defect.grade !== null && defect.from !== "verdict") lines.push(words.defects.graded(defect.grade, defect.kind));
   }
   for (const defect of outcome.closed) lines.push(words.defects.mended(defect));
   const { staying = [] } = outcome;

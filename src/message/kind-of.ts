@@ -7,7 +7,7 @@ import type { Part } from "./clauses.ts";
 import { wordAt } from "./clauses.ts";
 import { namesThing } from "./defects-said.ts";
 import { unitAlone } from "./figures.ts";
-import { conditionsOf, howParts, stoodHours } from "./how-said.ts";
+import { conditionsOf, howParts, isOfCharging, saysCharged, stoodHours } from "./how-said.ts";
 import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
 import { boundOf, isPairAlone, type Measurable } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
@@ -19,7 +19,9 @@ export type KindWord = { readonly at: number; readonly are: readonly ReadingKind
 
 /** The kinds that a part names, in order. "Intake" names a valve, "cylinder" a compression. */
 export const kindWordsIn = oncePerPart((layout: Layout, part: Part): readonly KindWord[] => {
-  const named = phrasesInside(layout.phrases.kind, part).filter((word) => !layout.taken.has(word.at) && !isOtherBelt(layout, word));
+  const named = phrasesInside(layout.phrases.kind, part).filter(
+    (word) => !layout.taken.has(word.at) && !isOtherBelt(layout, word) && !isOfCharging(layout, word),
+  );
   const implied = phrasesInside(layout.phrases.place, part).flatMap(({ at, are }): KindWord[] =>
     are.some((place) => place === "intake" || place === "exhaust")
       ? [{ at, are: ["valve clearance"] }]
@@ -177,6 +179,7 @@ function settledBySaid(layout: Layout, figure: Measurable, kinds: readonly Readi
   const lining = liningOf(layout, part, kinds);
   if (lining !== null) return [lining];
   if (kinds.includes("chain length") && said(measuring.pitches)) return ["chain length"];
+  if (kinds.includes("battery voltage") && saysCharged(layout, part)) return ["battery voltage"];
   if (!kinds.includes("charging voltage")) return kinds;
   if (isRunning(layout, part)) return ["charging voltage"];
   return kinds.includes("battery voltage") && isRested(layout, part) ? ["battery voltage"] : kinds;

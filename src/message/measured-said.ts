@@ -6,11 +6,12 @@ import type { Gap, LogReading } from "../core/reading/intent.ts";
 import { kindRow, type Place, type ReadingKind } from "../core/reading/kinds.ts";
 import { CALIPERS, ENDS } from "../core/reading/places.ts";
 import { among, under } from "./among.ts";
+import { isAfterCharge, isOfCharge } from "./charged-said.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { countOf, partBefore, pitchesIn } from "./counted.ts";
 import { namesThing } from "./defects-said.ts";
 import { unitAlone } from "./figures.ts";
-import { conditionsOf, forceSaid, howParts, isWarmAt, loadOf, stoodHours } from "./how-said.ts";
+import { conditionsOf, forceSaid, howParts, isWarmAt, loadOf, saysCharged, stoodHours } from "./how-said.ts";
 import { isPlainPart, kindsOf, kindWordsIn, namesWheel } from "./kind-of.ts";
 import { bikeAt, dayAt, type Layout, type MeantDay, phrasesInside, type SaidAt } from "./layout.ts";
 import { boundOf, type Measurable, measurablesIn } from "./measured-figures.ts";
@@ -36,13 +37,13 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
     const named = kindWordsIn(layout, part);
     const last = named.at(-1);
     // "Front pads 3 mm, rear tyre 4 mm": a part that names something else goes on with nothing.
-    if (named.length === 0 && namesThing(layout, part)) carried = [];
+    if (named.length === 0 && namesThing(layout, part) && !saysCharged(layout, part)) carried = [];
     const goesOn = named.length > 0 || !placedOnly || (namesWheel(layout, part) && isPlainPart(layout, part));
     // "Manual says 36 psi front, 42 rear": what goes on with nothing but figures and places is the manual's too.
     ofManual = isOfManual(layout, part) || (ofManual && named.length === 0 && isBare(layout, part));
     const figures = ofManual ? [] : measurablesIn(layout, part, isTaken, named.length + carried.length > 0);
     for (const figure of figures) {
-      const kinds = kindsOf(layout, figure, figures, goesOn ? carried : []);
+      const kinds: readonly ReadingKind[] = isOfCharge(layout, figure) ? ["battery voltage"] : kindsOf(layout, figure, figures, goesOn ? carried : []);
       const last = said.at(-1);
       if (last !== undefined && kinds.length === 0 && figure.units.length === 0 && isCorrection(layout, figure)) {
         said[said.length - 1] = { ...last, or: figure.value };
@@ -192,6 +193,13 @@ function withStates(layout: Layout, said: readonly Said[]): readonly Said[] {
     }
     if (states[n] !== "found" && states[n + 1] === "left" && next?.kind === each.kind && isToward(layout, each.figure, next.figure)) states[n] = "found";
   });
+  // Of a battery what it showed before it was charged was found, and what it shows after was left.
+  const charged = said.map(({ kind, figure }) => kind === "battery voltage" && isAfterCharge(layout, figure, said));
+  if (charged.includes(true))
+    said.forEach(({ kind }, n) => {
+      if (charged[n] === true) states[n] = "left";
+      else if (kind === "battery voltage") states[n] ??= "found";
+    });
   const saidOf = new Set(said.map((each, n) => `${states[n] ?? ""}/${each.kind}`));
   return said.map((each, n) => {
     const state = states[n] ?? null;
@@ -320,7 +328,11 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
   const how = howParts(layout, part, shared.at(-1) ?? part);
   const earlier = partBefore(layout, part, kind);
   const stood = kind === "battery voltage" ? stoodHours(layout, [...how, ...earlier]) : null;
-  const said = conditionsOf(layout, part, shared.at(-1)).filter((each) => saysSomething(kind, each) && !(each === "cold" && isWarmAt(layout, part, figure.at)));
+  const heard = conditionsOf(layout, part, shared.at(-1)).filter(
+    (each) => saysSomething(kind, each) && !(each === "cold" && isWarmAt(layout, part, figure.at)),
+  );
+  // Well rested it is, no matter that it was charged before.
+  const said = stood !== null || heard.includes("rested") ? heard.filter((each) => each !== "charged") : heard;
   // "Stood 2 days" says that it was rested, and for how long.
   const conditions = stood === null || said.includes("rested") ? said : [...said, "rested" as const];
   const load = BY_LOAD.includes(kind) ? loadOf(layout, part, figure.at, shared.at(-1)) : null;

@@ -13,8 +13,8 @@ import { underIn } from "../core/spec/under.ts";
 import { endOf, isJudged, type JudgedRow, judgedRow, LOW_MARK, SAME_AS, SPOILED_BY, UNEVEN_PADS } from "../trade/judged.ts";
 import { SPEC_KEYS } from "../trade/spec-keys.ts";
 import { figureOf } from "./figures.ts";
-import { byKind, chemistryOf, type Found, isWithPlate } from "./judge-kinds.ts";
-import type { Judged, Rig } from "./judged.ts";
+import { byKind, chemistryOf, isWithPlate } from "./judge-kinds.ts";
+import type { Found, Judged, Rig } from "./judged.ts";
 import { treadBy } from "./tread-limit.ts";
 
 /** Judges one reading; null for a kind that nobody judges. */

@@ -122,6 +122,8 @@ export type MessageOutcome =
   | { readonly is: "specs"; readonly answers: readonly SpecAnswer[] }
   /** What to set in a warm garage before a cold road, asked for likewise. */
   | { readonly is: "indoors"; readonly answer: SetIndoors }
+  /** Told what kind its battery is: as it is entered, or `other`, which one press enters. */
+  | { readonly is: "battery told"; readonly bikes: readonly (BatteryPut & { readonly other: boolean })[] }
   | { readonly is: "not indoors"; readonly why: Refusal }
   /** How something is measured, asked of the bot by name. */
   | { readonly is: "how to"; readonly kinds: readonly ReadingKind[] }

@@ -12,6 +12,7 @@ import { read } from "../message/read.ts";
 import { readChart } from "../message/read-chart.ts";
 import type { Repos } from "../store/store.ts";
 import { answeredPlainly } from "./answer-question.ts";
+import { batteriesTold } from "./battery-put.ts";
 import { asOpenPointAsks } from "./check-point.ts";
 import type { Ctx } from "./context.ts";
 import { withTools } from "./convert.ts";
@@ -49,6 +50,8 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
     const kinds = heard.addressed ? howAsked(heard.text, knownOf(ctx, all)) : [];
     if (kinds.length > 0) return { is: "how to", kinds };
     const meant = read(heard.text, knownOf(ctx, all));
+    const batteries = heard.addressed ? batteriesTold(all, heard.text, knownOf(ctx, all)) : null;
+    if (batteries !== null && meant.intents.every(({ gaps }) => gaps.length > 0)) return { is: "battery told", bikes: batteries };
     if (heard.again === true && meant.intents.length === 0) await q.drafts.letGoOfMessage(heard.message);
     if (meant.tooLong) return heard.addressed ? { is: "too long" } : { is: "silence" };
     if (meant.indoors !== null) return heard.addressed ? setIndoorsAsked(ctx, meant.indoors) : { is: "silence" };

@@ -1,6 +1,7 @@
 // How far tyres, pads and a chain still go: the readings of each since it was fitted, put on the road they were ridden, and the wear line through them.
 
 import type { Bike } from "../core/bike.ts";
+import { daysBetween } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { elongation } from "../core/chain/elongation.ts";
 import type { ItemKey } from "../core/ids.ts";
@@ -213,11 +214,24 @@ export function lastTyres(g: Worn): readonly { readonly place: "front" | "rear";
   });
 }
 
-/** When the part was replaced, oldest first. */
+/** When the part was replaced, oldest first. One change that was recorded twice is one. */
 function fittings(g: Worn, part: WearKind): readonly PlacedJob[] {
   const jobs = jobsByItem(g.facts, g.plan.items).get(FITTED[part] as never) ?? [];
   // Linings are measured at the line at which new ones are recorded.
-  return part.endsWith("pads") || part.endsWith("shoes")
-    ? jobs.filter(({ job }) => job.outcome === "replaced")
-    : jobs.filter(({ job }) => job.outcome === "replaced" || job.outcome === "done");
+  const changes =
+    part.endsWith("pads") || part.endsWith("shoes")
+      ? jobs.filter(({ job }) => job.outcome === "replaced")
+      : jobs.filter(({ job }) => job.outcome === "replaced" || job.outcome === "done");
+  return changes.filter((change, n) => !isSameChange(changes[n - 1], change));
 }
+
+/** So near each other that nothing was worn out between them: the bill of a change behind the word of it. Common practice. */
+const TOLD_TWICE = { days: 14, km: 100 } as const;
+
+function isSameChange(before: PlacedJob | undefined, { job, ridden }: PlacedJob): boolean {
+  if (before === undefined || daysBetween(before.job.on.from, job.on.from) > TOLD_TWICE.days) return false;
+  // With no figure at one of them, only the day says so.
+  if (before.ridden === null || ridden === null) return before.job.on.from === job.on.from;
+  return between(before.ridden, ridden) <= TOLD_TWICE.km * KM;
+}
+const KM = 10_000_000;
