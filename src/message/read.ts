@@ -103,14 +103,7 @@ export function read(text: string, of: Known): Meant {
     // "Rear tyre low, 28 psi": how low it is says the figure.
     const isRead = ({ kind }: NoteDefect): boolean => kind !== null && readings.some((reading) => reading.kind === under(unlessRead, kind));
     const faults = wrong.intents.filter((each) => !isRead(each));
-    const came = [
-      ...withTwiceAsked(readings),
-      ...jobs,
-      ...charged.intents,
-      ...faults,
-      ...signs,
-      ...(readings.length + shares.length > 0 ? work.missing : []),
-    ];
+    const came = [...withTwiceAsked(readings), ...jobs, ...charged.intents, ...faults, ...signs, ...(readings.length + shares.length > 0 ? work.missing : [])];
     intents.push(...came);
     left.push(() => leftIn(layout, clause, accounted, [...shares, ...readings, ...came, ...(services?.intents ?? [])]));
   }
