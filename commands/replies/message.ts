@@ -44,6 +44,7 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
     case "file sent":
       return said([words.readings.fileSent(outcome.file)]);
     case "not understood":
+      if (outcome.command !== undefined) return said([words.readings.forCommand(outcome.command, outcome.bikes)]);
       return said([outcome.otherwise === undefined ? words.readings.notUnderstood(outcome.bikes) : words.refusal(outcome.otherwise)]);
     case "seen before":
       return said([words.readings.seenBefore()]);

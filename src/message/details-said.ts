@@ -11,6 +11,7 @@ import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { fluidsSaid, isOfFluids } from "./fluids-said.ts";
 import { kindWordsIn, namesWheel } from "./kind-of.ts";
+import { keptSaid } from "./kit-kept.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
 import { mark, tokensOf } from "./pieces.ts";
 import type { NumberToken } from "./scan.ts";
@@ -35,7 +36,7 @@ export function withDetails(layout: Layout, clause: Clause, said: WorkSaid): Det
   const poured = Math.max(0, work.intents.findIndex(isOfFluids));
   const fluids = fluidsSaid(layout, clause, at, work.intents[poured] ?? first, used, work.used);
   const battery = batterySaid(layout, clause, first, used);
-  const parts = [...tyresSaid(layout, clause, at, first, used), ...(poured === 0 ? fluids : []), ...battery];
+  const parts = [...tyresSaid(layout, clause, at, first, used), ...(poured === 0 ? fluids : []), ...battery, ...keptSaid(layout, clause, first, used)];
   const cost = costSaid(layout, at, by !== null, used);
   const readings = freshSaid(layout, clause, at, first, used);
   const detail: WorkDetail = { ...(first.detail ?? NO_DETAIL), quantities, parts, cost, by };

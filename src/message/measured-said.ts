@@ -8,8 +8,7 @@ import { CALIPERS, ENDS } from "../core/reading/places.ts";
 import { among, under } from "./among.ts";
 import { isAfterCharge, isOfCharge } from "./charged-said.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
-import { countOf, partBefore, pitchesIn } from "./counted.ts";
-import { namesThing } from "./defects-said.ts";
+import { aheadOf, partBefore } from "./counted.ts";
 import { unitAlone } from "./figures.ts";
 import { conditionsOf, forceSaid, howParts, isWarmAt, loadOf, saysCharged, stoodHours } from "./how-said.ts";
 import { isPlainPart, kindsOf, kindWordsIn, namesWheel } from "./kind-of.ts";
@@ -17,7 +16,9 @@ import { bikeAt, dayAt, type Layout, type MeantDay, phrasesInside, type SaidAt }
 import { boundOf, type Measurable, measurablesIn } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
 import { isAnd, isVerb, tokensOf } from "./pieces.ts";
+import { countOf, pitchesBehind, pitchesIn } from "./pitches.ts";
 import { type Kinded, placesOf, type Where } from "./placed.ts";
+import { namesThing } from "./things-named.ts";
 import { unitOf } from "./value-units.ts";
 import { unreadDayGap } from "./work-when.ts";
 
@@ -33,6 +34,9 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
   let carried = heading.kinds;
   let placedOnly = heading.placedOnly;
   let ofManual = false;
+  const [opening] = clause.parts;
+  const ahead = opening === undefined ? null : aheadOf(layout, clause, opening);
+  if (ahead !== null) carried = kindWordsIn(layout, ahead).at(-1)?.are ?? carried;
   for (const part of clause.parts) {
     const named = kindWordsIn(layout, part);
     const last = named.at(-1);
@@ -191,7 +195,8 @@ function withStates(layout: Layout, said: readonly Said[]): readonly Said[] {
       states[n] = "found";
       states[n + 1] = "left";
     }
-    if (states[n] !== "found" && states[n + 1] === "left" && next?.kind === each.kind && isToward(layout, each.figure, next.figure)) states[n] = "found";
+    if (states[n] !== "found" && states[n + 1] === "left" && next?.kind === each.kind && (isToward(layout, each.figure, next.figure) || isSetTo(layout, next)))
+      states[n] = "found";
   });
   // Of a battery what it showed before it was charged was found, and what it shows after was left.
   const charged = said.map(({ kind, figure }) => kind === "battery voltage" && isAfterCharge(layout, figure, said));
@@ -204,9 +209,15 @@ function withStates(layout: Layout, said: readonly Said[]): readonly Said[] {
   return said.map((each, n) => {
     const state = states[n] ?? null;
     const other = state !== null && saidOf.has(`${state === "found" ? "left" : "found"}/${each.kind}`);
-    return state !== null && (other || each.kind === "valve clearance") ? { ...each, state } : each;
+    return state !== null && (other || each.kind === "valve clearance" || (state === "left" && isSetTo(layout, each))) ? { ...each, state } : each;
   });
 }
+
+/** "Set the belt to 11 mm": of what is adjusted at the bike the figure behind the work is how it was left. */
+const isSetTo = (layout: Layout, { kind, figure: { at, part } }: Said): boolean =>
+  kind !== "cold pressure" &&
+  SET.includes(kind) &&
+  tokensOf(part).some((each) => each < at && under(layout.known.vocabulary.workDone, wordAt(layout.tokens, each))?.includes("adjust") === true);
 
 /** Does nothing but a word for what was left stand between two figures of one part? */
 const isToward = (layout: Layout, a: Measurable, b: Measurable): boolean =>
@@ -338,7 +349,10 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
   const load = BY_LOAD.includes(kind) ? loadOf(layout, part, figure.at, shared.at(-1)) : null;
   const force = kind === "belt deflection" ? forceSaid(layout, how, figure.at) : null;
   const side = kind === "pad thickness" ? sideOf(layout, figure) : null;
-  const pitches = kind === "chain length" ? ([part, ...earlier].map((each) => pitchesIn(layout, each)).find((each) => each !== null) ?? null) : null;
+  const pitches =
+    kind === "chain length"
+      ? ([part, ...earlier, pitchesBehind(layout, part) ?? part].map((each) => pitchesIn(layout, each)).find((each) => each !== null) ?? null)
+      : null;
   const rpm = kind === "charging voltage" ? countOf(layout, part, measuring.rpm) : null;
   return {
     ...(conditions.length === 0 ? {} : { conditions }),

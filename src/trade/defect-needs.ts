@@ -23,6 +23,7 @@ const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = 
   "damaged tyre": ["tyre"],
   "cracked tyre": ["tyre"],
   "squared-off tyre": ["tyre"],
+  "cupped tyre": ["tyre"],
   "plugged tyre": ["tyre"],
   "wheel bearing": ["wheel bearings", "bearing grease"],
   "swingarm bearing": ["swingarm bearings", "bearing grease"],

@@ -190,6 +190,14 @@ export const DEFECTS = {
     ofOld: ["front-tyre.replace", "rear-tyre.replace"],
     source: PRACTICE,
   },
+  "cupped tyre": {
+    system: "wheels and tyres",
+    usual: "watch",
+    caution: "tyres",
+    mends: ["front-tyre.replace", "rear-tyre.replace"],
+    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
+    source: PRACTICE,
+  },
   "wheel bearing": { system: "wheels and tyres", ...STOPS, caution: "lifting", mends: ["wheel-bearings.inspect"], source: PRACTICE },
   "swingarm bearing": {
     system: "frame and stands",
@@ -319,6 +327,7 @@ export const TYRE_CONDITION: readonly DefectKind[] = [
     "damaged tyre",
     "cracked tyre",
     "squared-off tyre",
+    "cupped tyre",
     "worn tyre",
     "worn front tyre",
     "worn rear tyre",

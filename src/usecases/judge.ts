@@ -173,11 +173,12 @@ export function lastTold(judged: readonly Judged[], taken: readonly Taken[], rig
   return judged.flatMap((now): readonly Judged[] => {
     if (now.judgement.is !== "cannot tell") return [];
     const same = taken.filter(({ id, kind, place, on }) => kind === now.kind && place === now.place && on <= now.on && id !== now.id);
-    const told = same
-      .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : inOneDay(a, b)))
-      .flatMap((each) => (each.detail?.state === "found" ? [] : (judgeTaken(each, rig) ?? [])))
-      .findLast(({ judgement }) => judgement.is !== "cannot tell");
-    return told === undefined ? [] : [told];
+    // The latest first: mostly it tells, and years of readings before it need no judging.
+    for (const each of same.sort((a, b) => (a.on < b.on ? 1 : a.on > b.on ? -1 : inOneDay(b, a)))) {
+      const told = each.detail?.state === "found" ? null : judgeTaken(each, rig);
+      if (told !== null && told.judgement.is !== "cannot tell") return [told];
+    }
+    return [];
   });
 }
 

@@ -6,6 +6,7 @@ import type { ReadingKind, ReadingUnit } from "../core/reading/kinds.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { Status } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
+import type { ForCommand } from "../message/for-a-command.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { WorkRecord } from "../store/work.ts";
 import type { LookedUp } from "../trade/looked-up.ts";
@@ -58,8 +59,8 @@ export type MessageOutcome =
   | { readonly is: "too long" }
   /** A file, and nothing to log beside it, or a whole chart as a message: only a command takes one. */
   | { readonly is: "file sent"; readonly file: SentFile | "chart" }
-  /** `otherwise`: it names work at what none of the bikes has. */
-  | { readonly is: "not understood"; readonly bikes: readonly string[]; readonly otherwise?: NotFitted }
+  /** `otherwise`: it names work at what none of the bikes has. `command`: what it tells is a command's. */
+  | { readonly is: "not understood"; readonly bikes: readonly string[]; readonly otherwise?: NotFitted; readonly command?: ForCommand }
   | { readonly is: "seen before" }
   /** What was asked is of a bike sold or retired since. */
   | { readonly is: "bike gone" }

@@ -7,6 +7,7 @@ import type { AirSaid } from "../core/reading/detail.ts";
 import type { Intent, Meant } from "../core/reading/intent.ts";
 import { kindRow } from "../core/reading/kinds.ts";
 import { bikesTold } from "../message/first-bikes.ts";
+import { forCommand } from "../message/for-a-command.ts";
 import { howAsked } from "../message/how-asked.ts";
 import { read } from "../message/read.ts";
 import { readChart } from "../message/read-chart.ts";
@@ -99,6 +100,8 @@ function notUnderstood(ctx: Ctx, all: readonly Garaged[], text: string, named: r
   const meant = all.filter(({ bike }) => named.length === 0 || named.includes(bike.id));
   const otherwise = meant.map((g) => itemNotFitted(ctx, g, text));
   const [first] = otherwise;
+  const command = forCommand(text);
+  if (command !== null) return { is: "not understood", bikes: (meant.length > 0 ? meant : all).map((g) => g.bike.nickname), command };
   const nothing = { is: "not understood", bikes: all.map((g) => g.bike.nickname) } as const;
   return first === undefined || first === null || otherwise.includes(null) ? nothing : { ...nothing, otherwise: first };
 }

@@ -242,7 +242,7 @@ export const GERMAN: readonly Case[] = [
   c("Platten hinten", "D puncture “Platten hinten”@Bramble"),
   c("Hinterreifen hat einen Nagel drin", "D puncture “Hinterreifen hat einen Nagel drin”@Bramble"),
   c("Reifen verliert über Nacht Luft", "D puncture “Reifen verliert über Nacht Luft”@Bramble"),
-  c("Vorderreifen hat Sägezahn", "D squared-off tyre “Vorderreifen hat Sägezahn”@Bramble"),
+  c("Vorderreifen hat Sägezahn", "D cupped tyre “Vorderreifen hat Sägezahn”@Bramble"),
   c("Reifen hat eine Beule", "D damaged tyre “Reifen hat eine Beule”@Bramble"),
   c("Radlager hinten hat Spiel", "D wheel bearing “Radlager hinten hat Spiel”@Bramble"),
   c("Hinterrad wackelt", "D wheel bearing “Hinterrad wackelt”@Bramble"),

@@ -51,6 +51,8 @@ export type DefectWords = {
     readonly not: readonly string[];
     readonly where: readonly string[];
     readonly alone: readonly string[];
+    /** What belongs to the thing that was read, under a name that elsewhere means something else: the valve of a tyre. */
+    readonly parts: Readonly<Partial<Record<ReadingKind, readonly string[]>>>;
   };
   /** Kinds that are not noted by words where the clause has a reading of a kind: the figure is judged instead. */
   readonly unlessRead: Readonly<Record<string, ReadingKind>>;

@@ -114,7 +114,14 @@ export type MeasuringWords = {
     readonly road: readonly string[];
     readonly beside: readonly string[];
     readonly wants: readonly string[];
+    /** What a tyre is done to with so much air. */
+    readonly sets: readonly string[];
   };
+  /** Behind the valves: what whoever measured them says of all of them, as words, and the word of work that stands for it. */
+  readonly inOrder: { readonly said: readonly string[]; readonly as: string };
+  /** Lengths said in words, in inches, and the words that tell that one is: "inch". */
+  readonly inches: Readonly<Record<string, number>>;
+  readonly inchWords: readonly string[];
   /** How far a disc or a rim runs out of true: no thickness of it. */
   readonly runout: readonly string[];
   /** That a tyre holds nothing, or little. */

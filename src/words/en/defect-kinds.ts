@@ -48,6 +48,7 @@ export const ENGLISH_DEFECTS = {
   "cracked tyre":
     "Old rubber lets go in the wet and under load: have it seen by whoever fits tyres before the next ride, and read its date code with /tyre date.",
   "squared-off tyre": "A flat middle steers into bends by itself and wears faster from here: take it gently and have the next one ready.",
+  "cupped tyre": "Dips across the tread come from tired damping, too little air or a wheel out of balance: look for the cause before the next tyre goes on.",
   "damaged tyre": "Do not ride: a cut, bulge or cord can let go at once.",
   "wheel bearing": "Do not ride: a bearing that is rough or has play can seize or let the wheel lean.",
   "swingarm bearing": "Do not ride: play there lets the rear wheel steer. Bearings or bushes, and the pivot to its torque.",

@@ -85,7 +85,7 @@ const CORDS = [
   "cord",
 ];
 const BARS = [
-  ...["at the wear indicator", "on the wear indicator", "down to the wear indicator", "level with the wear indicator", "at the twi", "down to the twi"],
+  ...["at the wear indicator", "on the wear indicator", "down to the wear indicator", "level with the wear indicator"],
   ...[
     "at wear bars",
     "on wear bars",
@@ -97,8 +97,16 @@ const BARS = [
     "on the wear bar",
   ],
   ...["down to the wear bars", "down to the bars", "at the wear bars", "on the wear bars", "down to the wear indicators", "worn to the bars"],
-  ...["at the wear indicators", "level with the wear bars", "level with the bars"],
+  ...["at the wear indicators", "level with the wear bars", "level with the bars", "worn to the wear bars", "worn to the wear indicators"],
+  ...["at", "on", "to", "down to", "worn to", "worn down to", "level with"].flatMap((how) => [`${how} the twi`, `${how} twi`]),
 ];
+/** The pointer of a drum brake stands with the lever on: past its mark the linings are at their end. Common practice. */
+const POINTER = ["wear pointer", "brake wear pointer", "brake wear indicator", "wear indicator arrow", "wear arrow", "brake wear arrow", "drum wear indicator"];
+const POINTERS = [...POINTER, ...["front", "rear", "back"].flatMap((end) => POINTER.map((thing) => `${end} ${thing}`))];
+const PAST_MARK = ["past", "beyond", "over", "at", "on", "outside"].flatMap((where) =>
+  ["the mark", "its mark", "the line", "the limit", "the range", "the end of the range", "the scale"].map((what) => `${where} ${what}`),
+);
+const CUPPED = ["cupped", "cupping", "scalloped", "scalloping", "feathered", "feathering", "worn unevenly", "wearing unevenly", "unevenly worn", "uneven wear"];
 /** "Goes almost to the bar". */
 const TO_THE_BAR = ["bar", "bars", "grip", "handlebar"].flatMap((end) =>
   ["goes", "comes", "pulls", "travels", "moves"].flatMap((verb) =>
@@ -160,7 +168,7 @@ export const UNLESS_READ = {
   "wrong rear pressure": "cold pressure",
 } as const satisfies Partial<Record<DefectKind, ReadingKind>>;
 
-const OF_TYRES = ["squared-off tyre", "cracked tyre", "damaged tyre", "plugged tyre", "worn tyre", "puncture"] as const;
+const OF_TYRES = ["squared-off tyre", "cupped tyre", "cracked tyre", "damaged tyre", "plugged tyre", "worn tyre", "puncture"] as const;
 const OF_LININGS = ["damaged brake", "soft brake", "brake noise", "dragging brake"] as const;
 const OF_BATTERY = ["damaged battery", "flat battery", "not charging"] as const;
 /** What goes with the old fluid and the air in it; the same in every language. */
@@ -565,7 +573,12 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         things: ["wear bar", "wear bars", "tyre bar", "tyre bars", "tire bar", "tire bars", "wear indicator", "wear indicators", "tread bars"],
         signs: ["reached", "showing", "visible", "flush", "level", "level with the tread"],
       },
+      {
+        things: ["twi", "front twi", "rear twi", "twi marks"],
+        signs: ["reached", "showing", "visible", "flush", "level", "level with the tread"],
+      },
     ],
+    "cupped tyre": [{ things: [...TYRE, "tread", "front tread", "rear tread"], signs: CUPPED }],
     "squared-off tyre": [{ things: TYRE, signs: ["squared off", "squared off badly", "squared", "flat in the middle", "flat spotted", "has a flat spot"] }],
     "wheel bearing": [
       {
@@ -690,7 +703,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ],
     "worn front pads": [],
     "worn rear pads": [],
-    "worn shoes": [{ things: SHOES, signs: WORN_PADS, signLast: true }],
+    "worn shoes": [
+      { things: SHOES, signs: WORN_PADS, signLast: true },
+      { things: POINTERS, signs: PAST_MARK, signLast: true },
+    ],
     "worn front shoes": [],
     "worn rear shoes": [],
     "worn front drum": [],
@@ -721,6 +737,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
   },
   whole: {
     "flat battery": ["flat battery", "dead battery"],
+    "plugged tyre": ["mushroom plug", "mushroom plugged"],
     puncture: ["puncture", "flat tyre", "flat tire", "rear puncture", "front puncture", "slow puncture"],
     "oil leak": ["oil leak", "engine oil leak"],
     "coolant leak": ["coolant leak"],
@@ -785,7 +802,26 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ...["he", "she", "they", "wife's", "brother's", "dad's"],
   ],
   notBefore: [
-    ...["of", "stock", "charger", "kit", "kits", "sealant", "tester", "repair", "repairs", "shop", "season", "rate", "rates", "price", "spot", "track"],
+    ...[
+      "of",
+      "stock",
+      "charger",
+      "kit",
+      "kits",
+      "tool",
+      "tools",
+      "sealant",
+      "tester",
+      "repair",
+      "repairs",
+      "shop",
+      "season",
+      "rate",
+      "rates",
+      "price",
+      "spot",
+      "track",
+    ],
     ...["rider", "riders", "gel", "guard", "screen", "like", "than", "enough", "tail", "luggage", "panniers", "compound"],
     // With the word before it: "worn in", "worn to 3 mm".
     ...["worn in", "worn well", "worn evenly", "worn nicely", "worn to", "worn less", "worn more", "worn quicker", "worn faster", "finished charging"],
@@ -812,6 +848,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     kinds: BESIDE,
     not: ["too tight", "very slack", "too slack", "all slack", "very loose", "loose", "hanging"],
     where: ["tight spot"],
+    parts: { "cold pressure": ["valve", "valve core", "valve stem", "valves"] },
     alone: ["nail in it", "nail", "screw in it", "losing air", "loses air", "cords showing"],
   },
 };

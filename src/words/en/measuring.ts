@@ -86,6 +86,10 @@ export const ENGLISH_MEASURING: MeasuringWords = {
         "half way",
       ],
       ...["half", "midway", "mid", "middle", "in the middle", "halfway up", "half way up", "halfway up the glass", "middle of the glass", "three quarters"],
+      ...["halfway", "half way", "midway"].flatMap((how) => [
+        ...["between the marks", "between the lines", "between min and max", "between the two marks", "up the sight glass"].map((where) => `${how} ${where}`),
+      ]),
+      ...["between the two marks", "between the min and max marks", "between minimum and maximum"],
     ],
     "low mark": [
       ...["at min", "on min", "at the min", "on the min", "min mark", "min line", "at the min mark", "at the min line", "on the min line", "at minimum"],
@@ -264,7 +268,30 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     road: ["road", "outside", "outdoors", "street"],
     beside: ["in", "the", "at", "is", "it", "it's", "its", "on", "my", "of", "a", "was", "and", "about", "only", "here", "there", "temperature", "temp"],
     wants: ["want", "wanted", "wants", "spec", "target", "need", "needs", "aim"],
+    sets: ["set", "pumped", "inflated", "filled"],
   },
+  inches: {
+    ...Object.fromEntries(
+      ["an inch", "one inch", "inch"]
+        .flatMap((inch) => [
+          ...(
+            [
+              ["", 1],
+              [" and a half", 1.5],
+              [" and a quarter", 1.25],
+              [" and three quarters", 1.75],
+              [" and an eighth", 1.125],
+            ] as const
+          ).map(([more, value]) => [`${inch}${more}`, value] as const),
+        ])
+        .filter(([phrase]) => phrase !== "inch"),
+    ),
+    ...{ "half an inch": 0.5, "half inch": 0.5, "a half inch": 0.5, "quarter inch": 0.25, "a quarter inch": 0.25, "quarter of an inch": 0.25 },
+    ...{ "a quarter of an inch": 0.25, "three quarters of an inch": 0.75, "three quarter inch": 0.75, "two inches": 2, "one and a half inches": 1.5 },
+    ...{ "two and a half inches": 2.5, "one and a quarter inches": 1.25 },
+  },
+  inOrder: { said: ["in spec", "within spec", "in tolerance", "within tolerance", "within limits"], as: "checked" },
+  inchWords: ["inch", "inches"],
   runout: ["runout", "run-out", "wobble"],
   flat: ["flat", "deflated", "punctured", "low", "soft"],
   chain: ["chain"],
