@@ -48,7 +48,7 @@ export const TYRES_AND_BRAKES: readonly Case[] = [
   c("sat rear 36 psi", "cold pressure/rear 36 psi@Heron on 2026-11-21"),
   c("sat: 36 rear", "cold pressure/rear 36 psi@Heron on 2026-11-21"),
   c("lubed the chain last sat", "W chain.lubricate=done on 2026-11-21@Heron"),
-  c("lubed the chain sat and set slack to 30 mm", "chain slack 30 mm@Heron on 2026-11-21", "W chain.lubricate=done on 2026-11-21@Heron"),
+  c("lubed the chain sat and set slack to 30 mm", 'chain slack 30 mm@Heron on 2026-11-21 {"state":"left"}', "W chain.lubricate=done on 2026-11-21@Heron"),
   c("battery 12.6 V sat overnight", 'battery voltage 12.6 V@Heron {"conditions":["rested"]}'),
   c("battery 12.2 V sat a week", 'battery voltage 12.2 V@Heron {"conditions":["rested"],"stood":168}'),
   c("battery 12.2 V sat 3 weeks", 'battery voltage 12.2 V@Heron {"conditions":["rested"],"stood":504}'),
