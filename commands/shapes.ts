@@ -225,6 +225,15 @@ export const leakOn = z.object({
   ]),
 });
 
+/** An item that readings count for as looked at. */
+export const counted = z.object({
+  bike: z.string(),
+  nickname: z.string(),
+  item: z.string(),
+  called: z.string(),
+  lacks: z.enum(["every valve", "other valves", "sprockets", "other side", "new ones"]).nullable(),
+});
+
 const limitSaid = z.object({ bike: z.string(), key: z.string(), value: z.string() });
 
 /** What a message, a typed log or a filled form came to. */
@@ -261,6 +270,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     news: z.array(news),
     judged: z.array(judgedOn).optional(),
     aged: z.array(tyreAged).optional(),
+    counted: z.array(counted).optional(),
     ofPartsOff: z.array(judged.pick({ id: true, kind: true, place: true, value: true, unit: true, typed: true })).optional(),
     fluids: z.array(fluidPut).optional(),
     unknownFluids: z.array(fluidUnknown).optional(),

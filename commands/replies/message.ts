@@ -15,6 +15,7 @@ import type { Words } from "../../src/words/en/english.ts";
 import { firstBikes } from "./added.ts";
 import { notDoneLists } from "./bill.ts";
 import { sayConversion } from "./conversion.ts";
+import { countedActions, countedLines } from "./counted.ts";
 import { defectActions, showEach } from "./defects.ts";
 import { cautionOfJudged, judgedLines } from "./judge.ts";
 import { kitActions, kitLines } from "./kit.ts";
@@ -202,6 +203,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   for (const used of outcome.fuel ?? []) lines.push(words.fuel.used(used, outcome.bikes.find(({ id }) => id === used.bike) ?? { unit: "km" }));
   if (outcome.unread !== undefined) lines.push(words.readings.unread(outcome.unread));
   lines.push(...judgedLines(outcome.judged ?? [], words));
+  lines.push(...countedLines(outcome.counted ?? [], words));
   for (const { place, leak, unit } of outcome.leaks ?? []) lines.push(words.tyres.leak(place, leak, unit !== null && isQuantity(unit) ? unit : "kPa"));
   for (const off of outcome.ofPartsOff ?? []) lines.push(words.judge.ofPartOff(off));
   if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
@@ -237,6 +239,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
       words,
     ),
     ...soonerActions(outcome.judged ?? [], words),
+    ...countedActions(outcome.counted ?? [], words),
   ];
   const [bike] = outcome.bikes;
   if (bike !== undefined && outcome.news.length > 0) actions.push(press("show-due", bike.id, words.readings.labels.due));

@@ -11,6 +11,7 @@ import type { ReadingRecord } from "../store/readings.ts";
 import type { WorkRecord } from "../store/work.ts";
 import type { LookedUp } from "../trade/looked-up.ts";
 import type { BatteryPut } from "./battery-put.ts";
+import type { Counted } from "./checked.ts";
 import type { ConvertAnswer } from "./convert.ts";
 import type { DefectShown } from "./defect-shown.ts";
 import type { TyreAged } from "./fitted.ts";
@@ -92,6 +93,8 @@ export type MessageOutcome =
       readonly news: readonly News[];
       /** What came of judging these readings. */
       readonly judged?: readonly JudgedOn[];
+      /** Items that the readings count for as looked at, and what is lacking of others. */
+      readonly counted?: readonly Counted[];
       /** How old the tyres are of which it says the date code: of those fitted with it only where that calls for something. */
       readonly aged?: readonly TyreAged[];
       /** Readings among them of a part that came off since, or of a set of tyres that is off: kept, and not judged as of the one that is on. */

@@ -65,7 +65,7 @@ export async function recordWork(ctx: Ctx, input: WorkInput): Promise<Result<Mes
 /** Records known items of a known bike, as the buttons on a reminder and on the due list do. */
 export async function recordItems(
   ctx: Ctx,
-  input: { readonly bike: BikeId; readonly items: readonly ItemKey[]; readonly at?: string; readonly on?: string },
+  input: { readonly bike: BikeId; readonly items: readonly ItemKey[]; readonly at?: string; readonly on?: string; readonly outcome?: Outcome },
 ): Promise<Result<MessageOutcome>> {
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<MessageOutcome>> => {
     const all = await ownGarage(q, ctx);
