@@ -109,10 +109,10 @@ const isOfManual = (layout: Layout, part: Part): boolean =>
     ({ at }) => !layout.phrases.condition.some((how) => at >= how.at && at <= how.to) && !isLeftOut(layout, part, at) && !isMinutes(layout, at),
   );
 
-/** "Rested 30 min", "5000 U/min". */
+/** "Rested 30 min", "5000 U/min", "5000/min". */
 function isMinutes({ tokens, known }: Layout, at: number): boolean {
   const before = tokens[at - 1];
-  const isCounted = before?.is === "number" ? before.units.length === 0 : before?.is === "break" && before.mark === "/" && wordAt(tokens, at - 2) !== null;
+  const isCounted = before?.is === "number" ? before.units.length === 0 : before?.is === "break" && before.mark === "/";
   return isCounted && among(known.vocabulary.measuring.minutes, wordAt(tokens, at));
 }
 
