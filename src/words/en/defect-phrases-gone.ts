@@ -280,7 +280,7 @@ export const ENGLISH_PARTS_GONE: Partial<Readonly<Record<DefectKind, readonly De
           "pulls to one side",
           "crooked",
         ],
-        ...["twisted", "came loose", "moved", "turned in the clamp", "hits the tank", "broken", "cracked"],
+        ...["twisted", "came loose", "turned in the clamp", "hits the tank", "broken", "cracked"],
       ],
     },
   ],
