@@ -112,7 +112,9 @@ const isOfManual = (layout: Layout, part: Part): boolean =>
 /** "Rested 30 min", "5000 U/min", "5000/min". */
 function isMinutes({ tokens, known }: Layout, at: number): boolean {
   const before = tokens[at - 1];
-  const isCounted = before?.is === "number" ? before.units.length === 0 : before?.is === "break" && before.mark === "/";
+  const counted = before?.is === "break" && before.mark === "/" ? tokens[at - 2] : before;
+  // "4.6 mm / min 4.5 mm".
+  const isCounted = counted?.is === "number" ? counted.units.length === 0 : counted !== before && counted?.is === "word";
   return isCounted && among(known.vocabulary.measuring.minutes, wordAt(tokens, at));
 }
 
