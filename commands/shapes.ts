@@ -415,6 +415,7 @@ export const bikeShown = z.object({
   standing: standing.nullish(),
   pictured: z.boolean().optional(),
   brought: z.boolean().optional(),
+  looked: z.object({ noted: z.array(defect), lapsed: z.array(defect) }).optional(),
   fluid: z
     .discriminatedUnion("of", [
       z.object({ of: z.literal("brakes"), now: z.enum(FLUID_NAMES), before: z.enum(FLUID_NAMES).nullable(), never: z.array(z.enum(FLUID_NAMES)) }),

@@ -70,7 +70,7 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
 }
 
 /** What is set: a figure behind "to" or "now" is what it was set to. */
-const SET: readonly ReadingKind[] = ["cold pressure", "chain slack", "belt deflection", "clutch free play", "throttle free play"];
+const SET: readonly ReadingKind[] = ["cold pressure", "chain slack", "belt deflection", "clutch free play", "throttle free play", "brake free play"];
 
 /** "Front was 28 so pumped it to 33", "found 28 psi front, set it to 33": of the kind read before it, where it is of its size. */
 function setTo(layout: Layout, { at, value, units }: Measurable, before: Said | undefined): ReadingKind | undefined {

@@ -186,6 +186,9 @@ export const DEFECTS = {
   // Found by measuring, and some by eye: the work that mends each closes it.
   "worn front tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["front-tyre.replace"], source: PRACTICE },
   "worn rear tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["rear-tyre.replace"], source: PRACTICE },
+  "worn sidecar tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["sidecar-tyre.replace"], source: PRACTICE },
+  // No plan has a line for the brake of a sidecar: its owner says when it is mended.
+  "worn sidecar brake": { system: "brakes", ...STOPS, caution: "brakes", mends: [], source: PRACTICE },
   "worn front pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["front-pads.measure"], source: PRACTICE },
   "worn rear pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["rear-pads.measure"], source: PRACTICE },
   "worn front shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["front-shoes.measure"], source: PRACTICE },
@@ -225,6 +228,6 @@ export function kindOn(kind: string | null, equipment: Equipment): string | null
 
 /** All that can be wrong with a tyre: told before what was read of it. */
 export const TYRE_CONDITION: readonly DefectKind[] = [
-  ...(["puncture", "plugged tyre", "damaged tyre", "cracked tyre", "squared-off tyre", "worn tyre", "worn front tyre", "worn rear tyre"] as const),
+  ...(["puncture", "plugged tyre", "damaged tyre", "cracked tyre", "squared-off tyre", "worn tyre", "worn front tyre", "worn rear tyre", "worn sidecar tyre"] as const),
   ...(["wrong front pressure", "wrong rear pressure", "wrong sidecar pressure"] as const),
 ];

@@ -119,9 +119,9 @@ const level = (more: Partial<JudgedRow>): JudgedRow =>
 export const JUDGED = {
   tread: row({
     ...{ fine: 0.1, near: 0.8, doNotRide: true, wears: true, grows: 1, caution: "tyres", usual: BARS },
-    specs: { front: "front tread limit", rear: "rear tread limit" },
-    items: { front: "front-tread.measure", rear: "rear-tread.measure" },
-    defects: { front: "worn front tyre", rear: "worn rear tyre" },
+    specs: { front: "front tread limit", rear: "rear tread limit", sidecar: "sidecar tread limit" },
+    items: { front: "front-tread.measure", rear: "rear-tread.measure", sidecar: "sidecar-tread.measure" },
+    defects: { front: "worn front tyre", rear: "worn rear tyre", sidecar: "worn sidecar tyre" },
   }),
   "cold pressure": row({
     ...{ fine: 3.5, doNotRide: true, setRight: true, caution: "tyres" },
@@ -133,13 +133,13 @@ export const JUDGED = {
     ...{ fine: 0.1, near: 1, doNotRide: true, wears: true, grows: 1, caution: "brakes", usual: LINING },
     specs: { front: "front pad limit", rear: "rear pad limit" },
     items: { front: "front-pads.measure", rear: "rear-pads.measure" },
-    defects: { front: "worn front pads", rear: "worn rear pads" },
+    defects: { front: "worn front pads", rear: "worn rear pads", sidecar: "worn sidecar brake" },
   }),
   "shoe thickness": row({
     ...{ fine: 0.1, near: 1, doNotRide: true, wears: true, grows: 1, caution: "drum dust", usual: SHOE },
     specs: { front: "front shoe limit", rear: "rear shoe limit" },
     items: { front: "front-shoes.measure", rear: "rear-shoes.measure" },
-    defects: { front: "worn front shoes", rear: "worn rear shoes" },
+    defects: { front: "worn front shoes", rear: "worn rear shoes", sidecar: "worn sidecar brake" },
   }),
   "disc thickness": row({
     ...{ fine: 0.05, near: 0.2, doNotRide: true, wears: true, grows: 0.2, caution: "brakes" },
@@ -210,6 +210,11 @@ export const JUDGED = {
     specs: { any: "throttle free play" },
     items: { any: "throttle-cable.adjust" },
     defects: { any: "no throttle play" },
+  }),
+  "brake free play": row({
+    ...{ never: SOME_PLAY, fine: 1, near: 2, around: 3, caution: "brakes" },
+    specs: { front: "front brake free play", rear: "rear brake free play" },
+    items: { front: "front-drum.adjust", rear: "rear-drum.adjust" },
   }),
   "brake pedal height": row({ fine: 1, near: 1, around: 2, caution: "brakes", specs: { any: "brake pedal height" } }),
   "static sag": row({ fine: 1, near: 1, around: 3, specs: { front: "front static sag", rear: "rear static sag" } }),

@@ -107,6 +107,7 @@ const ROWS = {
   "rear tyre size": words("wheels and tyres", { sizes: ["length"], byPage: true, caution: "tyres" }),
   "front tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, caution: "tyres" }),
   "rear tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, caution: "tyres" }),
+  "sidecar tread limit": length("wheels and tyres", "least", [0.4, 6], { fits: SIDECAR, byPage: true, caution: "tyres" }),
   // What the rider's own tool roll must hold.
   "axle sockets": words("wheels and tyres", { sizes: ["length"] }),
   "front axle torque": torque("wheels and tyres", { plausible: [20, 180], byPage: true, afterwards: "pump brake" }),

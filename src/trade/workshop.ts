@@ -310,7 +310,7 @@ export const WORKSHOP = {
   "head-bolts.check": { tools: ["sockets", "torque wrench"], opens: ["seat", "tank"] },
   "sidecar-fittings.check": { tools: ["sockets", "torque wrench"] },
   "sidecar-alignment.measure": { tools: ["straight edges", "rule"], after: ["sidecar-fittings.check"], closed: WHEELS },
-  "sidecar-tread.measure": { tools: ["tread gauge"], measures: ["tread"] },
+  "sidecar-tread.measure": { tools: ["tread gauge"], specs: ["sidecar tread limit"], measures: ["tread"] },
   "sidecar-tyre.replace": { tools: ["sockets", "torque wrench", "tyre levers"], uses: [{ what: "sidecar tyre", count: 1 }, "valve or tube"] },
   "sidecar-bearings.inspect": { tools: ["paddock stand"] },
   "sidecar-suspension.lubricate": { uses: ["light grease"] },

@@ -52,5 +52,5 @@ export type DefectWords = {
     readonly where: readonly string[];
     readonly alone: readonly string[];
   };
-  readonly byEnd: Readonly<Record<string, { readonly front: string; readonly rear: string }>>;
+  readonly byEnd: Readonly<Record<string, { readonly front: string; readonly rear: string; readonly sidecar: string }>>;
 };

@@ -586,8 +586,34 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     ],
     "worn front pads": [],
     "worn rear pads": [],
-    "worn shoes": [{ things: SHOES, signs: WORN_LINING, signLast: true }],
+    "worn shoes": [
+      { things: SHOES, signs: WORN_LINING, signLast: true },
+      {
+        things: [
+          ...["bremsnachsteller", "nachsteller", "nachstellmutter", "bremsgestänge", "bremsgestängeschraube", "bremseinsteller", "bremsseilversteller"],
+          ...["trommelbremse", "bremstrommel", "bremse", "hinterradbremse", "vorderradbremse", "hintere bremse", "vordere bremse", "bremse hinten", "bremse vorne"],
+        ],
+        signs: [
+          ...["am ende", "ganz am ende", "am anschlag", "auf anschlag", "ausgereizt", "lässt sich nicht mehr nachstellen", "nicht mehr nachstellbar"],
+          ...["kein nachstellweg mehr", "lässt sich nicht weiter nachstellen"],
+        ],
+        signLast: true,
+      },
+      {
+        things: [
+          ...["verschleißanzeige der bremse", "verschleißanzeige hinten", "verschleißanzeige vorne", "verschleißanzeiger", "bremsverschleißanzeige"],
+          ...["bremsbackenanzeige", "verschleißzeiger", "bremsschlüsselhebel"],
+        ],
+        signs: [
+          ...["über der marke", "über die marke", "an der marke", "hinter der marke", "jenseits der marke", "über der markierung", "an der markierung"],
+          ...["am ende", "am limit", "über dem limit", "im roten", "im roten bereich", "an der verschleißgrenze", "über der verschleißgrenze"],
+        ],
+        signLast: true,
+      },
+    ],
     "worn front shoes": [],
+    "worn sidecar tyre": [],
+    "worn sidecar brake": [],
     "worn rear shoes": [],
     "worn disc": [{ things: DISC, signs: [...WORN_LINING, ...has("grat")], signLast: true }],
     "low brake fluid": [],

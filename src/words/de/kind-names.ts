@@ -36,6 +36,10 @@ export const GERMAN_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>>
   "antifreeze share": ["glykol"],
   "clutch free play": ["kupplungsspiel", "spiel kupplung", "kupplungshebelspiel", "spiel"],
   "throttle free play": ["gasgriffspiel", "spiel gasgriff", "gaszugspiel", "spiel"],
+  "brake free play": [
+    ...["bremsspiel", "bremshebelspiel", "bremspedalspiel", "spiel bremshebel", "spiel bremspedal", "spiel bremse", "spiel am bremshebel", "spiel am bremspedal"],
+    ...["pedalspiel", "fußbremsspiel", "leerweg bremse", "leerweg bremspedal", "leerweg bremshebel", "spiel"],
+  ],
   "brake pedal height": ["bremspedal", "bremspedalhöhe", "fußbremshebel"],
   "static sag": ["negativfederweg leer", "statischer negativfederweg", "negativfederweg"],
   "rider sag": ["negativfederweg mit fahrer", "negativfederweg"],

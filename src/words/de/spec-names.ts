@@ -21,6 +21,7 @@ const GERMAN_SPEC_NAMES: Readonly<Record<SpecKey, readonly string[]>> = {
   "front tyre size": ["reifengröße", "reifengrößen", "reifengröße vorne", "reifengröße vorn", "vorderreifen"],
   "rear tyre size": ["reifengröße", "reifengrößen", "reifengröße hinten", "hinterreifen"],
   "front tread limit": ["profil", "profiltiefe", "mindestprofil", "mindestprofiltiefe", "mindestprofil vorne"],
+  "sidecar tread limit": ["profil", "profiltiefe", "mindestprofil", "mindestprofiltiefe", "mindestprofil beiwagen", "profil beiwagen"],
   "rear tread limit": ["profil", "profiltiefe", "mindestprofil", "mindestprofiltiefe", "mindestprofil hinten"],
   "axle sockets": ["schlüsselweite achse", "achsschlüssel", "nuss achse", "schlüsselweite achsmutter", "schlüsselweiten"],
   "front axle torque": [...AXLES, "vorderachse", "achse vorne", "achse vorn", "steckachse vorne"],

@@ -78,6 +78,26 @@ const WORN_PADS = [
 ];
 const PADS = ["pads", "brake pads", "brake pad", "pad", "pad linings", "pads front", "pads rear", "front pads", "rear pads", "back pads"];
 const SHOES = ["shoes", "brake shoes", "shoe linings", "front shoes", "rear shoes", "front brake shoes", "rear brake shoes", "brake linings"];
+/** What takes up a drum's wear: with no way left to turn, its shoes are worn. */
+const DRUM_ADJUSTER = [
+  ...["brake adjuster", "brake adjusters", "brake rod adjuster", "brake cable adjuster", "brake rod nut", "brake adjuster nut", "drum adjuster", "drum brake adjuster"],
+  ...["brake cam adjuster", "brake rod"],
+].flatMap((thing) => ["", "front ", "rear "].map((end) => `${end}${thing}`));
+const DRUM = ["drum brake", "drum brakes", "brake drum", "drum"].flatMap((thing) => ["", "front ", "rear "].map((end) => `${end}${thing}`));
+/** The arm that turns its cam, or the pointer on it, that shows on a scale how far the shoes are worn. */
+const DRUM_POINTER = [
+  ...["brake arm", "brake cam arm", "brake cam lever", "brake wear indicator", "brake wear pointer", "brake wear arrow", "brake pointer", "brake indicator"],
+  ...["drum wear indicator", "drum indicator", "shoe wear indicator", "cam lever", "cam arm", "wear pointer", "wear arrow", "brake lining indicator", "brake arrow"],
+].flatMap((thing) => ["", "front ", "rear "].map((end) => `${end}${thing}`));
+const MARK = ["wear mark", "mark", "wear line", "line", "wear limit", "limit", "limit mark", "limit line", "scale", "range", "usable range", "arrow"];
+const PAST_THE_MARK = ["past", "beyond", "over", "at", "on", "outside", "has passed", "passed", "has reached", "reached", "gone past", "has gone past", "out of"].flatMap(
+  (where) => MARK.map((mark) => `${where} the ${mark}`),
+);
+const ADJUSTER_OUT = [
+  ...["at its end", "at the end", "at their end", "at the limit", "at its limit", "run out", "ran out", "has run out", "maxed out", "all the way in", "right in"],
+  ...["fully in", "wound right in", "screwed right in", "screwed all the way in", "out of adjustment", "no adjustment left", "no thread left", "out of thread"],
+  ...["run out of adjustment", "ran out of adjustment", "has run out of adjustment", "no more adjustment", "used up", "at its stop", "at the stop", "bottomed out"],
+];
 const FEELS = ["feel", "feels", "feeling"].flatMap((verb) =>
   ["", "a bit ", "a little ", "really ", "very ", "kind of ", "kinda ", "slightly ", "quite ", "so "].map((much) => `${verb} ${much}`),
 );
@@ -100,10 +120,10 @@ const LAMP = [
 
 /** The kinds of each end, for those that are so called where no end is said; the same in every language. */
 export const BY_END = {
-  "worn tyre": { front: "worn front tyre", rear: "worn rear tyre" },
-  "worn pads": { front: "worn front pads", rear: "worn rear pads" },
-  "worn shoes": { front: "worn front shoes", rear: "worn rear shoes" },
-} as const satisfies Partial<Record<DefectKind, { readonly front: DefectKind; readonly rear: DefectKind }>>;
+  "worn tyre": { front: "worn front tyre", rear: "worn rear tyre", sidecar: "worn sidecar tyre" },
+  "worn pads": { front: "worn front pads", rear: "worn rear pads", sidecar: "worn sidecar brake" },
+  "worn shoes": { front: "worn front shoes", rear: "worn rear shoes", sidecar: "worn sidecar brake" },
+} as const satisfies Partial<Record<DefectKind, { readonly front: DefectKind; readonly rear: DefectKind; readonly sidecar: DefectKind }>>;
 
 const OF_TYRES = ["squared-off tyre", "cracked tyre", "damaged tyre", "plugged tyre", "worn tyre", "puncture"] as const;
 const OF_LININGS = ["damaged brake", "soft brake", "brake noise", "dragging brake"] as const;
@@ -613,8 +633,15 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ],
     "worn front pads": [],
     "worn rear pads": [],
-    "worn shoes": [{ things: SHOES, signs: WORN_PADS, signLast: true }],
+    "worn shoes": [
+      { things: SHOES, signs: WORN_PADS, signLast: true },
+      { things: [...DRUM_ADJUSTER, ...DRUM], signs: ADJUSTER_OUT, signLast: true },
+      { things: DRUM_POINTER, signs: [...PAST_THE_MARK, "in the red"], signLast: true },
+      { things: BRAKE, signs: ["no adjustment left", "run out of adjustment", "ran out of adjustment", "has run out of adjustment", "no more adjustment"], signLast: true },
+    ],
     "worn front shoes": [],
+    "worn sidecar tyre": [],
+    "worn sidecar brake": [],
     "worn rear shoes": [],
     "worn disc": [{ things: DISC, signs: [...DONE_FOR, "lipped", "has a lip", "thin", "too thin"], signLast: true }],
     "low brake fluid": [],

@@ -57,6 +57,7 @@ export const SIDES: Partial<Record<ReadingKind, readonly [low: string, high: str
   "plug gap": ["too narrow", "too wide"],
   "clutch free play": ["too little play", "too much play"],
   "throttle free play": ["too little play", "too much play"],
+  "brake free play": ["too little play", "too much play"],
   "coolant strength": ["", "too weak"],
   "antifreeze share": ["too weak", ""],
   "static sag": ["too little sag", "too much sag"],
@@ -98,6 +99,10 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   "coolant level": ["Top up the overflow tank cold, and look for a leak.", ""],
   "clutch free play": ["Adjust it: without play the clutch slips and wears.", "Adjust it: with too much the clutch drags."],
   "throttle free play": ["Adjust it: a cable without play can hold the throttle open.", "Adjust it."],
+  "brake free play": [
+    "Adjust it: a brake without play drags and heats up.",
+    "Adjust it: with too much the brake comes on late; with the adjuster at its end, replace the shoes.",
+  ],
   "brake pedal height": ["Adjust it as the manual says.", "Adjust it as the manual says."],
   "static sag": ["Take preload off.", "Add preload."],
   "rider sag": ["Take preload off.", "Add preload, or a stiffer spring."],

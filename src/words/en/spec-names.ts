@@ -24,6 +24,7 @@ export const ENGLISH_SPECS = {
   "front tyre size": { name: "Front tyre size", synonyms: ["tyre size", "tyre sizes", "front tyre"] },
   "rear tyre size": { name: "Rear tyre size", synonyms: ["tyre size", "tyre sizes", "rear tyre", "back tyre"] },
   "front tread limit": { name: "Front tread limit", synonyms: ["tread limit", "tread", "front tread", "least tread", "tread depth"] },
+  "sidecar tread limit": { name: "Sidecar tread limit", synonyms: ["tread limit", "tread", "sidecar tread", "least tread", "tread depth"] },
   "rear tread limit": { name: "Rear tread limit", synonyms: ["tread limit", "tread", "rear tread", "least tread", "tread depth"] },
   "axle sockets": { name: "Axle sockets", synonyms: ["axle socket", "axle spanner", "axle wrench size", "wheel sockets", "wheel nut size", "axle nut size"] },
   "front axle torque": { name: "Front axle", synonyms: [...AXLES, "front axle nut", "front wheel nut", "front wheel axle", "front wheel"] },
