@@ -81,7 +81,7 @@ module.exports = {
     kept("chrono-in-message", "chrono-node", ["^src/message/"]),
     kept("pino-in-log", "pino", ["^src/log\\.ts$"]),
     kept("cron-in-main-and-reminders", "node-cron", ["^src/main\\.ts$", "^src/reminders/"]),
-    kept("drawing-in-picture", "@resvg|dejavu-fonts-ttf", ["^src/picture/"]),
+    kept("drawing-in-picture", "@resvg|dejavu-fonts-ttf|opentype", ["^src/picture/"]),
     kept("discord-in-its-face", "discord\\.js|discord-api-types|@discordjs", ["^src/discord/"]),
     {
       name: "core-is-pure",

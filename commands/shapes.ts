@@ -11,7 +11,7 @@ import { SPEC_USES } from "../src/core/spec/spec.ts";
 import { DRIVES, WRENCH_KINDS } from "../src/core/torque/wrench.ts";
 import { AGE_WORDS } from "../src/core/tyre/age.ts";
 import type { KindId } from "../src/trade/kinds.ts";
-import { FLUID_NAMES } from "../src/usecases/fluids.ts";
+import { FLUID_NAMES, STRANGE_NAMES } from "../src/usecases/fluids.ts";
 import { LIMITS_BY } from "../src/usecases/judged.ts";
 import { KIND_NAMES } from "../src/words/en/bikes.ts";
 
@@ -125,10 +125,12 @@ const fluidPut = z.object({
     nickname: z.string(),
     of: z.enum(["brakes", "clutch"]),
     inside: z.enum([...FLUID_NAMES, "brake fluid"]),
-    added: z.enum([...FLUID_NAMES, "brake fluid"]),
+    added: z.enum([...FLUID_NAMES, "brake fluid", ...STRANGE_NAMES]),
   },
   ...{ worth: z.enum(FLUID_NAMES).nullable(), wet: z.number().nullable(), changed: z.literal(true).optional(), work: z.string() },
+  seals: z.literal(true).optional(),
 });
+const fluidUnknown = fluidPut.pick({ bike: true, nickname: true, of: true, inside: true, work: true }).extend({ words: z.string() });
 const judgedOn = judged.extend({ bike: z.string(), first: z.boolean() });
 const gap = z.object({ need: z.enum(["bike", "kind", "place", "level", "unit", "number", "item", "service", "date", "found", "defect", "sure"]) });
 export const question = z.object({
@@ -223,6 +225,8 @@ export const leakOn = z.object({
   ]),
 });
 
+const limitSaid = z.object({ bike: z.string(), key: z.string(), value: z.string() });
+
 /** What a message, a typed log or a filled form came to. */
 export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("silence") }),
@@ -254,13 +258,14 @@ export const messageOutcome = z.discriminatedUnion("is", [
     aged: z.array(tyreAged).optional(),
     ofPartsOff: z.array(judged.pick({ id: true, kind: true, place: true, value: true, unit: true, typed: true })).optional(),
     fluids: z.array(fluidPut).optional(),
+    unknownFluids: z.array(fluidUnknown).optional(),
     batteries: z.array(z.object({ bike: z.string(), nickname: z.string(), kind: z.enum(EQUIPMENT.battery) })).optional(),
     fuel: z.array(fuel).optional(),
     leaks: z.array(leakOn.extend({ bike: z.string(), unit: z.string().nullable() })).optional(),
     withdrawn: z.array(reading),
     learnt: learnt.optional(),
     unread: z.array(z.string()).optional(),
-    limits: z.array(z.object({ bike: z.string(), key: z.string(), value: z.string() })).optional(),
+    limits: z.array(limitSaid).optional(),
   }),
   z.object({
     ...{ is: z.literal("asked"), question, learnt: learnt.optional(), several: z.number().int().optional() },
@@ -270,6 +275,10 @@ export const messageOutcome = z.discriminatedUnion("is", [
   z.object({ is: z.literal("indoors"), answer: z.looseObject({ garageIs: z.string(), set: z.number() }) }),
   z.object({ is: z.literal("not indoors"), why: z.looseObject({ why: z.string() }) }),
   z.object({ is: z.literal("how to"), kinds: z.array(kind) }),
+  z.object({
+    is: z.literal("tyre marks"),
+    tyres: z.array(z.object({ place: z.enum(["front", "rear"]).nullable(), marking: z.looseObject({ size: z.string() }), saves: z.array(limitSaid) })),
+  }),
   z.object({ is: z.literal("looked up"), table: z.looseObject({ table: z.string() }) }),
   z.object({ is: z.literal("converted"), conversion }),
   z.object({ is: z.literal("cannot convert"), why: z.object({ why: z.literal("cannot convert") }) }),
@@ -416,6 +425,7 @@ export const bikeShown = z.object({
   pictured: z.boolean().optional(),
   brought: z.boolean().optional(),
   looked: z.object({ noted: z.array(defect), lapsed: z.array(defect) }).optional(),
+  brakesNow: z.enum(EQUIPMENT.brakeFluid).optional(),
   fluid: z
     .discriminatedUnion("of", [
       z.object({ of: z.literal("brakes"), now: z.enum(FLUID_NAMES), before: z.enum(FLUID_NAMES).nullable(), never: z.array(z.enum(FLUID_NAMES)) }),

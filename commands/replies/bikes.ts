@@ -19,6 +19,7 @@ export function sayChanged(bike: BikeShown, words: Words): Said {
   if (bike.pictured !== undefined) lines.push(words.pictures.pictured(bike.nickname, bike.pictured));
   if (bike.brought !== undefined) lines.push(words.evening.brought(bike.nickname, bike.brought));
   if (bike.fluid !== undefined) lines.push(...words.fluidEntered(bike.fluid));
+  if (bike.brakesNow !== undefined) lines.push(words.bikes.brakesNow(bike.nickname, bike.brakesNow));
   const { noted, lapsed } = bike.looked ?? { noted: [], lapsed: [] };
   lines.push(...noted.map((defect) => words.defects.noted(defect)));
   if (lapsed.length > 0) lines.push(words.defects.lapsed(lapsed.map((defect) => defect.words)));

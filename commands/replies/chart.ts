@@ -2,10 +2,10 @@
 
 import type { Attached, Said } from "../../src/chat/reply.ts";
 import { drawChart } from "../../src/picture/chart-drawing.ts";
-import { render } from "../../src/picture/render.ts";
 import type { ChartShown } from "../../src/usecases/chart.ts";
 import { csvOf } from "../../src/words/csv.ts";
 import type { Words } from "../../src/words/en/english.ts";
+import { drawn } from "./drawn.ts";
 import { said } from "./said.ts";
 
 export function sayChart(shown: ChartShown, { chart, help }: Words): Said {
@@ -13,11 +13,11 @@ export function sayChart(shown: ChartShown, { chart, help }: Words): Said {
 }
 
 /** Nothing without a service to draw. */
-export async function drawPlanChart(shown: ChartShown, { chart }: Words): Promise<readonly Attached[]> {
+export async function drawPlanChart(shown: ChartShown, words: Words): Promise<readonly Attached[]> {
   if (shown.marks.length === 0) return [];
-  const { alt, ...texts } = chart.drawing(shown);
+  const { alt, ...texts } = words.chart.drawing(shown);
   const { svg, width } = drawChart(texts);
-  return [{ name: "service-chart.png", type: "image/png", bytes: await render(svg, Math.ceil(width)), alt }];
+  return [await drawn("service-chart", svg, alt, words, Math.ceil(width))];
 }
 
 const tableOf = (shown: ChartShown, chart: Words["chart"]): Attached => ({

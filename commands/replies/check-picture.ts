@@ -2,11 +2,10 @@
 
 import type { Attached } from "../../src/chat/reply.ts";
 import { drawCheck } from "../../src/picture/check-drawing.ts";
-import { WIDE } from "../../src/picture/look.ts";
-import { render } from "../../src/picture/render.ts";
 import type { CheckShown, PointShown } from "../../src/usecases/check-view.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { isLooked, measuredIn, pointsOf, stood, stopsOf } from "./check.ts";
+import { drawn } from "./drawn.ts";
 
 /** None of one that is open or was put away. @param shared where others see it: what stops the ride is counted there, and marked as looked at */
 export async function drawResult(step: CheckShown, words: Words, shared: boolean): Promise<readonly Attached[]> {
@@ -35,5 +34,5 @@ export async function drawResult(step: CheckShown, words: Words, shared: boolean
     ],
     note: checks.noCertificate(),
   });
-  return [{ name: "check.png", type: "image/png", bytes: await render(drawCheck(drawing), WIDE), alt }];
+  return [await drawn("check", drawCheck(drawing), alt, words)];
 }

@@ -8,6 +8,7 @@ import { mayRollOver } from "../../src/core/usage/roll-over.ts";
 import { BOTH, ONE } from "../../src/usecases/answer-question.ts";
 import { oneEndNew } from "../../src/usecases/judge.ts";
 import type { JudgedOn } from "../../src/usecases/judged.ts";
+import type { LimitSaid } from "../../src/usecases/limits-said.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
 import type { Question } from "../../src/usecases/question.ts";
 import type { Words } from "../../src/words/en/english.ts";
@@ -77,6 +78,8 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
       return said(outcome.kinds.map(words.judge.howToOf));
     case "looked up":
       return sayLookedUp(outcome.table, words);
+    case "tyre marks":
+      return sayMarks(outcome, words);
     case "converted":
       return sayConversion(outcome.conversion, words);
     case "cannot convert":
@@ -133,6 +136,7 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
     case "not indoors":
     case "how to":
     case "looked up":
+    case "tyre marks":
     case "converted":
     case "cannot convert":
       return { react: null, reply: { ...sayOutcome(outcome, words), visibility: "shared", data: dataOf(outcome) }, data: dataOf(outcome) };
@@ -149,12 +153,25 @@ export function answerInFull(outcome: MessageOutcome, words: Words): MessageAnsw
 }
 
 /** The bike on which a reading is near its limit or beyond, or may be, whose tyre leaks, or into which a fluid went that must not; null when none is. */
-function nicknameOfPressing({ judged = [], fluids = [], leaks = [], bikes }: Logged): string | null {
-  const wrong = fluids.find(({ worth }) => worth === null);
+function nicknameOfPressing({ judged = [], fluids = [], unknownFluids = [], leaks = [], bikes }: Logged): string | null {
+  const wrong = fluids.find(({ worth }) => worth === null) ?? unknownFluids[0];
   if (wrong !== undefined) return wrong.nickname;
   const pressing = judged.find(({ judgement, ifSo }) => callsForWork(judgement) || judgement.is === "near limit" || ifSo !== null);
   const bike = pressing?.bike ?? leaks[0]?.bike;
   return bikes.find(({ id }) => id === bike)?.nickname ?? null;
+}
+
+const saveAsSpecs = (limits: readonly LimitSaid[], words: Words): readonly Action[] =>
+  limits.map(({ bike, key, value }) =>
+    press("spec-save", [bike, key, value].map((each) => encodeURIComponent(each).replace(/\./gu, "%2E")).join("/"), words.specs.labels.saveAs(key, value)),
+  );
+
+function sayMarks({ tyres }: Extract<MessageOutcome, { is: "tyre marks" }>, words: Words): Said {
+  const saves = tyres.flatMap((tyre) => tyre.saves);
+  return said([...tyres.map((tyre) => words.tyres.marked(tyre.marking)), words.tyres.marksBy(), words.tyres.least(), words.tyres.notNoted(saves.length > 0)], {
+    actions: saveAsSpecs(saves, words),
+    caution: words.caution("tyres"),
+  });
 }
 
 function sayLogged(outcome: Logged, words: Words): Said {
@@ -170,6 +187,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   if (topped) lines.push(words.workDetail.lookAtPads());
   if (clutch) lines.push(words.workDetail.lookForLeak());
   for (const fluid of outcome.fluids ?? []) lines.push(words.fluidPut(fluid));
+  for (const fluid of outcome.unknownFluids ?? []) lines.push(words.fluidUnknown(fluid));
   for (const put of outcome.batteries ?? []) lines.push(words.bikes.otherBattery(put));
   for (const used of outcome.fuel ?? []) lines.push(words.fuel.used(used, outcome.bikes.find(({ id }) => id === used.bike) ?? { unit: "km" }));
   if (outcome.unread !== undefined) lines.push(words.readings.unread(outcome.unread));
@@ -199,9 +217,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
     ...showEach(staying, words),
     ...outcome.mayClose.map((each) => press("defect-closes", `${each.defect.id}.${each.work}`, words.defects.labels.closes(each.defect.words))),
     press("undo", outcome.source, words.readings.labels.undo),
-    ...(outcome.limits ?? []).map(({ bike, key, value }) =>
-      press("spec-save", [bike, key, value].map((each) => encodeURIComponent(each).replace(/\./gu, "%2E")).join("/"), words.specs.labels.saveAs(key, value)),
-    ),
+    ...saveAsSpecs(outcome.limits ?? [], words),
     ...(outcome.batteries ?? []).map(({ bike, kind }) => press("fit-battery", `${bike}.${kind}`, words.bikes.labels.fitBattery(kind))),
     ...kitActions(outcome.work, words),
     ...notDoneLists(outcome.work, words),
@@ -217,7 +233,10 @@ function sayLogged(outcome: Logged, words: Words): Said {
   const [hurts] = [...outcome.defects, ...staying, ...outcome.closed].filter((each) => each.caution !== null);
   return said(lines, {
     actions,
-    caution: words.caution(hurts?.caution ?? (topped || clutch ? "brake fluid" : null)) ?? cautionOfJudged(outcome.judged ?? [], words),
+    caution:
+      words.caution(hurts?.caution ?? (topped || clutch ? "brake fluid" : null)) ??
+      cautionOfJudged(outcome.judged ?? [], words) ??
+      words.caution(outcome.aged?.some(({ age }) => age !== "within") === true ? "tyres" : null),
   });
 }
 

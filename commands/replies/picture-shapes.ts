@@ -5,7 +5,7 @@ import { STATUSES } from "../../src/core/schedule/facts.ts";
 import { SPEC_USES } from "../../src/core/spec/spec.ts";
 import { LIMITS_BY } from "../../src/usecases/judged.ts";
 import { WEAR_PICTURES } from "../../src/usecases/picture-reading.ts";
-import { distance, localDate, place, unit } from "../shapes.ts";
+import { distance, leakOn, localDate, place, unit } from "../shapes.ts";
 
 const laidUp = z.object({ from: localDate, to: localDate });
 const on = { bike: z.string(), nickname: z.string(), today: localDate };
@@ -59,6 +59,7 @@ const pressureShown = z.object({
       wanted: z.array(z.object({ loads: z.array(load), value: z.number() })),
     }),
   ),
+  leaks: z.array(leakOn).optional(),
 });
 
 export const readingPictured = z.discriminatedUnion("pictured", [

@@ -2,33 +2,26 @@
 
 import type { Attached, Said } from "../../src/chat/reply.ts";
 import { drawGroup } from "../../src/picture/group-drawing.ts";
-import { WIDE } from "../../src/picture/look.ts";
 import { drawNext } from "../../src/picture/next-drawing.ts";
 import { drawOdometer } from "../../src/picture/odometer-drawing.ts";
 import { drawPressure } from "../../src/picture/pressure-drawing.ts";
-import { render } from "../../src/picture/render.ts";
 import { drawWear } from "../../src/picture/wear-drawing.ts";
 import type { GroupPictured } from "../../src/usecases/picture-group.ts";
 import type { NextShown } from "../../src/usecases/picture-next.ts";
 import type { ReadingPicture, ReadingPictured } from "../../src/usecases/picture-reading.ts";
 import type { Words } from "../../src/words/en/english.ts";
+import { drawn } from "./drawn.ts";
 import { said } from "./said.ts";
-
-/** A drawing as a file, as wide as its page. */
-const attached = async (name: string, svg: string, alt: string): Promise<Attached> => ({
-  ...{ name: `${name}.png`, type: "image/png", alt },
-  bytes: await render(svg, WIDE),
-});
 
 /** Several of one answer have names of their own. */
 const numbered = (name: string, at: number, all: number): string => (all === 1 ? name : `${name}-${at + 1}`);
 
 /** What comes next, a picture a bike. */
-export const drawNexts = (shown: readonly NextShown[], { pictures }: Words): Promise<readonly Attached[]> =>
+export const drawNexts = (shown: readonly NextShown[], words: Words): Promise<readonly Attached[]> =>
   Promise.all(
     shown.map((each, at) => {
-      const { drawing, alt } = pictures.next(each);
-      return attached(numbered("what-comes-next", at, shown.length), drawNext(drawing), alt);
+      const { drawing, alt } = words.pictures.next(each);
+      return drawn(numbered("what-comes-next", at, shown.length), drawNext(drawing), alt, words);
     }),
   );
 
@@ -43,7 +36,7 @@ const CAUTIONS = { odometer: null, tread: "tyres", pressure: "tyres", pads: "bra
 /** One picture; none of nothing. */
 export async function drawPictured(out: ReadingPictured, words: Words): Promise<readonly Attached[]> {
   const { svg, alt } = told(out, words);
-  return svg === null ? [] : [await attached(out.pictured, svg(), alt)];
+  return svg === null ? [] : [await drawn(out.pictured, svg(), alt, words)];
 }
 
 function told(out: ReadingPictured, { pictures }: Words): { readonly lines: readonly string[]; readonly alt: string; readonly svg: (() => string) | null } {
@@ -66,7 +59,7 @@ function told(out: ReadingPictured, { pictures }: Words): { readonly lines: read
 }
 
 /** The group's bikes; nothing while none is in it. */
-export async function drawGroupPicture(shown: GroupPictured, { pictures }: Words): Promise<readonly Attached[]> {
-  const { drawing, alt } = pictures.group(shown);
-  return drawing.rows.length === 0 ? [] : [await attached("group", drawGroup(drawing), alt)];
+export async function drawGroupPicture(shown: GroupPictured, words: Words): Promise<readonly Attached[]> {
+  const { drawing, alt } = words.pictures.group(shown);
+  return drawing.rows.length === 0 ? [] : [await drawn("group", drawGroup(drawing), alt, words)];
 }

@@ -3,9 +3,9 @@
 import type { Attached, Said } from "../../src/chat/reply.ts";
 import type { Wrench } from "../../src/core/torque/wrench.ts";
 import { drawAdapter } from "../../src/picture/adapter-drawing.ts";
-import { render } from "../../src/picture/render.ts";
 import type { SetAnswer } from "../../src/usecases/torque.ts";
 import type { Words } from "../../src/words/en/english.ts";
+import { drawn } from "./drawn.ts";
 import { said } from "./said.ts";
 
 /** Pixels across: sharp on a phone, small to send. */
@@ -33,10 +33,10 @@ export function sayTorque(answer: SetAnswer, { torque }: Words): Said {
 }
 
 /** The wrench and its adapter; nothing without one. */
-export async function drawTorque(answer: SetAnswer, { torque }: Words): Promise<readonly Attached[]> {
+export async function drawTorque(answer: SetAnswer, words: Words): Promise<readonly Attached[]> {
   const { target, atWrench, geometry } = answer;
   if (geometry === null) return [];
-  const { texts, alt } = torque.drawing(target, atWrench, geometry, bestOf(answer));
+  const { texts, alt } = words.torque.drawing(target, atWrench, geometry, bestOf(answer));
   const svg = drawAdapter({ lever: geometry.lever.millimetres, adapter: geometry.adapter.millimetres, angle: geometry.angle, texts });
-  return [{ name: "adapter.png", type: "image/png", bytes: await render(svg, WIDTH), alt }];
+  return [await drawn("adapter", svg, alt, words, WIDTH)];
 }

@@ -23,6 +23,8 @@ export type WorkDetail = {
   readonly by: string | null;
   /** The one end that was named of what is one line for both: the reservoir that was filled. */
   readonly end?: "front" | "rear";
+  /** Hydraulics were bled, and nobody said that all of the fluid was changed. */
+  readonly bled?: true;
 };
 
 export const NO_DETAIL: WorkDetail = { quantities: [], parts: [], cost: null, by: null };

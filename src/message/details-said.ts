@@ -5,13 +5,14 @@ import type { ItemKey } from "../core/ids.ts";
 import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
 import type { LogReading, RecordWork } from "../core/reading/intent.ts";
 import type { Place } from "../core/reading/kinds.ts";
+import { tyreCodeIn } from "../core/tyre/date-code.ts";
 import { type Cost, NO_DETAIL, type PartFitted, type Quantity, type WorkDetail } from "../core/work-detail.ts";
 import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
-import { fluidsNamed } from "./fluids-named.ts";
+import { fluidsSaid, isOfFluids } from "./fluids-said.ts";
 import { kindWordsIn, namesWheel } from "./kind-of.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
-import { tokensOf } from "./pieces.ts";
+import { mark, tokensOf } from "./pieces.ts";
 import type { NumberToken } from "./scan.ts";
 import type { WorkSaid } from "./work-said.ts";
 
@@ -31,15 +32,19 @@ export function withDetails(layout: Layout, clause: Clause, said: WorkSaid): Det
   const at = tokensOf(clause).filter((each) => !used.has(each) && !layout.taken.has(each));
   const by = shopSaid(layout, at, used);
   const quantities = quantitiesSaid(layout, at, used);
-  const parts = [...tyresSaid(layout, clause, at, first, used), ...fluidsSaid(layout, at, first, used), ...batterySaid(layout, clause, first, used)];
+  const poured = Math.max(0, work.intents.findIndex(isOfFluids));
+  const fluids = fluidsSaid(layout, clause, at, work.intents[poured] ?? first, used, work.used);
+  const parts = [...tyresSaid(layout, clause, at, first, used), ...(poured === 0 ? fluids : []), ...batterySaid(layout, clause, first, used)];
   const cost = costSaid(layout, at, by !== null, used);
   const readings = freshSaid(layout, clause, at, first, used);
-  const detail: WorkDetail = { quantities, parts, cost, by };
-  if (quantities.length + parts.length === 0 && cost === null && by === null) return { work: { ...work, used }, readings };
-  // What was said once belongs to the first job of the clause; who did it, to all of them.
-  const intents = work.intents.map(
-    (intent, n): RecordWork => (n === 0 ? { ...intent, detail } : by === null ? intent : { ...intent, detail: { ...NO_DETAIL, by } }),
-  );
+  const detail: WorkDetail = { ...(first.detail ?? NO_DETAIL), quantities, parts, cost, by };
+  if (quantities.length + parts.length + fluids.length === 0 && cost === null && by === null) return { work: { ...work, used }, readings };
+  // What was said once belongs to the first job of the clause, a fluid to the first that it goes into; who did it, to all of them.
+  const intents = work.intents.map((intent, n): RecordWork => {
+    if (n === 0) return { ...intent, detail };
+    const own = n === poured ? fluids : [];
+    return by === null && own.length === 0 ? intent : { ...intent, detail: { ...(intent.detail ?? NO_DETAIL), parts: own, by } };
+  });
   return { work: { ...work, intents, used }, readings };
 }
 
@@ -82,15 +87,6 @@ function quantitiesSaid(layout: Layout, at: readonly number[], used: Set<number>
   });
 }
 
-/** Marks the tokens of a stretch of the text as accounted for. */
-function mark(layout: Layout, at: readonly number[], start: number, end: number, used: Set<number>): void {
-  for (const each of at) {
-    const token = layout.tokens[each];
-    if (token !== undefined && token.start >= start && token.start < end) used.add(each);
-  }
-}
-
-const FLUIDS = /^(?:brake-fluid|clutch-fluid|brake-hoses)\./u;
 const BATTERY = "battery.test";
 const TYRES = ["front-tyre.replace", "rear-tyre.replace"] as const;
 
@@ -104,7 +100,7 @@ function tyresSaid(layout: Layout, clause: Part, at: readonly number[], intent: 
   const year = Number(layout.known.today.slice(2, 4));
   const codes = at.filter((each) => {
     const token = numberAt(layout, each);
-    const code = token === null || token.units.length > 0 ? null : TYRE_CODE.exec(token.text);
+    const code = token === null || token.units.length > 0 ? null : TYRE_CODE.exec(token.code === "said" ? (tyreCodeIn(token.text) ?? "") : token.text);
     // "Rear tyre fitted 2019" is the year, not a week of it.
     return code !== null && intent.on.typed !== token?.text && Number(code[2]) <= year && !among(layout.known.vocabulary.at, wordAt(layout.tokens, each - 1));
   });
@@ -113,7 +109,9 @@ function tyresSaid(layout: Layout, clause: Part, at: readonly number[], intent: 
     const [code, mark] = [codes[n], markOf(layout, item, marks) ?? marks[n]];
     const token = code === undefined ? null : numberAt(layout, code);
     if (code !== undefined) used.add(code);
-    return token === null && mark === undefined ? [] : [{ words: mark?.typed ?? intent.words, item, made: token?.text ?? null }];
+    return token === null && mark === undefined
+      ? []
+      : [{ words: mark?.typed ?? intent.words, item, made: token === null ? null : (tyreCodeIn(token.text) ?? token.text) }];
   });
 }
 
@@ -128,28 +126,6 @@ function markOf(layout: Layout, item: ItemKey | null, marks: Layout["marks"]): L
   });
   if (new Set(ends).size !== marks.length || ends.includes(undefined)) return undefined;
   return marks[ends.findIndex((end) => end !== undefined && item?.startsWith(`${end}-`) === true)];
-}
-
-/** "Topped up with DOT 4", "with mineral oil": the class or family of a fluid of which no amount was said. */
-function fluidsSaid(layout: Layout, at: readonly number[], intent: RecordWork, used: Set<number>): readonly PartFitted[] {
-  const item = intent.items.find((each) => FLUIDS.test(each));
-  const [first, last] = [layout.tokens[at[0] ?? -1], layout.tokens[at.at(-1) ?? -1]];
-  if (item === undefined || first === undefined || last === undefined) return [];
-  const named = fluidsNamed(layout.text.slice(first.start, last.end), [layout.known.vocabulary.details]);
-  return named.flatMap((fluid, n): readonly PartFitted[] => {
-    const [start, end] = [first.start + fluid.start, first.start + fluid.end];
-    const within = layout.tokens.flatMap((token, each) => (token.start >= start && token.start < end ? [each] : []));
-    // What was poured in is no name of the job, and of the brakes "brake fluid" says nothing.
-    if (
-      within.some((each) => used.has(each) || !at.includes(each)) ||
-      (fluid.name === "brake fluid" && !intent.items.some((each) => each.startsWith("clutch")))
-    )
-      return [];
-    mark(layout, at, start, end, used);
-    // "DOT 5 silicone" is one fluid.
-    if (n > 0 && named[n - 1]?.name === fluid.name) return [];
-    return [{ words: /^dot/iu.test(fluid.typed) ? fluid.name : fluid.typed, item, made: null }];
-  });
 }
 
 /** "New battery, lithium", "a new gel battery": of which kind it is, by the name of the kind in the trade's table. */

@@ -4,7 +4,7 @@ import type { ItemKey } from "../core/ids.ts";
 import type { KnownBike } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
-import { fluidsNamed } from "./fluids-named.ts";
+import { type FluidNamed, fluidsNamed, strangePut } from "./fluids-named.ts";
 import type { Layout } from "./layout.ts";
 import { tokensOf } from "./pieces.ts";
 import type { ItemPhrase } from "./read-items.ts";
@@ -47,7 +47,9 @@ export function fluidPut(layout: Layout, part: Part, bike: KnownBike, said: read
   if (bled === undefined && puts.length === 0) return null;
   const isTopped = at.some((each) => under(workDone, wordAt(layout.tokens, each))?.includes(TOPPED) === true);
   const [start, end] = [layout.tokens[part.from]?.start ?? 0, layout.tokens[part.to]?.end];
-  const fluids = fluidsNamed(layout.text.slice(start, end), [details]);
+  const text = layout.text.slice(start, end);
+  const strange = strangePut(text, details);
+  const fluids = [...fluidsNamed(text, [details]), ...strange].toSorted((a, b) => a.start - b.start);
   // "Put the front brake back" pours nothing.
   if (bled === undefined && !isTopped && fluids.length === 0) return null;
   const each = tokensOf(part).flatMap((from) => circuitAt(layout, from, part.to) ?? []);
@@ -55,7 +57,7 @@ export function fluidPut(layout: Layout, part: Part, bike: KnownBike, said: read
   const may = bled === undefined ? each : each.filter(({ item }) => item !== BRAKES);
   const isFluid = ({ from }: Circuit): boolean => fluids.some((fluid) => layout.tokens[from]?.start === start + fluid.start);
   // "The clutch with brake fluid", "brake fluid in the clutch" are the clutch.
-  const circuit = may.find((one) => !isFluid(one)) ?? may[0];
+  const circuit = may.find((one) => !isFluid(one)) ?? may[0] ?? (puts.length > 0 ? ofClassAlone(layout, part, start, fluids) : undefined);
   if (circuit === undefined) return null;
   // "DOT 4 goes in the brake" is advice: where no verb says that it was put in, nothing else may be said.
   const named = at.flatMap((each) => {
@@ -63,9 +65,12 @@ export function fluidPut(layout: Layout, part: Part, bike: KnownBike, said: read
     const inFluid = token !== undefined && fluids.some((fluid) => token.start >= start + fluid.start && token.start < start + fluid.end);
     return inFluid || saysInto(layout, each) ? [{ from: each, to: each }] : [];
   });
-  if (bled === undefined && puts.every((each) => saysInto(layout, each)) && !holdsOnlyItems(layout, part, [circuit, ...named])) return null;
+  const isAdvice = bled === undefined && strange.length === 0 && puts.every((each) => saysInto(layout, each));
+  if (isAdvice && !holdsOnlyItems(layout, part, [circuit, ...named])) return null;
   const overlaps = ({ from, to }: ItemPhrase): boolean => from <= circuit.to && to >= circuit.from;
-  if (isTopped && circuit.item === BRAKES && said.some((phrase) => overlaps(phrase) && phrase.items.some((each) => each === BRAKES))) return null;
+  // "Brake fluid DOT 5.1 topped up": the fluid stands between the job and its verb.
+  const parts = fluids.some((fluid) => layout.tokens[circuit.to + 1]?.start === start + fluid.start);
+  if (isTopped && !parts && circuit.item === BRAKES && said.some((phrase) => overlaps(phrase) && phrase.items.some((each) => each === BRAKES))) return null;
   const item = bike.items.find(({ key }) => key === circuit.item)?.key;
   const poured = Object.entries(workDone).find(([, [first]]) => first === TOPPED)?.[0] ?? "";
   const verb = bled === undefined ? poured : (wordAt(layout.tokens, bled) ?? "");
@@ -79,6 +84,35 @@ export function fluidPut(layout: Layout, part: Part, bike: KnownBike, said: read
 }
 
 const BRAKES = "brake-fluid.inspect";
+
+/** "The shop put DOT 5 in": a class that went in is of the brakes, where nothing else is said (49 CFR 571.116). */
+function ofClassAlone(layout: Layout, part: Part, start: number, fluids: readonly FluidNamed[]): Circuit | undefined {
+  const fluid = fluids.find(({ name, end }) => {
+    const { in: behind } = layout.known.vocabulary.details.fluids;
+    // "5 in" looks like inches.
+    const next = layout.tokens.find((token) => token.start >= start + end || token.end > start + end);
+    const word = next?.is === "word" ? next.folded : next?.is === "number" ? (next.unitText ?? "") : "";
+    return name.startsWith("DOT ") && among(behind, word.toLowerCase());
+  });
+  if (fluid === undefined) return undefined;
+  const within = tokensOf(part).filter((at) => {
+    const token = layout.tokens[at];
+    return token !== undefined && token.start >= start + fluid.start && token.start < start + fluid.end;
+  });
+  const [from, to] = [within[0], within.at(-1)];
+  return from === undefined || to === undefined ? undefined : { item: BRAKES as string as ItemKey, from, to };
+}
+
+/** Is a token in the name of what was put into a circuit and belongs into none? It is no job: "topped up the brake fluid with engine oil". */
+export function isStrangeFluid(layout: Layout, part: Part): (at: number) => boolean {
+  const [start, end] = [layout.tokens[part.from]?.start ?? 0, layout.tokens[part.to]?.end ?? 0];
+  const found = strangePut(layout.text.slice(start, end), layout.known.vocabulary.details);
+  if (found.length === 0 || tokensOf(part).every((at) => circuitAt(layout, at, part.to) === null)) return () => false;
+  return (at) => {
+    const token = layout.tokens[at];
+    return token !== undefined && found.some((each) => token.start >= start + each.start && token.start < start + each.end);
+  };
+}
 
 type Circuit = { readonly item: ItemKey; readonly from: number; readonly to: number };
 

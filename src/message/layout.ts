@@ -11,7 +11,7 @@ import type { Dated } from "./dated.ts";
 import { datesIn } from "./dates.ts";
 import { beginsAt, type Phrases, phrasesIn, standsBeside } from "./phrases.ts";
 import type { Token } from "./scan.ts";
-import { withTyreCodes } from "./tyre-codes.ts";
+import { tyreDated } from "./tyre-codes.ts";
 import { type TyreMark, tyreMarksIn } from "./tyre-marks.ts";
 
 export type Layout = {
@@ -47,7 +47,7 @@ export type Layout = {
 };
 
 export function layOut(text: string, scanned: readonly Token[], known: Known): Layout {
-  const tokens = withTyreCodes(text, joinedLoads(splitLetters(splitCounted(splitLeading(scanned, known), known), known), known), known);
+  const tokens = tyreDated(text, joinedLoads(splitLetters(splitCounted(splitLeading(scanned, known), known), known), known), known);
   const dates = datesIn(text, tokens, known);
   const inDate = placesIn(dates);
   const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));

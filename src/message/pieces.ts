@@ -131,3 +131,11 @@ export function oncePerPart<T>(work: (layout: Layout, part: Part) => T): (layout
     return known.get(part) as T;
   };
 }
+
+/** Marks the tokens of a stretch of the text as accounted for. */
+export function mark(layout: Layout, at: readonly number[], start: number, end: number, used: Set<number>): void {
+  for (const each of at) {
+    const token = layout.tokens[each];
+    if (token !== undefined && token.start >= start && token.start < end) used.add(each);
+  }
+}

@@ -21,8 +21,8 @@ export type NumberToken = {
   readonly end: number;
   /** A letter that touched it stands as a word of its own. */
   readonly cut?: true;
-  /** It is a tyre's date code by the words around it, or may be one. */
-  readonly code?: "said" | "maybe";
+  /** It is a tyre's date code by the words around it, or may be one, or only says in which year it was made. */
+  readonly code?: "said" | "maybe" | "year";
   /** Ends of the figure alone. */
   readonly numberEnd: number;
 };

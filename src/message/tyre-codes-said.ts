@@ -29,6 +29,8 @@ export function tyreCodesSaid(layout: Layout, clause: Clause, used: ReadonlySet<
     const ofTyre = (other: number): boolean => among(layout.known.vocabulary.measuring.tyre, wordAt(layout.tokens, other));
     if (where === null && !tokensOf(part).some(ofTyre) && !isPlainPart(layout, part)) return [];
     const isBoth = where === "both" || (where === null && all.length === 1 && tokensOf(part).some((other) => isPlural(layout, other)));
+    // Of a year there is nothing to keep at either end: it is asked about once.
+    if (each.figure.token.code === "year") return [{ at, reading: readingOf(layout, each, isBoth ? null : where) }];
     const ends = isBoth ? kindRow("tyre date code").ask : [where];
     return ends.map((place) => ({ at, reading: readingOf(layout, each, place) }));
   });
@@ -48,7 +50,7 @@ const kinded = (part: Kinded["figure"]["part"], at: number, token: NumberToken):
 function readingOf(layout: Layout, { figure: { at, part, token } }: Kinded, place: LogReading["place"]): LogReading {
   const meant = bikeAt(layout, { from: at, to: at });
   const day = dayAt(layout, part, [part], at);
-  const wrong = wrongIn(token.text, layout.known.today);
+  const wrong: Gap | null = token.code === "year" ? { need: "sure", because: "year alone", years: token.value } : wrongIn(token.text, layout.known.today);
   const gaps: readonly Gap[] = [
     ...(token.code === "maybe" ? [{ need: "kind" as const, options: ["tyre date code", "odometer"] as const }] : []),
     ...(place === null ? [{ need: "place" as const, options: kindRow("tyre date code").ask }] : []),

@@ -6,9 +6,14 @@ import { among } from "./among.ts";
 import type { Part } from "./clauses.ts";
 import type { NumberToken, Token } from "./scan.ts";
 import { foldWord } from "./scan.ts";
+import { withWeeks, withYears } from "./tyre-years.ts";
+
+/** The tokens with what says when a tyre was made marked: its date code, week and year in words, a year alone. */
+export const tyreDated = (text: string, tokens: readonly Token[], known: Known): readonly Token[] =>
+  withYears(text, withTyreCodes(text, withWeeks(text, tokens, known), known), known);
 
 /** The tokens with every date code marked, and the words that name one left out: the figure says the same without them. */
-export function withTyreCodes(text: string, tokens: readonly Token[], known: Known): readonly Token[] {
+function withTyreCodes(text: string, tokens: readonly Token[], known: Known): readonly Token[] {
   const { codes } = known.vocabulary.measuring;
   const first = firstWords(codes);
   const mayName = tokens.some((token) => token.is === "word" && (first.has(token.folded) || TOUCHING.test(token.folded)));

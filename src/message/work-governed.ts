@@ -5,7 +5,7 @@ import { dimensionOf } from "../core/quantity/units.ts";
 import type { KnownBike } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
-import { fluidPut, saysPut } from "./fluid-put.ts";
+import { fluidPut, isStrangeFluid, saysPut } from "./fluid-put.ts";
 import { inside, type Layout, phrasesInside } from "./layout.ts";
 import { isAnd, isVerb, joinAt, oncePerPart, tokensOf } from "./pieces.ts";
 import { type ItemPhrase, itemPhrases } from "./read-items.ts";
@@ -44,9 +44,10 @@ export function governed(layout: Layout, parts: readonly Part[], bike: KnownBike
     listed = [];
   };
   for (const part of parts) {
+    const isStrange = isStrangeFluid(layout, part);
     const named = itemPhrases(layout.tokens, layout.known, bike, part.from, part.to)
       .map((phrase) => withOtherEnd(layout, phrase, bike))
-      .filter((phrase) => !isRead(layout, phrase, part));
+      .filter((phrase) => !isRead(layout, phrase, part) && !isStrange(phrase.from));
     const put = fluidPut(layout, part, bike, named);
     if (put !== null && put.phrase !== null) found.push(put.phrase);
     else if (put !== null) lacking.push({ ...put.circuit, part });

@@ -5,6 +5,7 @@ import type { WorkAction } from "../core/plan/plan.ts";
 import type { Gap, RecordWork } from "../core/reading/intent.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import type { Outcome } from "../core/schedule/facts.ts";
+import { NO_DETAIL } from "../core/work-detail.ts";
 import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { saysPut } from "./fluid-put.ts";
@@ -212,6 +213,7 @@ function recordOf(
     on: asSpan(day),
     odometer: odometer === null || token === undefined ? null : { value: token.value, unit: odometer.unit, typed: { text: token.text, unit: token.unitText } },
     outcome: outcomeOf(layout.known, verb),
+    ...(among(layout.known.vocabulary.details.fluids.bled, verb) ? { detail: { ...NO_DETAIL, bled: true as const } } : {}),
     how: "did it",
     gaps: [
       ...(bike.gap === null ? [] : [bike.gap]),

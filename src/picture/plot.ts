@@ -148,8 +148,8 @@ export function level(
 export const LEVEL_DASHES = "14 8";
 /** Two dashes of a level. */
 const SAMPLE = 36;
-/** From the middle of a mark to its edge. */
-const MARK = 10;
+/** From the middle of the largest mark to its edge. */
+const MARK = 14;
 /** Places between the ends at which words are tried. */
 const STEPS = 8;
 

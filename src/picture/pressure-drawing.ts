@@ -122,6 +122,8 @@ function meanings(panels: readonly PressurePanel[], meaning: PressureDrawing["me
           { mark: open, text: meaning.open },
           { mark: filled, text: meaning.filled },
         ]
-      : [{ mark: open, text: meaning.read }]),
+      : loads.length === 1
+        ? [{ mark: open, text: meaning.read }]
+        : []),
   ];
 }

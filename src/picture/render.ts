@@ -2,11 +2,13 @@
 
 import { createRequire } from "node:module";
 import { Worker } from "node:worker_threads";
+import { EDGE, INK, SMALL } from "./look.ts";
+import { words } from "./page.ts";
 
-/** What the thread is started with: where the fonts lie, and what the one of all that is not said otherwise is called. */
-export type WorkerStart = { readonly fonts: readonly string[]; readonly family: string };
-/** What it is asked. */
-export type Asked = { readonly id: number; readonly svg: string; readonly width: number };
+/** What the thread is started with: where the font lies, and what it is called. */
+export type WorkerStart = { readonly font: string; readonly family: string };
+/** What it is asked. `foot`: drawn under it where a sign stands for letters that the font lacks. */
+export type Asked = { readonly id: number; readonly svg: string; readonly foot: { readonly high: number; readonly svg: string }; readonly width: number };
 type Drawn = { readonly id: number } & ({ readonly png: Uint8Array } | { readonly fault: string });
 
 /** A picture that takes longer has gone wrong; the words are answered without it. */
@@ -21,9 +23,10 @@ let last = 0;
 /**
  * Draws an SVG as a PNG.
  * @param width of the PNG in pixels; the height follows
+ * @param lacking what is written at its foot where a sign stands for letters that the font lacks
  * @throws Error when the SVG cannot be drawn, or not in time
  */
-export function render(svg: string, width: number): Promise<Uint8Array> {
+export function render(svg: string, width: number, lacking: string): Promise<Uint8Array> {
   thread ??= started();
   const { worker, waiting } = thread;
   const id = ++last;
@@ -32,9 +35,15 @@ export function render(svg: string, width: number): Promise<Uint8Array> {
     waiting.set(id, { done, failed, timer });
     // Held only while something is asked of it.
     worker.ref();
-    worker.postMessage({ id, svg, width } satisfies Asked);
+    worker.postMessage({ id, svg, foot: footOf(lacking), width } satisfies Asked);
   });
 }
+
+/** A line under a drawing, on the same ground however wide that is. */
+const footOf = (text: string): Asked["foot"] => ({
+  high: SMALL + EDGE,
+  svg: `<rect width="9999" height="${SMALL + EDGE}" fill="${INK.ground}"/>${words(text, EDGE, SMALL, SMALL, INK.quiet)}`,
+});
 
 function started(): Thread {
   const require = createRequire(import.meta.url);
@@ -42,7 +51,7 @@ function started(): Thread {
     // The house's own loader and flags are not needed there, and cost a start.
     execArgv: [],
     workerData: {
-      fonts: [require.resolve("dejavu-fonts-ttf/ttf/DejaVuSans.ttf"), require.resolve("dejavu-fonts-ttf/ttf/DejaVuSansMono.ttf")],
+      font: require.resolve("dejavu-fonts-ttf/ttf/DejaVuSans.ttf"),
       family: "DejaVu Sans",
     } satisfies WorkerStart,
   });

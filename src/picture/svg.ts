@@ -52,20 +52,16 @@ export const around = ({ x, y }: Point, radius: number, degrees: number): Point 
   y: y - radius * Math.sin((degrees * Math.PI) / 180),
 });
 
-/** `cell`: one letter in a cell of its own, of the font whose letters are all as wide: it is drawn in half the time. */
 export type Label = {
   readonly text: string;
   readonly at: Point;
   readonly anchor: "start" | "middle" | "end";
   readonly size: number;
   readonly color: string;
-  readonly cell?: true;
 };
 
-const CELLS = "DejaVu Sans Mono";
-
 const label = (l: Label): string =>
-  `<text x="${n(l.at.x)}" y="${n(l.at.y)}" font-size="${l.size}" text-anchor="${l.anchor}"${l.cell === true ? ` font-family="${CELLS}"` : ""} fill="${l.color}">${escaped(l.text)}</text>`;
+  `<text x="${n(l.at.x)}" y="${n(l.at.y)}" font-size="${l.size}" text-anchor="${l.anchor}" fill="${l.color}">${escaped(l.text)}</text>`;
 
 /** The room that a label takes. */
 function roomOf({ text, at: { x, y }, anchor, size }: Label): readonly [Point, Point] {

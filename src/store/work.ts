@@ -56,6 +56,7 @@ const detailShape = z.object({
   cost: z.object({ minor: z.number().int(), currency: z.string().nullable(), typed: z.string() }).nullable(),
   by: z.string().nullable(),
   end: z.enum(["front", "rear"]).optional(),
+  bled: z.literal(true).optional(),
 });
 
 export function workRepo(db: Db) {

@@ -193,6 +193,8 @@ export const DEFECTS = {
   "worn rear pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["rear-pads.measure"], source: PRACTICE },
   "worn front shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["front-shoes.measure"], source: PRACTICE },
   "worn rear shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["rear-shoes.measure"], source: PRACTICE },
+  "worn front drum": { system: "brakes", ...STOPS, caution: "drum dust", mends: [], mayMend: ["front-shoes.measure"], source: PRACTICE },
+  "worn rear drum": { system: "brakes", ...STOPS, caution: "drum dust", mends: [], mayMend: ["rear-shoes.measure"], source: PRACTICE },
   "worn disc": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-discs.measure", "rear-discs.measure"], source: PRACTICE },
   // Of a bike as a whole: how it was kept before the ends were told apart.
   "low brake fluid": LOW_BRAKE_FLUID,
@@ -211,6 +213,11 @@ export const DEFECTS = {
   "no throttle play": { system: "controls", usual: "do not ride", caution: "throttle", mends: ["throttle-cable.adjust"], source: PRACTICE },
   "low engine oil": { system: "engine", usual: "do not ride", caution: "hot", mends: ["engine-oil.inspect", "engine-oil.replace"], source: PRACTICE },
   // Found by what was put in.
+  // Rubber that the wrong fluid has reached swells or goes soft: new fluid alone leaves it so, and whether more was renewed is asked.
+  "attacked brake seals": {
+    ...{ system: "brakes", ...STOPS, caution: "brake fluid", mends: [], mayMend: ["brake-fluid.replace", "brake-hoses.replace"], source: PRACTICE },
+  },
+  "attacked clutch seals": { system: "clutch and gearbox", ...STOPS, caution: "brake fluid", mends: [], mayMend: ["clutch-fluid.replace"], source: PRACTICE },
   "mixed clutch fluid": { system: "clutch and gearbox", usual: "do not ride", caution: "brake fluid", mends: ["clutch-fluid.replace"], source: PRACTICE },
   "mixed brake fluid": { system: "brakes", usual: "do not ride", caution: "brake fluid", mends: ["brake-fluid.replace"], source: PRACTICE },
 } as const satisfies Record<string, DefectRow>;
@@ -228,6 +235,16 @@ export function kindOn(kind: string | null, equipment: Equipment): string | null
 
 /** All that can be wrong with a tyre: told before what was read of it. */
 export const TYRE_CONDITION: readonly DefectKind[] = [
-  ...(["puncture", "plugged tyre", "damaged tyre", "cracked tyre", "squared-off tyre", "worn tyre", "worn front tyre", "worn rear tyre", "worn sidecar tyre"] as const),
+  ...([
+    "puncture",
+    "plugged tyre",
+    "damaged tyre",
+    "cracked tyre",
+    "squared-off tyre",
+    "worn tyre",
+    "worn front tyre",
+    "worn rear tyre",
+    "worn sidecar tyre",
+  ] as const),
   ...(["wrong front pressure", "wrong rear pressure", "wrong sidecar pressure"] as const),
 ];

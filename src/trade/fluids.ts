@@ -13,6 +13,29 @@ export const FLUID_CLASSES = {
   "mineral oil": { base: "mineral oil", dry: null, wet: null, months: 24, source: "common practice; the bike maker's own fluid" },
 } as const satisfies Record<string, FluidClass>;
 
+/**
+ * What riders put in by mistake and no hydraulic circuit takes, whatever is in there. Oils swell the rubber that brake fluid leaves alone; water boils and rusts.
+ * Source: 49 CFR 571.116 S5.1 asks of a brake fluid what none of these meets; which rubber they spoil: common practice.
+ */
+export const STRANGE_FLUIDS = {
+  "engine oil": "petroleum",
+  "gear oil": "petroleum",
+  "fork oil": "petroleum",
+  "automatic transmission fluid": "petroleum",
+  "power steering fluid": "petroleum",
+  "penetrating oil": "petroleum",
+  "cooking oil": "petroleum",
+  oil: "petroleum",
+  petrol: "petroleum",
+  diesel: "petroleum",
+  "brake cleaner": "petroleum",
+  water: "water",
+  coolant: "water",
+  "washer fluid": "water",
+} as const satisfies Record<string, "petroleum" | "water">;
+
+export type StrangeFluidName = keyof typeof STRANGE_FLUIDS;
+
 /** What starter plans have: the age of the class that most bikes are filled with. */
 export const USUAL_MONTHS: number = FLUID_CLASSES["DOT 4"].months;
 

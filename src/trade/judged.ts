@@ -141,6 +141,13 @@ export const JUDGED = {
     items: { front: "front-shoes.measure", rear: "rear-shoes.measure" },
     defects: { front: "worn front shoes", rear: "worn rear shoes", sidecar: "worn sidecar brake" },
   }),
+  // It is looked at with its shoes; new ones do not put a drum right.
+  "drum diameter": row({
+    ...{ fine: 0.1, near: 0.3, doNotRide: true, caution: "drum dust" },
+    specs: { front: "front drum limit", rear: "rear drum limit" },
+    items: { front: "front-shoes.measure", rear: "rear-shoes.measure" },
+    defects: { front: "worn front drum", rear: "worn rear drum" },
+  }),
   "disc thickness": row({
     ...{ fine: 0.05, near: 0.2, doNotRide: true, wears: true, grows: 0.2, caution: "brakes" },
     specs: { front: "front disc limit", rear: "rear disc limit" },
@@ -185,7 +192,8 @@ export const JUDGED = {
     items: { any: "battery.test" },
   }),
   "brake fluid level": level({
-    doNotRide: true,
+    fits: { brakeFluid: ["DOT 3", "DOT 4", "DOT 5", "DOT 5.1", "mineral oil"] },
+    ...{ doNotRide: true, grave: { low: {} } },
     caution: "brake fluid",
     items: { any: "brake-fluid.inspect" },
     defects: { front: "low front brake fluid", rear: "low rear brake fluid", any: "low brake fluid" },

@@ -30,6 +30,9 @@ const USUAL = {
 /** What small and old machines lack. */
 const SIMPLE = { cooling: "air", abs: "none" } as const satisfies Partial<Equipment>;
 
+/** What brakes with a disc are entered with until their owner says what the cap has. Common practice. */
+export const USUAL_BRAKE_FLUID = USUAL.brakeFluid;
+
 export const KINDS: Readonly<Record<KindId, { readonly equipment: Equipment }>> = {
   "chain-drive twin": { equipment: USUAL },
   "belt-drive cruiser": {

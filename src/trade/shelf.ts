@@ -100,6 +100,7 @@ export const CONSUMABLES = {
   "front brake disc": "for the job",
   "rear brake disc": "for the job",
   "brake disc": "for the job",
+  "brake drum or hub": "for the job",
   "brake part found bad": "for the job",
   "fuel hose": "for the job",
   "coolant hose": "for the job",

@@ -198,6 +198,8 @@ const ROWS = {
   "rear disc limit": length("brakes", "least", [1.5, 15], { fits: REAR_DISC, byPage: true, caution: "brakes" }),
   "front shoe limit": length("brakes", "least", [0.5, 8], { fits: { frontBrake: ["drum"] }, byPage: true, caution: "brakes" }),
   "rear shoe limit": length("brakes", "least", [0.5, 8], { fits: { rearBrake: ["drum"] }, byPage: true, caution: "brakes" }),
+  "front drum limit": length("brakes", "most", [60, 330], { fits: { frontBrake: ["drum"] }, byPage: true, caution: "drum dust" }),
+  "rear drum limit": length("brakes", "most", [60, 330], { fits: { rearBrake: ["drum"] }, byPage: true, caution: "drum dust" }),
   "front brake free play": length("brakes", "value", [0, 60], { byPage: true, caution: "brakes" }),
   "rear brake free play": length("brakes", "value", [0, 60], { byPage: true, caution: "brakes" }),
   "brake pedal height": length("brakes", "value", [-120, 150], { byPage: true, caution: "brakes" }),

@@ -8,16 +8,17 @@ import { CONDITIONS, type Condition } from "../core/plan/plan.ts";
 import { type DistanceUnit, dialOf, type Stretch, stretchOf } from "../core/quantity/distance.ts";
 import { readDial } from "../message/read-dial.ts";
 import { Conflict, type Repos } from "../store/store.ts";
+import { USUAL_BRAKE_FLUID } from "../trade/kinds.ts";
 import { keepMember, modelTyped } from "./add-bike.ts";
 import { renamed } from "./by-names.ts";
 import { type Ctx, todayOf } from "./context.ts";
-import { beginDial, type OldDial } from "./dials.ts";
 import type { DefectShown } from "./defect-shown.ts";
+import { beginDial, type OldDial } from "./dials.ts";
 import { type FluidEntered, fluidEntered } from "./fluids.ts";
 import { figureOfLast, type Garaged, garage, pick } from "./garage.ts";
 import { given } from "./given.ts";
-import { whyUnusable } from "./nicknames.ts";
 import { shownOn } from "./log-set.ts";
+import { whyUnusable } from "./nicknames.ts";
 import { knownOf } from "./own-garage.ts";
 import { dateTyped } from "./record-work.ts";
 import { odometerRecord } from "./records.ts";
@@ -54,6 +55,8 @@ export type BikeShown = {
   readonly fluid?: FluidEntered;
   /** What was read before, looked at again by what it is fitted with now: noted, and what stands no longer. */
   readonly looked?: { readonly noted: readonly DefectShown[]; readonly lapsed: readonly DefectShown[] };
+  /** What other brakes than before are entered with by themselves. */
+  readonly brakesNow?: Equipment["brakeFluid"];
 };
 
 export function shown(g: Garaged): BikeShown {
@@ -177,15 +180,27 @@ export async function setFitted(
     const choices: readonly string[] = EQUIPMENT[input.part];
     if (!choices.includes(input.choice)) return refused({ why: "option", option: input.part, problem: "not a choice", choices });
     if (g.bike.equipment[input.part] === input.choice) return refused({ why: "already so", state: input.choice });
-    const fluid = fluidEntered(input.part, g.bike.equipment[input.part], input.choice);
-    const after = await written(q, ctx, { ...g.bike, equipment: { ...g.bike.equipment, [input.part]: input.choice } as Equipment });
+    const equipment = { ...g.bike.equipment, [input.part]: input.choice } as Equipment;
+    const filled = brakesFilled(g.bike.equipment, equipment);
+    const fluid =
+      filled === null ? fluidEntered(input.part, g.bike.equipment[input.part], input.choice) : fluidEntered("brakeFluid", g.bike.equipment.brakeFluid, filled);
+    const after = await written(q, ctx, { ...g.bike, equipment: filled === null ? equipment : { ...equipment, brakeFluid: filled } });
     if (after.is === "refused") return after;
-    // What was read of the part that it was not fitted with counts now, and the other way round.
+    // What was read of a part that it was not fitted with counts now, and the other way round.
     const now = (await wholeGarage(q, ctx)).filter(({ bike }) => bike.id === g.bike.id);
     const { noted, lapsed } = await judgedAnew(q, ctx, now, isJudgedOtherwise(g), ctx.event);
     const looked = noted.length + lapsed.length === 0 ? {} : { looked: { noted: shownOn(now, noted), lapsed: shownOn(now, lapsed) } };
-    return done({ ...after.value, ...looked, ...(fluid === null ? {} : { fluid }) });
+    return done({ ...after.value, ...looked, ...(fluid === null ? {} : { fluid }), ...(filled === null ? {} : { brakesNow: filled }) });
   });
+}
+
+/** What other brakes make of their fluid: two drums are worked by cable or rod and hold none, the first disc brings some; null where it stays. */
+function brakesFilled(before: Equipment, { frontBrake, rearBrake, brakeFluid }: Equipment): Equipment["brakeFluid"] | null {
+  const isDrums = (of: Pick<Equipment, "frontBrake" | "rearBrake">): boolean => of.frontBrake === "drum" && of.rearBrake === "drum";
+  const now = isDrums({ frontBrake, rearBrake });
+  if (now === isDrums(before)) return null;
+  if (now) return brakeFluid === "none" ? null : "none";
+  return brakeFluid === "none" ? USUAL_BRAKE_FLUID : null;
 }
 
 /** A bike with its new dial; `source` undoes it, `replaced` says that it took the place of another noted the same day. */

@@ -5,9 +5,9 @@ import { mixing } from "../core/fluid/mixing.ts";
 import type { BikeId } from "../core/ids.ts";
 import type { DetailWords } from "../core/reading/detail-words.ts";
 import { isLeft } from "../core/schedule/mending.ts";
-import { fluidsNamed } from "../message/fluids-named.ts";
+import { fluidsNamed, strangeNamed } from "../message/fluids-named.ts";
 import type { WorkRecord } from "../store/work.ts";
-import { FLUID_CLASSES, type FluidClassName } from "../trade/fluids.ts";
+import { FLUID_CLASSES, type FluidClassName, STRANGE_FLUIDS, type StrangeFluidName } from "../trade/fluids.ts";
 import type { Garaged } from "./garage.ts";
 
 export const FLUID_NAMES = Object.keys(FLUID_CLASSES) as readonly FluidClassName[];
@@ -52,10 +52,12 @@ export type FluidPut = {
   readonly nickname: string;
   readonly of: "brakes" | "clutch";
   readonly inside: FluidInside;
-  readonly added: FluidInside;
+  readonly added: FluidInside | StrangeFluidName;
   readonly worth: FluidClassName | null;
   /** °C at which the class boils at the least once it has drawn water; null where none is laid down. */
   readonly wet: number | null;
+  /** It spoils the rubber that it reaches: a flush alone does not undo that. */
+  readonly seals?: true;
   /** All of it was changed for a lower class: no mix, and less than the bike is entered with. */
   readonly changed?: true;
   /** The record that says so. */
@@ -82,6 +84,7 @@ export function fluidsPut(
     if (bike === undefined) return [];
     const said = [...(record.detail?.quantities ?? []).map(({ of }) => of ?? ""), ...(record.detail?.parts ?? []).map(({ words }) => words)];
     const added = said.flatMap((words) => fluidsNamed(words, languages)).flatMap(({ name }) => FLUIDS_INSIDE.find((each) => each === name) ?? []);
+    const strange = strangeIn(record, languages);
     const opened = CIRCUITS.flatMap(({ of, items }) => {
       const came = record.items.find(({ item, outcome }) => (items as readonly string[]).includes(item) && !isLeft(outcome));
       const inside = insideOf(of, bike.equipment);
@@ -90,9 +93,9 @@ export function fluidsPut(
     return opened.flatMap(({ of, inside, topped }): readonly FluidPut[] => {
       const wrong = added.filter((each) => !mayMeet(inside, each));
       // Brakes and clutch of one record may each have had its own.
-      const [first] = opened.length > 1 && wrong.length < added.length ? [] : wrong;
+      const [first] = opened.length > 1 && wrong.length < added.length ? strange : [...strange, ...wrong];
       const put = { bike: bike.id, nickname: bike.nickname, of, inside, work: record.id };
-      if (first !== undefined) return [{ ...put, added: first, worth: null, wet: null }];
+      if (first !== undefined) return [{ ...put, added: first, worth: null, wet: null, ...(spoilsSeals(inside, first) ? { seals: true as const } : {}) }];
       const other = added.find((each) => each !== inside);
       if (of !== "brakes" || other === undefined || other === "brake fluid" || inside === "brake fluid") return [];
       const met = mixing(FLUID_CLASSES[inside], FLUID_CLASSES[other]);
@@ -100,6 +103,51 @@ export function fluidsPut(
       if (!topped) return met.may && met.worth === 1 ? [{ ...put, added: other, worth: other, wet: FLUID_CLASSES[other].wet, changed: true }] : [];
       const worth = met.may ? ([inside, other][met.worth] ?? null) : null;
       return [{ ...put, added: other, worth, wet: worth === null ? null : FLUID_CLASSES[worth].wet }];
+    });
+  });
+}
+
+const isOfCircuit = (item: string): boolean => CIRCUITS.some(({ items }) => (items as readonly string[]).includes(item));
+
+/** What went in by a record and belongs into no circuit. Oil beside a job that takes oil is of that job. */
+function strangeIn({ detail, items }: WorkRecord, languages: readonly Pick<DetailWords, "fluids">[]): readonly StrangeFluidName[] {
+  const alone = items.every(({ item }) => isOfCircuit(item));
+  const parts = detail.parts.flatMap(({ words, item }) => ((item === null ? alone : isOfCircuit(item)) ? [words] : []));
+  const amounts = alone ? detail.quantities.map(({ of }) => of ?? "") : [];
+  return [...parts, ...amounts].flatMap((said) => strangeNamed(said, languages)).flatMap(({ name }) => STRANGE_NAMES.find((each) => each === name) ?? []);
+}
+export const STRANGE_NAMES = Object.keys(STRANGE_FLUIDS) as readonly StrangeFluidName[];
+
+/** Of which rubber a fluid spoils the other kind: oil the seals for brake fluid, brake fluid those for oil. Common practice. */
+const rubberOf = (name: FluidInside | StrangeFluidName): "oil" | "brake fluid" | null => {
+  if (name in STRANGE_FLUIDS) return STRANGE_FLUIDS[name as StrangeFluidName] === "petroleum" ? "oil" : null;
+  return name === "mineral oil" ? "oil" : "brake fluid";
+};
+const spoilsSeals = (inside: FluidInside, added: FluidInside | StrangeFluidName): boolean => {
+  const [for_, by] = [rubberOf(inside), rubberOf(added)];
+  return by !== null && for_ !== by;
+};
+
+/** A fluid named at work on a circuit and known to nobody here. */
+export type FluidUnknown = Pick<FluidPut, "bike" | "nickname" | "of" | "inside" | "work"> & { readonly words: string };
+
+/** What work says went into a circuit, and which is no fluid that is known. */
+export function fluidsUnknown(
+  work: readonly WorkRecord[],
+  bikes: readonly Pick<Garaged, "bike">[],
+  languages: readonly Pick<DetailWords, "fluids">[],
+): readonly FluidUnknown[] {
+  return work.flatMap((record) => {
+    const bike = bikes.find((g) => g.bike.id === record.bike)?.bike;
+    if (bike === undefined) return [];
+    return record.detail.parts.flatMap(({ words, item }): readonly FluidUnknown[] => {
+      const named = fluidsNamed(words, languages);
+      const isKnown = named.some(({ name }) => FLUIDS_INSIDE.some((each) => each === name)) || strangeNamed(words, languages).length > 0;
+      const of = CIRCUITS.find(({ items }) => record.items.some((each) => (items as readonly string[]).includes(each.item)))?.of;
+      // What came with a job by command may be washers too; a class that there is not is no washer.
+      if (isKnown || of === undefined || (named.length === 0 && (item === null || !isOfCircuit(item)))) return [];
+      const inside = insideOf(of, bike.equipment);
+      return inside === null ? [] : [{ bike: bike.id, nickname: bike.nickname, of, inside, words, work: record.id }];
     });
   });
 }

@@ -54,7 +54,15 @@ export async function tyresJudged(ctx: Ctx, input: { readonly bike?: string }): 
     const g = which.value;
     const aged = agedOn(g);
     return done({
-      ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, ["tread"]), lasted: lastTyres(g), aged, undated: undatedEnds(aged, g.bike.equipment) },
+      ...{
+        bike: g.bike.id,
+        nickname: g.bike.nickname,
+        unit: g.unit,
+        worn: wornParts(g, ["tread"]),
+        lasted: lastTyres(g),
+        aged,
+        undated: undatedEnds(aged, g.bike.equipment),
+      },
       defects: (await defectsOfTyres(q, g)).map((defect) => defectShown(g, defect)),
       judged: g.judged.filter(({ kind }) => kind === "tread" || kind === "cold pressure"),
       leaks: await leaksOn(q, g),

@@ -16,7 +16,7 @@ import { type Ctx, languagesOf, todayOf } from "./context.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { agePlanOf, ofPartsOn, ofTheSetOn, type TyreAged, tyresAged } from "./fitted.ts";
-import { fluidsPut } from "./fluids.ts";
+import { fluidsPut, fluidsUnknown } from "./fluids.ts";
 import { type FuelShown, fuelOf } from "./fuel.ts";
 import { duesOf, type Garaged, itemOf, pick, withMore } from "./garage.ts";
 import { renews } from "./grown.ts";
@@ -102,8 +102,10 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   );
   const news = touched.flatMap((g, n) => newsBetween(ctx, g, afters[n] ?? g));
   const fluids = fluidsPut(saved.work, touched, languagesOf(ctx));
-  // What must not be in there mends nothing.
-  const mending = saved.work.filter(({ id }) => !fluids.some((each) => each.work === id && each.worth === null));
+  const unknownFluids = fluidsUnknown(saved.work, touched, languagesOf(ctx));
+  // What must not be in there mends nothing, nor what nobody knows.
+  const wrong = new Set([...fluids.filter(({ worth }) => worth === null), ...unknownFluids].map((each) => each.work));
+  const mending = saved.work.filter(({ id }) => !wrong.has(id));
   const next = first + saved.readings.length + saved.work.length + saved.defects.length;
   // What the words closed already stands open no more, whatever else would close it.
   const still = touched.map((g) => ({ ...g, defects: [...openBut(g, saved.closed), ...saved.defects.filter(({ bike }) => bike === g.bike.id)] }));
@@ -123,7 +125,13 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   for (const [n, g] of touched.entries()) leaks.push(...(await leaksRead(q, afters[n] ?? g, saved.readings)));
   for (const g of touched) fuel.push(...(await fuelOf(q, g, saved.readings)));
   return {
-    ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, [...saved.defects, ...verdicts.noted, ...mixed, ...anew]) },
+    ...{
+      is: "logged",
+      source,
+      readings: saved.readings,
+      work: saved.work,
+      defects: shownOn(touched, [...saved.defects, ...verdicts.noted, ...mixed, ...anew]),
+    },
     ...{
       closed: shownOn(touched, closed),
       mayClose: mayClose(ctx, touched, { ...saved, work: mending, closed }),
@@ -134,6 +142,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
       aged: touched.flatMap((g) => agedBy(saved, g)),
       ofPartsOff: taken.flatMap(({ off }) => off.map(({ id, kind, place, value, unit, typed }) => ({ id, kind, place, value, unit, typed }))),
       fluids,
+      ...(unknownFluids.length === 0 ? {} : { unknownFluids }),
       batteries: batteriesPut(saved.work, touched),
       fuel,
       ...(verdicts.staying.length === 0 ? {} : { staying: shownOn(touched, verdicts.staying) }),

@@ -13,7 +13,7 @@ import type { BatteryPut } from "./battery-put.ts";
 import type { ConvertAnswer } from "./convert.ts";
 import type { DefectShown } from "./defect-shown.ts";
 import type { TyreAged } from "./fitted.ts";
-import type { FluidPut } from "./fluids.ts";
+import type { FluidPut, FluidUnknown } from "./fluids.ts";
 import type { FuelShown } from "./fuel.ts";
 import type { SetIndoors } from "./judge-tyres.ts";
 import type { JudgedOn } from "./judged.ts";
@@ -22,6 +22,7 @@ import type { LimitSaid } from "./limits-said.ts";
 import type { NotFitted } from "./not-fitted.ts";
 import type { Question } from "./question.ts";
 import type { SpecAnswer } from "./spec-ask.ts";
+import type { TyreMarkSaid } from "./tyre-marks-heard.ts";
 
 /** `again`: the message was heard before, so that records of it may be there, withdrawn ones included. */
 export type Heard = {
@@ -96,6 +97,8 @@ export type MessageOutcome =
       readonly ofPartsOff?: readonly Pick<Taken, "id" | "kind" | "place" | "value" | "unit" | "typed">[];
       /** Fluids put into brakes that are fitted with another. */
       readonly fluids?: readonly FluidPut[];
+      /** Fluids that are said to have gone into the brakes or the clutch, and that nobody here knows. */
+      readonly unknownFluids?: readonly FluidUnknown[];
       /** New batteries of another kind than their bike is entered with, to be entered with a press. */
       readonly batteries?: readonly BatteryPut[];
       /** What the fills of fuel among them come to. */
@@ -122,6 +125,8 @@ export type MessageOutcome =
   | { readonly is: "not indoors"; readonly why: Refusal }
   /** How something is measured, asked of the bot by name. */
   | { readonly is: "how to"; readonly kinds: readonly ReadingKind[] }
+  /** What is moulded on a sidewall, said to the bot by itself: what it means, and what could be saved of it as the size of a bike's tyre. */
+  | { readonly is: "tyre marks"; readonly tyres: readonly TyreMarkSaid[] }
   /** A row of an open table, asked for likewise. */
   | { readonly is: "looked up"; readonly table: LookedUp }
   /** A question about units, asked of the bot by name. */

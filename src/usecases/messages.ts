@@ -23,6 +23,7 @@ import type { FirstSeen, Heard, MessageOutcome } from "./message-outcome.ts";
 import { itemNotFitted } from "./not-fitted.ts";
 import { knownOf, ownGarage } from "./own-garage.ts";
 import { specsHeard } from "./specs-heard.ts";
+import { tyreMarksHeard } from "./tyre-marks-heard.ts";
 
 /** Reads a message and acts on it once. */
 export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
@@ -55,10 +56,13 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
       return (
         (await answeredPlainly(q, ctx, all, heard)) ??
         (question === null ? null : await unitsAnswered(q, ctx, question, heard.text)) ??
+        (heard.addressed ? tyreMarksAsked(ctx, all, heard.text, meant.bikes) : null) ??
         (heard.addressed ? await specsHeard(q, ctx, all, heard.text) : null) ??
         (heard.addressed && heard.file !== undefined ? { is: "file sent", file: heard.file } : null) ??
         (heard.addressed ? notUnderstood(ctx, all, heard.text, meant.bikes) : { is: "silence" })
       );
+    // "Tyres are from 2017", said to the others.
+    if (!heard.addressed && meant.intents.every(isYearAlone)) return { is: "silence" };
     return settle(q, ctx, all, askedOfFaults(ctx, all, await asOpenPointAsks(q, ctx, meant.intents), heard.text), {
       source: heard.message,
       typed: heard.text,
@@ -69,6 +73,13 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
   });
   return acted.first ? acted.value : { is: "seen before" };
 }
+
+function tyreMarksAsked(ctx: Ctx, all: readonly Garaged[], text: string, named: readonly BikeId[]): MessageOutcome | null {
+  const tyres = tyreMarksHeard(ctx, all, text, named);
+  return tyres.length === 0 ? null : { is: "tyre marks", tyres };
+}
+
+const isYearAlone = (intent: Intent): boolean => intent.gaps.some((gap) => gap.need === "sure" && gap.because === "year alone");
 
 function setIndoorsAsked(ctx: Ctx, { want, air }: NonNullable<Meant["indoors"]>): MessageOutcome {
   const typed = ({ value, unit }: AirSaid["garage"]): string => `${value} ${unit}`;

@@ -16,6 +16,7 @@ import type { ReadingRecord } from "../store/readings.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
 import type { LimitBy } from "./judged.ts";
+import { type LeakOn, leaksOn } from "./leaks.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { type OdometerShown, odometerOf } from "./picture-odometer.ts";
 import { done, type Result } from "./refusals.ts";
@@ -68,7 +69,13 @@ export type PressurePanelShown = {
   /** What the bike's specs ask for at the loads it was read at, a row each pressure; a load of which nothing was entered is held against riding solo, which it takes at the least. Empty while none is entered or members differ. */
   readonly wanted: readonly { readonly loads: readonly SpecUse[]; readonly value: number }[];
 };
-export type PressureShown = OnBike & { readonly typedIn: UnitId; readonly celsius: number; readonly panels: readonly PressurePanelShown[] };
+export type PressureShown = OnBike & {
+  readonly typedIn: UnitId;
+  readonly celsius: number;
+  readonly panels: readonly PressurePanelShown[];
+  /** Of the tyres that leak. */
+  readonly leaks?: readonly LeakOn[];
+};
 export type ReadingPictured =
   | { readonly pictured: "odometer"; readonly shown: OdometerShown }
   | { readonly pictured: WearPicture; readonly shown: WearShown }
@@ -89,7 +96,8 @@ export async function pictureReadings(ctx: Ctx, input: { readonly bike?: string;
     if (input.picture === "odometer") return done({ pictured: "odometer", shown: odometerOf(g) });
     if (input.picture !== "pressure") return done({ pictured: input.picture, shown: wearShown(g, input.picture) });
     const readings = await q.readings.ofKinds(g.bike.id, ["cold pressure", "ambient temperature"]);
-    return done({ pictured: "pressure", shown: pressureOf(g, readings) });
+    const leaks = (await leaksOn(q, g)).filter(({ leak }) => leak.is !== "sound");
+    return done({ pictured: "pressure", shown: { ...pressureOf(g, readings), ...(leaks.length === 0 ? {} : { leaks }) } });
   });
 }
 

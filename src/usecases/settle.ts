@@ -21,7 +21,7 @@ import type { WorkRecord } from "../store/work.ts";
 import { kindOn } from "../trade/defects.ts";
 import { madeTooLate } from "./code-fits.ts";
 import { type Ctx, languagesOf } from "./context.ts";
-import { type FluidPut, fluidsPut } from "./fluids.ts";
+import { type FluidPut, fluidsPut, fluidsUnknown } from "./fluids.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
 import { asOldOrNew, grownBeyond } from "./grown.ts";
 import { withValues } from "./item-values.ts";
@@ -29,6 +29,7 @@ import { defectRecord, odometerRecord, signed } from "./records.ts";
 import { closedByWork } from "./revise-defects.ts";
 import { rigsFor } from "./rig.ts";
 import { isBehind } from "./services.ts";
+import { whereFitted } from "./where-fitted.ts";
 
 /** What came of saving: the records, in the order they were said. */
 export type Saved = {
@@ -41,8 +42,9 @@ export type Saved = {
 
 /** The intents with every question that the bikes' histories raise. An intent already asked about is left as it is. @param gone readings that these give way to */
 export function heldAgainst(intents: readonly Intent[], all: readonly Garaged[], today: LocalDate, gone: readonly { readonly id: string }[] = []): Intent[] {
-  return intents.map((intent) => {
-    const g = intent.bike === null ? null : pick(all, intent.bike);
+  return intents.map((said) => {
+    const g = said.bike === null ? null : pick(all, said.bike);
+    const intent = said.do === "log reading" && g !== null && said.sure !== true ? whereFitted(said, g) : said;
     if (g !== null && isOfLongAgo(intent, g)) return { ...intent, gaps: [{ need: "date", options: [], typed: intent.words }, ...intent.gaps] };
     if (intent.gaps.length > 0 || g === null) return intent;
     const late = madeTooLate(intent, g);
@@ -187,9 +189,11 @@ export async function save(q: Repos, ctx: Ctx, intents: readonly Intent[], all: 
   return { readings, work: filled, defects, closed };
 }
 
-/** What must not meet what is in there, of all that work says was put into hydraulics. */
-const mixedBy = (ctx: Ctx, work: readonly WorkRecord[], bikes: readonly Garaged[]): readonly FluidPut[] =>
-  fluidsPut(work, bikes, languagesOf(ctx)).filter(({ worth }) => worth === null);
+/** What must not meet what is in there, and what nobody knows, of all that work says was put into hydraulics. */
+const mixedBy = (ctx: Ctx, work: readonly WorkRecord[], bikes: readonly Garaged[]): readonly Pick<FluidPut, "work">[] => [
+  ...fluidsPut(work, bikes, languagesOf(ctx)).filter(({ worth }) => worth === null),
+  ...fluidsUnknown(work, bikes, languagesOf(ctx)),
+];
 
 /** Marks bikes as changed, so that the sweep looks at them; a bike gone meanwhile undoes the whole transaction. */
 export async function touch(q: Repos, ctx: Ctx, bikes: readonly BikeId[]): Promise<void> {

@@ -33,7 +33,10 @@ export async function noteVerdicts(
   for (const work of logged.work) {
     const changed = changedIn(all, work);
     // Work of before it was found mends nothing of it.
-    const open = pick(all, work.bike)?.defects.filter((defect) => defect.from === "verdict" && defect.on <= work.on.to && mends(defect, changed)) ?? [];
+    const open =
+      pick(all, work.bike)?.defects.filter(
+        (defect) => defect.from === "verdict" && defect.on <= work.on.to && mends(defect, changed) && !isBledOnly(defect, work),
+      ) ?? [];
     closed.push(
       ...(await closedByWork(
         q,
@@ -127,7 +130,7 @@ export async function noteMixed(
   source: string,
   first: number,
 ): Promise<readonly Defect[]> {
-  const mixed = put.filter(({ worth }) => worth === null).map((each) => ({ ...each, kind: MIXED[each.of] }));
+  const mixed = put.filter(({ worth }) => worth === null).map((each) => ({ ...each, kind: (each.seals === true ? ATTACKED : MIXED)[each.of] }));
   const fresh = mixed.filter(
     ({ bike, kind }, n) =>
       pick(all, bike)?.defects.some((defect) => defect.kind === kind) === false && mixed.findIndex((other) => other.bike === bike && other.kind === kind) === n,
@@ -140,7 +143,11 @@ export async function noteMixed(
   return noted;
 }
 
+const ATTACKED = { brakes: "attacked brake seals", clutch: "attacked clutch seals" } as const satisfies Record<FluidPut["of"], DefectKind>;
 const MIXED = { brakes: "mixed brake fluid", clutch: "mixed clutch fluid" } as const satisfies Record<FluidPut["of"], DefectKind>;
+
+/** A mix goes with all of the fluid: bleeding alone leaves some of it in. */
+const isBledOnly = ({ kind }: Defect, { detail }: WorkRecord): boolean => detail.bled === true && Object.values(MIXED).some((each) => each === kind);
 
 /** The items of a job that may be right again by it. */
 const changedIn = (all: readonly Garaged[], { bike, items }: WorkRecord): readonly string[] => {

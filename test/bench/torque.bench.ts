@@ -50,7 +50,7 @@ export const torque: Bench = {
         "answer at the wrench",
         "the drawing alone",
         "ms",
-        await sampled(200, () => render(drawAdapter({ lever: 400, adapter: 50, angle: 45, texts: TEXTS }), 900)),
+        await sampled(200, () => render(drawAdapter({ lever: 400, adapter: 50, angle: 45, texts: TEXTS }), 900, "")),
       ),
     ];
     await open.close();

@@ -7,6 +7,7 @@ const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 /** `D soft brake “front brake feels spongy”@Heron`; `?defect` asks whether it is one. One bike only, Heron. */
 export const DEFECTS_ONE_BIKE: readonly Case[] = [
   c("front brake feels spongy", "D soft brake “front brake feels spongy”@Heron"),
+  c("rear tyre cracked sidewall, low tread 2 mm", "tread rear 2mm@Heron", "D cracked tyre “rear tyre cracked sidewall”@Heron"),
   c("the front brake feels a bit spongy", "D soft brake “front brake feels a bit spongy”@Heron"),
   c("rear brake light out on Heron", "D brake light “rear brake light out”@Heron"),
   c("Heron weeping oil at the left cover", "D oil leak “weeping oil at the left cover”@Heron"),

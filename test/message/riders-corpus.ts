@@ -211,7 +211,7 @@ export const RIDERS_SAY: readonly Case[] = [
     "W engine-oil.replace=replaced on 2026-11-24@Heron",
   ),
   c("front 33 this week", "cold pressure/front 33 psi@Heron on 2026-11-23 ?date"),
-  c("front tyre's getting low, 2 mm in the middle", "tread 2 mm@Heron ?place"),
+  c("front tyre's getting low, 2 mm in the middle", "tread/front 2 mm@Heron"),
   c("rear 3.5mm center 4 edges", 'tread/rear 3.5 mm@Heron {"points":[3.5,4]}'),
   c("rear 3.5mm", "tread/rear 3.5 mm@Heron ?kind"),
   c("clutch cable free play 3mm", "clutch free play 3 mm@Heron"),

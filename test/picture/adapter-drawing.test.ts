@@ -45,7 +45,7 @@ describe("an adapter's drawing", () => {
   test("what a member typed cannot break the drawing", async () => {
     const svg = drawAdapter(drawing({ texts: { ...texts, lever: `L = <b>&"` } }));
     expect(svg).toContain("L = &#60;b&#62;&#38;&#34;");
-    expect((await render(svg, 300)).length).toBeGreaterThan(1000);
+    expect((await render(svg, 300, "")).length).toBeGreaterThan(1000);
   });
 });
 
@@ -53,19 +53,19 @@ describe("a picture", () => {
   const written = (text: string): string =>
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 50" font-family="DejaVu Sans"><text x="5" y="30" font-size="20">${text}</text></svg>`;
   test("is a PNG as wide as asked for, its letters drawn though the machine has no font", async () => {
-    const png = Buffer.from(await render(written("65 N·m α°"), 200));
+    const png = Buffer.from(await render(written("65 N·m α°"), 200, ""));
     expect(png.subarray(1, 4).toString("latin1")).toBe("PNG");
     expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([200, 100]);
-    const [bare, other] = [await render(written(""), 200), await render(written("66 N·m α°"), 200)];
+    const [bare, other] = [await render(written(""), 200, ""), await render(written("66 N·m α°"), 200, "")];
     expect(png.length).toBeGreaterThan(bare.length * 2);
     expect(Buffer.from(other).equals(png)).toBe(false);
   });
   test("that cannot be drawn is an error, and the next one is drawn", async () => {
-    await expect(render("no picture at all", 100)).rejects.toThrow();
-    expect((await render(written("T"), 100)).length).toBeGreaterThan(100);
+    await expect(render("no picture at all", 100, "")).rejects.toThrow();
+    expect((await render(written("T"), 100, "")).length).toBeGreaterThan(100);
   });
   test("several asked for at once each come back as asked", async () => {
-    const [a, b] = await Promise.all([render(written("A"), 120), render(written("B"), 180)]);
+    const [a, b] = await Promise.all([render(written("A"), 120, ""), render(written("B"), 180, "")]);
     expect([Buffer.from(a).readUInt32BE(16), Buffer.from(b).readUInt32BE(16)]).toEqual([120, 180]);
   });
 });

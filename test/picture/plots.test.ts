@@ -301,7 +301,7 @@ describe("as they were", () => {
     ["tread", drawWear(wear())],
   ] as const)("%s", async (_, svg) => {
     expect(svg.replaceAll("><", ">\n<")).toMatchSnapshot();
-    const png = Buffer.from(await render(svg, WIDE));
+    const png = Buffer.from(await render(svg, WIDE, ""));
     expect([png.readUInt32BE(16), png.length < 200_000]).toEqual([WIDE, true]);
   });
 });

@@ -181,7 +181,7 @@ describe("readings at several loads", () => {
   test("as they were drawn", async () => {
     expect(svg.replaceAll("><", ">\n<")).toMatchSnapshot();
     expect(drawPressure(pressure()).replaceAll("><", ">\n<")).toMatchSnapshot();
-    const png = Buffer.from(await render(svg, WIDE));
+    const png = Buffer.from(await render(svg, WIDE, ""));
     expect([png.readUInt32BE(16), png.length < 200_000]).toEqual([WIDE, true]);
   });
 });

@@ -22,27 +22,28 @@ const CHART =
 describe("/plan chart", () => {
   test("says each service in a line, and what comes at all of them once", async () => {
     const shown = await run("/plan chart");
-    expect(shown.text?.split("\n")[0]).toBe("Heron's service chart to 12,000 mi, from the plan “Chain-drive twin, common practice”.");
+    expect(shown.text?.split("\n")[0]).toBe("Heron's service chart to 24,000 mi, from the plan “Chain-drive twin, common practice”.");
     expect(shown.text).toContain("At every service: engine oil and filter R, clutch free play A,");
     expect(shown.text).toContain("- 4,000 mi: nothing else\n");
     expect(shown.text).toContain("- 12,000 mi: new air filter R\n");
     expect(shown.text).toContain("- Brake fluid R: every 2 years from the last time");
-    expect(shown.data.marks).toEqual([600, 4000, 8000, 12_000]);
+    // Every 4,000, 8,000 and 12,000: all of it has come round at 24,000.
+    expect(shown.data.marks).toEqual([600, 4000, 8000, 12_000, 16_000, 20_000, 24_000]);
   });
   test("brings a drawing wide enough for a phone, and a table", async () => {
     const { files } = await run("/plan chart");
     const [table, drawing] = [files.find((file) => file.type === "text/csv"), files.find((file) => file.type === "image/png")];
     expect((await readFile(table?.path ?? "", "utf8")).split("\r\n").slice(0, 3)).toEqual([
-      "service at (mi),600,4000,8000,12000,besides",
-      "Engine oil and filter,R,R,R,R,every 12 months",
-      "Valve clearance,A,,A,,",
+      "service at (mi),600,4000,8000,12000,16000,20000,24000,besides",
+      "Engine oil and filter,R,R,R,R,R,R,R,every 12 months",
+      "Valve clearance,A,,A,,A,,A,",
     ]);
     expect((await readFile(drawing?.path ?? "")).readUInt32BE(16)).toBeGreaterThanOrEqual(900);
-    expect(drawing?.alt).toContain("A table of 22 items against 4 services");
-    expect(drawing?.alt).toContain("how often the 19 other items come round");
+    expect(drawing?.alt).toContain("A table of 22 items against 7 services");
+    expect(drawing?.alt).toContain("19 more items and how often they come round");
   });
   test("goes as far as asked, is shared when asked, and counts the bike's use in", async () => {
-    expect((await run("/plan chart until:24,000 mi")).data.marks.at(-1)).toBe(24_000);
+    expect((await run("/plan chart until:36,000 mi")).data.marks.at(-1)).toBe(36_000);
     expect((await run("/plan chart share:yes")).visibility).toBe("shared");
     await run("/bike change bike:Heron used:dust");
     expect((await run("/plan chart")).text).toContain("Your use is counted in: dust.");

@@ -33,7 +33,7 @@ test.each(SAYS_BRAKE_FLUID)("brake fluid in a clutch that runs on mineral oil: %
   const wrong = await t.one({ ...DM, say });
   expect(wrong.data.work[0].items).toMatchObject(say.includes("brakes") ? [{}, {}] : [{ item: "clutch-fluid.replace" }]);
   expect(wrong.data.fluids).toMatchObject([{ of: "clutch", inside: "mineral oil", worth: null }]);
-  expect(wrong.data.defects).toMatchObject([{ kind: "mixed clutch fluid", grade: "do not ride" }]);
+  expect(wrong.data.defects).toMatchObject([{ kind: "attacked clutch seals", grade: "do not ride" }]);
   expect(wrong.text).toContain("never mix: seals swell and the clutch can go");
   await t.close();
 });
@@ -55,14 +55,15 @@ test("the same words are right where brake fluid works the clutch, and a cable h
   await t.close();
 });
 
-test("a top-up closes no mix and asks for no closing; a flush closes it", async () => {
+test("a top-up closes no mix and asks for no closing; a flush is asked whether the seals were renewed too", async () => {
   const t = await withClutch("hydraulic brake fluid");
   await t.one({ ...DM, say: "bled the clutch with mineral oil" });
   const topped = await t.one({ ...DM, say: "topped up the clutch with DOT 4" });
   expect(topped.data).toMatchObject({ closed: [], mayClose: [] });
   expect(topped.text).toContain("A clutch's fluid rises as the plates wear: if it has sunk, look for a leak");
   const flushed = await t.one({ ...DM, say: "flushed the clutch with DOT 4" });
-  expect(flushed.data.closed).toMatchObject([{ kind: "mixed clutch fluid" }]);
+  expect(flushed.data).toMatchObject({ closed: [], mayClose: [{ defect: { kind: "attacked clutch seals" } }] });
+  expect(flushed.text).toContain("Only if the seals were renewed too");
   await t.close();
 });
 

@@ -91,7 +91,10 @@ test.each([
   expect(told.data).toMatchObject({
     work: [{}],
     fluids: [{ of, inside, added, worth: null }],
-    defects: [{ kind: of === "clutch" ? "mixed clutch fluid" : "mixed brake fluid", grade: "do not ride" }],
+    // Oil and brake fluid spoil each other's rubber; silicone and glycol share it. Common practice.
+    defects: [
+      { kind: of === "clutch" ? "attacked clutch seals" : added === "mineral oil" ? "attacked brake seals" : "mixed brake fluid", grade: "do not ride" },
+    ],
   });
   expect(told.data.unread).toBeUndefined();
   expect(told.text).toContain("the two never mix");
@@ -127,7 +130,8 @@ test("a mix stands until it is flushed with what belongs there, whatever is pour
   expect((await send("changed the brake fluid with DOT 4")).data.closed).toMatchObject([{ kind: "mixed brake fluid" }]);
   await send("did the clutch fluid with DOT 4");
   expect((await send("did the clutch fluid with DOT 4")).data).toMatchObject({ closed: [], mayClose: [] });
-  expect((await send("did the clutch fluid with mineral oil")).data.closed).toMatchObject([{ kind: "mixed clutch fluid" }]);
+  // New fluid leaves the seals in that the wrong one has reached: whether they were renewed is asked.
+  expect((await send("did the clutch fluid with mineral oil")).data).toMatchObject({ closed: [], mayClose: [{ defect: { kind: "attacked clutch seals" } }] });
   await t.close();
 });
 

@@ -87,6 +87,9 @@ test("/tyre show tells a leak though solo and two-up take turns, whether they wa
     // Told where it shows, at the bike.
     expect(texts.map((text) => text.includes("slow leak is likely"))).toEqual([false, false, false, true]);
     expect((await run("/tyre show")).text).toContain("lost 5.5 psi in 21 days");
+    const pictured = await run("/reading picture:pressure");
+    expect(pictured.text).toContain("lost 5.5 psi in 21 days");
+    expect(pictured.files[0]?.alt).toContain("slow leak is likely");
     await t.close();
   }
 });

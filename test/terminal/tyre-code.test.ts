@@ -95,6 +95,52 @@ test("a code of later than the fitting of its tyre is asked about, in the messag
   await t.close();
 });
 
+test("week and year in words are its code; a year or an age alone is not noted, and says what it already tells", async () => {
+  const { t, say, run } = await heron();
+  const read = await say("rear tyre made in week 12 of 2019");
+  expect(read.text).toContain("Heron: rear tyre date code week 12 of 2019, today. Logged.\nRear tyre: made in week 12 of 2019, 7 years old.");
+  expect((await run("/tyre show")).data.aged).toMatchObject([{ place: "rear", date: { week: 12, year: 2019 } }]);
+  const fitted = await say("new front tyre made in week 10 of 2026 at 14,300");
+  expect(fitted.text).toContain("Heron: New front tyre, done today at 14,300 mi, with front tyre made in week 10 of 2026. Recorded.");
+  expect((await run("/tyre date code:12/19")).text).toContain("Made in week 12 of 2019");
+  const year = await say("tyres are from 2014");
+  expect(year.text).toContain(
+    "a year or an age alone is not noted, since the plan counts from the week. It is at least 11 years old by that. Replace it whatever its tread",
+  );
+  expect(year.text).toContain("Nothing is saved until you answer.");
+  await t.one({ ...dm, press: button(year, "Let it go") });
+  const old = await say("the rear tyre is 6 years old");
+  expect(old.text).toContain("It is at least 6 years old by that. Past five years: have it looked at once a year");
+  await t.one({ ...dm, press: button(old, "Let it go") });
+  expect((await run("/tyre show")).data.aged).toHaveLength(2);
+  // Said to others, and not to the bot.
+  expect(await t.send({ as: "Ines", say: "tyres are from 2014" })).toEqual([]);
+  await t.close();
+});
+
+// UN Regulation No. 75, Annex 4 and 2.33: load index 69 is 325 kg, symbol V is 240 km/h; 59 is 243 kg.
+test("what is moulded on a sidewall is explained, and kept as the size of that end by one press", async () => {
+  const { t, say, run } = await heron();
+  const rear = await say("rear tyre 150/70R17 69V");
+  expect(rear.text).toContain("150/70R17: radial construction, load index 69: 325 kg (717 lb) and speed symbol V: 240 km/h (149 mph).");
+  expect(rear.text).toContain("Load and speed by UN Regulation No. 75");
+  expect(rear.actions.map(({ label }) => label)).toEqual(["Save as spec: rear tyre size 150/70R17 69V"]);
+  await t.one({ ...dm, press: button(rear, "Save as spec: rear tyre size 150/70R17 69V") });
+  expect((await run("/spec what:rear tyre size")).text).toContain("150/70R17 69V");
+  const both = await say("front 110/80R19 59V, rear 150/70R17 69V");
+  expect(both.data.tyres).toMatchObject([
+    { place: "front", marking: { size: "110/80R19", load: { index: 59, kilograms: 243 } } },
+    { place: "rear", marking: { size: "150/70R17", speed: { symbol: "V", kmh: 240 } } },
+  ]);
+  expect((await say("Hinterreifen 150/70R17 69V")).data.tyres).toMatchObject([{ place: "rear" }]);
+  expect((await say("150/70R17 69V")).actions).toHaveLength(2);
+  // Of two bikes, with none named, it is not guessed whose.
+  await run("/bike add name:Otter kind:belt-drive cruiser odometer:1,180 mi");
+  expect((await say("rear tyre 150/70R17 69V")).actions).toEqual([]);
+  expect((await say("rear tyre 150/70R17 69V on Otter")).actions).toHaveLength(1);
+  await t.close();
+});
+
 test("a tyre fitted since has its own age, or none while its code is not said", async () => {
   const { t, say, run } = await heron();
   await say("tyres are 1417 both");

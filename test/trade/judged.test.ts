@@ -32,7 +32,11 @@ describe.each(KINDS)("%s", (kind) => {
     for (const defect of Object.values(defects)) {
       expect(defectRow(defect)?.usual).toBe("do not ride");
       // A pressure is right again by the next reading alone.
-      if (kind !== "cold pressure") expect(defectRow(defect)?.mends.length).toBeGreaterThan(0);
+      const { mends = [], mayMend = [] } = defectRow(defect) ?? {};
+      // New shoes may come with a new drum, and may not.
+      // No plan has a line for the brake of a sidecar: its owner says when it is mended.
+      if (kind !== "cold pressure" && defect !== "worn sidecar brake")
+        expect([...mends, ...(kind === "drum diameter" ? mayMend : [])].length).toBeGreaterThan(0);
     }
   });
 });

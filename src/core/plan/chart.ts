@@ -21,7 +21,7 @@ export type ChartRow = {
   readonly converted: boolean;
 };
 
-/** The table services × items. `marks`: the services, rising; `cut`: there were more of them than were asked for or fit. */
+/** The table services × items. `marks`: the services, rising; `cut`: there are more of them than fit before they come round. */
 export type Chart = {
   readonly unit: DistanceUnit;
   readonly marks: readonly number[];
@@ -38,13 +38,19 @@ export const MOST_SERVICES = 24;
 
 /**
  * The chart of plan items as they stand for one bike.
- * @param conditions uses of the bike, which shorten intervals @param end the last distance shown, in whole units of the column; null: one whole cycle, within reason
+ * @param conditions uses of the bike, which shorten intervals @param end the last distance shown, in whole units of the column; null: one whole cycle, until every service has come round, within reason
  */
 export function chartOf(items: readonly PlanItem[], column: DistanceUnit, conditions: readonly Condition[], end: number | null): Chart {
   const lines = items.map((item) => lineOf(item, column, conditions));
-  const limit = end ?? Math.min(FARTHEST[column], Math.max(0, ...lines.map((line) => cycleOf(line, column))));
-  const placed = lines.map((line) => ({ ...line, at: marksUpTo(line, limit, column) }));
-  const all = [...new Set(placed.flatMap(({ at }) => at))].sort((a, b) => a - b);
+  const upTo = (limit: number) => {
+    const placed = lines.map((line) => ({ ...line, at: marksUpTo(line, limit, column) }));
+    return { limit, placed, all: [...new Set(placed.flatMap(({ at }) => at))].sort((a, b) => a - b) };
+  };
+  const cycle = end ?? wholeCycle(lines, column);
+  const whole = end !== null || cycle <= FARTHEST[column] ? upTo(cycle) : null;
+  // A cycle too long to show is begun, so that every line is in it.
+  const begun = (): ReturnType<typeof upTo> => upTo(Math.min(FARTHEST[column], Math.max(0, ...lines.map((line) => cycleOf(line, column)))));
+  const { limit, placed, all } = whole !== null && (end !== null || whole.all.length <= USUAL_SERVICES) ? whole : begun();
   const marks = all.slice(0, end === null ? USUAL_SERVICES : MOST_SERVICES);
   const last = marks.at(-1) ?? 0;
   const rows = placed.map((line) =>
@@ -58,7 +64,7 @@ export function chartOf(items: readonly PlanItem[], column: DistanceUnit, condit
     marks,
     rows: rows.filter((row) => row.at.length > 0),
     below: rows.filter((row) => row.at.length === 0),
-    cut: all.length > marks.length,
+    cut: all.length > marks.length || cycle > limit,
   };
 }
 
@@ -112,6 +118,16 @@ function cycleOf({ marks }: Line, column: DistanceUnit): number {
   if (marks === null) return 0;
   return Math.round(figureIn((marks.listed.at(-1) ?? marks.thenEvery ?? 0) as Ridden, column));
 }
+
+/** After how far all services have come round: the least that is a whole number of every interval, and no less than any list of marks. */
+function wholeCycle(lines: readonly Line[], column: DistanceUnit): number {
+  const cycles = lines.map((line) => ({ every: cycleOf(line, column), isListed: (line.marks?.listed.length ?? 0) > 0 })).filter(({ every }) => every > 0);
+  const round = cycles.filter(({ isListed }) => !isListed).reduce((all, { every }) => (all / common(all, every)) * every, 1);
+  const farthest = Math.max(0, ...cycles.map(({ every }) => every));
+  return Math.ceil(farthest / round) * round;
+}
+/** The greatest whole number that divides both. */
+const common = (a: number, b: number): number => (b === 0 ? a : common(b, a % b));
 
 function marksUpTo({ marks, first }: Line, limit: number, column: DistanceUnit): readonly number[] {
   // Half a unit more, since a converted mark is printed rounded.

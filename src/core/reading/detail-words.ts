@@ -38,6 +38,22 @@ export type DetailWords = {
 export type FluidWords = {
   /** What a fluid is called beside its class, by the class or family that it is of. */
   readonly names: Readonly<Record<string, readonly string[]>>;
+  /** What belongs into no circuit and is put there by mistake, as the trade's table names it: "engine oil". It is a fluid only where it is said to have gone in. */
+  readonly strange: Readonly<Record<string, readonly string[]>>;
+  /** Behind such a name these make it something else: "oil change". */
+  readonly strangeNotBefore: readonly string[];
+  /** Before such a name these say that it went in: "with engine oil". */
+  readonly with: readonly string[];
+  /** Between those and the name: "with some engine oil". */
+  readonly some: readonly string[];
+  /** Beside such a name these say the same: "ATF by mistake". */
+  readonly mistake: readonly string[];
+  /** Verbs that get the air out and need not change all of the fluid: "bled". */
+  readonly bled: readonly string[];
+  /** Behind a class that went in without a word of where: "put DOT 5 in". */
+  readonly in: readonly string[];
+  /** What a job is done with and is no fluid: "with a syringe". */
+  readonly tools: readonly string[];
   /** Behind such a name these make it something else: "silicone grease". */
   readonly notBefore: readonly string[];
   /** Before such a name these deny it: "not DOT 5". */

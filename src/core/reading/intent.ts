@@ -119,11 +119,15 @@ export type Gap =
         | "no such code"
         | "code to come"
         | "code after fitting"
+        | "year alone"
+        | "not fitted"
         | "two temperatures"
         | "less than"
         | "more than";
       /** Of what grew: the reading before, in the canonical unit, with the unit it was read in. */
       readonly before?: { readonly value: number; readonly unit: ReadingUnit; readonly on: LocalDate };
+      /** Of a tyre of which only the year or the age was said: so many years old it is at least. */
+      readonly years?: number;
       /** Of a tyre's date code: as typed, and when that tyre was fitted. */
       readonly made?: { readonly code: string; readonly fitted: VagueDate };
     };

@@ -66,6 +66,8 @@ export const READING_KINDS = {
   "pad thickness": { dimension: "length", places: LININGS, ask: ENDS, plausible: [0, 15], units: ["mm", "in"], usual: { mm: [0, 15], in: [0.01, 0.4] } },
   // mm of lining on the shoes of a drum. New ones carry 3 to 5.
   "shoe thickness": { dimension: "length", places: TYRES, ask: ENDS, plausible: [0, 10], units: ["mm", "in"], usual: { mm: [0, 10], in: [0.01, 0.4] } },
+  // mm across the inside of a drum. Drums are 80 to 250 wide, and cast into each is how far it may wear.
+  "drum diameter": { dimension: "length", places: ENDS, ask: ENDS, plausible: [60, 330], units: ["mm", "in"], usual: { mm: [70, 330], in: [3, 13] } },
   "disc thickness": {
     dimension: "length",
     places: CALIPERS,
@@ -151,3 +153,6 @@ export const KIND_KEYS = Object.keys(READING_KINDS) as ReadingKind[];
 
 /** The row of a kind, as every row may be read. */
 export const kindRow = (kind: ReadingKind): KindRow => READING_KINDS[kind];
+
+/** Can each side of the front be told apart, as with two calipers? */
+export const hasSides = (kind: ReadingKind): boolean => kindRow(kind).places.includes("front left");

@@ -116,6 +116,14 @@ export type MeasuringWords = {
   readonly codes: readonly string[];
   /** What may stand between a date code and what names it: "is". */
   readonly codeBeside: readonly string[];
+  /** Beside what is moulded on a tyre: "size". */
+  readonly sizes: readonly string[];
+  /** Before the week in which a tyre was made: "week 12 of 2019". */
+  readonly weeks: readonly string[];
+  /** Beside the year of it: "made in". */
+  readonly madeWords: readonly string[];
+  /** The words of an age in years, each by itself: "12 years old". */
+  readonly oldAge: readonly string[];
   /** Behind a share, in words: "per cent". */
   readonly percent: readonly string[];
   /** By how much a chain is longer than new, beside its name: "stretched"; `elongation` without it. */

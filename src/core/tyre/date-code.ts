@@ -9,8 +9,14 @@ export type TyreDate =
   | { readonly is: "before 2000"; readonly week: number; readonly digit: number; readonly latest: LocalDate }
   | { readonly is: "refused"; readonly why: "no code" | "no such week" | "to come" };
 
-/** The digits of the code in what was typed off a sidewall; null where there are none. */
-export const tyreCodeIn = (typed: string): string | null => /(?:^|\D)(\d{3,4})\D*$/u.exec(typed.trim())?.[1] ?? null;
+/** The digits of the code in what was typed off a sidewall, or its week and year said apart, "week 7 of 2012", "07/12"; null where there are none. */
+export function tyreCodeIn(typed: string): string | null {
+  const apart = APART.exec(typed.trim());
+  if (apart !== null) return `${(apart[1] ?? "").padStart(2, "0")}${(apart[2] ?? "").slice(-2)}`;
+  return /(?:^|\D)(\d{3,4})\D*$/u.exec(typed.trim())?.[1] ?? null;
+}
+/** The week by itself, a stroke or a word, and the year of this century. */
+const APART = /(?:^|[^\p{L}\p{N}]|^\p{L}+)(\d{1,2})(?:\s*[/,.-]\s*|\s+(?:\p{L}{2,4}\s+)?)(20\d{2}|\d{2})$/u;
 
 /** Reads "0712", "DOT 4B9X ABCD 0712" or "317" as typed off the sidewall. @param today a week still to come is a slip of the eye */
 export function readTyreDate(typed: string, today: LocalDate): TyreDate {

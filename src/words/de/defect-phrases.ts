@@ -403,6 +403,11 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     ],
     "plugged tyre": [
       { things: TYRE, signs: [...ended("geflickt", "gestopft"), "provisorisch geflickt", "hat einen flicken", "hat einen stopfen", "mit stopfen"] },
+      {
+        things: TYRE,
+        signs: ["repariert", "wurde repariert", "von innen geflickt", "von innen repariert", "vulkanisiert", "mit flicken repariert"],
+        signLast: true,
+      },
       { things: ["flicken im", "stopfen im", "pannenstreifen im", "pannenwurst im"], signs: TYRE },
     ],
     "damaged tyre": [
@@ -591,7 +596,17 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
       {
         things: [
           ...["bremsnachsteller", "nachsteller", "nachstellmutter", "bremsgestänge", "bremsgestängeschraube", "bremseinsteller", "bremsseilversteller"],
-          ...["trommelbremse", "bremstrommel", "bremse", "hinterradbremse", "vorderradbremse", "hintere bremse", "vordere bremse", "bremse hinten", "bremse vorne"],
+          ...[
+            "trommelbremse",
+            "bremstrommel",
+            "bremse",
+            "hinterradbremse",
+            "vorderradbremse",
+            "hintere bremse",
+            "vordere bremse",
+            "bremse hinten",
+            "bremse vorne",
+          ],
         ],
         signs: [
           ...["am ende", "ganz am ende", "am anschlag", "auf anschlag", "ausgereizt", "lässt sich nicht mehr nachstellen", "nicht mehr nachstellbar"],
@@ -615,6 +630,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "worn sidecar tyre": [],
     "worn sidecar brake": [],
     "worn rear shoes": [],
+    "worn front drum": [],
+    "worn rear drum": [],
     "worn disc": [{ things: DISC, signs: [...WORN_LINING, ...has("grat")], signLast: true }],
     "low brake fluid": [],
     "low front brake fluid": [],
@@ -631,6 +648,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     // The word for it is also that of the drive belt.
     "timing belt": [],
     "tight valve": [{ things: ["ventile", "auslassventile", "einlassventile", "ventilspiel"], signs: ["zu eng", "zu klein", "zu stramm"], signLast: true }],
+    "attacked brake seals": [],
+    "attacked clutch seals": [],
     "mixed brake fluid": [],
     "mixed clutch fluid": [],
     // By what the bike is fitted with.

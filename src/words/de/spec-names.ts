@@ -81,6 +81,8 @@ const GERMAN_SPEC_NAMES: Readonly<Record<SpecKey, readonly string[]>> = {
   "rear disc limit": [...DISCS, "bremsscheibe hinten", "scheibe hinten", "bremse hinten"],
   "front shoe limit": ["bremsbacken", "bremsbacken vorne", "backen vorne", "trommelbremse vorne"],
   "rear shoe limit": ["bremsbacken", "bremsbacken hinten", "backen hinten", "trommelbremse hinten"],
+  "front drum limit": ["trommel", "bremstrommel", "bremstrommel vorne", "trommel vorne", "trommeldurchmesser"],
+  "rear drum limit": ["trommel", "bremstrommel", "bremstrommel hinten", "trommel hinten", "trommeldurchmesser"],
   "front brake free play": ["bremshebel", "bremshebelspiel", "spiel bremshebel"],
   "rear brake free play": ["bremspedal", "spiel bremspedal", "bremspedalspiel"],
   "brake pedal height": ["bremspedal", "pedalhöhe", "bremspedalhöhe"],

@@ -129,6 +129,11 @@ export const bikeWords = (p: Printer) => {
     learnt: ({ name, nickname }: { readonly name: string; readonly nickname: string }): string =>
       `From now on I take “${name}” for ${nickname}. If that is wrong, /bike change bike:${nickname} not-called:${name} takes it back.`,
     changed: (nickname: string, items: number): string => `${nickname} is changed. Its plan now has ${items} items.`,
+    /** Under other brakes than before: what they are filled with by that. */
+    brakesNow: (nickname: string, fluid: string): string =>
+      fluid === "none"
+        ? `Two drums are worked by cable or rod: ${nickname} is entered without brake fluid, and what goes by it has left the plan. If a drum of it is hydraulic, say so: /bike fitted bike:${nickname} part:brake fluid choice:DOT 4`
+        : `A disc has brake fluid: ${nickname} is entered with ${fluid}, and what goes by it has come into the plan. The cap has the last word; if it names another, say so: /bike fitted bike:${nickname} part:brake fluid choice:DOT 3`,
     /** Under "changed", for a bike off the road. */
     resting: (nickname: string): string =>
       `While ${nickname} stands, what ages by itself still falls due, and I still tell of it (fluids, belts, tyres, battery). Of what only riding wears I say nothing until it rides again.`,

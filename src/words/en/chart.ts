@@ -42,11 +42,6 @@ export const chartWords = (p: Printer, repeats: (repeat: Repeat, column: Distanc
       ...(converted.length === 0 ? [] : [`Converted from the other column, to whole ${unit}: ${p.list(converted.map((row) => lowered(row.name)))}.`]),
     ];
   };
-  /** What no service does is in the text and the table alone: a picture that is passed on says so. Named there, since so many letters would make the file too large. */
-  const notDrawn = (items: number): string =>
-    items === 1
-      ? "1 item comes round beside the services and is not drawn; the text names it, and how often."
-      : `${items} items come round beside the services and are not drawn; the text names them, and how often.`;
   const title = ({ nickname, planName, marks, unit }: Shown): string => {
     const last = marks.at(-1);
     return last === undefined
@@ -93,9 +88,11 @@ export const chartWords = (p: Printer, repeats: (repeat: Repeat, column: Distanc
           last: row.beside === null ? "" : beside(row.beside, unit).replace(/^every /u, ""),
         })),
         last: "or every",
-        legend: legend({ ...shown, below: [] }),
-        notes: below.length === 0 ? [] : [notDrawn(below.length)],
-        alt: `A table of ${rows.length} items against ${marks.length} services from ${point(marks[0] ?? 0, unit)} to ${point(marks.at(-1) ?? 0, unit)}; a letter says what is done. Under it what the letters mean${below.length === 0 ? "" : `, and how many items are not drawn`}. The text says the same service by service, and how often the ${below.length} other items come round.`,
+        legend: legend(shown),
+        belowTitle: "Beside the services",
+        below: below.map((row) => ({ name: row.name, said: row.beside === null ? letter(row) : `${letter(row)} ${beside(row.beside, unit)}` })),
+        notes: notes(shown),
+        alt: `A table of ${rows.length} items against ${marks.length} services from ${point(marks[0] ?? 0, unit)} to ${point(marks.at(-1) ?? 0, unit)}; a letter says what is done. Under it ${below.length === 0 ? "" : `${below.length} more items and how often they come round, and `}what the letters mean. The text says the same service by service.`,
       };
     },
     tableAlt: (nickname: string): string => `${nickname}'s chart as comma-separated values`,

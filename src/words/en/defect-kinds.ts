@@ -73,6 +73,8 @@ export const ENGLISH_DEFECTS = {
   "worn rear pads": "It stands first on /due until new pads are in.",
   "worn front shoes": "Do not ride: replace the shoes. It stands first on /due until new shoes are in.",
   "worn rear shoes": "Do not ride: replace the shoes. It stands first on /due until new shoes are in.",
+  "worn front drum": "Do not ride: a drum beyond its stamped figure is replaced, with new shoes.",
+  "worn rear drum": "Do not ride: a drum beyond its stamped figure is replaced, with new shoes.",
   "worn disc": "A disc below its stamped figure is replaced, with new pads.",
   "low brake fluid": LOW_BRAKE_FLUID,
   "low front brake fluid": LOW_BRAKE_FLUID,
@@ -87,6 +89,10 @@ export const ENGLISH_DEFECTS = {
   "worn chain": "A chain worn so far can jump or break, and lock the wheel. It stands first on /due until a new one is on.",
   "no throttle play": "Do not ride until it snaps shut by itself at every bar position. The next reading that is right closes it.",
   "low engine oil": "An engine short of oil seizes, and locks the wheel. The next reading that is right closes it.",
+  "attacked brake seals":
+    "Do not ride: oil swells rubber made for brake fluid, and brake fluid rubber made for oil. A flush alone is too little: do not work the brake, and have a workshop clean it all and renew every seal and hose that it reached.",
+  "attacked clutch seals":
+    "Do not ride: oil swells rubber made for brake fluid, and brake fluid rubber made for oil. A flush alone is too little: have a workshop clean it all and renew every seal and hose that it reached.",
   "mixed brake fluid": "It stands first on /due until all of it has been flushed and changed.",
   "mixed clutch fluid": "It stands first on /due until all of it has been flushed and changed.",
 } as const satisfies Record<DefectKind, string>;

@@ -80,23 +80,75 @@ const PADS = ["pads", "brake pads", "brake pad", "pad", "pad linings", "pads fro
 const SHOES = ["shoes", "brake shoes", "shoe linings", "front shoes", "rear shoes", "front brake shoes", "rear brake shoes", "brake linings"];
 /** What takes up a drum's wear: with no way left to turn, its shoes are worn. */
 const DRUM_ADJUSTER = [
-  ...["brake adjuster", "brake adjusters", "brake rod adjuster", "brake cable adjuster", "brake rod nut", "brake adjuster nut", "drum adjuster", "drum brake adjuster"],
+  ...[
+    "brake adjuster",
+    "brake adjusters",
+    "brake rod adjuster",
+    "brake cable adjuster",
+    "brake rod nut",
+    "brake adjuster nut",
+    "drum adjuster",
+    "drum brake adjuster",
+  ],
   ...["brake cam adjuster", "brake rod"],
 ].flatMap((thing) => ["", "front ", "rear "].map((end) => `${end}${thing}`));
 const DRUM = ["drum brake", "drum brakes", "brake drum", "drum"].flatMap((thing) => ["", "front ", "rear "].map((end) => `${end}${thing}`));
 /** The arm that turns its cam, or the pointer on it, that shows on a scale how far the shoes are worn. */
 const DRUM_POINTER = [
   ...["brake arm", "brake cam arm", "brake cam lever", "brake wear indicator", "brake wear pointer", "brake wear arrow", "brake pointer", "brake indicator"],
-  ...["drum wear indicator", "drum indicator", "shoe wear indicator", "cam lever", "cam arm", "wear pointer", "wear arrow", "brake lining indicator", "brake arrow"],
+  ...[
+    "drum wear indicator",
+    "drum indicator",
+    "shoe wear indicator",
+    "cam lever",
+    "cam arm",
+    "wear pointer",
+    "wear arrow",
+    "brake lining indicator",
+    "brake arrow",
+  ],
 ].flatMap((thing) => ["", "front ", "rear "].map((end) => `${end}${thing}`));
 const MARK = ["wear mark", "mark", "wear line", "line", "wear limit", "limit", "limit mark", "limit line", "scale", "range", "usable range", "arrow"];
-const PAST_THE_MARK = ["past", "beyond", "over", "at", "on", "outside", "has passed", "passed", "has reached", "reached", "gone past", "has gone past", "out of"].flatMap(
-  (where) => MARK.map((mark) => `${where} the ${mark}`),
-);
+const PAST_THE_MARK = [
+  "past",
+  "beyond",
+  "over",
+  "at",
+  "on",
+  "outside",
+  "has passed",
+  "passed",
+  "has reached",
+  "reached",
+  "gone past",
+  "has gone past",
+  "out of",
+].flatMap((where) => MARK.map((mark) => `${where} the ${mark}`));
 const ADJUSTER_OUT = [
-  ...["at its end", "at the end", "at their end", "at the limit", "at its limit", "run out", "ran out", "has run out", "maxed out", "all the way in", "right in"],
+  ...[
+    "at its end",
+    "at the end",
+    "at their end",
+    "at the limit",
+    "at its limit",
+    "run out",
+    "ran out",
+    "has run out",
+    "maxed out",
+    "all the way in",
+    "right in",
+  ],
   ...["fully in", "wound right in", "screwed right in", "screwed all the way in", "out of adjustment", "no adjustment left", "no thread left", "out of thread"],
-  ...["run out of adjustment", "ran out of adjustment", "has run out of adjustment", "no more adjustment", "used up", "at its stop", "at the stop", "bottomed out"],
+  ...[
+    "run out of adjustment",
+    "ran out of adjustment",
+    "has run out of adjustment",
+    "no more adjustment",
+    "used up",
+    "at its stop",
+    "at the stop",
+    "bottomed out",
+  ],
 ];
 const FEELS = ["feel", "feels", "feeling"].flatMap((verb) =>
   ["", "a bit ", "a little ", "really ", "very ", "kind of ", "kinda ", "slightly ", "quite ", "so "].map((much) => `${verb} ${much}`),
@@ -129,9 +181,7 @@ const OF_TYRES = ["squared-off tyre", "cracked tyre", "damaged tyre", "plugged t
 const OF_LININGS = ["damaged brake", "soft brake", "brake noise", "dragging brake"] as const;
 const OF_BATTERY = ["damaged battery", "flat battery", "not charging"] as const;
 /** What goes with the old fluid and the air in it; the same in every language. */
-export const BY_BLEEDING = [
-  ...["soft brake", "odd brake", "old brake fluid", "mixed brake fluid", "mixed clutch fluid", "dragging clutch", "slipping clutch"],
-] as const satisfies readonly DefectKind[];
+export const BY_BLEEDING = [...["soft brake", "odd brake", "old brake fluid", "dragging clutch", "slipping clutch"]] as const satisfies readonly DefectKind[];
 /** What a sign is of that stands beside a reading and names no thing; the same in every language. */
 export const BESIDE = {
   "cold pressure": OF_TYRES,
@@ -472,7 +522,23 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ],
     "plugged tyre": [
       { things: [...TYRE, "rear", "front", "back"], signs: ["plugged", "patched"] },
-      { things: TYRE, signs: ["has a plug", "has a plug in it", "has a patch"] },
+      { things: TYRE, signs: ["has a plug", "has a plug in it", "has a patch", "has a patch in it", "has been plugged", "has been patched"] },
+      // A repair from inside is watched too: nobody sees it.
+      {
+        things: TYRE,
+        signs: ["patch", "plug", "mushroom plug", "patch plug", "plug patch", "mushroom"]
+          .flatMap((with_) => [`repaired with a ${with_}`, `fixed with a ${with_}`, `mended with a ${with_}`])
+          .concat([
+            "repaired from inside",
+            "repaired from the inside",
+            "patched from inside",
+            "patched from the inside",
+            "vulcanised",
+            "vulcanized",
+            "repaired",
+          ]),
+        signLast: true,
+      },
       { things: ["plug in the", "plug in", "patch in the"], signs: TYRE },
     ],
     "damaged tyre": [
@@ -637,12 +703,18 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       { things: SHOES, signs: WORN_PADS, signLast: true },
       { things: [...DRUM_ADJUSTER, ...DRUM], signs: ADJUSTER_OUT, signLast: true },
       { things: DRUM_POINTER, signs: [...PAST_THE_MARK, "in the red"], signLast: true },
-      { things: BRAKE, signs: ["no adjustment left", "run out of adjustment", "ran out of adjustment", "has run out of adjustment", "no more adjustment"], signLast: true },
+      {
+        things: BRAKE,
+        signs: ["no adjustment left", "run out of adjustment", "ran out of adjustment", "has run out of adjustment", "no more adjustment"],
+        signLast: true,
+      },
     ],
     "worn front shoes": [],
     "worn sidecar tyre": [],
     "worn sidecar brake": [],
     "worn rear shoes": [],
+    "worn front drum": [],
+    "worn rear drum": [],
     "worn disc": [{ things: DISC, signs: [...DONE_FOR, "lipped", "has a lip", "thin", "too thin"], signLast: true }],
     "low brake fluid": [],
     "low front brake fluid": [],
@@ -659,6 +731,8 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
       { things: NO_PLAY, signs: ["throttle", "throttle grip", "throttle cable"] },
     ],
     "low engine oil": [],
+    "attacked brake seals": [],
+    "attacked clutch seals": [],
     "mixed brake fluid": [],
     "mixed clutch fluid": [],
     // By what the bike is fitted with.
@@ -747,7 +821,18 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
   turns: [
     {
       ...{ from: ["puncture"], to: "plugged tyre" },
-      said: ["plugged it", "plugged", "patched it", "patched", "put a plug in", "put a plug in it", "stuck a plug in", "stuck a plug in it"],
+      said: [
+        "plugged it",
+        "plugged",
+        "patched it",
+        "patched",
+        "put a plug in",
+        "put a plug in it",
+        "stuck a plug in",
+        "stuck a plug in it",
+        "repaired",
+        "repaired it",
+      ],
     },
   ],
   byEnd: BY_END,

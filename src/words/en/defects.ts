@@ -28,6 +28,14 @@ const fitting = (label: string): string => ([...label].length > LONGEST_LABEL ? 
 const sentence = (kind: string | null): string | null => (kind === null ? null : ((ENGLISH_DEFECTS as Readonly<Record<string, string>>)[kind] ?? null));
 const after = (text: string | null): string => (text === null ? "" : ` ${text}`);
 
+/** What has to be so before it is closed. */
+const CLOSED_ONLY: Readonly<Record<string, string>> = {
+  "attacked brake seals": "Only if the seals and hoses were renewed too, not the fluid alone.",
+  "attacked clutch seals": "Only if the seals were renewed too, not the fluid alone.",
+  "mixed brake fluid": "Only if all of it was flushed out and changed: bleeding leaves some in.",
+  "mixed clutch fluid": "Only if all of it was flushed out and changed: bleeding leaves some in.",
+};
+
 const MENDED = "It is mended";
 const LINE = { kind: "line", value: null, options: [] } as const;
 
@@ -74,7 +82,7 @@ export const defectWords = (p: Printer) => {
     /** By a limit that was entered later. */
     readRight: (d: SaidDefect): string => `${d.nickname}: “${d.words}” is closed: what was read since is right by that.`,
     /** Work that may have been done about an open defect. */
-    closesIt: (d: SaidDefect): string => `Does this close: “${d.words}”?`,
+    closesIt: (d: SaidDefect): string => `Does this close: “${d.words}”?${after(d.kind === null ? null : (CLOSED_ONLY[d.kind] ?? null))}`,
     /** What a figure noted that was taken back or put right. */
     lapsed: (words: readonly string[]): string =>
       `${p.list(words.map((each) => `“${each}”`))} ${words.length === 1 ? "stands" : "stand"} no longer: no figure says so any more.`,

@@ -13,7 +13,7 @@ import { defectWords } from "./defects.ts";
 import { digestWords } from "./digest.ts";
 import { dueWords } from "./due.ts";
 import { eveningWords } from "./evening.ts";
-import { fluidEntered, fluidOfSpec, fluidPut } from "./fluids.ts";
+import { fluidEntered, fluidOfSpec, fluidPut, fluidUnknown } from "./fluids.ts";
 import { fuelWords } from "./fuel.ts";
 import { judgeWords } from "./judge.ts";
 import { lookUpWords } from "./look-up.ts";
@@ -68,6 +68,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     readings: readingWords(p),
     judge: judgeWords(p),
     fluidPut,
+    fluidUnknown,
     fluidOfSpec: (named: Parameters<typeof fluidOfSpec>[0]): readonly string[] => fluidOfSpec(named, (names) => p.list(names)),
     fluidEntered: (entered: Parameters<typeof fluidEntered>[0]): readonly string[] => fluidEntered(entered, (names) => p.list(names)),
     fuel: fuelWords(p),

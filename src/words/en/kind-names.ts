@@ -27,6 +27,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   "tyre date code": ["date-code", "datecode"],
   "pad thickness": ["pads", "pad", "brake pads", "brake pad", "lining", "linings", "pad thickness", "friction material"],
   "shoe thickness": ["shoes", "shoe", "brake shoes", "brake shoe", "shoe lining", "shoe linings", "lining", "linings", "drum lining", "drum linings"],
+  "drum diameter": ["drum", "drums", "brake drum", "brake drums", "drum diameter", "brake drum diameter", "inside of the drum", "drum inside"],
   "disc thickness": ["disc", "discs", "disk", "disks", "rotor", "rotors", "brake disc", "brake discs", "brake rotor", "disc thickness"],
   "chain slack": [
     ...["chain slack", "slack", "chain sag", "chain free play", "chain play", "chain tension", "chain at", "chain is at", "chain now at"],

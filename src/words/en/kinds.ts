@@ -12,6 +12,10 @@ export const KIND_WORDS = {
   "tyre date code": { name: "tyre date code", howTo: "The last four digits behind DOT on the sidewall, week and year; they may stand on one side only." },
   "pad thickness": { name: "pad thickness", howTo: "The lining alone, without its backing plate, at its thinnest." },
   "shoe thickness": { name: "brake shoe lining", howTo: "With the wheel out: the lining alone at its thinnest, of riveted ones down to the rivet heads." },
+  "drum diameter": {
+    name: "drum diameter",
+    howTo: "With the wheel out: across the inside where the shoes run, at its widest, beside the lip. Wipe the dust up wet, never blow.",
+  },
   "disc thickness": { name: "disc thickness", howTo: "With a micrometer at the most worn spot, away from the outer edge." },
   "chain slack": { name: "chain slack", howTo: "Midway along the lower run at the tightest spot, with the bike standing as its manual says." },
   "chain length": { name: "chain length", howTo: "Pulled taut, pin centre to pin centre; say over how many pitches." },

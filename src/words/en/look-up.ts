@@ -8,7 +8,7 @@ import { neverMix } from "./fluids.ts";
 /** What there is by the standard. */
 export const OIL_GRADES = "Oil grades go from 0W to 25W cold and from 8 to 60 hot, such as 10W-40.";
 
-const MARKS_SOURCE = "UN Regulation No. 75, the ETRTO's table";
+export const MARKS_SOURCE = "UN Regulation No. 75, the ETRTO's table";
 const MEASURE = "Small heads differ, so measure.";
 
 const headOf = ({ now, before }: { readonly now: number; readonly before: number }): string =>

@@ -46,7 +46,15 @@ const short = (words: string): string => ([...words].length > LONGEST ? `${[...w
 const MEANING = { now: "due or overdue", soon: "coming up", later: "later", range: "likely between", rest: "laid up" } as const;
 const NEARNESS = { "no record": "later", good: "later", soon: "soon", due: "now", overdue: "now" } as const satisfies Record<Status, keyof typeof MEANING>;
 
-export const pictureWords = (p: Printer) => ({ ...nextWords(p), ...readingPictureWords(p), ...cardWords(), ...checkPictureWords(p), ...groupPictureWords(p) });
+export const pictureWords = (p: Printer) => ({
+  /** Under a picture in which signs stand for letters. */
+  lacking: () => "• stands for a letter that pictures cannot draw.",
+  ...nextWords(p),
+  ...readingPictureWords(p),
+  ...cardWords(),
+  ...checkPictureWords(p),
+  ...groupPictureWords(p),
+});
 
 const nextWords = (p: Printer) => {
   const onDial = ({ unit, offset }: Pick<OnDial, "unit" | "offset">, ridden: Ridden): number => figureIn((ridden - offset) as Ridden, unit);

@@ -9,6 +9,7 @@ import type { Basis } from "../../core/usage/forecast.ts";
 import type { Printer } from "../printer.ts";
 import { pressureJudged, valueAsTyped } from "./reading-detail.ts";
 import { altOf, capital } from "./text.ts";
+import { type LeakTold, tyreWords } from "./tyres.ts";
 
 type OnDial = { readonly nickname: string; readonly unit: DistanceUnit; readonly offset: number; readonly today: LocalDate };
 type Odometer = OnDial & {
@@ -35,6 +36,7 @@ type Pressure = {
   readonly today: LocalDate;
   readonly typedIn: UnitId;
   readonly celsius: number;
+  readonly leaks?: readonly { readonly place: string; readonly leak: LeakTold }[];
   readonly panels: readonly {
     readonly place: "front" | "rear" | "sidecar";
     readonly points: readonly {
@@ -188,7 +190,8 @@ export const readingPictureWords = (p: Printer) => {
     },
 
     pressure: (shown: Pressure) => {
-      const { typedIn, nickname, today, celsius } = shown;
+      const { typedIn, nickname, today, celsius, leaks = [] } = shown;
+      const tyres = tyreWords(p);
       const read = shown.panels.filter(({ points }) => points.length > 0);
       const title = read.length === 0 ? `${nickname} has no tyre pressure reading yet` : `${nickname}'s cold tyre pressures`;
       const missing = read.some(({ points }) => points.some(({ levelled }) => levelled === null));
@@ -215,7 +218,9 @@ export const readingPictureWords = (p: Printer) => {
       });
       const note = missing ? [`Say the air's temperature with a reading (33 psi front, outside 12 °C) and the weather is taken out.`] : [];
       const lines =
-        read.length === 0 ? [`${title}. Log them: 33 psi front 36 rear on ${nickname}.`] : [`${title}:`, ...said.map((each) => `- ${capital(each)}`), ...note];
+        read.length === 0
+          ? [`${title}. Log them: 33 psi front 36 rear on ${nickname}.`]
+          : [`${title}:`, ...[...said.map(capital), ...leaks.map(({ place, leak }) => tyres.leak(place, leak, typedIn))].map((each) => `- ${each}`), ...note];
       return {
         drawing: {
           title,
@@ -243,7 +248,7 @@ export const readingPictureWords = (p: Printer) => {
             ...{ solo: "solo", "two-up": "two-up", loaded: "loaded" },
             ...{ open: "open: as read", filled: `filled: at ${p.figure(celsius, 0)} °C, the weather taken out` },
           },
-          notes: note,
+          notes: [...leaks.map(({ place, leak }) => tyres.leakShort(place, leak)), ...note],
         },
         lines,
         alt: altOf(`Cold tyre pressures over time. ${lines.join(" ").replaceAll(" - ", " ")}`),

@@ -11,6 +11,7 @@ const DISC_LIMIT = [
   ...["disc limit", "discs", "disc", "rotor", "disc thickness", "disc minimum thickness", "minimum disc thickness", "disc minimum", "minimum disc"],
   ...["rotor thickness", "rotor limit"],
 ];
+const DRUM_LIMIT = ["drum limit", "drum", "brake drum", "drum diameter", "drum maximum", "maximum drum diameter"];
 const OIL = ["oil", "engine oil", "oil change"];
 const AMOUNT = ["oil amount", "oil capacity", "how much oil", "oil fill"];
 
@@ -94,8 +95,10 @@ export const ENGLISH_SPECS = {
     synonyms: [...DISC_LIMIT, ...DISC_LIMIT.map((name) => `front ${name}`), "front brake"],
   },
   "rear disc limit": { name: "Rear disc limit", synonyms: [...DISC_LIMIT, ...DISC_LIMIT.map((name) => `rear ${name}`), "rear brake"] },
-  "front shoe limit": { name: "Front shoe limit", synonyms: ["shoes", "brake shoes", "front shoes", "front drum", "front brake"] },
-  "rear shoe limit": { name: "Rear shoe limit", synonyms: ["shoes", "brake shoes", "rear shoes", "rear drum", "rear brake"] },
+  "front shoe limit": { name: "Front shoe limit", synonyms: ["shoes", "brake shoes", "front shoes", "front brake"] },
+  "rear shoe limit": { name: "Rear shoe limit", synonyms: ["shoes", "brake shoes", "rear shoes", "rear brake"] },
+  "front drum limit": { name: "Front drum limit", synonyms: [...DRUM_LIMIT, ...DRUM_LIMIT.map((name) => `front ${name}`)] },
+  "rear drum limit": { name: "Rear drum limit", synonyms: [...DRUM_LIMIT, ...DRUM_LIMIT.map((name) => `rear ${name}`)] },
   "front brake free play": { name: "Front brake free play", synonyms: ["brake lever", "brake free play", "front brake lever", "front brake"] },
   "rear brake free play": { name: "Rear brake free play", synonyms: ["brake pedal", "brake free play", "rear brake"] },
   "brake pedal height": { name: "Brake pedal height", synonyms: ["brake pedal", "pedal height"] },

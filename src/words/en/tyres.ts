@@ -10,6 +10,7 @@ import type { TyreMarking } from "../../core/tyre/marking.ts";
 import type { Wear } from "../../core/wear/wear.ts";
 import type { Printer } from "../printer.ts";
 import { coarse } from "./coarse.ts";
+import { MARKS_SOURCE } from "./look-up.ts";
 import { capital } from "./text.ts";
 
 type Worn = {
@@ -20,7 +21,7 @@ type Worn = {
   readonly since: Stretch;
   readonly likely: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
 };
-type LeakTold =
+export type LeakTold =
   | { readonly is: "sound" | "leaks"; readonly per30days: number; readonly usual: number; readonly days: number }
   | {
       readonly is: "leak likely";
@@ -43,13 +44,16 @@ type Age = { readonly date: Exclude<TyreDate, { is: "refused" }>; readonly month
 type Aged = Age & { readonly place: TyreEnd };
 
 /** "At ten at the latest", or sooner by the bike's own plan. */
-const atTheLatest = ({ replaceAt }: Age): string => (replaceAt === 120 ? "at ten at the latest" : `at ${ageOf(replaceAt)} by your plan`);
-const whatAge = (aged: Age): string =>
+const atTheLatest = ({ replaceAt }: Pick<Age, "replaceAt">): string => (replaceAt === 120 ? "at ten at the latest" : `at ${ageOf(replaceAt)} by your plan`);
+const whatAge = (aged: Omit<Age, "date">): string =>
   ({
     within: "",
     "look yearly": `Past five years: have it looked at once a year for cracks and hard rubber, and replace it ${atTheLatest(aged)}.`,
     replace: aged.months >= 120 ? TOO_OLD : `Replace it whatever its tread: ${ageOf(aged.replaceAt)} by your plan; ten at the latest by common practice.`,
   })[aged.age];
+/** What an age of so many years, said without a code, calls for. */
+export const adviceAt = (years: number): string =>
+  whatAge({ months: years * 12, replaceAt: 120, age: years >= 10 ? "replace" : years >= 5 ? "look yearly" : "within" });
 /** "Six years", "six and a half". */
 const ageOf = (months: number): string => (months % 12 === 0 ? `${SMALL[months / 12] ?? months / 12} years` : `${months} months`);
 const SMALL = ["", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
@@ -117,6 +121,8 @@ export const tyreWords = (p: Printer) => {
       if (leak.per30days <= 0 || lost === fine(0)) return `${capital(place)} tyre: no loss over ${leak.days} days once the weather is taken out.`;
       return `${capital(place)} tyre: loses about ${lost} in 30 days over ${leak.days} days once the weather is taken out, within what a sound tyre loses (up to ${fine(leak.usual)} in 30 days, common practice). Top it up cold.`;
     },
+    /** The same in a word, for where there is little room. */
+    leakShort: (place: string, leak: LeakTold): string => `${capital(place)} tyre: a slow leak${leak.is === "leak likely" ? " is likely" : ""}.`,
     dated: (tyre: Age): readonly string[] => {
       const { date, months } = tyre;
       const years = Math.floor(months / 12);
@@ -152,7 +158,10 @@ export const tyreWords = (p: Printer) => {
         : alike
           ? "Both ends are built alike."
           : "The ends are built differently: mix constructions only where the bike's maker names that pair.",
+    notNoted: (mayPress: boolean): string =>
+      `Nothing of it is noted yet. ${mayPress ? "If it is the size that your papers or the manual name, press to keep it" : "To keep the size that your papers or the manual name: /spec what:rear tyre size value:…"}; for a tyre just fitted say it so, such as “new rear tyre 150/70R17 69V at 14,200”.`,
     least: (): string => "Load and speed at least as the bike's papers ask; a pair, an approved one.",
+    marksBy: (): string => `Load and speed by ${MARKS_SOURCE}.`,
     indoors: ({ want, garage, road, garageIs, set }: Indoors): readonly string[] => {
       const wanted = amount(want, decimalsFor(want.unit));
       const [inside, outside] = [amount(garage, 0), amount(road, 0)];

@@ -79,8 +79,29 @@ describe.each(Object.keys(KINDS) as KindId[])("the starter plan of a %s", (kind)
     expect(byMarks.filter((key) => !inGrid.includes(key))).toEqual([]);
     expect(byMarks.length).toBeGreaterThan(10);
     expect(chart.marks.filter((mark) => !chart.rows.some((row) => row.at.includes(mark)))).toEqual([]);
-    expect(chart.cut).toBe(false);
   });
+  test.each(["mi", "km"] as const)("comes round anew behind its chart, or the chart says that it is cut, in %s", (column) => {
+    const chart = chartOf(items, column, [], null);
+    const end = chart.marks.at(-1) ?? 0;
+    const longer = chartOf(items, column, [], 2 * end);
+    const comesRound = longer.rows.every(({ item, at }) => {
+      const first = items.find(({ key }) => key === item)?.first?.[column === "mi" ? "miles" : "km"];
+      const [before, behind] = [at.filter((mark) => mark <= end && mark !== first), at.filter((mark) => mark > end)];
+      return JSON.stringify(behind.map((mark) => mark - end)) === JSON.stringify(before);
+    });
+    // Twice as many services as a chart can hold cannot be looked at.
+    if (!longer.cut) expect([column, comesRound]).toEqual([column, !chart.cut]);
+    else expect(chart.cut).toBe(true);
+  });
+});
+
+test("a chart goes on until every service has come round, and no farther", () => {
+  const plan = [4000, 6000].map((miles) => anItem({ key: `every${miles}`, repeat: { by: "interval", every: every(miles, null) } }));
+  // 4, 8, 12 and 6, 12: the least number that is a whole number of both, and neither 6 nor 24.
+  expect(chartOf(plan, "mi", [], null)).toMatchObject({ marks: [4000, 6000, 8000, 12_000], cut: false });
+  const seldom = [...plan, anItem({ key: "seldom", repeat: { by: "interval", every: every(7000, null) } })];
+  // Only after 84,000: the chart is begun, with each in it, and says so.
+  expect(chartOf(seldom, "mi", [], null)).toMatchObject({ marks: [4000, 6000, 7000], cut: true });
 });
 
 /** What a row prints, read back: a plan item again. */
