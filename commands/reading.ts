@@ -3,7 +3,7 @@
 import { z } from "zod";
 import { given } from "../src/usecases/given.ts";
 import type { MessageOutcome } from "../src/usecases/message-outcome.ts";
-import { pictureReadings, READING_PICTURES, type ReadingPictured } from "../src/usecases/picture-reading.ts";
+import { pictureReadings, READING_PICTURES, type ReadingPicture, type ReadingPictured } from "../src/usecases/picture-reading.ts";
 import { listReadings, logTyped, type ReadingList } from "../src/usecases/readings.ts";
 import type { Result } from "../src/usecases/refusals.ts";
 import { define, shapeOf } from "./define.ts";
@@ -13,6 +13,15 @@ import { drawPictured, sayPictured } from "./replies/pictures.ts";
 import { sayReadings } from "./replies/readings.ts";
 import { fuel, messageOutcome, question, reading as readingShape, unit } from "./shapes.ts";
 
+/** What else people type for what a picture shows. */
+const PICTURES_ALSO = {
+  odometer: ["mileage", "distance"],
+  tread: ["treads", "tyres", "tires", "tyre", "tire"],
+  pads: ["pad", "brakes", "linings", "lining", "shoes", "drums", "brake pads", "brake shoes"],
+  chain: ["chain wear"],
+  pressure: ["pressures", "tyre pressure", "tyre pressures"],
+} as const satisfies Record<ReadingPicture, readonly string[]>;
+
 type Out = MessageOutcome | ReadingList | ReadingPictured;
 
 export const reading = define({
@@ -21,7 +30,7 @@ export const reading = define({
   options: {
     log: { takes: "text", required: false },
     bike: { takes: "text", required: false, complete: "bike" },
-    picture: { takes: "choice", required: false, choices: READING_PICTURES },
+    picture: { takes: "choice", required: false, choices: READING_PICTURES, also: PICTURES_ALSO },
   },
   adminOnly: false,
   visibility: () => "private",

@@ -225,6 +225,15 @@ export const leakOn = z.object({
   ]),
 });
 
+/** An item that readings count for as looked at. */
+export const counted = z.object({
+  bike: z.string(),
+  nickname: z.string(),
+  item: z.string(),
+  called: z.string(),
+  lacks: z.enum(["every valve", "other valves", "sprockets", "other side", "new ones"]).nullable(),
+});
+
 const limitSaid = z.object({ bike: z.string(), key: z.string(), value: z.string() });
 
 /** What a message, a typed log or a filled form came to. */
@@ -237,7 +246,12 @@ export const messageOutcome = z.discriminatedUnion("is", [
   }),
   z.object({ is: z.literal("too long") }),
   z.object({ is: z.literal("file sent"), file: z.enum(["plan", "table", "chart", "picture", "other"]) }),
-  z.object({ is: z.literal("not understood"), bikes: z.array(z.string()), otherwise: z.looseObject({ why: z.literal("item not fitted") }).optional() }),
+  z.object({
+    is: z.literal("not understood"),
+    bikes: z.array(z.string()),
+    otherwise: z.looseObject({ why: z.literal("item not fitted") }).optional(),
+    command: z.enum(["laid up", "riding again", "chain size", "recovery number", "roadside card"]).optional(),
+  }),
   z.object({ is: z.literal("seen before") }),
   z.object({ is: z.literal("not yours") }),
   z.object({ is: z.literal("bike gone") }),
@@ -256,6 +270,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     news: z.array(news),
     judged: z.array(judgedOn).optional(),
     aged: z.array(tyreAged).optional(),
+    counted: z.array(counted).optional(),
     ofPartsOff: z.array(judged.pick({ id: true, kind: true, place: true, value: true, unit: true, typed: true })).optional(),
     fluids: z.array(fluidPut).optional(),
     unknownFluids: z.array(fluidUnknown).optional(),
@@ -273,6 +288,10 @@ export const messageOutcome = z.discriminatedUnion("is", [
   }),
   z.object({ is: z.literal("specs"), answers: z.array(z.looseObject({ bike: z.string(), nickname: z.string() })) }),
   z.object({ is: z.literal("indoors"), answer: z.looseObject({ garageIs: z.string(), set: z.number() }) }),
+  z.object({
+    is: z.literal("battery told"),
+    bikes: z.array(z.object({ bike: z.string(), nickname: z.string(), kind: z.enum(EQUIPMENT.battery), other: z.boolean() })),
+  }),
   z.object({ is: z.literal("not indoors"), why: z.looseObject({ why: z.string() }) }),
   z.object({ is: z.literal("how to"), kinds: z.array(kind) }),
   z.object({

@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import type { DefectShown } from "../../src/usecases/defect-shown.ts";
-import { closeAsNothing, closeByWork, gradeDefect, showDefect } from "../../src/usecases/defects.ts";
+import { type ClosedAsNothing, closeAsNothing, closeByWork, gradeDefect, showDefect } from "../../src/usecases/defects.ts";
 import { given } from "../../src/usecases/given.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
 import { recordMended } from "../../src/usecases/record-work.ts";
@@ -10,8 +10,8 @@ import { refused } from "../../src/usecases/refusals.ts";
 import { handler, shapeOf } from "../define.ts";
 import { GRADE_OF, nothingForm, sayDefect } from "../replies/defects.ts";
 import { sayOutcome } from "../replies/message.ts";
-import { said } from "../replies/said.ts";
-import { defect, messageOutcome } from "../shapes.ts";
+import { press, said } from "../replies/said.ts";
+import { defect, judged, messageOutcome } from "../shapes.ts";
 
 const data = shapeOf<DefectShown>(defect);
 
@@ -34,14 +34,19 @@ export const defectGrade = handler<DefectShown>({
   },
   say: sayDefect,
 });
-export const defectNothing = handler<DefectShown>({
+export const defectNothing = handler<ClosedAsNothing>({
   kind: "form",
   settles: true,
   open: async (_ctx, _pressed, words) => ({ is: "done", value: nothingForm(words) }),
   visibility: "private",
-  data,
+  data: shapeOf<ClosedAsNothing>(
+    defect.and(z.object({ figures: z.array(judged.pick({ id: true, kind: true, place: true, value: true, unit: true, typed: true })) })),
+  ),
   run: (ctx, { subject, fields }) => closeAsNothing(ctx, { defect: subject, why: fields["why"] ?? "" }),
-  say: (out, words) => said([words.defects.nothing(out)]),
+  say: (out, words) =>
+    said([words.defects.nothing(out)], {
+      actions: out.figures.map((each) => press("undo-reading", each.id, words.defects.labels.takeBack(words.readings.judged(each)))),
+    }),
 });
 export const defectMended = handler<MessageOutcome>({
   kind: "form",

@@ -20,6 +20,7 @@ import {
   checkShow,
   checkState,
 } from "./check.ts";
+import { countLooked } from "./counted.ts";
 import { defectCloses, defectGrade, defectMended, defectNothing, defectShow } from "./defects.ts";
 import { answer, letGo, newDial, retype, showLogged, showQuestion } from "./drafts.ts";
 import { kitPart } from "./kit.ts";
@@ -61,6 +62,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   withdraw,
   keep,
   "look-sooner": lookSooner,
+  "count-looked": countLooked,
   "set-interval": setInterval,
   "undo-interval": takeIntervalBack,
   "leave-plan": leavePlan,

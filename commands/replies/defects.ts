@@ -33,6 +33,6 @@ export function nothingForm({ defects }: Words): Form {
 export function sayDefect(defect: DefectShown, words: Words): Said {
   const { defects } = words;
   const lines = [defects.shown(defect, words.today)];
-  if (defect.state === "open") lines.push(defect.grade === null ? defects.howBad() : defects.graded(defect.grade));
+  if (defect.state === "open") lines.push(defect.grade === null ? defects.howBad() : defects.graded(defect.grade, defect.kind));
   return said(lines, { caution: defect.state === "open" ? words.caution(defect.caution) : null, actions: defectActions(defect, words) });
 }

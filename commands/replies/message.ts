@@ -15,6 +15,7 @@ import type { Words } from "../../src/words/en/english.ts";
 import { firstBikes } from "./added.ts";
 import { notDoneLists } from "./bill.ts";
 import { sayConversion } from "./conversion.ts";
+import { countedActions, countedLines } from "./counted.ts";
 import { defectActions, showEach } from "./defects.ts";
 import { cautionOfJudged, judgedLines } from "./judge.ts";
 import { kitActions, kitLines } from "./kit.ts";
@@ -44,6 +45,7 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
     case "file sent":
       return said([words.readings.fileSent(outcome.file)]);
     case "not understood":
+      if (outcome.command !== undefined) return said([words.readings.forCommand(outcome.command, outcome.bikes)]);
       return said([outcome.otherwise === undefined ? words.readings.notUnderstood(outcome.bikes) : words.refusal(outcome.otherwise)]);
     case "seen before":
       return said([words.readings.seenBefore()]);
@@ -72,6 +74,14 @@ export function sayOutcome(outcome: MessageOutcome, words: Words): Said {
       return sayEachSpec(outcome.answers, words);
     case "indoors":
       return said(words.tyres.indoors(outcome.answer), { caution: words.caution("tyres") });
+    case "battery told": {
+      const others = outcome.bikes.filter(({ other }) => other);
+      const label = ({ nickname, kind }: (typeof others)[number]): string =>
+        others.length === 1 ? words.bikes.labels.fitBattery(kind) : words.bikes.labels.fitBatteryOf(nickname, kind);
+      return said(outcome.bikes.map(words.bikes.batteryTold), {
+        actions: others.map((each) => press("fit-battery", `${each.bike}.${each.kind}`, label(each))),
+      });
+    }
     case "not indoors":
       return said([words.refusal(outcome.why)]);
     case "how to":
@@ -133,6 +143,7 @@ export function answerInChannel(outcome: MessageOutcome, words: Words): MessageA
     }
     case "specs":
     case "indoors":
+    case "battery told":
     case "not indoors":
     case "how to":
     case "looked up":
@@ -192,13 +203,14 @@ function sayLogged(outcome: Logged, words: Words): Said {
   for (const used of outcome.fuel ?? []) lines.push(words.fuel.used(used, outcome.bikes.find(({ id }) => id === used.bike) ?? { unit: "km" }));
   if (outcome.unread !== undefined) lines.push(words.readings.unread(outcome.unread));
   lines.push(...judgedLines(outcome.judged ?? [], words));
+  lines.push(...countedLines(outcome.counted ?? [], words));
   for (const { place, leak, unit } of outcome.leaks ?? []) lines.push(words.tyres.leak(place, leak, unit !== null && isQuantity(unit) ? unit : "kPa"));
   for (const off of outcome.ofPartsOff ?? []) lines.push(words.judge.ofPartOff(off));
   if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
   for (const tyre of outcome.aged ?? []) lines.push(words.tyres.aged(tyre));
   for (const defect of outcome.defects) {
     lines.push(words.defects.noted(defect));
-    if (defect.grade !== null && defect.from !== "verdict") lines.push(words.defects.graded(defect.grade));
+    if (defect.grade !== null && defect.from !== "verdict") lines.push(words.defects.graded(defect.grade, defect.kind));
   }
   for (const defect of outcome.closed) lines.push(words.defects.mended(defect));
   const { staying = [] } = outcome;
@@ -227,6 +239,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
       words,
     ),
     ...soonerActions(outcome.judged ?? [], words),
+    ...countedActions(outcome.counted ?? [], words),
   ];
   const [bike] = outcome.bikes;
   if (bike !== undefined && outcome.news.length > 0) actions.push(press("show-due", bike.id, words.readings.labels.due));

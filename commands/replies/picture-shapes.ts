@@ -5,7 +5,7 @@ import { STATUSES } from "../../src/core/schedule/facts.ts";
 import { SPEC_USES } from "../../src/core/spec/spec.ts";
 import { LIMITS_BY } from "../../src/usecases/judged.ts";
 import { WEAR_PICTURES } from "../../src/usecases/picture-reading.ts";
-import { distance, leakOn, localDate, place, unit } from "../shapes.ts";
+import { distance, equipment, leakOn, localDate, place, unit } from "../shapes.ts";
 
 const laidUp = z.object({ from: localDate, to: localDate });
 const on = { bike: z.string(), nickname: z.string(), today: localDate };
@@ -40,8 +40,10 @@ const odometerShown = z.object({
 const load = z.enum(SPEC_USES);
 const wearShown = z.object({
   ...{ ...on, ...dial, typedIn: z.string().nullable(), now: z.number().nullable() },
+  fitted: equipment.pick({ finalDrive: true, frontBrake: true, rearBrake: true, sidecar: true }),
   panels: z.array(
     z.object({
+      part: z.string(),
       place,
       points: z.array(z.object({ ridden: distance, value: z.number(), typed: z.string() })),
       limit: z.object({ value: z.number(), by: z.enum(LIMITS_BY) }).nullable(),

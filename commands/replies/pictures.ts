@@ -26,12 +26,19 @@ export const drawNexts = (shown: readonly NextShown[], words: Words): Promise<re
   );
 
 /** The same in words: whoever sees no picture misses nothing. */
-export const sayPictured = (out: ReadingPictured, words: Words): Said => said([...told(out, words).lines], { caution: words.caution(CAUTIONS[out.pictured]) });
+export const sayPictured = (out: ReadingPictured, words: Words): Said => said([...told(out, words).lines], { caution: words.caution(cautionOf(out)) });
 
 const CAUTIONS = { odometer: null, tread: "tyres", pressure: "tyres", pads: "brakes", chain: "moving chain" } as const satisfies Record<
   ReadingPicture,
   string | null
 >;
+
+/** A bike without a chain has none to be caught in; a drum's lining is dust, too. */
+function cautionOf(out: ReadingPictured) {
+  if (out.pictured === "chain" && out.shown.fitted.finalDrive !== "chain" && out.shown.panels.length === 0) return null;
+  if (out.pictured === "pads" && out.shown.panels.some(({ part }) => part.endsWith("shoes"))) return "drum dust" as const;
+  return CAUTIONS[out.pictured];
+}
 
 /** One picture; none of nothing. */
 export async function drawPictured(out: ReadingPictured, words: Words): Promise<readonly Attached[]> {

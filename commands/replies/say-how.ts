@@ -7,7 +7,8 @@ import type { JudgedOn } from "../../src/usecases/judged.ts";
 import type { How, ToldHow } from "../../src/usecases/say-how.ts";
 import { isSpecKey } from "../../src/usecases/specs.ts";
 import type { Words } from "../../src/words/en/english.ts";
-import { defect, judged as judgedShape, unit } from "../shapes.ts";
+import { counted, defect, judged as judgedShape, unit } from "../shapes.ts";
+import { countedActions, countedLines } from "./counted.ts";
 import { showEach } from "./defects.ts";
 import { cautionOfJudged, judgedLines } from "./judge.ts";
 import { formButton, press, said } from "./said.ts";
@@ -50,20 +51,22 @@ export function howForm(how: Extract<How, "rpm" | "pitches">, words: Words): For
 export const toldHow = z.object({
   bike: z.object({ id: z.string(), nickname: z.string(), unit }),
   judged: z.array(judgedShape.extend({ bike: z.string(), first: z.boolean() })),
+  counted: z.array(counted),
   defects: z.array(defect),
   closed: z.array(defect),
 });
 
-export const sayToldHow = ({ bike, judged, defects, closed }: ToldHow, words: Words): Said =>
+export const sayToldHow = ({ bike, judged, counted: counts, defects, closed }: ToldHow, words: Words): Said =>
   said(
     [
       words.judge.kept(bike.nickname),
       ...judgedLines(judged, words),
+      ...countedLines(counts, words),
       ...defects.map((each) => words.defects.noted(each)),
       ...closed.map((each) => words.defects.mended(each)),
     ],
     {
       caution: cautionOfJudged(judged, words),
-      actions: [...lackingActions(judged, [bike], words), ...soonerActions(judged, words), ...showEach(defects, words)],
+      actions: [...lackingActions(judged, [bike], words), ...soonerActions(judged, words), ...countedActions(counts, words), ...showEach(defects, words)],
     },
   );

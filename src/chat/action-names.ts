@@ -30,6 +30,7 @@ export const ACTION_NAMES = [
   "withdraw",
   "keep",
   "look-sooner",
+  "count-looked",
   "set-interval",
   "undo-interval",
   "leave-plan",

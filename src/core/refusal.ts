@@ -149,6 +149,8 @@ export type Refusal =
   | { readonly why: "not a weekday"; readonly typed: string }
   | { readonly why: "nothing to change" }
   /** A form's field that must say something. */
+  /** It may be right again by a new one or with the old one, and the words name neither. */
+  | { readonly why: "new or mended"; readonly items: readonly string[] }
   | { readonly why: "left blank"; readonly field: "what was done" | "what it was" }
   | { readonly why: "already so"; readonly state: string }
   | {

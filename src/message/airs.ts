@@ -17,7 +17,7 @@ type Warmth = { readonly at: number; readonly value: number; readonly unit: Unit
 /** Null where a message says nothing of a garage, or nothing of a pressure: one temperature alone is the air's. */
 export function airsIn(tokens: readonly Token[], phrases: Phrases, { measuring }: Vocabulary, ofTyre: ReadonlySet<number>): Airs | null {
   if (!tokens.some((token, at) => isWarmth(token) && !ofTyre.has(at))) return null;
-  const { garage, road, wants } = measuring.airs;
+  const { garage, road, wants, sets } = measuring.airs;
   const sideAt = (at: number): Side | null => {
     const token = tokens[at];
     return token?.is !== "word" ? null : among(garage, token.folded) ? "garage" : among(road, token.folded) ? "road" : null;
@@ -26,7 +26,9 @@ export function airsIn(tokens: readonly Token[], phrases: Phrases, { measuring }
   const spoken =
     ends ||
     tokens.some(
-      (token) => (token.is === "number" && token.units.some((unit) => dimensionOf(unit) === "pressure")) || (token.is === "word" && among(wants, token.folded)),
+      (token) =>
+        (token.is === "number" && token.units.some((unit) => dimensionOf(unit) === "pressure")) ||
+        (token.is === "word" && (among(wants, token.folded) || among(sets, token.folded))),
     );
   if (!spoken) return null;
   const coolant = phrases.kind.filter(({ are }) => are.some((kind) => kind === "coolant strength"));

@@ -3,6 +3,7 @@
 import type { BikeId } from "../core/ids.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import { among } from "./among.ts";
+import { isAddressed } from "./names.ts";
 import { standsBeside } from "./phrases.ts";
 import { foldWord, type Token } from "./scan.ts";
 
@@ -14,6 +15,8 @@ export type Named = {
   readonly to: number;
   /** A name that nobody has said what it means. */
   readonly unheard?: true;
+  /** Somebody who is spoken to. */
+  readonly somebody?: true;
 };
 
 /** Every naming of a bike. An unknown name behind "on" or "for" is kept with no bikes, so that it is asked about rather than passed over. */
@@ -26,7 +29,8 @@ export function bikesNamed(tokens: readonly Token[], known: Known): readonly Nam
       byNameAt(tokens, at, known, byNames) ??
       calledAt(tokens, at, known) ??
       slipAt(tokens, at, names) ??
-      unknownAt(tokens, at, known);
+      unknownAt(tokens, at, known) ??
+      addressedAt(tokens, at, known);
     if (hit === null) continue;
     at = hit.to;
     // "Bramble, unlike Heron, has 28 rear": nothing is said of it.
@@ -34,7 +38,16 @@ export function bikesNamed(tokens: readonly Token[], known: Known): readonly Nam
     if (before?.is === "word" && among(known.vocabulary.unlike, before.folded)) continue;
     found.push(hit);
   }
-  return eitherOf(tokens, found, known);
+  return eitherOf(tokens, withoutSomebody(tokens, found), known);
+}
+
+/** "Pete, Heron is at 14,300": who is told of a bike that is named; "Pete: 34/38" beside it is another's. */
+function withoutSomebody(tokens: readonly Token[], named: readonly Named[]): readonly Named[] {
+  if (!named.some(({ somebody }) => somebody === true) || !named.some(({ bikes }) => bikes.length > 0)) return named;
+  return named.filter(({ somebody, to }) => {
+    const next = tokens[to + 1];
+    return somebody !== true || (next?.is === "break" && next.mark === ":");
+  });
 }
 
 /** "Heron or Bramble": either of them, which is asked. */
@@ -165,6 +178,12 @@ function unknownAt(tokens: readonly Token[], at: number, known: Known): Named | 
   const word = token.folded;
   const other = among(vocabulary.dateWords, word) || among(vocabulary.beside, word) || Object.values(vocabulary.places).some((list) => among(list, word));
   return other ? null : { bikes: [], typed: token.text, from: at, to: at, unheard: true };
+}
+
+/** Somebody's name before figures, which may be theirs: asked about, and not remembered as what a bike is called. */
+function addressedAt(tokens: readonly Token[], at: number, { vocabulary }: Known): Named | null {
+  const token = tokens[at];
+  return token?.is === "word" && isAddressed(tokens, at, vocabulary) ? { bikes: [], typed: token.text, from: at, to: at, somebody: true } : null;
 }
 
 /** Are two words one insertion, deletion, substitution or swap of neighbours apart? */

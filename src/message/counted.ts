@@ -1,4 +1,4 @@
-// What is counted beside a value, in its own part or the one right before: pitches, revolutions.
+// The part right before a value that goes with it.
 
 import { dimensionOf } from "../core/quantity/units.ts";
 import { kindRow, type ReadingKind } from "../core/reading/kinds.ts";
@@ -20,18 +20,9 @@ export function partBefore(layout: Layout, part: Part, kind: ReadingKind): reado
   return kindWordsIn(layout, before).some(({ are }) => are.includes(kind)) && !tokensOf(before).some(isValue) ? [before] : [];
 }
 
-/** "Over 20 pitches"; 21 pins are the same. */
-export function pitchesIn(layout: Layout, part: Part): number | null {
-  const { pitches, pins } = layout.known.vocabulary.measuring;
-  const counted = countOf(layout, part, pins);
-  return counted === null ? countOf(layout, part, pitches) : counted - 1;
-}
-
-/** The number before one of some words: "over 20 pitches", "at 4000 rpm". */
-export function countOf(layout: Layout, part: Part, words: readonly string[]): number | null {
-  for (const at of tokensOf(part)) {
-    const token = layout.tokens[at];
-    if (token?.is === "number" && among(words, wordAt(layout.tokens, at + 1))) return token.value;
-  }
-  return null;
+/** "Need to order rear pads, old ones at 1.5 mm": what the first part that says how things are goes on from, though that itself is planned or denied. */
+export function aheadOf({ tokens, known: { vocabulary } }: Layout, clause: Part, part: Part): Part | null {
+  const { ones } = vocabulary.measuring;
+  const goesOn = [0, 1, 2].some((n) => part.from + n <= part.to && among(ones, wordAt(tokens, part.from + n)));
+  return part.from > clause.from && goesOn ? { from: clause.from, to: part.from - 1 } : null;
 }

@@ -3,20 +3,30 @@
 
 import { dimensionOf } from "../core/quantity/units.ts";
 import type { Gap, NoteDefect } from "../core/reading/intent.ts";
-import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
+import type { Known } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { bare, indexOf, longest, NO_RULES, type Table } from "./defect-index.ts";
+import { isMended, mayBeMended } from "./defects-mended.ts";
 import { bikeAt, dayAt, inside, type Layout } from "./layout.ts";
 import { isAnd, isVerb, tokensOf } from "./pieces.ts";
-import { foldWord, type Token } from "./scan.ts";
+import type { Token } from "./scan.ts";
+import { namesThing } from "./things-named.ts";
 import { figuresOf } from "./work-when.ts";
 
 /** `rest`: the clause without what a verb says as a sign: "rear tyre done for" is no work done. */
 export type DefectsSaid = { readonly intents: readonly NoteDefect[]; readonly used: ReadonlySet<number>; readonly rest: Clause };
 
 /** Where a defect stands: its tokens, its kind (null when the thing is unknown), and whether the member is asked. `figures`: those in it are of it too. */
-type Sighting = { readonly from: number; readonly to: number; readonly kind: string | null; readonly asks: boolean; readonly figures?: true };
+type Sighting = {
+  readonly from: number;
+  readonly to: number;
+  readonly kind: string | null;
+  readonly asks: boolean;
+  readonly figures?: true;
+  /** What else may be wrong with the thing that leads it. */
+  readonly of?: readonly string[];
+};
 
 export function defectsSaid(layout: Layout, clause: Clause): DefectsSaid {
   const used = new Set<number>();
@@ -28,9 +38,18 @@ export function defectsSaid(layout: Layout, clause: Clause): DefectsSaid {
     const found = sightingIn(layout, said);
     if (found === null) continue;
     const before = new Set(used);
-    intents.push(...notedAs(layout, said, found, parts[n + 1] ?? null, used));
-    const at = [...used].filter((each) => !before.has(each) && layout.tokens[each]?.is !== "number");
-    if (at.some((each) => isVerb(layout, each))) rest = without(rest, { from: Math.min(...at), to: Math.max(...at) });
+    const next = parts[n + 1] ?? null;
+    const noted = notedAs(layout, said, found, next, used);
+    intents.push(...noted);
+    if (noted.length > 0) {
+      intents.push(...furtherOf(layout, said, found, next, noted, used));
+      intents.push(...othersBehind(layout, said, next, noted, used));
+    }
+    const all = [...used].filter((each) => !before.has(each));
+    // "Front tyre bald at 14,300": seen there, and no tyre was fitted.
+    const isDated = noted.some(({ odometer }) => odometer !== null);
+    const at = isDated ? all : all.filter((each) => layout.tokens[each]?.is !== "number");
+    if (isDated || at.some((each) => isVerb(layout, each))) rest = without(rest, { from: Math.min(...at), to: Math.max(...at) });
   }
   return { intents, used, rest };
 }
@@ -45,6 +64,50 @@ export function notedAs(layout: Layout, said: Part, found: Sighting, next: Part 
   if (turnedTo.seen === found && isMended(layout, said, found, next)) return [];
   for (let at = seen.from; at <= seen.to; at++) if (seen.figures === true || layout.tokens[at]?.is !== "number") used.add(at);
   return kindsAtEnds(layout, part, seen).map((kind) => intentOf(layout, part, { ...seen, kind }, used));
+}
+
+/** "Rear tyre squared off and cracked": further signs of the same thing behind the first, of kinds that are not noted yet. */
+function furtherOf(layout: Layout, said: Part, seen: Sighting, next: Part | null, noted: readonly NoteDefect[], used: Set<number>): readonly NoteDefect[] {
+  const more: NoteDefect[] = [];
+  let [at, to] = [seen.to + 1, said.to];
+  for (let n = 0; n < MOST_FURTHER && seen.of !== undefined; n++) {
+    // "Squared off, cracked": the part behind the comma, where nothing but the sign is said in it.
+    if (at > to && next !== null && to === said.to) [at, to] = [next.from, next.to];
+    const found = furtherIn(layout, at, to, seen.of);
+    if (found === null) return more;
+    at = found.to + 1;
+    const sighted = { from: seen.from, to: found.to, kind: found.kind, asks: seen.asks };
+    const isNew = (each: NoteDefect): boolean => ![...noted, ...more].some(({ kind }) => kind === each.kind);
+    more.push(...notedAs(layout, { from: said.from, to }, sighted, null, used).filter(isNew));
+  }
+  return more;
+}
+const MOST_FURTHER = 3;
+
+/** "Fork seal leaking and headlight out": what is wrong with another thing, behind an "and" of the same part. */
+function othersBehind(layout: Layout, said: Part, next: Part | null, noted: readonly NoteDefect[], used: Set<number>): readonly NoteDefect[] {
+  const last = Math.max(said.from, ...tokensOf(said).filter((at) => used.has(at)));
+  const and = tokensOf(said).find((at) => at > last && isAnd(layout, at));
+  const behind = { from: (and ?? said.to) + 1, to: said.to };
+  const found = and === undefined ? null : sightingIn(layout, behind);
+  if (found === null) return [];
+  const more = notedAs(layout, behind, found, next, used).filter((each) => !noted.some(({ kind }) => kind === each.kind));
+  return [...more, ...othersBehind(layout, behind, next, [...noted, ...more], used)];
+}
+
+/** A sign of some rules behind nothing but joins and words that weigh it, with nothing behind it that it could be of: "and cracked mirror". */
+function furtherIn(layout: Layout, from: number, to: number, rules: readonly string[]): { readonly to: number; readonly kind: string } | null {
+  const { tokens, known } = layout;
+  const { defects, around, onBike, at: atWords } = known.vocabulary;
+  let at = from;
+  while (at <= to && at - from < MOST_FURTHER && (isAnd(layout, at) || among(defects.between, wordAt(tokens, at)))) at++;
+  const found = longest(tokens, at, to, indexOf(defects).signs, rules);
+  const [rule] = found?.rules ?? [];
+  if (found === null || rule === undefined) return null;
+  const behind = wordAt(tokens, found.to + 1);
+  const isOver =
+    found.to >= to || behind === null || isAnd(layout, found.to + 1) || [defects.between, around, onBike, atWords].some((list) => among(list, behind));
+  return isOver && !namesThing(layout, { from: found.to + 1, to }) ? { to: found.to, kind: rule.split("/")[0] ?? "" } : null;
 }
 
 /** A defect as what is said behind it leaves it: "nail in the rear tyre, plugged it" is a plugged tyre. */
@@ -101,77 +164,6 @@ function maySaySo({ tokens, named, known }: Layout, { from, to }: Clause): boole
   return false;
 }
 
-/** Open defects of a bike that a part says were mended: "fixed the rear brake light". */
-export function mendedIn(layout: Layout, part: Part, bike: KnownBike): readonly string[] {
-  const open = bike.defects ?? [];
-  const { defects } = layout.known.vocabulary;
-  if (open.length === 0 || !tokensOf(part).some((at) => among(defects.mended, wordAt(layout.tokens, at)))) return [];
-  const kinds = new Set(
-    thingsIn(layout, part).flatMap((kind) => {
-      const ends = defects.byEnd[kind];
-      return ends === undefined ? [kind] : [kind, ends.front, ends.rear, ends.sidecar];
-    }),
-  );
-  const said = sidesOf(
-    layout,
-    tokensOf(part).map((at) => wordAt(layout.tokens, at) ?? ""),
-  );
-  const verbs = tokensOf(part).flatMap((at) => (among(defects.mended, wordAt(layout.tokens, at)) ? [wordAt(layout.tokens, at)] : []));
-  const isSetOnly = verbs.every((verb) => under(layout.known.vocabulary.workDone, verb)?.[0] === "adjust");
-  const mayBe = (kind: string): boolean =>
-    verbs.some((verb) => under(defects.mendsOnly, verb)?.includes(kind) !== false) && !(isSetOnly && SET_AT_CABLE.includes(kind) && !hasCable(bike));
-  const meant = open.filter(({ kind, words }) => {
-    if (kind === null || !kinds.has(kind) || !mayBe(kind)) return false;
-    const sides = sidesOf(layout, words.split(/\s+/u).map(foldWord));
-    return said.length === 0 || sides.length === 0 || sides.some((side) => said.includes(side));
-  });
-  // Of several that it could be, the member says which.
-  return meant.length === 1 ? meant.map(({ id }) => id) : [];
-}
-
-/** "Clutch adjusted" mends these where a cable works it; a hydraulic one sets itself. */
-const SET_AT_CABLE: readonly string[] = ["slipping clutch", "dragging clutch"];
-const hasCable = ({ items }: KnownBike): boolean => items.some(({ key }) => key === "clutch-free-play.adjust");
-
-/** Does a part name a thing that can be wrong with a bike? */
-export function namesThing(layout: Layout, part: Part): boolean {
-  const { defects, places } = layout.known.vocabulary;
-  const { things, whole } = indexOf(defects);
-  return tokensOf(part).some((at) => {
-    const word = bare(layout.tokens, at);
-    if (word === null || !(things.firsts.has(word) || whole.firsts.has(word))) return false;
-    // The bike itself and its ends are named by the way.
-    const byTheWay = [defects.itself, ...Object.values(places)];
-    const found = longest(layout.tokens, at, part.to, things) ?? longest(layout.tokens, at, part.to, whole);
-    return found !== null && !(found.to === at && byTheWay.some((list) => among(list, word)));
-  });
-}
-
-/** Does a part hold a word for something wrong, whatever it is of? */
-export const namesSign = (layout: Layout, part: Part): boolean =>
-  tokensOf(part).some(
-    (at) =>
-      longest(layout.tokens, at, part.to, indexOf(layout.known.vocabulary.defects).stray) !== null &&
-      // "No cracks" says that nothing is.
-      !among(layout.known.vocabulary.defects.none, wordAt(layout.tokens, at - 1)),
-  );
-
-/** Kinds of which a part names a thing or the whole. */
-function thingsIn(layout: Layout, part: Part): readonly string[] {
-  const index = indexOf(layout.known.vocabulary.defects);
-  return tokensOf(part).flatMap((at) => {
-    const found = longest(layout.tokens, at, part.to, index.things);
-    const whole = longest(layout.tokens, at, part.to, index.whole);
-    return [...(found?.rules.map((rule) => rule.split("/")[0] ?? "") ?? []), ...(whole?.rules ?? [])];
-  });
-}
-
-const SIDES = ["left", "right"];
-const sidesOf = (layout: Layout, words: readonly string[]): readonly string[] => {
-  const { front, rear } = layout.known.vocabulary.places;
-  return words.flatMap((word) => (front.includes(word) ? "front" : rear.includes(word) ? "rear" : SIDES.includes(word) ? word : []));
-};
-
 /** Parts between commas, whatever is planned or denied in them: "not working" says that something is wrong. */
 export function commaParts(layout: Layout, clause: Clause): readonly Part[] {
   const parts: Part[] = [];
@@ -203,7 +195,7 @@ function sightingIn(layout: Layout, part: Part): Sighting | null {
       const one = longest(tokens, at, part.to, first, null, first === index.signs ? index.signLast : NO_RULES);
       if (one === null) continue;
       const found = beyond(layout, one.to + 1, part.to, second, gap, one.rules);
-      if (found !== null) return { from: at, to: found.to, kind: found.kind, asks: found.past };
+      if (found !== null) return { from: at, to: found.to, kind: found.kind, asks: found.past, ...(first === index.things ? { of: one.rules } : {}) };
     }
   }
   return leaking(layout, part) ?? stray(layout, part);
@@ -309,29 +301,6 @@ function isOwn(layout: Layout, part: Part, seen: Sighting): boolean {
     mayStandBefore(layout.known, word(before)) ||
     indexOf(defects).things.rules.has(word(before));
   return free || named;
-}
-
-/** "Headlight bulb blown, replaced", "oil leak at the plug, new washer fitted": mended since, as it seems, so it is asked. */
-function mayBeMended(layout: Layout, next: Part | null): boolean {
-  if (next === null || namesThing(layout, next)) return false;
-  const { vocabulary } = layout.known;
-  const words = tokensOf(next).flatMap((at) => wordAt(layout.tokens, at) ?? []);
-  const isNew = words.some((word) => among(vocabulary.renewed, word));
-  return (
-    words.length <= (isNew ? 5 : 2) && words.some((word) => among(vocabulary.defects.mended, word)) && !words.some((word) => among(vocabulary.notDone, word))
-  );
-}
-
-/** "Had an oil leak, fixed it": nothing stands open; "spongy after I bled it" does, and so does what must yet be fixed. */
-function isMended(layout: Layout, part: Part, seen: Sighting, next: Part | null): boolean {
-  const { vocabulary } = layout.known;
-  const { mended, inVain, past } = vocabulary.defects;
-  const says = (within: Part): boolean => {
-    const words = tokensOf(within).map((at) => wordAt(layout.tokens, at));
-    return words.some((word) => among(mended, word)) && !words.some((word) => among(inVain, word) || among(vocabulary.notDone, word));
-  };
-  const isPast = tokensOf({ from: part.from, to: seen.from - 1 }).some((at) => among(past, wordAt(layout.tokens, at)));
-  return says({ from: seen.to + 1, to: part.to }) || (isPast && next !== null && says(next));
 }
 
 /** "Dave's": a name that owns something, of none of the speaker's bikes. */

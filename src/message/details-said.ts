@@ -11,6 +11,7 @@ import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { fluidsSaid, isOfFluids } from "./fluids-said.ts";
 import { kindWordsIn, namesWheel } from "./kind-of.ts";
+import { keptSaid } from "./kit-kept.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
 import { mark, tokensOf } from "./pieces.ts";
 import type { NumberToken } from "./scan.ts";
@@ -34,19 +35,31 @@ export function withDetails(layout: Layout, clause: Clause, said: WorkSaid): Det
   const quantities = quantitiesSaid(layout, at, used);
   const poured = Math.max(0, work.intents.findIndex(isOfFluids));
   const fluids = fluidsSaid(layout, clause, at, work.intents[poured] ?? first, used, work.used);
-  const parts = [...tyresSaid(layout, clause, at, first, used), ...(poured === 0 ? fluids : []), ...batterySaid(layout, clause, first, used)];
+  const battery = batterySaid(layout, clause, first, used);
+  const parts = [...tyresSaid(layout, clause, at, first, used), ...(poured === 0 ? fluids : []), ...battery, ...keptSaid(layout, clause, first, used)];
   const cost = costSaid(layout, at, by !== null, used);
   const readings = freshSaid(layout, clause, at, first, used);
   const detail: WorkDetail = { ...(first.detail ?? NO_DETAIL), quantities, parts, cost, by };
   if (quantities.length + parts.length + fluids.length === 0 && cost === null && by === null) return { work: { ...work, used }, readings };
   // What was said once belongs to the first job of the clause, a fluid to the first that it goes into; who did it, to all of them.
-  const intents = work.intents.map((intent, n): RecordWork => {
+  const told = work.intents.map((intent, n): RecordWork => {
     if (n === 0) return { ...intent, detail };
     const own = n === poured ? fluids : [];
     return by === null && own.length === 0 ? intent : { ...intent, detail: { ...(intent.detail ?? NO_DETAIL), parts: own, by } };
   });
-  return { work: { ...work, intents, used }, readings };
+  // "Swapped it for a lithium one": which battery it is, and no work of its own.
+  const isItsKind = ({ items, words }: RecordWork): boolean => battery.length > 0 && items.length === 0 && isBatteryKind(layout, words);
+  const [intents, missing] = [told, work.missing].map((each) => each.filter((intent) => !isItsKind(intent)));
+  return { work: { ...work, intents: intents ?? [], missing: missing ?? [], used }, readings };
 }
+
+const isBatteryKind = ({ known: { vocabulary } }: Layout, words: string): boolean => {
+  const left = words
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}-]+/u)
+    .filter((word) => !among(vocabulary.articles, word) && !among(vocabulary.refitted.one, word));
+  return Object.values(vocabulary.details.batteries).some((names) => names.includes(left.join(" ")));
+};
 
 /** "New tyres 120/70-17": one size is that of one tyre, and which one is asked. */
 function withOneSize(layout: Layout, clause: Part, work: WorkSaid): WorkSaid {

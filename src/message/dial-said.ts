@@ -43,7 +43,9 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
   if (isOfPart(layout, figure.at + 1) || isToCome(layout, figure.at)) return null;
   const meant = bikeAt(layout, { from: figure.at, to: figure.at });
   const near = meant.bike !== null && isNear(value, other, unit, meant.bike);
-  const strong = sure || words.some((word) => among(vocabulary.kinds.odometer, word)) || isStrong(layout, part, used);
+  // "MOT in March at 14,100 mi": what the dial showed at something of which only the month is known; its day is asked.
+  const event = unit !== null && among(vocabulary.at, wordAt(layout.tokens, figure.at - 1)) && words.some((word) => among(vocabulary.ago.events, word));
+  const strong = sure || event || words.some((word) => among(vocabulary.kinds.odometer, word)) || isStrong(layout, part, used);
   const isYear = unit === null && /^(19|20)\d\d$/.test(figure.token.text);
   const named = layout.named.length > 0;
   const believed = strong ? !isYear || near : near && !isYear && (unit !== null || named);
@@ -53,7 +55,7 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
   if (!believed || (!strong && !isBehindName && words.some((word) => among(vocabulary.notDone, word) || among(vocabulary.notReading, word)))) return null;
   const day = dayOfDial(layout, part);
   // "We did 14,820 miles last year" is a distance ridden; a dial of some day in a span is one only when the dial or the bike is named.
-  if (day.span !== null && !named && !words.some((word) => among(vocabulary.kinds.odometer, word))) return null;
+  if (day.span !== null && !named && !event && !words.some((word) => among(vocabulary.kinds.odometer, word))) return null;
   const dialUnit = meant.bike?.unit ?? null;
   // "14,250, no wait, 14,350": which one holds is asked where the first one stands.
   if (correctedAt(layout, figure.at, -1) !== null) return null;

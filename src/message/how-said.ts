@@ -4,6 +4,7 @@ import { daysBetween } from "../core/calendar/arithmetic.ts";
 import type { BikeId } from "../core/ids.ts";
 import { dimensionOf } from "../core/quantity/units.ts";
 import type { ConditionRead } from "../core/reading/detail.ts";
+import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { SpecUse } from "../core/spec/spec.ts";
 import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
@@ -39,9 +40,27 @@ function isOfOtherFigure(layout: Layout, part: Part, at: number): boolean {
   return own !== undefined && own !== part && tokensOf(own).some((each) => isFigure(layout, each));
 }
 
-const beside = oncePerPart((layout: Layout, part: Part): readonly ConditionRead[] => [
-  ...new Set(phrasesInside(layout.phrases.condition, part).flatMap(({ are }) => are)),
-]);
+const beside = oncePerPart((layout: Layout, part: Part): readonly ConditionRead[] => {
+  const phrases = phrasesInside(layout.phrases.condition, part);
+  const charged = phrases.filter((phrase) => isPastCharge(layout, part, phrase));
+  const isOfCharge = ({ to, are }: Phrase<"condition">): boolean =>
+    are.includes("rested") && charged.some((phrase) => phrase.at === to + 1 && phrase.are.includes("on the charger"));
+  return [...new Set(phrases.flatMap((phrase): readonly ConditionRead[] => (charged.includes(phrase) ? ["charged"] : isOfCharge(phrase) ? [] : phrase.are)))];
+});
+
+/** "After a night on the charger": it was charged then, and has not rested since. */
+const isPastCharge = ({ tokens, known }: Layout, part: Part, { at, are }: Phrase<"condition">): boolean =>
+  are.includes("charged") ||
+  (are.includes("on the charger") &&
+    tokensOf({ from: Math.max(part.from, at - REACH), to: at - 1 }).some((each) => among(known.vocabulary.measuring.stood.after, wordAt(tokens, each))));
+
+/** Was a battery charged just before it was read, by what a part says? */
+export const saysCharged = (layout: Layout, part: Part): boolean => beside(layout, part).includes("charged");
+
+/** "12.8 V after charging": what was done before it, and not what it shows while it charges. */
+export const isOfCharging = ({ tokens, phrases, known }: Layout, { at, are }: { readonly at: number; readonly are: readonly ReadingKind[] }): boolean =>
+  (are.includes("charging voltage") && among(known.vocabulary.measuring.stood.before, wordAt(tokens, at - 1))) ||
+  phrases.condition.some((phrase) => phrase.are.includes("charged") && at >= phrase.at && at <= phrase.to);
 
 /** The parts that say how a part was read: itself, and those behind it. */
 export const howParts = (layout: Layout, part: Part, last: Part): readonly Part[] => [part, ...behind(layout, part), ...behind(layout, last)];
@@ -165,7 +184,7 @@ export function stoodHours(layout: Layout, parts: readonly Part[]): number | nul
     const since = layout.dates.find((dated) => inside(dated, part) && isSince(layout, dated));
     const day = since?.options[0] ?? since?.span?.to;
     if (day !== undefined) return daysBetween(day, layout.known.today) * 24;
-    const rested = phrasesInside(layout.phrases.condition, part).filter(({ are }) => are.includes("rested"));
+    const rested = beside(layout, part).includes("rested") ? phrasesInside(layout.phrases.condition, part).filter(({ are }) => are.includes("rested")) : [];
     for (const at of tokensOf(part)) {
       const near = rested.some((phrase) => at >= phrase.at - REACH && at <= phrase.to + REACH);
       const token = layout.tokens[at];

@@ -5,13 +5,14 @@ import { kindRow, type ReadingKind } from "../core/reading/kinds.ts";
 import { among } from "./among.ts";
 import type { Part } from "./clauses.ts";
 import { wordAt } from "./clauses.ts";
-import { namesThing } from "./defects-said.ts";
 import { unitAlone } from "./figures.ts";
-import { conditionsOf, howParts, stoodHours } from "./how-said.ts";
+import { conditionsOf, howParts, isOfCharging, saysCharged, stoodHours } from "./how-said.ts";
 import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
 import { boundOf, isPairAlone, type Measurable } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
 import { isVerb, oncePerPart, tokensOf } from "./pieces.ts";
+import { isBehindChain, isPitch, overPitches, pitchesIn } from "./pitches.ts";
+import { namesThing } from "./things-named.ts";
 import { possibleUnits, typedDimension, unitsFor } from "./value-units.ts";
 
 /** A word that names kinds, where it stands. */
@@ -19,7 +20,9 @@ export type KindWord = { readonly at: number; readonly are: readonly ReadingKind
 
 /** The kinds that a part names, in order. "Intake" names a valve, "cylinder" a compression. */
 export const kindWordsIn = oncePerPart((layout: Layout, part: Part): readonly KindWord[] => {
-  const named = phrasesInside(layout.phrases.kind, part).filter((word) => !layout.taken.has(word.at) && !isOtherBelt(layout, word));
+  const named = phrasesInside(layout.phrases.kind, part).filter(
+    (word) => !layout.taken.has(word.at) && !isOtherBelt(layout, word) && !isOfCharging(layout, word),
+  );
   const implied = phrasesInside(layout.phrases.place, part).flatMap(({ at, are }): KindWord[] =>
     are.some((place) => place === "intake" || place === "exhaust")
       ? [{ at, are: ["valve clearance"] }]
@@ -48,6 +51,10 @@ const isOtherBelt = ({ tokens, known }: Layout, { at, are }: KindWord): boolean 
 /** The kinds that a figure can be; several ask; none: it is no reading. @param all the figures of its part, in order @param carried: the kinds named before in the clause. */
 export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measurable[], carried: readonly ReadingKind[]): readonly ReadingKind[] {
   const { part } = figure;
+  // "319 mm, 21 pins".
+  const isLength = figure.units.some((unit) => dimensionOf(unit) === "length") || figure.token.unitText === "in";
+  const counted = isLength ? overPitches(layout, part) : null;
+  if (counted !== null && isOfChain(layout, part)) return isPitch(figure, counted) ? ["chain length"] : [];
   if (isDifference(layout, figure) || (figure.units.length === 0 && isPrice(layout, figure))) return [];
   const words: KindWord[] = [];
   // A part may name one kind many times over.
@@ -70,6 +77,9 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
   if (first !== undefined) return settledBySaid(layout, figure, found).filter((kind) => isBelieved(layout, figure, kind));
   return isOverruled(layout, figure, all) ? [] : withoutWord(layout, figure);
 }
+
+/** Names nothing, or the chain. */
+const isOfChain = (layout: Layout, part: Part): boolean => kindWordsIn(layout, part).every(({ are }) => are.some((kind) => kind.startsWith("chain")));
 
 /** "Disc runout 0.2 mm". */
 const saysRunout = oncePerPart((layout: Layout, part: Part): boolean =>
@@ -168,15 +178,16 @@ function canBe(kind: ReadingKind, figure: Measurable): boolean {
 /** What was said beside it settles between kinds: pitches make it a length, revolutions a charging voltage. */
 function settledBySaid(layout: Layout, figure: Measurable, kinds: readonly ReadingKind[]): readonly ReadingKind[] {
   const { part } = figure;
+  // "A 525 with 112 links" is its size.
+  const over = kinds.includes("chain length") ? pitchesIn(layout, part) : null;
+  if (over !== null) return isPitch(figure, over) ? ["chain length"] : [];
   // With the engine running it is what it is charged with, whatever it was called.
   if (kinds.length === 1) return kinds[0] === "battery voltage" && isRunning(layout, part) ? ["charging voltage"] : kinds;
   const sag = kinds.includes("static sag") ? (sagSaid(layout, figure) ?? (conditionsOf(layout, part).includes("under load") ? "rider sag" : null)) : null;
   if (sag !== null && kinds.includes(sag)) return [sag];
-  const said = (list: readonly string[]): boolean => tokensOf(part).some((at) => among(list, wordAt(layout.tokens, at)));
-  const { measuring } = layout.known.vocabulary;
   const lining = liningOf(layout, part, kinds);
   if (lining !== null) return [lining];
-  if (kinds.includes("chain length") && said(measuring.pitches)) return ["chain length"];
+  if (kinds.includes("battery voltage") && saysCharged(layout, part)) return ["battery voltage"];
   if (!kinds.includes("charging voltage")) return kinds;
   if (isRunning(layout, part)) return ["charging voltage"];
   return kinds.includes("battery voltage") && isRested(layout, part) ? ["battery voltage"] : kinds;
@@ -270,9 +281,11 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
     if (isRunning(layout, part)) return ["charging voltage"];
     return isRested(layout, part) ? ["battery voltage"] : ["battery voltage", "charging voltage"];
   }
-  // "Chain 30 mm": a length beside its name is its slack.
-  if (dimension === "length" && among(layout.known.vocabulary.measuring.chain, wordAt(layout.tokens, figure.at - 1)) && canBe("chain slack", figure))
-    return ["chain slack"];
+  // "Chain 30 mm", "chain was 45 mm": a length beside its name is its slack.
+  if (dimension === "length" && isBehindChain(layout, figure) && canBe("chain slack", figure)) {
+    const [unit] = figure.units;
+    return [unit !== undefined && toCanonical(value, unit) > MOST_SAG ? "chain length" : "chain slack"];
+  }
   // "Plugs 0.85 mm": what is set at a plug is its gap.
   if (dimension === "length" && among(layout.known.vocabulary.measuring.plugs, wordAt(layout.tokens, figure.at - 1)) && canBe("plug gap", figure))
     return isPlainPart(layout, part) ? ["plug gap"] : [];
@@ -311,6 +324,8 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (!slang && !bare) return [];
   if (token.fraction !== null && figure.value === token.value) return [];
   if (possibleUnits("cold pressure", value).length === 0) return [];
+  // "Set 36 in the garage at 68 °F, 35 °F outside".
+  if (layout.airs?.is === "said" && isSet(layout, figure)) return ["cold pressure"];
   // "Tickets 33 each, front row": a bare figure is a pressure where its part is about nothing else, or names the unit.
   const unitSaid = bare && unitAlone(layout, part, "pressure") !== null;
   // "Front tyre 89.90": a price.
@@ -319,6 +334,10 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (!unitSaid && units.length === 0 && value <= MOST_TREAD && saysTyre(layout, part)) return ["cold pressure", "tread"];
   return unitSaid || (placeBeside(layout, figure) && (slang || (isPlainPart(layout, part) && isInCompany(layout, part)))) ? ["cold pressure"] : [];
 }
+
+/** Right behind a word for setting tyres. */
+const isSet = ({ tokens, known }: Layout, { at }: Measurable): boolean =>
+  [at - 1, at - 2, at - 3].some((n) => among(known.vocabulary.measuring.airs.sets, wordAt(tokens, n)));
 
 const clauseSaysTyre = oncePerPart((layout: Layout, part: Part): boolean => {
   const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to) ?? part;
@@ -352,6 +371,9 @@ const isAcrossIn = oncePerPart((layout: Layout, part: Part): boolean => {
 const saysTyre = oncePerPart((layout: Layout, part: Part): boolean =>
   tokensOf(part).some((at) => among(layout.known.vocabulary.measuring.tyre, wordAt(layout.tokens, at))),
 );
+
+/** mm; no chain hangs so far. */
+const MOST_SAG = 150;
 
 /** Slacks that riders name by a bare figure, mm. */
 const [LEAST_SLACK, MOST_SLACK] = [12, 70];

@@ -14,7 +14,7 @@ export function inItsLanguage(text: string, known: Known): Known {
   // "Am 3. Mai": the point behind the day is as good as a word.
   const counts: number[] = all.map(({ vocabulary }) => (vocabulary.language === "de" && /(?:^|\s)am \d{1,2}\./iu.test(text) ? 1 : 0));
   for (const { 0: typed, index } of text.matchAll(WORDS)) {
-    const whose = ofOne.get(foldWord(typed));
+    const whose = ofOne.get(foldWord(typed)) ?? (isBehindFigure(text, index) ? unitOfOne(typed, all) : undefined);
     // A unit behind its figure is written alike everywhere, and says nothing.
     if (whose !== undefined && !(isBehindFigure(text, index) && unitsNamed(typed, known.vocabulary.units).length > 0)) counts[whose] = (counts[whose] ?? 0) + 1;
   }
@@ -24,6 +24,12 @@ export function inItsLanguage(text: string, known: Known): Known {
     if (count > most) [best, most] = [each, count];
   }
   return best === own ? known : { ...known, ...best };
+}
+
+/** "14.350 Meilen": the only language that has such a unit, where it is not the member's own. */
+function unitOfOne(typed: string, all: readonly Spoken[]): number | undefined {
+  const [first, ...others] = all.flatMap(({ vocabulary }, n) => (unitsNamed(typed, vocabulary.units).length > 0 ? [n] : []));
+  return others.length === 0 && first !== 0 ? first : undefined;
 }
 
 /** A digit, and a space at most, before a word. */

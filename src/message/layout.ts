@@ -7,11 +7,11 @@ import { type Airs, airsIn, tyreWarmthIn } from "./airs.ts";
 import { among, under } from "./among.ts";
 import { bikesNamed, type Named } from "./bikes.ts";
 import { type Clause, clausesOf, type Part } from "./clauses.ts";
+import { cutTokens } from "./cut-tokens.ts";
 import type { Dated } from "./dated.ts";
 import { datesIn } from "./dates.ts";
 import { beginsAt, type Phrases, phrasesIn, standsBeside } from "./phrases.ts";
 import type { Token } from "./scan.ts";
-import { tyreDated } from "./tyre-codes.ts";
 import { type TyreMark, tyreMarksIn } from "./tyre-marks.ts";
 
 export type Layout = {
@@ -47,7 +47,7 @@ export type Layout = {
 };
 
 export function layOut(text: string, scanned: readonly Token[], known: Known): Layout {
-  const tokens = tyreDated(text, joinedLoads(splitLetters(splitCounted(splitLeading(scanned, known), known), known), known), known);
+  const tokens = cutTokens(text, scanned, known);
   const dates = datesIn(text, tokens, known);
   const inDate = placesIn(dates);
   const named = bikesNamed(tokens, known).filter((name) => !inDate.has(name.from));
@@ -83,97 +83,6 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
 
 const isInSun = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean =>
   vocabulary.measuring.inSun.some((phrase) => beginsAt(tokens, at, phrase));
-
-/** "2-up", "2 up": a load that begins with a figure is a word. */
-function joinedLoads(tokens: readonly Token[], { vocabulary }: Known): readonly Token[] {
-  const loads = Object.values(vocabulary.specs.uses).flatMap((phrases) => phrases.filter((phrase) => /^\d/u.test(phrase)).map((phrase) => phrase.split(" ")));
-  const isLoad = (figure: Token | undefined, word: Token | undefined): boolean =>
-    figure?.is === "number" && word?.is === "word" && loads.some(([first, second]) => first === figure.text && second === word.folded);
-  if (!tokens.some((_token, n) => isLoad(tokens[n - 1], tokens[n]) || isLoad(tokens[n - 2], tokens[n]))) return tokens;
-  const joined: Token[] = [];
-  for (let at = 0; at < tokens.length; at++) {
-    const token = tokens[at];
-    if (token === undefined) continue;
-    const dash = tokens[at + 1];
-    const last = dash?.is === "break" && dash.mark === "-" && isLoad(token, tokens[at + 2]) ? at + 2 : isLoad(token, dash) ? at + 1 : at;
-    const word = tokens[last];
-    if (last === at || word?.is !== "word" || token.is !== "number") joined.push(token);
-    else joined.push({ is: "word", text: `${token.text}-${word.text}`, folded: `${token.text}-${word.folded}`, start: token.start, end: word.end });
-    at = last;
-  }
-  return joined;
-}
-
-/** "Cyl 1 150": the space groups no thousands where the first figure counts a cylinder or a valve. */
-function splitCounted(tokens: readonly Token[], known: Known): readonly Token[] {
-  const { intake, exhaust, cylinder } = known.vocabulary.places;
-  const counted = (token: Token | undefined): boolean => token?.is === "word" && [intake, exhaust, cylinder].some((list) => among(list, token.folded));
-  if (!tokens.some((token, n) => token.is === "number" && counted(tokens[n - 1]))) return tokens;
-  return tokens.flatMap((token, n): readonly Token[] => {
-    // "Cyl 1 in 0.10 ex 0.16": behind what counts a cylinder "in" is the intake.
-    if (token.is === "number" && counted(tokens[n - 1]) && token.unitText === "in" && tokens[n + 1]?.is === "number") {
-      const figure = token.text.slice(0, token.numberEnd - token.start);
-      return [
-        { ...token, units: [], text: figure, unitText: null, end: token.numberEnd },
-        { is: "word", text: "in", folded: "in", start: token.end - 2, end: token.end },
-      ];
-    }
-    const [whole, first] = token.is === "number" && counted(tokens[n - 1]) ? (/^(\d{1,2}) \d{3}/u.exec(token.text) ?? []) : [];
-    if (token.is !== "number" || whole === undefined || first === undefined || whole.length !== token.numberEnd - token.start) return [token];
-    const cut = token.start + first.length;
-    const rest = token.text.slice(first.length + 1);
-    return [
-      { ...token, value: Number(first), units: [], text: first, unitText: null, end: cut, numberEnd: cut },
-      { ...token, value: Number(whole.slice(first.length + 1)), text: rest, start: cut + 1 },
-    ];
-  });
-}
-
-/** "V 2,3 h 2,5", "36 R 33 F": a letter that is a unit as well stands for the end of the bike where letters for both ends are said, or one stands before the figure. */
-function splitLetters(tokens: readonly Token[], { vocabulary: { places } }: Known): readonly Token[] {
-  const endOf = (text: string | null): "front" | "rear" | null => {
-    const letter = text?.length === 1 ? text.toLowerCase() : null;
-    return among(places.front, letter) ? "front" : among(places.rear, letter) ? "rear" : null;
-  };
-  if (!tokens.some((token) => token.is === "number" && endOf(token.unitText) !== null)) return tokens;
-  const said = new Set(tokens.map((token) => endOf(token.is === "number" ? token.unitText : token.is === "word" ? token.folded : null)));
-  const both = said.has("front") && said.has("rear");
-  return tokens.flatMap((token, n): readonly Token[] => {
-    if (token.is !== "number" || token.unitText === null || endOf(token.unitText) === null) return [token];
-    const before = tokens[n - 1];
-    if (!both && !(before?.is === "word" && (among(places.front, before.folded) || among(places.rear, before.folded)))) return [token];
-    const start = token.end - token.unitText.length;
-    return [
-      { ...token, units: [], text: token.text.slice(0, token.numberEnd - token.start), unitText: null, end: token.numberEnd, cut: true },
-      { is: "word", text: token.unitText, folded: token.unitText.toLowerCase(), start, end: token.end },
-    ];
-  });
-}
-
-/** "f33 r36": letters for both ends of the bike, each before its figure. */
-function splitLeading(tokens: readonly Token[], { vocabulary: { places } }: Known): readonly Token[] {
-  const led = tokens.map((token, n) => {
-    // Most words are no letter and a figure.
-    const found = token.is === "word" && token.text.length <= 4 && token.text.length >= 3 ? /^(\p{L})(\d{2,3})$/u.exec(token.folded) : null;
-    const next = tokens[n + 1];
-    const isWhole = found !== null && !(next?.is === "break" && next.start === token.end && ".,/-".includes(next.mark) && tokens[n + 2]?.start === next.end);
-    return isWhole ? { letter: found[1] ?? "", figure: found[2] ?? "" } : null;
-  });
-  const has = (list: readonly string[]): boolean => led.some((each) => each !== null && among(list, each.letter));
-  if (!has(places.front) || !has(places.rear)) return tokens;
-  return tokens.flatMap((token, n): readonly Token[] => {
-    const each = led[n] ?? null;
-    if (each === null || token.is !== "word" || !(among(places.front, each.letter) || among(places.rear, each.letter))) return [token];
-    const start = token.start + 1;
-    return [
-      { is: "word", text: token.text.slice(0, 1), folded: each.letter, start: token.start, end: start },
-      {
-        ...{ is: "number", value: Number(each.figure), other: null, decimals: 0, fraction: null, units: [], text: each.figure, unitText: null, start },
-        ...{ end: token.end, cut: true, numberEnd: token.end },
-      },
-    ];
-  });
-}
 
 /** Figures behind "intake", "exhaust", "cylinder" that say which one it is: a small whole number with its value beside it. */
 function indexesIn(tokens: readonly Token[], phrases: Phrases, { vocabulary }: Known): ReadonlyMap<number, number> {

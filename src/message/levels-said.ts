@@ -14,7 +14,7 @@ import { tokensOf } from "./pieces.ts";
 /** @param used tokens that work has accounted for: what was topped up or replaced is no level read */
 export function levelsSaid(layout: Layout, clause: Clause, used: ReadonlySet<number>): readonly SaidAt[] {
   const found: Stated[] = [];
-  if (layout.phrases.level.length === 0 && !layout.levelSaid) return found;
+  if (layout.phrases.level.length === 0 && !layout.levelSaid && !layout.phrases.kind.some(({ are }) => are.some(isLevel))) return found;
   let carried: readonly Phrase<"kind">[] = [];
   let carriedTo: readonly (Place | null)[] = [null];
   for (const part of clause.parts) {
@@ -22,6 +22,12 @@ export function levelsSaid(layout: Layout, clause: Clause, used: ReadonlySet<num
     const said = phrasesInside(layout.phrases.level, part);
     const levels = said.length > 0 ? said : fineIn(layout, part, named);
     const kinds = named.length > 0 ? named : carried;
+    const [only] = named;
+    if (levels.length === 0 && only !== undefined && isPlainPart(layout, part) && !hasFigure(layout, part) && !isFilled(layout, part, used))
+      for (const at of saysFine(layout, part, named))
+        found.push(
+          ...paired(layout, part, [only], [{ at, to: at, are: ["between"] }], [null]).map((each) => ({ ...each, reading: withLevelAsked(each.reading) })),
+        );
     if (levels.length > 0 && kinds.length > 0 && isPlainPart(layout, part) && !hasFigure(layout, part) && !isFilled(layout, part, used))
       found.push(...paired(layout, part, kinds, levels, named.length > 0 ? [null] : carriedTo));
     if (named.length > 0) {
@@ -57,6 +63,21 @@ function fineIn(layout: Layout, part: Part, named: readonly Phrase<"kind">[]): r
     .slice(0, 1)
     .map((at) => ({ at, to: at, are: ["between"] }));
 }
+
+/** "Front brake fluid ok": nothing but the fluid and that it is well. How high it stands is asked. */
+function saysFine(layout: Layout, part: Part, named: readonly Phrase<"kind">[]): readonly number[] {
+  const { maybe, workDone } = layout.known.vocabulary;
+  const [only, another] = named;
+  if (only === undefined || another !== undefined || tokensOf(part).some((at) => under(workDone, wordAt(layout.tokens, at)) !== undefined)) return [];
+  return tokensOf(part)
+    .filter((at) => at > only.to && among(maybe.ok, wordAt(layout.tokens, at)))
+    .slice(0, 1);
+}
+
+const withLevelAsked = (reading: LogReading): LogReading => ({
+  ...reading,
+  gaps: [...reading.gaps, { need: "level", options: [LEVELS.indexOf("between"), LEVELS.indexOf("full")] }],
+});
 
 /** Work that fills: the level it left is its own. */
 function isFilled(layout: Layout, part: Part, used: ReadonlySet<number>): boolean {

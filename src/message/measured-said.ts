@@ -6,17 +6,19 @@ import type { Gap, LogReading } from "../core/reading/intent.ts";
 import { hasSides, kindRow, type Place, type ReadingKind } from "../core/reading/kinds.ts";
 import { ENDS } from "../core/reading/places.ts";
 import { among, under } from "./among.ts";
+import { isAfterCharge, isOfCharge } from "./charged-said.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
-import { countOf, partBefore, pitchesIn } from "./counted.ts";
-import { namesThing } from "./defects-said.ts";
+import { aheadOf, partBefore } from "./counted.ts";
 import { unitAlone } from "./figures.ts";
-import { conditionsOf, forceSaid, howParts, isWarmAt, loadOf, stoodHours } from "./how-said.ts";
+import { conditionsOf, forceSaid, howParts, isWarmAt, loadOf, saysCharged, stoodHours } from "./how-said.ts";
 import { isPlainPart, kindsOf, kindWordsIn, namesWheel } from "./kind-of.ts";
 import { bikeAt, dayAt, type Layout, type MeantDay, phrasesInside, type SaidAt } from "./layout.ts";
 import { boundOf, type Measurable, measurablesIn } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
 import { isAnd, isVerb, tokensOf } from "./pieces.ts";
+import { countOf, pitchesBehind, pitchesIn } from "./pitches.ts";
 import { type Kinded, placesOf, type Where } from "./placed.ts";
+import { namesThing } from "./things-named.ts";
 import { unitOf } from "./value-units.ts";
 import { unreadDayGap } from "./work-when.ts";
 
@@ -32,17 +34,20 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
   let carried = heading.kinds;
   let placedOnly = heading.placedOnly;
   let ofManual = false;
+  const [opening] = clause.parts;
+  const ahead = opening === undefined ? null : aheadOf(layout, clause, opening);
+  if (ahead !== null) carried = kindWordsIn(layout, ahead).at(-1)?.are ?? carried;
   for (const part of clause.parts) {
     const named = kindWordsIn(layout, part);
     const last = named.at(-1);
     // "Front pads 3 mm, rear tyre 4 mm": a part that names something else goes on with nothing.
-    if (named.length === 0 && namesThing(layout, part)) carried = [];
+    if (named.length === 0 && namesThing(layout, part) && !saysCharged(layout, part)) carried = [];
     const goesOn = named.length > 0 || !placedOnly || (namesWheel(layout, part) && isPlainPart(layout, part));
     // "Manual says 36 psi front, 42 rear": what goes on with nothing but figures and places is the manual's too.
     ofManual = isOfManual(layout, part) || (ofManual && named.length === 0 && isBare(layout, part));
     const figures = ofManual ? [] : measurablesIn(layout, part, isTaken, named.length + carried.length > 0);
     for (const figure of figures) {
-      const kinds = kindsOf(layout, figure, figures, goesOn ? carried : []);
+      const kinds: readonly ReadingKind[] = isOfCharge(layout, figure) ? ["battery voltage"] : kindsOf(layout, figure, figures, goesOn ? carried : []);
       const last = said.at(-1);
       if (last !== undefined && kinds.length === 0 && figure.units.length === 0 && isCorrection(layout, figure)) {
         said[said.length - 1] = { ...last, or: figure.value };
@@ -180,15 +185,29 @@ function withStates(layout: Layout, said: readonly Said[]): readonly Said[] {
       states[n] = "found";
       states[n + 1] = "left";
     }
-    if (states[n] !== "found" && states[n + 1] === "left" && next?.kind === each.kind && isToward(layout, each.figure, next.figure)) states[n] = "found";
+    if (states[n] !== "found" && states[n + 1] === "left" && next?.kind === each.kind && (isToward(layout, each.figure, next.figure) || isSetTo(layout, next)))
+      states[n] = "found";
   });
+  // Of a battery what it showed before it was charged was found, and what it shows after was left.
+  const charged = said.map(({ kind, figure }) => kind === "battery voltage" && isAfterCharge(layout, figure, said));
+  if (charged.includes(true))
+    said.forEach(({ kind }, n) => {
+      if (charged[n] === true) states[n] = "left";
+      else if (kind === "battery voltage") states[n] ??= "found";
+    });
   const saidOf = new Set(said.map((each, n) => `${states[n] ?? ""}/${each.kind}`));
   return said.map((each, n) => {
     const state = states[n] ?? null;
     const other = state !== null && saidOf.has(`${state === "found" ? "left" : "found"}/${each.kind}`);
-    return state !== null && (other || each.kind === "valve clearance") ? { ...each, state } : each;
+    return state !== null && (other || each.kind === "valve clearance" || (state === "left" && isSetTo(layout, each))) ? { ...each, state } : each;
   });
 }
+
+/** "Set the belt to 11 mm": of what is adjusted at the bike the figure behind the work is how it was left. */
+const isSetTo = (layout: Layout, { kind, figure: { at, part } }: Said): boolean =>
+  kind !== "cold pressure" &&
+  SET.includes(kind) &&
+  tokensOf(part).some((each) => each < at && under(layout.known.vocabulary.workDone, wordAt(layout.tokens, each))?.includes("adjust") === true);
 
 /** Does nothing but a word for what was left stand between two figures of one part? */
 const isToward = (layout: Layout, a: Measurable, b: Measurable): boolean =>
@@ -310,13 +329,20 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
   const how = howParts(layout, part, shared.at(-1) ?? part);
   const earlier = partBefore(layout, part, kind);
   const stood = kind === "battery voltage" ? stoodHours(layout, [...how, ...earlier]) : null;
-  const said = conditionsOf(layout, part, shared.at(-1)).filter((each) => saysSomething(kind, each) && !(each === "cold" && isWarmAt(layout, part, figure.at)));
+  const heard = conditionsOf(layout, part, shared.at(-1)).filter(
+    (each) => saysSomething(kind, each) && !(each === "cold" && isWarmAt(layout, part, figure.at)),
+  );
+  // Well rested it is, no matter that it was charged before.
+  const said = stood !== null || heard.includes("rested") ? heard.filter((each) => each !== "charged") : heard;
   // "Stood 2 days" says that it was rested, and for how long.
   const conditions = stood === null || said.includes("rested") ? said : [...said, "rested" as const];
   const load = BY_LOAD.includes(kind) ? loadOf(layout, part, figure.at, shared.at(-1)) : null;
   const force = kind === "belt deflection" ? forceSaid(layout, how, figure.at) : null;
   const side = kind === "pad thickness" ? sideOf(layout, figure) : null;
-  const pitches = kind === "chain length" ? ([part, ...earlier].map((each) => pitchesIn(layout, each)).find((each) => each !== null) ?? null) : null;
+  const pitches =
+    kind === "chain length"
+      ? ([part, ...earlier, pitchesBehind(layout, part) ?? part].map((each) => pitchesIn(layout, each)).find((each) => each !== null) ?? null)
+      : null;
   const rpm = kind === "charging voltage" ? countOf(layout, part, measuring.rpm) : null;
   return {
     ...(conditions.length === 0 ? {} : { conditions }),

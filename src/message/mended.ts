@@ -2,7 +2,7 @@
 
 import type { RecordWork } from "../core/reading/intent.ts";
 import type { Clause } from "./clauses.ts";
-import { mendedIn } from "./defects-said.ts";
+import { mendedIn } from "./defects-mended.ts";
 import { asSpan, bikeAt, dayAt, type Layout } from "./layout.ts";
 import type { WorkSaid } from "./work-said.ts";
 import { figuresOf } from "./work-when.ts";

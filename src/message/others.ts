@@ -1,36 +1,9 @@
 // What is said of somebody else's bike: "Tess's front tyre was at 18 psi", "Mara has 4 mm left on her rear pads". None of it is the speaker's.
 
-import type { Vocabulary } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { type Clause, wordAt } from "./clauses.ts";
 import type { Layout } from "./layout.ts";
-
-/** First words of phrases, made once a language: what a word of a message may begin. */
-type Firsts = {
-  readonly ofThings: ReadonlySet<string>;
-  readonly ofBikes: ReadonlySet<string>;
-  /** Of what something can be wrong with: "Felge hat eine Delle". */
-  readonly ofFaults: ReadonlySet<string>;
-  /** Who else may be at work, word by word. */
-  readonly doers: ReadonlyMap<string, readonly (readonly string[])[]>;
-};
-const made = new WeakMap<Vocabulary, Firsts>();
-
-function firstsOf(vocabulary: Vocabulary): Firsts {
-  const ready = made.get(vocabulary);
-  if (ready !== undefined) return ready;
-  const { places, kinds, items, others } = vocabulary;
-  const ofThings = new Set(
-    [places, kinds, items].flatMap((table) => Object.values(table).flatMap((list) => list.map((phrase) => phrase.split(" ", 1)[0] ?? ""))),
-  );
-  const doers = new Map<string, string[][]>();
-  for (const words of others.doers.map((doer) => doer.split(" "))) doers.set(words[0] ?? "", [...(doers.get(words[0] ?? "") ?? []), words]);
-  const faults = Object.values(vocabulary.defects.kinds).flatMap((rules) => rules.flatMap(({ things }) => things));
-  const ofFaults = new Set(faults.map((thing) => thing.split(" ", 1)[0] ?? ""));
-  const firsts = { ofThings, ofFaults, ofBikes: new Set([...ofThings, ...others.bikes]), doers };
-  made.set(vocabulary, firsts);
-  return firsts;
-}
+import { firstsOf, isNameWord } from "./names.ts";
 
 /** Does a clause speak of a bike that is not the speaker's? One that names a bike of theirs does not. */
 export function isOthers(layout: Layout, clause: Clause): boolean {
@@ -97,15 +70,7 @@ function isThing({ tokens, known: { vocabulary } }: Layout, at: number): boolean
   return word !== null && firstsOf(vocabulary).ofBikes.has(word) && !among(vocabulary.onBike, word);
 }
 
-/** A capital at the beginning of a clause is a name only where the word is none that the reader knows. */
-function isName({ tokens, known: { vocabulary } }: Layout, at: number): boolean {
-  const token = tokens[at];
-  if (token?.is !== "word" || !/^\p{Lu}\p{Ll}+$/u.test(token.text)) return false;
-  const lists = [vocabulary.dateWords, vocabulary.beside, vocabulary.around, vocabulary.articles, vocabulary.at, vocabulary.joins, vocabulary.others.own];
-  const word = token.folded;
-  const { ofThings, ofFaults } = firstsOf(vocabulary);
-  return !ofThings.has(word) && !ofFaults.has(word) && under(vocabulary.workDone, word) === undefined && !lists.some((list) => among(list, word));
-}
+const isName = ({ tokens, known: { vocabulary } }: Layout, at: number): boolean => isNameWord(tokens[at], vocabulary);
 
 const has = (layout: Layout, at: number): boolean => among(layout.known.vocabulary.others.has, wordAt(layout.tokens, at));
 const bare = (word: string): string => word.replace(/['’]s$/u, "");

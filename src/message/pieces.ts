@@ -102,6 +102,9 @@ function isPutNew({ tokens, named, known: { vocabulary } }: Layout, at: number):
   const word = wordAt(tokens, at);
   // "Heron got a new cable": what a bike gets is fitted; what its rider gets may only be bought.
   const gets = among(vocabulary.gets, word) && named.some(({ to }) => to === at - 1);
+  // "Both bikes got oil": what was done is asked.
+  const all = among(vocabulary.gets, word) && among(vocabulary.others.allBikes, `${wordAt(tokens, at - 2) ?? ""} ${wordAt(tokens, at - 1) ?? ""}`);
+  if (all) return true;
   if (!gets && !among(vocabulary.puts, word)) return false;
   for (const step of [1, -1])
     for (let n = at + step; Math.abs(n - at) <= NEAR && tokens[n]?.is === "word"; n += step) if (among(vocabulary.renewed, wordAt(tokens, n))) return true;

@@ -5,6 +5,7 @@ import { hasSides, kindRow } from "../core/reading/kinds.ts";
 import { LININGS, TYRES } from "../core/reading/places.ts";
 import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
+import { aheadOf } from "./counted.ts";
 import { indexOf, longest } from "./defect-index.ts";
 import { firstBehind } from "./kind-of.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
@@ -49,6 +50,10 @@ export function placesOf(layout: Layout, all: readonly Kinded[]): readonly Where
     if (found.get(each) == null && each.figure.place === null && WORN.includes(each.kind) && (each.state !== null || isSided(layout, each.figure)))
       found.set(each, endSaid(layout, each, all, found));
   for (const each of all) if (each.kind === "tread" && found.get(each) == null && each.figure.place === null) found.set(each, tyreSaid(layout, each.figure));
+  const count = new Map<ReadingKind, number>();
+  for (const { kind } of all) count.set(kind, (count.get(kind) ?? 0) + 1);
+  for (const each of all)
+    if (count.get(each.kind) === 1 && found.get(each) == null && each.figure.place === null && isEnds(each.kind)) found.set(each, endBefore(layout, each));
   return all.map((each) => found.get(each) ?? each.figure.place);
 }
 
@@ -92,6 +97,23 @@ function endSaid(layout: Layout, each: Kinded, all: readonly Kinded[], found: Re
   const isLed = side !== undefined && each.state === null && end === "front" && hasSides(each.kind);
   return isLed ? (side.are.includes("left") ? "front left" : "front right") : end;
 }
+
+/** "Checked the front pads, 3.5 mm": the end that the part right before names with the thing and without a figure, where the clause names no other. */
+function endBefore(layout: Layout, { kind, figure: { part } }: Kinded): Where {
+  const clause = layout.clauses.find(({ from, to }) => from <= part.from && part.to <= to);
+  if (clause === undefined) return null;
+  const before = clause.parts.findLast(({ to }) => to < part.from) ?? aheadOf(layout, clause, part);
+  if (before === null) return null;
+  const ends = [...new Set(phrasesInside(layout.phrases.place, clause).flatMap(({ at, are }) => (layout.taken.has(at) ? [] : are)))];
+  const [end] = ends;
+  if (ends.length !== 1 || (end !== "front" && end !== "rear")) return null;
+  const words = tokensOf(before);
+  if (!words.some((at) => layout.placeStarts.has(at)) || words.some((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at))) return null;
+  const names = phrasesInside(layout.phrases.kind, before).some(({ are }) => are.includes(kind));
+  const isTyre = OF_TYRES.includes(kind) && words.some((at) => among(layout.known.vocabulary.measuring.tyre, wordAt(layout.tokens, at)));
+  return names || isTyre ? end : null;
+}
+const OF_TYRES: readonly ReadingKind[] = ["cold pressure", "tread", "tyre date code"];
 
 /** Is every figure of a part one of those that were read? */
 const isAlone = (layout: Layout, part: Part, here: readonly Kinded[]): boolean => {

@@ -7,6 +7,7 @@ import type { Known, Vocabulary } from "../core/reading/vocabulary.ts";
 import { wantedIn } from "./airs.ts";
 import { among, under } from "./among.ts";
 import { withBeside } from "./beside-look.ts";
+import { chargedSaid } from "./charged-said.ts";
 import { defectsSaid } from "./defects-said.ts";
 import { withDetails } from "./details-said.ts";
 import { withJoints } from "./joints-said.ts";
@@ -85,19 +86,27 @@ export function read(text: string, of: Known): Meant {
     const clause = services?.rest ?? unfitted;
     if (services !== null) intents.push(...services.intents);
     if (clause.parts.length === 0 && (shares.length > 0 || (back ?? services) !== null)) continue;
-    const wrong = defectsSaid(layout, clause);
+    const charged = chargedSaid(layout, clause);
+    const wrong = defectsSaid(layout, charged.rest);
     const done = workSaid(layout, wrong.rest);
     // What a service cost is no cost of what was done beside it.
     const beside = services === null ? done : { ...done, used: new Set([...done.used, ...services.used]) };
     const { work, readings: measured } = withDetails(layout, wrong.rest, withMended(layout, wrong.rest, withJoints(layout, wrong.rest, beside)));
     heard ||= work.heard;
-    const accounted = new Set([...work.used, ...wrong.used]);
+    const accounted = new Set([...work.used, ...wrong.used, ...charged.used]);
     const readings = [...readingsSaid(layout, clause, accounted, heading), ...measured];
     heading = headingFor(layout, clause, heading, readings.length > 0);
     const signs = signsBeside(layout, clause, accounted, readings, subjectOf(intents));
     // All of a message or none: a reading is not logged past work that was said with it and not understood.
     const jobs = withBeside(layout, clause, withFiguresKept(layout, clause, work.intents, accounted, readings), accounted, readings);
-    const came = [...withTwiceAsked(readings), ...jobs, ...wrong.intents, ...signs, ...(readings.length + shares.length > 0 ? work.missing : [])];
+    const came = [
+      ...withTwiceAsked(readings),
+      ...jobs,
+      ...charged.intents,
+      ...wrong.intents,
+      ...signs,
+      ...(readings.length + shares.length > 0 ? work.missing : []),
+    ];
     intents.push(...came);
     left.push(() => leftIn(layout, clause, accounted, [...shares, ...readings, ...came, ...(services?.intents ?? [])]));
   }

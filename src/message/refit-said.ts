@@ -122,7 +122,7 @@ function codeOf(
 const TYRES = ["front-tyre.replace", "rear-tyre.replace"] as readonly string[] as readonly ItemKey[];
 
 /** A part of a message, cut where "and" begins another thing done. */
-function segmentsOf(layout: Layout, part: Part): readonly Part[] {
+export function segmentsOf(layout: Layout, part: Part): readonly Part[] {
   const cuts = tokensOf(part).filter((at) => at > part.from && at < part.to && isAnd(layout, at));
   return [
     ...cuts.map((cut, n) => ({ from: n === 0 ? part.from : (cuts[n - 1] ?? 0) + 1, to: cut - 1 })),

@@ -15,14 +15,35 @@ export type Shares = { readonly said: readonly SaidAt[]; readonly rest: Clause }
 /** Where a share is said no part is left to be read as a fault or a job: "chain worn 2 %" is measured. */
 export function sharesSaid(layout: Layout, clause: Clause): Shares {
   const said: SaidAt[] = [];
-  const parts = clause.parts.filter((part) => {
+  const parts = clause.parts.flatMap((whole): readonly Part[] => {
+    const part = ownPart(layout, whole);
     const share = shareIn(layout, part);
-    const kind = share === null ? null : kindOf(layout, part, share);
-    if (share === null || kind === null) return true;
+    const kind = share === null ? null : kindOf(layout, part, share, whole);
+    if (share === null || kind === null) return [whole];
     if (share.value !== null) said.push({ at: share.at, reading: readingOf(layout, part, kind, { ...share, value: share.value }) });
-    return false;
+    const around = [
+      { from: whole.from, to: part.from - 1 },
+      { from: part.to + 1, to: whole.to },
+    ];
+    return around.filter(({ from, to }) => from <= to);
   });
   return said.length === 0 && parts.length === clause.parts.length ? { said, rest: clause } : { said, rest: { ...clause, parts } };
+}
+
+/** "Slack 30 mm 1.5 % stretch": of a part of several figures, what stands behind the one before the only share and up to what names it; else all of the part. */
+function ownPart(layout: Layout, part: Part): Part {
+  const { tokens, known } = layout;
+  const figures = tokensOf(part).filter((at) => tokens[at]?.is === "number" && !layout.taken.has(at));
+  const shares = figures.length > 1 ? figures.filter((at) => signBehind(layout, at) !== null) : [];
+  const [at, another] = shares;
+  if (at === undefined || another !== undefined) return part;
+  const { elongated, elongation, mixes } = known.vocabulary.measuring;
+  const before = figures.findLast((other) => other < at);
+  let to = signBehind(layout, at) ?? at;
+  const isNext = [elongated, elongation, mixes].some((list) => among(list, wordAt(tokens, to + 1)));
+  if (figures.some((other) => other > at)) to += isNext ? 1 : 0;
+  else to = part.to;
+  return { from: before === undefined ? part.from : before + 1, to };
 }
 
 /** The figure at a token, the last token of its sign or word, and how it is typed. `value` null: parts of two things, and not which is of which. */
@@ -51,13 +72,14 @@ function signBehind({ tokens, known }: Layout, at: number): number | null {
   return among(percent, word) ? at + 1 : among(percent, `${word ?? ""} ${next ?? ""}`) ? at + 2 : null;
 }
 
-/** What a share is of: only where its part is about nothing else. */
-function kindOf(layout: Layout, part: Part, share: Share): ReadingKind | null {
+/** What a share is of: only where its part is about nothing else. @param whole the part that it was cut from: a chain may be named in the rest of it */
+function kindOf(layout: Layout, part: Part, share: Share, whole: Part): ReadingKind | null {
   const { measuring, refitted } = layout.known.vocabulary;
   const { chain, elongated, elongation, shareBeside, mixes, coolant, levelWords } = measuring;
   if (phrasesInside(layout.phrases.spec, part).length > 0) return null;
   const words = tokensOf(part).flatMap((at) => ((at > share.at && at <= share.to) || layout.taken.has(at) ? [] : (wordAt(layout.tokens, at) ?? [])));
   const says = (list: readonly string[]): boolean => words.some((word) => among(list, word));
+  const saysChain = tokensOf(whole).some((at) => among(chain, wordAt(layout.tokens, at)));
   const own = [chain, elongated, elongation, shareBeside, mixes, coolant];
   if (!words.every((word) => own.some((list) => among(list, word)) || standsBeside(word, layout.known.vocabulary))) return null;
   // How full it is has words of its own.
@@ -70,7 +92,7 @@ function kindOf(layout: Layout, part: Part, share: Share): ReadingKind | null {
   if (phrasesInside(layout.phrases.kind, part).some(isOfTank)) return null;
   // "20 % off chains".
   if (among(refitted.off, wordAt(layout.tokens, share.to + 1))) return null;
-  if (share.value !== null && share.typed !== "" && !/\//u.test(share.typed) && (says(elongation) || (says(chain) && says(elongated))))
+  if (share.value !== null && share.typed !== "" && !/\//u.test(share.typed) && (says(elongation) || (saysChain && says(elongated))))
     // "Chain 50 % worn" is how much of its life is gone.
     return says(elongation) || share.value <= kindRow("chain elongation").plausible[1] ? "chain elongation" : null;
   return says(mixes) || (says(coolant) && isRightBehind(layout, part, share.at)) ? "antifreeze share" : null;

@@ -6,10 +6,11 @@ import type { ReadingKind } from "../core/reading/kinds.ts";
 import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { bare, indexOf, longest } from "./defect-index.ts";
-import { commaParts, namesThing, notedAs } from "./defects-said.ts";
+import { commaParts, notedAs } from "./defects-said.ts";
 import { kindWordsIn } from "./kind-of.ts";
 import type { Layout } from "./layout.ts";
 import { tokensOf } from "./pieces.ts";
+import { namesThing } from "./things-named.ts";
 
 /**
  * Defects of the things that were read in a clause or right before it, by signs that nothing else accounts for.
@@ -63,16 +64,18 @@ function signIn(layout: Layout, part: Part, used: ReadonlySet<number>, subjects:
     )
       continue;
     if (subject.kind === "odometer" && !defects.beside.alone.includes(phrase)) continue;
-    const lead = leadOf(layout, part, at, subject);
+    const ofParts = defects.beside.parts[subject.kind] ?? [];
+    const lead = leadOf(layout, part, at, subject, ofParts);
     if (
       lead === null ||
-      !tokensOf({ from: lead, to: at - 1 }).every((each) => mayLead(layout, each)) ||
+      !tokensOf({ from: lead, to: at - 1 }).every((each) => mayLead(layout, each) || among(ofParts, wordAt(layout.tokens, each))) ||
       namesThing(layout, { from: found.to + 1, to: part.to })
     )
       continue;
     // "Cracked flux cover": a word that is not known may be what it is of.
     const asks = tokensOf({ from: found.to + 1, to: part.to }).some((each) => !mayFollow(layout, each));
-    return { subject, seen: { from: at, to: found.to, kind, asks } };
+    const named = tokensOf({ from: lead, to: at - 1 }).find((each) => among(ofParts, wordAt(layout.tokens, each)));
+    return { subject, seen: { from: named ?? at, to: found.to, kind, asks } };
   }
   return null;
 }
@@ -103,11 +106,12 @@ const wordsOf = (layout: Layout, part: Part): string =>
     .join(" ");
 
 /** Where what leads to a sign begins, behind the figure that was read; null where that names something else. */
-function leadOf(layout: Layout, part: Part, at: number, subject: LogReading): number | null {
+function leadOf(layout: Layout, part: Part, at: number, subject: LogReading, ofParts: readonly string[]): number | null {
   const figures = tokensOf(part).filter((each) => each < at && layout.tokens[each]?.is === "number");
   const from = (figures.at(-1) ?? part.from - 1) + 1;
   const lead = { from, to: at - 1 };
-  if (figures.length === 0 && kindWordsIn(layout, lead).some(({ are }) => !are.includes(subject.kind))) return null;
+  if (figures.length === 0 && kindWordsIn(layout, lead).some((word) => !word.are.includes(subject.kind) && !among(ofParts, wordAt(layout.tokens, word.at))))
+    return null;
   return from;
 }
 

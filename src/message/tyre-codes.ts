@@ -107,6 +107,8 @@ function nameIn(text: string, tokens: readonly Token[], words: Vocabulary, { fro
   }
   atEnds(tokens, words, at, 1, code);
   if (code.size === before) atEnds(tokens, words, from - 1, -1, code);
+  // "Front 36 psi, 2319 date code": right before the word that names it.
+  if (code.size === before && isFour(tokens[from - 1]) && tokens[to + 1]?.is !== "number") code.set(from - 1, "said");
   if (code.size > before) for (let n = from; n <= to; n++) gone.add(n);
 }
 const LONGEST_WHOLE = 30;

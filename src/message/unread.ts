@@ -4,12 +4,12 @@ import type { Intent, LogReading } from "../core/reading/intent.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
-import { namesSign, namesThing } from "./defects-said.ts";
 import { isPlainPart, kindWordsIn, namesWheel } from "./kind-of.ts";
 import { bikeAt, inside, type Layout, phrasesInside } from "./layout.ts";
 import { isVerb, tokensOf } from "./pieces.ts";
 import { itemPhrases } from "./read-items.ts";
 import { serviceIn } from "./service-said.ts";
+import { namesSign, namesThing } from "./things-named.ts";
 
 /** More words than this are talk. */
 const MOST_WORDS = 8;
@@ -42,7 +42,14 @@ export function leftIn(layout: Layout, clause: Clause, used: ReadonlySet<number>
       : speaksOfBike(layout, part) || (readings.length > 0 && tokens.some((at) => isBareBesideDay(layout, part, at)));
     if (!unread) return [];
     const text = layout.text.slice(layout.tokens[part.from]?.start, layout.tokens[part.to]?.end).trim();
-    return [{ text, kinds: tokens.some((at) => isTold(at) || isStray(layout, part, at)) ? [] : kindWordsIn(layout, part).flatMap(({ are }) => are) }];
+    // "Exhaust 0.15, valve leaking": what is wrong is no heading of what was read.
+    return [
+      {
+        text,
+        kinds:
+          namesSign(layout, part) || tokens.some((at) => isTold(at) || isStray(layout, part, at)) ? [] : kindWordsIn(layout, part).flatMap(({ are }) => are),
+      },
+    ];
   });
 }
 
@@ -63,8 +70,10 @@ function toldIn(text: string, those: ReadonlySet<string>): Uint8Array {
 /** Does a part name something of the bike, in few words, and not only how something was read? */
 function speaksOfBike(layout: Layout, part: Part): boolean {
   const words = tokensOf(part).filter((at) => wordAt(layout.tokens, at) !== null);
+  // "Front tyre plugged, 36 psi, 4 mm".
+  if (words.length === 0) return tokensOf(part).some((at) => isStray(layout, part, at));
   // "Tyre temperature 45 °C": all of it is accounted for.
-  if (words.length === 0 || words.length > MOST_WORDS || words.every((at) => layout.taken.has(at))) return false;
+  if (words.length > MOST_WORDS || words.every((at) => layout.taken.has(at))) return false;
   const { condition, fill, load, spec } = layout.phrases;
   // "Stamped 6.0", "backing plate 4 mm": a figure of a limit or a manual is told back, as /spec takes it.
   const figures = tokensOf(part).some((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at));
@@ -106,10 +115,18 @@ function isStray(layout: Layout, part: Part, at: number): boolean {
   const { measuring } = layout.known.vocabulary;
   const next = token.unitText?.toLowerCase() ?? wordAt(layout.tokens, at + 1) ?? "";
   if ([measuring.pitches, measuring.rpm, measuring.hours, measuring.minutes, measuring.forces].some((list) => among(list, next))) return false;
+  // "Chain slack 30 mm, 1.5 %"; "20 % off" is a price.
+  if (isShare(layout, at)) return true;
   const beside = { from: Math.max(part.from, at - 2), to: Math.min(part.to, at + 2) };
   // "14,530 mi 33/36": no ruler has such a fraction.
   const isPair = token.fraction !== null && /^\d{2}\/\d{2}$/u.test(token.text) && ![2, 4, 8, 16, 32, 64].includes(token.fraction);
   return isPair || token.units.length > 0 || phrasesInside(layout.phrases.kind, beside).length + phrasesInside(layout.phrases.place, beside).length > 0;
+}
+
+function isShare({ tokens, known: { vocabulary } }: Layout, at: number): boolean {
+  const mark = tokens[at + 1];
+  const isMarked = mark?.is === "break" ? mark.mark === "%" : mark?.is === "word" && among(vocabulary.measuring.percent, mark.folded);
+  return isMarked && !among(vocabulary.refitted.off, wordAt(tokens, at + 2));
 }
 
 /** "Front 28 on Monday, 33 on Tuesday": a figure with nothing beside it but a day. */

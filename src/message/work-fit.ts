@@ -7,7 +7,7 @@ import { type Part, wordAt } from "./clauses.ts";
 import type { Layout } from "./layout.ts";
 import { tokensOf } from "./pieces.ts";
 import { chosen, type ItemPhrase, looksOnly, nearby, sameAction } from "./read-items.ts";
-import { actionsOf, bothSaid, endSaid, isWorkshop } from "./work-words.ts";
+import { actionsOf, bothSaid, endSaid, isWorkshop, saysNew } from "./work-words.ts";
 
 /** `asks`: the verb fits none of the items, so the member is asked what was meant. `end`: one end alone was named of what is one line for both. */
 export type Phrase = ItemPhrase & { readonly part: Part; readonly verb: string; readonly asks: boolean; readonly end?: "front" | "rear" };
@@ -18,6 +18,11 @@ export function push(found: Phrase[], phrase: ItemPhrase, part: Part, verbs: rea
   const verb = verbs[0] ?? "";
   if (isOfBrakes(phrase.items) && !verbs.some((each) => actionsOf(layout.known, each).includes("bleed"))) {
     found.push({ ...phrase, together: false, part, verb, asks: true });
+    return;
+  }
+  // "Both bikes got oil": changed, or topped up?
+  if (items.length > 0 && among(layout.known.vocabulary.gets, verb) && !saysNew(layout, part)) {
+    found.push({ ...phrase, items: phrase.items, together: false, part, verb: "", asks: true });
     return;
   }
   if (items.length > 0 && mayBeWorn(layout, phrase, part, verb, items)) {

@@ -138,7 +138,12 @@ type Spoken = {
 /** The bikes meant, and the phrases on each. With no bike named, a job that only one bike can have settles it. */
 function phrasesOf(layout: Layout, { names, parts }: Group, before: readonly string[] | null): Spoken {
   const [first = { from: 0, to: 0 }] = parts;
-  const meant = names.length > 0 ? names.map((name) => resolved(name, layout.known)) : [bikeAt(layout, first)];
+  const all = names.length === 0 && layout.known.bikes.length === 2 && saysAllBikes(layout, parts);
+  const meant: readonly MeantBike[] = all
+    ? layout.known.bikes.map((bike) => ({ bike, gap: null }))
+    : names.length > 0
+      ? names.map((name) => resolved(name, layout.known))
+      : [bikeAt(layout, first)];
   if (meant.every(({ bike }) => bike !== null)) {
     const each = meant.map((bike) => ({ bike, said: bike.bike === null ? NONE : governed(layout, parts, bike.bike, before) }));
     return { each: each.map(({ bike, said }) => ({ bike, phrases: said.found, lacking: said.lacking })), carried: each[0]?.said.carried ?? null };
@@ -153,6 +158,10 @@ function phrasesOf(layout: Layout, { names, parts }: Group, before: readonly str
   const gap = asked.gap === null || asked.gap.named !== null ? asked.gap : { ...asked.gap, options };
   return { each: [{ bike: { bike: null, gap }, phrases, lacking }], carried };
 }
+
+/** "Oil changed on both bikes". */
+const saysAllBikes = ({ tokens, known: { vocabulary } }: Layout, parts: readonly Part[]): boolean =>
+  parts.flatMap(tokensOf).some((at) => among(vocabulary.others.allBikes, `${wordAt(tokens, at) ?? ""} ${wordAt(tokens, at + 1) ?? ""}`));
 
 const OUTCOME_OF: Partial<Record<WorkAction, Outcome>> = {
   replace: "replaced",

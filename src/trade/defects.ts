@@ -12,8 +12,12 @@ type DefectRow = {
   readonly usual: Grade;
   readonly caution: CautionKey | null;
   readonly mends: readonly StandardItemKey[];
+  /** Work that fits a new one: what was wrong was of the old, so it closes without a question. Of items of both ends, the one whose end is said. */
+  readonly ofOld?: readonly StandardItemKey[];
+  /** It may as well be right again with what is on, so a new one is not taken for granted where the words only name it. */
+  readonly recovers?: true;
   /** Work that hides what was found and may leave its cause: whether it mends it is asked. */
-  readonly mayMend?: readonly StandardItemKey[];
+  readonly mayMend?: readonly (StandardItemKey | "battery.charge")[];
   /** Graded so by itself, whoever notes it; the owner may still grade it otherwise. */
   readonly always?: true;
   /** The line that it makes due by itself: what was seen says that the part is at its end. */
@@ -44,7 +48,14 @@ export const DEFECTS = {
   },
   // A hose past its best is replaced, not watched: its line falls due by itself.
   "damaged brake hose": {
-    ...{ system: "brakes", ...STOPS, caution: "brakes", mends: ["brake-hoses.replace", "brake-hoses.inspect"], source: PRACTICE },
+    ...{
+      system: "brakes",
+      ...STOPS,
+      caution: "brakes",
+      mends: ["brake-hoses.replace", "brake-hoses.inspect"],
+      ofOld: ["brake-hoses.replace"],
+      source: PRACTICE,
+    },
     due: "brake-hoses.replace",
   },
   "damaged brake": {
@@ -61,7 +72,7 @@ export const DEFECTS = {
   "odd brake": { system: "brakes", ...STOPS, caution: "brakes", mends: BRAKES, source: PRACTICE },
   // Brake fluid darkens as it ages and takes up water: it is past its time, and nothing leaks.
   "old brake fluid": {
-    ...{ system: "brakes", usual: "watch", caution: "brake fluid", mends: ["brake-fluid.replace"], source: PRACTICE },
+    ...{ system: "brakes", usual: "watch", caution: "brake fluid", mends: ["brake-fluid.replace"], ofOld: ["brake-fluid.replace"], source: PRACTICE },
     due: "brake-fluid.replace",
   },
   "dragging brake": {
@@ -83,10 +94,19 @@ export const DEFECTS = {
   headlight: { system: "ignition and electrics", usual: "do not ride", caution: null, mends: ["lights.test"], source: PRACTICE },
   light: { system: "ignition and electrics", usual: "watch", caution: null, mends: ["lights.test"], source: PRACTICE },
   horn: { system: "ignition and electrics", usual: "watch", caution: null, mends: ["lights.test"], source: PRACTICE },
-  "flat battery": { system: "ignition and electrics", usual: "watch", caution: "battery", mends: ["battery.test"], source: PRACTICE },
+  "flat battery": {
+    system: "ignition and electrics",
+    usual: "watch",
+    caution: "battery",
+    mends: ["battery.test"],
+    mayMend: ["battery.charge"],
+    ofOld: ["battery.test"],
+    recovers: true,
+    source: PRACTICE,
+  },
   // Charged while it is frozen, or with a case that is cracked or swollen, a battery can burst.
   "damaged battery": {
-    ...{ system: "ignition and electrics", usual: "do not ride", caution: "battery", mends: ["battery.test"], source: PRACTICE },
+    ...{ system: "ignition and electrics", usual: "do not ride", caution: "battery", mends: ["battery.test"], ofOld: ["battery.test"], source: PRACTICE },
     instead: { kind: "damaged lithium battery", on: [{ battery: ["lithium"] }, { fuel: ["electric"] }] },
   },
   // It holds no acid to thaw, and a cell that is hurt can catch fire hours later.
@@ -95,6 +115,7 @@ export const DEFECTS = {
     ...STOPS,
     caution: "lithium battery",
     mends: ["battery.test"],
+    ofOld: ["battery.test"],
     source: PRACTICE,
   },
   "not charging": { system: "ignition and electrics", usual: "watch", caution: "battery", mends: ["battery.test"], source: PRACTICE },
@@ -109,7 +130,7 @@ export const DEFECTS = {
     source: PRACTICE,
   },
   // It drives the camshaft: when it breaks, pistons and valves may meet.
-  "timing belt": { system: "engine", ...STOPS, caution: null, mends: ["timing-belt.replace"], source: PRACTICE },
+  "timing belt": { system: "engine", ...STOPS, caution: null, mends: ["timing-belt.replace"], ofOld: ["timing-belt.replace"], source: PRACTICE },
   // A valve without clearance does not close, and burns.
   "tight valve": { system: "engine", usual: "watch", caution: null, mends: ["valve-clearance.adjust"], source: PRACTICE },
   "oil leak": { system: "engine", usual: "watch", caution: "hot", mends: ["engine-oil.replace"], source: PRACTICE },
@@ -122,24 +143,61 @@ export const DEFECTS = {
   "slipping clutch": { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["clutch-free-play.adjust"], source: PRACTICE },
   "dragging clutch": { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["clutch-free-play.adjust"], source: PRACTICE },
   gearbox: { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["gearbox-oil.replace"], source: PRACTICE },
-  chain: { system: "final drive", ...STOPS, caution: "moving chain", mends: ["chain.replace", "chain.adjust"], source: PRACTICE },
+  chain: { system: "final drive", ...STOPS, caution: "moving chain", mends: ["chain.replace", "chain.adjust"], ofOld: ["chain.replace"], source: PRACTICE },
   "chain at its end": {
-    ...{ system: "final drive", usual: "watch", caution: "moving chain", mends: ["chain.replace"], source: PRACTICE },
+    ...{ system: "final drive", usual: "watch", caution: "moving chain", mends: ["chain.replace"], ofOld: ["chain.replace"], source: PRACTICE },
     due: "chain.replace",
   },
-  "drive belt": { system: "final drive", ...STOPS, caution: null, mends: ["drive-belt.replace"], source: PRACTICE },
-  puncture: { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
+  "drive belt": { system: "final drive", ...STOPS, caution: null, mends: ["drive-belt.replace"], ofOld: ["drive-belt.replace"], source: PRACTICE },
+  puncture: {
+    system: "wheels and tyres",
+    ...STOPS,
+    caution: "tyres",
+    mends: ["front-tyre.replace", "rear-tyre.replace"],
+    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
+    source: PRACTICE,
+  },
   "plugged tyre": {
     system: "wheels and tyres",
     usual: "watch",
     always: true,
     caution: "tyres",
     mends: ["front-tyre.replace", "rear-tyre.replace"],
+    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
     source: PRACTICE,
   },
-  "damaged tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
-  "cracked tyre": { system: "wheels and tyres", usual: "do not ride", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
-  "squared-off tyre": { system: "wheels and tyres", usual: "watch", caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
+  "damaged tyre": {
+    system: "wheels and tyres",
+    ...STOPS,
+    caution: "tyres",
+    mends: ["front-tyre.replace", "rear-tyre.replace"],
+    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
+    source: PRACTICE,
+  },
+  "cracked tyre": {
+    system: "wheels and tyres",
+    usual: "do not ride",
+    caution: "tyres",
+    mends: ["front-tyre.replace", "rear-tyre.replace"],
+    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
+    source: PRACTICE,
+  },
+  "squared-off tyre": {
+    system: "wheels and tyres",
+    usual: "watch",
+    caution: "tyres",
+    mends: ["front-tyre.replace", "rear-tyre.replace"],
+    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
+    source: PRACTICE,
+  },
+  "cupped tyre": {
+    system: "wheels and tyres",
+    usual: "watch",
+    caution: "tyres",
+    mends: ["front-tyre.replace", "rear-tyre.replace"],
+    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
+    source: PRACTICE,
+  },
   "wheel bearing": { system: "wheels and tyres", ...STOPS, caution: "lifting", mends: ["wheel-bearings.inspect"], source: PRACTICE },
   "swingarm bearing": {
     system: "frame and stands",
@@ -179,23 +237,53 @@ export const DEFECTS = {
   frame: { system: "frame and stands", ...STOPS, caution: null, mends: [], source: PRACTICE },
 
   // Worn out, and the end of the bike is not said: what is fitted at either end may be what mends it.
-  "worn tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["front-tyre.replace", "rear-tyre.replace"], source: PRACTICE },
-  "worn pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["front-pads.measure", "rear-pads.measure"], source: PRACTICE },
-  "worn shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["front-shoes.measure", "rear-shoes.measure"], source: PRACTICE },
+  "worn tyre": {
+    system: "wheels and tyres",
+    ...STOPS,
+    caution: "tyres",
+    mends: ["front-tyre.replace", "rear-tyre.replace"],
+    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
+    source: PRACTICE,
+  },
+  "worn pads": {
+    system: "brakes",
+    ...STOPS,
+    caution: "brakes",
+    mends: ["front-pads.measure", "rear-pads.measure"],
+    ofOld: ["front-pads.measure", "rear-pads.measure"],
+    source: PRACTICE,
+  },
+  "worn shoes": {
+    system: "brakes",
+    ...STOPS,
+    caution: "drum dust",
+    mends: ["front-shoes.measure", "rear-shoes.measure"],
+    ofOld: ["front-shoes.measure", "rear-shoes.measure"],
+    source: PRACTICE,
+  },
 
   // Found by measuring, and some by eye: the work that mends each closes it.
-  "worn front tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["front-tyre.replace"], source: PRACTICE },
-  "worn rear tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["rear-tyre.replace"], source: PRACTICE },
-  "worn sidecar tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["sidecar-tyre.replace"], source: PRACTICE },
+  "worn front tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["front-tyre.replace"], ofOld: ["front-tyre.replace"], source: PRACTICE },
+  "worn rear tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["rear-tyre.replace"], ofOld: ["rear-tyre.replace"], source: PRACTICE },
+  "worn sidecar tyre": {
+    ...{ system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["sidecar-tyre.replace"], ofOld: ["sidecar-tyre.replace"], source: PRACTICE },
+  },
   // No plan has a line for the brake of a sidecar: its owner says when it is mended.
   "worn sidecar brake": { system: "brakes", ...STOPS, caution: "brakes", mends: [], source: PRACTICE },
-  "worn front pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["front-pads.measure"], source: PRACTICE },
-  "worn rear pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["rear-pads.measure"], source: PRACTICE },
-  "worn front shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["front-shoes.measure"], source: PRACTICE },
-  "worn rear shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["rear-shoes.measure"], source: PRACTICE },
+  "worn front pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["front-pads.measure"], ofOld: ["front-pads.measure"], source: PRACTICE },
+  "worn rear pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["rear-pads.measure"], ofOld: ["rear-pads.measure"], source: PRACTICE },
+  "worn front shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["front-shoes.measure"], ofOld: ["front-shoes.measure"], source: PRACTICE },
+  "worn rear shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["rear-shoes.measure"], ofOld: ["rear-shoes.measure"], source: PRACTICE },
   "worn front drum": { system: "brakes", ...STOPS, caution: "drum dust", mends: [], mayMend: ["front-shoes.measure"], source: PRACTICE },
   "worn rear drum": { system: "brakes", ...STOPS, caution: "drum dust", mends: [], mayMend: ["rear-shoes.measure"], source: PRACTICE },
-  "worn disc": { system: "brakes", usual: "do not ride", caution: "brakes", mends: ["front-discs.measure", "rear-discs.measure"], source: PRACTICE },
+  "worn disc": {
+    system: "brakes",
+    usual: "do not ride",
+    caution: "brakes",
+    mends: ["front-discs.measure", "rear-discs.measure"],
+    ofOld: ["front-discs.measure", "rear-discs.measure"],
+    source: PRACTICE,
+  },
   // Of a bike as a whole: how it was kept before the ends were told apart.
   "low brake fluid": LOW_BRAKE_FLUID,
   "low front brake fluid": LOW_BRAKE_FLUID,
@@ -209,7 +297,7 @@ export const DEFECTS = {
   "slack belt": {
     ...{ system: "final drive", usual: "do not ride", caution: "moving belt", mends: ["drive-belt.inspect", "drive-belt.replace"], source: PRACTICE },
   },
-  "worn chain": { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.replace"], source: PRACTICE },
+  "worn chain": { system: "final drive", usual: "do not ride", caution: "moving chain", mends: ["chain.replace"], ofOld: ["chain.replace"], source: PRACTICE },
   "no throttle play": { system: "controls", usual: "do not ride", caution: "throttle", mends: ["throttle-cable.adjust"], source: PRACTICE },
   "low engine oil": { system: "engine", usual: "do not ride", caution: "hot", mends: ["engine-oil.inspect", "engine-oil.replace"], source: PRACTICE },
   // Found by what was put in.
@@ -241,6 +329,7 @@ export const TYRE_CONDITION: readonly DefectKind[] = [
     "damaged tyre",
     "cracked tyre",
     "squared-off tyre",
+    "cupped tyre",
     "worn tyre",
     "worn front tyre",
     "worn rear tyre",

@@ -13,7 +13,7 @@ import type { SpecKey } from "./spec-keys.ts";
 type End = "front" | "rear" | "sidecar" | "intake" | "exhaust" | "any";
 
 /** What a measure can need said of it; the others only spoil one. */
-type NeededCondition = Exclude<ConditionRead, "running" | "idling" | "under draw" | "on the charger" | "with backing plate" | "bars straight">;
+type NeededCondition = Exclude<ConditionRead, "running" | "idling" | "under draw" | "on the charger" | "charged" | "with backing plate" | "bars straight">;
 
 export type JudgedRow = {
   /** The spec that holds the limit or the window, by end. */

@@ -35,6 +35,8 @@ export type SpecKeyRow = {
   readonly atForce?: true;
   /** The figure may name how the bike has to stand, which is typed behind it and kept so. */
   readonly stands?: true;
+  /** The figure may name over how many pitches it is, which is typed behind it and kept so. */
+  readonly overPitches?: true;
   /** Words that may well be a measured value alone: a socket's size, a battery's voltage. */
   readonly sizes?: readonly Dimension[];
   /** The key of the words that are often typed behind the figure: "3.9 L 10W-40" is a fill and its grade. */
@@ -105,9 +107,10 @@ const ROWS = {
   "sidecar tyre pressure": pressure({ fits: SIDECAR }),
   "front tyre size": words("wheels and tyres", { sizes: ["length"], byPage: true, caution: "tyres" }),
   "rear tyre size": words("wheels and tyres", { sizes: ["length"], byPage: true, caution: "tyres" }),
+  "sidecar tyre size": words("wheels and tyres", { sizes: ["length"], byPage: true, fits: SIDECAR, caution: "tyres" }),
   "front tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, caution: "tyres" }),
   "rear tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, caution: "tyres" }),
-  "sidecar tread limit": length("wheels and tyres", "least", [0.4, 6], { fits: SIDECAR, byPage: true, caution: "tyres" }),
+  "sidecar tread limit": length("wheels and tyres", "least", [0.4, 6], { byPage: true, fits: SIDECAR, caution: "tyres" }),
   // What the rider's own tool roll must hold.
   "axle sockets": words("wheels and tyres", { sizes: ["length"] }),
   "front axle torque": torque("wheels and tyres", { plausible: [20, 180], byPage: true, afterwards: "pump brake" }),
@@ -182,7 +185,7 @@ const ROWS = {
 
   "chain slack": length("final drive", "value", [3, 90], { fits: CHAIN, stands: true, typical: [25, 40], caution: "moving chain" }),
   "chain size": words("final drive", { sizes: ["length"], fits: CHAIN }),
-  "chain length limit": length("final drive", "most", [50, 3000], { fits: CHAIN, shares: CHAIN_SHARES }),
+  "chain length limit": length("final drive", "most", [50, 3000], { fits: CHAIN, shares: CHAIN_SHARES, overPitches: true }),
   sprockets: words("final drive", { fits: CHAIN }),
   "front sprocket torque": torque("final drive", { plausible: [5, 300], fits: CHAIN }),
   "rear sprocket torque": torque("final drive", { plausible: [10, 200], fits: { finalDrive: ["chain", "belt"] } }),

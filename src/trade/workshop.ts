@@ -311,7 +311,11 @@ export const WORKSHOP = {
   "sidecar-fittings.check": { tools: ["sockets", "torque wrench"] },
   "sidecar-alignment.measure": { tools: ["straight edges", "rule"], after: ["sidecar-fittings.check"], closed: WHEELS },
   "sidecar-tread.measure": { tools: ["tread gauge"], specs: ["sidecar tread limit"], measures: ["tread"] },
-  "sidecar-tyre.replace": { tools: ["sockets", "torque wrench", "tyre levers"], uses: [{ what: "sidecar tyre", count: 1 }, "valve or tube"] },
+  "sidecar-tyre.replace": {
+    tools: ["sockets", "torque wrench", "tyre levers"],
+    uses: [{ what: "sidecar tyre", count: 1, kind: "sidecar tyre size" }, "valve or tube"],
+    specs: ["sidecar tyre size", "sidecar tyre pressure"],
+  },
   "sidecar-bearings.inspect": { tools: ["paddock stand"] },
   "sidecar-suspension.lubricate": { uses: ["light grease"] },
 } as const satisfies Partial<Record<StandardItemKey, Row>>;

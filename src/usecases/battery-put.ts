@@ -3,6 +3,8 @@
 import type { Bike } from "../core/bike.ts";
 import type { Equipment } from "../core/equipment.ts";
 import type { BikeId } from "../core/ids.ts";
+import type { Known } from "../core/reading/vocabulary.ts";
+import { batteryTold } from "../message/battery-told.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { type Chemistry, REST_TABLES } from "../trade/battery.ts";
 
@@ -19,6 +21,20 @@ export function otherBattery(work: readonly WorkRecord[], { battery }: Pick<Equi
   const said = last?.detail?.parts.find(({ item }) => item === BATTERY)?.words;
   const kind = CHEMISTRIES.find((each) => each === said) ?? null;
   return kind === battery ? null : kind;
+}
+
+/** What a message says of a bike's battery and nothing else; null where it says no such thing. With no bike named, of each of the speaker's that is not entered so. */
+export function batteriesTold(
+  all: readonly { readonly bike: Bike }[],
+  text: string,
+  known: Known,
+): readonly (BatteryPut & { readonly other: boolean })[] | null {
+  const told = batteryTold(text, known);
+  const kind = CHEMISTRIES.find((each) => each === told?.kind);
+  if (told === null || kind === undefined) return null;
+  return all
+    .filter(({ bike }) => told.bike === null || bike.id === told.bike)
+    .map(({ bike }) => ({ bike: bike.id, nickname: bike.nickname, kind, other: bike.equipment.battery !== kind }));
 }
 
 /** New batteries among the work just saved that are of another kind than their bike is entered with. */

@@ -1,13 +1,12 @@
 // How far a chain has lengthened where that is said in per cent, and no length was read: held against the limit of its manual, else against what every published limit says.
 
-import { judgeElongation, shareTyped } from "../core/chain/elongation.ts";
+import { shareTyped } from "../core/chain/elongation.ts";
 import type { ItemKey } from "../core/ids.ts";
 import type { Judgement } from "../core/judgement/verdict.ts";
 import type { Repos } from "../store/store.ts";
-import { ELONGATION } from "../trade/chain.ts";
 import { howWorked } from "../trade/workshop.ts";
 import type { Garaged } from "./garage.ts";
-import { chainLimit } from "./judge-kinds.ts";
+import { judgeShare } from "./judge-chain.ts";
 import { rigsOf } from "./rig.ts";
 
 /** Null where the item does not measure a chain's length, or no share was typed. */
@@ -16,5 +15,5 @@ export async function chainShareAt(q: Repos, g: Garaged, item: ItemKey, typed: s
   if (share === null) return null;
   // A bike of which nothing was measured is loaded without its specs.
   const rig = (await rigsOf(q, [g.bike])).get(g.bike.id) ?? g.rig;
-  return judgeElongation(1 + share, 1, 1, chainLimit(rig)?.share ?? null, ELONGATION).judgement;
+  return judgeShare(share, rig);
 }

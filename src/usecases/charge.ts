@@ -1,5 +1,6 @@
 // When the battery of a bike that stands is to be charged: by what was read of it since, else by how long such batteries hold out.
 
+import { CHARGED } from "../core/battery/charged.ts";
 import { chargeBy, falls } from "../core/battery/rest.ts";
 import { addDays, daysBetween } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
@@ -43,4 +44,4 @@ function lastRidden({ track }: Pick<Garaged, "track">, taken: readonly Taken[]):
   return moved?.on ?? taken.find(({ kind }) => kind === "battery voltage")?.on;
 }
 
-const OF_BATTERY: ReadonlySet<string> = new Set(["battery.test", "battery-acid.top-up"]);
+const OF_BATTERY: ReadonlySet<string> = new Set(["battery.test", "battery-acid.top-up", CHARGED]);

@@ -6,11 +6,13 @@ import type { Repos } from "../store/store.ts";
 import type { Ctx } from "./context.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { type Garaged, pick } from "./garage.ts";
+import type { Judged } from "./judged.ts";
 import { ownGarage } from "./own-garage.ts";
 import { defectRecord } from "./records.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { closedByWork, revised } from "./revise-defects.ts";
 import { touch } from "./settle.ts";
+import { defectOf } from "./verdict-defects.ts";
 
 /** Something found, by a check or a verdict, ready to be noted. */
 export type Found = Pick<Defect, "bike" | "kind" | "words" | "grade" | "on" | "dial"> & { readonly from: FoundBy };
@@ -40,13 +42,18 @@ export async function gradeDefect(ctx: Ctx, input: { readonly defect: string; re
   });
 }
 
+/** `figures`: what was read that says so still, by which its line stays due until it is taken back or read anew. */
+export type ClosedAsNothing = DefectShown & { readonly figures: readonly Pick<Judged, "id" | "kind" | "place" | "value" | "unit" | "typed">[] };
+
 /** Closes a defect that was none, with what it was. */
-export async function closeAsNothing(ctx: Ctx, input: { readonly defect: string; readonly why: string }): Promise<Result<DefectShown>> {
+export async function closeAsNothing(ctx: Ctx, input: { readonly defect: string; readonly why: string }): Promise<Result<ClosedAsNothing>> {
   const because = input.why.trim();
-  return change(ctx, input.defect, async (q, g, defect) => {
+  return change(ctx, input.defect, async (q, g, defect): Promise<Result<ClosedAsNothing>> => {
     if (!saysSomething(because)) return refused({ why: "left blank", field: "what it was" });
     if (defect.state !== "open") return refused({ why: "already done" });
-    return done(defectShown(g, await revised(q, ctx, defect, { state: "closed", closedBecause: because, why: "was nothing" })));
+    const figures = defect.from !== "verdict" ? [] : g.judged.filter((judged) => judged.doNotRide && defectOf(judged) === defect.kind);
+    const closed = defectShown(g, await revised(q, ctx, defect, { state: "closed", closedBecause: because, why: "was nothing" }));
+    return done({ ...closed, figures: figures.map(({ id, kind, place, value, unit, typed }) => ({ id, kind, place, value, unit, typed })) });
   });
 }
 
@@ -73,8 +80,8 @@ async function owned(q: Repos, ctx: Ctx, id: string): Promise<Result<Owned>> {
   return g === null ? refused({ why: "not yours" }) : done({ g, defect });
 }
 
-async function change(ctx: Ctx, id: string, work: (q: Repos, g: Garaged, defect: Defect) => Promise<Result<DefectShown>>): Promise<Result<DefectShown>> {
-  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<DefectShown>> => {
+async function change<T extends DefectShown>(ctx: Ctx, id: string, work: (q: Repos, g: Garaged, defect: Defect) => Promise<Result<T>>): Promise<Result<T>> {
+  const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<T>> => {
     const found = await owned(q, ctx, id);
     if (found.is === "refused") return found;
     const answer = await work(q, found.value.g, found.value.defect);

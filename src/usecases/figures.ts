@@ -1,5 +1,6 @@
 // What a bike's own specs say, as limits.
 
+import { shareTyped } from "../core/chain/elongation.ts";
 import type { Limit } from "../core/judgement/verdict.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
 import type { JudgedRow } from "../trade/judged.ts";
@@ -42,4 +43,14 @@ export function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | 
     source: sourceWords(settled.spec),
     typed: settled.spec.typed,
   };
+}
+
+/** What its manual prints in per cent: a chain's limit, the antifreeze in its coolant; null where nothing is entered so. */
+export function shareOf(
+  rig: Rig,
+  key: "chain length limit" | "coolant strength" = "chain length limit",
+): { readonly share: number; readonly source: string } | null {
+  const settled = specFor(rig.specs, rig.bike, key);
+  const share = settled.is === "one" && settled.spec.holds.is === "words" ? shareTyped(settled.spec.typed) : null;
+  return settled.is !== "one" || share === null ? null : { share, source: sourceWords(settled.spec) };
 }

@@ -30,6 +30,7 @@ import { isJudged } from "../trade/judged.ts";
 import { PART_ROWS } from "../trade/parts.ts";
 import { RECHECK_RULES } from "../trade/rechecks.ts";
 import { otherBattery } from "./battery-put.ts";
+import { checkedJobs } from "./checked.ts";
 import { zoneOfBike } from "./context.ts";
 import { ageVerdicts, madeOf, ofPartsOn, ofTheSetOn, tyresAged } from "./fitted.ts";
 import { forecastFor } from "./forecasts.ts";
@@ -190,7 +191,7 @@ export function garagedOf(bike: Bike, whole: FoldedPlan, parts: Parts, today: Lo
     equipment: bike.equipment,
     column: bike.column,
     conditions: bike.conditions,
-    jobs,
+    jobs: [...jobs, ...checkedJobs(plan.items, [...judged, ...told])],
     odometer: track,
     hours,
     verdicts: [

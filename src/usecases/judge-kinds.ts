@@ -1,7 +1,6 @@
 // Each kind of reading against its limit: the bike's own, the law's or the trade's.
 
 import { asInTable, chargeAt, freezesAt, judgeResting } from "../core/battery/rest.ts";
-import { judgeElongation, ownLimit, pitchMeasured, pitchOf, shareTyped } from "../core/chain/elongation.ts";
 import { freezesAtShare, shareFor } from "../core/fluid/freezing.ts";
 import { callsForWork, cannotTell, type Judgement, judge, type Limit } from "../core/judgement/verdict.ts";
 import type { ConditionRead } from "../core/reading/detail.ts";
@@ -24,20 +23,13 @@ import {
   SIX_VOLTS,
   SIX_VOLTS_CHARGING,
 } from "../trade/battery.ts";
-import { ELONGATION } from "../trade/chain.ts";
 import { GLYCOL_FREEZES, MOST_GLYCOL } from "../trade/coolant.ts";
 import { FULL_MARK, type JudgedKind, type JudgedRow } from "../trade/judged.ts";
 import { FLAT_BELOW, MOST_OVER, PRESSURE_RULE } from "../trade/tyres.ts";
-import { type Figure, figureOf, limitOf, sourceWords } from "./figures.ts";
-import type { Alarm, Judged, Rig } from "./judged.ts";
-import { specFor } from "./specs.ts";
+import { type Figure, limitOf, shareOf } from "./figures.ts";
+import { chainElongation, chainLength } from "./judge-chain.ts";
+import type { Alarm, Found, Rig } from "./judged.ts";
 import { leastOwn, treadBy, treadLimit } from "./tread-limit.ts";
-
-/** What came of one, with what its kind tells besides. */
-export type Found = {
-  readonly judgement: Judgement;
-  readonly more?: Partial<Pick<Judged, "by" | "add" | "share" | "miscounted" | "freezes" | "air" | "alarm" | "indoors">>;
-};
 
 /** @param own the bike's own figure for it, null where none is entered */
 export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figure | null, rig: Rig): Found {
@@ -62,7 +54,7 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
       const alarm = alarmOf(value, chemistry, freezes, air ?? null);
       // Nobody enters whether a battery with acid has three cells; four lithium cells so low are what they show.
       const sixVolts = alarm === "six volts" && chemistry !== "lithium";
-      const short = judgement.is === "cannot tell" && detail?.stood !== undefined;
+      const short = judgement.is === "cannot tell" && (detail?.stood !== undefined || detail?.conditions?.includes("charged") === true);
       return {
         judgement: sixVolts ? cannotTell("six volts") : short ? cannotTell("longer rest") : judgement,
         more: sixVolts ? { alarm } : { share: charge, freezes: callsForWork(judgement) ? freezes : null, air: air ?? null, alarm },
@@ -181,59 +173,6 @@ function tread(value: number, row: JudgedRow, own: Figure | null, rig: Rig): Fou
   return { judgement: judge(value, law, row.fine), more: { by: treadBy(rig) } };
 }
 
-function chainLength({ value, detail }: Taken, own: Figure | null, row: JudgedRow, rig: Rig): Found {
-  const size = specFor(rig.specs, rig.bike, "chain size");
-  const pitch = (size.is === "one" ? pitchOf(size.spec.typed) : null) ?? (detail?.pitches === undefined ? null : pitchMeasured(value, detail.pitches));
-  const printed = own === null ? shareOf(rig) : null;
-  const most = own?.high ?? null;
-  if (detail?.pitches !== undefined && pitch === null && most === null) return { judgement: cannotTell("no such chain") };
-  if (detail?.pitches === undefined || pitch === null) {
-    // A manual's own length is over the pitches that it names: only a reading of about that length can be held against it.
-    if (most !== null && Math.abs(value / most - 1) < 0.04)
-      return { judgement: judge(value, { min: null, max: most, near: row.near, source: own?.source ?? "" }, row.fine) };
-    return { judgement: cannotTell("pitch") };
-  }
-  const share = printed?.share ?? (most === null ? null : ownLimit(most, detail.pitches, pitch));
-  const wear = judgeElongation(value, detail.pitches, pitch, share, ELONGATION);
-  const { judgement } = wear;
-  const more = { share: wear.elongation, miscounted: wear.miscounted, ...(printed === null ? {} : { by: "spec" as const }) };
-  if (judgement.is === "cannot tell") return { judgement, more };
-  // Shares are judged; a rider holds the rule against a length.
-  const whole = detail.pitches * pitch;
-  const length = (share: number | null): number | null => (share === null ? null : whole * (1 + share));
-  const { limit, room } = judgement;
-  const inLength: Limit = {
-    min: null,
-    max: length(limit.max),
-    near: limit.near === null ? null : limit.near * whole,
-    source: own?.source ?? printed?.source ?? limit.source,
-  };
-  return { judgement: { ...judgement, room: room === null ? null : room * whole, limit: inLength }, more };
-}
-
-/** Per cent, read off a gauge or worked out by the member: held against the same limits as a length. */
-function chainElongation(value: number, rig: Rig): Found {
-  const own = chainLimit(rig);
-  const { judgement } = judgeElongation(1 + value / 100, 1, 1, own?.share ?? null, ELONGATION);
-  const more = { share: value / 100, by: own === null ? ("practice" as const) : ("spec" as const) };
-  if (judgement.is === "cannot tell") return { judgement, more };
-  const percent = (share: number | null): number | null => (share === null ? null : share * 100);
-  const { limit, room } = judgement;
-  const inPercent: Limit = { min: null, max: percent(limit.max), near: percent(limit.near), source: own?.source ?? limit.source };
-  return { judgement: { ...judgement, room: percent(room), limit: inPercent }, more };
-}
-
-/** How far a chain may go by its bike's manual, as a share: printed so, or as a length over pitches that its size tells; null where neither is known. */
-export function chainLimit(rig: Rig): { readonly share: number; readonly source: string } | null {
-  const printed = shareOf(rig);
-  if (printed !== null) return printed;
-  const [longest, size] = [figureOf(rig, "chain length limit", null), specFor(rig.specs, rig.bike, "chain size")];
-  const most = longest?.high ?? null;
-  const pitch = size.is === "one" ? pitchOf(size.spec.typed) : null;
-  const share = most === null || pitch === null ? null : ownLimit(most, Math.round(most / pitch), pitch);
-  return share === null ? null : { share, source: longest?.source ?? "" };
-}
-
 /** A share of antifreeze held against the frost that the bike asks its coolant to stand, taken to be ethylene glycol. */
 function antifreezeShare(value: number, row: JudgedRow, own: Figure | null, rig: Rig): Found {
   if (value > MOST_GLYCOL) return { judgement: cannotTell("frost point") };
@@ -248,16 +187,6 @@ function antifreezeShare(value: number, row: JudgedRow, own: Figure | null, rig:
   const end = GLYCOL_FREEZES.at(-1)?.[0] ?? 0;
   if (least === null && value > end - row.near) return { judgement: cannotTell("frost point"), more };
   return { judgement: judge(value, { min: least ?? end, max: null, near: row.near, source: own.source }, row.fine), more };
-}
-
-/** What its manual prints in per cent: a chain's limit, the antifreeze in its coolant; null where nothing is entered so. */
-export function shareOf(
-  rig: Rig,
-  key: "chain length limit" | "coolant strength" = "chain length limit",
-): { readonly share: number; readonly source: string } | null {
-  const settled = specFor(rig.specs, rig.bike, key);
-  const share = settled.is === "one" && settled.spec.holds.is === "words" ? shareTyped(settled.spec.typed) : null;
-  return settled.is !== "one" || share === null ? null : { share, source: sourceWords(settled.spec) };
 }
 
 /** What its battery is; null where it has none, or where that is not settled. */

@@ -13,8 +13,8 @@ import { underIn } from "../core/spec/under.ts";
 import { endOf, isJudged, type JudgedRow, judgedRow, LOW_MARK, SAME_AS, SPOILED_BY, UNEVEN_PADS } from "../trade/judged.ts";
 import { SPEC_KEYS } from "../trade/spec-keys.ts";
 import { figureOf } from "./figures.ts";
-import { byKind, chemistryOf, type Found, isWithPlate } from "./judge-kinds.ts";
-import type { Judged, Rig } from "./judged.ts";
+import { byKind, chemistryOf, isWithPlate } from "./judge-kinds.ts";
+import type { Found, Judged, Rig } from "./judged.ts";
 import { treadBy } from "./tread-limit.ts";
 
 /** Judges one reading; null for a kind that nobody judges. */
@@ -173,11 +173,12 @@ export function lastTold(judged: readonly Judged[], taken: readonly Taken[], rig
   return judged.flatMap((now): readonly Judged[] => {
     if (now.judgement.is !== "cannot tell") return [];
     const same = taken.filter(({ id, kind, place, on }) => kind === now.kind && place === now.place && on <= now.on && id !== now.id);
-    const told = same
-      .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : inOneDay(a, b)))
-      .flatMap((each) => (each.detail?.state === "found" ? [] : (judgeTaken(each, rig) ?? [])))
-      .findLast(({ judgement }) => judgement.is !== "cannot tell");
-    return told === undefined ? [] : [told];
+    // The latest first: mostly it tells, and years of readings before it need no judging.
+    for (const each of same.sort((a, b) => (a.on < b.on ? 1 : a.on > b.on ? -1 : inOneDay(b, a)))) {
+      const told = each.detail?.state === "found" ? null : judgeTaken(each, rig);
+      if (told !== null && told.judgement.is !== "cannot tell") return [told];
+    }
+    return [];
   });
 }
 

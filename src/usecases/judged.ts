@@ -88,3 +88,9 @@ export type Rig = {
   /** Was all of this looked up? A bike of which nothing was measured needs it not. */
   readonly looked: boolean;
 };
+
+/** What came of one, with what its kind tells besides. */
+export type Found = {
+  readonly judgement: Judgement;
+  readonly more?: Partial<Pick<Judged, "by" | "add" | "share" | "miscounted" | "freezes" | "air" | "alarm" | "indoors" | "ifSo">>;
+};

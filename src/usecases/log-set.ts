@@ -12,6 +12,7 @@ import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { defectRow } from "../trade/defects.ts";
 import { batteriesPut } from "./battery-put.ts";
+import { type Counted, countedFor } from "./checked.ts";
 import { type Ctx, languagesOf, todayOf } from "./context.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
@@ -139,6 +140,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
       home: touched.filter(({ comesHome }) => comesHome).map(({ bike }) => bike.nickname),
       news,
       judged,
+      counted: touched.flatMap((g, n) => countedOn(ctx, g, afters[n] ?? g, judged, saved)),
       aged: touched.flatMap((g) => agedBy(saved, g)),
       ofPartsOff: taken.flatMap(({ off }) => off.map(({ id, kind, place, value, unit, typed }) => ({ id, kind, place, value, unit, typed }))),
       fluids,
@@ -153,6 +155,14 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
 }
 
 const openBut = ({ defects }: Garaged, closed: readonly Defect[]): readonly Defect[] => defects.filter(({ id }) => !closed.some((each) => each.id === id));
+
+/** What the readings of a bike count for, where any was judged. */
+function countedOn(ctx: Ctx, before: Garaged, after: Garaged, judged: readonly JudgedOn[], { work }: Saved): readonly Counted[] {
+  const those = judged.filter(({ bike }) => bike === before.bike.id);
+  if (those.length === 0) return [];
+  const recorded = new Set(work.filter(({ bike }) => bike === before.bike.id).flatMap(({ items }) => items.map(({ item }) => item)));
+  return countedFor(ctx, after, duesOf(before), those, recorded);
+}
 
 /** The tyres of which date codes were said. Whoever read a code off a tyre wants to know what it says; of a new one that is not old there is nothing to say. */
 export function agedBy({ readings, work }: Pick<Saved, "readings" | "work">, g: Garaged): readonly TyreAged[] {

@@ -6,10 +6,12 @@ import type { ReadingKind, ReadingUnit } from "../core/reading/kinds.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { Status } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
+import type { ForCommand } from "../message/for-a-command.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { WorkRecord } from "../store/work.ts";
 import type { LookedUp } from "../trade/looked-up.ts";
 import type { BatteryPut } from "./battery-put.ts";
+import type { Counted } from "./checked.ts";
 import type { ConvertAnswer } from "./convert.ts";
 import type { DefectShown } from "./defect-shown.ts";
 import type { TyreAged } from "./fitted.ts";
@@ -58,8 +60,8 @@ export type MessageOutcome =
   | { readonly is: "too long" }
   /** A file, and nothing to log beside it, or a whole chart as a message: only a command takes one. */
   | { readonly is: "file sent"; readonly file: SentFile | "chart" }
-  /** `otherwise`: it names work at what none of the bikes has. */
-  | { readonly is: "not understood"; readonly bikes: readonly string[]; readonly otherwise?: NotFitted }
+  /** `otherwise`: it names work at what none of the bikes has. `command`: what it tells is a command's. */
+  | { readonly is: "not understood"; readonly bikes: readonly string[]; readonly otherwise?: NotFitted; readonly command?: ForCommand }
   | { readonly is: "seen before" }
   /** What was asked is of a bike sold or retired since. */
   | { readonly is: "bike gone" }
@@ -91,6 +93,8 @@ export type MessageOutcome =
       readonly news: readonly News[];
       /** What came of judging these readings. */
       readonly judged?: readonly JudgedOn[];
+      /** Items that the readings count for as looked at, and what is lacking of others. */
+      readonly counted?: readonly Counted[];
       /** How old the tyres are of which it says the date code: of those fitted with it only where that calls for something. */
       readonly aged?: readonly TyreAged[];
       /** Readings among them of a part that came off since, or of a set of tyres that is off: kept, and not judged as of the one that is on. */
@@ -122,6 +126,8 @@ export type MessageOutcome =
   | { readonly is: "specs"; readonly answers: readonly SpecAnswer[] }
   /** What to set in a warm garage before a cold road, asked for likewise. */
   | { readonly is: "indoors"; readonly answer: SetIndoors }
+  /** Told what kind its battery is: as it is entered, or `other`, which one press enters. */
+  | { readonly is: "battery told"; readonly bikes: readonly (BatteryPut & { readonly other: boolean })[] }
   | { readonly is: "not indoors"; readonly why: Refusal }
   /** How something is measured, asked of the bot by name. */
   | { readonly is: "how to"; readonly kinds: readonly ReadingKind[] }

@@ -7,11 +7,13 @@ import type { AirSaid } from "../core/reading/detail.ts";
 import type { Intent, Meant } from "../core/reading/intent.ts";
 import { kindRow } from "../core/reading/kinds.ts";
 import { bikesTold } from "../message/first-bikes.ts";
+import { forCommand } from "../message/for-a-command.ts";
 import { howAsked } from "../message/how-asked.ts";
 import { read } from "../message/read.ts";
 import { readChart } from "../message/read-chart.ts";
 import type { Repos } from "../store/store.ts";
 import { answeredPlainly } from "./answer-question.ts";
+import { batteriesTold } from "./battery-put.ts";
 import { asOpenPointAsks } from "./check-point.ts";
 import type { Ctx } from "./context.ts";
 import { withTools } from "./convert.ts";
@@ -49,6 +51,8 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
     const kinds = heard.addressed ? howAsked(heard.text, knownOf(ctx, all)) : [];
     if (kinds.length > 0) return { is: "how to", kinds };
     const meant = read(heard.text, knownOf(ctx, all));
+    const batteries = heard.addressed ? batteriesTold(all, heard.text, knownOf(ctx, all)) : null;
+    if (batteries !== null && meant.intents.every(({ gaps }) => gaps.length > 0)) return { is: "battery told", bikes: batteries };
     if (heard.again === true && meant.intents.length === 0) await q.drafts.letGoOfMessage(heard.message);
     if (meant.tooLong) return heard.addressed ? { is: "too long" } : { is: "silence" };
     if (meant.indoors !== null) return heard.addressed ? setIndoorsAsked(ctx, meant.indoors) : { is: "silence" };
@@ -96,6 +100,8 @@ function notUnderstood(ctx: Ctx, all: readonly Garaged[], text: string, named: r
   const meant = all.filter(({ bike }) => named.length === 0 || named.includes(bike.id));
   const otherwise = meant.map((g) => itemNotFitted(ctx, g, text));
   const [first] = otherwise;
+  const command = forCommand(text);
+  if (command !== null) return { is: "not understood", bikes: (meant.length > 0 ? meant : all).map((g) => g.bike.nickname), command };
   const nothing = { is: "not understood", bikes: all.map((g) => g.bike.nickname) } as const;
   return first === undefined || first === null || otherwise.includes(null) ? nothing : { ...nothing, otherwise: first };
 }

@@ -26,7 +26,16 @@ export type CardShown = {
 
 /** In the order in which a stranded rider wants them. */
 const KEYS = [
-  ...(["front tyre size", "front tyre pressure", "rear tyre size", "rear tyre pressure", "front axle torque", "rear axle torque"] as const),
+  ...([
+    "front tyre size",
+    "front tyre pressure",
+    "rear tyre size",
+    "rear tyre pressure",
+    "sidecar tyre size",
+    "sidecar tyre pressure",
+    "front axle torque",
+    "rear axle torque",
+  ] as const),
   ...(["battery", "fuses", "headlamp bulb", "tail and brake bulb", "indicator bulb", "spark plug", "chain size", "chain slack"] as const),
   ...(["engine oil grade", "fuel grade", "axle sockets"] as const),
 ] satisfies readonly SpecKey[];

@@ -2,6 +2,7 @@
 
 import { dayNumber } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
+import type { Equipment } from "../core/equipment.ts";
 import type { BikeId } from "../core/ids.ts";
 import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
 import type { UnitId } from "../core/quantity/units.ts";
@@ -13,6 +14,7 @@ import { SPEC_USES, type SpecUse } from "../core/spec/spec.ts";
 import { COMPARED_AT } from "../core/tyre/leak.ts";
 import { atTemperature } from "../core/tyre/pressure.ts";
 import type { ReadingRecord } from "../store/readings.ts";
+import type { WearKind } from "../trade/wear.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
 import type { LimitBy } from "./judged.ts";
@@ -32,12 +34,14 @@ export type ReadingPicture = (typeof READING_PICTURES)[number];
 /** The kinds of reading behind each. */
 const WORN = {
   tread: ["tread"],
-  pads: ["pad thickness"],
+  // Linings, whichever brake they are in.
+  pads: ["pad thickness", "shoe thickness"],
   chain: ["chain length", "chain elongation"],
 } as const satisfies Record<WearPicture, readonly ReadingKind[]>;
 
 type OnBike = { readonly bike: BikeId; readonly nickname: string; readonly today: LocalDate };
 export type WearPanelShown = {
+  readonly part: WearKind;
   readonly place: Place | null;
   /** In millimetres; of a chain, how much longer than new as a share. */
   readonly points: readonly { readonly ridden: Ridden; readonly value: number; readonly typed: string }[];
@@ -54,6 +58,8 @@ export type WearShown = OnBike & {
   readonly typedIn: UnitId | null;
   /** Where the bike stands; null while no dial was read. */
   readonly now: Ridden | null;
+  /** What tells which of it the bike has at all. */
+  readonly fitted: Pick<Equipment, "finalDrive" | "frontBrake" | "rearBrake" | "sidecar">;
   readonly panels: readonly WearPanelShown[];
 };
 export type PressurePanelShown = {
@@ -109,7 +115,7 @@ const lastUnit = (readings: readonly ReadingRecord[], otherwise: UnitId): UnitId
 
 /** Pure of the bike's facts and its readings of the kind: the same lines that /due and /tyre tell. */
 export function wearShown(g: Garaged, picture: WearPicture): WearShown {
-  const panels = wearSeries(g, WORN[picture]).map(({ place, points, limit, wear, start }): WearPanelShown => {
+  const panels = wearSeries(g, WORN[picture]).map(({ part, place, points, limit, wear, start }): WearPanelShown => {
     const last = points.at(-1);
     const then = (stretch: number): Ridden => ((last?.ridden ?? 0) + stretch) as Ridden;
     const line =
@@ -119,13 +125,15 @@ export function wearShown(g: Garaged, picture: WearPicture): WearShown {
             ...{ from: start.ridden, start: start.value, likely: then(wear.left.likely), low: then(wear.left.low) },
             high: wear.left.high === null ? null : then(wear.left.high),
           };
-    return { place, points: points.slice(-MOST_POINTS), limit, line, worn: wear?.is === "worn" };
+    return { part, place, points: points.slice(-MOST_POINTS), limit, line, worn: wear?.is === "worn" };
   });
+  const { finalDrive, frontBrake, rearBrake, sidecar } = g.bike.equipment;
   const unit = g.series.findLast(({ kind }) => WORN[picture].some((each) => each === kind))?.unit ?? "mm";
   return {
     ...{ ...onBike(g), unit: g.unit, offset: g.track.epochs.at(-1)?.offset ?? 0, panels },
     typedIn: picture === "chain" || !isQuantity(unit) ? null : unit,
     now: g.at.ridden,
+    fitted: { finalDrive, frontBrake, rearBrake, sidecar },
   };
 }
 

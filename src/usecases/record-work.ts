@@ -23,6 +23,7 @@ import { type Garaged, itemsOf, pick } from "./garage.ts";
 import { settle } from "./log-set.ts";
 import type { MessageOutcome } from "./message-outcome.ts";
 import { itemNotFitted } from "./not-fitted.ts";
+import { isEither, isOnlyRenewed } from "./of-old.ts";
 import { knownOf, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { usualOutcome, valuesSaid } from "./values-said.ts";
@@ -64,7 +65,7 @@ export async function recordWork(ctx: Ctx, input: WorkInput): Promise<Result<Mes
 /** Records known items of a known bike, as the buttons on a reminder and on the due list do. */
 export async function recordItems(
   ctx: Ctx,
-  input: { readonly bike: BikeId; readonly items: readonly ItemKey[]; readonly at?: string; readonly on?: string },
+  input: { readonly bike: BikeId; readonly items: readonly ItemKey[]; readonly at?: string; readonly on?: string; readonly outcome?: Outcome },
 ): Promise<Result<MessageOutcome>> {
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<MessageOutcome>> => {
     const all = await ownGarage(q, ctx);
@@ -89,9 +90,21 @@ export async function recordMended(
     if (defect.state !== "open") return refused({ why: "already done" });
     if (!saysSomething(input.did)) return refused({ why: "left blank", field: "what was done" });
     const named = itemsNamed(ctx, all, g, input.did);
-    return recorded(q, ctx, all, g, named.is === "refused" ? [] : named.value, input, [defect.id]);
+    const items = named.is === "refused" ? [] : named.value;
+    const said = outcomeSaid(ctx, g, items, input.did);
+    if (said === null && isEither(defect.kind, items)) return refused({ why: "new or mended", items: items.map((key) => nameIn(ctx, g, key)) });
+    const outcome = said ?? (isOnlyRenewed(defect.kind, items) ? "replaced" : null);
+    return recorded(q, ctx, all, g, items, outcome === null ? input : { ...input, outcome }, [defect.id]);
   });
   return onceHeard(acted);
+}
+
+/** What a member's words say was done to the items that they name: "new front pads". Null where they only name them. */
+function outcomeSaid(ctx: Ctx, g: Garaged, items: readonly ItemKey[], typed: string): Outcome | null {
+  const outcomes = read(typed, knownOf(ctx, [g])).intents.flatMap((intent) =>
+    intent.do === "record work" && intent.items.some((item) => items.includes(item)) && intent.outcome !== "done" ? [intent.outcome] : [],
+  );
+  return outcomes[0] ?? null;
 }
 
 async function recorded(

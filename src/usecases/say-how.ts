@@ -2,9 +2,10 @@
 
 import { CONDITIONS_READ, type ConditionRead, type ReadingDetail } from "../core/reading/detail.ts";
 import { Conflict } from "../store/store.ts";
+import { type Counted, countedFor } from "./checked.ts";
 import type { Ctx } from "./context.ts";
 import type { DefectShown } from "./defect-shown.ts";
-import { pick } from "./garage.ts";
+import { duesOf, pick } from "./garage.ts";
 import type { JudgedOn } from "./judged.ts";
 import { named, shownOn } from "./log-set.ts";
 import type { NamedBike } from "./message-outcome.ts";
@@ -17,6 +18,8 @@ import { noteVerdicts } from "./verdict-defects.ts";
 export type ToldHow = {
   readonly bike: NamedBike;
   readonly judged: readonly JudgedOn[];
+  /** Items that the readings count for as looked at, and what is lacking of others. */
+  readonly counted: readonly Counted[];
   readonly defects: readonly DefectShown[];
   readonly closed: readonly DefectShown[];
 };
@@ -35,7 +38,8 @@ export async function sayHow(ctx: Ctx, input: { readonly reading: string; readon
   const acted = await ctx.store.act(ctx.event, ctx.now, async (q): Promise<Result<ToldHow>> => {
     const reading = await q.readings.byId(input.reading);
     if (reading === null || reading.state === "withdrawn") return refused({ why: "gone" });
-    if (pick(await ownGarage(q, ctx), reading.bike) === null) return refused({ why: "not yours" });
+    const before = pick(await ownGarage(q, ctx), reading.bike);
+    if (before === null) return refused({ why: "not yours" });
     const beside = reading.message === null ? [reading] : await q.readings.ofMessage(reading.message);
     const those = beside.filter(({ kind, bike }) => kind === reading.kind && bike === reading.bike);
     for (const each of those) {
@@ -48,7 +52,8 @@ export async function sayHow(ctx: Ctx, input: { readonly reading: string; readon
     const judged = after.judged.filter(({ id }) => those.some((each) => each.id === id)).map((each) => ({ ...each, bike: reading.bike, first: true }));
     // Told how, it may turn out not to be ridden on, or right again.
     const { noted, closed } = await noteVerdicts(q, ctx, [after], { judged, readings: those, work: [] }, ctx.event, 0);
-    return done({ bike: named(after), judged, defects: shownOn([after], noted), closed: shownOn([after], closed) });
+    const counted = countedFor(ctx, after, duesOf(before), judged, new Set());
+    return done({ bike: named(after), judged, counted, defects: shownOn([after], noted), closed: shownOn([after], closed) });
   });
   return onceHeard(acted);
 }

@@ -2,6 +2,7 @@
 
 import { forceIn } from "../core/belt/force.ts";
 import { shareTyped } from "../core/chain/elongation.ts";
+import { withoutPitches } from "../core/chain/pitches.ts";
 import { standIn } from "../core/chain/stand.ts";
 import type { BikeId } from "../core/ids.ts";
 import { type Dimension, dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/quantity/units.ts";
@@ -137,7 +138,7 @@ function entriesOf(ctx: Ctx, key: SpecKey, typed: string): Result<readonly Entry
 const isShare = ({ key, typed }: Entry): boolean => SPEC_KEYS[key].shares !== undefined && shareTyped(typed) !== null;
 
 function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["holds"]> {
-  const { holds, end, unit, shares, atForce, stands, under } = SPEC_KEYS[key];
+  const { holds, end, unit, shares, atForce, stands, under, overPitches } = SPEC_KEYS[key];
   if (typed.trim() === "" || typed.length > LONGEST_WORDS) return refused({ why: "not a spec", key, typed, because: "not read" });
   const measured = holds === "words" ? measureTyped(typed, ctx.vocabulary, ctx.who.numbers) : null;
   if (
@@ -156,7 +157,8 @@ function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["hold
   const usual = unit ?? (holds === "pressure" ? ctx.who.pressure : holds === "torque" ? ctx.who.torque : null);
   const taken = (atForce === true || stands === true) && holds === "length" ? splitSpec(typed, holds, ctx.vocabulary, ctx.who.numbers) : null;
   const isHow = (words: string): boolean => (atForce === true && forceIn(words) !== null) || (stands === true && standIn(words) !== null);
-  const figure = taken !== null && isHow(taken.words) ? taken.figure : withoutConditions(typed, under ?? []).figure;
+  const figure =
+    taken !== null && isHow(taken.words) ? taken.figure : withoutConditions(overPitches === true ? withoutPitches(typed) : typed, under ?? []).figure;
   const read = readSpecFigure(figure, { holds, end, unit }, usual, ctx.vocabulary, ctx.who.numbers);
   if (typeof read === "string") return refused({ why: "not a spec", key, typed, because: read });
   if (isAtRest(key, read.low, read.high, typed)) return refused({ why: "not a spec", key, typed, because: "volts at rest" });

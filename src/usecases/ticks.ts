@@ -9,6 +9,7 @@ import type { ItemValue } from "../core/work-detail.ts";
 import type { Job } from "../store/jobs.ts";
 import type { Repos } from "../store/store.ts";
 import type { WorkRecord } from "../store/work.ts";
+import { isCheckedBy } from "./checked.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
 
 /** A record of an item. */
@@ -55,7 +56,7 @@ export function tickedOf(g: Garaged, job: Job, item: ItemKey): Ticked | null {
 
 /** A reading that does the item by itself. */
 function readAt(g: Garaged, job: Job, item: ItemKey): Recorded | null {
-  if (itemOf(g, item)?.measuredBy == null) return null;
+  if (itemOf(g, item)?.measuredBy == null && !isCheckedBy(item)) return null;
   const read = g.facts.jobs.find((each) => each.item === item && each.id.includes("@") && each.on.from >= job.begunOn);
   return read === undefined
     ? null

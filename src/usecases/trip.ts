@@ -15,6 +15,7 @@ import { readTrip } from "../message/read-trip.ts";
 import { Conflict, type Repos } from "../store/store.ts";
 import type { TripRecord } from "../store/trips.ts";
 import { DAILY_CARD, type DailyKey, FASTER, type KitKey, TRIP_KIT } from "../trade/trip.ts";
+import type { WearKind } from "../trade/wear.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { duesOf, type Garaged, itemOf, pick } from "./garage.ts";
 import { knownOf, noneLeft, ownGarage } from "./own-garage.ts";
@@ -22,7 +23,7 @@ import { nameIn } from "./record-work.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { touch } from "./settle.ts";
 import { specFor, specsOf, typedWithUnit } from "./specs.ts";
-import { wornParts } from "./wear.ts";
+import { wornKind, wornParts } from "./wear.ts";
 import { whichBike } from "./which-bike.ts";
 
 export type TripWear = Lasting & { readonly part: string; readonly value: number; readonly unit: UnitId | "%"; readonly limit: number };
@@ -188,8 +189,7 @@ function startOf(g: Garaged, trip: Trip): Ridden | null {
 }
 
 /** What is read of a part that wears. */
-const kindsOf = (part: string): readonly ReadingKind[] =>
-  part === "chain" ? ["chain length", "chain elongation"] : part.endsWith("tread") ? ["tread"] : ["pad thickness"];
+const kindsOf = (part: WearKind): readonly ReadingKind[] => (part === "chain" ? ["chain length", "chain elongation"] : [wornKind(part)]);
 
 function wearOn(g: Garaged, trip: TripRecord, start: Ridden | null): Pick<TripShown, "wear" | "unmeasured" | "nearing"> {
   const parts = wornParts(g);

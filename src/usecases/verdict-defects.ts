@@ -13,6 +13,7 @@ import { type Ctx, todayOf } from "./context.ts";
 import type { FluidPut } from "./fluids.ts";
 import { type Garaged, itemOf, pick } from "./garage.ts";
 import type { JudgedOn } from "./judged.ts";
+import { isOfOld } from "./of-old.ts";
 import { defectRecord } from "./records.ts";
 import { closedByWork, revised } from "./revise-defects.ts";
 
@@ -33,10 +34,12 @@ export async function noteVerdicts(
   for (const work of logged.work) {
     const changed = changedIn(all, work);
     // Work of before it was found mends nothing of it.
-    const open =
-      pick(all, work.bike)?.defects.filter(
-        (defect) => defect.from === "verdict" && defect.on <= work.on.to && mends(defect, changed) && !isBledOnly(defect, work),
-      ) ?? [];
+    const g = pick(all, work.bike);
+    const isClosed = (defect: Defect): boolean =>
+      defect.from === "verdict"
+        ? mends(defect, changed) && !isBledOnly(defect, work)
+        : defect.message !== source && g !== null && isOfOld(ctx, g, defect, work);
+    const open = g?.defects.filter((defect) => defect.on <= work.on.to && isClosed(defect)) ?? [];
     closed.push(
       ...(await closedByWork(
         q,

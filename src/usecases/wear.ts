@@ -1,6 +1,7 @@
 // How far tyres, pads and a chain still go: the readings of each since it was fitted, put on the road they were ridden, and the wear line through them.
 
 import type { Bike } from "../core/bike.ts";
+import { daysBetween } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { elongation } from "../core/chain/elongation.ts";
 import type { ItemKey } from "../core/ids.ts";
@@ -47,20 +48,28 @@ export type WearSeries = Omit<WornPart, "wear"> & {
 };
 
 /** The kinds of reading that a wear line is drawn through. */
-export const WORN_KINDS = ["tread", "pad thickness", "chain length", "chain elongation"] as const;
+export const WORN_KINDS = ["tread", "pad thickness", "shoe thickness", "chain length", "chain elongation"] as const;
+
+/** What is measured of each part. */
+export const wornKind = (part: WearKind): (typeof WORN_KINDS)[number] =>
+  part === "chain" ? "chain length" : part.endsWith("tread") ? "tread" : part.endsWith("shoes") ? "shoe thickness" : "pad thickness";
 
 /** The line that a part at its limit makes due: the one that its readings are judged for. */
 const judgedItem = (part: WearKind): ItemKey => {
-  const { items } = judgedRow(part === "chain" ? "chain length" : part.endsWith("tread") ? "tread" : "pad thickness");
-  return (items[part.startsWith("front") ? "front" : "rear"] ?? items.any) as string as ItemKey;
+  const { items } = judgedRow(wornKind(part));
+  const end = (["front", "rear", "sidecar"] as const).find((each) => part.startsWith(each));
+  return ((end === undefined ? undefined : items[end]) ?? items.any) as string as ItemKey;
 };
 
 /** The line that a new part of each kind is recorded at. */
 export const FITTED: Readonly<Record<WearKind, string>> = {
   "front tread": "front-tyre.replace",
   "rear tread": "rear-tyre.replace",
+  "sidecar tread": "sidecar-tyre.replace",
   "front pads": "front-pads.measure",
   "rear pads": "rear-pads.measure",
+  "front shoes": "front-shoes.measure",
+  "rear shoes": "rear-shoes.measure",
   chain: "chain.replace",
 };
 
@@ -117,7 +126,7 @@ function tells(those: readonly Taken[]): readonly Taken[] {
 function partOf({ kind, place }: Taken): WearKind | null {
   if (kind === "chain length" || kind === "chain elongation") return "chain";
   if (place === null) return null;
-  const part = kind === "tread" ? `${endOf(place)} tread` : `${endOf(place)} pads`;
+  const part = `${endOf(place)} ${kind === "tread" ? "tread" : kind === "shoe thickness" ? "shoes" : "pads"}`;
   return part in WEAR_HABITS ? (part as WearKind) : null;
 }
 
@@ -205,10 +214,24 @@ export function lastTyres(g: Worn): readonly { readonly place: "front" | "rear";
   });
 }
 
-/** When the part was replaced, oldest first. */
+/** When the part was replaced, oldest first. One change that was recorded twice is one. */
 function fittings(g: Worn, part: WearKind): readonly PlacedJob[] {
   const jobs = jobsByItem(g.facts, g.plan.items).get(FITTED[part] as never) ?? [];
-  return part.endsWith("pads")
-    ? jobs.filter(({ job }) => job.outcome === "replaced")
-    : jobs.filter(({ job }) => job.outcome === "replaced" || job.outcome === "done");
+  // Linings are measured at the line at which new ones are recorded.
+  const changes =
+    part.endsWith("pads") || part.endsWith("shoes")
+      ? jobs.filter(({ job }) => job.outcome === "replaced")
+      : jobs.filter(({ job }) => job.outcome === "replaced" || job.outcome === "done");
+  return changes.filter((change, n) => !isSameChange(changes[n - 1], change));
 }
+
+/** So near each other that nothing was worn out between them: the bill of a change behind the word of it. Common practice. */
+const TOLD_TWICE = { days: 14, km: 100 } as const;
+
+function isSameChange(before: PlacedJob | undefined, { job, ridden }: PlacedJob): boolean {
+  if (before === undefined || daysBetween(before.job.on.from, job.on.from) > TOLD_TWICE.days) return false;
+  // With no figure at one of them, only the day says so.
+  if (before.ridden === null || ridden === null) return before.job.on.from === job.on.from;
+  return between(before.ridden, ridden) <= TOLD_TWICE.km * KM;
+}
+const KM = 10_000_000;

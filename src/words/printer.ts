@@ -28,7 +28,7 @@ export function makePrinter(style: PrintStyle) {
     // A dial shows whole units; below ten the tenth matters.
     return `${figure(value, Math.abs(value) < 10 ? 1 : 0)} ${unit}`;
   };
-  /** A stretch of road in the member's unit, else in that of the dial. */
+  /** A stretch of road in the member's unit, else in that of the dial. For lists of several bikes, and where no point of a dial stands beside it. */
   const distance = (d: Stretch, of: { readonly unit: DistanceUnit }): string => inUnit(d, style.distance ?? of.unit);
 
   /** "8 December"; the year is added when the day is more than eleven months from today. */
@@ -58,6 +58,8 @@ export function makePrinter(style: PrintStyle) {
     roadUnit: (of: { readonly unit: DistanceUnit }): DistanceUnit => style.distance ?? of.unit,
     /** A point on a dial, in the unit that the dial counts whatever the member reads distances in: no other figure stands there. */
     point: (d: Dial | Ridden, dial: DistanceUnit): string => inUnit(d, dial),
+    /** A stretch of road told beside points of a dial, in the dial's unit whatever the member reads distances in: the rider adds the one to the other. */
+    onDial: (d: Stretch, dial: DistanceUnit): string => inUnit(d, dial),
     date,
     coarse,
     /** A month where there is little room, "Apr"; a January as its year. */

@@ -106,7 +106,7 @@ export const DEFECTS_ONE_BIKE: readonly Case[] = [
   c("both tyres are worn", "D worn front tyre “both tyres are worn”@Heron", "D worn rear tyre “both tyres are worn”@Heron"),
   c("front and rear tyres bald", "D worn front tyre “front and rear tyres bald”@Heron", "D worn rear tyre “front and rear tyres bald”@Heron"),
   c("tyres worn front and rear", "D worn front tyre “tyres worn front and rear”@Heron", "D worn rear tyre “tyres worn front and rear”@Heron"),
-  c("front pads worn and rear light out", "D worn front pads “front pads worn and rear light out”@Heron"),
+  c("front pads worn and rear light out", "D worn front pads “front pads worn and rear light out”@Heron", "D light “rear light out”@Heron"),
   c("rear tyre worn to the cords", "D damaged tyre “rear tyre worn to the cords”@Heron"),
   c("worn out rear tyre", "D worn rear tyre “worn out rear tyre”@Heron"),
   c("clutch has had it", "D slipping clutch “clutch has had it”@Heron"),

@@ -215,12 +215,22 @@ describe("small things that matter", () => {
     });
   });
 
-  test("points stand in the unit of the dial, distances in the member's", async () => {
+  test("what is said of one bike stands in the unit of its dial, points and distances alike, whatever the member reads distances in", async () => {
     await withHeron(async (t) => {
       await t.one({ ...dm, run: "/remind distance:km" });
       const done = await t.one({ ...dm, run: "/work did:oil at:14,300 mi" });
       expect(done.text).toContain("done today at 14,300 mi");
-      expect((await t.one({ ...dm, run: "/due" })).text).toContain("Engine oil and filter: due at 18,300 mi, last done at 14,300 mi; 6,437 km to go");
+      expect((await t.one({ ...dm, run: "/due" })).text).toContain("Engine oil and filter: due at 18,300 mi, last done at 14,300 mi; 4,000 mi to go");
+      for (const [run, more] of [
+        ["/due", {}],
+        ["/due until:2027-11-25", {}],
+        ["/due until:20,000 mi", {}],
+        ["/bike parts", {}],
+        ["/due", { in: "g1" }],
+      ] as const) {
+        const { text } = await t.one({ ...dm, run, ...more });
+        expect([run, /\d km\b/u.exec(text ?? "")?.[0]]).toEqual([run, undefined]);
+      }
     });
   });
 

@@ -45,10 +45,10 @@ test("a fault found at a job is the bike's defect: it stands first, nothing is c
   await press(shown, "Undo");
   const due = await run("/due");
   expect((due.data.bikes[0].defects as { words: string }[]).map(({ words }) => words)).not.toContain("Steering head bearings: notchy");
-  // A hose past its best makes the new one due, and the new one is asked whether it closes it.
+  // A hose past its best makes the new one due, and the new one closes it.
   expect((due.data.bikes[0].dues as { item: string; status: string }[]).find(({ item }) => item === "brake-hoses.replace")?.status).toBe("due");
   const renewed = await run("/work did:new brake hoses");
-  expect(renewed.actions.map(({ label }) => label)).toContain("Closes: Brake hoses: cracked");
+  expect(renewed.data.closed).toMatchObject([{ words: "Brake hoses: cracked", state: "closed" }]);
 });
 
 test("a look that found a fault closes no defect of its kind that stands open", async () => {

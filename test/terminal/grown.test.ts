@@ -24,7 +24,7 @@ test("tread that grew with no new tyre on record is held until it is confirmed; 
   await t.close();
 });
 
-test("a plug is watched by itself, and a new tyre at the other end does not offer to close it", async () => {
+test("a plug is watched by itself, and a new tyre at its own end alone closes it", async () => {
   const t = await talk("2026-04-01T10:00:00Z");
   await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
   const plug = await t.one({ ...dm, say: "front tyre plugged" });
@@ -32,6 +32,6 @@ test("a plug is watched by itself, and a new tyre at the other end does not offe
   const rear = await t.one({ ...dm, say: "new rear tyre at 14,300 mi" });
   expect(rear.actions.map(({ label }: { label: string }) => label).join()).not.toContain("plugged");
   const front = await t.one({ ...dm, say: "new front tyre at 14,310 mi" });
-  expect(front.actions.map(({ label }: { label: string }) => label).join()).toContain("plugged");
+  expect(front.data.closed).toMatchObject([{ kind: "plugged tyre", state: "closed" }]);
   await t.close();
 });

@@ -217,3 +217,45 @@ test("a tyre is filled indoors by no more than a fifth over what is wanted; furt
   expect((await set(-17)).text).not.toContain("Set 43");
   await t.close();
 });
+
+test("a change that was recorded twice is one: what the tyre before it went is told, and no tyre of no distance", async () => {
+  const t = await talk("2026-03-01T10:00:00Z");
+  const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
+  await run("/bike add name:Heron kind:chain-drive twin odometer:8,000 mi");
+  await run("/work did:rear tyre age at:8,000 mi outcome:replaced");
+  await t.send({ advance: "P200D" });
+  await run("/work did:rear tyre age at:14,200 mi outcome:replaced");
+  await t.send({ advance: "P2D" });
+  // The bill comes two days later, with the figure of the shop.
+  await run("/work did:rear tyre age at:14,210 mi outcome:replaced by:a shop");
+  expect(await run("/tyre show")).toContain("The last rear tyre lasted 6,200 mi.");
+  // Half a year on it is another one.
+  await t.send({ advance: "P150D" });
+  await run("/work did:rear tyre age at:14,230 mi outcome:replaced");
+  expect(await run("/tyre show")).toContain("The last rear tyre lasted 30 mi.");
+  await t.close();
+});
+
+test.each([
+  ["found and left beside the new tyre", ["new rear tyre at 14,000 mi, rear tread found 1.8 mm, left 8 mm"]],
+  ["found and left before the new tyre is recorded", ["rear tread was 1.8 mm now 8 mm, 14,000 mi", "new rear tyre at 14,000 mi"]],
+  ["found and left after it", ["new rear tyre at 14,000 mi", "rear tread found 1.8 mm left 8 mm"]],
+  ["only what is on it now", ["new rear tyre at 14,000 mi, rear tread 8 mm"]],
+])("the wear line begins with the new tyre: %s", async (_how, day) => {
+  const t = await talk("2026-03-01T10:00:00Z");
+  const say = (line: string) => t.one({ ...dm, say: line });
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:13,000 mi" });
+  await say("13,000 mi, rear tread 3 mm");
+  await t.send({ advance: "P40D" });
+  for (const each of day) await say(each);
+  for (const reading of ["15,250 mi, rear tread 7 mm", "16,500 mi, rear tread 6 mm"]) {
+    await t.send({ advance: "P60D" });
+    await say(reading);
+  }
+  const [{ wear }] = (await t.one({ ...dm, run: "/tyre show" })).data.worn;
+  // 2 mm in 2,500 mi, which are 4,023 km: 0.497 mm in 1,000 km.
+  expect(wear).toMatchObject({ is: "line", readings: 3 });
+  expect(wear.per1000km).toBeCloseTo(0.497, 1);
+  expect(wear.start).toBeCloseTo(8, 0);
+  await t.close();
+});

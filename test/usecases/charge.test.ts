@@ -25,6 +25,7 @@ test("with nothing read it is how long it stands, from the lay-up or from the la
   expect(chargeDay(standing(), [])).toEqual({ on: "2026-12-31", readings: 0, lithium: false, riding: false });
   const worked = (item: string) => [{ on: { from: localDate("2026-12-20") }, items: [{ item, outcome: "done" }] }];
   expect(chargeDay(standing({ work: worked("battery.test") }), [])?.on).toBe("2027-02-18");
+  expect(chargeDay(standing({ work: worked("battery.charge") }), [])?.on).toBe("2027-02-18");
   expect(chargeDay(standing({ work: worked("coolant.replace") }), [])?.on).toBe("2026-12-31");
 });
 

@@ -262,6 +262,37 @@ describe("a chain's length", () => {
     expect(verdict(length(319))).toBe("pitch");
     expect(verdict(length(321), rig([figure("chain length limit", null, 320.7)]))).toBe("beyond limit");
   });
+  test("a count that is one off is told by the length alone, with what it comes to by the count that fits", () => {
+    // ISO 606: 19 pitches of 15.875 mm are 301.625 mm, so 308 mm over them is 2.1 % longer than new; over 20 it is shorter than any.
+    for (const specs of [[], [figure("chain length limit", null, 321)]])
+      expect(judgeTaken(length(308, { pitches: 20 }), rig(specs))).toMatchObject({ judgement: { is: "cannot tell" }, miscounted: true, doNotRide: false });
+    expect(judgeTaken(length(308, { pitches: 20 }), rig([figure("chain length limit", null, 321)]))?.ifSo).toMatchObject({
+      judgement: { is: "beyond limit" },
+      doNotRide: true,
+    });
+    expect(judgeTaken(length(303, { pitches: 20 }), rig([figure("chain length limit", null, 321)]))?.ifSo).toBeNull();
+    expect(verdict(length(285, { pitches: 20 }), rig())).toBe("no such chain");
+  });
+  test("per cent are held against the bike's own longest length, whatever chain it is of, where that comes to the same", () => {
+    const percent = (value: number, specs: Spec[]) => judgeTaken({ ...taken("chain elongation", value), unit: "%" as const }, rig(specs));
+    // 317.5 mm are 20 pitches of 15.875 mm and 25 of 12.7 mm (ISO 606): of either 321 mm is 1.1 % longer.
+    const own = [figure("chain length limit", null, 321)];
+    expect(percent(0.75, own)).toMatchObject({ judgement: { is: "within" }, by: "spec" });
+    expect(percent(1.3, own)).toMatchObject({ judgement: { is: "beyond limit" }, by: "spec" });
+    // 370 mm are 1.3 % of 23 pitches of 15.875 mm, and 0.5 % of 29 of 12.7 mm.
+    const either = figure("chain length limit", null, 370);
+    expect([0.2, 0.75, 2.5].map((value) => percent(value, [either])?.judgement)).toMatchObject([
+      { is: "within" },
+      { is: "cannot tell", missing: ["chain size"] },
+      { is: "beyond limit" },
+    ]);
+    expect(percent(0.75, [either, words("chain size", "525")])?.judgement.is).toBe("within");
+    // By the pitches that its manual names.
+    expect(percent(1.75, [{ ...figure("chain length limit", null, 323.9), typed: "323.9 mm over 20 pitches" }])?.judgement.is).toBe("near limit");
+    // A length of another chain says nothing of this one.
+    const other = [{ ...figure("chain length limit", null, 259), typed: "259 mm / 21 pins" }, words("chain size", "525")];
+    expect([0.75, 3.2].map((value) => percent(value, other)?.judgement.is)).toEqual(["cannot tell", "beyond limit"]);
+  });
 });
 
 describe("what stands of several readings", () => {

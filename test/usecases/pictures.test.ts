@@ -251,12 +251,58 @@ describe("pressures at several loads", () => {
   });
 });
 
+describe("a bike of another build", () => {
+  const measured = async (bike: string, said: (n: number) => string) => {
+    for (const n of [0, 1, 2]) {
+      await run("m1", `/reading log:${6000 + n * 1500} km on ${bike}`);
+      const shown = await t.one({ as: "m1", in: "dm", say: said(n) });
+      expect(shown.react).toBe("logged");
+      await t.send({ advance: "P40D", asleep: true });
+    }
+  };
+  test("the sidecar's tyre has a panel and a wear line of its own, its size can be entered, and the card has it", async () => {
+    await run("m1", "/bike add name:Mule kind:sidecar outfit odometer:6,000 km");
+    await measured("Mule", (n) => `Mule sidecar tread ${5 - n * 0.6} mm`);
+    const drawn = await run("m1", "/reading picture:tread bike:Mule");
+    expect(drawn.text).toMatch(/- Sidecar 3\.8 mm, limit 0\.8 mm \(the moulded bars\); likely reached at about/u);
+    expect(drawn.files).toHaveLength(1);
+    expect((await run("m1", "/due bike:Mule")).text).toMatch(/Sidecar tyre: about [\d,]+ km left/u);
+    expect((await run("m1", "/spec bike:Mule what:sidecar tyre size value:4.00-18")).data.refused).toBeUndefined();
+    expect((await run("m1", "/bike card bike:Mule")).text).toContain("- Sidecar tyre size: 4.00-18");
+    await add("m1", "Heron");
+    expect((await run("m1", "/bike card bike:Heron")).text).not.toContain("idecar");
+    const bald = await t.one({ as: "m1", in: "dm", say: "Mule sidecar tread 0.5 mm" });
+    expect(bald.data.defects).toMatchObject([{ kind: "worn sidecar tyre", grade: "do not ride", from: "verdict" }]);
+  });
+  test("a drum's shoes have a picture with a line, under whatever name they are asked for", async () => {
+    await run("m1", "/bike add name:Pip kind:classic odometer:6,000 km");
+    await measured("Pip", (n) => `Pip rear shoes ${4 - n * 0.4} mm`);
+    for (const picture of ["pads", "shoes", "linings"]) {
+      const drawn = await run("m1", `/reading picture:${picture} bike:Pip`);
+      expect(drawn.text).toMatch(/^Pip's brake shoes:\n- Rear 3\.2 mm, limit 1\.5 mm \(common practice\); likely reached at about/u);
+      expect(drawn.text).toContain("Drum dust");
+      expect(drawn.files[0]?.alt).toContain("Brake shoe lining against the odometer");
+    }
+  });
+  test("without a chain there is no advice to measure one, and no caution about it", async () => {
+    await run("m1", "/bike add name:Bolt kind:electric odometer:3,000 km");
+    const drawn = await run("m1", "/reading picture:chain bike:Bolt");
+    expect([drawn.files, drawn.text]).toEqual([[], "Bolt is driven by a belt and has no chain; read the belt's deflection: belt 10 mm at 45 N."]);
+    // What it advises is read as it says.
+    expect((await t.one({ as: "m1", in: "dm", say: "belt 10 mm at 45 N" })).data.readings).toMatchObject([{ kind: "belt deflection" }]);
+  });
+});
+
 describe("a roadside card", () => {
   test("is private, leaves blank what is not known, keeps the member's own number for every bike and forgets it at none", async () => {
     await add("m1", "Heron");
     await add("m1", "Wren");
     const kept = await run("m1", "/bike card bike:Heron recovery:0800 555 0142");
-    expect([kept.visibility, kept.files.length, kept.text]).toEqual(["private", 1, expect.stringContaining("Blank, to be written in")]);
+    expect([kept.visibility, kept.files.length, kept.text]).toEqual([
+      "private",
+      1,
+      expect.stringContaining("Not entered yet; write it on the blank line, or enter it"),
+    ]);
     expect((await run("m1", "/bike card bike:Wren")).data.recovery).toBe("0800 555 0142");
     await add("m2", "Quill");
     expect((await run("m2", "/bike card")).data.recovery).toBeNull();
@@ -267,6 +313,44 @@ describe("a roadside card", () => {
     expect((await run("m1", "/bike card bike:Heron")).data.recovery).toBeNull();
     const tooLong = await run("m1", `/bike card bike:Heron recovery:${"0".repeat(61)}`);
     expect(tooLong.data.refused).toEqual({ why: "too long", limit: 60 });
+  });
+  test("names for each line that is blank the very way to fill it, in words and beside the picture, and it is filled so", async () => {
+    await run("m1", "/bike add name:Mule kind:sidecar outfit odometer:6,000 km");
+    await add("m1", "Heron");
+    for (const bike of ["Mule", "Heron"]) {
+      const card = await run("m1", `/bike card bike:${bike} recovery:0800 555 0142`);
+      const ways = [...(card.text ?? "").matchAll(/: (\/spec bike:\S+ what:(.+) value:)…/gu)].map(([, way = "", key = ""]) => ({ way, key }));
+      expect(ways.length).toBeGreaterThan(12);
+      expect(ways.map(({ key }) => key)).toEqual(card.data.rows.map(({ key }: { key: string }) => key));
+      for (const { way, key } of ways) {
+        if (key !== "battery") expect(card.files[0]?.alt).toContain(`what: ${key}`);
+        const value = key.endsWith("pressure") ? "36 psi" : key.endsWith("torque") ? "65 Nm" : key === "chain slack" ? "30 mm" : "15 A";
+        const saved = await run("m1", `${way}${value}`);
+        expect([key, saved.data.refused, saved.data.key]).toEqual([key, undefined, key]);
+      }
+      const full = await run("m1", `/bike card bike:${bike}`);
+      expect([full.text?.includes("/spec"), full.text?.includes("Not entered"), full.actions, full.files[0]?.alt.includes("Blank")]).toEqual([
+        false,
+        false,
+        [],
+        false,
+      ]);
+    }
+  }, 30_000);
+  test("the first lines that are blank have a button each, whose form fills them", async () => {
+    await add("m1", "Heron");
+    const card = await run("m1", "/bike card");
+    expect(card.actions.map(({ label }) => label)).toEqual([
+      "Enter front tyre size",
+      "Enter front tyre pressure",
+      "Enter rear tyre size",
+      "Enter rear tyre pressure",
+      "Enter front axle, torque",
+    ]);
+    await t.one({ as: "m1", fill: button(card, "Enter front tyre size"), fields: { value: "120/70 ZR17" } });
+    const next = await run("m1", "/bike card");
+    expect(next.text).toContain("- Front tyre size: 120/70 ZR17");
+    expect(next.actions.map(({ label }) => label)).not.toContain("Enter front tyre size");
   });
   test("says what was entered, each load by its name, and names nothing that members disagree on", async () => {
     await add("m1", "Heron");

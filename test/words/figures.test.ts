@@ -1,8 +1,9 @@
 // Figures that stand in sentences are those that the tables judge by: words know the trade by type alone, so nothing but this holds the two together.
 
 import { afterEach, beforeEach, expect, test } from "vitest";
+import { freezesAt } from "../../src/core/battery/rest.ts";
 import { usualAccuracy } from "../../src/core/torque/wrench.ts";
-import { CHARGING, FREEZING, REST_TABLES, RESTED_HOURS } from "../../src/trade/battery.ts";
+import { CHARGING, FREEZING, GRAVITY, REST_TABLES, RESTED_HOURS } from "../../src/trade/battery.ts";
 import { ELONGATION } from "../../src/trade/chain.ts";
 import { MOST_GLYCOL } from "../../src/trade/coolant.ts";
 import { BAR } from "../../src/trade/judged.ts";
@@ -48,8 +49,10 @@ test("how long a battery rests, what it then shows, at what cold it freezes, wha
   // Words are rounded down, and never say it is fuller than it is.
   const [full, , half] = REST_TABLES.flooded.points.map(({ volts }) => (Math.floor(volts * 10) / 10).toFixed(1));
   expect(POINT_WORDS["battery-volts"].good).toContain(`${full} V is full, ${half} V is half`);
-  const flat = FREEZING.find(({ x }) => x === 1.1)?.y ?? 0;
-  expect(POINT_WORDS["battery-frozen"].more).toContain(`near ${Math.round(flat)} °C (US Army TM 5-1185, specific gravity 1.100)`);
+  // Empty is what judging takes it to be: the gravity of the one table, in the other.
+  const empty = GRAVITY.find(({ x }) => x === 0)?.y ?? 0;
+  const freezes = Math.round(freezesAt(0, GRAVITY, FREEZING));
+  expect(POINT_WORDS["battery-frozen"].more).toContain(`near ${freezes} °C (US Army TM 5-1185, specific gravity ${empty.toFixed(3)})`);
   expect(POINT_WORDS["charging-volts"].good).toContain(`between ${CHARGING.AGM.min} and ${CHARGING.AGM.max} V`);
 });
 

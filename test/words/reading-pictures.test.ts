@@ -11,14 +11,25 @@ const words = readingPictureWords(makePrinter({ locale: "en-GB", distance: null 
 const today = localDate("2026-11-26");
 const km = (figure: number): Ridden => riddenOf(figure, "km") as Ridden;
 
+const FITTED = { finalDrive: "chain", frontBrake: "disc", rearBrake: "disc", sidecar: "none" } as const;
 type Wear = Parameters<typeof words.wear>[1];
 const rear = {
-  ...{ place: "rear" as const, worn: false, limit: { value: 1.6, by: "law" as const } },
+  ...{ part: "rear tread", place: "rear" as const, worn: false, limit: { value: 1.6, by: "law" as const } },
   points: [10_000, 12_000].map((at, n) => ({ ridden: km(at), value: 5 - n, typed: String(5 - n) })),
   line: { from: km(10_000), start: 5, likely: km(16_800), low: km(15_000), high: km(19_000) },
 };
 const tread = (panel: Partial<Wear["panels"][number]>, more: Partial<Wear> = {}) =>
-  words.wear("tread", { nickname: "Heron", unit: "km", offset: 0, today, typedIn: "mm", now: km(12_000), panels: [{ ...rear, ...panel }], ...more });
+  words.wear("tread", {
+    nickname: "Heron",
+    unit: "km",
+    offset: 0,
+    today,
+    typedIn: "mm",
+    now: km(12_000),
+    fitted: FITTED,
+    panels: [{ ...rear, ...panel }],
+    ...more,
+  });
 const worn = (value: number): Partial<Wear["panels"][number]> => ({
   ...{ worn: true, line: null, points: [{ ridden: km(12_000), value, typed: String(value) }] },
 });
@@ -36,7 +47,7 @@ describe("wear", () => {
     // What grows is beyond it above.
     const chain = (value: number) =>
       words.wear("chain", {
-        ...{ nickname: "Heron", unit: "km", offset: 0, today, typedIn: null, now: km(12_000) },
+        ...{ nickname: "Heron", unit: "km", offset: 0, today, typedIn: null, now: km(12_000), fitted: FITTED },
         panels: [{ ...rear, ...worn(value), place: null, limit: { value: 0.01, by: "practice" } }],
       }).lines[1];
     expect(chain(0.01)).toBe("- Now 1 %, limit 1 % (common practice): at the limit, replace chain and sprockets.");
@@ -79,11 +90,44 @@ describe("a tread that was typed in inches", () => {
   });
   test("pads stay as they were typed: no gauge for them counts 32nds", () => {
     const pads = words.wear("pads", {
-      ...{ nickname: "Heron", unit: "mi", offset: 0, today, typedIn: "in", now: null },
+      ...{ nickname: "Heron", unit: "mi", offset: 0, today, typedIn: "in", now: null, fitted: FITTED },
       panels: [{ ...rear, points: [{ ridden: km(1), value: 3.81, typed: "0.15" }], line: null }],
     });
     expect(pads.drawing.panels[0]?.name).toBe("Rear, in");
     expect(pads.lines[1]).toContain("Rear 0.15 in");
+  });
+});
+
+describe("what a bike has", () => {
+  const none = (of: "pads" | "chain", fitted: Partial<Wear["fitted"]>) =>
+    words.wear(of, { nickname: "Bolt", unit: "km", offset: 0, today, typedIn: "mm", now: km(3000), fitted: { ...FITTED, ...fitted }, panels: [] }).lines;
+  test.each([
+    ["belt", "Bolt is driven by a belt and has no chain; read the belt's deflection: belt 10 mm at 45 N."],
+    ["shaft", "Bolt is driven by a shaft and has no chain;"],
+    ["variator", "Bolt has a variator with a belt inside and no chain;"],
+    ["hub motor", "Bolt is driven by its hub and has no chain;"],
+  ] as const)("without a chain is told so, and never asked for a chain reading: %s", (finalDrive, begins) => {
+    const [line, ...more] = none("chain", { finalDrive });
+    expect([line?.startsWith(begins), more, line?.includes("Log one")]).toEqual([true, [], false]);
+  });
+  test("with a chain is asked for a chain reading", () => {
+    expect(none("chain", {})).toEqual(["Bolt has no chain reading that tells its wear yet. Log one: chain 318.2 mm over 20 pitches on Bolt."]);
+  });
+  test("in drums is asked for shoes, in discs for pads, in both for both", () => {
+    expect(none("pads", {})[0]).toContain("no pad reading yet. Log one: front pads 3.5 mm");
+    expect(none("pads", { frontBrake: "drum", rearBrake: "drum" })[0]).toContain("no shoe reading yet. Log one: front shoes 3.5 mm");
+    expect(none("pads", { rearBrake: "drum" })[0]).toContain("no pad or shoe reading yet. Log one: front pads 3.5 mm, rear shoes 3 mm");
+  });
+  test("pads and shoes on one bike are told apart by name; shoes alone need none", () => {
+    const panel = (part: string, place: "front" | "rear") => ({ ...rear, part, place, limit: { value: 1, by: "practice" as const } });
+    const drawn = (panels: Wear["panels"]) =>
+      words.wear("pads", { nickname: "Pip", unit: "km", offset: 0, today, typedIn: "mm", now: null, fitted: { ...FITTED, rearBrake: "drum" }, panels });
+    const both = drawn([panel("front pads", "front"), panel("rear shoes", "rear")]);
+    expect([both.drawing.title, both.drawing.panels.map(({ name }) => name)]).toEqual(["Pip's brake linings", ["Front pads, mm", "Rear shoes, mm"]]);
+    expect(both.lines[2]).toContain("- Rear shoes 4 mm, limit 1 mm");
+    const shoes = drawn([{ ...panel("rear shoes", "rear"), ...worn(0.5) }]);
+    expect([shoes.drawing.title, shoes.drawing.panels[0]?.name]).toEqual(["Pip's brake shoes", "Rear, mm"]);
+    expect(shoes.lines[1]).toContain("change both of that drum now");
   });
 });
 
@@ -126,6 +170,14 @@ test("a card with every line filled has no empty list of what is blank", () => {
       rows: [{ key: "fuses", said: typed === null ? [] : [{ use: null, typed }], differ: false }],
     });
   const full = card("15 A");
-  expect([full.lines.join("\n").includes("Blank"), full.alt.includes("Blank"), full.alt.includes("for .")]).toEqual([false, false, false]);
-  expect([card(null).lines.join("\n").includes("Blank"), card(null).alt.includes("Blank")]).toEqual([true, true]);
+  expect([full.lines.join("\n").includes("Not entered"), full.alt.includes("Blank"), full.alt.includes("for .")]).toEqual([false, false, false]);
+  // Where members differ, the way is to look at what they say.
+  const differ = cardWords().card({
+    ...{ nickname: "Heron", equipment, recovery: null, saved: false },
+    rows: [{ key: "fuses", said: [], differ: true }],
+  });
+  expect(differ.lines).toContain("- Fuses: /spec bike:Heron what:fuses shows what members say");
+  expect(differ.lines.join("\n")).toContain("- Recovery: /bike card recovery:");
+  expect(differ.alt).toContain("Recovery is blank: /bike card recovery:");
+  expect([card(null).lines.join("\n").includes("- Fuses: /spec bike:Heron what:fuses value:…"), card(null).alt.includes("Blank")]).toEqual([true, true]);
 });

@@ -19,7 +19,32 @@ export const pitchMeasured = (length: number, pitches: number): number | null =>
 /** The share that a printed longest length stands for. @param pitches over which it was measured: the manual's own, where that fits; null when no count fits */
 export function ownLimit(longest: number, pitches: number, pitch: number): number | null {
   const counts = [pitches, Math.round(longest / pitch), Math.floor(longest / pitch)];
-  return counts.map((count) => elongation(longest, count, pitch)).find((share) => share > 0.003 && share < 0.045) ?? null;
+  return counts.map((count) => elongation(longest, count, pitch)).find(isLimit) ?? null;
+}
+
+/** Shares that a manual can print: published ones, widened. */
+const isLimit = (share: number): boolean => share > 0.003 && share < 0.045;
+
+/** No chain is shorter than new by more than its tolerance; none is half a tenth longer and still on. */
+const isWorn = (share: number, most: number): boolean => share > -0.01 && share < most * 1.5;
+
+/** The shares that a printed longest length may stand for: of each nominal pitch, by the pitches that the manual names, else by whatever count fits. @param pitch its own, where the chain's size is known */
+export const ownLimits = (longest: number, pitches: number | null, pitch: number | null): readonly number[] =>
+  (pitch === null ? EIGHTHS.map(inEighths) : [pitch]).flatMap((each) =>
+    pitches === null ? (ownLimit(longest, Math.round(longest / each), each) ?? []) : [elongation(longest, pitches, each)].filter(isLimit),
+  );
+
+/** The count, one off, and the pitch that a length over so many pitches fits where it fits none by its own: null where none does, or several. @param pitch its own, where known */
+export function otherCount(
+  length: number,
+  pitches: number,
+  pitch: number | null,
+  { most }: Pick<ElongationRule, "most">,
+): { readonly pitches: number; readonly pitch: number } | null {
+  const fits = (pitch === null ? EIGHTHS.map(inEighths) : [pitch]).flatMap((each) =>
+    [pitches - 1, pitches + 1].flatMap((count) => (count > 0 && isWorn(elongation(length, count, each), most) ? [{ pitches: count, pitch: each }] : [])),
+  );
+  return fits.length === 1 ? (fits[0] ?? null) : null;
 }
 
 /** A value printed in per cent, such as "1.5 %" or "2 percent", or as both parts of a hundred, "50/50": its share; null where no per cent is typed. */
@@ -49,11 +74,8 @@ export type ChainWear = {
  */
 export function judgeElongation(length: number, pitches: number, pitch: number, own: number | null, rule: ElongationRule): ChainWear {
   const longer = elongation(length, pitches, pitch);
-  // No chain is shorter than new by more than its tolerance; one pitch fewer of a worn one is. None is half a tenth longer and still on; one pitch more is.
-  const fits = (count: number): boolean => {
-    const off = elongation(length, count, pitch);
-    return count > 0 && off > -0.01 && off < rule.most * 1.5;
-  };
+  // One pitch fewer of a worn one is shorter than a new chain; one pitch more is longer than any that is still on.
+  const fits = (count: number): boolean => count > 0 && isWorn(elongation(length, count, pitch), rule.most);
   if (longer < -0.01) return { judgement: cannotTell("readings"), elongation: longer, miscounted: fits(pitches - 1) };
   if (longer >= rule.most * 1.5 && fits(pitches + 1)) return { judgement: cannotTell("readings"), elongation: longer, miscounted: true };
   const told = { elongation: longer, miscounted: false };

@@ -35,6 +35,8 @@ export type Missing =
   | "chemistry"
   | "pitch"
   | "no such chain"
+  /** Its own limit is a length, which may be that of several chains. */
+  | "chain size"
   | "readings"
   | "tyre date"
   /** A coolant of which only the share of antifreeze is known, beyond what that says. */

@@ -51,6 +51,8 @@ export type DefectWords = {
     readonly not: readonly string[];
     readonly where: readonly string[];
     readonly alone: readonly string[];
+    /** What belongs to the thing that was read, under a name that elsewhere means something else: the valve of a tyre. */
+    readonly parts: Readonly<Partial<Record<ReadingKind, readonly string[]>>>;
   };
   readonly byEnd: Readonly<Record<string, { readonly front: string; readonly rear: string; readonly sidecar: string }>>;
 };

@@ -18,6 +18,7 @@ export const CONDITIONS_READ = [
   "idling",
   "under draw",
   "on the charger",
+  "charged",
   "with backing plate",
   "bars straight",
 ] as const;
@@ -59,7 +60,7 @@ export type ReadingDetail = {
 };
 
 /** Said of one reading alone; how it was taken otherwise, said once, holds for those behind it. */
-const OF_ONE_READING: readonly ConditionRead[] = ["with backing plate", "bars straight"];
+const OF_ONE_READING: readonly ConditionRead[] = ["with backing plate", "bars straight", "charged"];
 
 /** How a kind is taken on a bike once this was said too. */
 export function waysAfter(before: ReadingDetail | undefined, said: ReadingDetail | null): ReadingDetail {

@@ -63,7 +63,22 @@ export type MeasuringWords = {
   /** Longer spans that a battery stands for, in hours. */
   readonly spans: Readonly<Record<string, number>>;
   /** Before a span or behind it they say that a battery stood so long: "stood 2 days", "3 weeks off the charger". `ran`: with one of these it did not. */
-  readonly stood: { readonly words: readonly string[]; readonly after: readonly string[]; readonly ran: readonly string[] };
+  readonly stood: {
+    readonly words: readonly string[];
+    readonly after: readonly string[];
+    /** Before it was charged. */
+    readonly before: readonly string[];
+    readonly ran: readonly string[];
+  };
+  /** A battery that was charged: what it is called, how that is said, what is done with it and a charger, and what says that it was not. */
+  readonly charge: {
+    readonly battery: readonly string[];
+    readonly past: readonly string[];
+    readonly put: readonly string[];
+    readonly not: readonly string[];
+    readonly has: readonly string[];
+    readonly idle: readonly string[];
+  };
   /** Before a day they say since when something is so. */
   readonly since: readonly string[];
   /** Before whole volts they say that it is what a meter shows, and not what the battery is sold as. */
@@ -99,7 +114,14 @@ export type MeasuringWords = {
     readonly road: readonly string[];
     readonly beside: readonly string[];
     readonly wants: readonly string[];
+    /** What a tyre is done to with so much air. */
+    readonly sets: readonly string[];
   };
+  /** Behind the valves: what whoever measured them says of all of them, as words, and the word of work that stands for it. */
+  readonly inOrder: { readonly said: readonly string[]; readonly as: string };
+  /** Lengths said in words, in inches, and the words that tell that one is: "inch". */
+  readonly inches: Readonly<Record<string, number>>;
+  readonly inchWords: readonly string[];
   /** How far a disc or a rim runs out of true: no thickness of it. */
   readonly runout: readonly string[];
   /** That a tyre holds nothing. */

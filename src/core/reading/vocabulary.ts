@@ -81,6 +81,12 @@ export type Vocabulary = {
     readonly beside: readonly string[];
     /** What people do to tyres that is no work of a plan. */
     readonly pumps: readonly string[];
+    /** The speaker's bikes together, where there are two: "both bikes". */
+    readonly allBikes: readonly string[];
+    /** Before somebody's name: "hi Pete". */
+    readonly greetings: readonly string[];
+    /** What messages begin with, and no name of anybody. */
+    readonly openers: readonly string[];
     readonly whose: readonly string[];
     readonly has: readonly string[];
     readonly bikes: readonly string[];
@@ -231,6 +237,8 @@ export type RefitWords = {
   readonly original: readonly string[];
   readonly some: readonly string[];
   readonly parts: Readonly<Record<string, readonly string[]>>;
+  /** What is changed as one by an item, what each of it is called, and what says that it stayed on. */
+  readonly kit: { readonly item: string; readonly pieces: Readonly<Record<string, readonly string[]>>; readonly stayed: readonly string[] };
 };
 
 /** A position of which a piece may go on again: the item that puts a new one there, and every piece that was on it. */

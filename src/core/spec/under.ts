@@ -58,13 +58,15 @@ export function withoutConditions(typed: string, kinds: readonly UnderKind[]): {
   return { figure, stated: figure !== typed.replace(/\s+/gu, " ").trim() };
 }
 
+const within = (pattern: RegExp): RegExp => new RegExp(`(?<!\\p{L})(?:${pattern.source})(?!\\p{L})`, "iu");
+const [COLD_IN, WARM_IN] = [within(COLD), within(WARM)];
+const ANY_IN = Object.values(KINDS).flatMap((patterns) => patterns.map(within));
+
 /** What a typed value says of how it holds, wherever it stands in it. */
 export function underIn(typed: string): Under {
-  const word = (pattern: RegExp): boolean => new RegExp(`(?<!\\p{L})(?:${pattern.source})(?!\\p{L})`, "iu").test(typed);
   const rpm = RPM.exec(typed)?.[1]?.replace(/[.,' ]/gu, "");
-  return { engine: word(COLD) ? "cold" : word(WARM) ? "warm" : null, rpm: rpm === undefined ? null : Number(rpm) };
+  return { engine: COLD_IN.test(typed) ? "cold" : WARM_IN.test(typed) ? "warm" : null, rpm: rpm === undefined ? null : Number(rpm) };
 }
 
 /** Does a typed value name how it holds? Then it is shown as it was typed. */
-export const saysConditions = (typed: string): boolean =>
-  Object.values(KINDS).some((patterns) => patterns.some((pattern) => new RegExp(`(?<!\\p{L})(?:${pattern.source})(?!\\p{L})`, "iu").test(typed)));
+export const saysConditions = (typed: string): boolean => ANY_IN.some((pattern) => pattern.test(typed));

@@ -10,9 +10,6 @@ export const SEA_LEVEL = 101.325;
 /** What is added to °C for the absolute temperature. */
 const KELVIN = fromCanonical(0, "K");
 
-/** Air pressure at a height in metres, in kPa. Source: ICAO Doc 7488/3 and ISO 2533, troposphere: 288.15 K falling by 6.5 K per 1000 m. */
-export const airAt = (metres: number): number => SEA_LEVEL * (1 - (0.0065 * metres) / 288.15) ** 5.25588;
-
 /** What a gauge shows at another temperature, the tyre left alone. @param air pressure of the air outside, in kPa */
 export const atTemperature = (gauge: number, from: number, to: number, air = SEA_LEVEL): number => ((gauge + air) * (to + KELVIN)) / (from + KELVIN) - air;
 

@@ -439,10 +439,11 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
         signs: ["erreicht", "sichtbar", "bündig", "zu sehen"],
       },
     ],
+    "cupped tyre": [{ things: TYRE, signs: ["hat sägezahn", "sägezahn", "sägezähne", "hat sägezähne", "ungleichmäßig abgefahren", "ungleich abgefahren"] }],
     "squared-off tyre": [
       {
         things: TYRE,
-        signs: [...ended("eckig", "kantig"), "eckig gefahren", "mittig platt", "in der mitte platt", "in der mitte abgefahren", "hat sägezahn", "sägezahn"],
+        signs: [...ended("eckig", "kantig"), "eckig gefahren", "mittig platt", "in der mitte platt", "in der mitte abgefahren"],
       },
     ],
     "wheel bearing": [
@@ -726,6 +727,7 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     kinds: BESIDE,
     not: ["locker", "zu locker", "viel zu locker", "zu stramm", "viel zu stramm", "zu straff", "lockere", "hängt durch", "hängt", "lose"],
     where: [],
+    parts: { "cold pressure": ["ventil", "ventileinsatz", "ventile"] },
     alone: ["nagel drin", "schraube drin", "verliert luft"],
   },
 };

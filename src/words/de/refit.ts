@@ -13,6 +13,11 @@ export const GERMAN_REFIT: RefitWords = {
   old: ["alte", "alten", "alter", "altes", "vorige", "vorigen", "vorherige", "vorherigen"],
   original: ["originale", "originalen", "erste", "ersten"],
   some: ["ritzel", "kettenrad", "kettenblatt"],
+  kit: {
+    item: "chain.replace",
+    pieces: { chain: ["kette"], "front sprocket": ["ritzel"], "rear sprocket": ["kettenrad", "kettenblatt", "ritzel hinten"] },
+    stayed: ["blieb", "blieben", "geblieben", "gelassen", "bleibt", "bleiben"],
+  },
   parts: {
     battery: ["batterie"],
     "chain and sprockets": ["kette", "kettensatz", "kettenkit", "ritzel", "kettenrad", "kettenblatt"],

@@ -171,7 +171,12 @@ export const bikeWords = (p: Printer) => {
     /** A new battery of another kind than the bike is entered with. */
     otherBattery: ({ nickname, kind }: { readonly nickname: string; readonly kind: string }): string =>
       `${nickname}: a ${kind} battery was fitted, and it is entered with another kind. Enter the new one, so that its volts are judged by the right table; until then they are not judged.`,
+    batteryTold: ({ nickname, kind, other }: { readonly nickname: string; readonly kind: string; readonly other: boolean }): string =>
+      other
+        ? `${nickname} is entered with another kind of battery. If it has a ${kind} one, enter that: its volts, its charger and what harms it go by its kind.`
+        : `${nickname}: its battery is entered as ${kind} already.`,
     labels: {
+      fitBatteryOf: (nickname: string, kind: string): string => `${nickname}: enter ${kind} battery`.slice(0, 80),
       fitBattery: (kind: string): string => `Enter ${kind} battery`,
       add: "Add your first bike",
       addOne: (name: string): string => `One bike called ${name}`.slice(0, 80),

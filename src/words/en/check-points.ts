@@ -64,7 +64,7 @@ export const POINT_WORDS = {
     name: "Battery after frost",
     look: "Look at the case before you charge.",
     good: "Not bulged, not cracked, no ice.",
-    more: "An empty lead-acid battery freezes near -7 °C (US Army TM 5-1185, specific gravity 1.100). A frozen one is never charged: it can burst.",
+    more: "An empty lead-acid battery freezes near -10 °C (US Army TM 5-1185, specific gravity 1.120). A frozen one is never charged: it can burst.",
     buy: "battery",
   },
   "battery-volts": {

@@ -56,8 +56,26 @@ const CORDS = [
 ];
 const BARS = [
   ...["down to the wear bars", "down to the bars", "at the wear bars", "on the wear bars", "down to the wear indicators", "worn to the bars"],
-  ...["at the wear indicators", "level with the wear bars", "level with the bars"],
+  ...["at the wear indicators", "level with the wear bars", "level with the bars", "worn to the wear bars", "worn to the wear indicators"],
+  ...["at", "on", "to", "down to", "worn to", "worn down to", "level with"].flatMap((how) => [`${how} the twi`, `${how} twi`]),
 ];
+/** The pointer of a drum brake stands with the lever on: past its mark the linings are at their end. Common practice. */
+const POINTER = [
+  ...["wear pointer", "brake wear pointer", "brake wear indicator", "wear indicator arrow", "wear arrow", "brake wear arrow", "drum wear indicator"],
+  ...["brake arm", "brake cam arm", "brake cam lever", "cam arm", "cam lever", "brake pointer", "brake arrow", "shoe wear indicator", "brake lining indicator"],
+];
+const POINTERS = [...POINTER, ...["front", "rear", "back"].flatMap((end) => POINTER.map((thing) => `${end} ${thing}`))];
+const MARK = [
+  ...["the mark", "its mark", "the wear mark", "the line", "the wear line", "the limit", "its limit", "the wear limit", "the limit mark", "the range"],
+  ...["the end of the range", "the scale"],
+];
+const PAST_MARK = [
+  ...["past", "beyond", "over", "at", "on", "outside", "has passed", "passed", "has reached", "reached", "gone past", "has gone past"].flatMap((where) =>
+    MARK.map((what) => `${where} ${what}`),
+  ),
+  "in the red",
+];
+const CUPPED = ["cupped", "cupping", "scalloped", "scalloping", "feathered", "feathering", "worn unevenly", "wearing unevenly", "unevenly worn", "uneven wear"];
 /** "Goes almost to the bar". */
 const TO_THE_BAR = ["bar", "bars", "grip", "handlebar"].flatMap((end) =>
   ["goes", "comes", "pulls", "travels", "moves"].flatMap((verb) =>
@@ -93,37 +111,6 @@ const DRUM_ADJUSTER = [
   ...["brake cam adjuster", "brake rod"],
 ].flatMap((thing) => ["", "front ", "rear "].map((end) => `${end}${thing}`));
 const DRUM = ["drum brake", "drum brakes", "brake drum", "drum"].flatMap((thing) => ["", "front ", "rear "].map((end) => `${end}${thing}`));
-/** The arm that turns its cam, or the pointer on it, that shows on a scale how far the shoes are worn. */
-const DRUM_POINTER = [
-  ...["brake arm", "brake cam arm", "brake cam lever", "brake wear indicator", "brake wear pointer", "brake wear arrow", "brake pointer", "brake indicator"],
-  ...[
-    "drum wear indicator",
-    "drum indicator",
-    "shoe wear indicator",
-    "cam lever",
-    "cam arm",
-    "wear pointer",
-    "wear arrow",
-    "brake lining indicator",
-    "brake arrow",
-  ],
-].flatMap((thing) => ["", "front ", "rear "].map((end) => `${end}${thing}`));
-const MARK = ["wear mark", "mark", "wear line", "line", "wear limit", "limit", "limit mark", "limit line", "scale", "range", "usable range", "arrow"];
-const PAST_THE_MARK = [
-  "past",
-  "beyond",
-  "over",
-  "at",
-  "on",
-  "outside",
-  "has passed",
-  "passed",
-  "has reached",
-  "reached",
-  "gone past",
-  "has gone past",
-  "out of",
-].flatMap((where) => MARK.map((mark) => `${where} the ${mark}`));
 const ADJUSTER_OUT = [
   ...[
     "at its end",
@@ -177,7 +164,7 @@ export const BY_END = {
   "worn shoes": { front: "worn front shoes", rear: "worn rear shoes", sidecar: "worn sidecar brake" },
 } as const satisfies Partial<Record<DefectKind, { readonly front: DefectKind; readonly rear: DefectKind; readonly sidecar: DefectKind }>>;
 
-const OF_TYRES = ["squared-off tyre", "cracked tyre", "damaged tyre", "plugged tyre", "worn tyre", "puncture"] as const;
+const OF_TYRES = ["squared-off tyre", "cupped tyre", "cracked tyre", "damaged tyre", "plugged tyre", "worn tyre", "puncture"] as const;
 const OF_LININGS = ["damaged brake", "soft brake", "brake noise", "dragging brake"] as const;
 const OF_BATTERY = ["damaged battery", "flat battery", "not charging"] as const;
 /** What goes with the old fluid and the air in it; the same in every language. */
@@ -574,7 +561,12 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         things: ["wear bar", "wear bars", "tyre bar", "tyre bars", "tire bar", "tire bars", "wear indicator", "wear indicators", "tread bars"],
         signs: ["reached", "showing", "visible", "flush", "level", "level with the tread"],
       },
+      {
+        things: ["twi", "front twi", "rear twi", "twi marks"],
+        signs: ["reached", "showing", "visible", "flush", "level", "level with the tread"],
+      },
     ],
+    "cupped tyre": [{ things: [...TYRE, "tread", "front tread", "rear tread"], signs: CUPPED }],
     "squared-off tyre": [{ things: TYRE, signs: ["squared off", "squared off badly", "squared", "flat in the middle", "flat spotted", "has a flat spot"] }],
     "wheel bearing": [
       {
@@ -702,7 +694,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "worn shoes": [
       { things: SHOES, signs: WORN_PADS, signLast: true },
       { things: [...DRUM_ADJUSTER, ...DRUM], signs: ADJUSTER_OUT, signLast: true },
-      { things: DRUM_POINTER, signs: [...PAST_THE_MARK, "in the red"], signLast: true },
+      { things: POINTERS, signs: PAST_MARK, signLast: true },
       {
         things: BRAKE,
         signs: ["no adjustment left", "run out of adjustment", "ran out of adjustment", "has run out of adjustment", "no more adjustment"],
@@ -740,6 +732,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
   },
   whole: {
     "flat battery": ["flat battery", "dead battery"],
+    "plugged tyre": ["mushroom plug", "mushroom plugged"],
     puncture: ["puncture", "flat tyre", "flat tire", "rear puncture", "front puncture", "slow puncture"],
     "oil leak": ["oil leak", "engine oil leak"],
     "coolant leak": ["coolant leak"],
@@ -804,7 +797,26 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ...["he", "she", "they", "wife's", "brother's", "dad's"],
   ],
   notBefore: [
-    ...["of", "stock", "charger", "kit", "kits", "sealant", "tester", "repair", "repairs", "shop", "season", "rate", "rates", "price", "spot", "track"],
+    ...[
+      "of",
+      "stock",
+      "charger",
+      "kit",
+      "kits",
+      "tool",
+      "tools",
+      "sealant",
+      "tester",
+      "repair",
+      "repairs",
+      "shop",
+      "season",
+      "rate",
+      "rates",
+      "price",
+      "spot",
+      "track",
+    ],
     ...["rider", "riders", "gel", "guard", "screen", "like", "than", "enough", "tail", "luggage", "panniers", "compound"],
     // With the word before it: "worn in", "worn to 3 mm".
     ...["worn in", "worn well", "worn evenly", "worn nicely", "worn to", "worn less", "worn more", "worn quicker", "worn faster", "finished charging"],
@@ -840,6 +852,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     kinds: BESIDE,
     not: ["too tight", "very slack", "too slack", "all slack", "very loose", "loose", "hanging"],
     where: ["tight spot"],
+    parts: { "cold pressure": ["valve", "valve core", "valve stem", "valves"] },
     alone: ["nail in it", "nail", "screw in it", "losing air", "loses air", "cords showing"],
   },
 };

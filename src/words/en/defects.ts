@@ -47,7 +47,8 @@ export const defectWords = (p: Printer) => {
     /** "Do not ride: “front brake feels spongy”, found today. Do not ride until it is found: air, a leak or old fluid, or a drum out of adjustment." */
     due: (d: SaidDefect, today: LocalDate): string => `${capital(heading(d.grade))}: “${d.words}”, ${when(d, today)}.${after(sentence(d.kind))}`,
     /** Just noted. */
-    noted: (d: SaidDefect): string => `${d.nickname}: “${d.words}”. Noted.${after(sentence(d.kind))}`,
+    noted: (d: SaidDefect): string =>
+      `${d.nickname}: “${d.words}”. Noted.${after(sentence(d.kind))}${d.from === "verdict" && d.grade === "do not ride" ? " Until then it stands first on /due." : ""}`,
     howBad: (): string => "How bad is it?",
     shown: (d: SaidDefect, today: LocalDate): string => {
       switch (d.state) {
@@ -59,10 +60,15 @@ export const defectWords = (p: Printer) => {
           return `${d.nickname}: “${d.words}” was taken back.`;
       }
     },
-    graded: (grade: Grade): string =>
-      grade === "do not ride" ? "It stays first on /due until work closes it." : "It stays on /due, to be watched, until work closes it.",
+    /** Watched against what its sentence says, that is its owner's choice. */
+    graded: (grade: Grade, kind: string | null): string =>
+      grade === "do not ride"
+        ? "It stays first on /due until work closes it."
+        : sentence(kind)?.startsWith("Do not ride") === true
+          ? "You chose to watch it; what is said of it above stays so. It stays on /due until work closes it."
+          : "It stays on /due, to be watched, until work closes it.",
     nothing: (d: SaidDefect): string =>
-      `${d.nickname}: “${d.words}” is closed${d.closedBecause === null ? "" : `: ${d.closedBecause}`}. The record of it stays.${d.from === "verdict" ? " What was read still counts until the right figure is logged: the next reading there takes its place." : ""}`,
+      `${d.nickname}: “${d.words}” is closed${d.closedBecause === null ? "" : `: ${d.closedBecause}`}. The record of it stays.${d.from === "verdict" ? " What was read still counts until the right figure is logged: the next reading there takes its place. If it was misread, take it back, and what it made due is as it was." : ""}`,
     /** The form behind "mended". */
     mendedForm: {
       title: MENDED,
@@ -101,6 +107,8 @@ export const defectWords = (p: Printer) => {
       note: "Note it",
       show: (d: SaidDefect): string => fitting(`${d.nickname}: ${d.words}`),
       closes: (words: string): string => fitting(`Closes: ${words}`),
+      /** A figure that was misread. */
+      takeBack: (reading: string): string => fitting(`Take back: ${reading}`),
       why: "What was it?",
       whyHint: "Such as: lever had been left adjusted wide",
     },

@@ -46,7 +46,7 @@ export const STATUS_WORDS = { "no record": "no record", good: "good", soon: "com
 
 export const dueWords = (p: Printer) => {
   const at = (ridden: Ridden, b: OnBike): string => dialPoint(p, ridden, b);
-  const road = (stretch: number, b: OnBike): string => p.distance(Math.abs(stretch) as Stretch, { unit: b.unit });
+  const road = (stretch: number, b: OnBike): string => p.onDial(Math.abs(stretch) as Stretch, b.unit);
 
   /** "last done at about 7,870 mi, counts for 8,000 mi". */
   const since = (
@@ -160,14 +160,14 @@ export const dueWords = (p: Printer) => {
     if (toGo === null) return `${point}, which needs an odometer reading`;
     if (toGo <= 0) return `by wear it has reached its limit since it was last read, at ${pointAbout(p, dueAt, b)}; measure it before you ride on`;
     const gone = dueAt - toGo;
-    const least = coarse(Math.max(0, wearing.reaches.low - gone) as Stretch, p.roadUnit({ unit: b.unit }));
+    const least = coarse(Math.max(0, wearing.reaches.low - gone) as Stretch, b.unit);
     const sure = least === 0 ? "perhaps none" : `at least ${road(least, b)} with nine chances in ten`;
     return `${point}; ${leftBy(toGo, b)} (${sure})${likely === null ? "" : `, likely ${p.date(likely.on, b.today)}`}`;
   };
 
   /** "about 650 mi left"; what is left under half of what is told at the finest is nearly nothing. */
   const leftBy = (toGo: Stretch, b: OnBike): string => {
-    const left = coarse(toGo, p.roadUnit({ unit: b.unit }));
+    const left = coarse(toGo, b.unit);
     return left === 0 ? "next to nothing left" : `about ${road(left, b)} left`;
   };
 

@@ -9,6 +9,7 @@ import { chartWords } from "./chart.ts";
 import { checkWords } from "./checks.ts";
 import { COMMAND_WORDS, helpWords } from "./commands.ts";
 import { convertWords } from "./convert.ts";
+import { countedWords } from "./counted.ts";
 import { defectWords } from "./defects.ts";
 import { digestWords } from "./digest.ts";
 import { dueWords } from "./due.ts";
@@ -73,6 +74,7 @@ export function english(style: PrintStyle, today: LocalDate) {
     fluidEntered: (entered: Parameters<typeof fluidEntered>[0]): readonly string[] => fluidEntered(entered, (names) => p.list(names)),
     fuel: fuelWords(p),
     tyres: tyreWords(p),
+    counted: countedWords(p),
     checks: checkWords(p),
     season,
     asks,

@@ -1,5 +1,6 @@
 // Names of plan items, and the phrases that find them.
 
+import { CHARGED } from "../../core/battery/charged.ts";
 import type { Outcome } from "../../core/schedule/facts.ts";
 import { TYRES_FITTED } from "../../core/schedule/tyre-sets.ts";
 import { ENGLISH_ITEMS } from "./items.ts";
@@ -11,7 +12,7 @@ const ROWS: Readonly<Record<string, Row>> = { ...ENGLISH_ITEMS, ...ENGLISH_RECHE
 
 /** A plan item's name: the member's own words, else the standard ones. */
 export const englishItemName = (key: string, called: string | null): string =>
-  key === TYRES_FITTED ? `Tyres fitted: ${called}` : (called ?? ROWS[key]?.name ?? refitName(key) ?? key);
+  key === TYRES_FITTED ? `Tyres fitted: ${called}` : key === CHARGED ? "Battery charge" : (called ?? ROWS[key]?.name ?? refitName(key) ?? key);
 
 /** What a record says was done: a new tyre, where the plan speaks of the tyre's age. */
 export const englishWorkName = (key: string, called: string | null, outcome: Outcome): string =>

@@ -154,7 +154,7 @@ export const ENGLISH_ITEMS = {
   "variator-rollers.inspect": { name: "Variator rollers", synonyms: ["rollers", "variator", "roller weights"] },
   "variator-filter.clean": { name: "Variator air filter", synonyms: ["variator filter", "belt case filter"] },
   "variator-clutch.inspect": { name: "Centrifugal clutch", synonyms: ["clutch", "clutch shoes", "clutch bell"] },
-  "final-gears.replace": { name: "Final gear oil", synonyms: ["gear oil", "final drive oil", "hub oil", "rear gear oil"] },
+  "final-gears.replace": { name: "Final gear oil", synonyms: ["gear oil", "gearbox oil", "transmission oil", "final drive oil", "hub oil", "rear gear oil"] },
   "primary-oil.replace": { name: "Primary case oil", synonyms: ["primary oil", "primary", "chaincase oil"] },
   "primary-chain.adjust": { name: "Primary chain tension", synonyms: ["primary chain", "primary"] },
   "gearbox-oil.inspect": { name: "Gearbox oil level", synonyms: ["gearbox", "gear oil", "gearbox level", "transmission level"] },

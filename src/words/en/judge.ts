@@ -146,6 +146,8 @@ const NEEDS: Record<Missing, string> = {
   pitch: "say over how many pitches it was, such as “over 20 pitches”, or enter the chain's size once with /spec",
   "no such chain":
     "no common chain has that length over so many pitches; twenty pitches lie between twenty-one pins: count the gaps and measure again, pulled taut, or enter the chain's size once with /spec",
+  "chain size":
+    "your own limit is a length, and what that comes to in per cent goes by the chain: enter its size once with /spec what:chain size value:…, such as 525",
   readings: "that is shorter than a new chain; measure it again",
   "frost point":
     "a share says nothing sure so far up, and beyond 60 % it protects less again and cools worse; say what a coolant tester shows, such as “coolant good to -25 °C”",
@@ -177,6 +179,7 @@ const HOW: Record<ConditionRead | "rpm" | "pitches", string> = {
   idling: "Engine was idling",
   "under draw": "Current was drawn",
   "on the charger": "It was on the charger",
+  charged: "It had just been charged",
   "with backing plate": "Backing plate included",
   "bars straight": "Bars stood straight",
   rpm: "Say the engine speed",
@@ -259,10 +262,15 @@ export const judgeWords = (p: Printer) => {
     j.freezes === null
       ? ""
       : `good to about ${p.figure(j.freezes, 0)} °C if its antifreeze is ethylene glycol, by the published table; others differ, and a refractometer shows it surely.`;
+  /** What a chain comes to by the count that fits, where nobody should ride off before it is counted again. */
+  const otherCount = ({ share, ifSo }: SaidJudged): string =>
+    ifSo === null || share === null
+      ? ""
+      : ` By that count it is ${p.figure(share * 100, 1)} % longer than new, which is ${ifSo.judgement.is}: if it measures so again, do not ride.`;
   const cause = (j: SaidJudged, called: string): string => {
     if (j.judgement.is !== "cannot tell") return "";
     if (j.miscounted)
-      return `${called}: that fits one pitch more or fewer than you counted. Twenty pitches lie between twenty-one pins; count the gaps and measure again.`;
+      return `${called}: that fits one pitch more or fewer than you counted. Twenty pitches lie between twenty-one pins; count the gaps and measure again.${otherCount(j)}`;
     if (CHAIN_WEAR.includes(j.kind) && j.share !== null && j.judgement.missing[0] === "limit")
       return `${called}${longer(j)}: cannot tell yet; published limits run from 1 to 3 %, and ${NEEDS.limit}.`;
     if (j.kind === "antifreeze share" && j.judgement.missing[0] === "limit") return `${called}: ${glycol(j)} To tell whether that is enough, ${NEEDS.limit}.`;

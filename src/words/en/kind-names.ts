@@ -32,6 +32,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   "chain slack": [
     ...["chain slack", "slack", "chain sag", "chain free play", "chain play", "chain tension", "chain at", "chain is at", "chain now at"],
     ...["chain adjusted", "chain adjusted from", "adjusted the chain", "adjusted chain", "adjusted my chain", "chain tensioned", "tensioned the chain"],
+    ...["chain sags", "chain sagging", "chain is sagging", "chain hangs", "chain hanging", "chain is hanging"],
   ],
   "chain length": ["chain length", "chain wear", "pitches", "links", "pins"],
   "chain elongation": ["elongation"],
@@ -73,6 +74,15 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
     "tested the coolant",
     "checked the coolant",
     "antifreeze good to",
+    ...[
+      "freeze point",
+      "freezing point",
+      "coolant freeze point",
+      "coolant freezing point",
+      "antifreeze freeze point",
+      "coolant freezes at",
+      "coolant frost point",
+    ],
     "antifreeze tested good to",
   ],
   "antifreeze share": ["glycol"],

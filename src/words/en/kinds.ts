@@ -67,6 +67,7 @@ export const CONDITION_WORDS = {
   idling: "idling",
   "under draw": "with current drawn",
   "on the charger": "on the charger",
+  charged: "after charging",
   "with backing plate": "backing plate included",
   "bars straight": "bars straight",
 } as const satisfies Record<ConditionRead, string>;

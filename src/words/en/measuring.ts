@@ -86,6 +86,10 @@ export const ENGLISH_MEASURING: MeasuringWords = {
         "half way",
       ],
       ...["half", "midway", "mid", "middle", "in the middle", "halfway up", "half way up", "halfway up the glass", "middle of the glass", "three quarters"],
+      ...["halfway", "half way", "midway"].flatMap((how) => [
+        ...["between the marks", "between the lines", "between min and max", "between the two marks", "up the sight glass"].map((where) => `${how} ${where}`),
+      ]),
+      ...["between the two marks", "between the min and max marks", "between minimum and maximum"],
     ],
     "low mark": [
       ...["at min", "on min", "at the min", "on the min", "min mark", "min line", "at the min mark", "at the min line", "on the min line", "at minimum"],
@@ -137,7 +141,31 @@ export const ENGLISH_MEASURING: MeasuringWords = {
       ...["cranking", "while cranking", "when cranking", "on the starter", "when starting", "while starting", "on starting", "starting", "with a load"],
       ...["with lights on", "with the lights on", "lights on", "ignition on", "with the ignition on", "key on"],
     ],
-    "on the charger": ["on the charger", "on charge", "while charging", "charging now", "plugged in", "being charged"],
+    "on the charger": [
+      "on the charger",
+      "on a charger",
+      "on its charger",
+      "to the charger",
+      "to a charger",
+      "on charge",
+      "while charging",
+      "charging now",
+      "plugged in",
+      "being charged",
+    ],
+    charged: [
+      ...[
+        "after charging",
+        "after charge",
+        "after a charge",
+        "after the charge",
+        "after a full charge",
+        "after being charged",
+        "after recharging",
+        "once charged",
+      ],
+      ...["off the charger", "fresh off the charger", "straight off the charger", "after charging it", "after charging overnight", "after an overnight charge"],
+    ],
     "with backing plate": WITH_PLATE,
     "bars straight": [
       ...["bars straight", "bars straight ahead", "handlebars straight", "handlebar straight", "bar straight", "with bars straight", "with the bars straight"],
@@ -175,7 +203,38 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   stood: {
     words: ["stood", "standing", "stand", "sat", "sitting", "left", "parked", "unused", "idle", "off", "unplugged", "disconnected", "since", "for", "charger"],
     after: ["after"],
+    before: ["before"],
     ran: ["ride", "rides", "riding", "rode", "ridden", "run", "running", "charge", "charging", "on", "trip", "tour"],
+  },
+  charge: {
+    battery: ["battery", "batt", "batteries"],
+    past: ["charged", "recharged"],
+    has: ["is", "has", "got", "runs", "uses"],
+    idle: ["now", "bike", "my", "it", "and", "type", "kind", "fitted", "with", "in", "of", "on", "the", "its", "i", "have"],
+    put: ["put", "hooked", "connected", "stuck", "hung", "left", "plugged", "went", "is", "it's", "battery's"],
+    not: [
+      ...[
+        "not",
+        "needs",
+        "need",
+        "must",
+        "should",
+        "be",
+        "being",
+        "half",
+        "never",
+        "will",
+        "isn't",
+        "wasn't",
+        "hasn't",
+        "won't",
+        "wouldn't",
+        "didn't",
+        "doesn't",
+        "can't",
+      ],
+      ...["cannot", "until", "unless", "if", "when", "before", "going", "tomorrow", "later", "want", "would", "price", "off"],
+    ],
   },
   since: ["since"],
   shows: ["reads", "read", "reading", "shows", "showed", "showing", "measures", "measured", "measuring", "at", "to", "only", "just", "says", "said"],
@@ -209,7 +268,30 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     road: ["road", "outside", "outdoors", "street"],
     beside: ["in", "the", "at", "is", "it", "it's", "its", "on", "my", "of", "a", "was", "and", "about", "only", "here", "there", "temperature", "temp"],
     wants: ["want", "wanted", "wants", "spec", "target", "need", "needs", "aim"],
+    sets: ["set", "pumped", "inflated", "filled"],
   },
+  inches: {
+    ...Object.fromEntries(
+      ["an inch", "one inch", "inch"]
+        .flatMap((inch) => [
+          ...(
+            [
+              ["", 1],
+              [" and a half", 1.5],
+              [" and a quarter", 1.25],
+              [" and three quarters", 1.75],
+              [" and an eighth", 1.125],
+            ] as const
+          ).map(([more, value]) => [`${inch}${more}`, value] as const),
+        ])
+        .filter(([phrase]) => phrase !== "inch"),
+    ),
+    ...{ "half an inch": 0.5, "half inch": 0.5, "a half inch": 0.5, "quarter inch": 0.25, "a quarter inch": 0.25, "quarter of an inch": 0.25 },
+    ...{ "a quarter of an inch": 0.25, "three quarters of an inch": 0.75, "three quarter inch": 0.75, "two inches": 2, "one and a half inches": 1.5 },
+    ...{ "two and a half inches": 2.5, "one and a quarter inches": 1.25 },
+  },
+  inOrder: { said: ["in spec", "within spec", "in tolerance", "within tolerance", "within limits"], as: "checked" },
+  inchWords: ["inch", "inches"],
   runout: ["runout", "run-out", "wobble"],
   flat: ["flat", "deflated", "punctured"],
   chain: ["chain"],

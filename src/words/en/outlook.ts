@@ -56,7 +56,7 @@ export const outlookWords = (p: Printer) => {
       if (until === "point") return `Nothing says when that comes, so what falls due by date is left out, but for what is due today. ${sayRate(b)}`;
       const alone = "By date alone: nothing says yet how far it will have gone by then";
       if (next === null) return `${alone}, so what falls due by distance is left out. ${sayRate(b)}`;
-      const service = `the ${dialPoint(p, next.mark, b)} service, ${p.distance(next.away, { unit: b.unit })} away`;
+      const service = `the ${dialPoint(p, next.mark, b)} service, ${p.onDial(next.away, b.unit)} away`;
       return next.counted
         ? `${alone}. Near enough to be done with it, and counted in: ${service}. What falls due by distance beyond that is left out. ${sayRate(b)}`
         : `${alone}, so what falls due by distance is left out, first of all ${service}. ${sayRate(b)}`;
@@ -71,7 +71,8 @@ export const outlookWords = (p: Printer) => {
     evening: (when: When, items: number, minutes: number | null, b: OnBike): string => {
       const point = when.at === null ? null : `at ${when.by === "wear" ? pointAbout(p, when.at, b) : at(when.at, b)}`;
       const day = when.on === null ? null : when.on <= b.today ? "now" : `about ${p.date(when.on, b.today)}`;
-      const lead = [day, day === "now" ? null : point].filter((each) => each !== null).join(", ");
+      // What nothing else dates is due some time until then.
+      const lead = day === null && point === null ? "until then" : [day, day === "now" ? null : point].filter((each) => each !== null).join(", ");
       const time = minutes === null || minutes === 0 ? "" : ` (${items > 1 ? "together " : ""}about ${hours(minutes)})`;
       return `${lead.charAt(0).toUpperCase()}${lead.slice(1)}${time}:`;
     },

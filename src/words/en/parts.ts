@@ -48,14 +48,14 @@ export const partsWords = (p: Printer) => ({
   /** "- Rear tyre: fitted 3 May at ..., 2,310 mi on it". */
   part: ({ part, on, ridden, words, made, again }: Part, b: OnBike): string => {
     if (again !== null)
-      return `- ${capital(part)} (${pieceNamed(again.label)}): back on since ${p.date(again.since, b.today)}, ${p.distance(ridden ?? (0 as Stretch), { unit: b.unit })} on it in all${again.label === "" ? " while it was yours" : ""}`;
+      return `- ${capital(part)} (${pieceNamed(again.label)}): back on since ${p.date(again.since, b.today)}, ${p.onDial(ridden ?? (0 as Stretch), b.unit)} on it in all${again.label === "" ? " while it was yours" : ""}`;
     const noted = [words, made === null ? null : `made ${made}`].filter((each) => each !== null);
-    const gone = ridden === null ? "how far it has gone is not known" : `${p.distance(ridden, { unit: b.unit })} on it`;
+    const gone = ridden === null ? "how far it has gone is not known" : `${p.onDial(ridden, b.unit)} on it`;
     return `- ${capital(part)}${noted.length === 0 ? "" : ` (${noted.join(", ")})`}: since ${on === null ? "" : p.vague(on, b.today)}, ${gone}`;
   },
   /** What lies by and may go on again. */
   resting: ({ resting }: Part, b: OnBike): readonly string[] =>
-    resting.map(({ label, ridden }) => `  Lies by: ${pieceNamed(label)}, ${p.distance(ridden, { unit: b.unit })} on it.`),
+    resting.map(({ label, ridden }) => `  Lies by: ${pieceNamed(label)}, ${p.onDial(ridden, b.unit)} on it.`),
   kit: (part: string, kit: readonly string[]): string => `  ${capital(part)} are changed as one: ${p.list(kit)}.`,
   /** Of a kit that was changed only in part. */
   kitPart: (changed: readonly string[], stayed: readonly string[]): string =>

@@ -1,6 +1,7 @@
 // Pictures of readings in English: what stands in them, and the same in lines.
 
 import type { LocalDate } from "../../core/calendar/dates.ts";
+import type { Equipment } from "../../core/equipment.ts";
 import { type DistanceUnit, figureIn, type Ridden } from "../../core/quantity/distance.ts";
 import { decimalsOf, fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
 import type { Place } from "../../core/reading/kinds.ts";
@@ -23,7 +24,9 @@ type Wear = OnDial & {
   readonly typedIn: UnitId | null;
   /** Where the bike stands; null while no dial was read. */
   readonly now: Ridden | null;
+  readonly fitted: Pick<Equipment, "finalDrive" | "frontBrake" | "rearBrake" | "sidecar">;
   readonly panels: readonly {
+    readonly part: string;
     readonly place: Place | null;
     readonly points: readonly { readonly ridden: Ridden; readonly value: number; readonly typed: string }[];
     readonly limit: { readonly value: number; readonly by: "spec" | "law" | "bars" | "bars, state law" | "bars, no group" | "practice" | "mark" } | null;
@@ -75,6 +78,20 @@ const WEAR = {
     now: "change them now",
     alt: "Brake pad lining against the odometer, with its limit.",
   },
+  shoes: {
+    of: "brake shoes",
+    none: "shoe reading",
+    log: "front shoes 3.5 mm",
+    now: "change both of that drum now",
+    alt: "Brake shoe lining against the odometer, with its limit.",
+  },
+  linings: {
+    of: "brake linings",
+    none: "pad or shoe reading",
+    log: "front pads 3.5 mm, rear shoes 3 mm",
+    now: "change them now",
+    alt: "Brake lining against the odometer, with its limit.",
+  },
   chain: {
     of: "chain, longer than new",
     none: "chain reading that tells its wear",
@@ -83,6 +100,21 @@ const WEAR = {
     alt: "How much longer than new the chain is, against the odometer, with its limit.",
   },
 } as const;
+
+/** What a bike without a chain has, and what is looked at in its place. */
+const WITHOUT_CHAIN = {
+  belt: "is driven by a belt and has no chain; read the belt's deflection: belt 10 mm at 45 N",
+  shaft: "is driven by a shaft and has no chain; nothing on it is measured for wear, its oil is an item of /plan list",
+  variator: "has a variator with a belt inside and no chain; that belt is changed by distance, as /plan list has it",
+  "hub motor": "is driven by its hub and has no chain; there is none to measure",
+} as const satisfies Record<Exclude<Equipment["finalDrive"], "chain">, string>;
+
+/** Which linings a picture is of: those that were measured, else those that the bike has. */
+function liningsOf({ panels, fitted }: Pick<Wear, "panels" | "fitted">): "pads" | "shoes" | "linings" {
+  const read = panels.filter(({ points }) => points.length > 0).map(({ part }) => (part.endsWith("shoes") ? "drum" : "disc"));
+  const kinds = new Set(read.length > 0 ? read : [fitted.frontBrake, fitted.rearBrake]);
+  return kinds.size > 1 ? "linings" : kinds.has("drum") ? "shoes" : "pads";
+}
 
 /** Has the line reached the limit before where the bike stands? */
 const isBehind = ({ now }: Pick<Wear, "now">, { line, worn }: Pick<Wear["panels"][number], "line" | "worn">): boolean =>
@@ -130,13 +162,15 @@ export const readingPictureWords = (p: Printer) => {
       };
     },
 
-    wear: (of: keyof typeof WEAR, shown: Wear) => {
+    wear: (of: "tread" | "pads" | "chain", shown: Wear) => {
       const { nickname } = shown;
       // A tread gauge that counts in inches counts their 32nds.
       const typedIn = of === "tread" && shown.typedIn === "in" ? "1/32 in" : shown.typedIn;
-      const called = WEAR[of];
+      const called = WEAR[of === "pads" ? liningsOf(shown) : of];
       const depth = (value: number): string => (typedIn === null ? `${p.figure(value * 100, 1)} %` : p.amount(value, typedIn));
-      const named = (place: Place | null): string => (place === null ? "now" : place);
+      // Pads and shoes on one bike are told apart.
+      const named = ({ part, place }: Wear["panels"][number]): string =>
+        place === null ? "now" : called === WEAR.linings ? `${place} ${part.endsWith("shoes") ? "shoes" : "pads"}` : place;
       const measured = shown.panels.filter(({ points }) => points.length > 0);
       const title = measured.length === 0 ? `${nickname} has no ${called.none} yet` : `${nickname}'s ${called.of}`;
       const said = measured.map((panel) => {
@@ -147,7 +181,7 @@ export const readingPictureWords = (p: Printer) => {
           last === undefined || typedIn === null || typedIn !== shown.typedIn
             ? depth(last?.value ?? 0)
             : valueAsTyped(p, last.value, typedIn, last.typed, "tread");
-        const now = `${named(panel.place)} ${read}, ${held}`;
+        const now = `${named(panel)} ${read}, ${held}`;
         const isBeyond = last !== undefined && limit !== null && (typedIn === null ? last.value > limit.value + 1e-9 : last.value < limit.value - 1e-9);
         if (panel.worn) return isBeyond ? `${now}: beyond the limit. Do not ride on it, ${called.now}.` : `${now}: at the limit, ${called.now}.`;
         if (panel.line === null) return `${now}; ${points.length < 2 ? "one reading" : "too few readings yet"}, so no line is drawn.`;
@@ -156,7 +190,14 @@ export const readingPictureWords = (p: Printer) => {
           return `${now}; by its wear it reached its limit at about ${about(shown, likely)}, and the bike stands at ${p.point(((shown.now ?? likely) - shown.offset) as Ridden, shown.unit)}. Measure it before you ride on.`;
         return `${now}; likely reached at about ${about(shown, likely)}, eight times in ten ${high === null ? `after ${about(shown, low)}` : `between ${about(shown, low)} and ${about(shown, high)}`}.`;
       });
-      const lines = measured.length === 0 ? [`${title}. Log one: ${called.log} on ${nickname}.`] : [`${title}:`, ...said.map((each) => `- ${capital(each)}`)];
+      const { finalDrive } = shown.fitted;
+      const instead = of === "chain" && measured.length === 0 && finalDrive !== "chain" ? `${nickname} ${WITHOUT_CHAIN[finalDrive]}.` : null;
+      const lines =
+        instead !== null
+          ? [instead]
+          : measured.length === 0
+            ? [`${title}. Log one: ${called.log} on ${nickname}.`]
+            : [`${title}:`, ...said.map((each) => `- ${capital(each)}`)];
       const last = Math.max(...measured.flatMap(({ points }) => points.map(({ ridden }) => ridden)));
       // Drawn where it was ridden on since it was measured.
       const stands = shown.now !== null && shown.now > last ? shown.now : null;
@@ -165,9 +206,12 @@ export const readingPictureWords = (p: Printer) => {
         drawing: {
           title,
           now: stands === null ? null : { x: onDial(shown, stands), text: `now ${p.point((stands - shown.offset) as Ridden, shown.unit)}` },
-          panels: measured.map(({ place, points, line, limit, ...panel }) => ({
+          panels: measured.map(({ points, line, limit, ...panel }) => ({
             behind: isBehind(shown, { line, ...panel }),
-            name: place === null ? "Longer than new, %" : `${capital(place)}, ${typedIn === null ? "%" : symbolOf(typedIn)}`,
+            name:
+              panel.place === null
+                ? "Longer than new, %"
+                : `${capital(named({ points, line, limit, ...panel }))}, ${typedIn === null ? "%" : symbolOf(typedIn)}`,
             points: points.map((point) => ({ x: onDial(shown, point.ridden), value: value(point.value) })),
             line:
               line === null

@@ -108,7 +108,9 @@ export const readingWords = (p: Printer) => {
         case "place":
           return `${capital(about)}${of}: ${gap.options.join(" or ")}?`;
         case "level":
-          return `${capital(about)}${of}: at the low mark, or below it?`;
+          return gap.options.some((n) => LEVELS[n] === "low mark")
+            ? `${capital(about)}${of}: at the low mark, or below it?`
+            : `${capital(about)}${of}: between its marks, or at the full one?`;
         case "unit":
           return `${capital(about)}${of}: in which unit?`;
         case "number":
@@ -196,6 +198,17 @@ export const readingWords = (p: Printer) => {
         : "That reads like something to log, but you have no bike with me yet. Add it, and say that again.",
     notUnderstood: (bikes: readonly string[]): string =>
       `I found no reading and no work in that. Try: 14,820 mi on ${bikes[0] ?? "Heron"}, or 33 psi front 36 rear, or did the oil at 14,820. What is due: /due. All that I can do: /help.`,
+    /** What a plain message told and only a command takes. */
+    forCommand: (what: "laid up" | "riding again" | "chain size" | "recovery number" | "roadside card", bikes: readonly string[]): string => {
+      const bike = bikes[0] ?? "Heron";
+      return {
+        "laid up": `Nothing is saved by that. To lay a bike up for a while: /bike change bike:${bike} state:laid up. Say what its dial shows too, such as “parked at 14,820 mi”, and it is kept.`,
+        "riding again": `Nothing is saved by that. To ride a bike again: /bike change bike:${bike} state:riding.`,
+        "chain size": `A chain's size is kept as a spec: /spec bike:${bike} what:chain size value:525, 112 links.`,
+        "recovery number": "The number of your own recovery is kept for your cards: /bike card recovery:0800 555 0100.",
+        "roadside card": `That is a picture for your phone: /bike card bike:${bike}.`,
+      }[what];
+    },
     fileSent: (file: "plan" | "table" | "chart" | "picture" | "other"): string =>
       ({
         plan: "I take no file with a plain message. If it is a plan: /plan import, with the file as its option file. You see what it changes before anything is saved.",

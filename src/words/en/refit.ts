@@ -27,6 +27,15 @@ export const ENGLISH_REFIT: RefitWords = {
   old: ["old", "previous", "earlier", "spare"],
   original: ["original", "first", "stock"],
   some: SPROCKETS,
+  kit: {
+    item: "chain.replace",
+    pieces: {
+      chain: ["chain"],
+      "front sprocket": ["sprockets", "front sprocket", "both sprockets"],
+      "rear sprocket": ["sprockets", "rear sprocket", "back sprocket", "both sprockets"],
+    },
+    stayed: ["stayed", "stay", "stays", "kept", "keeping", "left", "reused", "original", "remain", "remained"],
+  },
   parts: {
     battery: ["battery"],
     "chain and sprockets": ["chain", "chain kit", "chain and sprockets", "drive chain", ...SPROCKETS],

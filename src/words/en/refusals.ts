@@ -192,6 +192,8 @@ export const refusalWords = (p: Printer) => {
         return `“${clip(refusal.typed)}” is not a day of the week.`;
       case "nothing to change":
         return "Say what should change: name one of the command's options.";
+      case "new or mended":
+        return `${capital(one(refusal.items.map(lowered)))}: a new one, or is the old one right again? Say it with the work, such as “new battery” or “charged the battery”; nothing is recorded before.`;
       case "left blank":
         return refusal.field === "what was done"
           ? "What was done? Say it in a word or two, such as “new bulb”; nothing is recorded before."

@@ -2,6 +2,7 @@
 
 import { forceIn } from "../../core/belt/force.ts";
 import type { LocalDate } from "../../core/calendar/dates.ts";
+import { pitchesIn } from "../../core/chain/pitches.ts";
 import { standIn } from "../../core/chain/stand.ts";
 import { figureRounded, honestDecimals, printFigure, windowInward } from "../../core/quantity/print.ts";
 import { dimensionOf, fromCanonical, symbolOf, type UnitId } from "../../core/quantity/units.ts";
@@ -64,7 +65,8 @@ export const specWords = (p: Printer, locale: string, today: LocalDate) => {
     if (holds.is === "words") return typed;
     const own = inUnit(holds, holds.unit);
     // A deflection holds at the force typed behind it, a slack as the bike is said to stand, a clearance cold.
-    const how = saysConditions(typed) || (dimensionOf(holds.unit) === "length" && (forceIn(typed) !== null || standIn(typed) !== null));
+    const how =
+      saysConditions(typed) || (dimensionOf(holds.unit) === "length" && (forceIn(typed) !== null || standIn(typed) !== null || pitchesIn(typed) !== null));
     const said = /[(/=]/u.test(typed) || how ? typed : own;
     return asUnit === null ? said : `${inUnit(holds, asUnit)} (${said})`;
   };

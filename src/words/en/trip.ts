@@ -38,8 +38,11 @@ export const DAILY_WORDS = {
 const PARTS: Readonly<Record<string, { readonly name: string; readonly fit: string }>> = {
   "front tread": { name: "Front tyre", fit: "Fit" },
   "rear tread": { name: "Rear tyre", fit: "Fit" },
+  "sidecar tread": { name: "Sidecar tyre", fit: "Fit" },
   "front pads": { name: "Front pads", fit: "Change them" },
   "rear pads": { name: "Rear pads", fit: "Change them" },
+  "front shoes": { name: "Front shoes", fit: "Change them" },
+  "rear shoes": { name: "Rear shoes", fit: "Change them" },
   chain: { name: "Chain", fit: "Fit a new one" },
 };
 /** A tyre or a set of pads, by the name under which it is measured. */

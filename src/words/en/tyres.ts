@@ -63,9 +63,10 @@ const TOO_OLD = "Replace it whatever its tread: at ten years rubber is too hard 
 
 export const tyreWords = (p: Printer) => {
   /** Distances left are guesses: two digits of them are honest. */
-  const about = (distance: Stretch, unit: DistanceUnit): string => p.distance(coarse(distance, p.roadUnit({ unit })), { unit });
-  const again = (unit: DistanceUnit): string => `Read it again in some ${p.roadUnit({ unit }) === "mi" ? "500 mi" : "1,000 km"}.`;
-  const name = ({ part, place }: Worn): string => capital(place === null ? part : part.endsWith("tread") ? `${place} tyre` : `${place} pads`);
+  const about = (distance: Stretch, unit: DistanceUnit): string => p.onDial(coarse(distance, unit), unit);
+  const again = (unit: DistanceUnit): string => `Read it again in some ${unit === "mi" ? "500 mi" : "1,000 km"}.`;
+  const name = ({ part, place }: Worn): string =>
+    capital(place === null ? part : part.endsWith("tread") ? `${place} tyre` : `${place} ${part.endsWith("shoes") ? "shoes" : "pads"}`);
   /** The days as the distance: eight chances in ten. */
   const between = ({ from, to }: NonNullable<Worn["likely"]>, today: LocalDate): string =>
     to === null
@@ -93,7 +94,7 @@ export const tyreWords = (p: Printer) => {
       return `${name(worn)}: about ${about(likely, unit)} left (${range})${when}; from ${wear.readings} readings.`;
     },
     lasted: ({ place, went }: { readonly place: string; readonly went: Stretch }, unit: DistanceUnit): string =>
-      `The last ${place} tyre lasted ${p.distance(went, { unit })}.`,
+      `The last ${place} tyre lasted ${p.onDial(went, unit)}.`,
     lookFirst: (): string => "Look before you measure: cracks, cuts, a squared-off middle, plugs. None is noted; write one such as “rear tyre squared off”.",
     /** "Rear tyre: made in week 37 of 2015, 11 years old. Replace it whatever its tread." */
     aged: (tyre: Aged): string => {

@@ -1,7 +1,8 @@
 // Chain wear against published lengths over 20 pitches.
 
 import { describe, expect, test } from "vitest";
-import { elongation, judgeElongation, ownLimit, pitchMeasured, pitchOf, shareTyped } from "../../../src/core/chain/elongation.ts";
+import { elongation, judgeElongation, otherCount, ownLimit, pitchMeasured, pitchOf, shareTyped } from "../../../src/core/chain/elongation.ts";
+import { pitchesIn, withoutPitches } from "../../../src/core/chain/pitches.ts";
 import { ELONGATION } from "../../../src/trade/chain.ts";
 
 test.each([
@@ -112,4 +113,25 @@ describe("a printed longest length", () => {
     expect(ownLimit(10 * 15.875 * 1.07, 10, 15.875)).toBeNull();
     expect(ownLimit(10 * 15.875 * 1.05, 10, 15.875)).toBeNull();
   });
+});
+
+describe("the pitches that a manual's length names", () => {
+  test.each([
+    ["321 mm over 20 pitches", 20, "321 mm"],
+    ["259 mm / 21 pins", 20, "259 mm"],
+    ["323.9 mm (20 links)", 20, "323.9 mm"],
+    ["321 mm über 20 Glieder", 20, "321 mm"],
+    ["321 mm", null, "321 mm"],
+    ["1.5 %", null, "1.5 %"],
+  ])("“%s”: %s", (typed, pitches, alone) => {
+    expect(pitchesIn(typed)).toBe(pitches);
+    expect(withoutPitches(typed)).toBe(alone);
+  });
+});
+
+test("a count that is one off is found where but one fits", () => {
+  const rule = { most: 0.03 };
+  expect(otherCount(308, 20, null, rule)).toMatchObject({ pitches: 19, pitch: 15.875 });
+  expect(otherCount(334, 20, 15.875, rule)).toMatchObject({ pitches: 21 });
+  expect(otherCount(285, 20, null, rule)).toBeNull();
 });

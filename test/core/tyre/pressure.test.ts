@@ -3,7 +3,7 @@
 import { describe, expect, test } from "vitest";
 import { toCanonical } from "../../../src/core/quantity/units.ts";
 import { leakOf, type PressureReading } from "../../../src/core/tyre/leak.ts";
-import { airAt, atTemperature, judgePressure, SEA_LEVEL, setIndoors } from "../../../src/core/tyre/pressure.ts";
+import { atTemperature, judgePressure, setIndoors } from "../../../src/core/tyre/pressure.ts";
 import { LEAK_RULE, PRESSURE_RULE } from "../../../src/trade/tyres.ts";
 
 const psi = (n: number): number => toCanonical(n, "psi");
@@ -58,34 +58,6 @@ describe("pressure at another temperature", () => {
     expect(atTemperature(setIndoors(psi(36), 20, 2), 20, 2)).toBeCloseTo(psi(36), 9);
     for (const road of [2, 10, 35]) expect(setIndoors(psi(36), 2, road), "never less than what is wanted").toBe(psi(36));
   });
-  // ICAO Doc 7488/3 (1993), ISO 2533: pascals by geopotential metres.
-  test.each([
-    [0, 101_325],
-    [500, 95_460.8],
-    [1000, 89_874.6],
-    [1500, 84_556],
-    [2000, 79_495.2],
-    [2500, 74_682.5],
-    [3000, 70_108.5],
-  ])("the standard atmosphere at %d m: %d Pa", (metres, pascal) => expect(Math.abs(airAt(metres) * 1000 - pascal)).toBeLessThan(0.1));
-  // The same atmosphere the other way round, as a meteorological service prints it in whole metres.
-  test.each([
-    [1000, 111],
-    [950, 540],
-    [900, 988],
-    [850, 1457],
-    [800, 1949],
-    [700, 3012],
-  ])("%d hPa are reached at %d m", (hPa, metres) => {
-    expect(airAt(metres - 1) * 10).toBeGreaterThan(hPa);
-    expect(airAt(metres + 1) * 10).toBeLessThan(hPa);
-  });
-  // Worked out from the same figures: what a gauge shows more at equal tyre temperature, since it shows the difference to the air outside.
-  test.each([
-    [1000, 1.6607],
-    [2000, 3.1661],
-    [3000, 4.5276],
-  ])("carried up to %d m a gauge shows %d psi more", (metres, more) => expect(inPsi(SEA_LEVEL - airAt(metres))).toBeCloseTo(more, 3));
 });
 
 describe("a cold pressure", () => {
