@@ -8,16 +8,19 @@ import type { Part } from "./clauses.ts";
 import { beginsAt, type Phrases } from "./phrases.ts";
 import type { NumberToken, Token } from "./scan.ts";
 
-/** `unsure`: several temperatures, and no words that say which is which. `spans`: tokens that say nothing else. */
-export type Airs = { readonly is: "said"; readonly air: AirSaid; readonly spans: readonly Part[] } | { readonly is: "unsure"; readonly spans: readonly Part[] };
+/** `unsure`: several temperatures, and no words that say which is which, or bare ones that may be in either unit. `spans`: tokens that say nothing else. */
+export type Airs =
+  | { readonly is: "said"; readonly air: AirSaid; readonly spans: readonly Part[] }
+  | { readonly is: "unsure"; readonly because: "two temperatures" | "which degrees"; readonly spans: readonly Part[] };
 
 type Side = "garage" | "road";
 type Warmth = { readonly at: number; readonly value: number; readonly unit: UnitId; side: Side | null };
 
 /** Null where a message says nothing of a garage, or nothing of a pressure: one temperature alone is the air's. */
-export function airsIn(tokens: readonly Token[], phrases: Phrases, { measuring }: Vocabulary, ofTyre: ReadonlySet<number>): Airs | null {
-  if (!tokens.some((token, at) => isWarmth(token) && !ofTyre.has(at))) return null;
+export function airsIn(tokens: readonly Token[], phrases: Phrases, { measuring }: Vocabulary, ofTyre: ReadonlySet<number>, byKilometres: boolean): Airs | null {
   const { garage, road, wants, sets } = measuring.airs;
+  const isGarage = (token: Token): boolean => token.is === "word" && among(garage, token.folded);
+  if (!tokens.some((token, at) => (isWarmth(token) && !ofTyre.has(at)) || isGarage(token))) return null;
   const sideAt = (at: number): Side | null => {
     const token = tokens[at];
     return token?.is !== "word" ? null : among(garage, token.folded) ? "garage" : among(road, token.folded) ? "road" : null;
@@ -32,6 +35,9 @@ export function airsIn(tokens: readonly Token[], phrases: Phrases, { measuring }
     );
   if (!spoken) return null;
   const coolant = phrases.kind.filter(({ are }) => are.some((kind) => kind === "coolant strength"));
+  const isPlace = (at: number): boolean => phrases.place.some((place) => place.at === at);
+  const bare = bareIn(tokens, measuring.airs, sideAt, isPlace);
+  const bareUnit = bare.length === 0 ? null : degreesOf(tokens, bare, byKilometres);
   const warmths: Warmth[] = [];
   const spans: Part[] = [];
   // A place said in a segment of its own, "set in the garage, 20 C".
@@ -43,7 +49,7 @@ export function airsIn(tokens: readonly Token[], phrases: Phrases, { measuring }
       ? []
       : ats.flatMap((at): Warmth[] => {
           const token = tokens[at];
-          const unit = token === undefined || ofTyre.has(at) ? null : isWarmth(token);
+          const unit = token === undefined || ofTyre.has(at) ? null : bare.includes(at) ? (bareUnit ?? "°C") : isWarmth(token);
           return token?.is === "number" && unit !== null ? [{ at, value: signed(tokens, at, token), unit, side: null }] : [];
         });
     const one = new Set(sides).size === 1 ? (sides[0] ?? null) : null;
@@ -56,10 +62,51 @@ export function airsIn(tokens: readonly Token[], phrases: Phrases, { measuring }
   const of = (side: Side): readonly Warmth[] => warmths.filter((each) => each.side === side);
   const [inside, outside] = [of("garage"), of("road")];
   const [first, second] = [inside[0], outside[0]];
+  if (bare.length > 0 && bareUnit === null) return { is: "unsure", because: "which degrees", spans };
   if (warmths.length === 1) return first === undefined ? null : { is: "said", air: { garage: amount(first), road: null }, spans };
   if (warmths.length === 2 && first !== undefined && second !== undefined) return { is: "said", air: { garage: amount(first), road: amount(second) }, spans };
-  return warmths.length === 0 ? null : { is: "unsure", spans };
+  return warmths.length === 0 ? null : { is: "unsure", because: "two temperatures", spans };
 }
+
+type AirWords = Vocabulary["measuring"]["airs"];
+
+/** "Garage 20, road 2": figures without a unit right behind their places, beside a pressure that is said otherwise. */
+function bareIn(tokens: readonly Token[], { beside }: AirWords, sideAt: (at: number) => Side | null, isPlace: (at: number) => boolean): readonly number[] {
+  const behind = tokens.flatMap((_token, at): readonly { readonly at: number; readonly side: Side }[] => {
+    const side = sideAt(at);
+    if (side === null) return [];
+    let next = at + 1;
+    const isBetween = (token: Token | undefined): boolean =>
+      token?.is === "word" ? among(beside, token.folded) : token?.is === "break" && ":=-".includes(token.mark);
+    while (next < at + 4 && isBetween(tokens[next])) next++;
+    return tokens[next]?.is === "number" ? [{ at: next, side }] : [];
+  });
+  const isBare = (at: number): boolean => {
+    const token = tokens[at];
+    return token?.is === "number" && token.units.length === 0 && token.fraction === null && token.code === undefined && token.value <= MOST_BARE;
+  };
+  // "Rear: garage 36 psi, road 33".
+  if (!behind.every(({ at }) => isBare(at) || isWarmth(tokens[at] as Token) !== null)) return [];
+  // "In the garage 33 front 36 rear".
+  if (!behind.some(({ side }) => side === "garage") || behind.some(({ at }) => isPlace(at + 1))) return [];
+  const own = new Set(behind.map(({ at }) => at));
+  const others = tokens.some((token, at) => token.is === "number" && !own.has(at) && isWarmth(token) === null);
+  return others ? behind.map(({ at }) => at).filter(isBare) : [];
+}
+/** No air is warmer, in any unit. */
+const MOST_BARE = 120;
+
+/** The unit of bare temperatures: the one that is typed with another, else the one in which somebody rides off; null where both may be. @param byKilometres does every dial count them? */
+function degreesOf(tokens: readonly Token[], bare: readonly number[], byKilometres: boolean): UnitId | null {
+  const typed = new Set(tokens.flatMap((token) => isWarmth(token) ?? []));
+  const [only, ...others] = typed;
+  if (only !== undefined) return others.length === 0 ? only : null;
+  const values = bare.map((at) => (tokens[at]?.is === "number" ? signed(tokens, at, tokens[at]) : 0));
+  if (values.some((value) => value > HOT_CELSIUS)) return "°F";
+  return byKilometres || values.some((value) => value < COLD_FAHRENHEIT) ? "°C" : null;
+}
+/** Hotter than any air, in °C, and, in °F, colder than anybody rides off in or a garage is. */
+const [HOT_CELSIUS, COLD_FAHRENHEIT] = [50, 25];
 
 /** "At 45 °C tyre temperature": how warm a tyre itself was, where it is warmer than air is; else it is as cold as the air. */
 export function tyreWarmthIn(tokens: readonly Token[], { measuring }: Vocabulary): readonly Part[] {

@@ -2,6 +2,7 @@
 
 import type { Known } from "../core/reading/vocabulary.ts";
 import { among } from "./among.ts";
+import { cutAtLimit } from "./limits-beside.ts";
 import { cutAtWork } from "./readings-beside-work.ts";
 import type { Token } from "./scan.ts";
 
@@ -41,9 +42,16 @@ export function clausesOf(tokens: readonly Token[], known: Known, inDate: Readon
   return clauses;
 }
 
-/** "Order no. 14820": the point of a short form ends nothing. */
-const isShort = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean =>
-  tokens[at + 1]?.is === "number" && isPoint(tokens[at]) && among(vocabulary.shortForms, wordAt(tokens, at - 1));
+/** "Order no. 14820", "min. th. 4.5": the point of a short form ends nothing. */
+const isShort = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean => {
+  const { shortForms, shortLimits } = vocabulary;
+  if (!isPoint(tokens[at])) return false;
+  const isLimit = (n: number): boolean => among(shortLimits, wordAt(tokens, n));
+  // "Stood 30 min. 12.6 V".
+  const isOwn = among(shortForms, wordAt(tokens, at - 1)) || (isLimit(at - 1) && !isBareNumber(tokens[at - 2]));
+  return isOwn && (tokens[at + 1]?.is === "number" || (isLimit(at + 1) && isLimit(at - 1)));
+};
+const isBareNumber = (token: Token | undefined): boolean => token?.is === "number" && token.units.length === 0;
 const isPoint = (token: Token | undefined): boolean => token?.is === "break" && token.mark === ".";
 
 function isQuestion(tokens: readonly Token[], from: number, mark: string, known: Known): boolean {
@@ -64,7 +72,12 @@ function partsOf(tokens: readonly Token[], from: number, to: number, known: Know
     if (at <= to && !comma) continue;
     // A single word or figure is whole.
     if (at === start + 1 && at <= to + 1 && wordAt(tokens, start) === null) parts.push({ from: start, to: start });
-    else if (at > start) parts.push(...doneOf(tokens, start, at - 1, known, taken).flatMap((part) => cutAtWork(tokens, part, known, taken)));
+    else if (at > start)
+      parts.push(
+        ...doneOf(tokens, start, at - 1, known, taken)
+          .flatMap((part) => cutAtLimit(tokens, part, known.vocabulary))
+          .flatMap((part) => cutAtWork(tokens, part, known, taken)),
+      );
     start = at + 1;
   }
   return parts;

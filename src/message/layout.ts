@@ -54,7 +54,8 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
   const marks = tyreMarksIn(text, tokens, known);
   const phrases = phrasesIn(tokens, known.vocabulary);
   const tyreWarmth = tyreWarmthIn(tokens, known.vocabulary);
-  const airs = airsIn(tokens, phrases, known.vocabulary, placesIn(tyreWarmth));
+  const byKilometres = known.bikes.length > 0 && known.bikes.every(({ unit }) => unit === "km");
+  const airs = airsIn(tokens, phrases, known.vocabulary, placesIn(tyreWarmth), byKilometres);
   const taken = placesIn(dates, named, marks, airs?.spans ?? [], tyreWarmth);
   return {
     text,

@@ -59,6 +59,9 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
       // "Front tyre 3 mm, rear 2.5": what was told by its unit goes on where nothing else is named.
       if (named.length === 0 && (figure.units.length > 0 || figure.token.fraction !== null) && kinds.includes("tread")) carried = kinds;
     }
+    // "4.6 mm (min 4.5 mm), rear 5.1 mm": what stands in brackets ends with them.
+    const close = layout.tokens[part.to + 1];
+    if (close?.is === "break" && close.mark === ")") ofManual = false;
     if (last !== undefined) {
       carried = last.are;
       placedOnly = false;
@@ -103,8 +106,17 @@ function isLedTo({ tokens, known }: Layout, at: number): boolean {
 /** "The manual says 33 front", "limit 1.6 mm": nothing of that part was read off the bike. */
 const isOfManual = (layout: Layout, part: Part): boolean =>
   phrasesInside(layout.phrases.spec, part).some(
-    ({ at }) => !layout.phrases.condition.some((how) => at >= how.at && at <= how.to) && !isLeftOut(layout, part, at),
+    ({ at }) => !layout.phrases.condition.some((how) => at >= how.at && at <= how.to) && !isLeftOut(layout, part, at) && !isMinutes(layout, at),
   );
+
+/** "Rested 30 min", "5000 U/min", "5000/min". */
+function isMinutes({ tokens, known }: Layout, at: number): boolean {
+  const before = tokens[at - 1];
+  const counted = before?.is === "break" && before.mark === "/" ? tokens[at - 2] : before;
+  // "4.6 mm / min 4.5 mm".
+  const isCounted = counted?.is === "number" ? counted.units.length === 0 : counted !== before && counted?.is === "word";
+  return isCounted && among(known.vocabulary.measuring.minutes, wordAt(tokens, at));
+}
 
 /** "Without the backing plate": what is left out is no plate with a figure on it. */
 const isLeftOut = (layout: Layout, part: Part, at: number): boolean =>
@@ -276,7 +288,7 @@ function one(layout: Layout, said: Said, place: Place | null, inherited: UnitId 
     ...(numbers.length === 0 ? [] : [{ need: "number" as const, options: numbers }]),
     ...dayGaps(layout, figure.part, day),
     ...boundGaps(layout, figure),
-    ...(kind === "cold pressure" && layout.airs?.is === "unsure" ? [{ need: "sure" as const, because: "two temperatures" as const }] : []),
+    ...(kind === "cold pressure" && layout.airs?.is === "unsure" ? [{ need: "sure" as const, because: layout.airs.because }] : []),
     ...(kind === "cold pressure" && isWarmAt(layout, figure.part, figure.at) ? [{ need: "sure" as const, because: "warm" as const }] : []),
   ];
   return {

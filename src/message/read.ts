@@ -2,7 +2,7 @@
 // The worst outcome is a wrong reading logged in silence; a question too many is better, and silence on small talk best.
 
 import type { BikeId } from "../core/ids.ts";
-import type { Intent, Meant } from "../core/reading/intent.ts";
+import type { Intent, Meant, NoteDefect } from "../core/reading/intent.ts";
 import type { Known, Vocabulary } from "../core/reading/vocabulary.ts";
 import { wantedIn } from "./airs.ts";
 import { among, under } from "./among.ts";
@@ -88,6 +88,7 @@ export function read(text: string, of: Known): Meant {
     if (clause.parts.length === 0 && (shares.length > 0 || (back ?? services) !== null)) continue;
     const charged = chargedSaid(layout, clause);
     const wrong = defectsSaid(layout, charged.rest);
+    const { unlessRead } = known.vocabulary.defects;
     const done = workSaid(layout, wrong.rest);
     // What a service cost is no cost of what was done beside it.
     const beside = services === null ? done : { ...done, used: new Set([...done.used, ...services.used]) };
@@ -99,14 +100,10 @@ export function read(text: string, of: Known): Meant {
     const signs = signsBeside(layout, clause, accounted, readings, subjectOf(intents));
     // All of a message or none: a reading is not logged past work that was said with it and not understood.
     const jobs = withBeside(layout, clause, withFiguresKept(layout, clause, work.intents, accounted, readings), accounted, readings);
-    const came = [
-      ...withTwiceAsked(readings),
-      ...jobs,
-      ...charged.intents,
-      ...wrong.intents,
-      ...signs,
-      ...(readings.length + shares.length > 0 ? work.missing : []),
-    ];
+    // "Rear tyre low, 28 psi": how low it is says the figure.
+    const isRead = ({ kind }: NoteDefect): boolean => kind !== null && readings.some((reading) => reading.kind === under(unlessRead, kind));
+    const faults = wrong.intents.filter((each) => !isRead(each));
+    const came = [...withTwiceAsked(readings), ...jobs, ...charged.intents, ...faults, ...signs, ...(readings.length + shares.length > 0 ? work.missing : [])];
     intents.push(...came);
     left.push(() => leftIn(layout, clause, accounted, [...shares, ...readings, ...came, ...(services?.intents ?? [])]));
   }

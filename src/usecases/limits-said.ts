@@ -11,13 +11,15 @@ import type { Ctx } from "./context.ts";
 
 /** `value`: as it would be saved, with its unit. */
 export type LimitSaid = { readonly bike: BikeId; readonly key: SpecKey; readonly value: string };
+/** `typed`: the words that say it. */
+type LimitIn = LimitSaid & { readonly typed: string };
 
 /** Longer ones would not fit a button. */
 const LONGEST = 12;
 
 /** What of the words that were not understood is the figure of a limit of what was just read; only where it can be but one. */
-export function limitsSaid(ctx: Ctx, readings: readonly ReadingRecord[], unread: readonly string[]): readonly LimitSaid[] {
-  return unread.flatMap((text): readonly LimitSaid[] => {
+export function limitsSaid(ctx: Ctx, readings: readonly ReadingRecord[], unread: readonly string[]): readonly LimitIn[] {
+  return unread.flatMap((text): readonly LimitIn[] => {
     const said = ` ${foldWord(text).replace(/[^\p{L}\p{N}.,/]+/gu, " ")} `;
     const vocabularies = [ctx.vocabulary, ...ctx.also.map(({ vocabulary }) => vocabulary)];
     const says = (of: (vocabulary: Ctx["vocabulary"]) => readonly string[]): boolean =>
@@ -27,11 +29,11 @@ export function limitsSaid(ctx: Ctx, readings: readonly ReadingRecord[], unread:
     const [figure, ...more] = [...text.matchAll(/\d+(?:[.,]\d+)?(?:\s*\/\s*\d+)?(?:\s*[\p{L}"]+)?/gu)].map(([each]) => each.trim());
     if (figure === undefined || more.length > 0) return [];
     const ends = (["front", "rear"] as const).filter((end) => says(({ places }) => places[end]));
-    const candidates = readings.flatMap(({ kind, place, unit, bike }): readonly LimitSaid[] => {
+    const candidates = readings.flatMap(({ kind, place, unit, bike }): readonly LimitIn[] => {
       const key = isJudged(kind) ? judgedRow(kind).specs[endOf(place)] : undefined;
       if (key === undefined || !isSpecKey(key) || (ends.length > 0 && !ends.some((end) => end === place))) return [];
       const value = typedWhole(ctx, key, figure, unit);
-      return value === null ? [] : [{ bike, key, value }];
+      return value === null ? [] : [{ bike, key, value, typed: text }];
     });
     const [only] = candidates;
     return only === undefined || new Set(candidates.map(({ bike, key }) => `${bike}/${key}`)).size > 1 ? [] : [only];

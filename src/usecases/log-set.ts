@@ -47,8 +47,11 @@ export async function settle(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const outcome = await settled(q, ctx, all, intents, origin);
   const { unread = [] } = origin;
   if (unread.length === 0 || (outcome.is !== "logged" && outcome.is !== "asked")) return outcome;
-  const limits = outcome.is === "logged" ? limitsSaid(ctx, outcome.readings, unread) : [];
-  return { ...outcome, unread, ...(limits.length === 0 ? {} : { limits }) };
+  const said = outcome.is === "logged" ? limitsSaid(ctx, outcome.readings, unread) : [];
+  const limits = said.map(({ bike, key, value }) => ({ bike, key, value }));
+  // What one press saves was understood.
+  const left = unread.filter((text) => !said.some(({ typed }) => typed === text));
+  return { ...outcome, ...(left.length === 0 ? {} : { unread: left }), ...(limits.length === 0 ? {} : { limits }) };
 }
 
 async function settled(q: Repos, ctx: Ctx, all: readonly Garaged[], intents: readonly Intent[], origin: Origin): Promise<MessageOutcome> {

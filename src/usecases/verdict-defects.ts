@@ -54,8 +54,8 @@ export async function noteVerdicts(
     // What is off on one side is right no more, but nobody says of it now that it is off on the other.
     const over = callsForWork(judged.judgement) || judged.doNotRide ? otherSide(judged) : defectsOf(judged);
     const typed = logged.readings.find(({ id }) => id === judged.id)?.typed ?? "";
-    const open =
-      pick(all, judged.bike)?.defects.filter(({ from, kind, on }) => from === "verdict" && over.some((each) => each === kind) && on <= judged.on) ?? [];
+    // "Rear tyre soft" was said, and a figure that is right closes it as it does a figure that was not.
+    const open = pick(all, judged.bike)?.defects.filter(({ kind, on }) => over.some((each) => each === kind) && on <= judged.on) ?? [];
     // What cannot be told takes back nothing of what was found before it.
     for (const defect of open.filter(({ id }) => !closed.some((each) => each.id === id)))
       if (isUntold(judged)) staying.push(defect);

@@ -122,6 +122,7 @@ export type Gap =
         | "year alone"
         | "not fitted"
         | "two temperatures"
+        | "which degrees"
         | "less than"
         | "more than";
       /** Of what grew: the reading before, in the canonical unit, with the unit it was read in. */

@@ -124,7 +124,7 @@ export type MeasuringWords = {
   readonly inchWords: readonly string[];
   /** How far a disc or a rim runs out of true: no thickness of it. */
   readonly runout: readonly string[];
-  /** That a tyre holds nothing. */
+  /** That a tyre holds nothing, or little. */
   readonly flat: readonly string[];
   /** What is done at a chain by its slack where only its name and a length are said. */
   readonly chain: readonly string[];
@@ -177,6 +177,8 @@ export type MeasuringWords = {
   readonly currencies: readonly string[];
   /** A figure beside one of these is a limit or a manual's, not one read off the bike. */
   readonly ofSpec: readonly string[];
+  /** Around such a word and before its figure: "minimum thickness is". */
+  readonly limitBeside: readonly string[];
   /** What is called like one of those, and is no limit: "backing plate". */
   readonly noLimit: readonly string[];
   /** Kinds of bike by which a member with one of them calls it: "my cruiser". */

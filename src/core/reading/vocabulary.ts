@@ -102,6 +102,8 @@ export type Vocabulary = {
   readonly roundly: readonly string[];
   /** Words that are written with a point before a figure: "no." */
   readonly shortForms: readonly string[];
+  /** Of a limit, before its figure or another of them: "min. th." */
+  readonly shortLimits: readonly string[];
   /** Words that are written with a point anywhere: "incl." */
   readonly shortWords: readonly string[];
   /** Before a bike of which nothing is said: "unlike Heron". */

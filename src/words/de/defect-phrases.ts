@@ -2,7 +2,7 @@
 
 import type { DefectWords } from "../../core/reading/defect-words.ts";
 import type { DefectKind } from "../../trade/defects.ts";
-import { BESIDE, BY_BLEEDING, BY_END } from "../en/defect-phrases.ts";
+import { BESIDE, BY_BLEEDING, BY_END, UNLESS_READ } from "../en/defect-phrases.ts";
 
 /** Words that agree with their noun, with each ending: "undicht", "undichte Gabel". */
 const ended = (...words: readonly string[]): readonly string[] => words.flatMap((word) => [word, ...["e", "er", "es", "en", "em"].map((end) => word + end)]);
@@ -101,6 +101,18 @@ const BEARING = [
   ...["vorderrad", "hinterrad"],
 ];
 const WHEEL = ["felge", "felgen", "rad", "vorderrad", "hinterrad", "vorderradfelge", "hinterradfelge", "vorderfelge", "hinterfelge"];
+const FETT_AUF = ["öl", "fett", "gabelöl", "motoröl", "bremsflüssigkeit", "kettenspray", "kettenfett", "kettenöl"].flatMap((what) =>
+  ["auf der", "auf den", "an der", "an den", "auf die", "auf"].map((on) => `${what} ${on}`),
+);
+const HAT_FETT = ["öl", "fett", "bremsflüssigkeit", "gabelöl"].flatMap((what) => [
+  `hat ${what} abbekommen`,
+  `haben ${what} abbekommen`,
+  `voll ${what}`,
+  `voller ${what}`,
+]);
+const WENIG_LUFT = [
+  ...["weich", "ist weich", "schwammig", "hat wenig luft", "wenig luft", "hat zu wenig luft", "zu wenig luft", "zuwenig luft", "braucht luft"],
+];
 const RISS_IN = ["riss im", "riss in der", "risse im", "risse in der", "riss am", "riss an der", "risse am", "risse an der", "haarriss im", "haarriss in der"];
 const NAIL = ["nagel", "schraube", "scherbe", "glasscherbe", "loch", "dorn", "draht"];
 
@@ -117,6 +129,7 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
           ...["geht ins leere", "fällt durch", "sackt durch", "geht nicht", "geht nicht mehr", "funktioniert nicht", "funktioniert nicht mehr", "ausgefallen"],
           ...["ohne wirkung", "ohne druck", "packt erst spät", "greift erst spät", "packt spät", "greift spät", "kommt spät", "zieht ungleich"],
           ...["keine wirkung", "lässt nach", "schwach", "bis zum griff", "bis zum lenker", "bis an den griff", "bis an den lenker", "bis zum anschlag", "weg"],
+          ...["tut nichts", "macht nichts", "tut nix", "macht nix", "bewirkt nichts", "berührt den griff", "berührt den lenker", "schlägt am griff an"],
         ],
       },
       { things: ["hebel"], signs: ["bis zum griff", "bis zum lenker", "bis an den griff", "bis an den lenker", "schwammig", "weich"] },
@@ -149,6 +162,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
         ],
       },
       { things: RISS_IN, signs: DISC },
+      { things: FETT_AUF, signs: [...DISC, ...PADS, ...SHOES, "bremsbelägen", "belägen"] },
+      { things: [...DISC, ...PADS, ...SHOES], signs: HAT_FETT, signLast: true },
     ],
     "odd brake": [
       {
@@ -637,8 +652,8 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "low brake fluid": [],
     "low front brake fluid": [],
     "low rear brake fluid": [],
-    "wrong front pressure": [],
-    "wrong rear pressure": [],
+    "wrong front pressure": [{ things: [...FRONT_TYRE, "vorderer reifen", "reifen vorne", "reifen vorn"], signs: WENIG_LUFT, signLast: true }],
+    "wrong rear pressure": [{ things: [...REAR_TYRE, "hinterer reifen", "reifen hinten"], signs: WENIG_LUFT, signLast: true }],
     "wrong sidecar pressure": [],
     "slack chain": [],
     "tight chain": [],
@@ -723,6 +738,7 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     },
   ],
   byEnd: BY_END,
+  unlessRead: UNLESS_READ,
   beside: {
     kinds: BESIDE,
     not: ["locker", "zu locker", "viel zu locker", "zu stramm", "viel zu stramm", "zu straff", "lockere", "hängt durch", "hängt", "lose"],

@@ -278,6 +278,7 @@ const GERMAN = {
   either: ["oder"],
   roundly: ["etwa", "ungefähr", "circa", "ca", "rund"],
   shortWords: ["inkl", "exkl", "einschl"],
+  shortLimits: ["min", "max", "mind", "dicke"],
   shortForms: ["nr", "tel", "str", "art", "hausnr", "auftragsnr", "rechnungsnr"],
   unlike: ["als"],
   counted: [],

@@ -29,6 +29,36 @@ const LEAKS_FLUID = ["leaks fluid", "leaking fluid", "losing fluid", "loses flui
 const DISC = [
   ...["disc", "front disc", "rear disc", "brake disc", "front brake disc", "rear brake disc", "rotor", "front rotor", "rear rotor", "discs", "brake discs"],
 ];
+/** What ruins a lining or a disc that it gets on. */
+const GREASE = ["oil", "engine oil", "fork oil", "chain oil", "chain lube", "grease", "brake fluid", "hydraulic fluid", "fuel", "wax", "lube", "silicone"];
+const GREASE_ON = GREASE.flatMap((what) => ["on", "all over", "over", "got on"].flatMap((on) => [`${what} ${on}`, `${what} ${on} the`, `${what} ${on} my`]));
+const HAS_GREASE_ON = GREASE.flatMap((what) => [`${what} on it`, `${what} on them`, `covered in ${what}`, `full of ${what}`]);
+const TYRE_AT = {
+  front: ["front tyre", "front tire"],
+  rear: ["rear tyre", "back tyre", "rear tire", "back tire"],
+} as const;
+const LOW_ON_AIR = [
+  "low",
+  "low on air",
+  "lowish",
+  "soft",
+  "squishy",
+  "squashy",
+  "squashed",
+  "needs air",
+  "needs pumping up",
+  "underinflated",
+  "under inflated",
+];
+const DRY_ROT = ["dry rot", "dry rotted", "dry-rot", "dry-rotted", "has dry rot", "weather checked", "weather cracked", "perishing", "weather checking"];
+const CHUNKS = ["chunk", "chunks", "lump", "lumps", "piece", "pieces", "knobs", "knob"];
+const CHUNKS_OUT = CHUNKS.flatMap((what) =>
+  ["missing from", "missing out of", "out of", "torn out of", "torn off", "coming off", "gone from", "missing on"].flatMap((out) => [
+    `${what} ${out}`,
+    `${what} ${out} the`,
+    `${what} ${out} my`,
+  ]),
+);
 const CRACK_IN = ["crack in the", "cracks in the", "crack in", "cracks in"];
 const NO_PLAY = [
   "no free play at the",
@@ -55,6 +85,17 @@ const CORDS = [
   "cord",
 ];
 const BARS = [
+  ...["at the wear indicator", "on the wear indicator", "down to the wear indicator", "level with the wear indicator"],
+  ...[
+    "at wear bars",
+    "on wear bars",
+    "down to wear bars",
+    "level with wear bars",
+    "at the bars",
+    "on the wear indicators",
+    "at the wear bar",
+    "on the wear bar",
+  ],
   ...["down to the wear bars", "down to the bars", "at the wear bars", "on the wear bars", "down to the wear indicators", "worn to the bars"],
   ...["at the wear indicators", "level with the wear bars", "level with the bars", "worn to the wear bars", "worn to the wear indicators"],
   ...["at", "on", "to", "down to", "worn to", "worn down to", "level with"].flatMap((how) => [`${how} the twi`, `${how} twi`]),
@@ -82,6 +123,12 @@ const TO_THE_BAR = ["bar", "bars", "grip", "handlebar"].flatMap((end) =>
     ["almost", "nearly", "right", "all the way", "almost all the way", "straight"].map((how) => `${verb} ${how} to the ${end}`),
   ),
 );
+const HITS_THE_GRIP = ["grip", "bar", "bars", "handlebar", "throttle grip"].flatMap((end) =>
+  ["hits", "touches", "reaches", "against", "meets", "almost hits", "nearly hits", "almost touches", "nearly touches", "bottoms out on"].flatMap((verb) => [
+    `${verb} the ${end}`,
+    `${verb} ${end}`,
+  ]),
+);
 /** Said of what is worn to its end, whatever it is. */
 const DONE_FOR = [
   ...["worn", "worn out", "worn down", "worn through", "worn away", "toast", "had it", "finished", "done for", "shot", "knackered", "past it"],
@@ -92,7 +139,9 @@ const DONE_FOR = [
 const WORN_PADS = [
   ...[...DONE_FOR, "gone", "down to the backing", "down to the backing plate", "no lining left", "no lining", "nothing left", "no meat left", "no pad left"],
   ...["down to nothing", "look thin", "looks thin", "are thin", "very thin", "too thin", "paper thin", "wafer thin", "down to the rivets"],
-  ...["down to the wear line", "at the wear line", "on the wear line"],
+  ...["down to the wear line", "at the wear line", "on the wear line", "at the wear mark", "down to the wear mark", "at the wear groove"],
+  ...["at the wear indicator", "at the wear indicators", "on the wear indicator", "on the wear indicators", "down to the wear indicator"],
+  ...["down to the wear indicators", "at the indicator", "at the indicators", "down to the indicators", "down to the groove", "down to the grooves"],
 ];
 const PADS = ["pads", "brake pads", "brake pad", "pad", "pad linings", "pads front", "pads rear", "front pads", "rear pads", "back pads"];
 const SHOES = ["shoes", "brake shoes", "shoe linings", "front shoes", "rear shoes", "front brake shoes", "rear brake shoes", "brake linings"];
@@ -164,6 +213,12 @@ export const BY_END = {
   "worn shoes": { front: "worn front shoes", rear: "worn rear shoes", sidecar: "worn sidecar brake" },
 } as const satisfies Partial<Record<DefectKind, { readonly front: DefectKind; readonly rear: DefectKind; readonly sidecar: DefectKind }>>;
 
+/** What a figure beside the words judges better than they do; the same in every language. */
+export const UNLESS_READ = {
+  "wrong front pressure": "cold pressure",
+  "wrong rear pressure": "cold pressure",
+} as const satisfies Partial<Record<DefectKind, ReadingKind>>;
+
 const OF_TYRES = ["squared-off tyre", "cupped tyre", "cracked tyre", "damaged tyre", "plugged tyre", "worn tyre", "puncture"] as const;
 const OF_LININGS = ["damaged brake", "soft brake", "brake noise", "dragging brake"] as const;
 const OF_BATTERY = ["damaged battery", "flat battery", "not charging"] as const;
@@ -201,11 +256,23 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
           ...["pulls to the handlebar", "to the bar", "to the grip", "no bite", "no feel", "no bite left", "lost pressure", "pumps up", "fades away"],
           ...["takes two pumps", "loses pressure", "sinks", "sinking", "hardly works", "barely works", "hardly brakes", "barely bites", "not working"],
           ...["doesn't work", "does not work", "don't work", "do not work", "won't stop", "not stopping", "dead"],
+          ...["does nothing", "do nothing", "doing nothing", "has no effect", "no effect", "without effect", "doesn't stop", "doesn't slow"],
+          ...HITS_THE_GRIP,
         ],
       },
       {
         things: ["lever"],
-        signs: ["to the bar", "to the grip", "comes to the bar", "comes back to the bar", "comes back to the grip", "spongy", "mushy", ...TO_THE_BAR],
+        signs: [
+          "to the bar",
+          "to the grip",
+          "comes to the bar",
+          "comes back to the bar",
+          "comes back to the grip",
+          "spongy",
+          "mushy",
+          ...TO_THE_BAR,
+          ...HITS_THE_GRIP,
+        ],
       },
     ],
     "brake fluid leak": [
@@ -245,6 +312,8 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         ],
       },
       { things: CRACK_IN, signs: DISC },
+      { things: GREASE_ON, signs: [...DISC, ...PADS, ...SHOES, "front brake pads", "rear brake pads", "both discs", "linings"] },
+      { things: [...DISC, ...PADS, ...SHOES], signs: HAS_GREASE_ON, signLast: true },
     ],
     "odd brake": [
       { things: BRAKE, signs: [...FEELS_ODD, "dodgy", "iffy", "sketchy", "rubbish", "crap", "terrible", "awful", "not right", "poor"], signLast: true },
@@ -494,6 +563,10 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         signs: ["punctured", "flat", "losing air", "loses air", "losing pressure", "loses pressure", "going down", "goes down", "went down", "deflated"],
       },
       {
+        things: [...TYRE, "front", "rear", "back"],
+        signs: ["going soft", "goes soft", "gone soft", "went soft", "getting soft", "keeps going soft", "goes flat", "going flat", "gone flat", "went flat"],
+      },
+      {
         things: TYRE,
         signs: [
           ...["nail in it", "screw in it", "nail", "has a nail", "nail in", "screw in", "hole in it", "glass in it", "staple in it", "thorn in it", "screw"],
@@ -534,13 +607,19 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         signs: ["cut", "bulging", "bulge", "split", ...CORDS],
       },
       { things: ["front", "rear", "back"], signs: CORDS },
+      {
+        things: TYRE,
+        signs: ["chunking", "chunked", ...CHUNKS.flatMap((what) => [`${what} missing`, `missing ${what}`, `${what} out of it`, `${what} torn out`])],
+      },
+      { things: CHUNKS_OUT, signs: [...TYRE, "tread", "front tread", "rear tread"] },
       { things: SIDEWALL, signs: ["cut", "bulging", "bulge", "split"] },
     ],
     "cracked tyre": [
       {
         things: [...TYRE, ...SIDEWALL, "tread", "front tread", "rear tread"],
-        signs: ["cracked", "cracking", "cracks", "has cracks", "has a crack", "crazed", "perished"],
+        signs: ["cracked", "cracking", "cracks", "has cracks", "has a crack", "crazed", "perished", ...DRY_ROT],
       },
+      { things: DRY_ROT.flatMap((rot) => [`${rot} on`, `${rot} on the`, `${rot} in`, `${rot} in the`]), signs: [...TYRE, ...SIDEWALL] },
       { things: ["cracks in the", "crack in the", "cracks in", "crack in"], signs: [...TYRE, ...SIDEWALL] },
     ],
     "worn tyre": [
@@ -554,7 +633,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
         things: ["tread", "front tread", "rear tread", "tyre tread", "tread depth"],
         signs: [
           ...["gone", "all gone", "worn out", "worn away", "worn off", "finished", "illegal", "below the limit", "under the limit", "at the limit"],
-          ...["down to the bars"],
+          ...["down to the bars", ...BARS],
         ],
       },
       {
@@ -711,8 +790,8 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     "low brake fluid": [],
     "low front brake fluid": [],
     "low rear brake fluid": [],
-    "wrong front pressure": [],
-    "wrong rear pressure": [],
+    "wrong front pressure": [{ things: TYRE_AT.front, signs: LOW_ON_AIR, signLast: true }],
+    "wrong rear pressure": [{ things: TYRE_AT.rear, signs: LOW_ON_AIR, signLast: true }],
     "wrong sidecar pressure": [],
     "slack chain": [],
     "tight chain": [],
@@ -822,6 +901,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     ...["worn in", "worn well", "worn evenly", "worn nicely", "worn to", "worn less", "worn more", "worn quicker", "worn faster", "finished charging"],
     ...["flat out", "flat white", "flat light", "flat calm", "flat day", "cracking day", "cracking ride", "cracking trip", "cracking run", "cracking weather"],
     ...["cut the", "cut short", "cut up", "dead calm", "dead straight", "dead quiet", "hot day", "split second"],
+    ...["low profile", "soft compound", "soft sidewall", "soft enough"],
     ...["for the", "for this", "for winter", "for today", "for now"],
   ],
   mended: [
@@ -848,6 +928,7 @@ export const ENGLISH_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Reco
     },
   ],
   byEnd: BY_END,
+  unlessRead: UNLESS_READ,
   beside: {
     kinds: BESIDE,
     not: ["too tight", "very slack", "too slack", "all slack", "very loose", "loose", "hanging"],

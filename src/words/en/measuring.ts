@@ -293,7 +293,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   inOrder: { said: ["in spec", "within spec", "in tolerance", "within tolerance", "within limits"], as: "checked" },
   inchWords: ["inch", "inches"],
   runout: ["runout", "run-out", "wobble"],
-  flat: ["flat", "deflated", "punctured"],
+  flat: ["flat", "deflated", "punctured", "low", "soft"],
   chain: ["chain"],
   plugs: ["plug", "plugs"],
   tyre: ["tyre", "tire", "tyres", "tires", "tyre's", "tire's"],
@@ -349,6 +349,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   ],
   notFull: ["half", "half full", "partial", "splash", "not full", "half a tank", "half tank", "part fill"],
   currencies: ["£", "$", "€", "eur", "usd", "gbp", "euro", "euros", "dollars", "pounds", "quid", "bucks", "chf", "francs"],
+  limitBeside: ["th", "thk", "thick", "thickness", "of", "is", "the", "it", "wear", "service", "at", "says", "on", "disc", "to", "be", "with", "legal", "and"],
   noLimit: ["backing plate", "back plate", "backplate", "number plate", "licence plate"],
   ofSpec: [
     ...["limit", "limits", "spec", "specs", "specification", "legal", "minimum", "recommended", "recommends", "manual", "supposed", "nominal", "stock"],

@@ -303,6 +303,8 @@ function strange(
       return `${capital(about)}${of} is outside what a motorcycle shows. Type it again, or let it go.`;
     case "two temperatures":
       return `${capital(about)}${of}: which of the temperatures is the garage's, and which the road's? Type it again with the words, such as “front 36 psi, garage 20 °C, road 2 °C”, or let it go.`;
+    case "which degrees":
+      return `${capital(about)}${of}: are its temperatures in °C or in °F? Type it again with the unit, such as “front 36 psi, garage 20 °C, road 2 °C”, or let it go.`;
     case "less than":
       return `${capital(about)}${of}: how much less than that? What is only said to be less is neither judged nor saved. Type it again with the figure that you read; until then take it for beyond its limit.`;
     case "more than":

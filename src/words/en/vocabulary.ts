@@ -451,6 +451,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   either: ["or"],
   roundly: ["around", "about", "roughly", "approx", "circa", "ca"],
   shortWords: ["incl", "inc", "excl"],
+  shortLimits: ["min", "max", "th", "thk", "thick", "lim"],
   shortForms: ["no", "nr", "pt", "vol", "ref", "inv", "tel", "ext"],
   unlike: ["unlike"],
   counted: [
