@@ -3,6 +3,7 @@
 import type { Said } from "../../src/chat/reply.ts";
 import type { BikeShown } from "../../src/usecases/change-bike.ts";
 import type { Words } from "../../src/words/en/english.ts";
+import { showEach } from "./defects.ts";
 import { press, said } from "./said.ts";
 
 export function sayBikes(bikes: readonly BikeShown[], words: Words): Said {
@@ -19,8 +20,11 @@ export function sayChanged(bike: BikeShown, words: Words): Said {
   if (bike.brought !== undefined) lines.push(words.evening.brought(bike.nickname, bike.brought));
   if (bike.fluid !== undefined) lines.push(...words.fluidEntered(bike.fluid));
   if (bike.brakesNow !== undefined) lines.push(words.bikes.brakesNow(bike.nickname, bike.brakesNow));
-  const caution = bike.fluid === undefined ? null : words.caution("brake fluid");
-  return said(lines, { caution, actions: [press("show-due", bike.bike, words.bikes.labels.due)] });
+  const { noted, lapsed } = bike.looked ?? { noted: [], lapsed: [] };
+  lines.push(...noted.map((defect) => words.defects.noted(defect)));
+  if (lapsed.length > 0) lines.push(words.defects.lapsed(lapsed.map((defect) => defect.words)));
+  const caution = words.caution(noted[0]?.caution ?? (bike.fluid === undefined ? null : "brake fluid"));
+  return said(lines, { caution, actions: [...showEach(noted, words), press("show-due", bike.bike, words.bikes.labels.due)] });
 }
 
 function linesOf(bike: BikeShown, words: Words): string[] {

@@ -25,8 +25,10 @@ export function judgedLines(judged: readonly Line[], words: Words): string[] {
   );
   lines.push(...[...new Set(unsaid.map(({ kind }) => kind))].map((kind) => words.judge.howTo(kind)));
   lines.push(...unevenPads(judged).map(words.judge.uneven));
-  if (judged.some(({ by, first }) => by === "bars" && first !== false)) lines.push(words.judge.unknownPlace());
-  if (judged.some(({ by, first }) => by === "bars, no group" && first !== false)) lines.push(words.judge.noGroup());
+  const asking = (whose: Judged["by"]): Line[] => judged.filter(({ by, first }) => by === whose && first !== false);
+  const limits = (those: readonly Line[]) => those.flatMap(({ spec }) => spec ?? []);
+  if (asking("bars").length > 0) lines.push(words.judge.unknownPlace(limits(asking("bars"))));
+  if (asking("bars, no group").length > 0) lines.push(words.judge.noGroup(limits(asking("bars, no group"))));
   if (judged.some(({ by, first }) => by === "bars, state law" && first !== false)) lines.push(words.judge.stateLaw());
   return lines;
 }

@@ -246,7 +246,10 @@ function sayLogged(outcome: Logged, words: Words): Said {
   const [hurts] = [...outcome.defects, ...staying, ...outcome.closed].filter((each) => each.caution !== null);
   return said(lines, {
     actions,
-    caution: words.caution(hurts?.caution ?? (topped || clutch ? "brake fluid" : null)) ?? cautionOfJudged(outcome.judged ?? [], words),
+    caution:
+      words.caution(hurts?.caution ?? (topped || clutch ? "brake fluid" : null)) ??
+      cautionOfJudged(outcome.judged ?? [], words) ??
+      words.caution(outcome.aged?.some(({ age }) => age !== "within") === true ? "tyres" : null),
   });
 }
 

@@ -19,7 +19,7 @@ export function mendedIn(layout: Layout, part: Part, bike: KnownBike): readonly 
   const kinds = new Set(
     thingsIn(layout, part).flatMap((kind) => {
       const ends = defects.byEnd[kind];
-      return ends === undefined ? [kind] : [kind, ends.front, ends.rear];
+      return ends === undefined ? [kind] : [kind, ends.front, ends.rear, ends.sidecar];
     }),
   );
   const said = sidesOf(

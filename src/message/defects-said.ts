@@ -143,7 +143,7 @@ function kindsAtEnds(layout: Layout, part: Part, seen: Sighting): readonly (stri
   if (ends === undefined) return [seen.kind];
   const isNear = (at: number): boolean => {
     const word = wordAt(layout.tokens, at);
-    return [places.front, places.rear, places.both ?? [], defects.joins, defects.between, articles].some((list) => among(list, word));
+    return [places.front, places.rear, places.sidecar ?? [], places.both ?? [], defects.joins, defects.between, articles].some((list) => among(list, word));
   };
   let { from, to } = seen;
   while (from > part.from && (isNear(from - 1) || isAnd(layout, from - 1))) from--;
@@ -151,6 +151,7 @@ function kindsAtEnds(layout: Layout, part: Part, seen: Sighting): readonly (stri
   while (to < part.to && isNear(to + 1) && !isAnd(layout, to + 1)) to++;
   if (isAnd(layout, to + 1) && to + 2 === part.to && isNear(part.to)) to = part.to;
   const words = tokensOf({ from, to }).map((at) => bare(layout.tokens, at));
+  if (words.some((word) => among(places.sidecar ?? [], word))) return [ends.sidecar];
   const [isFront, isRear] = [places.front, places.rear].map((list) => words.some((word) => among(list, word) || among(places.both ?? [], word)));
   return isFront === true || isRear === true ? [...(isFront === true ? [ends.front] : []), ...(isRear === true ? [ends.rear] : [])] : [seen.kind];
 }

@@ -3,8 +3,8 @@
 import { dimensionOf, type UnitId } from "../core/quantity/units.ts";
 import type { ConditionRead, ReadingDetail } from "../core/reading/detail.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
-import { kindRow, type Place, type ReadingKind } from "../core/reading/kinds.ts";
-import { CALIPERS, ENDS } from "../core/reading/places.ts";
+import { hasSides, kindRow, type Place, type ReadingKind } from "../core/reading/kinds.ts";
+import { ENDS } from "../core/reading/places.ts";
 import { among, under } from "./among.ts";
 import { isAfterCharge, isOfCharge } from "./charged-said.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
@@ -78,7 +78,7 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
 }
 
 /** What is set: a figure behind "to" or "now" is what it was set to. */
-const SET: readonly ReadingKind[] = ["cold pressure", "chain slack", "belt deflection", "clutch free play", "throttle free play"];
+const SET: readonly ReadingKind[] = ["cold pressure", "chain slack", "belt deflection", "clutch free play", "throttle free play", "brake free play"];
 
 /** "Front was 28 so pumped it to 33", "found 28 psi front, set it to 33": of the kind read before it, where it is of its size. */
 function setTo(layout: Layout, { at, value, units }: Measurable, before: Said | undefined): ReadingKind | undefined {
@@ -155,7 +155,7 @@ function pointsJoined(layout: Layout, said: readonly Said[]): readonly Said[] {
       phrasesInside(layout.phrases.side, span).length > 0 ||
       phrasesInside(layout.phrases.place, span).some(({ are }) => are.some((place) => /left|right/u.test(place)));
     const isRear = ends.size === 1 && ends.has("rear");
-    if (sided && kindRow(first.kind).places === CALIPERS && !(isRear && phrasesInside(layout.phrases.side, span).length === 0)) return row;
+    if (sided && hasSides(first.kind) && !(isRear && phrasesInside(layout.phrases.side, span).length === 0)) return row;
     const figures = row.map(({ figure }) => figure);
     const least = figures.reduce((a, b) => (b.value < a.value ? b : a));
     const typed = layout.text.slice(first.figure.token.start, last.figure.token.end);

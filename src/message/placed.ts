@@ -1,8 +1,8 @@
 // Where on the bike each value was read: figures and places matched part by part, in the order they were said, or asked about.
 
 import type { Place, ReadingKind } from "../core/reading/kinds.ts";
-import { kindRow } from "../core/reading/kinds.ts";
-import { CALIPERS, TYRES } from "../core/reading/places.ts";
+import { hasSides, kindRow } from "../core/reading/kinds.ts";
+import { LININGS, TYRES } from "../core/reading/places.ts";
 import { among } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { aheadOf } from "./counted.ts";
@@ -94,7 +94,7 @@ function endSaid(layout: Layout, each: Kinded, all: readonly Kinded[], found: Re
   const first = all.find(({ figure }) => figure.part === part)?.figure ?? each.figure;
   const leads = [...sides, ...phrasesInside(layout.phrases.side, part)].some((phrase) => phrase.to < first.at);
   const side = sides.find((phrase) => (leads ? phrase.to === at - 1 : phrase.at === at + 1));
-  const isLed = side !== undefined && each.state === null && end === "front" && kindRow(each.kind).places === CALIPERS;
+  const isLed = side !== undefined && each.state === null && end === "front" && hasSides(each.kind);
   return isLed ? (side.are.includes("left") ? "front left" : "front right") : end;
 }
 
@@ -138,9 +138,9 @@ function placesFor(layout: Layout, kind: ReadingKind, part: Part, same: readonly
     kind === "static sag" || kind === "rider sag" ? sagPlace(layout, part, words) : kind === "cold pressure" ? flatPlace(layout, part, words) : null;
   if (before !== null) return [before];
   const front = words.some(({ are }) => are.some((place) => place.startsWith("front"))) || isFrontBefore(layout, kind, part, words);
-  const calipers = kindRow(kind).places === CALIPERS;
+  const calipers = hasSides(kind);
   const sided = calipers && front && words.some((word) => isSide(word) && !isRemaining(layout, part, word));
-  const allowed: readonly string[] = [...(calipers ? CALIPERS : TYRES), "both"];
+  const allowed: readonly string[] = [...(calipers ? LININGS : TYRES), "both"];
   return words.flatMap(({ at, are }): PlaceAt[] => {
     const [word] = are;
     if (sided && word === "front") return [];
@@ -231,7 +231,7 @@ const flatEnd = oncePerPart((layout: Layout, clause: Part): PlaceAt | null => {
 
 /** "Front pads, left 3.5 right 3", "front pads 4 left, 3.5 right": a part before names the end and the thing, and no figure but of a side too. */
 function isFrontBefore(layout: Layout, kind: ReadingKind, part: Part, own: readonly PlacePhrase[]): boolean {
-  if (kindRow(kind).places !== CALIPERS || own.some(isWheel) || !own.some(isSide)) return false;
+  if (!hasSides(kind) || own.some(isWheel) || !own.some(isSide)) return false;
   const parts = layout.clauses.find(({ from, to }) => from <= part.from && part.to <= to)?.parts ?? [];
   const isEnd = (phrase: PlacePhrase): boolean => isWheel(phrase) || phrase.are.some((place) => place.startsWith("front"));
   const before = parts.findLast((each) => each.to < part.from && phrasesInside(layout.phrases.place, each).some(isEnd));

@@ -138,7 +138,7 @@ function ofSubject(
 ): Pick<NoteDefect, "words" | "bike" | "on" | "gaps" | "kind"> {
   const { byEnd } = layout.known.vocabulary.defects;
   const ends = noted.kind === null ? undefined : byEnd[noted.kind];
-  const end = subject.place === "front" || subject.place === "rear" ? subject.place : null;
+  const end = subject.place === "front" || subject.place === "rear" || subject.place === "sidecar" ? subject.place : null;
   const from = startOf(layout, subject);
   const to = Math.max(seen.to, ...tokensOf({ from: seen.to + 1, to: part.to }).filter((at) => wordAt(layout.tokens, at) !== null && !layout.taken.has(at)));
   return {

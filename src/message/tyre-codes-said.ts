@@ -25,7 +25,6 @@ export function tyreCodesSaid(layout: Layout, clause: Clause, used: ReadonlySet<
   return all.flatMap((each, n): readonly SaidAt[] => {
     const { at, part } = each.figure;
     const where = places[n] ?? null;
-    if (where === "sidecar") return [];
     // "My helmet is DOT 1417".
     const ofTyre = (other: number): boolean => among(layout.known.vocabulary.measuring.tyre, wordAt(layout.tokens, other));
     if (where === null && !tokensOf(part).some(ofTyre) && !isPlainPart(layout, part)) return [];

@@ -313,6 +313,8 @@ export const DEFECTS = {
   "worn sidecar tyre": {
     ...{ system: "wheels and tyres", ...STOPS, caution: "tyres", mends: ["sidecar-tyre.replace"], ofOld: ["sidecar-tyre.replace"], source: PRACTICE },
   },
+  // No plan has a line for the brake of a sidecar: its owner says when it is mended.
+  "worn sidecar brake": { system: "brakes", ...STOPS, caution: "brakes", mends: [], source: PRACTICE },
   "worn front pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["front-pads.measure"], ofOld: ["front-pads.measure"], source: PRACTICE },
   "worn rear pads": { system: "brakes", ...STOPS, caution: "brakes", mends: ["rear-pads.measure"], ofOld: ["rear-pads.measure"], source: PRACTICE },
   "worn front shoes": { system: "brakes", ...STOPS, caution: "drum dust", mends: ["front-shoes.measure"], ofOld: ["front-shoes.measure"], source: PRACTICE },

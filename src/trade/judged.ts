@@ -133,13 +133,13 @@ export const JUDGED = {
     ...{ fine: 0.1, near: 1, doNotRide: true, wears: true, grows: 1, caution: "brakes", usual: LINING },
     specs: { front: "front pad limit", rear: "rear pad limit" },
     items: { front: "front-pads.measure", rear: "rear-pads.measure" },
-    defects: { front: "worn front pads", rear: "worn rear pads" },
+    defects: { front: "worn front pads", rear: "worn rear pads", sidecar: "worn sidecar brake" },
   }),
   "shoe thickness": row({
     ...{ fine: 0.1, near: 1, doNotRide: true, wears: true, grows: 1, caution: "drum dust", usual: SHOE },
     specs: { front: "front shoe limit", rear: "rear shoe limit" },
     items: { front: "front-shoes.measure", rear: "rear-shoes.measure" },
-    defects: { front: "worn front shoes", rear: "worn rear shoes" },
+    defects: { front: "worn front shoes", rear: "worn rear shoes", sidecar: "worn sidecar brake" },
   }),
   // It is looked at with its shoes; new ones do not put a drum right.
   "drum diameter": row({
@@ -193,7 +193,7 @@ export const JUDGED = {
   }),
   "brake fluid level": level({
     fits: { brakeFluid: ["DOT 3", "DOT 4", "DOT 5", "DOT 5.1", "mineral oil"] },
-    doNotRide: true,
+    ...{ doNotRide: true, grave: { low: {} } },
     caution: "brake fluid",
     items: { any: "brake-fluid.inspect" },
     defects: { front: "low front brake fluid", rear: "low rear brake fluid", any: "low brake fluid" },
@@ -218,6 +218,11 @@ export const JUDGED = {
     specs: { any: "throttle free play" },
     items: { any: "throttle-cable.adjust" },
     defects: { any: "no throttle play" },
+  }),
+  "brake free play": row({
+    ...{ never: SOME_PLAY, fine: 1, near: 2, around: 3, caution: "brakes" },
+    specs: { front: "front brake free play", rear: "rear brake free play" },
+    items: { front: "front-drum.adjust", rear: "rear-drum.adjust" },
   }),
   "brake pedal height": row({ fine: 1, near: 1, around: 2, caution: "brakes", specs: { any: "brake pedal height" } }),
   "static sag": row({ fine: 1, near: 1, around: 3, specs: { front: "front static sag", rear: "rear static sag" } }),

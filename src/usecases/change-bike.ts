@@ -12,15 +12,18 @@ import { USUAL_BRAKE_FLUID } from "../trade/kinds.ts";
 import { keepMember, modelTyped } from "./add-bike.ts";
 import { renamed } from "./by-names.ts";
 import { type Ctx, todayOf } from "./context.ts";
+import type { DefectShown } from "./defect-shown.ts";
 import { beginDial, type OldDial } from "./dials.ts";
 import { type FluidEntered, fluidEntered } from "./fluids.ts";
 import { figureOfLast, type Garaged, garage, pick } from "./garage.ts";
 import { given } from "./given.ts";
+import { shownOn } from "./log-set.ts";
 import { whyUnusable } from "./nicknames.ts";
 import { knownOf } from "./own-garage.ts";
 import { dateTyped } from "./record-work.ts";
 import { odometerRecord } from "./records.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
+import { isJudgedOtherwise, judgedAnew } from "./square-verdicts.ts";
 import { type Standing, whileItStands } from "./standing.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -50,6 +53,8 @@ export type BikeShown = {
   readonly brought?: boolean;
   /** Just entered: which fluid is in its brakes or its clutch. */
   readonly fluid?: FluidEntered;
+  /** What was read before, looked at again by what it is fitted with now: noted, and what stands no longer. */
+  readonly looked?: { readonly noted: readonly DefectShown[]; readonly lapsed: readonly DefectShown[] };
   /** What other brakes than before are entered with by themselves. */
   readonly brakesNow?: Equipment["brakeFluid"];
 };
@@ -181,7 +186,11 @@ export async function setFitted(
       filled === null ? fluidEntered(input.part, g.bike.equipment[input.part], input.choice) : fluidEntered("brakeFluid", g.bike.equipment.brakeFluid, filled);
     const after = await written(q, ctx, { ...g.bike, equipment: filled === null ? equipment : { ...equipment, brakeFluid: filled } });
     if (after.is === "refused") return after;
-    return done({ ...after.value, ...(fluid === null ? {} : { fluid }), ...(filled === null ? {} : { brakesNow: filled }) });
+    // What was read of a part that it was not fitted with counts now, and the other way round.
+    const now = (await wholeGarage(q, ctx)).filter(({ bike }) => bike.id === g.bike.id);
+    const { noted, lapsed } = await judgedAnew(q, ctx, now, isJudgedOtherwise(g), ctx.event);
+    const looked = noted.length + lapsed.length === 0 ? {} : { looked: { noted: shownOn(now, noted), lapsed: shownOn(now, lapsed) } };
+    return done({ ...after.value, ...looked, ...(fluid === null ? {} : { fluid }), ...(filled === null ? {} : { brakesNow: filled }) });
   });
 }
 

@@ -1,6 +1,7 @@
 // What is known of the parts that are on: how old the tyres are by their date codes, and which readings were of parts gone since.
 
 import type { LocalDate } from "../core/calendar/dates.ts";
+import type { Equipment } from "../core/equipment.ts";
 import type { ItemKey } from "../core/ids.ts";
 import { type Judgement, judge, type Limit } from "../core/judgement/verdict.ts";
 import type { PlanItem } from "../core/plan/plan.ts";
@@ -9,7 +10,7 @@ import { planMonths } from "../core/schedule/date-leg.ts";
 import type { Facts, Fitting, Outcome, Refitted, Verdict } from "../core/schedule/facts.ts";
 import { inOneDay, type Taken } from "../core/schedule/measured.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
-import { type AgeWord, ageWord, monthsOld, replacedAt, TYRE_AGE_ITEMS, type TyreMade, tyreMade } from "../core/tyre/age.ts";
+import { type AgeWord, ageWord, monthsOld, replacedAt, TYRE_AGE_ITEMS, type TyreEnd, type TyreMade, tyreMade } from "../core/tyre/age.ts";
 import { readTyreDate, type TyreDate } from "../core/tyre/date-code.ts";
 import type { WorkRecord } from "../store/work.ts";
 import { endOf } from "../trade/judged.ts";
@@ -18,11 +19,12 @@ import { TYRE_AGE } from "../trade/tyres.ts";
 const TYRES = [
   ["front", TYRE_AGE_ITEMS.front],
   ["rear", TYRE_AGE_ITEMS.rear],
+  ["sidecar", TYRE_AGE_ITEMS.sidecar],
 ] as const;
 
 /** A tyre that is on, by its date code. `months`: its age. `replaceAt`: months at which it is replaced, by the bike's plan or the rule. */
 export type TyreAged = {
-  readonly place: "front" | "rear";
+  readonly place: TyreEnd;
   readonly date: Exclude<TyreDate, { is: "refused" }>;
   readonly months: number;
   readonly replaceAt: number;
@@ -84,8 +86,8 @@ export const agePlanOf = ({
 });
 
 /** The ends of which no tyre's age is known. */
-export const undatedEnds = (aged: readonly TyreAged[]): readonly ("front" | "rear")[] =>
-  TYRES.flatMap(([place]) => (aged.some((each) => each.place === place) ? [] : [place]));
+export const undatedEnds = (aged: readonly TyreAged[], { sidecar }: Pick<Equipment, "sidecar">): readonly TyreEnd[] =>
+  TYRES.flatMap(([place]) => (aged.some((each) => each.place === place) || (place === "sidecar" && sidecar !== "fitted") ? [] : [place]));
 
 function monthsByPlan({ items, ...facts }: AgePlan, key: string): number | null {
   const item = items.find((each) => each.key === key);
@@ -121,13 +123,13 @@ export function ageVerdicts(aged: readonly TyreAged[]): readonly Verdict[] {
 }
 
 const NEW: Partial<Record<Taken["kind"], { readonly items: Partial<Record<string, string>>; readonly outcomes: readonly Outcome[] }>> = {
-  tread: { items: { front: "front-tyre.replace", rear: "rear-tyre.replace" }, outcomes: ["replaced", "done"] },
+  tread: { items: TYRE_AGE_ITEMS, outcomes: ["replaced", "done"] },
   "pad thickness": { items: { front: "front-pads.measure", rear: "rear-pads.measure" }, outcomes: ["replaced"] },
   "shoe thickness": { items: { front: "front-shoes.measure", rear: "rear-shoes.measure" }, outcomes: ["replaced"] },
   "disc thickness": { items: { front: "front-discs.measure", rear: "rear-discs.measure" }, outcomes: ["replaced"] },
   "chain length": { items: { any: "chain.replace" }, outcomes: ["replaced", "done"] },
   "chain elongation": { items: { any: "chain.replace" }, outcomes: ["replaced", "done"] },
-  "tyre date code": { items: { front: "front-tyre.replace", rear: "rear-tyre.replace" }, outcomes: ["replaced", "done"] },
+  "tyre date code": { items: TYRE_AGE_ITEMS, outcomes: ["replaced", "done"] },
 };
 
 /** What is read of a tyre goes with its set. */

@@ -91,7 +91,10 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
             : { min: null, max: freezesAtShare(asked.share * 100, GLYCOL_FREEZES), near: row.near, source: asked.source };
       return frost === null ? { judgement: cannotTell("limit") } : { judgement: judge(value, frost, row.fine), more: asked === null ? {} : { by: "spec" } };
     }
+    // Above the full mark too much is in it.
     case "oil level":
+    case "brake fluid level":
+    case "clutch fluid level":
       return { judgement: judge(value, value > FULL_MARK ? { min: null, max: FULL_MARK, near: null, source: "the mark" } : (row.usual as Limit), row.fine) };
     default: {
       if (own === null && row.never !== undefined) {

@@ -6,6 +6,7 @@ import type { DistanceUnit } from "../core/quantity/distance.ts";
 import { parseAmount } from "../core/quantity/parse.ts";
 import { type Dimension, dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/quantity/units.ts";
 import type { Refusal } from "../core/refusal.ts";
+import type { TyreEnd } from "../core/tyre/age.ts";
 import { builtAlike, readMarking, type TyreMarking } from "../core/tyre/marking.ts";
 import { setIndoors } from "../core/tyre/pressure.ts";
 import type { Repos } from "../store/store.ts";
@@ -38,7 +39,7 @@ export type TyreReport = {
   /** How old they are, where their date code was said. */
   readonly aged: readonly TyreAged[];
   /** The ends of which it was not. */
-  readonly undated: readonly ("front" | "rear")[];
+  readonly undated: readonly TyreEnd[];
   /** A slow leak or none, by end; only where it can be told. */
   readonly leaks: readonly LeakOn[];
 };
@@ -53,7 +54,15 @@ export async function tyresJudged(ctx: Ctx, input: { readonly bike?: string }): 
     const g = which.value;
     const aged = agedOn(g);
     return done({
-      ...{ bike: g.bike.id, nickname: g.bike.nickname, unit: g.unit, worn: wornParts(g, ["tread"]), lasted: lastTyres(g), aged, undated: undatedEnds(aged) },
+      ...{
+        bike: g.bike.id,
+        nickname: g.bike.nickname,
+        unit: g.unit,
+        worn: wornParts(g, ["tread"]),
+        lasted: lastTyres(g),
+        aged,
+        undated: undatedEnds(aged, g.bike.equipment),
+      },
       defects: (await defectsOfTyres(q, g)).map((defect) => defectShown(g, defect)),
       judged: g.judged.filter(({ kind }) => kind === "tread" || kind === "cold pressure"),
       leaks: await leaksOn(q, g),

@@ -29,6 +29,7 @@ import type { MessageOutcome, NamedBike, News } from "./message-outcome.ts";
 import { askedOf } from "./question.ts";
 import { rigsFor } from "./rig.ts";
 import { asMeasured, asOdometers, heldAgainst, type Saved, save } from "./settle.ts";
+import { judgedAnew } from "./square-verdicts.ts";
 import { noteMixed, noteVerdicts } from "./verdict-defects.ts";
 
 /** Where intents came from: `source` marks the records, `message` is the message to link to. */
@@ -115,12 +116,26 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const verdicts = await noteVerdicts(q, ctx, still, { judged, readings: saved.readings, work: mending }, source, next);
   const closed = [...saved.closed, ...verdicts.closed];
   const mixed = await noteMixed(q, ctx, still, fluids, saved.work, source, next + verdicts.noted.length);
+  // What was read before it came home is held now against the law of that place.
+  const home = touched.flatMap((g, n) => {
+    const noted = [...saved.defects, ...verdicts.noted, ...mixed].filter(({ bike }) => bike === g.bike.id);
+    return g.comesHome === true && g.rig.place !== null ? [{ ...(afters[n] ?? g), defects: [...openBut(g, closed), ...noted] }] : [];
+  });
+  const isEarlier = ({ kind, id }: { readonly kind: string; readonly id: string }): boolean =>
+    kind === "tread" && !saved.readings.some((reading) => reading.id === id);
+  const anew = home.length === 0 ? [] : (await judgedAnew(q, ctx, home, isEarlier, source, next + verdicts.noted.length + mixed.length)).noted;
   const fuel: FuelShown[] = [];
   const leaks: NonNullable<Extract<MessageOutcome, { is: "logged" }>["leaks"]>[number][] = [];
   for (const [n, g] of touched.entries()) leaks.push(...(await leaksRead(q, afters[n] ?? g, saved.readings)));
   for (const g of touched) fuel.push(...(await fuelOf(q, g, saved.readings)));
   return {
-    ...{ is: "logged", source, readings: saved.readings, work: saved.work, defects: shownOn(touched, [...saved.defects, ...verdicts.noted, ...mixed]) },
+    ...{
+      is: "logged",
+      source,
+      readings: saved.readings,
+      work: saved.work,
+      defects: shownOn(touched, [...saved.defects, ...verdicts.noted, ...mixed, ...anew]),
+    },
     ...{
       closed: shownOn(touched, closed),
       mayClose: mayClose(ctx, touched, { ...saved, work: mending, closed }),

@@ -41,6 +41,7 @@ export async function squareVerdicts(q: Repos, ctx: Ctx, after: readonly Garaged
 /**
  * What stands read, looked at again after its limit changed, inside the transaction that changed it, which touches the bikes: what must not be ridden on by it is noted, what is set by adjusting and was read right since is closed, and what no figure speaks for any more lapses.
  * @param which the judgements whose limit changed
+ * @param first where to go on counting the records of the source
  * @throws Conflict
  */
 export async function judgedAnew(
@@ -49,6 +50,7 @@ export async function judgedAnew(
   after: readonly Garaged[],
   which: (judged: Garaged["judged"][number]) => boolean,
   source: string,
+  first = 0,
 ): Promise<Squared & { readonly closed: readonly Defect[] }> {
   const noted: Defect[] = [];
   const closed: Defect[] = [];
@@ -58,12 +60,12 @@ export async function judgedAnew(
       .map((each) => ({ ...each, bike: g.bike.id, first: false }))
       .filter((each) => which(each) && (!each.doNotRide || grave.some(({ id }) => id === each.id)));
     const readings = await readingsOf(q, judged);
-    const anew = await noteVerdicts(q, ctx, [g], { judged, readings, work: [] }, source, noted.length);
+    const anew = await noteVerdicts(q, ctx, [g], { judged, readings, work: [] }, source, first + noted.length);
     noted.push(...anew.noted);
     closed.push(...anew.closed);
   }
   const open = after.map((g) => ({ ...g, defects: g.defects.filter(({ id }) => !closed.some((each) => each.id === id)) }));
-  const { lapsed } = await squareVerdicts(q, ctx, open, { defects: [], readings: [] }, source, noted.length);
+  const { lapsed } = await squareVerdicts(q, ctx, open, { defects: [], readings: [] }, source, first + noted.length);
   return { noted, lapsed, closed };
 }
 
@@ -102,3 +104,9 @@ const unanswered = (g: Garaged): readonly JudgedOn[] =>
 const wentWith = (judged: Garaged["judged"][number], g: Garaged, { defects, readings }: Gone): boolean =>
   defects.some(({ bike, kind, from }) => bike === g.bike.id && from === "verdict" && kind === defectOf(judged)) ||
   (judgedRow(judged.kind).setRight && readings.some(({ bike, kind, place }) => bike === g.bike.id && kind === judged.kind && place === judged.place));
+
+/** Judged otherwise than before its bike was fitted otherwise. */
+export const isJudgedOtherwise =
+  (before: Garaged) =>
+  (judged: Garaged["judged"][number]): boolean =>
+    !before.judged.some(({ id, judgement, doNotRide }) => id === judged.id && judgement.is === judged.judgement.is && doNotRide === judged.doNotRide);

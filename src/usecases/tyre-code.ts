@@ -12,7 +12,7 @@ import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { whichBike } from "./which-bike.ts";
 
-export const TYRE_ENDS = ["front", "rear", "both"] as const;
+export const TYRE_ENDS = ["front", "rear", "both", "sidecar"] as const;
 
 export type TyreDated = {
   readonly typed: string;
@@ -46,7 +46,7 @@ export async function noteTyreCode(
     if (all.length === 0) return noneLeft(q, ctx);
     const which = whichBike(all, input.bike);
     if (which.is === "refused") return which;
-    const ends = input.end === "both" ? READING_KINDS["tyre date code"].places : [input.end];
+    const ends = input.end === "both" ? READING_KINDS["tyre date code"].ask : [input.end];
     const intents = ends.map(
       (place): LogReading => ({
         ...{ do: "log reading", bike: which.value.bike.id, kind: "tyre date code", place, value: Number(code), unit: "date code" },

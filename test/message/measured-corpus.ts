@@ -63,6 +63,8 @@ export const MEASURED: readonly Case[] = [
   c("coolant good to -35C", "coolant strength -35 °C@Heron"),
   c("antifreeze -25", "coolant strength -25 ?@Heron ?unit"),
   c("clutch free play 3 mm", "clutch free play 3 mm@Heron"),
+  c("rear brake free play 20 mm", "brake free play/rear 20 mm@Heron"),
+  c("rear brake pedal play 25 mm", "brake free play/rear 25 mm@Heron"),
   c("free play 3 mm", "clutch free play 3 mm@Heron ?kind"),
   c("throttle play 2 mm", "throttle free play 2 mm@Heron"),
   c("brake pedal 10 mm below the peg", "brake pedal height -10 mm@Heron"),

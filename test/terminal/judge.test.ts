@@ -76,7 +76,7 @@ test("whose law holds is asked with the first reading, and what the manual must 
   // Known in a direct message only, no group's place can be said: its rider enters the limit.
   const alone = (await t.one({ ...dm, say: "tread 5 mm front" })).text;
   expect(alone).toContain(
-    "so the moulded bars count; where you ride the law may ask for more. Enter what it asks for, once an end: /spec what:rear tread limit value:…",
+    "so the moulded bars count; where you ride the law may ask for more. Enter what it asks for, once an end: /spec what:front tread limit value:…",
   );
   expect(alone).toContain("Or write a reading where your group is, once its place is said with /group place:…");
   expect((await t.one({ ...dm, say: "tread 4.9 mm front" })).text).not.toContain("/spec");

@@ -166,7 +166,10 @@ test("some of a kit named by position is of the kit, and the rest is asked about
   const dm = { as: "Ines", in: "dm" };
   await t.one({ ...dm, run: "/bike add name:Otter kind:chain-drive twin odometer:15,900 mi" });
   const say = (text: string) => t.one({ ...dm, say: text });
-  const chain = await say("new chain and front sprocket at 15,910 on Otter, rear sprocket stayed");
+  const said = await say("new chain and front sprocket at 15,905 on Otter, rear sprocket stayed");
+  expect(said.text).toContain("Otter: New chain and sprockets, done today at 15,905 mi, with chain and front sprocket. Recorded.");
+  expect(said.text).not.toContain("Rear sprocket too?");
+  const chain = await say("new chain and front sprocket at 15,910 on Otter");
   expect(chain.text).toContain("Otter: New chain and sprockets, done today at 15,910 mi.");
   expect(chain.text).toContain("Rear sprocket too?");
   const kept = await t.one({ ...dm, press: button(chain, "Rear sprocket stayed on") });

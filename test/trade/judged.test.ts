@@ -34,7 +34,9 @@ describe.each(KINDS)("%s", (kind) => {
       // A pressure is right again by the next reading alone.
       const { mends = [], mayMend = [] } = defectRow(defect) ?? {};
       // New shoes may come with a new drum, and may not.
-      if (kind !== "cold pressure") expect([...mends, ...(kind === "drum diameter" ? mayMend : [])].length).toBeGreaterThan(0);
+      // No plan has a line for the brake of a sidecar: its owner says when it is mended.
+      if (kind !== "cold pressure" && defect !== "worn sidecar brake")
+        expect([...mends, ...(kind === "drum diameter" ? mayMend : [])].length).toBeGreaterThan(0);
     }
   });
 });

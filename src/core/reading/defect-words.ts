@@ -56,5 +56,5 @@ export type DefectWords = {
   };
   /** Kinds that are not noted by words where the clause has a reading of a kind: the figure is judged instead. */
   readonly unlessRead: Readonly<Record<string, ReadingKind>>;
-  readonly byEnd: Readonly<Record<string, { readonly front: string; readonly rear: string }>>;
+  readonly byEnd: Readonly<Record<string, { readonly front: string; readonly rear: string; readonly sidecar: string }>>;
 };

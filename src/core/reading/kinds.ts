@@ -3,7 +3,7 @@
 
 import type { Dimension, UnitId } from "../quantity/units.ts";
 import type { Place } from "./places.ts";
-import { CALIPERS, CYLINDERS, ENDS, TYRES, VALVES } from "./places.ts";
+import { CALIPERS, CYLINDERS, ENDS, LININGS, TYRES, VALVES } from "./places.ts";
 
 export type { Place } from "./places.ts";
 
@@ -61,11 +61,11 @@ export const READING_KINDS = {
     usual: { mm: [0, 20], "1/32 in": [1, 20], in: [0.01, 0.6] },
   },
   // Week and year as moulded on the tyre, "1417"; of three digits made before 2000. What it means is core/tyre/date-code.ts.
-  "tyre date code": { dimension: "date code", places: ENDS, ask: ENDS, plausible: [10, 5399], units: ["date code"], usual: {} },
+  "tyre date code": { dimension: "date code", places: TYRES, ask: ENDS, plausible: [10, 5399], units: ["date code"], usual: {} },
   // mm of lining. New pads carry 4 to 8.
-  "pad thickness": { dimension: "length", places: CALIPERS, ask: ENDS, plausible: [0, 15], units: ["mm", "in"], usual: { mm: [0, 15], in: [0.01, 0.4] } },
+  "pad thickness": { dimension: "length", places: LININGS, ask: ENDS, plausible: [0, 15], units: ["mm", "in"], usual: { mm: [0, 15], in: [0.01, 0.4] } },
   // mm of lining on the shoes of a drum. New ones carry 3 to 5.
-  "shoe thickness": { dimension: "length", places: ENDS, ask: ENDS, plausible: [0, 10], units: ["mm", "in"], usual: { mm: [0, 10], in: [0.01, 0.4] } },
+  "shoe thickness": { dimension: "length", places: TYRES, ask: ENDS, plausible: [0, 10], units: ["mm", "in"], usual: { mm: [0, 10], in: [0.01, 0.4] } },
   // mm across the inside of a drum. Drums are 80 to 250 wide, and cast into each is how far it may wear.
   "drum diameter": { dimension: "length", places: ENDS, ask: ENDS, plausible: [60, 330], units: ["mm", "in"], usual: { mm: [70, 330], in: [3, 13] } },
   "disc thickness": {
@@ -103,6 +103,8 @@ export const READING_KINDS = {
   "antifreeze share": { dimension: "share", places: [], ask: [], plausible: [0, 100], units: ["%"], usual: {} },
   "clutch free play": { dimension: "length", places: [], ask: [], plausible: [0, 60], units: ["mm", "in"], usual: { mm: [0, 60], in: [0.02, 0.8] } },
   "throttle free play": { dimension: "length", places: [], ask: [], plausible: [0, 30], units: ["mm", "in"], usual: { mm: [0, 30], in: [0.02, 0.8] } },
+  // mm at the end of the lever or the pedal before the brake begins to come on.
+  "brake free play": { dimension: "length", places: ENDS, ask: ENDS, plausible: [0, 80], units: ["mm", "in"], usual: { mm: [1, 80], in: [0.05, 3] } },
   // mm above (+) or below (-) the footrest.
   "brake pedal height": { dimension: "length", places: [], ask: [], plausible: [-100, 150], units: ["mm", "in"], usual: { mm: [3, 150] } },
   "static sag": { dimension: "length", places: ENDS, ask: ENDS, plausible: [0, 150], units: ["mm", "in"], usual: { mm: [3, 150], in: [0.1, 2.5] } },
@@ -151,3 +153,6 @@ export const KIND_KEYS = Object.keys(READING_KINDS) as ReadingKind[];
 
 /** The row of a kind, as every row may be read. */
 export const kindRow = (kind: ReadingKind): KindRow => READING_KINDS[kind];
+
+/** Can each side of the front be told apart, as with two calipers? */
+export const hasSides = (kind: ReadingKind): boolean => kindRow(kind).places.includes("front left");

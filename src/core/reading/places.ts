@@ -16,6 +16,7 @@ export type Place =
 export const ENDS = ["front", "rear"] as const satisfies readonly Place[];
 export const TYRES = ["front", "rear", "sidecar"] as const satisfies readonly Place[];
 export const CALIPERS = ["front", "rear", "front left", "front right"] as const satisfies readonly Place[];
+export const LININGS = [...CALIPERS, "sidecar"] as const satisfies readonly Place[];
 const MOST_CYLINDERS = 6;
 const MOST_VALVES = 12;
 const numbered = <T extends string>(name: T, most: number): readonly `${T} ${number}`[] =>

@@ -5,7 +5,9 @@ import type { LocalDate } from "../calendar/dates.ts";
 import type { TyreDate } from "./date-code.ts";
 
 /** The line of the plan that holds the age of each end's tyre. */
-export const TYRE_AGE_ITEMS = { front: "front-tyre.replace", rear: "rear-tyre.replace" } as const;
+export const TYRE_AGE_ITEMS = { front: "front-tyre.replace", rear: "rear-tyre.replace", sidecar: "sidecar-tyre.replace" } as const;
+/** Where a tyre is. */
+export type TyreEnd = keyof typeof TYRE_AGE_ITEMS;
 
 /** Is a line of the plan a tyre's age, which a date code tells better than the day it was fitted? */
 export const isTyreAge = (item: string): boolean => Object.values(TYRE_AGE_ITEMS).some((key) => key === item);

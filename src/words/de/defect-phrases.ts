@@ -466,6 +466,11 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     ],
     "plugged tyre": [
       { things: TYRE, signs: [...ended("geflickt", "gestopft"), "provisorisch geflickt", "hat einen flicken", "hat einen stopfen", "mit stopfen"] },
+      {
+        things: TYRE,
+        signs: ["repariert", "wurde repariert", "von innen geflickt", "von innen repariert", "vulkanisiert", "mit flicken repariert"],
+        signLast: true,
+      },
       { things: ["flicken im", "stopfen im", "pannenstreifen im", "pannenwurst im"], signs: TYRE },
     ],
     "damaged tyre": [
@@ -650,8 +655,44 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     ],
     "worn front pads": [],
     "worn rear pads": [],
-    "worn shoes": [{ things: SHOES, signs: WORN_LINING, signLast: true }],
+    "worn shoes": [
+      { things: SHOES, signs: WORN_LINING, signLast: true },
+      {
+        things: [
+          ...["bremsnachsteller", "nachsteller", "nachstellmutter", "bremsgestänge", "bremsgestängeschraube", "bremseinsteller", "bremsseilversteller"],
+          ...[
+            "trommelbremse",
+            "bremstrommel",
+            "bremse",
+            "hinterradbremse",
+            "vorderradbremse",
+            "hintere bremse",
+            "vordere bremse",
+            "bremse hinten",
+            "bremse vorne",
+          ],
+        ],
+        signs: [
+          ...["am ende", "ganz am ende", "am anschlag", "auf anschlag", "ausgereizt", "lässt sich nicht mehr nachstellen", "nicht mehr nachstellbar"],
+          ...["kein nachstellweg mehr", "lässt sich nicht weiter nachstellen"],
+        ],
+        signLast: true,
+      },
+      {
+        things: [
+          ...["verschleißanzeige der bremse", "verschleißanzeige hinten", "verschleißanzeige vorne", "verschleißanzeiger", "bremsverschleißanzeige"],
+          ...["bremsbackenanzeige", "verschleißzeiger", "bremsschlüsselhebel"],
+        ],
+        signs: [
+          ...["über der marke", "über die marke", "an der marke", "hinter der marke", "jenseits der marke", "über der markierung", "an der markierung"],
+          ...["am ende", "am limit", "über dem limit", "im roten", "im roten bereich", "an der verschleißgrenze", "über der verschleißgrenze"],
+        ],
+        signLast: true,
+      },
+    ],
     "worn front shoes": [],
+    "worn sidecar tyre": [],
+    "worn sidecar brake": [],
     "worn rear shoes": [],
     "worn front drum": [],
     "worn rear drum": [],
@@ -662,7 +703,6 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
     "wrong front pressure": [{ things: [...FRONT_TYRE, "vorderer reifen", "reifen vorne", "reifen vorn"], signs: WENIG_LUFT, signLast: true }],
     "wrong rear pressure": [{ things: [...REAR_TYRE, "hinterer reifen", "reifen hinten"], signs: WENIG_LUFT, signLast: true }],
     "wrong sidecar pressure": [],
-    "worn sidecar tyre": [],
     "slack chain": [],
     "tight chain": [],
     "slack belt": [],

@@ -126,11 +126,21 @@ const BARS = [
   ...["at", "on", "to", "down to", "worn to", "worn down to", "level with"].flatMap((how) => [`${how} the twi`, `${how} twi`]),
 ];
 /** The pointer of a drum brake stands with the lever on: past its mark the linings are at their end. Common practice. */
-const POINTER = ["wear pointer", "brake wear pointer", "brake wear indicator", "wear indicator arrow", "wear arrow", "brake wear arrow", "drum wear indicator"];
+const POINTER = [
+  ...["wear pointer", "brake wear pointer", "brake wear indicator", "wear indicator arrow", "wear arrow", "brake wear arrow", "drum wear indicator"],
+  ...["brake arm", "brake cam arm", "brake cam lever", "cam arm", "cam lever", "brake pointer", "brake arrow", "shoe wear indicator", "brake lining indicator"],
+];
 const POINTERS = [...POINTER, ...["front", "rear", "back"].flatMap((end) => POINTER.map((thing) => `${end} ${thing}`))];
-const PAST_MARK = ["past", "beyond", "over", "at", "on", "outside"].flatMap((where) =>
-  ["the mark", "its mark", "the line", "the limit", "the range", "the end of the range", "the scale"].map((what) => `${where} ${what}`),
-);
+const MARK = [
+  ...["the mark", "its mark", "the wear mark", "the line", "the wear line", "the limit", "its limit", "the wear limit", "the limit mark", "the range"],
+  ...["the end of the range", "the scale"],
+];
+const PAST_MARK = [
+  ...["past", "beyond", "over", "at", "on", "outside", "has passed", "passed", "has reached", "reached", "gone past", "has gone past"].flatMap((where) =>
+    MARK.map((what) => `${where} ${what}`),
+  ),
+  "in the red",
+];
 const CUPPED = ["cupped", "cupping", "scalloped", "scalloping", "feathered", "feathering", "worn unevenly", "wearing unevenly", "unevenly worn", "uneven wear"];
 /** "Goes almost to the bar". */
 const TO_THE_BAR = ["bar", "bars", "grip", "handlebar"].flatMap((end) =>
@@ -160,6 +170,47 @@ const WORN_PADS = [
 ];
 const PADS = ["pads", "brake pads", "brake pad", "pad", "pad linings", "pads front", "pads rear", "front pads", "rear pads", "back pads"];
 const SHOES = ["shoes", "brake shoes", "shoe linings", "front shoes", "rear shoes", "front brake shoes", "rear brake shoes", "brake linings"];
+/** What takes up a drum's wear: with no way left to turn, its shoes are worn. */
+const DRUM_ADJUSTER = [
+  ...[
+    "brake adjuster",
+    "brake adjusters",
+    "brake rod adjuster",
+    "brake cable adjuster",
+    "brake rod nut",
+    "brake adjuster nut",
+    "drum adjuster",
+    "drum brake adjuster",
+  ],
+  ...["brake cam adjuster", "brake rod"],
+].flatMap((thing) => ["", "front ", "rear "].map((end) => `${end}${thing}`));
+const DRUM = ["drum brake", "drum brakes", "brake drum", "drum"].flatMap((thing) => ["", "front ", "rear "].map((end) => `${end}${thing}`));
+const ADJUSTER_OUT = [
+  ...[
+    "at its end",
+    "at the end",
+    "at their end",
+    "at the limit",
+    "at its limit",
+    "run out",
+    "ran out",
+    "has run out",
+    "maxed out",
+    "all the way in",
+    "right in",
+  ],
+  ...["fully in", "wound right in", "screwed right in", "screwed all the way in", "out of adjustment", "no adjustment left", "no thread left", "out of thread"],
+  ...[
+    "run out of adjustment",
+    "ran out of adjustment",
+    "has run out of adjustment",
+    "no more adjustment",
+    "used up",
+    "at its stop",
+    "at the stop",
+    "bottomed out",
+  ],
+];
 const FEELS = ["feel", "feels", "feeling"].flatMap((verb) =>
   ["", "a bit ", "a little ", "really ", "very ", "kind of ", "kinda ", "slightly ", "quite ", "so "].map((much) => `${verb} ${much}`),
 );
@@ -182,10 +233,10 @@ const LAMP = [
 
 /** The kinds of each end, for those that are so called where no end is said; the same in every language. */
 export const BY_END = {
-  "worn tyre": { front: "worn front tyre", rear: "worn rear tyre" },
-  "worn pads": { front: "worn front pads", rear: "worn rear pads" },
-  "worn shoes": { front: "worn front shoes", rear: "worn rear shoes" },
-} as const satisfies Partial<Record<DefectKind, { readonly front: DefectKind; readonly rear: DefectKind }>>;
+  "worn tyre": { front: "worn front tyre", rear: "worn rear tyre", sidecar: "worn sidecar tyre" },
+  "worn pads": { front: "worn front pads", rear: "worn rear pads", sidecar: "worn sidecar brake" },
+  "worn shoes": { front: "worn front shoes", rear: "worn rear shoes", sidecar: "worn sidecar brake" },
+} as const satisfies Partial<Record<DefectKind, { readonly front: DefectKind; readonly rear: DefectKind; readonly sidecar: DefectKind }>>;
 
 /** What a figure beside the words judges better than they do; the same in every language. */
 export const UNLESS_READ = {
@@ -660,7 +711,23 @@ const WORDS: DefectWords & { readonly kinds: Readonly<Record<DefectKind, DefectW
     ],
     "plugged tyre": [
       { things: [...TYRE, "rear", "front", "back"], signs: ["plugged", "patched"] },
-      { things: TYRE, signs: ["has a plug", "has a plug in it", "has a patch"] },
+      { things: TYRE, signs: ["has a plug", "has a plug in it", "has a patch", "has a patch in it", "has been plugged", "has been patched"] },
+      // A repair from inside is watched too: nobody sees it.
+      {
+        things: TYRE,
+        signs: ["patch", "plug", "mushroom plug", "patch plug", "plug patch", "mushroom"]
+          .flatMap((with_) => [`repaired with a ${with_}`, `fixed with a ${with_}`, `mended with a ${with_}`])
+          .concat([
+            "repaired from inside",
+            "repaired from the inside",
+            "patched from inside",
+            "patched from the inside",
+            "vulcanised",
+            "vulcanized",
+            "repaired",
+          ]),
+        signLast: true,
+      },
       { things: ["plug in the", "plug in", "patch in the"], signs: TYRE },
     ],
     "damaged tyre": [
@@ -834,9 +901,17 @@ const WORDS: DefectWords & { readonly kinds: Readonly<Record<DefectKind, DefectW
     "worn rear pads": [],
     "worn shoes": [
       { things: SHOES, signs: WORN_PADS, signLast: true },
+      { things: [...DRUM_ADJUSTER, ...DRUM], signs: ADJUSTER_OUT, signLast: true },
       { things: POINTERS, signs: PAST_MARK, signLast: true },
+      {
+        things: BRAKE,
+        signs: ["no adjustment left", "run out of adjustment", "ran out of adjustment", "has run out of adjustment", "no more adjustment"],
+        signLast: true,
+      },
     ],
     "worn front shoes": [],
+    "worn sidecar tyre": [],
+    "worn sidecar brake": [],
     "worn rear shoes": [],
     "worn front drum": [],
     "worn rear drum": [],
@@ -847,7 +922,6 @@ const WORDS: DefectWords & { readonly kinds: Readonly<Record<DefectKind, DefectW
     "wrong front pressure": [{ things: TYRE_AT.front, signs: LOW_ON_AIR, signLast: true }],
     "wrong rear pressure": [{ things: TYRE_AT.rear, signs: LOW_ON_AIR, signLast: true }],
     "wrong sidecar pressure": [],
-    "worn sidecar tyre": [],
     "slack chain": [],
     "tight chain": [],
     "slack belt": [],
@@ -974,7 +1048,18 @@ const WORDS: DefectWords & { readonly kinds: Readonly<Record<DefectKind, DefectW
   turns: [
     {
       ...{ from: ["puncture"], to: "plugged tyre" },
-      said: ["plugged it", "plugged", "patched it", "patched", "put a plug in", "put a plug in it", "stuck a plug in", "stuck a plug in it"],
+      said: [
+        "plugged it",
+        "plugged",
+        "patched it",
+        "patched",
+        "put a plug in",
+        "put a plug in it",
+        "stuck a plug in",
+        "stuck a plug in it",
+        "repaired",
+        "repaired it",
+      ],
     },
   ],
   byEnd: BY_END,

@@ -57,6 +57,7 @@ export const SIDES: Partial<Record<ReadingKind, readonly [low: string, high: str
   "plug gap": ["too narrow", "too wide"],
   "clutch free play": ["too little play", "too much play"],
   "throttle free play": ["too little play", "too much play"],
+  "brake free play": ["too little play", "too much play"],
   "coolant strength": ["", "too weak"],
   "antifreeze share": ["too weak", ""],
   "static sag": ["too little sag", "too much sag"],
@@ -68,6 +69,9 @@ export function sideOf(sides: readonly [low: string, high: string] | undefined, 
   const word = sides?.[side === "low" ? 0 : 1] ?? "";
   return word === "" ? "" : `, ${is === "near limit" ? "nearly " : ""}${word}`;
 }
+
+/** The limit of the end that was read first. */
+const treadSpec = ([first]: readonly SpecKey[]): string => lowered(englishSpecName(first ?? "rear tread limit"));
 
 const WEAK_COOLANT = "Change the coolant, or raise its share of antifreeze as its maker says, before frost: frozen coolant bursts the engine.";
 
@@ -91,14 +95,21 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
     "Look at the terminals, then have the charging circuit tested.",
     "Have the regulator tested before the next ride: so much ruins the battery.",
   ],
-  "brake fluid level": ["It falls with worn pads or by a leak: look at both before topping up.", ""],
-  "clutch fluid level": ["Look for a leak before topping up.", ""],
+  "brake fluid level": [
+    "It falls with worn pads or by a leak: look at both before topping up.",
+    "Draw some off down to the full mark: warm fluid with no room to expand can drag the brake.",
+  ],
+  "clutch fluid level": ["Look for a leak before topping up.", "Draw some off down to the full mark: warm fluid needs room to expand."],
   "oil level": ["Top up before the engine runs again.", "Let some out before you ride: too much froths and blows past the seals."],
   "coolant strength": ["", WEAK_COOLANT],
   "antifreeze share": [WEAK_COOLANT, ""],
   "coolant level": ["Top up the overflow tank cold, and look for a leak.", ""],
   "clutch free play": ["Adjust it: without play the clutch slips and wears.", "Adjust it: with too much the clutch drags."],
   "throttle free play": ["Adjust it: a cable without play can hold the throttle open.", "Adjust it."],
+  "brake free play": [
+    "Adjust it: a brake without play drags and heats up.",
+    "Adjust it: with too much the brake comes on late; with the adjuster at its end, replace the shoes.",
+  ],
   "brake pedal height": ["Adjust it as the manual says.", "Adjust it as the manual says."],
   "static sag": ["Take preload off.", "Add preload."],
   "rider sag": ["Take preload off.", "Add preload, or a stiffer spring."],
@@ -387,11 +398,11 @@ export const judgeWords = (p: Printer) => {
     ofPartOff: (reading: Pick<SaidJudged, "place" | "value" | "unit" | "typed"> & { readonly kind: ReadingKind }): string =>
       `${capital(read(reading))} was of the one that came off since: kept with its history, and not held against the one that is on.`,
     oneEnd: (): string => "One end is new: keep both of one construction, and of a pair that the bike's maker names. Take it gently at first.",
-    unknownPlace: (): string =>
-      "Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more. Whoever runs the group says its place with /group place:…; your own limit is /spec what:rear tread limit value:…",
+    unknownPlace: (specs: readonly SpecKey[]): string =>
+      `Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more. Whoever runs the group says its place with /group place:…; your own limit is /spec what:${treadSpec(specs)} value:…`,
     /** A bike that is in no group: the law is the rider's to enter. */
-    noGroup: (): string =>
-      "Whose tread law holds for you I do not know, so the moulded bars count; where you ride the law may ask for more. Enter what it asks for, once an end: /spec what:rear tread limit value:… Or write a reading where your group is, once its place is said with /group place:…",
+    noGroup: (specs: readonly SpecKey[]): string =>
+      `Whose tread law holds for you I do not know, so the moulded bars count; where you ride the law may ask for more. Enter what it asks for, once an end: /spec what:${treadSpec(specs)} value:… Or write a reading where your group is, once its place is said with /group place:…`,
     /** A place whose states each have a law of their own: by 49 CFR 571.119 S6.4 a tyre bears bars of 1/32 in. */
     stateLaw: (): string =>
       "In the United States the least tread in use is each state's own law; what counts here is the moulded bars (49 CFR 571.119). Where your state asks for more, enter it once as your own limit: /spec.",

@@ -109,6 +109,12 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
     "free play",
     "freeplay",
   ],
+  "brake free play": [
+    ...["brake", "brake pedal", "brake lever", "pedal", "brake rod", "brake cable", "drum brake"].flatMap((part) =>
+      ["free play", "freeplay", "play"].map((play) => `${part} ${play}`),
+    ),
+    ...["free play at the brake pedal", "free play at the brake lever", "play at the brake pedal", "play at the brake lever", "free play", "freeplay"],
+  ],
   "brake pedal height": ["brake pedal height", "pedal height", "brake pedal"],
   "static sag": ["static sag", "free sag", "bike sag", "unladen sag", "sag"],
   "rider sag": ["rider sag", "race sag", "laden sag", "sag with me on it", "sag with rider", "sag"],

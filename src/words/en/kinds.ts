@@ -34,6 +34,7 @@ export const KIND_WORDS = {
   },
   "clutch free play": { name: "clutch free play", howTo: "At the end of the lever, before it begins to pull." },
   "throttle free play": { name: "throttle free play", howTo: "At the rim of the grip, in both directions of the bars." },
+  "brake free play": { name: "brake free play", howTo: "At the end of the lever or the pedal, pressed by hand, before the brake begins to come on." },
   "brake pedal height": { name: "brake pedal height", howTo: "Pedal against the footrest: above it plus, below it minus." },
   "static sag": { name: "static sag", howTo: "Wheel off the ground against the bike standing by itself." },
   "rider sag": { name: "rider sag", howTo: "Wheel off the ground against the rider in full kit on the bike." },

@@ -4,7 +4,7 @@ import type { LocalDate } from "../../core/calendar/dates.ts";
 import type { DistanceUnit, Stretch } from "../../core/quantity/distance.ts";
 import type { UnitId } from "../../core/quantity/units.ts";
 import { symbolOf } from "../../core/quantity/units.ts";
-import type { AgeWord } from "../../core/tyre/age.ts";
+import type { AgeWord, TyreEnd } from "../../core/tyre/age.ts";
 import type { TyreDate } from "../../core/tyre/date-code.ts";
 import type { TyreMarking } from "../../core/tyre/marking.ts";
 import type { Wear } from "../../core/wear/wear.ts";
@@ -41,7 +41,7 @@ type Indoors = {
 type Amount = { readonly value: number; readonly unit: UnitId };
 
 type Age = { readonly date: Exclude<TyreDate, { is: "refused" }>; readonly months: number; readonly replaceAt: number; readonly age: AgeWord };
-type Aged = Age & { readonly place: "front" | "rear" };
+type Aged = Age & { readonly place: TyreEnd };
 
 /** "At ten at the latest", or sooner by the bike's own plan. */
 const atTheLatest = ({ replaceAt }: Pick<Age, "replaceAt">): string => (replaceAt === 120 ? "at ten at the latest" : `at ${ageOf(replaceAt)} by your plan`);
@@ -105,9 +105,9 @@ export const tyreWords = (p: Printer) => {
       return `${capital(place)} tyre: ${made}. ${whatAge(tyre)}`.trimEnd();
     },
     /** "Front and rear tyre: their age is not known. Read ..." */
-    undated: (ends: readonly ("front" | "rear")[]): string =>
+    undated: (ends: readonly TyreEnd[]): string =>
       ends.length > 1
-        ? "Front and rear tyre: their age is not known. Read the last four digits behind DOT off each sidewall, week and year, and write them such as “front 2223 rear 1822 date codes”."
+        ? `${capital(p.list(ends))} tyre: their age is not known. Read the last four digits behind DOT off each sidewall, week and year, and write them such as “${ends[0]} 2223 ${ends[1]} 1822 date codes”.`
         : `${capital(ends[0] ?? "")} tyre: its age is not known. Read the last four digits behind DOT off its sidewall, week and year, and write them such as “${ends[0]} tyre DOT 2223”.`,
     leak: (place: string, leak: LeakTold, unit: UnitId): string => {
       // As finely as a gauge is read.
