@@ -101,7 +101,7 @@ export function read(text: string, of: Known): Meant {
     // All of a message or none: a reading is not logged past work that was said with it and not understood.
     const jobs = withBeside(layout, clause, withFiguresKept(layout, clause, work.intents, accounted, readings), accounted, readings);
     // "Rear tyre low, 28 psi": how low it is says the figure.
-    const isRead = ({ kind }: NoteDefect): boolean => kind !== null && readings.some((reading) => reading.kind === under(unlessRead, kind));
+    const isRead = ({ kind }: NoteDefect): boolean => kind !== null && readings.some((reading) => under(unlessRead, kind)?.includes(reading.kind) === true);
     const faults = wrong.intents.filter((each) => !isRead(each));
     const came = [...withTwiceAsked(readings), ...jobs, ...charged.intents, ...faults, ...signs, ...(readings.length + shares.length > 0 ? work.missing : [])];
     intents.push(...came);

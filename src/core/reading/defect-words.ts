@@ -54,7 +54,7 @@ export type DefectWords = {
     /** What belongs to the thing that was read, under a name that elsewhere means something else: the valve of a tyre. */
     readonly parts: Readonly<Partial<Record<ReadingKind, readonly string[]>>>;
   };
-  /** Kinds that are not noted by words where the clause has a reading of a kind: the figure is judged instead. */
-  readonly unlessRead: Readonly<Record<string, ReadingKind>>;
+  /** Kinds that are not noted by words where the clause has a reading of one of these: the figure is judged instead. */
+  readonly unlessRead: Readonly<Record<string, readonly ReadingKind[]>>;
   readonly byEnd: Readonly<Record<string, { readonly front: string; readonly rear: string; readonly sidecar: string }>>;
 };

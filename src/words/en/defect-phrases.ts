@@ -240,9 +240,10 @@ export const BY_END = {
 
 /** What a figure beside the words judges better than they do; the same in every language. */
 export const UNLESS_READ = {
-  "wrong front pressure": "cold pressure",
-  "wrong rear pressure": "cold pressure",
-} as const satisfies Partial<Record<DefectKind, ReadingKind>>;
+  // "Getting low, 2 mm" is of the tread.
+  "wrong front pressure": ["cold pressure", "tread"],
+  "wrong rear pressure": ["cold pressure", "tread"],
+} as const satisfies Partial<Record<DefectKind, readonly ReadingKind[]>>;
 
 const OF_TYRES = ["squared-off tyre", "cupped tyre", "cracked tyre", "damaged tyre", "plugged tyre", "worn tyre", "puncture"] as const;
 const OF_LININGS = ["damaged brake", "soft brake", "brake noise", "dragging brake"] as const;
