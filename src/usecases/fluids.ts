@@ -120,6 +120,21 @@ export function fluidsPut(
   });
 }
 
+/** Work on a circuit whose note names a class that never meets what the bike is fitted with: in or out, a note does not say which, so it mends nothing by itself. */
+export function namesWrongInNote(
+  { bike: id, items, note }: WorkRecord,
+  bikes: readonly Pick<Garaged, "bike">[],
+  languages: readonly Pick<DetailWords, "fluids">[],
+): boolean {
+  const bike = bikes.find((g) => g.bike.id === id)?.bike;
+  if (bike === undefined || note === null) return false;
+  const named = fluidsNamed(note, languages).flatMap(({ name }) => FLUIDS_INSIDE.find((each) => each === name) ?? []);
+  return CIRCUITS.some(({ of, items: opened }) => {
+    const inside = insideOf(of, bike.equipment);
+    return inside !== null && items.some(({ item }) => (opened as readonly string[]).includes(item)) && named.some((each) => !mayMeet(inside, each));
+  });
+}
+
 const isOfCircuit = (item: string): boolean => CIRCUITS.some(({ items }) => (items as readonly string[]).includes(item));
 
 /** What went in by a record and belongs into no circuit. Oil beside a job that takes oil is of that job. */

@@ -17,7 +17,7 @@ import { type Ctx, languagesOf, todayOf } from "./context.ts";
 import { allOf, recordsOf, withdrawAll } from "./corrections.ts";
 import { type DefectShown, defectShown } from "./defect-shown.ts";
 import { agePlanOf, ofPartsOn, ofTheSetOn, type TyreAged, tyresAged } from "./fitted.ts";
-import { fluidsPut, fluidsUnknown } from "./fluids.ts";
+import { fluidsPut, fluidsUnknown, namesWrongInNote } from "./fluids.ts";
 import { type FuelShown, fuelOf } from "./fuel.ts";
 import { duesOf, type Garaged, itemOf, pick, withMore } from "./garage.ts";
 import { renews } from "./grown.ts";
@@ -113,7 +113,14 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const next = first + saved.readings.length + saved.work.length + saved.defects.length;
   // What the words closed already stands open no more, whatever else would close it.
   const still = touched.map((g) => ({ ...g, defects: [...openBut(g, saved.closed), ...saved.defects.filter(({ bike }) => bike === g.bike.id)] }));
-  const verdicts = await noteVerdicts(q, ctx, still, { judged, readings: saved.readings, work: mending }, source, next);
+  const verdicts = await noteVerdicts(
+    q,
+    ctx,
+    still,
+    { judged, readings: saved.readings, work: mending.filter((record) => !namesWrongInNote(record, touched, languagesOf(ctx))) },
+    source,
+    next,
+  );
   const closed = [...saved.closed, ...verdicts.closed];
   const mixed = await noteMixed(q, ctx, still, fluids, saved.work, source, next + verdicts.noted.length);
   // What was read before it came home is held now against the law of that place.

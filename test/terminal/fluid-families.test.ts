@@ -146,3 +146,16 @@ test.each([
 ] as const)("“%s” names %j", (text, names) => {
   expect(fluidsNamed(text, [ENGLISH_DETAIL_WORDS, GERMAN_DETAIL_WORDS]).map(({ name }) => name)).toEqual(names);
 });
+
+test("a note that names the wrong class mends no mix by itself: it is asked; one that names the right one does", async () => {
+  const t = await talk();
+  const run = async (line: string) => t.one({ as: "Ines", in: "dm", run: line });
+  await run("/bike add name:Heron kind:chain-drive twin odometer:14,210 mi");
+  await run("/bike fitted part:brake fluid choice:DOT 5");
+  await t.one({ as: "Ines", in: "dm", say: "topped up the brake fluid with DOT 4" });
+  const asked = await run("/work did:brake fluid note:DOT 4");
+  expect(asked.text).toContain("Does this close: “DOT 4 with DOT 5”?");
+  expect((await run("/due")).text).toContain("Do not ride: “DOT 4 with DOT 5”");
+  expect((await run("/work did:brake fluid note:flushed, DOT 5 in")).text).toContain("“DOT 4 with DOT 5” is closed by that work.");
+  await t.close();
+});
