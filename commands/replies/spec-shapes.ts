@@ -42,6 +42,7 @@ export const specSaved = z.object({
   defects: z.array(defect),
   lapsed: z.array(defect),
   closed: z.array(defect),
+  overruled: z.object({ place: z.string().nullable(), least: z.number() }).optional(),
 });
 
 /** A row of an open table: which one, and what that one holds. */

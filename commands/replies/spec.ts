@@ -87,7 +87,7 @@ export function specForm(key: SpecKey, use: SpecUse | null, nickname: string, wo
   return { title: form.title, fields: [line("value", form.value, true), line("manual", form.manual), line("edition", form.edition), line("page", form.page)] };
 }
 
-export function saySaved({ answer, also, judged, defects, lapsed, closed, ...entry }: SpecSaved, words: Words): Said {
+export function saySaved({ answer, also, judged, defects, lapsed, closed, overruled, ...entry }: SpecSaved, words: Words): Said {
   const { specs } = words;
   const gone = lapsed.length === 0 ? [] : [words.defects.lapsed(lapsed.map((defect) => defect.words))];
   const [line] = answer.lines;
@@ -102,6 +102,7 @@ export function saySaved({ answer, also, judged, defects, lapsed, closed, ...ent
       ...answer.lines.flatMap((each) => known(each, answer.use, words)),
       "",
       specs.saved(answer.nickname, entry.rev > 1),
+      ...(overruled === undefined ? [] : [specs.overruled(overruled)]),
       ...judgedLines(judged, words),
       ...defects.map((defect) => words.defects.noted(defect)),
       ...closed.map((defect) => words.defects.readRight(defect)),

@@ -12,6 +12,7 @@ import { underIn, withoutConditions } from "../core/spec/under.ts";
 import { measureTyped, readSpecFigure, readSpecSource, splitSpec } from "../message/read-spec.ts";
 import type { SpecRecord } from "../store/specs.ts";
 import { Conflict, type Repos } from "../store/store.ts";
+import { judgedRow } from "../trade/judged.ts";
 import { unknownClass } from "../trade/spec-classes.ts";
 import { isOtherEnd, isSpecKey, SPEC_KEY_NAMES, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
 import { keepMember } from "./add-bike.ts";
@@ -22,9 +23,11 @@ import type { Judged } from "./judged.ts";
 import { shownOn } from "./log-set.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
+import { rigsOf } from "./rig.ts";
 import { touch } from "./settle.ts";
 import { answerOf, keysMeant, type SpecAnswer } from "./spec-ask.ts";
 import { judgedAnew } from "./square-verdicts.ts";
+import { overruled, type TreadOverruled } from "./tread-limit.ts";
 import { whichBike } from "./which-bike.ts";
 
 /** One entry that was saved, to take back. */
@@ -41,10 +44,13 @@ export type SpecSaved = SavedEntry & {
   readonly lapsed: readonly DefectShown[];
   /** What was noted before, and what was read since is right by it. */
   readonly closed: readonly DefectShown[];
+  /** A tread limit that does not count, since more is asked for. */
+  readonly overruled?: TreadOverruled;
 };
 type Entry = { readonly key: SpecKey; readonly holds: SpecRecord["holds"]; readonly typed: string };
 
 const LONGEST_WORDS = 120;
+const TREAD_LIMITS = Object.values(judgedRow("tread").specs);
 
 /** `source` as typed: "workshop manual, 2019 edition, p. 142". */
 export type SpecInput = { readonly what: string; readonly value: string; readonly source?: string; readonly bike?: string };
@@ -240,6 +246,8 @@ async function kept(q: Repos, ctx: Ctx, g: Garaged, records: readonly SpecRecord
   const keys = records.map(({ key }) => key as SpecKey);
   const after = pick(await ownGarage(q, ctx), g.bike.id) ?? g;
   const judged = after.judged.filter(({ spec, judgement }) => spec !== null && keys.includes(spec) && judgement.is !== "cannot tell");
+  const own = records.find(({ key }) => TREAD_LIMITS.some((each) => each === key))?.holds;
+  const more = own?.is !== "figure" || own.low === null ? null : await overruledOn(q, after, own.low);
   const { noted, lapsed, closed } = await judgedAnew(q, ctx, [after], ({ spec }) => spec !== null && keys.includes(spec), ctx.event);
   return done({
     ...first,
@@ -247,9 +255,16 @@ async function kept(q: Repos, ctx: Ctx, g: Garaged, records: readonly SpecRecord
     defects: shownOn([after], noted),
     lapsed: shownOn([after], lapsed),
     closed: shownOn([after], closed),
+    ...(more === null ? {} : { overruled: more }),
     also: also ?? null,
     answer: await answerOf(q, ctx, g, { keys, use: records[0]?.use ?? null }),
   });
+}
+
+/** What counts instead of an owner's tread limit, in mm; null where that counts. A bike of which nothing was measured has had nothing looked up yet. */
+async function overruledOn(q: Repos, { bike, rig }: Garaged, own: number): Promise<TreadOverruled | null> {
+  const place = (rig.looked ? rig : (await rigsOf(q, [bike])).get(bike.id))?.place ?? null;
+  return overruled(own, { place, kind: bike.kind }, judgedRow("tread").usual?.min ?? 0);
 }
 
 async function writing(ctx: Ctx, work: (q: Repos, all: readonly Garaged[]) => Promise<Result<SpecSaved>>): Promise<Result<SpecSaved>> {

@@ -28,3 +28,13 @@ export function treadLimit(row: JudgedRow, place: string | null): Limit {
   const law = lawOf(place);
   return law === null ? (row.usual as Limit) : { min: law.millimetres, max: null, near: row.near, source: law.source };
 }
+
+/** What counts instead of a limit of one's own that lies below it; null where the own one counts. @param own in mm @param bars the height of the moulded bars, in mm */
+export function overruled(own: number, { place, kind }: { readonly place: string | null; readonly kind: string }, bars: number): TreadOverruled | null {
+  const law = leastOwn(place, kind);
+  const least = law ?? bars;
+  return own >= least - 1e-9 ? null : { place: law === null ? null : place, least };
+}
+
+/** `place`: whose law asks for `least`, in mm; null where the moulded bars do. */
+export type TreadOverruled = { readonly place: string | null; readonly least: number };

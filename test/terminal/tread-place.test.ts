@@ -109,3 +109,17 @@ test.each(["Germany", "Austria"])("%s asks less of the lightest: where the owner
   await t.one({ as: "Ines", in: "dm", run: "/spec what:rear tread limit value:0.8 mm" });
   expect((await t.one({ as: "Ines", in: "dm", say: "rear tread 1.3 mm" })).text).toContain("beyond limit (1.6 mm by law");
 });
+
+test("a limit of one's own below the law of the place is saved and said not to count; the lightest may go by their own", async () => {
+  await group("Germany");
+  await t.one({ as: "Ines", run: "/bike add name:Otter kind:shaft-drive tourer odometer:8,000 km" });
+  await t.one({ as: "Ines", run: "/bike add name:Bee kind:scooter odometer:8,000 km" });
+  const limit = async (value: string, bike: string) => (await t.one({ as: "Ines", run: `/spec what:rear tread limit value:${value} bike:${bike}` })).text ?? "";
+  expect(await limit("1.0 mm", "Otter")).toContain("It does not count: the law of Germany asks for at least 1.6 mm, so that holds.");
+  expect(await limit("1.6 mm", "Otter")).not.toContain("It does not count");
+  expect(await limit("1.0 mm", "Bee")).not.toContain("It does not count");
+  // Of no place is anything known: the moulded bars.
+  await t.one({ as: "Ann", in: "dm", run: "/bike add name:Elk kind:shaft-drive tourer odometer:8,000 km" });
+  const alone = await t.one({ as: "Ann", in: "dm", run: "/spec what:front tread limit value:0.5 mm" });
+  expect(alone.text).toContain("It does not count: the moulded bars stand at 0.8 mm");
+});

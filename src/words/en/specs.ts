@@ -102,6 +102,11 @@ export const specWords = (p: Printer, locale: string, today: LocalDate) => {
       `To enter it: /spec what:${lowered(englishSpecName(key))}${forUse(use)} value: … source:workshop manual, p. 142`,
     saved: (nickname: string, replaced: boolean): string => (replaced ? `${nickname}: saved; the value before stays on record.` : `${nickname}: saved.`),
     takenBack: (nickname: string): string => `${nickname}: taken back.`,
+    /** A tread limit of one's own, below what the law or the moulded bars ask for. */
+    overruled: ({ place, least }: { readonly place: string | null; readonly least: number }): string =>
+      place === null
+        ? `It does not count: the moulded bars stand at ${p.figure(least, 1)} mm, and a tyre is worn out there at the latest.`
+        : `It does not count: the law of ${place} asks for at least ${p.figure(least, 1)} mm, so that holds.`,
     noPage: (): string => "No page is named: if another member's value differs, neither counts until one names its page.",
     title: (nickname: string, model: string | null, n: number): string =>
       `${nickname}${model === null ? "" : ` (${model})`}: ${n === 1 ? "1 spec" : `${n} specs`}.`,
