@@ -2,7 +2,7 @@
 
 import { dimensionOf, toCanonical } from "../core/quantity/units.ts";
 import { kindRow, type ReadingKind } from "../core/reading/kinds.ts";
-import { among } from "./among.ts";
+import { among, under } from "./among.ts";
 import type { Part } from "./clauses.ts";
 import { wordAt } from "./clauses.ts";
 import { unitAlone } from "./figures.ts";
@@ -263,7 +263,7 @@ function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): bool
   // Compressors, washers and airlines have pressures too: one of a tyre stands by its wheel, or alone.
   if (kind === "cold pressure" && figure.units.length > 0) return isAtTyre(layout, figure);
   // "Beer at 4 °C in the garage fridge".
-  if (kind === "ambient temperature") return isPlainPart(layout, part);
+  if (kind === "ambient temperature") return isPlainPart(layout, part) || isPlainButFor(layout, part);
   if (figure.units.length > 0 || kind === "cold pressure" || kind === "tread" || leadsToUnit(layout, figure)) return true;
   // "Valves done: in 0.12 ex 0.22": nothing else has hundredths of a millimetre.
   const isValve = phrasesInside(layout.phrases.place, part).some(({ are }) => are.includes("intake") || are.includes("exhaust"));
@@ -311,7 +311,8 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
     isPlainPart(layout, part)
   )
     return ["coolant strength"];
-  if (dimension === "temperature") return isPlainPart(layout, part) && isBesideAir(layout, part) ? ["ambient temperature"] : [];
+  if (dimension === "temperature")
+    return (isPlainPart(layout, part) || isPlainButFor(layout, part)) && isBesideAir(layout, part) ? ["ambient temperature"] : [];
   if (isOfOther(layout, part)) return [];
   if (isPairAlone(layout, part)) return ["cold pressure"];
   // "Front 4 centre 5 edges": no tyre has its pressure there.
@@ -420,6 +421,18 @@ function placeBeside(layout: Layout, figure: Measurable): boolean {
     ({ at, to, are }) => are.some((place) => WHEELS.includes(place)) && !layout.taken.has(at) && at - figure.at <= 2 && figure.at - to <= 2,
   );
 }
+
+/** "12.1 V rested 3 days at -20 °C": nothing strange but how long the battery had stood. */
+const isPlainButFor = oncePerPart((layout: Layout, part: Part): boolean => {
+  const { vocabulary } = layout.known;
+  const { spans, hours, minutes, stood } = vocabulary.measuring;
+  if (!kindWordsIn(layout, part).some(({ are }) => are.includes("battery voltage")) || stoodHours(layout, [part]) === null) return false;
+  const isSpan = (word: string): boolean => under(spans, word) !== undefined || [hours, minutes, stood.words, stood.after].some((list) => among(list, word));
+  return tokensOf(part).every((at) => {
+    const word = wordAt(layout.tokens, at);
+    return word === null || layout.taken.has(at) || standsBeside(word, vocabulary) || isSpan(word);
+  });
+});
 
 /** Nothing but words that may stand beside a reading. */
 export const isPlainPart = oncePerPart((layout: Layout, part: Part): boolean =>

@@ -39,3 +39,19 @@ test("a day of its own stays the day it was read on", () => {
   expect(readings("battery was 12.1 V on Sunday").map(({ on }) => on)).toEqual(["2026-11-22"]);
   expect(readings("battery 12.4 V since the trip on Sunday").map(({ on }) => on)).toEqual(["2026-11-22"]);
 });
+
+test.each([
+  ["battery 12.1 V rested 3 days at -20 °C", -20],
+  ["battery 12.1 V at -20 °C rested 3 days", -20],
+  ["battery 11.9 V rested 1 day at -3 °C", -3],
+  ["battery 12.1 V rested 8 h at 3 °C", 3],
+])("“%s”: how cold it was is kept beside how long it had stood", (said, celsius) => {
+  const kinds = read(said, KNOWN).intents.flatMap((intent) => (intent.do === "log reading" ? [[intent.kind, intent.value]] : []));
+  expect(kinds).toContainEqual(["ambient temperature", celsius]);
+  expect(readings(said)).toHaveLength(1);
+});
+
+test("a bike that is level stands upright", () => {
+  const [level] = read("front brake fluid below min, bike level, bars straight", KNOWN).intents;
+  expect(level).toMatchObject({ kind: "brake fluid level", place: "front", detail: { conditions: ["upright", "bars straight"] } });
+});

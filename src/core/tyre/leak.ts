@@ -81,7 +81,9 @@ function likely(all: readonly Fill[], rule: LeakRule): Extract<Leak, { is: "leak
   const today = last.at(-1)?.day ?? 0;
   // What holds for a fortnight now leaks no more, whatever it lost before.
   if (enough(last, rule) && lossOf(last) <= (rule.usual * daysOf(last)) / MONTH) return null;
-  const fills = all.filter((fill) => daysOf(fill) > 0 && (fill === last || (fill[0]?.day ?? 0) >= today - rule.back));
+  // Of a fill that began longer ago, what it lost of late: pumping it up makes none of that good.
+  const recent = all.map((fill) => (fill === last ? fill : fill.filter(({ day }) => day >= today - rule.back)));
+  const fills = recent.filter((fill) => daysOf(fill) > 0);
   const from = Math.max(0, ...fills.map((fill) => fill[0]?.gauge ?? 0));
   const explained = from - atTemperature(from, COMPARED_AT, COMPARED_AT - rule.fall);
   const [lost, days] = [sum(fills.map(lossOf)), sum(fills.map(daysOf))];

@@ -117,6 +117,10 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     warm: ["warm", "hot", "engine warm", "engine hot", "warmed up"],
     upright: [
       "upright",
+      "bike level",
+      "bike is level",
+      "level bike",
+      "bike was level",
       "bike upright",
       "held upright",
       "off the stand",

@@ -191,6 +191,14 @@ describe("a leak of which nobody noted the weather", () => {
       ).is;
     expect([over(0, 4, 56, 60), over(0, 4, 57, 61)]).toEqual(["leak likely", "cannot tell"]);
   });
+  test("a fill that began long ago and was lost of late is no less a leak once it is pumped up", () => {
+    const days = [0, 30, 60, 74, 77, 77.5];
+    const bar = [2.5, 2.35, 2.3, 1.9, 1.6, 2.5];
+    const air = [25, 5, 0, null, null, null];
+    const all = days.map((day, n): PressureReading => ({ day, gauge: (bar[n] ?? 0) * 100, celsius: air[n] ?? null }));
+    expect(leakOf(all.slice(0, 5), LEAK_RULE).is).toBe("leak likely");
+    expect(leakOf(all, LEAK_RULE).is).toBe("leak likely");
+  });
   test("what was set for another load, let out, or read after two months is no loss", () => {
     expect(
       of(
