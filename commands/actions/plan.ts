@@ -10,7 +10,7 @@ import { intervalChange } from "../shapes.ts";
 
 const data = shapeOf<IntervalChange>(intervalChange);
 
-/** "Look at it sooner": shown first, as any other change of the plan. */
+/** "Look at it sooner": shown before it is saved, as every change of the plan is. */
 export const lookSooner = handler<IntervalChange>({
   kind: "press",
   visibility: "private",

@@ -11,7 +11,7 @@ const fluidsIn = (typed: string): readonly string[] =>
 const gradesIn = (typed: string): readonly (readonly [string, string])[] =>
   [...typed.matchAll(/\b(\d+)\s*w\s*[-/]?\s*(\d+)\b/giu)].map(([, winter = "", hot = ""]) => [`${Number(winter)}W`, hot] as const);
 
-/** Do the words name a class of fluid or a grade of engine oil that does not exist? What names none is words as any other. */
+/** Do the words name a class of fluid or a grade of engine oil that does not exist? What names none is kept as words. */
 export function unknownClass(key: SpecKey, typed: string): boolean {
   if (key === "brake fluid" || key === "clutch fluid") return fluidsIn(typed).some((named) => !(named in FLUID_CLASSES));
   if (key !== "engine oil grade") return false;

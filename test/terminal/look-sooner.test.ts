@@ -1,4 +1,4 @@
-// A valve near the tight end of its window: an earlier look is offered, shown before it is saved, and taken back as any change is.
+// A valve near the tight end of its window: an earlier look is offered, shown before it is saved, and can be taken back.
 
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { type Shown, type Talk, talk } from "../support/talk.ts";
