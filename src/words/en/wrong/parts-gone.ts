@@ -1,7 +1,7 @@
-// What people type of parts that came off, broke, bent, jammed or touch what they must not, in English: beside the words of defect-phrases.ts.
+// What people type of parts that came off, broke, bent, jammed or touch what they must not, in English: beside the words of the other files here.
 
-import type { DefectRule } from "../../core/reading/defect-words.ts";
-import type { DefectKind } from "../../trade/defects.ts";
+import type { DefectRule } from "../../../core/reading/defect-words.ts";
+import type { DefectKind } from "../../../trade/defects.ts";
 
 const OFF = [
   ...["missing", "gone", "lost", "fell off", "fallen off", "came off", "fell out", "fallen out", "dropped off", "dropped out", "flew off", "came undone"],
