@@ -141,7 +141,9 @@ export const readingPictureWords = (p: Printer) => {
               `${nickname}: ${p.point((last.ridden - shown.offset) as Ridden, shown.unit)} on ${p.date(last.on, today)}${points.length === 1 ? "; one reading so far" : `, ${points.length} readings since ${p.date(first.on, today)}`}.`,
               then === undefined
                 ? "Too few readings yet to say what is likely; two over a fortnight or more will do."
-                : `Likely by ${p.date(then.on, today)}: about ${about(shown, then.likely)}, between ${about(shown, then.low)} and ${about(shown, then.high)} eight times in ten.`,
+                : then.high === then.low
+                  ? `It is laid up, so by ${p.date(then.on, today)} it likely shows ${about(shown, then.likely)} still.`
+                  : `Likely by ${p.date(then.on, today)}: about ${about(shown, then.likely)}, between ${about(shown, then.low)} and ${about(shown, then.high)} eight times in ten.`,
               ...(shown.layUps.length === 0
                 ? []
                 : [
