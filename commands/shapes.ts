@@ -74,7 +74,10 @@ export const judgement = z.object({
   side: z.enum(["low", "high"]).nullish(),
   room: z.number().nullish(),
   limit: z
-    .object({ min: z.number().nullable(), max: z.number().nullable(), near: z.number().nullable(), nominal: z.number().optional(), source: z.string() })
+    .object({
+      ...{ min: z.number().nullable(), max: z.number().nullable(), near: z.number().nullable(), nominal: z.number().optional(), source: z.string() },
+      unsettled: z.object({ upTo: z.number(), lacks: z.string() }).optional(),
+    })
     .optional(),
   missing: z.array(z.string()).optional(),
 });
