@@ -3,7 +3,7 @@
 import { type ConvertAnswer, convertTyped } from "../src/usecases/convert.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayConversion } from "./replies/conversion.ts";
-import { conversion } from "./shapes.ts";
+import { conversion } from "./shapes-tools.ts";
 
 export const convert = define({
   name: "convert",

@@ -5,7 +5,7 @@ import { given } from "../src/usecases/given.ts";
 import { COUNTED_FROM, type IntervalChange, proposeInterval } from "../src/usecases/plan-change.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayChange } from "./replies/plan.ts";
-import { intervalChange } from "./shapes.ts";
+import { intervalChange } from "./shapes-plan.ts";
 
 export const planChange = define({
   name: "plan",

@@ -4,7 +4,7 @@ import { given } from "../src/usecases/given.ts";
 import { type PlanShown, showPlan } from "../src/usecases/plan.ts";
 import { define, shapeOf } from "./define.ts";
 import { sayPlan } from "./replies/plan.ts";
-import { planShown } from "./shapes.ts";
+import { planShown } from "./shapes-plan.ts";
 
 export const planList = define({
   name: "plan",

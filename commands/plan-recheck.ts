@@ -5,7 +5,8 @@ import { given } from "../src/usecases/given.ts";
 import { type RechecksShown, rechecks } from "../src/usecases/rechecks.ts";
 import { define, shapeOf } from "./define.ts";
 import { said } from "./replies/said.ts";
-import { columns, unit } from "./shapes.ts";
+import { unit } from "./shapes.ts";
+import { columns } from "./shapes-plan.ts";
 
 export const planRecheck = define({
   name: "plan",

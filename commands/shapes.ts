@@ -8,12 +8,12 @@ import { VERDICTS } from "../src/core/judgement/verdict.ts";
 import { READING_KINDS, type ReadingKind } from "../src/core/reading/kinds.ts";
 import { OUTCOMES, STATUSES } from "../src/core/schedule/facts.ts";
 import { SPEC_USES } from "../src/core/spec/spec.ts";
-import { DRIVES, WRENCH_KINDS } from "../src/core/torque/wrench.ts";
 import { AGE_WORDS } from "../src/core/tyre/age.ts";
 import type { KindId } from "../src/trade/kinds.ts";
 import { FLUID_NAMES, STRANGE_NAMES } from "../src/usecases/fluids.ts";
 import { LIMITS_BY } from "../src/usecases/judged.ts";
 import { KIND_NAMES } from "../src/words/en/bikes.ts";
+import { conversion } from "./shapes-tools.ts";
 
 export const localDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 export const unit = z.enum(["mi", "km"]);
@@ -74,7 +74,10 @@ export const judgement = z.object({
   side: z.enum(["low", "high"]).nullish(),
   room: z.number().nullish(),
   limit: z
-    .object({ min: z.number().nullable(), max: z.number().nullable(), near: z.number().nullable(), nominal: z.number().optional(), source: z.string() })
+    .object({
+      ...{ min: z.number().nullable(), max: z.number().nullable(), near: z.number().nullable(), nominal: z.number().optional(), source: z.string() },
+      unsettled: z.object({ upTo: z.number(), lacks: z.string() }).optional(),
+    })
     .optional(),
   missing: z.array(z.string()).optional(),
 });
@@ -148,50 +151,6 @@ export const question = z.object({
   services: z.array(z.object({ at: z.number(), unit, items: z.number().int() })).optional(),
 });
 
-const bound = z.enum(["at most", "at least"]).nullable();
-const converted = z.object({
-  unit: z.string(),
-  from: z.number(),
-  to: z.number(),
-  nominal: z.number().nullable(),
-  exact: z.array(z.number()).length(2),
-  decimals: z.number().int(),
-  bound,
-});
-export const wrench = z.object({
-  ...{ id: z.string(), name: z.string(), low: z.number(), high: z.number(), step: z.number() },
-  ...{ unit: z.string(), accuracy: z.number(), drive: z.enum(DRIVES).nullable(), kind: z.enum(WRENCH_KINDS).nullable() },
-});
-const digits = z.object({ digits: z.string().regex(/^-?\d+(\.\d+)?$/), whole: z.boolean() });
-export const conversion = z.object({
-  is: z.literal("converted"),
-  typed: z.string(),
-  said: z.string().nullable(),
-  from: z.number(),
-  to: z.number(),
-  nominal: z.number().nullable(),
-  decimals: z.number().int(),
-  fraction: z.number().int().nullable(),
-  bound,
-  turn: z.number().nullable(),
-  unit: z.string(),
-  answers: z.array(converted),
-  taken: z.string().nullable(),
-  named: z.boolean(),
-  exactly: z.boolean(),
-  onTool: z
-    .object({
-      tool: wrench,
-      setting: z.number(),
-      window: z.object({ from: z.number(), to: z.number(), decimals: z.number().int() }),
-      keepsInside: z.boolean(),
-      lowOnScale: z.boolean(),
-    })
-    .nullable(),
-  digits: z.array(z.object({ unit: z.string(), from: digits, to: digits })),
-});
-
-/** What was used up to one fill of fuel: its reading, the litres since the tank was last full, over which distance, in the units the member knows. */
 export const fuel = z.object({
   fill: z.string(),
   bike: z.string(),
@@ -311,7 +270,7 @@ export const undone = z.object({
 });
 
 const leg = z.object({ by: z.enum(["distance", "date", "hours", "times", "verdict", "wear", "recheck"]), state: z.string().optional() });
-const dueLine = z.object({
+export const dueLine = z.object({
   item: z.string(),
   name: z.string(),
   status: z.enum(STATUSES),
@@ -346,7 +305,7 @@ export const dueBike = z.object({
   defects: z.array(defect).optional(),
 });
 export const KINDS = Object.keys(KIND_NAMES) as KindId[];
-const planOffers = z.array(z.object({ plan: z.enum(["starter plan", "group plan"]), by: z.string().nullable(), manual: z.string().nullable() }));
+export const planOffers = z.array(z.object({ plan: z.enum(["starter plan", "group plan"]), by: z.string().nullable(), manual: z.string().nullable() }));
 export const addedBike = z.object({
   bike: z.string(),
   nickname: z.string(),
@@ -381,45 +340,6 @@ export const outlook = z.object({
       unknown: z.number().int(),
     }),
   ),
-});
-
-export const columns = z.object({ miles: z.number().nullable(), km: z.number().nullable() });
-export const interval = columns.extend({ months: z.number().nullable(), hours: z.number().nullable() });
-export const repeat = z.looseObject({ by: z.enum(["interval", "nth mark", "nth time", "mark list"]) });
-export const planShown = z.object({
-  bike: z.string(),
-  nickname: z.string(),
-  planName: z.string(),
-  column: unit,
-  dropped: z.array(z.string()),
-  offers: planOffers,
-  lines: z.array(
-    z.object({
-      item: z.string(),
-      name: z.string(),
-      system: z.string(),
-      anchor: z.enum(["marks", "last done"]),
-      first: interval.nullable(),
-      repeat,
-      before: repeat.nullable(),
-    }),
-  ),
-});
-const under = z.object({
-  ...{ repeat, first: interval.nullable(), anchor: z.enum(["marks", "last done"]), shortened: z.record(z.string(), interval) },
-  ...{ marks: z.array(distance), due: dueLine },
-});
-export const intervalChange = z.object({
-  bike: dueBike.omit({ dues: true, first: true }),
-  column: unit,
-  item: z.string(),
-  name: z.string(),
-  was: under,
-  will: under,
-  draft: z.string().nullable(),
-  why: z.string().nullable(),
-  rev: z.number().int(),
-  saved: z.boolean(),
 });
 
 export const dueReport = z.object({ bikes: z.array(dueBike) });
@@ -470,20 +390,4 @@ export const groupShown = z.object({
   hasChannel: z.boolean(),
   changed: z.boolean(),
   looked: z.object({ noted: z.array(defect), lapsed: z.array(defect), others: z.number().int() }).optional(),
-});
-
-const torqueWindow = z.object({ low: z.number(), high: z.number() });
-export const torqueTarget = z.object({ typed: z.string(), from: z.number(), to: z.number(), unit: z.string(), window: torqueWindow });
-const length = z.object({ value: z.number(), unit: z.string(), millimetres: z.number() });
-export const torqueSet = z.object({
-  target: torqueTarget,
-  atWrench: torqueWindow,
-  geometry: z.object({ lever: length, adapter: length, angle: z.number() }).nullable(),
-  fits: z.array(
-    z.object({
-      ...{ wrench, setting: z.number().nullable(), why: z.string(), lowOnScale: z.boolean(), keepsInside: z.boolean() },
-      reach: torqueWindow.nullable(),
-    }),
-  ),
-  borrow: z.union([z.object({ drive: z.enum(DRIVES), low: z.number(), high: z.number() }), z.literal("too small")]).nullable(),
 });

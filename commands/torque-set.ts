@@ -4,7 +4,7 @@ import { given } from "../src/usecases/given.ts";
 import { type SetAnswer, setTorque } from "../src/usecases/torque.ts";
 import { define, shapeOf } from "./define.ts";
 import { drawTorque, sayTorque } from "./replies/torque.ts";
-import { torqueSet } from "./shapes.ts";
+import { torqueSet } from "./shapes-tools.ts";
 
 export const torqueSetCommand = define({
   name: "torque",

@@ -6,7 +6,7 @@ import { given } from "../src/usecases/given.ts";
 import { define, shapeOf } from "./define.ts";
 import { said } from "./replies/said.ts";
 import { beforehand } from "./replies/torque.ts";
-import { torqueTarget, wrench } from "./shapes.ts";
+import { torqueTarget, wrench } from "./shapes-tools.ts";
 
 export const torqueStages = define({
   name: "torque",

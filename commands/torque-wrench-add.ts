@@ -6,7 +6,7 @@ import { given } from "../src/usecases/given.ts";
 import { listWrench } from "../src/usecases/wrenches.ts";
 import { define, shapeOf } from "./define.ts";
 import { said } from "./replies/said.ts";
-import { wrench } from "./shapes.ts";
+import { wrench } from "./shapes-tools.ts";
 
 export const torqueWrenchAdd = define({
   name: "torque",

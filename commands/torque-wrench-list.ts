@@ -5,7 +5,7 @@ import type { Wrench } from "../src/core/torque/wrench.ts";
 import { wrenchesOf } from "../src/usecases/wrenches.ts";
 import { define, shapeOf } from "./define.ts";
 import { said } from "./replies/said.ts";
-import { wrench } from "./shapes.ts";
+import { wrench } from "./shapes-tools.ts";
 
 export const torqueWrenchList = define({
   name: "torque",

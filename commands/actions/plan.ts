@@ -6,7 +6,7 @@ import { type IntervalChange, proposeSooner, saveInterval, undoInterval } from "
 import { handler, shapeOf } from "../define.ts";
 import { sayChange } from "../replies/plan.ts";
 import { said } from "../replies/said.ts";
-import { intervalChange } from "../shapes.ts";
+import { intervalChange } from "../shapes-plan.ts";
 
 const data = shapeOf<IntervalChange>(intervalChange);
 

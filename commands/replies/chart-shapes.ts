@@ -3,7 +3,8 @@
 import { z } from "zod";
 import { ACTIONS } from "../../src/core/plan/plan.ts";
 import { MEANINGS } from "../../src/core/reading/chart-words.ts";
-import { columns, distance, interval, localDate, repeat, unit } from "../shapes.ts";
+import { distance, localDate, unit } from "../shapes.ts";
+import { columns, interval, repeat } from "../shapes-plan.ts";
 
 const anchor = z.enum(["marks", "last done"]);
 const row = z.object({

@@ -33,9 +33,11 @@ export function judgedLines(judged: readonly Line[], words: Words): string[] {
   return lines;
 }
 
-/** The caution of the first that calls for work, do-not-ride ones first. */
+/** The caution of the first that calls for work, or may, do-not-ride ones first. */
 export function cautionOfJudged(judged: readonly Line[], words: Words): string | null {
-  const worst =
-    judged.find(({ doNotRide }) => doNotRide) ?? judged.find(({ judgement }) => callsForWork(judgement)) ?? judged.find(({ ifSo }) => ifSo?.doNotRide === true);
+  const worst = judged.find(({ doNotRide }) => doNotRide) ?? judged.find(({ judgement }) => callsForWork(judgement)) ?? judged.find(mayCallForWork);
   return words.caution(worst?.caution ?? null);
 }
+
+const mayCallForWork = ({ judgement, ifSo }: Line): boolean =>
+  ifSo?.doNotRide === true || (judgement.is !== "cannot tell" && judgement.limit.unsettled !== undefined);

@@ -2,6 +2,7 @@
 
 import { z } from "zod";
 import type { Action, Form, Said } from "../../src/chat/reply.ts";
+import { lackingIn, type Missing } from "../../src/core/judgement/verdict.ts";
 import { CONDITIONS_READ } from "../../src/core/reading/detail.ts";
 import type { JudgedOn } from "../../src/usecases/judged.ts";
 import type { How, ToldHow } from "../../src/usecases/say-how.ts";
@@ -21,11 +22,10 @@ const MOST = 4;
 /** The buttons that give what these judgements lack: each once. */
 export function lackingActions(judged: readonly JudgedOn[], bikes: readonly { readonly id: string; readonly nickname: string }[], words: Words): Action[] {
   const found = judged.flatMap((each): Action[] => {
-    if (each.judgement.is !== "cannot tell" || each.miscounted) return [];
-    const { missing } = each.judgement;
+    const missing = each.miscounted ? [] : lackingIn(each.judgement);
     const bike = bikes.find(({ id }) => id === each.bike);
-    if ((missing.includes("limit") || missing.includes("load") || missing.includes("pitch")) && bike !== undefined) {
-      const key = missing.includes("pitch") ? "chain size" : each.spec;
+    if (missing.some((lacks) => OF_SPEC.includes(lacks)) && bike !== undefined) {
+      const key = missing.includes("pitch") || missing.includes("chain size") ? "chain size" : each.spec;
       const spec =
         key === null || !isSpecKey(key) ? [] : [specButton({ bike: bike.id, nickname: bike.nickname }, key, each.use, words.judge.enter(key, each.use), words)];
       return missing.includes("pitch") ? [figureButton(each, "pitches", words), ...spec] : spec;
@@ -39,6 +39,9 @@ export function lackingActions(judged: readonly JudgedOn[], bikes: readonly { re
   // Two valves of one message share a button.
   return found.filter(({ label }, n) => found.findIndex((other) => other.label === label) === n).slice(0, MOST);
 }
+
+/** What a spec gives. */
+const OF_SPEC: readonly Missing[] = ["limit", "load", "pitch", "chain size"];
 
 const figureButton = ({ id, kind }: JudgedOn, how: "rpm" | "pitches", words: Words): Action =>
   formButton("say-how-figure", `${id}.${how}`, words.judge.how(kind, how), howForm(how, words));

@@ -118,16 +118,18 @@ export function axis(labels: readonly AxisLabel[], { name = null, ticked = false
 export type Meaning = { readonly mark: (x: number, y: number) => string; readonly text: string };
 
 /** What the marks of lanes mean. @param entries those marks that are in the picture */
-export const laneLegend = (entries: readonly { readonly is: Nearness | "range" | "rest"; readonly text: string }[]): Band =>
+export const laneLegend = (entries: readonly { readonly is: Nearness | "range" | "onward" | "rest"; readonly text: string }[]): Band =>
   legend(
     entries.map(({ is, text }) => ({
       text,
       mark: (x, y) =>
         is === "range"
           ? line({ x, y }, { x: x + 34, y }, INK.first, 5)
-          : is === "rest"
-            ? `<rect x="${n(x)}" y="${n(y - 9)}" width="34" height="18" fill="${INK.rest}" stroke="${INK.quiet}" stroke-width="1"/>`
-            : shape(is, x + 17, y),
+          : is === "onward"
+            ? line({ x, y }, { x: x + 24, y }, INK.first, 5) + head({ x: x + 36, y }, { x: 1, y: 0 }, INK.first)
+            : is === "rest"
+              ? `<rect x="${n(x)}" y="${n(y - 9)}" width="34" height="18" fill="${INK.rest}" stroke="${INK.quiet}" stroke-width="1"/>`
+              : shape(is, x + 17, y),
     })),
   );
 

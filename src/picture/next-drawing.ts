@@ -38,7 +38,7 @@ export type NextDrawing = {
   readonly now: number;
   readonly figure: (value: number) => string;
   readonly layUps: readonly { readonly from: LocalDate; readonly to: LocalDate }[];
-  readonly meaning: Readonly<Record<Nearness | "range" | "rest", string>>;
+  readonly meaning: Readonly<Record<Nearness | "range" | "onward" | "rest", string>>;
   readonly notes: readonly string[];
 };
 
@@ -49,10 +49,11 @@ const ACROSS = [EDGE + SIDE, WIDE - EDGE - SIDE] as const;
 /** The drawing as SVG. */
 export function drawNext(drawing: NextDrawing): string {
   const { byDay, byDistance, meaning, notes, title } = drawing;
-  const used = new Set<Nearness | "range" | "rest">([...byDay, ...byDistance].map(({ is }) => is));
+  const used = new Set<Nearness | "range" | "onward" | "rest">([...byDay, ...byDistance].map(({ is }) => is));
   if (byDay.some(({ from, to }) => from !== to)) used.add("range");
+  if (byDay.some(({ to }) => goesOn(to, drawing.until))) used.add("onward");
   if (drawing.layUps.length > 0 && byDay.length > 0) used.add("rest");
-  const order = ["now", "soon", "later", "range", "rest"] as const;
+  const order = ["now", "soon", "later", "range", "onward", "rest"] as const;
   return page(
     title,
     [
@@ -65,6 +66,9 @@ export function drawNext(drawing: NextDrawing): string {
   );
 }
 
+/** Whether a range ends beyond the picture, which an arrow says. */
+const goesOn = (to: LocalDate | null, until: LocalDate): boolean => to === null || to > until;
+
 function days(drawing: NextDrawing): readonly Band[] {
   const { today, until, month, byDay, likely, figure, andMore } = drawing;
   const time = timeAxis(today, until, ACROSS, month);
@@ -74,7 +78,7 @@ function days(drawing: NextDrawing): readonly Band[] {
   return [
     axis([{ x: time.at(today), text: drawing.todayText }, ...time.ticks.map((day) => ({ x: time.at(day), text: month(day) }))]),
     ...byDay.map(({ on, from, to, is, ...said }) => {
-      const mark = { x: time.at(on), from: time.at(from), to: time.at(to ?? until), goesOn: to === null || to > until, is };
+      const mark = { x: time.at(on), from: time.at(from), to: time.at(to ?? until), goesOn: goesOn(to, until), is };
       return lane({ ...said, andMore, marks: [mark], rest }, ticks);
     }),
     ...(reached.length === 0

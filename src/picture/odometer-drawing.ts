@@ -5,7 +5,7 @@ import type { LocalDate } from "../core/calendar/dates.ts";
 import { legend } from "./lanes.ts";
 import { INK, SMALL } from "./look.ts";
 import { gap, page, words } from "./page.ts";
-import { filled, plot, RIGHT, read, trace, upward } from "./plot.ts";
+import { filled, OVER, plot, RIGHT, read, trace, upward } from "./plot.ts";
 import { line, n } from "./svg.ts";
 import { timeAxis, underDays } from "./time-axis.ts";
 
@@ -34,6 +34,8 @@ export function drawOdometer(drawing: OdometerDrawing): string {
   const first = points[0];
   if (first === undefined) return page(drawing.title, [], drawing.notes);
   const up = upward([...points.map(({ at }) => at), ...ahead.flatMap(({ low, high }) => [low, high])], drawing.figure);
+  // A bike that rests has a line ahead and no range about it.
+  const ranged = ahead.some(({ low, high }) => high > low);
   const time = timeAxis(first.on, drawing.until, [up.left + 12, RIGHT], drawing.month);
   const today = time.at(drawing.today);
   const plotted = plot(
@@ -71,9 +73,9 @@ export function drawOdometer(drawing: OdometerDrawing): string {
           ({ from, to }) =>
             `<rect x="${n(time.at(from))}" y="${n(frame.top)}" width="${n(time.at(to) - time.at(from))}" height="${n(frame.bottom - frame.top)}" fill="${INK.rest}" stroke="${INK.quiet}" stroke-width="1"/>`,
         ),
-        ...(ahead.length === 0 ? [] : [filled(range([...ahead]), INK.firstArea), ...edges.map((edge) => trace(edge([...ahead]), INK.first, 2.5))]),
+        ...(!ranged ? [] : [filled(range([...ahead]), INK.firstArea), ...edges.map((edge) => trace(edge([...ahead]), INK.first, 2.5))]),
         line({ x: today, y: frame.top }, { x: today, y: frame.bottom }, INK.quiet, 2, "4 7"),
-        words(drawing.todayText, today, frame.top - 6, SMALL, INK.quiet, today > RIGHT - 60 ? "end" : today < frame.left + 60 ? "start" : "middle"),
+        words(drawing.todayText, today, frame.top - OVER, SMALL, INK.quiet, today > RIGHT - 60 ? "end" : today < frame.left + 60 ? "start" : "middle"),
         ...(ahead.length === 0 ? [] : [trace(likely([...ahead]), INK.first, 4, "10 8")]),
         trace(joined([...points]), INK.first, 4),
         ...points.map(({ on, at }) => read({ x: time.at(on), y: frame.y(at) })),
@@ -91,7 +93,7 @@ export function drawOdometer(drawing: OdometerDrawing): string {
           ? []
           : [
               { mark: (x: number, y: number) => line({ x, y }, { x: x + 34, y }, INK.first, 4, "10 8"), text: meaning.likely },
-              { mark: (x: number, y: number) => swatch(x, y, INK.firstArea, INK.first, 2.5), text: meaning.range },
+              ...(ranged ? [{ mark: (x: number, y: number) => swatch(x, y, INK.firstArea, INK.first, 2.5), text: meaning.range }] : []),
             ]),
         ...(layUps.length === 0 ? [] : [{ mark: (x: number, y: number) => swatch(x, y, INK.rest), text: meaning.rest }]),
       ]),

@@ -17,6 +17,8 @@ export type Frame = {
   readonly head: { readonly base: number; readonly from: number };
 };
 
+/** From a plot's top to the foot of what is written over it: a mark at the top stays clear of it. */
+export const OVER = 20;
 /** The right edge of every plot; marks on it stay on the page. */
 export const RIGHT = WIDE - EDGE - 12;
 

@@ -9,7 +9,7 @@ const MOST_COLORS = 256;
 /** Bits of each channel that are told apart: all of them, else fewer until the palette holds. The edges of letters differ in the last ones, and no eye sees it. */
 const MASKS = [0xff, 0xfc, 0xf8, 0xf0, 0xe0, 0xc0];
 /** Of zlib's levels the last of the quick ones. */
-const LEVEL = 3;
+const LEVEL = 2;
 
 /** The polynomial's table (annex D of the standard). */
 const CRC = new Uint32Array(256).map((_, n) => {
@@ -26,7 +26,8 @@ const CRC = new Uint32Array(256).map((_, n) => {
  * @returns {Uint8Array} the file
  */
 export function pngOf(pixels, width, height) {
-  const words = new Uint32Array(pixels.slice().buffer);
+  // Signed, since the engine keeps those as plain numbers: an opaque pixel has its highest bit set, and unsigned it would be boxed.
+  const words = new Int32Array(pixels.slice().buffer);
   for (const mask of MASKS) {
     const indexed = indexedBy(words, width, height, mask);
     if (indexed === null) continue;
@@ -49,18 +50,19 @@ export function pngOf(pixels, width, height) {
 
 /**
  * Each pixel's place in the palette, every row after a byte that says it is not filtered; null when the palette does not hold. Colours that a mask makes one are drawn as the first of them.
- * @param {Uint32Array} words
+ * @param {Int32Array} words
  * @param {number} width
  * @param {number} height
  * @param {number} mask
  * @returns {{ rows: Uint8Array, colors: number[] } | null}
  */
 function indexedBy(words, width, height, mask) {
-  const all = (mask | (mask << 8) | (mask << 16) | (mask << 24)) >>> 0;
+  const all = mask | (mask << 8) | (mask << 16) | (mask << 24);
   const places = new Map();
   const colors = [];
   const rows = new Uint8Array(height * (width + 1));
-  let [from, to, last, place] = [0, 0, -1, 0];
+  // The first pixel is as none before it.
+  let [from, to, last, place] = [0, 0, ~(words[0] ?? 0), 0];
   for (let y = 0; y < height; y++) {
     to++;
     for (let x = 0; x < width; x++) {
@@ -83,7 +85,7 @@ function indexedBy(words, width, height, mask) {
 }
 
 /** @param {number} word @returns {number[]} its four bytes as they lie in memory */
-const bytesOf = (word) => [...new Uint8Array(Uint32Array.of(word).buffer)];
+const bytesOf = (word) => [...new Uint8Array(Int32Array.of(word).buffer)];
 
 /** @param {string} name @param {ArrayLike<number>} data */
 function chunk(name, data) {

@@ -5,7 +5,7 @@ import { legend, shape } from "./lanes.ts";
 import { widthOf } from "./letters.ts";
 import { INK, SMALL } from "./look.ts";
 import { type Band, gap, page, words } from "./page.ts";
-import { type Frame, level, plot, RIGHT, read, upward } from "./plot.ts";
+import { type Frame, level, OVER, plot, RIGHT, read, upward } from "./plot.ts";
 import { dot, head, line, type Point } from "./svg.ts";
 
 /** One part at one place. `x` are figures of the dial, values in one unit of the caller's. */
@@ -31,8 +31,6 @@ export type WearDrawing = {
 };
 
 const HIGH = 260;
-/** From a plot's top to the foot of what is written over it: a mark at the top stays clear of it. */
-const OVER = 20;
 /** One reading alone has so much road behind it, that the figures under it differ. */
 const ROAD = 100;
 /** A range that runs on is drawn so far beyond the likely place. */
@@ -40,7 +38,7 @@ const BEYOND = 0.25;
 
 /** The drawing as SVG; a page of words alone when nothing was measured. */
 export function drawWear(drawing: WearDrawing): string {
-  const panels = drawing.panels.filter(({ points }) => points.length > 0);
+  const panels = drawing.panels.filter(({ points }) => points.length > 0).map(fromNothing);
   if (panels.length === 0) return page(drawing.title, [], drawing.notes);
   const ups = panels.map(({ points, limit, line: worn }) =>
     upward([0, ...points.map(({ value }) => value), limit?.value ?? 0, worn?.start ?? 0], drawing.depth),
@@ -139,6 +137,14 @@ export function drawWear(drawing: WearDrawing): string {
     ],
     drawing.notes,
   );
+}
+
+/** A line through first readings near nothing may begin a hair under it, where no part can be: it is drawn from where it crosses. */
+function fromNothing(panel: WearPanel): WearPanel {
+  const { line: worn, limit, points } = panel;
+  if (worn === null || limit === null || worn.start >= 0 || limit.value <= 0 || points.some(({ value }) => value < 0)) return panel;
+  const share = -worn.start / (limit.value - worn.start);
+  return { ...panel, line: { ...worn, from: worn.from + share * (worn.likely - worn.from), start: 0 } };
 }
 
 /** Where the dial stands, from top to bottom, with its figure over it. */

@@ -13,54 +13,51 @@ const SHOES = "common practice: new shoes carry 3 to 5 mm of lining and last som
 const CHAIN =
   "common practice: a chain that is kept oiled has lengthened by 1 to 2 % after some 15,000 to 30,000 km; one reading over 20 pitches is off by about 0.2 mm";
 
+/** Alike for every part read in millimetres: one better by a whole millimetre is new, and wear runs a quarter faster or slower over some thousand kilometres. */
+const OF_A_PART = { another: 1, wander: { share: 0.25, over: 1000 } } as const;
+
 export const WEAR_HABITS = {
   "front tread": {
     fresh: { mean: 4.8, sd: 0.9 },
     rate: { median: 0.00021, times: 1.7 },
     noise: 0.2,
-    another: 1,
-    wander: { share: 0.25, over: 1000 },
+    ...OF_A_PART,
     source: TYRES,
   },
   "rear tread": {
     fresh: { mean: 7, sd: 1.2 },
     rate: { median: 0.00046, times: 1.7 },
     noise: 0.2,
-    another: 1,
-    wander: { share: 0.25, over: 1000 },
+    ...OF_A_PART,
     source: TYRES,
   },
   "front pads": {
     fresh: { mean: 4.5, sd: 0.8 },
     rate: { median: 0.00025, times: 2.5 },
     noise: 0.21,
-    another: 1,
-    wander: { share: 0.25, over: 1000 },
+    ...OF_A_PART,
     source: PADS,
   },
-  "rear pads": { fresh: { mean: 5, sd: 1 }, rate: { median: 0.00025, times: 2.5 }, noise: 0.21, another: 1, wander: { share: 0.25, over: 1000 }, source: PADS },
+  "rear pads": { fresh: { mean: 5, sd: 1 }, rate: { median: 0.00025, times: 2.5 }, noise: 0.21, ...OF_A_PART, source: PADS },
   "sidecar tread": {
     fresh: { mean: 6.5, sd: 1.5 },
     rate: { median: 0.00025, times: 2 },
     noise: 0.2,
-    another: 1,
-    wander: { share: 0.25, over: 1000 },
+    ...OF_A_PART,
     source: SIDECAR,
   },
   "front shoes": {
     fresh: { mean: 4, sd: 0.8 },
     rate: { median: 0.00009, times: 2.5 },
     noise: 0.21,
-    another: 1,
-    wander: { share: 0.25, over: 1000 },
+    ...OF_A_PART,
     source: SHOES,
   },
   "rear shoes": {
     fresh: { mean: 4, sd: 0.8 },
     rate: { median: 0.00009, times: 2.5 },
     noise: 0.21,
-    another: 1,
-    wander: { share: 0.25, over: 1000 },
+    ...OF_A_PART,
     source: SHOES,
   },
   // Shares of the nominal length, as what is left of them: a new one has lengthened by nothing.
@@ -69,7 +66,7 @@ export const WEAR_HABITS = {
     rate: { median: 6e-7, times: 1.8 },
     noise: 0.0006,
     another: 0.004,
-    wander: { share: 0.25, over: 1000 },
+    wander: OF_A_PART.wander,
     source: CHAIN,
   },
 } as const satisfies Record<string, WearHabits>;

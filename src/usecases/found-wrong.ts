@@ -44,7 +44,8 @@ export async function foundWrong(
   if (share !== null) {
     const kind = share.is === "beyond limit" ? "worn chain" : share.is === "at limit" ? "chain at its end" : null;
     const fault = faultOf(ctx, g, items, text, [{ kind }]);
-    if (share.is === "cannot tell") return { outcome, fault: { ...fault, kind: null, grade: null }, gaps: [ASK] };
+    // Beyond some limits and short of others it may be at its end.
+    if (share.is === "cannot tell" || share.limit.unsettled !== undefined) return { outcome, fault: { ...fault, kind: null, grade: null }, gaps: [ASK] };
     return kind === null ? { outcome: "inspected, within limits", gaps: [] } : { outcome: "found wrong", fault, gaps: [] };
   }
   const looks = items.some((item) => isLook(itemOf(g, item)?.action ?? "replace"));

@@ -1,6 +1,6 @@
 // A chain's wear against the limit of its own manual, else against what every published limit says: read as a length over some pitches, or in per cent.
 
-import { elongation, judgeElongation, otherCount, ownLimit, ownLimits, pitchMeasured, pitchOf } from "../core/chain/elongation.ts";
+import { elongation, judgeElongation, otherCount, ownLimit, ownLimits, perhapsWorn, pitchMeasured, pitchOf } from "../core/chain/elongation.ts";
 import { pitchesIn } from "../core/chain/pitches.ts";
 import { callsForWork, cannotTell, type Judgement, judge, type Limit } from "../core/judgement/verdict.ts";
 import type { Taken } from "../core/schedule/measured.ts";
@@ -49,10 +49,12 @@ function miscounted(value: number, { pitches, pitch }: { readonly pitches: numbe
 function inLength(judgement: Judgement, whole: number, source: string | null): Judgement {
   if (judgement.is === "cannot tell") return judgement;
   const { limit, room } = judgement;
+  const long = (share: number): number => whole * (1 + share);
   const inMm: Limit = {
     min: null,
-    max: limit.max === null ? null : whole * (1 + limit.max),
+    max: limit.max === null ? null : long(limit.max),
     near: limit.near === null ? null : limit.near * whole,
+    ...(limit.unsettled === undefined ? {} : { unsettled: { ...limit.unsettled, upTo: long(limit.unsettled.upTo) } }),
     source: source ?? limit.source,
   };
   return { ...judgement, room: room === null ? null : room * whole, limit: inMm };
@@ -67,7 +69,11 @@ export function chainElongation(value: number, rig: Rig): Found {
   if (judgement.is === "cannot tell") return { judgement, more };
   const percent = (share: number | null): number | null => (share === null ? null : share * 100);
   const { limit, room } = judgement;
-  const inPercent: Limit = { min: null, max: percent(limit.max), near: percent(limit.near), source: own?.source ?? limit.source };
+  const inPercent: Limit = {
+    ...{ min: null, max: percent(limit.max), near: percent(limit.near) },
+    ...(limit.unsettled === undefined ? {} : { unsettled: { ...limit.unsettled, upTo: limit.unsettled.upTo * 100 } }),
+    source: own?.source ?? limit.source,
+  };
   return { judgement: { ...judgement, room: percent(room), limit: inPercent }, more };
 }
 
@@ -75,11 +81,13 @@ export function chainElongation(value: number, rig: Rig): Found {
 function byShare(share: number, shares: readonly number[] | null): Judgement {
   const of = (limit: number | null): Judgement => judgeElongation(1 + share, 1, 1, limit, ELONGATION).judgement;
   if (shares === null) return of(null);
-  // A length that fits no chain of its size says nothing, and what is too long by every published limit is.
-  if (shares.length === 0) return callsForWork(of(null)) ? of(null) : cannotTell("chain size");
-  const [strictest, widest] = [of(Math.min(...shares)), of(Math.max(...shares))];
-  if (strictest.is === widest.is) return callsForWork(strictest) ? widest : strictest;
-  return cannotTell("chain size");
+  // A length that fits no chain of its size says nothing, and what is long by the published limits is.
+  if (shares.length === 0) return of(null).is === "within" ? cannotTell("chain size") : of(null);
+  const [least, most] = [Math.min(...shares), Math.max(...shares)];
+  const [strictest, widest] = [of(least), of(most)];
+  if (callsForWork(widest)) return widest;
+  if (!callsForWork(strictest)) return strictest;
+  return perhapsWorn(share, least, { upTo: most, lacks: "chain size" }, "");
 }
 
 /** A share that was typed, held against the bike's own limit, else against what every published one says. */

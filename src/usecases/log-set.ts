@@ -2,6 +2,7 @@
 
 import type { Defect } from "../core/defect.ts";
 import type { ItemKey } from "../core/ids.ts";
+import { lackingIn } from "../core/judgement/verdict.ts";
 import type { Intent } from "../core/reading/intent.ts";
 import type { Due, Outcome, Status } from "../core/schedule/facts.ts";
 import type { Taken } from "../core/schedule/measured.ts";
@@ -213,8 +214,11 @@ function judgedOn(g: Garaged, taken: Taken, rig: Rig): readonly JudgedOn[] {
   if (judged === null) return [];
   const { kind, judgement } = judged;
   // What is lacking is asked for once: with the first reading, or with the first that cannot be judged where others could; a figure of the manual, once a day.
-  const asked = g.judged.some(({ kind: of, on, judgement: is }) => of === kind && is.is === "cannot tell" && (is.missing[0] !== "limit" || on === judged.on));
-  return [{ bike: g.bike.id, ...judged, first: !g.measured.some((each) => each.kind === kind) || (judgement.is === "cannot tell" && !asked) }];
+  const asked = g.judged.some(({ kind: of, on, judgement: is }) => {
+    const [lacks] = lackingIn(is);
+    return of === kind && lacks !== undefined && (lacks !== "limit" || on === judged.on);
+  });
+  return [{ bike: g.bike.id, ...judged, first: !g.measured.some((each) => each.kind === kind) || (lackingIn(judgement).length > 0 && !asked) }];
 }
 
 /** Open defects that work of this kind can mend, and that it did not name: the member says whether it did. */

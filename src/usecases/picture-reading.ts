@@ -17,13 +17,12 @@ import type { ReadingRecord } from "../store/readings.ts";
 import type { WearKind } from "../trade/wear.ts";
 import type { Ctx } from "./context.ts";
 import type { Garaged } from "./garage.ts";
-import type { LimitBy } from "./judged.ts";
 import { type LeakOn, leaksOn } from "./leaks.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { type OdometerShown, odometerOf } from "./picture-odometer.ts";
 import { done, type Result } from "./refusals.ts";
 import { specFor } from "./specs.ts";
-import { wearSeries } from "./wear.ts";
+import { type LimitDrawn, wearSeries } from "./wear.ts";
 import { whichBike } from "./which-bike.ts";
 
 export const WEAR_PICTURES = ["tread", "pads", "chain"] as const;
@@ -46,7 +45,7 @@ export type WearPanelShown = {
   /** In millimetres; of a chain, how much longer than new as a share. */
   readonly points: readonly { readonly ridden: Ridden; readonly value: number; readonly typed: string }[];
   /** Null while nothing says how far it may go. */
-  readonly limit: { readonly value: number; readonly by: LimitBy } | null;
+  readonly limit: LimitDrawn | null;
   /** Where the line begins, and where it reaches the limit; null when the readings do not say. */
   readonly line: { readonly from: Ridden; readonly start: number; readonly likely: Ridden; readonly low: Ridden; readonly high: Ridden | null } | null;
   readonly worn: boolean;

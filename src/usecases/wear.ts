@@ -17,6 +17,7 @@ import { riddenOnDay, type Track } from "../core/usage/track.ts";
 import type { DayRange } from "../core/wear/days.ts";
 import { type Wear, type WearHabits, wearOf } from "../core/wear/wear.ts";
 import type { WorkRecord } from "../store/work.ts";
+import { ELONGATION } from "../trade/chain.ts";
 import { endOf, judgedRow, SAME_AS } from "../trade/judged.ts";
 import { WEAR_HABITS, type WearKind } from "../trade/wear.ts";
 import { ofPartsOn, ofTheSetOn } from "./fitted.ts";
@@ -37,11 +38,14 @@ export type WornPart = {
   readonly wearing: Wearing | null;
 };
 
+/** `unsettled`: the least of what a limit that is not known can be. */
+export type LimitDrawn = { readonly value: number; readonly by: LimitBy; readonly unsettled?: boolean };
+
 /** What was read of one part since it was fitted, and where its line leads. Values in mm; of a chain, how much longer than new as a share, which grows. */
 export type WearSeries = Omit<WornPart, "wear"> & {
   readonly points: readonly { readonly ridden: Ridden; readonly value: number; readonly typed: string }[];
   /** Null while nothing says how far it may go. */
-  readonly limit: { readonly value: number; readonly by: LimitBy } | null;
+  readonly limit: LimitDrawn | null;
   readonly wear: Wear | null;
   /** Where the line begins, and its value there; null when none is drawn. */
   readonly start: { readonly ridden: Ridden; readonly value: number } | null;
@@ -196,9 +200,15 @@ function limitOf(part: WearKind, last: Judged | null): WearSeries["limit"] {
   const { min, max } = last.judgement.limit;
   if (part !== "chain") return min === null ? null : { value: min, by: last.by };
   if (max === null || last.share === null) return null;
-  if (last.kind === "chain elongation") return { value: max / 100, by: last.by };
   // A length over the pitches measured, as long as the share that was read says they are.
-  return { value: elongation(max, 1, last.value / (1 + last.share)), by: last.by };
+  const value = last.kind === "chain elongation" ? max / 100 : elongation(max, 1, last.value / (1 + last.share));
+  const { unsettled } = last.judgement.limit;
+  // The line stays where it was drawn while the chain was shorter.
+  return {
+    value: last.by === "practice" ? Math.min(value, ELONGATION.least) : value,
+    by: last.by,
+    ...(unsettled === undefined ? {} : { unsettled: true }),
+  };
 }
 
 /** What the tyre before the present one went at each end; ends of which that is not on record are left out, and so are bikes whose tyres are swapped. */

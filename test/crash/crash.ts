@@ -12,7 +12,8 @@ import type { Opened } from "../../src/store/db.ts";
 import { openDatabase } from "../../src/store/open.ts";
 import { whatIsWrong } from "../../src/store/restore.ts";
 import { HERON, INES, onStandIn, part } from "../discord/server.ts";
-import { type Json, type Moment, type StandIn, standIn } from "../discord/standin.ts";
+import { type StandIn, standIn } from "../discord/standin.ts";
+import type { Json, Moment } from "../discord/wire.ts";
 import { addressOf, asAdmin, ON_POSTGRES } from "../support/database.ts";
 
 const HOUSE = path.join(import.meta.dirname, "..", "..");

@@ -3,7 +3,7 @@
 import { afterEach, describe, expect, test } from "vitest";
 import { CHECKLISTS } from "../../src/core/check/checklist.ts";
 import { HERON, INES, isPrivate, type OnStandIn, part, SEND, saidBy, started } from "./server.ts";
-import type { Json } from "./standin.ts";
+import type { Json } from "./wire.ts";
 
 let on: OnStandIn;
 afterEach(async () => {

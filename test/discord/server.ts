@@ -5,7 +5,8 @@ import type { Instant } from "../../src/core/calendar/dates.ts";
 import { addDuration, instant } from "../../src/core/calendar/zones.ts";
 import { type OpenServer, openServer } from "../../src/open-server.ts";
 import { aDatabase } from "../support/database.ts";
-import { type Json, type Kept, type StandIn, standIn } from "./standin.ts";
+import { type StandIn, standIn } from "./standin.ts";
+import type { Json, Kept } from "./wire.ts";
 
 export type OnStandIn = {
   readonly platform: StandIn;

@@ -4,66 +4,14 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { gatewayOn } from "./gateway.ts";
+import { membersOf } from "./members.ts";
 import { faultsOf, type RequestKind } from "./schemas.ts";
-
-export type Json = Record<string, unknown>;
-/** One request as it came, and what it was answered. */
-export type Call = { readonly method: string; readonly path: string; readonly body: Json; readonly status: number; readonly at: number };
-/** A message; what the stand-in keeps beside the platform's own fields begins with "$". */
-export type Kept = Json & { readonly id: string; readonly channel_id: string; readonly content: string; deleted?: boolean };
-
-/** A bad moment of a route. `times` of requests that match fail, before or after their work is done. */
-export type Fault = {
-  readonly route: RegExp;
-  readonly how: keyof typeof BODIES;
-  readonly when: "before" | "after";
-  times: number;
-  spared: number;
-};
+import { BODIES, bodyOf, CALLBACKS, type Call, type Fault, type Json, type Kept, ME, type Watcher } from "./wire.ts";
 
 const SENDING = /^POST \/channels\/\d+\/messages$/u;
 const GUILD = "900000000000000001";
-export const ME = "100000000000000001";
-const APP = "100000000000000001";
-
-const BODIES = {
-  "500": [500, { message: "500: Internal Server Error", code: 0 }],
-  "429": [429, { message: "You are being rate limited.", retry_after: 0.3, global: false }],
-  "401": [401, { message: "401: Unauthorized", code: 0 }],
-  "404 unknown interaction": [404, { message: "Unknown interaction", code: 10_062 }],
-  "403 closed": [403, { message: "Cannot send messages to this user", code: 50_007 }],
-  "403 missing": [403, { message: "Missing Permissions", code: 50_013 }],
-  "404 member": [404, { message: "Unknown Member", code: 10_007 }],
-  "404 channel": [404, { message: "Unknown Channel", code: 10_003 }],
-  "404 webhook": [404, { message: "Unknown Webhook", code: 10_015 }],
-  "401 expired": [401, { message: "Invalid Webhook Token", code: 50_027 }],
-  "403 history": [403, { message: "Cannot reply without permission to read message history", code: 160_002 }],
-  "400 too fast": [400, { message: "You are opening direct messages too fast", code: 40_003 }],
-  "400 form": [400, { message: "Invalid Form Body", code: 50_035 }],
-  cut: [0, {}],
-  slow: [0, {}],
-  hang: [0, {}],
-} as const satisfies Readonly<Record<string, readonly [number, Json]>>;
-
-const CALLBACKS: Readonly<Record<number, RequestKind>> = {
-  4: "CreateMessageInteractionCallbackRequest",
-  5: "CreateMessageInteractionCallbackRequest",
-  6: "UpdateMessageInteractionCallbackRequest",
-  7: "UpdateMessageInteractionCallbackRequest",
-  8: "ApplicationCommandAutocompleteCallbackRequest",
-  9: "ModalInteractionCallbackRequest",
-};
 
 export type StandIn = Awaited<ReturnType<typeof standIn>>;
-
-/** A moment of putting a message into a channel. */
-export type Moment = "arrived" | "stored" | "half answered" | "answered";
-/** @param size as the platform says it; that of the bytes unless said otherwise */
-export type Upload = { readonly name: string; readonly bytes: Uint8Array; readonly size?: number };
-/** Told of each moment; what arrived can be lost. */
-export type Watcher = (moment: Moment) => "go on" | "lose";
-
-const FIRST_EDIT = Date.parse("2026-11-25T10:05:00.000Z");
 
 /** @param from where the ids of what happens begin @param granted whether the message content privilege is granted @param token the only token that is good */
 export async function standIn({
@@ -85,7 +33,6 @@ export async function standIn({
   const left = new Set<string>();
   const MANAGER = "300000000000000009";
   const messages: Kept[] = [];
-  let edits = 0;
   const faults: Fault[] = [];
   const nonces = new Map<string, Kept>();
   const uploads = new Map<string, Uint8Array>();
@@ -135,7 +82,7 @@ export async function standIn({
     ...{ http, token, granted },
     ready: (session) => ({
       ...{ v: 10, user: user(ME, true), session_id: session },
-      ...{ resume_gateway_url: address().replace("http", "ws"), application: { id: APP, flags: 0 } },
+      ...{ resume_gateway_url: address().replace("http", "ws"), application: { id: ME, flags: 0 } },
     }),
     guilds: () => guildIds.map(guildOf),
   });
@@ -360,65 +307,7 @@ export async function standIn({
   await new Promise<void>((resolve) => http.listen(0, "127.0.0.1", resolve));
   const address = (): string => `http://127.0.0.1:${(http.address() as AddressInfo).port}`;
 
-  // ---- what members do ---------------------------------------------------------------------------------------------
-  const memberOf = (member: string, manages: boolean): Json => ({
-    ...{
-      user: user(member),
-      roles: [],
-      joined_at: "2026-01-01T00:00:00Z",
-      permissions: manages ? "1071698660961" : "1071698660929",
-      flags: 0,
-      deaf: false,
-      mute: false,
-    },
-  });
-  type Place = { readonly member: string; readonly channel: string; readonly manages?: boolean };
-  const interact = (type: number, data: Json, { member, channel, manages = false }: Place, more: Json = {}): string => {
-    const interaction = id();
-    const itsToken = `token-${interaction}`;
-    interactions.set(interaction, { token: itsToken, channel, at: performance.now() });
-    const place = channels.get(channel) ?? {};
-    const who =
-      place["guild_id"] === undefined
-        ? { user: user(member) }
-        : { member: memberOf(member, manages), guild_id: place["guild_id"], guild: { id: place["guild_id"] } };
-    dispatch("INTERACTION_CREATE", {
-      ...{
-        id: interaction,
-        application_id: APP,
-        type,
-        data,
-        token: itsToken,
-        version: 1,
-        channel_id: channel,
-        channel: place,
-        locale: "en-GB",
-        entitlements: [],
-      },
-      ...{
-        authorizing_integration_owners: {},
-        context: place["guild_id"] === undefined ? 1 : 0,
-        attachment_size_limit: 10_485_760,
-        app_permissions: "1071698660929",
-        ...who,
-        ...more,
-      },
-    });
-    return interaction;
-  };
-  /** A file as a member's device hands it over: stored, and named in the interaction by where it lies. */
-  const uploaded = ({ name, bytes, size }: Upload): Json => {
-    const file = id();
-    uploads.set(file, bytes);
-    const url = `${address()}/uploads/${file}`;
-    return { id: file, filename: name, size: size ?? bytes.length, url, proxy_url: url, content_type: "application/octet-stream", ephemeral: true };
-  };
-  const optionsOf = (options: Readonly<Record<string, string | boolean>>, focused?: string): Json[] =>
-    Object.entries(options).map(([name, value]) => ({ name, type: typeof value === "boolean" ? 5 : 3, value, ...(name === focused ? { focused: true } : {}) }));
-  const commandData = (name: string, sub: string | null, options: Json[]): Json => ({
-    ...{ id: "1", name, type: 1 },
-    options: sub === null ? options : [{ name: sub, type: 1, options }],
-  });
+  const members = membersOf({ id, user, channels, interactions, uploads, granted, address, dispatch });
 
   return {
     api: `${address()}/api`,
@@ -444,78 +333,7 @@ export async function standIn({
     },
     /** The bad day is over. */
     recover: () => void faults.splice(0),
-    run: (place: Place, name: string, sub: string | null = null, options: Readonly<Record<string, string | boolean>> = {}) =>
-      interact(2, commandData(name, sub, optionsOf(options)), place),
-    /** A command with a file. */
-    send: (place: Place, name: string, sub: string, option: string, file: Upload): string => {
-      const attachment = uploaded(file);
-      const key = String(attachment["id"]);
-      return interact(2, { ...commandData(name, sub, [{ name: option, type: 11, value: key }]), resolved: { attachments: { [key]: attachment } } }, place);
-    },
-    type: (place: Place, name: string, option: string, typed: string) => interact(4, commandData(name, null, optionsOf({ [option]: typed }, option)), place),
-    press: (place: Place, message: Json, customId: string) => interact(3, { custom_id: customId, component_type: 2 }, place, { message }),
-    pick: (place: Place, message: Json, customId: string, values: readonly string[]) =>
-      interact(3, { custom_id: customId, component_type: 3, values }, place, { message }),
-    fill: (place: Place, customId: string, fields: Readonly<Record<string, string>>, picks: Readonly<Record<string, string>> = {}) =>
-      interact(
-        5,
-        {
-          custom_id: customId,
-          components: [
-            ...Object.entries(fields).map(([name, value], n) => ({ type: 18, id: n, component: { type: 4, id: 10 + n, custom_id: name, value } })),
-            ...Object.entries(picks).map(([name, value], n) => ({
-              type: 18,
-              id: 20 + n,
-              component: { type: 3, id: 30 + n, custom_id: name, values: [value] },
-            })),
-          ],
-        },
-        place,
-      ),
-    menu: (place: Place, message: Json) =>
-      interact(
-        2,
-        { id: "2", name: "Log this message", type: 3, target_id: message["id"], resolved: { messages: { [String(message["id"])]: message } } },
-        place,
-      ),
-    /** Says something; content is hidden from a bot without the privilege unless it is addressed. */
-    say(
-      { member, channel, manages = false }: Place,
-      text: string,
-      { mentions = false, bot = false, reply, more = {} }: { mentions?: boolean; bot?: boolean; reply?: Json; more?: Json } = {},
-    ): Json {
-      const place = channels.get(channel) ?? {};
-      const guild = place["guild_id"];
-      const visible = granted || mentions || guild === undefined;
-      const { user: _user, ...there } = memberOf(member, manages);
-      const message = {
-        ...{
-          id: id(),
-          channel_id: channel,
-          author: user(member, bot),
-          content: visible ? text : "",
-          timestamp: "2026-11-25T10:00:00.000Z",
-          edited_timestamp: null,
-          tts: false,
-        },
-        ...{
-          mention_everyone: false,
-          mentions: mentions ? [user(ME, true)] : [],
-          mention_roles: [],
-          attachments: [],
-          embeds: [],
-          pinned: false,
-          type: 0,
-          components: [],
-          flags: 0,
-        },
-        ...(guild === undefined ? { channel_type: 1 } : { guild_id: guild, member: there }),
-        ...(reply === undefined ? {} : { type: 19, message_reference: { message_id: reply["id"], channel_id: channel }, referenced_message: reply }),
-        ...more,
-      };
-      dispatch("MESSAGE_CREATE", message);
-      return message;
-    },
+    ...members,
     /** The platform itself changes how a message shows, which is no edit of its author's. */
     embed: (message: Json) => dispatch("MESSAGE_UPDATE", { ...message, embeds: [], edited_timestamp: null }),
     /** A member may manage servers from now on, or no more. */
@@ -529,16 +347,6 @@ export async function standIn({
     show: (guild: string) => dispatch("GUILD_CREATE", guildOf(guild)),
     /** The bot is sent away. */
     leave: (guild: string) => dispatch("GUILD_DELETE", { id: guild }),
-    /** The platform tells of the same message again, as it may after a dropped line. */
-    sayAgain: (message: Json) => dispatch("MESSAGE_CREATE", message),
-    /** Each edit is a second after the one before; `again`: the platform tells of the latest one once more. */
-    edit: (message: Json, text: string, again = false) =>
-      dispatch("MESSAGE_UPDATE", {
-        ...message,
-        content: text,
-        edited_timestamp: new Date(FIRST_EDIT + (again ? edits : ++edits) * 1000).toISOString(),
-      }),
-    remove: (message: Json) => dispatch("MESSAGE_DELETE", { id: message["id"], channel_id: message["channel_id"], guild_id: message["guild_id"] }),
     /** Others say so much that nothing is read of. */
     talkOn: (channel: string, count: number) => {
       for (let n = 0; n < count; n++) keep(channel, { content: `chatter ${n}` }, { author: user("200000000000000009"), $interaction: true });
@@ -567,15 +375,4 @@ export async function standIn({
       await new Promise((resolve) => http.close(resolve));
     },
   };
-}
-
-async function bodyOf(request: IncomingMessage): Promise<Json | Json[]> {
-  const chunks: Buffer[] = [];
-  for await (const chunk of request) chunks.push(chunk as Buffer);
-  const raw = Buffer.concat(chunks);
-  if (raw.length === 0) return {};
-  const type = request.headers["content-type"] ?? "";
-  if (!type.startsWith("multipart/")) return JSON.parse(raw.toString("utf8")) as Json;
-  const form = await new Response(raw, { headers: { "content-type": type } }).formData();
-  return JSON.parse(String(form.get("payload_json"))) as Json;
 }

@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterEach, describe, expect, test } from "vitest";
 import { isPrivate, type On, type OnStandIn, onStandIn, part } from "./server.ts";
-import type { Json } from "./standin.ts";
+import type { Json } from "./wire.ts";
 
 const INES = "200000000000000001";
 const TOMASZ = "200000000000000002";

@@ -17,7 +17,7 @@ const drawing = (more: Partial<NextDrawing> = {}): NextDrawing => ({
   figure: (value) => value.toLocaleString("en-GB"),
   ...{ byDay: [], byDistance: [], likely: [], layUps: [], now: 14_000, notes: [] },
   first: [],
-  meaning: { now: "due now", soon: "coming up", later: "later", range: "likely between", rest: "laid up" },
+  meaning: { now: "due now", soon: "coming up", later: "later", range: "likely between", onward: "or later still", rest: "laid up" },
   ...more,
 });
 /** Where a day must lie: today at the left, the last day at the right, straight between. */
@@ -59,12 +59,12 @@ describe("what comes next", () => {
     expect(textsOf(svg).map(({ text }) => text)).toEqual(expect.arrayContaining(["due now", "coming up", "later", "likely between"]));
     expect(textsOf(svg).map(({ text }) => text)).not.toContain("laid up");
   });
-  test("a range that does not end on the page has an arrow at its edge, one that does has none", () => {
+  test("a range that does not end on the page has an arrow at its edge and one in the key, one that does has none", () => {
     const arrows = (to: string | null): number =>
       polygonsOf(drawNext(drawing({ byDay: [item("2027-05-27", { from: localDate("2027-03-01"), to: to === null ? null : localDate(to) })] }))).filter(
         ({ points }) => points.length === 3,
       ).length;
-    expect([arrows("2027-08-01"), arrows("2027-11-26"), arrows("2027-11-27"), arrows(null)]).toEqual([0, 0, 1, 1]);
+    expect([arrows("2027-08-01"), arrows("2027-11-26"), arrows("2027-11-27"), arrows(null)]).toEqual([0, 0, 2, 2]);
   });
   test("round figures stand where a straight pace reaches them", () => {
     const svg = drawNext(

@@ -63,6 +63,12 @@ describe("the odometer's track", () => {
     expect(figures).not.toContain("likely");
     expect(circlesOf(drawOdometer(odometer({ points: [], ahead: [] })))).toEqual([]);
   });
+  test("a bike that rests has a line ahead and no range, neither drawn nor in the key", () => {
+    const resting = drawOdometer(odometer({ ahead: [0, 180].map((n) => ({ on: addDays(today, n), low: 14_000, likely: 14_000, high: 14_000 })) }));
+    soundly(resting);
+    const said = textsOf(resting).map(({ text }) => text);
+    expect([said.includes("likely"), said.includes("eight times in ten"), resting.includes(INK.firstArea)]).toEqual([true, false, false]);
+  });
   test("figures that would print alike are fewer", () => {
     expect(upward([32, 33.5], figure).ticks.map(({ text }) => text)).toEqual(
       ["32", "33", "34"].filter((text) => upward([32, 33.5], figure).ticks.some((tick) => tick.text === text)),
@@ -250,6 +256,28 @@ test("what grows until its limit is drawn upward to it: a chain, in per cent lon
   const worn = linesOf(svg).find(({ color, dashes, width }) => color === INK.first && dashes !== "" && width === 3);
   expect(worn?.y2).toBeLessThan(worn?.y1 ?? 0);
   expect(worn?.y2).toBeCloseTo(linesOf(svg).find(({ color }) => color === INK.second)?.y1 ?? 0, 0);
+});
+
+test("a line that would begin under nothing begins where it crosses it", () => {
+  const from = (start: number) =>
+    drawWear(
+      wear({
+        panels: [
+          {
+            name: "Longer than new, %",
+            points: [10_000, 12_000, 14_000].map((x, n) => ({ x, value: 0.02 + n * 0.2 })),
+            line: { from: 10_000, start, likely: 20_000, low: 19_000, high: 21_000 },
+            ...{ limit: { value: 1, text: "limit 1 %" }, behind: false },
+          },
+        ],
+      }),
+    );
+  const worn = (svg: string) => linesOf(svg).find(({ color, dashes, width }) => color === INK.first && dashes !== "" && width === 3);
+  const [under, at] = [worn(from(-0.25)), worn(from(0))];
+  // A fifth of the way from -0.25 % to 1 % lies under nothing.
+  expect((under?.x1 ?? 0) - (at?.x1 ?? 0)).toBeCloseTo(((at?.x2 ?? 0) - (at?.x1 ?? 0)) / 5, 0);
+  expect(under?.y1).toBeCloseTo(at?.y1 ?? 0, 0);
+  expect(textsOf(from(-0.25)).some(({ text }) => text.startsWith("-") || text.startsWith("−"))).toBe(false);
 });
 
 describe("where the bike stands", () => {

@@ -297,7 +297,7 @@ test("a chain between the published limits is told how much longer it is and tha
   await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
   expect(await say("chain 319 mm over 21 pins")).toContain("Chain length 319 mm, 0.5 % longer than new: within (320.7 mm, common practice).");
   expect(await say("chain 322 mm over 20 pitches")).toContain(
-    "Chain length 322 mm, 1.4 % longer than new: cannot tell yet; published limits run from 1 to 3 %, and it needs the bike's own limit",
+    "Chain length 322 mm, 1.4 % longer than new: near limit (published limits run from 1 to 3 %, here 320.7 mm to 327 mm). Look for the bike's own limit",
   );
   await t.one({ ...dm, run: "/spec what:chain size value:525" });
   expect(await say("chain 333.4 mm over 20 pitches")).toContain("that fits one pitch more or fewer than you counted");

@@ -256,7 +256,7 @@ describe("a chain's length", () => {
     const size = words("chain size", "525 x 112");
     expect(judgeTaken(length(319, { pitches: 20 }), rig([size]))).toMatchObject({ judgement: { is: "within" } });
     expect(verdict(length(329, { pitches: 20 }), rig([size]))).toBe("beyond limit");
-    expect(verdict(length(322, { pitches: 20 }), rig([size]))).toBe("limit");
+    expect(verdict(length(322, { pitches: 20 }), rig([size]))).toBe("near limit");
     expect(judgeTaken(length(302.5, { pitches: 20 }), rig([size]))).toMatchObject({ miscounted: true });
     expect(judgeTaken(length(334, { pitches: 20 }), rig([size]))).toMatchObject({ judgement: { is: "cannot tell" }, miscounted: true });
     expect(verdict(length(319))).toBe("pitch");
@@ -283,7 +283,7 @@ describe("a chain's length", () => {
     const either = figure("chain length limit", null, 370);
     expect([0.2, 0.75, 2.5].map((value) => percent(value, [either])?.judgement)).toMatchObject([
       { is: "within" },
-      { is: "cannot tell", missing: ["chain size"] },
+      { is: "near limit", limit: { unsettled: { lacks: "chain size" } } },
       { is: "beyond limit" },
     ]);
     expect(percent(0.75, [either, words("chain size", "525")])?.judgement.is).toBe("within");
@@ -291,7 +291,7 @@ describe("a chain's length", () => {
     expect(percent(1.75, [{ ...figure("chain length limit", null, 323.9), typed: "323.9 mm over 20 pitches" }])?.judgement.is).toBe("near limit");
     // A length of another chain says nothing of this one.
     const other = [{ ...figure("chain length limit", null, 259), typed: "259 mm / 21 pins" }, words("chain size", "525")];
-    expect([0.75, 3.2].map((value) => percent(value, other)?.judgement.is)).toEqual(["cannot tell", "beyond limit"]);
+    expect([0.5, 0.75, 3.2].map((value) => percent(value, other)?.judgement.is)).toEqual(["cannot tell", "near limit", "beyond limit"]);
   });
 });
 

@@ -1,6 +1,6 @@
 // A chain's wear: how much longer it is than its pitches, in shares of the nominal length. Lengths in mm.
 
-import { cannotTell, type Judgement, judge } from "../judgement/verdict.ts";
+import { cannotTell, type Judgement, judge, type Unsettled } from "../judgement/verdict.ts";
 import { toCanonical } from "../quantity/units.ts";
 
 /** Nominal pitch by the size printed on the chain: its first digit is the pitch in eighths of an inch. Source: ISO 606, ANSI B29.1 (4xx 1/2 in, 5xx 5/8 in; 6xx 3/4 in from memory). */
@@ -68,9 +68,15 @@ export type ChainWear = {
   readonly miscounted: boolean;
 };
 
+/** Beyond the least that its limit can be and short of the most: near its end, or past it. */
+export const perhapsWorn = (longer: number, least: number, unsettled: Unsettled, source: string): Judgement => ({
+  ...{ is: "near limit", side: "high", room: least - longer },
+  limit: { min: null, max: least, near: least / 4, unsettled, source },
+});
+
 /**
  * Judges a length over so many pitches.
- * @param own the bike's own limit as a share; without one, only what every published limit says can be told
+ * @param own the bike's own limit as a share; without one it is held against the least and the most of the published ones
  */
 export function judgeElongation(length: number, pitches: number, pitch: number, own: number | null, rule: ElongationRule): ChainWear {
   const longer = elongation(length, pitches, pitch);
@@ -82,7 +88,7 @@ export function judgeElongation(length: number, pitches: number, pitch: number, 
   if (own !== null) return { ...told, judgement: judge(longer, { min: null, max: own, near: own / 4, source: "" }, rule.fine) };
   if (longer >= rule.most - rule.fine / 2)
     return { ...told, judgement: judge(longer, { min: null, max: rule.most, near: null, source: rule.source }, rule.fine) };
-  // From the least of the published limits on only the manual can tell.
-  if (longer >= rule.least - rule.fine / 2) return { ...told, judgement: cannotTell("limit") };
+  // From the least of the published limits on some chains are at their end: until its own limit is known it is judged no milder than a shorter one.
+  if (longer >= rule.least - rule.fine / 2) return { ...told, judgement: perhapsWorn(longer, rule.least, { upTo: rule.most, lacks: "limit" }, rule.source) };
   return { ...told, judgement: judge(longer, { min: null, max: rule.least, near: rule.least / 4, source: rule.source }, rule.fine) };
 }

@@ -12,9 +12,14 @@ export type Limit = {
   readonly near: number | null;
   /** The one figure that the manual gives, where the window was only taken around it. */
   readonly nominal?: number;
+  /** The most of what the part's own limit can be, where that is not known: `max` is then the least of it. */
+  readonly unsettled?: Unsettled;
   /** The manual, the law or the trade that says so. */
   readonly source: string;
 };
+
+/** A limit that lies somewhere up to `upTo`, and what is lacking to know where. */
+export type Unsettled = { readonly upTo: number; readonly lacks: Missing };
 
 /** What a judgement still lacks. */
 export type Missing =
@@ -67,6 +72,10 @@ export type Judgement =
   | { readonly is: "cannot tell"; readonly missing: readonly Missing[] };
 
 export const cannotTell = (...missing: readonly Missing[]): Judgement => ({ is: "cannot tell", missing });
+
+/** What a judgement lacks, told as well as it can be without; nothing mostly. */
+export const lackingIn = (judgement: Judgement): readonly Missing[] =>
+  judgement.is === "cannot tell" ? judgement.missing : judgement.limit.unsettled === undefined ? [] : [judgement.limit.unsettled.lacks];
 
 /**
  * Judges a value by its limit. Of two ends the nearer one tells.

@@ -78,6 +78,9 @@ export const chartWords = (p: Printer, repeats: (repeat: Repeat, column: Distanc
     drawing: (shown: Shown) => {
       const { marks, rows, below, unit } = shown;
       const small = inThousands(marks);
+      const said = below.map((row) => (row.beside === null ? letter(row) : `${letter(row)} ${beside(row.beside, unit)}`));
+      // What goes for every line is said once, over them.
+      const same = said.length > 0 && said.every((each) => each.endsWith(` ${FROM_LAST_TIME}`));
       return {
         title: title(shown),
         corner: small ? `× 1,000 ${unit}` : unit,
@@ -89,8 +92,8 @@ export const chartWords = (p: Printer, repeats: (repeat: Repeat, column: Distanc
         })),
         last: "or every",
         legend: legend(shown),
-        belowTitle: "Beside the services",
-        below: below.map((row) => ({ name: row.name, said: row.beside === null ? letter(row) : `${letter(row)} ${beside(row.beside, unit)}` })),
+        belowTitle: `Beside the services${same ? `, ${FROM_LAST_TIME} each` : ""}`,
+        below: below.map((row, n) => ({ name: row.name, said: (said[n] ?? "").slice(0, same ? -FROM_LAST_TIME.length - 1 : undefined) })),
         notes: notes(shown),
         alt: `A table of ${rows.length} items against ${marks.length} services from ${point(marks[0] ?? 0, unit)} to ${point(marks.at(-1) ?? 0, unit)}; a letter says what is done. Under it ${below.length === 0 ? "" : `${below.length} more items and how often they come round, and `}what the letters mean. The text says the same service by service.`,
       };

@@ -7,7 +7,8 @@ import type { Before } from "../../core/check/tailor.ts";
 import type { Place, ReadingKind } from "../../core/reading/kinds.ts";
 import type { SectionKey } from "../../trade/checklists/listed.ts";
 import type { Printer } from "../printer.ts";
-import { POINT_WORDS, type PointWords } from "./check-points.ts";
+import { POINT_WORDS } from "./check-points.ts";
+import type { PointWords } from "./check-points-rare.ts";
 import { KIND_WORDS } from "./kinds.ts";
 import { capital } from "./text.ts";
 

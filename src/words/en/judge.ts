@@ -15,6 +15,7 @@ import { decimalsTyped, pressureJudged, valueAsTyped } from "./reading-detail.ts
 import { readingWords } from "./readings.ts";
 import { englishSpecName } from "./spec-names.ts";
 import { capital, lowered } from "./text.ts";
+import { unsettledLimit, unsettledWhat } from "./unsettled.ts";
 
 /** A reading with what came of judging it. */
 export type SaidJudged = {
@@ -25,6 +26,7 @@ export type SaidJudged = {
   readonly typed: string;
   readonly judgement: Judgement;
   readonly by: "spec" | "law" | "bars" | "bars, state law" | "bars, no group" | "practice" | "mark";
+  readonly spec: SpecKey | null;
   readonly doNotRide: boolean;
   readonly add: number | null;
   readonly share: number | null;
@@ -208,9 +210,6 @@ const BEFORE: readonly JudgedKind[] = ["chain slack", "belt deflection", "thrott
 /** Bars moulded in at this height lie below what some laws ask for. */
 const BARS = 0.8;
 
-/** How much longer than new, by a length or in per cent. */
-const CHAIN_WEAR: readonly JudgedKind[] = ["chain length", "chain elongation"];
-
 /** Shares of a chain's length below which a rule shows nothing. */
 const MEASURED_TO = 0.0005;
 
@@ -218,10 +217,17 @@ export const judgeWords = (p: Printer) => {
   const { judged: read } = readingWords(p);
   const amount = (value: number, { unit, kind }: Pick<SaidJudged, "unit" | "kind">): string =>
     unit === "level" ? "the mark" : valueAsTyped(p, value, unit, "", kind);
+  /** Between what the limit of a chain may lie: as shares, and where a rule was read as that shows it. */
+  const endsOf = (j: SaidJudged, least: number, most: number) => {
+    const whole = j.kind === "chain length" && j.share !== null ? j.value / (1 + j.share) : null;
+    const share = (end: number): string => p.figure(whole === null ? end : (end / whole - 1) * 100, 1);
+    return { shares: `${share(least)} to ${share(most)} %`, here: whole === null ? null : `${amount(least, j)} to ${amount(most, j)}` };
+  };
   const limitOf = (j: SaidJudged, wanted = "", fine = (value: number): string => amount(value, j)): string => {
     const { judgement } = j;
     if (judgement.is === "cannot tell") return "";
-    const { min, max, source, nominal } = judgement.limit;
+    const { min, max, source, nominal, unsettled } = judgement.limit;
+    if (unsettled !== undefined) return unsettledLimit(unsettled, endsOf(j, max ?? 0, unsettled.upTo));
     if (nominal !== undefined) {
       // Worked out, its ends fall between the figures that a gauge of inches is marked with: rounded to those they would tell another window.
       const end = (value: number): string => (j.unit === "in" ? p.amount(value, "in", decimalsTyped("in", j.typed) + 1) : fine(value));
@@ -271,8 +277,6 @@ export const judgeWords = (p: Printer) => {
     if (j.judgement.is !== "cannot tell") return "";
     if (j.miscounted)
       return `${called}: that fits one pitch more or fewer than you counted. Twenty pitches lie between twenty-one pins; count the gaps and measure again.${otherCount(j)}`;
-    if (CHAIN_WEAR.includes(j.kind) && j.share !== null && j.judgement.missing[0] === "limit")
-      return `${called}${longer(j)}: cannot tell yet; published limits run from 1 to 3 %, and ${NEEDS.limit}.`;
     if (j.kind === "antifreeze share" && j.judgement.missing[0] === "limit") return `${called}: ${glycol(j)} To tell whether that is enough, ${NEEDS.limit}.`;
     const [first, ...rest] = j.judgement.missing;
     // Of two ways to stand either will do; what else is missing is all of it.
@@ -369,6 +373,8 @@ export const judgeWords = (p: Printer) => {
     if (j.kind === "antifreeze share") return `${stands} ${capital(glycol(j))}${callsForWork(judgement) ? ` ${WEAK_COOLANT}` : ""}`;
     if (judgement.is === "within") return stands;
     const above = j.kind === "tread" && (judgement.limit.min ?? 0) > BARS + 0.05 ? ` The moulded bars, ${amount(BARS, j)}, lie below that.` : "";
+    const { unsettled } = judgement.limit;
+    if (unsettled !== undefined) return `${stands} ${unsettledWhat(unsettled, j.spec)}`;
     if (judgement.is === "near limit") return `${stands}${NEAR[j.kind]?.[judgement.side === "high" ? 1 : 0] ?? ""}${above}`;
     if (j.kind === "battery voltage") return `${stands} ${battery(j)}`;
     const what = DO[j.kind][judgement.side === "high" ? 1 : 0];

@@ -43,7 +43,7 @@ const LONGEST = 60;
 const short = (words: string): string => ([...words].length > LONGEST ? `${[...words].slice(0, LONGEST - 1).join("")}…` : words);
 
 /** What a mark of a lane means, in the legend. */
-const MEANING = { now: "due or overdue", soon: "coming up", later: "later", range: "likely between", rest: "laid up" } as const;
+const MEANING = { now: "due or overdue", soon: "coming up", later: "later", range: "likely between", onward: "or later still", rest: "laid up" } as const;
 const NEARNESS = { "no record": "later", good: "later", soon: "soon", due: "now", overdue: "now" } as const satisfies Record<Status, keyof typeof MEANING>;
 
 export const pictureWords = (p: Printer) => ({

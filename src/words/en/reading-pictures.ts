@@ -29,7 +29,11 @@ type Wear = OnDial & {
     readonly part: string;
     readonly place: Place | null;
     readonly points: readonly { readonly ridden: Ridden; readonly value: number; readonly typed: string }[];
-    readonly limit: { readonly value: number; readonly by: "spec" | "law" | "bars" | "bars, state law" | "bars, no group" | "practice" | "mark" } | null;
+    readonly limit: {
+      readonly value: number;
+      readonly by: "spec" | "law" | "bars" | "bars, state law" | "bars, no group" | "practice" | "mark";
+      readonly unsettled?: boolean;
+    } | null;
     readonly line: { readonly from: Ridden; readonly start: number; readonly likely: Ridden; readonly low: Ridden; readonly high: Ridden | null } | null;
     readonly worn: boolean;
   }[];
@@ -141,7 +145,9 @@ export const readingPictureWords = (p: Printer) => {
               `${nickname}: ${p.point((last.ridden - shown.offset) as Ridden, shown.unit)} on ${p.date(last.on, today)}${points.length === 1 ? "; one reading so far" : `, ${points.length} readings since ${p.date(first.on, today)}`}.`,
               then === undefined
                 ? "Too few readings yet to say what is likely; two over a fortnight or more will do."
-                : `Likely by ${p.date(then.on, today)}: about ${about(shown, then.likely)}, between ${about(shown, then.low)} and ${about(shown, then.high)} eight times in ten.`,
+                : then.high === then.low
+                  ? `It is laid up, so by ${p.date(then.on, today)} it likely shows ${about(shown, then.likely)} still.`
+                  : `Likely by ${p.date(then.on, today)}: about ${about(shown, then.likely)}, between ${about(shown, then.low)} and ${about(shown, then.high)} eight times in ten.`,
               ...(shown.layUps.length === 0
                 ? []
                 : [
@@ -183,6 +189,8 @@ export const readingPictureWords = (p: Printer) => {
             : valueAsTyped(p, last.value, typedIn, last.typed, "tread");
         const now = `${named(panel)} ${read}, ${held}`;
         const isBeyond = last !== undefined && limit !== null && (typedIn === null ? last.value > limit.value + 1e-9 : last.value < limit.value - 1e-9);
+        if (limit?.unsettled === true)
+          return `${now}: past the least that its limit can be. Until the bike's own limit is known and entered with /spec, treat it as at its end.`;
         if (panel.worn) return isBeyond ? `${now}: beyond the limit. Do not ride on it, ${called.now}.` : `${now}: at the limit, ${called.now}.`;
         if (panel.line === null) return `${now}; ${points.length < 2 ? "one reading" : "too few readings yet"}, so no line is drawn.`;
         const { likely, low, high } = panel.line;

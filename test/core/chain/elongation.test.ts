@@ -62,16 +62,24 @@ describe("judged", () => {
     expect(of(319.85, 0.01).judgement.is).toBe("within");
     expect(of(319.92, 0.01).judgement.is).toBe("near limit");
   });
-  test("without one: good below every published limit, worn beyond every one, and in between it needs the manual", () => {
+  test("without one: good below every published limit, worn beyond every one, and in between near its limit until the manual says", () => {
     expect(of(319).judgement.is).toBe("within");
     expect(of(319.92).judgement.is).toBe("near limit");
     expect(of(320.4).judgement.is).toBe("near limit");
     // From one per cent on, to the step of the rule, the first manuals say stop and others do not.
-    expect(of(320.6).judgement).toEqual({ is: "cannot tell", missing: ["limit"] });
-    expect(of(320.7).judgement).toEqual({ is: "cannot tell", missing: ["limit"] });
-    expect(of(323).judgement).toEqual({ is: "cannot tell", missing: ["limit"] });
+    const perhaps = { is: "near limit", side: "high", limit: { max: 0.01, unsettled: { upTo: 0.03, lacks: "limit" } } };
+    for (const length of [320.6, 320.7, 323, 326.7]) expect(of(length).judgement).toMatchObject(perhaps);
     expect(of(327.1).judgement.is).toBe("at limit");
     expect(of(329).judgement.is).toBe("beyond limit");
+  });
+  test("the longer of two chains is never judged the milder, whatever is known of its limit", () => {
+    const order = ["within", "near limit", "at limit", "beyond limit"];
+    for (const own of [null, 0.01, 0.015, 0.03]) {
+      const ranks = Array.from({ length: 130 }, (_, n) => order.indexOf(of(317.5 + n * 0.1, own).judgement.is));
+      expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
+      expect(ranks[0]).toBe(0);
+      expect(ranks.at(-1)).toBe(3);
+    }
   });
   test("twenty pins counted instead of twenty-one show as a pitch too few", () => {
     // The usual slip: 19 pitches are 301.625 mm.
