@@ -287,7 +287,9 @@ function isOwn(layout: Layout, part: Part, seen: Sighting): boolean {
   const word = (at: number): string => wordAt(layout.tokens, at) ?? "";
   if (leading.some((at) => among(vocabulary.notDone, word(at)) || among(defects.mended, word(at)) || worksOn(layout, at))) return false;
   if (seen.kind === null && tokensOf(part).some((at) => among(vocabulary.notDone, word(at)) || isVerb(layout, at))) return false;
-  const own = tokensOf(part).every((at) => layout.taken.has(at) || !(among(defects.others, word(at)) || isSomeones(layout.tokens[at])));
+  // "Adjusters at their end": a word of the sign itself names no owner.
+  const isOf = (at: number): boolean => among(defects.others, word(at)) || isSomeones(layout.tokens[at]);
+  const own = tokensOf(part).every((at) => (at > seen.from && at <= seen.to) || layout.taken.has(at) || !isOf(at));
   if (!own) return false;
   // "Flat battery charger", "worn in".
   const behind = seen.to < part.to ? word(seen.to + 1) : "";

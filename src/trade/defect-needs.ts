@@ -13,6 +13,7 @@ const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = 
   "fuel leak": ["fuel hose", "hose clamp"],
   "damaged fuel hose": ["fuel hose", "hose clamp"],
   "coolant leak": ["coolant"],
+  "oil and coolant mixed": ["engine oil", "oil filter", "coolant"],
   "damaged coolant hose": ["coolant hose", "hose clamp", "coolant"],
   chain: ["chain", "front sprocket", "rear sprocket"],
   "worn sprockets": ["chain", "front sprocket", "rear sprocket"],
@@ -59,7 +60,7 @@ const NEEDS: Partial<Readonly<Record<DefectKind, readonly ConsumableName[]>>> = 
 /** Petrol outside, a battery that may burst when it is charged, an engine short of oil or water, a throttle that stays open: it is not started before that is put right. */
 const NOT_RUN: readonly DefectKind[] = [
   ...(["fuel leak", "damaged fuel hose", "low engine oil", "engine noise", "timing belt", "damaged battery", "damaged lithium battery"] as const),
-  ...(["coolant leak", "damaged coolant hose", "overheating", "sticking throttle", "no throttle play"] as const),
+  ...(["coolant leak", "damaged coolant hose", "overheating", "oil and coolant mixed", "sticking throttle", "no throttle play"] as const),
 ];
 
 /** What a defect of a kind takes; nothing where that is only known when it is opened. */

@@ -135,6 +135,14 @@ export const DEFECTS = {
   "timing belt": { system: "engine", ...STOPS, caution: null, mends: ["timing-belt.replace"], ofOld: ["timing-belt.replace"], source: PRACTICE },
   // A valve without clearance does not close, and burns.
   "tight valve": { system: "engine", usual: "watch", caution: null, mends: ["valve-clearance.adjust"], source: PRACTICE },
+  // Oil and water meet through a head gasket, a cracked casting or an oil cooler: what oils the bearings then does not.
+  "oil and coolant mixed": {
+    ...{ system: "engine", ...STOPS, caution: "hot", mends: [], mayMend: ["engine-oil.replace", "coolant.replace"], source: PRACTICE },
+    // Where no coolant is, the water in the oil is of the air.
+    instead: { kind: "foam under the oil cap", on: [{ cooling: ["air", "oil"] }] },
+  },
+  // Foam under the cap alone is mostly water of short cold rides: a change of oil shows whether it comes again.
+  "foam under the oil cap": { system: "engine", usual: "watch", caution: "hot", mends: [], mayMend: ["engine-oil.replace"], source: PRACTICE },
   "oil leak": { system: "engine", usual: "watch", caution: "hot", mends: ["engine-oil.replace"], source: PRACTICE },
   "engine noise": { system: "engine", usual: "do not ride", caution: null, mends: ["valve-clearance.adjust"], source: PRACTICE },
   smoke: { system: "engine", usual: "watch", caution: null, mends: [], source: PRACTICE },
@@ -239,6 +247,7 @@ export const DEFECTS = {
     ofOld: ["front-tyre.replace", "rear-tyre.replace"],
     source: PRACTICE,
   },
+  "valve cap": { system: "wheels and tyres", usual: "watch", caution: null, mends: [], source: PRACTICE },
   // Nothing is wrong with the tyre, and it does not hold.
   "oily tyre": { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: [], source: PRACTICE },
   rubbing: { system: "wheels and tyres", ...STOPS, caution: "tyres", mends: [], source: PRACTICE },

@@ -211,6 +211,8 @@ export const DEFECTS_THREE_BIKES: readonly Case[] = [
 
 /** Talk in which nothing of the speaker's own bike is said to be wrong. */
 export const NO_DEFECT: readonly string[] = [
+  ...["my coffee looks milky", "had mayo on my chips at the cafe", "need oil and coolant", "lost my cap at the pub", "bought valve caps"],
+  ...["their chain is at its end", "Dave's adjusters are at their end"],
   ...["why would a brake feel spongy?", "front brake feels spongy, normal?", "does your front brake feel spongy", "what do you do when the throttle sticks"],
   ...["if the brake feels spongy bleed it", "Dave's brake light is out", "your brake light is out mate", "his chain is loose", "my phone battery is flat"],
   ...["the car battery is dead", "flat battery charger for sale", "went out for a ride and the light was lovely", "soft compound tyres are great"],

@@ -6,6 +6,10 @@ const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 /** Bramble only, on kilometres, last 8,640. */
 export const GERMAN: readonly Case[] = [
+  c("Öl im Kühlwasser", "D oil and coolant mixed “Öl im Kühlwasser”@Bramble"),
+  c("Mayonnaise unterm Öldeckel", "D foam under the oil cap “Mayonnaise unterm Öldeckel”@Bramble"),
+  c("Ventilkappe fehlt", "D valve cap “Ventilkappe fehlt”@Bramble"),
+  c("Ketteneinsteller am Ende", "D chain at its end “Ketteneinsteller am Ende”@Bramble"),
   c("9.050 km", "odometer 9050 km@Bramble"),
   c("Tacho 9050", "odometer 9050 km@Bramble"),
   c("km-Stand 9.050", "odometer 9050 km@Bramble"),

@@ -5,6 +5,17 @@ import type { Case } from "./corpus.ts";
 const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 export const RIDERS_DEFECTS: readonly Case[] = [
+  c("chain adjusters are at their end", "D chain at its end “chain adjusters are at their end”@Heron"),
+  c("adjusters at the end of their travel", "D chain at its end “adjusters at the end of their travel”@Heron"),
+  c("chain adjusters have run out of travel", "D chain at its end “chain adjusters have run out of travel”@Heron"),
+  c("oil in the coolant", "D oil and coolant mixed “oil in the coolant”@Heron"),
+  c("coolant looks milky", "D oil and coolant mixed “coolant looks milky”@Heron"),
+  c("oil is milky", "D oil and coolant mixed “oil is milky”@Heron"),
+  c("mayonnaise under the oil cap", "D foam under the oil cap “mayonnaise under the oil cap”@Heron"),
+  c("white sludge in the oil filler", "D foam under the oil cap “white sludge in the oil filler”@Heron"),
+  c("rear valve cap missing", "D valve cap “rear valve cap missing”@Heron"),
+  c("lost a valve cap", "D valve cap “lost a valve cap”@Heron"),
+  c("rear 36, valve cap missing", "cold pressure/rear 36 psi@Heron", "D valve cap “valve cap missing”@Heron"),
   c("timing belt has a crack", "D timing belt “timing belt has a crack”@Heron"),
   c("belt has a crack in it", "D drive belt “belt has a crack in it”@Heron"),
   c("throttle does not snap back", "D sticking throttle “throttle does not snap back”@Heron"),

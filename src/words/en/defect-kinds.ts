@@ -28,6 +28,10 @@ export const ENGLISH_DEFECTS = {
   "fuel leak": "Do not ride, do not start it: close the tap, keep flames away, find where it comes out.",
   "damaged fuel hose": "Do not ride, do not start it: a hose that is cracked or hard lets petrol onto a hot engine. Replace it and its clips.",
   "running rough": "Plug, air or fuel: look in that order, and not in traffic.",
+  "oil and coolant mixed":
+    "Do not ride, and do not start it: oil in the coolant, or coolant in the oil, points to a head gasket, a crack or an oil cooler that leaks, and oil with water in it no longer carries the bearings. Have a workshop look; oil, filter and coolant are new after that.",
+  "foam under the oil cap":
+    "Pale foam under the cap alone is mostly water from short cold rides, and a long warm ride drives it out. If it comes back, if the oil in the glass or on the stick is pale too, or if the coolant sinks, do not run the engine: a head gasket may be leaking.",
   "oil leak": "Wipe it clean, ride a little and look where it comes from; check the level each time, and keep it off the rear tyre.",
   "engine noise": "Check the oil before you start it again; a knock that goes with the revs wants a mechanic.",
   "timing belt": "Do not ride, do not start it: a timing belt that breaks can wreck the engine and stop it at once. A new belt first.",
@@ -55,6 +59,7 @@ export const ENGLISH_DEFECTS = {
   "plugged tyre": "A plug gets you home: keep it slow and solo, look at the pressure each ride, and have it seen from inside or fit a new tyre.",
   "cracked tyre":
     "Old rubber lets go in the wet and under load: have it seen by whoever fits tyres before the next ride, and read its date code with /tyre date.",
+  "valve cap": "A cap keeps out dirt that makes a valve leak, and one with a seal holds the air should the core let go: fit one, and look at the pressure.",
   "squared-off tyre": "A flat middle steers into bends by itself and wears faster from here: take it gently and have the next one ready.",
   "cupped tyre": "Dips across the tread come from tired damping, too little air or a wheel out of balance: look for the cause before the next tyre goes on.",
   "damaged tyre": "Do not ride: a cut, bulge or cord can let go at once.",

@@ -52,8 +52,19 @@ export const GERMAN_DRIVE_WRONG = {
   ],
   "chain at its end": [
     {
-      things: ["kettenspanner", "spanner", "kettenversteller"],
-      signs: ["am ende", "am anschlag", "ganz hinten", "ausgereizt", "auf anschlag", "am ende der skala", "am ende der markierung", "im roten bereich"],
+      things: ["kettenspanner", "spanner", "kettenversteller", "ketteneinsteller", "einsteller", "versteller"],
+      signs: [
+        "am ende",
+        "am anschlag",
+        "ganz hinten",
+        "ausgereizt",
+        "auf anschlag",
+        "am ende der skala",
+        "am ende der markierung",
+        "im roten bereich",
+        "am ende des verstellwegs",
+        "am letzten strich",
+      ],
     },
     {
       things: [...CHAIN, "kettensatz", "kettenkit"],

@@ -9,6 +9,23 @@ const FUEL_HOSE = [
   ...["benzinschlauch", "benzinschläuche", "benzinleitung", "benzinleitungen", "kraftstoffschlauch", "kraftstoffleitung", "spritschlauch", "spritleitung"],
 ];
 const COOLANT_HOSE = ["kühlerschlauch", "kühlerschläuche", "kühlmittelschlauch", "kühlmittelschläuche", "kühlwasserschlauch", "kühlwasserschläuche"];
+const WATER = ["kühlwasser", "kühlmittel", "kühlflüssigkeit", "kühler", "ausgleichsbehälter"];
+const OEL_IN = ["öl im", "öl in der", "öl in", "motoröl im", "ölfilm im", "ölfilm auf dem", "öl auf dem", "ölschlieren im"];
+const WASSER_IN = ["wasser im", "wasser in dem", "kühlwasser im", "kühlmittel im", "kühlflüssigkeit im"];
+const SCHLEIM = [
+  "mayonnaise",
+  "mayo",
+  "weißer schleim",
+  "weisser schleim",
+  "schleim",
+  "weißer schaum",
+  "weisser schaum",
+  "schaum",
+  "emulsion",
+  "milchiger schaum",
+];
+const UNTERM = ["unterm", "unter dem", "am", "im", "auf dem", "an dem"];
+const OELDECKEL = ["öldeckel", "öleinfülldeckel", "öleinfüllstutzen", "ölverschluss", "öleinfüllverschluss", "einfülldeckel", "schauglas"];
 
 export const GERMAN_ENGINE_WRONG = {
   "fuel leak": [
@@ -42,6 +59,21 @@ export const GERMAN_ENGINE_WRONG = {
       ],
       signs: [...LEAK, ...LOSES_OIL],
     },
+  ],
+  "oil and coolant mixed": [
+    { things: OEL_IN, signs: WATER },
+    { things: WASSER_IN, signs: ["öl", "motoröl", "ölsumpf", "kurbelgehäuse"] },
+    { things: [...WATER, "kühler", "ausgleichsbehälter"], signs: [...ended("ölig", "milchig"), ...has("öl drin"), "öl drin", "voller öl"], signLast: true },
+    {
+      things: ["öl", "motoröl"],
+      signs: [...ended("milchig", "cremig"), "wie milchkaffee", "wie mayonnaise", "hat wasser drin", "wasser drin"],
+      signLast: true,
+    },
+    { things: ["milchiges", "cremiges"], signs: ["öl", "motoröl"] },
+  ],
+  "foam under the oil cap": [
+    { things: SCHLEIM.flatMap((foam) => UNTERM.map((under) => `${foam} ${under}`)), signs: OELDECKEL },
+    { things: OELDECKEL, signs: [...SCHLEIM, ...SCHLEIM.map((foam) => `voller ${foam}`)] },
   ],
   "engine noise": [
     {

@@ -28,6 +28,7 @@ const WENIG_LUFT = [
   ...["weich", "ist weich", "schwammig", "hat wenig luft", "wenig luft", "hat zu wenig luft", "zu wenig luft", "zuwenig luft", "braucht luft"],
 ];
 const NAIL = ["nagel", "schraube", "scherbe", "glasscherbe", "loch", "dorn", "draht"];
+const VENTILKAPPE = ["ventilkappe", "ventilkappen", "staubkappe", "ventilkäppchen", "ventilkappe vorne", "ventilkappe hinten", "ventildeckelchen"];
 
 export const GERMAN_TYRES_AND_WHEELS_WRONG = {
   puncture: [
@@ -128,6 +129,10 @@ export const GERMAN_TYRES_AND_WHEELS_WRONG = {
   "wrong front pressure": [{ things: [...FRONT_TYRE, "vorderer reifen", "reifen vorne", "reifen vorn"], signs: WENIG_LUFT, signLast: true }],
   "wrong rear pressure": [{ things: [...REAR_TYRE, "hinterer reifen", "reifen hinten"], signs: WENIG_LUFT, signLast: true }],
   "wrong sidecar pressure": [],
+  "valve cap": [
+    { things: VENTILKAPPE, signs: [...ended("kaputt", "gerissen"), "fehlt", "fehlen", "weg", "verloren", "ist weg", "abgefallen"] },
+    { things: ["fehlende", "keine", "ohne"], signs: VENTILKAPPE },
+  ],
   "oily tyre": [
     {
       things: ["öl auf dem", "öl am", "motoröl auf dem", "kettenfett auf dem", "gabelöl auf dem", "bremsflüssigkeit auf dem"],

@@ -48,15 +48,15 @@ export const ENGLISH_DRIVE_WRONG = {
   ],
   "chain at its end": [
     {
-      things: ["chain adjuster", "chain adjusters", "adjuster", "adjusters", "axle adjuster"],
+      things: ["chain adjuster", "chain adjusters", "adjuster", "adjusters", "axle adjuster", "axle adjusters"],
       signs: [
         "at its end",
         "at the end",
         "at their end",
         "at the limit",
-        "run out",
-        "ran out",
-        "maxed out",
+        ...["run out", "ran out", "maxed out", "run out of travel", "ran out of travel", "out of travel", "run out of adjustment", "ran out of adjustment"],
+        ...["at the end of their travel", "at the end of the travel", "at the end of their range", "at the end of the range", "at end of travel"],
+        ...["at the end of its adjustment", "at the end of their adjustment", "at max", "at the max", "all used up", "used up", "at the stop", "at the stops"],
         "all the way back",
         "out of adjustment",
         ...["at the end of its marks", "at the end of their marks", "at the end of the marks", "on the last mark", "at the last mark", "past the last mark"],
@@ -64,7 +64,11 @@ export const ENGLISH_DRIVE_WRONG = {
         ...["at the end of the adjustment", "at the end of its range", "at the replace mark", "on the replace mark"],
       ],
     },
-    { things: ["chain", "drive chain"], signs: ["worn out", "stretched", "out of adjustment", "no adjustment left"] },
+    {
+      things: ["no adjustment left on the", "no adjustment left on", "no adjustment left in the", "no more adjustment on the"],
+      signs: [...CHAIN, "adjusters"],
+    },
+    { things: ["chain", "drive chain"], signs: ["worn out", "stretched", "out of adjustment", "no adjustment left", "has no adjustment left"] },
     { things: ["chain", "drive chain"], signs: DONE_FOR, signLast: true },
   ],
   chain: [

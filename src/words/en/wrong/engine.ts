@@ -6,6 +6,35 @@ import { CRACK_IN, HOSE, LEAK, LOOSE, WORN_BELT } from "./things.ts";
 
 const FUEL_HOSE = ["fuel hose", "fuel hoses", "fuel line", "fuel lines", "petrol hose", "petrol pipe", "fuel pipe"];
 
+/** Said of what is where it must not be: "oil floating in the coolant". */
+const into = (what: readonly string[]): readonly string[] =>
+  what.flatMap((each) =>
+    ["in the", "in", "in my", "floating in the", "floating on the", "on the", "got in the", "got into the", "getting into the"].map(
+      (there) => `${each} ${there}`,
+    ),
+  );
+const OIL_IN = [...into(["oil", "engine oil"]), "oil film on the", "oil film in the", "oil slick in the", "oily film in the", "oily film on the"];
+const WATER_IN = into(["water", "coolant", "antifreeze", "radiator water"]);
+const OILY = [
+  "oily",
+  "milky",
+  "creamy",
+  "looks oily",
+  "looks milky",
+  "looks like chocolate milk",
+  "full of oil",
+  "has oil in it",
+  "has oil on top",
+  "oil in it",
+];
+const MILKY = ["milky", "creamy", "milky white", "gone milky", "like mayonnaise", "like mayo", "like milk coffee", "emulsified", "has water in it"];
+const MAYONNAISE = [
+  ...["mayonnaise", "mayo", "white sludge", "milky sludge", "creamy sludge", "white foam", "milky foam", "foam", "white goo", "creamy goo", "white gunk"],
+  ...["emulsion", "creamy gunk", "creamy stuff", "milky stuff", "white stuff"],
+];
+const UNDER = ["under the", "under", "on the", "on", "in the", "in", "inside the", "round the", "around the"];
+const OIL_CAP = ["oil cap", "oil filler cap", "filler cap", "oil filler", "filler plug", "oil filler plug", "oil filler neck", "oil plug", "sight glass"];
+
 export const ENGLISH_ENGINE_WRONG = {
   "fuel leak": [
     {
@@ -34,6 +63,17 @@ export const ENGLISH_ENGINE_WRONG = {
       ],
       signs: LEAK,
     },
+  ],
+  "oil and coolant mixed": [
+    { things: ["coolant", "radiator", "expansion tank", "header tank", "coolant tank", "coolant bottle"], signs: OILY, signLast: true },
+    { things: OIL_IN, signs: ["coolant", "radiator", "expansion tank", "header tank", "coolant tank", "coolant bottle", "antifreeze"] },
+    { things: ["oil", "engine oil", "oil level glass", "oil window"], signs: MILKY, signLast: true },
+    { things: ["milky", "creamy"], signs: ["oil", "engine oil"] },
+    { things: WATER_IN, signs: ["oil", "engine oil", "sump", "crankcase"] },
+  ],
+  "foam under the oil cap": [
+    { things: MAYONNAISE.flatMap((foam) => UNDER.map((under) => `${foam} ${under}`)), signs: OIL_CAP },
+    { things: OIL_CAP, signs: [...MAYONNAISE, "milky", "creamy"].flatMap((foam) => [foam, `full of ${foam}`, `covered in ${foam}`, `has ${foam}`]) },
   ],
   "engine noise": [
     {

@@ -66,6 +66,9 @@ const CUPPED = ["cupped", "cupping", "scalloped", "scalloping", "feathered", "fe
 const VALVE = [
   ...["front valve", "rear valve", "tyre valve", "tire valve", "valve stem", "front tyre valve", "rear tyre valve", "front tire valve", "rear tire valve"],
 ];
+const VALVE_CAP = ["valve cap", "valve caps", "dust cap", "dust caps"].flatMap((cap) => [
+  ...[cap, `front ${cap}`, `rear ${cap}`, `front tyre ${cap}`, `rear tyre ${cap}`, `front tire ${cap}`, `rear tire ${cap}`, `tyre ${cap}`, `tire ${cap}`],
+]);
 const LOW_TREAD = [
   ...["no tread", "no tread left", "no rubber left", "out of tread", "hardly any tread", "hardly any tread left", "barely any tread", "barely any tread left"],
 ];
@@ -179,6 +182,10 @@ export const ENGLISH_TYRES_AND_WHEELS_WRONG = {
   "wrong front pressure": [{ things: TYRE_AT.front, signs: LOW_ON_AIR, signLast: true }],
   "wrong rear pressure": [{ things: TYRE_AT.rear, signs: LOW_ON_AIR, signLast: true }],
   "wrong sidecar pressure": [],
+  "valve cap": [
+    { things: VALVE_CAP, signs: ["missing", "lost", "gone", "fell off", "fallen off", "cracked", "broken", "split", "perished", "is missing", "are missing"] },
+    { things: ["missing", "lost", "lost a", "lost the", "lost my", "missing a", "missing the", "no"], signs: VALVE_CAP },
+  ],
   "oily tyre": [],
   rubbing: [],
   "fitted wrong": [],
