@@ -212,9 +212,9 @@ export function asOdometers(readings: readonly ReadingRecord[], bike: BikeId): O
 export function asMeasured(readings: readonly ReadingRecord[], bike: BikeId): Taken[] {
   return readings
     .filter((r) => r.bike === bike && r.kind !== "odometer")
-    .map(({ id, kind, place, on, value, unit, typed, detail, loggedAt, ordinal }) => ({
+    .map(({ id, kind, place, on, value, unit, typed, detail, loggedAt, ordinal, message }) => ({
       ...{ id, kind, place, on, value: value ?? 0, unit, typed },
-      ...{ detail, loggedAt, ordinal },
+      ...{ detail, loggedAt, ordinal, message },
     }));
 }
 
