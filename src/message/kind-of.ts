@@ -90,7 +90,7 @@ const saysRunout = oncePerPart((layout: Layout, part: Part): boolean =>
 const isDifference = (layout: Layout, figure: Measurable): boolean => {
   const { at, part } = figure;
   const { changed, past, up } = layout.known.vocabulary.measuring.change;
-  if (isLittle(layout, figure) || saysRunout(layout, part)) return true;
+  if (isLittle(layout, figure) || (saysRunout(layout, part) && !kindWordsIn(layout, part).some(({ are }) => are.includes("disc runout")))) return true;
   for (let n = at - 1; n >= Math.max(part.from, at - 3); n--) {
     const word = wordAt(layout.tokens, n);
     if (layout.tokens[n]?.is === "number" || among(up, word)) return false;

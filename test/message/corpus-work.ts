@@ -211,6 +211,7 @@ export const DEFECTS_THREE_BIKES: readonly Case[] = [
 
 /** Talk in which nothing of the speaker's own bike is said to be wrong. */
 export const NO_DEFECT: readonly string[] = [
+  ...["my whisky is 40 % water", "water boils at 100 C", "the moisture tester cost 20", "humidity 80 % today", "rim runout 1.2 mm", "dot 4 boils at 230"],
   ...["my coffee looks milky", "had mayo on my chips at the cafe", "need oil and coolant", "lost my cap at the pub", "bought valve caps"],
   ...["their chain is at its end", "Dave's adjusters are at their end"],
   ...["why would a brake feel spongy?", "front brake feels spongy, normal?", "does your front brake feel spongy", "what do you do when the throttle sticks"],

@@ -5,6 +5,13 @@ import type { Case } from "./corpus.ts";
 const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 export const RIDERS_READINGS: readonly Case[] = [
+  c("front brake fluid boiling point 175°C", "brake fluid boiling point/front 175 °C@Heron"),
+  c("rear brake fluid 2% water", "brake fluid water/rear 2 %@Heron"),
+  c("brake fluid tester says 4%", "brake fluid water 4 %@Heron"),
+  c("there's 4% water in my brake fluid", "brake fluid water 4 %@Heron"),
+  c("oil level ok, brake fluid 2% water", "brake fluid water 2 %@Heron", "oil level 3 level@Heron"),
+  c("rear rotor runout 0.25mm", "disc runout/rear 0.25 mm@Heron"),
+  c("contact breaker gap 15 thou", "points gap 15 thou@Heron"),
   // Whose free play it is may be said behind it.
   c("free play at the clutch lever 0 mm", "clutch free play 0 mm@Heron"),
   c("free play at throttle grip 1 mm", "throttle free play 1 mm@Heron"),

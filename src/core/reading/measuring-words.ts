@@ -146,6 +146,8 @@ export type MeasuringWords = {
   readonly madeWords: readonly string[];
   /** The words of an age in years, each by itself: "12 years old". */
   readonly oldAge: readonly string[];
+  /** Of brake fluid: the word that names it, what says that a share is of the water in it, and what may stand beside both. */
+  readonly wetFluid: { readonly named: readonly string[]; readonly moisture: readonly string[]; readonly beside: readonly string[] };
   /** Behind a share, in words: "per cent". */
   readonly percent: readonly string[];
   /** By how much a chain is longer than new, beside its name: "stretched"; `elongation` without it. */

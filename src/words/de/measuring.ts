@@ -154,6 +154,11 @@ export const GERMAN_MEASURING: MeasuringWords = {
   weeks: ["woche", "kw", "kalenderwoche"],
   madeWords: ["hergestellt", "gebaut", "produziert", "baujahr", "bj", "jahr", "jahrgang", "im", "in", "aus", "von", "vom", "etwa", "ca", "schon"],
   oldAge: ["jahre", "jahr", "alt"],
+  wetFluid: {
+    named: ["bremsflüssigkeit"],
+    moisture: ["wasser", "wassergehalt", "wasseranteil", "feuchtigkeit", "feuchte", "tester", "prüfer"],
+    beside: ["sagt", "zeigt", "laut", "hat", "in", "der", "im", "die", "sind", "enthält", "meine", "meiner"],
+  },
   percent: ["prozent"],
   elongated: ["gelängt", "längung", "verschleiß", "verschlissen", "gedehnt", "dehnung", "länger"],
   shareBeside: ["um", "als", "neu", "hat", "sich", "anteil"],

@@ -322,6 +322,11 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   weeks: ["week", "wk", "kw", "cw"],
   madeWords: ["made", "manufactured", "built", "produced", "year", "in", "date", "dated", "from", "were", "about", "around"],
   oldAge: ["years", "year", "yrs", "yr", "old"],
+  wetFluid: {
+    named: ["fluid"],
+    moisture: ["water", "moisture", "tester", "humidity"],
+    beside: ["brake", "content", "contains", "tests", "tested", "says", "shows", "reads", "it", "there's", "there", "is", "in", "my", "the", "of", "by", "got"],
+  },
   percent: ["percent", "per cent", "pct"],
   elongated: ["stretch", "stretched", "wear", "worn", "wears", "elongated", "longer", "lengthened"],
   shareBeside: ["by", "than", "new", "has", "it's", "it", "length", "share", "of"],
