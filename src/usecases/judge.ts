@@ -11,6 +11,7 @@ import { inOneDay, type Taken } from "../core/schedule/measured.ts";
 import { isLeft } from "../core/schedule/mending.ts";
 import { underIn } from "../core/spec/under.ts";
 import { endOf, isJudged, type JudgedRow, judgedRow, LOW_MARK, SAME_AS, SPOILED_BY, UNEVEN_PADS } from "../trade/judged.ts";
+import { soonAgain } from "../trade/near-limit.ts";
 import { SPEC_KEYS } from "../trade/spec-keys.ts";
 import { figureOf } from "./figures.ts";
 import { byKind, chemistryOf, isWithPlate } from "./judge-kinds.ts";
@@ -205,7 +206,16 @@ export const verdictsOf = (judged: readonly Judged[]): readonly Verdict[] =>
     if (item === null) return [];
     const told = judgement.is === "cannot tell" ? null : judgement;
     const limit = told === null || told.side === null ? null : told.side === "low" ? told.limit.min : told.limit.max;
-    return [{ item, on, is: judgement.is, reading: id, measured: { kind, place, value, unit, typed, limit, side: told?.side ?? null, bySpec: by === "spec" } }];
+    return [
+      {
+        item,
+        on,
+        is: judgement.is,
+        reading: id,
+        measured: { kind, place, value, unit, typed, limit, side: told?.side ?? null, bySpec: by === "spec" },
+        ...(judgement.is === "near limit" ? { again: soonAgain(kind) } : {}),
+      },
+    ];
   });
 
 /** Pads of one axle read together that differ by too much, and by how much. */

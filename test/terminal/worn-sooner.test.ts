@@ -30,7 +30,7 @@ test("each item goes by the earlier of its plan and its wear, and says which", a
   const due = await run("/due picture:yes");
   // 550 mi left by its line against 12,300 mi by the plan, 9,000 + 18,000 − 14,700.
   expect(lineOf(due.text, "New chain and sprockets")).toBe(
-    "- New chain and sprockets: chain length 320.3 mm, read on 20 October: near limit, 320.7 mm; by wear at about 15,250 mi, about 550 mi left; by plan at 27,000 mi, 12,300 mi to go.",
+    "- New chain and sprockets: chain length 320.3 mm, read on 20 October: near limit, 320.7 mm; look again at about 14,800 mi, by its wear; by wear at about 15,250 mi, about 550 mi left.",
   );
   // To be measured again by plan before the tyre is worn.
   expect(lineOf(due.text, "Rear tread depth")).toBe(

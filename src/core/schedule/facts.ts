@@ -52,11 +52,16 @@ export type Verdict = {
     /** The limit is of the bike's own manual, and no other's. */
     readonly bySpec?: boolean;
   };
+  /** Of what is near its limit: how soon it is looked at again. */
+  readonly again?: SoonAgain;
   /** Seen, not measured: what was found, as typed. */
   readonly seen?: string;
   /** A tyre judged by its age: the code it was fitted with, and how many months old it is. */
   readonly made?: { readonly week: number; readonly year: number | null; readonly months: number };
 };
+
+/** How soon after it was read: so far or so many days, whichever comes first; or after half of what the plan asks. */
+export type SoonAgain = { readonly far: Readonly<Record<DistanceUnit, number>> | null; readonly days: number | null } | "twice as often";
 
 /** A one-off look after work, due a distance after it. `because` names the rule that asks for it; `after`: where the work was done. */
 export type Recheck = { readonly id: string; readonly item: ItemKey; readonly dueAt: Ridden; readonly because: string; readonly after: Ridden };
@@ -141,6 +146,9 @@ export type Anchor =
   | { readonly from: "first registration"; readonly on: LocalDate }
   | ({ readonly from: "made" } & TyreMade);
 
+/** When what was read near its limit is looked at again: at an odometer, on a day, or whichever of both comes first. By its wear line, by common practice, or by half of what the plan asks. `come`: that time has come. */
+export type LookAgain = { readonly at: Ridden | null; readonly on: LocalDate | null; readonly by: "wear" | "practice" | "plan"; readonly come: boolean };
+
 /** One leg of a trigger, worked out. */
 export type Leg =
   | {
@@ -171,7 +179,8 @@ export type Leg =
     }
   | { readonly by: "hours"; readonly state: LegState; readonly anchor: Anchor; readonly dueAt: number; readonly toGo: number | null; readonly interval: number }
   | { readonly by: "times"; readonly state: LegState; readonly anchor: Anchor; readonly of: ItemKey; readonly done: number; readonly nth: number }
-  | { readonly by: "verdict"; readonly state: LegState; readonly verdict: Verdict }
+  /** `again`: of what was read near its limit, when to look again; null for all else. */
+  | { readonly by: "verdict"; readonly state: LegState; readonly verdict: Verdict; readonly again: LookAgain | null }
   /** By the wear line: `dueAt` is where it likely reaches the limit, `likely` the day with its 80 % range, by how far it goes and how fast the road goes by. */
   | {
       readonly by: "wear";

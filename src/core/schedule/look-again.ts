@@ -33,6 +33,8 @@ function edges(leg: Leg, paused: boolean, facts: Facts, at: Moment): LocalDate[]
   if (leg.by === "wear") return wearEdges(leg, at);
   // Hours that nobody reads stop telling.
   if (leg.by === "hours") return leg.toGo === null ? [] : [hoursUnreadOn(facts, at) ?? at.today];
+  // While it stands laid up its day moves on with it.
+  if (leg.by === "verdict") return leg.again?.on == null || paused ? [] : [leg.again.on];
   if (leg.by !== "date") return [];
   // While a leg pauses its date moves on day by day, and is not reached; one that was reached before stays, and an anniversary of the registration never moves.
   if (paused && leg.daysToGo > 0 && leg.anchor.from !== "first registration") return [];

@@ -7,9 +7,10 @@ import { graver } from "../judgement/verdict.ts";
 import type { PlanItem } from "../plan/plan.ts";
 import { between } from "../quantity/distance.ts";
 import type { Place } from "../reading/kinds.ts";
-import type { Anchor, Facts, Leg, Moment, Verdict } from "./facts.ts";
+import type { Anchor, Facts, Leg, Moment, Verdict, Wearing } from "./facts.ts";
 import { type PlacedJob, parkedDays } from "./history.ts";
 import { mends } from "./mending.ts";
+import { lookAgain, type Planned } from "./near-limit.ts";
 
 /** An hour meter that was not read for so many days of use, a season, tells nothing of today. */
 const UNREAD_DAYS = 92;
@@ -61,8 +62,8 @@ export function timesLeg(item: PlanItem, jobs: readonly PlacedJob[], all: Readon
   return { by: "times", state, anchor, of, done: since.length, nth };
 }
 
-/** The latest verdict on each thing measured since the last job that can have mended it, and of these the gravest: at or beyond a limit is due now, near it is coming up. */
-export function verdictLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Facts): Leg | null {
+/** The latest verdict on each thing measured since the last job that can have mended it, and of these the gravest: at or beyond a limit is due now, near it is coming up, and due to be looked at again soon. */
+export function verdictLeg(item: PlanItem, jobs: readonly PlacedJob[], planned: Planned, wearing: Wearing | null, facts: Facts, at: Moment): Leg | null {
   if (!facts.verdicts.some((each) => each.item === item.key)) return null;
   const action = new Map(facts.plan.items.map(({ key, action: does }) => [key, does]));
   const mending = jobs.filter(({ job }) => mends(job.outcome, action.get(job.item) ?? null));
@@ -80,8 +81,11 @@ export function verdictLeg(item: PlanItem, jobs: readonly PlacedJob[], facts: Fa
   const [first, ...rest] = latest.values();
   if (first === undefined) return null;
   const verdict = rest.reduce(graver, first);
-  if (verdict.is === "at limit" || verdict.is === "beyond limit") return { by: "verdict", state: "due", verdict };
-  return verdict.is === "near limit" ? { by: "verdict", state: "soon", verdict } : null;
+  if (verdict.is === "at limit" || verdict.is === "beyond limit") return { by: "verdict", state: "due", verdict, again: null };
+  if (verdict.is !== "near limit") return null;
+  const again = lookAgain(verdict, item, planned, wearing, facts, at);
+  // A new one is not due because it is time to measure the old one.
+  return { by: "verdict", state: again?.come === true && item.action !== "replace" ? "due" : "soon", verdict, again };
 }
 
 /** Is what was done at one end, or at both where none is named, done at this place? */

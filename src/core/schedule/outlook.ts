@@ -89,6 +89,13 @@ function dayOf(leg: Leg, at: Moment, horizon: Horizon): Pick<Falling, "on" | "at
       return byRoad(leg.recheck.dueAt);
     case "date":
       return { on: within(leg.dueOn), at: null };
+    case "verdict": {
+      const { at: point = null, on = null } = leg.again ?? {};
+      const road = point === null ? null : byRoad(point);
+      // Whichever comes first; without a forecast, the day.
+      if (on !== null && (road?.on == null || on <= road.on)) return { on: within(on), at: null };
+      return road ?? { on: at.today, at: null };
+    }
     default:
       return { on: at.today, at: null };
   }

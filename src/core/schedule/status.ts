@@ -42,8 +42,10 @@ function dueOf(item: PlanItem, done: readonly PlacedJob[], all: ReadonlyMap<Item
   const working: Working[] = [];
   if (distance !== null) working.push({ leg: distance.leg, shortened: distance.shortened, runningIn: distance.runningIn });
   if (date !== null) working.push({ leg: date.leg, shortened: date.shortened, runningIn: false });
-  const others = [hoursLeg(item, jobs, facts, at), timesLeg(item, jobs, all, facts), verdictLeg(item, jobs, facts), wearLeg(item, jobs, facts, at)];
-  for (const leg of [...others, ...recheckLegs(item, facts, at)]) {
+  const wear = wearLeg(item, jobs, facts, at);
+  const planned = { distance: distance?.leg.interval ?? null, days: date?.leg.legDays ?? null };
+  const verdict = verdictLeg(item, jobs, planned, wear?.wearing ?? null, facts, at);
+  for (const leg of [hoursLeg(item, jobs, facts, at), timesLeg(item, jobs, all, facts), verdict, wear, ...recheckLegs(item, facts, at)]) {
     if (leg !== null) working.push({ leg, shortened: null, runningIn: false });
   }
   const legs = working.map(({ leg }) => leg);

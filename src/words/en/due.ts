@@ -13,6 +13,7 @@ import { coarse, pointAbout } from "./coarse.ts";
 import { dialPoint } from "./dial-point.ts";
 import { englishItemName } from "./item-names.ts";
 import { SIDES, sideOf } from "./judge.ts";
+import { isNoLifeLeft, lookAgainAt } from "./look-again.ts";
 import { pressureJudged, valueAsTyped } from "./reading-detail.ts";
 import { readingWords } from "./readings.ts";
 import { recheckBecause } from "./rechecks.ts";
@@ -189,7 +190,7 @@ export const dueWords = (p: Printer) => {
           ? `due now, with every ${ordinal(leg.nth)} ${itemNamed(leg.of)}, and ${leg.done} were done since`
           : `due with every ${ordinal(leg.nth)} ${itemNamed(leg.of)}, ${leg.done} done since`;
       case "verdict":
-        return verdictMain(leg.verdict, b);
+        return `${verdictMain(leg.verdict, b)}${lookAgainAt(p, leg, b)}`;
       case "wear":
         return wearMain(leg, b);
       case "recheck":
@@ -219,7 +220,7 @@ export const dueWords = (p: Printer) => {
       case "hours":
         return leg.toGo === null ? "by engine hours it cannot tell" : `by engine hours at ${p.figure(leg.dueAt)}`;
       case "verdict":
-        return leg.verdict.made === undefined ? verdictMain(leg.verdict, b) : tooOld(leg.verdict.made);
+        return leg.verdict.made === undefined ? `${verdictMain(leg.verdict, b)}${lookAgainAt(p, leg, b)}` : tooOld(leg.verdict.made);
       case "wear":
         return leg.toGo === null || leg.toGo <= 0 ? wearMain(leg, b) : `by wear at ${pointAbout(p, leg.dueAt, b)}, ${leftBy(leg.toGo, b)}`;
       default:
@@ -268,8 +269,7 @@ export const dueWords = (p: Printer) => {
         const wears = due.legs.some(({ by }) => by === "wear");
         const others = due.legs
           .filter((_, n) => n !== because.leg)
-          // What was measured or seen calls for work now: how far it would have been to the next look is no life left.
-          .filter((leg) => !(governs.by === "verdict" && governs.state === "due" && isAhead(leg)))
+          .filter((leg) => !isNoLifeLeft(leg, governs))
           // Older than ten is said once: by what it is due by.
           .filter(
             (leg) =>
@@ -370,20 +370,6 @@ const madeIn = ({ week, year }: Pick<TyreMade, "week" | "year">): string => (yea
 const years = (months: number): string => (months % 12 === 0 ? (months === 12 ? "a year" : `${months / 12} years`) : `${months} months`);
 const tooOld = ({ year, months }: NonNullable<Verdict["made"]>): string =>
   `${year === null ? "at least " : ""}${Math.floor(months / 12)} years old: at ten it is replaced whatever its tread, by common practice`;
-
-/** Is it still some way or some days off? */
-const isAhead = (leg: Leg): boolean => {
-  switch (leg.by) {
-    case "date":
-      return leg.daysToGo > 0;
-    case "distance":
-    case "hours":
-    case "wear":
-      return leg.toGo === null || leg.toGo > 0;
-    default:
-      return false;
-  }
-};
 
 /** Of plan and wear, told beside what governs, the nearer comes first; all else stays where it is. */
 function nearerFirst(a: Leg, b: Leg): number {
