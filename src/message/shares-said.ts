@@ -79,14 +79,17 @@ function signBehind({ tokens, known }: Layout, at: number): number | null {
 /** What a share is of: only where its part is about nothing else. @param whole the part that it was cut from: a chain may be named in the rest of it */
 function kindOf(layout: Layout, part: Part, share: Share, whole: Part): ReadingKind | null {
   const { measuring, refitted } = layout.known.vocabulary;
-  const { chain, elongated, elongation, shareBeside, mixes, coolant, levelWords } = measuring;
+  const { chain, elongated, elongation, shareBeside, mixes, coolant, levelWords, wetFluid } = measuring;
   if (phrasesInside(layout.phrases.spec, part).length > 0) return null;
   const words = tokensOf(part).flatMap((at) => ((at > share.at && at <= share.to) || layout.taken.has(at) ? [] : (wordAt(layout.tokens, at) ?? [])));
   const says = (list: readonly string[]): boolean => words.some((word) => among(list, word));
   const saysChain = tokensOf(whole).some((at) => among(chain, wordAt(layout.tokens, at)));
-  const own = [chain, elongated, elongation, shareBeside, mixes, coolant];
+  // "Brake fluid 3 % water", "brake fluid tester says 3 %".
+  const isWet = says(wetFluid.named) && says(wetFluid.moisture);
+  const own = [...(isWet ? [wetFluid.named, wetFluid.moisture, wetFluid.beside] : []), chain, elongated, elongation, shareBeside, mixes, coolant];
   if (!words.every((word) => own.some((list) => among(list, word)) || standsBeside(word, layout.known.vocabulary))) return null;
-  // How full it is has words of its own.
+  // How full it is has words of its own, and none of them is in it.
+  if (isWet && phrasesInside(layout.phrases.level, part).length === 0) return share.value === null ? null : "brake fluid water";
   if (phrasesInside(layout.phrases.level, part).length > 0 || says(levelWords)) return null;
   // What was poured in or done is work; a look is read by what it showed.
   if (tokensOf(part).some((at) => isWork(layout, at) && !among(elongated, wordAt(layout.tokens, at)))) return null;
@@ -120,9 +123,26 @@ function isRightBehind({ tokens, known }: Layout, part: Part, at: number): boole
   );
 }
 
+/** Each end has fluid of its own; "both" is told of neither. */
+function endSaid(layout: Layout, part: Part, kind: ReadingKind): LogReading["place"] {
+  const ends = phrasesInside(layout.phrases.place, part).flatMap(({ are }) => are.filter((place) => place === "front" || place === "rear"));
+  const [end = null, other] = [...new Set(ends)];
+  return kindRow(kind).places.length > 0 && other === undefined ? end : null;
+}
+
 function readingOf(layout: Layout, part: Part, kind: ReadingKind, { at, value, typed }: Share & { readonly value: number }): LogReading {
   const meant = bikeAt(layout, { from: at, to: at });
   const day = dayAt(layout, part, [part], at);
   const gaps: readonly Gap[] = [...(meant.gap === null ? [] : [meant.gap]), ...(day.gap === null ? [] : [day.gap])];
-  return { do: "log reading", bike: meant.bike?.id ?? null, kind, place: null, value, unit: "%", typed: { text: typed, unit: "%" }, on: day.on, gaps };
+  return {
+    do: "log reading",
+    bike: meant.bike?.id ?? null,
+    kind,
+    place: endSaid(layout, part, kind),
+    value,
+    unit: "%",
+    typed: { text: typed, unit: "%" },
+    on: day.on,
+    gaps,
+  };
 }

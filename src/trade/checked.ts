@@ -8,6 +8,7 @@ export const CHECKED_BY = {
   "battery.test": "battery voltage",
   "clutch-free-play.adjust": "clutch free play",
   "throttle-cable.adjust": "throttle free play",
+  "points.adjust": "points gap",
 } as const satisfies Partial<Record<StandardItemKey, JudgedKind>>;
 
 /** What the figure leaves open: how many valves there are nobody has said, a chain is checked with its sprockets, and a front brake may have two calipers. "new ones": the line is for renewing, which no figure does. */

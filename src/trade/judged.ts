@@ -116,6 +116,8 @@ export const FULL_MARK = 4;
 const level = (more: Partial<JudgedRow>): JudgedRow =>
   row({ fine: 0.5, needs: [["upright"]], strict: true, usual: { min: LOW_MARK, max: null, near: null, source: "the mark" }, ...more });
 
+const HAS_FLUID: EquipmentRule = { brakeFluid: ["DOT 3", "DOT 4", "DOT 5", "DOT 5.1", "mineral oil"] };
+
 export const JUDGED = {
   tread: row({
     ...{ fine: 0.1, near: 0.8, doNotRide: true, wears: true, grows: 1, caution: "tyres", usual: BARS },
@@ -153,6 +155,11 @@ export const JUDGED = {
     specs: { front: "front disc limit", rear: "rear disc limit" },
     items: { front: "front-discs.measure", rear: "rear-discs.measure" },
     defects: { any: "worn disc" },
+  }),
+  // Out of true it pulses at the lever and wears to two thicknesses; which work sets it right is seen when it is off.
+  "disc runout": row({
+    ...{ fine: 0.02, near: 0.05, caution: "brakes", specs: { front: "front disc runout limit", rear: "rear disc runout limit" } },
+    items: { front: "front-discs.measure", rear: "rear-discs.measure" },
   }),
   // Makers print a slack at which it is not ridden, some 20 mm beyond the window (common practice, from memory): it jumps off or catches.
   // With next to none, or less than half of what it needs, the suspension pulls it bar tight at each bump: bearings, the gearbox shaft and the chain itself give way (common practice, from memory).
@@ -194,12 +201,15 @@ export const JUDGED = {
     items: { any: "battery.test" },
   }),
   "brake fluid level": level({
-    fits: { brakeFluid: ["DOT 3", "DOT 4", "DOT 5", "DOT 5.1", "mineral oil"] },
+    fits: HAS_FLUID,
     ...{ doNotRide: true, grave: { low: {} } },
     caution: "brake fluid",
     items: { any: "brake-fluid.inspect" },
     defects: { front: "low front brake fluid", rear: "low rear brake fluid", any: "low brake fluid" },
   }),
+  // By the class that is in it: `trade/fluids.ts`.
+  "brake fluid boiling point": row({ ...{ fine: 1, near: 15, caution: "brake fluid" }, fits: HAS_FLUID, items: { any: "brake-fluid.replace" } }),
+  "brake fluid water": row({ ...{ fine: 0.1, near: 1, caution: "brake fluid" }, fits: HAS_FLUID, items: { any: "brake-fluid.replace" } }),
   "clutch fluid level": level({
     fits: { clutch: ["hydraulic brake fluid", "hydraulic mineral oil"] },
     caution: "brake fluid",
@@ -238,6 +248,7 @@ export const JUDGED = {
   // Closed, the throttle starves the cylinder and a sound engine reads low.
   compression: row({ fine: 25, near: 50, needs: [["warm"], ["throttle open"]], strict: true, specs: { any: "compression" } }),
   "plug gap": row({ fine: 0.05, near: 0.05, around: 0.05, specs: { any: "spark plug gap" }, items: { any: "spark-plugs.replace" } }),
+  "points gap": row({ fine: 0.02, near: 0.02, around: 0.05, specs: { any: "points gap" }, items: { any: "points.adjust" } }),
 } as const satisfies Partial<Record<ReadingKind, JudgedRow>>;
 
 export type JudgedKind = keyof typeof JUDGED;

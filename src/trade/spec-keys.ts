@@ -199,6 +199,8 @@ const ROWS = {
   "rear pad limit": length("brakes", "least", [0.3, 8], { fits: REAR_DISC, byPage: true, caution: "brakes" }),
   "front disc limit": length("brakes", "least", [1.5, 15], { fits: FRONT_DISC, byPage: true, caution: "brakes" }),
   "rear disc limit": length("brakes", "least", [1.5, 15], { fits: REAR_DISC, byPage: true, caution: "brakes" }),
+  "front disc runout limit": length("brakes", "most", [0.05, 1], { fits: FRONT_DISC, byPage: true, typical: [0.1, 0.3], caution: "brakes" }),
+  "rear disc runout limit": length("brakes", "most", [0.05, 1], { fits: REAR_DISC, byPage: true, typical: [0.1, 0.3], caution: "brakes" }),
   "front shoe limit": length("brakes", "least", [0.5, 8], { fits: { frontBrake: ["drum"] }, byPage: true, caution: "brakes" }),
   "rear shoe limit": length("brakes", "least", [0.5, 8], { fits: { rearBrake: ["drum"] }, byPage: true, caution: "brakes" }),
   "front drum limit": length("brakes", "most", [60, 330], { fits: { frontBrake: ["drum"] }, byPage: true, caution: "drum dust" }),

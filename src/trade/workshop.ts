@@ -252,7 +252,7 @@ export const WORKSHOP = {
   "charging.test": { tools: ["multimeter"], opens: ["seat"], after: ["battery.test"], specs: ["battery charging voltage"], measures: ["charging voltage"] },
   "wiring.inspect": { tools: ["torch"], opens: ["seat"] },
   "headlamp-aim.adjust": { tools: ["screwdrivers", "rule"] },
-  "points.adjust": { tools: ["feeler gauges", "screwdrivers"], specs: ["points gap"] },
+  "points.adjust": { tools: ["feeler gauges", "screwdrivers"], specs: ["points gap"], measures: ["points gap"] },
   "points.replace": { tools: ["feeler gauges", "screwdrivers"], uses: [{ what: "points set", count: 1 }], specs: ["points gap"] },
   "points-cam.lubricate": { uses: ["light grease"], after: ["points.adjust", "points.replace"] },
   "ignition-timing.adjust": { tools: ["timing lamp", "screwdrivers"], after: ["points.adjust", "points.replace"], specs: ["ignition timing"] },

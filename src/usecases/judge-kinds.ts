@@ -24,6 +24,7 @@ import {
   SIX_VOLTS_CHARGING,
 } from "../trade/battery.ts";
 import { GLYCOL_FREEZES, MOST_GLYCOL } from "../trade/coolant.ts";
+import { FLUID_CLASSES, MOST_WATER } from "../trade/fluids.ts";
 import { FULL_MARK, type JudgedKind, type JudgedRow } from "../trade/judged.ts";
 import { FLAT_BELOW, MOST_OVER, PRESSURE_RULE } from "../trade/tyres.ts";
 import { type Figure, limitOf, shareOf } from "./figures.ts";
@@ -93,6 +94,9 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
             : { min: null, max: freezesAtShare(asked.share * 100, GLYCOL_FREEZES), near: row.near, source: asked.source };
       return frost === null ? { judgement: cannotTell("limit") } : { judgement: judge(value, frost, row.fine), more: asked === null ? {} : { by: "spec" } };
     }
+    case "brake fluid boiling point":
+    case "brake fluid water":
+      return brakeFluid(value, kind, row, rig);
     // Above the full mark too much is in it.
     case "oil level":
     case "brake fluid level":
@@ -199,6 +203,22 @@ function antifreezeShare(value: number, row: JudgedRow, own: Figure | null, rig:
   const end = GLYCOL_FREEZES.at(-1)?.[0] ?? 0;
   if (least === null && value > end - row.near) return { judgement: cannotTell("frost point"), more };
   return { judgement: judge(value, { min: least ?? end, max: null, near: row.near, source: own.source }, row.fine), more };
+}
+
+/** Boiled or wet by a tester, by the class that is in: as wet as the standard tests it, a fluid still has to boil no sooner than that. Silicone and mineral oil take up no water. */
+function brakeFluid(value: number, kind: "brake fluid boiling point" | "brake fluid water", { near, fine }: JudgedRow, { bike }: Rig): Found {
+  const name = bike.equipment.brakeFluid;
+  if (name === "none") return { judgement: cannotTell("fitted") };
+  const { base, wet, source } = FLUID_CLASSES[name];
+  const limit =
+    kind === "brake fluid water"
+      ? base === "glycol"
+        ? { min: null, max: MOST_WATER.percent, near, source: MOST_WATER.source }
+        : null
+      : wet === null
+        ? null
+        : { min: wet, max: null, near, source: `${name} wet, ${source.split(";")[0] ?? source}` };
+  return limit === null ? { judgement: cannotTell("fluid figure") } : { judgement: judge(value, limit, fine), more: { by: "spec" } };
 }
 
 /** What its battery is; null where it has none, or where that is not settled. */

@@ -6,6 +6,10 @@ const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 /** One bike only, Heron. `kind/place value unit@bike detail`; `?place`, `?unit` ... for a question. A level is its place in the list of levels. */
 export const MEASURED: readonly Case[] = [
+  c("brake fluid boils at 160 °C", "brake fluid boiling point 160 °C@Heron"),
+  c("brake fluid 3 % water", "brake fluid water 3 %@Heron"),
+  c("disc runout 0.1 mm", "disc runout 0.1 mm@Heron ?place"),
+  c("points gap 0.4", "points gap 0.4 mm@Heron"),
   c("front pads 3 mm, rear 4 mm", "pad thickness/front 3 mm@Heron", "pad thickness/rear 4 mm@Heron"),
   c("front pads left 3 right 3.5, rear 4mm", "pad thickness/front left 3 mm@Heron", "pad thickness/front right 3.5 mm@Heron", "pad thickness/rear 4 mm@Heron"),
   c("front pads inner 3 outer 3.5 mm", 'pad thickness/front 3 mm@Heron {"side":"inner"}', 'pad thickness/front 3.5 mm@Heron {"side":"outer"}'),
@@ -476,7 +480,7 @@ export const NOT_MEASURED: readonly string[] = [
   "2 up next week",
   ...["put 4 psi in the rear", "front 3 psi low", "rear was 2 psi down", "let 2 psi out of the front", "front tyre is 5 psi under", "front 0.3 bar short"],
   ...["want 36 on the road, garage 20 C road 2 C, what do I set?", "garage 20 °C, road 2 °C, spec 36"],
-  ...["front disc runout 0.2 mm", "rear lost 2 psi over winter"],
+  "rear lost 2 psi over winter",
   "my brother has 2 bikes",
   "lap 3 was 1:52",
   "phone 0171 555 0123",

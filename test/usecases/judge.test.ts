@@ -359,6 +359,49 @@ test("a lead battery read in frost has the charge that its volts mean there; a l
   expect(judgeTaken({ ...read, value: 12.8 }, lithium)).toMatchObject({ judgement: { is: "at limit" }, air: null });
 });
 
+describe("brake fluid by a tester", () => {
+  const filled = (brakeFluid: Rig["bike"]["equipment"]["brakeFluid"]): Rig => ({ ...rig(), bike: { ...BIKE, equipment: { ...BIKE.equipment, brakeFluid } } });
+  // 49 CFR 571.116 S5.1.2: least wet boiling points of 140, 155 and 180 °C. DOT 5.1 meets what is asked of DOT 5.
+  test.each([
+    ["DOT 3", 139, "beyond limit"],
+    ["DOT 3", 140, "at limit"],
+    ["DOT 3", 150, "near limit"],
+    ["DOT 4", 150, "beyond limit"],
+    ["DOT 4", 155, "at limit"],
+    ["DOT 4", 190, "within"],
+    ["DOT 5.1", 170, "beyond limit"],
+    ["DOT 5", 179, "beyond limit"],
+    ["mineral oil", 150, "fluid figure"],
+    ["none", 150, "fitted"],
+  ] as const)("%s that boils at %d °C: %s", (fluid, celsius, is) => {
+    expect(verdict(taken("brake fluid boiling point", celsius, { unit: "°C" }), filled(fluid))).toBe(is);
+  });
+  // Common practice: changed from 3 % on; 49 CFR 571.116 S6.2 tests as wet at about 3.7 %. Silicone takes up none.
+  test.each([
+    ["DOT 4", 1, "within"],
+    ["DOT 4", 2.5, "near limit"],
+    ["DOT 4", 3, "at limit"],
+    ["DOT 5.1", 4, "beyond limit"],
+    ["DOT 5", 4, "fluid figure"],
+  ] as const)("%s with %d %% of water: %s", (fluid, percent, is) => {
+    expect(verdict(taken("brake fluid water", percent), filled(fluid))).toBe(is);
+  });
+  test("makes the change of fluid due", () => {
+    expect(judgeTaken(taken("brake fluid boiling point", 150, { unit: "°C" }), filled("DOT 4"))).toMatchObject({ item: "brake-fluid.replace", by: "spec" });
+  });
+});
+
+test("a disc's runout and the points' gap go by the bike's own figure alone", () => {
+  const runout = taken("disc runout", 0.25, { place: "front left" });
+  expect(verdict(runout)).toBe("limit");
+  expect(verdict(runout, rig([figure("front disc runout limit", null, 0.3)]))).toBe("near limit");
+  expect(judgeTaken(runout, rig([figure("front disc runout limit", null, 0.2)]))).toMatchObject({
+    ...{ judgement: { is: "beyond limit", side: "high" }, item: "front-discs.measure" },
+  });
+  const points = { ...rig([figure("points gap", 0.3, 0.4)]), bike: { ...BIKE, equipment: { ...BIKE.equipment, ignition: "points" as const } } };
+  expect([0.25, 0.35, 0.45].map((mm) => verdict(taken("points gap", mm), points))).toEqual(["beyond limit", "within", "beyond limit"]);
+});
+
 test("one figure of a manual is a window around itself, no narrower than the tool's step, and outside it is beyond it", () => {
   const of =
     (kind: ReadingKind, key: SpecKey, only: number, detail: ReadingDetail = {}, place?: Place) =>

@@ -46,6 +46,8 @@ export type Missing =
   | "tyre date"
   /** A coolant of which only the share of antifreeze is known, beyond what that says. */
   | "frost point"
+  /** The standard has no such figure for the class of fluid that is in. */
+  | "fluid figure"
   | "fitted"
   // It was said to be otherwise than the measure needs: it is measured again.
   | "cooled"

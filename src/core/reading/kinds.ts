@@ -77,6 +77,11 @@ export const READING_KINDS = {
     usual: { mm: [1, 15], in: [0.05, 0.4] },
     decimals: HUNDREDTHS,
   },
+  // mm from low to high over a turn of the wheel. What is more than a few is no disc.
+  "disc runout": {
+    ...{ dimension: "length", places: CALIPERS, ask: ENDS, plausible: [0, 3] },
+    ...{ units: ["mm", "in", "thou"], usual: { mm: [0, 3], in: [0.001, 0.02], thou: [1, 40] }, decimals: HUNDREDTHS },
+  },
   "chain slack": { dimension: "length", places: [], ask: [], plausible: [0, 120], units: ["mm", "in"], usual: { mm: [4, 120], in: [0.2, 3] } },
   // mm over the pitches that were counted (detail.pitches): 20 pitches of a 5/8 in chain are 317.5.
   "chain length": { dimension: "length", places: [], ask: [], plausible: [50, 3000], units: ["mm", "in"], usual: { mm: [100, 3000], in: [4, 60] } },
@@ -87,6 +92,12 @@ export const READING_KINDS = {
   "battery voltage": { dimension: "voltage", places: [], ask: [], plausible: [0, 16], units: ["V", "mV"], usual: { V: [2, 16] } },
   "charging voltage": { dimension: "voltage", places: [], ask: [], plausible: [5, 20], units: ["V", "mV"], usual: { V: [5, 20] } },
   "brake fluid level": { ...LEVEL, places: ENDS, ask: ENDS },
+  // °C at which a tester boils it, and per cent of water that another shows: between a fluid that is full of it and a new one of the best class.
+  "brake fluid boiling point": {
+    ...{ dimension: "temperature", places: ENDS, ask: [], plausible: [90, 350] },
+    ...{ units: ["°C", "°F"], usual: { "°C": [90, 340] } },
+  },
+  "brake fluid water": { dimension: "share", places: ENDS, ask: [], plausible: [0, 10], units: ["%"], usual: {} },
   "clutch fluid level": { ...LEVEL, places: [], ask: [] },
   "oil level": { ...LEVEL, places: [], ask: [] },
   "coolant level": { ...LEVEL, places: [], ask: [] },
@@ -135,6 +146,10 @@ export const READING_KINDS = {
     units: ["mm", "in", "thou"],
     usual: { mm: [0.3, 2], in: [0.01, 0.08], thou: [12, 80] },
     decimals: HUNDREDTHS,
+  },
+  "points gap": {
+    ...{ dimension: "length", places: CYLINDERS, ask: [], plausible: [0.05, 1.5] },
+    ...{ units: ["mm", "in", "thou"], usual: { mm: [0.1, 1.2], in: [0.004, 0.05], thou: [4, 50] }, decimals: HUNDREDTHS },
   },
   // L put in. More than any tank holds is a slip.
   fuel: { dimension: "volume", places: [], ask: [], plausible: [0.05, 80], units: ["L", "US gal", "imp gal"], usual: {} },

@@ -69,6 +69,9 @@ export type MeasuringWords = {
     /** Before it was charged. */
     readonly before: readonly string[];
     readonly ran: readonly string[];
+    /** "Not used since": what denies, and what is denied then. */
+    readonly not: readonly string[];
+    readonly used: readonly string[];
   };
   /** A battery that was charged: what it is called, how that is said, what is done with it and a charger, and what says that it was not. */
   readonly charge: {
@@ -124,6 +127,8 @@ export type MeasuringWords = {
   readonly inchWords: readonly string[];
   /** How far a disc or a rim runs out of true: no thickness of it. */
   readonly runout: readonly string[];
+  /** What is done to a pressure "from 42 to 36". */
+  readonly moved: readonly string[];
   /** That a tyre holds nothing, or little. */
   readonly flat: readonly string[];
   /** What is done at a chain by its slack where only its name and a length are said. */
@@ -146,6 +151,8 @@ export type MeasuringWords = {
   readonly madeWords: readonly string[];
   /** The words of an age in years, each by itself: "12 years old". */
   readonly oldAge: readonly string[];
+  /** Of brake fluid: the word that names it, what says that a share is of the water in it, and what may stand beside both. */
+  readonly wetFluid: { readonly named: readonly string[]; readonly moisture: readonly string[]; readonly beside: readonly string[] };
   /** Behind a share, in words: "per cent". */
   readonly percent: readonly string[];
   /** By how much a chain is longer than new, beside its name: "stretched"; `elongation` without it. */

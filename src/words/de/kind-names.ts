@@ -23,6 +23,7 @@ export const GERMAN_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>>
   "shoe thickness": ["bremsbacken", "backen", "bremsbacke", "backenbelag", "beläge", "belag", "bremsbeläge", "bremsbelag"],
   "drum diameter": ["trommel", "bremstrommel", "bremstrommeln", "trommeldurchmesser", "bremstrommeldurchmesser"],
   "disc thickness": ["bremsscheibe", "bremsscheiben", "scheibe", "scheiben", "scheibendicke"],
+  "disc runout": ["scheibenschlag", "bremsscheibenschlag", "seitenschlag bremsscheibe", "seitenschlag der bremsscheibe", "schlag der bremsscheibe"],
   "chain slack": ["kettendurchhang", "durchhang", "kettenspannung", "kette durchhang", "kettenspiel", "kette"],
   "chain length": ["kettenlänge", "kettenverschleiß", "glieder", "bolzen"],
   "chain elongation": ["kettenlängung", "kettendehnung"],
@@ -30,6 +31,11 @@ export const GERMAN_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>>
   "battery voltage": ["batterie", "batteriespannung", "ruhespannung"],
   "charging voltage": ["ladespannung", "lädt", "lädt mit", "lichtmaschine"],
   "brake fluid level": ["bremsflüssigkeit", "bremsflüssigkeitsstand", "ausgleichsbehälter bremse"],
+  "brake fluid boiling point": [
+    ...["siedepunkt", "siedepunkt bremsflüssigkeit", "siedepunkt der bremsflüssigkeit", "bremsflüssigkeit siedepunkt", "nasssiedepunkt"],
+    ...["bremsflüssigkeit siedet bei", "bremsflüssigkeit kocht bei", "bremsflüssigkeit siedet"],
+  ],
+  "brake fluid water": ["wassergehalt bremsflüssigkeit", "wassergehalt der bremsflüssigkeit", "bremsflüssigkeit wassergehalt"],
   "clutch fluid level": ["kupplungsflüssigkeit"],
   "oil level": ["ölstand", "öl", "ölschauglas", "schauglas", "peilstab"],
   "coolant level": ["kühlmittelstand", "kühlwasserstand", "kühlflüssigkeit", "kühlwasser", "kühlmittel"],
@@ -56,6 +62,7 @@ export const GERMAN_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>>
   "valve clearance": ["ventilspiel", "ventile", "ventil"],
   compression: ["kompression", "kompressionsdruck"],
   "plug gap": ["elektrodenabstand", "kerzenabstand"],
+  "points gap": ["kontaktabstand", "unterbrecherabstand", "unterbrecherkontakt", "unterbrecherkontakte", "unterbrecher", "abstand der kontakte"],
   fuel: ["benzin", "sprit", "super", "getankt", "vollgetankt", "kraftstoff", "tankfüllung"],
   "ambient temperature": ["außentemperatur", "lufttemperatur"],
 };

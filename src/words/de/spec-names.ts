@@ -79,6 +79,8 @@ const GERMAN_SPEC_NAMES: Readonly<Record<SpecKey, readonly string[]>> = {
   "front pad limit": [...PADS, "beläge vorne", "beläge vorn", "bremsbeläge vorne", "bremse vorne"],
   "rear pad limit": [...PADS, "beläge hinten", "bremsbeläge hinten", "bremse hinten"],
   "front disc limit": [...DISCS, "bremsscheibe vorne", "bremsscheiben vorne", "scheibe vorne", "bremse vorne"],
+  "front disc runout limit": ["scheibenschlag", "scheibenschlag vorne", "seitenschlag bremsscheibe", "bremsscheibenschlag vorne"],
+  "rear disc runout limit": ["scheibenschlag", "scheibenschlag hinten", "seitenschlag bremsscheibe", "bremsscheibenschlag hinten"],
   "rear disc limit": [...DISCS, "bremsscheibe hinten", "scheibe hinten", "bremse hinten"],
   "front shoe limit": ["bremsbacken", "bremsbacken vorne", "backen vorne", "trommelbremse vorne"],
   "rear shoe limit": ["bremsbacken", "bremsbacken hinten", "backen hinten", "trommelbremse hinten"],

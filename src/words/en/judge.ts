@@ -66,6 +66,9 @@ export const SIDES: Partial<Record<ReadingKind, readonly [low: string, high: str
   "brake free play": ["too little play", "too much play"],
   "coolant strength": ["", "too weak"],
   "antifreeze share": ["too weak", ""],
+  "brake fluid boiling point": ["boils too soon", ""],
+  "brake fluid water": ["", "too much water"],
+  "points gap": ["too narrow", "too wide"],
   "static sag": ["too little sag", "too much sag"],
   "rider sag": ["too little sag", "too much sag"],
 };
@@ -81,6 +84,9 @@ const treadSpec = ([first]: readonly SpecKey[]): string => lowered(englishSpecNa
 
 const WEAK_COOLANT = "Change the coolant, or raise its share of antifreeze as its maker says, before frost: frozen coolant bursts the engine.";
 
+const OLD_FLUID =
+  "Change it before you ride hard, loaded or in the mountains: fluid that boils lets the lever go to the bar. Its class is as entered here; the cap and the manual have the last word.";
+
 /** What to do when it is at or beyond the low and the high end. */
 const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   tread: ["Replace the tyre now.", ""],
@@ -89,6 +95,10 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   "shoe thickness": ["Replace the shoes of that drum, both together.", ""],
   "drum diameter": ["", "Replace the drum or its hub, with new shoes: a thin one can crack, and its shoes no longer reach."],
   "disc thickness": ["Replace the disc; a thin one can crack and overheats the fluid.", ""],
+  "disc runout": [
+    "",
+    "Clean disc and hub, look at the bolts and measure again; a disc that stays out of true pulses at the lever and is replaced, both of a front pair looked at.",
+  ],
   "chain slack": [
     "Slacken it: a tight chain ruins the gearbox bearing, and one with next to no slack can break.",
     "Adjust it; with the adjuster at its end, replace the chain.",
@@ -105,6 +115,8 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
     "It falls with worn pads or by a leak: look at both before topping up.",
     "Draw some off down to the full mark: warm fluid with no room to expand can drag the brake.",
   ],
+  "brake fluid boiling point": [OLD_FLUID, ""],
+  "brake fluid water": ["", OLD_FLUID],
   "clutch fluid level": ["Look for a leak before topping up.", "Draw some off down to the full mark: warm fluid needs room to expand."],
   "oil level": ["Top up before the engine runs again.", "Let some out before you ride: too much froths and blows past the seals."],
   "coolant strength": ["", WEAK_COOLANT],
@@ -122,6 +134,7 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   "valve clearance": ["Adjust it: a tight valve burns.", "Adjust it: a wide one is noisy and wears."],
   compression: ["Measure again with a little oil in the cylinder: if it rises it is the rings, else the valves.", "Look for carbon in the chamber."],
   "plug gap": ["Set or replace the plug.", "Set or replace the plug."],
+  "points gap": ["Set the points, or replace them if they are pitted; then set the ignition timing.", "Set the points, then the ignition timing."],
 };
 
 /** A word in time. */
@@ -157,6 +170,8 @@ const NEEDS: Record<Missing, string> = {
   readings: "that is shorter than a new chain; measure it again",
   "frost point":
     "a share says nothing sure so far up, and beyond 60 % it protects less again and cools worse; say what a coolant tester shows, such as “coolant good to -25 °C”",
+  "fluid figure":
+    "silicone and mineral oil take up no water, and the standard has no such figure for what is in it here: go by its maker and its age, and say with /bike fitted if it is another fluid",
   "tyre date": "it needs the tyre's date code",
   cooled: "it is measured cold; measure it again once the engine has stood overnight",
   warmed: "it is measured with the engine warm; measure it again so",

@@ -19,6 +19,18 @@ const playAt = (...places: readonly string[]): readonly string[] =>
 const CLUTCH_PLAY = playAt("clutch lever", "clutch", "clutch cable");
 const THROTTLE_PLAY = playAt("throttle grip", "throttle", "throttle cable", "twist grip", "twistgrip");
 
+const RUNOUT = ["disc", "disk", "rotor", "brake disc", "brake rotor"].flatMap((thing) =>
+  ["runout", "run-out"].flatMap((out) => [
+    `${thing} ${out}`,
+    `front ${thing} ${out}`,
+    `rear ${thing} ${out}`,
+    ...["of the", "on the", "at the"].map((of) => `${out} ${of} ${thing}`),
+  ]),
+);
+const BOILS = ["brake fluid", "fluid"].flatMap((fluid) =>
+  ["boils", "boils at", "boiled at", "boiling at", "boiling point", "boiling point is", "bp"].map((how) => `${fluid} ${how}`),
+);
+
 export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>> = {
   odometer: ["odo", "odometer", "clock", "dial", "mileage", "milage", "mileometer", "clocked"],
   "engine hours": ["engine hours", "hour meter", "hours meter", "hourmeter", "running hours", "clock", "dial", "on the engine", "on the meter"],
@@ -29,6 +41,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   "shoe thickness": ["shoes", "shoe", "brake shoes", "brake shoe", "shoe lining", "shoe linings", "lining", "linings", "drum lining", "drum linings"],
   "drum diameter": ["drum", "drums", "brake drum", "brake drums", "drum diameter", "brake drum diameter", "inside of the drum", "drum inside"],
   "disc thickness": ["disc", "discs", "disk", "disks", "rotor", "rotors", "brake disc", "brake discs", "brake rotor", "disc thickness"],
+  "disc runout": [...RUNOUT, "runout", "run-out"],
   "chain slack": [
     ...["chain slack", "slack", "chain sag", "chain free play", "chain play", "chain tension", "chain at", "chain is at", "chain now at"],
     ...["chain adjusted", "chain adjusted from", "adjusted the chain", "adjusted chain", "adjusted my chain", "chain tensioned", "tensioned the chain"],
@@ -50,6 +63,8 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
     "charging at",
   ],
   "brake fluid level": ["brake fluid level", "brake fluid", "brake reservoir", "brake master cylinder"],
+  "brake fluid boiling point": [...BOILS, "boiling point of the brake fluid", "brake fluid tested to boil at"],
+  "brake fluid water": ["brake fluid moisture"],
   "clutch fluid level": ["clutch fluid level", "clutch fluid", "clutch reservoir"],
   "oil level": ["oil level", "oil's", "oil lvl", "oil sight glass", "sight glass", "oil window", "dipstick", "oil"],
   "coolant level": ["coolant level", "coolant's", "coolant lvl", "coolant", "overflow tank", "expansion tank", "coolant reservoir", "coolant bottle"],
@@ -121,6 +136,17 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   "valve clearance": ["valve clearance", "valve clearances", "valves", "valve", "clearance", "clearances", "valve gap", "valve gaps", "tappets", "lash"],
   compression: ["compression", "compression test", "comp test"],
   "plug gap": ["plug gap", "plug gaps", "spark plug gap", "sparkplug gap", "gaps", "gapped", "plugs gapped"],
+  "points gap": [
+    "points gap",
+    "points gaps",
+    "contact breaker gap",
+    "contact breaker",
+    "breaker gap",
+    "points set to",
+    "points set at",
+    "points are at",
+    "points at",
+  ],
   fuel: ["fuel", "petrol", "filled up", "fill up", "fillup", "fuelled", "fueled", "refuelled", "refueled", "tanked", "gas", "filled"],
   "ambient temperature": [
     "ambient",

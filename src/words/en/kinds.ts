@@ -17,6 +17,10 @@ export const KIND_WORDS = {
     howTo: "With the wheel out: across the inside where the shoes run, at its widest, beside the lip. Wipe the dust up wet, never blow.",
   },
   "disc thickness": { name: "disc thickness", howTo: "With a micrometer at the most worn spot, away from the outer edge." },
+  "disc runout": {
+    name: "disc runout",
+    howTo: "With a dial gauge near the disc's edge, disc and hub clean, over one slow turn of the wheel: from its lowest to its highest.",
+  },
   "chain slack": { name: "chain slack", howTo: "Midway along the lower run at the tightest spot, with the bike standing as its manual says." },
   "chain length": { name: "chain length", howTo: "Pulled taut, pin centre to pin centre; say over how many pitches." },
   "chain elongation": { name: "chain elongation", howTo: "With a chain wear gauge, chain pulled taut; or length over many pitches against new." },
@@ -24,6 +28,14 @@ export const KIND_WORDS = {
   "battery voltage": { name: "battery voltage at rest", howTo: "Everything off, at least six hours after charging or riding." },
   "charging voltage": { name: "charging voltage", howTo: "Across the battery with the engine running; say at how many rpm." },
   "brake fluid level": { name: "brake fluid level", howTo: "At the reservoir's window, bars straight and the reservoir level." },
+  "brake fluid boiling point": {
+    name: "brake fluid boiling point",
+    howTo: "With a tester that boils a little of it, in a sample drawn from the caliper if you can: the reservoir is the best of it.",
+  },
+  "brake fluid water": {
+    name: "water in the brake fluid",
+    howTo: "With a tester for the class of fluid that is in it; a boiling point is surer, and the reservoir is the best of it.",
+  },
   "clutch fluid level": { name: "clutch fluid level", howTo: "At the reservoir's window, bars straight and the reservoir level." },
   "oil level": { name: "oil level", howTo: "Bike upright on level ground, engine as warm as its manual says." },
   "coolant level": { name: "coolant level", howTo: "At the overflow tank, engine cold. Never open a hot radiator." },
@@ -41,6 +53,7 @@ export const KIND_WORDS = {
   "valve clearance": { name: "valve clearance", howTo: "Engine stone cold, feeler gauge with a light drag; one figure a valve." },
   compression: { name: "compression", howTo: "Engine warm, throttle wide open, the same gauge each time." },
   "plug gap": { name: "spark plug gap", howTo: "With a wire gauge, without pressing on the centre electrode." },
+  "points gap": { name: "contact breaker gap", howTo: "With a clean feeler gauge, the cam turned to where the points are widest apart." },
   fuel: { name: "fuel", howTo: "What the pump says, to the same mark each time. Engine off, no flame near." },
   "ambient temperature": { name: "air temperature", howTo: "In the shade, where the bike stands." },
 } as const satisfies Record<ReadingKind, { name: string; howTo: string }>;

@@ -7,6 +7,7 @@ import type { TreadLawPlace } from "../../trade/tread-law.ts";
 type Row = { readonly name: string; readonly synonyms: readonly string[] };
 const PRESSURE = ["tyre pressure", "tyre pressures", "pressure", "pressures", "tyres"];
 const AXLES = ["axle", "axles", "axle torque", "axle nut", "axle nuts", "wheel nut", "wheel nuts", "wheel axle", "wheel axles"];
+const RUNOUT_LIMIT = ["disc runout", "disc runout limit", "rotor runout", "runout", "runout limit", "maximum runout"];
 const DISC_LIMIT = [
   ...["disc limit", "discs", "disc", "rotor", "disc thickness", "disc minimum thickness", "minimum disc thickness", "disc minimum", "minimum disc"],
   ...["rotor thickness", "rotor limit"],
@@ -96,6 +97,8 @@ export const ENGLISH_SPECS = {
     synonyms: [...DISC_LIMIT, ...DISC_LIMIT.map((name) => `front ${name}`), "front brake"],
   },
   "rear disc limit": { name: "Rear disc limit", synonyms: [...DISC_LIMIT, ...DISC_LIMIT.map((name) => `rear ${name}`), "rear brake"] },
+  "front disc runout limit": { name: "Front disc runout limit", synonyms: [...RUNOUT_LIMIT, ...RUNOUT_LIMIT.map((name) => `front ${name}`)] },
+  "rear disc runout limit": { name: "Rear disc runout limit", synonyms: [...RUNOUT_LIMIT, ...RUNOUT_LIMIT.map((name) => `rear ${name}`)] },
   "front shoe limit": { name: "Front shoe limit", synonyms: ["shoes", "brake shoes", "front shoes", "front brake"] },
   "rear shoe limit": { name: "Rear shoe limit", synonyms: ["shoes", "brake shoes", "rear shoes", "rear brake"] },
   "front drum limit": { name: "Front drum limit", synonyms: [...DRUM_LIMIT, ...DRUM_LIMIT.map((name) => `front ${name}`)] },
