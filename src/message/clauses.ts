@@ -69,6 +69,11 @@ function partsOf(tokens: readonly Token[], from: number, to: number, known: Know
     const token = tokens[at];
     // "Oct 3rd, 2025".
     const comma = token?.is === "break" && ((token.mark === "," && !taken.has(at)) || isAside(tokens, at, known));
+    // "Front flat rear 36": what is wrong with one end is none of what the other shows.
+    if (at > start && at <= to && isOtherEnd(tokens, at, known)) {
+      parts.push(...partsOf(tokens, start, at - 1, known, taken));
+      start = at;
+    }
     if (at <= to && !comma) continue;
     // A single word or figure is whole.
     if (at === start + 1 && at <= to + 1 && wordAt(tokens, start) === null) parts.push({ from: start, to: start });
@@ -81,6 +86,15 @@ function partsOf(tokens: readonly Token[], from: number, to: number, known: Know
     start = at + 1;
   }
   return parts;
+}
+
+/** An end with a figure behind it, right behind another one that was said to be flat. */
+export function isOtherEnd(tokens: readonly Token[], at: number, { vocabulary }: Known): boolean {
+  const { places, measuring } = vocabulary;
+  const isEnd = (word: string | null): boolean => among(places.front, word) || among(places.rear, word);
+  if (!isEnd(wordAt(tokens, at)) || tokens[at + 1]?.is !== "number") return false;
+  const behind = among(vocabulary.and, wordAt(tokens, at - 1)) ? at - 2 : at - 1;
+  return among(measuring.flat, wordAt(tokens, behind)) && [behind - 1, behind - 2].some((n) => isEnd(wordAt(tokens, n)));
 }
 
 /** What of a part is done: all of it, or what stands before "and need to ...". */
@@ -107,7 +121,8 @@ function firstDenied(tokens: readonly Token[], from: number, to: number, known: 
   for (let at = from; at <= to; at++) {
     const word = wordAt(tokens, at);
     if (word !== null && !taken.has(at) && (isToCome(tokens, at, known) || isPhraseOf(tokens, at, known.vocabulary.notDonePhrases))) return at;
-    if (word !== null && !taken.has(at) && among(known.vocabulary.notDone, word) && !isAbout(tokens, at, known)) return at;
+    if (word !== null && !taken.has(at) && among(known.vocabulary.notDone, word) && !isAbout(tokens, at, known) && !isUnused(tokens, at, { from, to }, known))
+      return at;
   }
   return null;
 }
@@ -115,6 +130,14 @@ function firstDenied(tokens: readonly Token[], from: number, to: number, known: 
 /** "Maybe 1 mm": a figure that is not exact is one all the same. */
 const isAbout = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean =>
   tokens[at + 1]?.is === "number" && among(vocabulary.roughly, wordAt(tokens, at));
+
+/** "Not used since 1 November": how long it stood. */
+const isUnused = (tokens: readonly Token[], at: number, { from, to }: Part, { vocabulary }: Known): boolean => {
+  const { stood, since } = vocabulary.measuring;
+  if (!among(stood.not, wordAt(tokens, at)) || !among(stood.used, wordAt(tokens, at + 1))) return false;
+  for (let n = from; n <= to; n++) if (n !== at && (among(since, wordAt(tokens, n)) || (n > at && among(stood.words, wordAt(tokens, n))))) return true;
+  return false;
+};
 
 /** "Morgen Ölwechsel": tomorrow, but for "heute Morgen" and "guten Morgen". */
 const isToCome = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean =>

@@ -5,7 +5,7 @@ import { dimensionOf } from "../core/quantity/units.ts";
 import type { Gap, NoteDefect } from "../core/reading/intent.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
-import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { type Clause, isOtherEnd, type Part, wordAt } from "./clauses.ts";
 import { bare, indexOf, longest, NO_RULES, type Table } from "./defect-index.ts";
 import { isMended, mayBeMended } from "./defects-mended.ts";
 import { bikeAt, dayAt, inside, type Layout } from "./layout.ts";
@@ -170,6 +170,10 @@ export function commaParts(layout: Layout, clause: Clause): readonly Part[] {
   let from = clause.from;
   for (let at = clause.from; at <= clause.to + 1; at++) {
     const token = layout.tokens[at];
+    if (at > from && isOtherEnd(layout.tokens, at, layout.known)) {
+      parts.push({ from, to: at - 1 });
+      from = at;
+    }
     if (at <= clause.to && !(token?.is === "break" && [",", "(", ")", ":"].includes(token.mark))) continue;
     if (at > from) parts.push({ from, to: at - 1 });
     from = at + 1;

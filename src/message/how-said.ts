@@ -167,7 +167,7 @@ const saysOnlyHow = oncePerPart((layout: Layout, part: Part): boolean => {
     const next = token?.is === "number" && token.unitText !== null ? token.unitText.toLowerCase() : (wordAt(layout.tokens, at + 1) ?? "");
     return under(spans, next) !== undefined || [hours, minutes, forces].some((list) => among(list, next));
   };
-  const lists = [onBike, hours, minutes, forces, ...(phrases.length > 0 ? [] : [around, articles, stood.words, stood.after])];
+  const lists = [onBike, hours, minutes, forces, ...(phrases.length > 0 ? [] : [around, articles, stood.words, stood.after, stood.not, stood.used])];
   return tokensOf(part).every((at) => {
     if (phrases.some((phrase) => at >= phrase.at && at <= phrase.to) || isAnd(layout, at)) return true;
     if (layout.dates.some((dated) => at >= dated.from && at <= dated.to && isSince(layout, dated))) return true;

@@ -3,12 +3,13 @@
 import { dimensionOf, toCanonical } from "../core/quantity/units.ts";
 import { kindRow, type ReadingKind } from "../core/reading/kinds.ts";
 import { among, under } from "./among.ts";
+import { isDifference, isMoved, isOfDisc } from "./changed-said.ts";
 import type { Part } from "./clauses.ts";
 import { wordAt } from "./clauses.ts";
 import { unitAlone } from "./figures.ts";
 import { conditionsOf, howParts, isOfCharging, saysCharged, stoodHours } from "./how-said.ts";
 import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
-import { boundOf, isPairAlone, type Measurable } from "./measured-figures.ts";
+import { isPairAlone, type Measurable } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
 import { isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { isBehindChain, isPitch, overPitches, pitchesIn } from "./pitches.ts";
@@ -80,46 +81,6 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
 
 /** Names nothing, or the chain. */
 const isOfChain = (layout: Layout, part: Part): boolean => kindWordsIn(layout, part).every(({ are }) => are.some((kind) => kind.startsWith("chain")));
-
-/** "Disc runout 0.2 mm". */
-const saysRunout = oncePerPart((layout: Layout, part: Part): boolean =>
-  tokensOf(part).some((at) => among(layout.known.vocabulary.measuring.runout, wordAt(layout.tokens, at))),
-);
-
-/** "Rear tyre lost 10 psi", "grew by 10 mm", "less than 2 mm": how much more or less, and no value read. "Dropped to 28" is one. */
-const isDifference = (layout: Layout, figure: Measurable): boolean => {
-  const { at, part } = figure;
-  const { changed, past, up } = layout.known.vocabulary.measuring.change;
-  if (isLittle(layout, figure) || (saysRunout(layout, part) && !kindWordsIn(layout, part).some(({ are }) => are.includes("disc runout")))) return true;
-  for (let n = at - 1; n >= Math.max(part.from, at - 3); n--) {
-    const word = wordAt(layout.tokens, n);
-    if (layout.tokens[n]?.is === "number" || among(up, word)) return false;
-    if (among(changed, word) || (n === at - 1 && among(past, word))) return boundOf(layout, figure) === null || !isPlainBound(layout, part);
-  }
-  return false;
-};
-
-/** "Rear tread less than 1 mm", and not "all treads under 1 mm get a fine": nothing else is said. */
-const isPlainBound = oncePerPart((layout: Layout, part: Part): boolean => {
-  const { change, bounds } = layout.known.vocabulary.measuring;
-  const words = new Set([...bounds.under, ...bounds.over].flatMap((phrase) => phrase.split(" ")));
-  return tokensOf(part).every((at) => {
-    const word = wordAt(layout.tokens, at);
-    return word === null || layout.taken.has(at) || (!among(change.changed, word) && (words.has(word) || standsBeside(word, layout.known.vocabulary)));
-  });
-});
-
-/** "Put 3 psi in the front", "rear 3 psi low": of a tyre so little is what it has more or less, where a word beside it says so. */
-function isLittle(layout: Layout, { at, part, value, units }: Measurable): boolean {
-  const [unit] = units;
-  if (unit === undefined || value <= 0 || dimensionOf(unit) !== "pressure" || toCanonical(value, unit) >= LITTLE) return false;
-  const { little, up } = layout.known.vocabulary.measuring.change;
-  if (among(up, wordAt(layout.tokens, at - 1)) && !among(little, wordAt(layout.tokens, at + 1))) return false;
-  return [at - 3, at - 2, at - 1, at + 1, at + 2].some((n) => n >= part.from && n <= part.to && among(little, wordAt(layout.tokens, n)));
-}
-
-/** kPa; about 10 psi. */
-const LITTLE = 70;
 
 /** "Rear tread 28": the only figure of its part behind the name of a kind that it cannot be is a slip, and nothing else. */
 function isOverruled(layout: Layout, figure: Measurable, all: readonly Measurable[]): boolean {
@@ -262,6 +223,8 @@ function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): bool
   if (kind === "battery voltage" && isSoldAs(figure)) return isShown(layout, figure);
   // Compressors, washers and airlines have pressures too: one of a tyre stands by its wheel, or alone.
   if (kind === "cold pressure" && figure.units.length > 0) return isAtTyre(layout, figure);
+  // Rims run out of true too.
+  if (kind === "disc runout" && !isOfDisc(layout, part)) return false;
   // "Beer at 4 °C in the garage fridge".
   if (kind === "ambient temperature") return isPlainPart(layout, part) || isPlainButFor(layout, part);
   if (figure.units.length > 0 || kind === "cold pressure" || kind === "tread" || leadsToUnit(layout, figure)) return true;
@@ -333,7 +296,8 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (!unitSaid && units.length === 0 && token.decimals >= 2 && value > MOST_BAR) return [];
   // "Rear tyre 4": its pressure in bar, or its tread in millimetres?
   if (!unitSaid && units.length === 0 && value <= MOST_TREAD && saysTyre(layout, part)) return ["cold pressure", "tread"];
-  return unitSaid || (placeBeside(layout, figure) && (slang || (isPlainPart(layout, part) && isInCompany(layout, part)))) ? ["cold pressure"] : [];
+  const isPlain = (isPlainPart(layout, part) && isInCompany(layout, part)) || isMoved(layout, part);
+  return unitSaid || (placeBeside(layout, figure) && (slang || isPlain)) || (namesWheel(layout, part) && isMoved(layout, part)) ? ["cold pressure"] : [];
 }
 
 /** Right behind a word for setting tyres. */

@@ -18,7 +18,12 @@ function withTyreCodes(text: string, tokens: readonly Token[], known: Known): re
   const first = firstWords(codes);
   const mayName = tokens.some((token) => token.is === "word" && (first.has(token.folded) || TOUCHING.test(token.folded)));
   if (!mayName && !tokens.some(isFour)) return tokens;
-  const split = mayName ? tokens.flatMap((token) => touching(token, codes)) : tokens;
+  const split = mayName
+    ? withStrokes(
+        tokens.flatMap((token) => touching(token, codes)),
+        known.vocabulary,
+      )
+    : tokens;
   const code = new Map<number, "said" | "maybe">();
   const gone = new Set<number>();
   if (mayName) for (const phrase of phrasesOf(split, codes)) nameIn(text, split, known.vocabulary, phrase, code, gone);
@@ -52,6 +57,17 @@ function touching(token: Token, codes: readonly string[]): readonly Token[] {
   ];
 }
 
+/** The codes with a stroke that stand right behind a word for one, as the four digits that they are. */
+function withStrokes(tokens: readonly Token[], words: Vocabulary): readonly Token[] {
+  const behind = new Set<number>();
+  for (const { to } of phrasesOf(tokens, words.measuring.codes)) {
+    let at = to + 1;
+    while (isBetween(tokens[at], words, true)) at++;
+    behind.add(at);
+  }
+  return behind.size === 0 ? tokens : tokens.map((token, at) => (behind.has(at) ? (withoutStroke(token) ?? token) : token));
+}
+
 /** The longest phrase of a list at each place. */
 function phrasesOf(tokens: readonly Token[], phrases: readonly string[]): readonly Part[] {
   const found: Part[] = [];
@@ -75,11 +91,19 @@ function phrasesOf(tokens: readonly Token[], phrases: readonly string[]): readon
   return found;
 }
 
+/** "22/23": week and year with a stroke between, which only a word for it makes a code. */
+const STROKE = /^(\d{2})\/(\d{2})$/u;
 /** The digits of a bare figure; null of one with a unit, a point or a stroke. */
 const digitsOf = (token: Token | undefined): string | null => {
   if (token?.is !== "number" || token.units.length > 0) return null;
-  return /^\d{3,4}$/u.test(token.text) ? token.text : null;
+  const [, week = "", year = ""] = token.fraction === null ? (STROKE.exec(token.text) ?? []) : [];
+  return /^\d{3,4}$/u.test(token.text) ? token.text : week === "" ? null : week + year;
 };
+function withoutStroke(token: Token | undefined): Token | undefined {
+  const [, week = "", year = ""] = token?.is === "number" && token.unitText === null ? (STROKE.exec(token.text) ?? []) : [];
+  if (week === "" || token?.is !== "number" || Number(week) < 1 || Number(week) > 53) return token;
+  return { ...token, value: Number(week + year), fraction: null, other: null, units: [] };
+}
 const isFour = (token: Token | undefined): boolean => digitsOf(token)?.length === 4;
 
 /** What a tyre bears behind "DOT": plant and make in groups of capitals, the date code last. Source: 49 CFR 574.5. */

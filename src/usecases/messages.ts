@@ -59,6 +59,7 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
     if (meant.intents.length === 0)
       return (
         (await answeredPlainly(q, ctx, all, heard)) ??
+        (heard.addressed ? figureTold(all, heard.text) : null) ??
         (question === null ? null : await unitsAnswered(q, ctx, question, heard.text)) ??
         (heard.addressed ? tyreMarksAsked(ctx, all, heard.text, meant.bikes) : null) ??
         (heard.addressed ? await specsHeard(q, ctx, all, heard.text) : null) ??
@@ -93,6 +94,12 @@ function setIndoorsAsked(ctx: Ctx, { want, air }: NonNullable<Meant["indoors"]>)
   const bare = /\p{L}/u.test(want) || ctx.who.pressure !== null || usual.length !== 1 ? "" : ` ${usual[0]?.[0] ?? ""}`;
   const answer = pressureIndoors(ctx, { want: `${want}${bare}`, garage, road: air.road === null ? garage : typed(air.road) });
   return answer.is === "done" ? { is: "indoors", answer: answer.value } : { is: "not indoors", why: answer.why };
+}
+
+/** Air that was added, or a value that is asked about: its figure is no question about units. */
+function figureTold(all: readonly Garaged[], text: string): MessageOutcome | null {
+  const command = forCommand(text);
+  return command === "air changed" || command === "value asked" ? { is: "not understood", bikes: all.map((g) => g.bike.nickname), command } : null;
 }
 
 /** Where it names work at what the bikes meant have not, that is said. */

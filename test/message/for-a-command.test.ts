@@ -12,6 +12,13 @@ test.each([
   ["chain is a 525 with 112 links", "chain size"],
   ["my recovery number is 0800 123456", "recovery number"],
   ["make me a roadside card", "roadside card"],
+  ["added 3 psi to the front", "air changed"],
+  ["let 4 psi out of the rear", "air changed"],
+  ["hinten 0,2 bar nachgefüllt", "air changed"],
+  ["is 31 psi ok for the front?", "value asked"],
+  ["is 3 mm tread enough on the rear", "value asked"],
+  ["2,1 bar vorne noch gut?", "value asked"],
+  ["what is 36 psi in bar?", null],
   ["is it laid up?", null],
   ["the chain costs 120", null],
 ])("%s", (say, what) => {

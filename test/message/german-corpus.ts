@@ -6,6 +6,8 @@ const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 /** Bramble only, on kilometres, last 8,640. */
 export const GERMAN: readonly Case[] = [
+  c("vorne platt hinten 2,5", "cold pressure/rear 2.5 bar@Bramble", "D puncture “vorne platt”@Bramble"),
+  c("Batterie 12,6 V, seit 1. November nicht gefahren", 'battery voltage 12.6 V@Bramble {"conditions":["rested"],"stood":576}'),
   c("Bremsflüssigkeit 3 % Wasser", "brake fluid water 3 %@Bramble"),
   c("Siedepunkt Bremsflüssigkeit 160 °C", "brake fluid boiling point 160 °C@Bramble"),
   c("Scheibenschlag vorne 0,1 mm", "disc runout/front 0.1 mm@Bramble"),

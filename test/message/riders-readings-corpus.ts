@@ -5,6 +5,18 @@ import type { Case } from "./corpus.ts";
 const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 export const RIDERS_READINGS: readonly Case[] = [
+  c("dropped the rear from 42 to 36", 'cold pressure/rear 42 psi@Heron {"state":"found"}', 'cold pressure/rear 36 psi@Heron {"state":"left"}'),
+  c("rear down from 42 to 38", 'cold pressure/rear 42 psi@Heron {"state":"found"}', 'cold pressure/rear 38 psi@Heron {"state":"left"}'),
+  c("raised the front from 30 to 34 psi", 'cold pressure/front 30 psi@Heron {"state":"found"}', 'cold pressure/front 34 psi@Heron {"state":"left"}'),
+  c("tyres made 2319", "tyre date code/front 2319 date code@Heron", "tyre date code/rear 2319 date code@Heron"),
+  c("tyres dot 22/23", "tyre date code/front 2223 date code@Heron", "tyre date code/rear 2223 date code@Heron"),
+  c("dot 22/23", "tyre date code 2223 date code@Heron ?place"),
+  c("front dot 1417 rear dot 22/23", "tyre date code/front 1417 date code@Heron", "tyre date code/rear 2223 date code@Heron"),
+  c("front flat rear 36", "cold pressure/rear 36 psi@Heron", "D puncture “front flat”@Heron"),
+  c("rear is flat front 33", "cold pressure/front 33 psi@Heron", "D puncture “rear is flat”@Heron"),
+  c("battery 12.6 V not used since 1 November", 'battery voltage 12.6 V@Heron {"conditions":["rested"],"stood":576}'),
+  c("battery 12.4, not ridden for 3 weeks", 'battery voltage 12.4 V@Heron {"conditions":["rested"],"stood":504}'),
+  c("rear disc 5.1, runout 0.25 mm", "disc thickness/rear 5.1 mm@Heron", "disc runout 0.25 mm@Heron ?place"),
   c("front brake fluid boiling point 175°C", "brake fluid boiling point/front 175 °C@Heron"),
   c("rear brake fluid 2% water", "brake fluid water/rear 2 %@Heron"),
   c("brake fluid tester says 4%", "brake fluid water 4 %@Heron"),

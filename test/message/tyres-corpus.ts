@@ -10,7 +10,7 @@ export const TYRES_AND_BRAKES: readonly Case[] = [
   c("rear 36 psi and front is flat", "cold pressure/rear 36 psi@Heron", "D puncture “rear 36 psi and front is flat”@Heron"),
   c("rear 36 psi, front is flat", "cold pressure/rear 36 psi@Heron", "D puncture “front is flat”@Heron"),
   c("flat rear, front 34 psi", "cold pressure/front 34 psi@Heron", "D puncture “flat rear”@Heron"),
-  c("front is flat and rear 36 psi", "cold pressure/rear 36 psi@Heron", "D puncture “front is flat and rear 36 psi”@Heron"),
+  c("front is flat and rear 36 psi", "cold pressure/rear 36 psi@Heron", "D puncture “front is flat”@Heron"),
   c("front 2.3 bar, rear flat", "cold pressure/front 2.3 bar@Heron", "D puncture “rear flat”@Heron"),
   c("front 2.3 bar rear is completely flat", "cold pressure/front 2.3 bar@Heron", "D puncture “front 2.3 bar rear is completely flat”@Heron"),
   c("front tread 3 mm rear bald", "tread 3 mm@Heron ?place", "D worn rear tyre “front tread 3 mm rear bald”@Heron"),

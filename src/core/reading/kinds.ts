@@ -80,7 +80,7 @@ export const READING_KINDS = {
   // mm from low to high over a turn of the wheel. What is more than a few is no disc.
   "disc runout": {
     ...{ dimension: "length", places: CALIPERS, ask: ENDS, plausible: [0, 3] },
-    ...{ units: ["mm", "in", "thou"], usual: { mm: [0, 3], in: [0.001, 0.1], thou: [1, 100] }, decimals: HUNDREDTHS },
+    ...{ units: ["mm", "in", "thou"], usual: { mm: [0, 3], in: [0.001, 0.02], thou: [1, 40] }, decimals: HUNDREDTHS },
   },
   "chain slack": { dimension: "length", places: [], ask: [], plausible: [0, 120], units: ["mm", "in"], usual: { mm: [4, 120], in: [0.2, 3] } },
   // mm over the pitches that were counted (detail.pitches): 20 pitches of a 5/8 in chain are 317.5.

@@ -73,6 +73,9 @@ export type MeasuringWords = {
     /** Before it was charged. */
     readonly before: readonly string[];
     readonly ran: readonly string[];
+    /** "Not used since": what denies, and what is denied then. */
+    readonly not: readonly string[];
+    readonly used: readonly string[];
   };
   /** A battery that was charged: what it is called, how that is said, what is done with it and a charger, and what says that it was not. */
   readonly charge: {
@@ -128,6 +131,8 @@ export type MeasuringWords = {
   readonly inchWords: readonly string[];
   /** How far a disc or a rim runs out of true: no thickness of it. */
   readonly runout: readonly string[];
+  /** What is done to a pressure "from 42 to 36". */
+  readonly moved: readonly string[];
   /** That a tyre holds nothing, or little. */
   readonly flat: readonly string[];
   /** What is done at a chain by its slack where only its name and a length are said. */

@@ -20,7 +20,7 @@ const CLUTCH_PLAY = playAt("clutch lever", "clutch", "clutch cable");
 const THROTTLE_PLAY = playAt("throttle grip", "throttle", "throttle cable", "twist grip", "twistgrip");
 
 const RUNOUT = ["disc", "disk", "rotor", "brake disc", "brake rotor"].flatMap((thing) =>
-  ["runout", "run-out", "run out"].flatMap((out) => [
+  ["runout", "run-out"].flatMap((out) => [
     `${thing} ${out}`,
     `front ${thing} ${out}`,
     `rear ${thing} ${out}`,
@@ -28,7 +28,7 @@ const RUNOUT = ["disc", "disk", "rotor", "brake disc", "brake rotor"].flatMap((t
   ]),
 );
 const BOILS = ["brake fluid", "fluid"].flatMap((fluid) =>
-  ["boils", "boils at", "boiled at", "boiling at", "boiling point", "boiling point is", "starts to boil at", "bp"].map((how) => `${fluid} ${how}`),
+  ["boils", "boils at", "boiled at", "boiling at", "boiling point", "boiling point is", "bp"].map((how) => `${fluid} ${how}`),
 );
 
 export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>> = {
@@ -41,7 +41,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   "shoe thickness": ["shoes", "shoe", "brake shoes", "brake shoe", "shoe lining", "shoe linings", "lining", "linings", "drum lining", "drum linings"],
   "drum diameter": ["drum", "drums", "brake drum", "brake drums", "drum diameter", "brake drum diameter", "inside of the drum", "drum inside"],
   "disc thickness": ["disc", "discs", "disk", "disks", "rotor", "rotors", "brake disc", "brake discs", "brake rotor", "disc thickness"],
-  "disc runout": RUNOUT,
+  "disc runout": [...RUNOUT, "runout", "run-out"],
   "chain slack": [
     ...["chain slack", "slack", "chain sag", "chain free play", "chain play", "chain tension", "chain at", "chain is at", "chain now at"],
     ...["chain adjusted", "chain adjusted from", "adjusted the chain", "adjusted chain", "adjusted my chain", "chain tensioned", "tensioned the chain"],
@@ -64,7 +64,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   ],
   "brake fluid level": ["brake fluid level", "brake fluid", "brake reservoir", "brake master cylinder"],
   "brake fluid boiling point": [...BOILS, "boiling point of the brake fluid", "brake fluid tested to boil at"],
-  "brake fluid water": ["brake fluid moisture", "brake fluid water", "brake fluid water content"],
+  "brake fluid water": ["brake fluid moisture"],
   "clutch fluid level": ["clutch fluid level", "clutch fluid", "clutch reservoir"],
   "oil level": ["oil level", "oil's", "oil lvl", "oil sight glass", "sight glass", "oil window", "dipstick", "oil"],
   "coolant level": ["coolant level", "coolant's", "coolant lvl", "coolant", "overflow tank", "expansion tank", "coolant reservoir", "coolant bottle"],

@@ -232,6 +232,8 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     after: ["after"],
     before: ["before"],
     ran: ["ride", "rides", "riding", "rode", "ridden", "run", "running", "charge", "charging", "on", "trip", "tour"],
+    not: ["not", "hasn't", "haven't", "never", "been", "it"],
+    used: ["used", "ridden", "started", "run", "moved", "touched", "rode", "been"],
   },
   charge: {
     battery: ["battery", "batt", "batteries"],
@@ -320,6 +322,10 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   inOrder: { said: ["in spec", "within spec", "in tolerance", "within tolerance", "within limits"], as: "checked" },
   inchWords: ["inch", "inches"],
   runout: ["runout", "run-out", "wobble"],
+  moved: [
+    ...["dropped", "drop", "lowered", "raised", "reduced", "increased", "upped", "brought", "took", "bumped", "changed", "let", "bled", "pumped", "aired"],
+    ...["down", "up", "back", "pressure"],
+  ],
   flat: ["flat", "deflated", "punctured", "low", "soft"],
   chain: ["chain"],
   plugs: ["plug", "plugs"],
@@ -340,7 +346,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
       "datecode",
     ],
   ],
-  codeBeside: ["is", "are", "was", "says", "reads", "from", "on", "of", "the", "a", "my", "and", "dated", "each", "it's"],
+  codeBeside: ["is", "are", "was", "says", "reads", "from", "on", "of", "the", "a", "my", "and", "dated", "each", "it's", "made", "manufactured"],
   sizes: ["size", "sizes", "marking", "markings", "sidewall", "says", "reads"],
   weeks: ["week", "wk", "kw", "cw"],
   madeWords: ["made", "manufactured", "built", "produced", "year", "in", "date", "dated", "from", "were", "about", "around"],

@@ -201,13 +201,20 @@ export const readingWords = (p: Printer) => {
     notUnderstood: (bikes: readonly string[]): string =>
       `I found no reading and no work in that. Try: 14,820 mi on ${bikes[0] ?? "Heron"}, or 33 psi front 36 rear, or did the oil at 14,820. What is due: /due. All that I can do: /help.`,
     /** What a plain message told and only a command takes. */
-    forCommand: (what: "laid up" | "riding again" | "chain size" | "recovery number" | "roadside card", bikes: readonly string[]): string => {
+    forCommand: (
+      what: "laid up" | "riding again" | "chain size" | "recovery number" | "roadside card" | "air changed" | "value asked",
+      bikes: readonly string[],
+    ): string => {
       const bike = bikes[0] ?? "Heron";
       return {
         "laid up": `Nothing is saved by that. To lay a bike up for a while: /bike change bike:${bike} state:laid up. Say what its dial shows too, such as “parked at 14,820 mi”, and it is kept.`,
         "riding again": `Nothing is saved by that. To ride a bike again: /bike change bike:${bike} state:riding.`,
         "chain size": `A chain's size is kept as a spec: /spec bike:${bike} what:chain size value:525, 112 links.`,
         "recovery number": "The number of your own recovery is kept for your cards: /bike card recovery:0800 555 0100.",
+        "air changed":
+          "Nothing is saved by that: how much went in or out is no reading. What does it show now, measured cold? Say it with its end, such as “front 34 psi”; with what it showed before too, “front 31, now 34 psi”, a leak is seen.",
+        "value asked":
+          "You ask, so nothing is saved. Say it as a reading, such as “front 31 psi” or “rear tread 3 mm”, and I tell you how it stands to your manual's figure or the law; Undo takes it back. What your manual says: /spec.",
         "roadside card": `That is a picture for your phone: /bike card bike:${bike}.`,
       }[what];
     },
@@ -301,6 +308,8 @@ function strange(
       return `${capital(about)}${of} takes it that the trip meter was zeroed at the last reading.${before} Was it?`;
     case "implausible jump":
       return `${capital(about)}${of} is a long way from the last one.${before} Is it right?`;
+    case "moved while laid up":
+      return `${capital(about)}${of} is a long way from the last one, and the bike is laid up.${before} Is it right? If it rides again, say so too: /bike change state:riding.`;
     case "out of range":
       return `${capital(about)}${of} is outside what a motorcycle shows. Type it again, or let it go.`;
     case "two temperatures":

@@ -37,7 +37,7 @@ export const GERMAN_TYRES_AND_WHEELS_WRONG = {
       signs: [
         ...["verliert luft", "verlieren luft", "verliert langsam luft", "verliert ständig luft", "verliert immer luft", "verliert immer wieder luft"],
         ...["verliert druck", "verliert über nacht luft", "verliert beim stehen luft", "luft raus", "keine luft", "hat keine luft", "hat keine luft mehr"],
-        ...["luft weg", "platten", "hat einen platten", "hat platten"],
+        ...["platt", "ist platt", "luft weg", "platten", "hat einen platten", "hat platten"],
       ],
     },
     {

@@ -75,6 +75,24 @@ export const ENGLISH_ELECTRICS_WRONG = {
       signs: ["not charging", "isn't charging", "doesn't charge", "failed", "burnt", "burned out"],
     },
   ],
+  overcharging: [
+    {
+      things: ["battery", "alternator", "generator", "charging", "rectifier", "stator", "regulator", "charging system"],
+      signs: [
+        "overcharging",
+        "overcharges",
+        "overcharged",
+        "charges too much",
+        "charging too much",
+        "charging too high",
+        "boiling",
+        "boiled",
+        "boils",
+        "boiled dry",
+      ],
+    },
+    { things: ["electrics", "bike"], signs: ["overcharging", "overcharges"] },
+  ],
   "warning light": [
     {
       things: [
