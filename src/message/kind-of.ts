@@ -13,6 +13,7 @@ import { isPairAlone, type Measurable } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
 import { isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { isBehindChain, isPitch, overPitches, pitchesIn } from "./pitches.ts";
+import { withoutSign } from "./sign-behind.ts";
 import { namesThing } from "./things-named.ts";
 import { possibleUnits, typedDimension, unitsFor } from "./value-units.ts";
 
@@ -190,7 +191,16 @@ function sagSaid(layout: Layout, { at, part }: Measurable): "static sag" | "ride
 const isInCompany = oncePerPart((layout: Layout, part: Part): boolean => {
   const figures = tokensOf(part).filter((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at)).length;
   const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
-  return figures > 1 || clause === undefined || clause.parts.every((other) => other === part || isPlainPart(layout, other) || holdsMore(layout, other));
+  return figures > 1 || clause === undefined || strangersIn(layout, clause).every((other) => other === part);
+});
+/** The parts of a clause that are about something else; two are enough to know. */
+const strangersIn = oncePerPart((layout: Layout, clause: Part): readonly Part[] => {
+  const found: Part[] = [];
+  for (const part of layout.clauses.find((each) => each === clause)?.parts ?? []) {
+    if (!isPlainPart(layout, part) && !holdsMore(layout, part)) found.push(part);
+    if (found.length > 1) break;
+  }
+  return found;
 });
 /** Work, a place, a unit or something wrong beside it: the part is about the bike. */
 const holdsMore = (layout: Layout, part: Part): boolean =>
@@ -398,9 +408,9 @@ const isPlainButFor = oncePerPart((layout: Layout, part: Part): boolean => {
   });
 });
 
-/** Nothing but words that may stand beside a reading. */
+/** Nothing but words that may stand beside a reading, and perhaps what is wrong with what was read behind it. */
 export const isPlainPart = oncePerPart((layout: Layout, part: Part): boolean =>
-  tokensOf(part).every((at) => {
+  tokensOf(withoutSign(layout, part)).every((at) => {
     const word = wordAt(layout.tokens, at);
     return word === null || layout.taken.has(at) || standsBeside(word, layout.known.vocabulary);
   }),
