@@ -6,12 +6,13 @@ import { among, under } from "./among.ts";
 import { isDifference, isMoved, isOfDisc } from "./changed-said.ts";
 import type { Part } from "./clauses.ts";
 import { wordAt } from "./clauses.ts";
+import { indexOf, longest } from "./defect-index.ts";
 import { unitAlone } from "./figures.ts";
 import { conditionsOf, howParts, isOfCharging, saysCharged, stoodHours } from "./how-said.ts";
 import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
 import { isPairAlone, type Measurable } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
-import { isVerb, oncePerPart, tokensOf } from "./pieces.ts";
+import { isAnd, isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { isBehindChain, isPitch, overPitches, pitchesIn } from "./pitches.ts";
 import { namesThing } from "./things-named.ts";
 import { possibleUnits, typedDimension, unitsFor } from "./value-units.ts";
@@ -86,6 +87,8 @@ const isOfChain = (layout: Layout, part: Part): boolean => kindWordsIn(layout, p
 function isOverruled(layout: Layout, figure: Measurable, all: readonly Measurable[]): boolean {
   if (all.length !== 1 || figure.units.length > 0) return false;
   const [first] = kindWordsIn(layout, figure.part);
+  // "Coolant -30": no level is below zero.
+  if (figure.value < 0 && first?.are.includes("coolant level") === true) return false;
   return first !== undefined && first.at < figure.at && !first.are.includes("odometer") && !first.are.includes("cold pressure");
 }
 
@@ -240,7 +243,7 @@ function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): bool
   // "Valves done: in 0.12 ex 0.22": nothing else has hundredths of a millimetre.
   const isValve = phrasesInside(layout.phrases.place, part).some(({ are }) => are.includes("intake") || are.includes("exhaust"));
   if (kind === "valve clearance" && isValve && token.decimals >= 2 && value < 1) return true;
-  return isPlainPart(layout, part);
+  return isPlainPart(layout, part) || isPlainButSign(layout, part);
 }
 
 /** A figure with no kind named: a pressure by its unit or its place, a voltage where nothing else is said. */
@@ -277,7 +280,7 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   }
   // Below zero a coolant is only told by what it is good to.
   if (
-    dimension === "temperature" &&
+    (dimension === "temperature" || units.length === 0) &&
     value < 0 &&
     phrasesInside(layout.phrases.kind, part).some(({ are }) => are.includes("coolant level")) &&
     isPlainPart(layout, part)
@@ -405,6 +408,14 @@ const isPlainButFor = oncePerPart((layout: Layout, part: Part): boolean => {
     const word = wordAt(layout.tokens, at);
     return word === null || layout.taken.has(at) || standsBeside(word, vocabulary) || isSpan(word);
   });
+});
+
+/** "Chain slack 45 and rusty": nothing but what is wrong with it behind the only "and". */
+const isPlainButSign = oncePerPart((layout: Layout, part: Part): boolean => {
+  const [and, another] = tokensOf(part).filter((at) => isAnd(layout, at));
+  if (and === undefined || another !== undefined) return false;
+  const sign = longest(layout.tokens, and + 1, part.to, indexOf(layout.known.vocabulary.defects).signs);
+  return sign?.to === part.to && isPlainPart(layout, { from: part.from, to: and - 1 });
 });
 
 /** Nothing but words that may stand beside a reading. */

@@ -5,6 +5,22 @@ import type { Case } from "./corpus.ts";
 const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 export const RIDERS_READINGS: readonly Case[] = [
+  c("fr pads 3mm l 2.5mm r", "pad thickness/front left 3 mm@Heron", "pad thickness/front right 2.5 mm@Heron"),
+  c("front pads 3 l 2.5 r", "pad thickness/front left 3 mm@Heron", "pad thickness/front right 2.5 mm@Heron"),
+  c("front discs 4.5 l 4.4 r", "disc thickness/front left 4.5 mm@Heron", "disc thickness/front right 4.4 mm@Heron"),
+  c("pads f 3 r 4", "pad thickness/front 3 mm@Heron", "pad thickness/rear 4 mm@Heron"),
+  c("filled 12 l at 14300", "fuel 12 L@Heron", "odometer 14300 mi@Heron"),
+  c("chain slack 45 and rusty", "chain slack 45 mm@Heron", "D rusty chain “chain slack 45 and rusty”@Heron"),
+  c("chain slack is 40 and the chain is rusty", "chain slack 40 mm@Heron", "D rusty chain “chain slack is 40 and the chain is rusty”@Heron"),
+  c("rear 40 and cracked", "cold pressure/rear 40 psi@Heron", "D cracked tyre “rear 40 and cracked”@Heron"),
+  c("headlight out and battery 11.9", "battery voltage 11.9 V@Heron", "D headlight “headlight out and battery 11.9”@Heron"),
+  c("battery 12.1 and headlight out", "battery voltage 12.1 V@Heron", "D headlight “battery 12.1 and headlight out”@Heron"),
+  c("horn dead and front 33", "cold pressure/front 33 psi@Heron", "D horn “horn dead and front 33”@Heron"),
+  c("sag 35 mm with rider front", 'rider sag/front 35 mm@Heron {"conditions":["under load"]}'),
+  c("brake fluid lvl min front", "brake fluid level/front 2 level@Heron"),
+  c("bat 12.6 v rested", 'battery voltage 12.6 V@Heron {"conditions":["rested"]}'),
+  c("coolant -30", "coolant strength -30 ?@Heron ?unit"),
+  c("throttle free play none", "D no throttle play “throttle free play none”@Heron"),
   c("dropped the rear from 42 to 36", 'cold pressure/rear 42 psi@Heron {"state":"found"}', 'cold pressure/rear 36 psi@Heron {"state":"left"}'),
   c("rear down from 42 to 38", 'cold pressure/rear 42 psi@Heron {"state":"found"}', 'cold pressure/rear 38 psi@Heron {"state":"left"}'),
   c("raised the front from 30 to 34 psi", 'cold pressure/front 30 psi@Heron {"state":"found"}', 'cold pressure/front 34 psi@Heron {"state":"left"}'),
@@ -274,7 +290,12 @@ export const RIDERS_READINGS: readonly Case[] = [
   c("front brake fluid ok", "brake fluid level/front 3 level@Heron ?level"),
   c("coolant ok", "coolant level 3 level@Heron ?level"),
   // A verb of work holds no further than to what was then read.
-  c("changed oil at 14,940, front tyre up from 30 to 34 psi", "W engine-oil.replace=replaced at 14940@Heron", "cold pressure/front 34 psi@Heron"),
+  c(
+    "changed oil at 14,940, front tyre up from 30 to 34 psi",
+    "W engine-oil.replace=replaced at 14940@Heron",
+    'cold pressure/front 30 psi@Heron {"state":"found"}',
+    'cold pressure/front 34 psi@Heron {"state":"left"}',
+  ),
   c("front tread 3.9/3.4/3.8 mm l to r", 'tread/front 3.4 mm@Heron {"points":[3.9,3.4,3.8]}'),
   c(
     "ex valve on no 2 was tight 0.15, shimmed to 0.22",

@@ -50,7 +50,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   "chain length": ["chain length", "chain wear", "pitches", "links", "pins"],
   "chain elongation": ["elongation"],
   "belt deflection": ["belt deflection", "belt tension", "deflection", "belt slack", ...BELT_SET],
-  "battery voltage": ["battery", "batteries", "batt", "battery voltage", "resting voltage", "at rest", "resting"],
+  "battery voltage": ["battery", "batteries", "batt", "bat", "battery voltage", "resting voltage", "at rest", "resting"],
   "charging voltage": [
     "charging",
     "charging voltage",
