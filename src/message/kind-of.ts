@@ -6,14 +6,14 @@ import { among, under } from "./among.ts";
 import { isDifference, isMoved, isOfDisc } from "./changed-said.ts";
 import type { Part } from "./clauses.ts";
 import { wordAt } from "./clauses.ts";
-import { indexOf, longest } from "./defect-index.ts";
 import { unitAlone } from "./figures.ts";
 import { conditionsOf, howParts, isOfCharging, saysCharged, stoodHours } from "./how-said.ts";
 import { bikeAt, type Layout, phrasesInside } from "./layout.ts";
 import { isPairAlone, type Measurable } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
-import { isAnd, isVerb, oncePerPart, tokensOf } from "./pieces.ts";
+import { isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { isBehindChain, isPitch, overPitches, pitchesIn } from "./pitches.ts";
+import { withoutSign } from "./sign-behind.ts";
 import { namesThing } from "./things-named.ts";
 import { possibleUnits, typedDimension, unitsFor } from "./value-units.ts";
 
@@ -243,7 +243,7 @@ function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): bool
   // "Valves done: in 0.12 ex 0.22": nothing else has hundredths of a millimetre.
   const isValve = phrasesInside(layout.phrases.place, part).some(({ are }) => are.includes("intake") || are.includes("exhaust"));
   if (kind === "valve clearance" && isValve && token.decimals >= 2 && value < 1) return true;
-  return isPlainPart(layout, part) || isPlainButSign(layout, part);
+  return isPlainPart(layout, part);
 }
 
 /** A figure with no kind named: a pressure by its unit or its place, a voltage where nothing else is said. */
@@ -410,17 +410,9 @@ const isPlainButFor = oncePerPart((layout: Layout, part: Part): boolean => {
   });
 });
 
-/** "Chain slack 45 and rusty": nothing but what is wrong with it behind the only "and". */
-const isPlainButSign = oncePerPart((layout: Layout, part: Part): boolean => {
-  const [and, another] = tokensOf(part).filter((at) => isAnd(layout, at));
-  if (and === undefined || another !== undefined) return false;
-  const sign = longest(layout.tokens, and + 1, part.to, indexOf(layout.known.vocabulary.defects).signs);
-  return sign?.to === part.to && isPlainPart(layout, { from: part.from, to: and - 1 });
-});
-
-/** Nothing but words that may stand beside a reading. */
+/** Nothing but words that may stand beside a reading, and perhaps what is wrong with what was read behind it. */
 export const isPlainPart = oncePerPart((layout: Layout, part: Part): boolean =>
-  tokensOf(part).every((at) => {
+  tokensOf(withoutSign(layout, part)).every((at) => {
     const word = wordAt(layout.tokens, at);
     return word === null || layout.taken.has(at) || standsBeside(word, layout.known.vocabulary);
   }),
