@@ -304,7 +304,7 @@ export const RIDERS_READINGS: readonly Case[] = [
   ),
   c("no. 2 exhaust valve 0.15mm", "valve clearance/exhaust 2 0.15 mm@Heron"),
   c("intake valves 1 and 2 0.10, exhaust 0.20", "valve clearance 0.1 mm@Heron ?place", "valve clearance/exhaust 0.2 mm@Heron"),
-  c("coolant -25 C, level ok", "coolant strength -25 °C@Heron", "coolant level 3 level@Heron"),
+  c("coolant -25 C, level ok", "coolant level 3 level@Heron", "coolant strength -25 °C@Heron"),
   // What is wrong with what was read stands beside the reading.
   c(
     "front brake fluid below the low mark and dark",
