@@ -99,7 +99,7 @@ export const judged = z.object({
     doNotRide: z.boolean(),
   },
   ...{ caution: z.string().nullable(), add: z.number().nullable(), share: z.number().nullable(), miscounted: z.boolean(), freezes: z.number().nullable() },
-  air: z.number().nullable(),
+  ...{ air: z.number().nullable(), airKept: z.number().nullable(), rpmKept: z.number().nullable() },
   indoors: z
     .object({ garage: warmth, road: warmth.nullable(), onRoad: z.number().nullable(), wanted: z.number().nullable(), set: z.number().nullable() })
     .nullable(),

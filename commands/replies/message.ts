@@ -302,6 +302,7 @@ function answers(question: Question, words: Words): Action[] {
       case "beyond a later one":
         return isDial ? [choice("earlier", labels.later)] : [choice("no figure", labels.noFigure)];
       case "implausible jump":
+      case "moved while laid up":
         return isDial ? [choice("yes", labels.yes), choice("earlier", labels.earlier)] : [choice("yes", labels.yes), choice("no figure", labels.noFigure)];
       case "trip":
       case "grew":

@@ -37,15 +37,16 @@ export function defectsSaid(layout: Layout, clause: Clause): DefectsSaid {
   for (const [n, said] of parts.entries()) {
     const found = sightingIn(layout, said);
     if (found === null) continue;
-    const before = new Set(used);
+    const own = new Set<number>();
     const next = parts[n + 1] ?? null;
-    const noted = notedAs(layout, said, found, next, used);
+    const noted = notedAs(layout, said, found, next, own);
     intents.push(...noted);
     if (noted.length > 0) {
-      intents.push(...furtherOf(layout, said, found, next, noted, used));
-      intents.push(...othersBehind(layout, said, next, noted, used));
+      intents.push(...furtherOf(layout, said, found, next, noted, own));
+      intents.push(...othersBehind(layout, said, next, noted, own));
     }
-    const all = [...used].filter((each) => !before.has(each));
+    const all = [...own].filter((each) => !used.has(each));
+    for (const each of all) used.add(each);
     // "Front tyre bald at 14,300": seen there, and no tyre was fitted.
     const isDated = noted.some(({ odometer }) => odometer !== null);
     const at = isDated ? all : all.filter((each) => layout.tokens[each]?.is !== "number");
@@ -84,15 +85,26 @@ function furtherOf(layout: Layout, said: Part, seen: Sighting, next: Part | null
 }
 const MOST_FURTHER = 3;
 
-/** "Fork seal leaking and headlight out": what is wrong with another thing, behind an "and" of the same part. */
+/** "Fork seal leaking and headlight out": what is wrong with other things, each behind an "and" of the same part. Nobody lists more in one breath. */
 function othersBehind(layout: Layout, said: Part, next: Part | null, noted: readonly NoteDefect[], used: Set<number>): readonly NoteDefect[] {
-  const last = Math.max(said.from, ...tokensOf(said).filter((at) => used.has(at)));
-  const and = tokensOf(said).find((at) => at > last && isAnd(layout, at));
-  const behind = { from: (and ?? said.to) + 1, to: said.to };
-  const found = and === undefined ? null : sightingIn(layout, behind);
-  if (found === null) return [];
-  const more = notedAs(layout, behind, found, next, used).filter((each) => !noted.some(({ kind }) => kind === each.kind));
-  return [...more, ...othersBehind(layout, behind, next, [...noted, ...more], used)];
+  const more: NoteDefect[] = [];
+  const isNew = ({ kind }: NoteDefect): boolean => ![...noted, ...more].some((each) => each.kind === kind);
+  let last = tokensOf(said).findLast((at) => used.has(at)) ?? said.from;
+  for (let n = 0; n < MOST_OTHERS; n++) {
+    const and = firstAnd(layout, last + 1, said.to);
+    const behind = { from: (and ?? said.to) + 1, to: said.to };
+    const found = and === null ? null : sightingIn(layout, behind);
+    if (found === null) return more;
+    more.push(...notedAs(layout, behind, found, next, used).filter(isNew));
+    last = Math.max(found.to, last + 1);
+  }
+  return more;
+}
+const MOST_OTHERS = 8;
+
+function firstAnd(layout: Layout, from: number, to: number): number | null {
+  for (let at = from; at <= to; at++) if (isAnd(layout, at)) return at;
+  return null;
 }
 
 /** A sign of some rules behind nothing but joins and words that weigh it, with nothing behind it that it could be of: "and cracked mirror". */

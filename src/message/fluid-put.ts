@@ -6,7 +6,7 @@ import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { type FluidNamed, fluidsNamed, strangePut } from "./fluids-named.ts";
 import type { Layout } from "./layout.ts";
-import { tokensOf } from "./pieces.ts";
+import { oncePerPart, tokensOf } from "./pieces.ts";
 import type { ItemPhrase } from "./read-items.ts";
 import type { Phrase } from "./work-fit.ts";
 import { holdsOnlyItems } from "./work-words.ts";
@@ -104,27 +104,46 @@ function ofClassAlone(layout: Layout, part: Part, start: number, fluids: readonl
 }
 
 /** Is a token in the name of what was put into a circuit and belongs into none? It is no job: "topped up the brake fluid with engine oil". */
-export function isStrangeFluid(layout: Layout, part: Part): (at: number) => boolean {
+export const isStrangeFluid = oncePerPart((layout: Layout, part: Part): ((at: number) => boolean) => {
+  // Most jobs are on no hydraulics.
+  if (tokensOf(part).every((at) => circuitAt(layout, at, part.to) === null)) return () => false;
   const [start, end] = [layout.tokens[part.from]?.start ?? 0, layout.tokens[part.to]?.end ?? 0];
   const found = strangePut(layout.text.slice(start, end), layout.known.vocabulary.details);
-  if (found.length === 0 || tokensOf(part).every((at) => circuitAt(layout, at, part.to) === null)) return () => false;
   return (at) => {
     const token = layout.tokens[at];
     return token !== undefined && found.some((each) => token.start >= start + each.start && token.start < start + each.end);
   };
-}
+});
 
 type Circuit = { readonly item: ItemKey; readonly from: number; readonly to: number };
 
 /** The longest name of a circuit that begins at a token. */
 function circuitAt(layout: Layout, from: number, to: number): Circuit | null {
   let best: Circuit | null = null;
-  for (const [item, phrases] of Object.entries(layout.known.vocabulary.details.fluids.circuits))
+  const first = wordAt(layout.tokens, from);
+  if (first === null) return null;
+  for (const { item, words } of circuitsOf(layout.known.vocabulary.details.fluids.circuits).get(first) ?? []) {
+    const last = from + words.length - 1;
+    if (last > to || last <= (best?.to ?? -1) || !words.every((word, n) => wordAt(layout.tokens, from + n) === word)) continue;
+    best = { item, from, to: last };
+  }
+  return best;
+}
+
+type CircuitName = { readonly item: ItemKey; readonly words: readonly string[] };
+const circuitNames = new WeakMap<object, ReadonlyMap<string, readonly CircuitName[]>>();
+
+/** The names of circuits by their first word, made once a language. */
+function circuitsOf(circuits: Readonly<Record<string, readonly string[]>>): ReadonlyMap<string, readonly CircuitName[]> {
+  const ready = circuitNames.get(circuits);
+  if (ready !== undefined) return ready;
+  const made = new Map<string, CircuitName[]>();
+  for (const [item, phrases] of Object.entries(circuits))
     for (const phrase of phrases) {
       const words = phrase.split(" ");
-      const last = from + words.length - 1;
-      if (last > to || last <= (best?.to ?? -1) || !words.every((word, n) => wordAt(layout.tokens, from + n) === word)) continue;
-      best = { item: item as ItemKey, from, to: last };
+      const [first = ""] = words;
+      made.set(first, [...(made.get(first) ?? []), { item: item as ItemKey, words }]);
     }
-  return best;
+  circuitNames.set(circuits, made);
+  return made;
 }

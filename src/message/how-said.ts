@@ -179,27 +179,33 @@ const saysOnlyHow = oncePerPart((layout: Layout, part: Part): boolean => {
 
 /** How long a battery had stood, in hours, where the words beside "rested" or "stood" say so; 0 where they say only that it was minutes. Null where nothing is said. */
 export function stoodHours(layout: Layout, parts: readonly Part[]): number | null {
-  const { hours, minutes, spans } = layout.known.vocabulary.measuring;
   for (const part of parts) {
-    const since = layout.dates.find((dated) => inside(dated, part) && isSince(layout, dated));
-    const day = since?.options[0] ?? since?.span?.to;
-    if (day !== undefined) return daysBetween(day, layout.known.today) * 24;
-    const rested = beside(layout, part).includes("rested") ? phrasesInside(layout.phrases.condition, part).filter(({ are }) => are.includes("rested")) : [];
-    for (const at of tokensOf(part)) {
-      const near = rested.some((phrase) => at >= phrase.at - REACH && at <= phrase.to + REACH);
-      const token = layout.tokens[at];
-      const word = token?.is === "number" ? (token.unitText?.toLowerCase() ?? "") : (wordAt(layout.tokens, at) ?? "");
-      const unit = among(hours, word) ? 1 : among(minutes, word) ? 1 / 60 : (under(spans, word) ?? null);
-      if (unit === null || layout.taken.has(at)) continue;
-      const before = layout.tokens[at - 1];
-      const counted = token?.is === "number" ? token : before?.is === "number" ? before : null;
-      if (!near && !saysStood(layout, part, { from: counted === null || counted === token ? at : at - 1, to: at })) continue;
-      // "After a week", "overnight, after the ride": a span without a figure is one of it, hours without one are none.
-      return counted === null ? (under(spans, word) ?? 0) : counted.value * unit;
-    }
+    const hours = stoodIn(layout, part);
+    if (hours !== null) return hours;
   }
   return null;
 }
+
+const stoodIn = oncePerPart((layout: Layout, part: Part): number | null => {
+  const { hours, minutes, spans } = layout.known.vocabulary.measuring;
+  const since = layout.dates.find((dated) => inside(dated, part) && isSince(layout, dated));
+  const day = since?.options[0] ?? since?.span?.to;
+  if (day !== undefined) return daysBetween(day, layout.known.today) * 24;
+  const rested = beside(layout, part).includes("rested") ? phrasesInside(layout.phrases.condition, part).filter(({ are }) => are.includes("rested")) : [];
+  for (const at of tokensOf(part)) {
+    const near = rested.some((phrase) => at >= phrase.at - REACH && at <= phrase.to + REACH);
+    const token = layout.tokens[at];
+    const word = token?.is === "number" ? (token.unitText?.toLowerCase() ?? "") : (wordAt(layout.tokens, at) ?? "");
+    const unit = among(hours, word) ? 1 : among(minutes, word) ? 1 / 60 : (under(spans, word) ?? null);
+    if (unit === null || layout.taken.has(at)) continue;
+    const before = layout.tokens[at - 1];
+    const counted = token?.is === "number" ? token : before?.is === "number" ? before : null;
+    if (!near && !saysStood(layout, part, { from: counted === null || counted === token ? at : at - 1, to: at })) continue;
+    // "After a week", "overnight, after the ride": a span without a figure is one of it, hours without one are none.
+    return counted === null ? (under(spans, word) ?? 0) : counted.value * unit;
+  }
+  return null;
+});
 
 /** "Stood 2 days", "after a week", "3 weeks off the charger"; not "after 2 hours riding". */
 function saysStood(layout: Layout, part: Part, span: Pick<Part, "from" | "to">): boolean {

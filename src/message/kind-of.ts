@@ -190,7 +190,16 @@ function sagSaid(layout: Layout, { at, part }: Measurable): "static sag" | "ride
 const isInCompany = oncePerPart((layout: Layout, part: Part): boolean => {
   const figures = tokensOf(part).filter((at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at)).length;
   const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
-  return figures > 1 || clause === undefined || clause.parts.every((other) => other === part || isPlainPart(layout, other) || holdsMore(layout, other));
+  return figures > 1 || clause === undefined || strangersIn(layout, clause).every((other) => other === part);
+});
+/** The parts of a clause that are about something else; two are enough to know. */
+const strangersIn = oncePerPart((layout: Layout, clause: Part): readonly Part[] => {
+  const found: Part[] = [];
+  for (const part of layout.clauses.find((each) => each === clause)?.parts ?? []) {
+    if (!isPlainPart(layout, part) && !holdsMore(layout, part)) found.push(part);
+    if (found.length > 1) break;
+  }
+  return found;
 });
 /** Work, a place, a unit or something wrong beside it: the part is about the bike. */
 const holdsMore = (layout: Layout, part: Part): boolean =>

@@ -2,7 +2,7 @@
 
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { Gap, LogReading } from "../core/reading/intent.ts";
-import type { Known, KnownBike } from "../core/reading/vocabulary.ts";
+import type { Known, KnownBike, Vocabulary } from "../core/reading/vocabulary.ts";
 import { type Airs, airsIn, tyreWarmthIn } from "./airs.ts";
 import { among, under } from "./among.ts";
 import { bikesNamed, type Named } from "./bikes.ts";
@@ -11,7 +11,7 @@ import { cutTokens } from "./cut-tokens.ts";
 import type { Dated } from "./dated.ts";
 import { datesIn } from "./dates.ts";
 import { beginsAt, type Phrases, phrasesIn, standsBeside } from "./phrases.ts";
-import type { Token } from "./scan.ts";
+import type { NumberToken, Token } from "./scan.ts";
 import { type TyreMark, tyreMarksIn } from "./tyre-marks.ts";
 
 export type Layout = {
@@ -85,17 +85,32 @@ export function layOut(text: string, scanned: readonly Token[], known: Known): L
 const isInSun = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean =>
   vocabulary.measuring.inSun.some((phrase) => beginsAt(tokens, at, phrase));
 
+/** Stands for several numbers named at once, so that the member is asked which a value is of. */
+export const SEVERAL = 0;
+
 /** Figures behind "intake", "exhaust", "cylinder" that say which one it is: a small whole number with its value beside it. */
 function indexesIn(tokens: readonly Token[], phrases: Phrases, { vocabulary }: Known): ReadonlyMap<number, number> {
   const found = new Map<number, number>();
   for (const { at, to: end, are } of phrases.place) {
     // "Exhaust valve 2": the word for a valve may stand between.
     const valve = tokens[end + 1];
-    const to = valve?.is === "word" && among(vocabulary.measuring.valves, valve.folded) ? end + 1 : end;
+    const behind = valve?.is === "word" && among(vocabulary.measuring.valves, valve.folded) ? end + 1 : end;
+    const to = overNumberSign(tokens, behind, vocabulary);
     const token = tokens[to + 1];
-    const small = token?.is === "number" && /^\d{1,2}$/u.test(token.text) && token.value >= 1 && token.value <= 12;
-    if (!small || token?.is !== "number") continue;
+    // "No. 2 exhaust valve 0.15 mm": the sign before its number says that it is one.
+    const ahead = behind === to && token?.is === "number" && !isIndex(token) ? indexBefore(tokens, at, vocabulary) : null;
+    if (ahead !== null && !are.includes("cylinder") && are.some((place) => place === "intake" || place === "exhaust")) {
+      found.set(ahead.at, ahead.value);
+      found.set(end + 1, ahead.value);
+      continue;
+    }
+    if (!isIndex(token)) continue;
     const cylinder = are.includes("cylinder");
+    const last = lastOfSeveral(tokens, to + 1, vocabulary);
+    if (last !== null && (cylinder || are.some((place) => place === "intake" || place === "exhaust"))) {
+      for (let each = end + 1; each <= last; each++) found.set(each, SEVERAL);
+      continue;
+    }
     if (!cylinder && !are.some((place) => place === "intake" || place === "exhaust")) continue;
     const next = tokens.slice(to + 2, to + 4).find((each) => each.is !== "break" || ![":", "="].includes(each.mark));
     const before = tokens[at - 1];
@@ -103,6 +118,42 @@ function indexesIn(tokens: readonly Token[], phrases: Phrases, { vocabulary }: K
       for (let each = end + 1; each <= to + 1; each++) found.set(each, token.value);
   }
   return found;
+}
+
+/** The last of several numbers, joined, before a figure that is a value: "1 and 2 0.10". */
+function lastOfSeveral(tokens: readonly Token[], at: number, { and }: Vocabulary): number | null {
+  const isAnd = (token: Token | undefined): boolean =>
+    token?.is === "word" ? among(and, token.folded) : token?.is === "break" && [...and, ",", "/"].includes(token.mark);
+  let last = at;
+  while (isAnd(tokens[last + 1]) && isIndex(tokens[last + 2])) last += 2;
+  const value = tokens[last + 1];
+  return last > at && value?.is === "number" && (value.decimals > 0 || value.units.length > 0) ? last : null;
+}
+
+/** A bare whole number no higher than valves and cylinders are counted. */
+const isIndex = (token: Token | undefined): token is NumberToken =>
+  token?.is === "number" && token.units.length === 0 && /^\d{1,2}$/u.test(token.text) && token.value >= 1 && token.value <= 12;
+
+/** Past the words that say that a number follows: "on no. 2", "number 2". */
+function overNumberSign(tokens: readonly Token[], to: number, { measuring }: Vocabulary): number {
+  const isSign = (at: number): boolean => {
+    const token = tokens[at];
+    return token?.is === "word" ? among(measuring.numberSigns, token.folded) : token?.is === "break" && ["#", "."].includes(token.mark);
+  };
+  let end = to;
+  while (end < to + 3 && isSign(end + 1)) end++;
+  return end === to || !isIndex(tokens[end + 1]) ? to : end;
+}
+
+/** The number right before a word, behind a sign that says it is one: "no. 2 exhaust". */
+function indexBefore(tokens: readonly Token[], at: number, { measuring }: Vocabulary): { readonly at: number; readonly value: number } | null {
+  const token = tokens[at - 1];
+  if (!isIndex(token)) return null;
+  const signed = [at - 2, at - 3].some((each) => {
+    const sign = tokens[each];
+    return sign?.is === "word" ? among(measuring.numberSigns, sign.folded) : sign?.is === "break" && sign.mark === "#";
+  });
+  return signed ? { at: at - 1, value: token.value } : null;
 }
 
 /** "Intake 1 valve clearance 0.09 mm": behind a bare number, before any mark or other place, a figure that can only be the value. */

@@ -20,8 +20,9 @@ export function levelsSaid(layout: Layout, clause: Clause, used: ReadonlySet<num
   for (const part of clause.parts) {
     const named = phrasesInside(layout.phrases.kind, part).filter(({ at, are }) => are.some(isLevel) && !layout.taken.has(at));
     const said = phrasesInside(layout.phrases.level, part);
-    const levels = said.length > 0 ? said : fineIn(layout, part, named);
     const kinds = named.length > 0 ? named : carried;
+    // "Antifreeze good to -25 °C, level ok": the level of what was named before.
+    const levels = said.length > 0 ? said : fineIn(layout, part, kinds);
     const [only] = named;
     if (levels.length === 0 && only !== undefined && isPlainPart(layout, part) && !hasFigure(layout, part) && !isFilled(layout, part, used))
       for (const at of saysFine(layout, part, named))

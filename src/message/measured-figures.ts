@@ -195,13 +195,30 @@ export function boundOf(layout: Layout, { at, part }: Pick<Measurable, "at" | "p
   const marks = [at - 1, at - 2].map((n) => (tokens[n]?.is === "break" ? tokens[n].mark : null));
   const mark = marks[0] === "=" ? marks[1] : marks[0];
   const first = marks[0] === "=" ? at - 3 : at - 2;
+  const last = wordAt(tokens, at - 1);
   const isIn = (list: readonly string[]): boolean =>
     (mark != null && among(list, mark) && tokens[first]?.is !== "number" && !isDash(tokens[first])) ||
-    list.some((phrase) => {
-      const from = at - phrase.split(" ").length;
-      return from >= part.from && beginsAt(tokens, from, phrase);
-    });
+    (last !== null &&
+      (endingIn(list).get(last) ?? []).some((phrase) => {
+        const from = at - phrase.split(" ").length;
+        return from >= part.from && beginsAt(tokens, from, phrase);
+      }));
   return isIn(under) ? "less than" : isIn(over) ? "more than" : null;
+}
+
+const endings = new WeakMap<readonly string[], ReadonlyMap<string, readonly string[]>>();
+
+/** Phrases by their last word, made once a list: most figures have none of them before them. */
+function endingIn(list: readonly string[]): ReadonlyMap<string, readonly string[]> {
+  const ready = endings.get(list);
+  if (ready !== undefined) return ready;
+  const made = new Map<string, string[]>();
+  for (const phrase of list) {
+    const last = phrase.split(" ").at(-1) ?? "";
+    made.set(last, [...(made.get(last) ?? []), phrase]);
+  }
+  endings.set(list, made);
+  return made;
 }
 
 /** -1 for "-35" and "minus 35". */

@@ -9,7 +9,7 @@ import { firstsOf, isNameWord } from "./names.ts";
 export function isOthers(layout: Layout, clause: Clause): boolean {
   const { named, tokens } = layout;
   if (named.some(({ from, to, bikes }) => bikes.length > 0 && from >= clause.from && to <= clause.to)) return false;
-  if (isHelp(layout, clause) || isDoneByOther(layout, clause) || isOfVehicle(layout, clause)) return true;
+  if (isHelp(layout, clause) || isDoneByOther(layout, clause) || isOfVehicle(layout, clause) || isTried(layout, clause)) return true;
   // "His is 34 front".
   const { others, maybe } = layout.known.vocabulary;
   if (among(others.whose, wordAt(tokens, clause.from)) && among(maybe.is, wordAt(tokens, clause.from + 1))) return true;
@@ -26,6 +26,20 @@ function isOfVehicle({ tokens, known: { vocabulary } }: Layout, { from, to }: Cl
     if (!among(vocabulary.others.vehicles, (wordAt(tokens, at) ?? "").replace(/'s$/u, ""))) continue;
     const before = [at - 1, at - 2].map((n) => wordAt(tokens, n));
     if (!before.some((word) => among(vocabulary.others.beside, word))) return true;
+  }
+  return false;
+}
+
+/** "Test rode the new 900, brakes felt spongy": a bike that is tried; "test rode the bike" is of one's own. */
+function isTried({ tokens, known: { vocabulary } }: Layout, { from, to }: Clause): boolean {
+  const { articles, others } = vocabulary;
+  for (let at = from; at <= to; at++) {
+    const tries = others.tries.map((phrase) => phrase.split(" ")).find((words) => words.every((word, n) => wordAt(tokens, at + n) === word));
+    if (tries === undefined) continue;
+    const whose = at + tries.length;
+    const what = tokens[whose + 1];
+    const isOwn = among(vocabulary.measuring.definite, wordAt(tokens, whose)) && what?.is === "word" && among(others.own, what.folded);
+    if (whose < to && what !== undefined && among(articles, wordAt(tokens, whose)) && wordAt(tokens, whose) !== "my" && !isOwn) return true;
   }
   return false;
 }

@@ -92,7 +92,7 @@ function indexOf(vocabulary: Vocabulary): Index {
     measuring.forces,
     measuring.currencies,
     measuring.acrossTread,
-    measuring.inSun.flatMap((phrase) => phrase.split(" ")),
+    ...[measuring.inSun, measuring.sweeps].map((phrases) => phrases.flatMap((phrase) => phrase.split(" "))),
   ])
     for (const word of list) beside.add(word);
   const byFirst = new Map<string, [Subject, readonly Entry[]][]>();
@@ -144,11 +144,17 @@ export function phrasesIn(tokens: readonly Token[], vocabulary: Vocabulary): Phr
     at === to && among(vocabulary.measuring.again, words[at] ?? null) && among(vocabulary.measuring.againTo, words[at + 1] ?? null);
   // "With my wife on the back".
   const isOfLoad = ({ at, to }: Phrase<"place">): boolean => found.load.some((load) => at >= load.at && to <= load.to);
+  // "3.9/3.4/3.8 l to r": there "r" is no rear.
+  const sweeps = vocabulary.measuring.sweeps.flatMap((phrase) => {
+    const parts = phrase.split(" ");
+    return words.flatMap((word, at) => (word === parts[0] && isAt(parts, at) ? [{ at, to: at + parts.length - 1 }] : []));
+  });
+  const isSwept = ({ at }: Phrase<"place">): boolean => sweeps.some((sweep) => at >= sweep.at && at <= sweep.to);
   return {
     ...found,
     place: withShortIntake(
       tokens,
-      found.place.filter((phrase) => !isAgain(phrase) && !isOfLoad(phrase)),
+      found.place.filter((phrase) => !isAgain(phrase) && !isOfLoad(phrase) && !isSwept(phrase)),
       vocabulary,
     ),
   };

@@ -8,7 +8,7 @@ import { type Part, wordAt } from "./clauses.ts";
 import { aheadOf } from "./counted.ts";
 import { indexOf, longest } from "./defect-index.ts";
 import { firstBehind } from "./kind-of.ts";
-import { type Layout, phrasesInside } from "./layout.ts";
+import { type Layout, phrasesInside, SEVERAL } from "./layout.ts";
 import type { Measurable } from "./measured-figures.ts";
 import { isAnd, oncePerPart, tokensOf } from "./pieces.ts";
 
@@ -349,7 +349,7 @@ function numbered(layout: Layout, all: readonly Kinded[], found: Map<Kinded, Whe
       const row = group.filter((each) => each.state === state);
       row.forEach((each, n) => {
         if (name === null) return;
-        if (index !== undefined) found.set(each, row.length === 1 ? `${name} ${index}` : null);
+        if (index !== undefined) found.set(each, row.length === 1 && index !== SEVERAL ? `${name} ${index}` : null);
         else if (row.length > 1) found.set(each, `${name} ${n + 1}`);
         else found.set(each, name === "cylinder" ? null : name);
       });

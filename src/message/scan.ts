@@ -140,7 +140,9 @@ function numberToken(text: string, at: number, figure: ParsedNumber, names: Unit
   const isIn = read !== null && read.end === unitAt + 2 && foldWord(text.slice(unitAt, read.end)) === "in";
   const next = isIn ? /^\s+([\p{L}]+|(?:19|20)\d\d(?!\d))/u.exec(text.slice(read.end, read.end + 40)) : null;
   const dated = next !== null && (/^\d/.test(next[1] ?? "") || isDateWord(foldWord(next[1] ?? "")));
-  const unit = dated || text[unitAt] === "'" ? null : read;
+  // "3.9/3.4/3.8 l to r": from left to right, and no litres.
+  const swept = read !== null && read.end === unitAt + 1 && /^ (?:to|nach) \p{L}(?!\p{L})/u.test(text.slice(read.end, read.end + 8));
+  const unit = dated || swept || text[unitAt] === "'" ? null : read;
   // A letter for front or rear that touches the figure and is no unit.
   const touching = unit === null ? /^\p{L}(?![\p{L}\p{N}_-])/u.exec(text.slice(figure.end, figure.end + 2))?.[0] : undefined;
   const letter = touching !== undefined && isEnd(foldWord(touching)) ? touching : null;

@@ -42,6 +42,20 @@ function firstWords(phrases: readonly string[]): ReadonlySet<string> {
   return ready;
 }
 
+const byFirst = new WeakMap<readonly string[], ReadonlyMap<string, readonly (readonly string[])[]>>();
+/** Phrases as their words, by the first of them, made once a list. */
+function wordsByFirst(phrases: readonly string[]): ReadonlyMap<string, readonly (readonly string[])[]> {
+  const ready = byFirst.get(phrases);
+  if (ready !== undefined) return ready;
+  const made = new Map<string, (readonly string[])[]>();
+  for (const phrase of phrases) {
+    const words = foldWord(phrase).split(" ");
+    made.set(words[0] ?? "", [...(made.get(words[0] ?? "") ?? []), words]);
+  }
+  byFirst.set(phrases, made);
+  return made;
+}
+
 /** "DOT1417", "DOT-1417": one word to the eye. */
 const TOUCHING = /^(\p{L}{3,})(-?)(\d{3,4})$/u;
 function touching(token: Token, codes: readonly string[]): readonly Token[] {
@@ -71,13 +85,11 @@ function withStrokes(tokens: readonly Token[], words: Vocabulary): readonly Toke
 /** The longest phrase of a list at each place. */
 function phrasesOf(tokens: readonly Token[], phrases: readonly string[]): readonly Part[] {
   const found: Part[] = [];
-  const first = firstWords(phrases);
+  const first = wordsByFirst(phrases);
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at];
-    if (token?.is !== "word" || !first.has(token.folded)) continue;
     let longest = 0;
-    for (const phrase of phrases) {
-      const words = foldWord(phrase).split(" ");
+    for (const words of (token?.is === "word" ? first.get(token.folded) : undefined) ?? []) {
       const isHere = words.every((word, n) => {
         const other = tokens[at + n];
         return other?.is === "word" && other.folded === word;

@@ -39,7 +39,9 @@ export function leftIn(layout: Layout, clause: Clause, used: ReadonlySet<number>
     const unread = tokens.some(isTold)
       ? (!kept && tokens.some((at) => !isTold(at) && (isStray(layout, part, at) || (readings.length > 0 && isBareBesideDay(layout, part, at))))) ||
         ((onlyDial || isDialAlone(layout, part, used, readings)) && saysJob(layout, part))
-      : speaksOfBike(layout, part) || (readings.length > 0 && tokens.some((at) => isBareBesideDay(layout, part, at)));
+      : speaksOfBike(layout, part) ||
+        (intents.length > 0 && tokens.some((at) => isStated(layout, part, at))) ||
+        (readings.length > 0 && tokens.some((at) => isBareBesideDay(layout, part, at)));
     if (!unread) return [];
     const text = layout.text.slice(layout.tokens[part.from]?.start, layout.tokens[part.to]?.end).trim();
     // "Exhaust 0.15, valve leaking": what is wrong is no heading of what was read.
@@ -123,6 +125,13 @@ function isStray(layout: Layout, part: Part, at: number): boolean {
   // "14,530 mi 33/36": no ruler has such a fraction.
   const isPair = token.fraction !== null && /^\d{2}\/\d{2}$/u.test(token.text) && ![2, 4, 8, 16, 32, 64].includes(token.fraction);
   return isPair || token.units.length > 0 || phrasesInside(layout.phrases.kind, beside).length + phrasesInside(layout.phrases.place, beside).length > 0;
+}
+
+/** "Was 38 now 34": a figure right behind a word that says how it was found or left. */
+function isStated(layout: Layout, part: Part, at: number): boolean {
+  const token = layout.tokens[at];
+  if (token?.is !== "number" || layout.taken.has(at) || layout.indexes.has(at)) return false;
+  return phrasesInside(layout.phrases.state, { from: part.from, to: at - 1 }).some(({ to }) => to === at - 1);
 }
 
 function isShare({ tokens, known: { vocabulary } }: Layout, at: number): boolean {

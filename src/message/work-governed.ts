@@ -77,7 +77,8 @@ export function governed(layout: Layout, parts: readonly Part[], bike: KnownBike
         continue;
       }
       // "Fitted a new rear tyre, tread is 7.5 mm": what is measured of a new part is not renewed beside it.
-      if (carried !== null && isMeasuredOf(layout, part) && carried.some((verb) => actionsOf(layout.known, verb)[0] === "replace")) continue;
+      const renews = carried?.some((verb) => actionsOf(layout.known, verb)[0] === "replace") === true;
+      if (renews && (isMeasuredOf(layout, part) || isChanged(layout, part))) continue;
       // "New battery, 14,260", "Öl und Filter neu": nothing but the thing is said, so it is the thing that was fitted. "Oil at 13,900" was done then.
       const fresh = [part.from, (all.at(-1)?.to ?? part.to) + 1].find((at) => at <= part.to && isRenewed(layout, at));
       const said =
@@ -139,6 +140,19 @@ const holdsValue = (layout: Layout, part: Part): boolean =>
 const isMeasuredOf = (layout: Layout, part: Part): boolean =>
   phrasesInside(layout.phrases.kind, part).length > 0 &&
   layout.tokens.slice(part.from, part.to + 1).some((token) => token.is === "number" && token.units.some((unit) => dimensionOf(unit) === "length"));
+
+/** "Changed the oil, front tyre up from 30 to 34 psi": a value that went from one figure to another is not of a part that came new. */
+function isChanged(layout: Layout, part: Part): boolean {
+  const figures = tokensOf(part).flatMap((at) => {
+    const token = layout.tokens[at];
+    return token?.is === "number" &&
+      !layout.taken.has(at) &&
+      (token.units.length > 0 ? token.units.some((unit) => MEASURED.includes(dimensionOf(unit))) : token.value < 100)
+      ? [token]
+      : [];
+  });
+  return figures.length > 1;
+}
 
 /** Is a day said in a part, and no figure beside it? "Battery at 12.6 V yesterday" is a reading. */
 const isDated = (layout: Layout, part: Part): boolean =>

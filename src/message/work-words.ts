@@ -24,17 +24,17 @@ export function isUnknown(layout: Layout, at: number): boolean {
 const isPlace = (layout: Layout, word: string): boolean => Object.values(layout.known.vocabulary.places).some((list) => among(list, word));
 
 /** Does a part name both ends? */
-export function bothSaid(layout: Layout, part: Part): boolean {
+export const bothSaid = oncePerPart((layout: Layout, part: Part): boolean => {
   const ends = phrasesInside(layout.phrases.place, part).flatMap(({ are }) => are);
   return ends.includes("both") || (ends.includes("front") && ends.includes("rear"));
-}
+});
 
 /** The only end of the bike that a part names. */
-export function endSaid(layout: Layout, part: Part): "front" | "rear" | null {
+export const endSaid = oncePerPart((layout: Layout, part: Part): "front" | "rear" | null => {
   const ends = phrasesInside(layout.phrases.place, part).flatMap(({ are }) => are);
   if (ends.includes("both") || ends.includes("front") === ends.includes("rear")) return null;
   return ends.includes("front") ? "front" : "rear";
-}
+});
 
 export const saysNew = oncePerPart((layout: Layout, part: Part): boolean => tokensOf(part).some((at) => isRenewed(layout, at)));
 

@@ -47,7 +47,7 @@ const LATEST_KINDS = KIND_KEYS.filter((kind) => kind !== "odometer" && kind !== 
 const [FIELD, ROW] = ["|", "\n"] as const;
 
 /** The columns that a reading is judged by. */
-const TAKEN = ["bike", "kind", "place", "id", "value", "unit", "typed", "detail", "on_date", "logged_at", "ordinal"] as const;
+const TAKEN = ["bike", "kind", "place", "id", "value", "unit", "typed", "detail", "on_date", "logged_at", "ordinal", "message"] as const;
 
 /** As `madeAt`. */
 const MADE_AT = sql<string>`substr(id, 1, 13)`;
@@ -77,7 +77,7 @@ export function readingsRepo(db: Db) {
           ),
         )
         .select([sql<null>`null`.as("value"), sql.lit("").as("unit"), sql.lit("").as("typed"), sql<null>`null`.as("detail")])
-        .select([sql.lit("").as("on_date"), sql.lit("").as("logged_at"), sql.lit(0).as("ordinal"), sql<null>`null`.as("dial")]);
+        .select([sql.lit("").as("on_date"), sql.lit("").as("logged_at"), sql.lit(0).as("ordinal"), sql<null>`null`.as("message"), sql<null>`null`.as("dial")]);
       const rows = await those()
         .select(columns)
         .where("kind", "=", "engine hours")
@@ -216,10 +216,12 @@ export function readingsRepo(db: Db) {
   };
 }
 
-function takenOf(row: Pick<Tables["readings"], "id" | "kind" | "place" | "value" | "unit" | "typed" | "detail" | "logged_at" | "ordinal" | "on_date">): Taken {
+function takenOf(
+  row: Pick<Tables["readings"], "id" | "kind" | "place" | "value" | "unit" | "typed" | "detail" | "logged_at" | "ordinal" | "on_date" | "message">,
+): Taken {
   return {
     ...{ id: row.id, kind: row.kind as ReadingKind, place: row.place as Place | null, on: row.on_date as LocalDate, value: row.value ?? 0 },
-    ...{ unit: row.unit as ReadingUnit, typed: row.typed, detail: detailOf(row.detail), loggedAt: row.logged_at, ordinal: row.ordinal },
+    ...{ unit: row.unit as ReadingUnit, typed: row.typed, detail: detailOf(row.detail), loggedAt: row.logged_at, ordinal: row.ordinal, message: row.message },
   };
 }
 

@@ -121,6 +121,8 @@ export const DEFECTS = {
     source: PRACTICE,
   },
   "not charging": { system: "ignition and electrics", usual: "watch", caution: "battery", mends: ["battery.test"], source: PRACTICE },
+  // A regulator that no longer holds it back boils a battery with acid dry, which then gasses; a lithium one can catch fire. It burns lamps and control units too.
+  overcharging: { system: "ignition and electrics", ...STOPS, caution: "battery", mends: ["battery.test"], source: PRACTICE },
   "warning light": { system: "ignition and electrics", usual: "do not ride", caution: null, mends: [], source: PRACTICE },
   "fuel leak": { system: "fuel and air", ...STOPS, caution: "fuel", mends: ["fuel-hoses.inspect", "fuel-filter.replace"], source: PRACTICE },
   "damaged fuel hose": { system: "fuel and air", ...STOPS, caution: "fuel", mends: ["fuel-hoses.inspect"], source: PRACTICE },

@@ -190,7 +190,9 @@ export const JUDGED = {
     items: { any: "drive-belt.inspect" },
   }),
   "battery voltage": row({ fine: 0.01, needs: [["rested"]], caution: "battery", items: { any: "battery.test" } }),
+  // From 15.5 V on, or 0.7 V beyond what its kind of battery bears, it is no setting that is a little off: the regulator has let go (common practice, from memory).
   "charging voltage": row({
+    ...{ doNotRide: true, grave: { high: { at: 15.5, past: 0.7 } }, setRight: true, defects: { high: "overcharging" } },
     fine: 0.05,
     near: 0.1,
     around: 0.3,

@@ -30,8 +30,8 @@ export const PRESSURE_RULE: PressureRule = {
 /** kPa below which a tyre is flat whatever the bike (8 psi): on so little no road motorcycle is ridden. Trials bikes go lower off the road, by their own figure. Common practice. */
 export const FLAT_BELOW = { kPa: 55, source: "common practice" } as const;
 
-/** Common practice: a sound tyre loses some 7 to 14 kPa (1 to 2 psi) in a month through its rubber. From a warm afternoon to a cold morning, or from one season into the next, it grows colder by some 25 K where bikes are ridden. */
-export const LEAK_RULE: LeakRule = { usual: 14, noise: 3.5, pumped: 10, fewestDays: 14, fall: 25, back: 60, source: "common practice" };
+/** Common practice: a sound tyre loses some 7 to 14 kPa (1 to 2 psi) in a month through its rubber. From a warm afternoon to a cold morning, or from one season into the next, it grows colder by some 25 K where bikes are ridden. To less than 100 kPa (15 psi) nobody lets one down, on sand neither. */
+export const LEAK_RULE: LeakRule = { usual: 14, noise: 3.5, pumped: 10, fewestDays: 14, fall: 25, back: 60, flat: 100, source: "common practice" };
 
 /** Indoors a tyre is filled over what is wanted by so great a share at the most: where garage and road are further apart, it is set where the ride starts. Common practice. */
 export const MOST_OVER = 0.2;

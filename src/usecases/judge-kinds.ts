@@ -46,19 +46,21 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
       // Cranking, with its lights on or on its charger it shows neither its charge nor that a cell is dead.
       if (detail?.conditions?.some((each) => NOT_AT_REST.includes(each)) === true) return { judgement: cannotTell("at rest") };
       const rested = detail?.conditions?.includes("rested") === true ? (detail.stood ?? RESTED_HOURS) : (detail?.stood ?? null);
-      // Cold lowers its volts a little at the same charge.
-      const air = chemistry === "lithium" ? undefined : rig.air.get(taken.on);
-      const volts = air === undefined ? value : asInTable(value, air);
+      // Cold lowers its volts a little at the same charge: where it was said with them. What was noted otherwise that day may be of another place, and only warns.
+      const { with: air, kept } = chemistry === "lithium" ? NO_AIR : airOfReading(taken, rig);
+      const volts = air === null ? value : asInTable(value, air);
       const { judgement, charge } = judgeResting(volts, REST_TABLES[chemistry], rested, RESTED_HOURS);
       // Not rested it has at most the charge that its volts show, and freezes no later than that.
       const freezes = chemistry === "lithium" ? null : freezesAt(chargeAt(volts, REST_TABLES[chemistry]), GRAVITY, FREEZING);
-      const alarm = alarmOf(value, chemistry, freezes, air ?? null);
+      const alarm = alarmOf(value, chemistry, freezes, air ?? kept);
       // Nobody enters whether a battery with acid has three cells; four lithium cells so low are what they show.
       const sixVolts = alarm === "six volts" && chemistry !== "lithium";
       const short = judgement.is === "cannot tell" && (detail?.stood !== undefined || detail?.conditions?.includes("charged") === true);
       return {
         judgement: sixVolts ? cannotTell("six volts") : short ? cannotTell("longer rest") : judgement,
-        more: sixVolts ? { alarm } : { share: charge, freezes: callsForWork(judgement) ? freezes : null, air: air ?? null, alarm },
+        more: sixVolts
+          ? { alarm }
+          : { share: charge, freezes: callsForWork(judgement) ? freezes : null, air, airKept: alarm === "frozen" && air === null ? kept : null, alarm },
       };
     }
     case "charging voltage": {
@@ -157,6 +159,16 @@ const flat = (value: number): Judgement => ({
 
 /** Was the backing plate measured with the lining? Then the figure is none of the lining. */
 export const isWithPlate = ({ detail }: Pick<Taken, "detail">): boolean => detail?.conditions?.includes("with backing plate") === true;
+
+type AirAt = { readonly with: number | null; readonly kept: number | null };
+const NO_AIR: AirAt = { with: null, kept: null };
+
+/** °C of the air said in one message with a reading, and what else was noted last on its day. */
+function airOfReading({ on, message = null }: Taken, rig: Rig): AirAt {
+  const noted = rig.air.get(on) ?? [];
+  const said = message === null ? undefined : noted.findLast((each) => each.message === message);
+  return { with: said?.celsius ?? null, kept: noted.at(-1)?.celsius ?? null };
+}
 
 const NOT_AT_REST: readonly ConditionRead[] = ["under draw", "on the charger", "running", "idling"];
 

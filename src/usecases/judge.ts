@@ -1,11 +1,13 @@
 // A bike's readings judged: the bike's own spec, else the law of its place, else the trade, joined with what was read. Nothing of it is stored.
 
 import { forceIn, sameForce } from "../core/belt/force.ts";
+import type { LocalDate } from "../core/calendar/dates.ts";
 import { STANDS, type Stand, standIn, standsOtherwise } from "../core/chain/stand.ts";
 import { isFitted } from "../core/equipment.ts";
 import type { ItemKey } from "../core/ids.ts";
 import { callsForWork, cannotTell, graver, type Judgement, type Missing } from "../core/judgement/verdict.ts";
 import type { ConditionRead } from "../core/reading/detail.ts";
+import type { ReadingKind } from "../core/reading/kinds.ts";
 import type { Outcome, Verdict } from "../core/schedule/facts.ts";
 import { inOneDay, type Taken } from "../core/schedule/measured.ts";
 import { isLeft } from "../core/schedule/mending.ts";
@@ -51,6 +53,8 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
     miscounted: false,
     freezes: null,
     air: null,
+    airKept: null,
+    rpmKept: kind === "charging voltage" && said.detail?.rpm === undefined ? (taken.detail?.rpm ?? null) : null,
     alarm: null,
     indoors: null,
     ifSo: unsaid !== null && callsForWork(found.judgement) ? { judgement: found.judgement, doNotRide: isGrave(value, row, found.judgement) } : null,
@@ -141,9 +145,16 @@ function missingCondition(taken: Taken, row: JudgedRow, judgement: Judgement, st
   return missing.length === 0 ? null : cannotTell(...missing.flat().map((need): Missing => (need === "warm" ? "temperature" : need)));
 }
 
-/** °C of the air by the day on which it was noted; of one day the last. */
-export const airOf = (measured: readonly Taken[]): Rig["air"] =>
-  new Map(measured.flatMap(({ kind, on, value }) => (kind === "ambient temperature" ? [[on, value] as const] : [])));
+/** °C of the air by the day on which it was noted. @param before what was noted until then */
+export function airOf(
+  measured: readonly { readonly kind: ReadingKind; readonly on: LocalDate; readonly value: number | null; readonly message?: string | null }[],
+  before: Rig["air"] = new Map(),
+): Rig["air"] {
+  const air = new Map(before);
+  for (const { kind, on, value, message = null } of measured)
+    if (kind === "ambient temperature" && value !== null) air.set(on, [...(air.get(on) ?? []), { celsius: value, message }]);
+  return air;
+}
 
 /** What stands of each kind at each place: of a day's readings the one left after adjusting, else the gravest of a pair, else the last. */
 export function judgeAll(measured: readonly Taken[], rig: Rig): readonly Judged[] {

@@ -42,8 +42,12 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit" | "typ
   readonly miscounted: boolean;
   /** °C at which a low lead-acid battery freezes, or a coolant of that share of antifreeze; null for lithium and for all else. */
   readonly freezes: number | null;
-  /** °C of the air that its volts were set right by; null where none was noted. */
+  /** °C of the air that its volts were set right by; null where none was noted with them. */
   readonly air: number | null;
+  /** Of charging volts: the engine speed kept from before, where none was said with them. */
+  readonly rpmKept: number | null;
+  /** °C of the air noted otherwise that day, where it may have frozen at that. */
+  readonly airKept: number | null;
   /** What is worse than low charge or low pressure; null mostly. */
   readonly alarm: Alarm | null;
   /** It calls for work if it was taken as it has to be, which nobody said; null where that is known, or would call for none. */
@@ -71,6 +75,8 @@ export type JudgedOn = Judged & { readonly bike: BikeId; readonly first: boolean
 export const looksSooner = ({ kind, judgement }: Judged): boolean =>
   judgement.is === "near limit" && judgement.side !== null && judgedRow(kind).sooner === judgement.side;
 
+export type AirNoted = { readonly celsius: number; readonly message: string | null };
+
 /** What is known of a bike besides what was read. `place`: whose tread law; `homed`: is it at home in a group, which has that place. `use`: how it is loaded. `ways`: how each kind is measured on it, said once. */
 export type Rig = {
   readonly bike: Pick<Bike, "id" | "kind" | "equipment">;
@@ -81,8 +87,8 @@ export type Rig = {
   /** While one lasts the bike is loaded as it says. */
   readonly trips: readonly { readonly from: LocalDate; readonly to: LocalDate; readonly use: SpecUse }[];
   readonly ways: ReadonlyMap<ReadingKind, ReadingDetail>;
-  /** °C of the air, by the day on which it was noted. */
-  readonly air: ReadonlyMap<LocalDate, number>;
+  /** °C of the air by the day on which it was noted, in the order in which it was; `message`: what it was said in. */
+  readonly air: ReadonlyMap<LocalDate, readonly AirNoted[]>;
   /** The kind that its new battery is said to be, where the bike is entered with another: until that is settled no table holds. */
   readonly otherBattery: Chemistry | null;
   /** Was all of this looked up? A bike of which nothing was measured needs it not. */
@@ -92,5 +98,5 @@ export type Rig = {
 /** What came of one, with what its kind tells besides. */
 export type Found = {
   readonly judgement: Judgement;
-  readonly more?: Partial<Pick<Judged, "by" | "add" | "share" | "miscounted" | "freezes" | "air" | "alarm" | "indoors" | "ifSo">>;
+  readonly more?: Partial<Pick<Judged, "by" | "add" | "share" | "miscounted" | "freezes" | "air" | "airKept" | "alarm" | "indoors" | "ifSo">>;
 };

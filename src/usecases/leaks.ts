@@ -40,10 +40,10 @@ function pressures(taken: readonly Taken[], place: "front" | "rear", rig: Rig) {
   return taken.flatMap((each) => {
     if (first === undefined || each.kind !== "cold pressure" || each.place !== place) return [];
     const garage = each.detail?.air?.garage;
-    const celsius =
-      garage !== undefined
-        ? toCanonical(garage.value, garage.unit)
-        : (taken.find(({ kind, on }) => kind === "ambient temperature" && on === each.on)?.value ?? null);
+    const airs = taken.filter(({ kind, on }) => kind === "ambient temperature" && on === each.on);
+    // Said with it before what was said of something else that day.
+    const air = airs.find(({ message = null }) => message !== null && message === each.message) ?? airs[0];
+    const celsius = garage !== undefined ? toCanonical(garage.value, garage.unit) : (air?.value ?? null);
     const add = judgeTaken(each, rig)?.add ?? 0;
     const { load = rig.use, state } = each.detail ?? {};
     // Where nothing is entered for that load, it takes at least what it takes with less.

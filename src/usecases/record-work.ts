@@ -241,7 +241,7 @@ export function dialOfDay(g: Garaged, { from, to }: Pick<VagueDate, "from" | "to
 export function isFarBeside(g: Garaged, said: RecordWork["odometer"], { from, to }: Pick<VagueDate, "from" | "to">): boolean {
   if (said === null || from !== to) return false;
   const dial = dialOf(said.value, said.unit ?? g.unit);
-  return judgeReading(g.track, dial, from, g.trips).is === "fine" && judgeReading(g.track, dial, from, g.trips, true).is !== "fine";
+  return judgeReading(g.track, dial, from, g.trips).is === "fine" && judgeReading(g.track, dial, from, g.trips, { atWork: true }).is !== "fine";
 }
 
 export const nameIn = (ctx: Pick<Ctx, "itemName">, g: Garaged, key: ItemKey): string =>

@@ -6,6 +6,7 @@ import { waysAfter } from "../core/reading/detail.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { Repos } from "../store/store.ts";
 import { isJudged } from "../trade/judged.ts";
+import { airOf } from "./judge.ts";
 import type { Rig } from "./judged.ts";
 import { specsOf } from "./specs.ts";
 
@@ -57,10 +58,11 @@ export async function rigsFor(
       const said = judged.flatMap(({ bike, kind, detail }) =>
         bike === g.bike.id && detail !== null ? [[kind, waysAfter(rig.ways.get(kind), detail)] as const] : [],
       );
-      const air = readings.flatMap(({ bike, kind, on, value }) =>
-        bike === g.bike.id && kind === "ambient temperature" && value !== null ? [[on, value] as const] : [],
+      const air = airOf(
+        readings.filter(({ bike }) => bike === g.bike.id),
+        g.rig.air,
       );
-      return [g.bike.id, { ...rig, ways: new Map([...rig.ways, ...said]), air: new Map([...g.rig.air, ...air]) }];
+      return [g.bike.id, { ...rig, ways: new Map([...rig.ways, ...said]), air }];
     }),
   );
 }

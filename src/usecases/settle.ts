@@ -103,13 +103,16 @@ export function strangeAgainst(intent: Intent, g: Garaged): TrackPoint | null {
   const on = intent.do === "log reading" ? intent.on : dayOf(intent).from;
   const said = intent.do === "log reading" ? (intent.kind === "odometer" ? intent : null) : intent.odometer;
   if (said === null) return null;
-  const judged = judgeReading(g.track, dialOf(said.value, (said.unit ?? g.unit) as DistanceUnit), on, g.trips, intent.do === "record work");
+  const judged = judgeReading(g.track, dialOf(said.value, (said.unit ?? g.unit) as DistanceUnit), on, g.trips, {
+    atWork: intent.do === "record work",
+    rests: g.layUps,
+  });
   return judged.is === "fine" ? null : judged.against;
 }
 
 function strangeDial(dial: Dial, on: LocalDate, g: Garaged): Strange | null {
   if (dial < 0 || dial > READING_KINDS.odometer.plausible[1]) return "out of range";
-  const judged = judgeReading(g.track, dial, on, g.trips);
+  const judged = judgeReading(g.track, dial, on, g.trips, { rests: g.layUps });
   return judged.is === "fine" ? null : judged.is;
 }
 
@@ -212,9 +215,9 @@ export function asOdometers(readings: readonly ReadingRecord[], bike: BikeId): O
 export function asMeasured(readings: readonly ReadingRecord[], bike: BikeId): Taken[] {
   return readings
     .filter((r) => r.bike === bike && r.kind !== "odometer")
-    .map(({ id, kind, place, on, value, unit, typed, detail, loggedAt, ordinal }) => ({
+    .map(({ id, kind, place, on, value, unit, typed, detail, loggedAt, ordinal, message }) => ({
       ...{ id, kind, place, on, value: value ?? 0, unit, typed },
-      ...{ detail, loggedAt, ordinal },
+      ...{ detail, loggedAt, ordinal, message },
     }));
 }
 

@@ -9,7 +9,22 @@ import { type Bench, compare, type Row, rowOf } from "./harness.ts";
 
 const ALL = [...CORPUS, ...TALK];
 const THREE = knownWith([HERON, BRAMBLE, OTTER]);
-const LONG = ["front 33 rear 36 ", "33, ", "on Heron ", "did the oil ", "tread 4 ", "intake 0.10 ", "1.1.1.1.", "'3", "a b c "];
+const LONG = [
+  "front 33 rear 36 ",
+  "33, ",
+  "on Heron ",
+  "did the oil ",
+  "tread 4 ",
+  "intake 0.10 ",
+  "1.1.1.1.",
+  "'3",
+  "a b c ",
+  "milky oil and ",
+  "valve cap missing and ",
+  "front flat rear 36 ",
+  "battery 12.6 V ",
+  "dot 22/23 ",
+];
 
 /** Rounds until the engine has compiled what it will, and rounds that count. */
 const [WARM, COUNTED] = [40, 60];

@@ -110,6 +110,11 @@ test("texts of 2,000 letters, whatever they repeat, are read in milliseconds; 4,
     "£5 ",
     "Kette 30 mm ",
     "am 3. ",
+    "milky oil and ",
+    "valve cap missing and ",
+    "front flat rear 36 ",
+    "dot 22/23 ",
+    "battery 12.6 V ",
   ];
   for (const piece of [...pieces, ...PIECES]) {
     const text = piece.repeat(2000).slice(0, 2000);

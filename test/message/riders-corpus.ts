@@ -89,6 +89,10 @@ export const RIDERS_ON_THREE: readonly Case[] = [
 
 export const RIDERS_TALK: readonly string[] = [
   ...SHORTHAND_TALK,
+  "test rode the new 900 today, 105hp and 195 kg, brakes felt spongy",
+  "had a test ride on a 650, chain slack was 45 mm",
+  "my mate's bike won't crank",
+  "if it won't crank, push it",
   // How far a part has run is no work on it.
   ...["front tyre has done 2,000 mi", "these tyres have done 9,000 miles", "oil has done 3,000 mi now"],
   ...[

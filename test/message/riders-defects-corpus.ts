@@ -124,4 +124,7 @@ export const RIDERS_DEFECTS: readonly Case[] = [
   c("rear brake wear pointer past the mark", "D worn rear shoes “rear brake wear pointer past the mark”@Heron"),
   c("front 33 psi, valve leaking", "cold pressure/front 33 psi@Heron", "D puncture “front 33 psi, valve leaking”@Heron"),
   c("exhaust 0.15, valve leaking", "valve clearance/exhaust 0.15 mm@Heron"),
+  c("bike won't crank", "D flat battery “bike won't crank”@Heron"),
+  c("starter just clicks", "D flat battery “starter just clicks”@Heron"),
+  c("test rode the bike, brakes felt spongy", "D soft brake “brakes felt spongy”@Heron"),
 ];

@@ -55,3 +55,27 @@ test("resting volts that fall on a bike that is not laid up give the day to char
   );
   await t.close();
 });
+
+test("a bike laid up is asked about when its odometer runs on, and says that no distance is forecast while it stands", async () => {
+  const { t, say, run } = await withHeron("2026-08-10T10:00:00Z");
+  for (const miles of ["14,400", "14,700", "15,000", "15,300"]) {
+    await say(`${miles} mi on Heron`);
+    await t.send({ advance: "P14D" });
+  }
+  await run("/bike change bike:Heron state:laid up");
+  await t.send({ advance: "P60D" });
+  const asked = await t.one({ ...dm, say: "17,300 mi on Heron" });
+  expect(asked.text).toContain(
+    "The odometer “17,300 mi” on Heron is a long way from the last one, and the bike is laid up. The last one was 15,300 mi, 21 September. Is it right? If it rides again, say so too: /bike change state:riding.",
+  );
+  expect(asked.actions.map(({ label }) => label)).toContain("Yes, it is right");
+  // A fortnight was still ridden before it was laid up.
+  expect(await run("/due bike:Heron until:1 June")).toContain(
+    "Heron until 1 June: laid up, so no distance is forecast while it stands. As ridden until then it likely stands at about 15,700 mi (15,400 mi to 16,500 mi)",
+  );
+  expect(await run("/reading picture:odometer")).toContain("It is laid up: while it stands no distance is forecast. As ridden until then");
+  await say("15,300 mi on Heron");
+  expect(await run("/due bike:Heron until:1 June")).toContain("then at 15,300 mi still: it is laid up, and while it stands no distance is forecast.");
+  expect(await run("/reading picture:odometer")).toContain("It is laid up: while it stands no distance is forecast, and it shows 15,300 mi still on");
+  await t.close();
+});

@@ -114,6 +114,24 @@ test.each([
   await t.close();
 });
 
+test("a regulator that overcharges stops the ride until it is read right at speed; idling shows nothing, and does not become how it is measured", async () => {
+  const { t, say, due } = await heron();
+  // AGM: 14.8 V at most; from 15.5 V on the regulator has let go (common practice, from memory).
+  expect((await say("charging 15.4 V at 5000 rpm")).data.defects).toEqual([]);
+  const said = await say("charging 15.6 V at 5000 rpm");
+  expect(said.data.defects).toMatchObject([{ kind: "overcharging", grade: "do not ride", from: "verdict", words: "charging voltage 15.6 V" }]);
+  expect(said.text).toContain("beyond limit, too high (13.5 V to 14.8 V, common practice). It overcharges the battery and ruins it");
+  expect(said.text).toContain("Do not ride before that.");
+  expect(said.text).toContain("Battery acid burns and the gas explodes");
+  const idle = await say("charging 14.1 V at 1500 rpm");
+  expect(idle.text).toContain("cannot tell yet; so slow it may lie below what it charges with");
+  expect(await due()).toContain("Do not ride: “charging voltage 15.6 V”");
+  const right = await say("charging 14.3 V");
+  expect(right.text).toContain("Charging voltage 14.3 V, taken at 5,000 rpm as before: within");
+  expect(right.data.closed).toMatchObject([{ kind: "overcharging", state: "closed" }]);
+  await t.close();
+});
+
 test("a chain slackened too far is tight no more, and slack instead; taken back, it is tight again", async () => {
   const { t, run, say, due } = await heron();
   await run("/spec what:chain slack value:25-35 mm");

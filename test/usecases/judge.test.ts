@@ -28,10 +28,12 @@ const rig = (specs: readonly Spec[] = [], place: string | null = null, use: Rig[
   looked: true,
 });
 
+const airOn = (day: string, celsius: number, message = "said together"): Rig["air"] => new Map([[localDate(day), [{ celsius, message }]]]);
+
 let n = 0;
 const taken = (kind: ReadingKind, value: number, more: { place?: Place; on?: string; detail?: ReadingDetail; unit?: UnitId; at?: string } = {}): Taken => ({
   ...{ id: `r${n++}`, kind, place: more.place ?? null, on: localDate(more.on ?? "2026-11-26"), value, unit: more.unit ?? "mm" },
-  ...{ typed: "", detail: more.detail ?? null, loggedAt: more.at ?? "2026-11-26T09:00:00.000Z", ordinal: n },
+  ...{ typed: "", detail: more.detail ?? null, loggedAt: more.at ?? "2026-11-26T09:00:00.000Z", ordinal: n, message: "said together" },
 });
 const figure = (key: SpecKey, low: number | null, high: number | null, use: Spec["use"] = null): Spec => ({
   ...{ id: `s${n++}`, rev: 1, bike: BIKE.id, key, use, typed: "", by: "m1" as MemberId, at: "2026-11-01T00:00:00.000Z" as Instant },
@@ -145,7 +147,7 @@ describe("what a measure needs to be known", () => {
     const volts = (value: number, detail: ReadingDetail) => taken("battery voltage", value, { unit: "V", detail });
     expect(verdict(volts(13, { conditions: ["rested"], stood: 2 }), rig())).toBe("longer rest");
     expect(verdict(volts(12.8, { conditions: ["rested"], stood: 8 }), rig())).toBe("within");
-    const cold: Rig = { ...rig(), air: new Map([[localDate("2026-11-26"), -25]]) };
+    const cold: Rig = { ...rig(), air: airOn("2026-11-26", -25) };
     const rested: ReadingDetail = { conditions: ["rested"] };
     expect(judgeTaken(volts(12, rested), cold)?.alarm).toBe("frozen");
     expect(judgeTaken(volts(12.7, rested), cold)?.alarm).toBe(null);
@@ -156,7 +158,7 @@ describe("what a measure needs to be known", () => {
     const of = (battery: "flooded" | "AGM" | "lithium", value: number, air: number | null = null) =>
       judgeTaken(taken("battery voltage", value, { unit: "V", detail: { conditions: ["rested"] } }), {
         ...{ ...rig(), bike: { ...BIKE, equipment: { ...BIKE.equipment, battery } } },
-        air: new Map(air === null ? [] : [[localDate("2026-11-26"), air]]),
+        air: air === null ? new Map() : airOn("2026-11-26", air),
       })?.alarm;
     // Empty, of a gravity of 1.120, it freezes at 13.4 °F, -10.3 °C (US Army TM 5-1185); the 3 degrees are common practice.
     expect([of("flooded", 11.5, -7.4), of("flooded", 11.5, -7.2)]).toEqual(["frozen", null]);
@@ -344,11 +346,15 @@ test("a low battery says at which frost it bursts; a lithium one does not freeze
 test("a lead battery read in frost has the charge that its volts mean there; a lithium one is taken as it is", () => {
   const read = taken("battery voltage", 12.45, { unit: "V", detail: { conditions: ["rested"] } });
   const flooded = { ...rig(), bike: { ...BIKE, equipment: { ...BIKE.equipment, battery: "flooded" as const } } };
-  const cold = { ...flooded, air: new Map([[read.on, 0]]) };
+  const cold = { ...flooded, air: airOn(read.on, 0) };
   // Battery Council International: 12.45 V is three quarters at 80 °F; 0.04 V more is a fifth of the step to full.
   expect(judgeTaken(read, flooded)).toMatchObject({ share: expect.closeTo(0.75, 9), air: null });
   expect(judgeTaken(read, cold)).toMatchObject({ share: expect.closeTo(0.8, 9), air: 0 });
   expect(judgeTaken({ ...read, on: localDate("2026-11-27") }, cold)).toMatchObject({ air: null });
+  // What was noted otherwise that day sets no volts right; where it may have frozen at that, it is told whose cold that was.
+  const elsewhere = (celsius: number): Rig => ({ ...flooded, air: airOn(read.on, celsius, "of a ride") });
+  expect(judgeTaken(read, elsewhere(-20))).toMatchObject({ share: expect.closeTo(0.75, 9), air: null, airKept: null, alarm: null });
+  expect(judgeTaken({ ...read, value: 11.9 }, elsewhere(-20))).toMatchObject({ air: null, airKept: -20, alarm: "frozen" });
   const lithium = { ...cold, bike: { ...BIKE, equipment: { ...BIKE.equipment, battery: "lithium" as const } } };
   expect(judgeTaken({ ...read, value: 12.8 }, lithium)).toMatchObject({ judgement: { is: "at limit" }, air: null });
 });

@@ -66,5 +66,13 @@ const OF_ONE_READING: readonly ConditionRead[] = ["with backing plate", "bars st
 export function waysAfter(before: ReadingDetail | undefined, said: ReadingDetail | null): ReadingDetail {
   const conditions = said?.conditions?.filter((each) => !OF_ONE_READING.includes(each)) ?? [];
   // Once hot is no habit: what was said before is kept behind it.
-  return { ...before, ...said, conditions: [...conditions, ...(before?.conditions ?? []).filter((each) => !conditions.includes(each))] };
+  // Nor is a slower engine: what it idled at once is not what it is measured at.
+  const [slower, faster] = [said?.rpm, before?.rpm].filter((rpm) => rpm !== undefined).sort((a, b) => a - b);
+  const rpm = faster ?? slower;
+  return {
+    ...before,
+    ...said,
+    ...(rpm === undefined ? {} : { rpm }),
+    conditions: [...conditions, ...(before?.conditions ?? []).filter((each) => !conditions.includes(each))],
+  };
 }

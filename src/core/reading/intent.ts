@@ -112,6 +112,7 @@ export type Gap =
         | "runs backwards"
         | "beyond a later one"
         | "implausible jump"
+        | "moved while laid up"
         | "out of range"
         | "future date"
         | "warm"

@@ -55,6 +55,10 @@ export type MeasuringWords = {
   readonly sags: Readonly<Record<"static sag" | "rider sag", readonly string[]>>;
   /** Short for the intake valves, where the exhaust ones are named too: "in". */
   readonly shortIntake: readonly string[];
+  /** Before the number of a valve or a cylinder: "no. 2". */
+  readonly numberSigns: readonly string[];
+  /** In which order points across a tyre were read: "l to r". None of its letters is an end of the bike. */
+  readonly sweeps: readonly string[];
   /** Between points across a tyre or a disc: "centre". */
   readonly across: readonly string[];
   /** Behind how long a battery stood. */

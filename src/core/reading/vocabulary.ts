@@ -81,6 +81,8 @@ export type Vocabulary = {
     readonly vehicles: readonly string[];
     /** Before one of those these leave the bike the bike: "with the car's pump". */
     readonly beside: readonly string[];
+    /** What is done with a bike that is not kept, where one follows: "test rode a 900". */
+    readonly tries: readonly string[];
     /** What people do to tyres that is no work of a plan. */
     readonly pumps: readonly string[];
     /** The speaker's bikes together, where there are two: "both bikes". */

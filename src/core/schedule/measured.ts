@@ -19,6 +19,8 @@ export type Taken = Measured & {
   readonly detail: ReadingDetail | null;
   readonly loggedAt: string;
   readonly ordinal: number;
+  /** What it was said in; null or absent where it was in none. */
+  readonly message?: string | null;
 };
 
 /** When a record was put down, and its place among what was said with it. */

@@ -15,7 +15,7 @@ export type PressureReading = {
   readonly under?: boolean;
 };
 
-/** How losses are judged: a row of trade/. kPa; `usual` in 30 days is what a sound tyre loses, `noise` one reading's standard deviation, `pumped` a change that only a pump or a valve makes. `fall`: K by which it may have grown colder where nobody noted it; `back`: days over which fills are added up there. */
+/** How losses are judged: a row of trade/. kPa; `usual` in 30 days is what a sound tyre loses, `noise` one reading's standard deviation, `pumped` a change that only a pump or a valve makes. `fall`: K by which it may have grown colder where nobody noted it; `back`: days over which fills are added up there. `flat`: to less than this nobody lets a tyre down. */
 export type LeakRule = {
   readonly usual: number;
   readonly noise: number;
@@ -23,6 +23,7 @@ export type LeakRule = {
   readonly fewestDays: number;
   readonly fall: number;
   readonly back: number;
+  readonly flat: number;
   readonly source: string;
 };
 
@@ -52,14 +53,16 @@ const SURE = 1.2816;
 export function leakOf(readings: readonly PressureReading[], rule: LeakRule): Leak {
   const told = readings.filter(({ celsius }) => celsius !== null);
   const known = lineOf(told, rule);
-  if (known?.is === "leaks" || told.length === readings.length) return known ?? { is: "cannot tell", missing: "readings" };
-  const fills = fillsOf(readings, rule.pumped);
+  if (told.length === readings.length) return known ?? { is: "cannot tell", missing: "readings" };
+  const fills = fillsOf(readings, rule);
+  // What was lost since, with the weather not noted, makes a leak no smaller.
+  if (known?.is === "leaks") return fellSince(readings, rule) ? (likely(fills, rule) ?? known) : known;
   return likely(fills, rule) ?? known ?? { is: "cannot tell", missing: enough(fills.at(-1) ?? [], rule) ? "temperature" : "readings" };
 }
 
 /** What a line through the last fill's readings tells, the weather taken out; null where it tells nothing. */
 function lineOf(told: readonly PressureReading[], rule: LeakRule): Extract<Leak, { is: "sound" | "leaks" }> | null {
-  const since = fillsOf(told, rule.pumped).at(-1) ?? [];
+  const since = fillsOf(told, rule).at(-1) ?? [];
   if (!enough(since, rule)) return null;
   const line = lineThrough(
     since.map(({ day, gauge, celsius }) => ({ x: day, y: atTemperature(gauge, celsius ?? COMPARED_AT, COMPARED_AT) })),
@@ -71,6 +74,16 @@ function lineOf(told: readonly PressureReading[], rule: LeakRule): Extract<Leak,
   const least = per30days - SURE * Math.sqrt(line.slopeVar) * MONTH;
   return { is: least > rule.usual ? "leaks" : "sound", per30days, usual: rule.usual, readings: since.length, days: daysOf(since) };
 }
+
+/** Is the last reading, of which no temperature is known, lower than the last of which one is by more than the weather can make it? */
+function fellSince(readings: readonly PressureReading[], rule: LeakRule): boolean {
+  const [last, before] = [readings.at(-1), readings.findLast(({ celsius }) => celsius !== null)];
+  if (last === undefined || before === undefined || last.celsius !== null) return false;
+  return before.gauge - last.gauge > explainedBy(before.gauge, rule);
+}
+
+/** What growing colder by `fall` takes at the most. */
+const explainedBy = (gauge: number, { fall }: LeakRule): number => gauge - atTemperature(gauge, COMPARED_AT, COMPARED_AT - fall);
 
 /**
  * What was lost from the last fills, where that is more than growing colder by `fall` would take (at constant volume, on absolute pressure).
@@ -85,7 +98,7 @@ function likely(all: readonly Fill[], rule: LeakRule): Extract<Leak, { is: "leak
   const recent = all.map((fill) => (fill === last ? fill : fill.filter(({ day }) => day >= today - rule.back)));
   const fills = recent.filter((fill) => daysOf(fill) > 0);
   const from = Math.max(0, ...fills.map((fill) => fill[0]?.gauge ?? 0));
-  const explained = from - atTemperature(from, COMPARED_AT, COMPARED_AT - rule.fall);
+  const explained = explainedBy(from, rule);
   const [lost, days] = [sum(fills.map(lossOf)), sum(fills.map(daysOf))];
   if (lost <= explained + (rule.usual * Math.max(0, days - MONTH)) / MONTH) return null;
   return { is: "leak likely", lost, days, fills: fills.length, explained, fall: rule.fall, readings: sum(fills.map((fill) => fill.length)) };
@@ -106,14 +119,16 @@ function lostBetween(a: PressureReading, b: PressureReading): number {
 const lossOf = (fill: Fill): number => sum(fill.slice(1).map((each, n) => lostBetween(fill[n] ?? each, each)));
 
 /** Parted where it was pumped up or let down, and where it was set for another load. */
-function fillsOf(readings: readonly PressureReading[], pumped: number): readonly Fill[] {
+function fillsOf(readings: readonly PressureReading[], { pumped, flat }: LeakRule): readonly Fill[] {
   const fills: PressureReading[][] = [];
   for (const each of readings) {
     const before = fills.at(-1)?.at(-1);
     const lost = before === undefined ? 0 : lostBetween(before, each);
     // Told to be too high and found right the next time, it was let down in between: that is no leak.
     const set = before?.over === true && each.over !== true && each.under !== true && lost > 0;
-    const letDown = (before?.day === each.day && lost > pumped) || set;
+    // Nor does anybody let out on purpose what is wanted, on one day or over several.
+    const wantsMore = each.under === true || each.gauge < flat;
+    const letDown = (before?.day === each.day && lost > pumped && !wantsMore) || set;
     if (before === undefined || lost < -pumped || letDown || each.left === true || setForLoad(before, each, lost)) fills.push([each]);
     else fills.at(-1)?.push(each);
   }

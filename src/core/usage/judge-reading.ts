@@ -15,7 +15,9 @@ export type Judgement =
   /** Above a reading of a later day. */
   | { readonly is: "beyond a later one"; readonly against: TrackPoint }
   /** More than a bike is ridden in the days since the reading before, or until the one after. */
-  | { readonly is: "implausible jump"; readonly against: TrackPoint };
+  | { readonly is: "implausible jump"; readonly against: TrackPoint }
+  /** Ridden, as it seems, while it is laid up. */
+  | { readonly is: "moved while laid up"; readonly against: TrackPoint };
 
 /** More than this in a day off a trip is a slip more often than a ride. Common practice: long-distance events count 1,000 miles in a day as a feat. */
 const MOST_IN_A_DAY = stretchOf(1500, "mi");
@@ -42,8 +44,24 @@ function mostIn(days: number): number {
 /** A day on which a bike is worked at is none for a long ride: beyond what the dial showed that day, more than this is mostly the figure of a service. Common practice. */
 const MOST_BESIDE_WORK = stretchOf(500, "mi");
 
-/** Holds a dial figure read on a day against the track. @param atWork it was given with work done that day */
-export function judgeReading(track: Track, dial: Dial, on: LocalDate, trips: readonly Trip[], atWork = false): Judgement {
+/** A bike laid up is moved to a workshop and tried after work, and no further; until the day on which it was, it was ridden as most are, some 10,000 miles a year at the most. Common practice. */
+const MOST_LAID_UP = { moved: stretchOf(100, "mi"), aDay: stretchOf(30, "mi") } as const;
+
+/** Days out of use; `to` null while they last. */
+type Rest = { readonly from: LocalDate; readonly to: LocalDate | null };
+
+/**
+ * Holds a dial figure read on a day against the track.
+ * @param atWork it was given with work done that day
+ * @param rests days on which it stands
+ */
+export function judgeReading(
+  track: Track,
+  dial: Dial,
+  on: LocalDate,
+  trips: readonly Trip[],
+  { atWork = false, rests = [] }: { readonly atWork?: boolean; readonly rests?: readonly Rest[] } = {},
+): Judgement {
   if (dial < dialOf(0, "km")) return { is: "runs backwards", against: { on, ridden: riddenAtDial(track, dial, on), reading: "" } };
   const ridden = riddenAtDial(track, dial, on);
   const before = track.points.findLast((point) => point.on <= on);
@@ -56,5 +74,10 @@ export function judgeReading(track: Track, dial: Dial, on: LocalDate, trips: rea
   const here = { on, ridden };
   if (before !== undefined && leaps(before, here)) return { is: "implausible jump", against: before };
   if (after !== undefined && leaps(here, after)) return { is: "implausible jump", against: after };
+  const rest = rests.find(({ from, to }) => from <= on && (to === null || on < to));
+  if (before !== undefined && rest !== undefined && !onTrip(before.on, on)) {
+    const most = MOST_LAID_UP.moved + MOST_LAID_UP.aDay * Math.max(0, daysBetween(before.on, rest.from));
+    if (ridden - before.ridden > most) return { is: "moved while laid up", against: before };
+  }
   return { is: "fine" };
 }

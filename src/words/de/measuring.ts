@@ -72,6 +72,8 @@ export const GERMAN_MEASURING: MeasuringWords = {
   sags: { "static sag": ["statisch", "ohne", "leer"], "rider sag": ["fahrer", "mit", "beladen"] },
   shortIntake: ["ein"],
   across: ["in", "am", "an", "den", "mitte", "rand", "ränder", "rändern", "flanke", "flanken", "schulter", "links", "rechts"],
+  numberSigns: ["nr", "nummer", "no", "am", "an"],
+  sweeps: ["links nach rechts", "rechts nach links", "l nach r"],
   hours: ["stunde", "stunden", "std"],
   minutes: ["minute", "minuten", "min"],
   spans: { tag: 24, tage: 24, tagen: 24, nacht: 10, woche: 168, wochen: 168, monat: 730, monate: 730, monaten: 730 },

@@ -54,6 +54,7 @@ const GERMAN = {
     vehicles: ["auto", "autos", "anhänger", "fahrrad", "fahrrads", "rasenmäher", "wohnwagen", "wohnmobil", "handy", "pkw", "traktor"],
     doers: ["sie hat", "er hat", "sie haben"],
     helping: ["half", "helfe"],
+    tries: ["probefahrt mit", "probefahrt auf", "probe gefahren", "getestet habe ich"],
     pumps: ["aufgepumpt"],
     allBikes: ["beide motorräder", "beide maschinen", "beide mopeds", "beiden motorrädern", "beiden maschinen"],
     greetings: ["hallo", "moin", "servus", "danke"],

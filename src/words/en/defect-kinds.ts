@@ -24,6 +24,8 @@ export const ENGLISH_DEFECTS = {
   "damaged lithium battery":
     "Do not ride, and never charge or jump-start it: a lithium battery that is swollen, hot, cracked or leaking can catch fire. Outdoors with it, or with the whole bike, away from anything that burns, and have its maker or a dealer say how it is got rid of. A new one is charged with its own charger.",
   "not charging": "It runs until the battery is empty, and then stops wherever it is: measure at the battery with the engine running.",
+  overcharging:
+    "Do not ride until the regulator has been looked at: so much voltage boils a battery with acid, which then gives off a gas that explodes, can set a lithium one on fire, and burns lamps and control units. Let the battery cool outdoors. The next reading that is right closes it.",
   "warning light": "Look up what it says in the owner's manual before you ride; for oil pressure stop the engine at once.",
   "fuel leak": "Do not ride, do not start it: close the tap, keep flames away, find where it comes out.",
   "damaged fuel hose": "Do not ride, do not start it: a hose that is cracked or hard lets petrol onto a hot engine. Replace it and its clips.",

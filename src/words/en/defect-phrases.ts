@@ -27,7 +27,7 @@ export const UNLESS_READ = {
 
 const OF_TYRES = ["squared-off tyre", "cupped tyre", "cracked tyre", "damaged tyre", "plugged tyre", "worn tyre", "puncture"] as const;
 const OF_LININGS = ["damaged brake", "soft brake", "brake noise", "dragging brake"] as const;
-const OF_BATTERY = ["damaged battery", "flat battery", "not charging"] as const;
+const OF_BATTERY = ["damaged battery", "flat battery", "not charging", "overcharging"] as const;
 /** What goes with the old fluid and the air in it; the same in every language. */
 export const BY_BLEEDING = [...["soft brake", "odd brake", "old brake fluid", "dragging clutch", "slipping clutch"]] as const satisfies readonly DefectKind[];
 /** What only setting, tightening, cleaning, grease, freeing or a charge can put right; nothing broken, cracked, lost or worn is. The same in every language. */

@@ -35,6 +35,10 @@ export type SaidJudged = {
   readonly freezes: number | null;
   /** °C of the air that a battery was read in, where it was noted. */
   readonly air: number | null;
+  /** Of charging volts: the engine speed kept from before, where none was said with them. */
+  readonly rpmKept: number | null;
+  /** °C of the air noted otherwise that day, by which it may be frozen. */
+  readonly airKept: number | null;
   /** The force at which a belt's figure holds, as typed; null where none was. */
   readonly force: string | null;
   /** How the bike stands where a slack's figure holds; null where it names none. */
@@ -105,7 +109,7 @@ const DO: Record<JudgedKind, readonly [low: string, high: string]> = {
   "battery voltage": ["", ""],
   "charging voltage": [
     "Look at the terminals, then have the charging circuit tested.",
-    "Have the regulator tested before the next ride: so much ruins the battery.",
+    "It overcharges the battery and ruins it: have the regulator tested before the next ride.",
   ],
   "brake fluid level": [
     "It falls with worn pads or by a leak: look at both before topping up.",
@@ -206,6 +210,7 @@ const HOW: Record<ConditionRead | "rpm" | "pitches", string> = {
 const FLAT_LEAD =
   "So low, a cell of it may be dead: charge it where you can watch it and the air is fresh, stop if it grows hot, and have it tested before you rely on it.";
 const FLAT_LITHIUM = "So low, its cells may be harmed for good: do not charge it before its maker or a dealer has looked at it.";
+const STOOD_WARMER = "Where it stood warmer, say so with its volts, such as “battery 12.6 V rested at 15 °C”.";
 const SIX_VOLTS =
   "A battery of 12 V that shows so little is dead: do not charge it unwatched, have it tested. These figures are for 12 V; one of 6 V I cannot judge, go by its manual.";
 
@@ -220,7 +225,7 @@ const STOOD: Record<Stand, { readonly so: string; readonly say: string }> = {
 const KEPT: readonly Missing[] = ["cold", "upright", "on the side stand", "under load", "at force", "throttle open", "rpm", "temperature"];
 
 /** What is set or topped up, and ridden then. */
-const BEFORE: readonly JudgedKind[] = ["chain slack", "belt deflection", "throttle free play", "oil level"];
+const BEFORE: readonly JudgedKind[] = ["chain slack", "belt deflection", "throttle free play", "oil level", "charging voltage"];
 
 /** Bars moulded in at this height lie below what some laws ask for. */
 const BARS = 0.8;
@@ -363,15 +368,18 @@ export const judgeWords = (p: Printer) => {
   };
   /** How to charge it, and whether frost can burst it. */
   const battery = (j: SaidJudged): string => {
-    if (j.alarm === "frozen") return FROZEN(j.air ?? 0);
+    if (j.alarm === "frozen")
+      return j.airKept === null
+        ? FROZEN(`At ${p.figure(j.air ?? 0, 0)} °C`)
+        : `${FROZEN(`At the ${p.figure(j.airKept, 0)} °C noted that day`)} ${STOOD_WARMER}`;
     if (j.alarm === "six volts") return SIX_VOLTS;
     if (j.freezes === null)
       return j.alarm === "more than flat" ? FLAT_LITHIUM : "Charge it with a charger made for lithium, never below 0 °C and never in a desulphating mode.";
     const charge = `Charge it within days; left low it sulphates, and at that charge it freezes at about ${p.figure(j.freezes, 0)} °C: never charge a frozen one.`;
     return j.alarm === "more than flat" ? `${FLAT_LEAD} ${charge}` : charge;
   };
-  const FROZEN = (air: number): string =>
-    `At ${p.figure(air, 0)} °C it may be frozen: never charge or jump a frozen battery. Let it thaw in the warm for a day, then look at its case: bulged or split it is scrap; sound, charge it then.`;
+  const FROZEN = (at: string): string =>
+    `${at} it may be frozen: never charge or jump a frozen battery. Let it thaw in the warm for a day, then look at its case: bulged or split it is scrap; sound, charge it then.`;
   /** One line: the value, its verdict, what to do. */
   const line = (j: SaidJudged): string => {
     const called = capital(read(j));
@@ -384,7 +392,8 @@ export const judgeWords = (p: Printer) => {
         ? `, about ${p.figure(Math.round(j.share * 20) * 5, 0)} % charged${j.air === null ? "" : ` by its volts at ${p.figure(j.air, 0)} °C`}`
         : "";
     const held = j.by === "mark" ? "" : ` (${limitOf(j)})`;
-    const stands = `${called}${charge}${longer(j)}: ${judgement.is}${judgement.is === "within" ? "" : sided(j)}${held}.`;
+    const asBefore = j.rpmKept === null || j.judgement.is === "cannot tell" ? "" : `, taken at ${p.figure(j.rpmKept, 0)} rpm as before`;
+    const stands = `${called}${charge}${longer(j)}${asBefore}: ${judgement.is}${judgement.is === "within" ? "" : sided(j)}${held}.`;
     if (j.kind === "antifreeze share") return `${stands} ${capital(glycol(j))}${callsForWork(judgement) ? ` ${WEAK_COOLANT}` : ""}`;
     if (judgement.is === "within") return stands;
     const above = j.kind === "tread" && (judgement.limit.min ?? 0) > BARS + 0.05 ? ` The moulded bars, ${amount(BARS, j)}, lie below that.` : "";

@@ -42,14 +42,18 @@ export const outlookWords = (p: Printer) => {
   };
   return {
     /** "Heron until 21 June, then at about 16,900 mi (15,800 mi to 18,300 mi)". */
-    until: (nickname: string, { on, byDistance, ridden }: Until, b: OnBike): string => {
+    until: (nickname: string, { on, byDistance, ridden }: Until, b: OnBike & { readonly laidUp: boolean }): string => {
       if (byDistance && ridden !== null)
         return `${nickname} until ${at(ridden.likely, b)}${on === null ? ". Nothing says when that comes, so what falls due by date is left out." : `, likely about ${p.date(on, b.today)}.`}`;
       const until = `${nickname} until ${on === null ? "then" : p.date(on, b.today)}`;
       if (ridden === null) return `${until}, by date alone: there are too few readings to say how far it will have gone.`;
+      if (ridden.low === ridden.high && b.laidUp)
+        return `${until}, then at ${at(ridden.likely, b)} still: it is laid up, and while it stands no distance is forecast.`;
       if (ridden.low === ridden.high) return `${until}, then at ${at(ridden.likely, b)}.`;
       const [low, likely, high] = [ridden.low, ridden.likely, ridden.high].map((each) => about(each, ridden.high - ridden.low, b));
-      return `${until}, then likely at about ${likely} (${low} to ${high}).`;
+      return b.laidUp
+        ? `${until}: laid up, so no distance is forecast while it stands. As ridden until then it likely stands at about ${likely} (${low} to ${high}); what its dial shows tells better.`
+        : `${until}, then likely at about ${likely} (${low} to ${high}).`;
     },
     /** What a list of work ahead cannot know, and what to do about it. */
     blind: ({ until, next }: Blind, b: Pick<OnBike, "unit" | "offset">): string => {

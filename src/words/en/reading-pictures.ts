@@ -146,8 +146,10 @@ export const readingPictureWords = (p: Printer) => {
               then === undefined
                 ? "Too few readings yet to say what is likely; two over a fortnight or more will do."
                 : then.high === then.low
-                  ? `It is laid up, so by ${p.date(then.on, today)} it likely shows ${about(shown, then.likely)} still.`
-                  : `Likely by ${p.date(then.on, today)}: about ${about(shown, then.likely)}, between ${about(shown, then.low)} and ${about(shown, then.high)} eight times in ten.`,
+                  ? `It is laid up: while it stands no distance is forecast, and it shows ${p.point((then.likely - shown.offset) as Ridden, shown.unit)} still on ${p.date(then.on, today)}.`
+                  : shown.layUps.some(({ from, to }) => from <= today && to >= then.on)
+                    ? `It is laid up: while it stands no distance is forecast. As ridden until then it likely stands at about ${about(shown, then.likely)}, between ${about(shown, then.low)} and ${about(shown, then.high)} eight times in ten; what its dial shows tells better.`
+                    : `Likely by ${p.date(then.on, today)}: about ${about(shown, then.likely)}, between ${about(shown, then.low)} and ${about(shown, then.high)} eight times in ten.`,
               ...(shown.layUps.length === 0
                 ? []
                 : [

@@ -308,6 +308,8 @@ function strange(
       return `${capital(about)}${of} takes it that the trip meter was zeroed at the last reading.${before} Was it?`;
     case "implausible jump":
       return `${capital(about)}${of} is a long way from the last one.${before} Is it right?`;
+    case "moved while laid up":
+      return `${capital(about)}${of} is a long way from the last one, and the bike is laid up.${before} Is it right? If it rides again, say so too: /bike change state:riding.`;
     case "out of range":
       return `${capital(about)}${of} is outside what a motorcycle shows. Type it again, or let it go.`;
     case "two temperatures":

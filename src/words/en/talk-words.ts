@@ -35,6 +35,10 @@ export const ENGLISH_TALK_WORDS = {
       ...["car", "cars", "van", "truck", "trailer", "caravan", "campervan", "mower", "lawnmower", "bicycle", "pushbike", "phone", "intercom", "tractor"],
       ...["boat", "wheelbarrow"],
     ],
+    tries: [
+      ...["test rode", "test-rode", "test ridden", "test ride on", "test ride of", "demo ride on", "demoed", "demo'd", "tried out"],
+      ...["test drove", "test riding", "had a go on"],
+    ],
     pumps: ["pumped", "aired", "inflated"],
     allBikes: ["both bikes", "both motorbikes", "both motorcycles"],
     greetings: ["hi", "hey", "hello", "hiya", "morning", "evening", "thanks", "cheers"],

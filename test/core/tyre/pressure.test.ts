@@ -139,6 +139,23 @@ describe("a slow leak", () => {
     // Not told so, 40 kPa in 20 days are lost.
     expect(read(false)).toMatchObject({ is: "leaks", readings: 3, days: 40 });
   });
+  test("is made no smaller by a much lower reading, whenever it is read and whether its temperature is noted", () => {
+    const slow = (celsius: number | null) => weekly(50, () => 20).map((each) => ({ ...each, celsius, under: true }));
+    const low = (day: number, celsius: number | null) => ({ day, gauge: 83, celsius, under: true });
+    const [told, untold] = [slow(20), slow(null)];
+    expect(leakOf(told, LEAK_RULE)).toMatchObject({ is: "leaks", readings: 6 });
+    expect(leakOf(untold, LEAK_RULE)).toMatchObject({ is: "leak likely", lost: expect.closeTo(50, 6) });
+    // 250 kPa at first, 83 at last, on the same day as the last of the others or a week on.
+    for (const day of [35, 42])
+      for (const celsius of [20, null]) {
+        expect(leakOf([...untold, low(day, celsius)], LEAK_RULE)).toMatchObject({ is: "leak likely", lost: expect.closeTo(167, 6), days: day });
+        const after = leakOf([...told, low(day, celsius)], LEAK_RULE);
+        expect(after).toMatchObject(celsius === null ? { is: "leak likely", lost: expect.closeTo(167, 6) } : { is: "leaks", readings: 7 });
+      }
+    // With no figure wanted, to so little nobody lets one down.
+    expect(leakOf([...weekly(50, () => null), { day: 35, gauge: 83, celsius: null }], LEAK_RULE)).toMatchObject({ is: "leak likely" });
+    expect(leakOf([...weekly(10, () => null), { day: 35, gauge: 150, celsius: null }], LEAK_RULE)).toMatchObject({ is: "cannot tell" });
+  });
   test("is counted from the last time it was pumped up", () => {
     const first = weekly(35, () => 20).slice(0, 3);
     const then = weekly(5, () => 20).map((each) => ({ ...each, day: each.day + 30 }));
@@ -244,7 +261,7 @@ describe("a leak of which nobody noted the weather", () => {
 });
 
 test("a loss is told as a leak only when it is beyond the usual with nine chances in ten", () => {
-  const rule = { usual: 14, noise: 3.5, pumped: 10, fewestDays: 14, fall: 25, back: 60, source: "" };
+  const rule = { usual: 14, noise: 3.5, pumped: 10, fewestDays: 14, fall: 25, back: 60, flat: 100, source: "" };
   const lost = (kPa: number) =>
     leakOf(
       [0, 30].map((day) => ({ day, gauge: 250 - (kPa * day) / 30, celsius: 20 })),

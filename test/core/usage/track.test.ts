@@ -119,6 +119,17 @@ describe("a new reading beside the old ones", () => {
   });
 });
 
+test("a figure far on while the bike is laid up is held: moved by more than 100 miles, and 30 for each day until it was laid up (common practice)", () => {
+  const track = buildTrack([bought], [read("2025-05-01", 2000), read("2025-06-01", 3000)]);
+  const rests = [{ from: localDate("2025-06-11"), to: localDate("2025-09-01") }];
+  const judge = (miles: number, on: string, more: object = { rests }) => judgeReading(track, dialOf(miles, "mi"), localDate(on), [], more).is;
+  // Ten days of 30 miles until then, and 100 since.
+  expect([judge(3400, "2025-07-01"), judge(3401, "2025-07-01")]).toEqual(["fine", "moved while laid up"]);
+  expect([judge(3401, "2025-06-10"), judge(3401, "2025-09-01"), judge(3401, "2025-07-01", {})]).toEqual(["fine", "fine", "fine"]);
+  const open = { rests: [{ from: localDate("2025-05-20"), to: null }] };
+  expect([judge(3100, "2025-12-01", open), judge(3101, "2025-12-01", open)]).toEqual(["fine", "moved while laid up"]);
+});
+
 test("whole miles and kilometres to 200,000 come back exactly", () => {
   for (let n = 0; n <= 200_000; n++) {
     // Thrown, not expected: 200,000 expectations take longer than what they check.

@@ -59,6 +59,12 @@ export const GERMAN_ELECTRICS_WRONG = {
     },
     { things: ["lichtmaschine", "lima", "regler", "laderegler", "gleichrichter", "stator"], signs: [...ended("defekt", "kaputt"), "hinüber", "tot"] },
   ],
+  overcharging: [
+    {
+      things: ["lichtmaschine", "lima", "regler", "laderegler", "gleichrichter", ...BATTERY],
+      signs: ["überlädt", "überladen", "wird überladen", "lädt zu hoch", "lädt zu viel", "kocht", "gekocht", "kocht über"],
+    },
+  ],
   "warning light": [
     {
       things: [

@@ -13,6 +13,11 @@ const LAMP = [
   ...["tail light bulb", "indicator bulb", "running light"],
 ];
 
+const CRANKS = [
+  ...["won't crank", "wouldn't crank", "doesn't crank", "didn't crank", "not cranking", "barely cranks", "cranks slowly", "cranks slow", "won't turn over"],
+  ...["wouldn't turn over", "doesn't turn over", "barely turns over", "turns over slowly", "only clicks", "just clicks", "just clicked"],
+];
+
 export const ENGLISH_ELECTRICS_WRONG = {
   "brake light": [{ things: ["brake light", "brake lights", "rear brake light", "stop light", "brake lamp"], signs: [...OUT, "stuck on", "stays on"] }],
   headlight: [
@@ -32,9 +37,11 @@ export const ENGLISH_ELECTRICS_WRONG = {
       signs: [
         ...["flat", "dead", "drained", "won't hold a charge", "not holding charge", "won't hold charge", "not holding a charge", "doesn't hold a charge"],
         ...["won't take a charge", "doesn't hold charge", "had it", "toast", "knackered", "shot", "finished", "done for", "past it", "on its last legs"],
-        ...["empty"],
+        ...["empty", "died", "dying", "has died"],
+        ...CRANKS,
       ],
     },
+    { things: ["bike", "engine", "starter", "it"], signs: CRANKS, signLast: true },
   ],
   "damaged battery": [
     {
@@ -67,6 +74,24 @@ export const ENGLISH_ELECTRICS_WRONG = {
       things: ["battery", "alternator", "generator", "charging", "rectifier", "stator"],
       signs: ["not charging", "isn't charging", "doesn't charge", "failed", "burnt", "burned out"],
     },
+  ],
+  overcharging: [
+    {
+      things: ["battery", "alternator", "generator", "charging", "rectifier", "stator", "regulator", "charging system"],
+      signs: [
+        "overcharging",
+        "overcharges",
+        "overcharged",
+        "charges too much",
+        "charging too much",
+        "charging too high",
+        "boiling",
+        "boiled",
+        "boils",
+        "boiled dry",
+      ],
+    },
+    { things: ["electrics", "bike"], signs: ["overcharging", "overcharges"] },
   ],
   "warning light": [
     {
