@@ -194,6 +194,8 @@ export const counted = z.object({
   lacks: z.enum(["every valve", "other valves", "sprockets", "other side", "new ones"]).nullable(),
 });
 
+const built = z.object({ construction: z.enum(["radial", "bias belted", "bias ply"]), typed: z.string(), by: z.enum(["fitted", "size entered"]) });
+
 const limitSaid = z.object({ bike: z.string(), key: z.string(), value: z.string() });
 
 /** What a message, a typed log or a filled form came to. */
@@ -234,6 +236,7 @@ export const messageOutcome = z.discriminatedUnion("is", [
     ofPartsOff: z.array(judged.pick({ id: true, kind: true, place: true, value: true, unit: true, typed: true })).optional(),
     fluids: z.array(fluidPut).optional(),
     unknownFluids: z.array(fluidUnknown).optional(),
+    built: z.array(z.object({ nickname: z.string(), front: built.nullable(), rear: built.nullable() })).optional(),
     batteries: z.array(z.object({ bike: z.string(), nickname: z.string(), kind: z.enum(EQUIPMENT.battery) })).optional(),
     fuel: z.array(fuel).optional(),
     leaks: z.array(leakOn.extend({ bike: z.string(), unit: z.string().nullable() })).optional(),

@@ -6,7 +6,6 @@ import { dialOf } from "../../src/core/quantity/distance.ts";
 import { isQuantity } from "../../src/core/reading/value.ts";
 import { mayRollOver } from "../../src/core/usage/roll-over.ts";
 import { BOTH, ONE } from "../../src/usecases/answer-question.ts";
-import { oneEndNew } from "../../src/usecases/judge.ts";
 import type { JudgedOn } from "../../src/usecases/judged.ts";
 import type { LimitSaid } from "../../src/usecases/limits-said.ts";
 import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
@@ -206,7 +205,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   lines.push(...countedLines(outcome.counted ?? [], words));
   for (const { place, leak, unit } of outcome.leaks ?? []) lines.push(words.tyres.leak(place, leak, unit !== null && isQuantity(unit) ? unit : "kPa"));
   for (const off of outcome.ofPartsOff ?? []) lines.push(words.judge.ofPartOff(off));
-  if (oneEndNew(outcome.work.flatMap(({ items }) => items))) lines.push(words.judge.oneEnd());
+  for (const built of outcome.built ?? []) lines.push(words.tyres.oneEndNew(built, outcome.bikes.length > 1));
   for (const tyre of outcome.aged ?? []) lines.push(words.tyres.aged(tyre));
   for (const defect of outcome.defects) {
     lines.push(words.defects.noted(defect));

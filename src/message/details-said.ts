@@ -9,6 +9,7 @@ import { tyreCodeIn } from "../core/tyre/date-code.ts";
 import { type Cost, NO_DETAIL, type PartFitted, type Quantity, type WorkDetail } from "../core/work-detail.ts";
 import { among } from "./among.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
+import { constructionsIn } from "./construction-said.ts";
 import { fluidsSaid, isOfFluids } from "./fluids-said.ts";
 import { kindWordsIn, namesWheel } from "./kind-of.ts";
 import { keptSaid } from "./kit-kept.ts";
@@ -118,18 +119,35 @@ function tyresSaid(layout: Layout, clause: Part, at: readonly number[], intent: 
     return code !== null && intent.on.typed !== token?.text && Number(code[2]) <= year && !among(layout.known.vocabulary.at, wordAt(layout.tokens, each - 1));
   });
   const marks = layout.marks.filter(({ from, to }) => from >= clause.from && to <= clause.to);
+  const built = builtSaid(layout, clause, used);
   return items.flatMap((item, n): readonly PartFitted[] => {
     const [code, mark] = [codes[n], markOf(layout, item, marks) ?? marks[n]];
     const token = code === undefined ? null : numberAt(layout, code);
     if (code !== undefined) used.add(code);
-    return token === null && mark === undefined
+    const kind = new Set(built.map(({ is }) => is)).size === 1 ? built[0] : markOf(layout, item, built);
+    const typed = [mark?.typed, kind?.typed].filter((each) => each !== undefined);
+    return token === null && typed.length === 0
       ? []
-      : [{ words: mark?.typed ?? intent.words, item, made: token === null ? null : (tyreCodeIn(token.text) ?? token.text) }];
+      : [{ words: typed.length > 0 ? typed.join(" ") : intent.words, item, made: token === null ? null : (tyreCodeIn(token.text) ?? token.text) }];
+  });
+}
+
+/** "New rear tyre, radial": how it is built, at its tokens. */
+function builtSaid(layout: Layout, clause: Part, used: Set<number>) {
+  const start = layout.tokens[clause.from]?.start ?? 0;
+  const said = constructionsIn(layout.text.slice(start, layout.tokens[clause.to]?.end), layout.known.vocabulary.details.constructions);
+  return said.map(({ is, typed, ...at }) => {
+    const inside = tokensOf(clause).filter((each) => {
+      const token = layout.tokens[each];
+      return token !== undefined && token.end > start + at.from && token.start < start + at.to;
+    });
+    for (const each of inside) used.add(each);
+    return { is, typed, from: inside[0] ?? clause.from, to: inside.at(-1) ?? clause.from };
   });
 }
 
 /** "180/55 rear and 120/70 front": the size by whose side the end of a tyre is said, where each has one. */
-function markOf(layout: Layout, item: ItemKey | null, marks: Layout["marks"]): Layout["marks"][number] | undefined {
+function markOf<T extends Part>(layout: Layout, item: ItemKey | null, marks: readonly T[]): T | undefined {
   const ends = marks.map(({ from, to }) => {
     const beside = [
       ...phrasesInside(layout.phrases.place, { from: to + 1, to: to + 2 }),

@@ -4,6 +4,7 @@ import type { ItemKey } from "../core/ids.ts";
 import type { WorkAction } from "../core/plan/plan.ts";
 import type { Known, KnownBike, Vocabulary } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
+import { endOfTyre } from "./construction-said.ts";
 import { foldWord, scan, type Token } from "./scan.ts";
 
 /** A phrase of the text and the items it can mean, at tokens `from` to `to`. `together`: it means all of them (front and rear pads). */
@@ -21,7 +22,12 @@ export function itemPhrases(tokens: readonly Token[], known: Known, bike: KnownB
       for (const word of wordsOf(tokens[end], known.vocabulary)) node = node?.next.get(word);
       if (node?.items !== undefined) best = { items: node.items, to: end };
     }
-    if (best === null) continue;
+    if (best === null) {
+      const end = endOfTyre(tokens, at, known);
+      const tyre = end === null ? undefined : bike.items.find(({ key }) => key === `${end}-tyre.replace`);
+      if (tyre !== undefined) found.push({ items: [tyre.key], together: true, from: at, to: at });
+      continue;
+    }
     found.push({ items: best.items, together: sameAction(best.items, bike), from: at, to: best.to });
     at = best.to;
   }

@@ -4,6 +4,7 @@ import type { WorkAction } from "../core/plan/plan.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
+import { isOfConstruction } from "./construction-said.ts";
 import { type Layout, phrasesInside } from "./layout.ts";
 import { isAnd, isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import type { ItemPhrase } from "./read-items.ts";
@@ -108,6 +109,7 @@ export function mayStandBeside(layout: Layout, at: number): boolean {
     among(vocabulary.at, word) ||
     (among(vocabulary.roundly, word) && layout.tokens[at + 1]?.is === "number") ||
     among(vocabulary.onBike, word) ||
-    among(vocabulary.dateWords, word)
+    among(vocabulary.dateWords, word) ||
+    isOfConstruction(vocabulary.details.constructions, word)
   );
 }

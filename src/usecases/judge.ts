@@ -246,6 +246,6 @@ export function unevenPads(judged: readonly Judged[]): readonly {
 
 const ENDS_NEW = ["front-tyre.replace", "rear-tyre.replace"];
 
-/** Was a tyre put on one end only? */
-export const oneEndNew = (items: readonly { readonly item: string; readonly outcome: Outcome }[]): boolean =>
-  new Set(items.filter(({ item, outcome }) => !isLeft(outcome) && ENDS_NEW.includes(item)).map(({ item }) => item)).size === 1;
+/** On how many ends of a bike a new tyre was put. */
+export const endsNew = (items: readonly { readonly item: string; readonly outcome: Outcome }[]): number =>
+  new Set(items.filter(({ item, outcome }) => !isLeft(outcome) && ENDS_NEW.includes(item)).map(({ item }) => item)).size;

@@ -31,6 +31,7 @@ import { askedOf } from "./question.ts";
 import { rigsFor } from "./rig.ts";
 import { asMeasured, asOdometers, heldAgainst, type Saved, save } from "./settle.ts";
 import { judgedAnew } from "./square-verdicts.ts";
+import { tyresBuilt } from "./tyres-built.ts";
 import { noteMixed, noteVerdicts } from "./verdict-defects.ts";
 
 /** Where intents came from: `source` marks the records, `message` is the message to link to. */
@@ -136,6 +137,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
   const leaks: NonNullable<Extract<MessageOutcome, { is: "logged" }>["leaks"]>[number][] = [];
   for (const [n, g] of touched.entries()) leaks.push(...(await leaksRead(q, afters[n] ?? g, saved.readings)));
   for (const g of touched) fuel.push(...(await fuelOf(q, g, saved.readings)));
+  const built = await tyresBuilt(q, ctx, afters, saved.work);
   return {
     ...{
       is: "logged",
@@ -157,6 +159,7 @@ export async function logged(q: Repos, ctx: Ctx, all: readonly Garaged[], intent
       fluids,
       ...(unknownFluids.length === 0 ? {} : { unknownFluids }),
       batteries: batteriesPut(saved.work, touched),
+      ...(built.length === 0 ? {} : { built }),
       fuel,
       ...(verdicts.staying.length === 0 ? {} : { staying: shownOn(touched, verdicts.staying) }),
       ...(leaks.length === 0 ? {} : { leaks }),

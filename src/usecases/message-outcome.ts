@@ -25,6 +25,7 @@ import type { NotFitted } from "./not-fitted.ts";
 import type { Question } from "./question.ts";
 import type { SpecAnswer } from "./spec-ask.ts";
 import type { TyreMarkSaid } from "./tyre-marks-heard.ts";
+import type { TyresBuilt } from "./tyres-built.ts";
 
 /** `again`: the message was heard before, so that records of it may be there, withdrawn ones included. */
 export type Heard = {
@@ -105,6 +106,8 @@ export type MessageOutcome =
       readonly unknownFluids?: readonly FluidUnknown[];
       /** New batteries of another kind than their bike is entered with, to be entered with a press. */
       readonly batteries?: readonly BatteryPut[];
+      /** How both ends are built, of bikes that got one new tyre, or two that do not match. */
+      readonly built?: readonly TyresBuilt[];
       /** What the fills of fuel among them come to. */
       readonly fuel?: readonly FuelShown[];
       /** Tyres among those read that leak, and the unit of the reading that shows it. */

@@ -8,7 +8,7 @@ import { filesIn, filesUnder, parse, sourceOf, textOf, walk } from "./source.ts"
 
 describe("every command file is in the index, under its own name", () => {
   // What the commands share: types, shapes, and the answers to plain messages.
-  const shared = ["index.ts", "define.ts", "shapes.ts", "messages.ts"];
+  const shared = ["index.ts", "define.ts", "shapes.ts", "shapes-plan.ts", "shapes-tools.ts", "messages.ts"];
   const unlisted = (files: readonly string[], names: readonly string[]): string[] => {
     const expected = names.map((name) => `${name.replaceAll(" ", "-")}.ts`);
     return [...files.filter((file) => !shared.includes(file) && !expected.includes(file)), ...expected.filter((file) => !files.includes(file))];

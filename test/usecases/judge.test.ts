@@ -11,7 +11,7 @@ import type { Taken } from "../../src/core/schedule/measured.ts";
 import type { Spec } from "../../src/core/spec/spec.ts";
 import { KINDS } from "../../src/trade/kinds.ts";
 import type { SpecKey } from "../../src/trade/spec-keys.ts";
-import { judgeAll, judgeTaken, oneEndNew, verdictsOf } from "../../src/usecases/judge.ts";
+import { endsNew, judgeAll, judgeTaken, verdictsOf } from "../../src/usecases/judge.ts";
 import type { Rig } from "../../src/usecases/judged.ts";
 
 const BIKE = { kind: "chain-drive twin", id: "b1" as BikeId, equipment: KINDS["chain-drive twin"].equipment };
@@ -535,9 +535,9 @@ test("coolant that stands less frost than its spec asks for is told, and makes t
 });
 
 test("a tyre on one end alone is told from a pair, and one that was not put on is none", () => {
-  const did = (...items: readonly (readonly [string, "replaced" | "could not do"])[]) => oneEndNew(items.map(([item, outcome]) => ({ item, outcome })));
-  expect(did(["rear-tyre.replace", "replaced"])).toBe(true);
-  expect(did(["rear-tyre.replace", "replaced"], ["front-tyre.replace", "replaced"])).toBe(false);
-  expect(did(["rear-tyre.replace", "replaced"], ["front-tyre.replace", "could not do"])).toBe(true);
-  expect(did(["chain.replace", "replaced"])).toBe(false);
+  const did = (...items: readonly (readonly [string, "replaced" | "could not do"])[]) => endsNew(items.map(([item, outcome]) => ({ item, outcome })));
+  expect(did(["rear-tyre.replace", "replaced"])).toBe(1);
+  expect(did(["rear-tyre.replace", "replaced"], ["front-tyre.replace", "replaced"])).toBe(2);
+  expect(did(["rear-tyre.replace", "replaced"], ["front-tyre.replace", "could not do"])).toBe(1);
+  expect(did(["chain.replace", "replaced"])).toBe(0);
 });

@@ -1,6 +1,7 @@
 // The words by which the details of a job are read, as data. Each language supplies its own.
 
 import type { KitWords } from "../parts/kit-named.ts";
+import type { Construction } from "../tyre/marking.ts";
 
 export type DetailWords = {
   /** Signs and words of money, each with its code (ISO 4217) or the sign itself where several countries share it. */
@@ -31,6 +32,8 @@ export type DetailWords = {
   readonly byName: readonly string[];
   /** What kinds of battery are called beside "battery", by kind. */
   readonly batteries: Readonly<Record<string, readonly string[]>>;
+  /** How a tyre is built, beside "tyre" or in its place, by construction: "cross-ply". */
+  readonly constructions: Readonly<Record<Construction, readonly string[]>>;
   /** What belongs to a kit. */
   readonly kits: KitWords;
   /** What goes into hydraulics. */

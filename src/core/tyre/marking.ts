@@ -1,9 +1,12 @@
 // What is moulded on a sidewall: size, construction, load index and speed symbol.
 
+/** How the cords of a tyre lie; cross-ply and diagonal are other names of bias ply. Common practice. */
+export type Construction = "radial" | "bias belted" | "bias ply";
+
 export type TyreMarking = {
   /** As typed, without the load and speed. */
   readonly size: string;
-  readonly construction: "radial" | "bias belted" | "bias ply" | null;
+  readonly construction: Construction | null;
   readonly load: { readonly index: number; readonly kilograms: number } | null;
   /** `above`: Z in the size promises more than the figure, and how much stands in brackets or with the maker. */
   readonly speed: { readonly symbol: string; readonly kmh: number; readonly above: boolean } | null;

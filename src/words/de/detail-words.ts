@@ -23,6 +23,11 @@ export const GERMAN_DETAIL_WORDS: DetailWords = {
     gel: ["gel", "gel-batterie", "gelbatterie"],
     lithium: ["lithium-eisenphosphat", "lithium-ionen", "lithium-batterie", "lithiumbatterie", "lithium", "lifepo4", "li-ion"],
   },
+  constructions: {
+    radial: ["radial", "radialreifen", "gürtelreifen"],
+    "bias belted": ["diagonal-gürtel", "diagonalgürtelreifen", "bias-belted"],
+    "bias ply": ["diagonal", "diagonalreifen", "kreuzlagenreifen", "bias"],
+  },
   kits: {
     names: { chain: ["kette", "antriebskette"], "front sprocket": ["ritzel"], "rear sprocket": ["kettenrad", "kettenblatt", "zahnkranz"] },
     whole: ["kettensatz", "kettenkit", "satz"],

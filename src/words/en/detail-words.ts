@@ -59,6 +59,14 @@ export const ENGLISH_DETAIL_WORDS: DetailWords = {
     gel: ["gel"],
     lithium: ["lithium iron phosphate", "lithium ion", "lithium-ion", "lithium iron", "lithium", "lifepo4", "lfp", "li-ion"],
   },
+  constructions: {
+    radial: ["radial", "radials", "radial ply", "radial-ply"],
+    "bias belted": ["bias belted", "bias-belted", "belted bias"],
+    "bias ply": [
+      ...["bias ply", "bias-ply", "bias plies", "bias", "crossply", "cross-ply", "cross ply", "crossplies", "cross-plies", "cross plies"],
+      ...["diagonal ply", "diagonal-ply", "diagonal"],
+    ],
+  },
   kits: {
     names: {
       chain: ["chain", "drive chain"],

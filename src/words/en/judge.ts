@@ -427,7 +427,6 @@ export const judgeWords = (p: Printer) => {
     /** Read of what came off since. */
     ofPartOff: (reading: Pick<SaidJudged, "place" | "value" | "unit" | "typed"> & { readonly kind: ReadingKind }): string =>
       `${capital(read(reading))} was of the one that came off since: kept with its history, and not held against the one that is on.`,
-    oneEnd: (): string => "One end is new: keep both of one construction, and of a pair that the bike's maker names. Take it gently at first.",
     unknownPlace: (specs: readonly SpecKey[]): string =>
       `Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more. Whoever runs the group says its place with /group place:…; your own limit is /spec what:${treadSpec(specs)} value:…`,
     /** A bike that is in no group: the law is the rider's to enter. */

@@ -6,7 +6,7 @@ import type { UnitId } from "../../core/quantity/units.ts";
 import { symbolOf } from "../../core/quantity/units.ts";
 import type { AgeWord, TyreEnd } from "../../core/tyre/age.ts";
 import type { TyreDate } from "../../core/tyre/date-code.ts";
-import type { TyreMarking } from "../../core/tyre/marking.ts";
+import type { Construction, TyreMarking } from "../../core/tyre/marking.ts";
 import type { Wear } from "../../core/wear/wear.ts";
 import type { Printer } from "../printer.ts";
 import { coarse } from "./coarse.ts";
@@ -38,6 +38,14 @@ type Indoors = {
   readonly garageIs: "warmer" | "as warm" | "colder" | "too far apart";
   readonly set: number;
 };
+type BuiltEnd = { readonly construction: Construction; readonly typed: string; readonly by: "fitted" | "size entered" };
+type BuiltEnds = { readonly nickname: string; readonly front: BuiltEnd | null; readonly rear: BuiltEnd | null };
+/** "180/55ZR17 (radial)", and the word alone where it is all that was typed. */
+const builtAs = ({ construction, typed, by }: BuiltEnd): string => {
+  const is = by === "fitted" ? construction : `${construction} by the size entered for it`;
+  return /\d/u.test(typed) ? `${typed.replace(/(?<=\d) \p{Ll}[\p{L} -]*$/u, "")} (${is})` : is;
+};
+
 type Amount = { readonly value: number; readonly unit: UnitId };
 
 type Age = { readonly date: Exclude<TyreDate, { is: "refused" }>; readonly months: number; readonly replaceAt: number; readonly age: AgeWord };
@@ -159,6 +167,18 @@ export const tyreWords = (p: Printer) => {
         : alike
           ? "Both ends are built alike."
           : "The ends are built differently: mix constructions only where the bike's maker names that pair.",
+    oneEndNew: (built: BuiltEnds, named: boolean): string => {
+      const { front, rear } = built;
+      const known = (["front", "rear"] as const).flatMap((end) => (built[end] === null ? [] : [{ end, ...built[end] }]));
+      const said = p.list(known.map((each) => `${each.end} ${builtAs(each)}`));
+      const of = named ? `${built.nickname}: ` : "";
+      if (front !== null && rear !== null && front.construction !== rear.construction)
+        return `${of}The ends are built differently: ${said}. Ride such a mix only where the bike's maker names that pair; else have one end changed first. Take new tyres gently at first.`;
+      if (known.length === 2) return `${of}Both ends are built alike: ${said}. Still a pair that the bike's maker names. Take the new tyre gently at first.`;
+      const [one] = known;
+      const other = one === undefined ? "" : ` Known is the ${said}; how the ${one.end === "front" ? "rear" : "front"} is built stands on its sidewall.`;
+      return `${of}One end is new: keep both of one construction, and of a pair that the bike's maker names.${other} Take it gently at first.`;
+    },
     notNoted: (mayPress: boolean): string =>
       `Nothing of it is noted yet. ${mayPress ? "If it is the size that your papers or the manual name, press to keep it" : "To keep the size that your papers or the manual name: /spec what:rear tyre size value:…"}; for a tyre just fitted say it so, such as “new rear tyre 150/70R17 69V at 14,200”.`,
     least: (): string => "Load and speed at least as the bike's papers ask; a pair, an approved one.",
