@@ -288,5 +288,19 @@ export const RIDERS_READINGS: readonly Case[] = [
   ),
   c("no. 2 exhaust valve 0.15mm", "valve clearance/exhaust 2 0.15 mm@Heron"),
   c("intake valves 1 and 2 0.10, exhaust 0.20", "valve clearance 0.1 mm@Heron ?place", "valve clearance/exhaust 0.2 mm@Heron"),
-  c("coolant -25 C, level ok", "coolant level 3 level@Heron", "coolant strength -25 °C@Heron"),
+  c("coolant -25 C, level ok", "coolant strength -25 °C@Heron", "coolant level 3 level@Heron"),
+  // What is wrong with what was read stands beside the reading.
+  c(
+    "front brake fluid below the low mark and dark",
+    "brake fluid level/front 1 level@Heron",
+    "D old brake fluid “front brake fluid below the low mark and dark”@Heron",
+  ),
+  c("coolant -25 °C and it is rusty", "coolant strength -25 °C@Heron", "D dirty coolant “coolant -25 °C and it is rusty”@Heron"),
+  c("throttle free play 3 mm, sticks", "throttle free play 3 mm@Heron", "D sticking throttle “throttle free play 3 mm, sticks”@Heron"),
+  c("front brake free play 20 mm and spongy", "brake free play/front 20 mm@Heron", "D soft brake “front brake free play 20 mm and spongy”@Heron"),
+  c(
+    "oil level between the marks and weeping at the drain plug",
+    "oil level 3 level@Heron",
+    "D oil leak “oil level between the marks and weeping at the drain plug”@Heron",
+  ),
 ];
