@@ -271,6 +271,8 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (dimension === "length" && among(layout.known.vocabulary.measuring.belt, wordAt(layout.tokens, figure.at - 1)) && canBe("belt deflection", figure))
     return ["belt deflection"];
   if (dimension === "length" && canBe("tread", figure) && saysTyre(layout, part)) return ["tread"];
+  // "5 thirty-seconds on the front".
+  if (units.includes("1/32 in") && canBe("tread", figure) && namesWheel(layout, part) && isPlainPart(layout, part)) return ["tread"];
   // "Rear 3.5 mm": of what an end has, a tread or pads.
   if (dimension === "length" && canBe("tread", figure) && isPlainPart(layout, part)) {
     const tyre = clauseSaysTyre(layout, part);
@@ -294,7 +296,7 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (units.length === 0 && (isAcrossSaid(layout, part) || (clauseSaysTyre(layout, part) && isAcrossIn(layout, part))))
     return canBe("tread", figure) ? ["tread"] : [];
   // "Front tyre 4/32": only treads are told in 32nds of an inch.
-  if (token.fraction === 32 && value < 1 && isPlainPart(layout, part) && (clauseSaysTyre(layout, part) || placeBeside(layout, figure))) return ["tread"];
+  if (token.fraction === 32 && value < 1 && isPlainPart(layout, part) && (clauseSaysTyre(layout, part) || namesWheel(layout, part))) return ["tread"];
   const slang = units.includes("lb") && placeBeside(layout, figure);
   const bare = units.length === 0 || (token.unitText !== null && token.unitText.toLowerCase() === "in") || figure.place !== null;
   if (!slang && !bare) return [];

@@ -21,6 +21,8 @@ export type NumberToken = {
   readonly end: number;
   /** A letter that touched it stands as a word of its own. */
   readonly cut?: true;
+  /** A letter stands for a nought in it: it is asked about. */
+  readonly slip?: true;
   /** It is a tyre's date code by the words around it, or may be one, or only says in which year it was made. */
   readonly code?: "said" | "maybe" | "year";
   /** Ends of the figure alone. */
@@ -63,9 +65,12 @@ export function scan(text: string, units: UnitNames, style: NumberStyle, words: 
       at++;
       continue;
     }
-    const figure = startsNumber(text, at) && !isOrdinal(text, at) ? parseNumber(text, at, style) : null;
+    const isFigure = startsNumber(text, at) && !isOrdinal(text, at);
+    const slip = isFigure ? withZeros(text, at) : null;
+    const figure = isFigure ? parseNumber(slip ?? text, at, style) : null;
     if (figure !== null) {
-      const token = numberToken(text, at, figure, units, words);
+      const read = numberToken(slip ?? text, at, figure, units, words);
+      const token = slip === null ? read : { ...read, text: text.slice(read.start, read.end), slip: true as const };
       tokens.push(token);
       at = token.end;
       continue;
@@ -82,6 +87,17 @@ export function scan(text: string, units: UnitNames, style: NumberStyle, words: 
   }
   return tokens;
 }
+
+/** "14,63o": the text with the letter for a nought in the figure at a place; null where it has none. The figure is asked about. */
+function withZeros(text: string, at: number): string | null {
+  LETTERS.lastIndex = at;
+  const found = LETTERS.exec(text)?.[0];
+  if (found === undefined || found.replace(/[.,]/gu, "").length < LEAST_DIGITS) return null;
+  return text.slice(0, at) + found.replace(/o/giu, "0") + text.slice(at + found.length);
+}
+const LETTERS = /\d[\d.,]*o[\do]*(?![\p{L}\p{N}])/iuy;
+/** Of fewer it may be a name, or degrees. */
+const LEAST_DIGITS = 4;
 
 /** Where the word at a place ends; the place itself where none begins. No word is longer than sixty letters. */
 function wordEnd(text: string, at: number): number {

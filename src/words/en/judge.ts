@@ -426,6 +426,8 @@ export const judgeWords = (p: Printer) => {
       `${capital(kindsOf(each))}: cannot tell yet without your manual's ${new Set(each.map(({ spec }) => spec)).size > 1 ? "figures" : "figure"}.`,
     uneven: ({ end, by, unit, typed }: { readonly end: "front" | "rear"; readonly by: number; readonly unit: ReadingUnit; readonly typed: string }): string =>
       `${capital(end)} pads differ by ${unit === "level" ? "" : valueAsTyped(p, by, unit, typed, "pad thickness")}: a piston or a slide pin sticks. Clean the caliper before new pads go in.`,
+    unevenChain: ({ by, unit, typed }: { readonly by: number; readonly unit: ReadingUnit; readonly typed: string }): string =>
+      `Chain slack differs by ${unit === "level" ? "" : valueAsTyped(p, by, unit, typed, "chain slack")} between its tightest and its slackest spot: so much mostly means a worn chain (common practice). It counts at the tightest, and is set there. Feel for links that do not bend, look at the sprockets, and measure its length over 20 pitches.`,
     /** Read of what came off since. */
     ofPartOff: (reading: Pick<SaidJudged, "place" | "value" | "unit" | "typed"> & { readonly kind: ReadingKind }): string =>
       `${capital(read(reading))} was of the one that came off since: kept with its history, and not held against the one that is on.`,

@@ -75,6 +75,9 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     ],
     between: [
       ...[
+        ...["just above min", "just over min", "a bit above min", "above min", "above the min mark", "above the min line", "just above the low mark"],
+        ...["just above the min mark", "just above the min line", "just above minimum", "a touch above min", "just above the lower mark"],
+        ...["just above the min", "above the low mark", "above the lower mark", "just above low", "just below max", "just under max", "just below full"],
         "between the marks",
         "between marks",
         "between the lines",
@@ -222,6 +225,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   ones: ["one", "ones"],
   sags: { "static sag": ["static", "free", "unladen"], "rider sag": ["rider", "laden", "loaded", "race", "seated"] },
   shortIntake: ["in"],
+  spots: ["tight", "tightest", "tighter", "loose", "loosest", "looser", "slack", "slackest", "slacker", "spot", "point", "place", "its", "worst"],
   across: ["centre", "center", "middle", "edge", "edges", "shoulder", "shoulders", "side", "sides", "left", "right", "lh", "rh"],
   numberSigns: ["no", "nr", "number", "num", "on"],
   sweeps: ["l to r", "r to l", "left to right", "right to left"],
