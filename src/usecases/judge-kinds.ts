@@ -1,6 +1,6 @@
 // Each kind of reading against its limit: the bike's own, the law's or the trade's.
 
-import { asInTable, chargeAt, freezesAt, isAtWork, judgeResting, restedFor } from "../core/battery/rest.ts";
+import { asInTable, chargeAt, freezesAt, isAtWork, judgeResting, type RestTable, restedFor } from "../core/battery/rest.ts";
 import { freezesAtShare, judgeMix, shareFor } from "../core/fluid/freezing.ts";
 import { callsForWork, cannotTell, type Judgement, judge, type Limit } from "../core/judgement/verdict.ts";
 import type { Taken } from "../core/schedule/measured.ts";
@@ -59,7 +59,14 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
         judgement: sixVolts ? cannotTell("six volts") : short ? cannotTell("longer rest") : judgement,
         more: sixVolts
           ? { alarm }
-          : { share: charge, freezes: callsForWork(judgement) ? freezes : null, air, airKept: alarm === "frozen" && air === null ? kept : null, alarm },
+          : {
+              share: charge,
+              typical: charge !== null && (REST_TABLES[chemistry] as RestTable).typical === true,
+              freezes: callsForWork(judgement) ? freezes : null,
+              air,
+              airKept: alarm === "frozen" && air === null ? kept : null,
+              alarm,
+            },
       };
     }
     case "charging voltage": {
@@ -75,7 +82,7 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
       // Slower than its figure is printed for it may lie below that, and reaches it all the same.
       const slow = judgement.is === "beyond limit" ? Math.max(CHARGING_RPM, named * NO_SLOWER) : CHARGING_RPM;
       const said = taken.detail?.conditions?.includes("idling") === true || (detail?.rpm ?? slow) < slow;
-      return { judgement: said ? cannotTell("revs") : detail?.rpm === undefined ? cannotTell("rpm") : judgement };
+      return { judgement: said ? cannotTell(callsForWork(judgement) ? "revs" : "more revs") : detail?.rpm === undefined ? cannotTell("rpm") : judgement };
     }
     case "chain length":
       return chainLength(taken, own, row, rig);

@@ -120,6 +120,8 @@ describe("what a measure needs to be known", () => {
     const volts = (value: number, detail: ReadingDetail) => taken("charging voltage", value, { unit: "V", detail });
     expect(verdict(volts(13.2, { rpm: 900 }), kept)).toBe("revs");
     expect(verdict(volts(13.2, { conditions: ["idling"] }), kept)).toBe("revs");
+    // Idling within its window it charges; whether it overcharges shows at speed.
+    expect(verdict(volts(14.4, { conditions: ["idling"] }), kept)).toBe("more revs");
     expect(verdict(volts(13.2, { rpm: 4000 }), kept)).toBe("beyond limit");
     // From 2,000 a minute on it is no idle (common practice).
     expect([1999, 2000].map((rpm) => verdict(volts(13.2, { rpm }), kept))).toEqual(["revs", "beyond limit"]);

@@ -30,6 +30,7 @@ export type SaidJudged = {
   readonly doNotRide: boolean;
   readonly add: number | null;
   readonly share: number | null;
+  readonly typical?: boolean;
   readonly miscounted: boolean;
   /** °C at which a low lead-acid battery freezes, or a coolant of that share of antifreeze; null for lithium and for all else. */
   readonly freezes: number | null;
@@ -179,6 +180,8 @@ const NEEDS: Record<Missing, string> = {
   unladen:
     "slack is measured with nobody on the bike unless its manual says otherwise; measure it so and say how the bike stood, “upright” or “on the side stand”",
   revs: "so slow it may lie below what it charges with; read it again at the engine speed that the manual names, often some 4,000 to 5,000 rpm",
+  "more revs":
+    "idling or so slow it already charges as it should; whether it goes too high with the revs shows at the engine speed that the manual names, often some 4,000 to 5,000 rpm",
   "six volts": "these figures are for a battery of 12 V; where its manual names a window for 6 V, enter that once with /spec",
   "at rest": "only volts at rest tell its charge: everything off, the charger too, six hours after charging or riding",
   "more than full":
@@ -393,7 +396,7 @@ export const judgeWords = (p: Printer) => {
     if (judgement.is === "cannot tell") return j.alarm === "six volts" ? `${called}: cannot tell. ${SIX_VOLTS}` : cause(j, called);
     const charge =
       j.kind === "battery voltage" && j.share !== null
-        ? `, about ${p.figure(Math.round(j.share * 20) * 5, 0)} % charged${j.air === null ? "" : ` by its volts at ${p.figure(j.air, 0)} °C`}`
+        ? `, about ${p.figure(Math.round(j.share * 20) * 5, 0)} % charged${j.typical === true ? " by typical figures (makers differ by 0.1 V)" : ""}${j.air === null ? "" : ` by its volts at ${p.figure(j.air, 0)} °C`}`
         : "";
     const held = j.by === "mark" ? "" : ` (${limitOf(j)})`;
     const asBefore = j.rpmKept === null || j.judgement.is === "cannot tell" ? "" : `, taken at ${p.figure(j.rpmKept, 0)} rpm as before`;

@@ -151,6 +151,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     ],
     "on the charger": [
       "on the charger",
+      ...["the", "a", "its"].flatMap((the) => [`on ${the} maintainer`, `on ${the} maintenance charger`, `on ${the} trickle charger`]),
       "on a charger",
       "on its charger",
       "to the charger",
