@@ -2,7 +2,7 @@
 
 import type { Action } from "../../src/chat/reply.ts";
 import { callsForWork } from "../../src/core/judgement/verdict.ts";
-import { unevenPads } from "../../src/usecases/judge.ts";
+import { unevenChains, unevenPads } from "../../src/usecases/judge.ts";
 import type { Judged, JudgedOn } from "../../src/usecases/judged.ts";
 import { TREAD_PLACES } from "../../src/usecases/settings.ts";
 import { BY_THE_BARS, lawsBroken } from "../../src/usecases/tread-limit.ts";
@@ -28,7 +28,7 @@ export function judgedLines(judged: readonly Line[], words: Words): string[] {
       judgement.is === "cannot tell" && !["limit", "fitted"].includes(judgement.missing[0] ?? "") && first !== false && !miscounted,
   );
   lines.push(...[...new Set(unsaid.map(({ kind }) => kind))].map((kind) => words.judge.howTo(kind)));
-  lines.push(...unevenPads(judged).map(words.judge.uneven));
+  lines.push(...unevenPads(judged).map(words.judge.uneven), ...unevenChains(judged).map(words.judge.unevenChain));
   const asking = (whose: Judged["by"]): Line[] => judged.filter(({ by, first }) => by === whose && first !== false);
   const limits = (those: readonly Line[]) => those.flatMap(({ spec }) => spec ?? []);
   if (asking("bars").length > 0) lines.push(words.judge.unknownPlace(limits(asking("bars"))));

@@ -13,6 +13,7 @@ import { isPairAlone, type Measurable } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
 import { isVerb, oncePerPart, tokensOf } from "./pieces.ts";
 import { isBehindChain, isPitch, overPitches, pitchesIn } from "./pitches.ts";
+import { withoutSign } from "./sign-behind.ts";
 import { namesThing } from "./things-named.ts";
 import { possibleUnits, typedDimension, unitsFor } from "./value-units.ts";
 
@@ -407,9 +408,9 @@ const isPlainButFor = oncePerPart((layout: Layout, part: Part): boolean => {
   });
 });
 
-/** Nothing but words that may stand beside a reading. */
+/** Nothing but words that may stand beside a reading, and perhaps what is wrong with what was read behind it. */
 export const isPlainPart = oncePerPart((layout: Layout, part: Part): boolean =>
-  tokensOf(part).every((at) => {
+  tokensOf(withoutSign(layout, part)).every((at) => {
     const word = wordAt(layout.tokens, at);
     return word === null || layout.taken.has(at) || standsBeside(word, layout.known.vocabulary);
   }),

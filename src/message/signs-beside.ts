@@ -108,7 +108,10 @@ const wordsOf = (layout: Layout, part: Part): string =>
 /** Where what leads to a sign begins, behind the figure that was read; null where that names something else. */
 function leadOf(layout: Layout, part: Part, at: number, subject: LogReading, ofParts: readonly string[]): number | null {
   const figures = tokensOf(part).filter((each) => each < at && layout.tokens[each]?.is === "number");
-  const from = (figures.at(-1) ?? part.from - 1) + 1;
+  // A level is said in words: what leads begins behind them.
+  const said = layout.text.indexOf(subject.typed.text) + subject.typed.text.length;
+  const level = figures.length > 0 ? undefined : tokensOf(part).findLast((each) => each < at && (layout.tokens[each]?.end ?? Number.POSITIVE_INFINITY) <= said);
+  const from = (figures.at(-1) ?? level ?? part.from - 1) + 1;
   const lead = { from, to: at - 1 };
   if (figures.length === 0 && kindWordsIn(layout, lead).some((word) => !word.are.includes(subject.kind) && !among(ofParts, wordAt(layout.tokens, word.at))))
     return null;

@@ -9,6 +9,9 @@ export type Chemistry = "flooded" | "AGM" | "gel" | "lithium";
 /** Common practice: charge a lead-acid battery that rests at 12.4 V or less, since it then sulphates. */
 const CHARGE_LEAD: Limit = { min: 12.4, max: null, near: 0.1, source: "common practice" };
 
+/** Common practice: full and rested a lead-acid battery of 12 V shows 12.6 to 12.9 V by its kind; a meter may be off by a tenth. */
+const MOST_LEAD = 13;
+
 /** AGM and gel: typical figures from memory; makers differ by about 0.1 V. */
 const VALVE_REGULATED: RestTable = {
   points: [
@@ -20,6 +23,7 @@ const VALVE_REGULATED: RestTable = {
   ],
   unsure: null,
   limit: { ...CHARGE_LEAD, min: 12.5 },
+  most: MOST_LEAD,
   source: "typical figures, from memory; makers differ by about 0.1 V",
 };
 
@@ -34,6 +38,7 @@ export const REST_TABLES = {
     ],
     unsure: null,
     limit: CHARGE_LEAD,
+    most: MOST_LEAD,
     source: "Battery Council International table, 12 V at rest, 80 °F",
   },
   AGM: VALVE_REGULATED,
@@ -49,6 +54,8 @@ export const REST_TABLES = {
     ],
     unsure: [12.8, 13.4],
     limit: { min: 12.8, max: null, near: 0.1, source: "published charts of four lithium iron phosphate cells put 12.8 V at a fifth of the charge or less" },
+    // The charts end at 13.6 V; makers and meters differ by a tenth each.
+    most: 13.8,
     source: "published charts of lithium iron phosphate",
   },
 } as const satisfies Record<Chemistry, RestTable>;
@@ -96,6 +103,12 @@ export const CHARGING: Readonly<Record<Chemistry, Limit>> = {
 
 /** Days at rest after which a battery in lay-up wants its charge looked at. Common practice; a maintenance charger left on makes it needless, and the maker has the last word. */
 export const CHARGE_DAYS = { flooded: 30, AGM: 60, gel: 60, lithium: 90 } as const satisfies Record<Chemistry, number>;
+
+/** Days from a reading by which a battery that stands is charged, however slowly its volts fall. Common practice: makers ask for a charge in storage every three months of a flooded one, every six of AGM and gel. */
+export const CHARGE_LATEST = { flooded: 90, AGM: 180, gel: 180 } as const satisfies Record<Exclude<Chemistry, "lithium">, number>;
+
+/** Days after which a charge is asked for again of a battery that was read too low. Common practice: a lead-acid one left so for months stays weak. */
+export const LOW_AGAIN = 28;
 
 /** Revolutions a minute below which low volts say nothing of the charging circuit: idling it may rest below its window. Common practice; manuals name 2,500 to 5,000. */
 export const CHARGING_RPM = 2000;

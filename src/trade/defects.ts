@@ -150,6 +150,16 @@ export const DEFECTS = {
   smoke: { system: "engine", usual: "watch", caution: null, mends: [], source: PRACTICE },
   exhaust: { system: "engine", usual: "watch", caution: "hot", mends: ["exhaust.check"], source: PRACTICE },
   "coolant leak": { system: "cooling", ...STOPS, caution: "hot", mends: ["coolant-hoses.inspect", "coolant.replace"], source: PRACTICE },
+  // Corrosion inhibitors that are used up let it rust: it is changed, and the cause looked for.
+  "dirty coolant": {
+    system: "cooling",
+    usual: "watch",
+    caution: "hot",
+    mends: ["coolant.replace"],
+    ofOld: ["coolant.replace"],
+    due: "coolant.replace",
+    source: PRACTICE,
+  },
   "damaged coolant hose": { system: "cooling", ...STOPS, caution: "hot", mends: ["coolant-hoses.inspect"], source: PRACTICE },
   overheating: { system: "cooling", usual: "do not ride", caution: "hot", mends: ["coolant.replace", "coolant-hoses.inspect"], source: PRACTICE },
   "slipping clutch": { system: "clutch and gearbox", usual: "watch", caution: null, mends: ["clutch-free-play.adjust"], source: PRACTICE },

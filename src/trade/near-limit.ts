@@ -7,10 +7,10 @@ import type { JudgedKind } from "./judged.ts";
 const USUAL: SoonAgain = { far: { mi: 500, km: 800 }, days: 30 };
 
 /** Common practice: a battery that is rather low is charged and read again within two weeks; it loses its charge standing as well as ridden. */
-const BATTERY: SoonAgain = { far: null, days: 14 };
+export const BATTERY_AGAIN = { far: null, days: 14 } as const satisfies SoonAgain;
 
 /** Common practice: what moves slowly, and is opened up or drawn off to be read, is looked at twice as often as the plan asks. */
 const SLOW: readonly JudgedKind[] = ["valve clearance", "plug gap", "coolant strength", "antifreeze share", "compression"];
 
 /** How soon a reading of this kind that is near its limit is taken again, where no wear line tells. */
-export const soonAgain = (kind: JudgedKind): SoonAgain => (SLOW.includes(kind) ? "twice as often" : kind === "battery voltage" ? BATTERY : USUAL);
+export const soonAgain = (kind: JudgedKind): SoonAgain => (SLOW.includes(kind) ? "twice as often" : kind === "battery voltage" ? BATTERY_AGAIN : USUAL);

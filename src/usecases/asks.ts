@@ -4,16 +4,18 @@ import { addDays, daysBetween } from "../core/calendar/arithmetic.ts";
 import type { LocalDate } from "../core/calendar/dates.ts";
 import { type DistanceUnit, type Ridden, stretchOf } from "../core/quantity/distance.ts";
 import type { NoticeKind } from "../core/reminding.ts";
-import { CHARGE_DAYS } from "../trade/battery.ts";
+import type { Taken } from "../core/schedule/measured.ts";
+import { CHARGE_DAYS, LOW_AGAIN } from "../trade/battery.ts";
 import { defectRow } from "../trade/defects.ts";
+import { chargeDay } from "./charge.ts";
 import type { Garaged } from "./garage.ts";
 import { awayUntil } from "./trip-asks.ts";
 
 export type Ask =
   /** Last read on `on`; by now the dial may stand anywhere between. */
   | { readonly want: "reading"; readonly on: LocalDate; readonly unit: DistanceUnit; readonly low: number; readonly high: number }
-  /** `on`: the day since which a charge is due. */
-  | { readonly want: "charge"; readonly on: LocalDate; readonly lithium: boolean }
+  /** `on`: the day since which a charge is due; `low`: the volts at rest that say so, null where it goes by what such batteries lose. */
+  | { readonly want: "charge"; readonly on: LocalDate; readonly low: Pick<Taken, "on" | "typed"> | null; readonly lithium: boolean }
   /** `graded`: its owner said that the bike is not to be ridden with it; else that is what is usual, and they have not said. */
   | { readonly want: "defect"; readonly on: LocalDate; readonly words: string; readonly id: string; readonly rev: number; readonly graded: boolean };
 
@@ -71,20 +73,17 @@ function firstDay(from: LocalDate, to: LocalDate, holds: (day: LocalDate) => boo
   return addDays(from, low);
 }
 
-/** Counted from the day it was laid up; what was measured in the second half of a span stands for its charge. */
+/** From the day by which to charge on; again while it stays so, and sooner where it was read too low. What was read or charged since moves that day. */
 function chargeAsk(g: Garaged): Asks {
   const { battery } = g.bike.equipment;
-  const since = g.layUps.find(({ to }) => to === null)?.from;
-  if (g.bike.state !== "laid up" || since === undefined || battery === "none") return NONE;
-  const every = CHARGE_DAYS[battery];
-  const n = Math.floor(daysBetween(since, g.today) / every);
-  const on = addDays(since, n * every);
-  const half = Math.floor(every / 2);
-  const looked = g.measured.some((reading) => reading.kind === "battery voltage" && reading.on > addDays(on, -half));
-  const late = g.today > addDays(on, half);
-  const next = addDays(since, (n + 1) * every);
-  if (n < 1 || looked || late) return { now: [], next };
-  return { now: [{ key: `charge:${g.bike.id}:${since}:${n}`, kind: "charge", aside: { want: "charge", on, lithium: battery === "lithium" } }], next };
+  const charge = chargeDay(g, g.series);
+  if (charge === null || charge.riding || battery === "none") return NONE;
+  const { on, since, low, lithium } = charge;
+  if (g.today < on) return { now: [], next: on };
+  const every = low === null ? CHARGE_DAYS[battery] : LOW_AGAIN;
+  const n = Math.floor(daysBetween(on, g.today) / every);
+  const key = `charge:${g.bike.id}:${since}:${low === null ? "" : `${low.on}:`}${n + 1}`;
+  return { now: [{ key, kind: "charge", aside: { want: "charge", on, low, lithium } }], next: addDays(on, (n + 1) * every) };
 }
 
 /** From the day after it was found: on the day itself its rider knows. What nobody graded counts as such are usually graded, so that a question left unanswered is not forgotten. */

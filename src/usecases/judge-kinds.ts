@@ -1,9 +1,8 @@
 // Each kind of reading against its limit: the bike's own, the law's or the trade's.
 
-import { asInTable, chargeAt, freezesAt, judgeResting } from "../core/battery/rest.ts";
+import { asInTable, chargeAt, freezesAt, isAtWork, judgeResting, restedFor } from "../core/battery/rest.ts";
 import { freezesAtShare, shareFor } from "../core/fluid/freezing.ts";
 import { callsForWork, cannotTell, type Judgement, judge, type Limit } from "../core/judgement/verdict.ts";
-import type { ConditionRead } from "../core/reading/detail.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { underIn } from "../core/spec/under.ts";
 import { shownOutside, toSetIndoors } from "../core/tyre/garage.ts";
@@ -43,9 +42,8 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
     case "battery voltage": {
       const chemistry = chemistryOf(rig);
       if (chemistry === null) return { judgement: cannotTell("chemistry") };
-      // Cranking, with its lights on or on its charger it shows neither its charge nor that a cell is dead.
-      if (detail?.conditions?.some((each) => NOT_AT_REST.includes(each)) === true) return { judgement: cannotTell("at rest") };
-      const rested = detail?.conditions?.includes("rested") === true ? (detail.stood ?? RESTED_HOURS) : (detail?.stood ?? null);
+      if (isAtWork(detail)) return { judgement: cannotTell("at rest") };
+      const rested = restedFor(detail, RESTED_HOURS);
       // Cold lowers its volts a little at the same charge: where it was said with them. What was noted otherwise that day may be of another place, and only warns.
       const { with: air, kept } = chemistry === "lithium" ? NO_AIR : airOfReading(taken, rig);
       const volts = air === null ? value : asInTable(value, air);
@@ -55,7 +53,8 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
       const alarm = alarmOf(value, chemistry, freezes, air ?? kept);
       // Nobody enters whether a battery with acid has three cells; four lithium cells so low are what they show.
       const sixVolts = alarm === "six volts" && chemistry !== "lithium";
-      const short = judgement.is === "cannot tell" && (detail?.stood !== undefined || detail?.conditions?.includes("charged") === true);
+      const short =
+        judgement.is === "cannot tell" && (detail?.stood === undefined ? detail?.conditions?.includes("charged") === true : detail.stood < RESTED_HOURS);
       return {
         judgement: sixVolts ? cannotTell("six volts") : short ? cannotTell("longer rest") : judgement,
         more: sixVolts
@@ -169,8 +168,6 @@ function airOfReading({ on, message = null }: Taken, rig: Rig): AirAt {
   const said = message === null ? undefined : noted.findLast((each) => each.message === message);
   return { with: said?.celsius ?? null, kept: noted.at(-1)?.celsius ?? null };
 }
-
-const NOT_AT_REST: readonly ConditionRead[] = ["under draw", "on the charger", "running", "idling"];
 
 /** What is worse than low charge, by the volts read and what they freeze at. */
 function alarmOf(volts: number, chemistry: Chemistry, freezes: number | null, air: number | null): Alarm | null {

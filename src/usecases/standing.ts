@@ -19,12 +19,15 @@ export function whileItStands({ itemName, who }: Pick<Ctx, "itemName" | "who">, 
     return falling === null ? null : { until, items: [], charge: falling };
   }
   const called = new Map(itemsOf(g).map((item) => [item.key, item.called]));
-  const items = outlook(g.facts, g.at, { on: until, ridden: null }).flatMap(({ item, on }) =>
-    on !== null && on > g.today ? [itemName(item, called.get(item) ?? null)] : [],
-  );
   const charge = chargeDay(g, g.series);
+  const items = outlook(g.facts, g.at, { on: until, ridden: null }).flatMap(({ item, on }) =>
+    // The day by which to charge it says more, and sooner.
+    on !== null && on > g.today && !(charge !== null && item === BATTERY) ? [itemName(item, called.get(item) ?? null)] : [],
+  );
   return items.length === 0 && charge === null ? null : { until, items, charge };
 }
+
+const BATTERY: string = "battery.test";
 
 /** The next first of March, of September in the south. */
 function nextSpring(today: LocalDate, south: boolean): LocalDate {

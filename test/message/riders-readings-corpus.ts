@@ -274,7 +274,12 @@ export const RIDERS_READINGS: readonly Case[] = [
   c("front brake fluid ok", "brake fluid level/front 3 level@Heron ?level"),
   c("coolant ok", "coolant level 3 level@Heron ?level"),
   // A verb of work holds no further than to what was then read.
-  c("changed oil at 14,940, front tyre up from 30 to 34 psi", "W engine-oil.replace=replaced at 14940@Heron", "cold pressure/front 34 psi@Heron"),
+  c(
+    "changed oil at 14,940, front tyre up from 30 to 34 psi",
+    'cold pressure/front 30 psi@Heron {"state":"found"}',
+    'cold pressure/front 34 psi@Heron {"state":"left"}',
+    "W engine-oil.replace=replaced at 14940@Heron",
+  ),
   c("front tread 3.9/3.4/3.8 mm l to r", 'tread/front 3.4 mm@Heron {"points":[3.9,3.4,3.8]}'),
   c(
     "ex valve on no 2 was tight 0.15, shimmed to 0.22",
@@ -284,4 +289,18 @@ export const RIDERS_READINGS: readonly Case[] = [
   c("no. 2 exhaust valve 0.15mm", "valve clearance/exhaust 2 0.15 mm@Heron"),
   c("intake valves 1 and 2 0.10, exhaust 0.20", "valve clearance 0.1 mm@Heron ?place", "valve clearance/exhaust 0.2 mm@Heron"),
   c("coolant -25 C, level ok", "coolant strength -25 °C@Heron", "coolant level 3 level@Heron"),
+  // What is wrong with what was read stands beside the reading.
+  c(
+    "front brake fluid below the low mark and dark",
+    "brake fluid level/front 1 level@Heron",
+    "D old brake fluid “front brake fluid below the low mark and dark”@Heron",
+  ),
+  c("coolant -25 °C and it is rusty", "coolant strength -25 °C@Heron", "D dirty coolant “coolant -25 °C and it is rusty”@Heron"),
+  c("throttle free play 3 mm, sticks", "throttle free play 3 mm@Heron", "D sticking throttle “throttle free play 3 mm, sticks”@Heron"),
+  c("front brake free play 20 mm and spongy", "brake free play/front 20 mm@Heron", "D soft brake “front brake free play 20 mm and spongy”@Heron"),
+  c(
+    "oil level between the marks and weeping at the drain plug",
+    "oil level 3 level@Heron",
+    "D oil leak “oil level between the marks and weeping at the drain plug”@Heron",
+  ),
 ];

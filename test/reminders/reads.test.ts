@@ -128,6 +128,20 @@ describe("of a bike laid up", () => {
       "Heron: charge its battery, due since 24 January, unless it hangs on a maintenance charger. Charge it where air moves, away from sparks; then measure it rested and write it, and I count that.",
     );
   });
+
+  test("read too low while it stands it is told with its volts, and again four weeks on; charged, it is not", async () => {
+    await heron();
+    const about = async (days: number): Promise<string[]> =>
+      (await t.send({ advance: `P${days}D` })).flatMap((each) => linesOf(each).filter((line) => line.startsWith("Heron: charge its battery")));
+    await t.one({ ...dm, run: "/bike change bike:Heron state:laid up" });
+    await about(36);
+    await t.one({ ...dm, say: "battery 12.3 V rested 10 days" });
+    expect(await about(10)).toEqual([expect.stringContaining("charge its battery, 12.3 V at rest on 31 December, unless")]);
+    expect(await about(14)).toEqual([]);
+    expect(await about(14)).toHaveLength(1);
+    await t.one({ ...dm, say: "charged the battery" });
+    expect(await about(50)).toEqual([]);
+  });
 });
 
 test("silent since the season ended: one question, not two", async () => {

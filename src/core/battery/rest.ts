@@ -2,6 +2,7 @@
 
 import { cannotTell, type Judgement, judge, type Limit } from "../judgement/verdict.ts";
 import { toCanonical } from "../quantity/units.ts";
+import type { ConditionRead, ReadingDetail } from "../reading/detail.ts";
 import { lineThrough } from "../wear/line.ts";
 
 /** A table of a chemistry, falling: resting volts, with the charge as a share and the acid's specific gravity where it can be told. */
@@ -11,10 +12,21 @@ export type RestTable = {
   readonly unsure: readonly [number, number] | null;
   /** Charge it when at rest at or below `min`. */
   readonly limit: Limit;
+  /** No such battery that has rested shows more: a charger is on or only just off, or it is of another kind. */
+  readonly most: number;
   readonly source: string;
 };
 
 const FINE = 0.01;
+
+const AT_WORK: readonly ConditionRead[] = ["under draw", "on the charger", "running", "idling"];
+
+/** Was it read cranking, with its lights on or on its charger? So it shows neither its charge nor that a cell is dead. */
+export const isAtWork = (detail: ReadingDetail | null): boolean => detail?.conditions?.some((each) => AT_WORK.includes(each)) === true;
+
+/** For how many hours it is known to have rested; null where nobody said. @param enough hours that "rested" stands for */
+export const restedFor = (detail: ReadingDetail | null, enough: number): number | null =>
+  detail?.stood ?? (detail?.conditions?.includes("rested") === true ? enough : null);
 
 /** °C of the tables: they are printed for 80 °F. */
 const TABLE_CELSIUS = toCanonical(80, "°F");
@@ -36,6 +48,7 @@ export type RestJudgement = {
  */
 export function judgeResting(volts: number, table: RestTable, rested: number | null, enough: number): RestJudgement {
   const judgement = judge(volts, table.limit, FINE);
+  if (volts > table.most + FINE / 2) return { judgement: cannotTell("more than full"), charge: null };
   const settled = rested !== null && rested >= enough;
   if (!settled && (judgement.is === "within" || judgement.is === "near limit")) return { judgement: cannotTell("rested"), charge: null };
   const unsure = table.unsure !== null && volts >= table.unsure[0] && volts <= table.unsure[1];

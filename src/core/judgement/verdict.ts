@@ -56,6 +56,8 @@ export type Missing =
   | "unladen"
   | "revs"
   | "at rest"
+  /** No battery of its kind shows so much at rest. */
+  | "more than full"
   /** It may be a battery of 6 V, which no table is for. */
   | "six volts"
   | "longer rest"

@@ -61,6 +61,8 @@ export type MeasuringWords = {
   readonly sweeps: readonly string[];
   /** Between points across a tyre or a disc: "centre". */
   readonly across: readonly string[];
+  /** Between the slacks of a chain as its wheel is turned: "at the tightest spot". */
+  readonly spots: readonly string[];
   /** Behind how long a battery stood. */
   readonly hours: readonly string[];
   readonly minutes: readonly string[];

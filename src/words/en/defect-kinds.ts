@@ -40,6 +40,7 @@ export const ENGLISH_DEFECTS = {
   "tight valve": "A valve with too little clearance does not close and burns: have it set cold before a long ride.",
   smoke: "Blue is oil, white that stays is coolant, black is fuel. Check the levels before each ride until it is found.",
   exhaust: "Exhaust gas and loose nuts do no good near legs and wires: tighten or seal it cold.",
+  "dirty coolant": "Rust or sludge in the coolant says that its inhibitors are used up: change it and flush, and look whether oil or gas gets in.",
   "coolant leak": "Do not ride: it ends in an overheated engine or a wet rear tyre. Look when it is cold.",
   "damaged coolant hose": "Do not ride: a hose that is cracked or bulging bursts when it is hot. Replace it cold.",
   overheating: "Stop and let it cool by itself; never open a hot cap. Level, fan, thermostat, in that order.",

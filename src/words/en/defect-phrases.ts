@@ -60,7 +60,12 @@ export const BESIDE = {
   "belt deflection": ["drive belt"],
   "battery voltage": OF_BATTERY,
   "charging voltage": OF_BATTERY,
-  "clutch free play": ["slipping clutch", "dragging clutch"],
+  "clutch free play": ["slipping clutch", "dragging clutch", "cable"],
+  "throttle free play": ["sticking throttle", "cable"],
+  "brake free play": ["soft brake", "dragging brake"],
+  "coolant level": ["dirty coolant", "coolant leak"],
+  "coolant strength": ["dirty coolant", "coolant leak"],
+  "oil level": ["oil leak"],
 } as const satisfies Partial<Record<ReadingKind, readonly DefectKind[]>>;
 
 const WORDS: DefectWords & { readonly kinds: Readonly<Record<DefectKind, DefectWords["kinds"][string]>> } = {

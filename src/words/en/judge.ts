@@ -142,7 +142,7 @@ const NEAR: Partial<Record<JudgedKind, readonly [low: string, high: string]>> = 
   tread: [" Have the next one ready.", ""],
   "pad thickness": [" Have the next pads ready.", ""],
   "shoe thickness": [" Have the next shoes ready.", ""],
-  "battery voltage": [" Charge it before it stands.", ""],
+  "battery voltage": [" Charge it soon, and before it stands.", ""],
   "valve clearance": [" Look again earlier: valves close up.", ""],
 };
 
@@ -181,6 +181,8 @@ const NEEDS: Record<Missing, string> = {
   revs: "so slow it may lie below what it charges with; read it again at the engine speed that the manual names, often some 4,000 to 5,000 rpm",
   "six volts": "these figures are for a battery of 12 V; where its manual names a window for 6 V, enter that once with /spec",
   "at rest": "only volts at rest tell its charge: everything off, the charger too, six hours after charging or riding",
+  "more than full":
+    "no battery of the kind entered shows so much once it has rested: its charger is still on, or has not been off for six hours, or it is of another kind, which /bike fitted enters (lithium rests higher than lead)",
   "lining alone":
     "with its backing plate it says nothing of the lining, which alone counts; measure that at its thinnest, without the plate, and say it so, such as “front pads 3 mm”",
   "longer rest": "that is too short a rest, and volts stay up for hours after charging or riding; read it again after six hours with all off",
@@ -424,6 +426,8 @@ export const judgeWords = (p: Printer) => {
       `${capital(kindsOf(each))}: cannot tell yet without your manual's ${new Set(each.map(({ spec }) => spec)).size > 1 ? "figures" : "figure"}.`,
     uneven: ({ end, by, unit, typed }: { readonly end: "front" | "rear"; readonly by: number; readonly unit: ReadingUnit; readonly typed: string }): string =>
       `${capital(end)} pads differ by ${unit === "level" ? "" : valueAsTyped(p, by, unit, typed, "pad thickness")}: a piston or a slide pin sticks. Clean the caliper before new pads go in.`,
+    unevenChain: ({ by, unit, typed }: { readonly by: number; readonly unit: ReadingUnit; readonly typed: string }): string =>
+      `Chain slack differs by ${unit === "level" ? "" : valueAsTyped(p, by, unit, typed, "chain slack")} between its tightest and its slackest spot: so much mostly means a worn chain (common practice). It counts at the tightest, and is set there. Feel for links that do not bend, look at the sprockets, and measure its length over 20 pitches.`,
     /** Read of what came off since. */
     ofPartOff: (reading: Pick<SaidJudged, "place" | "value" | "unit" | "typed"> & { readonly kind: ReadingKind }): string =>
       `${capital(read(reading))} was of the one that came off since: kept with its history, and not held against the one that is on.`,

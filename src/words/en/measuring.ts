@@ -221,6 +221,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   ones: ["one", "ones"],
   sags: { "static sag": ["static", "free", "unladen"], "rider sag": ["rider", "laden", "loaded", "race", "seated"] },
   shortIntake: ["in"],
+  spots: ["tight", "tightest", "tighter", "loose", "loosest", "looser", "slack", "slackest", "slacker", "spot", "point", "place", "its", "worst"],
   across: ["centre", "center", "middle", "edge", "edges", "shoulder", "shoulders", "side", "sides", "left", "right", "lh", "rh"],
   numberSigns: ["no", "nr", "number", "num", "on"],
   sweeps: ["l to r", "r to l", "left to right", "right to left"],

@@ -27,15 +27,19 @@ export const outlookWords = (p: Printer) => {
     const step = TENTHS_OF_MM[b.unit] * (range > 500 * TENTHS_OF_MM[b.unit] ? 100 : 10);
     return p.point((Math.round((ridden - b.offset) / step) * step) as Ridden, b.unit);
   };
-  const chargeLine = ({ on, readings, lithium, riding }: NonNullable<Standing["charge"]>, today: LocalDate): string => {
+  const chargeLine = ({ on, by, readings, lithium, riding }: NonNullable<Standing["charge"]>, today: LocalDate): string => {
     const how = lithium ? " with a charger made for lithium, never below 0 °C" : "";
-    const when = on <= today ? "now" : `by ${readings === 0 ? "" : "about "}${yearOf(on) === yearOf(today) ? p.date(on, today) : p.date(on)}`;
+    const when = on <= today ? "now" : `by ${by === "volts" ? "about " : ""}${yearOf(on) === yearOf(today) ? p.date(on, today) : p.date(on)}`;
     const why =
       readings === 0
         ? "nothing was read of it since it was laid up, and its volts at rest tell better"
-        : readings === 1
-          ? "by one reading, and what such batteries lose"
-          : `by ${readings} readings since it was charged`;
+        : by === "flat part"
+          ? "by the days it stands, since its volts tell little more than that it is not low"
+          : by === "days"
+            ? "its volts hold, and are to be looked at again by then"
+            : readings === 1
+              ? "by one reading, and what such batteries lose"
+              : `by ${readings} readings since it was charged`;
     return riding
       ? `The battery's volts at rest fall over ${readings} readings: charge it ${when}${how} if it is not ridden long enough before.`
       : `Charge the battery ${when}${how}: ${why}.`;
@@ -101,7 +105,13 @@ const sayRate = ({ unit }: Pick<OnBike, "unit">): string =>
 type Standing = {
   readonly until: LocalDate;
   readonly items: readonly string[];
-  readonly charge: { readonly on: LocalDate; readonly readings: number; readonly lithium: boolean; readonly riding: boolean } | null;
+  readonly charge: {
+    readonly on: LocalDate;
+    readonly by: "days" | "flat part" | "volts";
+    readonly readings: number;
+    readonly lithium: boolean;
+    readonly riding: boolean;
+  } | null;
 };
 
 export const hours = (minutes: number): string => {

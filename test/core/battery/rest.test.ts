@@ -124,11 +124,18 @@ test("six hours to the minute are enough; without them low volts are told and no
     ],
     unsure: null,
     limit,
+    most: 13,
     source: "",
   };
   expect(judgeResting(12.65, table, 6, 6)).toMatchObject({ judgement: { is: "within" }, charge: 1 });
   expect(judgeResting(12.65, table, 5.9, 6).judgement.is).toBe("cannot tell");
   expect(judgeResting(12, table, null, 6)).toMatchObject({ judgement: { is: "beyond limit" }, charge: null });
+  // No lead-acid battery at rest shows more than it has when full (12.65 V, Battery Council International) by more than a meter is off.
+  expect([13, 13.2, 14.4].map((volts) => judgeResting(volts, table, 8, 6).judgement)).toMatchObject([
+    { is: "within" },
+    { is: "cannot tell", missing: ["more than full"] },
+    { is: "cannot tell", missing: ["more than full"] },
+  ]);
 });
 
 test("a battery already down to its volts is to be charged on the day it was read, even when it has risen since", () => {

@@ -96,6 +96,12 @@ export const GERMAN_ENGINE_WRONG = {
       signs: [...LOOSE, ...ended("undicht", "gerissen", "durchgerostet", "abgerissen"), "bläst", "bläst ab", "durch", ...has("loch", "riss")],
     },
   ],
+  "dirty coolant": [
+    {
+      things: ["kühlmittel", "kühlwasser", "kühlflüssigkeit", "frostschutz", "ausgleichsbehälter"],
+      signs: [...ended("rostig", "braun", "trüb", "schmutzig"), "dreckig", "verschlammt", "voller rost"],
+    },
+  ],
   "coolant leak": [
     {
       things: ["kühlwasser", "kühlflüssigkeit", "kühlmittel", "kühler", "wasserpumpe", "wasserschlauch", ...COOLANT_HOSE],

@@ -102,6 +102,12 @@ export const ENGLISH_ENGINE_WRONG = {
       signs: [...LOOSE, "blowing", "leaking", "cracked", "holed", "rusted through", "hanging off", "hanging loose"],
     },
   ],
+  "dirty coolant": [
+    {
+      things: ["coolant", "antifreeze", "radiator", "expansion tank"],
+      signs: ["rusty", "brown", "rust coloured", "rust colored", "dirty", "murky", "sludgy", "full of sludge", "dark", "has rust in it"],
+    },
+  ],
   "coolant leak": [{ things: ["coolant", "radiator", "water pump", "coolant hose", "radiator hose", "antifreeze"], signs: LEAK }],
   "damaged coolant hose": [{ things: ["coolant hose", "coolant hoses", "radiator hose", "radiator hoses"], signs: HOSE }],
   overheating: [
