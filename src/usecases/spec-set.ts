@@ -1,7 +1,7 @@
 // Entering a spec, and taking one back. A bike has one entry a key and load; another takes its place and the one before stays on record.
 
 import { forceIn } from "../core/belt/force.ts";
-import { shareTyped } from "../core/chain/elongation.ts";
+import { shareRange, shareTyped } from "../core/chain/elongation.ts";
 import { withoutPitches } from "../core/chain/pitches.ts";
 import { standIn } from "../core/chain/stand.ts";
 import type { BikeId } from "../core/ids.ts";
@@ -168,7 +168,13 @@ function entriesOf(ctx: Ctx, key: SpecKey, typed: string): Result<readonly Entry
 }
 
 /** Is it a share, of a key that is printed so too? */
-const isShare = ({ key, typed }: Entry): boolean => SPEC_KEYS[key].shares !== undefined && shareTyped(typed) !== null;
+const isShare = ({ key, typed }: Entry): boolean => SPEC_KEYS[key].shares !== undefined && sharesTyped(key, typed) !== null;
+
+/** A share, or both ends of a range of them: of a mix, which is right anywhere between. */
+function sharesTyped(key: SpecKey, typed: string): readonly number[] | null {
+  const one = shareTyped(typed);
+  return one !== null ? [one] : SPEC_KEYS[key].holds === "temperature" ? shareRange(typed) : null;
+}
 
 function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["holds"]> {
   const { holds, end, unit, shares, atForce, stands, under, overPitches } = SPEC_KEYS[key];
@@ -184,9 +190,11 @@ function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["hold
   // A torque is no fluid's name: what is measured so and can be that is named instead.
   if (measured !== null && !isSize(key, measured.dimension)) return refused({ why: "spec in words", key, typed, meant: meantBy(key, measured) });
   if (holds === "words") return unknownClass(key, typed) ? refused({ why: "not a spec", key, typed, because: "no such class" }) : done({ is: "words" });
-  const share = shares === undefined ? null : shareTyped(typed);
-  if (share !== null && shares !== undefined)
-    return share >= shares[0] && share <= shares[1] ? done({ is: "words" }) : refused({ why: "not a spec", key, typed, because: "no such share" });
+  const typedShares = sharesTyped(key, typed);
+  if (typedShares !== null && shares !== undefined)
+    return typedShares.every((share) => share >= shares[0] && share <= shares[1])
+      ? done({ is: "words" })
+      : refused({ why: "not a spec", key, typed, because: "no such share" });
   const usual = unit ?? (holds === "pressure" ? ctx.who.pressure : holds === "torque" ? ctx.who.torque : null);
   const taken = (atForce === true || stands === true) && holds === "length" ? splitSpec(typed, holds, ctx.vocabulary, ctx.who.numbers) : null;
   const isHow = (words: string): boolean => (atForce === true && forceIn(words) !== null) || (stands === true && standIn(words) !== null);

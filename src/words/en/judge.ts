@@ -65,7 +65,7 @@ export const SIDES: Partial<Record<ReadingKind, readonly [low: string, high: str
   "throttle free play": ["too little play", "too much play"],
   "brake free play": ["too little play", "too much play"],
   "coolant strength": ["", "too weak"],
-  "antifreeze share": ["too weak", ""],
+  "antifreeze share": ["too weak", "too strong"],
   "brake fluid boiling point": ["boils too soon", ""],
   "brake fluid water": ["", "too much water"],
   "points gap": ["too narrow", "too wide"],
@@ -259,6 +259,8 @@ export const judgeWords = (p: Printer) => {
     }
     const span = min !== null && max !== null ? (min === max ? fine(min) : `${fine(min)} to ${fine(max)}`) : fine(min ?? max ?? 0);
     const all = `${span}${j.force === null ? "" : ` at ${j.force}`}${j.stand === null ? "" : ` ${STOOD[j.stand].so}`}${wanted}`;
+    if (j.kind === "coolant strength" && j.share !== null)
+      return `${all}, good to by ${p.figure(j.share * 100, 0)} % of ethylene glycol, ${source === "" ? "your own figure" : source}`;
     switch (j.by) {
       case "spec":
         return source === "" ? `${all} by your own figure` : `${all}, ${source}`;
