@@ -170,15 +170,27 @@ function rangeEnd(layout: Layout, at: number, part: Part): { readonly at: number
       ? dash.mark === "-"
       : dash?.is === "word" &&
         ((among(and, dash.folded) && among(asking.between, wordAt(layout.tokens, at - 1))) ||
-          (among(measuring.upTo, dash.folded) && isOfWear(layout, part, at)));
+          (among(measuring.upTo, dash.folded) && (isOfWear(layout, part, at) || isOfWindow(layout, part, at, [first, second]))));
   return ranges && second.value > first.value && second.value <= first.value * 2 ? { at: at + 2, token: second } : null;
 }
 
 /** What only wears does not go up: "3 to 4 mm" is a range, where nothing changed it. */
-function isOfWear(layout: Layout, part: Part, at: number): boolean {
+const isOfWear = (layout: Layout, part: Part, at: number): boolean => isOfKind(layout, part, WEARS) && !isChanged(layout, part, at);
+
+/** "Intake 0.10 to 0.15 mm": of a clearance a rise is the window that it has, where nothing is said to have changed it. */
+function isOfWindow(layout: Layout, part: Part, at: number, ends: readonly NumberToken[]): boolean {
+  const isValve = phrasesInside(layout.phrases.place, part).some(({ are }) => are.includes("intake") || are.includes("exhaust"));
+  const isClearance = isOfKind(layout, part, ["valve clearance"]) || isValve;
+  return isClearance && ends.every(({ decimals, value }) => decimals >= 2 && value < 1) && !isChanged(layout, part, at);
+}
+
+const isOfKind = (layout: Layout, part: Part, kinds: readonly ReadingKind[]): boolean =>
+  phrasesInside(layout.phrases.kind, part).some(({ are }) => are.some((kind) => kinds.includes(kind)));
+
+/** Is it said before a figure that something was changed, found or done? */
+function isChanged(layout: Layout, { from }: Pick<Part, "from">, at: number): boolean {
   const { measuring, workDone, renewed } = layout.known.vocabulary;
-  if (!phrasesInside(layout.phrases.kind, part).some(({ are }) => are.some((kind) => WEARS.includes(kind)))) return false;
-  return tokensOf({ from: part.from, to: at - 1 }).every((each) => {
+  return !tokensOf({ from, to: at - 1 }).every((each) => {
     const word = wordAt(layout.tokens, each);
     return ![measuring.change.changed, measuring.found, renewed].some((list) => among(list, word)) && under(workDone, word) === undefined;
   });

@@ -149,7 +149,7 @@ function pointsJoined(layout: Layout, said: readonly Said[]): readonly Said[] {
     const ends = new Set(
       phrasesInside(layout.phrases.place, span).flatMap(({ are }) => are.filter((place) => ["front", "rear", "both", "sidecar"].includes(place))),
     );
-    if (ends.size > 1 || (row.length === 2 && ends.size === 0)) return row;
+    if (ends.size > 1 || (row.length === 2 && ends.size === 0 && !isTurned(layout, first, last))) return row;
     // Left and right are two calipers, but for the rear, which has one; inner and outer two pads.
     const sided =
       phrasesInside(layout.phrases.side, span).length > 0 ||
@@ -170,6 +170,14 @@ function pointsJoined(layout: Layout, said: readonly Said[]): readonly Said[] {
   });
 }
 
+/** "28 mm at the tight spot, 45 mm at the loose one": the slack of one chain at two spots. */
+function isTurned(layout: Layout, first: Said, last: Said): boolean {
+  if (first.kind !== "chain slack") return false;
+  const { spots } = layout.known.vocabulary.measuring;
+  const beside = tokensOf({ from: Math.max(first.figure.part.from, first.figure.at - 3), to: Math.min(last.figure.part.to, last.figure.at + 4) });
+  return beside.filter((at) => among(spots, wordAt(layout.tokens, at))).length > 1;
+}
+
 /** Marks, "and" and the words for across the tyre may stand between points. */
 function areJoined(layout: Layout, a: Measurable, b: Measurable): boolean {
   if (a.at === b.at) return true;
@@ -183,7 +191,7 @@ function areJoined(layout: Layout, a: Measurable, b: Measurable): boolean {
 const isAcross = (layout: Layout, at: number): boolean => {
   const { joins, articles, at: atWords, onBike, details, measuring } = layout.known.vocabulary;
   const word = wordAt(layout.tokens, at) ?? "";
-  return [joins, articles, atWords, onBike, details.within, measuring.levels.between, measuring.across].some((list) => among(list, word));
+  return [joins, articles, atWords, onBike, details.within, measuring.levels.between, measuring.across, measuring.spots].some((list) => among(list, word));
 };
 
 /** "Found" and "left", "was" and "now": only where both are said, or of a clearance. */
@@ -323,6 +331,7 @@ function pedal(layout: Layout, { figure, kind }: Said): number {
 
 function numberOptions(layout: Layout, { figure, kind, points, or }: Said, value: number): readonly number[] {
   if (or !== undefined) return [value, or];
+  if (figure.token.slip === true) return [value];
   // "3.3 psi": a flat tyre, or a slip of the point.
   if (kind === "cold pressure" && figure.units.includes("psi") && figure.token.decimals > 0 && value > 0 && value < LEAST_PSI) return [value, value * 10];
   if (figure.rangeTo !== null && points.length === 0 && !POINTS.includes(kind)) return [figure.value, figure.rangeTo];

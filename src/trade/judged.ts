@@ -105,6 +105,9 @@ const SHOE: Limit = { min: 1.5, max: null, near: 1, source: "common practice" };
 /** Common practice: pads of one axle that differ by a millimetre point to a piston or a slide pin that sticks. mm. */
 export const UNEVEN_PADS = 1;
 
+/** Common practice, from memory: a chain whose slack differs by a centimetre as the wheel is turned has worn unevenly, or has links that no longer bend. mm. */
+export const UNEVEN_SLACK = 10;
+
 /** Common practice: a cable needs some play on every bike. mm. */
 const SOME_PLAY: Limit = { min: 0.5, max: null, near: null, source: "common practice" };
 /** Common practice: where a bike's window is not known, a chain with so little slack is as good as tight on any: its suspension draws it tighter still. mm. */

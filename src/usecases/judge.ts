@@ -12,7 +12,7 @@ import type { Outcome, Verdict } from "../core/schedule/facts.ts";
 import { inOneDay, type Taken } from "../core/schedule/measured.ts";
 import { isLeft } from "../core/schedule/mending.ts";
 import { underIn } from "../core/spec/under.ts";
-import { endOf, isJudged, type JudgedRow, judgedRow, LOW_MARK, SAME_AS, SPOILED_BY, UNEVEN_PADS } from "../trade/judged.ts";
+import { endOf, isJudged, type JudgedRow, judgedRow, LOW_MARK, SAME_AS, SPOILED_BY, UNEVEN_PADS, UNEVEN_SLACK } from "../trade/judged.ts";
 import { soonAgain } from "../trade/near-limit.ts";
 import { SPEC_KEYS } from "../trade/spec-keys.ts";
 import { figureOf } from "./figures.ts";
@@ -249,6 +249,13 @@ export function unevenPads(judged: readonly Judged[]): readonly {
     return pads[0] !== undefined && by >= UNEVEN_PADS - 1e-9 ? [{ end, by, unit: pads[0].unit, typed: pads.map(({ typed }) => typed).join(" ") }] : [];
   });
 }
+
+/** A chain read at its tightest and at its slackest spot that differs by too much between them, and by how much. */
+export const unevenChains = (judged: readonly Judged[]): readonly (Pick<Judged, "unit" | "typed"> & { readonly by: number })[] =>
+  judged.flatMap(({ kind, points, unit, typed }) => {
+    const by = kind === "chain slack" && points.length > 1 ? Math.max(...points) - Math.min(...points) : 0;
+    return by >= UNEVEN_SLACK - 1e-9 ? [{ by, unit, typed }] : [];
+  });
 
 const ENDS_NEW = ["front-tyre.replace", "rear-tyre.replace"];
 

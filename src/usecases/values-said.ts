@@ -41,7 +41,8 @@ export function valuesSaid(ctx: Ctx, g: Garaged, items: readonly ItemKey[], type
     if (text === "" || on.from !== on.to) return [];
     return items.map((item) => readingsAt(ctx, g, item, state, text, on.from)).find((each) => each.length > 0) ?? [];
   };
-  const [foundRead, leftRead] = [logged("found"), logged("left")];
+  const [foundAlone, leftAlone] = [logged("found"), logged("left")];
+  const [foundRead, leftRead] = [placedAs(foundAlone, leftAlone), placedAs(leftAlone, foundAlone)];
   // What was logged whole need not be kept as words too.
   const words = (state: "found" | "left", said: string | null, those: readonly LogReading[]): readonly string[] =>
     said === null || those.some(({ unit }) => unit !== "level") ? [] : [typed.outcome === "could not do" ? said : `${state} ${said}`];
@@ -84,6 +85,16 @@ function readingsAt(ctx: Ctx, g: Garaged, item: ItemKey, state: "found" | "left"
     if (apart.length > 0 && apart.every((each) => each.length === 1 && areClear(each))) return inOneUnit(apart.flat());
   }
   return [];
+}
+
+/** "Found 0.09 mm intake 1, left 0.15 mm": a figure with no place is of the place that the other one of its pair names. */
+function placedAs(those: readonly LogReading[], others: readonly LogReading[]): readonly LogReading[] {
+  if (those.length !== others.length || those.some(({ place }) => place !== null)) return those;
+  return those.map((each, n) => {
+    const other = others[n];
+    if (other === undefined || other.kind !== each.kind || other.place === null) return each;
+    return { ...each, place: other.place, gaps: each.gaps.filter(({ need }) => need !== "place") };
+  });
 }
 
 /** A bare figure takes the unit that the others were typed in, where that is one. */

@@ -79,3 +79,33 @@ test("a bike laid up is asked about when its odometer runs on, and says that no 
   expect(await run("/reading picture:odometer")).toContain("It is laid up: while it stands no distance is forecast, and it shows 15,300 mi still on");
   await t.close();
 });
+
+test("a chain's slack at two spots counts at the tightest, and a wide spread is told as the wear that it mostly is (common practice, from memory)", async () => {
+  const { t, say, run } = await withHeron();
+  await run("/spec what:chain slack value:25-35 mm");
+  const spread = "Chain slack differs by 17 mm between its tightest and its slackest spot: so much mostly means a worn chain";
+  for (const text of [
+    "chain slack 28-45 mm upright",
+    "chain slack 28 mm tight spot 45 mm loose spot",
+    "chain slack 28 mm at the tightest spot, 45 mm at the loosest",
+    "Kettendurchhang 28 mm an der straffsten Stelle, 45 mm an der lockersten",
+  ]) {
+    const said = await say(`${text} on Heron`);
+    expect(said, text).toContain("chain slack 28 mm (the least of 28 and 45");
+    expect(said, text).toContain(spread);
+  }
+  expect(await say("chain slack 28-37 mm on Heron")).not.toContain("differs by");
+  // Of two figures with no word of where, neither is taken.
+  expect(await say("chain slack 45 mm, 30 mm on Heron")).toContain("which figure do you mean?");
+  await t.close();
+});
+
+test("a clearance typed as a range is asked about, and is none of two valves; what was found and left at one valve is of one", async () => {
+  const { t, say, run } = await withHeron();
+  for (const text of ["intake 0.10 to 0.15 mm", "exhaust valves 0.20 to 0.25 mm cold", "Einlass 0,10 bis 0,15 mm"])
+    expect(await say(`${text} on Heron`), text).toContain("which figure do you mean?");
+  expect(await say("adjusted the valves intake 0.10 to 0.15 mm on Heron")).toContain("0.1 mm (as found) and intake valve clearance 0.15 mm (as left)");
+  const worked = await run("/work did:valve clearance found:0.09 mm intake 1 left:0.15 mm bike:Heron");
+  expect(worked).toContain("intake 1 valve clearance 0.09 mm (as found, cold) and intake 1 valve clearance 0.15 mm (as left, cold)");
+  await t.close();
+});

@@ -71,6 +71,10 @@ export const GERMAN_MEASURING: MeasuringWords = {
   ones: [],
   sags: { "static sag": ["statisch", "ohne", "leer"], "rider sag": ["fahrer", "mit", "beladen"] },
   shortIntake: ["ein"],
+  spots: [
+    ...["straff", "straffste", "straffsten", "straffster", "stramm", "strammste", "strammsten", "engste", "engsten", "locker", "lockerste", "lockersten"],
+    ...["lose", "loseste", "losesten", "weiteste", "weitesten", "stelle", "punkt"],
+  ],
   across: ["in", "am", "an", "den", "mitte", "rand", "ränder", "rändern", "flanke", "flanken", "schulter", "links", "rechts"],
   numberSigns: ["nr", "nummer", "no", "am", "an"],
   sweeps: ["links nach rechts", "rechts nach links", "l nach r"],
@@ -144,6 +148,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
   inOrder: { said: ["im soll", "in toleranz", "im rahmen"], as: "geprüft" },
   inchWords: ["zoll"],
   runout: ["schlag", "seitenschlag", "planschlag", "höhenschlag"],
+  sideLetters: { left: ["l", "li"], right: ["r", "re"] },
   moved: ["gesenkt", "abgelassen", "erhöht", "reduziert", "aufgepumpt", "gepumpt", "geändert", "runter", "rauf", "hoch", "herunter"],
   flat: ["weich", "platt", "platter", "platten", "plattfuß"],
   chain: ["kette"],
