@@ -1,7 +1,8 @@
 // The message in clauses and parts: where one thought ends, what is a question, and what is planned or denied rather than done.
 
 import type { Known } from "../core/reading/vocabulary.ts";
-import { among } from "./among.ts";
+import { among, under } from "./among.ts";
+import { indexOf, longest } from "./defect-index.ts";
 import { cutAtLimit } from "./limits-beside.ts";
 import { cutAtWork } from "./readings-beside-work.ts";
 import type { Token } from "./scan.ts";
@@ -111,9 +112,13 @@ function doneOf(tokens: readonly Token[], from: number, to: number, known: Known
       { from: colon + 1, to },
     ].filter((part) => part.to >= part.from);
   }
+  // "Air filter cleaned, not changed": what was done stands right before what was not.
+  if (denied > from && isDoneVerb(tokens, denied - 1, known) && isDoneVerb(tokens, denied + 1, known)) return [{ from, to: denied - 1 }];
   for (let at = denied - 1; at > from; at--) if (among(known.vocabulary.joins, wordAt(tokens, at))) return [{ from, to: at - 1 }];
   return [];
 }
+
+const isDoneVerb = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean => under(vocabulary.workDone, wordAt(tokens, at)) !== undefined;
 
 const isColon = (token: Token | undefined): boolean => token?.is === "break" && token.mark === ":";
 
@@ -121,7 +126,14 @@ function firstDenied(tokens: readonly Token[], from: number, to: number, known: 
   for (let at = from; at <= to; at++) {
     const word = wordAt(tokens, at);
     if (word !== null && !taken.has(at) && (isToCome(tokens, at, known) || isPhraseOf(tokens, at, known.vocabulary.notDonePhrases))) return at;
-    if (word !== null && !taken.has(at) && among(known.vocabulary.notDone, word) && !isAbout(tokens, at, known) && !isUnused(tokens, at, { from, to }, known))
+    const isDenied = word !== null && !taken.has(at) && among(known.vocabulary.notDone, word);
+    if (
+      isDenied &&
+      !isAbout(tokens, at, known) &&
+      !isUnused(tokens, at, { from, to }, known) &&
+      !isState(tokens, at, known) &&
+      !isNearlyWrong(tokens, at, to, known)
+    )
       return at;
   }
   return null;
@@ -138,6 +150,14 @@ const isUnused = (tokens: readonly Token[], at: number, { from, to }: Part, { vo
   for (let n = from; n <= to; n++) if (n !== at && (among(since, wordAt(tokens, n)) || (n > at && among(stood.words, wordAt(tokens, n))))) return true;
   return false;
 };
+
+/** "12.5 before, 12.9 after": right behind a figure, with nothing or another figure behind it, it says when that was read. */
+const isState = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean =>
+  tokens[at - 1]?.is === "number" && tokens[at + 1]?.is !== "word" && among(vocabulary.doneBefore, wordAt(tokens, at));
+
+/** "Rear pads nearly gone": how bad something is, and no denial. */
+const isNearlyWrong = (tokens: readonly Token[], at: number, to: number, { vocabulary }: Known): boolean =>
+  among(vocabulary.almost, wordAt(tokens, at)) && longest(tokens, at + 1, to, indexOf(vocabulary.defects).signs) !== null;
 
 /** "Morgen Ölwechsel": tomorrow, but for "heute Morgen" and "guten Morgen". */
 const isToCome = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean =>

@@ -8,10 +8,31 @@ import { tyreDated } from "./tyre-codes.ts";
 
 /** The tokens as they were scanned, cut and joined. */
 export function cutTokens(text: string, scanned: readonly Token[], known: Known): readonly Token[] {
-  const steps = [joinedInOrder, splitLeading, splitCounted, splitIntake, splitLetters, joinedLoads];
+  const steps = [withoutTails, joinedInOrder, splitLeading, splitCounted, splitIntake, splitLetters, joinedLoads];
   const cut = steps.reduce((tokens, step) => step(tokens, known), withInches(text, scanned, known.vocabulary));
   return tyreDated(text, cut, known);
 }
+
+/** "14,730ish", "5/32nds": letters that touch a figure and change nothing about it. */
+function withoutTails(tokens: readonly Token[], { vocabulary }: Known): readonly Token[] {
+  const tailOf = (token: Token, at: number): { readonly end: number; readonly more: number } | null => {
+    if (token.is !== "number" || token.units.length > 0) return null;
+    const [next, behind] = [tokens[at + 1], tokens[at + 2]];
+    if (next?.start !== token.end) return null;
+    if (next.is === "word" && (token.fraction === null ? among(vocabulary.roughly, next.folded) : FRACTION_ENDS.includes(next.folded)))
+      return { end: next.end, more: 1 };
+    const isDashed = next.is === "break" && next.mark === "-" && behind?.is === "word" && behind.start === next.end;
+    return isDashed && token.fraction === null && among(vocabulary.roughly, behind.folded) ? { end: behind.end, more: 2 } : null;
+  };
+  const tails = tokens.map(tailOf);
+  if (tails.every((tail) => tail === null)) return tokens;
+  return tokens.flatMap((token, at): readonly Token[] => {
+    const tail = tails[at];
+    if (tail != null) return [{ ...token, end: tail.end }];
+    return tails[at - 1] != null || tails[at - 2]?.more === 2 ? [] : [token];
+  });
+}
+const FRACTION_ENDS = ["nd", "nds", "th", "ths"];
 
 /** "Valves are all in spec": somebody measured them, so they were looked at. */
 function joinedInOrder(tokens: readonly Token[], { vocabulary }: Known): readonly Token[] {

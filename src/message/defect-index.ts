@@ -1,7 +1,6 @@
 // The words by which a defect is found, as tables that most words of a message are quickly not in.
 
 import type { DefectWords } from "../core/reading/defect-words.ts";
-import { wordAt } from "./clauses.ts";
 import type { Token } from "./scan.ts";
 
 export type Index = {
@@ -65,8 +64,9 @@ export const NO_RULES: ReadonlySet<string> = new Set();
 
 /** "The light's out": what is short for "is" belongs to no thing's name. */
 export const bare = (tokens: readonly Token[], at: number): string | null => {
-  const word = wordAt(tokens, at);
-  return word?.endsWith("'s") === true ? word.slice(0, -2) : word;
+  const token = tokens[at];
+  if (token?.is !== "word") return null;
+  return token.folded.endsWith("'s") ? token.folded.slice(0, -2) : token.folded;
 };
 
 /** The longest phrase at a token that belongs to one of some rules; a longer one of no rule wanted does not hide it. */

@@ -36,15 +36,17 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
   if (!sure && unit !== null && isRide(layout, figure, words)) return null;
   const isOther = (word: string): boolean =>
     among(vocabulary.notOdometer, word) && under(vocabulary.workDone, word) === undefined && !(word.endsWith("'s") && isOfDial(layout, part, word));
-  if (!sure && words.some(isOther)) return null;
+  const meant = bikeAt(layout, { from: figure.at, to: figure.at });
+  const near = meant.bike !== null && isNear(value, other, unit, meant.bike);
+  // "MOT in March at 14,100 mi": what the dial showed at something of which only the month is known; its day is asked.
+  const event =
+    (unit !== null || near) && among(vocabulary.at, wordAt(layout.tokens, figure.at - 1)) && words.some((word) => among(vocabulary.ago.events, word));
+  // "MOT passed at 14,850, front tyre close to the limit".
+  if (!sure && !event && words.some(isOther)) return null;
   // "Did 210 miles today" is a ride. "At 14,820" has a word between.
   if (unit !== null && (among(vocabulary.rode, wordAt(layout.tokens, figure.at - 1)) || among(vocabulary.rodeBehind, wordAt(layout.tokens, figure.at + 1))))
     return null;
   if (isOfPart(layout, figure.at + 1) || isToCome(layout, figure.at)) return null;
-  const meant = bikeAt(layout, { from: figure.at, to: figure.at });
-  const near = meant.bike !== null && isNear(value, other, unit, meant.bike);
-  // "MOT in March at 14,100 mi": what the dial showed at something of which only the month is known; its day is asked.
-  const event = unit !== null && among(vocabulary.at, wordAt(layout.tokens, figure.at - 1)) && words.some((word) => among(vocabulary.ago.events, word));
   const strong = sure || event || words.some((word) => among(vocabulary.kinds.odometer, word)) || isStrong(layout, part, used);
   const isYear = unit === null && /^(19|20)\d\d$/.test(figure.token.text);
   const named = layout.named.length > 0;
@@ -64,6 +66,7 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
     ...(meant.gap === null ? [] : [meant.gap]),
     ...(unit !== null && dialUnit !== null && unit !== dialUnit ? [{ need: "unit" as const, options: [unit, dialUnit] }] : []),
     ...(other === null || settledBy(value, other, meant.bike) ? [] : [{ need: "number" as const, options: [value, other] }]),
+    ...(figure.token.slip === true ? [{ need: "number" as const, options: [value] }] : []),
     ...(either === null ? [] : [{ need: "number" as const, options: [either, value] }]),
     ...[day.gap ?? (day.typed === "" ? unreadDayGap(layout, part) : null)].filter((gap) => gap !== null),
   ];

@@ -87,6 +87,8 @@ const isOfChain = (layout: Layout, part: Part): boolean => kindWordsIn(layout, p
 function isOverruled(layout: Layout, figure: Measurable, all: readonly Measurable[]): boolean {
   if (all.length !== 1 || figure.units.length > 0) return false;
   const [first] = kindWordsIn(layout, figure.part);
+  // "Coolant -30": no level is below zero.
+  if (figure.value < 0 && first?.are.includes("coolant level") === true) return false;
   return first !== undefined && first.at < figure.at && !first.are.includes("odometer") && !first.are.includes("cold pressure");
 }
 
@@ -269,6 +271,8 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (dimension === "length" && among(layout.known.vocabulary.measuring.belt, wordAt(layout.tokens, figure.at - 1)) && canBe("belt deflection", figure))
     return ["belt deflection"];
   if (dimension === "length" && canBe("tread", figure) && saysTyre(layout, part)) return ["tread"];
+  // "5 thirty-seconds on the front".
+  if (units.includes("1/32 in") && canBe("tread", figure) && namesWheel(layout, part) && isPlainPart(layout, part)) return ["tread"];
   // "Rear 3.5 mm": of what an end has, a tread or pads.
   if (dimension === "length" && canBe("tread", figure) && isPlainPart(layout, part)) {
     const tyre = clauseSaysTyre(layout, part);
@@ -278,7 +282,7 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   }
   // Below zero a coolant is only told by what it is good to.
   if (
-    dimension === "temperature" &&
+    (dimension === "temperature" || units.length === 0) &&
     value < 0 &&
     phrasesInside(layout.phrases.kind, part).some(({ are }) => are.includes("coolant level")) &&
     isPlainPart(layout, part)
@@ -292,7 +296,7 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   if (units.length === 0 && (isAcrossSaid(layout, part) || (clauseSaysTyre(layout, part) && isAcrossIn(layout, part))))
     return canBe("tread", figure) ? ["tread"] : [];
   // "Front tyre 4/32": only treads are told in 32nds of an inch.
-  if (token.fraction === 32 && value < 1 && isPlainPart(layout, part) && (clauseSaysTyre(layout, part) || placeBeside(layout, figure))) return ["tread"];
+  if (token.fraction === 32 && value < 1 && isPlainPart(layout, part) && (clauseSaysTyre(layout, part) || namesWheel(layout, part))) return ["tread"];
   const slang = units.includes("lb") && placeBeside(layout, figure);
   const bare = units.length === 0 || (token.unitText !== null && token.unitText.toLowerCase() === "in") || figure.place !== null;
   if (!slang && !bare) return [];

@@ -331,6 +331,7 @@ function pedal(layout: Layout, { figure, kind }: Said): number {
 
 function numberOptions(layout: Layout, { figure, kind, points, or }: Said, value: number): readonly number[] {
   if (or !== undefined) return [value, or];
+  if (figure.token.slip === true) return [value];
   // "3.3 psi": a flat tyre, or a slip of the point.
   if (kind === "cold pressure" && figure.units.includes("psi") && figure.token.decimals > 0 && value > 0 && value < LEAST_PSI) return [value, value * 10];
   if (figure.rangeTo !== null && points.length === 0 && !POINTS.includes(kind)) return [figure.value, figure.rangeTo];

@@ -21,6 +21,8 @@ export type NumberToken = {
   readonly end: number;
   /** A letter that touched it stands as a word of its own. */
   readonly cut?: true;
+  /** A letter stands for a nought in it: it is asked about. */
+  readonly slip?: true;
   /** It is a tyre's date code by the words around it, or may be one, or only says in which year it was made. */
   readonly code?: "said" | "maybe" | "year";
   /** Ends of the figure alone. */
@@ -44,13 +46,14 @@ export function ownWords(text: string): string {
     .replace(/<[@#:a][^>\s]{0,80}>/gu, blank);
 }
 
-/** Words that change what stands behind them: those of dates ("14,220 in October"), the letters for the ends of a bike ("36r"), and short forms whose point ends nothing ("incl. its plate"). */
+/** Words that change what stands behind them: those of dates ("14,220 in October"), the letters for the ends of a bike ("36r") and for the left of it ("3 l 2.5 r"), and short forms whose point ends nothing ("incl. its plate"). */
 export type Around = {
   readonly isDateWord: (word: string) => boolean;
   readonly isEnd: (letter: string) => boolean;
+  readonly isLeft: (letter: string) => boolean;
   readonly isShort: (word: string) => boolean;
 };
-const NONE: Around = { isDateWord: () => false, isEnd: () => false, isShort: () => false };
+const NONE: Around = { isDateWord: () => false, isEnd: () => false, isLeft: () => false, isShort: () => false };
 
 /** Splits a text into tokens, in time linear in its length. */
 export function scan(text: string, units: UnitNames, style: NumberStyle, words: Around = NONE): readonly Token[] {
@@ -62,9 +65,12 @@ export function scan(text: string, units: UnitNames, style: NumberStyle, words: 
       at++;
       continue;
     }
-    const figure = startsNumber(text, at) && !isOrdinal(text, at) ? parseNumber(text, at, style) : null;
+    const isFigure = startsNumber(text, at) && !isOrdinal(text, at);
+    const slip = isFigure ? withZeros(text, at) : null;
+    const figure = isFigure ? parseNumber(slip ?? text, at, style) : null;
     if (figure !== null) {
-      const token = numberToken(text, at, figure, units, words);
+      const read = numberToken(slip ?? text, at, figure, units, words);
+      const token = slip === null ? read : { ...read, text: text.slice(read.start, read.end), slip: true as const };
       tokens.push(token);
       at = token.end;
       continue;
@@ -81,6 +87,17 @@ export function scan(text: string, units: UnitNames, style: NumberStyle, words: 
   }
   return tokens;
 }
+
+/** "14,63o": the text with the letter for a nought in the figure at a place; null where it has none. The figure is asked about. */
+function withZeros(text: string, at: number): string | null {
+  LETTERS.lastIndex = at;
+  const found = LETTERS.exec(text)?.[0];
+  if (found === undefined || found.replace(/[.,]/gu, "").length < LEAST_DIGITS) return null;
+  return text.slice(0, at) + found.replace(/o/giu, "0") + text.slice(at + found.length);
+}
+const LETTERS = /\d[\d.,]*o[\do]*(?![\p{L}\p{N}])/iuy;
+/** Of fewer it may be a name, or degrees. */
+const LEAST_DIGITS = 4;
 
 /** Where the word at a place ends; the place itself where none begins. No word is longer than sixty letters. */
 function wordEnd(text: string, at: number): number {
@@ -114,7 +131,7 @@ function startsNumber(text: string, at: number): boolean {
   return /[\d½¼¾⅛⅜⅝⅞⅓⅔]/u.test(text[at] ?? "") || (/[.,]/.test(text[at] ?? "") && /\d/.test(text[at + 1] ?? "") && before === " ");
 }
 
-function numberToken(text: string, at: number, figure: ParsedNumber, names: UnitNames, { isDateWord, isEnd }: Around): NumberToken {
+function numberToken(text: string, at: number, figure: ParsedNumber, names: UnitNames, { isDateWord, isEnd, isLeft }: Around): NumberToken {
   let unitAt = figure.end;
   if (text[unitAt] === " ") unitAt++;
   else if (text[unitAt] === "-" && /\p{L}/u.test(text[unitAt + 1] ?? "")) unitAt++;
@@ -126,10 +143,11 @@ function numberToken(text: string, at: number, figure: ParsedNumber, names: Unit
   const dated = next !== null && (/^\d/.test(next[1] ?? "") || isDateWord(foldWord(next[1] ?? "")));
   // "3.9/3.4/3.8 l to r": from left to right, and no litres.
   const swept = read !== null && read.end === unitAt + 1 && /^ (?:to|nach) \p{L}(?!\p{L})/u.test(text.slice(read.end, read.end + 8));
-  const unit = dated || swept || text[unitAt] === "'" ? null : read;
+  const left = read !== null && read.end === unitAt + 1 && isLeft(foldWord(text.slice(unitAt, read.end)));
+  const unit = dated || swept || left || text[unitAt] === "'" ? null : read;
   // A letter for front or rear that touches the figure and is no unit.
   const touching = unit === null ? /^\p{L}(?![\p{L}\p{N}_-])/u.exec(text.slice(figure.end, figure.end + 2))?.[0] : undefined;
-  const letter = touching !== undefined && isEnd(foldWord(touching)) ? touching : null;
+  const letter = touching !== undefined && (left || isEnd(foldWord(touching))) ? touching : null;
   const end = letter !== null ? figure.end + 1 : (unit?.end ?? figure.end);
   return {
     is: "number",

@@ -117,6 +117,8 @@ function isStray(layout: Layout, part: Part, at: number): boolean {
   const { measuring } = layout.known.vocabulary;
   const next = token.unitText?.toLowerCase() ?? wordAt(layout.tokens, at + 1) ?? "";
   if ([measuring.pitches, measuring.rpm, measuring.hours, measuring.minutes, measuring.forces].some((list) => among(list, next))) return false;
+  // "2 stiff links".
+  if (token.units.length === 0 && among(measuring.pitches, wordAt(layout.tokens, at + 2))) return false;
   // "Chain slack 30 mm, 1.5 %"; "20 % off" is a price.
   if (isShare(layout, at)) return true;
   const beside = { from: Math.max(part.from, at - 2), to: Math.min(part.to, at + 2) };
@@ -149,8 +151,13 @@ function isBareBesideDay(layout: Layout, part: Part, at: number): boolean {
 }
 
 /** Bikes that a message names and of which nothing came, by what they were called: "34 front on Heron and Otter". */
-export function bikesLeft({ named }: Layout, intents: readonly Intent[]): readonly string[] {
+export function bikesLeft({ named, clauses }: Layout, intents: readonly Intent[]): readonly string[] {
   if (intents.length === 0 || intents.some(({ bike }) => bike === null)) return [];
-  const lost = named.filter(({ bikes }) => bikes.length === 1 && bikes[0] !== undefined && !intents.some(({ bike }) => bike === bikes[0]));
+  // "Zip's on 6,543, Heron hasn't moved": of the bike in a part that is denied there is nothing to keep.
+  const isDenied = ({ from, to }: Part): boolean =>
+    clauses.some((clause) => clause.from <= from && clause.to >= to && clause.parts.every((part) => part.to < from || part.from > to));
+  const lost = named.filter(
+    (name) => name.bikes.length === 1 && name.bikes[0] !== undefined && !isDenied(name) && !intents.some(({ bike }) => bike === name.bikes[0]),
+  );
   return [...new Set(lost.map(({ typed }) => typed))];
 }

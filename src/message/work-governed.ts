@@ -211,6 +211,8 @@ export function isRead(layout: Layout, { to }: ItemPhrase, part: Part): boolean 
   const token = layout.tokens[to + 1];
   if (token?.is !== "number" || to + 1 > part.to || layout.taken.has(to + 1)) return false;
   const read = token.units.some((unit) => MEASURED.includes(dimensionOf(unit)));
+  // "Coolant 50/50 changed": what it was mixed of.
+  if (token.fraction !== null && /^\d{2}\/\d{2}$/u.test(token.text)) return false;
   // "Battery 12.7 and oil changed": a bare figure that is no dial's.
   const bare = token.units.length === 0 && (token.decimals > 0 || token.value < 100) && to + 1 < part.to;
   return read || bare;

@@ -107,6 +107,7 @@ export function mayStandBeside(layout: Layout, at: number): boolean {
     isVerb(layout, at) ||
     among(vocabulary.beside, word) ||
     among(vocabulary.at, word) ||
+    (among(vocabulary.roundly, word) && layout.tokens[at + 1]?.is === "number") ||
     among(vocabulary.onBike, word) ||
     among(vocabulary.dateWords, word) ||
     isOfConstruction(vocabulary.details.constructions, word)

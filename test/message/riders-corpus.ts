@@ -3,15 +3,17 @@
 import type { Case } from "./corpus.ts";
 import { RIDERS_DEFECTS } from "./riders-defects-corpus.ts";
 import { RIDERS_READINGS } from "./riders-readings-corpus.ts";
+import { SHORTHAND, SHORTHAND_ON_THREE, SHORTHAND_TALK } from "./riders-shorthand-corpus.ts";
 import { RIDERS_WORK } from "./riders-work-corpus.ts";
 
 const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 /** Of Heron alone. */
-export const RIDERS_SAY: readonly Case[] = [...RIDERS_READINGS, ...RIDERS_WORK, ...RIDERS_DEFECTS];
+export const RIDERS_SAY: readonly Case[] = [...RIDERS_READINGS, ...RIDERS_WORK, ...RIDERS_DEFECTS, ...SHORTHAND];
 
 /** Several bikes in one message: each figure is of the bike that its own part names. */
 export const RIDERS_ON_THREE: readonly Case[] = [
+  ...SHORTHAND_ON_THREE,
   // A belt is set at the line that looks at it.
   c("tightened the drive belt", "W drive-belt.inspect=adjusted@Otter"),
   c("drive belt adjusted", "W drive-belt.inspect=adjusted@Otter"),
@@ -86,6 +88,7 @@ export const RIDERS_ON_THREE: readonly Case[] = [
 ];
 
 export const RIDERS_TALK: readonly string[] = [
+  ...SHORTHAND_TALK,
   "test rode the new 900 today, 105hp and 195 kg, brakes felt spongy",
   "had a test ride on a 650, chain slack was 45 mm",
   "my mate's bike won't crank",

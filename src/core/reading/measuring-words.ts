@@ -133,6 +133,8 @@ export type MeasuringWords = {
   readonly inchWords: readonly string[];
   /** How far a disc or a rim runs out of true: no thickness of it. */
   readonly runout: readonly string[];
+  /** Letters for the two sides of the front, where both are said: "3 mm l 2.5 mm r". Of ends "r" is the rear. */
+  readonly sideLetters: { readonly left: readonly string[]; readonly right: readonly string[] };
   /** What is done to a pressure "from 42 to 36". */
   readonly moved: readonly string[];
   /** That a tyre holds nothing, or little. */

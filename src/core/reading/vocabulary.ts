@@ -61,6 +61,8 @@ export type Vocabulary = {
   readonly beside: readonly string[];
   /** What is planned, wished or denied is not done: "need to", "should", "haven't". */
   readonly notDone: readonly string[];
+  /** Of those, words that deny what was done and not what is wrong: "nearly worn out". */
+  readonly almost: readonly string[];
   /** The same in several words: "is up". */
   readonly notDonePhrases: readonly string[];
   /** A day to come that is something else behind some words: "morgen", "heute Morgen". */

@@ -148,6 +148,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
   inOrder: { said: ["im soll", "in toleranz", "im rahmen"], as: "geprüft" },
   inchWords: ["zoll"],
   runout: ["schlag", "seitenschlag", "planschlag", "höhenschlag"],
+  sideLetters: { left: ["l", "li"], right: ["r", "re"] },
   moved: ["gesenkt", "abgelassen", "erhöht", "reduziert", "aufgepumpt", "gepumpt", "geändert", "runter", "rauf", "hoch", "herunter"],
   flat: ["weich", "platt", "platter", "platten", "plattfuß"],
   chain: ["kette"],

@@ -153,6 +153,7 @@ export const GERMAN_WORK_WORDS = {
   doneBefore: ["bevor"],
   notDonePhrases: ["steht an", "stehen an", "steht noch an", "noch zu", "als nächstes"],
   toDo: ["zu tun", "noch zu tun", "to do", "todo", "einkaufsliste", "zu verkaufen", "verkaufe", "geplant", "offen"],
+  almost: ["fast", "beinahe", "nahezu"],
   notDone: [
     ...["niemand", "keiner"],
     ...[

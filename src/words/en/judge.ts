@@ -65,7 +65,7 @@ export const SIDES: Partial<Record<ReadingKind, readonly [low: string, high: str
   "throttle free play": ["too little play", "too much play"],
   "brake free play": ["too little play", "too much play"],
   "coolant strength": ["", "too weak"],
-  "antifreeze share": ["too weak", ""],
+  "antifreeze share": ["too weak", "too strong"],
   "brake fluid boiling point": ["boils too soon", ""],
   "brake fluid water": ["", "too much water"],
   "points gap": ["too narrow", "too wide"],
@@ -259,6 +259,8 @@ export const judgeWords = (p: Printer) => {
     }
     const span = min !== null && max !== null ? (min === max ? fine(min) : `${fine(min)} to ${fine(max)}`) : fine(min ?? max ?? 0);
     const all = `${span}${j.force === null ? "" : ` at ${j.force}`}${j.stand === null ? "" : ` ${STOOD[j.stand].so}`}${wanted}`;
+    if (j.kind === "coolant strength" && j.share !== null)
+      return `${all}, good to by ${p.figure(j.share * 100, 0)} % of ethylene glycol, ${source === "" ? "your own figure" : source}`;
     switch (j.by) {
       case "spec":
         return source === "" ? `${all} by your own figure` : `${all}, ${source}`;
@@ -432,10 +434,19 @@ export const judgeWords = (p: Printer) => {
     ofPartOff: (reading: Pick<SaidJudged, "place" | "value" | "unit" | "typed"> & { readonly kind: ReadingKind }): string =>
       `${capital(read(reading))} was of the one that came off since: kept with its history, and not held against the one that is on.`,
     unknownPlace: (specs: readonly SpecKey[]): string =>
-      `Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more. Whoever runs the group says its place with /group place:…; your own limit is /spec what:${treadSpec(specs)} value:…`,
+      `Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more. Press whose it is, once; whoever runs the group may say it with /group place:… too. Your own limit is /spec what:${treadSpec(specs)} value:…`,
     /** A bike that is in no group: the law is the rider's to enter. */
     noGroup: (specs: readonly SpecKey[]): string =>
-      `Whose tread law holds for you I do not know, so the moulded bars count; where you ride the law may ask for more. Enter what it asks for, once an end: /spec what:${treadSpec(specs)} value:… Or write a reading where your group is, once its place is said with /group place:…`,
+      `Whose tread law holds for you I do not know, so the moulded bars count; where you ride the law may ask for more. Press whose it is, or enter what it asks for, once an end: /spec what:${treadSpec(specs)} value:… Or write a reading where your group is, once its place is said with /group place:…`,
+    /** A tread that some law would not let on the road, where it is not known whose holds. */
+    lawElsewhere: (each: SaidJudged, broken: readonly { readonly place: string; readonly least: number; readonly lightest: number | null }[]): string => {
+      const laws = broken.map(
+        ({ place, least, lightest }) =>
+          `${place} (${p.figure(least, 1)} mm${lightest === null ? "" : `; ${p.figure(lightest, 1)} mm of the lightest classes`})`,
+      );
+      return `${capital(read(each))} is beyond the law's limit in ${p.list(laws)}: there do not ride on it. Local law has the last word.`;
+    },
+    lawOf: (place: string): string => (place === "bars" ? "Elsewhere: by the bars" : `Law: ${place}`),
     /** A place whose states each have a law of their own: by 49 CFR 571.119 S6.4 a tyre bears bars of 1/32 in. */
     stateLaw: (): string =>
       "In the United States the least tread in use is each state's own law; what counts here is the moulded bars (49 CFR 571.119). Where your state asks for more, enter it once as your own limit: /spec.",

@@ -50,7 +50,7 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
   "chain length": ["chain length", "chain wear", "pitches", "links", "pins"],
   "chain elongation": ["elongation"],
   "belt deflection": ["belt deflection", "belt tension", "deflection", "belt slack", ...BELT_SET],
-  "battery voltage": ["battery", "batteries", "batt", "battery voltage", "resting voltage", "at rest", "resting"],
+  "battery voltage": ["battery", "batteries", "batt", "bat", "battery voltage", "resting voltage", "at rest", "resting"],
   "charging voltage": [
     "charging",
     "charging voltage",
@@ -62,7 +62,10 @@ export const ENGLISH_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>
     "charges at",
     "charging at",
   ],
-  "brake fluid level": ["brake fluid level", "brake fluid", "brake reservoir", "brake master cylinder"],
+  "brake fluid level": [
+    ...["brake fluid level", "brake fluid", "brake reservoir", "brake master cylinder", "fluid level", "fluid levels"],
+    ...["front", "rear", "back"].flatMap((end) => [`${end} reservoir`, `${end} res`, `${end} master cylinder`, `${end} fluid`, `${end} fluid level`]),
+  ],
   "brake fluid boiling point": [...BOILS, "boiling point of the brake fluid", "brake fluid tested to boil at"],
   "brake fluid water": ["brake fluid moisture"],
   "clutch fluid level": ["clutch fluid level", "clutch fluid", "clutch reservoir"],

@@ -75,6 +75,9 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     ],
     between: [
       ...[
+        ...["just above min", "just over min", "a bit above min", "above min", "above the min mark", "above the min line", "just above the low mark"],
+        ...["just above the min mark", "just above the min line", "just above minimum", "a touch above min", "just above the lower mark"],
+        ...["just above the min", "above the low mark", "above the lower mark", "just above low", "just below max", "just under max", "just below full"],
         "between the marks",
         "between marks",
         "between the lines",
@@ -92,6 +95,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
       ...["between the two marks", "between the min and max marks", "between minimum and maximum"],
     ],
     "low mark": [
+      ...["lvl min", "level min", "lvl at min"],
       ...["at min", "on min", "at the min", "on the min", "min mark", "min line", "at the min mark", "at the min line", "on the min line", "at minimum"],
       ...["low mark", "low line", "at the low mark", "on the low mark", "at the low line", "on the low line", "lower mark", "lower line", "at the lower mark"],
       ...["on the lower mark", "at the lower line", "on the lower line", "bottom mark", "at the bottom mark", "on the bottom mark", "bottom line"],
@@ -131,7 +135,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     ],
     "under load": [
       ...["under load", "with rider on", "with the rider on", "with me on it", "with me on the bike", "with me on", "with someone on it", "with someone on"],
-      ...["rider on", "rider on board", "laden", "sat on it", "sitting on it", "with my weight on it"],
+      ...["rider on", "rider on board", "with rider", "with the rider", "laden", "sat on it", "sitting on it", "with my weight on it"],
     ],
     "on the side stand": ["on the side stand", "on the sidestand", "on its side stand", "side stand", "sidestand", "on the prop stand"],
     rested: ["rested", "resting", "overnight", "after a night", "stood overnight", "after resting", "at rest"],
@@ -323,6 +327,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   inOrder: { said: ["in spec", "within spec", "in tolerance", "within tolerance", "within limits"], as: "checked" },
   inchWords: ["inch", "inches"],
   runout: ["runout", "run-out", "wobble"],
+  sideLetters: { left: ["l", "lft"], right: ["r", "rt", "rgt"] },
   moved: [
     ...["dropped", "drop", "lowered", "raised", "reduced", "increased", "upped", "brought", "took", "bumped", "changed", "let", "bled", "pumped", "aired"],
     ...["down", "up", "back", "pressure"],

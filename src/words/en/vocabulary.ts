@@ -24,8 +24,8 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   asking: ENGLISH_ASKING,
   kinds: ENGLISH_KIND_NAMES,
   places: {
-    front: ["front", "fronts", "fr", "f", "frt", "frnt"],
-    rear: ["rear", "rears", "back", "rr", "r"],
+    front: ["front", "fronts", "fr", "f", "frt", "frnt", "front caliper", "front calipers"],
+    rear: ["rear", "rears", "back", "rr", "r", "rear caliper", "back caliper"],
     both: ["both", "each", "all round", "all around", "front and rear", "both tyres", "both tires", "both ends", "front and back"],
     sidecar: ["sidecar", "sidecar wheel", "side car"],
     "front left": ["front left", "left front", "fl"],
@@ -49,7 +49,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
   now: ["now", "today", "currently", "tonight"],
   either: ["or"],
   roundly: ["around", "about", "roughly", "approx", "circa", "ca"],
-  shortWords: ["incl", "inc", "excl"],
+  shortWords: ["incl", "inc", "excl", "res"],
   shortLimits: ["min", "max", "th", "thk", "thick", "lim"],
   shortForms: ["no", "nr", "pt", "vol", "ref", "inv", "tel", "ext"],
   unlike: ["unlike"],
@@ -92,7 +92,7 @@ export const ENGLISH_VOCABULARY: Vocabulary = {
     },
   },
   slips: {
-    ...{ lubd: "lubed", odometr: "odometer" },
+    ...{ lst: "last", abt: "about", lubd: "lubed", odometr: "odometer" },
     ...{ teh: "the", hte: "the", adn: "and", nad: "and" },
     ...{ slak: "slack", slck: "slack", slakc: "slack", tred: "tread", treds: "treads", tyer: "tyre", tyers: "tyres" },
     ...{ presure: "pressure", presures: "pressures", preasure: "pressure", pressre: "pressure", pressue: "pressure", pessure: "pressure" },

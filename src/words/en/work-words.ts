@@ -199,6 +199,7 @@ export const ENGLISH_WORK_WORDS = {
     ...["to do", "todo", "to-do", "still to do", "left to do", "jobs to do", "shopping list", "wish list", "wishlist", "for sale", "wtb", "wts", "selling"],
     ...["plan for", "plans for", "planned", "jobs for", "next up", "need to do", "on the list"],
   ],
+  almost: ["nearly", "almost"],
   notDone: [
     ...["nobody", "noone", "none"],
     ...["dreamt", "dreamed", "supposed", "pretend", "pretended"],
