@@ -27,7 +27,10 @@ export function judgedLines(judged: readonly Line[], words: Words): string[] {
     ({ judgement, first, miscounted }) =>
       judgement.is === "cannot tell" && !["limit", "fitted"].includes(judgement.missing[0] ?? "") && first !== false && !miscounted,
   );
-  lines.push(...[...new Set(unsaid.map(({ kind }) => kind))].map((kind) => words.judge.howTo(kind)));
+  const isWarm = ({ judgement }: Line): boolean =>
+    judgement.is === "cannot tell" && judgement.missing.some((each) => each === "temperature" || each === "warmed");
+  for (const [n, each] of unsaid.entries())
+    if (unsaid.findIndex(({ kind }) => kind === each.kind) === n) lines.push(words.judge.howTo(each.kind, isWarm(each)));
   lines.push(...unevenPads(judged).map(words.judge.uneven), ...unevenChains(judged).map(words.judge.unevenChain));
   const asking = (whose: Judged["by"]): Line[] => judged.filter(({ by, first }) => by === whose && first !== false);
   const limits = (those: readonly Line[]) => those.flatMap(({ spec }) => spec ?? []);

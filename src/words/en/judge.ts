@@ -450,7 +450,9 @@ export const judgeWords = (p: Printer) => {
     /** A place whose states each have a law of their own: by 49 CFR 571.119 S6.4 a tyre bears bars of 1/32 in. */
     stateLaw: (): string =>
       "In the United States the least tread in use is each state's own law; what counts here is the moulded bars (49 CFR 571.119). Where your state asks for more, enter it once as your own limit: /spec.",
-    howTo: (kind: ReadingKind): string => `How to measure it: ${KIND_WORDS[kind].howTo}`,
+    /** @param warm its own figure is for a warm engine */
+    howTo: (kind: ReadingKind, warm = false): string =>
+      `How to measure it: ${warm && kind === "valve clearance" ? "Engine warm, as your own figure asks; feeler gauge with a light drag; one figure a valve." : KIND_WORDS[kind].howTo}`,
     /** Of one kind asked about. */
     howToOf: (kind: ReadingKind): string => `${capital(KIND_WORDS[kind].name)}: ${KIND_WORDS[kind].howTo}`,
     /** What a press says of a reading. */
