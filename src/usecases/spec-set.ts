@@ -15,6 +15,7 @@ import { Conflict, type Repos } from "../store/store.ts";
 import { judgedRow } from "../trade/judged.ts";
 import { unknownClass } from "../trade/spec-classes.ts";
 import { isOtherEnd, isSpecKey, SPEC_KEY_NAMES, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
+import { TREAD_LAW, type TreadLaw } from "../trade/tread-law.ts";
 import { keepMember } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
 import type { DefectShown } from "./defect-shown.ts";
@@ -24,8 +25,10 @@ import { shownOn } from "./log-set.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { rigsOf } from "./rig.ts";
+import { type GroupShown, setUpGroup, TREAD_PLACES } from "./settings.ts";
 import { touch } from "./settle.ts";
 import { answerOf, keysMeant, type SpecAnswer } from "./spec-ask.ts";
+import { isTreadLimit } from "./specs.ts";
 import { judgedAnew } from "./square-verdicts.ts";
 import { overruled, type TreadOverruled } from "./tread-limit.ts";
 import { whichBike } from "./which-bike.ts";
@@ -50,7 +53,6 @@ export type SpecSaved = SavedEntry & {
 type Entry = { readonly key: SpecKey; readonly holds: SpecRecord["holds"]; readonly typed: string };
 
 const LONGEST_WORDS = 120;
-const TREAD_LIMITS = Object.values(judgedRow("tread").specs);
 
 /** `source` as typed: "workshop manual, 2019 edition, p. 142". */
 export type SpecInput = { readonly what: string; readonly value: string; readonly source?: string; readonly bike?: string };
@@ -108,6 +110,31 @@ export async function enterSpecParts(
     const [manual, edition, page] = [input.manual, input.edition, input.page].map((each) => each.trim());
     const source = manual === "" && page === "" ? null : { manual: manual || "manual", edition: edition || null, page: page || null };
     return save(q, ctx, g, entries.value, input.use, source);
+  });
+}
+
+/** Whose tread law holds, pressed where it was not known: for the group by whoever runs it, else as the limit of both ends of the bike. @param place a place of the table, else by the bars */
+export async function enterTreadLaw(ctx: Ctx, input: { readonly bike: BikeId; readonly place: string }): Promise<Result<SpecSaved | GroupShown>> {
+  const place = TREAD_PLACES.find((each) => each === input.place);
+  const home = await ctx.store.read(async (q) => pick(await ownGarage(q, ctx), input.bike)?.bike.homeGroup ?? null);
+  if (place !== undefined && home !== null && (await ctx.mayManage(home))) return setUpGroup(ctx, home, { place });
+  return writing(ctx, async (q, all) => {
+    const g = pick(all, input.bike);
+    if (g === null) return refused({ why: "not yours" });
+    const law = place === undefined ? null : (TREAD_LAW[place] as TreadLaw);
+    const bars = judgedRow("tread").usual;
+    const least = law?.millimetres ?? bars?.min ?? 0;
+    const source = { manual: law === null ? "the moulded bars" : `${place}, ${law.source}`, edition: null, page: null };
+    const typed = `${least.toFixed(1)} mm`;
+    const ends = (["front tread limit", "rear tread limit"] as const).map((key) => entriesOf(ctx, key, typed));
+    return save(
+      q,
+      ctx,
+      g,
+      ends.flatMap((each) => (each.is === "done" ? each.value : [])),
+      null,
+      source,
+    );
   });
 }
 
@@ -254,7 +281,7 @@ async function kept(q: Repos, ctx: Ctx, g: Garaged, records: readonly SpecRecord
   const keys = records.map(({ key }) => key as SpecKey);
   const after = pick(await ownGarage(q, ctx), g.bike.id) ?? g;
   const judged = after.judged.filter(({ spec, judgement }) => spec !== null && keys.includes(spec) && judgement.is !== "cannot tell");
-  const own = records.find(({ key }) => TREAD_LIMITS.some((each) => each === key))?.holds;
+  const own = records.find(({ key }) => isTreadLimit(key))?.holds;
   const more = own?.is !== "figure" || own.low === null ? null : await overruledOn(q, after, own.low);
   const { noted, lapsed, closed } = await judgedAnew(q, ctx, [after], ({ spec }) => spec !== null && keys.includes(spec), ctx.event);
   return done({

@@ -319,4 +319,15 @@ export const RIDERS_READINGS: readonly Case[] = [
     "oil level 3 level@Heron",
     "D oil leak “oil level between the marks and weeping at the drain plug”@Heron",
   ),
+  c("14,2v at 5k revs lights on", 'charging voltage 14.2 V@Heron {"conditions":["under draw"],"rpm":5000}'),
+  c("battery 12.7 engine off, 14.4 running @4000", "battery voltage 12.7 V@Heron", 'charging voltage 14.4 V@Heron {"rpm":4000}'),
+  c("14.4 V running at 14,300 mi", "charging voltage 14.4 V@Heron", "odometer 14300 mi@Heron"),
+  c("throttle grip free play 3 mm", "throttle free play 3 mm@Heron"),
+  c("freeplay clutch 12mm", "clutch free play 12 mm@Heron"),
+  c("changed the coolant, 50/50", "W coolant.replace=replaced@Heron", "antifreeze share 50 %@Heron"),
+  c(
+    "left intake 0.05 cold, right intake 0.13 cold",
+    'valve clearance/intake 0.05 mm@Heron {"conditions":["cold"]}',
+    'valve clearance/intake 0.13 mm@Heron {"conditions":["cold"]}',
+  ),
 ];

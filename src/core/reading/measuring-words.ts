@@ -181,6 +181,8 @@ export type MeasuringWords = {
   readonly pitches: readonly string[];
   /** Of those the ends of pitches, of which there is one more. */
   readonly pins: readonly string[];
+  /** Words that say that the engine ran: with one, a figure behind "at" is its speed. */
+  readonly runs: readonly string[];
   readonly rpm: readonly string[];
   /** Words for the trip meter. */
   readonly trip: readonly string[];

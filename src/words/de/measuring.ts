@@ -180,6 +180,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
   arrows: [">", "→"],
   pitches: ["glieder", "gliedern", "bolzen", "rollen"],
   pins: ["bolzen"],
+  runs: ["laufend", "laufendem", "motor", "ladespannung", "lichtmaschine"],
   rpm: ["u/min", "u", "umdrehungen", "touren", "upm"],
   trip: ["tageskilometerzähler", "tageskilometer", "tageszähler", "trip", "trip a", "trip b"],
   sinceLast: ["seit der letzten ablesung", "seit dem letzten mal", "seit letztem mal"],

@@ -437,14 +437,25 @@ export const judgeWords = (p: Printer) => {
     ofPartOff: (reading: Pick<SaidJudged, "place" | "value" | "unit" | "typed"> & { readonly kind: ReadingKind }): string =>
       `${capital(read(reading))} was of the one that came off since: kept with its history, and not held against the one that is on.`,
     unknownPlace: (specs: readonly SpecKey[]): string =>
-      `Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more. Whoever runs the group says its place with /group place:…; your own limit is /spec what:${treadSpec(specs)} value:…`,
+      `Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more. Press whose it is, once; whoever runs the group may say it with /group place:… too. Your own limit is /spec what:${treadSpec(specs)} value:…`,
     /** A bike that is in no group: the law is the rider's to enter. */
     noGroup: (specs: readonly SpecKey[]): string =>
-      `Whose tread law holds for you I do not know, so the moulded bars count; where you ride the law may ask for more. Enter what it asks for, once an end: /spec what:${treadSpec(specs)} value:… Or write a reading where your group is, once its place is said with /group place:…`,
+      `Whose tread law holds for you I do not know, so the moulded bars count; where you ride the law may ask for more. Press whose it is, or enter what it asks for, once an end: /spec what:${treadSpec(specs)} value:… Or write a reading where your group is, once its place is said with /group place:…`,
+    /** A tread that some law would not let on the road, where it is not known whose holds. */
+    lawElsewhere: (each: SaidJudged, broken: readonly { readonly place: string; readonly least: number; readonly lightest: number | null }[]): string => {
+      const laws = broken.map(
+        ({ place, least, lightest }) =>
+          `${place} (${p.figure(least, 1)} mm${lightest === null ? "" : `; ${p.figure(lightest, 1)} mm of the lightest classes`})`,
+      );
+      return `${capital(read(each))} is beyond the law's limit in ${p.list(laws)}: there do not ride on it. Local law has the last word.`;
+    },
+    lawOf: (place: string): string => (place === "bars" ? "Elsewhere: by the bars" : `Law: ${place}`),
     /** A place whose states each have a law of their own: by 49 CFR 571.119 S6.4 a tyre bears bars of 1/32 in. */
     stateLaw: (): string =>
       "In the United States the least tread in use is each state's own law; what counts here is the moulded bars (49 CFR 571.119). Where your state asks for more, enter it once as your own limit: /spec.",
-    howTo: (kind: ReadingKind): string => `How to measure it: ${KIND_WORDS[kind].howTo}`,
+    /** @param warm its own figure is for a warm engine */
+    howTo: (kind: ReadingKind, warm = false): string =>
+      `How to measure it: ${warm && kind === "valve clearance" ? "Engine warm, as your own figure asks; feeler gauge with a light drag; one figure a valve." : KIND_WORDS[kind].howTo}`,
     /** Of one kind asked about. */
     howToOf: (kind: ReadingKind): string => `${capital(KIND_WORDS[kind].name)}: ${KIND_WORDS[kind].howTo}`,
     /** What a press says of a reading. */

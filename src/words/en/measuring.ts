@@ -374,6 +374,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   arrows: [">", "→"],
   pitches: ["pitches", "links", "pins", "rollers"],
   pins: ["pins"],
+  runs: ["running", "charging", "engine", "alternator", "charges"],
   rpm: ["rpm", "revs"],
   trip: ["trip meter", "tripmeter", "trip a", "trip b", "trip says", "trip reads", "trip shows", "trip is", "trip at", "on the trip", "trip counter"],
   sinceLast: ["since the last reading", "since last reading", "since the last one", "since last time", "since my last reading"],
