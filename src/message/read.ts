@@ -25,6 +25,7 @@ import { sharesSaid } from "./shares-said.ts";
 import { signsBeside, subjectOf } from "./signs-beside.ts";
 import { withoutSlips } from "./slips.ts";
 import { bikesLeft, leftIn, unreadOf } from "./unread.ts";
+import { saysWorkDone } from "./work-lacking.ts";
 import { workSaid } from "./work-said.ts";
 
 /** Longer messages are answered, not read. */
@@ -74,6 +75,7 @@ export function read(text: string, of: Known): Meant {
   const intents: Intent[] = [];
   const left: (() => ReturnType<typeof leftIn>)[] = [];
   let heard = false;
+  let lacks = false;
   let heading = NO_HEADING;
   for (const whole of layout.clauses) {
     if (isOthers(layout, whole)) continue;
@@ -94,6 +96,7 @@ export function read(text: string, of: Known): Meant {
     const beside = services === null ? done : { ...done, used: new Set([...done.used, ...services.used]) };
     const { work, readings: measured } = withDetails(layout, wrong.rest, withMended(layout, wrong.rest, withJoints(layout, wrong.rest, beside)));
     heard ||= work.heard;
+    lacks ||= work.heard && work.intents.length === 0 && saysWorkDone(layout, wrong.rest);
     const accounted = new Set([...work.used, ...wrong.used, ...charged.used]);
     const readings = [...readingsSaid(layout, clause, accounted, heading), ...measured];
     heading = headingFor(layout, clause, heading, readings.length > 0);
@@ -120,5 +123,5 @@ export function read(text: string, of: Known): Meant {
           ...bikesLeft(layout, intents),
         ];
   const nearMiss = intents.length === 0 && (heard || layout.named.length > 0 || layout.tokens.some((token) => token.is === "number" && token.units.length > 0));
-  return { intents, bikes, nearMiss, unread, tooLong: false, indoors: null };
+  return { intents, bikes, nearMiss, unread, tooLong: false, indoors: null, ...(lacks && intents.length === 0 ? { lacks: true as const } : {}) };
 }
