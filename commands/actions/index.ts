@@ -30,7 +30,7 @@ import { doneNow, putOffBack, putOffNow, putOffUntil, showDue, showReminder, why
 import { sayHowForm, sayHowPress } from "./say-how.ts";
 import { setUp, setUpZone } from "./set-up.ts";
 import { SHEET_HANDLERS } from "./sheet.ts";
-import { enterSpecForm, saveLimit, takeSpecBack } from "./spec.ts";
+import { enterSpecForm, saveLimit, takeSpecBack, treadLaw } from "./spec.ts";
 import { rideJoin, rideWho, tripBack, tripOff, tripShare } from "./trip.ts";
 import { keep, undo, undoOne, withdraw } from "./undo.ts";
 
@@ -51,6 +51,7 @@ export const HANDLERS: Readonly<Record<ActionName, BotHandler>> = {
   "fit-part": fitPart,
   "fit-choice": fitChoice,
   "fit-battery": fitBattery,
+  "tread-law": treadLaw,
   done: doneNow,
   "put-off": putOffNow,
   "put-off-until": putOffUntil,

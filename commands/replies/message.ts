@@ -16,7 +16,7 @@ import { notDoneLists } from "./bill.ts";
 import { sayConversion } from "./conversion.ts";
 import { countedActions, countedLines } from "./counted.ts";
 import { defectActions, showEach } from "./defects.ts";
-import { cautionOfJudged, judgedLines } from "./judge.ts";
+import { cautionOfJudged, judgedLines, treadLawActions } from "./judge.ts";
 import { kitActions, kitLines } from "./kit.ts";
 import { dataOf } from "./message-data.ts";
 import { formButton, pickOne, press, said } from "./said.ts";
@@ -237,6 +237,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
       outcome.bikes,
       words,
     ),
+    ...treadLawActions(outcome.judged ?? [], words),
     ...soonerActions(outcome.judged ?? [], words),
     ...countedActions(outcome.counted ?? [], words),
   ];

@@ -6,6 +6,7 @@ import type { LookedUp } from "../../src/trade/looked-up.ts";
 import type { SpecKey } from "../../src/trade/spec-keys.ts";
 import type { SpecAnswer, SpecLine } from "../../src/usecases/spec-ask.ts";
 import type { SpecSaved } from "../../src/usecases/spec-set.ts";
+import { isTreadLimit } from "../../src/usecases/specs.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { showEach } from "./defects.ts";
 import { judgedLines } from "./judge.ts";
@@ -93,8 +94,8 @@ export function saySaved({ answer, also, judged, defects, lapsed, closed, overru
   const [line] = answer.lines;
   const own = line?.specs.concat(line.others).find((each) => each.id === entry.spec);
   if (line === undefined || own === undefined) return said([specs.takenBack(answer.nickname), ...gone]);
-  const warn = line.byPage && (own.source === null || own.source.page === null) ? [specs.noPage()] : [];
-  const share = answer.model === null ? [specs.shareHint()] : [];
+  const warn = line.byPage && !isTreadLimit(entry.key) && (own.source === null || own.source.page === null) ? [specs.noPage()] : [];
+  const share = answer.model === null && !isTreadLimit(entry.key) ? [specs.shareHint()] : [];
   const entries = also === null ? [entry] : [entry, also];
   const undo = (key: SpecKey): string => (also === null ? specs.labels.undo : `${specs.labels.undo}: ${specs.name(key)}`);
   return said(

@@ -53,6 +53,7 @@ export const ACTION_NAMES = [
   "plan-unshare",
   "check-begin",
   "check-mine",
+  "tread-law",
   "check-show",
   "check-answer",
   "check-fault",

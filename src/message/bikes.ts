@@ -1,6 +1,7 @@
 // Which bikes a text names: by nickname, with one typing slip in a long name.
 
 import type { BikeId } from "../core/ids.ts";
+import { plain } from "../core/quantity/number.ts";
 import type { Known } from "../core/reading/vocabulary.ts";
 import { among } from "./among.ts";
 import { isAddressed } from "./names.ts";
@@ -76,7 +77,13 @@ const made = new WeakMap<Known["bikes"], Names>();
 function namesOf(bikes: Known["bikes"]): Names {
   const ready = made.get(bikes);
   if (ready !== undefined) return ready;
-  const nameOf = (id: BikeId, name: string): Name => ({ id, words: foldWord(name).split(/\s+/u) });
+  // "Dad's Bike": whose it is is compared without its s, as every word of a message is.
+  const nameOf = (id: BikeId, name: string): Name => ({
+    id,
+    words: foldWord(plain(name))
+      .split(/\s+/u)
+      .map((word) => (word.endsWith("'s") ? word.slice(0, -2) : word)),
+  });
   const names = {
     names: bikes.map(({ id, nickname }) => nameOf(id, nickname)),
     byNames: bikes.flatMap(({ id, byNames = [] }) => byNames.map((name) => nameOf(id, name))),

@@ -30,8 +30,13 @@ export function mendedIn(layout: Layout, part: Part, bike: KnownBike): readonly 
   const isSetOnly = verbs.every((verb) => under(layout.known.vocabulary.workDone, verb)?.[0] === "adjust");
   const mayBe = (kind: string): boolean =>
     verbs.some((verb) => under(defects.mendsOnly, verb)?.includes(kind) !== false) && !(isSetOnly && !canBeSet(kind, bike));
+  const { things, ofThem } = defects.linings;
+  const namesLinings = (those: readonly (string | null)[]): boolean => those.some((word) => among(things, word));
+  const withLinings = namesLinings(tokensOf(part).map((at) => wordAt(layout.tokens, at) ?? null));
   const meant = open.filter(({ kind, words }) => {
     if (kind === null || !kinds.has(kind) || !mayBe(kind)) return false;
+    // "Changed the front pads": a caliper that has seized, or a disc that is cracked, is as it was.
+    if (withLinings && ofThem.includes(kind) && !namesLinings(words.split(/[^\p{L}]+/u).map(foldWord))) return false;
     const sides = sidesOf(layout, words.split(/\s+/u).map(foldWord));
     return said.length === 0 || sides.length === 0 || sides.some((side) => said.includes(side));
   });

@@ -9,6 +9,7 @@ import { type Figure, measures } from "./figures.ts";
 import { bikeAt, dayAt, inside, type Layout, type MeantDay } from "./layout.ts";
 import { standsBeside } from "./phrases.ts";
 import { oncePerPart, tokensOf } from "./pieces.ts";
+import { revsIn } from "./pitches.ts";
 import { unreadDayGap } from "./work-when.ts";
 
 const wordsOf = oncePerPart((layout, part): readonly string[] => {
@@ -46,7 +47,7 @@ export function asDial(layout: Layout, part: Part, figure: Figure, used: Readonl
   // "Did 210 miles today" is a ride. "At 14,820" has a word between.
   if (unit !== null && (among(vocabulary.rode, wordAt(layout.tokens, figure.at - 1)) || among(vocabulary.rodeBehind, wordAt(layout.tokens, figure.at + 1))))
     return null;
-  if (isOfPart(layout, figure.at + 1) || isToCome(layout, figure.at)) return null;
+  if (isOfPart(layout, figure.at + 1) || isToCome(layout, figure.at) || revsIn(layout, part)?.at === figure.at) return null;
   const strong = sure || event || words.some((word) => among(vocabulary.kinds.odometer, word)) || isStrong(layout, part, used);
   const isYear = unit === null && /^(19|20)\d\d$/.test(figure.token.text);
   const named = layout.named.length > 0;

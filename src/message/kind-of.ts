@@ -92,6 +92,8 @@ const isOfChain = (layout: Layout, part: Part): boolean => kindWordsIn(layout, p
 function isOverruled(layout: Layout, figure: Measurable, all: readonly Measurable[]): boolean {
   if (all.length !== 1 || figure.units.length > 0) return false;
   const [first] = kindWordsIn(layout, figure.part);
+  // "Coolant -30": no level is below zero.
+  if (figure.value < 0 && first?.are.includes("coolant level") === true) return false;
   return first !== undefined && first.at < figure.at && !first.are.includes("odometer") && !first.are.includes("cold pressure");
 }
 
@@ -329,7 +331,8 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
     if (placeBeside(layout, figure)) return tyre || isAcrossSaid(layout, part) ? ["tread"] : ["tread", "pad thickness"];
   }
   // Below zero a coolant is only told by what it is good to.
-  if ((dimension === "temperature" || units.includes("°")) && value < 0 && saysCoolant(layout, part) && isPlainPart(layout, part)) return ["coolant strength"];
+  const isCold = (dimension === "temperature" || units.length === 0 || units.includes("°")) && value < 0;
+  if (isCold && saysCoolant(layout, part) && isPlainPart(layout, part)) return ["coolant strength"];
   if (dimension === "temperature")
     return (isPlainPart(layout, part) || isPlainButFor(layout, part)) && isBesideAir(layout, part) ? ["ambient temperature"] : [];
   if (isOfOther(layout, part)) return [];

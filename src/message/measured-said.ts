@@ -16,7 +16,7 @@ import { bikeAt, dayAt, type Layout, type MeantDay, phrasesInside, type SaidAt }
 import { boundOf, type Measurable, measurablesIn } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
 import { isAnd, isVerb, tokensOf } from "./pieces.ts";
-import { countOf, pitchesBehind, pitchesIn } from "./pitches.ts";
+import { pitchesBehind, pitchesIn, revsIn } from "./pitches.ts";
 import { type Kinded, placesOf, type Where } from "./placed.ts";
 import { namesThing } from "./things-named.ts";
 import { unitOf } from "./value-units.ts";
@@ -348,7 +348,6 @@ const LEAST_PSI = 8;
 
 function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared: readonly Part[]): ReadingDetail {
   const { part, rangeTo } = figure;
-  const { measuring } = layout.known.vocabulary;
   const across = points.length > 0 ? points.map(({ value }) => value) : rangeTo !== null && POINTS.includes(kind) ? [figure.value, rangeTo] : [];
   const how = howParts(layout, part, shared.at(-1) ?? part);
   const earlier = partBefore(layout, part, kind);
@@ -368,7 +367,7 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
     kind === "chain length"
       ? ([part, ...earlier, pitchesBehind(layout, part) ?? part].map((each) => pitchesIn(layout, each)).find((each) => each !== null) ?? null)
       : null;
-  const rpm = kind === "charging voltage" ? countOf(layout, part, measuring.rpm) : null;
+  const rpm = kind === "charging voltage" ? (revsIn(layout, part)?.value ?? null) : null;
   return {
     ...(conditions.length === 0 ? {} : { conditions }),
     ...(kind === "cold pressure" && layout.airs?.is === "said" ? { air: layout.airs.air } : {}),

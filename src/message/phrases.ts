@@ -150,8 +150,13 @@ export function phrasesIn(tokens: readonly Token[], vocabulary: Vocabulary): Phr
     return words.flatMap((word, at) => (word === parts[0] && isAt(parts, at) ? [{ at, to: at + parts.length - 1 }] : []));
   });
   const isSwept = ({ at }: Phrase<"place">): boolean => sweeps.some((sweep) => at >= sweep.at && at <= sweep.to);
+  // "Left intake 0.05": a side, and no value that was left.
+  const { places, measuring } = vocabulary;
+  const isOfValve = (at: number): boolean => [places.intake, places.exhaust, places.cylinder, measuring.valves].some((list) => among(list, words[at] ?? null));
+  const isSideOfValve = ({ at, to }: Phrase<"state">): boolean => at === to && among(places.left, words[at] ?? null) && isOfValve(at + 1);
   return {
     ...found,
+    state: found.state.filter((phrase) => !isSideOfValve(phrase)),
     place: withShortIntake(
       tokens,
       found.place.filter((phrase) => !isAgain(phrase) && !isOfLoad(phrase) && !isSwept(phrase)),

@@ -15,13 +15,44 @@ export function pitchesIn(layout: Layout, part: Part): number | null {
 }
 
 /** The number before one of some words: "over 20 pitches", "at 4000 rpm". */
-export function countOf(layout: Layout, part: Part, words: readonly string[]): number | null {
+function countOf(layout: Layout, part: Part, words: readonly string[]): number | null {
   for (const at of tokensOf(part)) {
     const token = layout.tokens[at];
     if (token?.is === "number" && among(words, wordAt(layout.tokens, at + 1))) return token.value;
   }
   return null;
 }
+
+/** At how many revolutions it was read: "at 4000 rpm", or, where a charge is read with the engine running, the figure behind "at": "14.4 running @4000". */
+export function revsIn(layout: Layout, part: Part): { readonly at: number; readonly value: number } | null {
+  const { rpm, runs } = layout.known.vocabulary.measuring;
+  const figures = tokensOf(part).flatMap((at) => {
+    const token = layout.tokens[at];
+    return token?.is === "number" && !layout.taken.has(at) ? [{ at, token, value: token.value }] : [];
+  });
+  const counted = figures.find(({ at }) => among(rpm, wordAt(layout.tokens, at + 1)));
+  if (counted !== undefined) return counted;
+  const runsHere = tokensOf(part).some((at) => among(runs, wordAt(layout.tokens, at)));
+  const [volts, revs, ...others] = figures;
+  if (!runsHere || volts === undefined || revs === undefined || others.length > 1) return null;
+  return (
+    figures.find(
+      ({ at, token, value }) =>
+        token.units.length === 0 &&
+        token.decimals === 0 &&
+        value >= SLOWEST &&
+        value <= FASTEST &&
+        isAt(layout, at - 1) &&
+        figures.some((each) => each.at < at && each.value < MOST_VOLTS),
+    ) ?? null
+  );
+}
+const isAt = ({ tokens, known: { vocabulary } }: Layout, at: number): boolean => {
+  const token = tokens[at];
+  return token?.is === "break" ? token.mark === "@" : among(vocabulary.at, wordAt(tokens, at));
+};
+/** Revolutions a minute of an engine that charges, and more volts than it charges with. */
+const [SLOWEST, FASTEST, MOST_VOLTS] = [600, 9000, 17];
 
 /** "319 mm, 21 pins": the part right behind, where it counts pitches and holds no other figure. */
 export const pitchesBehind = oncePerPart((layout: Layout, part: Part): Part | null => {

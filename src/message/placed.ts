@@ -132,7 +132,12 @@ function placesFor(layout: Layout, kind: ReadingKind, part: Part, same: readonly
     layout,
     part,
     same,
-    phrasesInside(layout.phrases.place, own).filter(({ at }) => !layout.taken.has(at)),
+    withSideLetters(
+      layout,
+      own,
+      kind,
+      phrasesInside(layout.phrases.place, own).filter(({ at }) => !layout.taken.has(at)),
+    ),
   );
   const before =
     kind === "static sag" || kind === "rider sag" ? sagPlace(layout, part, words) : kind === "cold pressure" ? flatPlace(layout, part, words) : null;
@@ -147,6 +152,22 @@ function placesFor(layout: Layout, kind: ReadingKind, part: Part, same: readonly
     const place = sided && word === "left" ? "front left" : sided && word === "right" ? "front right" : word;
     return place !== undefined && allowed.includes(place) ? [{ at, place: place as PlaceAt["place"] }] : [];
   });
+}
+
+/** "Front pads 3 mm l 2.5 mm r": letters of both sides, of what has sides and of the front. */
+function withSideLetters(layout: Layout, own: Part, kind: ReadingKind, words: readonly PlacePhrase[]): readonly PlacePhrase[] {
+  const { left, right } = layout.known.vocabulary.measuring.sideLetters;
+  const at = (letters: readonly string[]): readonly number[] =>
+    tokensOf(own).filter((each) => {
+      const token = layout.tokens[each];
+      return token?.is === "number"
+        ? token.units.length === 0 && among(letters, (token.unitText ?? "").toLowerCase())
+        : among(letters, wordAt(layout.tokens, each));
+    });
+  const [lefts, rights] = hasSides(kind) ? [at(left), at(right)] : [[], []];
+  if (lefts.length === 0 || rights.length === 0 || !words.some(({ are }) => are.includes("front"))) return words;
+  const letters = [...lefts.map((n) => ({ at: n, to: n, are: ["left" as const] })), ...rights.map((n) => ({ at: n, to: n, are: ["right" as const] }))];
+  return [...words.filter((word) => !rights.includes(word.at) && !lefts.includes(word.at)), ...letters].sort((a, b) => a.at - b.at);
 }
 
 /** "Front 34 psi rear flat", "rear bald, front 3 mm": of two ends, the one that only something wrong is said of has none of the figures. */

@@ -17,6 +17,7 @@ import { withFiguresKept, withTwiceAsked } from "./leftover.ts";
 import { headingFor, NO_HEADING } from "./measured-said.ts";
 import { withMended } from "./mended.ts";
 import { isOthers } from "./others.ts";
+import { cutAtFaults } from "./readings-beside-faults.ts";
 import { readingsSaid } from "./readings-said.ts";
 import { refitSaid } from "./refit-said.ts";
 import { foldWord, ownWords, scan } from "./scan.ts";
@@ -50,6 +51,22 @@ function endsTouching(text: string, { places }: Vocabulary): (letter: string) =>
   };
 }
 
+/** "Front pads 3 l 2.5 r": a figure each for left and right, one behind the other, and no litres. */
+function leftTouching(text: string, { measuring }: Vocabulary): (letter: string) => boolean {
+  const { left, right } = measuring.sideLetters;
+  let said: boolean | null = null;
+  const saysSo = (): boolean =>
+    [...text.matchAll(/\d ?(\p{L})[ ,/;]{1,3}\d[\d.,]{0,5} ?(?:mm)? ?(\p{L})(?![\p{L}\p{N}])/gu)].some(([, one = "", other = ""]) => {
+      const [a, b] = [foldWord(one), foldWord(other)];
+      return (among(left, a) && among(right, b)) || (among(right, a) && among(left, b));
+    });
+  return (letter) => {
+    if (!among(left, letter)) return false;
+    said ??= saysSo();
+    return said;
+  };
+}
+
 /** Reads a whole message. */
 export function read(text: string, of: Known): Meant {
   if (text.length > LONGEST_MESSAGE) return { ...NOTHING, tooLong: true };
@@ -64,6 +81,7 @@ export function read(text: string, of: Known): Meant {
           return under(months, word) !== undefined || under(seasons, word) !== undefined || among(spanBefore, word);
         },
         isEnd: endsTouching(own, known.vocabulary),
+        isLeft: leftTouching(own, known.vocabulary),
         isShort: (word) => among(known.vocabulary.shortWords, word),
       }),
       known,
@@ -98,7 +116,7 @@ export function read(text: string, of: Known): Meant {
     heard ||= work.heard;
     lacks ||= work.heard && work.intents.length === 0 && saysWorkDone(layout, wrong.rest);
     const accounted = new Set([...work.used, ...wrong.used, ...charged.used]);
-    const readings = [...readingsSaid(layout, clause, accounted, heading), ...measured];
+    const readings = [...readingsSaid(layout, cutAtFaults(layout, clause, wrong.used), accounted, heading), ...measured];
     heading = headingFor(layout, clause, heading, readings.length > 0);
     const signs = signsBeside(layout, clause, accounted, readings, subjectOf(intents));
     // All of a message or none: a reading is not logged past work that was said with it and not understood.

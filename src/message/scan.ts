@@ -46,13 +46,14 @@ export function ownWords(text: string): string {
     .replace(/<[@#:a][^>\s]{0,80}>/gu, blank);
 }
 
-/** Words that change what stands behind them: those of dates ("14,220 in October"), the letters for the ends of a bike ("36r"), and short forms whose point ends nothing ("incl. its plate"). */
+/** Words that change what stands behind them: those of dates ("14,220 in October"), the letters for the ends of a bike ("36r") and for the left of it ("3 l 2.5 r"), and short forms whose point ends nothing ("incl. its plate"). */
 export type Around = {
   readonly isDateWord: (word: string) => boolean;
   readonly isEnd: (letter: string) => boolean;
+  readonly isLeft: (letter: string) => boolean;
   readonly isShort: (word: string) => boolean;
 };
-const NONE: Around = { isDateWord: () => false, isEnd: () => false, isShort: () => false };
+const NONE: Around = { isDateWord: () => false, isEnd: () => false, isLeft: () => false, isShort: () => false };
 
 /** Splits a text into tokens, in time linear in its length. */
 export function scan(text: string, units: UnitNames, style: NumberStyle, words: Around = NONE): readonly Token[] {
@@ -130,7 +131,7 @@ function startsNumber(text: string, at: number): boolean {
   return /[\d½¼¾⅛⅜⅝⅞⅓⅔]/u.test(text[at] ?? "") || (/[.,]/.test(text[at] ?? "") && /\d/.test(text[at + 1] ?? "") && before === " ");
 }
 
-function numberToken(text: string, at: number, figure: ParsedNumber, names: UnitNames, { isDateWord, isEnd }: Around): NumberToken {
+function numberToken(text: string, at: number, figure: ParsedNumber, names: UnitNames, { isDateWord, isEnd, isLeft }: Around): NumberToken {
   let unitAt = figure.end;
   if (text[unitAt] === " ") unitAt++;
   else if (text[unitAt] === "-" && /\p{L}/u.test(text[unitAt + 1] ?? "")) unitAt++;
@@ -142,10 +143,11 @@ function numberToken(text: string, at: number, figure: ParsedNumber, names: Unit
   const dated = next !== null && (/^\d/.test(next[1] ?? "") || isDateWord(foldWord(next[1] ?? "")));
   // "3.9/3.4/3.8 l to r": from left to right, and no litres.
   const swept = read !== null && read.end === unitAt + 1 && /^ (?:to|nach) \p{L}(?!\p{L})/u.test(text.slice(read.end, read.end + 8));
-  const unit = dated || swept || text[unitAt] === "'" ? null : read;
+  const left = read !== null && read.end === unitAt + 1 && isLeft(foldWord(text.slice(unitAt, read.end)));
+  const unit = dated || swept || left || text[unitAt] === "'" ? null : read;
   // A letter for front or rear that touches the figure and is no unit.
   const touching = unit === null ? /^\p{L}(?![\p{L}\p{N}_-])/u.exec(text.slice(figure.end, figure.end + 2))?.[0] : undefined;
-  const letter = touching !== undefined && isEnd(foldWord(touching)) ? touching : null;
+  const letter = touching !== undefined && (left || isEnd(foldWord(touching))) ? touching : null;
   const end = letter !== null ? figure.end + 1 : (unit?.end ?? figure.end);
   return {
     is: "number",

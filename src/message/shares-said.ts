@@ -15,10 +15,11 @@ export type Shares = { readonly said: readonly SaidAt[]; readonly rest: Clause }
 /** Where a share is said no part is left to be read as a fault or a job: "chain worn 2 %" is measured. */
 export function sharesSaid(layout: Layout, clause: Clause): Shares {
   const said: SaidAt[] = [];
-  const parts = clause.parts.flatMap((whole): readonly Part[] => {
+  const parts = clause.parts.flatMap((whole, n): readonly Part[] => {
     const part = ownPart(layout, whole);
     const share = shareIn(layout, part);
-    const kind = share === null ? null : kindOf(layout, part, share, whole);
+    const kind =
+      share === null ? null : (kindOf(layout, part, share, whole) ?? (isOfCoolant(layout, part, share, clause.parts[n - 1]) ? "antifreeze share" : null));
     if (share === null || kind === null) return [whole];
     // Of "60/40" either may be the water: which is which is asked.
     const [first = 0, second = 0] = share.typed.split("/").map(Number);
@@ -103,6 +104,18 @@ function kindOf(layout: Layout, part: Part, share: Share, whole: Part): ReadingK
     // "Chain 50 % worn" is how much of its life is gone.
     return says(elongation) || share.value <= kindRow("chain elongation").plausible[1] ? "chain elongation" : null;
   return says(mixes) || (says(coolant) && isRightBehind(layout, part, share.at)) ? "antifreeze share" : null;
+}
+
+/** "Changed the coolant, 50/50": parts of two things that make a whole, with nothing beside them, right behind the coolant. */
+function isOfCoolant(layout: Layout, part: Part, { at, to, typed }: Share, before: Part | undefined): boolean {
+  const { coolant } = layout.known.vocabulary.measuring;
+  return (
+    /\//u.test(typed) &&
+    at === part.from &&
+    to === part.to &&
+    before !== undefined &&
+    tokensOf(before).some((each) => among(coolant, wordAt(layout.tokens, each)))
+  );
 }
 
 /** Does a word say that something was done, and more than looked at? */

@@ -24,6 +24,7 @@ const VALVE_REGULATED: RestTable = {
   unsure: null,
   limit: { ...CHARGE_LEAD, min: 12.5 },
   most: MOST_LEAD,
+  typical: true,
   source: "typical figures, from memory; makers differ by about 0.1 V",
 };
 

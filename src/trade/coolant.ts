@@ -13,5 +13,8 @@ export const GLYCOL_FREEZES: readonly (readonly [share: number, celsius: number,
 /** Per cent; up to 60 it protects further, beyond that less again and it cools worse (US Army ordnance lesson on coolant solutions; TM 5-6115-400-12, table 2-1, note 1). */
 export const MOST_GLYCOL = 60;
 
+/** Points of share by which a mix may be off the one printed. Common practice: what is measured out beside what stays in the engine, and a tester, are no nearer. */
+export const MIXED_TO = 3;
+
 /** Shares of antifreeze that a manual can ask for. Common practice, 30 to 60 %, widened; beyond them a slip is asked about. */
 export const COOLANT_SHARES = [0.2, 0.7] as const;

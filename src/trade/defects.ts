@@ -81,7 +81,9 @@ export const DEFECTS = {
     system: "brakes",
     ...STOPS,
     caution: "brakes",
-    mends: ["calipers.clean", "front-pads.measure", "rear-pads.measure"],
+    // New pads free no piston that has seized: whether they were all is asked.
+    mends: ["calipers.clean"],
+    mayMend: ["front-pads.measure", "rear-pads.measure"],
     source: PRACTICE,
   },
   "brake noise": {

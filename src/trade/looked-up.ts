@@ -2,6 +2,7 @@
 
 import type { FluidBase } from "../core/fluid/mixing.ts";
 import type { FluidClassName } from "./fluids.ts";
+import type { TreadLaw } from "./tread-law.ts";
 
 export type LookedUp =
   | {
@@ -67,7 +68,7 @@ export type LookedUp =
       readonly table: "tread law";
       /** A place was asked for that the table lacks, as typed: the rows are those there are. */
       readonly lacks: string | null;
-      readonly rows: readonly { readonly place: string; readonly millimetres: number | null; readonly band: string; readonly source: string }[];
+      readonly rows: readonly ({ readonly place: string } & TreadLaw)[];
     }
   | {
       readonly table: "resting volts";

@@ -64,7 +64,8 @@ export function countedFor(
         ? []
         : judged.filter(({ kind, place }) => kind === measuredBy.kind && (isAnyEnd(measuredBy.place) || endOf(place) === measuredBy.place));
     const jobs = after.facts.jobs.filter((job) => job.item === key && job.id.includes("@") && days.has(job.on.from));
-    if (jobs.length > 0 && (those.length > 0 ? those.every(isWithin) : judged.some(({ kind }) => isOf(key, kind)))) return [{ ...told, lacks: null }];
+    if (jobs.length > 0 && (those.length > 0 ? those.every(isWithin) : judged.some((each) => isOf(key, each.kind) && isWithin(each))))
+      return [{ ...told, lacks: null }];
     if (jobs.length === 0 && those.length > 0 && those.every((each) => isWithin(each) && endOf(each.place) !== each.place))
       return [{ ...told, lacks: "other side" }];
     const part = Object.entries(CHECKED_IN_PART).find(([item]) => item === key)?.[1];

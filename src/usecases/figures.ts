@@ -1,6 +1,6 @@
 // What a bike's own specs say, as limits.
 
-import { shareTyped } from "../core/chain/elongation.ts";
+import { shareRange, shareTyped } from "../core/chain/elongation.ts";
 import type { Limit } from "../core/judgement/verdict.ts";
 import type { Spec, SpecUse } from "../core/spec/spec.ts";
 import type { JudgedRow } from "../trade/judged.ts";
@@ -49,8 +49,9 @@ export function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | 
 export function shareOf(
   rig: Rig,
   key: "chain length limit" | "coolant strength" = "chain length limit",
-): { readonly share: number; readonly source: string } | null {
+): { readonly share: number; readonly most: number | null; readonly source: string } | null {
   const settled = specFor(rig.specs, rig.bike, key);
-  const share = settled.is === "one" && settled.spec.holds.is === "words" ? shareTyped(settled.spec.typed) : null;
-  return settled.is !== "one" || share === null ? null : { share, source: sourceWords(settled.spec) };
+  const typed = settled.is === "one" && settled.spec.holds.is === "words" ? settled.spec.typed : null;
+  const [least, most] = typed === null ? [] : (shareRange(typed) ?? [shareTyped(typed), null]);
+  return settled.is !== "one" || typeof least !== "number" ? null : { share: least, most: most ?? null, source: sourceWords(settled.spec) };
 }

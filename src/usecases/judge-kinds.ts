@@ -1,7 +1,7 @@
 // Each kind of reading against its limit: the bike's own, the law's or the trade's.
 
-import { asInTable, chargeAt, freezesAt, isAtWork, judgeResting, restedFor } from "../core/battery/rest.ts";
-import { freezesAtShare, shareFor } from "../core/fluid/freezing.ts";
+import { asInTable, chargeAt, freezesAt, isAtWork, judgeResting, type RestTable, restedFor } from "../core/battery/rest.ts";
+import { freezesAtShare, judgeMix, shareFor } from "../core/fluid/freezing.ts";
 import { callsForWork, cannotTell, type Judgement, judge, type Limit } from "../core/judgement/verdict.ts";
 import type { Taken } from "../core/schedule/measured.ts";
 import { underIn } from "../core/spec/under.ts";
@@ -22,7 +22,7 @@ import {
   SIX_VOLTS,
   SIX_VOLTS_CHARGING,
 } from "../trade/battery.ts";
-import { GLYCOL_FREEZES, MOST_GLYCOL } from "../trade/coolant.ts";
+import { GLYCOL_FREEZES, MIXED_TO, MOST_GLYCOL } from "../trade/coolant.ts";
 import { FLUID_CLASSES, MOST_WATER } from "../trade/fluids.ts";
 import { FULL_MARK, type JudgedKind, type JudgedRow } from "../trade/judged.ts";
 import { FLAT_BELOW, MOST_OVER, PRESSURE_RULE } from "../trade/tyres.ts";
@@ -59,7 +59,14 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
         judgement: sixVolts ? cannotTell("six volts") : short ? cannotTell("longer rest") : judgement,
         more: sixVolts
           ? { alarm }
-          : { share: charge, freezes: callsForWork(judgement) ? freezes : null, air, airKept: alarm === "frozen" && air === null ? kept : null, alarm },
+          : {
+              share: charge,
+              typical: charge !== null && (REST_TABLES[chemistry] as RestTable).typical === true,
+              freezes: callsForWork(judgement) ? freezes : null,
+              air,
+              airKept: alarm === "frozen" && air === null ? kept : null,
+              alarm,
+            },
       };
     }
     case "charging voltage": {
@@ -75,7 +82,7 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
       // Slower than its figure is printed for it may lie below that, and reaches it all the same.
       const slow = judgement.is === "beyond limit" ? Math.max(CHARGING_RPM, named * NO_SLOWER) : CHARGING_RPM;
       const said = taken.detail?.conditions?.includes("idling") === true || (detail?.rpm ?? slow) < slow;
-      return { judgement: said ? cannotTell("revs") : detail?.rpm === undefined ? cannotTell("rpm") : judgement };
+      return { judgement: said ? cannotTell(callsForWork(judgement) ? "revs" : "more revs") : detail?.rpm === undefined ? cannotTell("rpm") : judgement };
     }
     case "chain length":
       return chainLength(taken, own, row, rig);
@@ -84,14 +91,12 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
     case "antifreeze share":
       return antifreezeShare(value, row, own, rig);
     case "coolant strength": {
-      const asked = own === null ? shareOf(rig, "coolant strength") : null;
-      const frost =
-        own !== null
-          ? limitOf(own, row)
-          : asked === null
-            ? null
-            : { min: null, max: freezesAtShare(asked.share * 100, GLYCOL_FREEZES), near: row.near, source: asked.source };
-      return frost === null ? { judgement: cannotTell("limit") } : { judgement: judge(value, frost, row.fine), more: asked === null ? {} : { by: "spec" } };
+      if (own !== null) return { judgement: soGood(judge(value, limitOf(own, row), row.fine)) };
+      const asked = shareOf(rig, "coolant strength");
+      if (asked === null) return { judgement: cannotTell("limit") };
+      const frost = (share: number): number => freezesAtShare(share, GLYCOL_FREEZES);
+      const [share, limit] = [asked.share * 100, { min: null, max: frost(asked.share * 100), near: null, source: asked.source }];
+      return { judgement: judgeMix(value, limit, frost(share - MIXED_TO), row.fine), more: { by: "spec", share: asked.share } };
     }
     case "brake fluid boiling point":
     case "brake fluid water":
@@ -192,15 +197,20 @@ function antifreezeShare(value: number, row: JudgedRow, own: Figure | null, rig:
   const more = { share: value / 100, freezes: freezesAtShare(value, GLYCOL_FREEZES) };
   const wanted = own?.high ?? own?.low ?? null;
   const asked = shareOf(rig, "coolant strength");
-  if (asked !== null)
-    return { judgement: judge(value, { min: asked.share * 100, max: null, near: row.near, source: asked.source }, row.fine), more: { ...more, by: "spec" } };
+  if (asked !== null) {
+    const limit = { min: asked.share * 100, max: asked.most === null ? null : asked.most * 100, near: null, source: asked.source };
+    return { judgement: judgeMix(value, limit, asked.share * 100 - MIXED_TO, row.fine), more: { ...more, by: "spec" } };
+  }
   if (wanted === null || own === null) return { judgement: cannotTell("limit"), more };
   const least = shareFor(wanted, GLYCOL_FREEZES);
   // Where more is wanted than the table reaches, what lies well below its end is too weak, and of more nothing published is at hand.
   const end = GLYCOL_FREEZES.at(-1)?.[0] ?? 0;
   if (least === null && value > end - row.near) return { judgement: cannotTell("frost point"), more };
-  return { judgement: judge(value, { min: least ?? end, max: null, near: row.near, source: own.source }, row.fine), more };
+  return { judgement: soGood(judge(value, { min: least ?? end, max: null, near: row.near, source: own.source }, row.fine)), more };
 }
+
+/** What stands just the frost that is asked for is as good as asked, with nothing to spare. */
+const soGood = (judgement: Judgement): Judgement => (judgement.is === "at limit" ? { ...judgement, is: "near limit" } : judgement);
 
 /** Boiled or wet by a tester, by the class that is in: as wet as the standard tests it, a fluid still has to boil no sooner than that. Silicone and mineral oil take up no water. */
 function brakeFluid(value: number, kind: "brake fluid boiling point" | "brake fluid water", { near, fine }: JudgedRow, { bike }: Rig): Found {

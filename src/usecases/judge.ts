@@ -194,10 +194,16 @@ export function lastTold(judged: readonly Judged[], taken: readonly Taken[], rig
   });
 }
 
-/** Of what wears, all that was measured of one part on its day stands, and the least of it tells; anything else read twice is read better the second time. @param standing in order */
+/** Of what wears, all that was measured of one part on its day stands, and the least of it tells; anything else read twice is read better the second time, but for what was said in one breath. @param standing in order */
 export function besideLast(standing: readonly Taken[], last: Taken): readonly Taken[] {
   const grows = isJudged(last.kind) ? judgedRow(last.kind).grows : null;
-  if (grows === null) return [last];
+  // "Left intake 0.05, right intake 0.13": of what was said in one breath of one place each stands, and the graver tells.
+  if (grows === null)
+    return standing.filter(
+      (taken) =>
+        taken === last ||
+        (taken.loggedAt === last.loggedAt && taken.ordinal < last.ordinal && taken.on === last.on && taken.detail?.state === last.detail?.state),
+    );
   let beside: Taken[] = [];
   for (const taken of standing) {
     const before = beside.at(-1);

@@ -38,6 +38,8 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit" | "typ
   readonly add: number | null;
   /** Battery: share of its charge. Chain: how much longer than new. */
   readonly share: number | null;
+  /** The share is by figures that are no more than typical of such batteries. */
+  readonly typical?: boolean;
   /** A chain measured over a pitch too few or too many. */
   readonly miscounted: boolean;
   /** °C at which a low lead-acid battery freezes, or a coolant of that share of antifreeze; null for lithium and for all else. */
@@ -98,5 +100,5 @@ export type Rig = {
 /** What came of one, with what its kind tells besides. */
 export type Found = {
   readonly judgement: Judgement;
-  readonly more?: Partial<Pick<Judged, "by" | "add" | "share" | "miscounted" | "freezes" | "air" | "airKept" | "alarm" | "indoors" | "ifSo">>;
+  readonly more?: Partial<Pick<Judged, "by" | "add" | "share" | "typical" | "miscounted" | "freezes" | "air" | "airKept" | "alarm" | "indoors" | "ifSo">>;
 };

@@ -1,7 +1,7 @@
 // Entering a spec, and taking one back. A bike has one entry a key and load; another takes its place and the one before stays on record.
 
 import { forceIn } from "../core/belt/force.ts";
-import { shareTyped } from "../core/chain/elongation.ts";
+import { shareRange, shareTyped } from "../core/chain/elongation.ts";
 import { withoutPitches } from "../core/chain/pitches.ts";
 import { standIn } from "../core/chain/stand.ts";
 import type { BikeId } from "../core/ids.ts";
@@ -15,6 +15,7 @@ import { Conflict, type Repos } from "../store/store.ts";
 import { judgedRow } from "../trade/judged.ts";
 import { unknownClass } from "../trade/spec-classes.ts";
 import { isOtherEnd, isSpecKey, SPEC_KEY_NAMES, SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
+import { TREAD_LAW, type TreadLaw } from "../trade/tread-law.ts";
 import { keepMember } from "./add-bike.ts";
 import type { Ctx } from "./context.ts";
 import type { DefectShown } from "./defect-shown.ts";
@@ -24,8 +25,10 @@ import { shownOn } from "./log-set.ts";
 import { noneLeft, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
 import { rigsOf } from "./rig.ts";
+import { type GroupShown, setUpGroup, TREAD_PLACES } from "./settings.ts";
 import { touch } from "./settle.ts";
 import { answerOf, keysMeant, type SpecAnswer } from "./spec-ask.ts";
+import { isTreadLimit } from "./specs.ts";
 import { judgedAnew } from "./square-verdicts.ts";
 import { overruled, type TreadOverruled } from "./tread-limit.ts";
 import { whichBike } from "./which-bike.ts";
@@ -50,7 +53,6 @@ export type SpecSaved = SavedEntry & {
 type Entry = { readonly key: SpecKey; readonly holds: SpecRecord["holds"]; readonly typed: string };
 
 const LONGEST_WORDS = 120;
-const TREAD_LIMITS = Object.values(judgedRow("tread").specs);
 
 /** `source` as typed: "workshop manual, 2019 edition, p. 142". */
 export type SpecInput = { readonly what: string; readonly value: string; readonly source?: string; readonly bike?: string };
@@ -111,6 +113,31 @@ export async function enterSpecParts(
   });
 }
 
+/** Whose tread law holds, pressed where it was not known: for the group by whoever runs it, else as the limit of both ends of the bike. @param place a place of the table, else by the bars */
+export async function enterTreadLaw(ctx: Ctx, input: { readonly bike: BikeId; readonly place: string }): Promise<Result<SpecSaved | GroupShown>> {
+  const place = TREAD_PLACES.find((each) => each === input.place);
+  const home = await ctx.store.read(async (q) => pick(await ownGarage(q, ctx), input.bike)?.bike.homeGroup ?? null);
+  if (place !== undefined && home !== null && (await ctx.mayManage(home))) return setUpGroup(ctx, home, { place });
+  return writing(ctx, async (q, all) => {
+    const g = pick(all, input.bike);
+    if (g === null) return refused({ why: "not yours" });
+    const law = place === undefined ? null : (TREAD_LAW[place] as TreadLaw);
+    const bars = judgedRow("tread").usual;
+    const least = law?.millimetres ?? bars?.min ?? 0;
+    const source = { manual: law === null ? "the moulded bars" : `${place}, ${law.source}`, edition: null, page: null };
+    const typed = `${least.toFixed(1)} mm`;
+    const ends = (["front tread limit", "rear tread limit"] as const).map((key) => entriesOf(ctx, key, typed));
+    return save(
+      q,
+      ctx,
+      g,
+      ends.flatMap((each) => (each.is === "done" ? each.value : [])),
+      null,
+      source,
+    );
+  });
+}
+
 /** Takes an entry back: what it replaced stands again, else nothing does. */
 export async function undoSpec(ctx: Ctx, input: { readonly spec: string; readonly rev: number }): Promise<Result<SpecSaved>> {
   return writing(ctx, async (q, all) => {
@@ -141,7 +168,13 @@ function entriesOf(ctx: Ctx, key: SpecKey, typed: string): Result<readonly Entry
 }
 
 /** Is it a share, of a key that is printed so too? */
-const isShare = ({ key, typed }: Entry): boolean => SPEC_KEYS[key].shares !== undefined && shareTyped(typed) !== null;
+const isShare = ({ key, typed }: Entry): boolean => SPEC_KEYS[key].shares !== undefined && sharesTyped(key, typed) !== null;
+
+/** A share, or both ends of a range of them: of a mix, which is right anywhere between. */
+function sharesTyped(key: SpecKey, typed: string): readonly number[] | null {
+  const one = shareTyped(typed);
+  return one !== null ? [one] : SPEC_KEYS[key].holds === "temperature" ? shareRange(typed) : null;
+}
 
 function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["holds"]> {
   const { holds, end, unit, shares, atForce, stands, under, overPitches } = SPEC_KEYS[key];
@@ -157,9 +190,11 @@ function holdsOf(ctx: Ctx, key: SpecKey, typed: string): Result<SpecRecord["hold
   // A torque is no fluid's name: what is measured so and can be that is named instead.
   if (measured !== null && !isSize(key, measured.dimension)) return refused({ why: "spec in words", key, typed, meant: meantBy(key, measured) });
   if (holds === "words") return unknownClass(key, typed) ? refused({ why: "not a spec", key, typed, because: "no such class" }) : done({ is: "words" });
-  const share = shares === undefined ? null : shareTyped(typed);
-  if (share !== null && shares !== undefined)
-    return share >= shares[0] && share <= shares[1] ? done({ is: "words" }) : refused({ why: "not a spec", key, typed, because: "no such share" });
+  const typedShares = sharesTyped(key, typed);
+  if (typedShares !== null && shares !== undefined)
+    return typedShares.every((share) => share >= shares[0] && share <= shares[1])
+      ? done({ is: "words" })
+      : refused({ why: "not a spec", key, typed, because: "no such share" });
   const usual = unit ?? (holds === "pressure" ? ctx.who.pressure : holds === "torque" ? ctx.who.torque : null);
   const taken = (atForce === true || stands === true) && holds === "length" ? splitSpec(typed, holds, ctx.vocabulary, ctx.who.numbers) : null;
   const isHow = (words: string): boolean => (atForce === true && forceIn(words) !== null) || (stands === true && standIn(words) !== null);
@@ -246,7 +281,7 @@ async function kept(q: Repos, ctx: Ctx, g: Garaged, records: readonly SpecRecord
   const keys = records.map(({ key }) => key as SpecKey);
   const after = pick(await ownGarage(q, ctx), g.bike.id) ?? g;
   const judged = after.judged.filter(({ spec, judgement }) => spec !== null && keys.includes(spec) && judgement.is !== "cannot tell");
-  const own = records.find(({ key }) => TREAD_LIMITS.some((each) => each === key))?.holds;
+  const own = records.find(({ key }) => isTreadLimit(key))?.holds;
   const more = own?.is !== "figure" || own.low === null ? null : await overruledOn(q, after, own.low);
   const { noted, lapsed, closed } = await judgedAnew(q, ctx, [after], ({ spec }) => spec !== null && keys.includes(spec), ctx.event);
   return done({

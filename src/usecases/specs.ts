@@ -3,12 +3,17 @@
 import type { Bike } from "../core/bike.ts";
 import type { GroupId } from "../core/ids.ts";
 import { symbolOf } from "../core/quantity/units.ts";
-import { modelKey, type Settled, type Spec, type SpecUse, settledSpec } from "../core/spec/spec.ts";
+import { hasPage, modelKey, type Settled, type Spec, type SpecUse, settledSpec } from "../core/spec/spec.ts";
 import type { Repos } from "../store/store.ts";
+import { judgedRow } from "../trade/judged.ts";
 import { SPEC_KEYS, type SpecKey } from "../trade/spec-keys.ts";
 
 /** What the faces of /spec go by. */
 export { AFTERWARDS, isSpecKey, SPEC_KEY_NAMES } from "../trade/spec-keys.ts";
+
+const TREAD_LIMITS: readonly string[] = Object.values(judgedRow("tread").specs);
+/** Is it an owner's own tread limit, which others see nothing of until it names a page of a manual? */
+export const isTreadLimit = (key: string): boolean => TREAD_LIMITS.includes(key);
 
 /**
  * All that is known for a bike, the latest first.
@@ -16,7 +21,9 @@ export { AFTERWARDS, isSpecKey, SPEC_KEY_NAMES } from "../trade/spec-keys.ts";
  */
 export async function specsOf(q: Repos, bike: Pick<Bike, "id" | "model">, group: GroupId | null): Promise<readonly Spec[]> {
   const others = bike.model === null ? [] : await q.specs.sharing(bike.id, modelKey(bike.model), group);
-  return q.specs.ofBikes([bike.id, ...others]);
+  const all = await q.specs.ofBikes([bike.id, ...others]);
+  // Without a page of a manual a tread limit is the law or the wish of its owner, and says nothing of another's bike.
+  return all.filter((spec) => spec.bike === bike.id || hasPage(spec) || !isTreadLimit(spec.key));
 }
 
 /** Which of a bike's specs of one key stands. @param use a load, for keys that are printed by it; null: what was entered with none named */

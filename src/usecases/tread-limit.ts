@@ -38,3 +38,15 @@ export function overruled(own: number, { place, kind }: { readonly place: string
 
 /** `place`: whose law asks for `least`, in mm; null where the moulded bars do. */
 export type TreadOverruled = { readonly place: string | null; readonly least: number };
+
+/** Places whose law a tread breaks, with what each asks for; `lightest`: what it asks of the lightest alone, where the tread would do for those. @param value in mm */
+export const lawsBroken = (value: number): readonly LawBroken[] =>
+  Object.entries(TREAD_LAW as Readonly<Record<string, TreadLaw>>).flatMap(([place, { millimetres, lightest }]) =>
+    millimetres === null || value >= millimetres - 1e-9
+      ? []
+      : [{ place, least: millimetres, lightest: lightest !== undefined && value >= lightest - 1e-9 ? lightest : null }],
+  );
+export type LawBroken = { readonly place: string; readonly least: number; readonly lightest: number | null };
+
+/** Pressed instead of a place: the moulded bars reached mean a new tyre. */
+export const BY_THE_BARS = "bars";

@@ -211,6 +211,7 @@ export const DEFECTS_THREE_BIKES: readonly Case[] = [
 
 /** Talk in which nothing of the speaker's own bike is said to be wrong. */
 export const NO_DEFECT: readonly string[] = [
+  ...["saw a bat in the garage", "bat 12 years old", "coolant fine, -5 today"],
   ...["dropped the price from 42 to 36", "dropped the kids from 3 to 5", "score was 22/23", "bike not ridden since 1 November", "wheel runout 1 mm"],
   ...["my whisky is 40 % water", "water boils at 100 C", "the moisture tester cost 20", "humidity 80 % today", "rim runout 1.2 mm", "dot 4 boils at 230"],
   ...["my coffee looks milky", "had mayo on my chips at the cafe", "need oil and coolant", "lost my cap at the pub", "bought valve caps"],

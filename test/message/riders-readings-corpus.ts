@@ -5,6 +5,22 @@ import type { Case } from "./corpus.ts";
 const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 export const RIDERS_READINGS: readonly Case[] = [
+  c("fr pads 3mm l 2.5mm r", "pad thickness/front left 3 mm@Heron", "pad thickness/front right 2.5 mm@Heron"),
+  c("front pads 3 l 2.5 r", "pad thickness/front left 3 mm@Heron", "pad thickness/front right 2.5 mm@Heron"),
+  c("front discs 4.5 l 4.4 r", "disc thickness/front left 4.5 mm@Heron", "disc thickness/front right 4.4 mm@Heron"),
+  c("pads f 3 r 4", "pad thickness/front 3 mm@Heron", "pad thickness/rear 4 mm@Heron"),
+  c("filled 12 l at 14300", "fuel 12 L@Heron", "odometer 14300 mi@Heron"),
+  c("chain slack 45 and rusty", "chain slack 45 mm@Heron", "D rusty chain “chain slack 45 and rusty”@Heron"),
+  c("chain slack is 40 and the chain is rusty", "chain slack 40 mm@Heron", "D rusty chain “chain slack is 40 and the chain is rusty”@Heron"),
+  c("rear 40 and cracked", "cold pressure/rear 40 psi@Heron", "D cracked tyre “rear 40 and cracked”@Heron"),
+  c("headlight out and battery 11.9", "battery voltage 11.9 V@Heron", "D headlight “headlight out and battery 11.9”@Heron"),
+  c("battery 12.1 and headlight out", "battery voltage 12.1 V@Heron", "D headlight “battery 12.1 and headlight out”@Heron"),
+  c("horn dead and front 33", "cold pressure/front 33 psi@Heron", "D horn “horn dead and front 33”@Heron"),
+  c("sag 35 mm with rider front", 'rider sag/front 35 mm@Heron {"conditions":["under load"]}'),
+  c("brake fluid lvl min front", "brake fluid level/front 2 level@Heron"),
+  c("bat 12.6 v rested", 'battery voltage 12.6 V@Heron {"conditions":["rested"]}'),
+  c("coolant -30", "coolant strength -30 ?@Heron ?unit"),
+  c("throttle free play none", "D no throttle play “throttle free play none”@Heron"),
   c("dropped the rear from 42 to 36", 'cold pressure/rear 42 psi@Heron {"state":"found"}', 'cold pressure/rear 36 psi@Heron {"state":"left"}'),
   c("rear down from 42 to 38", 'cold pressure/rear 42 psi@Heron {"state":"found"}', 'cold pressure/rear 38 psi@Heron {"state":"left"}'),
   c("raised the front from 30 to 34 psi", 'cold pressure/front 30 psi@Heron {"state":"found"}', 'cold pressure/front 34 psi@Heron {"state":"left"}'),
@@ -288,7 +304,7 @@ export const RIDERS_READINGS: readonly Case[] = [
   ),
   c("no. 2 exhaust valve 0.15mm", "valve clearance/exhaust 2 0.15 mm@Heron"),
   c("intake valves 1 and 2 0.10, exhaust 0.20", "valve clearance 0.1 mm@Heron ?place", "valve clearance/exhaust 0.2 mm@Heron"),
-  c("coolant -25 C, level ok", "coolant strength -25 °C@Heron", "coolant level 3 level@Heron"),
+  c("coolant -25 C, level ok", "coolant level 3 level@Heron", "coolant strength -25 °C@Heron"),
   // What is wrong with what was read stands beside the reading.
   c(
     "front brake fluid below the low mark and dark",
@@ -302,5 +318,16 @@ export const RIDERS_READINGS: readonly Case[] = [
     "oil level between the marks and weeping at the drain plug",
     "oil level 3 level@Heron",
     "D oil leak “oil level between the marks and weeping at the drain plug”@Heron",
+  ),
+  c("14,2v at 5k revs lights on", 'charging voltage 14.2 V@Heron {"conditions":["under draw"],"rpm":5000}'),
+  c("battery 12.7 engine off, 14.4 running @4000", "battery voltage 12.7 V@Heron", 'charging voltage 14.4 V@Heron {"rpm":4000}'),
+  c("14.4 V running at 14,300 mi", "charging voltage 14.4 V@Heron", "odometer 14300 mi@Heron"),
+  c("throttle grip free play 3 mm", "throttle free play 3 mm@Heron"),
+  c("freeplay clutch 12mm", "clutch free play 12 mm@Heron"),
+  c("changed the coolant, 50/50", "W coolant.replace=replaced@Heron", "antifreeze share 50 %@Heron"),
+  c(
+    "left intake 0.05 cold, right intake 0.13 cold",
+    'valve clearance/intake 0.05 mm@Heron {"conditions":["cold"]}',
+    'valve clearance/intake 0.13 mm@Heron {"conditions":["cold"]}',
   ),
 ];

@@ -69,6 +69,25 @@ describe("a charge is work", () => {
   });
 });
 
+test("volts that cannot be judged count for nothing, whatever was read before on the day", async () => {
+  const { t, say } = await heron();
+  expect((await say("battery 12.6 V rested 8 h")).text).toContain("That counts as looked at, within limits: battery");
+  for (const words of ["battery 12.9 V rested 1 h", "battery 12.6 V on the maintainer", "battery 13.4 V rested 8 h"]) {
+    const { data, text } = await say(words);
+    expect(data.judged, words).toMatchObject([{ judgement: { is: "cannot tell" } }]);
+    expect(text, words).not.toContain("counts as looked at");
+  }
+  await t.close();
+});
+
+test("the charge of AGM is said as typical, that of a flooded battery by its published table", async () => {
+  const { t, run, say } = await heron();
+  expect((await say("battery 12.8 V rested 8 h")).text).toContain("about 100 % charged by typical figures (makers differ by 0.1 V): within");
+  await run("/bike fitted bike:Heron part:battery choice:flooded");
+  expect((await say("battery 12.65 V rested 8 h")).text).toContain("about 100 % charged: within");
+  await t.close();
+});
+
 describe("what kind a battery is", () => {
   test.each(["battery is lithium", "my battery is lithium", "the bike has a lithium battery", "Heron's battery is lithium", "Batterie ist Lithium"])(
     "“%s” is confirmed with a press",

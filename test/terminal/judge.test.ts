@@ -76,7 +76,7 @@ test("whose law holds is asked with the first reading, and what the manual must 
   // Known in a direct message only, no group's place can be said: its rider enters the limit.
   const alone = (await t.one({ ...dm, say: "tread 5 mm front" })).text;
   expect(alone).toContain(
-    "so the moulded bars count; where you ride the law may ask for more. Enter what it asks for, once an end: /spec what:front tread limit value:…",
+    "so the moulded bars count; where you ride the law may ask for more. Press whose it is, or enter what it asks for, once an end: /spec what:front tread limit value:…",
   );
   expect(alone).toContain("Or write a reading where your group is, once its place is said with /group place:…");
   expect((await t.one({ ...dm, say: "tread 4.9 mm front" })).text).not.toContain("/spec");
@@ -84,7 +84,7 @@ test("whose law holds is asked with the first reading, and what the manual must 
   expect((await t.one({ ...dm, say: "tread 1.5 mm rear" })).text).toContain("Rear tread depth 1.5 mm: beyond limit (1.6 mm by your own figure)");
   await t.one({ as: "Odo", run: "/bike add name:Wren kind:chain-drive twin odometer:9,000 mi" });
   expect((await t.one({ as: "Odo", in: "dm", say: "tread 5 mm front" })).text).toContain(
-    "so the moulded bars count; the law may ask for more. Whoever runs the group says its place with /group place:…",
+    "so the moulded bars count; the law may ask for more. Press whose it is, once; whoever runs the group may say it with /group place:… too.",
   );
   await t.close();
 });

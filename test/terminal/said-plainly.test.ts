@@ -109,3 +109,26 @@ test("a clearance typed as a range is asked about, and is none of two valves; wh
   expect(worked).toContain("intake 1 valve clearance 0.09 mm (as found, cold) and intake 1 valve clearance 0.15 mm (as left, cold)");
   await t.close();
 });
+
+test("a clearance whose own figure is for a warm engine is not told to be measured cold", async () => {
+  const { t, say, run } = await withHeron();
+  await run("/spec what:intake valve clearance value:0.10-0.20 mm warm");
+  const said = await say("valve clearance intake 0.15 mm on Heron");
+  expect(said).toContain("How to measure it: Engine warm, as your own figure asks");
+  expect(said).not.toContain("stone cold");
+  await t.close();
+});
+
+test("new pads close nothing that was found on a caliper or a disc: it is asked, and stays first until then", async () => {
+  const { t, say, run } = await withHeron();
+  for (const wrong of ["front caliper is seized", "front caliper cracked", "front brake disc cracked"]) {
+    await say(`${wrong} on Heron`);
+    const changed = await say("changed the front pads on Heron");
+    expect(changed, wrong).toContain(`Does this close: “${wrong}”?`);
+    expect(changed, wrong).not.toContain("is closed by that work");
+  }
+  expect(await run("/due bike:Heron")).toContain("Do not ride: “front caliper is seized”");
+  await say("front pads oily on Heron");
+  expect(await say("changed the front pads on Heron")).toContain("“front pads oily” is closed by that work");
+  await t.close();
+});

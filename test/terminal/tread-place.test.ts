@@ -123,3 +123,59 @@ test("a limit of one's own below the law of the place is saved and said not to c
   const alone = await t.one({ as: "Ann", in: "dm", run: "/spec what:front tread limit value:0.5 mm" });
   expect(alone.text).toContain("It does not count: the moulded bars stand at 0.8 mm");
 });
+
+test("where no place is known each tread that a law would not let on the road says so, and one press settles whose law holds", async () => {
+  await t.one({ as: "Ines", in: "dm", run: "/bike add name:Heron kind:chain-drive twin odometer:8,000 mi" });
+  const say = (line: string) => t.one({ as: "Ines", in: "dm", say: line });
+  const front = await say("front tread 0.9 mm");
+  expect(front.text).toContain(
+    "Front tread depth 0.9 mm is beyond the law's limit in United Kingdom (1 mm), Germany (1.6 mm) and Austria (1.6 mm): there do not ride on it.",
+  );
+  const rear = await say("rear tread 1.4 mm");
+  expect(rear.text).toContain("in Germany (1.6 mm; 1 mm of the lightest classes) and Austria (1.6 mm; 1 mm of the lightest classes)");
+  expect((await say("rear tread 1.6 mm")).text).not.toContain("beyond the law's limit");
+  const pressed = await t.one({ as: "Ines", in: "dm", press: button(rear, "Law: Germany") });
+  expect(pressed.text).toContain("Rear tread limit: at least 1.6 mm. Germany, StVZO section 36");
+  expect(pressed.text).toContain("Front tread depth 0.9 mm: beyond limit (1.6 mm, Germany, StVZO section 36)");
+  const after = await say("rear tread 1.5 mm");
+  expect(after.text).toContain("beyond limit (1.6 mm, Germany, StVZO section 36)");
+  expect(after.text).not.toContain("Whose tread law");
+  expect(after.actions?.map(({ label }: { label: string }) => label).join()).not.toContain("Law:");
+});
+
+test("who runs the group presses for the whole group, any other rider for their own bike; by the bars is an answer too", async () => {
+  await t.one({ as: "Ines", admin: true, run: "/bike add name:Heron kind:chain-drive twin odometer:8,000 mi" });
+  await t.one({ as: "Bram", run: "/bike add name:Otter kind:chain-drive twin odometer:8,000 mi" });
+  const other = await t.one({ as: "Bram", in: "dm", say: "rear tread 1.4 mm" });
+  const bars = await t.one({ as: "Bram", in: "dm", press: button(other, "Elsewhere: by the bars") });
+  expect(bars.text).toContain("Rear tread limit: at least 0.8 mm. The moulded bars");
+  expect((await t.one({ as: "Bram", in: "dm", say: "rear tread 1.3 mm" })).text).not.toContain("Whose tread law");
+  const own = await t.one({ as: "Ines", admin: true, run: "/reading log:rear tread 1.4 mm on Heron" });
+  const pressed = await t.one({ as: "Ines", admin: true, press: button(own, "Law: Germany") });
+  expect(pressed.text).toContain("Tread law, Germany: at least 1.6 mm");
+  expect(pressed.text).toContain("Of mopeds, small motorcycles and light motorcycles at least 1 mm");
+  // The group's law is the stricter: it goes before the bars.
+  expect((await t.one({ as: "Bram", in: "dm", say: "rear tread 1.2 mm" })).text).toContain("1.6 mm by law");
+});
+
+// Source: StVZO section 36, KDV section 4(4), as in the published summaries of both.
+test("the exceptions of the lightest are told where the law is looked up", async () => {
+  await t.one({ as: "Ines", in: "dm", run: "/bike add name:Heron kind:chain-drive twin odometer:8,000 mi" });
+  const law = (await t.one({ as: "Ines", in: "dm", run: "/spec what:tread law" })).text;
+  expect(law).toContain("Germany: 1.6 mm, main grooves of the middle; of mopeds, small motorcycles and light motorcycles 1 mm (StVZO section 36).");
+  expect(law).toContain("Austria: 1.6 mm, middle three quarters; of mopeds 1 mm (KDV section 4(4)).");
+});
+
+test("a tread limit without a page of a manual is its owner's, and nobody else's bike of the model is held to it", async () => {
+  for (const [as, name] of [
+    ["Ines", "Heron"],
+    ["Bram", "Otter"],
+  ] as const) {
+    await t.one({ as, run: `/bike add name:${name} kind:chain-drive twin odometer:8,000 mi model:Tern 500` });
+  }
+  await t.one({ as: "Bram", in: "dm", run: "/spec what:rear tread limit value:2 mm" });
+  const other = await t.one({ as: "Ines", in: "dm", say: "rear tread 1.4 mm" });
+  await t.one({ as: "Ines", in: "dm", press: button(other, "Elsewhere: by the bars") });
+  expect((await t.one({ as: "Bram", in: "dm", say: "rear tread 1.9 mm" })).text).toContain("beyond limit (2 mm by your own figure)");
+  expect((await t.one({ as: "Ines", in: "dm", say: "rear tread 1.3 mm" })).text).toContain("(0.8 mm, the moulded bars)");
+});

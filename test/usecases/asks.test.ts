@@ -16,7 +16,7 @@ function silent(days: number, width: number, unit: "mi" | "km"): Garaged {
   const high = (low + stretchOf(width, unit)) as Ridden;
   const forecast = { basis: { from: "nothing" }, perWeek: null, dateOf: () => null, riddenOn: () => ({ low, likely: low, high }) };
   const of = {
-    ...{ bike: { id: "heron", state: "riding", equipment: { battery: "none" } }, unit, trips: [], layUps: [], defects: [], measured: [] },
+    ...{ bike: { id: "heron", state: "riding", equipment: { battery: "none" } }, unit, trips: [], layUps: [], defects: [], measured: [], series: [] },
     ...{ track: buildTrack(epochs, [{ id: "a", on: READ, order: 0, dial: dialOf(3000, "mi") }]), today: addDays(READ, days), at: { forecast } },
   };
   return of as unknown as Garaged;

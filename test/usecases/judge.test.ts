@@ -120,6 +120,8 @@ describe("what a measure needs to be known", () => {
     const volts = (value: number, detail: ReadingDetail) => taken("charging voltage", value, { unit: "V", detail });
     expect(verdict(volts(13.2, { rpm: 900 }), kept)).toBe("revs");
     expect(verdict(volts(13.2, { conditions: ["idling"] }), kept)).toBe("revs");
+    // Idling within its window it charges; whether it overcharges shows at speed.
+    expect(verdict(volts(14.4, { conditions: ["idling"] }), kept)).toBe("more revs");
     expect(verdict(volts(13.2, { rpm: 4000 }), kept)).toBe("beyond limit");
     // From 2,000 a minute on it is no idle (common practice).
     expect([1999, 2000].map((rpm) => verdict(volts(13.2, { rpm }), kept))).toEqual(["revs", "beyond limit"]);
@@ -504,7 +506,7 @@ describe("nothing is called good that is not", () => {
   test("beyond 60 % of antifreeze a share says nothing sure", () => {
     // US Army ordnance lesson on coolant solutions: 60 % protects best, more and less do so less.
     const share = (percent: number) => verdict(taken("antifreeze share", percent), rig([figure("coolant strength", null, -37)]));
-    expect([share(40), share(50), share(60), share(61)]).toEqual(["beyond limit", "at limit", "within", "frost point"]);
+    expect([share(40), share(50), share(60), share(61)]).toEqual(["beyond limit", "near limit", "within", "frost point"]);
   });
   test("a cable without play is told whatever the manual; with play only the manual tells", () => {
     expect(judgeTaken(taken("throttle free play", 0), rig())).toMatchObject({ judgement: { is: "beyond limit", side: "low" }, item: "throttle-cable.adjust" });
@@ -529,7 +531,7 @@ test("coolant that stands less frost than its spec asks for is told, and makes t
   const read = (celsius: number) => judgeTaken(taken("coolant strength", celsius, { unit: "°C" }), rig([spec]));
   expect(read(-45)?.judgement.is).toBe("within");
   expect(read(-39)?.judgement).toMatchObject({ is: "near limit", side: "high" });
-  expect(read(-37)?.judgement.is).toBe("at limit");
+  expect(read(-37)?.judgement.is).toBe("near limit");
   expect(read(-20)).toMatchObject({ judgement: { is: "beyond limit", side: "high", room: -17 }, item: "coolant.replace" });
   expect(verdict(taken("coolant strength", -20, { unit: "°C" }), rig())).toBe("limit");
 });

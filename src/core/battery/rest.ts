@@ -14,6 +14,8 @@ export type RestTable = {
   readonly limit: Limit;
   /** No such battery that has rested shows more: a charger is on or only just off, or it is of another kind. */
   readonly most: number;
+  /** Are its figures no more than typical, and those of a maker off by a tenth of a volt? */
+  readonly typical?: true;
   readonly source: string;
 };
 

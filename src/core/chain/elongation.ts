@@ -55,6 +55,13 @@ export function shareTyped(typed: string): number | null {
   return figure === undefined ? null : Number(figure.replace(",", ".")) / 100;
 }
 
+/** A range printed in per cent, such as "40-60 %" or "40 to 60 percent", as shares; null where none is typed, or its ends are the wrong way round. */
+export function shareRange(typed: string): readonly [least: number, most: number] | null {
+  const found = /^\D*?(\d{1,2})\s*%?\s*(?:-|–|to|bis)\s*(\d{1,2})\s*(?:%|per\s?cent|prozent)\D*$/iu.exec(typed.normalize("NFKC"));
+  const [least, most] = [Number(found?.[1]) / 100, Number(found?.[2]) / 100];
+  return found !== null && least < most ? [least, most] : null;
+}
+
 /** How much longer than new: 0.01 is one per cent. N pitches lie between N + 1 pins. */
 export const elongation = (length: number, pitches: number, pitch: number): number => length / (pitches * pitch) - 1;
 

@@ -55,6 +55,8 @@ export type Missing =
   | "stood upright"
   | "unladen"
   | "revs"
+  /** Within its window, but at an engine speed that says nothing of more. */
+  | "more revs"
   | "at rest"
   /** No battery of its kind shows so much at rest. */
   | "more than full"

@@ -56,5 +56,7 @@ export type DefectWords = {
   };
   /** Kinds that are not noted by words where the clause has a reading of one of these: the figure is judged instead. */
   readonly unlessRead: Readonly<Record<string, readonly ReadingKind[]>>;
+  /** What linings are called, and the kinds of defect that new ones mend only where they were found on the linings: no pad frees a seized piston. */
+  readonly linings: { readonly things: readonly string[]; readonly ofThem: readonly string[] };
   readonly byEnd: Readonly<Record<string, { readonly front: string; readonly rear: string; readonly sidecar: string }>>;
 };

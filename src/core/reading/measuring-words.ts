@@ -147,6 +147,8 @@ export type MeasuringWords = {
   readonly inchWords: readonly string[];
   /** How far a disc or a rim runs out of true: no thickness of it. */
   readonly runout: readonly string[];
+  /** Letters for the two sides of the front, where both are said: "3 mm l 2.5 mm r". Of ends "r" is the rear. */
+  readonly sideLetters: { readonly left: readonly string[]; readonly right: readonly string[] };
   /** What is done to a pressure "from 42 to 36". */
   readonly moved: readonly string[];
   /** That a tyre holds nothing, or little. */
@@ -193,6 +195,8 @@ export type MeasuringWords = {
   readonly pitches: readonly string[];
   /** Of those the ends of pitches, of which there is one more. */
   readonly pins: readonly string[];
+  /** Words that say that the engine ran: with one, a figure behind "at" is its speed. */
+  readonly runs: readonly string[];
   readonly rpm: readonly string[];
   /** Words for the trip meter. */
   readonly trip: readonly string[];

@@ -2,7 +2,19 @@
 
 import type { DefectWords } from "../../core/reading/defect-words.ts";
 import type { DefectKind } from "../../trade/defects.ts";
-import { BESIDE, BY_BLEEDING, BY_CHARGING, BY_CLEANING, BY_END, BY_FREEING, BY_GREASE, BY_SETTING, BY_TIGHTENING, UNLESS_READ } from "../en/defect-phrases.ts";
+import {
+  BESIDE,
+  BY_BLEEDING,
+  BY_CHARGING,
+  BY_CLEANING,
+  BY_END,
+  BY_FREEING,
+  BY_GREASE,
+  BY_SETTING,
+  BY_TIGHTENING,
+  OF_LININGS_ALONE,
+  UNLESS_READ,
+} from "../en/defect-phrases.ts";
 import { GERMAN_BRAKES_WRONG } from "./wrong/brakes.ts";
 import { GERMAN_CHASSIS_WRONG } from "./wrong/chassis.ts";
 import { GERMAN_DRIVE_WRONG } from "./wrong/drive.ts";
@@ -89,6 +101,10 @@ export const GERMAN_DEFECT_WORDS: DefectWords & { readonly kinds: Readonly<Recor
       said: ["geflickt", "gestopft", "stopfen rein", "stopfen drin", "pannenwurst rein", "pannenstreifen rein", "flicken drauf", "flicken drin"],
     },
   ],
+  linings: {
+    things: ["belag", "beläge", "belägen", "bremsbelag", "bremsbeläge", "bremsbelägen", "bremsklötze", "klötze", "bremsbacken", "backen"],
+    ofThem: OF_LININGS_ALONE,
+  },
   byEnd: BY_END,
   unlessRead: UNLESS_READ,
   beside: {

@@ -41,8 +41,8 @@ export const GERMAN_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>>
   "coolant level": ["kühlmittelstand", "kühlwasserstand", "kühlflüssigkeit", "kühlwasser", "kühlmittel"],
   "coolant strength": ["frostschutz", "frostschutz bis", "kühlwasser bis", "kühlflüssigkeit bis", "frostsicher bis"],
   "antifreeze share": ["glykol"],
-  "clutch free play": ["kupplungsspiel", "spiel kupplung", "kupplungshebelspiel", "spiel"],
-  "throttle free play": ["gasgriffspiel", "spiel gasgriff", "gaszugspiel", "spiel"],
+  "clutch free play": ["kupplungsspiel", "spiel kupplung", "kupplung spiel", "kupplungshebel spiel", "spiel am kupplungshebel", "kupplungshebelspiel", "spiel"],
+  "throttle free play": ["gasgriffspiel", "spiel gasgriff", "gasgriff spiel", "spiel am gasgriff", "gaszug spiel", "gaszugspiel", "spiel"],
   "brake free play": [
     ...[
       "bremsspiel",

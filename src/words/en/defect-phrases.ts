@@ -27,6 +27,8 @@ export const UNLESS_READ = {
 
 const OF_TYRES = ["squared-off tyre", "cupped tyre", "cracked tyre", "damaged tyre", "plugged tyre", "worn tyre", "puncture"] as const;
 const OF_LININGS = ["damaged brake", "soft brake", "brake noise", "dragging brake"] as const;
+/** What new linings mend only where it was they that were bad; the same in every language. */
+export const OF_LININGS_ALONE = ["damaged brake", "dragging brake", "soft brake", "odd brake"] as const satisfies readonly DefectKind[];
 const OF_BATTERY = ["damaged battery", "flat battery", "not charging", "overcharging"] as const;
 /** What goes with the old fluid and the air in it; the same in every language. */
 export const BY_BLEEDING = [...["soft brake", "odd brake", "old brake fluid", "dragging clutch", "slipping clutch"]] as const satisfies readonly DefectKind[];
@@ -198,6 +200,7 @@ const WORDS: DefectWords & { readonly kinds: Readonly<Record<DefectKind, DefectW
       ],
     },
   ],
+  linings: { things: ["pad", "pads", "shoe", "shoes", "lining", "linings"], ofThem: OF_LININGS_ALONE },
   byEnd: BY_END,
   unlessRead: UNLESS_READ,
   beside: {

@@ -30,6 +30,7 @@ export type SaidJudged = {
   readonly doNotRide: boolean;
   readonly add: number | null;
   readonly share: number | null;
+  readonly typical?: boolean;
   readonly miscounted: boolean;
   /** °C at which a low lead-acid battery freezes, or a coolant of that share of antifreeze; null for lithium and for all else. */
   readonly freezes: number | null;
@@ -65,7 +66,7 @@ export const SIDES: Partial<Record<ReadingKind, readonly [low: string, high: str
   "throttle free play": ["too little play", "too much play"],
   "brake free play": ["too little play", "too much play"],
   "coolant strength": ["", "too weak"],
-  "antifreeze share": ["too weak", ""],
+  "antifreeze share": ["too weak", "too strong"],
   "brake fluid boiling point": ["boils too soon", ""],
   "brake fluid water": ["", "too much water"],
   "points gap": ["too narrow", "too wide"],
@@ -179,6 +180,8 @@ const NEEDS: Record<Missing, string> = {
   unladen:
     "slack is measured with nobody on the bike unless its manual says otherwise; measure it so and say how the bike stood, “upright” or “on the side stand”",
   revs: "so slow it may lie below what it charges with; read it again at the engine speed that the manual names, often some 4,000 to 5,000 rpm",
+  "more revs":
+    "idling or so slow it already charges as it should; whether it goes too high with the revs shows at the engine speed that the manual names, often some 4,000 to 5,000 rpm",
   "six volts": "these figures are for a battery of 12 V; where its manual names a window for 6 V, enter that once with /spec",
   "at rest": "only volts at rest tell its charge: everything off, the charger too, six hours after charging or riding",
   "more than full":
@@ -259,6 +262,8 @@ export const judgeWords = (p: Printer) => {
     }
     const span = min !== null && max !== null ? (min === max ? fine(min) : `${fine(min)} to ${fine(max)}`) : fine(min ?? max ?? 0);
     const all = `${span}${j.force === null ? "" : ` at ${j.force}`}${j.stand === null ? "" : ` ${STOOD[j.stand].so}`}${wanted}`;
+    if (j.kind === "coolant strength" && j.share !== null)
+      return `${all}, good to by ${p.figure(j.share * 100, 0)} % of ethylene glycol, ${source === "" ? "your own figure" : source}`;
     switch (j.by) {
       case "spec":
         return source === "" ? `${all} by your own figure` : `${all}, ${source}`;
@@ -391,7 +396,7 @@ export const judgeWords = (p: Printer) => {
     if (judgement.is === "cannot tell") return j.alarm === "six volts" ? `${called}: cannot tell. ${SIX_VOLTS}` : cause(j, called);
     const charge =
       j.kind === "battery voltage" && j.share !== null
-        ? `, about ${p.figure(Math.round(j.share * 20) * 5, 0)} % charged${j.air === null ? "" : ` by its volts at ${p.figure(j.air, 0)} °C`}`
+        ? `, about ${p.figure(Math.round(j.share * 20) * 5, 0)} % charged${j.typical === true ? " by typical figures (makers differ by 0.1 V)" : ""}${j.air === null ? "" : ` by its volts at ${p.figure(j.air, 0)} °C`}`
         : "";
     const held = j.by === "mark" ? "" : ` (${limitOf(j)})`;
     const asBefore = j.rpmKept === null || j.judgement.is === "cannot tell" ? "" : `, taken at ${p.figure(j.rpmKept, 0)} rpm as before`;
@@ -432,14 +437,25 @@ export const judgeWords = (p: Printer) => {
     ofPartOff: (reading: Pick<SaidJudged, "place" | "value" | "unit" | "typed"> & { readonly kind: ReadingKind }): string =>
       `${capital(read(reading))} was of the one that came off since: kept with its history, and not held against the one that is on.`,
     unknownPlace: (specs: readonly SpecKey[]): string =>
-      `Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more. Whoever runs the group says its place with /group place:…; your own limit is /spec what:${treadSpec(specs)} value:…`,
+      `Whose tread law holds for you I do not know, so the moulded bars count; the law may ask for more. Press whose it is, once; whoever runs the group may say it with /group place:… too. Your own limit is /spec what:${treadSpec(specs)} value:…`,
     /** A bike that is in no group: the law is the rider's to enter. */
     noGroup: (specs: readonly SpecKey[]): string =>
-      `Whose tread law holds for you I do not know, so the moulded bars count; where you ride the law may ask for more. Enter what it asks for, once an end: /spec what:${treadSpec(specs)} value:… Or write a reading where your group is, once its place is said with /group place:…`,
+      `Whose tread law holds for you I do not know, so the moulded bars count; where you ride the law may ask for more. Press whose it is, or enter what it asks for, once an end: /spec what:${treadSpec(specs)} value:… Or write a reading where your group is, once its place is said with /group place:…`,
+    /** A tread that some law would not let on the road, where it is not known whose holds. */
+    lawElsewhere: (each: SaidJudged, broken: readonly { readonly place: string; readonly least: number; readonly lightest: number | null }[]): string => {
+      const laws = broken.map(
+        ({ place, least, lightest }) =>
+          `${place} (${p.figure(least, 1)} mm${lightest === null ? "" : `; ${p.figure(lightest, 1)} mm of the lightest classes`})`,
+      );
+      return `${capital(read(each))} is beyond the law's limit in ${p.list(laws)}: there do not ride on it. Local law has the last word.`;
+    },
+    lawOf: (place: string): string => (place === "bars" ? "Elsewhere: by the bars" : `Law: ${place}`),
     /** A place whose states each have a law of their own: by 49 CFR 571.119 S6.4 a tyre bears bars of 1/32 in. */
     stateLaw: (): string =>
       "In the United States the least tread in use is each state's own law; what counts here is the moulded bars (49 CFR 571.119). Where your state asks for more, enter it once as your own limit: /spec.",
-    howTo: (kind: ReadingKind): string => `How to measure it: ${KIND_WORDS[kind].howTo}`,
+    /** @param warm its own figure is for a warm engine */
+    howTo: (kind: ReadingKind, warm = false): string =>
+      `How to measure it: ${warm && kind === "valve clearance" ? "Engine warm, as your own figure asks; feeler gauge with a light drag; one figure a valve." : KIND_WORDS[kind].howTo}`,
     /** Of one kind asked about. */
     howToOf: (kind: ReadingKind): string => `${capital(KIND_WORDS[kind].name)}: ${KIND_WORDS[kind].howTo}`,
     /** What a press says of a reading. */

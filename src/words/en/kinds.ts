@@ -50,7 +50,10 @@ export const KIND_WORDS = {
   "brake pedal height": { name: "brake pedal height", howTo: "Pedal against the footrest: above it plus, below it minus." },
   "static sag": { name: "static sag", howTo: "Wheel off the ground against the bike standing by itself." },
   "rider sag": { name: "rider sag", howTo: "Wheel off the ground against the rider in full kit on the bike." },
-  "valve clearance": { name: "valve clearance", howTo: "Engine stone cold, feeler gauge with a light drag; one figure a valve." },
+  "valve clearance": {
+    name: "valve clearance",
+    howTo: "Engine stone cold, unless your manual's figure is for a warm one; feeler gauge with a light drag; one figure a valve.",
+  },
   compression: { name: "compression", howTo: "Engine warm, throttle wide open, the same gauge each time." },
   "plug gap": { name: "spark plug gap", howTo: "With a wire gauge, without pressing on the centre electrode." },
   "points gap": { name: "contact breaker gap", howTo: "With a clean feeler gauge, the cam turned to where the points are widest apart." },

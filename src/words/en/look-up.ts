@@ -95,7 +95,8 @@ export const lookUpWords = (p: Printer) => ({
             ? []
             : [`I have no tread law of “${found.lacks}”; look it up there. What I have: ${p.list(found.rows.map(({ place }) => place))}.`]),
           ...found.rows.map(
-            (row) => `${row.place}: ${row.millimetres === null ? "each state has its own" : `${p.figure(row.millimetres)} mm`}, ${row.band} (${row.source}).`,
+            (row) =>
+              `${row.place}: ${row.millimetres === null ? "each state has its own" : `${p.figure(row.millimetres)} mm`}, ${row.band}${row.lightest === undefined || row.lightestAre === undefined ? "" : `; of ${row.lightestAre} ${p.figure(row.lightest, 1)} mm`} (${row.source}).`,
           ),
           "For your own check; local law has the last word.",
         ];

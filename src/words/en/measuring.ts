@@ -95,6 +95,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
       ...["between the two marks", "between the min and max marks", "between minimum and maximum"],
     ],
     "low mark": [
+      ...["lvl min", "level min", "lvl at min"],
       ...["at min", "on min", "at the min", "on the min", "min mark", "min line", "at the min mark", "at the min line", "on the min line", "at minimum"],
       ...["low mark", "low line", "at the low mark", "on the low mark", "at the low line", "on the low line", "lower mark", "lower line", "at the lower mark"],
       ...["on the lower mark", "at the lower line", "on the lower line", "bottom mark", "at the bottom mark", "on the bottom mark", "bottom line"],
@@ -134,7 +135,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     ],
     "under load": [
       ...["under load", "with rider on", "with the rider on", "with me on it", "with me on the bike", "with me on", "with someone on it", "with someone on"],
-      ...["rider on", "rider on board", "laden", "sat on it", "sitting on it", "with my weight on it"],
+      ...["rider on", "rider on board", "with rider", "with the rider", "laden", "sat on it", "sitting on it", "with my weight on it"],
     ],
     "on the side stand": ["on the side stand", "on the sidestand", "on its side stand", "side stand", "sidestand", "on the prop stand"],
     rested: ["rested", "resting", "overnight", "after a night", "stood overnight", "after resting", "at rest"],
@@ -150,6 +151,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
     ],
     "on the charger": [
       "on the charger",
+      ...["the", "a", "its"].flatMap((the) => [`on ${the} maintainer`, `on ${the} maintenance charger`, `on ${the} trickle charger`]),
       "on a charger",
       "on its charger",
       "to the charger",
@@ -337,6 +339,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   inOrder: { said: ["in spec", "within spec", "in tolerance", "within tolerance", "within limits"], as: "checked" },
   inchWords: ["inch", "inches"],
   runout: ["runout", "run-out", "wobble"],
+  sideLetters: { left: ["l", "lft"], right: ["r", "rt", "rgt"] },
   moved: [
     ...["dropped", "drop", "lowered", "raised", "reduced", "increased", "upped", "brought", "took", "bumped", "changed", "let", "bled", "pumped", "aired"],
     ...["down", "up", "back", "pressure"],
@@ -382,6 +385,7 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   arrows: [">", "→"],
   pitches: ["pitches", "links", "pins", "rollers"],
   pins: ["pins"],
+  runs: ["running", "charging", "engine", "alternator", "charges"],
   rpm: ["rpm", "revs"],
   trip: ["trip meter", "tripmeter", "trip a", "trip b", "trip says", "trip reads", "trip shows", "trip is", "trip at", "on the trip", "trip counter"],
   sinceLast: ["since the last reading", "since last reading", "since the last one", "since last time", "since my last reading"],

@@ -72,7 +72,7 @@ export const settingsWords = (p: Printer) => ({
     `Units: distance ${g.distance ?? "as each dial counts"}, pressure ${g.pressure ?? "asked when none is typed"}.`,
     g.place === null
       ? "Tread law: no place chosen; the moulded bar reached means change the tyre."
-      : `Tread law, ${g.place}: ${g.law === null || g.law.millimetres === null ? "" : `at least ${p.figure(g.law.millimetres, 1)} mm `}${g.law === null ? "" : BANDS[g.law.band]}. Local law has the last word.`,
+      : `Tread law, ${g.place}: ${g.law === null || g.law.millimetres === null ? "" : `at least ${p.figure(g.law.millimetres, 1)} mm `}${g.law === null ? "" : BANDS[g.law.band]}.${g.law?.lightest === undefined || g.law.lightestAre === undefined ? "" : ` Of ${g.law.lightestAre} at least ${p.figure(g.law.lightest, 1)} mm: if your papers say it is one, enter it as your own limit.`} Local law has the last word.`,
   ],
   /** After a change of the place, of bikes that are not the speaker's. */
   treadOfOthers: (bikes: number): string =>

@@ -106,6 +106,11 @@ export const ENGLISH_CHASSIS_WRONG = {
   ],
   "no throttle play": [
     { things: ["throttle", "throttle cable", "throttle grip"], signs: ["no free play", "no freeplay", "no play", "has no free play", "has no freeplay"] },
+    {
+      things: ["throttle free play", "throttle freeplay", "throttle play", "throttle grip play"],
+      signs: ["none", "zero", "none at all", "nil"],
+      signLast: true,
+    },
     { things: NO_PLAY, signs: ["throttle", "throttle grip", "throttle cable"] },
   ],
 } satisfies Partial<Readonly<Record<DefectKind, readonly DefectRule[]>>>;
