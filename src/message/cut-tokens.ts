@@ -8,7 +8,7 @@ import { tyreDated } from "./tyre-codes.ts";
 
 /** The tokens as they were scanned, cut and joined. */
 export function cutTokens(text: string, scanned: readonly Token[], known: Known): readonly Token[] {
-  const steps = [withoutTails, withSides, joinedInOrder, splitLeading, splitCounted, splitIntake, splitLetters, joinedLoads];
+  const steps = [withoutTails, joinedInOrder, splitLeading, splitCounted, splitIntake, splitLetters, joinedLoads];
   const cut = steps.reduce((tokens, step) => step(tokens, known), withInches(text, scanned, known.vocabulary));
   return tyreDated(text, cut, known);
 }
@@ -32,22 +32,6 @@ function withoutTails(tokens: readonly Token[], { vocabulary }: Known): readonly
     return tails[at - 1] != null || tails[at - 2]?.more === 2 ? [] : [token];
   });
 }
-/** "Front pads L 3.5 R 3.2": letters for both sides, each before its figure, beside an end that is said in full. */
-function withSides(tokens: readonly Token[], { vocabulary: { places, measuring } }: Known): readonly Token[] {
-  const { left, right } = measuring.sideLetters;
-  const sideAt = (at: number): "left" | "right" | null => {
-    const [token, next] = [tokens[at], tokens[at + 1]];
-    if (token?.is !== "word" || next?.is !== "number") return null;
-    return token.folded === left ? "left" : token.folded === right ? "right" : null;
-  };
-  const sides = tokens.map((_token, at) => sideAt(at));
-  if (!sides.includes("left") || !sides.includes("right")) return tokens;
-  return tokens.map((token, at) => {
-    const side = sides[at];
-    return side == null || token.is !== "word" ? token : { ...token, folded: places[side][0] ?? token.folded };
-  });
-}
-
 const FRACTION_ENDS = ["nd", "nds", "th", "ths"];
 
 /** "Valves are all in spec": somebody measured them, so they were looked at. */

@@ -331,8 +331,9 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
     if (placeBeside(layout, figure)) return tyre || isAcrossSaid(layout, part) ? ["tread"] : ["tread", "pad thickness"];
   }
   // Below zero a coolant is only told by what it is good to.
-  const isCold = (dimension === "temperature" || units.length === 0 || units.includes("°")) && value < 0;
-  if (isCold && saysCoolant(layout, part) && isPlainPart(layout, part)) return ["coolant strength"];
+  const isDegrees = dimension === "temperature" || units.includes("°");
+  const isCoolant = isDegrees ? saysCoolant(layout, part) : units.length === 0 && namesCoolant(layout, part);
+  if (value < 0 && isCoolant && isPlainPart(layout, part)) return ["coolant strength"];
   if (dimension === "temperature")
     return (isPlainPart(layout, part) || isPlainButFor(layout, part)) && isBesideAir(layout, part) ? ["ambient temperature"] : [];
   if (isOfOther(layout, part)) return [];
@@ -362,8 +363,10 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
 /** "Coolant -30 °C", "changed the coolant, -30 °C": its part, or the one before it. */
 const saysCoolant = oncePerPart((layout: Layout, part: Part): boolean => {
   const before = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to)?.parts.findLast(({ to }) => to < part.from);
-  return [part, before ?? part].some((each) => phrasesInside(layout.phrases.kind, each).some(({ are }) => are.includes("coolant level")));
+  return namesCoolant(layout, part) || (before !== undefined && namesCoolant(layout, before));
 });
+
+const namesCoolant = (layout: Layout, part: Part): boolean => phrasesInside(layout.phrases.kind, part).some(({ are }) => are.includes("coolant level"));
 
 /** Right behind a word for setting tyres. */
 const isSet = ({ tokens, known }: Layout, { at }: Measurable): boolean =>

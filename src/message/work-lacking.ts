@@ -1,4 +1,4 @@
-// Work that was done at a thing of the trade, whether or not any of the member's bikes has it: "timing belts changed at 15,100".
+// Work that was done at a thing of the trade that none of the member's bikes has: "timing belts changed at 15,100".
 
 import type { ItemKey } from "../core/ids.ts";
 import type { KnownBike, Vocabulary } from "../core/reading/vocabulary.ts";
@@ -33,7 +33,10 @@ export function saysWorkDone(layout: Layout, clause: Clause): boolean {
       return isVerb(layout, at) && (isWorkshop(layout.known, word) || among(maybe.done, word));
     });
     if (verbs.length === 0) return false;
-    const things = itemPhrases(layout.tokens, layout.known, bike, part.from, part.to).filter((phrase) => standsFree(layout, phrase, part));
+    const things = itemPhrases(layout.tokens, layout.known, bike, part.from, part.to).filter(
+      (phrase) =>
+        standsFree(layout, phrase, part) && !phrase.items.some((item) => layout.known.bikes.some(({ items }) => items.some(({ key }) => key === item))),
+    );
     return things.some(({ from, to }) =>
       verbs.some((verb) => tokensOf(verb > to ? { from: to + 1, to: verb - 1 } : { from: verb + 1, to: from - 1 }).every((at) => mayStandBeside(layout, at))),
     );

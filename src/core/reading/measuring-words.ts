@@ -63,8 +63,6 @@ export type MeasuringWords = {
   readonly plays: readonly string[];
   /** Where on a lever its free play was taken: "at lever end". */
   readonly leverEnds: readonly string[];
-  /** Letters for the sides of a bike before their figures: "L 3.5 R 3.2". */
-  readonly sideLetters: { readonly left: string; readonly right: string };
   /** What is alike at the other end: "rear same". */
   readonly same: readonly string[];
   /** Before a number of three digits that a tyre bears: "says 409". */

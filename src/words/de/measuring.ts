@@ -83,7 +83,6 @@ export const GERMAN_MEASURING: MeasuringWords = {
   },
   levers: ["hebel", "griff", "zug", "pedal"],
   leverEnds: ["hebelende", "ende", "spitze"],
-  sideLetters: { left: "l", right: "r" },
   plays: ["spiel", "luft"],
   same: ["gleich", "dasselbe", "genauso", "ebenso", "dito", "gleiche"],
   bears: ["sagt", "zeigt", "gestempelt"],

@@ -235,7 +235,6 @@ export const ENGLISH_MEASURING: MeasuringWords = {
   },
   levers: ["lever", "grip", "cable", "pedal"],
   leverEnds: ["end", "tip", "ball"],
-  sideLetters: { left: "l", right: "r" },
   plays: ["play", "slack"],
   same: ["same", "ditto", "likewise", "identical"],
   bears: ["says", "reads", "stamped", "shows", "marked", "dated"],
