@@ -7,7 +7,7 @@ import { type Clause, wordAt } from "./clauses.ts";
 import type { Layout } from "./layout.ts";
 import { isVerb, tokensOf } from "./pieces.ts";
 import { itemPhrases } from "./read-items.ts";
-import { isWorkshop, mayStandBeside, standsFree } from "./work-words.ts";
+import { actionsOf, mayStandBeside, standsFree } from "./work-words.ts";
 
 const bikes = new WeakMap<Vocabulary, KnownBike>();
 
@@ -30,7 +30,7 @@ export function saysWorkDone(layout: Layout, clause: Clause): boolean {
     const { maybe } = layout.known.vocabulary;
     const verbs = tokensOf(part).filter((at) => {
       const word = wordAt(layout.tokens, at) ?? "";
-      return isVerb(layout, at) && (isWorkshop(layout.known, word) || among(maybe.done, word));
+      return isVerb(layout, at) && (actionsOf(layout.known, word).length > 0 || among(maybe.done, word));
     });
     if (verbs.length === 0) return false;
     const things = itemPhrases(layout.tokens, layout.known, bike, part.from, part.to).filter(
