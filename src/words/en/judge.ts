@@ -396,7 +396,7 @@ export const judgeWords = (p: Printer) => {
     if (judgement.is === "cannot tell") return j.alarm === "six volts" ? `${called}: cannot tell. ${SIX_VOLTS}` : cause(j, called);
     const charge =
       j.kind === "battery voltage" && j.share !== null
-        ? `, about ${p.figure(Math.round(j.share * 20) * 5, 0)} % charged${j.typical === true ? " by typical figures (makers differ by 0.1 V)" : ""}${j.air === null ? "" : ` by its volts at ${p.figure(j.air, 0)} °C`}`
+        ? `, about ${p.figure(Math.round(j.share * 20) * 5, 0)} % charged${j.air === null ? "" : ` by its volts at ${p.figure(j.air, 0)} °C`}${j.typical === true ? " (typical; makers differ by 0.1 V)" : ""}`
         : "";
     const held = j.by === "mark" ? "" : ` (${limitOf(j)})`;
     const asBefore = j.rpmKept === null || j.judgement.is === "cannot tell" ? "" : `, taken at ${p.figure(j.rpmKept, 0)} rpm as before`;
