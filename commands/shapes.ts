@@ -95,6 +95,7 @@ export const judged = z.object({
     by: z.enum(LIMITS_BY),
     spec: z.string().nullable(),
     use: z.enum(SPEC_USES).nullable(),
+    lesser: z.enum(SPEC_USES).nullable(),
     item: z.string().nullable(),
     doNotRide: z.boolean(),
   },
@@ -285,9 +286,13 @@ export const dueLine = z.object({
   caution: z.string().nullable(),
   putOff: z.object({ until: localDate, figure: z.object({ at: z.number(), unit }).nullable() }).optional(),
 });
+export const chargeBy = z.object({
+  ...{ on: localDate, by: z.enum(["days", "flat part", "volts"]), since: localDate, readings: z.number().int() },
+  ...{ low: z.object({ on: localDate, typed: z.string() }).nullable(), lithium: z.boolean(), riding: z.boolean() },
+});
 const standing = z.object({
   ...{ until: localDate, items: z.array(z.string()) },
-  charge: z.object({ on: localDate, readings: z.number().int(), lithium: z.boolean(), riding: z.boolean() }).nullable(),
+  charge: chargeBy.nullable(),
 });
 export const dueBike = z.object({
   bike: z.string(),

@@ -5,7 +5,7 @@ import { STATUSES } from "../../src/core/schedule/facts.ts";
 import { SPEC_USES } from "../../src/core/spec/spec.ts";
 import { LIMITS_BY } from "../../src/usecases/judged.ts";
 import { WEAR_PICTURES } from "../../src/usecases/picture-reading.ts";
-import { distance, equipment, leakOn, localDate, place, unit } from "../shapes.ts";
+import { chargeBy, distance, equipment, leakOn, localDate, place, unit } from "../shapes.ts";
 
 const laidUp = z.object({ from: localDate, to: localDate });
 const on = { bike: z.string(), nickname: z.string(), today: localDate };
@@ -26,6 +26,7 @@ export const nextShown = z.object({
   unknown: z.number().int(),
   likely: z.array(z.object({ on: localDate, ridden: distance })),
   layUps: z.array(laidUp),
+  charge: chargeBy.nullable(),
   found: z.array(z.object({ words: z.string(), grade: z.literal("do not ride").nullable() })),
 });
 

@@ -26,7 +26,7 @@ export type WearDrawing = {
   readonly odometerName: string;
   readonly figure: (value: number) => string;
   readonly depth: (value: number) => string;
-  readonly meaning: Readonly<Record<"read" | "line" | "range" | "behind", string>>;
+  readonly meaning: Readonly<Record<"read" | "line" | "range" | "onward" | "behind", string>>;
   readonly notes: readonly string[];
 };
 
@@ -55,6 +55,7 @@ export function drawWear(drawing: WearDrawing): string {
   const most = Math.max(likeliest, least + ROAD, ...ends);
   const across = scaleLinear([least, most], [left + 14, RIGHT]).clamp(true);
   const under = across.ticks(5).map((value) => ({ x: across(value), text: drawing.figure(value) }));
+  const isOnward = ({ high }: NonNullable<WearPanel["line"]>): boolean => high === null || high > most;
   const bands: Band[] = panels.map((panel, at) =>
     plot(
       {
@@ -101,7 +102,7 @@ export function drawWear(drawing: WearDrawing): string {
           const [from, to] = [across(worn.low), across(worn.high ?? most)];
           drawn.push(
             line({ x: from, y }, { x: to, y }, INK.first, 6),
-            ...(worn.high === null || worn.high > most ? [head({ x: RIGHT + 10, y }, { x: 1, y: 0 }, INK.first)] : []),
+            ...(isOnward(worn) ? [head({ x: RIGHT + 10, y }, { x: 1, y: 0 }, INK.first)] : []),
             dot({ x: across(worn.likely), y }, 13, INK.ground),
             dot({ x: across(worn.likely), y }, 11, INK.first),
             dot({ x: across(worn.likely), y }, 6, INK.ground),
@@ -128,6 +129,14 @@ export function drawWear(drawing: WearDrawing): string {
                   line({ x, y }, { x: x + 34, y }, INK.first, 6) + dot({ x: x + 17, y }, 11, INK.first) + dot({ x: x + 17, y }, 6, INK.ground),
                 text: drawing.meaning.range,
               },
+              ...(panels.some(({ line: worn, limit }) => worn !== null && limit !== null && isOnward(worn))
+                ? [
+                    {
+                      mark: (x: number, y: number) => line({ x, y }, { x: x + 24, y }, INK.first, 6) + head({ x: x + 36, y }, { x: 1, y: 0 }, INK.first),
+                      text: drawing.meaning.onward,
+                    },
+                  ]
+                : []),
               ...(now !== null && panels.some(({ behind }) => behind)
                 ? [{ mark: (x: number, y: number) => shape("now", x + 17, y), text: drawing.meaning.behind }]
                 : []),

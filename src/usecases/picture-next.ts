@@ -7,6 +7,7 @@ import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { DistanceUnit, Ridden } from "../core/quantity/distance.ts";
 import type { Due } from "../core/schedule/facts.ts";
 import { type Falling, outlook, rangeOf } from "../core/schedule/outlook.ts";
+import { type ChargeBy, chargeDay } from "./charge.ts";
 import type { Ctx } from "./context.ts";
 import { duesOf, type Garaged, itemsOf } from "./garage.ts";
 import { daysFrom, type LaidUp, layUpsWithin } from "./picture-odometer.ts";
@@ -45,6 +46,8 @@ export type NextShown = {
   readonly unknown: number;
   readonly likely: readonly { readonly on: LocalDate; readonly ridden: Ridden }[];
   readonly layUps: readonly LaidUp[];
+  /** Of a bike that stands: by when to charge its battery; null where that is not asked for. */
+  readonly charge: ChargeBy | null;
   /** What stands open and is not only watched, do not ride first, as typed; for the owner alone. */
   readonly found: readonly { readonly words: string; readonly grade: "do not ride" | null }[];
 };
@@ -83,6 +86,7 @@ export function nextOf({ itemName }: Pick<Ctx, "itemName">, g: Garaged, until: L
       return then === null ? [] : [{ on, ridden: then.likely }];
     }),
     layUps: layUpsWithin(g, g.today, until),
+    charge: chargeDay(g, g.series),
     found: g.defects.toSorted(worstFirst).flatMap(({ words, grade }) => (grade === "watch" ? [] : [{ words, grade }])),
   };
 }

@@ -117,11 +117,13 @@ export function wearShown(g: Garaged, picture: WearPicture): WearShown {
   const panels = wearSeries(g, WORN[picture]).map(({ part, place, points, limit, wear, start }): WearPanelShown => {
     const last = points.at(-1);
     const then = (stretch: number): Ridden => ((last?.ridden ?? 0) + stretch) as Ridden;
+    // It was ridden on since, and no limit lies behind where it stands while the likely one is ahead.
+    const ahead = (low: Ridden, likely: Ridden): Ridden => (g.at.ridden === null || likely <= g.at.ridden ? low : Math.max(low, g.at.ridden)) as Ridden;
     const line =
       wear?.is !== "line" || start === null
         ? null
         : {
-            ...{ from: start.ridden, start: start.value, likely: then(wear.left.likely), low: then(wear.left.low) },
+            ...{ from: start.ridden, start: start.value, likely: then(wear.left.likely), low: ahead(then(wear.left.low), then(wear.left.likely)) },
             high: wear.left.high === null ? null : then(wear.left.high),
           };
     return { part, place, points: points.slice(-MOST_POINTS), limit, line, worn: wear?.is === "worn" };

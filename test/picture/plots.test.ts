@@ -118,7 +118,7 @@ const wear = (more: Partial<WearDrawing> = {}): WearDrawing => ({
       behind: false,
     },
   ],
-  meaning: { read: "measured", line: "wear line", range: "limit likely reached", behind: "the bike stands here, past it" },
+  meaning: { read: "measured", line: "wear line", range: "limit likely reached", onward: "or further on still", behind: "the bike stands here, past it" },
   ...more,
 });
 
@@ -142,8 +142,11 @@ describe("the wear line", () => {
     if (panel?.line == null) throw new Error("a line");
     const open = drawWear(wear({ panels: [{ ...panel, line: { ...panel.line, high: null } }] }));
     soundly(open);
-    expect(polygonsOf(open)).toHaveLength(1);
+    // One at the range, and one in the key that says what it means.
+    expect(polygonsOf(open)).toHaveLength(2);
+    expect(textsOf(open).map(({ text }) => text)).toContain("or further on still");
     expect(polygonsOf(drawWear(wear()))).toHaveLength(0);
+    expect(textsOf(drawWear(wear())).map(({ text }) => text)).not.toContain("or further on still");
     const near = drawWear(
       wear({
         panels: [

@@ -93,7 +93,7 @@ describe("the battery of a bike laid up", () => {
     expect(await due(t)).toMatch(/Charge the battery by about \d+ December: by 2 readings since it was charged\./u);
     await t.send({ advance: "P10D", asleep: true });
     await volts(t, "12.5 V");
-    expect(await due(t)).toContain("Charge the battery now: by 3 readings since it was charged.");
+    expect(await due(t)).toContain("Charge the battery now: 12.5 V at rest today.");
     await t.send({ advance: "P1D", asleep: true });
     await volts(t, "12.85 V");
     expect(await due(t)).toMatch(/Charge the battery by about \d+ April 2027: by one reading/u);

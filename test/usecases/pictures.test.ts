@@ -49,6 +49,15 @@ describe("what comes next", () => {
     for (const each of listed) expect(drawn).toContainEqual(each);
     expect(drawn.length + data.next[0].more).toBe(listed.length);
   });
+  test("by when to charge the battery of a bike laid up is told in it as beside it: among its notes, and first where it is now", async () => {
+    await add("m1", "Heron");
+    await run("m1", "/bike change bike:Heron state:laid up");
+    const drawn = async (): Promise<string> => (await run("m1", "/due bike:Heron picture:yes")).files[0]?.alt ?? "";
+    // AGM at rest: 60 days (trade/battery CHARGE_DAYS, common practice).
+    expect(await drawn()).toContain("Charge the battery by 25 January 2027: nothing was read of it");
+    await t.one({ as: "m1", in: "dm", say: "battery 12.3 V rested 8 h on Heron" });
+    expect((await drawn()).startsWith("Charge the battery now: 12.3 V at rest today.")).toBe(true);
+  });
   test("what the bike must not be ridden on stands first, in the picture and in its words, and is nobody else's business", async () => {
     await add("m1", "Heron");
     const say = (words: string) => t.one({ as: "m1", in: "dm", say: words });

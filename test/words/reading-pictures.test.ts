@@ -57,9 +57,9 @@ describe("wear", () => {
   test("whose limit lies behind where the bike stands says so, and has its mark there; at the very place, too", () => {
     const behind = tread({}, { now: km(17_240) });
     expect(behind.lines[1]).toBe(
-      "- Rear 4 mm, limit 1.6 mm (the law here); by its wear it reached its limit at about 16,800 km, and the bike stands at 17,240 km. Measure it before you ride on.",
+      "- Rear 4 mm, limit 1.6 mm (the law here); by its wear it reached its limit at about 16,800 km, and the odometer was last read at 17,240 km. Measure it before you ride on.",
     );
-    expect([behind.drawing.panels[0]?.behind, behind.drawing.now]).toEqual([true, { x: 17_240, text: "now 17,240 km" }]);
+    expect([behind.drawing.panels[0]?.behind, behind.drawing.now]).toEqual([true, { x: 17_240, text: "last read 17,240 km" }]);
     expect(tread({}, { now: km(16_800) }).drawing.panels[0]?.behind).toBe(true);
     const before = tread({}, { now: km(16_799) });
     expect([before.drawing.panels[0]?.behind, before.lines[1]?.includes("stands")]).toEqual([false, false]);
@@ -68,6 +68,10 @@ describe("wear", () => {
   });
   test("measured where the bike stands, or before any dial was read, draws no place of its own", () => {
     expect([tread({}).drawing.now, tread({}, { now: null }).drawing.now]).toEqual([null, null]);
+    // What was ridden past is no longer ahead: the range begins where the bike stands.
+    const past = { line: { from: km(10_000), start: 6, likely: km(16_800), low: km(15_100), high: km(18_000) } };
+    expect(tread(past, { now: km(15_152) }).lines[1]).toContain("likely reached at about 16,800 km, eight times in ten from now on, by 18,000 km.");
+    expect(tread({ line: { ...past.line, high: null } }, { now: km(15_152) }).lines[1]).toContain("eight times in ten any time from now on, or far later.");
     expect(tread({}, { now: null }).lines[1]).toContain("likely reached at about 16,800 km");
   });
   test("without a limit, or with too few readings, says which", () => {

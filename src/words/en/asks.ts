@@ -16,7 +16,7 @@ export const askWords = (p: Printer, today: LocalDate) => {
       nickname: string,
       { on, low, lithium }: { readonly on: LocalDate; readonly low: { readonly on: LocalDate; readonly typed: string } | null; readonly lithium: boolean },
     ): string =>
-      `${nickname}: charge its battery, ${low === null ? `due since ${p.date(on, today)}` : `${low.typed} at rest on ${p.date(low.on, today)}`}, unless it hangs on a maintenance charger. ${lithium ? "Use a charger made for lithium" : "Charge it where air moves, away from sparks"}; then measure it rested and write it, and I count that.`,
+      `${nickname}: charge its battery, ${low === null ? `due since ${p.date(on, today)}` : `${low.typed} at rest ${low.on === today ? "today" : `on ${p.date(low.on, today)}`}`}, unless it hangs on a maintenance charger. ${lithium ? "Use a charger made for lithium" : "Charge it where air moves, away from sparks"}; then measure it rested and write it, and I count that.`,
     defect: (nickname: string, { on, words, graded }: { readonly on: LocalDate; readonly words: string; readonly graded: boolean }): string =>
       graded
         ? `${nickname}: do not ride. “${words}”, found on ${p.date(on, today)}, is still open.`

@@ -27,23 +27,6 @@ export const outlookWords = (p: Printer) => {
     const step = TENTHS_OF_MM[b.unit] * (range > 500 * TENTHS_OF_MM[b.unit] ? 100 : 10);
     return p.point((Math.round((ridden - b.offset) / step) * step) as Ridden, b.unit);
   };
-  const chargeLine = ({ on, by, readings, lithium, riding }: NonNullable<Standing["charge"]>, today: LocalDate): string => {
-    const how = lithium ? " with a charger made for lithium, never below 0 °C" : "";
-    const when = on <= today ? "now" : `by ${by === "volts" ? "about " : ""}${yearOf(on) === yearOf(today) ? p.date(on, today) : p.date(on)}`;
-    const why =
-      readings === 0
-        ? "nothing was read of it since it was laid up, and its volts at rest tell better"
-        : by === "flat part"
-          ? "by the days it stands, since its volts tell little more than that it is not low"
-          : by === "days"
-            ? "its volts hold, and are to be looked at again by then"
-            : readings === 1
-              ? "by one reading, and what such batteries lose"
-              : `by ${readings} readings since it was charged`;
-    return riding
-      ? `The battery's volts at rest fall over ${readings} readings: charge it ${when}${how} if it is not ridden long enough before.`
-      : `Charge the battery ${when}${how}: ${why}.`;
-  };
   return {
     /** "Heron until 21 June, then at about 16,900 mi (15,800 mi to 18,300 mi)". */
     until: (nickname: string, { on, byDistance, ridden }: Until, b: OnBike & { readonly laidUp: boolean }): string => {
@@ -94,7 +77,7 @@ export const outlookWords = (p: Printer) => {
         : [
             `By ${p.date(until)}, while it stands, ${names.length === 1 ? "this falls" : "these fall"} due: ${p.list(names.map(lowered))}. Do ${names.length === 1 ? "it" : "them"} before it stands, or in spring before the first ride.`,
           ]),
-      ...(charge === null ? [] : [chargeLine(charge, today)]),
+      ...(charge === null ? [] : [chargeLine(p, charge, today)]),
     ],
   };
 };
@@ -102,13 +85,14 @@ export const outlookWords = (p: Printer) => {
 const sayRate = ({ unit }: Pick<OnBike, "unit">): string =>
   `Say how far you ride in a year and it is complete: /bike change yearly:${unit === "mi" ? "3,000 mi" : "5,000 km"}.`;
 
-type Standing = {
+export type Standing = {
   readonly until: LocalDate;
   readonly items: readonly string[];
   readonly charge: {
     readonly on: LocalDate;
     readonly by: "days" | "flat part" | "volts";
     readonly readings: number;
+    readonly low: { readonly on: LocalDate; readonly typed: string } | null;
     readonly lithium: boolean;
     readonly riding: boolean;
   } | null;
@@ -117,4 +101,25 @@ type Standing = {
 export const hours = (minutes: number): string => {
   const [h, m] = [Math.floor(minutes / 60), minutes % 60];
   return [h > 0 ? `${h} h` : "", m > 0 ? `${m} min` : ""].filter((each) => each !== "").join(" ");
+};
+
+/** By when to charge a battery that stands, and by what that is told. */
+export const chargeLine = (p: Printer, { on, by, readings, low, lithium, riding }: NonNullable<Standing["charge"]>, today: LocalDate): string => {
+  const how = lithium ? " with a charger made for lithium, never below 0 °C" : "";
+  const when = on <= today ? "now" : `by ${by === "volts" ? "about " : ""}${yearOf(on) === yearOf(today) ? p.date(on, today) : p.date(on)}`;
+  const why =
+    low !== null
+      ? `${low.typed} at rest ${low.on === today ? "today" : `on ${p.date(low.on, today)}`}`
+      : readings === 0
+        ? "nothing was read of it since it was laid up, and its volts at rest tell better"
+        : by === "flat part"
+          ? "by the days it stands, since its volts tell little more than that it is not low"
+          : by === "days"
+            ? "its volts hold, and are to be looked at again by then"
+            : readings === 1
+              ? "by one reading, and what such batteries lose"
+              : `by ${readings} readings since it was charged`;
+  return riding
+    ? `The battery's volts at rest fall over ${readings} readings: charge it ${when}${how} if it is not ridden long enough before.`
+    : `Charge the battery ${when}${how}: ${why}.`;
 };

@@ -9,6 +9,7 @@ import { cardWords } from "./card.ts";
 import { checkPictureWords } from "./check-picture.ts";
 import { pointAbout } from "./coarse.ts";
 import { groupPictureWords } from "./group-picture.ts";
+import { chargeLine, type Standing } from "./outlook.ts";
 import { readingPictureWords } from "./reading-pictures.ts";
 import { altOf, lowered } from "./text.ts";
 
@@ -33,6 +34,7 @@ type Next = OnDial & {
   readonly unknown: number;
   readonly likely: readonly { readonly on: LocalDate; readonly ridden: Ridden }[];
   readonly layUps: readonly Span[];
+  readonly charge: Standing["charge"];
   readonly found: readonly { readonly words: string; readonly grade: "do not ride" | null }[];
 };
 
@@ -92,7 +94,10 @@ const nextWords = (p: Printer) => {
         rows.length === 0
           ? `Nothing on record falls due on ${nickname} until ${p.date(until, today)}`
           : `What comes next for ${nickname}, until ${p.date(until, today)}`;
+      const charge = shown.charge === null ? [] : [chargeLine(p, shown.charge, today)];
+      const isNow = shown.charge !== null && shown.charge.on <= today;
       const notes = [
+        ...(isNow ? [] : charge),
         ...(shown.more === 0 ? [] : [`And ${shown.more} more until then; /due lists them all.`]),
         ...(shown.near.length === 0 ? [] : [`Near the limit by what was measured: ${p.list(shown.near.map(lowered))}. /due says what is known of when.`]),
         ...(shown.unknown === 0 ? [] : [`Of ${shown.unknown} more nothing is known; /due names them.`]),
@@ -107,6 +112,7 @@ const nextWords = (p: Printer) => {
           "Found wrong, not graded yet",
           shown.found.filter(({ grade }) => grade === null),
         ),
+        ...(isNow ? charge : []),
       ];
       return {
         drawing: {

@@ -130,6 +130,13 @@ export const readingPictureWords = (p: Printer) => {
   /** A forecast to the single mile would say more than it knows. */
   const about = (b: OnDial, ridden: Ridden): string => `${whole(Math.round(onDial(b, ridden) / 100) * 100)} ${b.unit}`;
 
+  /** What the bike has passed already is no longer ahead of it. */
+  const rangeSaid = (shown: Wear, low: Ridden, high: Ridden | null): string => {
+    const come = shown.now !== null && Math.round(onDial(shown, low) / 100) * 100 <= onDial(shown, shown.now);
+    if (high === null) return come ? "any time from now on, or far later" : `after ${about(shown, low)}`;
+    return come ? `from now on, by ${about(shown, high)}` : `between ${about(shown, low)} and ${about(shown, high)}`;
+  };
+
   return {
     odometer: (shown: Odometer) => {
       const { points, ahead, today, until, nickname } = shown;
@@ -197,8 +204,8 @@ export const readingPictureWords = (p: Printer) => {
         if (panel.line === null) return `${now}; ${points.length < 2 ? "one reading" : "too few readings yet"}, so no line is drawn.`;
         const { likely, low, high } = panel.line;
         if (isBehind(shown, panel))
-          return `${now}; by its wear it reached its limit at about ${about(shown, likely)}, and the bike stands at ${p.point(((shown.now ?? likely) - shown.offset) as Ridden, shown.unit)}. Measure it before you ride on.`;
-        return `${now}; likely reached at about ${about(shown, likely)}, eight times in ten ${high === null ? `after ${about(shown, low)}` : `between ${about(shown, low)} and ${about(shown, high)}`}.`;
+          return `${now}; by its wear it reached its limit at about ${about(shown, likely)}, and the odometer was last read at ${p.point(((shown.now ?? likely) - shown.offset) as Ridden, shown.unit)}. Measure it before you ride on.`;
+        return `${now}; likely reached at about ${about(shown, likely)}, eight times in ten ${rangeSaid(shown, low, high)}.`;
       });
       const { finalDrive } = shown.fitted;
       const instead = of === "chain" && measured.length === 0 && finalDrive !== "chain" ? `${nickname} ${WITHOUT_CHAIN[finalDrive]}.` : null;
@@ -215,7 +222,7 @@ export const readingPictureWords = (p: Printer) => {
       return {
         drawing: {
           title,
-          now: stands === null ? null : { x: onDial(shown, stands), text: `now ${p.point((stands - shown.offset) as Ridden, shown.unit)}` },
+          now: stands === null ? null : { x: onDial(shown, stands), text: `last read ${p.point((stands - shown.offset) as Ridden, shown.unit)}` },
           panels: measured.map(({ points, line, limit, ...panel }) => ({
             behind: isBehind(shown, { line, ...panel }),
             name:
@@ -235,7 +242,7 @@ export const readingPictureWords = (p: Printer) => {
           odometerName: `Odometer, ${shown.unit}`,
           figure: whole,
           depth: (each: number): string => p.figure(each, typedIn === null ? 1 : Math.max(1, decimalsOf(typedIn))),
-          meaning: { read: "measured", line: "wear line", range: "limit likely reached", behind: "the bike stands here, past it" },
+          meaning: { read: "measured", line: "wear line", range: "limit likely reached", onward: "or further on still", behind: "last read here, past it" },
           notes: said.map(capital),
         },
         lines,
