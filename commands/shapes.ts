@@ -95,6 +95,7 @@ export const judged = z.object({
     by: z.enum(LIMITS_BY),
     spec: z.string().nullable(),
     use: z.enum(SPEC_USES).nullable(),
+    lesser: z.enum(SPEC_USES).nullable(),
     item: z.string().nullable(),
     doNotRide: z.boolean(),
   },

@@ -8,8 +8,8 @@ import { onItsSide, type SpecKey } from "../trade/spec-keys.ts";
 import type { Rig } from "./judged.ts";
 import { specFor } from "./specs.ts";
 
-/** `lighter`: it is for less load than the bike is ridden with. */
-export type Figure = { readonly low: number | null; readonly high: number | null; readonly source: string; readonly typed: string; readonly lighter?: boolean };
+/** `lesser`: the load that it is for, where that is less than the bike is ridden with. */
+export type Figure = { readonly low: number | null; readonly high: number | null; readonly source: string; readonly typed: string; readonly lesser?: SpecUse };
 
 /** The manual that a spec is from, with its page; empty where none was named. */
 export const sourceWords = ({ source }: Spec): string => (source === null ? "" : `${source.manual}${source.page === null ? "" : `, p. ${source.page}`}`);
@@ -31,7 +31,9 @@ const LIGHTER: Readonly<Record<SpecUse, readonly SpecUse[]>> = { solo: ["solo"],
 export function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | null {
   const uses = LIGHTER[use ?? "solo"];
   const asked = uses.map((each) => specFor(rig.specs, rig.bike, key, each));
-  const settled = asked.find(({ is }) => is !== "none") ?? ({ is: "none" } as const);
+  const found = asked.findIndex(({ is }) => is !== "none");
+  const settled = asked[found] ?? ({ is: "none" } as const);
+  const lesser = found > 0 ? uses[found] : undefined;
   if (settled.is !== "one" || settled.spec.holds.is !== "figure") return null;
   // Entered before such was refused: what is said of the other side is no limit of this.
   const { low, high } = onItsSide(key, settled.spec.holds);
@@ -39,9 +41,9 @@ export function figureOf(rig: Rig, key: SpecKey, use: SpecUse | null): Figure | 
   return {
     low,
     high,
-    lighter: settled !== asked[0],
     source: sourceWords(settled.spec),
     typed: settled.spec.typed,
+    ...(lesser === undefined ? {} : { lesser }),
   };
 }
 

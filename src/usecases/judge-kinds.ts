@@ -112,7 +112,7 @@ export function byKind(taken: Taken, kind: JudgedKind, row: JudgedRow, own: Figu
         return { judgement: callsForWork(judgement) ? judgement : cannotTell("limit") };
       }
       // Sag is set for a load; what holds solo says nothing of another.
-      if (own?.lighter === true) return { judgement: cannotTell("load") };
+      if (own?.lesser !== undefined) return { judgement: cannotTell("load") };
       const limit = own !== null ? limitOf(own, row) : (row.usual ?? null);
       const judgement = limit === null ? cannotTell("limit") : judge(value, limit, row.fine);
       // What is too thin with its plate is thinner without; anything else may be plate.
@@ -150,7 +150,7 @@ function pressure({ value: read, detail }: Taken, own: Figure | null): Found {
   const { add, ...judgement } = judgePressure(value, { min: own.low, max: own.high }, PRESSURE_RULE, own.source);
   const wanted = add < 0 ? own.high : own.low;
   // With more load it takes at least what it takes with less: too low for less is told, right for less says nothing.
-  if (own.lighter === true && (judgement.is === "cannot tell" || judgement.side !== "low")) return at(wanted, cannotTell("load"));
+  if (own.lesser !== undefined && (judgement.is === "cannot tell" || judgement.side !== "low")) return at(wanted, cannotTell("load"));
   const isFlat = value < FLAT_BELOW.kPa && judgement.is === "beyond limit" && judgement.side === "low";
   return at(wanted, judgement, isFlat ? { add, alarm: "flat" } : { add });
 }

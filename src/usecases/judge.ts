@@ -43,7 +43,7 @@ export function judgeTaken(said: Taken, rig: Rig): Judged | null {
   const { id, place, on, value, unit, typed } = taken;
   return {
     ...{ id, kind, place, on, value, unit, typed, judgement },
-    ...{ spec: key ?? null, use: key !== undefined && SPEC_KEYS[key].byUse === true && use !== "solo" ? use : null },
+    ...{ spec: key ?? null, use: key !== undefined && SPEC_KEYS[key].byUse === true && use !== "solo" ? use : null, lesser: own?.lesser ?? null },
     item: item as ItemKey | null,
     doNotRide: isGrave(value, row, judgement),
     caution: row.caution === "battery" && (rig.otherBattery ?? chemistryOf(rig)) === "lithium" ? "lithium battery" : row.caution,

@@ -29,6 +29,8 @@ export type Judged = Pick<Taken, "id" | "place" | "on" | "value" | "unit" | "typ
   /** The spec that holds its limit, and for which load; null where none does. */
   readonly spec: SpecKey | null;
   readonly use: SpecUse | null;
+  /** The load that the figure held against it is for, where that is less than it was read with; null mostly. */
+  readonly lesser: SpecUse | null;
   /** The plan line that it makes due when it calls for work. */
   readonly item: ItemKey | null;
   /** The bike is not to be ridden on it. */

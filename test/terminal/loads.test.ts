@@ -44,3 +44,29 @@ test("with a passenger and luggage it is the fuller load: the figure for two alo
   );
   await t.close();
 });
+
+test("which load's figure it was held against is said, with how the missing one is entered; the one for more load is held against nothing", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  await t.one({ ...dm, run: "/spec what:rear tyre pressure value:40 psi for:two-up" });
+  const low = await t.one({ ...dm, say: "rear 38 psi loaded" });
+  expect(low.text).toContain(
+    "2 psi low, add 2 psi where it stands (40 psi wanted by your own figure). That is the figure for two-up; the one for loaded is not entered",
+  );
+  expect(low.text).toContain("/spec what:rear tyre pressure value:… for:loaded");
+  const right = await t.one({ ...dm, say: "rear 40 psi loaded" });
+  expect(right.text).toContain(
+    "cannot tell yet; the figure I know is for less load, two-up; enter the one for loaded once: /spec what:rear tyre pressure value:… for:loaded",
+  );
+  // What is wanted with more load says nothing of less.
+  await t.one({ ...dm, run: "/spec what:front tyre pressure value:38 psi for:loaded" });
+  const less = await t.one({ ...dm, say: "front 36 psi two-up" });
+  expect(less.text).toContain("Front cold tyre pressure: cannot tell yet without your manual's figure for two-up.");
+  expect(less.text).not.toContain("low");
+  await t.one({ ...dm, run: "/bike add name:Egret kind:chain-drive twin odometer:14,210 mi" });
+  expect((await t.one({ ...dm, say: "Egret front 36 psi two-up" })).text).toContain("once: /spec what:front tyre pressure value:… for:two-up");
+  const own = await t.one({ ...dm, say: "Heron rear 38 psi two-up" });
+  expect(own.text).toContain("40 psi wanted");
+  expect(own.text).not.toContain("not entered");
+  await t.close();
+});

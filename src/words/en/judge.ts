@@ -11,6 +11,7 @@ import type { JudgedKind } from "../../trade/judged.ts";
 import type { SpecKey } from "../../trade/spec-keys.ts";
 import type { Printer } from "../printer.ts";
 import { KIND_WORDS } from "./kinds.ts";
+import { byLesser, enterFor, forLoad, needsOwn } from "./lesser-load.ts";
 import { decimalsTyped, pressureJudged, valueAsTyped } from "./reading-detail.ts";
 import { readingWords } from "./readings.ts";
 import { englishSpecName } from "./spec-names.ts";
@@ -27,6 +28,9 @@ export type SaidJudged = {
   readonly judgement: Judgement;
   readonly by: "spec" | "law" | "bars" | "bars, state law" | "bars, no group" | "practice" | "mark";
   readonly spec: SpecKey | null;
+  /** The load that it was read with, null for riding solo; and that of the figure held against it, where it is for less. */
+  readonly use: SpecUse | null;
+  readonly lesser: SpecUse | null;
   readonly doNotRide: boolean;
   readonly add: number | null;
   readonly share: number | null;
@@ -53,7 +57,7 @@ export type SaidJudged = {
 };
 
 /** What lacks its limit, and the spec that would hold it. */
-type Lacking = { readonly kind: ReadingKind; readonly place: Place | null; readonly spec: SpecKey | null };
+type Lacking = { readonly kind: ReadingKind; readonly place: Place | null; readonly spec: SpecKey | null; readonly use: SpecUse | null };
 
 /** What the sides of a limit are called; "low" and "high" where the trade has no word of its own. */
 export const SIDES: Partial<Record<ReadingKind, readonly [low: string, high: string]>> = {
@@ -147,9 +151,8 @@ const NEAR: Partial<Record<JudgedKind, readonly [low: string, high: string]>> = 
   "valve clearance": [" Look again earlier: valves close up.", ""],
 };
 
-const NEEDS: Record<Missing, string> = {
+const NEEDS: Record<Exclude<Missing, "load">, string> = {
   limit: "it needs the bike's own limit, which stands in its manual or on the part; enter it once with /spec",
-  load: "the figure I know is for less load; enter the one for yours once with /spec",
   place: "say which place it was",
   cold: "say “cold” if the engine was",
   upright: "say “upright” if the bike stood so",
@@ -320,7 +323,7 @@ export const judgeWords = (p: Printer) => {
       return `${called}: cannot tell; its figure holds at ${j.force}. Press it with that and read it again, such as “belt deflection 10 mm at ${j.force}”.`;
     if (j.force !== null && only === "at force")
       return `${called}: cannot tell yet; its figure holds at ${j.force}. Say how it was pressed, such as “at ${j.force}”, or “at force” if that was it. I keep that for this bike.${ifSo}`;
-    return `${called}: cannot tell yet; ${p.list(lacks.map((each) => NEEDS[each]))}.${lacks.some((each) => KEPT.includes(each)) ? " I keep it for this bike." : ""}${ifSo}`;
+    return `${called}: cannot tell yet; ${p.list(lacks.map((each) => (each === "load" ? needsOwn(j) : NEEDS[each])))}.${lacks.some((each) => KEPT.includes(each)) ? " I keep it for this bike." : ""}${ifSo}`;
   };
   /** What a level off its mark, or what must not be ridden on, means if it is so however it is looked at: nobody rides off on a doubt. */
   const levelIfSo = ({ kind, unit, judgement, ifSo }: SaidJudged): string => {
@@ -364,14 +367,14 @@ export const judgeWords = (p: Printer) => {
       const held = j.by === "spec" ? `${limitOf(j, " wanted", () => fine)}` : `no road motorcycle is ridden on less than ${fine}, common practice`;
       return `${called}: flat (${held}). Do not ride on it, and look for what let it out. A tyre that was ridden flat is looked at inside before it is used again.`;
     }
-    if (j.indoors !== null) return inGarage(j, j.indoors, called);
+    if (j.indoors !== null) return `${inGarage(j, j.indoors, called)}${byLesser(j)}`;
     const add = j.add ?? 0;
     const { min, max } = j.judgement.limit;
     const fine = (kPa: number): string => (!isQuantity(j.unit) ? "" : pressureJudged(p, kPa, (add < 0 ? max : min) ?? 0, { ...j, unit: j.unit }));
     const off = fine(Math.abs(add));
     if (add === 0) return `${called}: good, ${limitOf(j, " wanted", fine)}.`;
     const what = add > 0 ? `${off} low, add ${off} where it stands` : `${off} high, let out ${off} where it stands if it is cold, and never of a warm tyre`;
-    return `${called}: ${what} (${limitOf(j, " wanted", fine)}).${j.doNotRide ? ` Do not ride before it is set${add > 0 ? ", and look for what let it out" : ""}.` : ""}`;
+    return `${called}: ${what} (${limitOf(j, " wanted", fine)}).${j.doNotRide ? ` Do not ride before it is set${add > 0 ? ", and look for what let it out" : ""}.` : ""}${byLesser(j)}`;
   };
   /** How to charge it, and whether frost can burst it. */
   const battery = (j: SaidJudged): string => {
@@ -396,7 +399,7 @@ export const judgeWords = (p: Printer) => {
     if (judgement.is === "cannot tell") return j.alarm === "six volts" ? `${called}: cannot tell. ${SIX_VOLTS}` : cause(j, called);
     const charge =
       j.kind === "battery voltage" && j.share !== null
-        ? `, about ${p.figure(Math.round(j.share * 20) * 5, 0)} % charged${j.typical === true ? " by typical figures (makers differ by 0.1 V)" : ""}${j.air === null ? "" : ` by its volts at ${p.figure(j.air, 0)} °C`}`
+        ? `, about ${p.figure(Math.round(j.share * 20) * 5, 0)} % charged${j.air === null ? "" : ` by its volts at ${p.figure(j.air, 0)} °C`}${j.typical === true ? " (typical; makers differ by 0.1 V)" : ""}`
         : "";
     const held = j.by === "mark" ? "" : ` (${limitOf(j)})`;
     const asBefore = j.rpmKept === null || j.judgement.is === "cannot tell" ? "" : `, taken at ${p.figure(j.rpmKept, 0)} rpm as before`;
@@ -423,12 +426,12 @@ export const judgeWords = (p: Printer) => {
     /** All that lack nothing but their limit, in one line. */
     lacking: (each: readonly Lacking[]): string => {
       const [spec, ...more] = [...new Set(each.flatMap((one) => one.spec ?? []))];
-      const enter = spec === undefined ? "/spec" : `/spec what:${lowered(englishSpecName(spec))} value:…`;
+      const enter = spec === undefined ? "/spec" : enterFor(spec, each.find((one) => one.spec === spec)?.use ?? null);
       return `${capital(kindsOf(each))}: cannot tell yet; I need ${more.length > 0 ? "the figures" : "the figure"} of your manual, once: ${enter}`;
     },
     /** The same again on a day when it was said. */
     stillLacking: (each: readonly Lacking[]): string =>
-      `${capital(kindsOf(each))}: cannot tell yet without your manual's ${new Set(each.map(({ spec }) => spec)).size > 1 ? "figures" : "figure"}.`,
+      `${capital(kindsOf(each))}: cannot tell yet without your manual's ${new Set(each.map(({ spec }) => spec)).size > 1 ? "figures" : "figure"}${forLoad(each)}.`,
     uneven: ({ end, by, unit, typed }: { readonly end: "front" | "rear"; readonly by: number; readonly unit: ReadingUnit; readonly typed: string }): string =>
       `${capital(end)} pads differ by ${unit === "level" ? "" : valueAsTyped(p, by, unit, typed, "pad thickness")}: a piston or a slide pin sticks. Clean the caliper before new pads go in.`,
     unevenChain: ({ by, unit, typed }: { readonly by: number; readonly unit: ReadingUnit; readonly typed: string }): string =>
