@@ -50,6 +50,7 @@ const wearShown = z.object({
       limit: z.object({ value: z.number(), by: z.enum(LIMITS_BY) }).nullable(),
       line: z.object({ from: distance, start: z.number(), likely: distance, low: distance, high: distance.nullable() }).nullable(),
       worn: z.boolean(),
+      days: z.object({ on: localDate, from: localDate, to: localDate.nullable() }).nullable(),
     }),
   ),
 });

@@ -15,17 +15,32 @@ import { segmentsOf } from "./refit-said.ts";
 export function isOfCharge(layout: Layout, { part, units, value, token }: Measurable): boolean {
   const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
   const isVolts = units.length === 0 ? token.decimals > 0 && value > 5 && value < 15 : units.includes("V");
-  if (!isVolts || clause === undefined || !clause.parts.some((each) => saysCharged(layout, each))) return false;
+  if (!isVolts || clause === undefined || !clause.parts.some((each) => saysCharged(layout, each) || saysPutOn(layout, each))) return false;
   return clause.parts.every((each) => kindWordsIn(layout, each).length === 0);
 }
 
 /** Is a charge said of this figure, and not of another of its part? */
 export function isAfterCharge(layout: Layout, { at, part }: Measurable, said: readonly { readonly figure: Measurable }[]): boolean {
+  if (isAfterPut(layout, { at, part })) return true;
   if (!saysCharged(layout, part)) return false;
   const same = said.filter(({ figure }) => figure.part === part).map(({ figure }) => figure.at);
   const phrase = phrasesInside(layout.phrases.condition, part).find(({ are }) => are.includes("charged") || are.includes("on the charger"));
   if (same.length < 2 || phrase === undefined) return true;
   return at === same.reduce((best, each) => (Math.abs(each - phrase.at) < Math.abs(best - phrase.at) ? each : best), at);
+}
+
+/** "Put it on the charger". */
+const saysPutOn = (layout: Layout, part: Part): boolean =>
+  phrasesInside(layout.phrases.condition, part).some(({ are }) => are.includes("on the charger")) &&
+  tokensOf(part).some((at) => among(layout.known.vocabulary.measuring.charge.put, wordAt(layout.tokens, at)));
+
+/** "Put it on the charger overnight, 12.5 before, 12.9 after": what it showed after, in a part of its own. */
+export function isAfterPut(layout: Layout, { at, part }: Pick<Measurable, "at" | "part">): boolean {
+  const { after } = layout.known.vocabulary.measuring.stood;
+  const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
+  if (clause === undefined || !clause.parts.some((each) => each.to < at && saysPutOn(layout, each))) return false;
+  const isLed = tokensOf(part).some((n) => n < at && layout.tokens[n]?.is === "number");
+  return among(after, wordAt(layout.tokens, at + 1)) || (!isLed && among(after, wordAt(layout.tokens, at - 1)));
 }
 
 /** What a clause says was charged, each a job of its own; `used`: the tokens that said so; `rest`: the clause without them. */

@@ -6,7 +6,7 @@ import type { KnownBike } from "../core/reading/vocabulary.ts";
 import { among, under } from "./among.ts";
 import { type Part, wordAt } from "./clauses.ts";
 import { type Figure, measures } from "./figures.ts";
-import { bikeAt, dayAt, inside, type Layout, type MeantDay } from "./layout.ts";
+import { bikeAt, dayAt, inside, type Layout, type MeantDay, phrasesInside } from "./layout.ts";
 import { standsBeside } from "./phrases.ts";
 import { oncePerPart, tokensOf } from "./pieces.ts";
 import { revsIn } from "./pitches.ts";
@@ -186,13 +186,15 @@ const settledBy = (value: number, other: number, bike: KnownBike | null): boolea
 const settled = (value: number, other: number | null, bike: KnownBike | null): number =>
   other !== null && settledBy(value, other, bike) && bike !== null && isNear(other, null, null, bike) ? other : value;
 
-/** Nothing but words that may stand around a bare reading. */
+/** Nothing but words that may stand around a bare reading; a word of work only where the work was understood. */
 function isStrong(layout: Layout, part: Part, used: ReadonlySet<number>): boolean {
   const { vocabulary } = layout.known;
+  const isUnderstood = tokensOf(part).some((at) => used.has(at));
   for (let at = part.from; at <= part.to; at++) {
     const word = wordAt(layout.tokens, at);
     if (word === null || layout.taken.has(at) || used.has(at)) continue;
-    if (!standsBeside(word, vocabulary) && under(vocabulary.workDone, word) === undefined) return false;
+    const isWork = under(vocabulary.workDone, word) !== undefined;
+    if (isWork ? !isUnderstood && phrasesInside(layout.phrases.kind, part).length > 0 : !standsBeside(word, vocabulary)) return false;
   }
   return true;
 }

@@ -1,5 +1,6 @@
 // Which kind of reading a figure is: by the word it stands with, its unit, its place, and what a bike can show.
 
+import { unitsNamed } from "../core/quantity/parse.ts";
 import { dimensionOf, toCanonical } from "../core/quantity/units.ts";
 import { kindRow, type ReadingKind } from "../core/reading/kinds.ts";
 import { among, under } from "./among.ts";
@@ -74,7 +75,7 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
   for (const word of near(kindWordsIn(layout, part), figure.at)) {
     // On a clock a bare figure is a distance; hours must be called so.
     if (figure.units.length === 0 && word.are.includes("odometer")) continue;
-    if (word.are !== before.are) fit = word.are.filter((kind) => canBe(kind, figure));
+    if (word.are !== before.are) fit = word.are.filter((kind) => canBe(kind, figure) && !(kind === "ambient temperature" && isBesideDegrees(figure, all)));
     before = word;
     if (fit.length > 0) words.push({ at: word.at, are: fit });
   }
@@ -88,6 +89,10 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
   if (first !== undefined) return settledBySaid(layout, figure, found).filter((kind) => isBelieved(layout, figure, kind));
   return isOverruled(layout, figure, all) ? [] : withoutWord(layout, figure);
 }
+
+/** "34f 38r psi, 6 degrees outside": a bare figure beside one with degrees is no temperature. */
+const isBesideDegrees = ({ units }: Measurable, all: readonly Measurable[]): boolean =>
+  units.length === 0 && all.some((other) => other.units.some((unit) => unit === "°" || dimensionOf(unit) === "temperature"));
 
 /** Names nothing, or the chain. */
 const isOfChain = (layout: Layout, part: Part): boolean => kindWordsIn(layout, part).every(({ are }) => are.some((kind) => kind.startsWith("chain")));
@@ -158,6 +163,8 @@ function settledBySaid(layout: Layout, figure: Measurable, kinds: readonly Readi
   if (kinds.length === 1) return kinds[0] === "battery voltage" && isRunning(layout, part) ? ["charging voltage"] : kinds;
   const sag = kinds.includes("static sag") ? (sagSaid(layout, figure) ?? (conditionsOf(layout, part).includes("under load") ? "rider sag" : null)) : null;
   if (sag !== null && kinds.includes(sag)) return [sag];
+  const control = kinds.every((kind) => PLAYS.includes(kind)) ? controlSaid(layout, part) : null;
+  if (control !== null && kinds.includes(control)) return [control];
   const lining = liningOf(layout, part, kinds);
   if (lining !== null) return [lining];
   if (kinds.includes("battery voltage") && saysCharged(layout, part)) return ["battery voltage"];
@@ -175,6 +182,40 @@ function liningOf(layout: Layout, part: Part, kinds: readonly ReadingKind[]): "p
     (ends.length === 0 ? ["front", "rear"] : ends).some((end) => items.some(({ key }) => key === `${end}-${what}.measure`));
   const [pads, shoes] = [has("pads"), has("shoes")];
   return pads === shoes ? null : pads ? "pad thickness" : "shoe thickness";
+}
+
+const PLAYS: readonly ReadingKind[] = ["clutch free play", "throttle free play", "brake free play"];
+
+/** The only control that a part names, or else its clause: "clutch cable adjusted, 3 mm play". */
+function controlSaid(layout: Layout, part: Part): ReadingKind | null {
+  const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to) ?? part;
+  const { controls } = layout.known.vocabulary.measuring;
+  for (const span of [part, clause]) {
+    const named = Object.entries(controls).filter(([, words]) => tokensOf(span).some((at) => among(words, wordAt(layout.tokens, at))));
+    const [only, ...others] = named;
+    if (only !== undefined) return others.length === 0 ? (only[0] as ReadingKind) : null;
+  }
+  return null;
+}
+
+/** "Clutch 12 mm at lever end, throttle 3", "2-3 mm play": the free play of the control that stands right before a length, or that the clause names where the figure is called play. */
+function playOf(layout: Layout, figure: Measurable): ReadingKind | null {
+  const { controls, plays, leverEnds, levers } = layout.known.vocabulary.measuring;
+  const { part, at, units, rangeTo } = figure;
+  const isLength = units.some((unit) => dimensionOf(unit) === "length");
+  const behind = at + (rangeTo === null ? 1 : 3);
+  const isLever = among(levers, wordAt(layout.tokens, at - 1));
+  const word = wordAt(layout.tokens, isLever ? at - 2 : at - 1);
+  const found = Object.entries(controls).find(([, words]) => among(words, word))?.[0] as ReadingKind | undefined;
+  // "Rear brake 3 mm" may be its pads.
+  const before = found === "brake free play" && !isLever ? undefined : found;
+  const clause = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to) ?? part;
+  const isListed = tokensOf(clause).some((n) => {
+    const token = layout.tokens[n];
+    return n < at && token?.is === "number" && token.units.some((unit) => dimensionOf(unit) === "length");
+  });
+  const kind = isLength && among(plays, wordAt(layout.tokens, behind)) ? controlSaid(layout, part) : isLength || (isListed && at === part.to) ? before : null;
+  return kind != null && PLAYS.includes(kind) && canBe(kind, figure) && isPlainWith(layout, part, leverEnds) ? kind : null;
 }
 
 /** Does a part say that the engine ran, or how fast? */
@@ -252,14 +293,23 @@ function isBelieved(layout: Layout, figure: Measurable, kind: ReadingKind): bool
   // "Valves done: in 0.12 ex 0.22": nothing else has hundredths of a millimetre.
   const isValve = phrasesInside(layout.phrases.place, part).some(({ are }) => are.includes("intake") || are.includes("exhaust"));
   if (kind === "valve clearance" && isValve && token.decimals >= 2 && value < 1) return true;
-  return isPlainPart(layout, part);
+  return isPlainPart(layout, part) || (kind === "chain slack" && isPlainWith(layout, part, layout.known.vocabulary.measuring.spots));
 }
+
+/** Nothing but words that may stand beside a reading, and some of its own: "chain slack 35 at the tight spot". */
+const isPlainWith = (layout: Layout, part: Part, own: readonly string[]): boolean =>
+  tokensOf(part).every((at) => {
+    const word = wordAt(layout.tokens, at);
+    return word === null || layout.taken.has(at) || standsBeside(word, layout.known.vocabulary) || among(own, word);
+  });
 
 /** A figure with no kind named: a pressure by its unit or its place, a voltage where nothing else is said. */
 function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[] {
   const { part, units, value, token } = figure;
   const dimension = typedDimension(figure);
   if (dimension === "pressure") return isAtTyre(layout, figure) ? ["cold pressure"] : [];
+  const play = playOf(layout, figure);
+  if (play !== null) return [play];
   if (dimension === "voltage") {
     if (!isPlainPart(layout, part) || (isSoldAs(figure) && !isShown(layout, figure))) return [];
     if (isRunning(layout, part)) return ["charging voltage"];
@@ -290,13 +340,9 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
     if (placeBeside(layout, figure)) return tyre || isAcrossSaid(layout, part) ? ["tread"] : ["tread", "pad thickness"];
   }
   // Below zero a coolant is only told by what it is good to.
-  if (
-    (dimension === "temperature" || units.length === 0) &&
-    value < 0 &&
-    phrasesInside(layout.phrases.kind, part).some(({ are }) => are.includes("coolant level")) &&
-    isPlainPart(layout, part)
-  )
-    return ["coolant strength"];
+  const isDegrees = dimension === "temperature" || units.includes("°");
+  const isCoolant = isDegrees ? saysCoolant(layout, part) : units.length === 0 && namesCoolant(layout, part);
+  if (value < 0 && isCoolant && isPlainPart(layout, part)) return ["coolant strength"];
   if (dimension === "temperature")
     return (isPlainPart(layout, part) || isPlainButFor(layout, part)) && isBesideAir(layout, part) ? ["ambient temperature"] : [];
   if (isOfOther(layout, part)) return [];
@@ -322,6 +368,14 @@ function withoutWord(layout: Layout, figure: Measurable): readonly ReadingKind[]
   const isPlain = (isPlainPart(layout, part) && isInCompany(layout, part)) || isMoved(layout, part);
   return unitSaid || (placeBeside(layout, figure) && (slang || isPlain)) || (namesWheel(layout, part) && isMoved(layout, part)) ? ["cold pressure"] : [];
 }
+
+/** "Coolant -30 °C", "changed the coolant, -30 °C": its part, or the one before it. */
+const saysCoolant = oncePerPart((layout: Layout, part: Part): boolean => {
+  const before = layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to)?.parts.findLast(({ to }) => to < part.from);
+  return namesCoolant(layout, part) || (before !== undefined && namesCoolant(layout, before));
+});
+
+const namesCoolant = (layout: Layout, part: Part): boolean => phrasesInside(layout.phrases.kind, part).some(({ are }) => are.includes("coolant level"));
 
 /** Right behind a word for setting tyres. */
 const isSet = ({ tokens, known }: Layout, { at }: Measurable): boolean =>
@@ -425,6 +479,11 @@ const isPlainButFor = oncePerPart((layout: Layout, part: Part): boolean => {
 export const isPlainPart = oncePerPart((layout: Layout, part: Part): boolean =>
   tokensOf(withoutSign(layout, part)).every((at) => {
     const word = wordAt(layout.tokens, at);
-    return word === null || layout.taken.has(at) || standsBeside(word, layout.known.vocabulary);
+    // "34 front 38 rear psi": a unit by itself is that of its figures.
+    return word === null || layout.taken.has(at) || standsBeside(word, layout.known.vocabulary) || isPressureUnit(layout, word);
   }),
 );
+const isPressureUnit = ({ known }: Layout, word: string): boolean => {
+  const units = unitsNamed(word, known.vocabulary.units);
+  return units.length === 1 && units.every((unit) => dimensionOf(unit) === "pressure");
+};

@@ -6,7 +6,7 @@ import type { Gap, LogReading } from "../core/reading/intent.ts";
 import { hasSides, kindRow, type Place, type ReadingKind } from "../core/reading/kinds.ts";
 import { ENDS } from "../core/reading/places.ts";
 import { among, under } from "./among.ts";
-import { isAfterCharge, isOfCharge } from "./charged-said.ts";
+import { isAfterCharge, isAfterPut, isOfCharge } from "./charged-said.ts";
 import { type Clause, type Part, wordAt } from "./clauses.ts";
 import { aheadOf, partBefore } from "./counted.ts";
 import { unitAlone } from "./figures.ts";
@@ -45,7 +45,7 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
     const goesOn = named.length > 0 || !placedOnly || (namesWheel(layout, part) && isPlainPart(layout, part));
     // "Manual says 36 psi front, 42 rear": what goes on with nothing but figures and places is the manual's too.
     ofManual = isOfManual(layout, part) || (ofManual && named.length === 0 && isBare(layout, part));
-    const figures = ofManual ? [] : measurablesIn(layout, part, isTaken, named.length + carried.length > 0);
+    const figures = ofManual ? [] : measurablesIn(layout, part, isTaken, named.length + carried.length > 0 || saysPlay(layout, part));
     for (const figure of figures) {
       const kinds: readonly ReadingKind[] = isOfCharge(layout, figure) ? ["battery voltage"] : kindsOf(layout, figure, figures, goesOn ? carried : []);
       const last = said.at(-1);
@@ -76,6 +76,9 @@ export function measuredSaid(layout: Layout, clause: Clause, isTaken: ReadonlySe
   const shared = new Map([...byKind].map(([kind, same]) => [kind, [...new Set(same.map(({ figure }) => figure.part))]]));
   return stated.flatMap((each, n) => readingsOf(layout, each, places[n] ?? null, inherited.get(each.kind) ?? null, shared.get(each.kind) ?? []));
 }
+
+/** "2-3 mm play". */
+const saysPlay = ({ tokens, known }: Layout, part: Part): boolean => tokensOf(part).some((at) => among(known.vocabulary.measuring.plays, wordAt(tokens, at)));
 
 /** What is set: a figure behind "to" or "now" is what it was set to. */
 const SET: readonly ReadingKind[] = ["cold pressure", "chain slack", "belt deflection", "clutch free play", "throttle free play", "brake free play"];
@@ -352,6 +355,7 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
   const heard = conditionsOf(layout, part, shared.at(-1)).filter(
     (each) => saysSomething(kind, each) && !(each === "cold" && isWarmAt(layout, part, figure.at)),
   );
+  if (kind === "battery voltage" && isAfterPut(layout, figure) && !heard.includes("charged")) heard.push("charged");
   // Well rested it is, no matter that it was charged before.
   const said = stood !== null || heard.includes("rested") ? heard.filter((each) => each !== "charged") : heard;
   // "Stood 2 days" says that it was rested, and for how long.

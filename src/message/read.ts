@@ -2,7 +2,7 @@
 // The worst outcome is a wrong reading logged in silence; a question too many is better, and silence on small talk best.
 
 import type { BikeId } from "../core/ids.ts";
-import type { Intent, Meant, NoteDefect } from "../core/reading/intent.ts";
+import type { Intent, LogReading, Meant, NoteDefect } from "../core/reading/intent.ts";
 import type { Known, Vocabulary } from "../core/reading/vocabulary.ts";
 import { wantedIn } from "./airs.ts";
 import { among, under } from "./among.ts";
@@ -26,6 +26,7 @@ import { sharesSaid } from "./shares-said.ts";
 import { signsBeside, subjectOf } from "./signs-beside.ts";
 import { withoutSlips } from "./slips.ts";
 import { bikesLeft, leftIn, unreadOf } from "./unread.ts";
+import { saysWorkDone } from "./work-lacking.ts";
 import { workSaid } from "./work-said.ts";
 
 /** Longer messages are answered, not read. */
@@ -92,6 +93,7 @@ export function read(text: string, of: Known): Meant {
   const intents: Intent[] = [];
   const left: (() => ReturnType<typeof leftIn>)[] = [];
   let heard = false;
+  let lacks = false;
   let heading = NO_HEADING;
   for (const whole of layout.clauses) {
     if (isOthers(layout, whole)) continue;
@@ -112,8 +114,13 @@ export function read(text: string, of: Known): Meant {
     const beside = services === null ? done : { ...done, used: new Set([...done.used, ...services.used]) };
     const { work, readings: measured } = withDetails(layout, wrong.rest, withMended(layout, wrong.rest, withJoints(layout, wrong.rest, beside)));
     heard ||= work.heard;
+    const lacking = work.heard && work.intents.length === 0 && saysWorkDone(layout, wrong.rest);
+    lacks ||= lacking;
     const accounted = new Set([...work.used, ...wrong.used, ...charged.used]);
-    const readings = [...readingsSaid(layout, cutAtFaults(layout, clause, wrong.used), accounted, heading), ...measured];
+    // "Adjusted the contact breaker points at 14,300", of a bike that has none: the figure is that of the work.
+    const isOfLacking = ({ kind }: LogReading): boolean => lacking && kind === "odometer";
+    const shown = readingsSaid(layout, cutAtFaults(layout, clause, wrong.used), accounted, heading);
+    const readings = [...(shown.every(isOfLacking) ? [] : shown), ...measured];
     heading = headingFor(layout, clause, heading, readings.length > 0);
     const signs = signsBeside(layout, clause, accounted, readings, subjectOf(intents));
     // All of a message or none: a reading is not logged past work that was said with it and not understood.
@@ -138,5 +145,5 @@ export function read(text: string, of: Known): Meant {
           ...bikesLeft(layout, intents),
         ];
   const nearMiss = intents.length === 0 && (heard || layout.named.length > 0 || layout.tokens.some((token) => token.is === "number" && token.units.length > 0));
-  return { intents, bikes, nearMiss, unread, tooLong: false, indoors: null };
+  return { intents, bikes, nearMiss, unread, tooLong: false, indoors: null, ...(lacks && intents.length === 0 ? { lacks: true as const } : {}) };
 }

@@ -10,6 +10,7 @@ import type { Layout, SaidAt } from "./layout.ts";
 import { levelsSaid } from "./levels-said.ts";
 import { rowOf } from "./measured-figures.ts";
 import { type Heading, measuredSaid } from "./measured-said.ts";
+import { withSame } from "./same-said.ts";
 import { tripSaid } from "./trip-said.ts";
 import { tyreCodesSaid } from "./tyre-codes-said.ts";
 import { possibleUnits } from "./value-units.ts";
@@ -26,9 +27,11 @@ function holdsNumber({ tokens }: Layout, { from, to }: Clause): boolean {
 export function readingsSaid(layout: Layout, clause: Clause, used: ReadonlySet<number>, heading: Heading): readonly LogReading[] {
   // Without a figure nothing is read but a level.
   if (!holdsNumber(layout, clause))
-    return levelsSaid(layout, clause, used)
-      .toSorted((a, b) => a.at - b.at)
-      .map(({ reading }) => reading);
+    return withSame(
+      layout,
+      clause,
+      levelsSaid(layout, clause, used).toSorted((a, b) => a.at - b.at),
+    );
   const dials: SaidAt[] = [];
   const fuel = fuelSaid(layout, clause, used);
   const trip = tripSaid(layout, clause, new Set([...used, ...fuel.taken]));
@@ -54,5 +57,9 @@ export function readingsSaid(layout: Layout, clause: Clause, used: ReadonlySet<n
     ...levelsSaid(layout, clause, used),
     ...tyreCodesSaid(layout, clause, used),
   ];
-  return all.sort((a, b) => a.at - b.at).map(({ reading }) => reading);
+  return withSame(
+    layout,
+    clause,
+    all.sort((a, b) => a.at - b.at),
+  );
 }

@@ -17,7 +17,7 @@ function withTyreCodes(text: string, tokens: readonly Token[], known: Known): re
   const { codes } = known.vocabulary.measuring;
   const first = firstWords(codes);
   const mayName = tokens.some((token) => token.is === "word" && (first.has(token.folded) || TOUCHING.test(token.folded)));
-  if (!mayName && !tokens.some(isFour)) return tokens;
+  if (!mayName && !tokens.some((token) => isFour(token) || isThree(token))) return tokens;
   const split = mayName
     ? withStrokes(
         tokens.flatMap((token) => touching(token, codes)),
@@ -117,6 +117,7 @@ function withoutStroke(token: Token | undefined): Token | undefined {
   return { ...token, value: Number(week + year), fraction: null, other: null, units: [] };
 }
 const isFour = (token: Token | undefined): boolean => digitsOf(token)?.length === 4;
+const isThree = (token: Token | undefined): boolean => digitsOf(token)?.length === 3;
 
 /** What a tyre bears behind "DOT": plant and make in groups of capitals, the date code last. Source: 49 CFR 574.5. */
 const WHOLE = /^\s*:?\s*(?:(?=[A-Z0-9]{0,3}[A-Z])[A-Z0-9]{2,4}\s+){1,3}(?=(\d{4})(?![\p{L}\p{N}]))/u;
@@ -199,7 +200,10 @@ function bareIn(tokens: readonly Token[], known: Known, { from, to }: Part, code
   for (let at = from; at <= to; at++) {
     const token = tokens[at];
     if (token?.is === "number") {
-      if (!isFour(token) || code.has(at) || /^(?:19|20)/u.test(token.text)) return;
+      // "Rear tyre says 409": of three digits only where it is said that the tyre bears them; "says 150" may be how wide it is.
+      const before = tokens[at - 1];
+      const borne = before?.is === "word" && among(measuring.bears, before.folded) && !/0$/u.test(token.text);
+      if (!(isFour(token) || (borne && isThree(token))) || code.has(at) || /^(?:19|20)\d\d/u.test(token.text)) return;
       figures.push(at);
     } else if (token?.is === "word") {
       if (among(measuring.tyre, token.folded)) tyres++;
@@ -213,7 +217,7 @@ function bareIn(tokens: readonly Token[], known: Known, { from, to }: Part, code
   const years = Number(known.today.slice(0, 4));
   const sure =
     tyres > 0 &&
-    dates.every((date) => date.is === "made" && years - date.year <= OLDEST) &&
+    dates.every((date, n) => (date.is === "made" && years - date.year <= OLDEST) || isThree(tokens[figures[n] ?? -1])) &&
     !figures.some((at) => known.bikes.some(({ lastFigure }) => mayBeDial(tokens[at], lastFigure)));
   for (const at of figures) code.set(at, sure ? "said" : "maybe");
 }

@@ -8,6 +8,7 @@ import { isPlainPart, kindWordsIn, namesWheel } from "./kind-of.ts";
 import { bikeAt, inside, type Layout, phrasesInside } from "./layout.ts";
 import { isVerb, tokensOf } from "./pieces.ts";
 import { itemPhrases } from "./read-items.ts";
+import { sameEnd } from "./same-said.ts";
 import { serviceIn } from "./service-said.ts";
 import { namesSign, namesThing } from "./things-named.ts";
 
@@ -35,6 +36,8 @@ export function leftIn(layout: Layout, clause: Clause, used: ReadonlySet<number>
     return used.has(at) || (token !== undefined && told.subarray(token.start - from, token.end - from).includes(1));
   };
   return clause.parts.flatMap((part): readonly Left[] => {
+    const alike = sameEnd(layout, part);
+    if (alike !== null && readings.some(({ place }) => place === alike)) return [];
     const tokens = tokensOf(part);
     const unread = tokens.some(isTold)
       ? (!kept && tokens.some((at) => !isTold(at) && (isStray(layout, part, at) || (readings.length > 0 && isBareBesideDay(layout, part, at))))) ||

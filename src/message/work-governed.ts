@@ -11,7 +11,7 @@ import { isAnd, isVerb, joinAt, oncePerPart, tokensOf } from "./pieces.ts";
 import { type ItemPhrase, itemPhrases } from "./read-items.ts";
 import { fittingOf, type Phrase, push } from "./work-fit.ts";
 import { figuresOf } from "./work-when.ts";
-import { actionsOf, endsInYear, holdsOnlyItems, isRenewed, saysNew, standsFree, verbGroup } from "./work-words.ts";
+import { actionsOf, endSaid, endsInYear, holdsOnlyItems, isRenewed, saysNew, standsFree, verbGroup } from "./work-words.ts";
 
 const holdsVerb = oncePerPart((layout: Layout, part: Part): boolean => tokensOf(part).some((at) => isVerb(layout, at)));
 
@@ -172,6 +172,7 @@ function isOfYear(layout: Layout, part: Part, bike: KnownBike): boolean {
 const FAR_BEYOND = 1000;
 
 const BRAKE_LEVEL = "brake-fluid.inspect";
+const BRAKE_FLUID = "brake-fluid.replace";
 
 /** "Lubed yesterday": a verb that by itself can mean one item only, with nothing else in its part. */
 function loneWork(layout: Layout, part: Part, at: number, bike: KnownBike): Phrase | null {
@@ -181,6 +182,11 @@ function loneWork(layout: Layout, part: Part, at: number, bike: KnownBike): Phra
   const dot = isTopped ? tokensOf(part).find((each) => /^dot\d?$/u.test(wordAt(layout.tokens, each) ?? "")) : undefined;
   const fluid = dot === undefined ? undefined : bike.items.find(({ key }) => key === BRAKE_LEVEL)?.key;
   if (fluid !== undefined) return { items: [fluid], together: true, from: at, to: at, part, verb, asks: false };
+  // "Bled the front": its brake.
+  const end = under(layout.known.vocabulary.workDone, verb)?.includes("bleed") === true ? endSaid(layout, part) : null;
+  const whole = end === null ? undefined : bike.items.find(({ key }) => key === BRAKE_FLUID)?.key;
+  if (end !== null && whole !== undefined && holdsOnlyItems(layout, part, [], true))
+    return { items: [whole], together: false, from: at, to: part.to, part, verb, asks: true, end };
   const item = bike.items.find(({ key }) => key === under(layout.known.vocabulary.loneWork, verb))?.key;
   if (item === undefined || !holdsOnlyItems(layout, part, [])) return null;
   return { items: [item], together: true, from: at, to: at, part, verb, asks: false };

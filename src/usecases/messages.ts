@@ -65,10 +65,10 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
         (await answeredPlainly(q, ctx, all, heard)) ??
         (heard.addressed ? figureTold(all, heard.text) : null) ??
         (question === null ? null : await unitsAnswered(q, ctx, question, heard.text)) ??
-        (heard.addressed ? tyreMarksAsked(ctx, all, heard.text, meant.bikes) : null) ??
+        tyreMarksAsked(ctx, all, heard.text, meant.bikes, heard.addressed) ??
         (heard.addressed ? await specsHeard(q, ctx, all, heard.text) : null) ??
         (heard.addressed && heard.file !== undefined ? { is: "file sent", file: heard.file } : null) ??
-        (heard.addressed ? notUnderstood(ctx, all, heard.text, meant.bikes) : { is: "silence" })
+        (heard.addressed ? notUnderstood(ctx, all, heard.text, meant.bikes) : (workLacking(ctx, all, heard.text, meant) ?? { is: "silence" }))
       );
     // "Tyres are from 2017", said to the others.
     if (!heard.addressed && meant.intents.every(isYearAlone)) return { is: "silence" };
@@ -83,9 +83,10 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
   return acted.first ? acted.value : { is: "seen before" };
 }
 
-function tyreMarksAsked(ctx: Ctx, all: readonly Garaged[], text: string, named: readonly BikeId[]): MessageOutcome | null {
+/** In a channel only where each says which end it is on: a size alone may be talk of tyres. */
+function tyreMarksAsked(ctx: Ctx, all: readonly Garaged[], text: string, named: readonly BikeId[], addressed: boolean): MessageOutcome | null {
   const tyres = tyreMarksHeard(ctx, all, text, named);
-  return tyres.length === 0 ? null : { is: "tyre marks", tyres };
+  return tyres.length === 0 || (!addressed && tyres.some(({ place }) => place === null)) ? null : { is: "tyre marks", tyres };
 }
 
 const isYearAlone = (intent: Intent): boolean => intent.gaps.some((gap) => gap.need === "sure" && gap.because === "year alone");
@@ -104,6 +105,13 @@ function setIndoorsAsked(ctx: Ctx, { want, air }: NonNullable<Meant["indoors"]>)
 function figureTold(all: readonly Garaged[], text: string): MessageOutcome | null {
   const command = forCommand(text);
   return command === "air changed" || command === "value asked" ? { is: "not understood", bikes: all.map((g) => g.bike.nickname), command } : null;
+}
+
+/** Work that was done, said in a channel, at what none of the bikes meant has: told there too, since it would else be lost. */
+function workLacking(ctx: Ctx, all: readonly Garaged[], text: string, meant: Meant): MessageOutcome | null {
+  if (meant.lacks !== true) return null;
+  const told = notUnderstood(ctx, all, text, meant.bikes);
+  return told.is === "not understood" && told.otherwise !== undefined && told.command === undefined ? told : null;
 }
 
 /** Where it names work at what the bikes meant have not, that is said. */

@@ -10,9 +10,11 @@ import type { Place, ReadingKind } from "../core/reading/kinds.ts";
 import { TYRES } from "../core/reading/places.ts";
 import { isQuantity } from "../core/reading/value.ts";
 import { setReadOf } from "../core/schedule/tyre-sets.ts";
+import { wearDays } from "../core/schedule/wear-leg.ts";
 import { SPEC_USES, type SpecUse } from "../core/spec/spec.ts";
 import { COMPARED_AT } from "../core/tyre/leak.ts";
 import { atTemperature } from "../core/tyre/pressure.ts";
+import type { DayRange } from "../core/wear/days.ts";
 import type { ReadingRecord } from "../store/readings.ts";
 import type { WearKind } from "../trade/wear.ts";
 import type { Ctx } from "./context.ts";
@@ -49,6 +51,8 @@ export type WearPanelShown = {
   /** Where the line begins, and where it reaches the limit; null when the readings do not say. */
   readonly line: { readonly from: Ridden; readonly start: number; readonly likely: Ridden; readonly low: Ridden; readonly high: Ridden | null } | null;
   readonly worn: boolean;
+  /** The days on which the line likely reaches the limit; null where no pace is known, or it lies behind. */
+  readonly days: DayRange | null;
 };
 export type WearShown = OnBike & {
   readonly unit: DistanceUnit;
@@ -126,7 +130,8 @@ export function wearShown(g: Garaged, picture: WearPicture): WearShown {
             ...{ from: start.ridden, start: start.value, likely: then(wear.left.likely), low: ahead(then(wear.left.low), then(wear.left.likely)) },
             high: wear.left.high === null ? null : then(wear.left.high),
           };
-    return { part, place, points: points.slice(-MOST_POINTS), limit, line, worn: wear?.is === "worn" };
+    const days = line === null || g.at.ridden === null || line.likely <= g.at.ridden ? null : wearDays(line, g.at);
+    return { part, place, points: points.slice(-MOST_POINTS), limit, line, worn: wear?.is === "worn", days };
   });
   const { finalDrive, frontBrake, rearBrake, sidecar } = g.bike.equipment;
   const unit = g.series.findLast(({ kind }) => WORN[picture].some((each) => each === kind))?.unit ?? "mm";

@@ -6,6 +6,10 @@ const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 /** Bramble only, on kilometres, last 8,640. */
 export const GERMAN: readonly Case[] = [
+  c("Letzten Samstag Kühlmittel gewechselt, -30 Grad", "coolant strength -30 °C@Bramble on 2026-11-21", "W ?=done on 2026-11-21@Bramble ?item"),
+  c("Kupplungshebel Spiel 3 mm, Gasgriff 4", "clutch free play 3 mm@Bramble", "throttle free play 4 mm@Bramble"),
+  c("8.700 km, Luft vorn 2,3 hinten 2,5", "odometer 8700 km@Bramble", "cold pressure/front 2.3 bar@Bramble", "cold pressure/rear 2.5 bar@Bramble"),
+  c("vorn 2,3 bar, hinten gleich", "cold pressure/front 2.3 bar@Bramble", "cold pressure/rear 2.3 bar@Bramble"),
   c("vorne platt hinten 2,5", "cold pressure/rear 2.5 bar@Bramble", "D puncture “vorne platt”@Bramble"),
   c("Batterie 12,6 V, seit 1. November nicht gefahren", 'battery voltage 12.6 V@Bramble {"conditions":["rested"],"stood":576}'),
   c("Bremsflüssigkeit 3 % Wasser", "brake fluid water 3 %@Bramble"),

@@ -165,7 +165,7 @@ export const RIDERS_READINGS: readonly Case[] = [
   c("rear was 30 so put it up to 38", 'cold pressure/rear 30 psi@Heron {"state":"found"}', 'cold pressure/rear 38 psi@Heron {"state":"left"}'),
   c("1.11. 14.280", "odometer 14280 mi@Heron on 2026-11-01"),
   c("33 psi front on sunday, 30 now", "cold pressure/front 33 psi@Heron on 2026-11-22"),
-  c("rear 38, front the same", "cold pressure/rear 38 psi@Heron"),
+  c("rear 38, front the same", "cold pressure/rear 38 psi@Heron", "cold pressure/front 38 psi@Heron"),
   c("1.62 a litre, filled 14L", "fuel 14 L@Heron"),
   c("front 3mm of pad left, rear 2", "pad thickness/front 3 mm@Heron", "pad thickness/rear 2 mm@Heron"),
   c("odo 14,350 trip 212", "odometer 14350 mi@Heron"),
@@ -324,7 +324,7 @@ export const RIDERS_READINGS: readonly Case[] = [
   c("14.4 V running at 14,300 mi", "charging voltage 14.4 V@Heron", "odometer 14300 mi@Heron"),
   c("throttle grip free play 3 mm", "throttle free play 3 mm@Heron"),
   c("freeplay clutch 12mm", "clutch free play 12 mm@Heron"),
-  c("changed the coolant, 50/50", "W coolant.replace=replaced@Heron", "antifreeze share 50 %@Heron"),
+  c("changed the coolant, 50/50", "antifreeze share 50 %@Heron", "W coolant.replace=replaced@Heron"),
   c(
     "left intake 0.05 cold, right intake 0.13 cold",
     'valve clearance/intake 0.05 mm@Heron {"conditions":["cold"]}',

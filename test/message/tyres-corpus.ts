@@ -106,7 +106,7 @@ export const TYRES_AND_BRAKES: readonly Case[] = [
   c("rear pads 3 mm minimum thickness 1.5 mm", "pad thickness/rear 3 mm@Heron"),
   c("front disc 4.6 mm (min 4.5 mm), rear 5.1 mm", "disc thickness/front 4.6 mm@Heron", "disc thickness/rear 5.1 mm@Heron"),
   c("front 33 psi, spec 36", "cold pressure/front 33 psi@Heron"),
-  c("Ladespannung 14,3 V bei 5000/min", "charging voltage 14.3 V@Heron"),
+  c("Ladespannung 14,3 V bei 5000/min", 'charging voltage 14.3 V@Heron {"rpm":5000}'),
   c("battery rested 30 min 12.6 V", 'battery voltage 12.6 V@Heron {"conditions":["rested"],"stood":0.5}'),
   c("Bremsscheibe vorne 4,6 mm, mindestens 4,5 mm", "disc thickness/front 4.6 mm@Heron"),
   c("Bremsscheibe vorne 4,6 mm min. 4,5 mm", "disc thickness/front 4.6 mm@Heron"),

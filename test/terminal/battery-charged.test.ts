@@ -82,7 +82,7 @@ test("volts that cannot be judged count for nothing, whatever was read before on
 
 test("the charge of AGM is said as typical, that of a flooded battery by its published table", async () => {
   const { t, run, say } = await heron();
-  expect((await say("battery 12.8 V rested 8 h")).text).toContain("about 100 % charged by typical figures (makers differ by 0.1 V): within");
+  expect((await say("battery 12.8 V rested 8 h")).text).toContain("about 100 % charged (typical; makers differ by 0.1 V): within");
   await run("/bike fitted bike:Heron part:battery choice:flooded");
   expect((await say("battery 12.65 V rested 8 h")).text).toContain("about 100 % charged: within");
   await t.close();

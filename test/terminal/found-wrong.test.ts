@@ -133,7 +133,7 @@ test("only words that say nothing but good are praise: a denial of it is a fault
     ["fasteners", "one stripped", "fastener"],
     ["wheel bearings", "nicht ok", "wheel bearing"],
     ["valve clearance", "two tight", null],
-    ["oil and filter", "milky", null],
+    ["oil and filter", "very thin", null],
     ["oil and filter", "metal flakes", null],
     ["swingarm bearings", "tight", null],
   ] as const) {
@@ -148,6 +148,13 @@ test("only words that say nothing but good are praise: a denial of it is a fault
   expect((await t.one({ ...dm, say: "checked the steering head on Heron, tight spot" })).text).toContain("or only a note?");
   // Nothing to set was found: it was looked at.
   expect(outcomeOf(await run("/plan job done:valve clearance found:all in spec"))).toBe("inspected, within limits");
+});
+
+test("oil found milky is noted as what stops the ride, and the new oil is recorded", async () => {
+  await begun();
+  const noted = await run("/work did:oil and filter found:milky");
+  expect(outcomeOf(noted)).toBe("replaced");
+  expect(noted.data.defects).toMatchObject([{ kind: "oil and coolant mixed", grade: "do not ride" }]);
 });
 
 test("what leaks is asked about though the oil is new, and stays a defect beside it", async () => {

@@ -340,10 +340,12 @@ test("the air noted beside a battery's volts is taken out of them, and said", as
   await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
   const said = await t.one({ ...dm, say: "battery 12.55 V rested at 0 °C" });
   // 12.59 V at 80 °F by the AGM table (12.55 V three quarters, 12.80 V full).
-  expect(said.text).toContain("Battery voltage at rest 12.55 V, about 80 % charged by its volts at 0 °C: near limit");
+  expect(said.text).toContain("Battery voltage at rest 12.55 V, about 80 % charged by its volts at 0 °C (typical; makers differ by 0.1 V): near limit");
   // A cold said of something else sets later volts no more right than any other's; one that can have frozen it is named as what it is.
   await t.one({ ...dm, say: "air temperature -20 °C on Heron" });
-  expect((await t.one({ ...dm, say: "battery 12.6 V rested overnight" })).text).toContain("12.6 V, about 80 % charged: near limit");
+  expect((await t.one({ ...dm, say: "battery 12.6 V rested overnight" })).text).toContain(
+    "12.6 V, about 80 % charged (typical; makers differ by 0.1 V): near limit",
+  );
   const low = (await t.one({ ...dm, say: "battery 11.9 V rested overnight" })).text ?? "";
   expect(low).toContain("At the -20 °C noted that day it may be frozen: never charge or jump a frozen battery.");
   expect(low).toContain("Where it stood warmer, say so with its volts, such as “battery 12.6 V rested at 15 °C”.");

@@ -37,3 +37,17 @@ test("what another of the bikes has is no mistake, and talk is only talk", async
   expect((await say("spokes trued at 920")).text).not.toContain("none of that");
   expect((await say("thanks, see you at the lake")).data.otherwise).toBeUndefined();
 });
+
+test("in the reading channel it is told too, where it says that the work was done, and what is moulded on both tyres is explained", async () => {
+  const heard = async (text: string) => (await t.send({ as: "Ines", in: "g1", say: text })).map((answer) => answer.data.is).filter((is) => is !== "silence");
+  expect(await heard("timing belt was done 2021 by previous owner at 8000")).toEqual(["not understood"]);
+  expect(await heard("timing belts changed at 15,100, tensioner too")).toEqual(["not understood"]);
+  expect(await heard("rear 180/55ZR17 73W front 120/70ZR17 58W")).toEqual(["tyre marks"]);
+  for (const talk of [
+    "they say timing belts need changing early",
+    "my mate changed his timing belt",
+    "180/55ZR17 is a big tyre",
+    "changed jobs, no time for spokes",
+  ])
+    expect(await heard(talk)).toEqual([]);
+});

@@ -16,7 +16,9 @@ test("a condition is pressed, holds for all valves of the message, is kept for t
   await t.one({ ...dm, run: "/spec what:intake valves value:0.10-0.20 mm" });
   const read = await t.one({ ...dm, say: "intake valves 0.14 mm 0.22" });
   expect(read.text).toContain("Intake 1 valve clearance 0.14 mm: cannot tell yet; say “cold” if the engine was.");
-  expect(read.text).toContain("How to measure it: Engine stone cold, feeler gauge with a light drag; one figure a valve.");
+  expect(read.text).toContain(
+    "How to measure it: Engine stone cold, unless your manual's figure is for a warm one; feeler gauge with a light drag; one figure a valve.",
+  );
   expect(labels(read).filter((label) => label === "Engine was cold")).toHaveLength(1);
   const told = await t.one({ ...dm, press: button(read, "Engine was cold") });
   expect(told.text).toContain("Intake 1 valve clearance 0.14 mm: within (0.10 mm to 0.20 mm by your own figure).");

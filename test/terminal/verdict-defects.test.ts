@@ -124,7 +124,7 @@ test("a regulator that overcharges stops the ride until it is read right at spee
   expect(said.text).toContain("Do not ride before that.");
   expect(said.text).toContain("Battery acid burns and the gas explodes");
   const idle = await say("charging 14.1 V at 1500 rpm");
-  expect(idle.text).toContain("cannot tell yet; so slow it may lie below what it charges with");
+  expect(idle.text).toContain("cannot tell yet; idling or so slow it already charges as it should");
   expect(await due()).toContain("Do not ride: “charging voltage 15.6 V”");
   const right = await say("charging 14.3 V");
   expect(right.text).toContain("Charging voltage 14.3 V, taken at 5,000 rpm as before: within");

@@ -68,6 +68,10 @@ describe("wear", () => {
   });
   test("measured where the bike stands, or before any dial was read, draws no place of its own", () => {
     expect([tread({}).drawing.now, tread({}, { now: null }).drawing.now]).toEqual([null, null]);
+    // Where a pace is known, the days that it comes to.
+    const days = { on: localDate("2027-05-12"), from: localDate("2027-04-02"), to: localDate("2027-07-20") };
+    expect(tread({ days }).lines[1]).toContain("between 15,000 km and 19,000 km; as it is ridden about 12 May, between 2 April and 20 July.");
+    expect(tread({ days: { ...days, from: today, to: null } }).lines[1]).toContain("19,000 km; as it is ridden about 12 May.");
     // What was ridden past is no longer ahead: the range begins where the bike stands.
     const past = { line: { from: km(10_000), start: 6, likely: km(16_800), low: km(15_100), high: km(18_000) } };
     expect(tread(past, { now: km(15_152) }).lines[1]).toContain("likely reached at about 16,800 km, eight times in ten from now on, by 18,000 km.");

@@ -143,6 +143,8 @@ export type Meant = {
   readonly bikes: readonly BikeId[];
   /** True when nothing was understood but a bike or a unit was named, so that someone who addressed the bot gets a useful answer. */
   readonly nearMiss: boolean;
+  /** It came to nothing, and says that work was done at something that no plan of the bikes has. */
+  readonly lacks?: true;
   /** What it says of a bike beside that, and came to nothing, as typed. */
   readonly unread: readonly string[];
   /** Longer than what is read: answered, not read. */

@@ -57,6 +57,18 @@ export type MeasuringWords = {
   readonly sags: Readonly<Record<"static sag" | "rider sag", readonly string[]>>;
   /** Short for the intake valves, where the exhaust ones are named too: "in". */
   readonly shortIntake: readonly string[];
+  /** What has free play, by the kind that it is read as: "clutch lever". */
+  readonly controls: Readonly<Record<"clutch free play" | "throttle free play" | "brake free play", readonly string[]>>;
+  /** What stands between a control and its figure: "clutch lever 12 mm". */
+  readonly levers: readonly string[];
+  /** Behind a figure beside one of those it is its free play: "3 mm play". */
+  readonly plays: readonly string[];
+  /** Where on a lever its free play was taken: "at lever end". */
+  readonly leverEnds: readonly string[];
+  /** What is alike at the other end: "rear same". */
+  readonly same: readonly string[];
+  /** Before a number of three digits that a tyre bears: "says 409". */
+  readonly bears: readonly string[];
   /** Before the number of a valve or a cylinder: "no. 2". */
   readonly numberSigns: readonly string[];
   /** In which order points across a tyre were read: "l to r". None of its letters is an end of the bike. */

@@ -16,7 +16,7 @@ export const GERMAN_KIND_NAMES: Readonly<Record<ReadingKind, readonly string[]>>
     "kilometerzähler",
   ],
   "engine hours": ["betriebsstunden", "motorstunden", "betriebsstundenzähler", "laufstunden"],
-  "cold pressure": ["luftdruck", "reifendruck", "druck", "luftdrücke", "reifen"],
+  "cold pressure": ["luft", "luftdruck", "reifendruck", "druck", "luftdrücke", "reifen"],
   tread: ["profil", "profiltiefe", "reifenprofil", "restprofil"],
   "tyre date code": ["dot-nummer", "dot-code"],
   "pad thickness": ["beläge", "belag", "bremsbeläge", "bremsbelag", "bremsklötze", "belagstärke"],

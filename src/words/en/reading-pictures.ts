@@ -36,6 +36,7 @@ type Wear = OnDial & {
     } | null;
     readonly line: { readonly from: Ridden; readonly start: number; readonly likely: Ridden; readonly low: Ridden; readonly high: Ridden | null } | null;
     readonly worn: boolean;
+    readonly days?: { readonly on: LocalDate; readonly from: LocalDate; readonly to: LocalDate | null } | null;
   }[];
 };
 type Pressure = {
@@ -137,6 +138,20 @@ export const readingPictureWords = (p: Printer) => {
     return come ? `from now on, by ${about(shown, high)}` : `between ${about(shown, low)} and ${about(shown, high)}`;
   };
 
+  /** As it is ridden. */
+  const daysSaid = ({ days = null }: Wear["panels"][number], today: LocalDate): string => {
+    if (days === null) return "";
+    const range =
+      days.from <= today
+        ? days.to === null
+          ? ""
+          : `, by ${p.date(days.to, today)}`
+        : days.to === null
+          ? `, after ${p.date(days.from, today)}`
+          : `, between ${p.date(days.from, today)} and ${p.date(days.to, today)}`;
+    return `; as it is ridden about ${p.date(days.on, today)}${range}`;
+  };
+
   return {
     odometer: (shown: Odometer) => {
       const { points, ahead, today, until, nickname } = shown;
@@ -205,7 +220,7 @@ export const readingPictureWords = (p: Printer) => {
         const { likely, low, high } = panel.line;
         if (isBehind(shown, panel))
           return `${now}; by its wear it reached its limit at about ${about(shown, likely)}, and the odometer was last read at ${p.point(((shown.now ?? likely) - shown.offset) as Ridden, shown.unit)}. Measure it before you ride on.`;
-        return `${now}; likely reached at about ${about(shown, likely)}, eight times in ten ${rangeSaid(shown, low, high)}.`;
+        return `${now}; likely reached at about ${about(shown, likely)}, eight times in ten ${rangeSaid(shown, low, high)}${daysSaid(panel, shown.today)}.`;
       });
       const { finalDrive } = shown.fitted;
       const instead = of === "chain" && measured.length === 0 && finalDrive !== "chain" ? `${nickname} ${WITHOUT_CHAIN[finalDrive]}.` : null;

@@ -100,7 +100,20 @@ export const ENGLISH_TYRES_AND_WHEELS_WRONG = {
   ],
   "plugged tyre": [
     { things: [...TYRE, "rear", "front", "back"], signs: ["plugged", "patched"] },
-    { things: TYRE, signs: ["has a plug", "has a plug in it", "has a patch", "has a patch in it", "has been plugged", "has been patched"] },
+    {
+      things: TYRE,
+      signs: [
+        "got a plug",
+        "got a plug in it",
+        "got a patch in it",
+        "has a plug",
+        "has a plug in it",
+        "has a patch",
+        "has a patch in it",
+        "has been plugged",
+        "has been patched",
+      ],
+    },
     // A repair from inside is watched too: nobody sees it.
     {
       things: TYRE,
