@@ -55,8 +55,13 @@ export type Refusal =
   | { readonly why: "tyres"; readonly because: "what came off" | "on already" | "other on" | "earlier" | "name" | "by set"; readonly set: string }
   /** Nothing of that part is on record as having come off. */
   | { readonly why: "nothing to put back"; readonly part: string; readonly nickname: string }
+  | { readonly why: "belt width not kept" }
   /** What was read off a tyre's sidewall. */
-  | { readonly why: "not a tyre code"; readonly typed: string; readonly because: "no code" | "no such week" | "to come" | "no mark" }
+  | {
+      readonly why: "not a tyre code";
+      readonly typed: string;
+      readonly because: "no code" | "no such week" | "to come" | "no mark" | "several codes" | "several marks";
+    }
   | { readonly why: "not a pressure"; readonly typed: string }
   | { readonly why: "not a temperature"; readonly typed: string }
   /** Beyond any motorcycle tyre, or beyond what a garage or a road is when somebody rides; `low` and `high` in `unit`. */

@@ -47,6 +47,13 @@ const leadsToUnit = ({ tokens, known }: Layout, { at }: Measurable): boolean => 
   return among(known.vocabulary.measuring.left, wordAt(tokens, at + 1)) && next?.is === "number" && next.units.length > 0;
 };
 
+/** "Belt 21.5 mm wide", "drive belt width 21.5 mm". */
+const namesWidth = ({ tokens, known }: Layout, part: Part): boolean => {
+  const { belt, wide } = known.vocabulary.measuring;
+  const has = (words: readonly string[]): boolean => tokensOf(part).some((at) => among(words, wordAt(tokens, at)));
+  return has(belt) && has(wide);
+};
+
 /** "Timing belt tension": not the drive belt's. */
 const isOtherBelt = ({ tokens, known }: Layout, { at, are }: KindWord): boolean =>
   are.includes("belt deflection") && among(known.vocabulary.measuring.otherBelts, wordAt(tokens, at - 1));
@@ -56,6 +63,8 @@ export function kindsOf(layout: Layout, figure: Measurable, all: readonly Measur
   const { part } = figure;
   // "319 mm, 21 pins".
   const isLength = figure.units.some((unit) => dimensionOf(unit) === "length") || figure.token.unitText === "in";
+  // A belt worn narrow is no deflection.
+  if (isLength && namesWidth(layout, part)) return [];
   const counted = isLength ? overPitches(layout, part) : null;
   if (counted !== null && isOfChain(layout, part)) return isPitch(figure, counted) ? ["chain length"] : [];
   if (isDifference(layout, figure) || (figure.units.length === 0 && isPrice(layout, figure))) return [];

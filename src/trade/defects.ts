@@ -39,6 +39,12 @@ const LOW_BRAKE_FLUID = {
   source: PRACTICE,
 } as const satisfies DefectRow;
 
+/** A tyre's own fault, which goes with the tyre. */
+const BY_NEW_TYRE = {
+  ...{ system: "wheels and tyres", caution: "tyres", source: PRACTICE },
+  ...{ mends: ["front-tyre.replace", "rear-tyre.replace"], ofOld: ["front-tyre.replace", "rear-tyre.replace"] },
+} as const satisfies Omit<DefectRow, "usual">;
+
 export const DEFECTS = {
   "soft brake": { system: "brakes", ...STOPS, caution: "brakes", mends: BRAKES, source: PRACTICE },
   "brake fluid leak": {
@@ -213,53 +219,29 @@ export const DEFECTS = {
     instead: { kind: "timing belt", on: [{ finalDrive: ["chain", "shaft", "variator", "hub motor"], camDrive: ["timing belt"] }] },
   },
   puncture: {
-    system: "wheels and tyres",
     ...STOPS,
-    caution: "tyres",
-    mends: ["front-tyre.replace", "rear-tyre.replace"],
-    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
-    source: PRACTICE,
+    ...BY_NEW_TYRE,
   },
   "plugged tyre": {
-    system: "wheels and tyres",
     usual: "watch",
     always: true,
-    caution: "tyres",
-    mends: ["front-tyre.replace", "rear-tyre.replace"],
-    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
-    source: PRACTICE,
+    ...BY_NEW_TYRE,
   },
   "damaged tyre": {
-    system: "wheels and tyres",
     ...STOPS,
-    caution: "tyres",
-    mends: ["front-tyre.replace", "rear-tyre.replace"],
-    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
-    source: PRACTICE,
+    ...BY_NEW_TYRE,
   },
   "cracked tyre": {
-    system: "wheels and tyres",
     usual: "do not ride",
-    caution: "tyres",
-    mends: ["front-tyre.replace", "rear-tyre.replace"],
-    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
-    source: PRACTICE,
+    ...BY_NEW_TYRE,
   },
   "squared-off tyre": {
-    system: "wheels and tyres",
     usual: "watch",
-    caution: "tyres",
-    mends: ["front-tyre.replace", "rear-tyre.replace"],
-    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
-    source: PRACTICE,
+    ...BY_NEW_TYRE,
   },
   "cupped tyre": {
-    system: "wheels and tyres",
     usual: "watch",
-    caution: "tyres",
-    mends: ["front-tyre.replace", "rear-tyre.replace"],
-    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
-    source: PRACTICE,
+    ...BY_NEW_TYRE,
   },
   "valve cap": { system: "wheels and tyres", usual: "watch", caution: null, mends: [], source: PRACTICE },
   // Nothing is wrong with the tyre, and it does not hold.
@@ -306,12 +288,8 @@ export const DEFECTS = {
 
   // Worn out, and the end of the bike is not said: what is fitted at either end may be what mends it.
   "worn tyre": {
-    system: "wheels and tyres",
     ...STOPS,
-    caution: "tyres",
-    mends: ["front-tyre.replace", "rear-tyre.replace"],
-    ofOld: ["front-tyre.replace", "rear-tyre.replace"],
-    source: PRACTICE,
+    ...BY_NEW_TYRE,
   },
   "worn pads": {
     system: "brakes",

@@ -7,7 +7,7 @@ import { parseAmount } from "../core/quantity/parse.ts";
 import { type Dimension, dimensionOf, fromCanonical, toCanonical, type UnitId } from "../core/quantity/units.ts";
 import type { Refusal } from "../core/refusal.ts";
 import type { TyreEnd } from "../core/tyre/age.ts";
-import { builtAlike, readMarking, type TyreMarking } from "../core/tyre/marking.ts";
+import { builtAlike, markingsApart, readMarking, type TyreMarking } from "../core/tyre/marking.ts";
 import { setIndoors } from "../core/tyre/pressure.ts";
 import type { Repos } from "../store/store.ts";
 import { TYRE_POINTS } from "../trade/checklists/points.ts";
@@ -88,10 +88,15 @@ export type TyreMarked = { readonly typed: string; readonly marking: TyreMarking
 /** What the marks of a sidewall mean, and whether the other end's tyre is built alike. */
 export function tyreMarked(input: { readonly mark: string; readonly other?: string }): Result<TyreMarked> {
   const read = (typed: string): TyreMarking | null => readMarking(typed, { loads: LOAD_KILOGRAMS, speeds: SPEED_KMH });
-  const marking = read(input.mark);
+  const apart = markingsApart(input.mark);
+  // Both tyres in one text are the two ends; of more than that one would be dropped unseen.
+  if (apart.length > (input.other === undefined ? 2 : 1) || (input.other !== undefined && markingsApart(input.other).length > 1))
+    return refused({ why: "not a tyre code", typed: input.mark, because: "several marks" });
+  const [mark = "", otherMark = input.other] = apart;
+  const marking = read(mark);
   if (marking === null) return refused({ why: "not a tyre code", typed: input.mark, because: "no mark" });
-  const other = input.other === undefined ? null : read(input.other);
-  if (input.other !== undefined && other === null) return refused({ why: "not a tyre code", typed: input.other, because: "no mark" });
+  const other = otherMark === undefined ? null : read(otherMark);
+  if (otherMark !== undefined && other === null) return refused({ why: "not a tyre code", typed: otherMark, because: "no mark" });
   return done({ typed: input.mark, marking, other, alike: other === null ? null : builtAlike(marking.construction, other.construction) });
 }
 

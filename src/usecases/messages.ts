@@ -6,6 +6,7 @@ import { askConvert } from "../core/quantity/convert-question.ts";
 import type { AirSaid } from "../core/reading/detail.ts";
 import type { Intent, Meant } from "../core/reading/intent.ts";
 import { kindRow } from "../core/reading/kinds.ts";
+import { tellsBeltWidth } from "../message/belt-width.ts";
 import { bikesTold } from "../message/first-bikes.ts";
 import { forCommand } from "../message/for-a-command.ts";
 import { howAsked } from "../message/how-asked.ts";
@@ -58,6 +59,9 @@ export async function hear(ctx: Ctx, heard: Heard): Promise<MessageOutcome> {
     if (meant.indoors !== null) return heard.addressed ? setIndoorsAsked(ctx, meant.indoors) : { is: "silence" };
     if (meant.intents.length === 0)
       return (
+        (heard.addressed && /\p{Nd}/u.test(heard.text) && tellsBeltWidth(heard.text, ctx.vocabulary)
+          ? { is: "cannot convert", why: { why: "belt width not kept" } }
+          : null) ??
         (await answeredPlainly(q, ctx, all, heard)) ??
         (heard.addressed ? figureTold(all, heard.text) : null) ??
         (question === null ? null : await unitsAnswered(q, ctx, question, heard.text)) ??

@@ -3,7 +3,7 @@
 import type { LogReading } from "../core/reading/intent.ts";
 import { READING_KINDS } from "../core/reading/kinds.ts";
 import { type AgeWord, ageWord, monthsOld } from "../core/tyre/age.ts";
-import { readTyreDate, type TyreDate, tyreCodeIn } from "../core/tyre/date-code.ts";
+import { holdsSeveralCodes, readTyreDate, type TyreDate, tyreCodeIn } from "../core/tyre/date-code.ts";
 import { TYRE_AGE } from "../trade/tyres.ts";
 import { type Ctx, todayOf } from "./context.ts";
 import { settle } from "./log-set.ts";
@@ -26,6 +26,8 @@ export type TyreDated = {
 /** A date code read off a sidewall, with the age that it makes. */
 export function tyreDated(ctx: Ctx, input: { readonly code: string }): Result<TyreDated> {
   const today = todayOf(ctx);
+  // Of two codes one would be dropped unseen.
+  if (holdsSeveralCodes(input.code, today)) return refused({ why: "not a tyre code", typed: input.code, because: "several codes" });
   const date = readTyreDate(input.code, today);
   if (date.is === "refused") return refused({ why: "not a tyre code", typed: input.code, because: date.why });
   const months = monthsOld(date, today);

@@ -491,6 +491,8 @@ export const NOT_MEASURED: readonly string[] = [
   "gap in the traffic",
   "sag wagon leaves at 8",
   "exhaust is 5 kg lighter",
+  "belt 21.5 mm wide",
+  "drive belt width 21.5 mm",
   "new exhaust cost 300",
   "pressure washer 120 bar",
   "airline is 8 bar",

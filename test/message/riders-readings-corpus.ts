@@ -324,7 +324,7 @@ export const RIDERS_READINGS: readonly Case[] = [
   c("14.4 V running at 14,300 mi", "charging voltage 14.4 V@Heron", "odometer 14300 mi@Heron"),
   c("throttle grip free play 3 mm", "throttle free play 3 mm@Heron"),
   c("freeplay clutch 12mm", "clutch free play 12 mm@Heron"),
-  c("changed the coolant, 50/50", "W coolant.replace=replaced@Heron", "antifreeze share 50 %@Heron"),
+  c("changed the coolant, 50/50", "antifreeze share 50 %@Heron", "W coolant.replace=replaced@Heron"),
   c(
     "left intake 0.05 cold, right intake 0.13 cold",
     'valve clearance/intake 0.05 mm@Heron {"conditions":["cold"]}',

@@ -259,3 +259,17 @@ test.each([
   expect(wear.start).toBeCloseTo(8, 0);
   await t.close();
 });
+
+test("marks or codes of two tyres in one text: neither is dropped unseen", async () => {
+  const t = await talk("2026-03-01T10:00:00Z");
+  const run = async (line: string) => (await t.one({ ...dm, run: line })).text ?? "";
+  const both = await run("/tyre marking mark:front 120/70ZR17 58W rear 180/55-17 73W");
+  expect(both).toContain("120/70ZR17: radial");
+  expect(both).toContain("180/55-17: bias ply");
+  expect(await run("/tyre marking mark:120/70ZR17 180/55ZR17 130/90-16")).toContain("One tyre at a time");
+  expect(await run("/tyre date code:front 1223 rear 1417")).toContain("holds more than one date code. One at a time, each with its end");
+  await t.one({ ...dm, run: "/bike add name:Gannet kind:belt-drive cruiser odometer:13,000 mi" });
+  for (const say of ["belt 21.5 mm wide", "Gannet drive belt width 21.5 mm"]) expect((await t.one({ ...dm, say })).text).toContain("I keep no width of a belt");
+  expect((await t.one({ ...dm, say: "belt 10 mm" })).text).toContain("belt deflection 10 mm");
+  await t.close();
+});

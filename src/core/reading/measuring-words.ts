@@ -11,6 +11,8 @@ export type MeasuringWords = {
   /** A trip meter where it stands right before its figure: "trip 143". */
   /** Right before a length these are a drive belt's deflection. */
   readonly belt: readonly string[];
+  /** Beside a length of a belt these make it its width, which is kept nowhere. */
+  readonly wide: readonly string[];
   /** Right before a word for a belt these make it another one: "timing belt". */
   readonly otherBelts: readonly string[];
   /** Where a tread alone is measured: "centre", "edge". */

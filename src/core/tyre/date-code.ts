@@ -15,6 +15,11 @@ export function tyreCodeIn(typed: string): string | null {
   if (apart !== null) return `${(apart[1] ?? "").padStart(2, "0")}${(apart[2] ?? "").slice(-2)}`;
   return /(?:^|\D)(\d{3,4})\D*$/u.exec(typed.trim())?.[1] ?? null;
 }
+/** Does it hold the codes of more than one tyre? "front 1223 rear 1417". What else of four figures a sidewall bears names no week and year. @param today no tyre was made after it */
+export function holdsSeveralCodes(typed: string, today: LocalDate): boolean {
+  const codes = [...typed.matchAll(/(?<![\p{L}\p{N}/.,-])\d{4}(?![\p{L}\p{N}/.-])/gu)].map(([code]) => code);
+  return new Set(codes.filter((code) => readTyreDate(code, today).is === "made")).size > 1;
+}
 /** The week by itself, a stroke or a word, and the year of this century. */
 const APART = /(?:^|[^\p{L}\p{N}]|^\p{L}+)(\d{1,2})(?:\s*[/,.-]\s*|\s+(?:\p{L}{2,4}\s+)?)(20\d{2}|\d{2})$/u;
 

@@ -33,5 +33,19 @@ export function readMarking(typed: string, { loads, speeds }: MarkTables): TyreM
   };
 }
 
+/** What was typed of several tyres, cut before each size: "front 120/70ZR17 58W rear 180/55ZR17 73W". Another size of the same tyre, in brackets or in the older way of writing with no load of its own, begins none. */
+export function markingsApart(typed: string): readonly string[] {
+  const [metric = [], inch = []] = [/(?<![(\d/])\d{2,3}\/\d{2,3}/gu, /(?<![(\d.])\d\.\d{2}\s*-\s*\d{2}/gu].map((size) =>
+    [...typed.matchAll(size)].map(({ index }) => index),
+  );
+  const both = [...metric, ...inch].toSorted((a, b) => a - b);
+  const pieces = cut(typed, both);
+  const starts = pieces.every((piece) => RATED.test(piece)) ? both : metric.length >= inch.length ? metric : inch;
+  return cut(typed, starts);
+}
+const RATED = /\s\(?\d{2,3}\s*[A-Z]\)?(?![\p{L}\p{N}])/iu;
+const cut = (typed: string, starts: readonly number[]): readonly string[] =>
+  starts.length < 2 ? [typed] : starts.map((at, n) => typed.slice(n === 0 ? 0 : at, starts[n + 1]));
+
 /** Are two ends of one bike built alike? Null when either is not told. */
 export const builtAlike = (a: TyreMarking["construction"], b: TyreMarking["construction"]): boolean | null => (a === null || b === null ? null : a === b);

@@ -13,6 +13,7 @@ const WITH_PLATE = PLATES.flatMap((plate) => [
 
 export const GERMAN_MEASURING: MeasuringWords = {
   belt: ["riemen", "zahnriemen"],
+  wide: ["breit", "breite"],
   otherBelts: ["variator", "ventil", "nockenwellen"],
   acrossTread: ["mitte", "flanke", "flanken", "schulter", "rand"],
   again: [],

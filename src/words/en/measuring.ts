@@ -12,6 +12,7 @@ const CENTRE_STAND = ["centre stand", "center stand", "centrestand", "centerstan
 
 export const ENGLISH_MEASURING: MeasuringWords = {
   belt: ["belt"],
+  wide: ["wide", "width", "broad"],
   otherBelts: ["timing", "cam", "camshaft", "variator", "primary", "fan", "alternator"],
   acrossTread: ["centre", "center", "middle", "edge", "edges", "shoulder", "shoulders"],
   again: ["back"],

@@ -202,12 +202,16 @@ export const refusalWords = (p: Printer) => {
         return `It is already so: ${refusal.state}.`;
       case "cannot convert":
         return cannotConvert(refusal, one);
+      case "belt width not kept":
+        return "I keep no width of a belt, so nothing is saved. Hold it against the least that your manual names, and replace a belt that is narrower, or frayed, cracked or short of teeth. If it was its deflection, say “belt deflection 10 mm”.";
       case "not a tyre code":
         return {
           "no code": `I find no date code in “${clip(refusal.typed)}”. It is the last four digits after DOT, such as 2223 for week 22 of 2023.`,
           "no such week": `“${clip(refusal.typed)}” names a week that no year has. The first two digits are the week, 01 to 53; read it again.`,
           "to come": `“${clip(refusal.typed)}” is a week still to come. Read it again; the first two digits are the week, the last two the year.`,
           "no mark": `I find no size, load or speed in “${clip(refusal.typed)}”. Type it as it is moulded, such as 120/70ZR17 (58W).`,
+          "several codes": `“${clip(refusal.typed)}” holds more than one date code. One at a time, each with its end, as in /tyre date code:2223 end:rear; or write “front tyre DOT 1223, rear tyre DOT 2223”.`,
+          "several marks": `“${clip(refusal.typed)}” holds more sizes than I can tell apart. One tyre at a time, the other end's as other: /tyre marking mark:120/70ZR17 58W other:180/55ZR17 73W`,
         }[refusal.because];
       case "not a pressure":
         return `I cannot read “${clip(refusal.typed)}” as a pressure. Try 36 psi or 2.5 bar.`;

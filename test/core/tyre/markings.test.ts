@@ -2,8 +2,8 @@
 
 import { describe, expect, test } from "vitest";
 import { localDate } from "../../../src/core/calendar/arithmetic.ts";
-import { readTyreDate } from "../../../src/core/tyre/date-code.ts";
-import { builtAlike, readMarking } from "../../../src/core/tyre/marking.ts";
+import { holdsSeveralCodes, readTyreDate } from "../../../src/core/tyre/date-code.ts";
+import { builtAlike, markingsApart, readMarking } from "../../../src/core/tyre/marking.ts";
 import { LOAD_KILOGRAMS, SPEED_KMH } from "../../../src/trade/tyres.ts";
 
 const TODAY = localDate("2026-11-26");
@@ -87,4 +87,23 @@ test("a tyre of this very week is made, and one of the next is a slip of the eye
   // 23 November 2026 is the Monday of week 48 (ISO 8601).
   expect(readTyreDate("4826", localDate("2026-11-23"))).toMatchObject({ is: "made", from: "2026-11-23" });
   expect(readTyreDate("4826", localDate("2026-11-22"))).toEqual({ is: "refused", why: "to come" });
+});
+
+describe("more than one tyre in a text", () => {
+  test.each([
+    ["front 120/70ZR17 58W rear 180/55ZR17 73W", 2],
+    ["110/90-19 62H 4.00-18 64S", 2],
+    ["3.25-19 54H, 4.00-18 64S", 2],
+    ["120/70ZR17 M/C (58W)", 1],
+    ["4.00-18 64S (110/90-18)", 1],
+    ["130/90B16 MT90B16 67H", 1],
+    ["58W", 1],
+  ])("%s: %d", (typed, count) => {
+    expect(markingsApart(typed)).toHaveLength(count);
+  });
+  test("two codes of week and year are two tyres; other figures of a sidewall are none", () => {
+    expect(holdsSeveralCodes("front 1223 rear 1417", TODAY)).toBe(true);
+    expect(holdsSeveralCodes("DOT 4B9X 9934 ABCD 0712", TODAY)).toBe(false);
+    expect(holdsSeveralCodes("0712 0712", TODAY)).toBe(false);
+  });
 });
