@@ -8,7 +8,7 @@ import { mayRollOver } from "../../src/core/usage/roll-over.ts";
 import { BOTH, ONE } from "../../src/usecases/answer-question.ts";
 import type { JudgedOn } from "../../src/usecases/judged.ts";
 import type { LimitSaid } from "../../src/usecases/limits-said.ts";
-import type { MessageOutcome } from "../../src/usecases/message-outcome.ts";
+import type { MessageOutcome, News } from "../../src/usecases/message-outcome.ts";
 import type { Question } from "../../src/usecases/question.ts";
 import type { Words } from "../../src/words/en/english.ts";
 import { firstBikes } from "./added.ts";
@@ -219,7 +219,7 @@ function sayLogged(outcome: Logged, words: Words): Said {
   if (outcome.learnt !== undefined) lines.push(words.bikes.learnt(outcome.learnt));
   if (outcome.home !== undefined && outcome.home.length > 0) lines.push(words.bikes.cameHome(outcome.home));
   lines.push(...kitLines(outcome.work, words));
-  for (const news of outcome.news.slice(0, 6)) lines.push(words.readings.news(news.nickname, news.called, news.status));
+  for (const news of outcome.news.slice(0, 6)) lines.push(words.readings.news(news.nickname, news.called, news.status, endsOf(news, outcome.judged ?? [])));
   if (outcome.news.length > 6) lines.push(words.reminders.more(outcome.news.length - 6));
   const [defect, ...others] = outcome.defects;
   if (defect !== undefined && others.length === 0 && defect.state === "open" && defect.grade === null) lines.push(words.defects.howBad());
@@ -353,3 +353,11 @@ export function retypeForm(question: Question, words: Words): Form {
   const value = question.typed.slice(0, 2000);
   return { title: labels.retype, fields: [{ name: "text", label: labels.retypeField, kind: "paragraph", required: true, value, hint: null, options: [] }] };
 }
+
+/** One line of the plan looks at both reservoirs: which of them the news is of. */
+const endsOf = ({ bike, item }: News, judged: readonly JudgedOn[]): readonly string[] =>
+  item === "brake-fluid.inspect"
+    ? judged.flatMap(({ bike: of, kind, place, judgement }) =>
+        of === bike && kind === "brake fluid level" && judgement.is !== "within" && (place === "front" || place === "rear") ? [place] : [],
+      )
+    : [];

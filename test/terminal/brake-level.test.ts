@@ -70,3 +70,11 @@ test("bleeding mends a soft lever", async () => {
   expect(bled.data.closed).toMatchObject([{ kind: "soft brake" }]);
   await t.close();
 });
+
+test("a low level that makes the look at both reservoirs due names its end", async () => {
+  const t = await talk("2026-04-01T10:00:00Z");
+  await t.one({ as: "Ines", in: "dm", run: "/bike add name:Heron kind:chain-drive twin odometer:14,210 mi" });
+  const { text } = await t.one({ as: "Ines", in: "dm", say: "front brake fluid at the low mark, upright, bars straight" });
+  expect(text).toContain("Brake fluid level (front), now due.");
+  await t.close();
+});

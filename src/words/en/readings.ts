@@ -78,7 +78,8 @@ export const readingWords = (p: Printer) => {
         ? `${nickname}: ${what}, could not be done ${when}${where}. Noted; it stays as it stood.`
         : `${nickname}: ${what}, ${topped ? "topped up" : "done"} ${when}${where}${detail.tail(work.detail)}. Recorded.`;
     },
-    news: (nickname: string, called: string, status: Status): string => `${nickname}: ${called}, now ${status === "soon" ? "coming up" : status}.`,
+    news: (nickname: string, called: string, status: Status, ends: readonly string[]): string =>
+      `${nickname}: ${called}${ends.length === 0 ? "" : ` (${p.list(ends)})`}, now ${status === "soon" ? "coming up" : status}.`,
     /** What was typed beside that and came to nothing. */
     unread: (typed: readonly string[]): string =>
       `Not understood: ${p.list(typed.map((each) => `“${each}”`))}. If it is of the bike, say it again in other words.`,
