@@ -141,7 +141,10 @@ export const ENGLISH_ITEMS = {
   "wiring.inspect": { name: "Wiring and connectors", synonyms: ["wiring", "connectors", "loom", "battery terminals", "fuses"] },
   "headlamp-aim.adjust": { name: "Headlamp aim", synonyms: ["headlight aim", "headlamp", "headlight", "beam height"] },
   "points.adjust": { name: "Contact breaker gap", synonyms: ["points", "points gap", "contact breaker", "contact breakers", "contact breaker points"] },
-  "points.replace": { name: "New contact breaker points", synonyms: ["points", "contact breaker", "contact breakers", "contact breaker points", "new points", "condenser"] },
+  "points.replace": {
+    name: "New contact breaker points",
+    synonyms: ["points", "contact breaker", "contact breakers", "contact breaker points", "new points", "condenser"],
+  },
   "points-cam.lubricate": { name: "Contact breaker cam felt", synonyms: ["points cam", "cam felt", "felt"] },
   "ignition-timing.adjust": { name: "Ignition timing", synonyms: ["timing", "ignition"] },
   "charge-lead.inspect": { name: "Charging lead and socket", synonyms: ["charging lead", "charge lead", "charging cable", "charging socket"] },
