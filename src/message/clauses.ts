@@ -151,9 +151,13 @@ const isUnused = (tokens: readonly Token[], at: number, { from, to }: Part, { vo
   return false;
 };
 
-/** "12.5 before, 12.9 after": right behind a figure, with nothing or another figure behind it, it says when that was read. */
-const isState = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean =>
-  tokens[at - 1]?.is === "number" && tokens[at + 1]?.is !== "word" && among(vocabulary.doneBefore, wordAt(tokens, at));
+/** "12.5 before, 12.9 after", "11.9 V before charging and 12.7 V after": right behind a figure, with nothing, a charge or another figure behind it, it says when that was read. */
+const isState = (tokens: readonly Token[], at: number, { vocabulary }: Known): boolean => {
+  if (tokens[at - 1]?.is !== "number" || !among(vocabulary.doneBefore, wordAt(tokens, at))) return false;
+  const next = wordAt(tokens, at + 1);
+  if (tokens[at + 1]?.is !== "word" || among(vocabulary.kinds["charging voltage"], next)) return true;
+  return among(vocabulary.and, next) && tokens[at + 2]?.is === "number";
+};
 
 /** "Rear pads nearly gone": how bad something is, and no denial. */
 const isNearlyWrong = (tokens: readonly Token[], at: number, to: number, { vocabulary }: Known): boolean =>

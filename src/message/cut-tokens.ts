@@ -2,6 +2,7 @@
 
 import type { Known } from "../core/reading/vocabulary.ts";
 import { among } from "./among.ts";
+import { wordAt } from "./clauses.ts";
 import { withInches } from "./inches.ts";
 import type { Token } from "./scan.ts";
 import { tyreDated } from "./tyre-codes.ts";
@@ -119,17 +120,28 @@ function splitIntake(tokens: readonly Token[], { vocabulary: { places, measuring
   });
 }
 
-/** "V 2,3 h 2,5", "36 R 33 F": a letter that is a unit as well stands for the end of the bike where letters for both ends are said, or one stands before the figure. */
-function splitLetters(tokens: readonly Token[], { vocabulary: { places } }: Known): readonly Token[] {
+/** "V 2,3 h 2,5", "36 R 33 F": a letter that is a unit as well stands for the end of the bike where letters for both ends are said, or one stands before the figure; not of volts and hours of a battery: "12,6 V geruht 8 h". */
+function splitLetters(tokens: readonly Token[], { vocabulary: { places, measuring } }: Known): readonly Token[] {
   const endOf = (text: string | null): "front" | "rear" | null => {
     const letter = text?.length === 1 ? text.toLowerCase() : null;
     return among(places.front, letter) ? "front" : among(places.rear, letter) ? "rear" : null;
   };
   if (!tokens.some((token) => token.is === "number" && endOf(token.unitText) !== null)) return tokens;
-  const said = new Set(tokens.map((token) => endOf(token.is === "number" ? token.unitText : token.is === "word" ? token.folded : null)));
+  const isOfBattery = (n: number): boolean =>
+    [1, -1].some((step) => {
+      for (let at = n + step; Math.abs(at - n) <= NEAR_BATTERY && tokens[at] !== undefined && tokens[at]?.is !== "break"; at += step)
+        if ([measuring.charge.battery, measuring.conditions.rested].some((list) => among(list, wordAt(tokens, at)))) return true;
+      return false;
+    });
+  const ofBattery = new Set(
+    tokens.flatMap((token, n) => (token.is === "number" && mayBeOfBattery(token, tokens[n + 1], endOf(token.unitText)) && isOfBattery(n) ? [n] : [])),
+  );
+  const said = new Set(
+    tokens.map((token, n) => endOf(token.is === "word" ? token.folded : token.is === "number" && !ofBattery.has(n) ? token.unitText : null)),
+  );
   const both = said.has("front") && said.has("rear");
   return tokens.flatMap((token, n): readonly Token[] => {
-    if (token.is !== "number" || token.unitText === null || endOf(token.unitText) === null) return [token];
+    if (token.is !== "number" || token.unitText === null || endOf(token.unitText) === null || ofBattery.has(n)) return [token];
     const before = tokens[n - 1];
     if (!both && !(before?.is === "word" && (among(places.front, before.folded) || among(places.rear, before.folded)))) return [token];
     const start = token.end - token.unitText.length;
@@ -139,6 +151,13 @@ function splitLetters(tokens: readonly Token[], { vocabulary: { places } }: Know
     ];
   });
 }
+
+/** Volts such as no tyre has bar, and hours with no figure behind them. */
+const mayBeOfBattery = ({ value }: Token & { readonly is: "number" }, next: Token | undefined, end: "front" | "rear" | null): boolean =>
+  next?.is !== "number" && (end === "front" ? value > 5 && value < 16 : end === "rear");
+
+/** How many words may stand between a figure and what says that it is of a battery. */
+const NEAR_BATTERY = 4;
 
 /** "f33 r36": letters for both ends of the bike, each before its figure. */
 function splitLeading(tokens: readonly Token[], { vocabulary: { places } }: Known): readonly Token[] {

@@ -139,10 +139,10 @@ const firstFigure = (layout: Layout, part: Part): number =>
     (at) => layout.tokens[at]?.is === "number" && !layout.taken.has(at) && !layout.phrases.load.some((load) => at >= load.at && at <= load.to),
   ) ?? part.to;
 
-/** The parts that follow and say nothing else. */
+/** The parts that follow and say nothing else; how warm it was may stand between: "12.6 V, 5 °C, rested 10 h". */
 const behind = oncePerPart((layout: Layout, part: Part): readonly Part[] => {
   const after = clauseOf(layout, part)?.parts.filter(({ from }) => from > part.to) ?? [];
-  const other = after.findIndex((each) => !saysOnlyHow(layout, each));
+  const other = after.findIndex((each) => !saysOnlyHow(layout, each) && !saysOnlyWarmth(layout, each));
   return other < 0 ? after : after.slice(0, other);
 });
 
@@ -156,6 +156,16 @@ const before = oncePerPart((layout: Layout, part: Part): readonly Part[] => {
 });
 
 const clauseOf = (layout: Layout, part: Part) => layout.clauses.find(({ from, to }) => part.from >= from && part.to <= to);
+
+/** "5 °C", "at 40 °F". */
+const saysOnlyWarmth = oncePerPart((layout: Layout, part: Part): boolean => {
+  const { at: atWords, articles } = layout.known.vocabulary;
+  return tokensOf(part).every((at) => {
+    const token = layout.tokens[at];
+    if (token?.is === "number") return token.units.length > 0 && token.units.every((unit) => dimensionOf(unit) === "temperature");
+    return token?.is === "break" || [atWords, articles].some((list) => among(list, wordAt(layout.tokens, at)));
+  });
+});
 
 const saysOnlyHow = oncePerPart((layout: Layout, part: Part): boolean => {
   const phrases = [...phrasesInside(layout.phrases.condition, part), ...phrasesInside(layout.phrases.load, part)];

@@ -58,11 +58,14 @@ export function measurablesIn(layout: Layout, part: Part, used: ReadonlySet<numb
   return found;
 }
 
-/** "20 pitches", "4000 rpm". */
+/** "20 pitches", "4000 rpm", "10 min". */
 const counts = (layout: Layout, at: number): boolean => {
   const { measuring } = layout.known.vocabulary;
   const next = wordAt(layout.tokens, at + 1) ?? "";
-  return among(measuring.pitches, next) || among(measuring.rpm, next);
+  if (among(measuring.pitches, next) || among(measuring.rpm, next)) return true;
+  // "Rested 10 min"; "pads 4.6 min 4.5" is a figure and its limit.
+  const token = layout.tokens[at];
+  return token?.is === "number" && token.units.length === 0 && among(measuring.minutes, next) && layout.tokens[at + 2]?.is !== "number";
 };
 
 /** "33/36": two values where no ruler has such a fraction. */

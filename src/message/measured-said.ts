@@ -12,12 +12,12 @@ import { aheadOf, partBefore } from "./counted.ts";
 import { unitAlone } from "./figures.ts";
 import { conditionsOf, forceSaid, howParts, isWarmAt, loadOf, saysCharged, stoodHours } from "./how-said.ts";
 import { isPlainPart, kindsOf, kindWordsIn, namesWheel } from "./kind-of.ts";
-import { bikeAt, dayAt, type Layout, type MeantDay, phrasesInside, type SaidAt } from "./layout.ts";
+import { bikeAt, dayAt, inside, type Layout, type MeantDay, phrasesInside, type SaidAt } from "./layout.ts";
 import { boundOf, type Measurable, measurablesIn } from "./measured-figures.ts";
 import { standsBeside } from "./phrases.ts";
 import { isAnd, isVerb, tokensOf } from "./pieces.ts";
 import { pitchesBehind, pitchesIn, revsIn } from "./pitches.ts";
-import { type Kinded, placesOf, type Where } from "./placed.ts";
+import { type Kinded, placesOf, type Where, WORN } from "./placed.ts";
 import { namesThing } from "./things-named.ts";
 import { unitOf } from "./value-units.ts";
 import { unreadDayGap } from "./work-when.ts";
@@ -158,18 +158,32 @@ function pointsJoined(layout: Layout, said: readonly Said[]): readonly Said[] {
       phrasesInside(layout.phrases.side, span).length > 0 ||
       phrasesInside(layout.phrases.place, span).some(({ are }) => are.some((place) => /left|right/u.test(place)));
     const isRear = ends.size === 1 && ends.has("rear");
-    if (sided && hasSides(first.kind) && !(isRear && phrasesInside(layout.phrases.side, span).length === 0)) return row;
-    const figures = row.map(({ figure }) => figure);
-    const least = figures.reduce((a, b) => (b.value < a.value ? b : a));
-    const typed = layout.text.slice(first.figure.token.start, last.figure.token.end);
-    const units = [...new Set(figures.flatMap(({ units: own }) => own))];
-    return [
-      {
-        ...first,
-        figure: { ...first.figure, token: least.token, value: least.value, units: units.length > 0 ? units : first.figure.units, typed },
-        points: figures,
-      },
-    ];
+    if (sided && hasSides(first.kind) && !(isRear && phrasesInside(layout.phrases.side, span).length === 0)) return bySides(layout, row);
+    return [asPoints(layout, first, row)];
+  });
+}
+
+/** One measurement of several points: the least of them is what counts. */
+function asPoints(layout: Layout, first: Said, row: readonly Said[]): Said {
+  if (row.length < 2) return first;
+  const figures = row.map(({ figure }) => figure);
+  const least = figures.reduce((a, b) => (b.value < a.value ? b : a));
+  const typed = layout.text.slice(first.figure.token.start, figures.at(-1)?.token.end);
+  const units = [...new Set(figures.flatMap(({ units: own }) => own))];
+  return {
+    ...first,
+    figure: { ...first.figure, token: least.token, value: least.value, units: units.length > 0 ? units : first.figure.units, typed },
+    points: figures,
+  };
+}
+
+/** "Front pads 4.0 and 3.8 left, 1.9 and 1.8 right": in each part the pads of one caliper, where it names one side and no pad of a pair. */
+function bySides(layout: Layout, row: readonly Said[]): readonly Said[] {
+  return [...new Set(row.map(({ figure }) => figure.part))].flatMap((part): readonly Said[] => {
+    const here = row.filter(({ figure }) => figure.part === part);
+    const sides = phrasesInside(layout.phrases.place, part).filter(({ are }) => are.some((place) => /left|right/u.test(place)));
+    const [first] = here;
+    return first === undefined || sides.length !== 1 || phrasesInside(layout.phrases.side, part).length > 0 ? here : [asPoints(layout, first, here)];
   });
 }
 
@@ -211,6 +225,11 @@ function withStates(layout: Layout, said: readonly Said[]): readonly Said[] {
     if (states[n] !== "found" && states[n + 1] === "left" && next?.kind === each.kind && (isToward(layout, each.figure, next.figure) || isSetTo(layout, next)))
       states[n] = "found";
   });
+  // "Front 30 psi, now 34": what was said right before of the same thing was found.
+  said.forEach((each, n) => {
+    const next = said[n + 1];
+    if (next !== undefined && states[n] == null && states[n + 1] === "left" && goesOnTo(layout, each, next)) states[n] = "found";
+  });
   // Of a battery what it showed before it was charged was found, and what it shows after was left.
   const charged = said.map(({ kind, figure }) => kind === "battery voltage" && isAfterCharge(layout, figure, said));
   if (charged.includes(true))
@@ -224,6 +243,14 @@ function withStates(layout: Layout, said: readonly Said[]): readonly Said[] {
     const other = state !== null && saidOf.has(`${state === "found" ? "left" : "found"}/${each.kind}`);
     return state !== null && (other || each.kind === "valve clearance" || (state === "left" && isSetTo(layout, each))) ? { ...each, state } : each;
   });
+}
+
+/** Does a figure in a later part, right behind "now" or "set to", stand for what the one before it became? With a day said they are two readings, and with an end said it is of that. */
+function goesOnTo(layout: Layout, { kind, figure: a }: Said, { kind: next, figure: b }: Said): boolean {
+  if (kind !== next || a.part === b.part || !(SET.includes(kind) || WORN.includes(kind) || kind === "battery voltage")) return false;
+  if ([a.part, b.part].some((part) => layout.dates.some((dated) => inside(dated, part))) || phrasesInside(layout.phrases.place, b.part).length > 0)
+    return false;
+  return phrasesInside(layout.phrases.state, b.part).some(({ to, are }) => to === b.at - 1 && are.includes("left"));
 }
 
 /** "Set the belt to 11 mm": of what is adjusted at the bike the figure behind the work is how it was left. */
@@ -356,8 +383,8 @@ function detailOf(layout: Layout, { figure, kind, state, points }: Said, shared:
     (each) => saysSomething(kind, each) && !(each === "cold" && isWarmAt(layout, part, figure.at)),
   );
   if (kind === "battery voltage" && isAfterPut(layout, figure) && !heard.includes("charged")) heard.push("charged");
-  // Well rested it is, no matter that it was charged before.
-  const said = stood !== null || heard.includes("rested") ? heard.filter((each) => each !== "charged") : heard;
+  // Well rested it is, no matter that it was charged before; what was found was not charged yet.
+  const said = stood !== null || heard.includes("rested") || state === "found" ? heard.filter((each) => each !== "charged") : heard;
   // "Stood 2 days" says that it was rested, and for how long.
   const conditions = stood === null || said.includes("rested") ? said : [...said, "rested" as const];
   const load = BY_LOAD.includes(kind) ? loadOf(layout, part, figure.at, shared.at(-1)) : null;

@@ -68,7 +68,7 @@ function tyreSaid({ tokens, phrases, clauses, known, taken }: Layout, { at, part
 }
 
 /** What wears, and is measured at several points of one end. */
-const WORN: readonly ReadingKind[] = ["tread", "pad thickness", "shoe thickness", "disc thickness"];
+export const WORN: readonly ReadingKind[] = ["tread", "pad thickness", "shoe thickness", "disc thickness"];
 
 /** Is a side, or which pad of a pair, said right beside it? */
 const isSided = (layout: Layout, { at, part }: Measurable): boolean =>

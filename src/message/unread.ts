@@ -1,5 +1,6 @@
 // What a message says of a bike beside what was understood of it: told back, so that nothing typed is lost without a word.
 
+import { dimensionOf } from "../core/quantity/units.ts";
 import type { Intent, LogReading } from "../core/reading/intent.ts";
 import type { ReadingKind } from "../core/reading/kinds.ts";
 import { among } from "./among.ts";
@@ -35,6 +36,7 @@ export function leftIn(layout: Layout, clause: Clause, used: ReadonlySet<number>
     const token = layout.tokens[at];
     return used.has(at) || (token !== undefined && told.subarray(token.start - from, token.end - from).includes(1));
   };
+  const isWarm = readings.some(({ gaps }) => gaps.some((gap) => gap.need === "sure" && gap.because === "warm"));
   return clause.parts.flatMap((part): readonly Left[] => {
     const alike = sameEnd(layout, part);
     if (alike !== null && readings.some(({ place }) => place === alike)) return [];
@@ -45,7 +47,7 @@ export function leftIn(layout: Layout, clause: Clause, used: ReadonlySet<number>
       : speaksOfBike(layout, part) ||
         (intents.length > 0 && tokens.some((at) => isStated(layout, part, at))) ||
         (readings.length > 0 && tokens.some((at) => isBareBesideDay(layout, part, at)));
-    if (!unread) return [];
+    if (!unread || (isWarm && saysOnlyRidden(layout, part))) return [];
     const text = layout.text.slice(layout.tokens[part.from]?.start, layout.tokens[part.to]?.end).trim();
     // "Exhaust 0.15, valve leaking": what is wrong is no heading of what was read.
     return [
@@ -128,6 +130,21 @@ function isStray(layout: Layout, part: Part, at: number): boolean {
   // "14,530 mi 33/36": no ruler has such a fraction.
   const isPair = token.fraction !== null && /^\d{2}\/\d{2}$/u.test(token.text) && ![2, 4, 8, 16, 32, 64].includes(token.fraction);
   return isPair || token.units.length > 0 || phrasesInside(layout.phrases.kind, beside).length + phrasesInside(layout.phrases.place, beside).length > 0;
+}
+
+/** "Just back from a ride", "36 psi front after 50 km": why a tyre was read warm, which its question says. Figures but of the ride and of what was read are not told by it. */
+function saysOnlyRidden(layout: Layout, part: Part): boolean {
+  const { after } = layout.known.vocabulary.measuring.stood;
+  return (
+    tokensOf(part).some((at) => layout.warm.includes(at)) &&
+    !namesSign(layout, part) &&
+    tokensOf(part).every((at) => {
+      const token = layout.tokens[at];
+      if (token?.is !== "number" || !isStray(layout, part, at)) return true;
+      const isPressure = token.units.some((unit) => dimensionOf(unit) === "pressure");
+      return isPressure || (among(after, wordAt(layout.tokens, at - 1)) && token.units.some((unit) => dimensionOf(unit) === "distance"));
+    })
+  );
 }
 
 /** "Was 38 now 34": a figure right behind a word that says how it was found or left. */

@@ -348,7 +348,9 @@ export const GERMAN: readonly Case[] = [
   c("Öl vor einem halben Jahr gewechselt", "W engine-oil.replace=replaced on 2026-04-10@Bramble"),
   c("Öl beim letzten Service gewechselt", "W engine-oil.replace=replaced@Bramble ?date"),
   c("hinten 3 mm vorne 4", "tread/rear 3 mm@Bramble ?kind", "tread/front 4 mm@Bramble ?kind"),
-  c("Kette 45 mm, auf 30 gespannt", "chain slack 45 mm@Bramble ?number"),
+  c("Kette 45 mm, auf 30 gespannt", 'chain slack 45 mm@Bramble {"state":"found"}', 'chain slack 30 mm@Bramble {"state":"left"}'),
+  c("Batterie 12,6 V geruht 8 h", 'battery voltage 12.6 V@Bramble {"conditions":["rested"],"stood":8}'),
+  c("12,6 V geruht 8 h", 'battery voltage 12.6 V@Bramble {"conditions":["rested"],"stood":8}'),
   c("neue Reifen am Freitag", "W front-tyre.replace,rear-tyre.replace=replaced on 2026-11-20@Bramble ?date"),
   c("heute Morgen Öl gewechselt", "W engine-oil.replace=replaced@Bramble"),
 ];

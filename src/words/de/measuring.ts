@@ -50,7 +50,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
     upright: ["aufrecht", "gerade gehalten", "auf dem hauptständer", "auf dem montageständer"],
     "under load": ["mit fahrer", "mit fahrer drauf", "unter last", "belastet", "im sitzen"],
     "on the side stand": ["auf dem seitenständer", "seitenständer"],
-    rested: ["in ruhe", "über nacht", "nach der nacht", "ruhend"],
+    rested: ["in ruhe", "geruht", "ausgeruht", "über nacht", "nach der nacht", "ruhend"],
     "at force": ["mit federwaage"],
     "throttle open": ["vollgas", "gas offen", "drosselklappe offen", "drosselklappen offen", "gasgriff offen"],
     running: ["laufend", "bei laufendem motor", "motor läuft", "mit laufendem motor"],
@@ -89,7 +89,7 @@ export const GERMAN_MEASURING: MeasuringWords = {
   bears: ["sagt", "zeigt", "gestempelt"],
   numberSigns: ["nr", "nummer", "no", "am", "an"],
   sweeps: ["links nach rechts", "rechts nach links", "l nach r"],
-  hours: ["stunde", "stunden", "std"],
+  hours: ["h", "stunde", "stunden", "std"],
   minutes: ["minute", "minuten", "min"],
   spans: { tag: 24, tage: 24, tagen: 24, nacht: 10, woche: 168, wochen: 168, monat: 730, monate: 730, monaten: 730 },
   stood: {
