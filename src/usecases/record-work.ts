@@ -5,7 +5,7 @@ import { addMonths, daysBetween, yearOf } from "../core/calendar/arithmetic.ts";
 import type { LocalDate, VagueDate } from "../core/calendar/dates.ts";
 import type { BikeId, ItemKey } from "../core/ids.ts";
 import { dialOf, figureIn } from "../core/quantity/distance.ts";
-import type { Gap, RecordWork } from "../core/reading/intent.ts";
+import type { Gap, LogReading, RecordWork } from "../core/reading/intent.ts";
 import type { HowWeKnow, Outcome } from "../core/schedule/facts.ts";
 import { judgeReading } from "../core/usage/judge-reading.ts";
 import { NO_DETAIL, type WorkDetail } from "../core/work-detail.ts";
@@ -26,6 +26,7 @@ import { itemNotFitted } from "./not-fitted.ts";
 import { isEither, isOnlyRenewed } from "./of-old.ts";
 import { knownOf, ownGarage } from "./own-garage.ts";
 import { done, onceHeard, type Result, refused } from "./refusals.ts";
+import { codeAtAge } from "./tyre-code.ts";
 import { usualOutcome, valuesSaid } from "./values-said.ts";
 import { whichBike } from "./which-bike.ts";
 
@@ -57,9 +58,17 @@ export async function recordWork(ctx: Ctx, input: WorkInput): Promise<Result<Mes
     if (service !== null) return recorded(q, ctx, all, g, [], input, [], [service]);
     const items = itemsNamed(ctx, all, g, input.did);
     if (items.is === "refused") return items;
+    const code = codeFound(ctx, g, items.value, input);
+    if (code !== null) return done(await settle(q, ctx, all, [code], { source: ctx.event, typed: asMessage(input), message: null }));
     return recorded(q, ctx, all, g, items.value, input);
   });
   return onceHeard(acted);
+}
+
+/** "Rear tyre age", found 1417 and nothing else said: the code was read off the tyre that is on; no new one was fitted. */
+function codeFound(ctx: Ctx, g: Garaged, [item, ...more]: readonly ItemKey[], { did, bike: _, found, ...rest }: WorkInput): LogReading | null {
+  if (item === undefined || more.length > 0 || found === undefined || Object.values(rest).some((each) => each !== undefined)) return null;
+  return nicknameKey(nameIn(ctx, g, item)) === nicknameKey(did) ? codeAtAge(ctx, g.bike.id, item, found) : null;
 }
 
 /** Records known items of a known bike, as the buttons on a reminder and on the due list do. */

@@ -1,8 +1,9 @@
 // The date code of a tyre: what it says, and noted for the tyre that is on, at one end of a bike or at both.
 
+import type { BikeId, ItemKey } from "../core/ids.ts";
 import type { LogReading } from "../core/reading/intent.ts";
 import { READING_KINDS } from "../core/reading/kinds.ts";
-import { type AgeWord, ageWord, monthsOld } from "../core/tyre/age.ts";
+import { type AgeWord, ageWord, monthsOld, TYRE_AGE_ITEMS } from "../core/tyre/age.ts";
 import { holdsSeveralCodes, readTyreDate, type TyreDate, tyreCodeIn } from "../core/tyre/date-code.ts";
 import { TYRE_AGE } from "../trade/tyres.ts";
 import { type Ctx, todayOf } from "./context.ts";
@@ -58,6 +59,17 @@ export async function noteTyreCode(
     return done(await settle(q, ctx, all, intents, { source: ctx.event, typed, message: null }));
   });
   return onceHeard(acted);
+}
+
+/** A code typed alone at the plan's line of a tyre's age, as a reading of today; null for any other line, or what is no code. */
+export function codeAtAge(ctx: Ctx, bike: BikeId, item: ItemKey, typed: string): LogReading | null {
+  const end = (["front", "rear", "sidecar"] as const).find((each) => TYRE_AGE_ITEMS[each] === item);
+  const text = typed.trim();
+  if (end === undefined || !/^(?:DOT\s*)?\d{4}$/iu.test(text) || tyreDated(ctx, { code: text }).is === "refused") return null;
+  return {
+    ...{ do: "log reading", bike, kind: "tyre date code", place: end, value: Number(tyreCodeIn(text)), unit: "date code" },
+    ...{ typed: { text, unit: null }, on: todayOf(ctx), gaps: [] },
+  };
 }
 
 /** The whole of what a tyre bears behind "DOT" is no longer. */

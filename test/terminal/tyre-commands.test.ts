@@ -273,3 +273,14 @@ test("marks or codes of two tyres in one text: neither is dropped unseen", async
   expect((await t.one({ ...dm, say: "belt 10 mm" })).text).toContain("belt deflection 10 mm");
   await t.close();
 });
+
+test("a code typed as found at a tyre's age is the code of the tyre that is on, and no new one", async () => {
+  const t = await talk("2026-03-01T10:00:00Z");
+  await t.one({ ...dm, run: "/bike add name:Heron kind:chain-drive twin odometer:13,000 mi" });
+  const said = await t.one({ ...dm, run: "/work did:rear tyre age found:1417" });
+  expect(said.text).toContain("rear tyre date code 1417");
+  expect(said.text).toContain("made in week 14 of 2017");
+  // A week that no year has is none: it is asked, as any words are.
+  expect((await t.one({ ...dm, run: "/work did:rear tyre age found:9917" })).text).toContain("Nothing is saved until you answer.");
+  await t.close();
+});
