@@ -227,7 +227,7 @@ export function bikeAt(layout: Layout, span: Part): MeantBike {
 }
 
 /** The name that its own part has for a span: where figures come first and names last ("14,820 Heron 8,700 Bramble") the one behind it, else the one before it. */
-function ownOf({ named, tokens, taken }: Layout, part: Part, span: Part): Named | null {
+function ownOf({ text, named, tokens, taken, known }: Layout, part: Part, span: Part): Named | null {
   const names = named.filter((name) => inside(name, part));
   const [first, last] = [names[0], names.at(-1)];
   if (first === undefined || last === undefined) return null;
@@ -235,6 +235,23 @@ function ownOf({ named, tokens, taken }: Layout, part: Part, span: Part): Named 
     for (let at = from; at <= to; at++) if (tokens[at]?.is === "number" && !taken.has(at)) return true;
     return false;
   };
+  // "34 front on Heron and Bramble": said of both, so that which of them it was read on is asked.
+  const [, second, third] = names;
+  const join = tokens[first.to + 1];
+  const isJoined = join?.is === "word" ? among(known.vocabulary.and, join.folded) : join?.is === "break" && among(known.vocabulary.and, join.mark);
+  if (
+    second !== undefined &&
+    third === undefined &&
+    isJoined &&
+    second.from === first.to + 2 &&
+    isFigureIn(part.from, first.from) !== isFigureIn(second.to + 1, part.to)
+  )
+    return {
+      bikes: [...new Set([...first.bikes, ...second.bikes])],
+      typed: text.slice(tokens[first.from]?.start, tokens[second.to]?.end),
+      from: first.from,
+      to: second.to,
+    };
   const namesLast = isFigureIn(part.from, first.from) && !isFigureIn(last.to + 1, part.to);
   const before = names.findLast((name) => name.from <= span.from);
   const after = names.find((name) => name.to >= span.from);
@@ -247,7 +264,9 @@ export function resolved(name: Named, known: Known): MeantBike {
   const bike = known.bikes.find((each) => each.id === one) ?? null;
   if (name.bikes.length === 1 && bike !== null) return { bike, gap: null };
   const options = name.bikes.length > 0 ? name.bikes : known.bikes.map((each) => each.id);
-  return { bike: null, gap: { need: "bike", options, named: name.typed, ...(name.unheard === true ? { unheard: true } : {}) } };
+  // Of several that it may mean there is none to say that it is not known.
+  const typed = name.bikes.length > 1 && name.unheard !== true ? null : name.typed;
+  return { bike: null, gap: { need: "bike", options, named: typed, ...(name.unheard === true ? { unheard: true } : {}) } };
 }
 
 /** The day meant at a place: its own, or the question between two readings of it; today when none is said. */

@@ -13,6 +13,10 @@ export const RIDERS_SAY: readonly Case[] = [...RIDERS_READINGS, ...RIDERS_WORK, 
 
 /** Several bikes in one message: each figure is of the bike that its own part names. */
 export const RIDERS_ON_THREE: readonly Case[] = [
+  // What is said of two bikes is saved on neither before it is known of which.
+  c("34 front on Heron and Bramble", "cold pressure/front 34 psi@? ?bike"),
+  c("Heron and Bramble front 34 psi", "cold pressure/front 34 psi@? ?bike"),
+  c("14,820 Heron and Bramble 8,700", "odometer 14820 mi@Heron", "odometer 8700 km@Bramble"),
   ...SHORTHAND_ON_THREE,
   // A belt is set at the line that looks at it.
   c("tightened the drive belt", "W drive-belt.inspect=adjusted@Otter"),
