@@ -63,6 +63,9 @@ export function airsIn(tokens: readonly Token[], phrases: Phrases, { measuring }
   const [inside, outside] = [of("garage"), of("road")];
   const [first, second] = [inside[0], outside[0]];
   if (bare.length > 0 && bareUnit === null) return { is: "unsure", because: "which degrees", spans };
+  // "Front 33 psi at 10 °C, rear 36 psi at 10 °C": the same air, said at each end.
+  const isOne = warmths.every(({ value, unit, side }) => value === warmths[0]?.value && unit === warmths[0]?.unit && side === null);
+  if (warmths.length > 1 && isOne) return null;
   if (warmths.length === 1) return first === undefined ? null : { is: "said", air: { garage: amount(first), road: null }, spans };
   if (warmths.length === 2 && first !== undefined && second !== undefined) return { is: "said", air: { garage: amount(first), road: amount(second) }, spans };
   return warmths.length === 0 ? null : { is: "unsure", because: "two temperatures", spans };

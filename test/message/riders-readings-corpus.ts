@@ -330,4 +330,12 @@ export const RIDERS_READINGS: readonly Case[] = [
     'valve clearance/intake 0.05 mm@Heron {"conditions":["cold"]}',
     'valve clearance/intake 0.13 mm@Heron {"conditions":["cold"]}',
   ),
+  // The same air said at each end is one.
+  c(
+    "front 33 psi at 10 °C, rear 36 psi at 10 °C",
+    "cold pressure/front 33 psi@Heron",
+    "ambient temperature 10 °C@Heron",
+    "cold pressure/rear 36 psi@Heron",
+    "ambient temperature 10 °C@Heron",
+  ),
 ];
