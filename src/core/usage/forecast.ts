@@ -67,7 +67,7 @@ export function forecast(
   const shown = days >= FEWEST_DAYS;
   const stated = own.perYear ?? groupMedian?.perYear ?? null;
   if (!shown && stated === null) return NOTHING;
-  const perDay = stated !== null ? stated / YEAR : usualFor((last.ridden - first.ridden) / Math.max(1, days));
+  const perDay = (stated ?? USUAL_YEAR) / YEAR;
   const laidUp = known.layUps.length === 0 ? null : (day: number) => isLaidUp(day, known);
   const habit = learnHabit(track, laidUp, Math.max(perDay, 1), stated !== null);
   const basis: Basis = shown
@@ -77,9 +77,6 @@ export function forecast(
       : { from: "group median", perYear: groupMedian?.perYear ?? (0 as Stretch) };
   return look(last, habit, known, basis, today);
 }
-
-/** What is expected a day, over the whole year, of a rider who has stated nothing and rode so much a day: what is usual, or half of what they rode if that is more, since few ride so only for some weeks. */
-const usualFor = (ridden: number): number => Math.max(USUAL_YEAR / YEAR, ridden / 2);
 
 /** A first step when a range is looked for. */
 const A_LITTLE = stretchOf(30, "mi");

@@ -121,20 +121,6 @@ describe("the member's own yearly figure", () => {
   });
 });
 
-test("of a rider who has stated nothing more is foreseen the more was ridden, and within weeks not far from its pace", () => {
-  // Four readings a fortnight apart, by so many miles: at pace half a year brings 180 / 14 times as many.
-  const half = (each: number): number => {
-    const readings = [0, 1, 2, 3, 4].map((n) => ({ id: String(n), on: addDays(bought.from, n * 14), order: 0, dial: dialOf(1000 + n * each, "mi") }));
-    const track = buildTrack([bought], readings);
-    const last = readings.at(-1)?.on ?? bought.from;
-    const then = forecast(track, none, { perYear: null }, null, last).riddenOn(addDays(last, 180));
-    return figureIn(then?.likely ?? track.points[0]?.ridden ?? (0 as never), "mi") - 4 * each;
-  };
-  const foreseen = [100, 300, 500, 900, 1200].map(half);
-  for (const [n, miles] of foreseen.entries()) expect(miles).toBeGreaterThan(foreseen[n - 1] ?? 0);
-  expect(foreseen[3]).toBeGreaterThan((900 * 180) / 14 / 2);
-});
-
 test("a few still weeks of a rider who has stated nothing do not speak for the whole year", () => {
   const track = weekly(6, () => 2);
   const last = track.points.at(-1);
