@@ -5,26 +5,11 @@ import { unit as mathUnit } from "mathjs";
 import { read } from "../../src/message/read.ts";
 import { CORPUS, TALK } from "../message/report.ts";
 import { BRAMBLE, HERON, knownWith, OTTER } from "../message/riders.ts";
+import { SLOW_PIECES } from "../message/slow-pieces.ts";
 import { type Bench, compare, type Row, rowOf } from "./harness.ts";
 
 const ALL = [...CORPUS, ...TALK];
 const THREE = knownWith([HERON, BRAMBLE, OTTER]);
-const LONG = [
-  "front 33 rear 36 ",
-  "33, ",
-  "on Heron ",
-  "did the oil ",
-  "tread 4 ",
-  "intake 0.10 ",
-  "1.1.1.1.",
-  "'3",
-  "a b c ",
-  "milky oil and ",
-  "valve cap missing and ",
-  "front flat rear 36 ",
-  "battery 12.6 V ",
-  "dot 22/23 ",
-];
 
 /** Rounds until the engine has compiled what it will, and rounds that count. */
 const [WARM, COUNTED] = [40, 60];
@@ -54,7 +39,7 @@ export const reader: Bench = {
     ...(await compare(
       "reader, 2,000 characters",
       null,
-      Object.fromEntries(LONG.map((piece) => [JSON.stringify(piece), () => read(piece.repeat(2000).slice(0, 2000), THREE)])),
+      Object.fromEntries(SLOW_PIECES.map((piece) => [JSON.stringify(piece), () => read(piece.repeat(2000).slice(0, 2000), THREE)])),
     )),
   ],
 };
