@@ -6,6 +6,13 @@ const c = (say: string, ...means: readonly string[]): Case => ({ say, means });
 
 /** One bike only, Heron. `kind/place value unit@bike detail`; `?place`, `?unit` ... for a question. A level is its place in the list of levels. */
 export const MEASURED: readonly Case[] = [
+  c(
+    "front 33 psi at 10 °C, rear 36 psi at 10 °C",
+    "cold pressure/front 33 psi@Heron",
+    "ambient temperature 10 °C@Heron",
+    "cold pressure/rear 36 psi@Heron",
+    "ambient temperature 10 °C@Heron",
+  ),
   c("brake fluid boils at 160 °C", "brake fluid boiling point 160 °C@Heron"),
   c("brake fluid 3 % water", "brake fluid water 3 %@Heron"),
   c("disc runout 0.1 mm", "disc runout 0.1 mm@Heron ?place"),

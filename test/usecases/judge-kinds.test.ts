@@ -228,3 +228,12 @@ test("a tyre on one end alone is told from a pair, and one that was not put on i
   expect(did(["rear-tyre.replace", "replaced"], ["front-tyre.replace", "could not do"])).toBe(1);
   expect(did(["chain.replace", "replaced"])).toBe(0);
 });
+
+test("of two valves named alike in one breath each stands, and a later reading alone stands for itself", () => {
+  const r = rig([figure("intake valve clearance", 0.1, 0.16)]);
+  const cold = { place: "intake" as Place, detail: { conditions: ["cold" as const] } };
+  const both = [taken("valve clearance", 0.05, cold), taken("valve clearance", 0.13, cold)];
+  const is = (all: readonly ReturnType<typeof taken>[]) => judgeAll(all, r).map(({ judgement }) => judgement.is);
+  expect(is(both)).toContain("beyond limit");
+  expect(is([...both, taken("valve clearance", 0.13, { ...cold, at: "2026-11-26T10:00:00.000Z" })])).toEqual(["within"]);
+});
